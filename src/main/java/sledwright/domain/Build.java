@@ -1,0 +1,61 @@
+package sledwright.domain;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * The full list of parts of one machine, valid or not.
+ *
+ * @param processors the fitted processors, from the first socket on
+ * @param cooling    the kit that each of them carries
+ * @param supply     empty where the enclosure feeds the machine
+ * @param modules    the module of every filled slot, in board order
+ */
+public record Build(Platform platform, List<Processor> processors, CoolingKit cooling, Optional<Supply> supply,
+                    SortedMap<Slot, MemoryModule> modules) {
+
+    public Build {
+        processors = List.copyOf(processors);
+        modules = Collections.unmodifiableSortedMap(new TreeMap<>(modules));
+    }
+
+    /** A build whose processors are all the same part. */
+    public static Build of(Platform platform, Processor processor, int processors, CoolingKit cooling,
+                           Optional<Supply> supply, Map<Slot, MemoryModule> modules) {
+        return new Build(platform, Collections.nCopies(processors, processor), cooling, supply, new TreeMap<>(modules));
+    }
+
+    /** The first fitted processor, which stands for all of them in a valid build. */
+    public Processor processor() {
+        return processors.get(0);
+    }
+
+    /** Cores of all fitted processors. */
+    public int cores() {
+        return processors.stream().mapToInt(Processor::cores).sum();
+    }
+
+    /** The modules of a channel in the order of its slots; gaps are passed over. */
+    public List<MemoryModule> channel(int socket, int channel) {
+        return modules.entrySet().stream()
+                .filter(entry -> entry.getKey().socket() == socket && entry.getKey().channel() == channel)
+                .map(Map.Entry::getValue).toList();
+    }
+
+    /** Sku -> units of every part of this machine. */
+    public SortedMap<String, Integer> partCounts() {
+        SortedMap<String, Integer> counts = new TreeMap<>();
+        counts.merge(platform.sku(), 1, Integer::sum);
+        processors.forEach(processor -> counts.merge(processor.sku(), 1, Integer::sum));
+        if (!processors.isEmpty()) {
+            counts.merge(cooling.sku(), processors.size(), Integer::sum);
+        }
+        supply.ifPresent(option -> counts.merge(option.sku(), option.count(), Integer::sum));
+        modules.values().forEach(module -> counts.merge(module.sku(), 1, Integer::sum));
+        return counts;
+    }
+}

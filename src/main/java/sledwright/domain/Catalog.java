@@ -1,0 +1,115 @@
+package sledwright.domain;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Currency;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A shop's parts, prices and stock. */
+public final class Catalog {
+
+    private final String name;
+    private final Currency currency;
+    private final LocalDate pricedOn;
+    private final Labour labour;
+    private final Map<String, Double> throughputFactors;
+    private final Map<String, Platform> platforms = new LinkedHashMap<>();
+    private final Map<String, Processor> processors = new LinkedHashMap<>();
+    private final Map<String, MemoryModule> modules = new LinkedHashMap<>();
+    private final Map<String, Part> parts = new LinkedHashMap<>();
+    private final Map<String, List<Lot>> lots;
+
+    /**
+     * @param throughputFactors processor generation -> throughput of one core at one GHz
+     * @param lots              sku -> its lots
+     */
+    public Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour,
+                   Map<String, Double> throughputFactors, List<Platform> platforms, List<Processor> processors,
+                   List<MemoryModule> modules, Map<String, List<Lot>> lots) {
+        this.name = name;
+        this.currency = currency;
+        this.pricedOn = pricedOn;
+        this.labour = labour;
+        this.throughputFactors = Map.copyOf(throughputFactors);
+        platforms.forEach(platform -> this.platforms.put(platform.sku(), platform));
+        processors.forEach(processor -> this.processors.put(processor.sku(), processor));
+        modules.forEach(module -> this.modules.put(module.sku(), module));
+        platforms.forEach(platform -> {
+            platform.cooling().forEach(kit -> parts.put(kit.sku(), kit));
+            platform.power().supplies().forEach(supply -> parts.put(supply.sku(), supply));
+        });
+        parts.putAll(this.platforms);
+        parts.putAll(this.processors);
+        parts.putAll(this.modules);
+        this.lots = Map.copyOf(lots);
+    }
+
+    public String name() {
+        return name;
+    }
+
+    public Currency currency() {
+        return currency;
+    }
+
+    /** The day of the prices. */
+    public LocalDate pricedOn() {
+        return pricedOn;
+    }
+
+    public Labour labour() {
+        return labour;
+    }
+
+    public Map<String, Double> throughputFactors() {
+        return throughputFactors;
+    }
+
+    public Collection<Platform> platforms() {
+        return Collections.unmodifiableCollection(platforms.values());
+    }
+
+    public Collection<Processor> processors() {
+        return Collections.unmodifiableCollection(processors.values());
+    }
+
+    public Collection<MemoryModule> modules() {
+        return Collections.unmodifiableCollection(modules.values());
+    }
+
+    /** Every part of every kind; a kit or supply that several platforms take stands once. */
+    public Collection<Part> parts() {
+        return Collections.unmodifiableCollection(parts.values());
+    }
+
+    public Optional<Platform> platform(String sku) {
+        return Optional.ofNullable(platforms.get(sku));
+    }
+
+    public Optional<Processor> processor(String sku) {
+        return Optional.ofNullable(processors.get(sku));
+    }
+
+    public Optional<MemoryModule> module(String sku) {
+        return Optional.ofNullable(modules.get(sku));
+    }
+
+    public Optional<Part> part(String sku) {
+        return Optional.ofNullable(parts.get(sku));
+    }
+
+    /** The lots of a part; empty: it cannot be bought. */
+    public List<Lot> lots(String sku) {
+        return lots.getOrDefault(sku, List.of());
+    }
+
+    /** An amount of minor units as people write it, in units of the currency. */
+    public BigDecimal amount(long minor) {
+        return BigDecimal.valueOf(minor, Math.max(0, currency.getDefaultFractionDigits()));
+    }
+}

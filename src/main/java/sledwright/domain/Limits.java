@@ -1,0 +1,33 @@
+package sledwright.domain;
+
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import java.util.Set;
+
+/**
+ * What a build must not go beyond, and the site it stands at; an absent figure limits nothing.
+ *
+ * @param price      all machines together, minor units
+ * @param powerW     load of one machine
+ * @param leadDays   days until the last part arrives
+ * @param inletC     air at the machine's inlet, degrees Celsius
+ * @param altitudeM  metres above the sea
+ * @param mainsV     volts of the mains
+ * @param conditions accepted conditions; empty: all
+ */
+public record Limits(OptionalLong price, OptionalDouble powerW, OptionalInt leadDays, OptionalDouble inletC,
+                     double altitudeM, OptionalDouble mainsV, Set<Condition> conditions) {
+
+    public static final Limits NONE = new Limits(OptionalLong.empty(), OptionalDouble.empty(), OptionalInt.empty(),
+            OptionalDouble.empty(), 0, OptionalDouble.empty(), Set.of());
+
+    public Limits {
+        conditions = Set.copyOf(conditions);
+    }
+
+    /** Whether the site's mains are low line. */
+    public boolean lowLine() {
+        return mainsV.isPresent() && mainsV.getAsDouble() < Supply.LOW_LINE_BELOW_V;
+    }
+}

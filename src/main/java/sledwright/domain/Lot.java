@@ -1,0 +1,62 @@
+package sledwright.domain;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalLong;
+
+/**
+ * Units of one part from one source, at one price list.
+ *
+ * @param available units in the lot
+ * @param leadDays  days until they arrive
+ * @param breaks    unit prices by the number of units that the lot gives, ascending; at least one
+ * @param onHand    whether the customer already has them
+ */
+public record Lot(String sku, String lot, String supplier, Condition condition, int available, int leadDays,
+                  List<PriceBreak> breaks, boolean onHand) {
+
+    /** The name of the lot that holds the customer's own parts. */
+    public static final String ON_HAND = "on hand";
+
+    /**
+     * @param minQuantity units from which the price holds
+     * @param unitPrice   what the customer pays for one, minor units of the currency
+     * @param unitCost    what the shop paid for one, minor units
+     */
+    public record PriceBreak(int minQuantity, long unitPrice, OptionalLong unitCost) {
+    }
+
+    public Lot {
+        breaks = breaks.stream().sorted(Comparator.comparingInt(PriceBreak::minQuantity)).toList();
+        if (breaks.isEmpty()) {
+            throw new IllegalArgumentException("lot %s of %s has no price".formatted(lot, sku));
+        }
+    }
+
+    /** The customer's own units: free, here, in whatever condition they are. */
+    public static Lot onHand(String sku, int quantity) {
+        return new Lot(sku, ON_HAND, "customer", Condition.USED, quantity, 0,
+                List.of(new PriceBreak(1, 0, OptionalLong.of(0))), true);
+    }
+
+    /** The least number of units that the lot sells at all. */
+    public int minQuantity() {
+        return breaks.get(0).minQuantity();
+    }
+
+    /** Whether the lot can give exactly that many units. */
+    public boolean sells(int quantity) {
+        return quantity == 0 || quantity >= minQuantity() && quantity <= available;
+    }
+
+    /** The price list's line for that many units, which the lot must sell. */
+    public PriceBreak breakFor(int quantity) {
+        PriceBreak found = breaks.get(0);
+        for (PriceBreak next : breaks) {
+            if (next.minQuantity() <= quantity) {
+                found = next;
+            }
+        }
+        return found;
+    }
+}

@@ -1,0 +1,52 @@
+package sledwright.domain;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/**
+ * What a platform's memory slots take, per socket.
+ *
+ * @param channels              channels of one socket
+ * @param maxLogicalRanks       most logical ranks on a channel, by module type; a type without a figure has no limit
+ * @param maxDistinctCapacities most distinct module capacities in one machine
+ * @param mixedWidths           whether x4 and x8 modules may share a machine
+ * @param countsPerSocket       the module counts that a socket supports; empty: any
+ * @param mirroredFraction      share of the memory that mirroring leaves; empty: the platform does not mirror
+ * @param rankSparing           whether the platform spares ranks
+ */
+public record MemorySupport(String generation, int channels, int slotsPerChannel,
+                            Map<ModuleType, Integer> maxLogicalRanks, List<SpeedEntry> speeds,
+                            int maxDistinctCapacities, boolean mixedWidths, Set<Integer> countsPerSocket,
+                            OptionalDouble mirroredFraction, boolean rankSparing) {
+
+    public MemorySupport {
+        maxLogicalRanks = Map.copyOf(maxLogicalRanks);
+        // A row that names its ranks speaks before a row that serves every count.
+        speeds = speeds.stream().sorted(Comparator.comparing(entry -> entry.ranks().isEmpty())).toList();
+        countsPerSocket = Set.copyOf(countsPerSocket);
+    }
+
+    /** The table's speed (MT/s) for a module of that type and physical ranks where a channel holds {@code modules}; empty: not supported. */
+    public OptionalInt speedMts(ModuleType type, int ranks, int modules) {
+        for (SpeedEntry entry : speeds) {
+            if (entry.type() == type && (entry.ranks().isEmpty() || entry.ranks().contains(ranks))) {
+                return modules <= entry.mts().size() ? OptionalInt.of(entry.mts().get(modules - 1)) : OptionalInt.empty();
+            }
+        }
+        return OptionalInt.empty();
+    }
+
+    /** Whether the table has any row for the type. */
+    public boolean takes(ModuleType type) {
+        return speeds.stream().anyMatch(entry -> entry.type() == type);
+    }
+
+    /** The most logical ranks that a channel of this type carries. */
+    public int rankLimit(ModuleType type) {
+        return maxLogicalRanks.getOrDefault(type, Integer.MAX_VALUE);
+    }
+}

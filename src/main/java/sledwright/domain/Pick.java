@@ -1,0 +1,19 @@
+package sledwright.domain;
+
+/** Units taken from one lot; at least one. */
+public record Pick(Lot lot, int quantity) {
+
+    public String sku() {
+        return lot.sku();
+    }
+
+    /** What one unit costs the customer at this quantity, minor units. */
+    public long unitPrice() {
+        return lot.breakFor(quantity).unitPrice();
+    }
+
+    /** What all units cost the customer, minor units. */
+    public long total() {
+        return Math.multiplyExact(unitPrice(), quantity);
+    }
+}

@@ -1,0 +1,67 @@
+package sledwright.domain;
+
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What a customer asks for: so many identical machines.
+ *
+ * @param platforms    skus to choose from; empty: all
+ * @param alternatives most builds to answer with, the best included
+ * @param step         share by which an alternative must beat each better-ranked one in some figure
+ * @param forbid       skus that must not be in a machine
+ * @param use          skus that must be in every machine
+ * @param onHand       sku -> units that the customer already has
+ */
+public record Request(String name, int machines, Set<String> platforms, Requirements require, Limits limit,
+                      Objective objective, Worth worth, Licence licence, int alternatives, double step,
+                      Set<String> forbid, Set<String> use, Map<String, Integer> onHand) {
+
+    public static final int DEFAULT_ALTERNATIVES = 5;
+    public static final double DEFAULT_STEP = 0.05;
+
+    public Request {
+        platforms = Set.copyOf(platforms);
+        forbid = Set.copyOf(forbid);
+        use = Set.copyOf(use);
+        onHand = Map.copyOf(onHand);
+    }
+
+    /** A request for one machine that asks for nothing yet. */
+    public static Request named(String name) {
+        return new Request(name, 1, Set.of(), Requirements.NONE, Limits.NONE, Objective.CHEAPEST, Worth.NOTHING,
+                Licence.NONE, DEFAULT_ALTERNATIVES, DEFAULT_STEP, Set.of(), Set.of(), Map.of());
+    }
+
+    public Request withMachines(int count) {
+        return new Request(name, count, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, use, onHand);
+    }
+
+    public Request withPlatforms(Set<String> skus) {
+        return new Request(name, machines, skus, require, limit, objective, worth, licence, alternatives, step, forbid, use, onHand);
+    }
+
+    public Request withRequire(Requirements figures) {
+        return new Request(name, machines, platforms, figures, limit, objective, worth, licence, alternatives, step, forbid, use, onHand);
+    }
+
+    public Request withLimit(Limits limits) {
+        return new Request(name, machines, platforms, require, limits, objective, worth, licence, alternatives, step, forbid, use, onHand);
+    }
+
+    public Request withObjective(Objective aim) {
+        return new Request(name, machines, platforms, require, limit, aim, worth, licence, alternatives, step, forbid, use, onHand);
+    }
+
+    public Request withAlternatives(int count, double share) {
+        return new Request(name, machines, platforms, require, limit, objective, worth, licence, count, share, forbid, use, onHand);
+    }
+
+    public Request withForbid(Set<String> skus) {
+        return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, skus, use, onHand);
+    }
+
+    public Request withUse(Set<String> skus) {
+        return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, skus, onHand);
+    }
+}

@@ -1,0 +1,15 @@
+package sledwright.domain;
+
+/**
+ * The least figures of one machine; a figure of 0 asks for nothing.
+ *
+ * @param processors   the exact number of processors; 0: any
+ * @param memoryGb     usable memory
+ * @param spareSlots   slots that stay empty and uncovered on fitted sockets
+ */
+public record Requirements(int processors, int cores, double memoryGb, double bandwidthGbs, double throughput,
+                           double baseGhz, double allCoreGhz, double gbPerCore, double gbsPerCore, int spareSlots,
+                           MemoryMode mode) {
+
+    public static final Requirements NONE = new Requirements(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, MemoryMode.INDEPENDENT);
+}

@@ -1,0 +1,46 @@
+package sledwright.domain;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The inlet temperatures that a platform allows.
+ *
+ * @param altitudeFromM   metres above which thin air counts
+ * @param metresPerKelvin metres above that which cost one kelvin
+ * @param inlet           rows of the table; empty: no rule
+ */
+public record Thermal(double altitudeFromM, double metresPerKelvin, List<InletRow> inlet) {
+
+    /**
+     * @param maxTdpW   the hottest processor that the row serves, watts
+     * @param maxInletC the warmest corrected inlet, degrees Celsius
+     * @param types     module types that the row serves; empty: all
+     */
+    public record InletRow(double maxTdpW, double maxInletC, Set<ModuleType> types) {
+
+        public InletRow {
+            types = Set.copyOf(types);
+        }
+
+        boolean serves(double tdpW, ModuleType type) {
+            return tdpW <= maxTdpW && (types.isEmpty() || types.contains(type));
+        }
+    }
+
+    public Thermal {
+        inlet = inlet.stream().sorted(Comparator.comparingDouble(InletRow::maxTdpW)).toList();
+    }
+
+    /** The row that governs a processor of {@code tdpW} beside modules of a type: the one of least TDP that suffices. */
+    public Optional<InletRow> row(double tdpW, ModuleType type) {
+        return inlet.stream().filter(row -> row.serves(tdpW, type)).findFirst();
+    }
+
+    /** The site's inlet temperature, degrees Celsius, made worse by thin air. */
+    public double correctedInletC(double inletC, double altitudeM) {
+        return inletC + Math.max(0, altitudeM - altitudeFromM) / metresPerKelvin;
+    }
+}
