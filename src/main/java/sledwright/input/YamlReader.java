@@ -1,6 +1,5 @@
 package sledwright.input;
 
-import java.io.StringReader;
 import java.nio.file.Path;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
@@ -8,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.composer.Composer;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 import org.yaml.snakeyaml.error.YAMLException;
 import org.yaml.snakeyaml.nodes.MappingNode;
@@ -17,6 +16,9 @@ import org.yaml.snakeyaml.nodes.NodeTuple;
 import org.yaml.snakeyaml.nodes.ScalarNode;
 import org.yaml.snakeyaml.nodes.SequenceNode;
 import org.yaml.snakeyaml.nodes.Tag;
+import org.yaml.snakeyaml.parser.ParserImpl;
+import org.yaml.snakeyaml.reader.StreamReader;
+import org.yaml.snakeyaml.resolver.Resolver;
 
 /**
  * Reads YAML into values that know their lines. Nothing is built from tags, scalars keep their text as written, and size, depth
@@ -28,9 +30,21 @@ public final class YamlReader {
     private static final int DEEPEST = 20;
     private static final int MOST_ALIASES = 50;
 
+    private static final Resolver NULLS = new NullsAlone();
+
     private final Faults faults;
     private final Function<Integer, Place> places;
     private final Map<Node, Value> seen = new IdentityHashMap<>();
+
+    /** Tells an absent value from a present one; what a present one means is decided where its key is read. */
+    private static final class NullsAlone extends Resolver {
+
+        @Override
+        protected void addImplicitResolvers() {
+            addImplicitResolver(Tag.NULL, NULL, "~nN\0");
+            addImplicitResolver(Tag.NULL, EMPTY, null);
+        }
+    }
 
     private YamlReader(Function<Integer, Place> places, Faults faults) {
         this.places = places;
@@ -65,7 +79,8 @@ public final class YamlReader {
     private Optional<Value> parse(String text) {
         int before = faults.size();
         try {
-            Node root = new Yaml(options()).compose(new StringReader(text));
+            LoaderOptions options = options();
+            Node root = new Composer(new ParserImpl(new StreamReader(text), options), NULLS, options).getSingleNode();
             Value value = root == null ? new Value.Nothing(places.apply(1)) : convert(root);
             return faults.since(before) && !(value instanceof Value.Group) ? Optional.empty() : Optional.of(value);
         } catch (MarkedYAMLException broken) {
