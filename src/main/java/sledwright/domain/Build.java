@@ -1,11 +1,13 @@
 package sledwright.domain;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
  * The full list of parts of one machine, valid or not.
@@ -39,11 +41,24 @@ public record Build(Platform platform, List<Processor> processors, CoolingKit co
         return processors.stream().mapToInt(Processor::cores).sum();
     }
 
-    /** The modules of a channel in the order of its slots; gaps are passed over. */
-    public List<MemoryModule> channel(int socket, int channel) {
-        return modules.entrySet().stream()
-                .filter(entry -> entry.getKey().socket() == socket && entry.getKey().channel() == channel)
-                .map(Map.Entry::getValue).toList();
+    /** Every channel of every socket in board order, empty ones too. */
+    public List<Channel> channels() {
+        Board board = platform.board();
+        List<SortedMap<Slot, MemoryModule>> filled = new ArrayList<>();
+        for (int i = 0; i < board.sockets() * board.channels(); i++) {
+            filled.add(new TreeMap<>());
+        }
+        modules.forEach((slot, module) -> filled.get(slot.socket() * board.channels() + slot.channel()).put(slot, module));
+        return IntStream.range(0, filled.size())
+                .mapToObj(i -> new Channel(i / board.channels(), i % board.channels(), filled.get(i))).toList();
+    }
+
+    /** The channels of every socket, from the first socket on. */
+    public List<List<Channel>> sockets() {
+        List<Channel> all = channels();
+        int channels = platform.board().channels();
+        return IntStream.range(0, platform.board().sockets())
+                .mapToObj(socket -> all.subList(socket * channels, (socket + 1) * channels)).toList();
     }
 
     /** Sku -> units of every part of this machine. */

@@ -1,0 +1,62 @@
+package sledwright.metrics;
+
+import java.util.Map;
+import java.util.OptionalDouble;
+import sledwright.domain.Build;
+import sledwright.domain.MemoryModule;
+import sledwright.domain.Request;
+
+/**
+ * What one machine is worth, each figure to a millionth.
+ *
+ * @param throughput          sum over its processors
+ * @param throughputEstimated whether any part of that is an estimate
+ * @param wallW               empty where no supply, or no efficiency, is known
+ */
+public record Figures(int processors, int cores, double baseGhz, double allCoreGhz, int memoryGb, double usableGb,
+                      MemorySpeed speed, double bandwidthGbs, double throughput, boolean throughputEstimated,
+                      double loadW, OptionalDouble wallW, int spareSlots) {
+
+    /**
+     * The figures of a build at the request's site and in its memory mode.
+     *
+     * @param factors generation -> throughput of one core at one GHz
+     */
+    public static Figures of(Build build, Request request, Map<String, Double> factors) {
+        MemorySpeed speed = MemorySpeed.of(build);
+        double loadW = PowerDraw.loadW(build);
+        double throughput = 0;
+        boolean estimated = false;
+        double baseGhz = Double.POSITIVE_INFINITY;
+        double allCoreGhz = Double.POSITIVE_INFINITY;
+        for (var processor : build.processors()) {
+            Throughput one = Throughput.of(processor, factors);
+            throughput += one.value();
+            estimated |= one.estimated();
+            baseGhz = Math.min(baseGhz, processor.baseGhz());
+            allCoreGhz = Math.min(allCoreGhz, processor.allCoreGhz());
+        }
+        boolean none = build.processors().isEmpty();
+        return new Figures(build.processors().size(), build.cores(), none ? 0 : baseGhz, none ? 0 : allCoreGhz,
+                build.modules().values().stream().mapToInt(MemoryModule::capacityGb).sum(),
+                UsableMemory.gb(build, request.require().mode()), speed, Bandwidth.ofMachineGbs(build, speed.mts()),
+                Quantity.rounded(throughput), estimated, loadW,
+                build.supply().map(supply -> PowerDraw.wallW(loadW, supply, request.limit())).orElse(OptionalDouble.empty()),
+                SpareSlots.of(build));
+    }
+
+    /** Usable GB for each core. */
+    public double gbPerCore() {
+        return perCore(usableGb, cores);
+    }
+
+    /** GB/s for each core. */
+    public double gbsPerCore() {
+        return perCore(bandwidthGbs, cores);
+    }
+
+    /** A figure shared over the fitted cores. */
+    public static double perCore(double figure, int cores) {
+        return cores == 0 ? 0 : Quantity.rounded(figure / cores);
+    }
+}

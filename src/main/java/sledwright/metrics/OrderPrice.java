@@ -1,0 +1,34 @@
+package sledwright.metrics;
+
+import java.util.List;
+import sledwright.domain.Build;
+import sledwright.domain.Labour;
+import sledwright.domain.Licence;
+import sledwright.domain.Pick;
+
+/**
+ * What an order costs the customer, in minor units.
+ *
+ * @param parts   all picks
+ * @param labour  putting the machines together
+ * @param licence the customer's software, for all machines
+ */
+public record OrderPrice(long parts, long labour, long licence) {
+
+    /** The price of machines whose parts are drawn as picked. */
+    public static OrderPrice of(List<Build> machines, List<Pick> picks, Labour labour, Licence licence) {
+        long parts = picks.stream().mapToLong(Pick::total).sum();
+        long work = machines.stream().mapToLong(build -> ofLabour(labour, build.modules().size())).sum();
+        long software = machines.stream().mapToLong(build -> licence.of(build.cores(), build.processors().size())).sum();
+        return new OrderPrice(parts, work, software);
+    }
+
+    /** Labour of one machine with so many modules. */
+    public static long ofLabour(Labour labour, int modules) {
+        return labour.perMachine() + labour.perModule() * modules;
+    }
+
+    public long total() {
+        return parts + labour + licence;
+    }
+}

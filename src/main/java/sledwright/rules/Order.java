@@ -1,0 +1,41 @@
+package sledwright.rules;
+
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import sledwright.domain.Build;
+import sledwright.domain.Catalog;
+import sledwright.domain.Pick;
+import sledwright.domain.Request;
+import sledwright.metrics.OrderPrice;
+
+/**
+ * Several machines and the lots that their parts come from.
+ *
+ * @param price what the order costs as picked
+ */
+public record Order(List<Build> machines, List<Pick> picks, Request request, Catalog catalog, OrderPrice price) {
+
+    public Order {
+        machines = List.copyOf(machines);
+        picks = List.copyOf(picks);
+    }
+
+    /** Machines whose parts are drawn as picked, priced. */
+    public static Order of(List<Build> machines, List<Pick> picks, Request request, Catalog catalog) {
+        return new Order(machines, picks, request, catalog,
+                OrderPrice.of(machines, picks, catalog.labour(), request.licence()));
+    }
+
+    /** Sku -> units that the machines take together. */
+    public SortedMap<String, Integer> needed() {
+        SortedMap<String, Integer> needed = new TreeMap<>();
+        machines.forEach(build -> build.partCounts().forEach((sku, units) -> needed.merge(sku, units, Integer::sum)));
+        return needed;
+    }
+
+    /** An amount of minor units as people write it, with the currency. */
+    public String words(long minor) {
+        return catalog.amount(minor) + " " + catalog.currency().getCurrencyCode();
+    }
+}

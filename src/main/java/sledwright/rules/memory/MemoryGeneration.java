@@ -1,0 +1,31 @@
+package sledwright.rules.memory;
+
+import java.util.List;
+import sledwright.domain.MemoryModule;
+import sledwright.domain.MemorySupport;
+import sledwright.rules.Machine;
+import sledwright.rules.Rule;
+import sledwright.rules.Violation;
+
+/** {@value #ID}: every module is of the platform's memory generation. */
+public final class MemoryGeneration extends Rule<Machine> {
+
+    public static final String ID = "memory-generation";
+
+    public MemoryGeneration() {
+        super(ID, "Every module is of the platform's memory generation.");
+    }
+
+    public static boolean allows(MemorySupport memory, MemoryModule module) {
+        return memory.generation().equals(module.generation());
+    }
+
+    @Override
+    public List<Violation> judge(Machine machine) {
+        MemorySupport memory = machine.build().platform().memory();
+        return machine.build().modules().values().stream().distinct().filter(module -> !allows(memory, module))
+                .map(module -> broken(module.sku(), "%s is %s; %s takes %s.", module.sku(), module.generation(),
+                        machine.build().platform().sku(), memory.generation()))
+                .toList();
+    }
+}

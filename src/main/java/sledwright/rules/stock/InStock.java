@@ -1,0 +1,49 @@
+package sledwright.rules.stock;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import sledwright.domain.Lot;
+import sledwright.domain.Pick;
+import sledwright.rules.Order;
+import sledwright.rules.Rule;
+import sledwright.rules.Violation;
+
+/** {@value #ID}: over the whole order no lot gives more units than it has, and every unit comes from a lot. */
+public final class InStock extends Rule<Order> {
+
+    public static final String ID = "in-stock";
+
+    public InStock() {
+        super(ID, "Over the whole order no lot gives more units than it has, and every unit comes from a lot.");
+    }
+
+    public static boolean allows(Lot lot, int quantity) {
+        return lot.sells(quantity);
+    }
+
+    @Override
+    public List<Violation> judge(Order order) {
+        List<Violation> broken = new ArrayList<>();
+        order.picks().stream().collect(Collectors.groupingBy(Pick::lot, Collectors.summingInt(Pick::quantity))).entrySet().stream()
+                .filter(taken -> !allows(taken.getKey(), taken.getValue()))
+                .map(taken -> overdrawn(taken.getKey(), taken.getValue()))
+                .sorted(java.util.Comparator.comparing(Violation::message)).forEach(broken::add);
+        Map<String, Integer> drawn = order.picks().stream()
+                .collect(Collectors.groupingBy(Pick::sku, TreeMap::new, Collectors.summingInt(Pick::quantity)));
+        order.needed().forEach((sku, units) -> {
+            int given = drawn.getOrDefault(sku, 0);
+            if (given < units) {
+                broken.add(broken(sku, "%d units of %s are needed; the lots give %d.", units, sku, given));
+            }
+        });
+        return broken;
+    }
+
+    private Violation overdrawn(Lot lot, int quantity) {
+        return broken(lot.sku(), "Lot %s of %s gives %d units; it sells %d to %d.", lot.lot(), lot.sku(), quantity,
+                lot.minQuantity(), lot.available());
+    }
+}

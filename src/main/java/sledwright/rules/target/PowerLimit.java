@@ -1,0 +1,31 @@
+package sledwright.rules.target;
+
+import java.util.List;
+import sledwright.domain.Limits;
+import sledwright.metrics.Quantity;
+import sledwright.rules.Machine;
+import sledwright.rules.Numbers;
+import sledwright.rules.Rule;
+import sledwright.rules.Violation;
+
+/** {@value #ID}: the load of a machine is within the request's limit. */
+public final class PowerLimit extends Rule<Machine> {
+
+    public static final String ID = "power-limit";
+
+    public PowerLimit() {
+        super(ID, "The load of a machine is within the request's limit.");
+    }
+
+    public static boolean allows(Limits limits, double loadW) {
+        return limits.powerW().isEmpty() || Quantity.within(loadW, limits.powerW().getAsDouble());
+    }
+
+    @Override
+    public List<Violation> judge(Machine machine) {
+        Limits limits = machine.request().limit();
+        double loadW = machine.figures().loadW();
+        return allows(limits, loadW) ? List.of() : List.of(broken("", "The load is %s W; the request allows %s W.",
+                Numbers.plain(loadW), Numbers.plain(limits.powerW().getAsDouble())));
+    }
+}

@@ -1,0 +1,83 @@
+package sledwright.rules.target;
+
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import sledwright.domain.Requirements;
+import sledwright.metrics.Figures;
+import sledwright.metrics.Quantity;
+import sledwright.rules.Machine;
+import sledwright.rules.Numbers;
+import sledwright.rules.Rule;
+import sledwright.rules.Violation;
+
+/** A figure of one machine that must reach the request's; 0 asks for nothing. */
+public final class Target extends Rule<Machine> {
+
+    public static final Target CORES = new Target("cores", "cores", "",
+            Figures::cores, Requirements::cores);
+    public static final Target BASE_CLOCK = new Target("base-clock", "base clock", " GHz",
+            Figures::baseGhz, Requirements::baseGhz);
+    public static final Target ALL_CORE_CLOCK = new Target("all-core-clock", "all-core clock", " GHz",
+            Figures::allCoreGhz, Requirements::allCoreGhz);
+    public static final Target MEMORY_CAPACITY = new Target("memory-capacity", "usable memory", " GB",
+            Figures::usableGb, Requirements::memoryGb);
+    public static final Target BANDWIDTH = new Target("bandwidth", "memory bandwidth", " GB/s",
+            Figures::bandwidthGbs, Requirements::bandwidthGbs);
+    public static final Target THROUGHPUT = new Target("throughput", "throughput", "",
+            Figures::throughput, Requirements::throughput);
+    public static final Target MEMORY_PER_CORE = new Target("memory-per-core", "usable memory per core", " GB",
+            Figures::gbPerCore, Requirements::gbPerCore);
+    public static final Target BANDWIDTH_PER_CORE = new Target("bandwidth-per-core", "bandwidth per core", " GB/s",
+            Figures::gbsPerCore, Requirements::gbsPerCore);
+    public static final Target SPARE_SLOTS = new Target("spare-slots", "number of spare slots", "",
+            Figures::spareSlots, Requirements::spareSlots);
+
+    /** All targets of this form. */
+    public static final List<Target> ALL = List.of(CORES, BASE_CLOCK, ALL_CORE_CLOCK, MEMORY_CAPACITY, BANDWIDTH,
+            THROUGHPUT, MEMORY_PER_CORE, BANDWIDTH_PER_CORE, SPARE_SLOTS);
+
+    private final String noun;
+    private final String unit;
+    private final ToDoubleFunction<Figures> figure;
+    private final ToDoubleFunction<Requirements> least;
+
+    private Target(String id, String noun, String unit, ToDoubleFunction<Figures> figure, ToDoubleFunction<Requirements> least) {
+        super(id, "The %s of a machine reaches the request's figure.".formatted(noun));
+        this.noun = noun;
+        this.unit = unit;
+        this.figure = figure;
+        this.least = least;
+    }
+
+    /** What the figure is called in a sentence. */
+    public String noun() {
+        return noun;
+    }
+
+    /** The unit behind a number, with the space before it; empty where there is none. */
+    public String unit() {
+        return unit;
+    }
+
+    /** The machine's figure. */
+    public double figure(Figures figures) {
+        return figure.applyAsDouble(figures);
+    }
+
+    /** The request's figure; 0 asks for nothing. */
+    public double least(Requirements require) {
+        return least.applyAsDouble(require);
+    }
+
+    /** Whether a figure of this target's kind reaches the request's. */
+    public boolean allows(Requirements require, double reached) {
+        return Quantity.reaches(reached, least(require));
+    }
+
+    @Override
+    public List<Violation> judge(Machine machine) {
+        double reached = figure(machine.figures());
+        return allows(machine.request().require(), reached) ? List.of() : List.of(broken("", "The %s is %s%s; the request asks for %s%s.",
+                noun, Numbers.plain(reached), unit, Numbers.plain(least(machine.request().require())), unit));
+    }
+}
