@@ -99,9 +99,9 @@ final class MemoryMarket {
                 .map(channel -> depths.stream().mapToInt(depth -> depth.get(channel)).min().orElse(0)).sum();
         int mostModuleGb = modules.stream().mapToInt(MemoryModule::capacityGb).max().orElse(0);
         double share = mode == MemoryMode.MIRRORED ? memory.mirroredFraction().orElse(0) : 1;
-        MemoryOption.Extent extent = new MemoryOption.Extent(request.machines(), sockets, slots * mostModuleGb, memory.channels(),
+        MemoryOption.Extent extent = new MemoryOption.Extent(request.machines(), sockets, slots, slots * mostModuleGb, memory.channels(),
                 mostModuleGb, share, catalog.labour().perModule());
-        PriceFloor floor = floors.computeIfAbsent(List.of(modules), all -> new PriceFloor(shelf, modules));
+        PriceFloor floor = floors.computeIfAbsent(List.of(modules), all -> new PriceFloor(shelf, modules, request.worth().gb() * share));
         found.add(new MemoryOption(level, nextSlowerMts, extent, floor, new Builder(memory, level, key, uncovered, sockets, wanted)::points));
     }
 

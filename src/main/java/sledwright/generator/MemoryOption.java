@@ -16,12 +16,13 @@ final class MemoryOption {
      *
      * @param sockets         fitted sockets
      * @param mostSocketGb    capacity of a socket
+     * @param slots           slots of a socket that no heat sink covers
      * @param mostWidth       width of a socket, in fullest channels
      * @param mostModuleGb    capacity of a module
      * @param usableShare     share of the capacity that the memory mode leaves
      * @param labourPerModule minor units for one module
      */
-    record Extent(int machines, int sockets, int mostSocketGb, int mostWidth, int mostModuleGb, double usableShare,
+    record Extent(int machines, int sockets, int slots, int mostSocketGb, int mostWidth, int mostModuleGb, double usableShare,
                   long labourPerModule) {
     }
 
@@ -76,12 +77,17 @@ final class MemoryOption {
     double leastPrice(double usableGb, double width) {
         double gb = needGb(usableGb);
         double modules = Math.max(needModules(width), gb / extent.mostModuleGb);
-        return floor.price(gb, modules) + modules * extent.labourPerModule;
+        return floor.price(gb, modules, mostModules()) + modules * extent.labourPerModule;
     }
 
     /** The least of price less worth of memory, both minor units for all machines, over populations of that usable memory and width. */
-    double leastPriceLessWorth(double usableGb, double width, double worthOfGb) {
-        return floor.priceLessWorth(needGb(usableGb), worthOfGb * extent.usableShare) + needModules(width) * extent.labourPerModule;
+    double leastPriceLessWorth(double usableGb, double width, int mostSocketGb) {
+        double mostGb = (double) extent.machines * extent.sockets * Math.min(mostSocketGb, extent.mostSocketGb);
+        return floor.priceLessWorth(needGb(usableGb), mostGb, mostModules()) + needModules(width) * extent.labourPerModule;
+    }
+
+    private int mostModules() {
+        return extent.machines * extent.sockets * extent.slots;
     }
 
     /** The most usable GB of one machine that money for all machines buys. */

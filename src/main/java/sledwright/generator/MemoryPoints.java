@@ -5,9 +5,14 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.PriorityQueue;
+import java.util.function.ToDoubleFunction;
 import sledwright.metrics.Bandwidth;
 
-/** The populations of an option that no other of it matches in price, width, usable memory and watts; cheapest first. */
+/**
+ * The populations of an option that no other of it matches in price, width, usable memory and watts. They are sifted in
+ * the order of price and only as far as they are asked for.
+ */
 final class MemoryPoints {
 
     private static final Comparator<MemoryPoint> CHEAPEST = Comparator.comparingLong(MemoryPoint::price)
@@ -16,33 +21,53 @@ final class MemoryPoints {
             .thenComparingLong(MemoryPoint::microwatts)
             .thenComparingInt(MemoryPoint::modules);
 
-    private final List<MemoryPoint> points;
     private final int sockets;
-    private final Map<Integer, double[]> bandwidths = new HashMap<>();
+    private final PriorityQueue<MemoryPoint> unsifted;
+    private final List<MemoryPoint> cheapestFirst = new ArrayList<>();
+    private final Skyline skyline;
+    private final Map<Integer, List<MemoryPoint>> byAim = new HashMap<>();
 
     MemoryPoints(List<MemoryPoint> all, int sockets) {
         this.sockets = sockets;
-        List<MemoryPoint> sorted = new ArrayList<>(all);
-        sorted.sort(CHEAPEST);
-        points = new ArrayList<>();
-        for (MemoryPoint point : sorted) {
-            if (points.stream().noneMatch(cheaper -> cheaper.matches(point))) {
-                points.add(point);
+        unsifted = new PriorityQueue<>(Math.max(1, all.size()), CHEAPEST);
+        unsifted.addAll(all);
+        skyline = new Skyline(all.stream().mapToDouble(MemoryPoint::usableGb).toArray());
+    }
+
+    /** The next point in the order of price; null behind the last. */
+    MemoryPoint cheapest(int index) {
+        while (cheapestFirst.size() <= index) {
+            MemoryPoint next = unsifted.poll();
+            if (next == null) {
+                return null;
+            }
+            if (!skyline.matches(next.usableGb(), next.width(), next.microwatts() - next.slack())) {
+                skyline.add(next.usableGb(), next.width(), next.microwatts());
+                cheapestFirst.add(next);
             }
         }
+        return cheapestFirst.get(index);
     }
 
-    int size() {
-        return points.size();
+    /**
+     * All points in the order of an aim, then of price.
+     *
+     * @param aim the less the better; always the same for a speed
+     */
+    List<MemoryPoint> inOrderOf(int speedMts, ToDoubleFunction<MemoryPoint> aim) {
+        return byAim.computeIfAbsent(speedMts, mts -> {
+            int last = 0;
+            while (cheapest(last) != null) {
+                last++;
+            }
+            List<MemoryPoint> sorted = new ArrayList<>(cheapestFirst);
+            sorted.sort(Comparator.comparingDouble(aim).thenComparing(CHEAPEST));
+            return sorted;
+        });
     }
 
-    MemoryPoint get(int index) {
-        return points.get(index);
-    }
-
-    /** GB/s of the machine for each point at a speed. */
-    double[] bandwidthsGbs(int speedMts) {
-        return bandwidths.computeIfAbsent(speedMts, mts -> points.stream()
-                .mapToDouble(point -> Bandwidth.ofMachineGbs(sockets, mts, point.socketGb(), point.fullestGb())).toArray());
+    /** GB/s of the machine at a speed. */
+    double bandwidthGbs(MemoryPoint point, int speedMts) {
+        return Bandwidth.ofMachineGbs(sockets, speedMts, point.socketGb(), point.fullestGb());
     }
 }

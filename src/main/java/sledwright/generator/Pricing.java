@@ -12,9 +12,6 @@ import sledwright.rules.target.Target;
 /** Turns the shapes of a socket into priced points: the worthwhile draws of every bucket that can meet the request. */
 final class Pricing {
 
-    /** Combinations of uneven draws beyond which each group's are thinned to those worthwhile by themselves. */
-    private static final int MOST_COMBINATIONS = 4_096;
-
     private final Request request;
     private final MemorySupport memory;
     private final Shapes shapes;
@@ -24,6 +21,7 @@ final class Pricing {
     private final long labourPerModule;
     private final Deadline deadline;
     private final List<Integer> wantedGroups;
+    private final boolean dealtExactly;
 
     /**
      * @param draws          for each group of the shapes' key, for each number of modules, the worthwhile draws
@@ -39,6 +37,7 @@ final class Pricing {
         this.uncoveredSlots = uncoveredSlots;
         this.labourPerModule = labourPerModule;
         this.deadline = deadline;
+        dealtExactly = Deal.isExact(shapes.layouts().maxModules() * shapes.key().multiple() * sockets * request.machines());
         // A group that cannot be left empty holds a part that the request wants used.
         wantedGroups = IntStream.range(0, draws.size()).filter(group -> draws.get(group).get(0).isEmpty()).boxed().toList();
     }
@@ -89,35 +88,14 @@ final class Pricing {
             return null;
         }
         List<List<Draw>> choices = new ArrayList<>(shape.groups().length);
-        long combinations = 1;
-        int uneven = 0;
         for (int i = 0; i < shape.groups().length; i++) {
             List<Draw> of = draws.get(shape.groups()[i]).get(shape.counts()[i]);
             if (of.isEmpty()) {
                 return null;
             }
             choices.add(of);
-            combinations *= of.size();
-            uneven += of.stream().allMatch(Draw::even) ? 0 : 1;
-        }
-        if (uneven == 1 || combinations > MOST_COMBINATIONS && uneven > 1) {
-            choices.replaceAll(this::worthwhileByThemselves);
         }
         return choices;
-    }
-
-    /** Drops draws whose heaviest machine another undercuts at no greater price; exact where no other group is uneven. */
-    private List<Draw> worthwhileByThemselves(List<Draw> of) {
-        List<Draw> kept = new ArrayList<>();
-        long lightest = Long.MAX_VALUE;
-        for (Draw draw : of) {
-            long weight = draw.heaviest(request.machines());
-            if (weight < lightest) {
-                lightest = weight;
-                kept.add(draw);
-            }
-        }
-        return kept;
     }
 
     private void combine(List<MemoryPoint> kept, Shapes.Bucket bucket, Shapes.Shape shape, List<List<Draw>> choices, int group,
@@ -130,16 +108,27 @@ final class Pricing {
             return;
         }
         long price = sofar.price() + labourPerModule * modules(bucket) * request.machines();
-        long least = sofar.least() / request.machines();
-        if (kept.stream().anyMatch(point -> point.price() <= price && point.microwatts() <= least)) {
+        Draw.Load load = sofar.load();
+        long lightest = load.uneven() == 0 ? load.heaviest() : dealtExactly ? load.total() / request.machines() : load.heaviest() - load.range();
+        if (isMatched(kept, price, lightest)) {
             return;
         }
-        long microwatts = sofar.heaviest(request.machines());
-        if (kept.stream().anyMatch(point -> point.price() <= price && point.microwatts() <= microwatts)) {
+        long heaviest = load.uneven() > 0 && dealtExactly ? Deal.heaviestMicrowatts(sofar.shares(), request.machines()) : load.heaviest();
+        long slack = load.uneven() > 1 && !dealtExactly ? load.range() : 0;
+        if (isMatched(kept, price, heaviest - slack)) {
             return;
         }
-        kept.removeIf(point -> point.price() >= price && point.microwatts() >= microwatts);
+        kept.removeIf(point -> point.price() >= price && point.microwatts() - point.slack() >= heaviest);
         kept.add(new MemoryPoint(price, bucket.totalGb() * shapes.key().multiple(), bucket.fullestGb(), usableGb(bucket),
-                modules(bucket), microwatts, shapes.key(), bucket, shape, List.of(chosen)));
+                modules(bucket), heaviest, slack, shapes.key(), bucket, shape, List.of(chosen)));
+    }
+
+    private static boolean isMatched(List<MemoryPoint> kept, long price, long microwatts) {
+        for (MemoryPoint point : kept) {
+            if (point.price() <= price && point.microwatts() <= microwatts) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -3,6 +3,7 @@ package sledwright.generator;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.IntFunction;
 import sledwright.domain.Limits;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
@@ -24,6 +25,7 @@ final class Query {
     private final List<Family> families;
     private final Ranking ranking;
     private final Deadline deadline;
+    private double openAim;
 
     Query(Request request, List<Family> families, Ranking ranking, Deadline deadline) {
         this.require = request.require();
@@ -55,7 +57,7 @@ final class Query {
         List<Branch> branches = branches(zone);
         branches.sort(Comparator.comparingDouble(Branch::bound).thenComparing(Branch::frame, ranking.promisingFirst()));
         Candidate best = null;
-        double openAim = Double.POSITIVE_INFINITY;
+        openAim = Double.POSITIVE_INFINITY;
         for (Branch branch : branches) {
             if (best != null && branch.bound > best.aim()) {
                 break;
@@ -103,37 +105,46 @@ final class Query {
 
     private Candidate better(Candidate incumbent, Branch branch, Zone zone) {
         Frame frame = branch.frame;
+        int speedMts = branch.option.speedMts(frame.processor().memoryMts());
         MemoryPoints points = branch.option.points(frame.processor().maxMemoryGb().orElse(Integer.MAX_VALUE));
-        double[] bandwidths = points.bandwidthsGbs(branch.option.speedMts(frame.processor().memoryMts()));
+        IntFunction<MemoryPoint> inOrder = ranking.order(points, speedMts);
         double usableGb = leastUsableGb(frame, zone);
-        double bandwidthGbs = leastBandwidthGbs(frame, zone);
+        double leastGbs = leastBandwidthGbs(frame, zone);
         Candidate best = incumbent;
-        for (int i = 0; i < points.size(); i++) {
-            MemoryPoint point = points.get(i);
+        MemoryPoint point;
+        for (int i = 0; (point = inOrder.apply(i)) != null; i++) {
             long price = frame.price() + point.price();
-            if (!Budget.allows(limits, price) || best != null && ranking.isHopeless(frame, price, best)) {
+            double bandwidthGbs = points.bandwidthGbs(point, speedMts);
+            double aim = ranking.aim(frame, point, price, bandwidthGbs);
+            if (best != null && ranking.isHopeless(frame, aim, price, best)) {
                 break;
             }
-            if (point.usableGb() >= usableGb && bandwidths[i] >= bandwidthGbs) {
+            if (point.usableGb() >= usableGb && bandwidthGbs >= leastGbs && Budget.allows(limits, price)
+                    && keepsTargets(frame, point, bandwidthGbs)) {
                 double loadW = Watts.of(frame.microwatts() + point.microwatts());
-                if (loadW <= zone.loadW() && keepsTargets(frame, point, bandwidths[i]) && carries(frame, loadW)) {
-                    double aim = ranking.aim(frame, point, price, bandwidths[i]);
-                    if (best == null || aim <= best.aim()) {
-                        Candidate found = new Candidate(frame, branch.option, point, aim, price, bandwidths[i], loadW);
-                        if (best == null || ranking.compare(found, best) < 0) {
-                            best = found;
-                        }
-                    }
+                if (loadW <= zone.loadW() && carries(frame, loadW)) {
+                    Candidate found = new Candidate(frame, branch.option, point, aim, price, bandwidthGbs, loadW);
+                    best = best == null || ranking.compare(found, best) < 0 ? found : best;
+                } else if (point.slack() > 0) {
+                    noteIfLighterWouldDo(frame, point, zone, aim);
                 }
             }
         }
         return best;
     }
 
+    /** A build that is too heavy only because its units were not dealt as well as can be leaves its aim open. */
+    private void noteIfLighterWouldDo(Frame frame, MemoryPoint point, Zone zone, double aim) {
+        double leastW = Watts.of(frame.microwatts() + point.microwatts() - point.slack());
+        if (leastW <= zone.loadW() && carries(frame, leastW)) {
+            openAim = Math.min(openAim, aim);
+        }
+    }
+
     private boolean keepsTargets(Frame frame, MemoryPoint point, double bandwidthGbs) {
-        return Target.BANDWIDTH.allows(require, bandwidthGbs)
-                && Target.MEMORY_PER_CORE.allows(require, Figures.perCore(point.usableGb(), frame.cores()))
-                && Target.BANDWIDTH_PER_CORE.allows(require, Figures.perCore(bandwidthGbs, frame.cores()));
+        return (require.bandwidthGbs() == 0 || Target.BANDWIDTH.allows(require, bandwidthGbs))
+                && (require.gbPerCore() == 0 || Target.MEMORY_PER_CORE.allows(require, Figures.perCore(point.usableGb(), frame.cores())))
+                && (require.gbsPerCore() == 0 || Target.BANDWIDTH_PER_CORE.allows(require, Figures.perCore(bandwidthGbs, frame.cores())));
     }
 
     private boolean carries(Frame frame, double loadW) {
