@@ -76,7 +76,7 @@ class MemoryModuleRulesTest extends RuleGroup {
                 .innocent("three where three may stand", machine(platform().distinctCapacities(3).make()).processors(P10)
                         .channels(1, R32, R16, R8))
                 .andOffender("two where one may stand", machine(platform().distinctCapacities(1).make()).processors(P10).channels(1, R32, R16))
-                .says("", "The machine holds modules of 16, 32 GB; BOX allows 1 distinct capacities.");
+                .says("", "The machine holds modules of 16, 32 GB; BOX allows 1 distinct capacity.");
     }
 
     @ForRule(RankLimit.ID)
@@ -103,7 +103,7 @@ class MemoryModuleRulesTest extends RuleGroup {
                 .says("1A", "Channel 1A holds 3 modules; BOX has no speed for 4-rank RDIMM at that number.")
                 .andOffender("eight ranks, for which the table has no row", machine(platform().rankLimit(ModuleType.RDIMM, 16).make())
                         .processors(P10).channels(1, module("O64", 64).ranks(8).make()))
-                .says("1A", "Channel 1A holds 1 modules; BOX has no speed for 8-rank RDIMM at that number.")
+                .says("1A", "Channel 1A holds 1 module; BOX has no speed for 8-rank RDIMM at that number.")
                 .andOffender("one of four ranks and two of two: each needs an entry at three", one().channels(1, Q32, R16, R16))
                 .says("1A", "Channel 1A holds 3 modules; BOX has no speed for 4-rank RDIMM at that number.")
                 .innocent("two of four ranks", one().channels(1, Q32, Q32))

@@ -75,7 +75,7 @@ class MemorySlotRulesTest extends RuleGroup {
         CoolingKit overSecond = new CoolingKit("WIDE", "wide heat sink", 150, List.of("1A2"));
         CoolingKit overFirst = new CoolingKit("BROAD", "broad heat sink", 150, List.of("1A1"));
         return offender("the second channel filled and the first empty", machine().processors(P10).channel(0, 1, R16))
-                .says("1B", "Channel 1B holds 1 modules while channel 1A before it holds 0 and has room.")
+                .says("1B", "Channel 1B holds 1 module while channel 1A before it holds 0 and has room.")
                 .andOffender("two modules behind one", machine().processors(P10).channel(0, 0, R16).channel(0, 1, R16).channel(0, 2, R16, R16))
                 .says("1C", "Channel 1C holds 2 modules while channel 1A before it holds 1 and has room.")
                 .innocent("two, then one", machine().processors(P10).channel(0, 0, R16, R16).channel(0, 1, R16))

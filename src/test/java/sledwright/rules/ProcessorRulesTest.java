@@ -33,12 +33,12 @@ class ProcessorRulesTest extends RuleGroup {
     Examples socketCount() {
         return offender("2 processors on a platform that runs with 1", machine(platform().counts(1).make())
                         .processors(P10, P10).channel(0, 0, R16))
-                .says("BOX", "2 processors are fitted; BOX runs with 1.")
+                .says("BOX", "The machine has 2 processors; BOX runs with 1.")
                 .andOffender("2 processors that work alone", pairOf(processor("SOLO").socketsMax(1).make()))
-                .says("SOLO", "2 processors are fitted; SOLO works with at most 1 in one machine.")
+                .says("SOLO", "The machine has 2 processors; at most 1 of SOLO work together.")
                 .andOffender("3 processors where 1, 2 or 4 run", machine(platform().counts(1, 2, 4).make())
                         .processors(3, processor("P10-4").socketsMax(4).make()).channels(4, R16))
-                .says("BOX", "3 processors are fitted; BOX runs with 1 or 2 or 4.")
+                .says("BOX", "The machine has 3 processors; BOX runs with 1 or 2 or 4.")
                 .innocent("2 where 1 and 2 run, of a part that works in pairs", pairOf(P10))
                 .innocent("1 of a part that works alone", machine().processors(processor("SOLO").socketsMax(1).make()).channels(4, R16));
     }
