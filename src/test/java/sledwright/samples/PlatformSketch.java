@@ -29,6 +29,7 @@ public final class PlatformSketch {
     private Set<String> generations = Set.of("G1");
     private List<Integer> counts = List.of(1, 2);
     private double maxTdpW = 150;
+    private String memoryGeneration = "DDR4";
     private int channels = 4;
     private int slotsPerChannel = 3;
     private final Map<ModuleType, Integer> rankLimits = new HashMap<>(Map.of(ModuleType.RDIMM, 8, ModuleType.LRDIMM, 8));
@@ -71,6 +72,11 @@ public final class PlatformSketch {
 
     public PlatformSketch maxTdpW(double watts) {
         maxTdpW = watts;
+        return this;
+    }
+
+    public PlatformSketch memoryGeneration(String name) {
+        memoryGeneration = name;
         return this;
     }
 
@@ -150,8 +156,8 @@ public final class PlatformSketch {
 
     public Platform make() {
         ProcessorSupport processors = new ProcessorSupport("LK3", generations, counts, maxTdpW);
-        MemorySupport memory = new MemorySupport("DDR4", channels, slotsPerChannel, rankLimits, speeds, maxDistinctCapacities,
-                mixedWidths, countsPerSocket, mirroredFraction, rankSparing);
+        MemorySupport memory = new MemorySupport(memoryGeneration, channels, slotsPerChannel, rankLimits, speeds,
+                maxDistinctCapacities, mixedWidths, countsPerSocket, mirroredFraction, rankSparing);
         return new Platform(sku, sku, processors, memory,
                 new Board(processors.sockets(), channels, slotsPerChannel, slotNames), cooling, thermal,
                 new Power(baseW, budgetW, supplies), "outermost");
