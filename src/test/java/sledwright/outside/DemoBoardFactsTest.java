@@ -2,20 +2,29 @@ package sledwright.outside;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static sledwright.samples.Samples.machine;
+import static sledwright.samples.Samples.require;
 
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import sledwright.catalog.CatalogReader;
+import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.CoolingKit;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.ModuleType;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
+import sledwright.domain.Request;
+import sledwright.generator.Deadline;
+import sledwright.generator.Findings;
+import sledwright.generator.Search;
+import sledwright.generator.Status;
 import sledwright.metrics.SpareSlots;
 import sledwright.rules.Machine;
 import sledwright.rules.Rulebook;
@@ -67,6 +76,38 @@ class DemoBoardFactsTest {
         assertThat(shop.modules().stream().filter(module -> module.generation().equals("DDR4") && module.type() == ModuleType.RDIMM
                 && module.ranks() <= 2 && module.speedMts() >= 2666)).isNotEmpty().allSatisfy(module ->
                 assertThat(machine(sled).processors(2, fast).noSupply().channels(4, module).make().figures().speed().mts()).isEqualTo(2400));
+    }
+
+    @Test
+    void sixteenModulesOf32GbStandInFirstAndSecondSlots() {
+        Build best = search(only32Gb(ModuleType.RDIMM, "S2-16", 512)).ranked().get(0).machines().get(0);
+        assertThat(best.modules()).hasSize(16);
+        assertThat(best.modules().keySet()).containsExactlyInAnyOrderElementsOf(
+                sled.board().slots().stream().filter(slot -> slot.position() < 2).toList());
+    }
+
+    @Test
+    void aProcessorOf120WTakes24ModulesUnderTheShortHeatSinkAndOneOf145WDoesNot() {
+        Findings cool = search(only32Gb(ModuleType.RDIMM, "S2-16", 768));
+        assertThat(cool.status()).isEqualTo(Status.PROVED);
+        assertThat(cool.ranked().get(0).machines().get(0).cooling().sku()).isEqualTo("FINCH-S4-HS68");
+        assertThat(search(only32Gb(ModuleType.RDIMM, "S2-22X", 768)).status()).isEqualTo(Status.IMPOSSIBLE);
+        Findings hot = search(only32Gb(ModuleType.RDIMM, "S2-22X", 640));
+        assertThat(hot.status()).isEqualTo(Status.PROVED);
+        assertThat(hot.ranked().get(0).machines().get(0).cooling().sku()).isEqualTo("FINCH-S4-HS86");
+        assertThat(hot.ranked().get(0).machines().get(0).modules()).hasSize(20);
+    }
+
+    /** Two of a processor on the sled, and no module but those of 32 GB of a type. */
+    private static Request only32Gb(ModuleType type, String processor, int memoryGb) {
+        Set<String> others = shop.modules().stream().filter(module -> module.type() != type || module.capacityGb() != 32)
+                .map(MemoryModule::sku).collect(Collectors.toSet());
+        return Request.named("trade").withPlatforms(Set.of(sled.sku())).withUse(Set.of(processor)).withForbid(others)
+                .withRequire(require().processors(2).memoryGb(memoryGb).make()).withAlternatives(1, 0.05);
+    }
+
+    private static Findings search(Request request) {
+        return new Search(shop).run(request, Deadline.never());
     }
 
     /** The most slots that any kit for the processor leaves. */
