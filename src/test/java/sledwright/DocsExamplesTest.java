@@ -9,6 +9,7 @@ import static sledwright.samples.Samples.lot;
 import static sledwright.samples.Samples.machine;
 import static sledwright.samples.Samples.module;
 import static sledwright.samples.Samples.processor;
+import static sledwright.samples.Samples.require;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -16,17 +17,21 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Build;
 import sledwright.domain.Condition;
 import sledwright.domain.Labour;
+import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.MemoryModule;
+import sledwright.domain.Objective;
 import sledwright.domain.Processor;
 import sledwright.domain.Request;
+import sledwright.domain.Worth;
 import sledwright.metrics.Bandwidth;
 import sledwright.metrics.CheapestDraw;
 import sledwright.metrics.Figures;
@@ -34,6 +39,7 @@ import sledwright.metrics.MemorySpeed;
 import sledwright.metrics.OrderPrice;
 import sledwright.metrics.PowerDraw;
 import sledwright.metrics.Quantity;
+import sledwright.metrics.SurplusWorth;
 import sledwright.metrics.Throughput;
 import sledwright.metrics.UsableMemory;
 import sledwright.rules.Numbers;
@@ -132,6 +138,14 @@ class DocsExamplesTest {
         says("are **%s**.", euro(CheapestDraw.prices(lots, 8)[8]));
         assertThat(CheapestDraw.picks(lots, 8)).extracting(pick -> pick.lot().lot() + pick.quantity()).containsExactly("A6", "B2");
         says("38 + 8 x 0.60 = **%s**", euro(OrderPrice.ofLabour(new Labour(3_800, 60), EXAMPLE.modules().size())));
+    }
+
+    @Test
+    void bestValue() {
+        Request asked = new Request("example", 1, Set.of(), require().cores(16).memoryGb(96).make(), Limits.NONE, Objective.BEST_VALUE,
+                new Worth(800, 50, 0, 0), Licence.NONE, 5, 0.05, Set.of(), Set.of(), Map.of());
+        double cents = SurplusWorth.of(asked, FIGURES.cores(), FIGURES.usableGb(), FIGURES.bandwidthGbs(), FIGURES.throughput());
+        says("4 x 8 + 32 x 0.50 = **%s**", euro(Math.round(cents)));
     }
 
     @Test
