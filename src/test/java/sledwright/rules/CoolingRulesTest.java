@@ -20,7 +20,6 @@ import sledwright.domain.Thermal.InletRow;
 import sledwright.rules.cooling.BlockedSlot;
 import sledwright.rules.cooling.HeatSinkRating;
 import sledwright.rules.cooling.InletLimit;
-import sledwright.rules.processor.TdpLimit;
 import sledwright.samples.MachineSketch;
 
 class CoolingRulesTest extends RuleGroup {
@@ -60,12 +59,14 @@ class CoolingRulesTest extends RuleGroup {
                 .says("P121", "The platform states no inlet temperature for a processor of 121 W with RDIMM.")
                 .andOffender("25 C with LRDIMMs, which have 24 C in their own row", site(loadReducedFirst, 85, 25, L64))
                 .says("P85", "The inlet air of 25 C counts as 25 C at 0 m; with a processor of 85 W and LRDIMM the platform allows 24 C.")
+                .andOffender("25 C with LRDIMMs, whose own row of the same TDP has 24 C", site(beside, 85, 25, L64))
+                .says("P85", "The inlet air of 25 C counts as 25 C at 0 m; with a processor of 85 W and LRDIMM the platform allows 24 C.")
+                .innocent("25 C with RDIMMs, beside the LRDIMMs' row of the same TDP", site(beside, 85, 25, R16))
                 .innocent("34 C at 1250 m counts as 35 C, which is allowed", at(34, 1250, 85))
                 .innocent("35 C at 950 m, where the air is not thin yet", at(35, 950, 85))
                 .innocent("30 C for 106 W", at(30, 0, 106))
                 .innocent("120 W in the last row of 120 W", site(toA120, 120, 32, R16))
                 .innocent("25 C with RDIMMs beside the LRDIMMs' row of 24 C", site(loadReducedFirst, 85, 25, R16))
-                .innocent("of two rows of one TDP the first speaks", site(beside, 85, 25, L64))
                 .innocent("no table, no rule", site(new Thermal(950, 300, List.of()), 85, 60, R16))
                 .innocent("no inlet temperature asked", machine().channels(4, R16));
     }
