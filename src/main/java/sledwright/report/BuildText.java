@@ -91,7 +91,7 @@ final class BuildText {
     }
 
     private static String content(SlotMap.Cell cell) {
-        String mark = cell.covered() ? "covered" : cell.fitted() ? "." : "no processor";
+        String mark = cell.covered() ? "covered" : cell.fitted() ? "empty" : "no processor";
         return cell.holds().isEmpty() ? mark : cell.covered() || !cell.fitted() ? cell.holds() + " " + mark : cell.holds();
     }
 

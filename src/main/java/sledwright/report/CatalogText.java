@@ -14,7 +14,7 @@ public final class CatalogText {
         page.text(Ink.GOOD, "no faults; prices of %s in %s".formatted(view.pricedOn(), view.currency()));
         Table table = new Table().column("", Fit.LEFT).column("", Fit.RIGHT);
         view.counts().forEach((what, count) -> table.row(what, String.valueOf(count)));
-        page.table(table);
+        page.gap().table(table);
         if (!view.unsold().isEmpty()) {
             page.heading("Parts without an offer, which cannot be bought").text(String.join(", ", view.unsold()));
         }

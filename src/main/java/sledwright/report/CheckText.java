@@ -27,7 +27,7 @@ public final class CheckText {
             page.table(table);
         }
         page.heading("The build").text(BuildText.summary(view.build()));
-        page.table(figures(view));
+        page.gap().table(figures(view));
         if (!view.build().lines().isEmpty()) {
             page.heading("Parts to pick").table(BuildText.parts(view.build(), view.currency()));
         }

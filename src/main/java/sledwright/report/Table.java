@@ -44,14 +44,16 @@ final class Table {
         return total(naturalWidths());
     }
 
-    /** The lines, the first for the headers, at most {@code width} wide so far as folding can make them. */
+    /** The lines, the first for the headers where there are any, at most {@code width} wide so far as folding can make them. */
     List<String> lines(int width) {
         int[] widths = naturalWidths();
         for (int widest = widestFlexible(widths); total(widths) > width && widest >= 0; widest = widestFlexible(widths)) {
             widths[widest]--;
         }
         List<String> lines = new ArrayList<>();
-        add(lines, headers, widths);
+        if (headers.stream().anyMatch(header -> !header.isEmpty())) {
+            add(lines, headers, widths);
+        }
         rows.forEach(row -> add(lines, row, widths));
         return lines;
     }
