@@ -72,7 +72,6 @@ public final class Main implements Runnable {
                 .addSubcommand(new CatalogCommand(terminal));
         // Help stays plain: finding out what a terminal can show takes longer than showing it.
         return line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
-                .setCaseInsensitiveEnumValuesAllowed(true)
                 .setUsageHelpAutoWidth(false)
                 .setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8))
                 .setErr(terminal.err())

@@ -3,19 +3,13 @@ package sledwright.cli;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Optional;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 import sledwright.generator.Deadline;
 
 /** The options of every command. */
 final class SharedOptions {
 
-    @Spec(Spec.Target.MIXEE)
-    private CommandSpec command;
-
-    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text",
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", converter = Word.OfFormat.class,
             description = "Write the result as text, json or csv (html and pdf are reserved). Default: ${DEFAULT-VALUE}.")
     private Format format;
 
@@ -31,9 +25,11 @@ final class SharedOptions {
             description = "Where chance decides, decide as before with the same N. Default: ${DEFAULT-VALUE}.")
     private long seed;
 
-    private double timeLimitSeconds;
+    @Option(names = "--time-limit", paramLabel = "SECONDS", defaultValue = "30", converter = Seconds.class,
+            description = "Give the best found after so many seconds. Default: ${DEFAULT-VALUE}.")
+    private Duration timeLimit;
 
-    @Option(names = "--colour", paramLabel = "WHEN", defaultValue = "auto",
+    @Option(names = "--colour", paramLabel = "WHEN", defaultValue = "auto", converter = Word.OfColour.class,
             description = "Colour text auto, always or never. auto: on a terminal, unless NO_COLOR is set. Default: ${DEFAULT-VALUE}.")
     private Colour colour;
 
@@ -43,16 +39,6 @@ final class SharedOptions {
 
     @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help.")
     private boolean help;
-
-    @Option(names = "--time-limit", paramLabel = "SECONDS", defaultValue = "30",
-            description = "Give the best found after so many seconds. Default: ${DEFAULT-VALUE}.")
-    private void setTimeLimit(double seconds) {
-        if (!(seconds > 0) || seconds > Duration.ofDays(365).toSeconds()) {
-            throw new ParameterException(command.commandLine(),
-                    "--time-limit is %s; it must be above 0 seconds, and at most a year".formatted(seconds));
-        }
-        timeLimitSeconds = seconds;
-    }
 
     /** Where the result goes, found able to take it before any work is done. */
     Output output(Terminal terminal) {
@@ -69,6 +55,6 @@ final class SharedOptions {
 
     /** The moment at which the search must answer. */
     Deadline deadline() {
-        return Deadline.in(Duration.ofNanos((long) (timeLimitSeconds * 1e9)));
+        return Deadline.in(timeLimit);
     }
 }

@@ -90,7 +90,7 @@ record Margin(String subject, String reached, String allowed, String spare, doub
         }
         Thermal thermal = build.platform().thermal();
         double inletC = thermal.correctedInletC(limits.inletC().getAsDouble(), limits.altitudeM());
-        String subject = inletC > limits.inletC().getAsDouble() ? "inlet air, corrected for altitude," : "inlet air";
+        String subject = inletC > limits.inletC().getAsDouble() ? "inlet air (corrected for altitude)" : "inlet air";
         build.modules().values().stream().map(MemoryModule::type).distinct()
                 .flatMap(type -> thermal.row(build.processor().tdpW(), type).stream())
                 .map(row -> of(subject, " C", inletC, row.maxInletC(), row.maxInletC() - inletC))

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -43,7 +44,9 @@ public final class Json {
     private static String render(Content content) {
         StringWriter text = new StringWriter();
         DefaultIndenter lines = new DefaultIndenter("  ", "\n");
-        DefaultPrettyPrinter printer = new DefaultPrettyPrinter().withObjectIndenter(lines).withArrayIndenter(lines);
+        DefaultPrettyPrinter printer = new DefaultPrettyPrinter(Separators.createDefaultInstance()
+                .withObjectFieldValueSpacing(Separators.Spacing.AFTER).withArrayEmptySeparator("").withObjectEmptySeparator(""))
+                .withObjectIndenter(lines).withArrayIndenter(lines);
         try (JsonGenerator out = new JsonFactory().createGenerator(text)) {
             out.setPrettyPrinter(printer);
             out.enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);

@@ -61,17 +61,17 @@ final class Lines {
 
     private void addLabour() {
         Labour labour = catalog.labour();
-        add(Line.Kind.LABOUR, "putting a machine together", order.machines().size(), labour.perMachine());
+        add(Line.Kind.LABOUR, "per machine", order.machines().size(), labour.perMachine());
         int modules = order.machines().stream().mapToInt(build -> build.modules().size()).sum();
-        add(Line.Kind.LABOUR, "fitting a memory module", modules, labour.perModule());
+        add(Line.Kind.LABOUR, "per memory module", modules, labour.perModule());
     }
 
     private void addLicence() {
         Licence licence = order.request().licence();
         int cores = order.machines().stream().mapToInt(Build::cores).sum();
-        add(Line.Kind.LICENCE, "software by the core", cores, licence.perCore());
+        add(Line.Kind.LICENCE, "per core", cores, licence.perCore());
         int processors = order.machines().stream().mapToInt(build -> build.processors().size()).sum();
-        add(Line.Kind.LICENCE, "software by the processor", processors, licence.perProcessor());
+        add(Line.Kind.LICENCE, "per processor", processors, licence.perProcessor());
     }
 
     private void add(Line.Kind kind, String description, int quantity, long unitPrice) {

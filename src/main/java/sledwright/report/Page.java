@@ -13,12 +13,21 @@ final class Page {
     }
 
     Page line(String line) {
+        return raw(harmless(line));
+    }
+
+    Page line(Ink ink, String line) {
+        return raw(screen.colour() ? ink.on(harmless(line)) : harmless(line));
+    }
+
+    private Page raw(String line) {
         text.append(line).append('\n');
         return this;
     }
 
-    Page line(Ink ink, String line) {
-        return line(screen.colour() ? ink.on(line) : line);
+    /** Names come from files; none of them may steer the terminal. */
+    private static String harmless(String line) {
+        return line.chars().anyMatch(Character::isISOControl) ? line.replaceAll("\\p{Cc}", "?") : line;
     }
 
     /** Running text. */

@@ -47,7 +47,7 @@ public final class QuoteText {
                 case BEST_VALUE -> "no valid build has a lower price less worth";
             });
             case BEST_FOUND -> page.text(Ink.FAIR, view.alternatives().isEmpty()
-                    ? "nothing found before the time limit, and not proved that nothing exists; Maybe allow more time: --time-limit"
+                    ? "nothing found before the time limit, and not proved that nothing exists. Maybe allow more time: --time-limit"
                     : "best found before the time limit: " + bound());
             case IMPOSSIBLE -> page.text(Ink.BAD, "impossible: no valid build exists");
         }
