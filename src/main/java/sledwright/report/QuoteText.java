@@ -48,7 +48,7 @@ public final class QuoteText {
             });
             case BEST_FOUND -> page.text(Ink.FAIR, view.alternatives().isEmpty()
                     ? "nothing found before the time limit, and not proved that nothing exists. Maybe allow more time: --time-limit"
-                    : "best found before the time limit: " + bound());
+                    : "best found in time: " + bound());
             case IMPOSSIBLE -> page.text(Ink.BAD, "impossible: no valid build exists");
         }
         view.best().filter(best -> !view.objective().label().equals("cheapest"))
