@@ -2,6 +2,7 @@ package sledwright.generator;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -89,6 +90,9 @@ final class Deal {
 
     private Hands best() {
         List<int[]> all = hands();
+        if (all.size() == 1) {
+            return new Hands(weight(all.get(0)) + fixedMicrowatts, Collections.nCopies(machines, all.get(0)));
+        }
         long[] weights = new TreeSet<>(all.stream().map(this::weight).toList()).stream().mapToLong(Long::longValue).toArray();
         long total = suits.stream().mapToLong(suit -> suit.microwatts * suit.units).sum();
         int low = Arrays.binarySearch(weights, (total + machines - 1) / machines);

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -22,16 +23,16 @@ final class KindDraws {
             .thenComparingLong(Draw::microwatts);
 
     private final Shelf shelf;
-    private final Map<String, Integer> wanted;
+    private final Set<String> wanted;
     private final int machines;
     private final int unitsPerModule;
     private final int mostModules;
 
     /**
-     * @param wanted         skus that every machine must hold, with 1 each
+     * @param wanted         skus that every machine must hold
      * @param unitsPerModule units over all machines that one module of a shape stands for
      */
-    KindDraws(Shelf shelf, Map<String, Integer> wanted, int machines, int unitsPerModule, int mostModules) {
+    KindDraws(Shelf shelf, Set<String> wanted, int machines, int unitsPerModule, int mostModules) {
         this.shelf = shelf;
         this.wanted = wanted;
         this.machines = machines;
@@ -78,11 +79,11 @@ final class KindDraws {
 
     private List<Source> sources(List<MemoryModule> alike) {
         Map<String, List<MemoryModule>> bySource = alike.stream().collect(Collectors.groupingBy(
-                module -> "%020d %s".formatted(Watts.micro(module.powerW()), wanted.containsKey(module.sku()) ? module.sku() : ""),
+                module -> "%020d %s".formatted(Watts.micro(module.powerW()), wanted.contains(module.sku()) ? module.sku() : ""),
                 TreeMap::new, Collectors.toList()));
         List<Source> sources = new ArrayList<>();
         for (List<MemoryModule> modules : bySource.values()) {
-            int least = wanted.containsKey(modules.get(0).sku()) ? machines : 0;
+            int least = wanted.contains(modules.get(0).sku()) ? machines : 0;
             long[] prices = CheapestDraw.prices(lots(shelf, modules), mostModules * unitsPerModule);
             Arrays.fill(prices, 0, Math.min(least, prices.length), CheapestDraw.IMPOSSIBLE);
             sources.add(new Source(modules, Watts.micro(modules.get(0).powerW()), least, prices));
