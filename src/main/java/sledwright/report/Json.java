@@ -76,6 +76,7 @@ public final class Json {
             out.writeEndObject();
         }
         out.writeEndArray();
+        out.writeBooleanField("alternatives_complete", view.complete());
         out.writeArrayFieldStart("why_not");
         for (var answer : view.explanation().whyNot()) {
             out.writeStartObject();

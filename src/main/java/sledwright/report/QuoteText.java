@@ -3,6 +3,7 @@ package sledwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import sledwright.generator.Status;
 import sledwright.report.QuoteView.Alternative;
 import sledwright.report.Table.Fit;
 import sledwright.rules.Numbers;
@@ -100,6 +101,9 @@ public final class QuoteText {
         }
         if (view.alternatives().stream().anyMatch(alternative -> alternative.build().figures().throughputEstimated())) {
             page.line("~ an estimate: cores x all-core clock x the generation's factor");
+        }
+        if (view.status() == Status.PROVED && !view.complete()) {
+            page.text("The time limit ended the search for alternatives: better ones may be missing. Maybe allow more time: --time-limit");
         }
         view.alternatives().forEach(alternative -> alternative.difference()
                 .ifPresent(difference -> page.item(alternative.rank() + " - ", difference)));

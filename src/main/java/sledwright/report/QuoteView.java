@@ -24,9 +24,10 @@ import sledwright.rules.Order;
  *                     one machine; empty when there is none
  * @param bound        nothing better than this exists; empty when there is none
  * @param alternatives the best first
+ * @param complete     whether the alternatives are beyond doubt the right ones; a time limit may end their list after the best is proved
  */
 public record QuoteView(String request, int machines, Objective objective, String currency, Status status,
-                        Optional<BigDecimal> best, Optional<BigDecimal> bound, List<Alternative> alternatives,
+                        Optional<BigDecimal> best, Optional<BigDecimal> bound, List<Alternative> alternatives, boolean complete,
                         Explanation explanation) {
 
     /**
@@ -56,7 +57,7 @@ public record QuoteView(String request, int machines, Objective objective, Strin
         Objective objective = findings.request().objective();
         return new QuoteView(findings.request().name(), findings.request().machines(), objective,
                 catalog.currency().getCurrencyCode(), findings.status(), figure(findings.best(), objective, catalog),
-                figure(findings.bound(), objective, catalog), List.copyOf(alternatives), explanation);
+                figure(findings.bound(), objective, catalog), List.copyOf(alternatives), findings.complete(), explanation);
     }
 
     /** Whether the objective is an amount of money of which less is better. */

@@ -98,6 +98,7 @@ class JsonTest {
                           "total": 150.00
                         },
                 """).endsWith("""
+                  "alternatives_complete": true,
                   "why_not": [],
                   "conflicts": [],
                   "relaxations": []
@@ -111,7 +112,7 @@ class JsonTest {
                 List.of(new Conflict(List.of("limit.price", "require.cores"), "Both cannot be.")),
                 List.of(new Relaxation(List.of("limit.price"), "500.00 EUR would do.")));
         Findings impossible = Answers.findings(Answers.ASKED, Status.IMPOSSIBLE);
-        Findings value = new Findings(Answers.rich(), Status.BEST_FOUND, 400, 500.5, List.of(Answers.order(Answers.rich(), Answers.cool())));
+        Findings value = new Findings(Answers.rich(), Status.BEST_FOUND, 400, 500.5, List.of(Answers.order(Answers.rich(), Answers.cool())), false);
         for (String json : List.of(Json.of(view(Answers.proved())), Json.of(view(Answers.unequal())), Json.of(view(value)),
                 Json.of(QuoteView.of(impossible, Answers.SHOP, explanation)))) {
             assertThat(Schemas.faults("quote-result", json)).as(json).isEmpty();
@@ -146,7 +147,7 @@ class JsonTest {
     @Test
     void anObjectiveThatIsNoMoneyIsAPlainFigure() throws IOException {
         JsonNode json = read(Json.of(view(new Findings(Answers.rich(), Status.BEST_FOUND, 400, 500.5,
-                List.of(Answers.order(Answers.rich(), Answers.cool()))))));
+                List.of(Answers.order(Answers.rich(), Answers.cool())), true))));
         assertThat(json.get("best").toString()).isEqualTo("400");
         assertThat(json.get("bound").toString()).isEqualTo("500.5");
         assertThat(json.get("objective").asText()).isEqualTo("most-throughput");

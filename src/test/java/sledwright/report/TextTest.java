@@ -28,7 +28,7 @@ class TextTest {
     }
 
     private static Findings one(Request request, Status status, double best, double bound) {
-        return new Findings(request, status, best, bound, List.of(Answers.order(request, Answers.cool())));
+        return new Findings(request, status, best, bound, List.of(Answers.order(request, Answers.cool())), true);
     }
 
     @Test
@@ -149,8 +149,15 @@ class TextTest {
                 .contains("proved: no valid build has more usable memory", "usable memory of the best: 128 GB");
         assertThat(text(one(Answers.ASKED.withObjective(Objective.BEST_VALUE), Status.PROVED, -1250, -1250)))
                 .contains("proved: no valid build has a lower price less worth", "price less worth of the best: -12.50 EUR");
-        assertThat(text(new Findings(Answers.ASKED, Status.BEST_FOUND, Double.NaN, Double.NaN, List.of())))
+        assertThat(text(new Findings(Answers.ASKED, Status.BEST_FOUND, Double.NaN, Double.NaN, List.of(), false)))
                 .contains("nothing found before the time limit, and not proved that nothing exists.");
+    }
+
+    @Test
+    void aListOfAlternativesThatTimeCutShortIsCalledSo() {
+        Findings cut = new Findings(Answers.ASKED, Status.PROVED, 59400, 59400, Answers.proved().ranked(), false);
+        assertThat(text(cut)).contains("The time limit ended the search for alternatives: better ones may be missing.");
+        assertThat(text(Answers.proved())).doesNotContain("time limit");
     }
 
     @Test

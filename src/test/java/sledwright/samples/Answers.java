@@ -88,7 +88,7 @@ public final class Answers {
     /** Findings whose best is their price and whose bound is equal. */
     public static Findings findings(Request request, Status status, Order... ranked) {
         double best = ranked.length == 0 ? Double.NaN : ranked[0].price().total();
-        return new Findings(request, status, best, best, List.of(ranked));
+        return new Findings(request, status, best, best, List.of(ranked), true);
     }
 
     /** Three machines, one of them of heavier modules. */
