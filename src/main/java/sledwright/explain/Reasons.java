@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import sledwright.domain.Build;
 import sledwright.domain.Channel;
 import sledwright.domain.CoolingKit;
@@ -57,7 +56,7 @@ public final class Reasons {
             int filled = channel.filled().size();
             for (MemoryModule module : channel.modules()) {
                 if (build.platform().memory().speedMts(module.type(), module.ranks(), filled).orElse(0) == mts) {
-                    return "%s of %s, %s each, on a channel".formatted(Sentences.count(filled, "module"), module.type(),
+                    return "%s of %s on a channel".formatted(Sentences.count(filled, module.type().label()),
                             Sentences.count(module.ranks(), "rank"));
                 }
             }
@@ -114,8 +113,8 @@ public final class Reasons {
         if (days == 0) {
             return Optional.empty();
         }
-        String parts = order.picks().stream().filter(pick -> pick.lot().leadDays() == days).map(Pick::sku).distinct()
-                .collect(Collectors.collectingAndThen(Collectors.toList(), Sentences::list));
-        return Optional.of("The last to arrive is %s, in %s.".formatted(parts, Sentences.count(days, "day")));
+        List<String> parts = order.picks().stream().filter(pick -> pick.lot().leadDays() == days).map(Pick::sku).distinct().toList();
+        return Optional.of("The last to arrive %s %s, in %s.".formatted(parts.size() == 1 ? "is" : "are", Sentences.list(parts),
+                Sentences.count(days, "day")));
     }
 }

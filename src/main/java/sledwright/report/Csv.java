@@ -32,7 +32,7 @@ public final class Csv {
         List<String> header = List.of("rank", "request", "status", "machines", "price", "currency", "platform", "processor", "processors",
                 "cooling", "supply", "supplies", "modules", "cores", "memory_gb", "usable_gb", "memory_mts", "speed_set_by",
                 "bandwidth_gbs", "throughput", "throughput_estimated", "load_w", "wall_w", "base_ghz", "all_core_ghz", "spare_slots",
-                "lead_days", "reasons");
+                "lead_days", "price_less_worth", "reasons");
         return write(header, view.alternatives().stream().map(alternative -> row(view, alternative)).toList());
     }
 
@@ -46,7 +46,8 @@ public final class Csv {
                 Decimals.of(figures.bandwidthGbs()), Decimals.of(figures.throughput()), String.valueOf(figures.throughputEstimated()),
                 Decimals.of(figures.loadW()),
                 figures.wallW().isPresent() ? Decimals.of(figures.wallW().getAsDouble()) : "", Decimals.of(figures.baseGhz()),
-                Decimals.of(figures.allCoreGhz()), figures.spareSlots(), build.leadDays(), String.join(" ", alternative.sentences()));
+                Decimals.of(figures.allCoreGhz()), figures.spareSlots(), build.leadDays(),
+                alternative.priceLessWorth().<Object>map(amount -> amount).orElse(""), String.join(" ", alternative.sentences()));
     }
 
     private static String modules(Map<String, Integer> modules) {

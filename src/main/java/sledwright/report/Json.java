@@ -72,6 +72,7 @@ public final class Json {
             out.writeStartObject();
             out.writeNumberField("rank", alternative.rank());
             build(alternative.build());
+            number("price_less_worth", alternative.priceLessWorth());
             strings("reasons", alternative.sentences());
             out.writeEndObject();
         }

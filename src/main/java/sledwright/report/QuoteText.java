@@ -1,8 +1,10 @@
 package sledwright.report;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import sledwright.domain.Objective;
 import sledwright.generator.Status;
 import sledwright.report.QuoteView.Alternative;
 import sledwright.report.Table.Fit;
@@ -11,7 +13,11 @@ import sledwright.rules.Numbers;
 /** The answer to a request, for people. */
 public final class QuoteText {
 
-    private record Column(String header, Fit fit, Function<BuildView, String> cell) {
+    private record Column(String header, Fit fit, Function<Alternative, String> cell) {
+
+        static Column of(String header, Fit fit, Function<BuildView, String> cell) {
+            return new Column(header, fit, alternative -> cell.apply(alternative.build()));
+        }
     }
 
     private final QuoteView view;
@@ -72,26 +78,29 @@ public final class QuoteText {
 
     private void addRanking() {
         page.heading(view.machines() == 1 ? "Alternatives" : "Alternatives (prices for all %d machines, figures of one)".formatted(view.machines()));
-        List<Column> parts = new ArrayList<>(List.of(new Column(view.currency(), Fit.RIGHT, BuildText::money)));
+        List<Column> parts = new ArrayList<>(List.of(Column.of(view.currency(), Fit.RIGHT, BuildText::money)));
+        if (view.objective() == Objective.BEST_VALUE) {
+            parts.add(new Column("less worth", Fit.RIGHT, alternative -> alternative.priceLessWorth().map(BigDecimal::toString).orElse("")));
+        }
         if (view.alternatives().stream().map(alternative -> alternative.build().platform()).distinct().count() > 1) {
-            parts.add(new Column("platform", Fit.LEFT, BuildView::platform));
+            parts.add(Column.of("platform", Fit.LEFT, BuildView::platform));
         }
         parts.addAll(List.of(
-                new Column("processor", Fit.LEFT, BuildText::processors),
-                new Column("memory", Fit.LEFT, BuildText::memory),
-                new Column("days", Fit.RIGHT, build -> String.valueOf(build.leadDays()))));
+                Column.of("processor", Fit.LEFT, BuildText::processors),
+                Column.of("memory", Fit.LEFT, BuildText::memory),
+                Column.of("days", Fit.RIGHT, build -> String.valueOf(build.leadDays()))));
         List<Column> figures = new ArrayList<>(List.of(
-                new Column("cores", Fit.RIGHT, build -> String.valueOf(build.figures().cores()))));
+                Column.of("cores", Fit.RIGHT, build -> String.valueOf(build.figures().cores()))));
         if (view.alternatives().stream().anyMatch(alternative -> !allUsable(alternative.build()))) {
-            figures.add(new Column("usable GB", Fit.RIGHT, build -> Numbers.plain(build.figures().usableGb())));
+            figures.add(Column.of("usable GB", Fit.RIGHT, build -> Numbers.plain(build.figures().usableGb())));
         }
         figures.addAll(List.of(
-                new Column("MT/s", Fit.RIGHT, build -> String.valueOf(build.figures().speed().mts())),
-                new Column("set by", Fit.FLEXIBLE, build -> build.figures().speed().setBy().label()),
-                new Column("GB/s", Fit.RIGHT, build -> Numbers.plain(build.figures().bandwidthGbs())),
-                new Column("throughput", Fit.RIGHT, build -> BuildText.throughput(build.figures())),
-                new Column("load W", Fit.RIGHT, build -> Numbers.plain(build.figures().loadW())),
-                new Column("wall W", Fit.RIGHT, build -> BuildText.wall(build.figures()))));
+                Column.of("MT/s", Fit.RIGHT, build -> String.valueOf(build.figures().speed().mts())),
+                Column.of("set by", Fit.FLEXIBLE, build -> build.figures().speed().setBy().label()),
+                Column.of("GB/s", Fit.RIGHT, build -> Numbers.plain(build.figures().bandwidthGbs())),
+                Column.of("throughput", Fit.RIGHT, build -> BuildText.throughput(build.figures())),
+                Column.of("load W", Fit.RIGHT, build -> Numbers.plain(build.figures().loadW())),
+                Column.of("wall W", Fit.RIGHT, build -> BuildText.wall(build.figures()))));
         List<Column> all = new ArrayList<>(parts);
         all.addAll(figures);
         if (page.fits(ranking(all))) {
@@ -118,7 +127,7 @@ public final class QuoteText {
         columns.forEach(column -> table.column(column.header(), column.fit()));
         for (Alternative alternative : view.alternatives()) {
             List<String> cells = new ArrayList<>(List.of(String.valueOf(alternative.rank())));
-            columns.forEach(column -> cells.add(column.cell().apply(alternative.build())));
+            columns.forEach(column -> cells.add(column.cell().apply(alternative)));
             table.row(cells);
         }
         return table;

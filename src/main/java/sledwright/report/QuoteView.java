@@ -12,6 +12,8 @@ import sledwright.explain.Explanation;
 import sledwright.explain.Reasons;
 import sledwright.generator.Findings;
 import sledwright.generator.Status;
+import sledwright.metrics.Figures;
+import sledwright.metrics.SurplusWorth;
 import sledwright.rules.Order;
 
 /**
@@ -33,10 +35,12 @@ public record QuoteView(String request, int machines, Objective objective, Strin
     /**
      * A ranked order.
      *
-     * @param difference what it buys against the best; empty for the best itself
-     * @param reasons    why it is as it is
+     * @param priceLessWorth what a best-value request ranks by, in units of the currency; empty for every other objective
+     * @param difference     what it buys against the best; empty for the best itself
+     * @param reasons        why it is as it is
      */
-    public record Alternative(int rank, BuildView build, Optional<String> difference, List<String> reasons) {
+    public record Alternative(int rank, BuildView build, Optional<BigDecimal> priceLessWorth, Optional<String> difference,
+                              List<String> reasons) {
 
         /** All sentences, the difference first. */
         public List<String> sentences() {
@@ -52,12 +56,22 @@ public record QuoteView(String request, int machines, Objective objective, Strin
         for (Order order : ranked) {
             Optional<String> difference = order == ranked.get(0) ? Optional.empty()
                     : Optional.of(Difference.sentence(order, ranked.get(0)));
-            alternatives.add(new Alternative(alternatives.size() + 1, BuildView.of(order, true), difference, Reasons.of(order)));
+            BuildView build = BuildView.of(order, true);
+            alternatives.add(new Alternative(alternatives.size() + 1, build, priceLessWorth(order, build.figures()), difference,
+                    Reasons.of(order)));
         }
         Objective objective = findings.request().objective();
         return new QuoteView(findings.request().name(), findings.request().machines(), objective,
                 catalog.currency().getCurrencyCode(), findings.status(), figure(findings.best(), objective, catalog),
                 figure(findings.bound(), objective, catalog), List.copyOf(alternatives), findings.complete(), explanation);
+    }
+
+    private static Optional<BigDecimal> priceLessWorth(Order order, Figures figures) {
+        if (order.request().objective() != Objective.BEST_VALUE) {
+            return Optional.empty();
+        }
+        double worth = SurplusWorth.of(order.request(), figures.cores(), figures.usableGb(), figures.bandwidthGbs(), figures.throughput());
+        return figure(order.price().total() - worth, Objective.BEST_VALUE, order.catalog());
     }
 
     /** Whether the objective is an amount of money of which less is better. */

@@ -34,7 +34,7 @@ class ReasonsTest {
     @Test
     void theSpeedIsThePlatforms() {
         assertThat(reasons(Request.named("any"), Samples.machine().channels(4, Samples.R16, Samples.R16, Samples.R16).build()))
-                .contains("The memory runs at 1866 MT/s: BOX gives no more with 3 modules of RDIMM, 2 ranks each, on a channel; "
+                .contains("The memory runs at 1866 MT/s: BOX gives no more with 3 RDIMMs of 2 ranks on a channel; "
                         + "P10 would drive 2400.");
     }
 

@@ -3,10 +3,15 @@ package sledwright.report;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import sledwright.domain.Licence;
+import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Objective;
 import sledwright.domain.Request;
+import sledwright.domain.Worth;
 import sledwright.explain.Conflict;
 import sledwright.explain.Explanation;
 import sledwright.explain.Relaxation;
@@ -135,6 +140,21 @@ class TextTest {
         Request mirrored = Answers.ASKED.withRequire(Samples.require().mode(MemoryMode.MIRRORED).make());
         assertThat(text(one(mirrored, Status.PROVED, 59400, 59400))).contains("#  cores  usable GB  MT/s", "1     20         64  2400");
         assertThat(text(Answers.proved())).doesNotContain("usable GB  ");
+    }
+
+    @Test
+    void aBestValueRequestShowsWhatItRanksBy() {
+        Request value = new Request("host", 1, Set.of(), Samples.require().cores(16).memoryGb(100).make(), Limits.NONE, Objective.BEST_VALUE,
+                new Worth(1000, 50, 0, 0), Licence.NONE, 5, 0.05, Set.of(), Set.of(), Map.of());
+        // 594.00 less 4 cores at 10.00 and 28 GB at 0.50; 852.00 less 8 cores and 156 GB.
+        Findings findings = new Findings(value, Status.PROVED, 54000, 54000,
+                List.of(Answers.order(value, Answers.cool()), Answers.order(value, Answers.hot())), true);
+        assertThat(text(findings)).contains("price less worth of the best: 540.00 EUR", """
+                #     EUR  less worth  processor  memory               days
+                1  594.00      540.00  2 x P10    8 x 16 GB = 128 GB      2
+                2  852.00      694.00  2 x P12    16 x 16 GB = 256 GB     4
+                """);
+        assertThat(Json.of(QuoteView.of(findings, Answers.SHOP, Explanation.NONE))).contains("\"price_less_worth\": 694.00");
     }
 
     @Test
