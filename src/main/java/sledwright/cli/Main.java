@@ -6,6 +6,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -46,6 +47,8 @@ public final class Main implements Runnable {
     }
 
     public static void main(String[] arguments) {
+        // Results read the same everywhere; some languages would write other digits.
+        Locale.setDefault(Locale.ROOT);
         // Not System.out, which keeps silent about what it could not write.
         FileOutputStream out = new FileOutputStream(FileDescriptor.out);
         PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
@@ -72,7 +75,7 @@ public final class Main implements Runnable {
                 .addSubcommand(new CatalogCommand(terminal));
         // Help stays plain: finding out what a terminal can show takes longer than showing it.
         return line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
-                .setUsageHelpAutoWidth(false)
+                .setExpandAtFiles(false)
                 .setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8))
                 .setErr(terminal.err())
                 .setParameterExceptionHandler((wrong, given) -> boundary.usage(wrong))
