@@ -109,52 +109,53 @@ final class KindDraws {
     }
 
     private List<Draw> ofKind(List<Source> sources, int units) {
-        Map<Long, long[]> cheapestByWeight = new HashMap<>();
+        if (sources.size() == 1) {
+            int[] taken = {units};
+            return sources.get(0).prices[units] < CheapestDraw.IMPOSSIBLE ? List.of(draw(sources, taken)) : List.of();
+        }
         List<Draw> draws = new ArrayList<>();
-        split(sources, 0, units, 0, new int[sources.size()], (taken, price) -> {
-            Draw.Load load = load(sources, taken);
-            if (dealtExactly) {
-                draws.add(draw(sources, taken, load));
-            } else {
-                long[] known = cheapestByWeight.get(load.heaviest());
-                if (known == null || known[0] > price) {
-                    long[] entry = new long[taken.length + 1];
-                    entry[0] = price;
-                    Arrays.setAll(entry, i -> i == 0 ? price : taken[i - 1]);
-                    cheapestByWeight.put(load.heaviest(), entry);
+        if (dealtExactly) {
+            split(sources, 0, units, 0, 0, 0, new int[sources.size()], (taken, price, heaviest) -> draws.add(draw(sources, taken)));
+            return worthwhile(draws);
+        }
+        // Weight of the heaviest machine -> price and units of the cheapest way.
+        Map<Long, Way> cheapest = new HashMap<>();
+        split(sources, 0, units, 0, 0, 0, new int[sources.size()], (taken, price, heaviest) -> {
+            Way known = cheapest.get(heaviest);
+            if (known == null || price < known.price) {
+                cheapest.put(heaviest, new Way(price, taken.clone()));
+            }
+        });
+        cheapest.values().forEach(way -> draws.add(draw(sources, way.taken)));
+        return lightestForTheirPrice(draws);
+    }
+
+    private record Way(long price, int[] taken) {
+    }
+
+    /** Takes a way to share units among the sources, with the watts of the heaviest machine when they are dealt in rounds. */
+    private interface Split {
+        void accept(int[] taken, long price, long heaviest);
+    }
+
+    private void split(List<Source> sources, int index, int left, long price, int dealt, long heaviest, int[] taken, Split found) {
+        Source source = sources.get(index);
+        boolean last = index == sources.size() - 1;
+        for (int units = last ? left : 0; units <= left; units++) {
+            if (source.prices[units] < CheapestDraw.IMPOSSIBLE) {
+                taken[index] = units;
+                int free = source.everywhere ? units - machines : units;
+                long weight = heaviest + source.microwatts * (rounds(dealt + free) - rounds(dealt) + (source.everywhere ? 1 : 0));
+                if (last) {
+                    found.accept(taken, price + source.prices[units], weight);
+                } else {
+                    split(sources, index + 1, left - units, price + source.prices[units], dealt + free, weight, taken, found);
                 }
             }
-        });
-        cheapestByWeight.values().forEach(entry -> {
-            int[] taken = IntStream.range(1, entry.length).map(i -> (int) entry[i]).toArray();
-            draws.add(draw(sources, taken, load(sources, taken)));
-        });
-        return dealtExactly ? worthwhile(draws) : lightestForTheirPrice(draws);
-    }
-
-    /** Takes a way to share units among the sources. */
-    private interface Split {
-        void accept(int[] taken, long price);
-    }
-
-    private static void split(List<Source> sources, int index, int left, long price, int[] taken, Split found) {
-        long[] prices = sources.get(index).prices;
-        if (index == sources.size() - 1) {
-            if (prices[left] < CheapestDraw.IMPOSSIBLE) {
-                taken[index] = left;
-                found.accept(taken, price + prices[left]);
-            }
-            return;
-        }
-        for (int units = 0; units <= left; units++) {
-            if (prices[units] < CheapestDraw.IMPOSSIBLE) {
-                taken[index] = units;
-                split(sources, index + 1, left - units, price + prices[units], taken, found);
-            }
         }
     }
 
-    private Draw draw(List<Source> sources, int[] taken, Draw.Load load) {
+    private Draw draw(List<Source> sources, int[] taken) {
         Draw draw = Draw.NOTHING;
         for (int i = 0; i < taken.length; i++) {
             if (taken[i] > 0) {
@@ -162,7 +163,7 @@ final class KindDraws {
                 draw = draw.plus(Draw.of(new Draw.Share(source.modules, taken[i], source.microwatts, source.everywhere), source.prices[taken[i]]));
             }
         }
-        return draw == Draw.NOTHING ? draw : draw.with(load);
+        return draw == Draw.NOTHING ? draw : draw.with(load(sources, taken));
     }
 
     /**

@@ -31,6 +31,7 @@ final class MemoryMarket {
     private final Map<String, List<MemoryModule>> sold = new HashMap<>();
     private final Map<List<Object>, List<Level>> levels = new HashMap<>();
     private final Map<List<Object>, PriceFloor> floors = new HashMap<>();
+    private final Map<List<Object>, List<List<Draw>>> draws = new HashMap<>();
     private final Map<List<Object>, List<MemoryOption>> options = new HashMap<>();
 
     /**
@@ -137,9 +138,11 @@ final class MemoryMarket {
                     shapes.put(key, found);
                 }
                 int unitsPerModule = request.machines() * sockets * key.multiple();
-                KindDraws kinds = new KindDraws(shelf, wanted, request.machines(), unitsPerModule, found.layouts().maxModules());
-                List<List<List<Draw>>> draws = level.groups().values().stream().map(kinds::ofGroup).toList();
-                pricing = new Pricing(request, memory, found, draws, sockets, uncovered, catalog.labour().perModule(), deadline);
+                int mostModules = found.layouts().maxModules();
+                KindDraws kinds = new KindDraws(shelf, wanted, request.machines(), unitsPerModule, mostModules);
+                List<List<List<Draw>>> drawn = level.groups().values().stream()
+                        .map(group -> draws.computeIfAbsent(List.of(group, unitsPerModule, mostModules), same -> kinds.ofGroup(group))).toList();
+                pricing = new Pricing(request, memory, found, drawn, sockets, uncovered, catalog.labour().perModule(), deadline);
             }
             return pricing.points(mostSocketGb);
         }

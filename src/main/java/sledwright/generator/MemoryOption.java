@@ -92,7 +92,7 @@ final class MemoryOption {
 
     /** The most usable GB of one machine that money for all machines buys. */
     double mostUsableGbFor(double money) {
-        return floor.mostGb(money) / extent.machines * extent.usableShare;
+        return floor.mostGb(money, mostModules()) / extent.machines * extent.usableShare;
     }
 
     private double needGb(double usableGb) {

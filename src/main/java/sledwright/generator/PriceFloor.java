@@ -79,9 +79,13 @@ final class PriceFloor {
         return Math.max(byGb.priceLess(leastGb, mostGb, worthOfGb), byValue.priceLess(0, slots, 0));
     }
 
-    /** The most GB that money buys. */
-    double mostGb(double money) {
-        return byGb.amountFor(money);
+    /** The most GB that money buys within the slots: never more than what it and a charge's worth of the slots would buy at charged prices. */
+    double mostGb(double money, int slots) {
+        double most = byGb.amountFor(money);
+        for (int i = 0; i < charges.length; i++) {
+            most = Math.min(most, charged[i].amountFor(money + charges[i] * slots));
+        }
+        return most;
     }
 
     /** Cumulated amounts and prices, cheapest first. */

@@ -2,6 +2,7 @@ package sledwright.generator;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -47,6 +48,7 @@ final class ShapeFinder {
         List<Shapes.Bucket> buckets = new ArrayList<>();
         finder.buckets.forEach((figures, shapes) -> buckets.add(new Shapes.Bucket(figures.totalGb, figures.fullestGb,
                 figures.sparedGb, figures.modules, shapes)));
+        buckets.sort(Comparator.comparingInt(Shapes.Bucket::totalGb).reversed());
         return new Shapes(key, finder.layouts, buckets);
     }
 

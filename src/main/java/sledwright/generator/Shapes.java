@@ -6,7 +6,7 @@ import java.util.List;
  * Every population of one socket that can matter, free of prices: how many modules of each group, and the figures that
  * follow. Of the ways to spread the same modules over the channels only the best figures are kept.
  *
- * @param buckets populations with equal figures, together
+ * @param buckets populations with equal figures, together; those of most capacity first
  */
 record Shapes(ShapeKey key, Layouts layouts, List<Bucket> buckets) {
 
