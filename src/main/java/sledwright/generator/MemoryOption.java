@@ -32,6 +32,9 @@ final class MemoryOption {
     private final PriceFloor floor;
     private final IntFunction<MemoryPoints> builder;
     private final Map<Integer, MemoryPoints> built = new HashMap<>();
+    private double askedUsableGb = Double.NaN;
+    private double askedWidth = Double.NaN;
+    private double answered;
 
     /**
      * @param nextSlowerMts the next level of the type; 0 for the slowest
@@ -75,9 +78,15 @@ final class MemoryOption {
 
     /** The least price (minor units, all machines) of populations of that usable memory and width; infinite where there is none. */
     double leastPrice(double usableGb, double width) {
-        double gb = needGb(usableGb);
-        double modules = Math.max(needModules(width), gb / extent.mostModuleGb);
-        return floor.price(gb, modules, mostModules()) + modules * extent.labourPerModule;
+        // Frames ask in turn, mostly for the same.
+        if (usableGb != askedUsableGb || width != askedWidth) {
+            double gb = needGb(usableGb);
+            double modules = Math.max(needModules(width), gb / extent.mostModuleGb);
+            answered = floor.price(gb, modules, mostModules()) + modules * extent.labourPerModule;
+            askedUsableGb = usableGb;
+            askedWidth = width;
+        }
+        return answered;
     }
 
     /** The least of price less worth of memory, both minor units for all machines, over populations of that usable memory and width. */

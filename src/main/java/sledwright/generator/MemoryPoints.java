@@ -5,14 +5,10 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.PriorityQueue;
 import java.util.function.ToDoubleFunction;
 import sledwright.metrics.Bandwidth;
 
-/**
- * The populations of an option that no other of it matches in price, width, usable memory and watts. They are sifted in
- * the order of price and only as far as they are asked for.
- */
+/** The populations of an option that no other of it matches in price, width, usable memory and watts. */
 final class MemoryPoints {
 
     private static final Comparator<MemoryPoint> CHEAPEST = Comparator.comparingLong(MemoryPoint::price)
@@ -22,31 +18,18 @@ final class MemoryPoints {
             .thenComparingInt(MemoryPoint::modules);
 
     private final int sockets;
-    private final PriorityQueue<MemoryPoint> unsifted;
-    private final List<MemoryPoint> cheapestFirst = new ArrayList<>();
-    private final Skyline skyline;
+    private final List<MemoryPoint> cheapestFirst;
     private final Map<Integer, List<MemoryPoint>> byAim = new HashMap<>();
 
-    MemoryPoints(List<MemoryPoint> all, int sockets) {
+    MemoryPoints(List<MemoryPoint> points, int sockets) {
         this.sockets = sockets;
-        unsifted = new PriorityQueue<>(Math.max(1, all.size()), CHEAPEST);
-        unsifted.addAll(all);
-        skyline = new Skyline(all.stream().mapToDouble(MemoryPoint::usableGb).toArray());
+        cheapestFirst = new ArrayList<>(points);
+        cheapestFirst.sort(CHEAPEST);
     }
 
-    /** The next point in the order of price; null behind the last. */
-    MemoryPoint cheapest(int index) {
-        while (cheapestFirst.size() <= index) {
-            MemoryPoint next = unsifted.poll();
-            if (next == null) {
-                return null;
-            }
-            if (!skyline.matches(next.usableGb(), next.width(), next.microwatts() - next.slack())) {
-                skyline.add(next.usableGb(), next.width(), next.microwatts());
-                cheapestFirst.add(next);
-            }
-        }
-        return cheapestFirst.get(index);
+    /** All points in the order of price. */
+    List<MemoryPoint> cheapestFirst() {
+        return cheapestFirst;
     }
 
     /**
@@ -56,12 +39,8 @@ final class MemoryPoints {
      */
     List<MemoryPoint> inOrderOf(int speedMts, ToDoubleFunction<MemoryPoint> aim) {
         return byAim.computeIfAbsent(speedMts, mts -> {
-            int last = 0;
-            while (cheapest(last) != null) {
-                last++;
-            }
             List<MemoryPoint> sorted = new ArrayList<>(cheapestFirst);
-            sorted.sort(Comparator.comparingDouble(aim).thenComparing(CHEAPEST));
+            sorted.sort(Comparator.comparingDouble(aim));
             return sorted;
         });
     }

@@ -27,8 +27,8 @@ final class Pricing {
     private final long labourPerModule;
     private final Deadline deadline;
     private final List<Integer> wantedGroups;
-    private final long[][] cheapest;
-    private final long[][] lightest;
+    private final long[][] leastPrice;
+    private final long[][] leastMicrowatts;
     private final boolean dealtExactly;
 
     /**
@@ -46,8 +46,8 @@ final class Pricing {
         this.labourPerModule = labourPerModule;
         this.deadline = deadline;
         dealtExactly = Deal.isExact(shapes.layouts().maxModules() * shapes.key().multiple() * sockets * request.machines());
-        cheapest = bounds(draws, Draw::price);
-        lightest = bounds(draws, draw -> dealtExactly ? draw.load().lightest() : draw.load().heaviest() - draw.load().range());
+        leastPrice = bounds(draws, Draw::price);
+        leastMicrowatts = bounds(draws, draw -> dealtExactly ? draw.load().lightest() : draw.load().heaviest() - draw.load().range());
         // A group that cannot be left empty holds a part that the request wants used.
         wantedGroups = IntStream.range(0, draws.size()).filter(group -> draws.get(group).get(0).isEmpty()).boxed().toList();
     }
@@ -61,13 +61,15 @@ final class Pricing {
     /** The points with no more than so many GB on a socket. */
     MemoryPoints points(int mostSocketGb) {
         List<MemoryPoint> points = new ArrayList<>();
+        Skyline skyline = new Skyline(shapes.widths());
         for (Shapes.Bucket bucket : shapes.buckets()) {
-            int socketGb = bucket.totalGb() * shapes.key().multiple();
-            if (!Target.MEMORY_CAPACITY.allows(request.require(), (double) socketGb * sockets)) {
+            // Buckets come with the most to use first, so what serves no more here serves no more behind it.
+            if (!Target.MEMORY_CAPACITY.allows(request.require(), usableGb(bucket))) {
                 break;
             }
-            if (socketGb <= mostSocketGb && canServe(bucket)) {
-                addPoints(points, bucket);
+            if (bucket.totalGb() * shapes.key().multiple() <= mostSocketGb
+                    && Target.SPARE_SLOTS.allows(request.require(), uncoveredSlots - modules(bucket))) {
+                addPoints(points, skyline, bucket);
             }
         }
         return new MemoryPoints(points, sockets);
@@ -78,17 +80,12 @@ final class Pricing {
         return UsableMemory.gb(memory, request.require().mode(), totalGb, sockets * bucket.sparedGb());
     }
 
-    private boolean canServe(Shapes.Bucket bucket) {
-        int modules = modules(bucket);
-        return Target.MEMORY_CAPACITY.allows(request.require(), usableGb(bucket))
-                && Target.SPARE_SLOTS.allows(request.require(), uncoveredSlots - modules);
-    }
-
     private int modules(Shapes.Bucket bucket) {
         return bucket.modules() * shapes.key().multiple() * sockets;
     }
 
-    private void addPoints(List<MemoryPoint> points, Shapes.Bucket bucket) {
+    /** Adds the points of a bucket that none of those before matches: all of them leave at least as much to use. */
+    private void addPoints(List<MemoryPoint> points, Skyline skyline, Shapes.Bucket bucket) {
         if (deadline.isOver()) {
             throw new OutOfTimeException();
         }
@@ -100,15 +97,20 @@ final class Pricing {
             long lightest = 0;
             for (int i = 0; i < shape.groups().length; i++) {
                 int group = shape.groups()[i];
-                price += cheapest[group][shape.counts()[i]];
-                lightest += this.lightest[group][shape.counts()[i]];
+                price += leastPrice[group][shape.counts()[i]];
+                lightest += leastMicrowatts[group][shape.counts()[i]];
             }
             if (price < UNAVAILABLE && Budget.allows(request.limit(), price) && !isMatched(kept, price, lightest)
-                    && holdsWanted(shape)) {
+                    && !skyline.matches(bucket.widthRank(), price, lightest) && holdsWanted(shape)) {
                 combine(kept, bucket, shape, 0, Draw.NOTHING, new Draw[shape.groups().length], labour);
             }
         }
-        points.addAll(kept);
+        for (MemoryPoint point : kept) {
+            if (!skyline.matches(bucket.widthRank(), point.price(), point.microwatts() - point.slack())) {
+                skyline.add(bucket.widthRank(), point.price(), point.microwatts());
+                points.add(point);
+            }
+        }
     }
 
     private boolean holdsWanted(Shapes.Shape shape) {

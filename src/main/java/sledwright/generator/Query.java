@@ -1,9 +1,8 @@
 package sledwright.generator;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.function.IntFunction;
+import java.util.PriorityQueue;
 import sledwright.domain.Limits;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
@@ -49,16 +48,22 @@ final class Query {
     }
 
     /** A frame's choice of memory and the bound of what can come of it. */
-    private record Branch(Frame frame, MemoryOption option, double bound) {
+    private record Branch(Frame frame, MemoryOption option, double bound, int order) implements Comparable<Branch> {
+
+        @Override
+        public int compareTo(Branch other) {
+            int byBound = Double.compare(bound, other.bound);
+            return byBound != 0 ? byBound : Integer.compare(order, other.order);
+        }
     }
 
     /** The best build of a zone. */
     Answer best(Zone zone) {
-        List<Branch> branches = branches(zone);
-        branches.sort(Comparator.comparingDouble(Branch::bound).thenComparing(Branch::frame, ranking.promisingFirst()));
+        // Few branches are ever looked at, so they are heaped rather than sorted.
+        PriorityQueue<Branch> branches = new PriorityQueue<>(branches(zone));
         Candidate best = null;
         openAim = Double.POSITIVE_INFINITY;
-        for (Branch branch : branches) {
+        for (Branch branch = branches.poll(); branch != null; branch = branches.poll()) {
             if (best != null && branch.bound > best.aim()) {
                 break;
             }
@@ -78,20 +83,23 @@ final class Query {
     private List<Branch> branches(Zone zone) {
         List<Branch> branches = new ArrayList<>();
         for (Family family : families) {
-            for (Frame frame : family.frames()) {
-                if (frame.throughput() >= zone.throughput() && frame.cores() >= zone.cores() && Watts.of(frame.microwatts()) <= zone.loadW()) {
-                    for (MemoryOption option : family.options()) {
-                        if (option.serves(frame.processor().memoryMts()) && frame.types().contains(option.level().type())) {
-                            double bound = ranking.bound(frame, option, leastUsableGb(frame, zone), leastBandwidthGbs(frame, zone));
-                            if (bound < Double.POSITIVE_INFINITY) {
-                                branches.add(new Branch(frame, option, bound));
-                            }
+            List<Frame> frames = family.frames().stream().filter(frame -> isInside(frame, zone)).toList();
+            for (MemoryOption option : family.options()) {
+                for (Frame frame : frames) {
+                    if (option.serves(frame.processor().memoryMts()) && frame.types().contains(option.level().type())) {
+                        double bound = ranking.bound(frame, option, leastUsableGb(frame, zone), leastBandwidthGbs(frame, zone));
+                        if (bound < Double.POSITIVE_INFINITY) {
+                            branches.add(new Branch(frame, option, bound, branches.size()));
                         }
                     }
                 }
             }
         }
         return branches;
+    }
+
+    private static boolean isInside(Frame frame, Zone zone) {
+        return frame.throughput() >= zone.throughput() && frame.cores() >= zone.cores() && Watts.of(frame.microwatts()) <= zone.loadW();
     }
 
     /** A hair below what the targets ask for, since they compare to a millionth and this only prunes. */
@@ -107,12 +115,10 @@ final class Query {
         Frame frame = branch.frame;
         int speedMts = branch.option.speedMts(frame.processor().memoryMts());
         MemoryPoints points = branch.option.points(frame.processor().maxMemoryGb().orElse(Integer.MAX_VALUE));
-        IntFunction<MemoryPoint> inOrder = ranking.order(points, speedMts);
         double usableGb = leastUsableGb(frame, zone);
         double leastGbs = leastBandwidthGbs(frame, zone);
         Candidate best = incumbent;
-        MemoryPoint point;
-        for (int i = 0; (point = inOrder.apply(i)) != null; i++) {
+        for (MemoryPoint point : ranking.order(points, speedMts)) {
             long price = frame.price() + point.price();
             double bandwidthGbs = points.bandwidthGbs(point, speedMts);
             double aim = ranking.aim(frame, point, price, bandwidthGbs);

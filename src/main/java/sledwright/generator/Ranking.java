@@ -2,7 +2,6 @@ package sledwright.generator;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.IntFunction;
 import sledwright.domain.Objective;
 import sledwright.domain.Request;
 import sledwright.metrics.Quantity;
@@ -59,12 +58,11 @@ final class Ranking implements Comparator<Candidate> {
     }
 
     /** Points in the order in which they promise most to any frame: once {@link #isHopeless} holds for one, so it does behind it. */
-    IntFunction<MemoryPoint> order(MemoryPoints points, int speedMts) {
+    List<MemoryPoint> order(MemoryPoints points, int speedMts) {
         if (objective == Objective.CHEAPEST || objective == Objective.MOST_THROUGHPUT) {
-            return points::cheapest;
+            return points.cheapestFirst();
         }
-        List<MemoryPoint> sorted = points.inOrderOf(speedMts, point -> ownAim(point, points.bandwidthGbs(point, speedMts)));
-        return index -> index < sorted.size() ? sorted.get(index) : null;
+        return points.inOrderOf(speedMts, point -> ownAim(point, points.bandwidthGbs(point, speedMts)));
     }
 
     /** The memory's own part of the aim. */
