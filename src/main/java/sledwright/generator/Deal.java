@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
-import sledwright.domain.MemoryModule;
 
 /**
  * Deals the units of a draw to identical machines so that the heaviest machine is as light as can be. Machines take the
@@ -47,13 +46,13 @@ final class Deal {
     private Deal(List<Draw.Share> shares, int machines) {
         this.shares = shares;
         this.machines = machines;
-        Map<MemoryModule.Kind, Integer> kinds = new LinkedHashMap<>();
-        shares.forEach(share -> kinds.putIfAbsent(share.kind(), kinds.size()));
+        Map<Draw.Alike, Integer> kinds = new LinkedHashMap<>();
+        shares.forEach(share -> kinds.putIfAbsent(share.alike(), kinds.size()));
         handSize = new int[kinds.size()];
         Map<List<Object>, Integer> suitOf = new HashMap<>();
         long fixed = 0;
         for (Draw.Share share : shares) {
-            int kind = kinds.get(share.kind());
+            int kind = kinds.get(share.alike());
             int free = share.free(machines);
             fixed += share.everywhere() ? share.microwatts() : 0;
             Integer suit = suitOf.get(List.of(kind, share.microwatts()));
@@ -105,9 +104,9 @@ final class Deal {
             Arrays.fill(units, share.everywhere() ? 1 : 0);
             given.add(units);
         });
-        List<MemoryModule.Kind> kinds = shares.stream().map(Draw.Share::kind).distinct().toList();
-        for (MemoryModule.Kind kind : kinds) {
-            List<Integer> heaviestFirst = IntStream.range(0, shares.size()).filter(i -> shares.get(i).kind().equals(kind)).boxed()
+        List<Draw.Alike> kinds = shares.stream().map(Draw.Share::alike).distinct().toList();
+        for (Draw.Alike kind : kinds) {
+            List<Integer> heaviestFirst = IntStream.range(0, shares.size()).filter(i -> shares.get(i).alike().equals(kind)).boxed()
                     .sorted(Comparator.comparingLong(i -> -shares.get(i).microwatts())).toList();
             int dealt = 0;
             for (int share : heaviestFirst) {

@@ -11,18 +11,19 @@ import sledwright.domain.MemoryModule;
  */
 final class Draw {
 
+    /** Modules that may stand for each other in a slot: alike, and the same to the rank limit. */
+    record Alike(GroupKind group, MemoryModule.Kind kind) {
+    }
+
     /**
      * Units of part numbers that only their lots tell apart.
      *
+     * @param alike      what they are to the rules
      * @param units      over all machines
      * @param microwatts of one unit
      * @param everywhere whether every machine must get at least one of them
      */
-    record Share(List<MemoryModule> modules, int units, long microwatts, boolean everywhere) {
-
-        MemoryModule.Kind kind() {
-            return modules.get(0).kind();
-        }
+    record Share(Alike alike, List<MemoryModule> modules, int units, long microwatts, boolean everywhere) {
 
         /** Units that go to any machine, once those that every machine must get are dealt. */
         int free(int machines) {

@@ -48,12 +48,12 @@ final class KindDraws {
     }
 
     /** For each number of modules, the draws of a group: its kinds may share the number in any way. */
-    List<List<Draw>> ofGroup(List<MemoryModule> modules) {
+    List<List<Draw>> ofGroup(GroupKind same, List<MemoryModule> modules) {
         Map<String, List<MemoryModule>> kinds = modules.stream()
                 .collect(Collectors.groupingBy(module -> module.kind().toString(), TreeMap::new, Collectors.toList()));
         List<List<Draw>> group = null;
         for (List<MemoryModule> alike : kinds.values()) {
-            List<List<Draw>> kind = ofKind(alike);
+            List<List<Draw>> kind = ofKind(new Draw.Alike(same, alike.get(0).kind()), alike);
             group = group == null ? kind : together(group, kind);
         }
         return group;
@@ -76,19 +76,19 @@ final class KindDraws {
     }
 
     /** Part numbers of one kind whose lots serve as one, since only their prices differ. */
-    private record Source(List<MemoryModule> modules, long microwatts, boolean everywhere, long[] prices) {
+    private record Source(Draw.Alike alike, List<MemoryModule> modules, long microwatts, boolean everywhere, long[] prices) {
     }
 
-    private List<List<Draw>> ofKind(List<MemoryModule> alike) {
-        List<Source> sources = sources(alike);
-        return IntStream.rangeClosed(0, mostModules).mapToObj(modules -> ofKind(sources, modules * unitsPerModule)).toList();
+    private List<List<Draw>> ofKind(Draw.Alike alike, List<MemoryModule> modules) {
+        List<Source> sources = sources(alike, modules);
+        return IntStream.rangeClosed(0, mostModules).mapToObj(count -> ofKind(sources, count * unitsPerModule)).toList();
     }
 
     /** The sources of a kind, the heaviest first. */
-    private List<Source> sources(List<MemoryModule> alike) {
+    private List<Source> sources(Draw.Alike alike, List<MemoryModule> all) {
         record Key(long microwatts, String wantedSku) {
         }
-        Map<Key, List<MemoryModule>> bySource = alike.stream().collect(Collectors.groupingBy(
+        Map<Key, List<MemoryModule>> bySource = all.stream().collect(Collectors.groupingBy(
                 module -> new Key(Watts.micro(module.powerW()), wanted.contains(module.sku()) ? module.sku() : "")));
         List<Source> sources = new ArrayList<>();
         bySource.forEach((key, modules) -> {
@@ -97,7 +97,7 @@ final class KindDraws {
             if (everywhere) {
                 Arrays.fill(prices, 0, Math.min(machines, prices.length), CheapestDraw.IMPOSSIBLE);
             }
-            sources.add(new Source(modules, key.microwatts, everywhere, prices));
+            sources.add(new Source(alike, modules, key.microwatts, everywhere, prices));
         });
         sources.sort(Comparator.comparingLong(Source::microwatts).reversed().thenComparing(source -> source.modules.get(0).sku()));
         return sources;
@@ -160,7 +160,7 @@ final class KindDraws {
         for (int i = 0; i < taken.length; i++) {
             if (taken[i] > 0) {
                 Source source = sources.get(i);
-                draw = draw.plus(Draw.of(new Draw.Share(source.modules, taken[i], source.microwatts, source.everywhere), source.prices[taken[i]]));
+                draw = draw.plus(Draw.of(new Draw.Share(source.alike, source.modules, taken[i], source.microwatts, source.everywhere), source.prices[taken[i]]));
             }
         }
         return draw == Draw.NOTHING ? draw : draw.with(load(sources, taken));

@@ -140,8 +140,9 @@ final class MemoryMarket {
                 int unitsPerModule = request.machines() * sockets * key.multiple();
                 int mostModules = found.layouts().maxModules();
                 KindDraws kinds = new KindDraws(shelf, wanted, request.machines(), unitsPerModule, mostModules);
-                List<List<List<Draw>>> drawn = level.groups().values().stream()
-                        .map(group -> draws.computeIfAbsent(List.of(group, unitsPerModule, mostModules), same -> kinds.ofGroup(group))).toList();
+                List<List<List<Draw>>> drawn = level.groups().entrySet().stream()
+                        .map(group -> draws.computeIfAbsent(List.of(group, unitsPerModule, mostModules),
+                                same -> kinds.ofGroup(group.getKey(), group.getValue()))).toList();
                 pricing = new Pricing(request, memory, found, drawn, sockets, uncovered, catalog.labour().perModule(), deadline);
             }
             return pricing.points(mostSocketGb);

@@ -27,6 +27,7 @@ final class MemoryOption {
     }
 
     private final Level level;
+    private final boolean entangled;
     private final int nextSlowerMts;
     private final Extent extent;
     private final PriceFloor floor;
@@ -42,6 +43,7 @@ final class MemoryOption {
      */
     MemoryOption(Level level, int nextSlowerMts, Extent extent, PriceFloor floor, IntFunction<MemoryPoints> builder) {
         this.level = level;
+        entangled = level.isEntangled();
         this.nextSlowerMts = nextSlowerMts;
         this.extent = extent;
         this.floor = floor;
@@ -50,6 +52,11 @@ final class MemoryOption {
 
     Level level() {
         return level;
+    }
+
+    /** Whether the level's groups could share units that the search keeps apart: see {@link Level#isEntangled()}. */
+    boolean isEntangled() {
+        return entangled;
     }
 
     /** Whether a processor of that limit needs this level: a slower one that reaches the limit holds all that this holds. */

@@ -73,6 +73,9 @@ final class Query {
             }
             try {
                 best = better(best, branch, zone);
+                if (branch.option.isEntangled()) {
+                    openAim = Math.min(openAim, branch.bound);
+                }
             } catch (OutOfTimeException unfinished) {
                 openAim = Math.min(openAim, branch.bound);
             }

@@ -126,11 +126,11 @@ final class Ranking implements Comparator<Candidate> {
             return Double.POSITIVE_INFINITY;
         }
         return switch (objective) {
-            case CHEAPEST -> least;
+            case CHEAPEST -> Math.ceil(least - ROUNDING);
             case MOST_THROUGHPUT -> -frame.throughput();
-            case MOST_BANDWIDTH -> -channelsGbs * option.mostWidth();
-            case MOST_MEMORY -> -Math.min(option.mostUsableGb(mostSocketGb), option.mostUsableGbFor(money - frame.price()));
-            case BEST_VALUE -> frame.price() - frame.worth()
+            case MOST_BANDWIDTH -> -option.widestGbs(frame.processor().memoryMts());
+            case MOST_MEMORY -> -ROUNDING - Math.min(option.mostUsableGb(mostSocketGb), option.mostUsableGbFor(money - frame.price()));
+            case BEST_VALUE -> -ROUNDING + frame.price() - frame.worth()
                     + option.leastPriceLessWorth(usableGb, width, mostSocketGb) + request.machines()
                     * (request.worth().gb() * request.require().memoryGb()
                     - request.worth().gbs() * (channelsGbs * option.mostWidth() - request.require().bandwidthGbs()));
