@@ -24,7 +24,7 @@ final class Deal {
     private static final int MOST_STEPS = 200_000;
 
     /** Up to so many modules in an order, units are dealt as well as can be; beyond, each kind by itself in rounds. */
-    private static final int MOST_UNITS_EXACTLY = 96;
+    private static final int MOST_UNITS_EXACTLY = 48;
 
     /** Units of one kind that agree in watts. */
     private record Suit(int kind, long microwatts, int units) {
