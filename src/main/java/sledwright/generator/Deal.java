@@ -33,6 +33,8 @@ final class Deal {
     private final int machines;
     private final List<Suit> suits = new ArrayList<>();
     private final int[] handSize;
+    /** For each suit the units of later suits of its kind. */
+    private final int[] laterUnits;
     private final long fixedMicrowatts;
     private int steps;
 
@@ -66,6 +68,12 @@ final class Deal {
             shareSuit.add(suit);
         }
         fixedMicrowatts = fixed;
+        laterUnits = new int[suits.size()];
+        int[] sofar = new int[kinds.size()];
+        for (int suit = suits.size() - 1; suit >= 0; suit--) {
+            laterUnits[suit] = sofar[suits.get(suit).kind];
+            sofar[suits.get(suit).kind] += suits.get(suit).units;
+        }
         suits.forEach(suit -> handSize[suit.kind] += suit.units);
         for (int kind = 0; kind < handSize.length; kind++) {
             handSize[kind] /= machines;
@@ -177,7 +185,8 @@ final class Deal {
             return;
         }
         int kind = suits.get(suit).kind;
-        for (int count = Math.min(left[kind], suits.get(suit).units); count >= 0; count--) {
+        int later = laterUnits[suit];
+        for (int count = Math.min(left[kind], suits.get(suit).units); count >= Math.max(0, left[kind] - later); count--) {
             hand[suit] = count;
             left[kind] -= count;
             extend(hands, hand, left, suit + 1);

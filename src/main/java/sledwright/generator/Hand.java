@@ -1,5 +1,6 @@
 package sledwright.generator;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
@@ -12,8 +13,8 @@ final class Hand {
 
     /** Whether {@code one} has, of every kind, as many units as {@code other} and never more of the heavier ones. */
     static boolean isLighterOrEqual(Draw one, Draw other) {
-        Map<String, NavigableMap<Long, Integer>> first = byKind(one);
-        Map<String, NavigableMap<Long, Integer>> second = byKind(other);
+        Map<Fixed, NavigableMap<Long, Integer>> first = byKind(one);
+        Map<Fixed, NavigableMap<Long, Integer>> second = byKind(other);
         return first.keySet().equals(second.keySet())
                 && first.keySet().stream().allMatch(kind -> isLighterOrEqual(first.get(kind), second.get(kind)));
     }
@@ -31,11 +32,14 @@ final class Hand {
         return ahead == 0;
     }
 
-    /** Kind, and part numbers that every machine must get, apart: those are not free to move. */
-    private static Map<String, NavigableMap<Long, Integer>> byKind(Draw draw) {
-        Map<String, NavigableMap<Long, Integer>> units = new TreeMap<>();
+    /** Units of one kind; a part number that every machine must get stands apart, since it is not free to move. */
+    private record Fixed(Draw.Alike alike, String sku) {
+    }
+
+    private static Map<Fixed, NavigableMap<Long, Integer>> byKind(Draw draw) {
+        Map<Fixed, NavigableMap<Long, Integer>> units = new HashMap<>();
         draw.shares().forEach(share -> units
-                .computeIfAbsent(share.alike() + (share.everywhere() ? " " + share.modules().get(0).sku() : ""), kind -> new TreeMap<>())
+                .computeIfAbsent(new Fixed(share.alike(), share.everywhere() ? share.modules().get(0).sku() : ""), fixed -> new TreeMap<>())
                 .merge(share.microwatts(), share.units(), Integer::sum));
         return units;
     }

@@ -150,7 +150,8 @@ final class Pricing {
             all = all.plus(draw);
         }
         Draw.Load load = all.load();
-        boolean dealt = load.uneven() > 0 && dealtExactly;
+        // A single uneven kind of two weights is already dealt as well as can be.
+        boolean dealt = load.uneven() > 1 && dealtExactly;
         if (dealt && isMatched(kept, price, load.total() / request.machines())) {
             return;
         }
