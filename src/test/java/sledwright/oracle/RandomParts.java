@@ -33,6 +33,9 @@ import sledwright.domain.Thermal;
 /** Random parts and stock, drawn so that every rule gets its chance to matter and builds still exist. */
 final class RandomParts {
 
+    /** Part numbers of one kind in a case that is listed in full. */
+    private static final int MOST_ALIKE = 3;
+
     private final SplittableRandom random;
     private final boolean large;
     /** Several machines: fewer parts and slots, since every way of dealing alike parts is tried. */
@@ -40,6 +43,8 @@ final class RandomParts {
     private final ModuleType mainType;
     /** Prices are whole multiples of this: coarse ones make ties. */
     private final long coin;
+    /** Whether the first part of each kind suits the others and is on sale. */
+    private final boolean mild;
     private final List<MemoryModule> modules = new ArrayList<>();
     private final List<Processor> processors = new ArrayList<>();
     private final List<Platform> platforms = new ArrayList<>();
@@ -50,6 +55,7 @@ final class RandomParts {
         large = size == RandomCase.Size.SOLVABLE;
         several = machines > 1;
         mainType = chance(0.7) ? ModuleType.RDIMM : pick(ModuleType.LRDIMM, ModuleType.LRDIMM, ModuleType.UDIMM, ModuleType.THREE_DS);
+        mild = chance(0.95);
         coin = chance(0.25) ? 500 : 1;
         makeModules();
         makeProcessors();
@@ -88,36 +94,41 @@ final class RandomParts {
         int kinds = large ? between(4, 9) : between(1, several ? 3 : 4);
         List<MemoryModule.Kind> drawn = new ArrayList<>();
         for (int i = 0; i < kinds; i++) {
-            ModuleType type = chance(0.85) ? mainType : pick(ModuleType.values());
+            ModuleType type = mild && i == 0 || chance(0.85) ? mainType : pick(ModuleType.values());
             int ranks = type == ModuleType.LRDIMM || type == ModuleType.THREE_DS ? pick(2, 4, 4, 8) : pick(1, 1, 2, 2, 4);
             drawn.add(new MemoryModule.Kind(type, pick(4, 8, 8, 16, 16, 32), ranks, pick(4, 4, 8)));
         }
         boolean unequalWatts = chance(0.5);
         for (int i = 1; i <= count; i++) {
-            MemoryModule.Kind kind = drawn.get(random.nextInt(kinds));
+            MemoryModule.Kind kind = drawn.get(i == 1 ? 0 : random.nextInt(kinds));
+            if (!large && modules.stream().filter(known -> known.kind().equals(kind)).count() >= MOST_ALIKE) {
+                continue;
+            }
             // Alike modules may show the controller different rank counts: the rules leave logical ranks out of "alike".
             int logical = kind.type() == ModuleType.LRDIMM ? Math.max(1, kind.ranks() / (chance(0.9) ? 4 : 2))
                     : kind.type() == ModuleType.THREE_DS && chance(0.9) ? Math.max(1, kind.ranks() / 2) : kind.ranks();
             double watts = unequalWatts ? between(4, 14) / 2.0 : 2 + kind.ranks() * 0.75;
-            MemoryModule module = new MemoryModule("M" + i, kind.toString(), chance(0.95) ? "DDR4" : "DDR3", kind.type(),
+            MemoryModule module = new MemoryModule("M" + i, kind.toString(), mild && i == 1 || chance(0.95) ? "DDR4" : "DDR3", kind.type(),
                     kind.capacityGb(), kind.ranks(), logical, kind.deviceWidth(), pick(1866, 2133, 2133, 2400, 2400, 2666), 1.2, watts);
             modules.add(module);
             long price = 300 + kind.capacityGb() * between(40, 110) + (long) (module.speedMts() * random.nextDouble() / 4);
-            offer(module.sku(), price, large ? 24 : several ? 8 : 10, between(0, 20) == 0 ? 0 : between(1, 3));
+            offer(module.sku(), price, large ? 24 : several ? 9 : 10, stocked(i));
         }
     }
 
     private void makeProcessors() {
         int count = large ? between(2, 5) : between(1, 5);
         for (int i = 1; i <= count; i++) {
+            boolean easy = mild && i == 1;
             int cores = pick(2, 4, 6, 8, 10, 12);
             double base = between(14, 30) / 10.0;
             double allCore = base + between(0, 6) / 10.0;
             OptionalDouble throughput = chance(0.3) ? OptionalDouble.empty() : OptionalDouble.of(Math.round(cores * allCore * between(12, 22)) / 10.0);
-            processors.add(new Processor("C" + i, "random processor", chance(0.92) ? "LK3" : "LK4", pick("Kestrel 1", "Kestrel 2", "Kestrel 2"),
-                    cores, cores * 2, base, allCore, pick(65, 85, 85, 105, 120, 150), pick(1866, 2133, 2400, 2400, 2666),
-                    chance(0.65) ? OptionalInt.empty() : OptionalInt.of(pick(16, 32, 48, 64, 128)), chance(0.75) ? 2 : 1, throughput));
-            offer("C" + i, cores * between(500, 1500), large ? 3 : 5, between(0, 12) == 0 ? 0 : between(1, 2));
+            processors.add(new Processor("C" + i, "random processor", easy || chance(0.94) ? "LK3" : "LK4",
+                    easy ? "Kestrel 2" : pick("Kestrel 1", "Kestrel 2", "Kestrel 2"), cores, cores * 2, base, allCore,
+                    easy ? pick(65, 85, 105) : pick(65, 85, 85, 105, 120, 150), pick(1866, 2133, 2400, 2400, 2666),
+                    chance(0.65) ? OptionalInt.empty() : OptionalInt.of(pick(16, 32, 48, 64, 128)), easy || chance(0.75) ? 2 : 1, throughput));
+            offer("C" + i, cores * between(500, 1500), large ? 3 : 8, stocked(i));
         }
     }
 
@@ -130,7 +141,7 @@ final class RandomParts {
         Set<String> generations = pick(Set.of("Kestrel 1", "Kestrel 2"), Set.of("Kestrel 1", "Kestrel 2"), Set.of("Kestrel 2"));
         ProcessorSupport support = new ProcessorSupport("LK3", generations, counts, pick(105, 150, 150, 150, 165));
         String sku = "P" + number;
-        offer(sku, between(5000, 15000), 4, between(0, 12) == 0 ? 0 : between(1, 2));
+        offer(sku, between(5000, 15000), 5, stocked(number));
         return new Platform(sku, "random platform", support, memory(channels, slots), board, kits(number, board), thermal(), power(number), "outermost");
     }
 
@@ -192,9 +203,9 @@ final class RandomParts {
             // A kit may serve several platforms and cover other slots on each.
             String sku = chance(0.2) ? "H0" : "H" + number + i;
             if (kits.stream().noneMatch(kit -> kit.sku().equals(sku))) {
-                kits.add(new CoolingKit(sku, "random heat sink", pick(85, 105, 120, 150, 150), covers(board)));
+                kits.add(new CoolingKit(sku, "random heat sink", i == 1 ? pick(105, 120, 150, 150) : pick(85, 120, 150, 150), covers(board)));
                 if (!lots.containsKey(sku)) {
-                    offer(sku, between(500, 3000), 5, 1);
+                    offer(sku, between(500, 3000), 8, between(1, 2));
                 }
             }
         }
@@ -246,7 +257,7 @@ final class RandomParts {
             int redundant = units == 2 && chance(0.6) ? 1 : 0;
             // The same supply may be offered once or twice: one sku, two options.
             String sku = i == 2 && chance(0.4) ? "S" + number + "1" : "S" + number + i;
-            double watts = pick(180, 230, 280, 350, 500, 750);
+            double watts = pick(180, 230, 350, 500, 500, 750);
             NavigableMap<Integer, Double> efficiency = new TreeMap<>();
             if (chance(0.8)) {
                 efficiency.putAll(chance(0.5) ? Map.of(20, 87.0, 50, 90.0, 100, 87.0) : Map.of(10, 90.0, 20, 92.0, 50, 94.0, 100, 90.0));
@@ -254,18 +265,23 @@ final class RandomParts {
             if (supplies.stream().noneMatch(other -> other.sku().equals(sku) && other.count() == units)) {
                 supplies.add(new Supply(sku, "random supply", units, redundant, watts, chance(0.7) ? watts * 0.75 : 0, efficiency));
                 if (!lots.containsKey(sku)) {
-                    offer(sku, between(1000, 4000), 6, between(1, 2));
+                    offer(sku, between(1000, 4000), 8, between(1, 3));
                 }
             }
         }
         return new Power(between(40, 90), chance(0.8) ? OptionalDouble.empty() : OptionalDouble.of(between(15, 45) * 10), supplies);
     }
 
+    /** How many lots the part of that number has. */
+    private int stocked(int number) {
+        return !(mild && number == 1) && chance(0.05) ? 0 : between(1, 3);
+    }
+
     private void offer(String sku, long price, int most, int count) {
         List<Lot> list = new ArrayList<>();
         for (int i = 1; i <= count; i++) {
             long unit = Math.max(1, price * between(70, 130) / 100);
-            int available = chance(0.05) ? 0 : between(1, most);
+            int available = chance(0.03) ? 0 : between(chance(0.5) ? 1 : most / 2, most);
             list.add(new Lot(sku, "L" + i, "random supplier", pick(Condition.NEW, Condition.REFURBISHED, Condition.USED, Condition.USED),
                     available, pick(0, 0, 2, 5), breaks(unit, available), false));
         }

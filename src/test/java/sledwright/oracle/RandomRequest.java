@@ -28,11 +28,13 @@ final class RandomRequest {
     private final boolean large;
     private final Catalog catalog;
     private final List<String> skus;
+    private final double rigour;
 
     RandomRequest(SplittableRandom random, RandomCase.Size size, Catalog catalog) {
         this.random = random;
         large = size == RandomCase.Size.SOLVABLE;
         this.catalog = catalog;
+        rigour = pick(0.2, 0.5, 0.5, 1.0);
         skus = catalog.parts().stream().map(Part::sku).toList();
     }
 
@@ -49,19 +51,19 @@ final class RandomRequest {
     }
 
     private Requirements requirements() {
-        MemoryMode mode = chance(0.75) ? MemoryMode.INDEPENDENT : pick(MemoryMode.MIRRORED, MemoryMode.RANK_SPARING);
+        MemoryMode mode = asks(0.25) ? pick(MemoryMode.MIRRORED, MemoryMode.RANK_SPARING) : MemoryMode.INDEPENDENT;
         int scale = large ? 2 : 1;
         return new Requirements(
-                chance(0.1) ? between(1, 2) : 0,
-                chance(0.25) ? between(2, 12) : 0,
-                chance(0.4) ? pick(8, 12, 16, 24, 32, 48) * scale : 0,
-                chance(0.3) ? bandwidth() : 0,
-                chance(0.2) ? between(5, 30) : 0,
-                chance(0.12) ? between(14, 26) / 10.0 : 0,
-                chance(0.12) ? between(16, 30) / 10.0 : 0,
-                chance(0.15) ? pick(1.0, 2.0, 4.0, 8.0 / 3) : 0,
-                chance(0.15) ? pick(1.0, 2.133, 4.266, 6.4) : 0,
-                chance(0.15) ? between(1, large ? 8 : 3) : 0,
+                asks(0.06) ? between(1, 2) : 0,
+                asks(0.2) ? between(2, 10) : 0,
+                asks(0.35) ? pick(8, 12, 16, 24, 32, 48) * scale : 0,
+                asks(0.3) ? bandwidth() : 0,
+                asks(0.15) ? between(4, 25) : 0,
+                asks(0.08) ? between(14, 24) / 10.0 : 0,
+                asks(0.08) ? between(16, 27) / 10.0 : 0,
+                asks(0.12) ? pick(1.0, 2.0, 4.0, 8.0 / 3) : 0,
+                asks(0.12) ? pick(1.0, 1.6, 2.133, 4.266) : 0,
+                asks(0.12) ? between(1, large ? 8 : 3) : 0,
                 mode);
     }
 
@@ -73,15 +75,15 @@ final class RandomRequest {
     }
 
     private Limits limits(int machines, Objective objective) {
-        double often = objective == Objective.CHEAPEST || objective == Objective.BEST_VALUE ? 0.2 : 0.7;
+        double often = objective == Objective.CHEAPEST || objective == Objective.BEST_VALUE ? 0.15 : 0.6;
         return new Limits(
-                chance(often) ? OptionalLong.of((long) machines * between(15, 60) * 1000) : OptionalLong.empty(),
-                chance(0.2) ? OptionalDouble.of(between(30, 90) * 5) : OptionalDouble.empty(),
-                chance(0.2) ? OptionalInt.of(pick(0, 2, 2, 4)) : OptionalInt.empty(),
-                chance(0.35) ? OptionalDouble.of(between(22, 34)) : OptionalDouble.empty(),
+                asks(often) ? OptionalLong.of((long) machines * between(20, 70) * 1000) : OptionalLong.empty(),
+                asks(0.15) ? OptionalDouble.of(between(40, 100) * 5) : OptionalDouble.empty(),
+                asks(0.15) ? OptionalInt.of(pick(0, 2, 2, 4)) : OptionalInt.empty(),
+                asks(0.35) ? OptionalDouble.of(between(22, 32)) : OptionalDouble.empty(),
                 chance(0.7) ? 0 : between(0, 20) * 100,
-                chance(0.5) ? OptionalDouble.empty() : OptionalDouble.of(pick(115, 230, 230)),
-                chance(0.75) ? Set.of() : pick(Set.of(Condition.NEW, Condition.USED), Set.of(Condition.USED), Set.of(Condition.NEW, Condition.REFURBISHED)));
+                chance(0.5) ? OptionalDouble.empty() : OptionalDouble.of(pick(115, 230, 230, 230)),
+                !asks(0.2) ? Set.of() : pick(Set.of(Condition.NEW, Condition.USED), Set.of(Condition.REFURBISHED, Condition.USED), Set.of(Condition.NEW, Condition.REFURBISHED)));
     }
 
     private Set<String> some(double share) {
@@ -105,6 +107,11 @@ final class RandomRequest {
             }
         }
         return own;
+    }
+
+    /** A chance that lenient requests take less often. */
+    private boolean asks(double share) {
+        return chance(share * rigour);
     }
 
     private boolean chance(double share) {
