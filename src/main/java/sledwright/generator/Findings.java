@@ -7,12 +7,13 @@ import sledwright.rules.Order;
 /**
  * What a search found.
  *
- * @param ranked the best order and its alternatives in the order of the objective; empty when there is none
- * @param best   the objective's figure of the best: minor units for cheapest and best-value (price less worth), else
- *               throughput, GB/s or usable GB of one machine; NaN when there is none
- * @param bound  nothing better than this exists; equals {@code best} when proved; NaN when impossible or unknown
+ * @param ranked   the best order and its alternatives in the order of the objective; empty when there is none
+ * @param best     the objective's figure of the best: minor units for cheapest and best-value (price less worth), else
+ *                 throughput, GB/s or usable GB of one machine; NaN when there is none
+ * @param bound    nothing better than this exists; equals {@code best} when proved; NaN when impossible
+ * @param complete whether the alternatives are beyond doubt those of the walk; a deadline may end it after the best is proved
  */
-public record Findings(Request request, Status status, double best, double bound, List<Order> ranked) {
+public record Findings(Request request, Status status, double best, double bound, List<Order> ranked, boolean complete) {
 
     public Findings {
         ranked = List.copyOf(ranked);

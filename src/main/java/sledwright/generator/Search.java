@@ -1,16 +1,47 @@
 package sledwright.generator;
 
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import sledwright.domain.Catalog;
 import sledwright.domain.Request;
+import sledwright.rules.Order;
 
-/** The exact search over the builds of one machine. One instance serves many requests on one catalogue, one at a time. */
+/**
+ * The exact search over the builds of one machine, or of several identical ones.
+ *
+ * <p>One instance serves many requests on one catalogue, one at a time; what does not depend on prices it keeps between them.
+ */
 public final class Search {
 
+    private final Catalog catalog;
+    private final Map<ShapeKey, Shapes> shapes = new HashMap<>();
+
     public Search(Catalog catalog) {
+        this.catalog = catalog;
     }
 
-    /** The best build for a request and its alternatives, proven unless the deadline comes first. */
+    /** The best order for a request and its alternatives, proven unless the deadline comes first. */
     public Findings run(Request request, Deadline deadline) {
-        throw new UnsupportedOperationException("not yet");
+        Shelf shelf = new Shelf(catalog, request);
+        Ranking ranking = new Ranking(request);
+        MemoryMarket market = new MemoryMarket(catalog, request, shelf, shapes, deadline);
+        List<Family> families = new Families(catalog, request, shelf, market, ranking).all();
+        Walk.Path path = new Walk(request, new Query(request, families, ranking, deadline), ranking).walk();
+        Assembler assembler = new Assembler(catalog, request, shelf, shapes);
+        List<Order> ranked = path.builds().stream().map(assembler::assemble).toList();
+        return findings(request, ranking, path, ranked);
+    }
+
+    private static Findings findings(Request request, Ranking ranking, Walk.Path path, List<Order> ranked) {
+        Query.Answer first = path.first();
+        if (first.best() == null && first.isProved()) {
+            return new Findings(request, Status.IMPOSSIBLE, Double.NaN, Double.NaN, ranked, true);
+        }
+        double best = first.best() == null ? Double.NaN : ranking.reported(first.best().aim());
+        if (first.isProved()) {
+            return new Findings(request, Status.PROVED, best, best, ranked, path.complete());
+        }
+        return new Findings(request, Status.BEST_FOUND, best, ranking.reported(first.openAim()), ranked, false);
     }
 }

@@ -1,6 +1,7 @@
 package sledwright.rules.memory;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import sledwright.domain.MemorySupport;
@@ -18,7 +19,12 @@ public final class ModuleCount extends Rule<Machine> {
     }
 
     public static boolean allows(MemorySupport memory, int modulesOnSocket) {
-        return memory.countsPerSocket().isEmpty() || memory.countsPerSocket().contains(modulesOnSocket);
+        return allows(memory.countsPerSocket(), modulesOnSocket);
+    }
+
+    /** @param supported the counts that a platform lists; empty: any */
+    public static boolean allows(Set<Integer> supported, int modulesOnSocket) {
+        return supported.isEmpty() || supported.contains(modulesOnSocket);
     }
 
     @Override

@@ -18,7 +18,11 @@ public final class RankLimit extends Rule<Machine> {
     }
 
     public static boolean allows(MemorySupport memory, ModuleType type, int logicalRanks) {
-        return logicalRanks <= memory.rankLimit(type);
+        return allows(memory.rankLimit(type), logicalRanks);
+    }
+
+    public static boolean allows(int limit, int logicalRanks) {
+        return logicalRanks <= limit;
     }
 
     @Override

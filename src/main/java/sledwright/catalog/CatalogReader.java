@@ -1,0 +1,101 @@
+package sledwright.catalog;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import sledwright.domain.Catalog;
+import sledwright.domain.Lot;
+import sledwright.domain.Lot.PriceBreak;
+import sledwright.domain.Platform;
+import sledwright.input.Faults;
+import sledwright.input.FaultsException;
+import sledwright.input.Located;
+import sledwright.input.Place;
+
+/** Reads a shop's folder: files into rows, rows held against each other, then the catalogue. */
+public final class CatalogReader {
+
+    private static final List<CatalogCheck> CHECKS = List.of(
+            new UniqueSkus(), new SharedPartsAgree(), new ThroughputKnown(), new OffersKnown(), new LotsAgree());
+
+    private CatalogReader() {
+    }
+
+    /** @throws FaultsException with every fault of every file */
+    public static Catalog read(Path folder) {
+        Faults faults = new Faults();
+        Optional<Catalog> catalog = read(folder, faults);
+        faults.throwIfAny();
+        return catalog.orElseThrow();
+    }
+
+    /** The catalogue; empty, with faults, when anything in the folder is wrong. */
+    public static Optional<Catalog> read(Path folder, Faults faults) {
+        int before = faults.size();
+        if (!Files.isDirectory(folder)) {
+            faults.add(Place.of(folder.toString()), Files.exists(folder)
+                    ? "is a file; a catalogue is a folder" : "there is no such folder");
+            return Optional.empty();
+        }
+        RawCatalog raw = raw(folder, faults);
+        CHECKS.forEach(check -> check.check(raw, faults));
+        return faults.since(before) ? Optional.empty() : Optional.of(catalog(raw));
+    }
+
+    private static RawCatalog raw(Path folder, Faults faults) {
+        Optional<Shop> shop = ShopReader.read(folder.resolve("catalog.yaml"), faults);
+        List<PlatformFile> platforms = platformFiles(folder.resolve("platforms"), faults).stream()
+                .map(file -> PlatformReader.read(file, faults)).toList();
+        return new RawCatalog(shop, platforms, PartTables.processors(folder.resolve("processors.csv"), faults),
+                PartTables.modules(folder.resolve("memory.csv"), faults),
+                OfferTable.read(folder.resolve("offers.csv"), shop.map(Shop::currency).orElse(ShopReader.STAND_IN), faults));
+    }
+
+    private static List<Path> platformFiles(Path folder, Faults faults) {
+        if (!Files.isDirectory(folder)) {
+            faults.add(Place.of(folder.toString()), "there is no such folder; it holds a YAML file for each platform");
+            return List.of();
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(file -> file.toString().endsWith(".yaml") || file.toString().endsWith(".yml"))
+                    .filter(Files::isRegularFile).sorted().toList();
+        } catch (IOException unreadable) {
+            faults.add(Place.of(folder.toString()), "cannot be listed (%s)".formatted(unreadable.getClass().getSimpleName()));
+            return List.of();
+        }
+    }
+
+    private static Catalog catalog(RawCatalog raw) {
+        Shop shop = raw.shop().orElseThrow();
+        List<Platform> platforms = raw.platforms().stream().flatMap(file -> file.platform().stream()).toList();
+        return new Catalog(shop.name(), shop.currency(), shop.pricedOn(), shop.labour(), shop.throughputFactors(), platforms,
+                values(raw.processors()), values(raw.modules()), lots(raw.offers()));
+    }
+
+    private static <T> List<T> values(Table<T> table) {
+        return table.rows().stream().map(Located::value).toList();
+    }
+
+    private static Map<String, List<Lot>> lots(Table<OfferRow> offers) {
+        Map<String, Map<String, List<OfferRow>>> grouped = new LinkedHashMap<>();
+        for (OfferRow offer : values(offers)) {
+            grouped.computeIfAbsent(offer.sku(), sku -> new LinkedHashMap<>())
+                    .computeIfAbsent(offer.lot(), lot -> new ArrayList<>()).add(offer);
+        }
+        Map<String, List<Lot>> lots = new LinkedHashMap<>();
+        grouped.forEach((sku, bySku) -> lots.put(sku, bySku.values().stream().map(CatalogReader::lot).toList()));
+        return lots;
+    }
+
+    private static Lot lot(List<OfferRow> breaks) {
+        OfferRow first = breaks.get(0);
+        return new Lot(first.sku(), first.lot(), first.supplier(), first.condition(), first.available(), first.leadDays(),
+                breaks.stream().map(row -> new PriceBreak(row.minQuantity(), row.unitPrice(), row.unitCost())).toList(), false);
+    }
+}

@@ -1,0 +1,133 @@
+package sledwright.catalog;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import sledwright.domain.MemoryMode;
+import sledwright.domain.MemorySupport;
+import sledwright.domain.ModuleType;
+import sledwright.domain.SpeedEntry;
+import sledwright.input.Bounds;
+import sledwright.input.Faults;
+import sledwright.input.Field;
+import sledwright.input.Located;
+import sledwright.input.Section;
+
+/** Reads a platform's section {@code memory}, except for its slot names. */
+final class MemorySectionReader {
+
+    private static final int DEFAULT_CAPACITIES = 2;
+    private static final double DEFAULT_MIRRORED = 0.5;
+
+    private final Section section;
+    private final Faults faults;
+
+    private MemorySectionReader(Section section) {
+        this.section = section;
+        this.faults = section.faults();
+    }
+
+    /** Empty, with faults, when something in the section is wrong; the caller finishes it. */
+    static Optional<MemorySupport> read(Section section) {
+        return new MemorySectionReader(section).support();
+    }
+
+    private Optional<MemorySupport> support() {
+        int before = faults.size();
+        int channels = section.whole("channels", CatalogBounds.CHANNELS);
+        int slotsPerChannel = section.whole("slots_per_channel", CatalogBounds.SLOTS_PER_CHANNEL);
+        String generation = section.text("generation");
+        Map<ModuleType, Integer> rankLimits = rankLimits();
+        List<SpeedEntry> speeds = speeds(slotsPerChannel);
+        int capacities = section.wholeIfAny("max_distinct_capacities", CatalogBounds.CAPACITIES).orElse(DEFAULT_CAPACITIES);
+        boolean mixedWidths = section.field("mixed_widths").flatMap(field -> bool(field, faults)).orElse(true);
+        Bounds counts = channels > 0 && slotsPerChannel > 0
+                ? Bounds.of(1, channels * slotsPerChannel, "modules") : CatalogBounds.MODULE_COUNT;
+        Set<Integer> countsPerSocket = PlatformReader.distinct(section.list("counts_per_socket"), counts, faults);
+        Optional<Section> modes = section.section("modes");
+        OptionalDouble mirrored = modes.flatMap(found -> found.field(MemoryMode.MIRRORED.label())).map(this::mirrored)
+                .orElse(OptionalDouble.empty());
+        boolean rankSparing = modes.flatMap(found -> found.field(MemoryMode.RANK_SPARING.label()))
+                .flatMap(field -> bool(field, faults)).orElse(false);
+        modes.ifPresent(Section::finish);
+        return faults.since(before) ? Optional.empty() : Optional.of(new MemorySupport(generation, channels, slotsPerChannel,
+                rankLimits, speeds, capacities, mixedWidths, countsPerSocket, mirrored, rankSparing));
+    }
+
+    private Map<ModuleType, Integer> rankLimits() {
+        Map<ModuleType, Integer> limits = new EnumMap<>(ModuleType.class);
+        for (Field field : section.entries("max_logical_ranks")) {
+            Optional<ModuleType> type = new Field("max_logical_ranks", field.name(), field.place(), false)
+                    .word(ModuleType::named, PartTables.TYPES, faults);
+            Optional<Integer> limit = field.whole(CatalogBounds.CHANNEL_RANKS, faults);
+            if (type.isPresent() && limit.isPresent()) {
+                limits.put(type.get(), limit.get());
+            }
+        }
+        return limits;
+    }
+
+    private List<SpeedEntry> speeds(int slotsPerChannel) {
+        int before = faults.size();
+        List<Located<SpeedEntry>> entries = new ArrayList<>();
+        for (Section row : section.sections("speeds")) {
+            int rowBefore = faults.size();
+            Optional<ModuleType> type = row.required("type").flatMap(field -> field.word(ModuleType::named, PartTables.TYPES, faults));
+            Set<Integer> ranks = PlatformReader.distinct(row.list("ranks"), CatalogBounds.RANKS, faults);
+            List<Integer> mts = mts(row, slotsPerChannel);
+            row.finish();
+            if (!faults.since(rowBefore)) {
+                SpeedEntry entry = new SpeedEntry(type.orElseThrow(), ranks, mts);
+                entries.forEach(earlier -> overlap(earlier, entry, row));
+                entries.add(new Located<>(entry, row.place()));
+            }
+        }
+        if (entries.isEmpty() && !faults.since(before)) {
+            faults.add(section.place("speeds"), "memory.speeds must have at least one row: a type without one cannot be fitted");
+        }
+        return entries.stream().map(Located::value).toList();
+    }
+
+    private List<Integer> mts(Section row, int slotsPerChannel) {
+        List<Field> fields = row.list("mts");
+        if (!row.has("mts")) {
+            row.missing("mts");
+        }
+        if (slotsPerChannel > 0 && fields.size() > slotsPerChannel) {
+            faults.add(row.place("mts"), "mts has %d speeds and a channel %d slots".formatted(fields.size(), slotsPerChannel));
+        }
+        return fields.stream().map(field -> field.whole(CatalogBounds.MTS, faults).orElse(0)).toList();
+    }
+
+    /** A row without ranks may stand beside rows that name theirs, which speak first. */
+    private void overlap(Located<SpeedEntry> earlier, SpeedEntry entry, Section row) {
+        Set<Integer> one = earlier.value().ranks();
+        Set<Integer> other = entry.ranks();
+        List<Integer> shared = other.stream().filter(one::contains).sorted().toList();
+        if (earlier.value().type() == entry.type() && (one.isEmpty() && other.isEmpty() || !shared.isEmpty())) {
+            faults.add(row.place(), "the speed of %s%s stands twice, first at line %d".formatted(entry.type(),
+                    shared.isEmpty() ? "" : " with ranks " + shared, earlier.place().line()));
+        }
+    }
+
+    private OptionalDouble mirrored(Field field) {
+        return switch (field.text()) {
+            case "true" -> OptionalDouble.of(DEFAULT_MIRRORED);
+            case "false" -> OptionalDouble.empty();
+            default -> field.decimal(CatalogBounds.FRACTION, faults)
+                    .map(fraction -> OptionalDouble.of(fraction.doubleValue())).orElse(OptionalDouble.empty());
+        };
+    }
+
+    private static Optional<Boolean> bool(Field field, Faults faults) {
+        return field.word(text -> switch (text) {
+            case "true" -> Optional.of(true);
+            case "false" -> Optional.of(false);
+            default -> Optional.empty();
+        }, List.of("true", "false"), faults);
+    }
+}

@@ -1,0 +1,43 @@
+package sledwright.catalog;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Currency;
+import java.util.List;
+import java.util.OptionalLong;
+import sledwright.domain.Condition;
+import sledwright.domain.Lot;
+import sledwright.input.CsvReader.Columns;
+import sledwright.input.CsvTable.Row;
+import sledwright.input.Faults;
+
+/** Reads {@code offers.csv}. */
+final class OfferTable {
+
+    static final Columns COLUMNS = new Columns(
+            List.of("sku", "lot", "supplier", "condition", "unit_price", "available"),
+            List.of("min_quantity", "lead_days", "unit_cost"));
+
+    private static final List<String> CONDITIONS = Arrays.stream(Condition.values()).map(Condition::label).toList();
+
+    private OfferTable() {
+    }
+
+    static Table<OfferRow> read(Path file, Currency currency, Faults faults) {
+        return TableReader.read(file, COLUMNS, row -> offer(row, currency), faults);
+    }
+
+    private static OfferRow offer(Row row, Currency currency) {
+        Faults faults = row.faults();
+        if (row.text("lot", "").equals(Lot.ON_HAND)) {
+            row.field("lot").ifPresent(field -> field.fault("is the name of the customer's own parts; give the lot another", faults));
+        }
+        return new OfferRow(row.sku("sku"), row.text("lot"), row.text("supplier"),
+                row.required("condition").flatMap(field -> field.word(Condition::named, CONDITIONS, faults)).orElse(null),
+                row.required("unit_price").map(field -> Money.minor(field, CatalogBounds.MONEY, currency, faults).orElse(0)).orElse(0L),
+                row.wholeIfAny("min_quantity", CatalogBounds.MIN_QUANTITY).orElse(1),
+                row.whole("available", CatalogBounds.AVAILABLE),
+                row.wholeIfAny("lead_days", CatalogBounds.LEAD_DAYS).orElse(0),
+                row.field("unit_cost").map(field -> Money.minor(field, CatalogBounds.MONEY, currency, faults)).orElse(OptionalLong.empty()));
+    }
+}

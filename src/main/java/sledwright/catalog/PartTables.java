@@ -1,0 +1,78 @@
+package sledwright.catalog;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import sledwright.domain.MemoryModule;
+import sledwright.domain.ModuleType;
+import sledwright.domain.Processor;
+import sledwright.input.CsvReader.Columns;
+import sledwright.input.CsvTable.Row;
+import sledwright.input.Faults;
+import sledwright.input.Field;
+
+/** Reads {@code processors.csv} and {@code memory.csv}. */
+final class PartTables {
+
+    static final Columns PROCESSOR_COLUMNS = new Columns(
+            List.of("sku", "socket", "generation", "cores", "threads", "base_ghz", "all_core_ghz", "tdp_w", "memory_mts", "sockets_max"),
+            List.of("description", "max_memory_gb", "throughput"));
+    static final Columns MODULE_COLUMNS = new Columns(
+            List.of("sku", "generation", "type", "capacity_gb", "ranks", "device_width", "speed_mts", "voltage", "power_w"),
+            List.of("description", "logical_ranks"));
+
+    static final List<String> TYPES = Arrays.stream(ModuleType.values()).map(ModuleType::label).toList();
+    private static final List<String> WIDTHS = List.of("4", "8", "16");
+
+    private PartTables() {
+    }
+
+    static Table<Processor> processors(Path file, Faults faults) {
+        return TableReader.read(file, PROCESSOR_COLUMNS, PartTables::processor, faults);
+    }
+
+    static Table<MemoryModule> modules(Path file, Faults faults) {
+        return TableReader.read(file, MODULE_COLUMNS, PartTables::module, faults);
+    }
+
+    private static Processor processor(Row row) {
+        String sku = row.sku("sku");
+        Processor processor = new Processor(sku, row.text("description", sku), row.text("socket"), row.text("generation"),
+                row.whole("cores", CatalogBounds.CORES), row.whole("threads", CatalogBounds.THREADS),
+                row.number("base_ghz", CatalogBounds.GHZ), row.number("all_core_ghz", CatalogBounds.GHZ),
+                row.number("tdp_w", CatalogBounds.TDP_W), row.whole("memory_mts", CatalogBounds.MTS),
+                row.wholeIfAny("max_memory_gb", CatalogBounds.MAX_MEMORY_GB).map(OptionalInt::of).orElse(OptionalInt.empty()),
+                row.whole("sockets_max", CatalogBounds.SOCKETS_MAX),
+                row.numberIfAny("throughput", CatalogBounds.THROUGHPUT).map(OptionalDouble::of).orElse(OptionalDouble.empty()));
+        if (processor.cores() > 0 && processor.threads() > 0 && processor.threads() < processor.cores()) {
+            row.field("threads").ifPresent(field ->
+                    field.fault("must be at least the %d cores".formatted(processor.cores()), row.faults()));
+        }
+        return processor;
+    }
+
+    private static MemoryModule module(Row row) {
+        String sku = row.sku("sku");
+        ModuleType type = row.required("type").flatMap(field -> field.word(ModuleType::named, TYPES, row.faults())).orElse(null);
+        int ranks = row.whole("ranks", CatalogBounds.RANKS);
+        int logicalRanks = row.wholeIfAny("logical_ranks", CatalogBounds.RANKS).orElse(ranks);
+        // Stacked modules count a logical rank for each layer; all others show at most what they carry.
+        if (type != null && type != ModuleType.THREE_DS && ranks > 0 && logicalRanks > ranks) {
+            row.field("logical_ranks").ifPresent(field ->
+                    field.fault("must be at most the %d ranks that the module carries".formatted(ranks), row.faults()));
+        }
+        return new MemoryModule(sku, row.text("description", sku), row.text("generation"), type,
+                row.whole("capacity_gb", CatalogBounds.CAPACITY_GB), ranks, logicalRanks, width(row),
+                row.whole("speed_mts", CatalogBounds.MTS), row.number("voltage", CatalogBounds.VOLTAGE),
+                row.number("power_w", CatalogBounds.MODULE_W));
+    }
+
+    private static int width(Row row) {
+        Optional<Field> field = row.required("device_width");
+        return field.flatMap(width -> width.word(
+                text -> Optional.of(text).filter(WIDTHS::contains), WIDTHS, row.faults())).map(Integer::parseInt).orElse(0);
+    }
+}

@@ -1,0 +1,156 @@
+package sledwright.catalog;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import sledwright.domain.Board;
+import sledwright.domain.CoolingKit;
+import sledwright.domain.MemorySupport;
+import sledwright.domain.Platform;
+import sledwright.domain.Power;
+import sledwright.domain.ProcessorSupport;
+import sledwright.domain.Slot;
+import sledwright.domain.Supply;
+import sledwright.domain.Thermal;
+import sledwright.input.Bounds;
+import sledwright.input.Faults;
+import sledwright.input.Field;
+import sledwright.input.Located;
+import sledwright.input.Nearest;
+import sledwright.input.Place;
+import sledwright.input.Section;
+import sledwright.input.YamlReader;
+
+/** Reads a file of {@code platforms/}: processors, cooling and slots here, the rest by a reader for each section. */
+final class PlatformReader {
+
+    private final Section top;
+    private final Faults faults;
+    private final List<Located<CoolingKit>> kits = new ArrayList<>();
+    private final List<Located<Supply>> supplies = new ArrayList<>();
+
+    private PlatformReader(Section top) {
+        this.top = top;
+        this.faults = top.faults();
+    }
+
+    static PlatformFile read(Path file, Faults faults) {
+        return YamlReader.file(file, faults).map(group -> new PlatformReader(Section.top(group, faults)).platform())
+                .orElse(PlatformFile.UNREADABLE);
+    }
+
+    private PlatformFile platform() {
+        int before = faults.size();
+        String sku = top.sku("sku");
+        String name = top.text("name", sku);
+        Optional<ProcessorSupport> processors = top.requiredSection("processors").flatMap(this::processors);
+        Optional<Section> memorySection = top.requiredSection("memory");
+        Optional<MemorySupport> memory = memorySection.flatMap(MemorySectionReader::read);
+        Optional<Board> board = memorySection.flatMap(section -> board(section, processors, memory));
+        String fillSide = memorySection.map(section -> section.text("fill_side", "")).orElse("");
+        memorySection.ifPresent(Section::finish);
+        cooling(board);
+        Thermal thermal = top.section("thermal").map(ThermalSectionReader::read).orElse(ThermalSectionReader.NO_RULE);
+        Optional<Power> power = top.requiredSection("power").map(section -> PowerSectionReader.read(section, supplies));
+        top.finish();
+        Optional<Platform> platform = faults.since(before) ? Optional.empty()
+                : Optional.of(new Platform(sku, name, processors.orElseThrow(), memory.orElseThrow(), board.orElseThrow(),
+                        kits.stream().map(Located::value).toList(), thermal, power.orElseThrow(), fillSide));
+        return new PlatformFile(platform, top.field("sku").map(field -> new Located<>(field.text(), field.place())), kits, supplies);
+    }
+
+    private Optional<ProcessorSupport> processors(Section section) {
+        int before = faults.size();
+        Set<String> generations = new LinkedHashSet<>();
+        section.list("generations").forEach(field -> generations.add(field.text()));
+        Set<Integer> counts = distinct(section.list("counts"), CatalogBounds.PROCESSOR_COUNT, faults);
+        if (generations.isEmpty() && !faults.since(before)) {
+            section.missing("generations");
+        }
+        if (counts.isEmpty() && !faults.since(before)) {
+            section.missing("counts");
+        }
+        String socket = section.text("socket");
+        double maxTdpW = section.number("max_tdp_w", CatalogBounds.TDP_W);
+        section.finish();
+        return faults.since(before) ? Optional.empty()
+                : Optional.of(new ProcessorSupport(socket, generations, List.copyOf(counts), maxTdpW));
+    }
+
+    /** Whole figures of which none may stand twice. */
+    static Set<Integer> distinct(List<Field> fields, Bounds bounds, Faults faults) {
+        Set<Integer> figures = new LinkedHashSet<>();
+        for (Field field : fields) {
+            Optional<Integer> figure = field.whole(bounds, faults);
+            if (figure.isPresent() && !figures.add(figure.get())) {
+                field.fault("stands twice", faults);
+            }
+        }
+        return figures;
+    }
+
+    /** The slots; empty when the figures that they follow from are faulty. */
+    private Optional<Board> board(Section section, Optional<ProcessorSupport> processors, Optional<MemorySupport> memory) {
+        List<Field> names = section.list("slot_names");
+        int before = faults.size();
+        Set<String> seen = new HashSet<>();
+        for (Field name : names) {
+            name.sku(faults);
+            if (!seen.add(name.text())) {
+                name.fault("names two slots", faults);
+            }
+        }
+        if (processors.isEmpty() || memory.isEmpty()) {
+            return Optional.empty();
+        }
+        int sockets = processors.get().sockets();
+        int channels = memory.get().channels();
+        int slotsPerChannel = memory.get().slotsPerChannel();
+        int slots = sockets * channels * slotsPerChannel;
+        if (!names.isEmpty() && names.size() != slots) {
+            faults.add(section.place("slot_names"), "memory.slot_names has %d names and needs %d: %d sockets x %d channels x %d slots"
+                    .formatted(names.size(), slots, sockets, channels, slotsPerChannel));
+        }
+        return faults.since(before) ? Optional.empty()
+                : Optional.of(new Board(sockets, channels, slotsPerChannel, names.stream().map(Field::text).toList()));
+    }
+
+    private void cooling(Optional<Board> board) {
+        int before = faults.size();
+        Optional<Nearest> slots = board.map(known -> new Nearest(known.slots().stream().map(Slot::name).toList()));
+        Map<String, Place> seen = new HashMap<>();
+        for (Section section : top.sections("cooling")) {
+            int kitBefore = faults.size();
+            String sku = section.sku("sku");
+            CoolingKit kit = new CoolingKit(sku, section.text("name", sku), section.number("max_tdp_w", CatalogBounds.TDP_W),
+                    covers(section, board, slots));
+            section.finish();
+            Place earlier = seen.putIfAbsent(sku, section.place());
+            if (earlier != null && !sku.isEmpty()) {
+                faults.add(section.place(), "cooling kit \"%s\" stands twice, first at line %d".formatted(sku, earlier.line()));
+            }
+            if (!faults.since(kitBefore)) {
+                kits.add(new Located<>(kit, section.place()));
+            }
+        }
+        if (seen.isEmpty() && !faults.since(before)) {
+            faults.add(top.place("cooling"), "cooling must list at least one kit: every processor carries one");
+        }
+    }
+
+    private List<String> covers(Section section, Optional<Board> board, Optional<Nearest> slots) {
+        List<Field> covers = section.list("covers");
+        for (Field cover : covers) {
+            if (board.isPresent() && board.get().slot(cover.text()).isEmpty()) {
+                cover.fault("is no slot of this platform" + slots.orElseThrow().hint(cover.text()), faults);
+            }
+        }
+        return covers.stream().map(Field::text).toList();
+    }
+}

@@ -1,0 +1,66 @@
+package sledwright.catalog;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import sledwright.domain.MemoryModule;
+import sledwright.domain.Processor;
+import sledwright.input.Located;
+import sledwright.input.Place;
+
+/**
+ * A folder as read, before its files are held against each other.
+ *
+ * @param shop empty when {@code catalog.yaml} cannot be read
+ */
+record RawCatalog(Optional<Shop> shop, List<PlatformFile> platforms, Table<Processor> processors, Table<MemoryModule> modules,
+                  Table<OfferRow> offers) {
+
+    /** A part number where a file defines it. */
+    record SkuUse(String sku, String kind, Place place) {
+
+        /** Platforms may share kits and supplies. */
+        boolean mayRepeat() {
+            return kind.equals(KIT) || kind.equals(SUPPLY);
+        }
+    }
+
+    static final String PLATFORM = "platform";
+    static final String PROCESSOR = "processor";
+    static final String MODULE = "memory module";
+    static final String KIT = "cooling kit";
+    static final String SUPPLY = "power supply";
+
+    RawCatalog {
+        platforms = List.copyOf(platforms);
+    }
+
+    List<SkuUse> skuUses() {
+        List<SkuUse> uses = new ArrayList<>();
+        for (PlatformFile file : platforms) {
+            file.sku().ifPresent(sku -> uses.add(use(sku, PLATFORM)));
+            file.kits().forEach(kit -> uses.add(new SkuUse(kit.value().sku(), KIT, kit.place())));
+            file.supplies().forEach(supply -> uses.add(new SkuUse(supply.value().sku(), SUPPLY, supply.place())));
+        }
+        processors.skus().forEach(sku -> uses.add(use(sku, PROCESSOR)));
+        modules.skus().forEach(sku -> uses.add(use(sku, MODULE)));
+        return uses;
+    }
+
+    Set<String> skus() {
+        Set<String> skus = new LinkedHashSet<>();
+        skuUses().forEach(use -> skus.add(use.sku()));
+        return skus;
+    }
+
+    /** Whether every part was seen, so that a sku not among them is truly unknown. */
+    boolean partsWhole() {
+        return processors.whole() && modules.whole() && platforms.stream().allMatch(file -> file.platform().isPresent());
+    }
+
+    private static SkuUse use(Located<String> sku, String kind) {
+        return new SkuUse(sku.value(), kind, sku.place());
+    }
+}

@@ -1,0 +1,83 @@
+package sledwright.catalog;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Currency;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import sledwright.domain.Labour;
+import sledwright.input.Faults;
+import sledwright.input.Field;
+import sledwright.input.Section;
+import sledwright.input.YamlReader;
+
+/** Reads {@code catalog.yaml}: the shop's name, currency, day of prices, labour and throughput factors. */
+final class ShopReader {
+
+    private static final String CODE = "must be the code of a currency, such as EUR";
+    /** Stands in after a fault, so that amounts are still checked for what else may be wrong. */
+    static final Currency STAND_IN = Currency.getInstance("EUR");
+
+    private final Faults faults;
+
+    private ShopReader(Faults faults) {
+        this.faults = faults;
+    }
+
+    /** Empty, with faults, when the file is not readable at all. */
+    static Optional<Shop> read(Path file, Faults faults) {
+        return YamlReader.file(file, faults).map(group -> new ShopReader(faults).shop(Section.top(group, faults)));
+    }
+
+    private Shop shop(Section top) {
+        Currency currency = top.required("currency").flatMap(this::currency).orElse(STAND_IN);
+        Shop shop = new Shop(top.text("name"), currency,
+                top.required("priced_on").flatMap(this::date).orElse(LocalDate.EPOCH),
+                top.section("labour").map(section -> labour(section, currency)).orElse(new Labour(0, 0)), factors(top));
+        top.finish();
+        return shop;
+    }
+
+    private Optional<Currency> currency(Field field) {
+        try {
+            Currency currency = Currency.getInstance(field.text());
+            if (currency.getDefaultFractionDigits() >= 0) {
+                return Optional.of(currency);
+            }
+        } catch (IllegalArgumentException unknown) {
+            // Reported below.
+        }
+        field.fault(CODE, faults);
+        return Optional.empty();
+    }
+
+    private Optional<LocalDate> date(Field field) {
+        try {
+            return Optional.of(LocalDate.parse(field.text()));
+        } catch (DateTimeParseException noDate) {
+            field.fault("must be a date, such as 2025-03-31", faults);
+            return Optional.empty();
+        }
+    }
+
+    private Labour labour(Section section, Currency currency) {
+        Labour labour = new Labour(amount(section, "per_machine", currency), amount(section, "per_module", currency));
+        section.finish();
+        return labour;
+    }
+
+    private long amount(Section section, String key, Currency currency) {
+        return section.field(key).map(field -> Money.minor(field, CatalogBounds.MONEY, currency, faults).orElse(0)).orElse(0L);
+    }
+
+    private Map<String, Double> factors(Section top) {
+        Map<String, Double> factors = new LinkedHashMap<>();
+        for (Field field : top.entries("throughput_factors")) {
+            factors.put(field.name(), field.decimal(CatalogBounds.FACTOR, faults).map(BigDecimal::doubleValue).orElse(0.0));
+        }
+        return factors;
+    }
+}

@@ -1,0 +1,142 @@
+package sledwright.generator;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import sledwright.domain.Board;
+import sledwright.domain.Build;
+import sledwright.domain.Catalog;
+import sledwright.domain.MemoryModule;
+import sledwright.domain.Pick;
+import sledwright.domain.Request;
+import sledwright.domain.Slot;
+import sledwright.metrics.CheapestDraw;
+import sledwright.metrics.PowerDraw;
+import sledwright.rules.Order;
+import sledwright.rules.memory.RankOrder;
+
+/** Turns a candidate into machines with a module in every slot, and the lots that their parts come from. */
+final class Assembler {
+
+    private final Catalog catalog;
+    private final Request request;
+    private final Shelf shelf;
+    private final Map<ShapeKey, Shapes> shapes;
+
+    Assembler(Catalog catalog, Request request, Shelf shelf, Map<ShapeKey, Shapes> shapes) {
+        this.catalog = catalog;
+        this.request = request;
+        this.shelf = shelf;
+        this.shapes = shapes;
+    }
+
+    /** The order of a candidate, the heaviest machine first. */
+    Order assemble(Candidate candidate) {
+        List<Pick> picks = new ArrayList<>(framePicks(candidate.frame()));
+        List<Draw.Share> shares = candidate.point().draws().stream().flatMap(draw -> draw.shares().stream()).toList();
+        List<Deque<MemoryModule>> units = new ArrayList<>();
+        for (Draw.Share share : shares) {
+            List<Pick> drawn = CheapestDraw.picks(KindDraws.lots(shelf, share.modules()), share.units());
+            picks.addAll(drawn);
+            Deque<MemoryModule> queue = new ArrayDeque<>();
+            drawn.forEach(pick -> queue.addAll(Collections.nCopies(pick.quantity(), catalog.module(pick.sku()).orElseThrow())));
+            units.add(queue);
+        }
+        Order order = Order.of(machines(candidate, shares, units), picks, request, catalog);
+        if (order.price().total() != candidate.price()) {
+            throw new IllegalStateException("the search priced a build at %d, its picks come to %d".formatted(candidate.price(), order.price().total()));
+        }
+        return order;
+    }
+
+    private List<Pick> framePicks(Frame frame) {
+        int machines = request.machines();
+        Map<String, Integer> parts = new LinkedHashMap<>();
+        parts.put(frame.platform().sku(), machines);
+        parts.put(frame.processor().sku(), machines * frame.processors());
+        parts.put(frame.cooling().sku(), machines * frame.processors());
+        frame.supply().ifPresent(supply -> parts.put(supply.sku(), machines * supply.count()));
+        List<Pick> picks = new ArrayList<>();
+        parts.forEach((sku, count) -> picks.addAll(CheapestDraw.picks(shelf.lots(sku), count)));
+        return picks;
+    }
+
+    private List<Build> machines(Candidate candidate, List<Draw.Share> shares, List<Deque<MemoryModule>> units) {
+        List<Map.Entry<Slot, MemoryModule.Kind>> plan = plan(candidate);
+        Deal.Dealt dealt = Deal.deal(shares, request.machines());
+        Map<List<String>, Build> same = new HashMap<>();
+        List<Build> machines = new ArrayList<>();
+        for (int machine = 0; machine < request.machines(); machine++) {
+            Map<MemoryModule.Kind, Deque<MemoryModule>> hand = new HashMap<>();
+            for (int i = 0; i < shares.size(); i++) {
+                for (int unit = 0; unit < dealt.unitsByMachine().get(i)[machine]; unit++) {
+                    hand.computeIfAbsent(shares.get(i).kind(), kind -> new ArrayDeque<>()).add(units.get(i).remove());
+                }
+            }
+            Map<Slot, MemoryModule> modules = new TreeMap<>();
+            plan.forEach(entry -> modules.put(entry.getKey(), hand.get(entry.getValue()).remove()));
+            Frame frame = candidate.frame();
+            machines.add(same.computeIfAbsent(modules.values().stream().map(MemoryModule::sku).toList(),
+                    skus -> Build.of(frame.platform(), frame.processor(), frame.processors(), frame.cooling(), frame.supply(), modules)));
+        }
+        machines.sort(Comparator.comparingDouble(PowerDraw::loadW).reversed());
+        return machines;
+    }
+
+    /** Which kind of module each slot of a machine takes. */
+    private List<Map.Entry<Slot, MemoryModule.Kind>> plan(Candidate candidate) {
+        MemoryPoint point = candidate.point();
+        Shapes found = shapes.get(point.key());
+        List<Deque<MemoryModule>> kinds = kindsByGroup(point, found);
+        Board board = candidate.frame().platform().board();
+        int width = found.key().multiple();
+        List<int[]> columns = Arrangement.of(found, point.bucket(), point.shape());
+        List<Map.Entry<Slot, MemoryModule.Kind>> plan = new ArrayList<>();
+        for (int column = 0; column < columns.size(); column++) {
+            List<MemoryModule> stack = new ArrayList<>();
+            for (int group = 0; group < kinds.size(); group++) {
+                for (int i = 0; i < columns.get(column)[group]; i++) {
+                    stack.add(kinds.get(group).remove());
+                }
+            }
+            stack.sort(RankOrder.FILL_ORDER);
+            for (int socket = 0; socket < candidate.frame().processors(); socket++) {
+                for (int channel = column * width; channel < (column + 1) * width; channel++) {
+                    for (int position = 0; position < stack.size(); position++) {
+                        plan.add(Map.entry(board.slot(socket, channel, position), stack.get(position).kind()));
+                    }
+                }
+            }
+        }
+        return plan;
+    }
+
+    /** For each group of the shapes, one module of the right kind for each that a socket (or half of it) holds. */
+    private List<Deque<MemoryModule>> kindsByGroup(MemoryPoint point, Shapes found) {
+        List<Deque<MemoryModule>> kinds = new ArrayList<>();
+        IntStream.range(0, found.key().groups().size()).forEach(group -> kinds.add(new ArrayDeque<>()));
+        for (int i = 0; i < point.draws().size(); i++) {
+            int modules = point.shape().counts()[i];
+            if (modules > 0) {
+                int unitsPerModule = point.draws().get(i).shares().stream().mapToInt(Draw.Share::units).sum() / modules;
+                Map<MemoryModule.Kind, Integer> units = new LinkedHashMap<>();
+                Map<MemoryModule.Kind, MemoryModule> samples = new HashMap<>();
+                point.draws().get(i).shares().forEach(share -> {
+                    units.merge(share.kind(), share.units(), Integer::sum);
+                    samples.putIfAbsent(share.kind(), share.modules().get(0));
+                });
+                Deque<MemoryModule> queue = kinds.get(point.shape().groups()[i]);
+                units.forEach((kind, count) -> queue.addAll(Collections.nCopies(count / unitsPerModule, samples.get(kind))));
+            }
+        }
+        return kinds;
+    }
+}

@@ -1,0 +1,148 @@
+package sledwright.generator;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import sledwright.domain.Catalog;
+import sledwright.domain.CoolingKit;
+import sledwright.domain.ModuleType;
+import sledwright.domain.Platform;
+import sledwright.domain.Processor;
+import sledwright.domain.Request;
+import sledwright.domain.Supply;
+import sledwright.metrics.CheapestDraw;
+import sledwright.metrics.OrderPrice;
+import sledwright.metrics.SurplusWorth;
+import sledwright.metrics.Throughput;
+import sledwright.rules.choice.AskedPlatform;
+import sledwright.rules.choice.RequiredPart;
+import sledwright.rules.cooling.HeatSinkRating;
+import sledwright.rules.cooling.InletLimit;
+import sledwright.rules.memory.ModeSupported;
+import sledwright.rules.processor.SocketCount;
+import sledwright.rules.processor.SocketMatch;
+import sledwright.rules.processor.TdpLimit;
+import sledwright.rules.stock.Budget;
+import sledwright.rules.target.ProcessorCount;
+import sledwright.rules.target.Target;
+
+/** Puts together every machine-without-memory that the rules, the stock and the request allow. */
+final class Families {
+
+    private final Catalog catalog;
+    private final Request request;
+    private final Shelf shelf;
+    private final MemoryMarket market;
+    private final Ranking ranking;
+    private final Set<String> platformSkus;
+    private final Set<String> processorSkus;
+    private final Set<String> kitSkus;
+    private final Set<String> supplySkus;
+
+    Families(Catalog catalog, Request request, Shelf shelf, MemoryMarket market, Ranking ranking) {
+        this.catalog = catalog;
+        this.request = request;
+        this.shelf = shelf;
+        this.market = market;
+        this.ranking = ranking;
+        platformSkus = catalog.platforms().stream().map(Platform::sku).collect(Collectors.toSet());
+        processorSkus = catalog.processors().stream().map(Processor::sku).collect(Collectors.toSet());
+        kitSkus = catalog.platforms().stream().flatMap(platform -> platform.cooling().stream()).map(CoolingKit::sku).collect(Collectors.toSet());
+        supplySkus = catalog.platforms().stream().flatMap(platform -> platform.power().supplies().stream()).map(Supply::sku)
+                .collect(Collectors.toSet());
+    }
+
+    List<Family> all() {
+        List<Family> families = new ArrayList<>();
+        for (Platform platform : catalog.platforms()) {
+            if (AskedPlatform.allows(request, platform) && RequiredPart.allows(request, platformSkus, platform.sku())
+                    && ModeSupported.allows(platform.memory(), request.require().mode()) && isSold(platform.sku(), 1)) {
+                addFamilies(families, platform);
+            }
+        }
+        return families;
+    }
+
+    private void addFamilies(List<Family> families, Platform platform) {
+        List<Processor> processors = catalog.processors().stream()
+                .filter(processor -> SocketMatch.allows(platform, processor) && TdpLimit.allows(platform, processor))
+                .filter(processor -> RequiredPart.allows(request, processorSkus, processor.sku())).toList();
+        for (int count : platform.processors().counts()) {
+            if (ProcessorCount.allows(request.require(), count)) {
+                for (CoolingKit kit : platform.cooling()) {
+                    if (RequiredPart.allows(request, kitSkus, kit.sku()) && isSold(kit.sku(), count)) {
+                        addFamily(families, platform, processors, count, kit);
+                    }
+                }
+            }
+        }
+    }
+
+    private void addFamily(List<Family> families, Platform platform, List<Processor> processors, int count, CoolingKit kit) {
+        List<Optional<Supply>> supplies = supplies(platform);
+        List<Frame> frames = new ArrayList<>();
+        for (Processor processor : processors) {
+            if (SocketCount.allows(processor, count) && HeatSinkRating.allows(kit, processor) && isSold(processor.sku(), count)) {
+                for (Optional<Supply> supply : supplies) {
+                    frame(platform, processor, count, kit, supply).ifPresent(frames::add);
+                }
+            }
+        }
+        frames.sort(ranking.promisingFirst());
+        if (!frames.isEmpty()) {
+            families.add(new Family(platform, count, kit, undominated(frames), market.options(platform, kit, count)));
+        }
+    }
+
+    private List<Frame> undominated(List<Frame> frames) {
+        List<Frame> kept = new ArrayList<>();
+        for (Frame frame : frames) {
+            if (kept.stream().noneMatch(better -> better.dominates(frame, request))) {
+                kept.removeIf(worse -> frame.dominates(worse, request));
+                kept.add(frame);
+            }
+        }
+        return kept;
+    }
+
+    private List<Optional<Supply>> supplies(Platform platform) {
+        Stream<Optional<Supply>> choices = platform.power().supplies().isEmpty() ? Stream.of(Optional.empty())
+                : platform.power().supplies().stream().filter(supply -> isSold(supply.sku(), supply.count())).map(Optional::of);
+        return choices.filter(supply -> RequiredPart.allows(request, supplySkus, supply.map(Supply::sku).orElse(""))).toList();
+    }
+
+    private boolean isSold(String sku, int unitsPerMachine) {
+        return shelf.price(sku, unitsPerMachine * request.machines()) < CheapestDraw.IMPOSSIBLE;
+    }
+
+    private Optional<Frame> frame(Platform platform, Processor processor, int count, CoolingKit kit, Optional<Supply> supply) {
+        int cores = count * processor.cores();
+        double throughput = Throughput.of(processor, catalog.throughputFactors()).times(count);
+        Set<ModuleType> types = EnumSet.noneOf(ModuleType.class);
+        for (ModuleType type : ModuleType.values()) {
+            if (InletLimit.allows(platform.thermal(), processor.tdpW(), type, request.limit())) {
+                types.add(type);
+            }
+        }
+        int machines = request.machines();
+        long price = shelf.price(platform.sku(), machines) + shelf.price(processor.sku(), count * machines)
+                + shelf.price(kit.sku(), count * machines)
+                + supply.map(option -> shelf.price(option.sku(), option.count() * machines)).orElse(0L)
+                + machines * (OrderPrice.ofLabour(catalog.labour(), 0) + request.licence().of(cores, count));
+        var require = request.require();
+        boolean keeps = !types.isEmpty() && Target.CORES.allows(require, cores) && Target.THROUGHPUT.allows(require, throughput)
+                && Target.BASE_CLOCK.allows(require, processor.baseGhz())
+                && Target.ALL_CORE_CLOCK.allows(require, processor.allCoreGhz()) && Budget.allows(request.limit(), price);
+        if (!keeps) {
+            return Optional.empty();
+        }
+        double worth = SurplusWorth.of(request, cores, require.memoryGb(), require.bandwidthGbs(), throughput);
+        long microwatts = Watts.micro(platform.power().baseW()) + count * Watts.micro(processor.tdpW());
+        return Optional.of(new Frame(platform, processor, count, kit, supply, types, price, worth, cores, throughput, microwatts));
+    }
+}

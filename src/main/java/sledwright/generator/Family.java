@@ -1,0 +1,14 @@
+package sledwright.generator;
+
+import java.util.List;
+import sledwright.domain.CoolingKit;
+import sledwright.domain.Platform;
+
+/**
+ * Frames of one platform, processor count and cooling kit, which choose among the same memory.
+ *
+ * @param frames  the one that promises most to the objective first
+ * @param options the memory that suits the board, by module type, fastest first within each
+ */
+record Family(Platform platform, int processors, CoolingKit cooling, List<Frame> frames, List<MemoryOption> options) {
+}

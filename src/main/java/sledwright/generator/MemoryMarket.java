@@ -1,0 +1,147 @@
+package sledwright.generator;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import sledwright.domain.Catalog;
+import sledwright.domain.CoolingKit;
+import sledwright.domain.MemoryMode;
+import sledwright.domain.MemoryModule;
+import sledwright.domain.MemorySupport;
+import sledwright.domain.ModuleType;
+import sledwright.domain.Platform;
+import sledwright.domain.Request;
+import sledwright.metrics.SpareSlots;
+import sledwright.rules.cooling.BlockedSlot;
+import sledwright.rules.memory.DeviceWidth;
+import sledwright.rules.memory.MemoryGeneration;
+
+/** The memory that a request may choose among, worked out as it is asked for and shared by platforms with equal rules. */
+final class MemoryMarket {
+
+    private final Catalog catalog;
+    private final Request request;
+    private final Shelf shelf;
+    private final Map<ShapeKey, Shapes> shapes;
+    private final Deadline deadline;
+    private final Map<String, List<MemoryModule>> sold = new HashMap<>();
+    private final Map<List<Object>, List<Level>> levels = new HashMap<>();
+    private final Map<List<Object>, PriceFloor> floors = new HashMap<>();
+    private final Map<List<Object>, List<MemoryOption>> options = new HashMap<>();
+
+    /**
+     * @param shapes cache of shapes, kept from request to request
+     */
+    MemoryMarket(Catalog catalog, Request request, Shelf shelf, Map<ShapeKey, Shapes> shapes, Deadline deadline) {
+        this.catalog = catalog;
+        this.request = request;
+        this.shelf = shelf;
+        this.shapes = shapes;
+        this.deadline = deadline;
+    }
+
+    /** The memory for so many processors on a platform under a kit, by module type, fastest first within each. */
+    List<MemoryOption> options(Platform platform, CoolingKit kit, int sockets) {
+        List<List<Integer>> depths = IntStream.range(0, sockets).mapToObj(socket -> IntStream.range(0, platform.board().channels())
+                .mapToObj(channel -> BlockedSlot.depth(platform, kit, socket, channel)).toList()).distinct().toList();
+        int uncovered = SpareSlots.uncovered(platform, kit, sockets);
+        return options.computeIfAbsent(List.of(platform.memory(), depths, uncovered, sockets),
+                key -> newOptions(platform.memory(), depths, uncovered, sockets));
+    }
+
+    private List<MemoryOption> newOptions(MemorySupport memory, List<List<Integer>> depths, int uncovered, int sockets) {
+        List<MemoryOption> found = new ArrayList<>();
+        for (ModuleType type : ModuleType.values()) {
+            List<MemoryModule> modules = memory.takes(type)
+                    ? sold(memory).stream().filter(module -> module.type() == type).toList() : List.of();
+            for (int width : widths(memory, modules)) {
+                List<Level> fastestFirst = levels.computeIfAbsent(List.of(memory, type, width), key -> Level.of(memory, type, width,
+                        modules.stream().filter(module -> width == 0 || module.deviceWidth() == width).toList(), isSparing()));
+                for (int i = 0; i < fastestFirst.size(); i++) {
+                    int nextSlowerMts = i + 1 < fastestFirst.size() ? fastestFirst.get(i + 1).mts() : 0;
+                    option(memory, fastestFirst.get(i), nextSlowerMts, depths, uncovered, sockets, found);
+                }
+            }
+        }
+        return found;
+    }
+
+    private boolean isSparing() {
+        return request.require().mode() == MemoryMode.RANK_SPARING;
+    }
+
+    /** The widths that modules of one machine must share, each by itself; 0 alone where they may mix. */
+    private static List<Integer> widths(MemorySupport memory, List<MemoryModule> modules) {
+        Set<Integer> all = modules.stream().map(MemoryModule::deviceWidth).collect(Collectors.toSet());
+        return DeviceWidth.allows(memory, all) ? List.of(0) : all.stream().sorted().toList();
+    }
+
+    private List<MemoryModule> sold(MemorySupport memory) {
+        return sold.computeIfAbsent(memory.generation(), generation -> catalog.modules().stream()
+                .filter(module -> MemoryGeneration.allows(memory, module) && !shelf.lots(module.sku()).isEmpty()).toList());
+    }
+
+    private void option(MemorySupport memory, Level level, int nextSlowerMts, List<List<Integer>> depths, int uncovered, int sockets,
+                        List<MemoryOption> found) {
+        List<MemoryModule> modules = level.modules();
+        Set<String> wanted = wantedModules();
+        if (!modules.stream().map(MemoryModule::sku).collect(Collectors.toSet()).containsAll(wanted)) {
+            return;
+        }
+        MemoryMode mode = request.require().mode();
+        ShapeKey key = new ShapeKey(List.copyOf(level.groups().keySet()), memory.slotsPerChannel(), depths, mode == MemoryMode.MIRRORED,
+                isSparing(), memory.rankLimit(level.type()), memory.maxDistinctCapacities(), memory.countsPerSocket());
+        int slots = IntStream.range(0, memory.channels())
+                .map(channel -> depths.stream().mapToInt(depth -> depth.get(channel)).min().orElse(0)).sum();
+        int mostModuleGb = modules.stream().mapToInt(MemoryModule::capacityGb).max().orElse(0);
+        double share = mode == MemoryMode.MIRRORED ? memory.mirroredFraction().orElse(0) : 1;
+        MemoryOption.Extent extent = new MemoryOption.Extent(request.machines(), sockets, slots * mostModuleGb, memory.channels(),
+                mostModuleGb, share, catalog.labour().perModule());
+        PriceFloor floor = floors.computeIfAbsent(List.of(modules), all -> new PriceFloor(shelf, modules));
+        found.add(new MemoryOption(level, nextSlowerMts, extent, floor, new Builder(memory, level, key, uncovered, sockets, wanted)::points));
+    }
+
+    private Set<String> wantedModules() {
+        return request.use().stream().filter(sku -> catalog.module(sku).isPresent()).collect(Collectors.toSet());
+    }
+
+    /** Works out an option: its shapes and the draws of its groups once, its points for each memory limit. */
+    private final class Builder {
+
+        private final MemorySupport memory;
+        private final Level level;
+        private final ShapeKey key;
+        private final int uncovered;
+        private final int sockets;
+        private final Set<String> wanted;
+        private Pricing pricing;
+
+        Builder(MemorySupport memory, Level level, ShapeKey key, int uncovered, int sockets, Set<String> wanted) {
+            this.memory = memory;
+            this.level = level;
+            this.key = key;
+            this.uncovered = uncovered;
+            this.sockets = sockets;
+            this.wanted = wanted;
+        }
+
+        MemoryPoints points(int mostSocketGb) {
+            if (pricing == null) {
+                Shapes found = shapes.get(key);
+                if (found == null) {
+                    found = ShapeFinder.find(key, deadline);
+                    shapes.put(key, found);
+                }
+                int unitsPerModule = request.machines() * sockets * key.multiple();
+                KindDraws kinds = new KindDraws(shelf, wanted, request.machines(), unitsPerModule, found.layouts().maxModules());
+                List<List<List<Draw>>> draws = level.groups().values().stream().map(kinds::ofGroup).toList();
+                pricing = new Pricing(request, memory, found, draws, sockets, uncovered, catalog.labour().perModule(), deadline);
+            }
+            return pricing.points(mostSocketGb);
+        }
+    }
+}

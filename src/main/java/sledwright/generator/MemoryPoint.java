@@ -1,0 +1,29 @@
+package sledwright.generator;
+
+import java.util.List;
+
+/**
+ * A priced population of one machine, alike on every fitted socket.
+ *
+ * @param price      modules and their labour for all machines, minor units
+ * @param socketGb   capacity of one socket
+ * @param fullestGb  capacity of its fullest channel
+ * @param usableGb   usable memory of the machine
+ * @param modules    modules of the machine
+ * @param microwatts watts of the modules of the heaviest machine, in millionths
+ * @param key        whose shape it is
+ * @param draws      how the modules of each group of the shape are drawn
+ */
+record MemoryPoint(long price, int socketGb, int fullestGb, double usableGb, int modules, long microwatts,
+                   ShapeKey key, Shapes.Bucket bucket, Shapes.Shape shape, List<Draw> draws) {
+
+    /** Capacity of a socket in units of its fullest channel: as many channels' worth of bandwidth does it give. */
+    double width() {
+        return (double) socketGb / fullestGb;
+    }
+
+    /** Whether this is no worse than another in any figure. */
+    boolean matches(MemoryPoint other) {
+        return price <= other.price && width() >= other.width() && usableGb >= other.usableGb && microwatts <= other.microwatts;
+    }
+}

@@ -1,0 +1,87 @@
+package sledwright.generator;
+
+import java.util.Arrays;
+
+/** Reach without rank sparing: a bit for each histogram of channel sizes. */
+final class PlainReach implements Reach {
+
+    private final Lattice lattice;
+    private final Layouts layouts;
+    private final int words;
+    private final long[] reached;
+    private final boolean[] told;
+    private final int dimensions;
+
+    PlainReach(Lattice lattice, Layouts layouts, int dimensions) {
+        this.lattice = lattice;
+        this.layouts = layouts;
+        this.dimensions = dimensions;
+        words = layouts.words();
+        reached = new long[(int) lattice.size() * words];
+        told = new boolean[(int) lattice.size()];
+        reached[0] = 1;
+        told[0] = true;
+    }
+
+    @Override
+    public void add(Stack stack, int[] vector) {
+        Arrays.fill(vector, 0);
+        int shift = layouts.step(stack.size());
+        int sum = 0;
+        int number = 0;
+        do {
+            sum = Arrays.stream(vector).sum();
+            if (sum + stack.size() <= layouts.maxModules() && any(number)) {
+                spread(number, lattice.number(vector, stack.counts()), shift, layouts.withRoom(sum));
+            }
+            number++;
+        } while (lattice.next(vector, sum));
+    }
+
+    private boolean any(int number) {
+        for (int i = number * words; i < (number + 1) * words; i++) {
+            if (reached[i] != 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void spread(int from, int to, int shift, long[] mask) {
+        int whole = shift >> 6;
+        int part = shift & 63;
+        for (int word = words - 1; word >= whole; word--) {
+            int source = word - whole;
+            long bits = (reached[from * words + source] & mask[source]) << part;
+            if (part > 0 && source > 0) {
+                bits |= (reached[from * words + source - 1] & mask[source - 1]) >>> 64 - part;
+            }
+            reached[to * words + word] |= bits;
+        }
+    }
+
+    @Override
+    public void forEachNew(Found found) {
+        int[] vector = new int[dimensions];
+        int number = 0;
+        int sum;
+        do {
+            sum = Arrays.stream(vector).sum();
+            if (!told[number] && isAllowed(number, sum)) {
+                told[number] = true;
+                found.accept(vector, sum, 0);
+            }
+            number++;
+        } while (lattice.next(vector, sum));
+    }
+
+    private boolean isAllowed(int number, int modules) {
+        long[] allowed = layouts.allowed(modules);
+        for (int word = 0; word < words; word++) {
+            if ((reached[number * words + word] & allowed[word]) != 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

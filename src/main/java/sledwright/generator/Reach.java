@@ -1,0 +1,20 @@
+package sledwright.generator;
+
+/** What can be reached with the stacks added so far. */
+interface Reach {
+
+    /** Takes a vector of counts that a channel capacity just made possible, or better. */
+    interface Found {
+        void accept(int[] counts, int modules, double sparedGb);
+    }
+
+    /**
+     * Lets any number of channels hold one more stack, no smaller than those before.
+     *
+     * @param scratch as long as a vector
+     */
+    void add(Stack stack, int[] scratch);
+
+    /** Hands out each vector whose figures improved since the last call. */
+    void forEachNew(Found found);
+}

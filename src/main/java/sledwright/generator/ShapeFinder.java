@@ -1,0 +1,116 @@
+package sledwright.generator;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import sledwright.rules.memory.ModuleCount;
+
+/**
+ * Finds the shapes of a socket: for every vector of counts by group, the least capacity of the fullest channel.
+ *
+ * <p>For each set of capacities that may share a machine, an unbounded dynamic program takes the stacks a channel may hold
+ * in ascending capacity and marks, for each vector, the histograms of channel sizes that reach it. The first stack that
+ * makes an allowed histogram reachable is the vector's fullest channel. Under rank sparing each histogram also carries the
+ * least capacity held back, and a vector gives a shape each time a fuller channel lowers that.
+ */
+final class ShapeFinder {
+
+    /** Vectors beyond this make the dynamic program too large to hold; the search then says that it proved nothing there. */
+    private static final long MOST_VECTORS = 6_000_000;
+
+    private final ShapeKey key;
+    private final Layouts layouts;
+    private final Deadline deadline;
+    private final Map<BucketKey, List<Shapes.Shape>> buckets = new LinkedHashMap<>();
+
+    private record BucketKey(int totalGb, int fullestGb, double sparedGb, int modules) {
+    }
+
+    private ShapeFinder(ShapeKey key, Deadline deadline) {
+        this.key = key;
+        this.deadline = deadline;
+        layouts = new Layouts(key.depths(), key.slots(), key.mirrored());
+    }
+
+    /**
+     * All shapes of a socket.
+     *
+     * @throws OutOfTimeException when the deadline comes first or the socket has more populations than can be held
+     */
+    static Shapes find(ShapeKey key, Deadline deadline) {
+        ShapeFinder finder = new ShapeFinder(key, deadline);
+        int[] capacities = key.groups().stream().mapToInt(GroupKind::capacityGb).distinct().toArray();
+        finder.forEachSet(capacities, new ArrayList<>(), 0);
+        List<Shapes.Bucket> buckets = new ArrayList<>();
+        finder.buckets.forEach((figures, shapes) -> buckets.add(new Shapes.Bucket(figures.totalGb, figures.fullestGb,
+                figures.sparedGb, figures.modules, shapes)));
+        return new Shapes(key, finder.layouts, buckets);
+    }
+
+    private void forEachSet(int[] capacities, List<Integer> chosen, int from) {
+        if (!chosen.isEmpty()) {
+            solve(chosen);
+        }
+        if (chosen.size() < key.maxDistinctCapacities()) {
+            for (int i = from; i < capacities.length; i++) {
+                chosen.add(capacities[i]);
+                forEachSet(capacities, chosen, i + 1);
+                chosen.remove(chosen.size() - 1);
+            }
+        }
+    }
+
+    private void solve(List<Integer> capacities) {
+        int[] members = IntStream.range(0, key.groups().size())
+                .filter(i -> capacities.contains(key.groups().get(i).capacityGb())).toArray();
+        List<GroupKind> groups = Arrays.stream(members).mapToObj(key.groups()::get).toList();
+        Lattice lattice = new Lattice(groups.size(), layouts.maxModules());
+        if (lattice.size() * (key.sparing() ? layouts.histograms() : layouts.words()) > MOST_VECTORS) {
+            throw new OutOfTimeException();
+        }
+        List<Stack> stacks = Stack.all(groups, key.slots(), key.rankLimit(), key.sparing());
+        Reach reach = key.sparing() ? new SparedReach(lattice, layouts, groups.size()) : new PlainReach(lattice, layouts, groups.size());
+        int[] vector = new int[groups.size()];
+        for (int i = 0; i < stacks.size(); i++) {
+            if (deadline.isOver()) {
+                throw new OutOfTimeException();
+            }
+            reach.add(stacks.get(i), vector);
+            boolean lastOfCapacity = i + 1 == stacks.size() || stacks.get(i + 1).capacityGb() > stacks.get(i).capacityGb();
+            if (lastOfCapacity) {
+                int fullestGb = stacks.get(i).capacityGb();
+                reach.forEachNew((counts, modules, sparedGb) -> remember(members, groups, capacities, counts, modules, fullestGb, sparedGb));
+            }
+        }
+    }
+
+    private void remember(int[] members, List<GroupKind> groups, List<Integer> capacities, int[] counts, int modules,
+                          int fullestGb, double sparedGb) {
+        if (!ModuleCount.allows(key.counts(), modules * key.multiple()) || !usesAll(groups, capacities, counts)) {
+            return;
+        }
+        int totalGb = 0;
+        for (int i = 0; i < counts.length; i++) {
+            totalGb += counts[i] * groups.get(i).capacityGb();
+        }
+        buckets.computeIfAbsent(new BucketKey(totalGb, fullestGb, sparedGb, modules), figures -> new ArrayList<>())
+                .add(new Shapes.Shape(members, counts.clone()));
+    }
+
+    /** Whether the vector has a module of every capacity of the set; one that has not belongs to a smaller set. */
+    private static boolean usesAll(List<GroupKind> groups, List<Integer> capacities, int[] counts) {
+        for (int capacity : capacities) {
+            boolean used = false;
+            for (int i = 0; i < counts.length && !used; i++) {
+                used = counts[i] > 0 && groups.get(i).capacityGb() == capacity;
+            }
+            if (!used) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

@@ -1,0 +1,159 @@
+package sledwright.input;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.dataformat.csv.CsvFactory;
+import com.fasterxml.jackson.dataformat.csv.CsvParser;
+import com.fasterxml.jackson.dataformat.csv.CsvSchema;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * Reads CSV as spreadsheets save it: UTF-8, with or without a byte-order mark, any line ends, columns in any order. The header
+ * shows whether commas, semicolons or tabs separate the cells; without commas between cells, figures may have a decimal comma.
+ */
+public final class CsvReader {
+
+    private static final int MOST_MEGABYTES = 256;
+    private static final CsvFactory CSV = CsvFactory.builder()
+            .enable(CsvParser.Feature.TRIM_SPACES).enable(CsvParser.Feature.SKIP_EMPTY_LINES).build();
+    /** Some spreadsheets name the separator in a line of its own. */
+    private static final Pattern SEPARATOR_LINE = Pattern.compile("\\Asep=[,;\\t](?=\\R)");
+
+    /**
+     * The columns of a table.
+     *
+     * @param needed   columns that the file must have
+     * @param optional columns that it may have
+     */
+    public record Columns(List<String> needed, List<String> optional) {
+
+        public Columns {
+            needed = List.copyOf(needed);
+            optional = List.copyOf(optional);
+        }
+
+        List<String> all() {
+            return Stream.concat(needed.stream(), optional.stream()).toList();
+        }
+    }
+
+    private final String file;
+    private final Columns known;
+    private final Faults faults;
+    private final Map<String, Integer> columns = new HashMap<>();
+    private final List<CsvTable.Row> rows = new ArrayList<>();
+    private int width = -1;
+    private boolean whole = true;
+
+    private CsvReader(String file, Columns known, Faults faults) {
+        this.file = file;
+        this.known = known;
+        this.faults = faults;
+    }
+
+    /** The rows that can be read; whatever is wrong with the others goes to {@code faults}. */
+    public static CsvTable read(Path path, Columns known, Faults faults) {
+        CsvReader reader = new CsvReader(path.toString(), known, faults);
+        Optional<String> text = TextFile.read(path, MOST_MEGABYTES, faults);
+        reader.whole = text.isPresent();
+        text.ifPresent(reader::parse);
+        return new CsvTable(reader.rows, reader.columns.keySet(), reader.whole);
+    }
+
+    private void parse(String text) {
+        String table = SEPARATOR_LINE.matcher(text).replaceFirst("");
+        char separator = separator(table);
+        int line = 1;
+        try (CsvParser parser = CSV.createParser(table)) {
+            parser.setSchema(CsvSchema.emptySchema().withColumnSeparator(separator));
+            List<String> cells = new ArrayList<>();
+            for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
+                switch (token) {
+                    case START_ARRAY -> {
+                        cells = new ArrayList<>(Math.max(width, 4));
+                        line = parser.currentLocation().getLineNr();
+                    }
+                    case END_ARRAY -> row(cells, line, separator != ',');
+                    default -> {
+                        if (cells.isEmpty()) {
+                            line = parser.currentTokenLocation().getLineNr();
+                        }
+                        cells.add(parser.getText().strip());
+                    }
+                }
+            }
+        } catch (JsonProcessingException broken) {
+            whole = false;
+            faults.add(new Place(file, line), "the row cannot be read, nor what follows it: " + broken.getOriginalMessage());
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        if (width < 0 && whole) {
+            whole = false;
+            faults.add(new Place(file, 1), "the file has no header; it needs the columns " + String.join(", ", known.needed()));
+        }
+    }
+
+    private char separator(String text) {
+        String header = text.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
+        Set<String> names = Set.copyOf(known.all());
+        Comparator<Character> byKnown = Comparator.comparingLong(separator -> cells(header, separator).filter(names::contains).count());
+        return Stream.of(',', ';', '\t').max(byKnown.thenComparingLong(separator -> cells(header, separator).count())).orElse(',');
+    }
+
+    private static Stream<String> cells(String header, char separator) {
+        return Arrays.stream(header.split(Pattern.quote(String.valueOf(separator)))).map(cell -> cell.replace("\"", "").strip());
+    }
+
+    private void row(List<String> cells, int line, boolean decimalComma) {
+        if (cells.stream().allMatch(String::isEmpty)) {
+            return;
+        }
+        Place place = new Place(file, line);
+        if (width < 0) {
+            header(cells, place);
+        } else if (cells.size() < width || cells.subList(width, cells.size()).stream().anyMatch(cell -> !cell.isEmpty())) {
+            whole = false;
+            faults.add(place, "the row has %d cells, the header %d".formatted(cells.size(), width));
+        } else {
+            rows.add(new CsvTable.Row(place, columns, cells, decimalComma, faults));
+        }
+    }
+
+    private void header(List<String> cells, Place place) {
+        width = cells.size();
+        while (cells.get(width - 1).isEmpty()) {
+            width--;
+        }
+        List<String> names = known.all();
+        Nearest nearest = new Nearest(names);
+        for (int i = 0; i < width; i++) {
+            String name = cells.get(i);
+            if (!names.contains(name)) {
+                faults.add(place, name.isEmpty()
+                        ? "column %d has no name".formatted(i + 1)
+                        : "unknown column \"%s\"%s".formatted(Field.shown(name), nearest.hint(name)));
+            } else if (columns.putIfAbsent(name, i) != null) {
+                faults.add(place, "column " + name + " stands twice");
+            }
+        }
+        for (String name : known.needed()) {
+            if (!columns.containsKey(name)) {
+                whole = false;
+                faults.add(place, "column " + name + " is missing");
+            }
+        }
+    }
+}

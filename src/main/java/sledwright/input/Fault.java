@@ -1,0 +1,21 @@
+package sledwright.input;
+
+/**
+ * Something wrong in an input file.
+ *
+ * @param file    the file as the user named it
+ * @param line    its line, from 1; 0 where the fault is of the file as a whole
+ * @param message the value and what would be right
+ */
+public record Fault(String file, int line, String message) {
+
+    public Fault(Place place, String message) {
+        this(place.file(), place.line(), message);
+    }
+
+    /** The fault as it is printed: {@code file:line: message}. */
+    @Override
+    public String toString() {
+        return new Place(file, line) + ": " + message;
+    }
+}

@@ -1,0 +1,41 @@
+package sledwright.input;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Collects every fault of a run, so that a user sees all of them at once. */
+public final class Faults {
+
+    private final Map<String, List<Fault>> byFile = new LinkedHashMap<>();
+    private int size;
+
+    public void add(Place place, String message) {
+        byFile.computeIfAbsent(place.file(), file -> new ArrayList<>()).add(new Fault(place, message));
+        size++;
+    }
+
+    public int size() {
+        return size;
+    }
+
+    /** Whether faults were added since the collector held {@code before} of them. */
+    public boolean since(int before) {
+        return size > before;
+    }
+
+    /** All faults: the files in the order in which they first failed, the lines of a file ascending; none twice. */
+    public List<Fault> all() {
+        return byFile.values().stream()
+                .flatMap(faults -> faults.stream().sorted((one, other) -> Integer.compare(one.line(), other.line())))
+                .distinct().toList();
+    }
+
+    /** @throws FaultsException when there is any fault */
+    public void throwIfAny() {
+        if (size > 0) {
+            throw new FaultsException(all());
+        }
+    }
+}

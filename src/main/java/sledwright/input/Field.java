@@ -1,0 +1,80 @@
+package sledwright.input;
+
+import java.math.BigDecimal;
+import java.util.Collection;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * One value as its file has it: a cell, or a scalar of YAML.
+ *
+ * @param name         its column or key
+ * @param decimalComma whether the file may write decimals with a comma
+ */
+public record Field(String name, String text, Place place, boolean decimalComma) {
+
+    private static final int LONGEST_SHOWN = 40;
+    private static final int LONGEST_SKU = 64;
+
+    /** The figure; empty, with a fault, when it is none or out of range. */
+    public Optional<BigDecimal> decimal(Bounds bounds, Faults faults) {
+        Figure figure = Figure.parse(text, decimalComma);
+        if (figure.value().isEmpty()) {
+            fault(figure.problem(), faults);
+            return Optional.empty();
+        }
+        BigDecimal value = figure.value().get();
+        if (!bounds.holds(value)) {
+            fault(bounds.right(value), faults);
+            return Optional.empty();
+        }
+        return Optional.of(value);
+    }
+
+    /** The whole figure; empty, with a fault, when it is none or out of range. */
+    public Optional<Integer> whole(Bounds bounds, Faults faults) {
+        Optional<BigDecimal> value = decimal(bounds, faults);
+        if (value.isPresent() && value.get().stripTrailingZeros().scale() > 0) {
+            fault("must be a whole number", faults);
+            return Optional.empty();
+        }
+        return value.map(BigDecimal::intValueExact);
+    }
+
+    /** One of a set of words; empty, with a fault that names the nearest, when it is none of them. */
+    public <T> Optional<T> word(Function<String, Optional<T>> lookup, Collection<String> words, Faults faults) {
+        Optional<T> found = lookup.apply(text);
+        if (found.isEmpty()) {
+            fault("must be one of %s%s".formatted(String.join(", ", words), new Nearest(words).hint(text)), faults);
+        }
+        return found;
+    }
+
+    /** A part number; empty, with a fault, when it holds what cannot be seen or typed. */
+    public Optional<String> sku(Faults faults) {
+        if (text.length() > LONGEST_SKU) {
+            fault("is longer than %d characters".formatted(LONGEST_SKU), faults);
+            return Optional.empty();
+        }
+        Optional<String> hidden = text.codePoints().filter(Field::hidden).mapToObj("U+%04X"::formatted).findFirst();
+        hidden.ifPresent(code -> fault("has a character that cannot be seen (%s); take it out".formatted(code), faults));
+        return hidden.isPresent() ? Optional.empty() : Optional.of(text);
+    }
+
+    private static boolean hidden(int character) {
+        return Character.isISOControl(character) || Character.getType(character) == Character.FORMAT
+                || Character.isWhitespace(character) && character != ' ' || Character.isSpaceChar(character) && character != ' ';
+    }
+
+    /** Adds a fault that shows this value. */
+    public void fault(String problem, Faults faults) {
+        faults.add(place, "%s \"%s\": %s".formatted(name, shown(text), problem));
+    }
+
+    /** A text of the user's as a message shows it: short, without control characters. */
+    public static String shown(String text) {
+        String visible = text.codePoints().map(character -> Character.isISOControl(character) ? '?' : character)
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
+        return visible.length() <= LONGEST_SHOWN ? visible : visible.substring(0, LONGEST_SHOWN) + "...";
+    }
+}

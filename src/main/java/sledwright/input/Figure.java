@@ -1,0 +1,71 @@
+package sledwright.input;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * A text read as a number, or what keeps it from being one.
+ *
+ * @param value   the number; empty: see the problem
+ * @param problem what would be right; empty when there is a value
+ */
+record Figure(Optional<BigDecimal> value, String problem) {
+
+    /** Longer figures are no prices or watts, and some take a computer hours to round. */
+    private static final int MOST_CHARACTERS = 30;
+    private static final int MOST_DIGITS = 18;
+
+    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d{1,3})?");
+    private static final Pattern COMMA = Pattern.compile("([+-]?\\d+),(\\d+)");
+    private static final Pattern THOUSANDS_BY_COMMA = Pattern.compile("[+-]?[1-9]\\d{0,2}(,\\d{3})+(\\.\\d+)?");
+    private static final Pattern THOUSANDS_BY_POINT = Pattern.compile("[+-]?[1-9]\\d{0,2}(\\.\\d{3})+(,\\d+)?");
+    private static final Pattern WITH_UNIT = Pattern.compile("([+-]?\\d+(?:[.,]\\d+)?)\\s*([\\p{L}\\p{Sc}°%][^\\d]*)");
+    private static final Pattern NOT_FINITE = Pattern.compile("[+-]?\\.?(nan|inf|infinity|∞)", Pattern.CASE_INSENSITIVE);
+
+    /** Reads a figure with a decimal point or, where the file allows it, with a decimal comma. */
+    static Figure parse(String text, boolean decimalComma) {
+        if (isDigits(text)) {
+            return new Figure(Optional.of(new BigDecimal(text)), "");
+        }
+        if (decimalComma && THOUSANDS_BY_POINT.matcher(text).matches()) {
+            return problem("could be thousands or decimals in a file with decimal commas; write no separator of thousands, "
+                    + "and decimals with a comma");
+        }
+        Matcher comma = COMMA.matcher(text);
+        String figure = decimalComma && comma.matches() ? comma.replaceFirst("$1.$2") : text;
+        if (figure.length() <= MOST_CHARACTERS && NUMBER.matcher(figure).matches()) {
+            BigDecimal value = new BigDecimal(figure);
+            boolean sane = Math.abs((long) value.scale()) <= MOST_DIGITS && Math.abs((long) value.precision() - value.scale()) <= MOST_DIGITS;
+            return sane ? new Figure(Optional.of(value), "") : problem("has too many digits");
+        }
+        return problem(whatIsWrong(text));
+    }
+
+    private static boolean isDigits(String text) {
+        return !text.isEmpty() && text.length() <= MOST_DIGITS && text.chars().allMatch(c -> c >= '0' && c <= '9');
+    }
+
+    private static Figure problem(String problem) {
+        return new Figure(Optional.empty(), problem);
+    }
+
+    private static String whatIsWrong(String text) {
+        if (NOT_FINITE.matcher(text).matches()) {
+            return "must be a finite number";
+        }
+        Matcher unit = WITH_UNIT.matcher(text);
+        if (unit.matches()) {
+            return "must be a number alone; drop the unit and write " + unit.group(1);
+        }
+        if (THOUSANDS_BY_COMMA.matcher(text).matches()) {
+            return "must not separate thousands; write " + text.replace(",", "") + ", or decimals with a point";
+        }
+        Matcher comma = COMMA.matcher(text);
+        if (comma.matches()) {
+            return "must have a decimal point; write " + comma.replaceFirst("$1.$2");
+        }
+        return text.length() > MOST_CHARACTERS ? "is too long for a number" : "must be a number";
+    }
+}

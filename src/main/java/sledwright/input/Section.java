@@ -1,0 +1,162 @@
+package sledwright.input;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import sledwright.input.Value.Group;
+import sledwright.input.Value.Nothing;
+import sledwright.input.Value.Scalar;
+import sledwright.input.Value.Series;
+
+/** The keys of one YAML section. Every key that is asked for counts as known; {@link #finish} reports the others. */
+public final class Section implements Fields {
+
+    private final Group group;
+    private final String path;
+    private final Faults faults;
+    private final Set<String> known = new LinkedHashSet<>();
+
+    private Section(Group group, String path, Faults faults) {
+        this.group = group;
+        this.path = path;
+        this.faults = faults;
+    }
+
+    /** The keys at the top of a file. */
+    public static Section top(Group group, Faults faults) {
+        return new Section(group, "", faults);
+    }
+
+    @Override
+    public Place place() {
+        return group.place();
+    }
+
+    @Override
+    public Faults faults() {
+        return faults;
+    }
+
+    /** Where a key stands, or its section when it is absent. */
+    public Place place(String key) {
+        return group.keys().getOrDefault(key, place());
+    }
+
+    @Override
+    public boolean has(String name) {
+        return value(name).isPresent();
+    }
+
+    @Override
+    public void missing(String name) {
+        Place where = group.keys().getOrDefault(name, place());
+        faults.add(where, full(name) + (group.keys().containsKey(name) ? " has no value" : " is missing"));
+    }
+
+    @Override
+    public Optional<Field> field(String name) {
+        return value(name).flatMap(value -> scalar(full(name), value));
+    }
+
+    /** The section under a key; empty when there is none or, with a fault, when something else stands there. */
+    public Optional<Section> section(String name) {
+        return value(name).flatMap(value -> section(full(name), value));
+    }
+
+    /** The section under a key that must have one; empty, with a fault, when there is none. */
+    public Optional<Section> requiredSection(String name) {
+        if (!has(name)) {
+            missing(name);
+        }
+        return section(name);
+    }
+
+    /** The sections listed under a key; none when the key is absent. */
+    public List<Section> sections(String name) {
+        List<Section> found = new ArrayList<>();
+        items(name).forEach(item -> section(full(name), item).ifPresent(found::add));
+        return found;
+    }
+
+    /** The single values listed under a key; none when the key is absent. */
+    public List<Field> list(String name) {
+        List<Field> found = new ArrayList<>();
+        items(name).forEach(item -> scalar(full(name), item).ifPresent(found::add));
+        return found;
+    }
+
+    /** The single values under a key that holds either one or a list of them. */
+    public List<Field> oneOrList(String name) {
+        Optional<Value> value = value(name);
+        return value.isPresent() && value.get() instanceof Series ? list(name) : field(name).stream().toList();
+    }
+
+    /** The single values of a section whose keys are free, each named by its key; none when the section is absent. */
+    public List<Field> entries(String name) {
+        List<Field> found = new ArrayList<>();
+        section(name).ifPresent(section -> {
+            for (Map.Entry<String, Value> entry : section.group.values().entrySet()) {
+                if (entry.getValue() instanceof Nothing) {
+                    section.missing(entry.getKey());
+                }
+                scalar(entry.getKey(), entry.getValue()).ifPresent(found::add);
+            }
+        });
+        return found;
+    }
+
+    /** Reports every key that nobody asked for, with the nearest one that somebody did. */
+    public void finish() {
+        Nearest nearest = new Nearest(known);
+        group.keys().forEach((key, place) -> {
+            if (!known.contains(key)) {
+                String where = path.isEmpty() ? "" : " under " + path;
+                faults.add(place, "unknown key \"%s\"%s%s".formatted(Field.shown(key), where, nearest.hint(key)));
+            }
+        });
+    }
+
+    private Optional<Value> value(String name) {
+        known.add(name);
+        return Optional.ofNullable(group.values().get(name)).filter(value -> !(value instanceof Nothing));
+    }
+
+    private List<Value> items(String name) {
+        Optional<Value> value = value(name);
+        if (value.isEmpty() || value.get() instanceof Series) {
+            return value.map(series -> ((Series) series).items()).orElse(List.of());
+        }
+        String rather = value.get() instanceof Scalar scalar ? "; write [%s]".formatted(Field.shown(scalar.text())) : "";
+        wrongShape(full(name), value.get(), "a list" + rather);
+        return List.of();
+    }
+
+    private Optional<Section> section(String name, Value value) {
+        if (value instanceof Group found) {
+            return Optional.of(new Section(found, name, faults));
+        }
+        wrongShape(name, value, "a section of keys");
+        return Optional.empty();
+    }
+
+    private Optional<Field> scalar(String name, Value value) {
+        if (value instanceof Scalar scalar) {
+            return Optional.of(new Field(name, scalar.text(), scalar.place(), false));
+        }
+        if (!(value instanceof Nothing)) {
+            wrongShape(name, value, "a single value");
+        }
+        return Optional.empty();
+    }
+
+    private void wrongShape(String name, Value value, String right) {
+        faults.add(value.place(), "%s is %s and must be %s".formatted(name, value.shape(), right));
+    }
+
+    private String full(String name) {
+        return path.isEmpty() ? name : path + "." + name;
+    }
+}

@@ -1,0 +1,100 @@
+package sledwright.input;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Reads a text file that must be UTF-8; a byte-order mark is passed over. */
+final class TextFile {
+
+    private static final char BYTE_ORDER_MARK = '\uFEFF';
+
+    private TextFile() {
+    }
+
+    /** The text; empty, with faults, when it cannot be read as text. */
+    static Optional<String> read(Path path, int mostMegabytes, Faults faults) {
+        Place place = Place.of(path.toString());
+        byte[] bytes;
+        try {
+            if (Files.isDirectory(path)) {
+                faults.add(place, "is a folder, a file is needed");
+                return Optional.empty();
+            }
+            if (Files.size(path) > mostMegabytes * 1_000_000L) {
+                faults.add(place, "is larger than %d MB".formatted(mostMegabytes));
+                return Optional.empty();
+            }
+            bytes = Files.readAllBytes(path);
+        } catch (NoSuchFileException missing) {
+            faults.add(place, "there is no such file");
+            return Optional.empty();
+        } catch (IOException unreadable) {
+            faults.add(place, "cannot be read (%s)".formatted(unreadable.getClass().getSimpleName()));
+            return Optional.empty();
+        }
+        return decode(bytes, place, faults);
+    }
+
+    private static Optional<String> decode(byte[] bytes, Place file, Faults faults) {
+        if (bytes.length >= 2 && (bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE
+                || bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF)) {
+            faults.add(new Place(file.file(), 1), "the file is UTF-16; save it as UTF-8");
+            return Optional.empty();
+        }
+        CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT).onUnmappableCharacter(CodingErrorAction.REPORT);
+        ByteBuffer in = ByteBuffer.wrap(bytes);
+        CharBuffer out = CharBuffer.allocate(bytes.length);
+        CoderResult result = decoder.decode(in, out, true);
+        if (result.isError()) {
+            faults.add(new Place(file.file(), lineOf(bytes, in.position())),
+                    ("byte 0x%02X is not UTF-8; a spreadsheet often saves Windows-1252: save the file again as \"CSV UTF-8\" "
+                            + "or with the encoding UTF-8").formatted(bytes[in.position()] & 0xFF));
+            return Optional.empty();
+        }
+        String text = out.flip().toString();
+        if (!text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK) {
+            text = text.substring(1);
+        }
+        return hasControls(text, file, faults) ? Optional.empty() : Optional.of(text);
+    }
+
+    private static int lineOf(byte[] bytes, int position) {
+        int line = 1;
+        for (int i = 0; i < position; i++) {
+            if (bytes[i] == '\n' || bytes[i] == '\r' && bytes[i + 1] != '\n') {
+                line++;
+            }
+        }
+        return line;
+    }
+
+    private static boolean hasControls(String text, Place file, Faults faults) {
+        boolean found = false;
+        int line = 1;
+        int lastFaulty = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char next = text.charAt(i);
+            if (next == '\n' || next == '\r' && (i + 1 == text.length() || text.charAt(i + 1) != '\n')) {
+                line++;
+            } else if (Character.isISOControl(next) && next != '\t' && next != '\r') {
+                found = true;
+                if (line != lastFaulty) {
+                    faults.add(new Place(file.file(), line),
+                            "control character U+%04X; take it out".formatted((int) next));
+                }
+                lastFaulty = line;
+            }
+        }
+        return found;
+    }
+}

@@ -1,0 +1,68 @@
+package sledwright.request;
+
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import sledwright.domain.Catalog;
+import sledwright.domain.Licence;
+import sledwright.domain.Limits;
+import sledwright.domain.Request;
+import sledwright.domain.Worth;
+import sledwright.input.Faults;
+import sledwright.input.Field;
+
+/**
+ * A request before it is held against a catalogue.
+ *
+ * @param figures what needs no catalogue; its skus and amounts are still missing
+ * @param onHand  units by sku, each field named by its sku
+ */
+record Draft(Optional<Path> catalogFolder, Request figures, Optional<Field> price, WorthFields worth, LicenceFields licence,
+             List<Field> platforms, List<Field> forbid, List<Field> use, List<Field> onHand) {
+
+    record WorthFields(Optional<Field> core, Optional<Field> gb, Optional<Field> gbs, Optional<Field> throughput) {
+
+        static final WorthFields NONE = new WorthFields(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    record LicenceFields(Optional<Field> perCore, Optional<Field> perProcessor) {
+
+        static final LicenceFields NONE = new LicenceFields(Optional.empty(), Optional.empty());
+    }
+
+    /** The request in the catalogue's currency; what is unknown there goes to {@code faults} and is left out. */
+    Request resolve(Catalog catalog, Faults faults) {
+        Resolver find = new Resolver(catalog, faults);
+        platforms.forEach(find::platform);
+        forbid.forEach(find::part);
+        use.forEach(find::part);
+        OptionalLong most = price.map(field -> find.amount(field, RequestBounds.PRICE)).orElse(OptionalLong.empty());
+        Limits limit = figures.limit();
+        Worth worthOfOne = new Worth(worth(worth.core(), find), worth(worth.gb(), find), worth(worth.gbs(), find), worth(worth.throughput(), find));
+        Licence software = new Licence(fee(licence.perCore(), find), fee(licence.perProcessor(), find));
+        return new Request(figures.name(), figures.machines(), find.skus(platforms), figures.require(),
+                new Limits(most, limit.powerW(), limit.leadDays(), limit.inletC(), limit.altitudeM(), limit.mainsV(), limit.conditions()),
+                figures.objective(), worthOfOne, software, figures.alternatives(), figures.step(), find.skus(forbid), find.skus(use),
+                onHand(find, faults));
+    }
+
+    private Map<String, Integer> onHand(Resolver find, Faults faults) {
+        Map<String, Integer> units = new HashMap<>();
+        for (Field field : onHand) {
+            find.part(new Field("on_hand", field.name(), field.place(), false));
+            field.whole(RequestBounds.ON_HAND, faults).ifPresent(count -> units.put(field.name(), count));
+        }
+        return units;
+    }
+
+    private static double worth(Optional<Field> field, Resolver find) {
+        return field.map(find::worth).orElse(0.0);
+    }
+
+    private static long fee(Optional<Field> field, Resolver find) {
+        return field.map(amount -> find.amount(amount, RequestBounds.LICENCE).orElse(0)).orElse(0L);
+    }
+}

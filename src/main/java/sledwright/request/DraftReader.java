@@ -1,0 +1,130 @@
+package sledwright.request;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import java.util.Set;
+import sledwright.domain.Condition;
+import sledwright.domain.Licence;
+import sledwright.domain.Limits;
+import sledwright.domain.MemoryMode;
+import sledwright.domain.Objective;
+import sledwright.domain.Request;
+import sledwright.domain.Requirements;
+import sledwright.domain.Worth;
+import sledwright.input.Bounds;
+import sledwright.input.Faults;
+import sledwright.input.Field;
+import sledwright.input.Section;
+import sledwright.request.Draft.LicenceFields;
+import sledwright.request.Draft.WorthFields;
+
+/** Reads the keys that the kinds of request share. */
+final class DraftReader {
+
+    private static final List<String> CONDITIONS = Arrays.stream(Condition.values()).map(Condition::label).toList();
+    private static final List<String> MODES = Arrays.stream(MemoryMode.values()).map(MemoryMode::label).toList();
+    private static final List<String> OBJECTIVES = Arrays.stream(Objective.values()).map(Objective::label).toList();
+
+    private final Path file;
+    private final Section top;
+    private final Faults faults;
+
+    DraftReader(Path file, Section top) {
+        this.file = file;
+        this.top = top;
+        this.faults = top.faults();
+    }
+
+    /** A request that lets the search choose. */
+    Draft quote() {
+        WorthFields worth = top.section("worth").map(DraftReader::worth).orElse(WorthFields.NONE);
+        Objective objective = top.wordIfAny("objective", Objective::named, OBJECTIVES).orElse(Objective.CHEAPEST);
+        int alternatives = top.wholeIfAny("alternatives", RequestBounds.ALTERNATIVES).orElse(Request.DEFAULT_ALTERNATIVES);
+        double step = top.numberIfAny("step", RequestBounds.STEP).orElse(Request.DEFAULT_STEP);
+        return draft(objective, worth, alternatives, step, top.list("platforms"), top.list("forbid"), top.list("use"));
+    }
+
+    /** A request whose build is given. */
+    Draft judge() {
+        return draft(Objective.CHEAPEST, WorthFields.NONE, Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP, List.of(), List.of(), List.of());
+    }
+
+    private Draft draft(Objective objective, WorthFields worth, int alternatives, double step,
+                        List<Field> platforms, List<Field> forbid, List<Field> use) {
+        Optional<Section> limit = top.section("limit");
+        Optional<Field> price = limit.flatMap(section -> section.field("price"));
+        Request figures = new Request(top.text("name", plainName()), top.wholeIfAny("machines", RequestBounds.MACHINES).orElse(1),
+                Set.of(), top.section("require").map(this::require).orElse(Requirements.NONE),
+                limit.map(this::limits).orElse(Limits.NONE), objective, Worth.NOTHING, Licence.NONE, alternatives, step,
+                Set.of(), Set.of(), Map.of());
+        LicenceFields licence = top.section("licence").map(DraftReader::licence).orElse(LicenceFields.NONE);
+        Optional<Path> catalogFolder = top.field("catalog").flatMap(this::besideFile);
+        return new Draft(catalogFolder, figures, price, worth, licence, platforms, forbid, use, top.entries("on_hand"));
+    }
+
+    private String plainName() {
+        return file.getFileName().toString().replaceFirst("\\.ya?ml$", "");
+    }
+
+    private Optional<Path> besideFile(Field field) {
+        try {
+            return Optional.of(file.resolveSibling(field.text()).normalize());
+        } catch (InvalidPathException noPath) {
+            field.fault("must be the path of a folder", faults);
+            return Optional.empty();
+        }
+    }
+
+    private Requirements require(Section section) {
+        Requirements require = new Requirements(
+                section.wholeIfAny("processors", RequestBounds.PROCESSORS).orElse(0),
+                section.wholeIfAny("cores", RequestBounds.CORES).orElse(0),
+                section.numberIfAny("memory_gb", RequestBounds.MEMORY_GB).orElse(0.0),
+                section.numberIfAny("bandwidth_gbs", RequestBounds.BANDWIDTH_GBS).orElse(0.0),
+                section.numberIfAny("throughput", RequestBounds.THROUGHPUT).orElse(0.0),
+                section.numberIfAny("base_ghz", RequestBounds.GHZ).orElse(0.0),
+                section.numberIfAny("all_core_ghz", RequestBounds.GHZ).orElse(0.0),
+                section.numberIfAny("gb_per_core", RequestBounds.GB_PER_CORE).orElse(0.0),
+                section.numberIfAny("gbs_per_core", RequestBounds.GBS_PER_CORE).orElse(0.0),
+                section.wholeIfAny("spare_slots", RequestBounds.SPARE_SLOTS).orElse(0),
+                section.wordIfAny("memory_mode", MemoryMode::named, MODES).orElse(MemoryMode.INDEPENDENT));
+        section.finish();
+        return require;
+    }
+
+    private Limits limits(Section section) {
+        Set<Condition> conditions = EnumSet.noneOf(Condition.class);
+        section.list("conditions").forEach(field -> field.word(Condition::named, CONDITIONS, faults).ifPresent(conditions::add));
+        Limits limits = new Limits(OptionalLong.empty(), number(section, "power_w", RequestBounds.POWER_W),
+                section.wholeIfAny("lead_days", RequestBounds.LEAD_DAYS).map(OptionalInt::of).orElse(OptionalInt.empty()),
+                number(section, "inlet_c", RequestBounds.INLET_C),
+                section.numberIfAny("altitude_m", RequestBounds.ALTITUDE_M).orElse(0.0),
+                number(section, "mains_v", RequestBounds.MAINS_V), conditions);
+        section.finish();
+        return limits;
+    }
+
+    private static OptionalDouble number(Section section, String key, Bounds bounds) {
+        return section.numberIfAny(key, bounds).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+
+    private static WorthFields worth(Section section) {
+        WorthFields worth = new WorthFields(section.field("core"), section.field("gb"), section.field("gbs"), section.field("throughput"));
+        section.finish();
+        return worth;
+    }
+
+    private static LicenceFields licence(Section section) {
+        LicenceFields licence = new LicenceFields(section.field("per_core"), section.field("per_processor"));
+        section.finish();
+        return licence;
+    }
+}

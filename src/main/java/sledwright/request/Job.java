@@ -1,0 +1,21 @@
+package sledwright.request;
+
+import sledwright.domain.Build;
+import sledwright.domain.Catalog;
+import sledwright.domain.Request;
+
+/** A request that is ready to be answered from a catalogue. */
+public sealed interface Job {
+
+    Catalog catalog();
+
+    Request request();
+
+    /** Builds are to be found. */
+    record Quote(Catalog catalog, Request request) implements Job {
+    }
+
+    /** A given build is to be judged; the request holds the targets it is judged by. */
+    record Judge(Catalog catalog, Request request, Build build) implements Job {
+    }
+}

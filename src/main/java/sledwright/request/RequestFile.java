@@ -1,0 +1,27 @@
+package sledwright.request;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import sledwright.domain.Catalog;
+import sledwright.input.Faults;
+import sledwright.input.FaultsException;
+
+/** A request file as read, before it is held against a catalogue. */
+public sealed interface RequestFile permits QuoteFile, BuildFile {
+
+    Kind kind();
+
+    /** The catalogue's folder that the file names, found from the file's own folder. */
+    Optional<Path> catalogFolder();
+
+    /** The job with every sku found and every amount in the catalogue's currency; empty, with faults, when something is unknown. */
+    Optional<? extends Job> resolve(Catalog catalog, Faults faults);
+
+    /** @throws FaultsException with every fault */
+    default Job resolve(Catalog catalog) {
+        Faults faults = new Faults();
+        Optional<? extends Job> job = resolve(catalog, faults);
+        faults.throwIfAny();
+        return job.orElseThrow();
+    }
+}

@@ -1,0 +1,110 @@
+package sledwright.request;
+
+import java.math.BigDecimal;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.function.Function;
+import sledwright.catalog.Money;
+import sledwright.domain.Catalog;
+import sledwright.domain.CoolingKit;
+import sledwright.domain.MemoryModule;
+import sledwright.domain.Part;
+import sledwright.domain.Platform;
+import sledwright.domain.Processor;
+import sledwright.domain.Supply;
+import sledwright.input.Bounds;
+import sledwright.input.Faults;
+import sledwright.input.Field;
+import sledwright.input.Nearest;
+
+/** Finds what a request names in a catalogue; whatever is not there is a fault that names the nearest. */
+final class Resolver {
+
+    private final Catalog catalog;
+    private final Faults faults;
+
+    Resolver(Catalog catalog, Faults faults) {
+        this.catalog = catalog;
+        this.faults = faults;
+    }
+
+    Optional<Part> part(Field field) {
+        return find(field, catalog::part, "part of the catalogue", catalog.parts());
+    }
+
+    Optional<Platform> platform(Field field) {
+        return find(field, catalog::platform, "platform of the catalogue", catalog.platforms());
+    }
+
+    Optional<Processor> processor(Field field) {
+        return find(field, catalog::processor, "processor of the catalogue", catalog.processors());
+    }
+
+    Optional<MemoryModule> module(Field field) {
+        return find(field, catalog::module, "memory module of the catalogue", catalog.modules());
+    }
+
+    Optional<CoolingKit> kit(Field field, Platform platform) {
+        return find(field, sku -> platform.cooling().stream().filter(kit -> kit.sku().equals(sku)).findFirst(),
+                "cooling kit of " + platform.sku(), platform.cooling());
+    }
+
+    /** The supplies of a platform under that sku, which may be fitted in different numbers. */
+    List<Supply> supplies(Field field, Platform platform) {
+        List<Supply> options = platform.power().supplies().stream().filter(supply -> supply.sku().equals(field.text())).toList();
+        if (options.isEmpty()) {
+            unknown(field, "power supply of " + platform.sku(), platform.power().supplies());
+        }
+        return options;
+    }
+
+    Set<String> skus(List<Field> fields) {
+        Set<String> skus = new LinkedHashSet<>();
+        fields.forEach(field -> skus.add(field.text()));
+        return skus;
+    }
+
+    /** Whole minor units. */
+    OptionalLong amount(Field field, Bounds bounds) {
+        return Money.minor(field, bounds, catalog.currency(), faults);
+    }
+
+    /** Minor units, which may be broken: what one GB is worth can be less than a coin. */
+    double worth(Field field) {
+        return field.decimal(RequestBounds.WORTH, faults)
+                .map(amount -> amount.movePointRight(catalog.currency().getDefaultFractionDigits()))
+                .map(BigDecimal::doubleValue).orElse(0.0);
+    }
+
+    private <P extends Part> Optional<P> find(Field field, Function<String, Optional<P>> lookup, String what, Collection<? extends Part> known) {
+        Optional<P> found = lookup.apply(field.text());
+        if (found.isEmpty()) {
+            unknown(field, what, known);
+        }
+        return found;
+    }
+
+    private void unknown(Field field, String what, Collection<? extends Part> known) {
+        Optional<Part> other = catalog.part(field.text());
+        String hint = other.map(part -> "; it is a " + kind(part))
+                .orElseGet(() -> new Nearest(known.stream().map(Part::sku).toList()).hint(field.text()));
+        field.fault("is no " + what + hint, faults);
+    }
+
+    private static String kind(Part part) {
+        if (part instanceof Platform) {
+            return "platform";
+        }
+        if (part instanceof Processor) {
+            return "processor";
+        }
+        if (part instanceof MemoryModule) {
+            return "memory module";
+        }
+        return part instanceof CoolingKit ? "cooling kit of another platform" : "power supply of another platform";
+    }
+}

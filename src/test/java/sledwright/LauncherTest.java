@@ -1,0 +1,143 @@
+package sledwright;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.util.concurrent.TimeUnit;
+import java.util.jar.Attributes.Name;
+import java.util.jar.JarOutputStream;
+import java.util.jar.Manifest;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The launcher finds its jar from anywhere, and a class-data archive that doesn't fit goes unnoticed. */
+@DisabledOnOs(OS.WINDOWS)
+class LauncherTest {
+
+  private record Run(int exit, String output, String errors) {}
+
+  @TempDir Path folder;
+  private Path launcher;
+
+  @BeforeEach
+  void installLauncherInFolderWithBlank() throws IOException {
+    Path home = Files.createDirectories(folder.resolve("two words"));
+    launcher = Files.copy(Path.of("src/main/launcher/sledwright"), home.resolve("sledwright"));
+    assertThat(launcher.toFile().setExecutable(true)).isTrue();
+    writeJarThatPointsToTheClassPath(home.resolve("sledwright.jar"));
+  }
+
+  @Test
+  void startsFromAnotherFolder() throws Exception {
+    assertStarts(run(folder, launcher.toString(), "--version"));
+  }
+
+  @Test
+  void startsThroughChainOfSymbolicLinks() throws Exception {
+    Path first = Files.createSymbolicLink(folder.resolve("first"), Path.of("two words", "sledwright"));
+    Path other = Files.createDirectories(folder.resolve("other"));
+    Path second = Files.createSymbolicLink(other.resolve("second"), Path.of("..", first.getFileName().toString()));
+
+    assertStarts(run(Path.of("/"), second.toString(), "--version"));
+  }
+
+  @Test
+  void archiveThatIsNoneGoesUnnoticed() throws Exception {
+    Files.writeString(launcher.resolveSibling("sledwright.jsa"), "not an archive");
+
+    assertStarts(run(folder, launcher.toString(), "--version"));
+  }
+
+  @Test
+  void archiveOfAnotherJarGoesUnnoticed() throws Exception {
+    Path dumped = launcher.resolveSibling("sledwright.jsa");
+    Run dump =
+        run(
+            launcher.getParent(),
+            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-XX:ArchiveClassesAtExit=" + dumped,
+            "-cp",
+            launcher.resolveSibling("sledwright.jar").toString(),
+            "sledwright.cli.Main",
+            "--version");
+    assertThat(dumped).as(dump.errors()).isNotEmptyFile();
+    Files.setLastModifiedTime(launcher.resolveSibling("sledwright.jar"), FileTime.fromMillis(0));
+
+    assertStarts(run(folder, launcher.toString(), "--version"));
+  }
+
+  @Test
+  void argumentsKeepTheirBlanksAndExitCodesPassThrough() throws Exception {
+    Run run = run(folder, launcher.toString(), "no such command");
+
+    assertThat(run.exit()).isEqualTo(2);
+    assertThat(run.output()).isEmpty();
+    assertThat(run.errors()).contains("'no such command'");
+  }
+
+  @Test
+  void missingJavaIsSaidPlainly() throws Exception {
+    Path nothing = Files.createDirectories(folder.resolve("nothing"));
+    ProcessBuilder builder = new ProcessBuilder(launcher.toString(), "--version").directory(folder.toFile());
+    builder.environment().remove("JAVA_HOME");
+    builder.environment().put("PATH", nothing.toString());
+
+    Run run = finish(builder);
+
+    assertThat(run.exit()).isEqualTo(1);
+    assertThat(run.errors()).contains("no Java found").contains("Maybe install Java 17");
+  }
+
+  private static void assertStarts(Run run) {
+    assertThat(run.errors()).isEmpty();
+    assertThat(run.output()).startsWith("sledwright ").hasLineCount(1);
+    assertThat(run.exit()).isZero();
+  }
+
+  private static void writeJarThatPointsToTheClassPath(Path jar) throws IOException {
+    Manifest manifest = new Manifest();
+    manifest.getMainAttributes().put(Name.MANIFEST_VERSION, "1.0");
+    manifest
+        .getMainAttributes()
+        .put(
+            Name.CLASS_PATH,
+            Stream.of(System.getProperty("java.class.path").split(File.pathSeparator))
+                .map(entry -> Path.of(entry).toUri().toString())
+                .collect(Collectors.joining(" ")));
+    try (OutputStream out = Files.newOutputStream(jar);
+        JarOutputStream entries = new JarOutputStream(out, manifest)) {
+      entries.finish();
+    }
+  }
+
+  private static Run run(Path directory, String... command) throws IOException, InterruptedException {
+    ProcessBuilder builder = new ProcessBuilder(command).directory(directory.toFile());
+    builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+    return finish(builder);
+  }
+
+  private static Run finish(ProcessBuilder builder) throws IOException, InterruptedException {
+    Path output = Files.createTempFile("output", null);
+    Path errors = Files.createTempFile("errors", null);
+    try {
+      builder.environment().remove("JAVA_TOOL_OPTIONS");
+      builder.environment().remove("SLEDWRIGHT_JAVA_OPTIONS");
+      Process process = builder.redirectOutput(output.toFile()).redirectError(errors.toFile()).start();
+      assertThat(process.waitFor(1, TimeUnit.MINUTES)).as("ended within a minute").isTrue();
+      return new Run(process.exitValue(), Files.readString(output), Files.readString(errors));
+    } finally {
+      Files.delete(output);
+      Files.delete(errors);
+    }
+  }
+}
