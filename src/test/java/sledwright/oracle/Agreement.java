@@ -1,0 +1,135 @@
+package sledwright.oracle;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
+import sledwright.domain.Build;
+import sledwright.domain.Catalog;
+import sledwright.domain.Pick;
+import sledwright.domain.Request;
+import sledwright.generator.Deadline;
+import sledwright.generator.Findings;
+import sledwright.generator.Search;
+import sledwright.generator.Status;
+import sledwright.rules.Machine;
+import sledwright.rules.Order;
+import sledwright.rules.Rulebook;
+
+/** Holds what the search finds against what a judge says; every answer is words, empty where they agree. */
+final class Agreement {
+
+    private Agreement() {
+    }
+
+    /** What the search answers on a case. */
+    static Findings search(RandomCase that) {
+        return new Search(that.catalog()).run(that.request(), Deadline.never());
+    }
+
+    /** What stands between the search and the list of every build. */
+    static String withEveryBuild(RandomCase that) {
+        Findings findings;
+        try {
+            findings = search(that);
+        } catch (RuntimeException | StackOverflowError defect) {
+            return "the search failed with %s at %s".formatted(defect, defect.getStackTrace().length > 0 ? defect.getStackTrace()[0] : "?");
+        }
+        List<Candidate> expected = Candidate.walk(BruteForce.all(that), that.request());
+        StringBuilder words = new StringBuilder(soundness(findings, that));
+        List<String> wanted = expected.stream().map(Candidate::figures).toList();
+        List<String> given = findings.ranked().stream().map(order -> candidate(order).figures()).toList();
+        if (!wanted.equals(given)) {
+            words.append("every build gives\n");
+            expected.forEach(one -> words.append("  ").append(one.figures()).append("  ").append(one.what()).append('\n'));
+            words.append("the search gives\n");
+            findings.ranked().forEach(order -> words.append("  ").append(candidate(order).figures()).append("  ")
+                    .append(order.needed()).append('\n'));
+        }
+        return words.toString();
+    }
+
+    /** What is wrong with an answer in itself: a broken rule, picks that aren't the parts, a price that isn't the picks'. */
+    static String soundness(Findings findings, RandomCase that) {
+        List<String> wrong = new ArrayList<>();
+        boolean none = findings.ranked().isEmpty();
+        if (findings.status() != (none ? Status.IMPOSSIBLE : Status.PROVED)) {
+            wrong.add("status %s with %d builds".formatted(findings.status(), findings.ranked().size()));
+        }
+        if (!none) {
+            double aim = candidate(findings.ranked().get(0)).aim(that.request());
+            if (Math.abs(findings.best() - aim) > 1e-5 || Math.abs(findings.bound() - aim) > 1e-5) {
+                wrong.add("best %s and bound %s where the first build gives %s".formatted(findings.best(), findings.bound(), aim));
+            }
+        } else if (!Double.isNaN(findings.best()) || !Double.isNaN(findings.bound())) {
+            wrong.add("best %s and bound %s without a build".formatted(findings.best(), findings.bound()));
+        }
+        findings.ranked().forEach(order -> wrong.addAll(soundness(order, that)));
+        return wrong.isEmpty() ? "" : String.join("\n", wrong) + "\n";
+    }
+
+    private static List<String> soundness(Order order, RandomCase that) {
+        List<String> wrong = new ArrayList<>();
+        Request request = that.request();
+        Catalog catalog = that.catalog();
+        Rulebook.judge(order).forEach(violation -> wrong.add(violation.toString()));
+        Reading.order(order.machines(), order.picks(), request, order.price().total()).forEach(id -> wrong.add("second reading: " + id));
+        for (Build build : order.machines()) {
+            Rulebook.judge(Machine.of(build, request, catalog.throughputFactors())).forEach(violation -> wrong.add(violation.toString()));
+            Reading.machine(build, request, catalog.throughputFactors()).forEach(id -> wrong.add("second reading: " + id));
+        }
+        if (order.machines().size() != request.machines()) {
+            wrong.add("%d machines for %d".formatted(order.machines().size(), request.machines()));
+        }
+        differing(order.machines(), build -> build.platform().sku(), "platforms", wrong);
+        differing(order.machines(), build -> build.processors().get(0).sku() + build.processors().size(), "processors", wrong);
+        differing(order.machines(), build -> build.cooling().sku(), "kits", wrong);
+        differing(order.machines(), build -> build.supply().map(supply -> supply.sku() + supply.count()).orElse(""), "supplies", wrong);
+        Build first = order.machines().get(0);
+        for (Build build : order.machines()) {
+            for (int socket = 0; socket < build.platform().board().sockets(); socket++) {
+                if (!Reading.alike(Reading.memory(first)[socket], Reading.memory(build)[socket])) {
+                    wrong.add("the memory of two machines is not alike");
+                }
+            }
+        }
+        Map<String, Integer> drawn = new TreeMap<>();
+        order.picks().forEach(pick -> drawn.merge(pick.sku(), pick.quantity(), Integer::sum));
+        if (!drawn.equals(order.needed())) {
+            wrong.add("drawn %s, needed %s".formatted(drawn, order.needed()));
+        }
+        if (order.picks().stream().map(Pick::lot).distinct().count() != order.picks().size()) {
+            wrong.add("two picks from one lot");
+        }
+        long price = 0;
+        for (Pick pick : order.picks()) {
+            price += ExhaustiveDraw.unitPrice(pick.lot(), pick.quantity()) * pick.quantity();
+        }
+        for (Build build : order.machines()) {
+            price += catalog.labour().perMachine() + catalog.labour().perModule() * build.modules().size()
+                    + request.licence().perCore() * build.cores() + request.licence().perProcessor() * build.processors().size();
+        }
+        if (price != order.price().total()) {
+            wrong.add("price %d, by its picks %d".formatted(order.price().total(), price));
+        }
+        return wrong;
+    }
+
+    private static void differing(List<Build> machines, Function<Build, String> part, String what, List<String> wrong) {
+        if (machines.stream().map(part).distinct().count() > 1) {
+            wrong.add("the machines differ in their " + what);
+        }
+    }
+
+    /** An order as the objective sees it: the figures of its slowest and heaviest machine. */
+    static Candidate candidate(Order order) {
+        Candidate worst = null;
+        for (Build build : order.machines()) {
+            Candidate one = Candidate.of(order.price().total(), NaiveFigures.of(build, order.request(), order.catalog().throughputFactors()), "");
+            worst = worst == null ? one : new Candidate(one.price(), Math.min(one.throughput(), worst.throughput()), Math.min(one.cores(), worst.cores()),
+                    Math.min(one.bandwidth(), worst.bandwidth()), Math.min(one.usable(), worst.usable()), Math.max(one.load(), worst.load()), "");
+        }
+        return worst;
+    }
+}
