@@ -62,7 +62,11 @@ final class Agreement {
             if (Math.abs(findings.best() - aim) > 1e-5 || Math.abs(findings.bound() - aim) > 1e-5) {
                 wrong.add("best %s and bound %s where the first build gives %s".formatted(findings.best(), findings.bound(), aim));
             }
-        } else if (!Double.isNaN(findings.best()) || !Double.isNaN(findings.bound())) {
+        }
+        if (!findings.complete()) {
+            wrong.add("not complete without a deadline");
+        }
+        if (none && (!Double.isNaN(findings.best()) || !Double.isNaN(findings.bound()))) {
             wrong.add("best %s and bound %s without a build".formatted(findings.best(), findings.bound()));
         }
         findings.ranked().forEach(order -> wrong.addAll(soundness(order, that)));

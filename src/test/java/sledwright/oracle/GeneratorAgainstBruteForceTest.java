@@ -1,9 +1,7 @@
 package sledwright.oracle;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.fail;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -12,21 +10,17 @@ import org.junit.jupiter.api.Test;
  */
 class GeneratorAgainstBruteForceTest {
 
+    private static final int SEEDS = 400;
+
     @Test
     void searchFindsWhatTheListOfEveryBuildHolds() {
-        Seeds.atLeast(400).forEach(seed -> {
-            RandomCase that = RandomCase.of(seed, RandomCase.Size.LISTABLE);
-            if (!Agreement.withEveryBuild(that).isEmpty()) {
-                RandomCase small = Shrinker.shrink(that, next -> !Agreement.withEveryBuild(next).isEmpty());
-                fail("seed %d, made smaller:%n%s%n%s", seed, Agreement.withEveryBuild(small), small.text());
-            }
-        });
+        Disagreement.none(SEEDS, RandomCase.Size.LISTABLE, Agreement::withEveryBuild);
     }
 
     @Test
-    void mostCasesHaveABuild() {
-        List<Boolean> feasible = Seeds.atLeast(400).mapToObj(seed ->
-                BruteForce.all(RandomCase.of(seed, RandomCase.Size.LISTABLE)).isEmpty()).toList();
-        assertThat(feasible.stream().filter(empty -> !empty).count()).isBetween(feasible.size() / 2L, feasible.size() * 3L / 4);
+    void someTwoThirdsOfTheCasesHaveABuild() {
+        long cases = Seeds.atLeast(SEEDS).count();
+        long feasible = Seeds.atLeast(SEEDS).filter(seed -> !BruteForce.all(RandomCase.of(seed, RandomCase.Size.LISTABLE)).isEmpty()).count();
+        assertThat((double) feasible / cases).isBetween(0.5, 0.8);
     }
 }
