@@ -11,7 +11,7 @@ public final class CatalogBounds {
     public static final Bounds CORES = Bounds.of(1, 1024, "cores");
     public static final Bounds THREADS = Bounds.of(1, 8192, "threads");
     public static final Bounds GHZ = Bounds.of(0.1, 10, "GHz").not("MHz", 1000);
-    public static final Bounds TDP_W = Bounds.of(1, 2000, "W").not("mW", 1000);
+    public static final Bounds TDP_W = Bounds.of(1, 2000, "W");
     public static final Bounds MTS = Bounds.of(400, 12_000, "MT/s").not("MB/s", 8).not("GT/s", 0.001);
     public static final Bounds MAX_MEMORY_GB = Bounds.of(1, 65_536, "GB").not("MB", 1024);
     public static final Bounds SOCKETS_MAX = Bounds.of(1, 16, "sockets");
@@ -21,7 +21,7 @@ public final class CatalogBounds {
     public static final Bounds CAPACITY_GB = Bounds.of(1, 1024, "GB").not("MB", 1024);
     public static final Bounds RANKS = Bounds.of(1, 16, "ranks");
     public static final Bounds VOLTAGE = Bounds.of(0.8, 3.3, "V").not("mV", 1000);
-    public static final Bounds MODULE_W = Bounds.of(0, 100, "W").not("mW", 1000);
+    public static final Bounds MODULE_W = Bounds.of(0, 100, "W");
 
     public static final Bounds MONEY = Bounds.of(0, 1_000_000_000, "");
     public static final Bounds MIN_QUANTITY = Bounds.of(1, 1_000_000, "units");
@@ -38,7 +38,7 @@ public final class CatalogBounds {
     public static final Bounds ALTITUDE_M = Bounds.of(0, 9000, "m");
     public static final Bounds METRES_PER_KELVIN = Bounds.of(1, 10_000, "m");
     public static final Bounds INLET_C = Bounds.of(-40, 80, "degrees Celsius");
-    public static final Bounds BASE_W = Bounds.of(0, 5000, "W").not("mW", 1000);
+    public static final Bounds BASE_W = Bounds.of(0, 5000, "W");
     public static final Bounds BUDGET_W = Bounds.of(0, 50_000, "W");
     public static final Bounds SUPPLY_COUNT = Bounds.of(1, 16, "supplies");
     public static final Bounds REDUNDANT = Bounds.of(0, 15, "supplies");

@@ -74,7 +74,7 @@ public final class CatalogReader {
     private static Catalog catalog(RawCatalog raw) {
         Shop shop = raw.shop().orElseThrow();
         List<Platform> platforms = raw.platforms().stream().flatMap(file -> file.platform().stream()).toList();
-        return new Catalog(shop.name(), shop.currency(), shop.pricedOn(), shop.labour(), shop.throughputFactors(), platforms,
+        return new Catalog(shop.name(), shop.currency(), shop.pricedOn(), shop.labour(), shop.throughputFactors().orElseThrow(), platforms,
                 values(raw.processors()), values(raw.modules()), lots(raw.offers()));
     }
 

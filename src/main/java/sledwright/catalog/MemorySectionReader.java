@@ -16,8 +16,9 @@ import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Located;
 import sledwright.input.Section;
+import sledwright.input.Section.Entry;
 
-/** Reads a platform's section {@code memory}, except for its slot names. */
+/** Reads a platform's section {@code memory}, except for its slots. */
 final class MemorySectionReader {
 
     private static final int DEFAULT_CAPACITIES = 2;
@@ -26,23 +27,30 @@ final class MemorySectionReader {
     private final Section section;
     private final Faults faults;
 
-    private MemorySectionReader(Section section) {
+    private final int channels;
+    private final int slotsPerChannel;
+
+    private MemorySectionReader(Section section, int channels, int slotsPerChannel) {
         this.section = section;
+        this.channels = channels;
+        this.slotsPerChannel = slotsPerChannel;
         this.faults = section.faults();
     }
 
-    /** Empty, with faults, when something in the section is wrong; the caller finishes it. */
-    static Optional<MemorySupport> read(Section section) {
-        return new MemorySectionReader(section).support();
+    /**
+     * Empty, with faults, when something in the section is wrong; the caller finishes it.
+     *
+     * @param channels        0 when it is faulty, as {@code slotsPerChannel}
+     */
+    static Optional<MemorySupport> read(Section section, int channels, int slotsPerChannel) {
+        return new MemorySectionReader(section, channels, slotsPerChannel).support();
     }
 
     private Optional<MemorySupport> support() {
         int before = faults.size();
-        int channels = section.whole("channels", CatalogBounds.CHANNELS);
-        int slotsPerChannel = section.whole("slots_per_channel", CatalogBounds.SLOTS_PER_CHANNEL);
         String generation = section.text("generation");
         Map<ModuleType, Integer> rankLimits = rankLimits();
-        List<SpeedEntry> speeds = speeds(slotsPerChannel);
+        List<SpeedEntry> speeds = speeds();
         int capacities = section.wholeIfAny("max_distinct_capacities", CatalogBounds.CAPACITIES).orElse(DEFAULT_CAPACITIES);
         boolean mixedWidths = section.field("mixed_widths").flatMap(field -> bool(field, faults)).orElse(true);
         Bounds counts = channels > 0 && slotsPerChannel > 0
@@ -60,10 +68,9 @@ final class MemorySectionReader {
 
     private Map<ModuleType, Integer> rankLimits() {
         Map<ModuleType, Integer> limits = new EnumMap<>(ModuleType.class);
-        for (Field field : section.entries("max_logical_ranks")) {
-            Optional<ModuleType> type = new Field("max_logical_ranks", field.name(), field.place(), false)
-                    .word(ModuleType::named, PartTables.TYPES, faults);
-            Optional<Integer> limit = field.whole(CatalogBounds.CHANNEL_RANKS, faults);
+        for (Entry entry : section.entries("max_logical_ranks")) {
+            Optional<ModuleType> type = entry.key().word(ModuleType::named, PartTables.TYPES, faults);
+            Optional<Integer> limit = entry.value().whole(CatalogBounds.CHANNEL_RANKS, faults);
             if (type.isPresent() && limit.isPresent()) {
                 limits.put(type.get(), limit.get());
             }
@@ -71,14 +78,14 @@ final class MemorySectionReader {
         return limits;
     }
 
-    private List<SpeedEntry> speeds(int slotsPerChannel) {
+    private List<SpeedEntry> speeds() {
         int before = faults.size();
         List<Located<SpeedEntry>> entries = new ArrayList<>();
         for (Section row : section.sections("speeds")) {
             int rowBefore = faults.size();
             Optional<ModuleType> type = row.required("type").flatMap(field -> field.word(ModuleType::named, PartTables.TYPES, faults));
             Set<Integer> ranks = PlatformReader.distinct(row.list("ranks"), CatalogBounds.RANKS, faults);
-            List<Integer> mts = mts(row, slotsPerChannel);
+            List<Integer> mts = mts(row);
             row.finish();
             if (!faults.since(rowBefore)) {
                 SpeedEntry entry = new SpeedEntry(type.orElseThrow(), ranks, mts);
@@ -92,7 +99,7 @@ final class MemorySectionReader {
         return entries.stream().map(Located::value).toList();
     }
 
-    private List<Integer> mts(Section row, int slotsPerChannel) {
+    private List<Integer> mts(Section row) {
         List<Field> fields = row.list("mts");
         if (!row.has("mts")) {
             row.missing("mts");

@@ -2,6 +2,7 @@ package sledwright.catalog;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -35,6 +36,9 @@ final class PlatformReader {
     private final List<Located<CoolingKit>> kits = new ArrayList<>();
     private final List<Located<Supply>> supplies = new ArrayList<>();
 
+    /** The most processors that the platform runs with; 0 when they are faulty. */
+    private int sockets;
+
     private PlatformReader(Section top) {
         this.top = top;
         this.faults = top.faults();
@@ -51,8 +55,12 @@ final class PlatformReader {
         String name = top.text("name", sku);
         Optional<ProcessorSupport> processors = top.requiredSection("processors").flatMap(this::processors);
         Optional<Section> memorySection = top.requiredSection("memory");
-        Optional<MemorySupport> memory = memorySection.flatMap(MemorySectionReader::read);
-        Optional<Board> board = memorySection.flatMap(section -> board(section, processors, memory));
+        int channels = memorySection.map(section -> section.whole("channels", CatalogBounds.CHANNELS)).orElse(0);
+        int slotsPerChannel = memorySection
+                .map(section -> section.whole("slots_per_channel", CatalogBounds.SLOTS_PER_CHANNEL)).orElse(0);
+        Optional<MemorySupport> memory = memorySection
+                .flatMap(section -> MemorySectionReader.read(section, channels, slotsPerChannel));
+        Optional<Board> board = memorySection.flatMap(section -> board(section, channels, slotsPerChannel));
         String fillSide = memorySection.map(section -> section.text("fill_side", "")).orElse("");
         memorySection.ifPresent(Section::finish);
         cooling(board);
@@ -69,13 +77,15 @@ final class PlatformReader {
         int before = faults.size();
         Set<String> generations = new LinkedHashSet<>();
         section.list("generations").forEach(field -> generations.add(field.text()));
-        Set<Integer> counts = distinct(section.list("counts"), CatalogBounds.PROCESSOR_COUNT, faults);
         if (generations.isEmpty() && !faults.since(before)) {
             section.missing("generations");
         }
-        if (counts.isEmpty() && !faults.since(before)) {
+        int countsBefore = faults.size();
+        Set<Integer> counts = distinct(section.list("counts"), CatalogBounds.PROCESSOR_COUNT, faults);
+        if (counts.isEmpty() && !faults.since(countsBefore)) {
             section.missing("counts");
         }
+        sockets = faults.since(countsBefore) ? 0 : Collections.max(counts);
         String socket = section.text("socket");
         double maxTdpW = section.number("max_tdp_w", CatalogBounds.TDP_W);
         section.finish();
@@ -96,7 +106,7 @@ final class PlatformReader {
     }
 
     /** The slots; empty when the figures that they follow from are faulty. */
-    private Optional<Board> board(Section section, Optional<ProcessorSupport> processors, Optional<MemorySupport> memory) {
+    private Optional<Board> board(Section section, int channels, int slotsPerChannel) {
         List<Field> names = section.list("slot_names");
         int before = faults.size();
         Set<String> seen = new HashSet<>();
@@ -106,13 +116,10 @@ final class PlatformReader {
                 name.fault("names two slots", faults);
             }
         }
-        if (processors.isEmpty() || memory.isEmpty()) {
+        int slots = sockets * channels * slotsPerChannel;
+        if (slots == 0) {
             return Optional.empty();
         }
-        int sockets = processors.get().sockets();
-        int channels = memory.get().channels();
-        int slotsPerChannel = memory.get().slotsPerChannel();
-        int slots = sockets * channels * slotsPerChannel;
         if (!names.isEmpty() && names.size() != slots) {
             faults.add(section.place("slot_names"), "memory.slot_names has %d names and needs %d: %d sockets x %d channels x %d slots"
                     .formatted(names.size(), slots, sockets, channels, slotsPerChannel));

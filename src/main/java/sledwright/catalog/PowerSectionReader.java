@@ -1,7 +1,6 @@
 package sledwright.catalog;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.NavigableMap;
 import java.util.Optional;
@@ -10,9 +9,9 @@ import java.util.TreeMap;
 import sledwright.domain.Power;
 import sledwright.domain.Supply;
 import sledwright.input.Faults;
-import sledwright.input.Field;
 import sledwright.input.Located;
 import sledwright.input.Section;
+import sledwright.input.Section.Entry;
 
 /** Reads a platform's section {@code power}. */
 final class PowerSectionReader {
@@ -60,7 +59,7 @@ final class PowerSectionReader {
         }
         for (Located<Supply> earlier : supplies) {
             if (earlier.value().sku().equals(sku) && earlier.value().count() == supply.count()) {
-                faults.add(row.place(), "%d of supply \"%s\" stand twice, first at line %d".formatted(supply.count(), sku,
+                faults.add(row.place(), "power supply \"%s\" with count %d stands twice, first at line %d".formatted(sku, supply.count(),
                         earlier.place().line()));
             }
         }
@@ -71,10 +70,9 @@ final class PowerSectionReader {
 
     private NavigableMap<Integer, Double> efficiency(Section row) {
         NavigableMap<Integer, Double> percents = new TreeMap<>();
-        for (Field field : row.entries("efficiency")) {
-            Optional<Integer> load = new Field("efficiency", field.name(), field.place(), false)
-                    .whole(CatalogBounds.LOAD_PERCENT, faults);
-            Optional<BigDecimal> percent = field.decimal(CatalogBounds.EFFICIENCY_PERCENT, faults);
+        for (Entry entry : row.entries("efficiency")) {
+            Optional<Integer> load = entry.key().whole(CatalogBounds.LOAD_PERCENT, faults);
+            Optional<BigDecimal> percent = entry.value().decimal(CatalogBounds.EFFICIENCY_PERCENT, faults);
             if (load.isPresent() && percent.isPresent()) {
                 percents.put(load.get(), percent.get().doubleValue());
             }

@@ -3,8 +3,13 @@ package sledwright.catalog;
 import java.time.LocalDate;
 import java.util.Currency;
 import java.util.Map;
+import java.util.Optional;
 import sledwright.domain.Labour;
 
-/** What {@code catalog.yaml} says. */
-record Shop(String name, Currency currency, LocalDate pricedOn, Labour labour, Map<String, Double> throughputFactors) {
+/**
+ * What {@code catalog.yaml} says.
+ *
+ * @param throughputFactors empty when they could not be read
+ */
+record Shop(String name, Currency currency, LocalDate pricedOn, Labour labour, Optional<Map<String, Double>> throughputFactors) {
 }

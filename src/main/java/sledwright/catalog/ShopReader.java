@@ -12,6 +12,7 @@ import sledwright.domain.Labour;
 import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Section;
+import sledwright.input.Section.Entry;
 import sledwright.input.YamlReader;
 
 /** Reads {@code catalog.yaml}: the shop's name, currency, day of prices, labour and throughput factors. */
@@ -73,11 +74,14 @@ final class ShopReader {
         return section.field(key).map(field -> Money.minor(field, CatalogBounds.MONEY, currency, faults).orElse(0)).orElse(0L);
     }
 
-    private Map<String, Double> factors(Section top) {
-        Map<String, Double> factors = new LinkedHashMap<>();
-        for (Field field : top.entries("throughput_factors")) {
-            factors.put(field.name(), field.decimal(CatalogBounds.FACTOR, faults).map(BigDecimal::doubleValue).orElse(0.0));
+    private Optional<Map<String, Double>> factors(Section top) {
+        if (top.has("throughput_factors") && top.section("throughput_factors").isEmpty()) {
+            return Optional.empty();
         }
-        return factors;
+        Map<String, Double> factors = new LinkedHashMap<>();
+        for (Entry entry : top.entries("throughput_factors")) {
+            factors.put(entry.key().text(), entry.value().decimal(CatalogBounds.FACTOR, faults).map(BigDecimal::doubleValue).orElse(0.0));
+        }
+        return Optional.of(factors);
     }
 }

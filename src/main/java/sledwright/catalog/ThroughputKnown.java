@@ -11,10 +11,10 @@ final class ThroughputKnown implements CatalogCheck {
 
     @Override
     public void check(RawCatalog raw, Faults faults) {
-        if (raw.shop().isEmpty()) {
-            return;
-        }
-        Map<String, Double> factors = raw.shop().get().throughputFactors();
+        raw.shop().flatMap(Shop::throughputFactors).ifPresent(factors -> check(raw, factors, faults));
+    }
+
+    private static void check(RawCatalog raw, Map<String, Double> factors, Faults faults) {
         Nearest nearest = new Nearest(factors.keySet());
         for (Located<Processor> row : raw.processors().rows()) {
             Processor processor = row.value();

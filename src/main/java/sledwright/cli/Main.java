@@ -1,22 +1,90 @@
 package sledwright.cli;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 
 /** The command line of Sledwright. */
 @Command(
-    name = "sledwright",
-    version = "sledwright 0.1.0",
-    mixinStandardHelpOptions = true,
-    description = "Finds, proves and explains the cheapest valid server build.")
+        name = "sledwright",
+        versionProvider = Version.class,
+        synopsisSubcommandLabel = "COMMAND",
+        description = "Finds, proves and explains the cheapest valid server build from a catalogue of parts, prices and stock.",
+        footer = {
+            "",
+            "Exit codes: 0 done; 1 a defect of the program; 2 wrong arguments; 3 a fault in an input file; 4 no valid build, or"
+                + " the checked build is invalid.",
+            "",
+            "Examples:",
+            "  sledwright quote scenarios/render-node.yaml",
+            "  sledwright check scenarios/build-valid.yaml",
+            "  sledwright catalog catalogs/heronfold-yard",
+            "",
+            "'sledwright COMMAND --help' shows the options of a command."})
 public final class Main implements Runnable {
 
-  public static void main(String[] arguments) {
-    System.exit(new CommandLine(new Main()).execute(arguments));
-  }
+    @Spec
+    private CommandSpec command;
 
-  @Override
-  public void run() {
-    CommandLine.usage(this, System.out);
-  }
+    @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help.")
+    private boolean help;
+
+    @Option(names = {"-V", "--version"}, versionHelp = true, description = "Show the version.")
+    private boolean version;
+
+    private Main() {
+    }
+
+    public static void main(String[] arguments) {
+        // Results read the same everywhere; some languages would write other digits.
+        Locale.setDefault(Locale.ROOT);
+        // Not System.out, which keeps silent about what it could not write.
+        FileOutputStream out = new FileOutputStream(FileDescriptor.out);
+        PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
+        int code = run(new Terminal(out, err, System.getenv(), Terminal::isInteractive), arguments);
+        err.flush();
+        System.exit(code);
+    }
+
+    /** Runs one command and returns its exit code; nothing escapes. */
+    static int run(Terminal terminal, String... arguments) {
+        Boundary boundary = new Boundary(terminal.err(), Arrays.asList(arguments).contains("--verbose"));
+        try {
+            return commands(terminal, boundary).execute(arguments);
+        } catch (Throwable failed) {
+            // The parser hands on exceptions alone.
+            return boundary.failure(failed);
+        }
+    }
+
+    private static CommandLine commands(Terminal terminal, Boundary boundary) {
+        CommandLine line = new CommandLine(new Main())
+                .addSubcommand(new QuoteCommand(terminal))
+                .addSubcommand(new CheckCommand(terminal))
+                .addSubcommand(new CatalogCommand(terminal));
+        // Help stays plain: finding out what a terminal can show takes longer than showing it.
+        return line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
+                .setExpandAtFiles(false)
+                .setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8))
+                .setErr(terminal.err())
+                .setParameterExceptionHandler((wrong, given) -> boundary.usage(wrong))
+                .setExecutionExceptionHandler((failed, command, parsed) -> boundary.failure(failed));
+    }
+
+    @Override
+    public void run() {
+        throw new ParameterException(command.commandLine(), "a command is missing; it is one of "
+                + String.join(", ", command.subcommands().keySet()));
+    }
 }

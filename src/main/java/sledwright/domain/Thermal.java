@@ -31,7 +31,9 @@ public record Thermal(double altitudeFromM, double metresPerKelvin, List<InletRo
     }
 
     public Thermal {
-        inlet = inlet.stream().sorted(Comparator.comparingDouble(InletRow::maxTdpW)).toList();
+        // Of rows of one TDP, one that names its module types speaks before one that serves all.
+        inlet = inlet.stream().sorted(Comparator.comparingDouble(InletRow::maxTdpW)
+                .thenComparing(row -> row.types().isEmpty())).toList();
     }
 
     /** The row that governs a processor of {@code tdpW} beside modules of a type: the one of least TDP that suffices. */

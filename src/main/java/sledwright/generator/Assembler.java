@@ -70,15 +70,15 @@ final class Assembler {
     }
 
     private List<Build> machines(Candidate candidate, List<Draw.Share> shares, List<Deque<MemoryModule>> units) {
-        List<Map.Entry<Slot, MemoryModule.Kind>> plan = plan(candidate);
+        List<Map.Entry<Slot, Draw.Alike>> plan = plan(candidate);
         Deal.Dealt dealt = Deal.deal(shares, request.machines());
         Map<List<String>, Build> same = new HashMap<>();
         List<Build> machines = new ArrayList<>();
         for (int machine = 0; machine < request.machines(); machine++) {
-            Map<MemoryModule.Kind, Deque<MemoryModule>> hand = new HashMap<>();
+            Map<Draw.Alike, Deque<MemoryModule>> hand = new HashMap<>();
             for (int i = 0; i < shares.size(); i++) {
                 for (int unit = 0; unit < dealt.unitsByMachine().get(i)[machine]; unit++) {
-                    hand.computeIfAbsent(shares.get(i).kind(), kind -> new ArrayDeque<>()).add(units.get(i).remove());
+                    hand.computeIfAbsent(shares.get(i).alike(), alike -> new ArrayDeque<>()).add(units.get(i).remove());
                 }
             }
             Map<Slot, MemoryModule> modules = new TreeMap<>();
@@ -91,27 +91,27 @@ final class Assembler {
         return machines;
     }
 
-    /** Which kind of module each slot of a machine takes. */
-    private List<Map.Entry<Slot, MemoryModule.Kind>> plan(Candidate candidate) {
+    /** What each slot of a machine takes. */
+    private List<Map.Entry<Slot, Draw.Alike>> plan(Candidate candidate) {
         MemoryPoint point = candidate.point();
         Shapes found = shapes.get(point.key());
-        List<Deque<MemoryModule>> kinds = kindsByGroup(point, found);
+        List<Deque<Draw.Alike>> kinds = kindsByGroup(point, found);
         Board board = candidate.frame().platform().board();
         int width = found.key().multiple();
         List<int[]> columns = Arrangement.of(found, point.bucket(), point.shape());
-        List<Map.Entry<Slot, MemoryModule.Kind>> plan = new ArrayList<>();
+        List<Map.Entry<Slot, Draw.Alike>> plan = new ArrayList<>();
         for (int column = 0; column < columns.size(); column++) {
-            List<MemoryModule> stack = new ArrayList<>();
+            List<Draw.Alike> stack = new ArrayList<>();
             for (int group = 0; group < kinds.size(); group++) {
                 for (int i = 0; i < columns.get(column)[group]; i++) {
                     stack.add(kinds.get(group).remove());
                 }
             }
-            stack.sort(RankOrder.FILL_ORDER);
+            stack.sort(Comparator.comparing(Draw.Alike::kind, RankOrder.FILL_ORDER));
             for (int socket = 0; socket < candidate.frame().processors(); socket++) {
                 for (int channel = column * width; channel < (column + 1) * width; channel++) {
                     for (int position = 0; position < stack.size(); position++) {
-                        plan.add(Map.entry(board.slot(socket, channel, position), stack.get(position).kind()));
+                        plan.add(Map.entry(board.slot(socket, channel, position), stack.get(position)));
                     }
                 }
             }
@@ -119,22 +119,18 @@ final class Assembler {
         return plan;
     }
 
-    /** For each group of the shapes, one module of the right kind for each that a socket (or half of it) holds. */
-    private List<Deque<MemoryModule>> kindsByGroup(MemoryPoint point, Shapes found) {
-        List<Deque<MemoryModule>> kinds = new ArrayList<>();
+    /** For each group of the shapes, what each module that a socket (or half of it) holds. */
+    private List<Deque<Draw.Alike>> kindsByGroup(MemoryPoint point, Shapes found) {
+        List<Deque<Draw.Alike>> kinds = new ArrayList<>();
         IntStream.range(0, found.key().groups().size()).forEach(group -> kinds.add(new ArrayDeque<>()));
         for (int i = 0; i < point.draws().size(); i++) {
             int modules = point.shape().counts()[i];
             if (modules > 0) {
                 int unitsPerModule = point.draws().get(i).shares().stream().mapToInt(Draw.Share::units).sum() / modules;
-                Map<MemoryModule.Kind, Integer> units = new LinkedHashMap<>();
-                Map<MemoryModule.Kind, MemoryModule> samples = new HashMap<>();
-                point.draws().get(i).shares().forEach(share -> {
-                    units.merge(share.kind(), share.units(), Integer::sum);
-                    samples.putIfAbsent(share.kind(), share.modules().get(0));
-                });
-                Deque<MemoryModule> queue = kinds.get(point.shape().groups()[i]);
-                units.forEach((kind, count) -> queue.addAll(Collections.nCopies(count / unitsPerModule, samples.get(kind))));
+                Map<Draw.Alike, Integer> units = new LinkedHashMap<>();
+                point.draws().get(i).shares().forEach(share -> units.merge(share.alike(), share.units(), Integer::sum));
+                Deque<Draw.Alike> queue = kinds.get(point.shape().groups()[i]);
+                units.forEach((alike, count) -> queue.addAll(Collections.nCopies(count / unitsPerModule, alike)));
             }
         }
         return kinds;

@@ -9,7 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
-import sledwright.domain.MemoryModule;
+import java.util.stream.IntStream;
 
 /**
  * Deals the units of a draw to identical machines so that the heaviest machine is as light as can be. Machines take the
@@ -23,6 +23,9 @@ final class Deal {
     /** Steps after which dealing gives up; it has then proved nothing. */
     private static final int MOST_STEPS = 200_000;
 
+    /** Up to so many modules in an order, units are dealt as well as can be; beyond, each kind by itself in rounds. */
+    private static final int MOST_UNITS_EXACTLY = 96;
+
     /** Units of one kind that agree in watts. */
     private record Suit(int kind, long microwatts, int units) {
     }
@@ -34,7 +37,7 @@ final class Deal {
     private int steps;
 
     /** What is dealt: for each share of the draw, in its order, the units that each machine gets. */
-    record Dealt(List<int[]> unitsByMachine, long heaviestMicrowatts) {
+    record Dealt(List<int[]> unitsByMachine) {
     }
 
     private final List<Draw.Share> shares;
@@ -43,14 +46,14 @@ final class Deal {
     private Deal(List<Draw.Share> shares, int machines) {
         this.shares = shares;
         this.machines = machines;
-        Map<MemoryModule.Kind, Integer> kinds = new LinkedHashMap<>();
-        shares.forEach(share -> kinds.putIfAbsent(share.kind(), kinds.size()));
+        Map<Draw.Alike, Integer> kinds = new LinkedHashMap<>();
+        shares.forEach(share -> kinds.putIfAbsent(share.alike(), kinds.size()));
         handSize = new int[kinds.size()];
         Map<List<Object>, Integer> suitOf = new HashMap<>();
         long fixed = 0;
         for (Draw.Share share : shares) {
-            int kind = kinds.get(share.kind());
-            int free = share.units() - (share.everywhere() ? machines : 0);
+            int kind = kinds.get(share.alike());
+            int free = share.free(machines);
             fixed += share.everywhere() ? share.microwatts() : 0;
             Integer suit = suitOf.get(List.of(kind, share.microwatts()));
             if (suit == null) {
@@ -78,11 +81,42 @@ final class Deal {
         return new Deal(shares, machines).best().weight;
     }
 
-    /** Deals so that the heaviest machine is as light as can be. */
+    /** Whether so many modules are dealt as well as can be. */
+    static boolean isExact(int units) {
+        return units <= MOST_UNITS_EXACTLY;
+    }
+
+    /** Deals so that the heaviest machine is as light as can be, or, where there are very many units, nearly so. */
     static Dealt deal(List<Draw.Share> shares, int machines) {
+        int units = shares.stream().mapToInt(Draw.Share::units).sum();
+        if (!isExact(units)) {
+            return inRounds(shares, machines);
+        }
         Deal deal = new Deal(shares, machines);
-        Hands best = deal.best();
-        return new Dealt(deal.byShare(best.hands), best.weight);
+        return new Dealt(deal.byShare(deal.best().hands));
+    }
+
+    /** Deals each kind by itself, heaviest units first, in rounds; every other kind to the machines in reverse. */
+    private static Dealt inRounds(List<Draw.Share> shares, int machines) {
+        List<int[]> given = new ArrayList<>();
+        shares.forEach(share -> {
+            int[] units = new int[machines];
+            Arrays.fill(units, share.everywhere() ? 1 : 0);
+            given.add(units);
+        });
+        List<Draw.Alike> kinds = shares.stream().map(Draw.Share::alike).distinct().toList();
+        for (Draw.Alike kind : kinds) {
+            List<Integer> heaviestFirst = IntStream.range(0, shares.size()).filter(i -> shares.get(i).alike().equals(kind)).boxed()
+                    .sorted(Comparator.comparingLong(i -> -shares.get(i).microwatts())).toList();
+            int dealt = 0;
+            for (int share : heaviestFirst) {
+                for (int unit = 0; unit < shares.get(share).free(machines); unit++) {
+                    int machine = dealt++ % machines;
+                    given.get(share)[kinds.indexOf(kind) % 2 == 0 ? machine : machines - 1 - machine]++;
+                }
+            }
+        }
+        return new Dealt(given);
     }
 
     private record Hands(long weight, List<int[]> hands) {
@@ -219,7 +253,7 @@ final class Deal {
             Draw.Share share = shares.get(i);
             int[] given = new int[machines];
             Arrays.fill(given, share.everywhere() ? 1 : 0);
-            int free = share.units() - (share.everywhere() ? machines : 0);
+            int free = share.free(machines);
             for (int machine = 0; machine < machines && free > 0; machine++) {
                 int taken = Math.min(free, left[machine][shareSuit.get(i)]);
                 left[machine][shareSuit.get(i)] -= taken;

@@ -7,48 +7,67 @@ import sledwright.domain.MemoryModule;
 
 /**
  * A way to draw the modules of some groups for all machines: a tree whose leaves take units of alike part numbers that
- * also agree in watts. Watts are in millionths and over all machines.
+ * also agree in watts. Watts are in millionths.
  */
 final class Draw {
+
+    /** Modules that may stand for each other in a slot: alike, and the same to the rank limit. */
+    record Alike(GroupKind group, MemoryModule.Kind kind) {
+    }
 
     /**
      * Units of part numbers that only their lots tell apart.
      *
+     * @param alike      what they are to the rules
      * @param units      over all machines
      * @param microwatts of one unit
      * @param everywhere whether every machine must get at least one of them
      */
-    record Share(List<MemoryModule> modules, int units, long microwatts, boolean everywhere) {
+    record Share(Alike alike, List<MemoryModule> modules, int units, long microwatts, boolean everywhere) {
 
-        MemoryModule.Kind kind() {
-            return modules.get(0).kind();
+        /** Units that go to any machine, once those that every machine must get are dealt. */
+        int free(int machines) {
+            return everywhere ? units - machines : units;
         }
     }
 
-    static final Draw NOTHING = new Draw(0, 0, 0, true, null, null, null);
+    /**
+     * How the watts of a draw fall on the machines.
+     *
+     * @param total    watts of all units
+     * @param lightest watts that each machine has at least
+     * @param heaviest watts of the heaviest machine when each kind is dealt by itself
+     * @param range    by how much dealing the kinds together, or a draw that this one stands for, can make that less
+     * @param uneven   kinds in which units of unequal watts meet, so that machines may differ
+     */
+    record Load(long total, long lightest, long heaviest, long range, int uneven) {
+
+        static final Load NONE = new Load(0, 0, 0, 0, 0);
+
+        Load plus(Load other) {
+            return new Load(total + other.total, lightest + other.lightest, heaviest + other.heaviest, range + other.range,
+                    uneven + other.uneven);
+        }
+    }
+
+    static final Draw NOTHING = new Draw(0, Load.NONE, null, null, null);
 
     private final long price;
-    private final long microwatts;
-    private final long least;
-    private final boolean even;
+    private final Load load;
     private final Draw left;
     private final Draw right;
     private final Share share;
-    private long heaviest = -1;
 
-    private Draw(long price, long microwatts, long least, boolean even, Draw left, Draw right, Share share) {
+    private Draw(long price, Load load, Draw left, Draw right, Share share) {
         this.price = price;
-        this.microwatts = microwatts;
-        this.least = least;
-        this.even = even;
+        this.load = load;
         this.left = left;
         this.right = right;
         this.share = share;
     }
 
     static Draw of(Share share, long price) {
-        long microwatts = share.microwatts * share.units;
-        return new Draw(price, microwatts, microwatts, true, null, null, share);
+        return new Draw(price, Load.NONE, null, null, share);
     }
 
     /** Both draws together. */
@@ -56,13 +75,12 @@ final class Draw {
         if (this == NOTHING) {
             return other;
         }
-        return other == NOTHING ? this
-                : new Draw(price + other.price, microwatts + other.microwatts, least + other.least, even && other.even, this, other, null);
+        return other == NOTHING ? this : new Draw(price + other.price, load.plus(other.load), this, other, null);
     }
 
-    /** The same draw where units of unequal watts meet in one kind, so that machines may differ; {@code least} if all were as light as the lightest can be. */
-    Draw uneven(long least) {
-        return new Draw(price, microwatts, least, false, left, right, share);
+    /** The same draw, once it is known how its watts fall. */
+    Draw with(Load fallen) {
+        return new Draw(price, fallen, left, right, share);
     }
 
     /** Minor units. */
@@ -70,30 +88,13 @@ final class Draw {
         return price;
     }
 
-    /** The watts of all units. */
-    long microwatts() {
-        return microwatts;
-    }
-
-    /** The watts if every machine were as light as the lightest can be; {@link #microwatts()} of an even draw. */
-    long least() {
-        return least;
+    Load load() {
+        return load;
     }
 
     /** Whether all machines get the same watts. */
     boolean even() {
-        return even;
-    }
-
-    /** The watts of the heaviest machine when units are dealt as evenly as can be. */
-    long heaviest(int machines) {
-        if (even) {
-            return microwatts / machines;
-        }
-        if (heaviest < 0) {
-            heaviest = Deal.heaviestMicrowatts(shares(), machines);
-        }
-        return heaviest;
+        return load.uneven == 0;
     }
 
     List<Share> shares() {

@@ -35,7 +35,7 @@ final class Hand {
     private static Map<String, NavigableMap<Long, Integer>> byKind(Draw draw) {
         Map<String, NavigableMap<Long, Integer>> units = new TreeMap<>();
         draw.shares().forEach(share -> units
-                .computeIfAbsent(share.kind() + (share.everywhere() ? " " + share.modules().get(0).sku() : ""), kind -> new TreeMap<>())
+                .computeIfAbsent(share.alike() + (share.everywhere() ? " " + share.modules().get(0).sku() : ""), kind -> new TreeMap<>())
                 .merge(share.microwatts(), share.units(), Integer::sum));
         return units;
     }

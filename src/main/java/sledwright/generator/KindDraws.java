@@ -3,6 +3,7 @@ package sledwright.generator;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -16,17 +17,22 @@ import sledwright.metrics.CheapestDraw;
 /**
  * The worthwhile ways to draw modules of one kind, or of a group of kinds, for each number of modules in a shape: no other
  * way is both as cheap and as light.
+ *
+ * <p>Alike modules may differ in watts, and then machines may too. Small orders keep every way that some deal could make
+ * the lightest. Large ones keep, for each weight of the heaviest machine, the cheapest way, and say how far the weight could
+ * be off ({@link Draw.Load#range()}).
  */
 final class KindDraws {
 
-    private static final Comparator<Draw> CHEAP_THEN_LIGHT = Comparator.comparingLong(Draw::price).thenComparingLong(Draw::least)
-            .thenComparingLong(Draw::microwatts);
+    private static final Comparator<Draw> CHEAP_THEN_LIGHT = Comparator.comparingLong(Draw::price)
+            .thenComparingLong(draw -> draw.load().lightest()).thenComparingLong(draw -> draw.load().total());
 
     private final Shelf shelf;
     private final Set<String> wanted;
     private final int machines;
     private final int unitsPerModule;
     private final int mostModules;
+    private final boolean dealtExactly;
 
     /**
      * @param wanted         skus that every machine must hold
@@ -38,15 +44,16 @@ final class KindDraws {
         this.machines = machines;
         this.unitsPerModule = unitsPerModule;
         this.mostModules = mostModules;
+        dealtExactly = Deal.isExact(mostModules * unitsPerModule);
     }
 
     /** For each number of modules, the draws of a group: its kinds may share the number in any way. */
-    List<List<Draw>> ofGroup(List<MemoryModule> modules) {
+    List<List<Draw>> ofGroup(GroupKind same, List<MemoryModule> modules) {
         Map<String, List<MemoryModule>> kinds = modules.stream()
                 .collect(Collectors.groupingBy(module -> module.kind().toString(), TreeMap::new, Collectors.toList()));
         List<List<Draw>> group = null;
         for (List<MemoryModule> alike : kinds.values()) {
-            List<List<Draw>> kind = ofKind(alike);
+            List<List<Draw>> kind = ofKind(new Draw.Alike(same, alike.get(0).kind()), alike);
             group = group == null ? kind : together(group, kind);
         }
         return group;
@@ -69,25 +76,30 @@ final class KindDraws {
     }
 
     /** Part numbers of one kind whose lots serve as one, since only their prices differ. */
-    private record Source(List<MemoryModule> modules, long microwatts, int least, long[] prices) {
+    private record Source(Draw.Alike alike, List<MemoryModule> modules, long microwatts, boolean everywhere, long[] prices) {
     }
 
-    private List<List<Draw>> ofKind(List<MemoryModule> alike) {
-        List<Source> sources = sources(alike);
-        return IntStream.rangeClosed(0, mostModules).mapToObj(modules -> ofKind(sources, modules * unitsPerModule)).toList();
+    private List<List<Draw>> ofKind(Draw.Alike alike, List<MemoryModule> modules) {
+        List<Source> sources = sources(alike, modules);
+        return IntStream.rangeClosed(0, mostModules).mapToObj(count -> ofKind(sources, count * unitsPerModule)).toList();
     }
 
-    private List<Source> sources(List<MemoryModule> alike) {
-        Map<String, List<MemoryModule>> bySource = alike.stream().collect(Collectors.groupingBy(
-                module -> "%020d %s".formatted(Watts.micro(module.powerW()), wanted.contains(module.sku()) ? module.sku() : ""),
-                TreeMap::new, Collectors.toList()));
-        List<Source> sources = new ArrayList<>();
-        for (List<MemoryModule> modules : bySource.values()) {
-            int least = wanted.contains(modules.get(0).sku()) ? machines : 0;
-            long[] prices = CheapestDraw.prices(lots(shelf, modules), mostModules * unitsPerModule);
-            Arrays.fill(prices, 0, Math.min(least, prices.length), CheapestDraw.IMPOSSIBLE);
-            sources.add(new Source(modules, Watts.micro(modules.get(0).powerW()), least, prices));
+    /** The sources of a kind, the heaviest first. */
+    private List<Source> sources(Draw.Alike alike, List<MemoryModule> all) {
+        record Key(long microwatts, String wantedSku) {
         }
+        Map<Key, List<MemoryModule>> bySource = all.stream().collect(Collectors.groupingBy(
+                module -> new Key(Watts.micro(module.powerW()), wanted.contains(module.sku()) ? module.sku() : "")));
+        List<Source> sources = new ArrayList<>();
+        bySource.forEach((key, modules) -> {
+            boolean everywhere = !key.wantedSku.isEmpty();
+            long[] prices = CheapestDraw.prices(lots(shelf, modules), mostModules * unitsPerModule);
+            if (everywhere) {
+                Arrays.fill(prices, 0, Math.min(machines, prices.length), CheapestDraw.IMPOSSIBLE);
+            }
+            sources.add(new Source(alike, modules, key.microwatts, everywhere, prices));
+        });
+        sources.sort(Comparator.comparingLong(Source::microwatts).reversed().thenComparing(source -> source.modules.get(0).sku()));
         return sources;
     }
 
@@ -98,80 +110,137 @@ final class KindDraws {
 
     private List<Draw> ofKind(List<Source> sources, int units) {
         if (sources.size() == 1) {
-            Draw only = draw(sources.get(0), units);
-            return only == null ? List.of() : List.of(only);
+            int[] taken = {units};
+            return sources.get(0).prices[units] < CheapestDraw.IMPOSSIBLE ? List.of(draw(sources, taken)) : List.of();
         }
         List<Draw> draws = new ArrayList<>();
-        split(sources, 0, units, Draw.NOTHING, new int[sources.size()], draws);
-        return worthwhile(draws);
+        if (dealtExactly) {
+            split(sources, 0, units, 0, 0, 0, new int[sources.size()], (taken, price, heaviest) -> draws.add(draw(sources, taken)));
+            return worthwhile(draws);
+        }
+        // Weight of the heaviest machine -> price and units of the cheapest way.
+        Map<Long, Way> cheapest = new HashMap<>();
+        split(sources, 0, units, 0, 0, 0, new int[sources.size()], (taken, price, heaviest) -> {
+            Way known = cheapest.get(heaviest);
+            if (known == null || price < known.price) {
+                cheapest.put(heaviest, new Way(price, taken.clone()));
+            }
+        });
+        cheapest.values().forEach(way -> draws.add(draw(sources, way.taken)));
+        return lightestForTheirPrice(draws);
     }
 
-    private void split(List<Source> sources, int index, int left, Draw sofar, int[] taken, List<Draw> draws) {
-        if (index == sources.size() - 1) {
-            Draw last = draw(sources.get(index), left);
-            if (last != null) {
-                taken[index] = left;
-                Draw whole = sofar.plus(last);
-                draws.add(machines > 1 && distinctWatts(sources, taken) > 1 ? whole.uneven(lightest(sources, taken)) : whole);
-            }
-            return;
-        }
-        for (int units = 0; units <= left; units++) {
-            Draw draw = draw(sources.get(index), units);
-            if (draw != null) {
+    private record Way(long price, int[] taken) {
+    }
+
+    /** Takes a way to share units among the sources, with the watts of the heaviest machine when they are dealt in rounds. */
+    private interface Split {
+        void accept(int[] taken, long price, long heaviest);
+    }
+
+    private void split(List<Source> sources, int index, int left, long price, int dealt, long heaviest, int[] taken, Split found) {
+        Source source = sources.get(index);
+        boolean last = index == sources.size() - 1;
+        for (int units = last ? left : 0; units <= left; units++) {
+            if (source.prices[units] < CheapestDraw.IMPOSSIBLE) {
                 taken[index] = units;
-                split(sources, index + 1, left - units, sofar.plus(draw), taken, draws);
+                int free = source.everywhere ? units - machines : units;
+                long weight = heaviest + source.microwatts * (rounds(dealt + free) - rounds(dealt) + (source.everywhere ? 1 : 0));
+                if (last) {
+                    found.accept(taken, price + source.prices[units], weight);
+                } else {
+                    split(sources, index + 1, left - units, price + source.prices[units], dealt + free, weight, taken, found);
+                }
             }
         }
     }
 
-    private Draw draw(Source source, int units) {
-        if (source.prices[units] >= CheapestDraw.IMPOSSIBLE) {
-            return null;
-        }
-        return units == 0 ? Draw.NOTHING
-                : Draw.of(new Draw.Share(source.modules, units, source.microwatts, source.least > 0), source.prices[units]);
-    }
-
-    private static long distinctWatts(List<Source> sources, int[] taken) {
-        return IntStream.range(0, taken.length).filter(i -> taken[i] > 0).mapToLong(i -> sources.get(i).microwatts).distinct().count();
-    }
-
-    /** The watts of all machines if each had the lightest hand that one can get of these units. */
-    private long lightest(List<Source> sources, int[] taken) {
-        int hand = Arrays.stream(taken).sum() / machines;
-        long weight = 0;
+    private Draw draw(List<Source> sources, int[] taken) {
+        Draw draw = Draw.NOTHING;
         for (int i = 0; i < taken.length; i++) {
-            if (sources.get(i).least > 0) {
-                weight += sources.get(i).microwatts;
-                hand--;
+            if (taken[i] > 0) {
+                Source source = sources.get(i);
+                draw = draw.plus(Draw.of(new Draw.Share(source.alike, source.modules, taken[i], source.microwatts, source.everywhere), source.prices[taken[i]]));
             }
         }
-        for (int i = 0; i < taken.length && hand > 0; i++) {
-            int units = Math.min(hand, taken[i] - (sources.get(i).least > 0 ? machines : 0));
-            weight += units * sources.get(i).microwatts;
+        return draw == Draw.NOTHING ? draw : draw.with(load(sources, taken));
+    }
+
+    /**
+     * How the watts of one kind fall when its free units, heaviest first, are dealt in rounds. The heaviest machine then
+     * gets the first of each round; with two distinct watts no deal does better, with more by no more than their range.
+     */
+    private Draw.Load load(List<Source> sources, int[] taken) {
+        long total = 0;
+        long fixed = 0;
+        int hand = Arrays.stream(taken).sum() / machines;
+        int distinct = 0;
+        long heaviestUnit = 0;
+        long lightestUnit = 0;
+        long last = -1;
+        for (int i = 0; i < taken.length; i++) {
+            Source source = sources.get(i);
+            total += taken[i] * source.microwatts;
+            fixed += source.everywhere ? source.microwatts : 0;
+            hand -= source.everywhere ? 1 : 0;
+            if (taken[i] > 0 && source.microwatts != last) {
+                heaviestUnit = distinct == 0 ? source.microwatts : heaviestUnit;
+                lightestUnit = source.microwatts;
+                last = source.microwatts;
+                distinct++;
+            }
+        }
+        if (distinct < 2 || machines == 1) {
+            return new Draw.Load(total, total / machines, total / machines, 0, 0);
+        }
+        long heaviest = fixed;
+        long lightest = fixed;
+        int dealt = 0;
+        for (int i = 0; i < taken.length; i++) {
+            int free = taken[i] - (sources.get(i).everywhere ? machines : 0);
+            heaviest += sources.get(i).microwatts * (rounds(dealt + free) - rounds(dealt));
+            dealt += free;
+        }
+        for (int i = taken.length - 1; i >= 0 && hand > 0; i--) {
+            int units = Math.min(hand, taken[i] - (sources.get(i).everywhere ? machines : 0));
+            lightest += units * sources.get(i).microwatts;
             hand -= units;
         }
-        return weight * machines;
+        return new Draw.Load(total, lightest, heaviest, heaviestUnit - lightestUnit, distinct == 2 ? 1 : 2);
+    }
+
+    /** Rounds that so many units begin. */
+    private int rounds(int units) {
+        return (units + machines - 1) / machines;
+    }
+
+    private static List<Draw> lightestForTheirPrice(List<Draw> draws) {
+        draws.sort(Comparator.comparingLong(Draw::price).thenComparingLong(draw -> draw.load().heaviest()));
+        List<Draw> kept = new ArrayList<>();
+        for (Draw draw : draws) {
+            if (kept.isEmpty() || draw.load().heaviest() < kept.get(kept.size() - 1).load().heaviest()) {
+                kept.add(draw);
+            }
+        }
+        return List.copyOf(kept);
     }
 
     /** Drops every draw that another matches or beats in price and watts whatever stands beside it. */
     private List<Draw> worthwhile(List<Draw> draws) {
         draws.sort(CHEAP_THEN_LIGHT);
         List<Draw> kept = new ArrayList<>();
-        long lightestEven = Long.MAX_VALUE;
-        long lightestUneven = Long.MAX_VALUE;
+        long heaviestOfLightest = Long.MAX_VALUE;
+        long leastTotal = Long.MAX_VALUE;
         for (Draw draw : draws) {
+            Draw.Load load = draw.load();
+            long surely = dealtExactly ? load.lightest() : load.heaviest() - load.range();
             // Nothing kept can match a draw of fewer watts in all than any of them, so the comparison by hand is spared.
-            boolean matched = draw.least() >= lightestEven || !draw.even() && draw.microwatts() >= lightestUneven
+            boolean matched = surely >= heaviestOfLightest || dealtExactly && !draw.even() && load.total() >= leastTotal
                     && kept.stream().anyMatch(cheaper -> !cheaper.even() && Hand.isLighterOrEqual(cheaper, draw));
             if (!matched) {
                 kept.add(draw);
-                if (draw.even()) {
-                    lightestEven = draw.microwatts();
-                } else {
-                    lightestUneven = Math.min(lightestUneven, draw.microwatts());
-                }
+                heaviestOfLightest = Math.min(heaviestOfLightest, load.heaviest());
+                leastTotal = draw.even() ? leastTotal : Math.min(leastTotal, load.total());
             }
         }
         return List.copyOf(kept);

@@ -90,6 +90,16 @@ record Level(ModuleType type, int width, int mts, Map<GroupKind, List<MemoryModu
                 .allMatch(sum -> RankLimit.allows(limit, sum + one) == RankLimit.allows(limit, sum + other));
     }
 
+    /**
+     * Whether modules that are alike fall into several groups because they show the controller different ranks. They could
+     * stand for each other in some slots and not in others; the search keeps them apart and says that it proved less.
+     */
+    boolean isEntangled() {
+        List<MemoryModule> modules = modules();
+        long kinds = modules.stream().map(MemoryModule::kind).distinct().count();
+        return groups.values().stream().mapToLong(group -> group.stream().map(MemoryModule::kind).distinct().count()).sum() > kinds;
+    }
+
     /** All modules of the level. */
     List<MemoryModule> modules() {
         return groups.values().stream().flatMap(List::stream).toList();

@@ -31,6 +31,7 @@ final class MemoryMarket {
     private final Map<String, List<MemoryModule>> sold = new HashMap<>();
     private final Map<List<Object>, List<Level>> levels = new HashMap<>();
     private final Map<List<Object>, PriceFloor> floors = new HashMap<>();
+    private final Map<List<Object>, List<List<Draw>>> draws = new HashMap<>();
     private final Map<List<Object>, List<MemoryOption>> options = new HashMap<>();
 
     /**
@@ -99,9 +100,9 @@ final class MemoryMarket {
                 .map(channel -> depths.stream().mapToInt(depth -> depth.get(channel)).min().orElse(0)).sum();
         int mostModuleGb = modules.stream().mapToInt(MemoryModule::capacityGb).max().orElse(0);
         double share = mode == MemoryMode.MIRRORED ? memory.mirroredFraction().orElse(0) : 1;
-        MemoryOption.Extent extent = new MemoryOption.Extent(request.machines(), sockets, slots * mostModuleGb, memory.channels(),
+        MemoryOption.Extent extent = new MemoryOption.Extent(request.machines(), sockets, slots, slots * mostModuleGb, memory.channels(),
                 mostModuleGb, share, catalog.labour().perModule());
-        PriceFloor floor = floors.computeIfAbsent(List.of(modules), all -> new PriceFloor(shelf, modules));
+        PriceFloor floor = floors.computeIfAbsent(List.of(modules), all -> new PriceFloor(shelf, modules, request.worth().gb() * share));
         found.add(new MemoryOption(level, nextSlowerMts, extent, floor, new Builder(memory, level, key, uncovered, sockets, wanted)::points));
     }
 
@@ -137,9 +138,12 @@ final class MemoryMarket {
                     shapes.put(key, found);
                 }
                 int unitsPerModule = request.machines() * sockets * key.multiple();
-                KindDraws kinds = new KindDraws(shelf, wanted, request.machines(), unitsPerModule, found.layouts().maxModules());
-                List<List<List<Draw>>> draws = level.groups().values().stream().map(kinds::ofGroup).toList();
-                pricing = new Pricing(request, memory, found, draws, sockets, uncovered, catalog.labour().perModule(), deadline);
+                int mostModules = found.layouts().maxModules();
+                KindDraws kinds = new KindDraws(shelf, wanted, request.machines(), unitsPerModule, mostModules);
+                List<List<List<Draw>>> drawn = level.groups().entrySet().stream()
+                        .map(group -> draws.computeIfAbsent(List.of(group, unitsPerModule, mostModules),
+                                same -> kinds.ofGroup(group.getKey(), group.getValue()))).toList();
+                pricing = new Pricing(request, memory, found, drawn, sockets, uncovered, catalog.labour().perModule(), deadline);
             }
             return pricing.points(mostSocketGb);
         }

@@ -16,21 +16,26 @@ final class MemoryOption {
      *
      * @param sockets         fitted sockets
      * @param mostSocketGb    capacity of a socket
+     * @param slots           slots of a socket that no heat sink covers
      * @param mostWidth       width of a socket, in fullest channels
      * @param mostModuleGb    capacity of a module
      * @param usableShare     share of the capacity that the memory mode leaves
      * @param labourPerModule minor units for one module
      */
-    record Extent(int machines, int sockets, int mostSocketGb, int mostWidth, int mostModuleGb, double usableShare,
+    record Extent(int machines, int sockets, int slots, int mostSocketGb, int mostWidth, int mostModuleGb, double usableShare,
                   long labourPerModule) {
     }
 
     private final Level level;
+    private final boolean entangled;
     private final int nextSlowerMts;
     private final Extent extent;
     private final PriceFloor floor;
     private final IntFunction<MemoryPoints> builder;
     private final Map<Integer, MemoryPoints> built = new HashMap<>();
+    private double askedUsableGb = Double.NaN;
+    private double askedWidth = Double.NaN;
+    private double answered;
 
     /**
      * @param nextSlowerMts the next level of the type; 0 for the slowest
@@ -38,6 +43,7 @@ final class MemoryOption {
      */
     MemoryOption(Level level, int nextSlowerMts, Extent extent, PriceFloor floor, IntFunction<MemoryPoints> builder) {
         this.level = level;
+        entangled = level.isEntangled();
         this.nextSlowerMts = nextSlowerMts;
         this.extent = extent;
         this.floor = floor;
@@ -46,6 +52,11 @@ final class MemoryOption {
 
     Level level() {
         return level;
+    }
+
+    /** Whether the level's groups could share units that the search keeps apart: see {@link Level#isEntangled()}. */
+    boolean isEntangled() {
+        return entangled;
     }
 
     /** Whether a processor of that limit needs this level: a slower one that reaches the limit holds all that this holds. */
@@ -74,19 +85,30 @@ final class MemoryOption {
 
     /** The least price (minor units, all machines) of populations of that usable memory and width; infinite where there is none. */
     double leastPrice(double usableGb, double width) {
-        double gb = needGb(usableGb);
-        double modules = Math.max(needModules(width), gb / extent.mostModuleGb);
-        return floor.price(gb, modules) + modules * extent.labourPerModule;
+        // Frames ask in turn, mostly for the same.
+        if (usableGb != askedUsableGb || width != askedWidth) {
+            double gb = needGb(usableGb);
+            double modules = Math.max(needModules(width), gb / extent.mostModuleGb);
+            answered = floor.price(gb, modules, mostModules()) + modules * extent.labourPerModule;
+            askedUsableGb = usableGb;
+            askedWidth = width;
+        }
+        return answered;
     }
 
     /** The least of price less worth of memory, both minor units for all machines, over populations of that usable memory and width. */
-    double leastPriceLessWorth(double usableGb, double width, double worthOfGb) {
-        return floor.priceLessWorth(needGb(usableGb), worthOfGb * extent.usableShare) + needModules(width) * extent.labourPerModule;
+    double leastPriceLessWorth(double usableGb, double width, int mostSocketGb) {
+        double mostGb = (double) extent.machines * extent.sockets * Math.min(mostSocketGb, extent.mostSocketGb);
+        return floor.priceLessWorth(needGb(usableGb), mostGb, mostModules()) + needModules(width) * extent.labourPerModule;
+    }
+
+    private int mostModules() {
+        return extent.machines * extent.sockets * extent.slots;
     }
 
     /** The most usable GB of one machine that money for all machines buys. */
     double mostUsableGbFor(double money) {
-        return floor.mostGb(money) / extent.machines * extent.usableShare;
+        return floor.mostGb(money, mostModules()) / extent.machines * extent.usableShare;
     }
 
     private double needGb(double usableGb) {

@@ -11,19 +11,15 @@ import java.util.List;
  * @param usableGb   usable memory of the machine
  * @param modules    modules of the machine
  * @param microwatts watts of the modules of the heaviest machine, in millionths
+ * @param slack      by how much a better deal could make that less, in millionths of a watt
  * @param key        whose shape it is
  * @param draws      how the modules of each group of the shape are drawn
  */
-record MemoryPoint(long price, int socketGb, int fullestGb, double usableGb, int modules, long microwatts,
+record MemoryPoint(long price, int socketGb, int fullestGb, double usableGb, int modules, long microwatts, long slack,
                    ShapeKey key, Shapes.Bucket bucket, Shapes.Shape shape, List<Draw> draws) {
 
     /** Capacity of a socket in units of its fullest channel: as many channels' worth of bandwidth does it give. */
     double width() {
         return (double) socketGb / fullestGb;
-    }
-
-    /** Whether this is no worse than another in any figure. */
-    boolean matches(MemoryPoint other) {
-        return price <= other.price && width() >= other.width() && usableGb >= other.usableGb && microwatts <= other.microwatts;
     }
 }

@@ -5,9 +5,10 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import sledwright.metrics.Bandwidth;
 
-/** The populations of an option that no other of it matches in price, width, usable memory and watts; cheapest first. */
+/** The populations of an option that no other of it matches in price, width, usable memory and watts. */
 final class MemoryPoints {
 
     private static final Comparator<MemoryPoint> CHEAPEST = Comparator.comparingLong(MemoryPoint::price)
@@ -16,33 +17,36 @@ final class MemoryPoints {
             .thenComparingLong(MemoryPoint::microwatts)
             .thenComparingInt(MemoryPoint::modules);
 
-    private final List<MemoryPoint> points;
     private final int sockets;
-    private final Map<Integer, double[]> bandwidths = new HashMap<>();
+    private final List<MemoryPoint> cheapestFirst;
+    private final Map<Integer, List<MemoryPoint>> byAim = new HashMap<>();
 
-    MemoryPoints(List<MemoryPoint> all, int sockets) {
+    MemoryPoints(List<MemoryPoint> points, int sockets) {
         this.sockets = sockets;
-        List<MemoryPoint> sorted = new ArrayList<>(all);
-        sorted.sort(CHEAPEST);
-        points = new ArrayList<>();
-        for (MemoryPoint point : sorted) {
-            if (points.stream().noneMatch(cheaper -> cheaper.matches(point))) {
-                points.add(point);
-            }
-        }
+        cheapestFirst = new ArrayList<>(points);
+        cheapestFirst.sort(CHEAPEST);
     }
 
-    int size() {
-        return points.size();
+    /** All points in the order of price. */
+    List<MemoryPoint> cheapestFirst() {
+        return cheapestFirst;
     }
 
-    MemoryPoint get(int index) {
-        return points.get(index);
+    /**
+     * All points in the order of an aim, then of price.
+     *
+     * @param aim the less the better; always the same for a speed
+     */
+    List<MemoryPoint> inOrderOf(int speedMts, ToDoubleFunction<MemoryPoint> aim) {
+        return byAim.computeIfAbsent(speedMts, mts -> {
+            List<MemoryPoint> sorted = new ArrayList<>(cheapestFirst);
+            sorted.sort(Comparator.comparingDouble(aim));
+            return sorted;
+        });
     }
 
-    /** GB/s of the machine for each point at a speed. */
-    double[] bandwidthsGbs(int speedMts) {
-        return bandwidths.computeIfAbsent(speedMts, mts -> points.stream()
-                .mapToDouble(point -> Bandwidth.ofMachineGbs(sockets, mts, point.socketGb(), point.fullestGb())).toArray());
+    /** GB/s of the machine at a speed. */
+    double bandwidthGbs(MemoryPoint point, int speedMts) {
+        return Bandwidth.ofMachineGbs(sockets, speedMts, point.socketGb(), point.fullestGb());
     }
 }

@@ -3,54 +3,89 @@ package sledwright.generator;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryModule;
 
 /**
- * What memory costs at least: every lot at its lowest unit price, modules divisible, no rule but stock. Never above the
- * true price, and told in a moment.
+ * What memory costs at least: every lot at its lowest unit price, modules divisible, no rule but stock and the number of
+ * slots. Never above the true price, and told in a moment.
+ *
+ * <p>The slots come in by Lagrangian relaxation: whatever one charges for a slot, the least of price plus charge, less the
+ * charge for all slots there are, is no more than the price. A few charges are tried and the best bound taken.
  */
 final class PriceFloor {
 
+    /** Charges for a slot, in units of the middling module's price. */
+    private static final double[] SLOT_CHARGES = {0.1, 0.3, 0.6, 1, 2, 4, 8};
+
     /** Units of a lot at its lowest reachable price. */
-    private record Offer(double pricePerUnit, int capacityGb, int units) {
-        double pricePerGb() {
-            return pricePerUnit / capacityGb;
-        }
+    private record Offer(double price, int capacityGb, int units) {
     }
 
+    private final List<Offer> offers = new ArrayList<>();
+    private final double worthOfGb;
     private final Steps byGb;
     private final Steps byUnit;
+    private final Steps byValue;
+    private final double[] charges;
+    private final Steps[] charged;
 
-    PriceFloor(Shelf shelf, List<MemoryModule> modules) {
-        List<Offer> offers = new ArrayList<>();
+    /** @param worthOfGb what a GB is worth to the customer, minor units */
+    PriceFloor(Shelf shelf, List<MemoryModule> modules, double worthOfGb) {
+        this.worthOfGb = worthOfGb;
         for (MemoryModule module : modules) {
             for (Lot lot : shelf.lots(module.sku())) {
                 lot.breaks().stream().filter(tier -> tier.minQuantity() <= lot.available()).mapToLong(Lot.PriceBreak::unitPrice).min()
                         .ifPresent(price -> offers.add(new Offer(price, module.capacityGb(), lot.available())));
             }
         }
-        offers.sort(Comparator.comparingDouble(Offer::pricePerGb));
-        byGb = new Steps(offers.size());
-        offers.forEach(offer -> byGb.add((double) offer.units * offer.capacityGb, offer.pricePerGb()));
-        offers.sort(Comparator.comparingDouble(Offer::pricePerUnit));
-        byUnit = new Steps(offers.size());
-        offers.forEach(offer -> byUnit.add(offer.units, offer.pricePerUnit));
+        byGb = stepsOfGb(Offer::price);
+        byUnit = steps(Offer::price, offer -> 1);
+        byValue = steps(offer -> offer.price - worthOfGb * offer.capacityGb, offer -> 1);
+        double middling = offers.stream().mapToDouble(Offer::price).sorted().skip(offers.size() / 2).findFirst().orElse(0);
+        charges = new double[middling > 0 ? SLOT_CHARGES.length : 0];
+        charged = new Steps[charges.length];
+        for (int i = 0; i < charges.length; i++) {
+            double charge = SLOT_CHARGES[i] * middling;
+            charges[i] = charge;
+            charged[i] = stepsOfGb(offer -> offer.price + charge);
+        }
     }
 
-    /** The least price (minor units) of so many GB in so many units or more; infinite where the stock ends first. */
-    double price(double gb, double units) {
-        return Math.max(byGb.price(gb), byUnit.price(units));
+    private Steps stepsOfGb(ToDoubleFunction<Offer> price) {
+        return steps(price, Offer::capacityGb);
     }
 
-    /** The least of price less worth over any amount of memory from {@code gb} on. */
-    double priceLessWorth(double gb, double worthOfGb) {
-        return byGb.priceLess(gb, worthOfGb);
+    private Steps steps(ToDoubleFunction<Offer> price, ToDoubleFunction<Offer> amount) {
+        List<Offer> sorted = new ArrayList<>(offers);
+        sorted.sort(Comparator.comparingDouble(offer -> price.applyAsDouble(offer) / amount.applyAsDouble(offer)));
+        Steps steps = new Steps(sorted.size());
+        sorted.forEach(offer -> steps.add(offer.units * amount.applyAsDouble(offer), price.applyAsDouble(offer) / amount.applyAsDouble(offer)));
+        return steps;
     }
 
-    /** The most GB that money buys. */
-    double mostGb(double money) {
-        return byGb.amountFor(money);
+    /** The least price (minor units) of so many GB in so many modules or more and within the slots; infinite where the stock ends first. */
+    double price(double gb, double modules, int slots) {
+        double least = Math.max(byGb.price(gb), byUnit.price(modules));
+        for (int i = 0; i < charges.length; i++) {
+            least = Math.max(least, charged[i].price(gb) - charges[i] * slots);
+        }
+        return least;
+    }
+
+    /** The least of price less worth over any amount of memory between two, within the slots. */
+    double priceLessWorth(double leastGb, double mostGb, int slots) {
+        return Math.max(byGb.priceLess(leastGb, mostGb, worthOfGb), byValue.priceLess(0, slots, 0));
+    }
+
+    /** The most GB that money buys within the slots: never more than what it and a charge's worth of the slots would buy at charged prices. */
+    double mostGb(double money, int slots) {
+        double most = byGb.amountFor(money);
+        for (int i = 0; i < charges.length; i++) {
+            most = Math.min(most, charged[i].amountFor(money + charges[i] * slots));
+        }
+        return most;
     }
 
     /** Cumulated amounts and prices, cheapest first. */
@@ -78,12 +113,19 @@ final class PriceFloor {
             return step == 0 ? 0 : prices[step - 1] + (amount - amounts[step - 1]) * slope(step);
         }
 
-        double priceLess(double amount, double worth) {
-            double least = price(amount) - worth * amount;
-            for (int step = Math.max(1, lowerBound(amounts, amount)); step <= size && slope(step) < worth; step++) {
-                least = Math.min(least, prices[step] - worth * amounts[step]);
+        /** The least of price less worth between two amounts: on from the lesser as long as a step costs less than it is worth. */
+        double priceLess(double from, double to, double worth) {
+            double price = price(from);
+            if (price == Double.POSITIVE_INFINITY) {
+                return price;
             }
-            return least;
+            double reached = from;
+            for (int step = Math.max(1, lowerBound(amounts, from)); step <= size && slope(step) < worth && reached < to; step++) {
+                double next = Math.min(amounts[step], to);
+                price += (next - reached) * slope(step);
+                reached = Math.max(reached, next);
+            }
+            return price - worth * reached;
         }
 
         double amountFor(double money) {

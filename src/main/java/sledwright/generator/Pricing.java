@@ -3,17 +3,20 @@ package sledwright.generator;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToLongFunction;
 import java.util.stream.IntStream;
 import sledwright.domain.MemorySupport;
 import sledwright.domain.Request;
+import sledwright.metrics.CheapestDraw;
 import sledwright.metrics.UsableMemory;
+import sledwright.rules.stock.Budget;
 import sledwright.rules.target.Target;
 
 /** Turns the shapes of a socket into priced points: the worthwhile draws of every bucket that can meet the request. */
 final class Pricing {
 
-    /** Combinations of uneven draws beyond which each group's are thinned to those worthwhile by themselves. */
-    private static final int MOST_COMBINATIONS = 4_096;
+    /** Above any price, and small enough that a few of them add up without overflow. */
+    private static final long UNAVAILABLE = CheapestDraw.IMPOSSIBLE / 1024;
 
     private final Request request;
     private final MemorySupport memory;
@@ -24,6 +27,9 @@ final class Pricing {
     private final long labourPerModule;
     private final Deadline deadline;
     private final List<Integer> wantedGroups;
+    private final long[][] leastPrice;
+    private final long[][] leastMicrowatts;
+    private final boolean dealtExactly;
 
     /**
      * @param draws          for each group of the shapes' key, for each number of modules, the worthwhile draws
@@ -39,16 +45,31 @@ final class Pricing {
         this.uncoveredSlots = uncoveredSlots;
         this.labourPerModule = labourPerModule;
         this.deadline = deadline;
+        dealtExactly = Deal.isExact(shapes.layouts().maxModules() * shapes.key().multiple() * sockets * request.machines());
+        leastPrice = bounds(draws, Draw::price);
+        leastMicrowatts = bounds(draws, draw -> dealtExactly ? draw.load().lightest() : draw.load().heaviest() - draw.load().range());
         // A group that cannot be left empty holds a part that the request wants used.
         wantedGroups = IntStream.range(0, draws.size()).filter(group -> draws.get(group).get(0).isEmpty()).boxed().toList();
+    }
+
+    /** For each group and number of modules the least figure of its draws; {@link #UNAVAILABLE} where there is none. */
+    private static long[][] bounds(List<List<List<Draw>>> draws, ToLongFunction<Draw> figure) {
+        return draws.stream().map(group -> group.stream()
+                .mapToLong(of -> of.stream().mapToLong(figure).min().orElse(UNAVAILABLE)).toArray()).toArray(long[][]::new);
     }
 
     /** The points with no more than so many GB on a socket. */
     MemoryPoints points(int mostSocketGb) {
         List<MemoryPoint> points = new ArrayList<>();
+        Skyline skyline = new Skyline(shapes.widths());
         for (Shapes.Bucket bucket : shapes.buckets()) {
-            if (bucket.totalGb() * shapes.key().multiple() <= mostSocketGb && canServe(bucket)) {
-                addPoints(points, bucket);
+            // Buckets come with the most to use first, so what serves no more here serves no more behind it.
+            if (!Target.MEMORY_CAPACITY.allows(request.require(), usableGb(bucket))) {
+                break;
+            }
+            if (bucket.totalGb() * shapes.key().multiple() <= mostSocketGb
+                    && Target.SPARE_SLOTS.allows(request.require(), uncoveredSlots - modules(bucket))) {
+                addPoints(points, skyline, bucket);
             }
         }
         return new MemoryPoints(points, sockets);
@@ -59,87 +80,77 @@ final class Pricing {
         return UsableMemory.gb(memory, request.require().mode(), totalGb, sockets * bucket.sparedGb());
     }
 
-    private boolean canServe(Shapes.Bucket bucket) {
-        int modules = modules(bucket);
-        return Target.MEMORY_CAPACITY.allows(request.require(), usableGb(bucket))
-                && Target.SPARE_SLOTS.allows(request.require(), uncoveredSlots - modules);
-    }
-
     private int modules(Shapes.Bucket bucket) {
         return bucket.modules() * shapes.key().multiple() * sockets;
     }
 
-    private void addPoints(List<MemoryPoint> points, Shapes.Bucket bucket) {
+    /** Adds the points of a bucket that none of those before matches: all of them leave at least as much to use. */
+    private void addPoints(List<MemoryPoint> points, Skyline skyline, Shapes.Bucket bucket) {
         if (deadline.isOver()) {
             throw new OutOfTimeException();
         }
         List<MemoryPoint> kept = new ArrayList<>(2);
+        long labour = labourPerModule * modules(bucket) * request.machines();
         for (Shapes.Shape shape : bucket.shapes()) {
-            List<List<Draw>> choices = choices(shape);
-            if (choices != null) {
-                combine(kept, bucket, shape, choices, 0, Draw.NOTHING, new Draw[choices.size()]);
+            // Most shapes are too dear at their cheapest and lightest; that is told without building anything.
+            long price = labour;
+            long lightest = 0;
+            for (int i = 0; i < shape.groups().length; i++) {
+                int group = shape.groups()[i];
+                price += leastPrice[group][shape.counts()[i]];
+                lightest += leastMicrowatts[group][shape.counts()[i]];
+            }
+            if (price < UNAVAILABLE && Budget.allows(request.limit(), price) && !isMatched(kept, price, lightest)
+                    && !skyline.matches(bucket.widthRank(), price, lightest) && holdsWanted(shape)) {
+                combine(kept, bucket, shape, 0, Draw.NOTHING, new Draw[shape.groups().length], labour);
             }
         }
-        points.addAll(kept);
-    }
-
-    /** The draws of each group of a shape; null where the stock cannot give them, or a part that is wanted would be left out. */
-    private List<List<Draw>> choices(Shapes.Shape shape) {
-        if (!wantedGroups.isEmpty() && !Arrays.stream(shape.groups()).boxed().toList().containsAll(wantedGroups)) {
-            return null;
-        }
-        List<List<Draw>> choices = new ArrayList<>(shape.groups().length);
-        long combinations = 1;
-        int uneven = 0;
-        for (int i = 0; i < shape.groups().length; i++) {
-            List<Draw> of = draws.get(shape.groups()[i]).get(shape.counts()[i]);
-            if (of.isEmpty()) {
-                return null;
-            }
-            choices.add(of);
-            combinations *= of.size();
-            uneven += of.stream().allMatch(Draw::even) ? 0 : 1;
-        }
-        if (uneven == 1 || combinations > MOST_COMBINATIONS && uneven > 1) {
-            choices.replaceAll(this::worthwhileByThemselves);
-        }
-        return choices;
-    }
-
-    /** Drops draws whose heaviest machine another undercuts at no greater price; exact where no other group is uneven. */
-    private List<Draw> worthwhileByThemselves(List<Draw> of) {
-        List<Draw> kept = new ArrayList<>();
-        long lightest = Long.MAX_VALUE;
-        for (Draw draw : of) {
-            long weight = draw.heaviest(request.machines());
-            if (weight < lightest) {
-                lightest = weight;
-                kept.add(draw);
+        for (MemoryPoint point : kept) {
+            if (!skyline.matches(bucket.widthRank(), point.price(), point.microwatts() - point.slack())) {
+                skyline.add(bucket.widthRank(), point.price(), point.microwatts());
+                points.add(point);
             }
         }
-        return kept;
     }
 
-    private void combine(List<MemoryPoint> kept, Shapes.Bucket bucket, Shapes.Shape shape, List<List<Draw>> choices, int group,
-                         Draw sofar, Draw[] chosen) {
-        if (group < choices.size()) {
-            for (Draw draw : choices.get(group)) {
-                chosen[group] = draw;
-                combine(kept, bucket, shape, choices, group + 1, sofar.plus(draw), chosen);
+    private boolean holdsWanted(Shapes.Shape shape) {
+        return wantedGroups.isEmpty() || Arrays.stream(shape.groups()).boxed().toList().containsAll(wantedGroups);
+    }
+
+    private void combine(List<MemoryPoint> kept, Shapes.Bucket bucket, Shapes.Shape shape, int index, Draw sofar, Draw[] chosen,
+                         long labour) {
+        if (index < chosen.length) {
+            for (Draw draw : draws.get(shape.groups()[index]).get(shape.counts()[index])) {
+                chosen[index] = draw;
+                combine(kept, bucket, shape, index + 1, sofar.plus(draw), chosen, labour);
             }
             return;
         }
-        long price = sofar.price() + labourPerModule * modules(bucket) * request.machines();
-        long least = sofar.least() / request.machines();
-        if (kept.stream().anyMatch(point -> point.price() <= price && point.microwatts() <= least)) {
+        long price = sofar.price() + labour;
+        Draw.Load load = sofar.load();
+        long lightest = load.uneven() == 0 ? load.heaviest() : dealtExactly ? load.total() / request.machines() : load.heaviest() - load.range();
+        if (!Budget.allows(request.limit(), price)) {
             return;
         }
-        long microwatts = sofar.heaviest(request.machines());
-        if (kept.stream().anyMatch(point -> point.price() <= price && point.microwatts() <= microwatts)) {
+        if (isMatched(kept, price, lightest)) {
             return;
         }
-        kept.removeIf(point -> point.price() >= price && point.microwatts() >= microwatts);
+        long heaviest = load.uneven() > 0 && dealtExactly ? Deal.heaviestMicrowatts(sofar.shares(), request.machines()) : load.heaviest();
+        long slack = load.uneven() > 1 && !dealtExactly ? load.range() : 0;
+        if (isMatched(kept, price, heaviest - slack)) {
+            return;
+        }
+        kept.removeIf(point -> point.price() >= price && point.microwatts() - point.slack() >= heaviest);
         kept.add(new MemoryPoint(price, bucket.totalGb() * shapes.key().multiple(), bucket.fullestGb(), usableGb(bucket),
-                modules(bucket), microwatts, shapes.key(), bucket, shape, List.of(chosen)));
+                modules(bucket), heaviest, slack, shapes.key(), bucket, shape, List.of(chosen)));
+    }
+
+    private static boolean isMatched(List<MemoryPoint> kept, long price, long microwatts) {
+        for (MemoryPoint point : kept) {
+            if (point.price() <= price && point.microwatts() <= microwatts) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -1,8 +1,8 @@
 package sledwright.generator;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.PriorityQueue;
 import sledwright.domain.Limits;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
@@ -24,6 +24,7 @@ final class Query {
     private final List<Family> families;
     private final Ranking ranking;
     private final Deadline deadline;
+    private double openAim;
 
     Query(Request request, List<Family> families, Ranking ranking, Deadline deadline) {
         this.require = request.require();
@@ -47,16 +48,22 @@ final class Query {
     }
 
     /** A frame's choice of memory and the bound of what can come of it. */
-    private record Branch(Frame frame, MemoryOption option, double bound) {
+    private record Branch(Frame frame, MemoryOption option, double bound, int order) implements Comparable<Branch> {
+
+        @Override
+        public int compareTo(Branch other) {
+            int byBound = Double.compare(bound, other.bound);
+            return byBound != 0 ? byBound : Integer.compare(order, other.order);
+        }
     }
 
     /** The best build of a zone. */
     Answer best(Zone zone) {
-        List<Branch> branches = branches(zone);
-        branches.sort(Comparator.comparingDouble(Branch::bound).thenComparing(Branch::frame, ranking.promisingFirst()));
+        // Few branches are ever looked at, so they are heaped rather than sorted.
+        PriorityQueue<Branch> branches = new PriorityQueue<>(branches(zone));
         Candidate best = null;
-        double openAim = Double.POSITIVE_INFINITY;
-        for (Branch branch : branches) {
+        openAim = Double.POSITIVE_INFINITY;
+        for (Branch branch = branches.poll(); branch != null; branch = branches.poll()) {
             if (best != null && branch.bound > best.aim()) {
                 break;
             }
@@ -66,6 +73,9 @@ final class Query {
             }
             try {
                 best = better(best, branch, zone);
+                if (branch.option.isEntangled()) {
+                    openAim = Math.min(openAim, branch.bound);
+                }
             } catch (OutOfTimeException unfinished) {
                 openAim = Math.min(openAim, branch.bound);
             }
@@ -76,20 +86,23 @@ final class Query {
     private List<Branch> branches(Zone zone) {
         List<Branch> branches = new ArrayList<>();
         for (Family family : families) {
-            for (Frame frame : family.frames()) {
-                if (frame.throughput() >= zone.throughput() && frame.cores() >= zone.cores() && Watts.of(frame.microwatts()) <= zone.loadW()) {
-                    for (MemoryOption option : family.options()) {
-                        if (option.serves(frame.processor().memoryMts()) && frame.types().contains(option.level().type())) {
-                            double bound = ranking.bound(frame, option, leastUsableGb(frame, zone), leastBandwidthGbs(frame, zone));
-                            if (bound < Double.POSITIVE_INFINITY) {
-                                branches.add(new Branch(frame, option, bound));
-                            }
+            List<Frame> frames = family.frames().stream().filter(frame -> isInside(frame, zone)).toList();
+            for (MemoryOption option : family.options()) {
+                for (Frame frame : frames) {
+                    if (option.serves(frame.processor().memoryMts()) && frame.types().contains(option.level().type())) {
+                        double bound = ranking.bound(frame, option, leastUsableGb(frame, zone), leastBandwidthGbs(frame, zone));
+                        if (bound < Double.POSITIVE_INFINITY) {
+                            branches.add(new Branch(frame, option, bound, branches.size()));
                         }
                     }
                 }
             }
         }
         return branches;
+    }
+
+    private static boolean isInside(Frame frame, Zone zone) {
+        return frame.throughput() >= zone.throughput() && frame.cores() >= zone.cores() && Watts.of(frame.microwatts()) <= zone.loadW();
     }
 
     /** A hair below what the targets ask for, since they compare to a millionth and this only prunes. */
@@ -103,37 +116,44 @@ final class Query {
 
     private Candidate better(Candidate incumbent, Branch branch, Zone zone) {
         Frame frame = branch.frame;
+        int speedMts = branch.option.speedMts(frame.processor().memoryMts());
         MemoryPoints points = branch.option.points(frame.processor().maxMemoryGb().orElse(Integer.MAX_VALUE));
-        double[] bandwidths = points.bandwidthsGbs(branch.option.speedMts(frame.processor().memoryMts()));
         double usableGb = leastUsableGb(frame, zone);
-        double bandwidthGbs = leastBandwidthGbs(frame, zone);
+        double leastGbs = leastBandwidthGbs(frame, zone);
         Candidate best = incumbent;
-        for (int i = 0; i < points.size(); i++) {
-            MemoryPoint point = points.get(i);
+        for (MemoryPoint point : ranking.order(points, speedMts)) {
             long price = frame.price() + point.price();
-            if (!Budget.allows(limits, price) || best != null && ranking.isHopeless(frame, price, best)) {
+            double bandwidthGbs = points.bandwidthGbs(point, speedMts);
+            double aim = ranking.aim(frame, point, price, bandwidthGbs);
+            if (best != null && ranking.isHopeless(frame, aim, price, best)) {
                 break;
             }
-            if (point.usableGb() >= usableGb && bandwidths[i] >= bandwidthGbs) {
+            if (point.usableGb() >= usableGb && bandwidthGbs >= leastGbs && Budget.allows(limits, price)
+                    && keepsTargets(frame, point, bandwidthGbs)) {
                 double loadW = Watts.of(frame.microwatts() + point.microwatts());
-                if (loadW <= zone.loadW() && keepsTargets(frame, point, bandwidths[i]) && carries(frame, loadW)) {
-                    double aim = ranking.aim(frame, point, price, bandwidths[i]);
-                    if (best == null || aim <= best.aim()) {
-                        Candidate found = new Candidate(frame, branch.option, point, aim, price, bandwidths[i], loadW);
-                        if (best == null || ranking.compare(found, best) < 0) {
-                            best = found;
-                        }
-                    }
+                if (loadW <= zone.loadW() && carries(frame, loadW)) {
+                    Candidate found = new Candidate(frame, branch.option, point, aim, price, bandwidthGbs, loadW);
+                    best = best == null || ranking.compare(found, best) < 0 ? found : best;
+                } else if (point.slack() > 0) {
+                    noteIfLighterWouldDo(frame, point, zone, aim);
                 }
             }
         }
         return best;
     }
 
+    /** A build that is too heavy only because its units were not dealt as well as can be leaves its aim open. */
+    private void noteIfLighterWouldDo(Frame frame, MemoryPoint point, Zone zone, double aim) {
+        double leastW = Watts.of(frame.microwatts() + point.microwatts() - point.slack());
+        if (leastW <= zone.loadW() && carries(frame, leastW)) {
+            openAim = Math.min(openAim, aim);
+        }
+    }
+
     private boolean keepsTargets(Frame frame, MemoryPoint point, double bandwidthGbs) {
-        return Target.BANDWIDTH.allows(require, bandwidthGbs)
-                && Target.MEMORY_PER_CORE.allows(require, Figures.perCore(point.usableGb(), frame.cores()))
-                && Target.BANDWIDTH_PER_CORE.allows(require, Figures.perCore(bandwidthGbs, frame.cores()));
+        return (require.bandwidthGbs() == 0 || Target.BANDWIDTH.allows(require, bandwidthGbs))
+                && (require.gbPerCore() == 0 || Target.MEMORY_PER_CORE.allows(require, Figures.perCore(point.usableGb(), frame.cores())))
+                && (require.gbsPerCore() == 0 || Target.BANDWIDTH_PER_CORE.allows(require, Figures.perCore(bandwidthGbs, frame.cores())));
     }
 
     private boolean carries(Frame frame, double loadW) {

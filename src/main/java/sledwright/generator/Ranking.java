@@ -1,6 +1,7 @@
 package sledwright.generator;
 
 import java.util.Comparator;
+import java.util.List;
 import sledwright.domain.Objective;
 import sledwright.domain.Request;
 import sledwright.metrics.Quantity;
@@ -12,6 +13,8 @@ import sledwright.metrics.SurplusWorth;
  * more usable memory, less load, more cores.
  */
 final class Ranking implements Comparator<Candidate> {
+
+    private static final double ROUNDING = 1e-4;
 
     private final Request request;
     private final Objective objective;
@@ -54,12 +57,32 @@ final class Ranking implements Comparator<Candidate> {
         };
     }
 
-    /** Whether no build of a frame at that price or a higher one can come before another, whatever its memory. */
-    boolean isHopeless(Frame frame, long price, Candidate other) {
+    /** Points in the order in which they promise most to any frame: once {@link #isHopeless} holds for one, so it does behind it. */
+    List<MemoryPoint> order(MemoryPoints points, int speedMts) {
+        if (objective == Objective.CHEAPEST || objective == Objective.MOST_THROUGHPUT) {
+            return points.cheapestFirst();
+        }
+        return points.inOrderOf(speedMts, point -> ownAim(point, points.bandwidthGbs(point, speedMts)));
+    }
+
+    /** The memory's own part of the aim. */
+    private double ownAim(MemoryPoint point, double bandwidthGbs) {
+        return switch (objective) {
+            case CHEAPEST, MOST_THROUGHPUT -> point.price();
+            case MOST_BANDWIDTH -> -bandwidthGbs;
+            case MOST_MEMORY -> -point.usableGb();
+            case BEST_VALUE -> point.price() - SurplusWorth.of(request, 0, point.usableGb(), bandwidthGbs, 0);
+        };
+    }
+
+    /** Whether no build of the frame can come before another, once one of that aim and price does not. */
+    boolean isHopeless(Frame frame, double aim, long price, Candidate other) {
         return switch (objective) {
             case CHEAPEST -> price > other.price();
             case MOST_THROUGHPUT -> frame.throughput() <= other.throughput() && price > other.price();
-            case MOST_BANDWIDTH, MOST_MEMORY, BEST_VALUE -> false;
+            case MOST_BANDWIDTH, MOST_MEMORY -> aim > other.aim();
+            // Sums of fractions: what is taken apart and put together again may differ in the last digits.
+            case BEST_VALUE -> aim > other.aim() + ROUNDING;
         };
     }
 
@@ -70,7 +93,7 @@ final class Ranking implements Comparator<Candidate> {
 
     /** Frames in the order in which they promise most: once one cannot win by itself, none after it can. */
     Comparator<Frame> promisingFirst() {
-        return Comparator.comparingDouble(this::ownAim).thenComparingLong(Frame::price)
+        return Comparator.<Frame>comparingDouble(this::ownAim).thenComparingLong(Frame::price)
                 .thenComparing(Comparator.comparingDouble(Frame::throughput).reversed()).thenComparingLong(Frame::microwatts)
                 .thenComparing(Comparator.comparingInt(Frame::cores).reversed());
     }
@@ -103,12 +126,12 @@ final class Ranking implements Comparator<Candidate> {
             return Double.POSITIVE_INFINITY;
         }
         return switch (objective) {
-            case CHEAPEST -> least;
+            case CHEAPEST -> Math.ceil(least - ROUNDING);
             case MOST_THROUGHPUT -> -frame.throughput();
-            case MOST_BANDWIDTH -> -channelsGbs * option.mostWidth();
-            case MOST_MEMORY -> -Math.min(option.mostUsableGb(mostSocketGb), option.mostUsableGbFor(money - frame.price()));
-            case BEST_VALUE -> frame.price() - frame.worth()
-                    + option.leastPriceLessWorth(usableGb, width, request.worth().gb()) + request.machines()
+            case MOST_BANDWIDTH -> -option.widestGbs(frame.processor().memoryMts());
+            case MOST_MEMORY -> -ROUNDING - Math.min(option.mostUsableGb(mostSocketGb), option.mostUsableGbFor(money - frame.price()));
+            case BEST_VALUE -> -ROUNDING + frame.price() - frame.worth()
+                    + option.leastPriceLessWorth(usableGb, width, mostSocketGb) + request.machines()
                     * (request.worth().gb() * request.require().memoryGb()
                     - request.worth().gbs() * (channelsGbs * option.mostWidth() - request.require().bandwidthGbs()));
         };

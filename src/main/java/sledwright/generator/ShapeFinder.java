@@ -2,7 +2,8 @@ package sledwright.generator;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -24,9 +25,22 @@ final class ShapeFinder {
     private final ShapeKey key;
     private final Layouts layouts;
     private final Deadline deadline;
-    private final Map<BucketKey, List<Shapes.Shape>> buckets = new LinkedHashMap<>();
+    private final Map<BucketKey, List<Shapes.Shape>> buckets = new HashMap<>();
 
-    private record BucketKey(int totalGb, int fullestGb, double sparedGb, int modules) {
+    /** In the order of what is left to use, the most first, then of width, the widest first. */
+    private record BucketKey(int totalGb, int fullestGb, double sparedGb, int modules) implements Comparable<BucketKey> {
+
+        private static final Comparator<BucketKey> ORDER = Comparator.comparingDouble((BucketKey key) -> key.sparedGb - key.totalGb)
+                .thenComparingDouble(key -> -key.width()).thenComparingInt(BucketKey::modules);
+
+        double width() {
+            return (double) totalGb / fullestGb;
+        }
+
+        @Override
+        public int compareTo(BucketKey other) {
+            return ORDER.compare(this, other);
+        }
     }
 
     private ShapeFinder(ShapeKey key, Deadline deadline) {
@@ -44,10 +58,18 @@ final class ShapeFinder {
         ShapeFinder finder = new ShapeFinder(key, deadline);
         int[] capacities = key.groups().stream().mapToInt(GroupKind::capacityGb).distinct().toArray();
         finder.forEachSet(capacities, new ArrayList<>(), 0);
-        List<Shapes.Bucket> buckets = new ArrayList<>();
-        finder.buckets.forEach((figures, shapes) -> buckets.add(new Shapes.Bucket(figures.totalGb, figures.fullestGb,
-                figures.sparedGb, figures.modules, shapes)));
-        return new Shapes(key, finder.layouts, buckets);
+        return finder.shapes();
+    }
+
+    private Shapes shapes() {
+        double[] widths = buckets.keySet().stream().mapToDouble(BucketKey::width).distinct().sorted().toArray();
+        List<Shapes.Bucket> sorted = new ArrayList<>(buckets.size());
+        buckets.entrySet().stream().sorted(Map.Entry.comparingByKey()).forEach(entry -> {
+            BucketKey figures = entry.getKey();
+            int rank = widths.length - Arrays.binarySearch(widths, figures.width());
+            sorted.add(new Shapes.Bucket(figures.totalGb, figures.fullestGb, figures.sparedGb, figures.modules, rank, entry.getValue()));
+        });
+        return new Shapes(key, layouts, sorted, widths.length);
     }
 
     private void forEachSet(int[] capacities, List<Integer> chosen, int from) {

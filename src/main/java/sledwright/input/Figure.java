@@ -22,6 +22,7 @@ record Figure(Optional<BigDecimal> value, String problem) {
     private static final Pattern THOUSANDS_BY_COMMA = Pattern.compile("[+-]?[1-9]\\d{0,2}(,\\d{3})+(\\.\\d+)?");
     private static final Pattern THOUSANDS_BY_POINT = Pattern.compile("[+-]?[1-9]\\d{0,2}(\\.\\d{3})+(,\\d+)?");
     private static final Pattern WITH_UNIT = Pattern.compile("([+-]?\\d+(?:[.,]\\d+)?)\\s*([\\p{L}\\p{Sc}°%][^\\d]*)");
+    private static final Pattern AFTER_CURRENCY = Pattern.compile("\\p{Sc}\\s*([+-]?\\d+(?:[.,]\\d+)?)");
     private static final Pattern NOT_FINITE = Pattern.compile("[+-]?\\.?(nan|inf|infinity|∞)", Pattern.CASE_INSENSITIVE);
 
     /** Reads a figure with a decimal point or, where the file allows it, with a decimal comma. */
@@ -56,6 +57,9 @@ record Figure(Optional<BigDecimal> value, String problem) {
             return "must be a finite number";
         }
         Matcher unit = WITH_UNIT.matcher(text);
+        if (!unit.matches()) {
+            unit = AFTER_CURRENCY.matcher(text);
+        }
         if (unit.matches()) {
             return "must be a number alone; drop the unit and write " + unit.group(1);
         }

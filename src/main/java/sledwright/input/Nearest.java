@@ -8,8 +8,8 @@ import java.util.Map;
 /** Finds the known name that is most like a mistyped one. */
 public final class Nearest {
 
-    /** Each search walks all names, so a file of nothing but unknown names stops getting hints at some point. */
-    private static final int MOST_SEARCHES = 200;
+    /** Each search walks all names, so a large file of nothing but unknown names stops getting hints at some point. */
+    private static final int MOST_COMPARISONS = 200_000;
 
     private final List<String> names;
     private final Map<String, String> hints = new HashMap<>();
@@ -24,7 +24,7 @@ public final class Nearest {
         if (known != null) {
             return known;
         }
-        if (hints.size() >= MOST_SEARCHES) {
+        if (!hints.isEmpty() && (hints.size() + 1L) * names.size() > MOST_COMPARISONS) {
             return "";
         }
         String hint = search(name);

@@ -3,7 +3,6 @@ package sledwright.input;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import sledwright.input.Value.Group;
@@ -13,6 +12,10 @@ import sledwright.input.Value.Series;
 
 /** The keys of one YAML section. Every key that is asked for counts as known; {@link #finish} reports the others. */
 public final class Section implements Fields {
+
+    /** A key that is a value itself, and what stands under it. */
+    public record Entry(Field key, Field value) {
+    }
 
     private final Group group;
     private final String path;
@@ -94,17 +97,16 @@ public final class Section implements Fields {
         return value.isPresent() && value.get() instanceof Series ? list(name) : field(name).stream().toList();
     }
 
-    /** The single values of a section whose keys are free, each named by its key; none when the section is absent. */
-    public List<Field> entries(String name) {
-        List<Field> found = new ArrayList<>();
-        section(name).ifPresent(section -> {
-            for (Map.Entry<String, Value> entry : section.group.values().entrySet()) {
-                if (entry.getValue() instanceof Nothing) {
-                    section.missing(entry.getKey());
-                }
-                scalar(entry.getKey(), entry.getValue()).ifPresent(found::add);
+    /** The single values of a section whose keys are free; none when the section is absent. */
+    public List<Entry> entries(String name) {
+        List<Entry> found = new ArrayList<>();
+        section(name).ifPresent(section -> section.group.values().forEach((key, value) -> {
+            if (value instanceof Nothing) {
+                section.missing(key);
             }
-        });
+            Field keyField = new Field(section.path, key, section.place(key), false);
+            scalar(section.full(key), value).ifPresent(field -> found.add(new Entry(keyField, field)));
+        }));
         return found;
     }
 

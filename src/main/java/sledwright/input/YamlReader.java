@@ -85,7 +85,7 @@ public final class YamlReader {
             return faults.since(before) && !(value instanceof Value.Group) ? Optional.empty() : Optional.of(value);
         } catch (MarkedYAMLException broken) {
             int line = broken.getProblemMark() == null ? 0 : broken.getProblemMark().getLine() + 1;
-            faults.add(places.apply(line), "not readable as YAML: " + oneLine(broken.getProblem()));
+            faults.add(places.apply(line), "not readable as YAML: " + problem(broken, line));
         } catch (YAMLException broken) {
             faults.add(places.apply(0), "not readable as YAML: " + oneLine(broken.getMessage()));
         }
@@ -99,6 +99,14 @@ public final class YamlReader {
         options.setCodePointLimit(MOST_MEGABYTES * 1_000_000);
         options.setProcessComments(false);
         return options;
+    }
+
+    private static String problem(MarkedYAMLException broken, int line) {
+        if (broken.getContext() == null) {
+            return oneLine(broken.getProblem());
+        }
+        int begun = broken.getContextMark() == null ? line : broken.getContextMark().getLine() + 1;
+        return oneLine(broken.getContext()) + (begun == line ? "" : " begun at line " + begun) + ", " + oneLine(broken.getProblem());
     }
 
     private static String oneLine(String problem) {

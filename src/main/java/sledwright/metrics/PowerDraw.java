@@ -1,5 +1,7 @@
 package sledwright.metrics;
 
+import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.OptionalDouble;
@@ -20,6 +22,17 @@ public final class PowerDraw {
         double processors = build.processors().stream().mapToDouble(Processor::tdpW).sum();
         double modules = build.modules().values().stream().mapToDouble(MemoryModule::powerW).sum();
         return Quantity.rounded(build.platform().power().baseW() + processors + modules);
+    }
+
+    /** Of several machines the one of the greatest load; of equals the first. */
+    public static Build heaviest(List<Build> machines) {
+        Build heaviest = machines.get(0);
+        for (Build machine : machines) {
+            if (loadW(machine) > loadW(heaviest)) {
+                heaviest = machine;
+            }
+        }
+        return heaviest;
     }
 
     /** Watts that the supplies deliver with the redundant ones failed, at the site's mains. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.CoolingKit;
@@ -20,6 +21,7 @@ import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Nearest;
 import sledwright.input.Section;
+import sledwright.input.Section.Entry;
 
 /** A file of kind {@code build}. Whatever the rules judge is left to them: only what cannot be written down as a build is a fault. */
 public final class BuildFile implements RequestFile {
@@ -32,8 +34,8 @@ public final class BuildFile implements RequestFile {
     private final Optional<Field> cooling;
     private final Optional<Field> supply;
     private final Optional<Integer> supplyCount;
-    /** Named by the slot. */
-    private final List<Field> modules;
+    /** Skus by slot. */
+    private final List<Entry> modules;
 
     private BuildFile(Path file, Section top) {
         platform = top.required("platform");
@@ -97,8 +99,8 @@ public final class BuildFile implements RequestFile {
         List<Supply> options = find.supplies(field, board);
         List<Supply> fitting = options.stream().filter(option -> supplyCount.isEmpty() || supplyCount.get() == option.count()).toList();
         if (!options.isEmpty() && fitting.size() != 1) {
-            field.fault("supply_count must be one of %s, as %s lists it".formatted(
-                    options.stream().map(Supply::count).toList(), board.sku()), faults);
+            field.fault("supply_count must be %s, as %s lists it".formatted(
+                    options.stream().map(option -> String.valueOf(option.count())).collect(Collectors.joining(" or ")), board.sku()), faults);
         }
         return fitting.stream().findFirst();
     }
@@ -106,15 +108,15 @@ public final class BuildFile implements RequestFile {
     private SortedMap<Slot, MemoryModule> filled(Optional<Platform> board, Resolver find, Faults faults) {
         SortedMap<Slot, MemoryModule> filled = new TreeMap<>();
         Optional<Nearest> names = board.map(known -> new Nearest(known.board().slots().stream().map(Slot::name).toList()));
-        for (Field field : modules) {
-            Optional<MemoryModule> module = find.module(field);
+        for (Entry entry : modules) {
+            Optional<MemoryModule> module = find.module(entry.value());
             if (board.isEmpty()) {
                 continue;
             }
-            Optional<Slot> slot = board.get().board().slot(field.name());
+            Optional<Slot> slot = board.get().board().slot(entry.key().text());
             if (slot.isEmpty()) {
-                new Field("modules", field.name(), field.place(), false).fault("is no slot of %s%s".formatted(
-                        board.get().sku(), names.orElseThrow().hint(field.name())), faults);
+                entry.key().fault("is no slot of %s%s".formatted(
+                        board.get().sku(), names.orElseThrow().hint(entry.key().text())), faults);
             } else if (module.isPresent()) {
                 filled.put(slot.get(), module.get());
             }

@@ -13,15 +13,16 @@ import sledwright.domain.Request;
 import sledwright.domain.Worth;
 import sledwright.input.Faults;
 import sledwright.input.Field;
+import sledwright.input.Section.Entry;
 
 /**
  * A request before it is held against a catalogue.
  *
  * @param figures what needs no catalogue; its skus and amounts are still missing
- * @param onHand  units by sku, each field named by its sku
+ * @param onHand  units by sku
  */
 record Draft(Optional<Path> catalogFolder, Request figures, Optional<Field> price, WorthFields worth, LicenceFields licence,
-             List<Field> platforms, List<Field> forbid, List<Field> use, List<Field> onHand) {
+             List<Field> platforms, List<Field> forbid, List<Field> use, List<Entry> onHand) {
 
     record WorthFields(Optional<Field> core, Optional<Field> gb, Optional<Field> gbs, Optional<Field> throughput) {
 
@@ -51,9 +52,9 @@ record Draft(Optional<Path> catalogFolder, Request figures, Optional<Field> pric
 
     private Map<String, Integer> onHand(Resolver find, Faults faults) {
         Map<String, Integer> units = new HashMap<>();
-        for (Field field : onHand) {
-            find.part(new Field("on_hand", field.name(), field.place(), false));
-            field.whole(RequestBounds.ON_HAND, faults).ifPresent(count -> units.put(field.name(), count));
+        for (Entry entry : onHand) {
+            find.part(entry.key());
+            entry.value().whole(RequestBounds.ON_HAND, faults).ifPresent(count -> units.put(entry.key().text(), count));
         }
         return units;
     }

@@ -11,17 +11,17 @@ public final class RequestBounds {
 
     public static final Bounds PROCESSORS = Bounds.of(0, 64, "processors");
     public static final Bounds SUPPLY_COUNT = Bounds.of(1, 16, "supplies");
-    public static final Bounds CORES = Bounds.of(0, 100_000, "cores");
-    public static final Bounds MEMORY_GB = Bounds.of(0, 1_000_000, "GB");
-    public static final Bounds BANDWIDTH_GBS = Bounds.of(0, 1_000_000, "GB/s");
+    public static final Bounds CORES = Bounds.of(0, 1_000_000, "cores");
+    public static final Bounds MEMORY_GB = Bounds.of(0, 1e9, "GB");
+    public static final Bounds BANDWIDTH_GBS = Bounds.of(0, 1e9, "GB/s");
     public static final Bounds THROUGHPUT = Bounds.of(0, 1e9, "");
     public static final Bounds GHZ = Bounds.of(0, 20, "GHz").not("MHz", 1000);
-    public static final Bounds GB_PER_CORE = Bounds.of(0, 100_000, "GB");
-    public static final Bounds GBS_PER_CORE = Bounds.of(0, 100_000, "GB/s");
-    public static final Bounds SPARE_SLOTS = Bounds.of(0, 10_000, "slots");
+    public static final Bounds GB_PER_CORE = Bounds.of(0, 1e9, "GB");
+    public static final Bounds GBS_PER_CORE = Bounds.of(0, 1e9, "GB/s");
+    public static final Bounds SPARE_SLOTS = Bounds.of(0, 1_000_000, "slots");
 
     public static final Bounds PRICE = Bounds.of(0, 1e14, "");
-    public static final Bounds POWER_W = Bounds.of(0, 1_000_000, "W");
+    public static final Bounds POWER_W = Bounds.of(0, 1e9, "W");
     public static final Bounds LEAD_DAYS = Bounds.of(0, 36_500, "days");
     public static final Bounds INLET_C = Bounds.of(-50, 80, "degrees Celsius");
     public static final Bounds ALTITUDE_M = Bounds.of(-500, 9000, "m");

@@ -14,4 +14,9 @@ public final class Numbers {
         BigDecimal rounded = BigDecimal.valueOf(figure).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros();
         return (rounded.scale() < 0 ? rounded.setScale(0) : rounded).toPlainString();
     }
+
+    /** A number of things: {@code 1 module}, {@code 2 modules}. */
+    public static String counted(int number, String one, String several) {
+        return number + " " + (number == 1 ? one : several);
+    }
 }

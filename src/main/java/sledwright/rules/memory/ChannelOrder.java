@@ -5,6 +5,7 @@ import java.util.List;
 import sledwright.domain.Build;
 import sledwright.domain.Channel;
 import sledwright.rules.Machine;
+import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
 import sledwright.rules.cooling.BlockedSlot;
@@ -38,8 +39,8 @@ public final class ChannelOrder extends Rule<Machine> {
             for (Channel earlier : channels.subList(0, later.index())) {
                 int depth = BlockedSlot.depth(build.platform(), build.cooling(), earlier.socket(), earlier.index());
                 if (!allows(earlier.filled().size(), depth, later.filled().size())) {
-                    broken.add(broken(later.name(), "Channel %s holds %d modules while channel %s before it holds %d and has room.",
-                            later.name(), later.filled().size(), earlier.name(), earlier.filled().size()));
+                    broken.add(broken(later.name(), "Channel %s holds %s while channel %s before it holds %d and has room.",
+                            later.name(), Numbers.counted(later.filled().size(), "module", "modules"), earlier.name(), earlier.filled().size()));
                     break;
                 }
             }

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.MemorySupport;
 import sledwright.rules.Machine;
+import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
 
@@ -29,8 +30,9 @@ public final class DistinctCapacities extends Rule<Machine> {
                 .collect(Collectors.toCollection(TreeSet::new));
         MemorySupport memory = machine.build().platform().memory();
         return allows(memory, capacities.size()) ? List.of() : List.of(broken("",
-                "The machine holds modules of %s GB; %s allows %d distinct capacities.",
+                "The machine holds modules of %s GB; %s allows %s.",
                 capacities.stream().map(String::valueOf).collect(Collectors.joining(", ")),
-                machine.build().platform().sku(), memory.maxDistinctCapacities()));
+                machine.build().platform().sku(),
+                Numbers.counted(memory.maxDistinctCapacities(), "distinct capacity", "distinct capacities")));
     }
 }

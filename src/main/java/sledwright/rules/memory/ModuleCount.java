@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import sledwright.domain.MemorySupport;
 import sledwright.rules.Machine;
+import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
 
@@ -33,8 +34,8 @@ public final class ModuleCount extends Rule<Machine> {
         return IntStream.range(0, machine.build().platform().board().sockets())
                 .filter(socket -> Sockets.modules(machine.build(), socket) > 0)
                 .filter(socket -> !allows(memory, Sockets.modules(machine.build(), socket)))
-                .mapToObj(socket -> broken(Sockets.name(socket), "Socket %d holds %d modules; %s supports %s.", socket + 1,
-                        Sockets.modules(machine.build(), socket), machine.build().platform().sku(),
+                .mapToObj(socket -> broken(Sockets.name(socket), "Socket %d holds %s; %s supports %s.", socket + 1,
+                        Numbers.counted(Sockets.modules(machine.build(), socket), "module", "modules"), machine.build().platform().sku(),
                         memory.countsPerSocket().stream().sorted().map(String::valueOf).collect(Collectors.joining(", "))))
                 .toList();
     }

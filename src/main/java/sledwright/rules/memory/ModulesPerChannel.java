@@ -4,6 +4,7 @@ import java.util.List;
 import sledwright.domain.MemorySupport;
 import sledwright.domain.ModuleType;
 import sledwright.rules.Machine;
+import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
 
@@ -27,8 +28,8 @@ public final class ModulesPerChannel extends Rule<Machine> {
             int filled = channel.filled().size();
             return channel.modules().stream().distinct()
                     .filter(module -> !allows(memory, module.type(), module.ranks(), filled))
-                    .map(module -> broken(channel.name(), "Channel %s holds %d modules; %s has no speed for %d-rank %s at that number.",
-                            channel.name(), filled, machine.build().platform().sku(), module.ranks(), module.type()));
+                    .map(module -> broken(channel.name(), "Channel %s holds %s; %s has no speed for %d-rank %s at that number.",
+                            channel.name(), Numbers.counted(filled, "module", "modules"), machine.build().platform().sku(), module.ranks(), module.type()));
         }).distinct().toList();
     }
 }

@@ -16,15 +16,15 @@ public final class RankOrder extends Rule<Machine> {
     public static final String ID = "rank-order";
 
     /** The order in which a channel takes its modules. */
-    public static final Comparator<MemoryModule> FILL_ORDER =
-            Comparator.comparingInt(MemoryModule::ranks).thenComparingInt(MemoryModule::capacityGb).reversed();
+    public static final Comparator<MemoryModule.Kind> FILL_ORDER =
+            Comparator.comparingInt(MemoryModule.Kind::ranks).thenComparingInt(MemoryModule.Kind::capacityGb).reversed();
 
     public RankOrder() {
         super(ID, "Within a channel no module has more ranks than the one before it or, at equal ranks, more capacity.");
     }
 
     public static boolean allows(MemoryModule before, MemoryModule after) {
-        return FILL_ORDER.compare(before, after) <= 0;
+        return FILL_ORDER.compare(before.kind(), after.kind()) <= 0;
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.rules.Machine;
+import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
 
@@ -32,12 +33,12 @@ public final class SocketCount extends Rule<Machine> {
         int fitted = machine.build().processors().size();
         List<Violation> broken = new ArrayList<>();
         if (!allows(platform, fitted)) {
-            broken.add(broken(platform.sku(), "%d processors are fitted; %s runs with %s.", fitted, platform.sku(),
-                    platform.processors().counts().stream().map(String::valueOf).collect(Collectors.joining(" or "))));
+            broken.add(broken(platform.sku(), "The machine has %s; %s runs with %s.",
+                    Numbers.counted(fitted, "processor", "processors"), platform.sku(), platform.processors().counts().stream().map(String::valueOf).collect(Collectors.joining(" or "))));
         }
         machine.build().processors().stream().distinct().filter(processor -> !allows(processor, fitted))
-                .map(processor -> broken(processor.sku(), "%d processors are fitted; %s works with at most %d in one machine.",
-                        fitted, processor.sku(), processor.socketsMax()))
+                .map(processor -> broken(processor.sku(), "The machine has %s; at most %d of %s work together.",
+                        Numbers.counted(fitted, "processor", "processors"), processor.socketsMax(), processor.sku()))
                 .forEach(broken::add);
         return broken;
     }

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import sledwright.domain.Lot;
 import sledwright.domain.Pick;
 import sledwright.rules.Order;
+import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
 
@@ -36,14 +37,14 @@ public final class InStock extends Rule<Order> {
         order.needed().forEach((sku, units) -> {
             int given = drawn.getOrDefault(sku, 0);
             if (given < units) {
-                broken.add(broken(sku, "%d units of %s are needed; the lots give %d.", units, sku, given));
+                broken.add(broken(sku, "The order needs %s of %s; the lots give %d.", Numbers.counted(units, "unit", "units"), sku, given));
             }
         });
         return broken;
     }
 
     private Violation overdrawn(Lot lot, int quantity) {
-        return broken(lot.sku(), "Lot %s of %s gives %d units; it sells %d to %d.", lot.lot(), lot.sku(), quantity,
-                lot.minQuantity(), lot.available());
+        return broken(lot.sku(), "Lot %s of %s gives %s; it sells %d to %d.", lot.lot(), lot.sku(),
+                Numbers.counted(quantity, "unit", "units"), lot.minQuantity(), lot.available());
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.rules.Order;
+import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
 
@@ -24,8 +25,8 @@ public final class LeadTime extends Rule<Order> {
     public List<Violation> judge(Order order) {
         Limits limits = order.request().limit();
         return order.picks().stream().filter(pick -> !allows(pick.lot(), limits))
-                .map(pick -> broken(pick.sku(), "Lot %s of %s arrives in %d days; the request allows %d.", pick.lot().lot(),
-                        pick.sku(), pick.lot().leadDays(), limits.leadDays().getAsInt()))
+                .map(pick -> broken(pick.sku(), "Lot %s of %s arrives in %s; the request allows %d.", pick.lot().lot(),
+                        pick.sku(), Numbers.counted(pick.lot().leadDays(), "day", "days"), limits.leadDays().getAsInt()))
                 .toList();
     }
 }

@@ -3,6 +3,7 @@ package sledwright.rules.target;
 import java.util.List;
 import sledwright.domain.Requirements;
 import sledwright.rules.Machine;
+import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
 
@@ -23,7 +24,7 @@ public final class ProcessorCount extends Rule<Machine> {
     public List<Violation> judge(Machine machine) {
         Requirements require = machine.request().require();
         int fitted = machine.build().processors().size();
-        return allows(require, fitted) ? List.of() : List.of(broken("", "%d processors are fitted; the request asks for %d.",
-                fitted, require.processors()));
+        return allows(require, fitted) ? List.of() : List.of(broken("", "The machine has %s; the request asks for %d.",
+                Numbers.counted(fitted, "processor", "processors"), require.processors()));
     }
 }

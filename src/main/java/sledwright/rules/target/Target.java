@@ -13,7 +13,7 @@ import sledwright.rules.Violation;
 /** A figure of one machine that must reach the request's; 0 asks for nothing. */
 public final class Target extends Rule<Machine> {
 
-    public static final Target CORES = new Target("cores", "cores", "",
+    public static final Target CORES = new Target("cores", "number of cores", "",
             Figures::cores, Requirements::cores);
     public static final Target BASE_CLOCK = new Target("base-clock", "base clock", " GHz",
             Figures::baseGhz, Requirements::baseGhz);

@@ -1,0 +1,61 @@
+package sledwright.cli;
+
+import java.io.PrintWriter;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+import sledwright.input.Fault;
+import sledwright.input.FaultsException;
+
+/** Turns whatever ended a run early into messages and an exit code. */
+final class Boundary {
+
+    private final PrintWriter err;
+    private final boolean verbose;
+
+    /**
+     * @param verbose whether to show where a run ended, even for what a user can put right
+     */
+    Boundary(PrintWriter err, boolean verbose) {
+        this.err = err;
+        this.verbose = verbose;
+    }
+
+    /** Arguments that the command line does not know. */
+    int usage(ParameterException wrong) {
+        CommandLine command = wrong.getCommandLine();
+        String name = command.getCommandSpec().qualifiedName();
+        err.println(name + ": " + wrong.getMessage());
+        UnmatchedArgumentException.printSuggestions(wrong, err);
+        err.println("Try '" + name + " --help'.");
+        return ExitCode.USAGE;
+    }
+
+    /** A run that ended in an exception or error. */
+    int failure(Throwable failed) {
+        if (failed instanceof FaultsException input) {
+            for (Fault fault : input.faults()) {
+                err.println(fault);
+            }
+            return traced(failed, ExitCode.INPUT_FAULT);
+        }
+        if (failed instanceof UsageException usage) {
+            err.println("sledwright: " + usage.getMessage());
+            return traced(failed, ExitCode.USAGE);
+        }
+        if (failed instanceof OutOfMemoryError) {
+            err.println("sledwright: the memory that Java may use is full.\nMaybe allow more: SLEDWRIGHT_JAVA_OPTIONS=-Xmx4g");
+            return traced(failed, ExitCode.DEFECT);
+        }
+        err.println("sledwright: this is a defect of the program: " + failed
+                + (verbose ? "" : "\nMaybe run it again with --verbose and report what it shows."));
+        return traced(failed, ExitCode.DEFECT);
+    }
+
+    private int traced(Throwable failed, int code) {
+        if (verbose) {
+            failed.printStackTrace(err);
+        }
+        return code;
+    }
+}

@@ -1,0 +1,66 @@
+package sledwright.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import sledwright.planner.Draw;
+import sledwright.report.CheckText;
+import sledwright.report.CheckView;
+import sledwright.report.Csv;
+import sledwright.report.Json;
+import sledwright.request.Job;
+import sledwright.request.Kind;
+import sledwright.request.RequestReader;
+import sledwright.rules.Machine;
+import sledwright.rules.Rulebook;
+import sledwright.rules.Violation;
+
+/** {@code check FILE}: every rule that a build breaks. */
+@Command(
+        name = "check",
+        sortOptions = false,
+        description = "Judges a build against every rule, and prices it from stock. The exit code is 4 when it is invalid.",
+        footer = {
+            "",
+            "Examples:",
+            "  sledwright check scenarios/build-valid.yaml",
+            "  sledwright check scenarios/build-broken.yaml --format json",
+            "  sledwright check scenarios/build-valid.yaml --set limit.inlet_c=31"})
+final class CheckCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Parameters(paramLabel = "FILE", description = "A build: a file with 'kind: build'.")
+    private Path file;
+
+    @Option(names = "--set", paramLabel = "PATH=VALUE",
+            description = "Judge as if the file had this value, such as limit.inlet_c=30. Repeatable.")
+    private List<String> sets = new ArrayList<>();
+
+    @Mixin
+    private SharedOptions shared;
+
+    CheckCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        Output output = shared.output(terminal);
+        Job.Judge job = (Job.Judge) RequestReader.read(file, sets, shared.catalog(), Set.of(Kind.BUILD));
+        Machine machine = Machine.of(job.build(), job.request(), job.catalog().throughputFactors());
+        Draw draw = Draw.of(Collections.nCopies(job.request().machines(), job.build()), job.request(), job.catalog());
+        List<Violation> violations = Stream.concat(Rulebook.judge(machine).stream(), Rulebook.judge(draw.order()).stream()).toList();
+        CheckView view = CheckView.of(draw.order(), draw.complete(), violations);
+        output.write(screen -> CheckText.of(view, screen), () -> Json.of(view), () -> Csv.of(view));
+        return view.valid() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
+    }
+}

@@ -1,0 +1,18 @@
+package sledwright.cli;
+
+/** What the process tells its caller. */
+public final class ExitCode {
+
+    public static final int DONE = 0;
+    /** A defect of the program. */
+    public static final int DEFECT = 1;
+    /** A wrong argument, or an output that cannot be written. */
+    public static final int USAGE = 2;
+    /** Something is wrong in an input file. */
+    public static final int INPUT_FAULT = 3;
+    /** No valid build exists, or the checked one is invalid. */
+    public static final int NO_VALID_BUILD = 4;
+
+    private ExitCode() {
+    }
+}

@@ -1,0 +1,138 @@
+package sledwright.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.PosixFilePermission;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import sledwright.report.Screen;
+
+/** Where the result of a run goes: standard output, or a file that is replaced as a whole or not at all. */
+final class Output {
+
+    private static final int MOST_NAMES = 100;
+
+    private final Terminal terminal;
+    private final Format format;
+    private final Optional<Path> file;
+    private final Colour colour;
+
+    private Output(Terminal terminal, Format format, Optional<Path> file, Colour colour) {
+        this.terminal = terminal;
+        this.format = format;
+        this.file = file;
+        this.colour = colour;
+    }
+
+    /** @throws UsageException when the format is not written yet, or the file cannot be */
+    static Output open(Terminal terminal, Format format, Optional<Path> file, Colour colour) {
+        if (format == Format.HTML || format == Format.PDF) {
+            throw new UsageException("--format %s is reserved and not written yet.\nMaybe take text, json or csv.".formatted(format));
+        }
+        return new Output(terminal, format, file.map(Output::writable), colour);
+    }
+
+    /** The file behind a name: what a link points to, so that the link stays. */
+    private static Path writable(Path named) {
+        if (Files.isDirectory(named)) {
+            throw new UsageException("--output %s is a folder.\nMaybe name a file in it.".formatted(named));
+        }
+        try {
+            Path target = Files.exists(named) ? named.toRealPath() : named.toAbsolutePath();
+            if (isDevice(target)) {
+                return target;
+            }
+            Path folder = target.getParent();
+            if (folder == null || !Files.isDirectory(folder)) {
+                throw new UsageException("--output %s: there is no folder %s.\nMaybe make it first.".formatted(named, folder));
+            }
+            if (!Files.isWritable(folder)) {
+                throw new UsageException("--output %s: nothing can be written into folder %s.\nMaybe choose another, or allow writing there."
+                        .formatted(named, folder));
+            }
+            if (Files.exists(target) && !Files.isWritable(target)) {
+                throw new UsageException("--output %s is write-protected.\nMaybe choose another file, or allow writing to it.".formatted(named));
+            }
+            return target;
+        } catch (IOException unreachable) {
+            throw new UsageException("--output %s cannot be reached (%s).".formatted(named, words(unreachable)));
+        }
+    }
+
+    /** Whether it is something that must not be replaced by a file, such as a pipe. */
+    private static boolean isDevice(Path target) {
+        return Files.exists(target) && !Files.isRegularFile(target);
+    }
+
+    /**
+     * Writes the result in the run's format.
+     *
+     * @throws UsageException when it cannot be written in full
+     */
+    void write(Function<Screen, String> text, Supplier<String> json, Supplier<String> csv) {
+        String result = switch (format) {
+            case TEXT -> text.apply(file.isEmpty() ? terminal.screen(colour) : new Screen(Screen.LEAST_WIDTH, colour == Colour.ALWAYS));
+            case JSON -> json.get();
+            case CSV -> csv.get();
+            case HTML, PDF -> throw new IllegalStateException(format + " was let through");
+        };
+        byte[] bytes = result.getBytes(StandardCharsets.UTF_8);
+        try {
+            if (file.isEmpty()) {
+                terminal.out().write(bytes);
+                terminal.out().flush();
+            } else if (isDevice(file.get())) {
+                Files.write(file.get(), bytes, StandardOpenOption.WRITE);
+            } else {
+                replace(file.get(), bytes);
+            }
+        } catch (IOException failed) {
+            throw new UsageException("the result could not be written to %s (%s)."
+                    .formatted(file.map(Path::toString).orElse("standard output"), words(failed)));
+        }
+    }
+
+    private static void replace(Path target, byte[] bytes) throws IOException {
+        Path fresh = beside(target);
+        try {
+            Files.write(fresh, bytes, StandardOpenOption.WRITE);
+            if (Files.exists(target) && Files.getFileStore(target).supportsFileAttributeView("posix")) {
+                Set<PosixFilePermission> permissions = Files.getPosixFilePermissions(target);
+                Files.setPosixFilePermissions(fresh, permissions);
+            }
+            try {
+                Files.move(fresh, target, StandardCopyOption.ATOMIC_MOVE);
+            } catch (AtomicMoveNotSupportedException coarse) {
+                Files.move(fresh, target, StandardCopyOption.REPLACE_EXISTING);
+            }
+        } finally {
+            Files.deleteIfExists(fresh);
+        }
+    }
+
+    /** A new empty file next to the target, with the rights that any new file gets. */
+    private static Path beside(Path target) throws IOException {
+        for (int number = 0; ; number++) {
+            Path fresh = target.resolveSibling(".%s.%d.%d.new".formatted(target.getFileName(), ProcessHandle.current().pid(), number));
+            try {
+                return Files.createFile(fresh);
+            } catch (FileAlreadyExistsException taken) {
+                if (number == MOST_NAMES) {
+                    throw taken;
+                }
+            }
+        }
+    }
+
+    private static String words(IOException failed) {
+        return failed.getMessage() == null ? failed.getClass().getSimpleName() : failed.getMessage();
+    }
+}

@@ -1,0 +1,78 @@
+package sledwright.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import sledwright.domain.Catalog;
+import sledwright.domain.Part;
+import sledwright.explain.Explainer;
+import sledwright.explain.Explanation;
+import sledwright.generator.Findings;
+import sledwright.generator.Search;
+import sledwright.input.Nearest;
+import sledwright.report.Csv;
+import sledwright.report.Json;
+import sledwright.report.QuoteText;
+import sledwright.report.QuoteView;
+import sledwright.request.Job;
+import sledwright.request.Kind;
+import sledwright.request.RequestReader;
+
+/** {@code quote FILE}: ranked builds for one request. */
+@Command(
+        name = "quote",
+        sortOptions = false,
+        description = "Ranks the valid builds for a request: the best first, then what more money or less of something buys.",
+        footer = {
+            "",
+            "Examples:",
+            "  sledwright quote scenarios/render-node.yaml",
+            "  sledwright quote scenarios/render-node.yaml --set require.cores=40",
+            "  sledwright quote scenarios/sled-upgrade.yaml --why-not NV4R32-24-24",
+            "  sledwright quote scenarios/render-farm.yaml --format json --output farm.json"})
+final class QuoteCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+    private final Explainer explainer = (findings, asked) -> Explanation.NONE;
+
+    @Parameters(paramLabel = "FILE", description = "A request: a file with 'kind: quote'.")
+    private Path file;
+
+    @Option(names = "--set", paramLabel = "PATH=VALUE",
+            description = "Answer as if the file had this value, such as require.cores=24. Repeatable.")
+    private List<String> sets = new ArrayList<>();
+
+    @Option(names = "--why-not", paramLabel = "SKU", description = "Say why this part is not in the best build. Repeatable.")
+    private List<String> whyNot = new ArrayList<>();
+
+    @Mixin
+    private SharedOptions shared;
+
+    QuoteCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        Output output = shared.output(terminal);
+        Job job = RequestReader.read(file, sets, shared.catalog(), Set.of(Kind.QUOTE));
+        whyNot.forEach(sku -> requireKnown(sku, job.catalog()));
+        Findings findings = new Search(job.catalog()).run(job.request(), shared.deadline());
+        QuoteView view = QuoteView.of(findings, job.catalog(), explainer.explain(findings, whyNot));
+        output.write(screen -> QuoteText.of(view, screen), () -> Json.of(view), () -> Csv.of(view));
+        return view.alternatives().isEmpty() ? ExitCode.NO_VALID_BUILD : ExitCode.DONE;
+    }
+
+    private static void requireKnown(String sku, Catalog catalog) {
+        if (catalog.part(sku).isEmpty()) {
+            throw new UsageException("--why-not %s is no part of the catalogue%s".formatted(sku,
+                    new Nearest(catalog.parts().stream().map(Part::sku).toList()).hint(sku)));
+        }
+    }
+}

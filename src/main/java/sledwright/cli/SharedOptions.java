@@ -1,0 +1,60 @@
+package sledwright.cli;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+import sledwright.generator.Deadline;
+
+/** The options of every command. */
+final class SharedOptions {
+
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", converter = Word.OfFormat.class,
+            description = "Write the result as text, json or csv (html and pdf are reserved). Default: ${DEFAULT-VALUE}.")
+    private Format format;
+
+    @Option(names = {"-o", "--output"}, paramLabel = "FILE",
+            description = "Write the result to FILE instead of standard output. A run that fails leaves an old FILE as it is.")
+    private Path output;
+
+    @Option(names = "--catalog", paramLabel = "DIR",
+            description = "Take parts, prices and stock from this folder, whatever the file names.")
+    private Path catalog;
+
+    @Option(names = "--seed", paramLabel = "N", defaultValue = "0",
+            description = "Where chance decides, decide as before with the same N. Default: ${DEFAULT-VALUE}.")
+    private long seed;
+
+    @Option(names = "--time-limit", paramLabel = "SECONDS", defaultValue = "30", converter = Seconds.class,
+            description = "Give the best found after so many seconds. Default: ${DEFAULT-VALUE}.")
+    private Duration timeLimit;
+
+    @Option(names = "--colour", paramLabel = "WHEN", defaultValue = "auto", converter = Word.OfColour.class,
+            description = "Colour text auto, always or never. auto: on a terminal, unless NO_COLOR is set. Default: ${DEFAULT-VALUE}.")
+    private Colour colour;
+
+    // Read from the bare arguments, since it must count where they cannot be parsed, too.
+    @Option(names = "--verbose", description = "Show where in the program a failure happened.")
+    private boolean verbose;
+
+    @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help.")
+    private boolean help;
+
+    /** Where the result goes, found able to take it before any work is done. */
+    Output output(Terminal terminal) {
+        return Output.open(terminal, format, Optional.ofNullable(output), colour);
+    }
+
+    Optional<Path> catalog() {
+        return Optional.ofNullable(catalog);
+    }
+
+    long seed() {
+        return seed;
+    }
+
+    /** The moment at which the search must answer. */
+    Deadline deadline() {
+        return Deadline.in(timeLimit);
+    }
+}

@@ -1,0 +1,60 @@
+package sledwright.explain;
+
+import java.util.ArrayList;
+import java.util.List;
+import sledwright.metrics.Figures;
+import sledwright.metrics.PowerDraw;
+import sledwright.metrics.Quantity;
+import sledwright.rules.Numbers;
+import sledwright.rules.Order;
+
+/** What one order buys against another. */
+public final class Difference {
+
+    private final List<String> better = new ArrayList<>();
+    private final List<String> worse = new ArrayList<>();
+
+    private Difference() {
+    }
+
+    /** One sentence: the extra price of an alternative, what it has more of than the best, and what it has less of. */
+    public static String sentence(Order alternative, Order best) {
+        Figures one = figures(alternative);
+        Figures other = figures(best);
+        Difference found = new Difference();
+        found.compare(true, one.cores(), other.cores(), "", Math.abs(one.cores() - other.cores()) == 1 ? "core" : "cores");
+        found.compare(true, one.usableGb(), other.usableGb(), " GB", "usable memory");
+        found.compare(true, one.bandwidthGbs(), other.bandwidthGbs(), " GB/s", "memory bandwidth");
+        found.compare(true, one.throughput(), other.throughput(), "", "throughput");
+        found.compare(false, one.loadW(), other.loadW(), " W", "load");
+        return price(alternative, best) + ": " + found.words() + (alternative.machines().size() > 1 ? " in each machine." : ".");
+    }
+
+    private static String price(Order alternative, Order best) {
+        long extra = alternative.price().total() - best.price().total();
+        return extra == 0 ? "At the price of the best"
+                : "For %s %s than the best".formatted(alternative.words(Math.abs(extra)), extra > 0 ? "more" : "less");
+    }
+
+    private String words() {
+        if (better.isEmpty() && worse.isEmpty()) {
+            return "the same figures";
+        }
+        if (better.isEmpty()) {
+            return "nothing more, but " + Sentences.list(worse);
+        }
+        return Sentences.list(better) + (worse.isEmpty() ? "" : ", but " + Sentences.list(worse));
+    }
+
+    private static Figures figures(Order order) {
+        return Figures.of(PowerDraw.heaviest(order.machines()), order.request(), order.catalog().throughputFactors());
+    }
+
+    private void compare(boolean moreIsBetter, double one, double other, String unit, String noun) {
+        double by = Quantity.rounded(one - other);
+        if (by != 0) {
+            (by > 0 == moreIsBetter ? better : worse).add("%s%s %s %s (%s)".formatted(Numbers.plain(Math.abs(by)), unit,
+                    by > 0 ? "more" : noun.startsWith("core") ? "fewer" : "less", noun, Numbers.plain(one)));
+        }
+    }
+}

@@ -1,0 +1,120 @@
+package sledwright.explain;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import sledwright.domain.Build;
+import sledwright.domain.Channel;
+import sledwright.domain.CoolingKit;
+import sledwright.domain.MemoryModule;
+import sledwright.domain.Pick;
+import sledwright.domain.Processor;
+import sledwright.domain.Slot;
+import sledwright.metrics.Figures;
+import sledwright.metrics.MemorySpeed;
+import sledwright.metrics.PowerDraw;
+import sledwright.rules.Numbers;
+import sledwright.rules.Order;
+import sledwright.rules.cooling.HeatSinkRating;
+
+/** Why a valid build is as it is, in a few short sentences. Where machines differ, the heaviest speaks for all. */
+public final class Reasons {
+
+    private Reasons() {
+    }
+
+    /** What sets the memory speed, what the heat sinks cover, which requirement and which limit is tight, and what is waited for. */
+    public static List<String> of(Order order) {
+        Build build = PowerDraw.heaviest(order.machines());
+        Figures figures = Figures.of(build, order.request(), order.catalog().throughputFactors());
+        List<String> reasons = new ArrayList<>();
+        reasons.add(speed(build, figures.speed()));
+        heatSink(build).ifPresent(reasons::add);
+        reasons.addAll(requirements(Margin.ofRequirements(order, figures)));
+        limit(Margin.ofLimits(order, build, figures)).ifPresent(reasons::add);
+        lastPart(order).ifPresent(reasons::add);
+        return List.copyOf(reasons);
+    }
+
+    private static String speed(Build build, MemorySpeed speed) {
+        String head = "The memory runs at %d MT/s: ".formatted(speed.mts());
+        Processor processor = build.processors().stream().min(Comparator.comparingInt(Processor::memoryMts)).orElseThrow();
+        MemoryModule slowest = build.modules().values().stream().min(Comparator.comparingInt(MemoryModule::speedMts)).orElseThrow();
+        return head + switch (speed.setBy()) {
+            case PROCESSOR -> "%s drives no faster memory%s.".formatted(processor.sku(), slowest.speedMts() > speed.mts()
+                    ? "; the modules are rated for %d".formatted(slowest.speedMts()) : "");
+            case MODULE -> "%s is rated for no more%s.".formatted(slowest.sku(), processor.memoryMts() > speed.mts()
+                    ? "; %s would drive %d".formatted(processor.sku(), processor.memoryMts()) : "");
+            case MODULES_PER_CHANNEL -> "%s gives no more with %s; %s would drive %d."
+                    .formatted(build.platform().sku(), slowestChannel(build, speed.mts()), processor.sku(), processor.memoryMts());
+        };
+    }
+
+    private static String slowestChannel(Build build, int mts) {
+        for (Channel channel : build.channels()) {
+            int filled = channel.filled().size();
+            for (MemoryModule module : channel.modules()) {
+                if (build.platform().memory().speedMts(module.type(), module.ranks(), filled).orElse(0) == mts) {
+                    return "%s of %s on a channel".formatted(Sentences.count(filled, module.type().label()),
+                            Sentences.count(module.ranks(), "rank"));
+                }
+            }
+        }
+        throw new IllegalStateException("no channel runs at " + mts + " MT/s");
+    }
+
+    /** Slots that the kit takes on fitted sockets, and the tamer kit that the processor is too hot for. */
+    private static Optional<String> heatSink(Build build) {
+        CoolingKit kit = build.cooling();
+        List<Slot> covered = build.platform().covered(kit).stream()
+                .filter(slot -> slot.socket() < build.processors().size()).sorted().toList();
+        if (covered.isEmpty()) {
+            return Optional.empty();
+        }
+        String slots = Sentences.list(covered.stream().map(Slot::name).toList());
+        String because = build.platform().cooling().stream()
+                .filter(other -> other.covers().size() < kit.covers().size() && !HeatSinkRating.allows(other, build.processor()))
+                .max(Comparator.comparingDouble(CoolingKit::maxTdpW))
+                .map(other -> "; %s covers fewer, but carries %s W and %s gives %s W".formatted(other.sku(),
+                        Numbers.plain(other.maxTdpW()), build.processor().sku(), Numbers.plain(build.processor().tdpW())))
+                .orElse("");
+        return Optional.of("Heat sink %s covers %s %s, which %s empty%s.".formatted(kit.sku(), covered.size() == 1 ? "slot" : "slots",
+                slots, covered.size() == 1 ? "stays" : "stay", because));
+    }
+
+    private static List<String> requirements(List<Margin> margins) {
+        List<String> sentences = new ArrayList<>();
+        List<String> exact = margins.stream().filter(Margin::isExact)
+                .map(margin -> margin.subject() + " (" + margin.reached() + ")").toList();
+        if (!exact.isEmpty()) {
+            sentences.add("Met exactly, with nothing to spare: " + Sentences.list(exact) + ".");
+        }
+        margins.stream().filter(margin -> !margin.isExact()).findFirst().ifPresent(margin -> sentences.add(
+                "%s requirement is %s: %s against %s asked, %s to spare (%s %%)."
+                        .formatted(exact.isEmpty() ? "The tightest" : "The next tightest", margin.subject(), margin.reached(),
+                                margin.allowed(), margin.spare(), Numbers.plain(percent(margin)))));
+        return sentences;
+    }
+
+    private static Optional<String> limit(List<Margin> margins) {
+        return margins.stream().findFirst().map(margin -> margin.isExact()
+                ? "The tightest limit is used up: %s %s of %s.".formatted(margin.subject(), margin.reached(), margin.allowed())
+                : "The tightest limit is the %s: %s of %s, %s to spare.".formatted(margin.subject(), margin.reached(),
+                        margin.allowed(), margin.spare()));
+    }
+
+    private static double percent(Margin margin) {
+        return Math.rint(margin.share() * 1000) / 10;
+    }
+
+    private static Optional<String> lastPart(Order order) {
+        int days = order.picks().stream().mapToInt(pick -> pick.lot().leadDays()).max().orElse(0);
+        if (days == 0) {
+            return Optional.empty();
+        }
+        List<String> parts = order.picks().stream().filter(pick -> pick.lot().leadDays() == days).map(Pick::sku).distinct().toList();
+        return Optional.of("The last to arrive %s %s, in %s.".formatted(parts.size() == 1 ? "is" : "are", Sentences.list(parts),
+                Sentences.count(days, "day")));
+    }
+}

@@ -1,0 +1,28 @@
+package sledwright.explain;
+
+import java.util.List;
+
+/** Small matters of grammar. */
+final class Sentences {
+
+    private Sentences() {
+    }
+
+    /** {@code a}, {@code a and b}, {@code a, b and c}. */
+    static String list(List<String> items) {
+        if (items.size() < 2) {
+            return String.join("", items);
+        }
+        return String.join(", ", items.subList(0, items.size() - 1)) + " and " + items.get(items.size() - 1);
+    }
+
+    /** The text as the start of a sentence. */
+    static String capital(String text) {
+        return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+
+    /** {@code 1 day}, {@code 2 days}. */
+    static String count(int number, String noun) {
+        return number + " " + noun + (number == 1 ? "" : "s");
+    }
+}

@@ -1,0 +1,62 @@
+package sledwright.report;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import sledwright.domain.Build;
+import sledwright.domain.Catalog;
+import sledwright.domain.Processor;
+import sledwright.domain.Supply;
+import sledwright.metrics.Figures;
+import sledwright.metrics.PowerDraw;
+import sledwright.rules.Order;
+
+/**
+ * What an order of machines of one kind consists of, costs and reaches.
+ *
+ * @param price     all machines, in units of the currency; empty where stock does not hold the parts
+ * @param platform  its part number
+ * @param processor empty where none is fitted
+ * @param cooling   empty where no processor is fitted
+ * @param supply    empty where the enclosure feeds the machine
+ * @param supplies  supplies of that kind in one machine
+ * @param machines  one entry for each different population, the heaviest first; at least one
+ * @param leadDays  days until the last part arrives
+ */
+public record BuildView(Optional<BigDecimal> price, String platform, String platformName, Optional<Processor> processor,
+                        int processors, Optional<String> cooling, Optional<String> supply, int supplies,
+                        List<MachineView> machines, int leadDays, List<Line> lines) {
+
+    /**
+     * @param priced whether the order's picks hold every part of it
+     */
+    static BuildView of(Order order, boolean priced) {
+        Catalog catalog = order.catalog();
+        Build build = PowerDraw.heaviest(order.machines());
+        return new BuildView(priced ? Optional.of(catalog.amount(order.price().total())) : Optional.empty(),
+                build.platform().sku(), build.platform().name(), build.processors().stream().findFirst(),
+                build.processors().size(), build.processors().isEmpty() ? Optional.empty() : Optional.of(build.cooling().sku()),
+                build.supply().map(Supply::sku), build.supply().map(Supply::count).orElse(0),
+                MachineView.all(order.machines(), order.request(), catalog.throughputFactors()),
+                order.picks().stream().mapToInt(pick -> pick.lot().leadDays()).max().orElse(0), Lines.of(order));
+    }
+
+    /** The heaviest machine, whose figures stand for all. */
+    public MachineView heaviest() {
+        return machines.get(0);
+    }
+
+    public Figures figures() {
+        return heaviest().figures();
+    }
+
+    /** All machines together. */
+    public int count() {
+        return machines.stream().mapToInt(MachineView::count).sum();
+    }
+
+    /** The fitted processors' part number; empty where none is fitted. */
+    public Optional<String> processorSku() {
+        return processor.map(Processor::sku);
+    }
+}

@@ -1,0 +1,233 @@
+package sledwright.report;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sledwright.metrics.Figures;
+import sledwright.report.QuoteView.Alternative;
+import sledwright.rules.Violation;
+
+/** Views as JSON; docs/json.md describes every key. Money has the currency's digits, figures have no trailing zeros. */
+public final class Json {
+
+    private interface Content {
+        void write(Json json) throws IOException;
+    }
+
+    private final JsonGenerator out;
+
+    private Json(JsonGenerator out) {
+        this.out = out;
+    }
+
+    public static String of(QuoteView view) {
+        return render(json -> json.quote(view));
+    }
+
+    public static String of(CheckView view) {
+        return render(json -> json.check(view));
+    }
+
+    public static String of(CatalogView view) {
+        return render(json -> json.catalog(view));
+    }
+
+    private static String render(Content content) {
+        StringWriter text = new StringWriter();
+        DefaultIndenter lines = new DefaultIndenter("  ", "\n");
+        DefaultPrettyPrinter printer = new DefaultPrettyPrinter(Separators.createDefaultInstance()
+                .withObjectFieldValueSpacing(Separators.Spacing.AFTER).withArrayEmptySeparator("").withObjectEmptySeparator(""))
+                .withObjectIndenter(lines).withArrayIndenter(lines);
+        try (JsonGenerator out = new JsonFactory().createGenerator(text)) {
+            out.setPrettyPrinter(printer);
+            out.enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
+            out.writeStartObject();
+            content.write(new Json(out));
+            out.writeEndObject();
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return text.append('\n').toString();
+    }
+
+    private void quote(QuoteView view) throws IOException {
+        out.writeStringField("request", view.request());
+        out.writeStringField("currency", view.currency());
+        out.writeStringField("status", view.status().label());
+        number("best", view.best());
+        number("bound", view.bound());
+        out.writeStringField("objective", view.objective().label());
+        out.writeNumberField("machines", view.machines());
+        out.writeArrayFieldStart("alternatives");
+        for (Alternative alternative : view.alternatives()) {
+            out.writeStartObject();
+            out.writeNumberField("rank", alternative.rank());
+            build(alternative.build());
+            number("price_less_worth", alternative.priceLessWorth());
+            strings("reasons", alternative.sentences());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        out.writeBooleanField("alternatives_complete", view.complete());
+        out.writeArrayFieldStart("why_not");
+        for (var answer : view.explanation().whyNot()) {
+            out.writeStartObject();
+            out.writeStringField("sku", answer.sku());
+            out.writeStringField("message", answer.message());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        out.writeArrayFieldStart("conflicts");
+        for (var conflict : view.explanation().conflicts()) {
+            demands(conflict.keys(), conflict.message());
+        }
+        out.writeEndArray();
+        out.writeArrayFieldStart("relaxations");
+        for (var relaxation : view.explanation().relaxations()) {
+            demands(relaxation.keys(), relaxation.message());
+        }
+        out.writeEndArray();
+    }
+
+    private void demands(List<String> keys, String message) throws IOException {
+        out.writeStartObject();
+        strings("keys", keys);
+        out.writeStringField("message", message);
+        out.writeEndObject();
+    }
+
+    private void check(CheckView view) throws IOException {
+        out.writeStringField("build", view.name());
+        out.writeStringField("currency", view.currency());
+        out.writeBooleanField("valid", view.valid());
+        out.writeArrayFieldStart("violations");
+        for (Violation violation : view.violations()) {
+            out.writeStartObject();
+            out.writeStringField("rule", violation.rule());
+            out.writeStringField("where", violation.where());
+            out.writeStringField("message", violation.message());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        build(view.build());
+    }
+
+    private void build(BuildView build) throws IOException {
+        Figures figures = build.figures();
+        number("price", build.price());
+        out.writeStringField("platform", build.platform());
+        string("processor", build.processorSku());
+        out.writeNumberField("processors", build.processors());
+        string("cooling", build.cooling());
+        string("supply", build.supply());
+        out.writeNumberField("supplies", build.supplies());
+        out.writeNumberField("machines", build.count());
+        population(build.heaviest());
+        out.writeNumberField("cores", figures.cores());
+        out.writeNumberField("memory_gb", figures.memoryGb());
+        out.writeNumberField("usable_gb", Decimals.of(figures.usableGb()));
+        out.writeNumberField("memory_mts", figures.speed().mts());
+        out.writeStringField("speed_set_by", figures.speed().setBy().label());
+        out.writeNumberField("bandwidth_gbs", Decimals.of(figures.bandwidthGbs()));
+        out.writeNumberField("throughput", Decimals.of(figures.throughput()));
+        out.writeBooleanField("throughput_estimated", figures.throughputEstimated());
+        out.writeNumberField("load_w", Decimals.of(figures.loadW()));
+        number("wall_w", figures.wallW().stream().mapToObj(Decimals::of).findFirst());
+        out.writeNumberField("base_ghz", Decimals.of(figures.baseGhz()));
+        out.writeNumberField("all_core_ghz", Decimals.of(figures.allCoreGhz()));
+        out.writeNumberField("spare_slots", figures.spareSlots());
+        out.writeNumberField("lead_days", build.leadDays());
+        out.writeArrayFieldStart("lines");
+        for (Line line : build.lines()) {
+            line(line);
+        }
+        out.writeEndArray();
+        out.writeArrayFieldStart("builds");
+        for (MachineView machine : build.machines()) {
+            out.writeStartObject();
+            out.writeNumberField("machines", machine.count());
+            population(machine);
+            out.writeNumberField("load_w", Decimals.of(machine.figures().loadW()));
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+    }
+
+    private void population(MachineView machine) throws IOException {
+        out.writeObjectFieldStart("modules");
+        for (Map.Entry<String, Integer> entry : machine.modules().entrySet()) {
+            out.writeNumberField(entry.getKey(), entry.getValue());
+        }
+        out.writeEndObject();
+        out.writeObjectFieldStart("slots");
+        for (Map.Entry<String, String> entry : machine.slots().entrySet()) {
+            out.writeStringField(entry.getKey(), entry.getValue());
+        }
+        out.writeEndObject();
+    }
+
+    private void line(Line line) throws IOException {
+        out.writeStartObject();
+        out.writeStringField("kind", line.kind().label());
+        out.writeStringField("sku", line.sku());
+        out.writeStringField("description", line.description());
+        string("lot", line.source().map(Line.Source::lot));
+        string("supplier", line.source().map(Line.Source::supplier));
+        string("condition", line.source().map(Line.Source::condition));
+        out.writeFieldName("lead_days");
+        if (line.source().isPresent()) {
+            out.writeNumber(line.source().get().leadDays());
+        } else {
+            out.writeNull();
+        }
+        out.writeNumberField("quantity", line.quantity());
+        out.writeNumberField("unit_price", line.unitPrice());
+        out.writeNumberField("total", line.total());
+        out.writeEndObject();
+    }
+
+    private void catalog(CatalogView view) throws IOException {
+        out.writeStringField("catalog", view.name());
+        out.writeStringField("currency", view.currency());
+        out.writeStringField("priced_on", view.pricedOn().toString());
+        out.writeObjectFieldStart("counts");
+        for (Map.Entry<String, Integer> entry : view.counts().entrySet()) {
+            out.writeNumberField(entry.getKey().replace(' ', '_'), entry.getValue());
+        }
+        out.writeEndObject();
+        strings("unsold", view.unsold());
+    }
+
+    private void string(String key, Optional<String> value) throws IOException {
+        if (value.isPresent()) {
+            out.writeStringField(key, value.get());
+        } else {
+            out.writeNullField(key);
+        }
+    }
+
+    private void number(String key, Optional<BigDecimal> value) throws IOException {
+        if (value.isPresent()) {
+            out.writeNumberField(key, value.get());
+        } else {
+            out.writeNullField(key);
+        }
+    }
+
+    private void strings(String key, List<String> values) throws IOException {
+        out.writeArrayFieldStart(key);
+        for (String value : values) {
+            out.writeString(value);
+        }
+        out.writeEndArray();
+    }
+}

@@ -1,0 +1,83 @@
+package sledwright.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import sledwright.domain.Build;
+import sledwright.domain.Catalog;
+import sledwright.domain.CoolingKit;
+import sledwright.domain.Labour;
+import sledwright.domain.Licence;
+import sledwright.domain.Lot;
+import sledwright.domain.Part;
+import sledwright.domain.Pick;
+import sledwright.domain.Platform;
+import sledwright.domain.Processor;
+import sledwright.domain.Supply;
+import sledwright.rules.Order;
+
+/** Turns what an order draws and pays into lines whose totals add up to its price. */
+final class Lines {
+
+    private final Order order;
+    private final Catalog catalog;
+    private final List<Line> lines = new ArrayList<>();
+
+    private Lines(Order order) {
+        this.order = order;
+        catalog = order.catalog();
+    }
+
+    /** Parts in the order in which a machine is put together, then labour, then the licence; nothing that is free of charge but parts. */
+    static List<Line> of(Order order) {
+        Lines made = new Lines(order);
+        order.picks().stream().sorted(Comparator.comparingInt(made::place)).forEach(made::addPart);
+        made.addLabour();
+        made.addLicence();
+        return List.copyOf(made.lines);
+    }
+
+    private int place(Pick pick) {
+        Part part = catalog.part(pick.sku()).orElseThrow();
+        if (part instanceof Platform) {
+            return 0;
+        } else if (part instanceof Processor) {
+            return 1;
+        } else if (part instanceof CoolingKit) {
+            return 2;
+        } else if (part instanceof Supply) {
+            return 3;
+        }
+        return 4;
+    }
+
+    private void addPart(Pick pick) {
+        Lot lot = pick.lot();
+        lines.add(new Line(Line.Kind.PART, pick.sku(), catalog.part(pick.sku()).orElseThrow().description(),
+                Optional.of(new Line.Source(lot.lot(), lot.supplier(), lot.condition().label(), lot.leadDays())),
+                pick.quantity(), catalog.amount(pick.unitPrice()), catalog.amount(pick.total())));
+    }
+
+    private void addLabour() {
+        Labour labour = catalog.labour();
+        add(Line.Kind.LABOUR, "per machine", order.machines().size(), labour.perMachine());
+        int modules = order.machines().stream().mapToInt(build -> build.modules().size()).sum();
+        add(Line.Kind.LABOUR, "per memory module", modules, labour.perModule());
+    }
+
+    private void addLicence() {
+        Licence licence = order.request().licence();
+        int cores = order.machines().stream().mapToInt(Build::cores).sum();
+        add(Line.Kind.LICENCE, "per core", cores, licence.perCore());
+        int processors = order.machines().stream().mapToInt(build -> build.processors().size()).sum();
+        add(Line.Kind.LICENCE, "per processor", processors, licence.perProcessor());
+    }
+
+    private void add(Line.Kind kind, String description, int quantity, long unitPrice) {
+        if (quantity > 0 && unitPrice != 0) {
+            lines.add(new Line(kind, kind.label(), description, Optional.empty(), quantity, catalog.amount(unitPrice),
+                    catalog.amount(unitPrice * quantity)));
+        }
+    }
+}

@@ -1,0 +1,78 @@
+package sledwright.report;
+
+import java.util.List;
+
+/** A text for people in the making. */
+final class Page {
+
+    private final StringBuilder text = new StringBuilder();
+    private final Screen screen;
+
+    Page(Screen screen) {
+        this.screen = screen;
+    }
+
+    Page line(String line) {
+        return raw(harmless(line));
+    }
+
+    Page line(Ink ink, String line) {
+        return raw(screen.colour() ? ink.on(harmless(line)) : harmless(line));
+    }
+
+    private Page raw(String line) {
+        text.append(line).append('\n');
+        return this;
+    }
+
+    /** Names come from files; none of them may steer the terminal. */
+    private static String harmless(String line) {
+        return line.chars().anyMatch(Character::isISOControl) ? line.replaceAll("\\p{Cc}", "?") : line;
+    }
+
+    /** Running text. */
+    Page text(Ink ink, String words) {
+        Paragraph.fold(words, screen.width()).forEach(line -> line(ink, line));
+        return this;
+    }
+
+    Page text(String words) {
+        Paragraph.fold(words, screen.width()).forEach(this::line);
+        return this;
+    }
+
+    Page item(String mark, String words) {
+        Paragraph.item(mark, words, screen.width()).forEach(this::line);
+        return this;
+    }
+
+    Page items(List<String> sentences) {
+        sentences.forEach(sentence -> item("- ", sentence));
+        return this;
+    }
+
+    /** An empty line and a heading. */
+    Page heading(String words) {
+        gap();
+        Paragraph.fold(words, screen.width()).forEach(line -> line(Ink.HEAD, line));
+        return this;
+    }
+
+    Page gap() {
+        return line("");
+    }
+
+    Page table(Table table) {
+        table.lines(screen.width()).forEach(this::line);
+        return this;
+    }
+
+    boolean fits(Table table) {
+        return table.naturalWidth() <= screen.width();
+    }
+
+    @Override
+    public String toString() {
+        return text.toString();
+    }
+}

@@ -1,0 +1,101 @@
+package sledwright.report;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sledwright.domain.Catalog;
+import sledwright.domain.Objective;
+import sledwright.explain.Difference;
+import sledwright.explain.Explanation;
+import sledwright.explain.Reasons;
+import sledwright.generator.Findings;
+import sledwright.generator.Status;
+import sledwright.metrics.Figures;
+import sledwright.metrics.SurplusWorth;
+import sledwright.rules.Order;
+
+/**
+ * The answer to one request.
+ *
+ * @param request      its name
+ * @param machines     how many it asks for
+ * @param currency     ISO 4217
+ * @param best         the objective's figure of the best: units of the currency for cheapest and best-value, else the figure of
+ *                     one machine; empty when there is none
+ * @param bound        nothing better than this exists; empty when there is none
+ * @param alternatives the best first
+ * @param complete     whether the alternatives are beyond doubt the right ones; a time limit may end their list after the best is proved
+ */
+public record QuoteView(String request, int machines, Objective objective, String currency, Status status,
+                        Optional<BigDecimal> best, Optional<BigDecimal> bound, List<Alternative> alternatives, boolean complete,
+                        Explanation explanation) {
+
+    /**
+     * A ranked order.
+     *
+     * @param priceLessWorth what a best-value request ranks by, in units of the currency; empty for every other objective
+     * @param difference     what it buys against the best; empty for the best itself
+     * @param reasons        why it is as it is
+     */
+    public record Alternative(int rank, BuildView build, Optional<BigDecimal> priceLessWorth, Optional<String> difference,
+                              List<String> reasons) {
+
+        /** All sentences, the difference first. */
+        public List<String> sentences() {
+            List<String> sentences = new ArrayList<>(difference.stream().toList());
+            sentences.addAll(reasons);
+            return List.copyOf(sentences);
+        }
+    }
+
+    public static QuoteView of(Findings findings, Catalog catalog, Explanation explanation) {
+        List<Alternative> alternatives = new ArrayList<>();
+        List<Order> ranked = findings.ranked();
+        for (Order order : ranked) {
+            Optional<String> difference = order == ranked.get(0) ? Optional.empty()
+                    : Optional.of(Difference.sentence(order, ranked.get(0)));
+            BuildView build = BuildView.of(order, true);
+            alternatives.add(new Alternative(alternatives.size() + 1, build, priceLessWorth(order, build.figures()), difference,
+                    Reasons.of(order)));
+        }
+        Objective objective = findings.request().objective();
+        return new QuoteView(findings.request().name(), findings.request().machines(), objective,
+                catalog.currency().getCurrencyCode(), findings.status(), figure(findings.best(), objective, catalog),
+                figure(findings.bound(), objective, catalog), List.copyOf(alternatives), findings.complete(), explanation);
+    }
+
+    private static Optional<BigDecimal> priceLessWorth(Order order, Figures figures) {
+        if (order.request().objective() != Objective.BEST_VALUE) {
+            return Optional.empty();
+        }
+        double worth = SurplusWorth.of(order.request(), figures.cores(), figures.usableGb(), figures.bandwidthGbs(), figures.throughput());
+        return figure(order.price().total() - worth, Objective.BEST_VALUE, order.catalog());
+    }
+
+    /** Whether the objective is an amount of money of which less is better. */
+    public boolean isMoney() {
+        return isMoney(objective);
+    }
+
+    private static boolean isMoney(Objective objective) {
+        return objective == Objective.CHEAPEST || objective == Objective.BEST_VALUE;
+    }
+
+    private static Optional<BigDecimal> figure(double figure, Objective objective, Catalog catalog) {
+        if (!Double.isFinite(figure)) {
+            return Optional.empty();
+        }
+        return Optional.of(isMoney(objective) ? catalog.amount(Math.round(figure)) : Decimals.of(figure));
+    }
+
+    /** The distance between best and bound as a share of the best, percent; empty where either is not known or the best is 0. */
+    public Optional<BigDecimal> gapPercent() {
+        if (best.isEmpty() || bound.isEmpty() || best.get().signum() == 0) {
+            return Optional.empty();
+        }
+        return Optional.of(best.get().subtract(bound.get()).abs().multiply(BigDecimal.valueOf(100))
+                .divide(best.get().abs(), 2, RoundingMode.HALF_UP));
+    }
+}

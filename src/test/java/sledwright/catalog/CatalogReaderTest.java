@@ -1,0 +1,142 @@
+package sledwright.catalog;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.entry;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import sledwright.domain.Catalog;
+import sledwright.domain.Condition;
+import sledwright.domain.CoolingKit;
+import sledwright.domain.Labour;
+import sledwright.domain.Lot;
+import sledwright.domain.Lot.PriceBreak;
+import sledwright.domain.MemoryModule;
+import sledwright.domain.ModuleType;
+import sledwright.domain.Part;
+import sledwright.domain.Platform;
+import sledwright.domain.Processor;
+import sledwright.domain.Slot;
+import sledwright.domain.SpeedEntry;
+import sledwright.domain.Supply;
+import sledwright.domain.Thermal.InletRow;
+
+class CatalogReaderTest {
+
+    private static final Catalog SHOP = CatalogReader.read(Path.of("src/test/resources/shop"));
+
+    @Test
+    void shop() {
+        assertThat(SHOP.name()).isEqualTo("Reedmere Stores");
+        assertThat(SHOP.currency().getCurrencyCode()).isEqualTo("EUR");
+        assertThat(SHOP.pricedOn()).isEqualTo(LocalDate.of(2025, 3, 31));
+        assertThat(SHOP.labour()).isEqualTo(new Labour(4500, 150));
+        assertThat(SHOP.throughputFactors()).containsOnly(entry("Heath 1", 7.5), entry("Heath 2", 8.25));
+        assertThat(SHOP.amount(4500)).isEqualTo(new BigDecimal("45.00"));
+    }
+
+    @Test
+    void everyPartIsThere() {
+        assertThat(SHOP.parts()).extracting(Part::sku).containsExactlyInAnyOrder("WREN-2", "REED-S", "WREN-HS-1", "WREN-HS-2",
+                "RS-750", "H1-08", "H1-10", "H2-16", "M08", "M16", "M64", "M128");
+    }
+
+    @Test
+    void processors() {
+        assertThat(SHOP.processors()).containsExactly(
+                new Processor("H1-08", "Heath 1 with 8 cores", "HS1", "Heath 1", 8, 16, 2.4, 2.9, 85, 2400, OptionalInt.of(768), 2,
+                        OptionalDouble.of(190.5)),
+                new Processor("H1-10", "H1-10", "HS1", "Heath 1", 10, 20, 2.2, 2.6, 105, 2400, OptionalInt.empty(), 2,
+                        OptionalDouble.empty()),
+                new Processor("H2-16", "Heath 2, 16 cores", "HS1", "Heath 2", 16, 32, 2.1, 2.8, 150, 2666, OptionalInt.of(1024), 2,
+                        OptionalDouble.of(410)));
+    }
+
+    @Test
+    void modules() {
+        assertThat(SHOP.modules()).containsExactly(
+                new MemoryModule("M08", "8 GB 1Rx8", "DDR4", ModuleType.RDIMM, 8, 1, 1, 8, 2400, 1.2, 3),
+                new MemoryModule("M16", "16 GB 2Rx4", "DDR4", ModuleType.RDIMM, 16, 2, 2, 4, 2666, 1.2, 4.5),
+                new MemoryModule("M64", "64 GB 4Rx4", "DDR4", ModuleType.LRDIMM, 64, 4, 2, 4, 2666, 1.2, 7),
+                new MemoryModule("M128", "128 GB stacked", "DDR4", ModuleType.THREE_DS, 128, 2, 4, 4, 2666, 1.2, 9));
+    }
+
+    @Test
+    void lotsWithTheirPriceBreaks() {
+        assertThat(SHOP.lots("M16")).containsExactly(
+                new Lot("M16", "A6", "Fen Surplus", Condition.USED, 60, 2,
+                        List.of(new PriceBreak(1, 2150, OptionalLong.of(1225)), new PriceBreak(16, 1900, OptionalLong.of(1225))), false),
+                new Lot("M16", "A7", "Marsh Trade", Condition.NEW, 100, 7,
+                        List.of(new PriceBreak(1, 4400, OptionalLong.empty())), false));
+        assertThat(SHOP.lots("H1-10")).containsExactly(new Lot("H1-10", "A4", "Marsh Trade", Condition.REFURBISHED, 6, 0,
+                List.of(new PriceBreak(1, 3900, OptionalLong.of(2000))), false));
+        assertThat(SHOP.lots("M08")).as("a part without an offer").isEmpty();
+    }
+
+    @Test
+    void platformWithEveryKey() {
+        Platform wren = SHOP.platform("WREN-2").orElseThrow();
+        assertThat(wren.name()).isEqualTo("Wren two-socket machine");
+        assertThat(wren.processors().socket()).isEqualTo("HS1");
+        assertThat(wren.processors().generations()).containsExactlyInAnyOrder("Heath 1", "Heath 2");
+        assertThat(wren.processors().counts()).containsExactly(1, 2);
+        assertThat(wren.processors().maxTdpW()).isEqualTo(150);
+        assertThat(wren.memory().generation()).isEqualTo("DDR4");
+        assertThat(wren.memory().channels()).isEqualTo(4);
+        assertThat(wren.memory().slotsPerChannel()).isEqualTo(2);
+        assertThat(wren.memory().maxLogicalRanks()).isEqualTo(Map.of(ModuleType.RDIMM, 8, ModuleType.LRDIMM, 8));
+        assertThat(wren.memory().speeds()).containsExactly(
+                new SpeedEntry(ModuleType.RDIMM, Set.of(1, 2), List.of(2666, 2400)),
+                new SpeedEntry(ModuleType.RDIMM, Set.of(4), List.of(2400)),
+                new SpeedEntry(ModuleType.LRDIMM, Set.of(), List.of(2666, 2666)));
+        assertThat(wren.memory().maxDistinctCapacities()).isEqualTo(1);
+        assertThat(wren.memory().mixedWidths()).isFalse();
+        assertThat(wren.memory().countsPerSocket()).containsExactlyInAnyOrder(1, 2, 4, 8);
+        assertThat(wren.memory().mirroredFraction()).hasValue(0.45);
+        assertThat(wren.memory().rankSparing()).isTrue();
+        assertThat(wren.fillSide()).isEqualTo("outermost");
+        assertThat(wren.board().slots()).hasSize(16).first().isEqualTo(new Slot("1A1", 0, 0, 0));
+        assertThat(wren.cooling()).containsExactly(new CoolingKit("WREN-HS-1", "low heat sink", 105, List.of()),
+                new CoolingKit("WREN-HS-2", "deep heat sink", 150, List.of("1D2", "2D2")));
+        assertThat(wren.thermal().altitudeFromM()).isEqualTo(950);
+        assertThat(wren.thermal().metresPerKelvin()).isEqualTo(300);
+        assertThat(wren.thermal().inlet()).containsExactly(new InletRow(105, 35, Set.of()),
+                new InletRow(150, 30, Set.of(ModuleType.RDIMM)),
+                new InletRow(150, 27.5, Set.of(ModuleType.LRDIMM, ModuleType.THREE_DS)));
+        assertThat(wren.power().baseW()).isEqualTo(85);
+        assertThat(wren.power().budgetW()).as("a budget of 0 is none").isEmpty();
+        assertThat(wren.power().supplies()).extracting(Supply::name).containsExactly("750 W supply", "RS-750");
+        assertThat(wren.power().supplies()).extracting(Supply::count).containsExactly(2, 1);
+        assertThat(wren.power().supplies()).extracting(Supply::redundant).containsExactly(1, 0);
+        assertThat(wren.power().supplies().get(0).watts()).isEqualTo(750);
+        assertThat(wren.power().supplies().get(0).lowLineWatts()).isEqualTo(650);
+        assertThat(wren.power().supplies().get(0).efficiency()).containsExactly(entry(10, 82.0), entry(20, 88.0), entry(50, 92.5), entry(100, 88.0));
+    }
+
+    @Test
+    void platformWithTheNeededKeysAlone() {
+        Platform reed = SHOP.platform("REED-S").orElseThrow();
+        assertThat(reed.name()).isEqualTo("REED-S");
+        assertThat(reed.memory().maxLogicalRanks()).isEmpty();
+        assertThat(reed.memory().maxDistinctCapacities()).isEqualTo(2);
+        assertThat(reed.memory().mixedWidths()).isTrue();
+        assertThat(reed.memory().countsPerSocket()).isEmpty();
+        assertThat(reed.memory().mirroredFraction()).hasValue(0.5);
+        assertThat(reed.memory().rankSparing()).isFalse();
+        assertThat(reed.board().slots()).extracting(Slot::name).containsExactly("DIMM 1", "DIMM 2");
+        assertThat(reed.fillSide()).isEmpty();
+        assertThat(reed.cooling()).containsExactly(new CoolingKit("WREN-HS-1", "WREN-HS-1", 105, List.of()));
+        assertThat(reed.thermal().inlet()).isEmpty();
+        assertThat(reed.thermal().correctedInletC(25, 3000)).isEqualTo(25);
+        assertThat(reed.power().budgetW()).hasValue(180.5);
+        assertThat(reed.power().supplies()).isEmpty();
+    }
+}

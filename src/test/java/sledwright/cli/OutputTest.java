@@ -1,0 +1,115 @@
+package sledwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class OutputTest {
+
+    private static final String SHOP = "catalogs/heronfold-yard";
+
+    @TempDir
+    Path folder;
+
+    private List<String> names() throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    @Test
+    void theFileHoldsWhatStandardOutputWould() throws IOException {
+        Path file = folder.resolve("shop.json");
+        Run run = Run.of("catalog", SHOP, "--format", "json", "--output", file.toString());
+        assertThat(run).isEqualTo(new Run(ExitCode.DONE, "", ""));
+        assertThat(Files.readString(file)).isEqualTo(Run.of("catalog", SHOP, "--format", "json").out());
+        assertThat(names()).containsExactly("shop.json");
+    }
+
+    @Test
+    void anInvalidBuildIsAResultToo() throws IOException {
+        Path file = folder.resolve("verdict.txt");
+        assertThat(Run.of("check", "scenarios/build-broken.yaml", "-o", file.toString()).code()).isEqualTo(ExitCode.NO_VALID_BUILD);
+        assertThat(Files.readString(file)).startsWith("build-broken\ninvalid: ");
+    }
+
+    @Test
+    void aFailedRunLeavesTheOldFileWhole() throws IOException {
+        Path file = Files.writeString(folder.resolve("old.txt"), "old");
+        assertThat(Run.of("catalog", "nowhere", "--output", file.toString()).code()).isEqualTo(ExitCode.INPUT_FAULT);
+        assertThat(Files.readString(file)).isEqualTo("old");
+        assertThat(names()).containsExactly("old.txt");
+    }
+
+    @Test
+    void theOldFileIsReplacedAndNotWrittenOver() throws IOException {
+        Path file = Files.writeString(folder.resolve("old.txt"), "old");
+        Path held = Files.createLink(folder.resolve("held.txt"), file);
+        assertThat(Run.of("catalog", SHOP, "--output", file.toString()).code()).isEqualTo(ExitCode.DONE);
+        assertThat(Files.readString(file)).startsWith("Heronfold Yard");
+        assertThat(Files.readString(held)).isEqualTo("old");
+        assertThat(names()).containsExactly("held.txt", "old.txt");
+    }
+
+    @Test
+    void rightsAndLinksStay() throws IOException {
+        assumeTrue(Files.getFileStore(folder).supportsFileAttributeView("posix"));
+        Path file = Files.writeString(folder.resolve("old.txt"), "old");
+        Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-rw----"));
+        Path link = Files.createSymbolicLink(folder.resolve("link.txt"), Path.of("old.txt"));
+        assertThat(Run.of("catalog", SHOP, "--output", link.toString()).code()).isEqualTo(ExitCode.DONE);
+        assertThat(link).isSymbolicLink();
+        assertThat(Files.readString(file)).startsWith("Heronfold Yard");
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file))).isEqualTo("rw-rw----");
+    }
+
+    @Test
+    void aDeviceIsWrittenToAndStaysOne() {
+        Path device = Path.of("/dev/null");
+        assumeTrue(Files.exists(device));
+        assertThat(Run.of("catalog", SHOP, "--output", "/dev/null").code()).isEqualTo(ExitCode.DONE);
+        assertThat(Files.isRegularFile(device)).isFalse();
+    }
+
+    @Test
+    void anImpossiblePlaceIsToldBeforeAnyWork() throws IOException {
+        Run missing = Run.of("catalog", "nowhere", "--output", folder.resolve("no/such/file.txt").toString());
+        assertThat(missing.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(missing.err()).contains("there is no folder " + folder.resolve("no/such"));
+        Run directory = Run.of("catalog", "nowhere", "--output", folder.toString());
+        assertThat(directory.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(directory.err()).contains("is a folder");
+        Path file = Files.writeString(folder.resolve("file"), "");
+        Run below = Run.of("catalog", "nowhere", "--output", file.resolve("x").toString());
+        assertThat(below.code()).isEqualTo(ExitCode.USAGE);
+    }
+
+    @Test
+    void aFolderWithoutWriteAccessIsTold() throws IOException {
+        assumeTrue(Files.getFileStore(folder).supportsFileAttributeView("posix"));
+        Path locked = Files.createDirectory(folder.resolve("locked"));
+        Files.setPosixFilePermissions(locked, PosixFilePermissions.fromString("r-xr-xr-x"));
+        assumeTrue(!Files.isWritable(locked), "the superuser may write anywhere");
+        Run run = Run.of("catalog", SHOP, "--output", locked.resolve("x").toString());
+        assertThat(run.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(run.err()).contains("nothing can be written into folder " + locked);
+    }
+
+    @Test
+    void aFileIsPlainUnlessColourIsWanted() throws IOException {
+        Path file = folder.resolve("x.txt");
+        Run.of(Map.of("COLUMNS", "200"), true, "check", "scenarios/build-valid.yaml", "--output", file.toString());
+        assertThat(Files.readString(file)).doesNotContain("\u001b").isEqualTo(Run.of("check", "scenarios/build-valid.yaml").out());
+        Run.of(Map.of(), false, "catalog", SHOP, "--output", file.toString(), "--colour", "always");
+        assertThat(Files.readString(file)).contains("\u001b[");
+    }
+}

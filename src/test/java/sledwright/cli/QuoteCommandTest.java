@@ -1,0 +1,85 @@
+package sledwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import sledwright.report.Schemas;
+
+class QuoteCommandTest {
+
+    private static final String SMALL = "scenarios/small-web-node.yaml";
+
+    @Test
+    void aRequestIsAnsweredInEveryFormat() throws IOException {
+        Run json = Run.of("quote", SMALL, "--format", "json");
+        assertThat(json.err()).isEmpty();
+        assertThat(json.code()).isEqualTo(ExitCode.DONE);
+        assertThat(Schemas.faults("quote-result", json.out())).isEmpty();
+        JsonNode answer = new ObjectMapper().readTree(json.out());
+        assertThat(answer.get("request").asText()).isEqualTo("small-web-node");
+        assertThat(answer.get("status").asText()).isEqualTo("proved");
+        JsonNode best = answer.get("alternatives").get(0);
+        assertThat(best.get("cores").asInt()).isGreaterThanOrEqualTo(6);
+        assertThat(best.get("load_w").asDouble()).isLessThanOrEqualTo(200);
+
+        Run text = Run.of("quote", SMALL);
+        assertThat(text.out()).startsWith("small-web-node: 1 machine, cheapest\nproved: no cheaper valid build exists\n")
+                .contains("total ", best.get("platform").asText());
+        assertThat(text.out().lines()).allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(80));
+
+        Run csv = Run.of("quote", SMALL, "--format", "csv");
+        assertThat(csv.out().lines()).hasSize(1 + answer.get("alternatives").size());
+    }
+
+    @Test
+    void aFoundBuildPassesItsOwnCheck(@TempDir Path folder) throws IOException {
+        JsonNode best = new ObjectMapper().readTree(Run.of("quote", SMALL, "--format", "json").out()).get("alternatives").get(0);
+        StringBuilder build = new StringBuilder("kind: build\nplatform: %s\nprocessor: %s\nprocessors: %d\ncooling: %s\n".formatted(
+                best.get("platform").asText(), best.get("processor").asText(), best.get("processors").asInt(), best.get("cooling").asText()));
+        if (!best.get("supply").isNull()) {
+            build.append("supply: ").append(best.get("supply").asText()).append('\n');
+        }
+        build.append("modules: ").append(best.get("slots")).append('\n')
+                .append("require: { cores: 6, memory_gb: 32 }\n")
+                .append("limit: { power_w: 200, lead_days: 3, inlet_c: 25, mains_v: 230, conditions: [refurbished, used] }\n");
+        Path file = Files.writeString(folder.resolve("found.yaml"), build);
+        Run check = Run.of("check", file.toString(), "--catalog", "catalogs/heronfold-yard", "--format", "json");
+        assertThat(check.err()).isEmpty();
+        assertThat(check.code()).as(check.out()).isEqualTo(ExitCode.DONE);
+        JsonNode verdict = new ObjectMapper().readTree(check.out());
+        for (String key : new String[] {"price", "cores", "memory_gb", "memory_mts", "bandwidth_gbs", "throughput", "load_w", "wall_w", "lead_days"}) {
+            assertThat(verdict.get(key)).as(key).isEqualTo(best.get(key));
+        }
+    }
+
+    @Test
+    void aChangeOfTheRequestIsAnswered() throws IOException {
+        Run run = Run.of("quote", SMALL, "--set", "require.cores=8", "--set", "alternatives=1", "--format", "json");
+        JsonNode answer = new ObjectMapper().readTree(run.out());
+        assertThat(answer.get("alternatives")).hasSize(1);
+        assertThat(answer.get("alternatives").get(0).get("cores").asInt()).isGreaterThanOrEqualTo(8);
+    }
+
+    @Test
+    void anImpossibleRequestEndsWithFourAndItsResult() {
+        Run run = Run.of("quote", SMALL, "--set", "limit.price=1", "--format", "json");
+        assertThat(run.code()).isEqualTo(ExitCode.NO_VALID_BUILD);
+        assertThat(Schemas.faults("quote-result", run.out())).isEmpty();
+        assertThat(run.out()).contains("\"status\": \"impossible\"", "\"alternatives\": []");
+        assertThat(Run.of("quote", SMALL, "--set", "limit.price=1").out()).contains("impossible: no valid build exists");
+    }
+
+    @Test
+    void everyWrongChangeIsListed() {
+        Run run = Run.of("quote", SMALL, "--set", "require.coers=8", "--set", "limit.price=much");
+        assertThat(run.code()).isEqualTo(ExitCode.INPUT_FAULT);
+        assertThat(run.err().lines()).hasSize(2).allSatisfy(line -> assertThat(line).startsWith("--set "));
+        assertThat(run.out()).isEmpty();
+    }
+}

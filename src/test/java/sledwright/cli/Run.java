@@ -1,0 +1,33 @@
+package sledwright.cli;
+
+import java.io.ByteArrayOutputStream;
+import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+
+/** One run of the command line and what came of it. */
+record Run(int code, String out, String err) {
+
+    static Run of(String... arguments) {
+        return of(Map.of(), false, arguments);
+    }
+
+    /**
+     * @param environment the process's variables
+     * @param interactive whether standard output is a terminal
+     */
+    static Run of(Map<String, String> environment, boolean interactive, String... arguments) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        Run run = into(out, environment, interactive, arguments);
+        return new Run(run.code(), out.toString(StandardCharsets.UTF_8), run.err());
+    }
+
+    /** A run whose results go to a stream of the caller's. */
+    static Run into(OutputStream out, Map<String, String> environment, boolean interactive, String... arguments) {
+        StringWriter err = new StringWriter();
+        int code = Main.run(new Terminal(out, new PrintWriter(err, true), environment, () -> interactive), arguments);
+        return new Run(code, "", err.toString());
+    }
+}

@@ -1,0 +1,111 @@
+package sledwright.explain;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import sledwright.domain.Build;
+import sledwright.domain.MemoryModule;
+import sledwright.domain.Request;
+import sledwright.rules.Order;
+import sledwright.samples.Answers;
+import sledwright.samples.Samples;
+
+class ReasonsTest {
+
+    private static List<String> reasons(Request request, Build... machines) {
+        return Reasons.of(Order.of(List.of(machines), List.of(), request, Answers.SHOP));
+    }
+
+    @Test
+    void theSpeedIsTheProcessors() {
+        Build build = Samples.machine().processors(2, Samples.processor("SLOW").memoryMts(2133).make()).channels(4, Samples.R16).build();
+        assertThat(reasons(Request.named("any"), build))
+                .contains("The memory runs at 2133 MT/s: SLOW drives no faster memory; the modules are rated for 2400.");
+    }
+
+    @Test
+    void theSpeedIsTheModules() {
+        MemoryModule slow = Samples.module("R16S", 16).mts(2133).make();
+        assertThat(reasons(Request.named("any"), Samples.machine().channels(3, Samples.R16).channel(0, 3, slow).build()))
+                .contains("The memory runs at 2133 MT/s: R16S is rated for no more; P10 would drive 2400.");
+    }
+
+    @Test
+    void theSpeedIsThePlatforms() {
+        assertThat(reasons(Request.named("any"), Samples.machine().channels(4, Samples.R16, Samples.R16, Samples.R16).build()))
+                .contains("The memory runs at 1866 MT/s: BOX gives no more with 3 RDIMMs of 2 ranks on a channel; "
+                        + "P10 would drive 2400.");
+    }
+
+    @Test
+    void aHeatSinkThatTakesSlotsIsTold() {
+        assertThat(reasons(Request.named("any"), Answers.hot())).contains("Heat sink DEEP covers slots 1D3 and 2D3, which stay empty; "
+                + "LOW covers fewer, but carries 105 W and P12 gives 120 W.");
+        assertThat(reasons(Request.named("any"), Answers.cool())).noneMatch(reason -> reason.contains("covers"));
+    }
+
+    @Test
+    void onlyFittedSocketsLoseSlots() {
+        Build one = Samples.machine(Answers.BOX).processors(1, Answers.HOT).cooling(Answers.DEEP).channels(4, Samples.R16).build();
+        assertThat(reasons(Request.named("any"), one)).anyMatch(reason -> reason.startsWith("Heat sink DEEP covers slot 1D3, which stays empty;"));
+    }
+
+    @Test
+    void tightRequirementsAreNamedWithTheirDistance() {
+        Request exact = Request.named("any").withRequire(Samples.require().cores(20).memoryGb(100).bandwidthGbs(150).make());
+        assertThat(reasons(exact, Answers.cool())).contains("Met exactly, with nothing to spare: cores (20).",
+                "The next tightest requirement is memory bandwidth: 153.6 GB/s against 150 GB/s asked, 3.6 GB/s to spare (2.4 %).");
+        Request loose = Request.named("any").withRequire(Samples.require().spareSlots(8).gbPerCore(4).make());
+        assertThat(reasons(loose, Answers.cool())).contains(
+                "The tightest requirement is usable memory per core: 6.4 GB against 4 GB asked, 2.4 GB to spare (60 %).");
+    }
+
+    @Test
+    void theTightestLimitIsNamedWithItsDistance() {
+        Request loads = Request.named("any").withLimit(Samples.limit().powerW(300).price(10_000_000).make());
+        assertThat(reasons(loads, Answers.cool())).contains("The tightest limit is the load: 287 W of 300 W, 13 W to spare.");
+        Request hot = Request.named("any").withLimit(Samples.limit().site(33, 1250).make());
+        assertThat(reasons(hot, Answers.cool()))
+                .contains("The tightest limit is the inlet air (corrected for altitude): 34 C of 35 C, 1 C to spare.");
+        Build ranks = Samples.machine().channels(4, Samples.Q32, Samples.Q32).build();
+        assertThat(reasons(Request.named("any"), ranks)).contains("The tightest limit is used up: number of ranks on a channel 8 of 8.");
+    }
+
+    @Test
+    void theBudgetAndTheLeadTimeAreLimits() {
+        Request dear = Request.named("any").withLimit(Samples.limit().price(60000).make());
+        assertThat(Reasons.of(Answers.order(dear, Answers.cool())))
+                .contains("The tightest limit is the price: 594.00 EUR of 600.00 EUR, 6.00 EUR to spare.", "The last to arrive is R16, in 2 days.");
+        Request soon = Request.named("any").withLimit(Samples.limit().leadDays(2).make());
+        assertThat(Reasons.of(Answers.order(soon, Answers.cool()))).contains("The tightest limit is used up: lead time 2 days of 2 days.");
+    }
+
+    @Test
+    void thereAreThreeToSixSentences() {
+        for (Build build : List.of(Answers.cool(), Answers.hot(), Answers.sled())) {
+            assertThat(Reasons.of(Answers.order(Answers.ASKED, build))).hasSizeBetween(3, 6);
+        }
+    }
+
+    @Test
+    void anAlternativeTellsWhatItBuys() {
+        Request any = Request.named("any");
+        assertThat(Difference.sentence(Answers.order(any, Answers.hot()), Answers.order(any, Answers.cool())))
+                .isEqualTo("For 258.00 EUR more than the best: 4 more cores (24), 128 GB more usable memory (256) and 99.2 more throughput "
+                        + "(499.2), but 104 W more load (391).");
+        assertThat(Difference.sentence(Answers.order(any, Answers.sled()), Answers.order(any, Answers.cool())))
+                .isEqualTo("For 152.00 EUR less than the best: 101 W less load (186), but 10 fewer cores (10), 76.8 GB/s less memory "
+                        + "bandwidth (76.8) and 200 less throughput (200).");
+        assertThat(Difference.sentence(Answers.order(any, Answers.cool()), Answers.order(any, Answers.cool())))
+                .isEqualTo("At the price of the best: the same figures.");
+    }
+
+    @Test
+    void severalMachinesAreComparedByTheHeaviest() {
+        Request three = Request.named("any").withMachines(2);
+        assertThat(Difference.sentence(Answers.order(three, Answers.cool(), Answers.coolHeavier()),
+                Answers.order(three, Answers.coolHeavier(), Answers.coolHeavier())))
+                .isEqualTo("For 8.00 EUR less than the best: the same figures in each machine.");
+    }
+}

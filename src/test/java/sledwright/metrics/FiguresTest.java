@@ -1,0 +1,81 @@
+package sledwright.metrics;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static sledwright.samples.Samples.FACTORS;
+import static sledwright.samples.Samples.R16;
+import static sledwright.samples.Samples.machine;
+import static sledwright.samples.Samples.platform;
+import static sledwright.samples.Samples.processor;
+import static sledwright.samples.Samples.require;
+
+import org.junit.jupiter.api.Test;
+import sledwright.domain.Build;
+import sledwright.domain.MemoryMode;
+import sledwright.domain.Request;
+
+class FiguresTest {
+
+    private static final Build BUILD = machine().channels(4, R16).build();
+    private static final Request ANY = Request.named("sample");
+
+    @Test
+    void ofTheSampleMachine() {
+        Figures figures = Figures.of(BUILD, ANY, FACTORS);
+        assertThat(figures.processors()).isEqualTo(2);
+        assertThat(figures.cores()).isEqualTo(20);
+        assertThat(figures.baseGhz()).isEqualTo(2.2);
+        assertThat(figures.allCoreGhz()).isEqualTo(2.6);
+        assertThat(figures.memoryGb()).isEqualTo(128);
+        assertThat(figures.usableGb()).isEqualTo(128);
+        assertThat(figures.speed().mts()).isEqualTo(2400);
+        assertThat(figures.bandwidthGbs()).isEqualTo(153.6);
+        assertThat(figures.throughput()).isEqualTo(400);
+        assertThat(figures.throughputEstimated()).isFalse();
+        assertThat(figures.loadW()).isEqualTo(287);
+        // 19.133 % of each of two supplies of 750 W: 82 + 9.133 / 10 x 6 = 87.48 %.
+        assertThat(figures.wallW().orElseThrow()).isCloseTo(328.075, within(0.001));
+        assertThat(figures.spareSlots()).isEqualTo(16);
+    }
+
+    @Test
+    void perCore() {
+        Figures figures = Figures.of(BUILD, ANY, FACTORS);
+        assertThat(figures.gbPerCore()).isEqualTo(6.4);
+        assertThat(figures.gbsPerCore()).isEqualTo(7.68);
+        assertThat(Figures.perCore(128, 24)).isEqualTo(5.333333);
+        assertThat(Figures.perCore(128, 0)).isZero();
+    }
+
+    @Test
+    void aModeChangesUsableMemoryAndNotBandwidth() {
+        Figures figures = Figures.of(BUILD, ANY.withRequire(require().mode(MemoryMode.MIRRORED).make()), FACTORS);
+        assertThat(figures.memoryGb()).isEqualTo(128);
+        assertThat(figures.usableGb()).isEqualTo(64);
+        assertThat(figures.gbPerCore()).isEqualTo(3.2);
+        assertThat(figures.bandwidthGbs()).isEqualTo(153.6);
+    }
+
+    @Test
+    void ofUnequalProcessorsTheSlowerClock() {
+        Figures figures = Figures.of(machine().processors(processor("X").clocksGhz(2.0, 3.0).make(), processor("Y").clocksGhz(2.5, 2.7).make())
+                .channels(4, R16).build(), ANY, FACTORS);
+        assertThat(figures.baseGhz()).isEqualTo(2.0);
+        assertThat(figures.allCoreGhz()).isEqualTo(2.7);
+    }
+
+    @Test
+    void ofAMachineWithoutProcessors() {
+        Figures figures = Figures.of(machine().processors().build(), ANY, FACTORS);
+        assertThat(figures.cores()).isZero();
+        assertThat(figures.baseGhz()).isZero();
+        assertThat(figures.allCoreGhz()).isZero();
+        assertThat(figures.bandwidthGbs()).isZero();
+        assertThat(figures.loadW()).isEqualTo(85);
+    }
+
+    @Test
+    void noWallPowerWhereTheEnclosureFeedsTheMachine() {
+        assertThat(Figures.of(machine(platform().supplies().make()).channels(4, R16).build(), ANY, FACTORS).wallW()).isEmpty();
+    }
+}

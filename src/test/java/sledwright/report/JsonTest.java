@@ -1,0 +1,250 @@
+package sledwright.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import sledwright.explain.Conflict;
+import sledwright.explain.Explanation;
+import sledwright.explain.Relaxation;
+import sledwright.explain.WhyNot;
+import sledwright.generator.Findings;
+import sledwright.generator.Status;
+import sledwright.rules.Violation;
+import sledwright.samples.Answers;
+import sledwright.samples.Samples;
+
+class JsonTest {
+
+    private static final ObjectMapper MAPPER = JsonMapper.builder()
+            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
+            .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES).build();
+
+    private static JsonNode read(String json) throws IOException {
+        return MAPPER.readTree(json);
+    }
+
+    private static QuoteView view(Findings findings) {
+        return QuoteView.of(findings, Answers.SHOP, Explanation.NONE);
+    }
+
+    @Test
+    void aQuoteIsWrittenKeyByKey() {
+        assertThat(Json.of(view(Answers.findings(Answers.ASKED, Status.PROVED, Answers.order(Answers.ASKED, Answers.sled()))))).startsWith("""
+                {
+                  "request": "render node",
+                  "currency": "EUR",
+                  "status": "proved",
+                  "best": 442.00,
+                  "bound": 442.00,
+                  "objective": "cheapest",
+                  "machines": 1,
+                  "alternatives": [
+                    {
+                      "rank": 1,
+                      "price": 442.00,
+                      "platform": "SLED",
+                      "processor": "P10",
+                      "processors": 1,
+                      "cooling": "LOW",
+                      "supply": null,
+                      "supplies": 0,
+                      "machines": 1,
+                      "modules": {
+                        "R32": 4
+                      },
+                      "slots": {
+                        "1A1": "R32",
+                        "1B1": "R32",
+                        "1C1": "R32",
+                        "1D1": "R32"
+                      },
+                      "cores": 10,
+                      "memory_gb": 128,
+                      "usable_gb": 128,
+                      "memory_mts": 2400,
+                      "speed_set_by": "processor",
+                      "bandwidth_gbs": 76.8,
+                      "throughput": 200,
+                      "throughput_estimated": false,
+                      "load_w": 186,
+                      "wall_w": null,
+                      "base_ghz": 2.2,
+                      "all_core_ghz": 2.6,
+                      "spare_slots": 8,
+                      "lead_days": 0,
+                      "lines": [
+                        {
+                          "kind": "part",
+                          "sku": "SLED",
+                          "description": "SLED",
+                          "lot": "S1",
+                          "supplier": "sample shop",
+                          "condition": "new",
+                          "lead_days": 0,
+                          "quantity": 1,
+                          "unit_price": 150.00,
+                          "total": 150.00
+                        },
+                """).endsWith("""
+                  "alternatives_complete": true,
+                  "why_not": [],
+                  "conflicts": [],
+                  "relaxations": []
+                }
+                """);
+    }
+
+    @Test
+    void everyQuoteKeepsItsSchema() {
+        Explanation explanation = new Explanation(List.of(new WhyNot("R32", "It is dearer.")),
+                List.of(new Conflict(List.of("limit.price", "require.cores"), "Both cannot be.")),
+                List.of(new Relaxation(List.of("limit.price"), "500.00 EUR would do.")));
+        Findings impossible = Answers.findings(Answers.ASKED, Status.IMPOSSIBLE);
+        Findings value = new Findings(Answers.rich(), Status.BEST_FOUND, 400, 500.5, List.of(Answers.order(Answers.rich(), Answers.cool())), false);
+        for (String json : List.of(Json.of(view(Answers.proved())), Json.of(view(Answers.unequal())), Json.of(view(value)),
+                Json.of(QuoteView.of(impossible, Answers.SHOP, explanation)))) {
+            assertThat(Schemas.faults("quote-result", json)).as(json).isEmpty();
+        }
+    }
+
+    @Test
+    void theSchemaRefusesWhatIsNoAnswer() {
+        String json = Json.of(view(Answers.proved()));
+        assertThat(Schemas.faults("quote-result", json.replace("\"proved\"", "\"sure\""))).isNotEmpty();
+        assertThat(Schemas.faults("quote-result", json.replace("\"price\": 594.00", "\"price\": \"594.00\""))).isNotEmpty();
+        assertThat(Schemas.faults("quote-result", json.replace("\"lot\": \"B1\"", "\"lot\": null"))).isNotEmpty();
+        assertThat(Schemas.faults("quote-result", json.replace("\"load_w\"", "\"watts\""))).isNotEmpty();
+    }
+
+    @Test
+    void theLinesAddUpToThePrice() throws IOException {
+        for (Findings findings : List.of(Answers.proved(), Answers.unequal(),
+                Answers.findings(Answers.rich(), Status.PROVED, Answers.order(Answers.rich(), Answers.cool())))) {
+            for (JsonNode alternative : read(Json.of(view(findings))).get("alternatives")) {
+                BigDecimal sum = BigDecimal.ZERO;
+                for (JsonNode line : alternative.get("lines")) {
+                    assertThat(line.get("unit_price").decimalValue().multiply(BigDecimal.valueOf(line.get("quantity").asInt())))
+                            .isEqualByComparingTo(line.get("total").decimalValue());
+                    sum = sum.add(line.get("total").decimalValue());
+                }
+                assertThat(alternative.get("price").decimalValue()).isEqualByComparingTo(sum);
+            }
+        }
+    }
+
+    @Test
+    void anObjectiveThatIsNoMoneyIsAPlainFigure() throws IOException {
+        JsonNode json = read(Json.of(view(new Findings(Answers.rich(), Status.BEST_FOUND, 400, 500.5,
+                List.of(Answers.order(Answers.rich(), Answers.cool())), true))));
+        assertThat(json.get("best").toString()).isEqualTo("400");
+        assertThat(json.get("bound").toString()).isEqualTo("500.5");
+        assertThat(json.get("objective").asText()).isEqualTo("most-throughput");
+    }
+
+    @Test
+    void machinesThatDifferAreListedTheHeaviestFirst() throws IOException {
+        JsonNode best = read(Json.of(view(Answers.unequal()))).get("alternatives").get(0);
+        assertThat(best.get("machines").asInt()).isEqualTo(3);
+        assertThat(best.get("modules").toString()).isEqualTo("{\"R16B\":8}");
+        assertThat(best.get("load_w").asInt()).isEqualTo(291);
+        assertThat(best.get("builds")).hasSize(2);
+        assertThat(best.get("builds").get(0).get("machines").asInt()).isEqualTo(2);
+        assertThat(best.get("builds").get(1).get("modules").toString()).isEqualTo("{\"R16\":8}");
+        assertThat(best.get("builds").get(1).get("load_w").asInt()).isEqualTo(287);
+    }
+
+    @Test
+    void theLicenceIsALineOfItsOwn() throws IOException {
+        JsonNode json = read(Json.of(view(Answers.findings(Answers.rich(), Status.PROVED, Answers.order(Answers.rich(), Answers.cool())))));
+        List<String> licences = json.get("alternatives").get(0).get("lines").findParents("kind").stream()
+                .filter(line -> line.get("kind").asText().equals("licence"))
+                .map(line -> line.get("quantity") + " x " + line.get("unit_price") + " = " + line.get("total")).toList();
+        assertThat(licences).containsExactly("20 x 10.00 = 200.00", "2 x 25.00 = 50.00");
+    }
+
+    @Test
+    void anImpossibleRequestHasNoFigures() throws IOException {
+        JsonNode json = read(Json.of(view(Answers.findings(Answers.ASKED, Status.IMPOSSIBLE))));
+        assertThat(json.get("status").asText()).isEqualTo("impossible");
+        assertThat(json.get("best").isNull()).isTrue();
+        assertThat(json.get("bound").isNull()).isTrue();
+        assertThat(json.get("alternatives")).isEmpty();
+    }
+
+    @Test
+    void aVerdictHasItsBreachesAndTheFigures() throws IOException {
+        CheckView view = CheckView.of(Answers.order(Answers.ASKED, Answers.cool()), false,
+                List.of(new Violation("rank-limit", "1A", "Too many ranks.")));
+        String json = Json.of(view);
+        assertThat(Schemas.faults("check-result", json)).isEmpty();
+        assertThat(json).startsWith("""
+                {
+                  "build": "render node",
+                  "currency": "EUR",
+                  "valid": false,
+                  "violations": [
+                    {
+                      "rule": "rank-limit",
+                      "where": "1A",
+                      "message": "Too many ranks."
+                    }
+                  ],
+                  "price": null,
+                  "platform": "BOX",
+                """);
+        assertThat(read(json).get("throughput").asInt()).isEqualTo(400);
+    }
+
+    @Test
+    void aMachineWithoutProcessorsIsShown() throws IOException {
+        var build = Samples.machine(Answers.BOX).processors().slot("1A1", Answers.R16).build();
+        String json = Json.of(CheckView.of(Answers.order(Answers.ASKED, build), true, List.of(new Violation("socket-count", "", "None."))));
+        assertThat(Schemas.faults("check-result", json)).isEmpty();
+        assertThat(read(json).get("processor").isNull()).isTrue();
+        assertThat(read(json).get("cooling").isNull()).isTrue();
+    }
+
+    @Test
+    void aCatalogueIsCounted() throws IOException {
+        String json = Json.of(CatalogView.of(Answers.SHOP));
+        assertThat(Schemas.faults("catalog-result", json)).isEmpty();
+        assertThat(read(json).get("counts").toString()).isEqualTo("{\"platforms\":2,\"processors\":2,\"memory_modules\":3,"
+                + "\"cooling_kits\":3,\"power_supplies\":1,\"lots\":10,\"units_in_stock\":83}");
+        assertThat(read(json).get("unsold").toString()).isEqualTo("[\"TALL\"]");
+    }
+
+    @Test
+    void everyKeyIsDescribed() throws IOException {
+        String described = Files.readString(Path.of("docs/json.md"));
+        Set<String> keys = new TreeSet<>();
+        for (String json : List.of(Json.of(view(Answers.proved())), Json.of(CatalogView.of(Answers.SHOP)),
+                Json.of(CheckView.of(Answers.order(Answers.ASKED, Answers.cool()), true, List.of(new Violation("a", "b", "c")))))) {
+            collect(read(json), keys);
+        }
+        assertThat(keys).hasSizeGreaterThan(50).allSatisfy(key -> assertThat(described).contains("`" + key + "`"));
+    }
+
+    private static void collect(JsonNode node, Set<String> keys) {
+        node.properties().forEach(entry -> {
+            keys.add(entry.getKey());
+            if (!Set.of("modules", "slots").contains(entry.getKey())) {
+                collect(entry.getValue(), keys);
+            }
+        });
+        if (node.isArray()) {
+            node.forEach(child -> collect(child, keys));
+        }
+    }
+}
