@@ -23,49 +23,60 @@ final class CpSatOracle {
     record Best(long aim, long price) {
     }
 
+    /** The solver came to no end. */
+    static final class UndecidedException extends RuntimeException {
+    }
+
+    /** In the solver's own units, which do not depend on the machine's speed; very roughly seconds. */
+    private static final double TIME = 1.5;
+
     private CpSatOracle() {
     }
 
-    /** The best order of a case; empty where there is none. */
-    static Optional<Best> solve(RandomCase that) {
+    /**
+     * An order that is better than a known one, or any where none is known: the best of them where the solver's time
+     * suffices; empty where there is none.
+     *
+     * @throws UndecidedException when the solver can't tell in its time
+     */
+    static Optional<Best> better(RandomCase that, Best known) {
         Loader.loadNativeLibraries();
         if (that.request().machines() != 1) {
             throw new IllegalArgumentException("the model knows one machine only");
         }
-        Best best = null;
+        Best best = known;
         for (Platform platform : that.catalog().platforms()) {
             for (int fitted : platform.processors().counts()) {
                 Best here = solve(that, platform, fitted, best);
                 best = here == null ? best : here;
             }
         }
-        return Optional.ofNullable(best);
+        return best == known ? Optional.empty() : Optional.of(best);
     }
 
     /** The best of one model where it is better than what is known, else null. */
     private static Best solve(RandomCase that, Platform platform, int fitted, Best known) {
         CpSatModel model = new CpSatModel(that, platform, fitted);
         LinearExpr aim = aim(model, that.request().objective());
-        if (aim == null) {
+        Answer most = new Answer(0L, true);
+        if (aim != null) {
             if (known != null) {
-                model.model.addLessOrEqual(model.price(), known.price - 1);
+                model.model.addGreaterOrEqual(aim, known.aim);
             }
-            Long price = least(model, model.price());
-            return price == null ? null : new Best(0, price);
+            most = least(model, LinearExpr.affine(aim, -1, 0));
+            if (most.value == null) {
+                return most.orNothing();
+            }
+            model.model.addEquality(aim, -most.value);
         }
-        if (known != null) {
-            model.model.addGreaterOrEqual(aim, known.aim);
-        }
-        Long most = least(model, LinearExpr.affine(aim, -1, 0));
-        if (most == null) {
-            return null;
-        }
-        model.model.addEquality(aim, -most);
-        if (known != null && known.aim == -most) {
+        if (known != null && known.aim == -most.value) {
             model.model.addLessOrEqual(model.price(), known.price - 1);
         }
-        Long price = least(model, model.price());
-        return price == null ? null : new Best(-most, price);
+        Answer price = least(model, model.price());
+        if (price.value == null) {
+            return new Answer(null, price.proved && most.proved).orNothing();
+        }
+        return new Best(-most.value, price.value);
     }
 
     private static LinearExpr aim(CpSatModel model, Objective objective) {
@@ -77,14 +88,26 @@ final class CpSatOracle {
         };
     }
 
-    private static Long least(CpSatModel model, LinearExpr figure) {
+    /** The least figure that was found, null where there is none; and whether that is proved. */
+    private record Answer(Long value, boolean proved) {
+
+        Best orNothing() {
+            if (!proved) {
+                throw new UndecidedException();
+            }
+            return null;
+        }
+    }
+
+    private static Answer least(CpSatModel model, LinearExpr figure) {
         model.model.minimize(figure);
         CpSolver solver = new CpSolver();
-        solver.getParameters().setNumWorkers(1).setRandomSeed(1);
+        solver.getParameters().setNumWorkers(1).setRandomSeed(1).setMaxDeterministicTime(TIME);
         CpSolverStatus status = solver.solve(model.model);
         return switch (status) {
-            case OPTIMAL -> Math.round(solver.objectiveValue());
-            case INFEASIBLE -> null;
+            case OPTIMAL, FEASIBLE -> new Answer(Math.round(solver.objectiveValue()), status == CpSolverStatus.OPTIMAL);
+            case INFEASIBLE -> new Answer(null, true);
+            case UNKNOWN -> new Answer(null, false);
             default -> throw new IllegalStateException("the solver ends with %s: %s".formatted(status, model.model.validate()));
         };
     }

@@ -1,11 +1,16 @@
 package sledwright.oracle;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Objective;
 import sledwright.domain.Request;
 import sledwright.generator.Findings;
+import sledwright.generator.Status;
 
 /**
  * The search against an outside solver, CP-SAT of OR-Tools, on cases too large to list: whether there is a build, and the
@@ -14,19 +19,31 @@ import sledwright.generator.Findings;
  */
 class GeneratorAgainstCpSatTest {
 
+    private static final int SEEDS = 80;
+
+    /** The solver gets the search's answer and looks for a better one; a few cases are too hard for it. */
     @Test
     void searchFindsWhatTheSolverProves() {
-        Disagreement.none(80, RandomCase.Size.SOLVABLE, GeneratorAgainstCpSatTest::withTheSolver);
+        Set<Long> undecided = new HashSet<>();
+        Disagreement.none(SEEDS, RandomCase.Size.SOLVABLE, that -> {
+            try {
+                return withTheSolver(that);
+            } catch (CpSatOracle.UndecidedException tooHard) {
+                undecided.add(that.seed());
+                return "";
+            }
+        });
+        assertThat(undecided.size()).as("undecided: seeds %s", undecided).isLessThanOrEqualTo((int) (Seeds.atLeast(SEEDS).count() / 5));
     }
 
     /** Where both can answer, the solver's model is itself held to the list of every build. */
     @Test
     void solverProvesWhatTheListOfEveryBuildHolds() {
-        Disagreement.none(80, RandomCase.Size.LISTABLE, that -> {
+        Disagreement.none(SEEDS, RandomCase.Size.LISTABLE, that -> {
             RandomCase known = that.with(modelled(that.request()));
             List<Candidate> all = BruteForce.all(known);
             Optional<CpSatOracle.Best> best = all.stream().min(Candidate.order(known.request())).map(one -> best(one, known.request()));
-            Optional<CpSatOracle.Best> proved = CpSatOracle.solve(known);
+            Optional<CpSatOracle.Best> proved = CpSatOracle.better(known, null);
             return best.equals(proved) ? "" : "every build gives %s, the solver %s".formatted(best, proved);
         });
     }
@@ -39,9 +56,20 @@ class GeneratorAgainstCpSatTest {
     private static String withTheSolver(RandomCase that) {
         Findings findings = Agreement.search(that);
         String wrong = Agreement.soundness(findings, that);
-        Optional<CpSatOracle.Best> found = findings.ranked().stream().findFirst().map(order -> best(Agreement.candidate(order), that.request()));
-        Optional<CpSatOracle.Best> proved = CpSatOracle.solve(that);
-        return found.equals(proved) ? wrong : wrong + "the search gives %s, the solver %s".formatted(found, proved);
+        CpSatOracle.Best found = findings.ranked().isEmpty() ? null : best(Agreement.candidate(findings.ranked().get(0)), that.request());
+        Optional<CpSatOracle.Best> better = CpSatOracle.better(that, found);
+        if (better.isPresent() && findings.status() == Status.BEST_FOUND) {
+            return wrong + Agreement.bound(findings, aim(better.get(), that.request()), that.request());
+        }
+        return better.isEmpty() ? wrong : wrong + "the search gives %s, the solver %s".formatted(found, better.get());
+    }
+
+    private static double aim(CpSatOracle.Best best, Request request) {
+        return switch (request.objective()) {
+            case MOST_MEMORY -> (double) best.aim() / CpSatModel.MEMORY_UNITS;
+            case MOST_THROUGHPUT -> best.aim() / 1e6;
+            case CHEAPEST, MOST_BANDWIDTH, BEST_VALUE -> best.price();
+        };
     }
 
     private static CpSatOracle.Best best(Candidate one, Request request) {
