@@ -88,8 +88,9 @@ final class Families {
         List<Frame> frames = new ArrayList<>();
         for (Processor processor : processors) {
             if (SocketCount.allows(processor, count) && HeatSinkRating.allows(kit, processor) && isSold(processor.sku(), count)) {
+                Set<ModuleType> types = coolEnough(platform, processor);
                 for (Optional<Supply> supply : supplies) {
-                    frame(platform, processor, count, kit, supply).ifPresent(frames::add);
+                    frame(platform, processor, count, kit, supply, types).ifPresent(frames::add);
                 }
             }
         }
@@ -120,15 +121,21 @@ final class Families {
         return shelf.price(sku, unitsPerMachine * request.machines()) < CheapestDraw.IMPOSSIBLE;
     }
 
-    private Optional<Frame> frame(Platform platform, Processor processor, int count, CoolingKit kit, Optional<Supply> supply) {
-        int cores = count * processor.cores();
-        double throughput = Throughput.of(processor, catalog.throughputFactors()).times(count);
+    /** The module types beside which the site's inlet air is cool enough. */
+    private Set<ModuleType> coolEnough(Platform platform, Processor processor) {
         Set<ModuleType> types = EnumSet.noneOf(ModuleType.class);
         for (ModuleType type : ModuleType.values()) {
             if (InletLimit.allows(platform.thermal(), processor.tdpW(), type, request.limit())) {
                 types.add(type);
             }
         }
+        return types;
+    }
+
+    private Optional<Frame> frame(Platform platform, Processor processor, int count, CoolingKit kit, Optional<Supply> supply,
+                                  Set<ModuleType> types) {
+        int cores = count * processor.cores();
+        double throughput = Throughput.of(processor, catalog.throughputFactors()).times(count);
         int machines = request.machines();
         long price = shelf.price(platform.sku(), machines) + shelf.price(processor.sku(), count * machines)
                 + shelf.price(kit.sku(), count * machines)

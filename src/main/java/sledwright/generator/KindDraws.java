@@ -44,7 +44,7 @@ final class KindDraws {
         this.machines = machines;
         this.unitsPerModule = unitsPerModule;
         this.mostModules = mostModules;
-        dealtExactly = Deal.isExact(mostModules * unitsPerModule);
+        dealtExactly = machines > 1 && Deal.isExact(mostModules * unitsPerModule);
     }
 
     /** For each number of modules, the draws of a group: its kinds may share the number in any way. */

@@ -102,8 +102,13 @@ final class MemoryMarket {
         double share = mode == MemoryMode.MIRRORED ? memory.mirroredFraction().orElse(0) : 1;
         MemoryOption.Extent extent = new MemoryOption.Extent(request.machines(), sockets, slots, slots * mostModuleGb, memory.channels(),
                 mostModuleGb, share, catalog.labour().perModule());
-        PriceFloor floor = floors.computeIfAbsent(List.of(modules), all -> new PriceFloor(shelf, modules, request.worth().gb() * share));
-        found.add(new MemoryOption(level, nextSlowerMts, extent, floor, new Builder(memory, level, key, uncovered, sockets, wanted)::points));
+        double worthOfGb = request.worth().gb() * share;
+        List<MemoryModule> all = sold(memory);
+        PriceFloor allPrices = floors.computeIfAbsent(List.of(memory.generation(), level.type(), share), same -> new PriceFloor(shelf,
+                all.stream().filter(module -> module.type() == level.type()).toList(), worthOfGb));
+        found.add(new MemoryOption(level, nextSlowerMts, extent, allPrices,
+                () -> floors.computeIfAbsent(List.of(modules, share), same -> new PriceFloor(shelf, modules, worthOfGb)),
+                new Builder(memory, level, key, uncovered, sockets, wanted)::points));
     }
 
     private Set<String> wantedModules() {

@@ -3,20 +3,31 @@ package sledwright.generator;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.IntFunction;
+import java.util.function.Supplier;
 import sledwright.metrics.Bandwidth;
 
 /**
- * Memory of one type at one speed level on the sockets of a family. Its points are worked out only when its bounds can
- * still win.
+ * Memory of one type at one speed level on the sockets of a family. Its bounds, and then its points, are worked out only
+ * when they can still win.
  */
 final class MemoryOption {
+
+    private final Level level;
+    private final boolean entangled;
+    private final int nextSlowerMts;
+    private final Extent extent;
+    private final MemoryFloor coarse;
+    private final Supplier<PriceFloor> ownPrices;
+    private final IntFunction<MemoryPoints> builder;
+    private final Map<Integer, MemoryPoints> built = new HashMap<>();
+    private MemoryFloor fine;
 
     /**
      * What no population of the option goes beyond.
      *
      * @param sockets         fitted sockets
-     * @param mostSocketGb    capacity of a socket
      * @param slots           slots of a socket that no heat sink covers
+     * @param mostSocketGb    capacity of a socket
      * @param mostWidth       width of a socket, in fullest channels
      * @param mostModuleGb    capacity of a module
      * @param usableShare     share of the capacity that the memory mode leaves
@@ -26,28 +37,21 @@ final class MemoryOption {
                   long labourPerModule) {
     }
 
-    private final Level level;
-    private final boolean entangled;
-    private final int nextSlowerMts;
-    private final Extent extent;
-    private final PriceFloor floor;
-    private final IntFunction<MemoryPoints> builder;
-    private final Map<Integer, MemoryPoints> built = new HashMap<>();
-    private double askedUsableGb = Double.NaN;
-    private double askedWidth = Double.NaN;
-    private double answered;
-
     /**
      * @param nextSlowerMts the next level of the type; 0 for the slowest
+     * @param allPrices     of all modules of the type, at whatever speed
+     * @param ownPrices     of the level's own modules
      * @param builder       most GB of a socket -> points
      */
-    MemoryOption(Level level, int nextSlowerMts, Extent extent, PriceFloor floor, IntFunction<MemoryPoints> builder) {
+    MemoryOption(Level level, int nextSlowerMts, Extent extent, PriceFloor allPrices, Supplier<PriceFloor> ownPrices,
+                 IntFunction<MemoryPoints> builder) {
         this.level = level;
-        entangled = level.isEntangled();
         this.nextSlowerMts = nextSlowerMts;
         this.extent = extent;
-        this.floor = floor;
+        this.ownPrices = ownPrices;
         this.builder = builder;
+        entangled = level.isEntangled();
+        coarse = new MemoryFloor(extent, allPrices, false);
     }
 
     Level level() {
@@ -83,40 +87,17 @@ final class MemoryOption {
         return Bandwidth.ofMachineGbs(extent.sockets, speedMts(processorMts), extent.mostWidth, 1);
     }
 
-    /** The least price (minor units, all machines) of populations of that usable memory and width; infinite where there is none. */
-    double leastPrice(double usableGb, double width) {
-        // Frames ask in turn, mostly for the same.
-        if (usableGb != askedUsableGb || width != askedWidth) {
-            double gb = needGb(usableGb);
-            double modules = Math.max(needModules(width), gb / extent.mostModuleGb);
-            answered = floor.price(gb, modules, mostModules()) + modules * extent.labourPerModule;
-            askedUsableGb = usableGb;
-            askedWidth = width;
+    /** Bounds that are told in a moment. */
+    MemoryFloor coarse() {
+        return coarse;
+    }
+
+    /** Closer bounds: of the level's own modules only, and within the slots. */
+    MemoryFloor fine() {
+        if (fine == null) {
+            fine = new MemoryFloor(extent, ownPrices.get(), true);
         }
-        return answered;
-    }
-
-    /** The least of price less worth of memory, both minor units for all machines, over populations of that usable memory and width. */
-    double leastPriceLessWorth(double usableGb, double width, int mostSocketGb) {
-        double mostGb = (double) extent.machines * extent.sockets * Math.min(mostSocketGb, extent.mostSocketGb);
-        return floor.priceLessWorth(needGb(usableGb), mostGb, mostModules()) + needModules(width) * extent.labourPerModule;
-    }
-
-    private int mostModules() {
-        return extent.machines * extent.sockets * extent.slots;
-    }
-
-    /** The most usable GB of one machine that money for all machines buys. */
-    double mostUsableGbFor(double money) {
-        return floor.mostGb(money, mostModules()) / extent.machines * extent.usableShare;
-    }
-
-    private double needGb(double usableGb) {
-        return extent.machines * usableGb / extent.usableShare;
-    }
-
-    private double needModules(double width) {
-        return (double) extent.machines * extent.sockets * Math.max(1, Math.ceil(width - 1e-9));
+        return fine;
     }
 
     /**

@@ -23,13 +23,16 @@ final class PriceFloor {
     private record Offer(double price, int capacityGb, int units) {
     }
 
+    /** Stands for slots that are not counted. */
+    static final int ANY_SLOTS = Integer.MAX_VALUE;
+
     private final List<Offer> offers = new ArrayList<>();
     private final double worthOfGb;
     private final Steps byGb;
     private final Steps byUnit;
-    private final Steps byValue;
-    private final double[] charges;
-    private final Steps[] charged;
+    private final Steps[] charged = new Steps[SLOT_CHARGES.length];
+    private final double middling;
+    private Steps byValue;
 
     /** @param worthOfGb what a GB is worth to the customer, minor units */
     PriceFloor(Shelf shelf, List<MemoryModule> modules, double worthOfGb) {
@@ -42,15 +45,25 @@ final class PriceFloor {
         }
         byGb = stepsOfGb(Offer::price);
         byUnit = steps(Offer::price, offer -> 1);
-        byValue = steps(offer -> offer.price - worthOfGb * offer.capacityGb, offer -> 1);
-        double middling = offers.stream().mapToDouble(Offer::price).sorted().skip(offers.size() / 2).findFirst().orElse(0);
-        charges = new double[middling > 0 ? SLOT_CHARGES.length : 0];
-        charged = new Steps[charges.length];
-        for (int i = 0; i < charges.length; i++) {
-            double charge = SLOT_CHARGES[i] * middling;
-            charges[i] = charge;
-            charged[i] = stepsOfGb(offer -> offer.price + charge);
+        middling = offers.stream().mapToDouble(Offer::price).sorted().skip(offers.size() / 2).findFirst().orElse(0);
+    }
+
+    private Steps charged(int i) {
+        if (charged[i] == null) {
+            charged[i] = stepsOfGb(offer -> offer.price + charge(i));
         }
+        return charged[i];
+    }
+
+    private double charge(int i) {
+        return SLOT_CHARGES[i] * middling;
+    }
+
+    private Steps byValue() {
+        if (byValue == null) {
+            byValue = steps(offer -> offer.price - worthOfGb * offer.capacityGb, offer -> 1);
+        }
+        return byValue;
     }
 
     private Steps stepsOfGb(ToDoubleFunction<Offer> price) {
@@ -68,22 +81,23 @@ final class PriceFloor {
     /** The least price (minor units) of so many GB in so many modules or more and within the slots; infinite where the stock ends first. */
     double price(double gb, double modules, int slots) {
         double least = Math.max(byGb.price(gb), byUnit.price(modules));
-        for (int i = 0; i < charges.length; i++) {
-            least = Math.max(least, charged[i].price(gb) - charges[i] * slots);
+        for (int i = 0; i < SLOT_CHARGES.length && slots != ANY_SLOTS; i++) {
+            least = Math.max(least, charged(i).price(gb) - charge(i) * slots);
         }
         return least;
     }
 
     /** The least of price less worth over any amount of memory between two, within the slots. */
     double priceLessWorth(double leastGb, double mostGb, int slots) {
-        return Math.max(byGb.priceLess(leastGb, mostGb, worthOfGb), byValue.priceLess(0, slots, 0));
+        double least = byGb.priceLess(leastGb, mostGb, worthOfGb);
+        return slots == ANY_SLOTS ? least : Math.max(least, byValue().priceLess(0, slots, 0));
     }
 
     /** The most GB that money buys within the slots: never more than what it and a charge's worth of the slots would buy at charged prices. */
     double mostGb(double money, int slots) {
         double most = byGb.amountFor(money);
-        for (int i = 0; i < charges.length; i++) {
-            most = Math.min(most, charged[i].amountFor(money + charges[i] * slots));
+        for (int i = 0; i < SLOT_CHARGES.length && slots != ANY_SLOTS; i++) {
+            most = Math.min(most, charged(i).amountFor(money + charge(i) * slots));
         }
         return most;
     }

@@ -47,7 +47,7 @@ final class Pricing {
         this.deadline = deadline;
         dealtExactly = Deal.isExact(shapes.layouts().maxModules() * shapes.key().multiple() * sockets * request.machines());
         leastPrice = bounds(draws, Draw::price);
-        leastMicrowatts = bounds(draws, draw -> dealtExactly ? draw.load().lightest() : draw.load().heaviest() - draw.load().range());
+        leastMicrowatts = bounds(draws, draw -> surely(draw.load()));
         // A group that cannot be left empty holds a part that the request wants used.
         wantedGroups = IntStream.range(0, draws.size()).filter(group -> draws.get(group).get(0).isEmpty()).boxed().toList();
     }
@@ -92,17 +92,16 @@ final class Pricing {
         List<MemoryPoint> kept = new ArrayList<>(2);
         long labour = labourPerModule * modules(bucket) * request.machines();
         for (Shapes.Shape shape : bucket.shapes()) {
-            // Most shapes are too dear at their cheapest and lightest; that is told without building anything.
             long price = labour;
-            long lightest = 0;
+            long least = 0;
             for (int i = 0; i < shape.groups().length; i++) {
                 int group = shape.groups()[i];
                 price += leastPrice[group][shape.counts()[i]];
-                lightest += leastMicrowatts[group][shape.counts()[i]];
+                least += leastMicrowatts[group][shape.counts()[i]];
             }
-            if (price < UNAVAILABLE && Budget.allows(request.limit(), price) && !isMatched(kept, price, lightest)
-                    && !skyline.matches(bucket.widthRank(), price, lightest) && holdsWanted(shape)) {
-                combine(kept, bucket, shape, 0, Draw.NOTHING, new Draw[shape.groups().length], labour);
+            if (price < UNAVAILABLE && Budget.allows(request.limit(), price) && !skyline.matches(bucket.widthRank(), price, least)
+                    && holdsWanted(shape)) {
+                combine(kept, bucket, shape, 0, price, least, new Draw[shape.groups().length]);
             }
         }
         for (MemoryPoint point : kept) {
@@ -117,32 +116,51 @@ final class Pricing {
         return wantedGroups.isEmpty() || Arrays.stream(shape.groups()).boxed().toList().containsAll(wantedGroups);
     }
 
-    private void combine(List<MemoryPoint> kept, Shapes.Bucket bucket, Shapes.Shape shape, int index, Draw sofar, Draw[] chosen,
-                         long labour) {
-        if (index < chosen.length) {
-            for (Draw draw : draws.get(shape.groups()[index]).get(shape.counts()[index])) {
-                chosen[index] = draw;
-                combine(kept, bucket, shape, index + 1, sofar.plus(draw), chosen, labour);
-            }
+    /**
+     * Tries the draws of each group of a shape in turn.
+     *
+     * @param price of the draws chosen so far and, for the groups still open, their cheapest
+     * @param least watts of the draws chosen so far and, for the groups still open, their lightest
+     */
+    private void combine(List<MemoryPoint> kept, Shapes.Bucket bucket, Shapes.Shape shape, int index, long price, long least, Draw[] chosen) {
+        if (isMatched(kept, price, least) || !Budget.allows(request.limit(), price)) {
             return;
         }
-        long price = sofar.price() + labour;
-        Draw.Load load = sofar.load();
-        long lightest = load.uneven() == 0 ? load.heaviest() : dealtExactly ? load.total() / request.machines() : load.heaviest() - load.range();
-        if (!Budget.allows(request.limit(), price)) {
+        if (index == chosen.length) {
+            keep(kept, bucket, shape, price, chosen);
             return;
         }
-        if (isMatched(kept, price, lightest)) {
+        int group = shape.groups()[index];
+        int count = shape.counts()[index];
+        for (Draw draw : draws.get(group).get(count)) {
+            chosen[index] = draw;
+            combine(kept, bucket, shape, index + 1, price - leastPrice[group][count] + draw.price(),
+                    least - leastMicrowatts[group][count] + surely(draw.load()), chosen);
+        }
+    }
+
+    /** Watts of the heaviest machine that no deal, and no draw that this one stands for, goes below. */
+    private long surely(Draw.Load load) {
+        return dealtExactly ? load.lightest() : load.heaviest() - load.range();
+    }
+
+    private void keep(List<MemoryPoint> kept, Shapes.Bucket bucket, Shapes.Shape shape, long price, Draw[] chosen) {
+        Draw all = Draw.NOTHING;
+        for (Draw draw : chosen) {
+            all = all.plus(draw);
+        }
+        Draw.Load load = all.load();
+        boolean dealt = load.uneven() > 0 && dealtExactly;
+        if (dealt && isMatched(kept, price, load.total() / request.machines())) {
             return;
         }
-        long heaviest = load.uneven() > 0 && dealtExactly ? Deal.heaviestMicrowatts(sofar.shares(), request.machines()) : load.heaviest();
+        long heaviest = dealt ? Deal.heaviestMicrowatts(all.shares(), request.machines()) : load.heaviest();
         long slack = load.uneven() > 1 && !dealtExactly ? load.range() : 0;
-        if (isMatched(kept, price, heaviest - slack)) {
-            return;
+        if (!isMatched(kept, price, heaviest - slack)) {
+            kept.removeIf(point -> point.price() >= price && point.microwatts() - point.slack() >= heaviest);
+            kept.add(new MemoryPoint(price, bucket.totalGb() * shapes.key().multiple(), bucket.fullestGb(), usableGb(bucket),
+                    modules(bucket), heaviest, slack, shapes.key(), bucket, shape, List.of(chosen)));
         }
-        kept.removeIf(point -> point.price() >= price && point.microwatts() - point.slack() >= heaviest);
-        kept.add(new MemoryPoint(price, bucket.totalGb() * shapes.key().multiple(), bucket.fullestGb(), usableGb(bucket),
-                modules(bucket), heaviest, slack, shapes.key(), bucket, shape, List.of(chosen)));
     }
 
     private static boolean isMatched(List<MemoryPoint> kept, long price, long microwatts) {

@@ -47,8 +47,8 @@ final class Query {
         }
     }
 
-    /** A frame's choice of memory and the bound of what can come of it. */
-    private record Branch(Frame frame, MemoryOption option, double bound, int order) implements Comparable<Branch> {
+    /** A frame's choice of memory and the bound of what can come of it, first the coarse, then the fine one. */
+    private record Branch(Frame frame, MemoryOption option, double bound, boolean fine, int order) implements Comparable<Branch> {
 
         @Override
         public int compareTo(Branch other) {
@@ -71,6 +71,13 @@ final class Query {
                 openAim = Math.min(openAim, branch.bound);
                 break;
             }
+            if (!branch.fine) {
+                double bound = Math.max(branch.bound, bound(branch.frame, branch.option, branch.option.fine(), zone));
+                if (bound < Double.POSITIVE_INFINITY) {
+                    branches.add(new Branch(branch.frame, branch.option, bound, true, branch.order));
+                }
+                continue;
+            }
             try {
                 best = better(best, branch, zone);
                 if (branch.option.isEntangled()) {
@@ -90,15 +97,19 @@ final class Query {
             for (MemoryOption option : family.options()) {
                 for (Frame frame : frames) {
                     if (option.serves(frame.processor().memoryMts()) && frame.types().contains(option.level().type())) {
-                        double bound = ranking.bound(frame, option, leastUsableGb(frame, zone), leastBandwidthGbs(frame, zone));
+                        double bound = bound(frame, option, option.coarse(), zone);
                         if (bound < Double.POSITIVE_INFINITY) {
-                            branches.add(new Branch(frame, option, bound, branches.size()));
+                            branches.add(new Branch(frame, option, bound, false, branches.size()));
                         }
                     }
                 }
             }
         }
         return branches;
+    }
+
+    private double bound(Frame frame, MemoryOption option, MemoryFloor floor, Zone zone) {
+        return ranking.bound(frame, option, floor, leastUsableGb(frame, zone), leastBandwidthGbs(frame, zone));
     }
 
     private static boolean isInside(Frame frame, Zone zone) {

@@ -110,17 +110,18 @@ final class Ranking implements Comparator<Candidate> {
     /**
      * A bound that no build of a frame with the option's memory beats; infinite where there is none.
      *
+     * @param floor        what the option's memory costs at least
      * @param usableGb     the build's least usable memory
      * @param bandwidthGbs its least bandwidth
      */
-    double bound(Frame frame, MemoryOption option, double usableGb, double bandwidthGbs) {
+    double bound(Frame frame, MemoryOption option, MemoryFloor floor, double usableGb, double bandwidthGbs) {
         double channelsGbs = option.widestGbs(frame.processor().memoryMts()) / option.mostWidth();
         double width = bandwidthGbs / channelsGbs;
         int mostSocketGb = frame.processor().maxMemoryGb().orElse(Integer.MAX_VALUE);
         if (width > option.mostWidth() + 1e-9 || usableGb > option.mostUsableGb(mostSocketGb) + 1e-9) {
             return Double.POSITIVE_INFINITY;
         }
-        double least = frame.price() + option.leastPrice(usableGb, width);
+        double least = frame.price() + floor.leastPrice(usableGb, width);
         double money = request.limit().price().isPresent() ? request.limit().price().getAsLong() : Double.POSITIVE_INFINITY;
         if (least > money + 0.5) {
             return Double.POSITIVE_INFINITY;
@@ -129,9 +130,9 @@ final class Ranking implements Comparator<Candidate> {
             case CHEAPEST -> Math.ceil(least - ROUNDING);
             case MOST_THROUGHPUT -> -frame.throughput();
             case MOST_BANDWIDTH -> -option.widestGbs(frame.processor().memoryMts());
-            case MOST_MEMORY -> -ROUNDING - Math.min(option.mostUsableGb(mostSocketGb), option.mostUsableGbFor(money - frame.price()));
+            case MOST_MEMORY -> -ROUNDING - Math.min(option.mostUsableGb(mostSocketGb), floor.mostUsableGbFor(money - frame.price()));
             case BEST_VALUE -> -ROUNDING + frame.price() - frame.worth()
-                    + option.leastPriceLessWorth(usableGb, width, mostSocketGb) + request.machines()
+                    + floor.leastPriceLessWorth(usableGb, width, mostSocketGb) + request.machines()
                     * (request.worth().gb() * request.require().memoryGb()
                     - request.worth().gbs() * (channelsGbs * option.mostWidth() - request.require().bandwidthGbs()));
         };
