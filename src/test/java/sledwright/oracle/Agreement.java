@@ -1,0 +1,160 @@
+package sledwright.oracle;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
+import sledwright.domain.Build;
+import sledwright.domain.Catalog;
+import sledwright.domain.Objective;
+import sledwright.domain.Pick;
+import sledwright.domain.Request;
+import sledwright.generator.Deadline;
+import sledwright.generator.Findings;
+import sledwright.generator.Search;
+import sledwright.generator.Status;
+import sledwright.rules.Machine;
+import sledwright.rules.Order;
+import sledwright.rules.Rulebook;
+
+/** Holds what the search finds against what a judge says; every answer is words, empty where they agree. */
+final class Agreement {
+
+    private Agreement() {
+    }
+
+    /** What the search answers on a case. */
+    static Findings search(RandomCase that) {
+        return new Search(that.catalog()).run(that.request(), Deadline.never());
+    }
+
+    /** What stands between the search and the list of every build. */
+    static String withEveryBuild(RandomCase that) {
+        Findings findings;
+        try {
+            findings = search(that);
+        } catch (RuntimeException | StackOverflowError defect) {
+            return "the search failed with %s at %s".formatted(defect, defect.getStackTrace().length > 0 ? defect.getStackTrace()[0] : "?");
+        }
+        List<Candidate> expected = Candidate.walk(BruteForce.all(that), that.request());
+        StringBuilder words = new StringBuilder(soundness(findings, that));
+        if (!expected.isEmpty()) {
+            words.append(bound(findings, expected.get(0).aim(that.request()), that.request()));
+        }
+        // What is proved must be right, and what is complete too; how much may stay unproved is a matter of soundness.
+        int shown = findings.complete() ? Integer.MAX_VALUE : findings.status() == Status.BEST_FOUND ? 0 : 1;
+        List<String> wanted = expected.stream().limit(shown).map(Candidate::figures).toList();
+        List<String> given = findings.ranked().stream().limit(shown).map(order -> candidate(order).figures()).toList();
+        if (!wanted.equals(given)) {
+            words.append("every build gives\n");
+            expected.forEach(one -> words.append("  ").append(one.figures()).append("  ").append(one.what()).append('\n'));
+            words.append("the search gives\n");
+            findings.ranked().forEach(order -> words.append("  ").append(candidate(order).figures()).append("  ")
+                    .append(order.needed()).append('\n'));
+        }
+        return words.toString();
+    }
+
+    /** Whether alike modules show the controller different ranks: then the search may leave its best unproved. */
+    static boolean isEntangled(Catalog catalog) {
+        return catalog.modules().stream().anyMatch(one -> catalog.modules().stream()
+                .anyMatch(other -> Reading.alike(one, other) && one.logicalRanks() != other.logicalRanks()));
+    }
+
+    /** What is wrong with the bound beside the objective's figure of some valid build. */
+    static String bound(Findings findings, double aim, Request request) {
+        boolean lessIsBetter = request.objective() == Objective.CHEAPEST || request.objective() == Objective.BEST_VALUE;
+        boolean holds = lessIsBetter ? findings.bound() <= aim + 1e-5 : findings.bound() >= aim - 1e-5;
+        return holds ? "" : "the bound is %s and a build reaches %s%n".formatted(findings.bound(), aim);
+    }
+
+    /** What is wrong with an answer in itself: a broken rule, picks that aren't the parts, a price that isn't the picks'. */
+    static String soundness(Findings findings, RandomCase that) {
+        List<String> wrong = new ArrayList<>();
+        boolean none = findings.ranked().isEmpty();
+        if (!isEntangled(that.catalog()) && (findings.status() == Status.BEST_FOUND || !findings.complete())) {
+            wrong.add("%s and complete is %s without a deadline".formatted(findings.status(), findings.complete()));
+        }
+        if (findings.status() != Status.BEST_FOUND && none != (findings.status() == Status.IMPOSSIBLE)) {
+            wrong.add("%s with %d builds".formatted(findings.status(), findings.ranked().size()));
+        }
+        if (none != Double.isNaN(findings.best()) || Double.isNaN(findings.bound()) != (findings.status() == Status.IMPOSSIBLE)) {
+            wrong.add("%s with %d builds, best %s and bound %s".formatted(findings.status(), findings.ranked().size(), findings.best(), findings.bound()));
+        }
+        if (!none) {
+            double aim = candidate(findings.ranked().get(0)).aim(that.request());
+            if (Math.abs(findings.best() - aim) > 1e-5 || findings.status() == Status.PROVED && findings.bound() != findings.best()) {
+                wrong.add("best %s and bound %s where the first build gives %s".formatted(findings.best(), findings.bound(), aim));
+            }
+            wrong.add(bound(findings, aim, that.request()));
+        }
+        findings.ranked().forEach(order -> wrong.addAll(soundness(order, that)));
+        wrong.removeIf(String::isEmpty);
+        return wrong.isEmpty() ? "" : String.join("\n", wrong) + "\n";
+    }
+
+    private static List<String> soundness(Order order, RandomCase that) {
+        List<String> wrong = new ArrayList<>();
+        Request request = that.request();
+        Catalog catalog = that.catalog();
+        Rulebook.judge(order).forEach(violation -> wrong.add(violation.toString()));
+        Reading.order(order.machines(), order.picks(), request, order.price().total()).forEach(id -> wrong.add("second reading: " + id));
+        for (Build build : order.machines()) {
+            Rulebook.judge(Machine.of(build, request, catalog.throughputFactors())).forEach(violation -> wrong.add(violation.toString()));
+            Reading.machine(build, request, catalog.throughputFactors()).forEach(id -> wrong.add("second reading: " + id));
+        }
+        if (order.machines().size() != request.machines()) {
+            wrong.add("%d machines for %d".formatted(order.machines().size(), request.machines()));
+        }
+        differing(order.machines(), build -> build.platform().sku(), "platforms", wrong);
+        differing(order.machines(), build -> build.processors().get(0).sku() + build.processors().size(), "processors", wrong);
+        differing(order.machines(), build -> build.cooling().sku(), "kits", wrong);
+        differing(order.machines(), build -> build.supply().map(supply -> supply.sku() + supply.count()).orElse(""), "supplies", wrong);
+        Build first = order.machines().get(0);
+        for (Build build : order.machines()) {
+            for (int socket = 0; socket < build.platform().board().sockets(); socket++) {
+                if (!Reading.alike(Reading.memory(first)[socket], Reading.memory(build)[socket])) {
+                    wrong.add("the memory of two machines is not alike");
+                }
+            }
+        }
+        Map<String, Integer> drawn = new TreeMap<>();
+        order.picks().forEach(pick -> drawn.merge(pick.sku(), pick.quantity(), Integer::sum));
+        if (!drawn.equals(order.needed())) {
+            wrong.add("drawn %s, needed %s".formatted(drawn, order.needed()));
+        }
+        if (order.picks().stream().map(Pick::lot).distinct().count() != order.picks().size()) {
+            wrong.add("two picks from one lot");
+        }
+        long price = 0;
+        for (Pick pick : order.picks()) {
+            price += ExhaustiveDraw.unitPrice(pick.lot(), pick.quantity()) * pick.quantity();
+        }
+        for (Build build : order.machines()) {
+            price += catalog.labour().perMachine() + catalog.labour().perModule() * build.modules().size()
+                    + request.licence().perCore() * build.cores() + request.licence().perProcessor() * build.processors().size();
+        }
+        if (price != order.price().total()) {
+            wrong.add("price %d, by its picks %d".formatted(order.price().total(), price));
+        }
+        return wrong;
+    }
+
+    private static void differing(List<Build> machines, Function<Build, String> part, String what, List<String> wrong) {
+        if (machines.stream().map(part).distinct().count() > 1) {
+            wrong.add("the machines differ in their " + what);
+        }
+    }
+
+    /** An order as the objective sees it: the figures of its slowest and heaviest machine. */
+    static Candidate candidate(Order order) {
+        Candidate worst = null;
+        for (Build build : order.machines()) {
+            Candidate one = Candidate.of(order.price().total(), NaiveFigures.of(build, order.request(), order.catalog().throughputFactors()), "");
+            worst = worst == null ? one : new Candidate(one.price(), Math.min(one.throughput(), worst.throughput()), Math.min(one.cores(), worst.cores()),
+                    Math.min(one.bandwidth(), worst.bandwidth()), Math.min(one.usable(), worst.usable()), Math.max(one.load(), worst.load()), "");
+        }
+        return worst;
+    }
+}

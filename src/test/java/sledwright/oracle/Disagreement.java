@@ -1,0 +1,37 @@
+package sledwright.oracle;
+
+import static org.assertj.core.api.Assertions.fail;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/** Judges many random cases and fails with the disagreements, the first few made as small as they get. */
+final class Disagreement {
+
+    private static final int SHOWN = 3;
+
+    private Disagreement() {
+    }
+
+    /**
+     * @param judge words for a disagreement; empty for none
+     */
+    static void none(int seeds, RandomCase.Size size, Function<RandomCase, String> judge) {
+        List<Long> failing = new ArrayList<>();
+        List<String> shown = new ArrayList<>();
+        Seeds.atLeast(seeds).forEach(seed -> {
+            RandomCase that = RandomCase.of(seed, size);
+            if (!judge.apply(that).isEmpty()) {
+                failing.add(seed);
+                if (shown.size() < SHOWN) {
+                    RandomCase small = Shrinker.shrink(that, next -> !judge.apply(next).isEmpty());
+                    shown.add("seed %d, made smaller:%n%s%n%s".formatted(seed, judge.apply(small), small.text()));
+                }
+            }
+        });
+        if (!failing.isEmpty()) {
+            fail("seeds %s%n%s", failing, String.join("\n\n", shown));
+        }
+    }
+}

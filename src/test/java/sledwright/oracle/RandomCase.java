@@ -1,0 +1,83 @@
+package sledwright.oracle;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Currency;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.stream.Collectors;
+import sledwright.domain.Catalog;
+import sledwright.domain.Labour;
+import sledwright.domain.Lot;
+import sledwright.domain.MemoryModule;
+import sledwright.domain.Platform;
+import sledwright.domain.Processor;
+import sledwright.domain.Request;
+import sledwright.domain.Slot;
+
+/** A small catalogue and a request on it, the same for the same seed. */
+record RandomCase(long seed, Catalog catalog, Request request) {
+
+    /** How large a case is. */
+    enum Size {
+        /** So small that every build can be listed. */
+        LISTABLE,
+        /** One machine, more channels and modules: for the outside solver. */
+        SOLVABLE
+    }
+
+    static RandomCase of(long seed, Size size) {
+        SplittableRandom random = new SplittableRandom(seed * 7919 + size.ordinal());
+        int machines = size == Size.SOLVABLE || random.nextDouble() < 0.65 ? 1 : random.nextInt(2, 4);
+        RandomParts parts = new RandomParts(random, size, machines);
+        Catalog catalog = catalog(parts.labour(), parts.factors(), parts.platforms(), parts.processors(), parts.modules(), parts.lots());
+        return new RandomCase(seed, catalog, new RandomRequest(random, size, catalog).request(machines));
+    }
+
+    /** The same case with another request. */
+    RandomCase with(Request other) {
+        return new RandomCase(seed, catalog, other);
+    }
+
+    /** The same case on other parts and lots. */
+    RandomCase with(Collection<Platform> platforms, Collection<Processor> processors, Collection<MemoryModule> modules,
+                    Map<String, List<Lot>> lots) {
+        return new RandomCase(seed, catalog(catalog.labour(), catalog.throughputFactors(), List.copyOf(platforms),
+                List.copyOf(processors), List.copyOf(modules), lots), request);
+    }
+
+    /** Sku -> lots of everything on sale. */
+    Map<String, List<Lot>> lots() {
+        Map<String, List<Lot>> lots = new LinkedHashMap<>();
+        catalog.parts().forEach(part -> lots.put(part.sku(), catalog.lots(part.sku())));
+        return lots;
+    }
+
+    private static Catalog catalog(Labour labour, Map<String, Double> factors, List<Platform> platforms,
+                                   List<Processor> processors, List<MemoryModule> modules, Map<String, List<Lot>> lots) {
+        return new Catalog("random", Currency.getInstance("EUR"), LocalDate.of(2025, 1, 1), labour, factors, platforms,
+                processors, modules, lots);
+    }
+
+    /** Everything that a person needs to see what the case is about. */
+    String text() {
+        List<String> lines = new ArrayList<>();
+        lines.add("seed " + seed);
+        lines.add(request.toString());
+        lines.add("%s, factors %s".formatted(catalog.labour(), catalog.throughputFactors()));
+        for (Platform platform : catalog.platforms()) {
+            lines.add("%s: %s; %d sockets; %s; cooling %s; %s; %s; slots %s".formatted(platform.sku(), platform.processors(),
+                    platform.board().sockets(), platform.memory(), platform.cooling(), platform.thermal(), platform.power(),
+                    platform.board().slots().stream().map(Slot::name).collect(Collectors.joining(" "))));
+        }
+        catalog.processors().forEach(processor -> lines.add(processor.toString()));
+        catalog.modules().forEach(module -> lines.add(module.toString()));
+        lots().values().forEach(list -> list.forEach(lot -> lines.add("%s %s: %d, %s, %d days, %s".formatted(lot.sku(), lot.lot(),
+                lot.available(), lot.condition(), lot.leadDays(), lot.breaks().stream()
+                        .map(step -> "%d+ at %d".formatted(step.minQuantity(), step.unitPrice())).collect(Collectors.joining(", "))))));
+        return String.join("\n", lines);
+    }
+}
