@@ -31,17 +31,6 @@ final class Candidate {
         heaviest = machine(PowerDraw.heaviest(machines.stream().map(Machine::build).toList()));
     }
 
-    /** The machines of several candidates over one stock; that of one is the candidate itself. */
-    static Candidate together(List<Candidate> candidates) {
-        if (candidates.size() == 1) {
-            return candidates.get(0);
-        }
-        List<Build> machines = candidates.stream().flatMap(candidate -> candidate.order.machines().stream()).toList();
-        List<Pick> picks = candidates.stream().flatMap(candidate -> candidate.order.picks().stream()).toList();
-        Order first = candidates.get(0).order;
-        return new Candidate(Order.of(machines, picks, first.request(), first.catalog()));
-    }
-
     Order order() {
         return order;
     }
@@ -60,6 +49,17 @@ final class Candidate {
     /** Every breach of an order's rule. */
     List<Violation> brokenByOrder(Rule<Order> rule) {
         return broken.computeIfAbsent(rule, key -> rule.judge(order));
+    }
+
+    /** Every breach of an order's rule by several candidates over one stock. */
+    static List<Violation> brokenTogether(List<Candidate> candidates, Rule<Order> rule) {
+        Candidate first = candidates.get(0);
+        if (candidates.size() == 1) {
+            return first.brokenByOrder(rule);
+        }
+        List<Build> machines = candidates.stream().flatMap(candidate -> candidate.order.machines().stream()).toList();
+        List<Pick> picks = candidates.stream().flatMap(candidate -> candidate.order.picks().stream()).toList();
+        return rule.judge(Order.of(machines, picks, first.order.request(), first.order.catalog()));
     }
 
     private Machine machine(Build build) {

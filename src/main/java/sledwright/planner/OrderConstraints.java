@@ -23,6 +23,10 @@ public final class OrderConstraints implements ConstraintProvider {
     /** The identifier of the constraint that every line is filled. */
     static final String FILLED = "line-filled";
 
+    /** What OptaPlanner calls a package: some rules and criteria bear the same name. */
+    private static final String RULE = "rule";
+    private static final String TRADE = "trade";
+
     @Override
     public Constraint[] defineConstraints(ConstraintFactory factory) {
         List<Constraint> constraints = new ArrayList<>();
@@ -43,7 +47,7 @@ public final class OrderConstraints implements ConstraintProvider {
                 .penalize(Score.BREACH)
                 .justifyWith((line, score) -> new RuleBroken(List.of(
                         new Violation(FILLED, line.name(), "Nothing fills line %s.".formatted(line.name())))))
-                .asConstraint(FILLED);
+                .asConstraint(RULE, FILLED);
     }
 
     /** Every machine of a line keeps the rule. */
@@ -52,7 +56,7 @@ public final class OrderConstraints implements ConstraintProvider {
                 .filter(line -> !line.candidate().brokenByMachines(rule).isEmpty())
                 .penalizeLong(Score.BREACH, line -> line.candidate().brokenByMachines(rule).size())
                 .justifyWith((line, score) -> new RuleBroken(line.candidate().brokenByMachines(rule)))
-                .asConstraint(rule.id());
+                .asConstraint(RULE, rule.id());
     }
 
     /** Each line keeps the rule, whose figures its request states. */
@@ -61,24 +65,24 @@ public final class OrderConstraints implements ConstraintProvider {
                 .filter(line -> !line.candidate().brokenByOrder(rule).isEmpty())
                 .penalizeLong(Score.BREACH, line -> line.candidate().brokenByOrder(rule).size())
                 .justifyWith((line, score) -> new RuleBroken(line.candidate().brokenByOrder(rule)))
-                .asConstraint(rule.id());
+                .asConstraint(RULE, rule.id());
     }
 
     /** All lines together keep the rule, for they draw on one stock. */
     private static Constraint ofAllLines(ConstraintFactory factory, Rule<Order> rule) {
         return factory.forEach(LinePlan.class)
                 .groupBy(toList(LinePlan::candidate))
-                .map(candidates -> new RuleBroken(Candidate.together(candidates).brokenByOrder(rule)))
+                .map(candidates -> new RuleBroken(Candidate.brokenTogether(candidates, rule)))
                 .filter(broken -> !broken.violations().isEmpty())
                 .penalizeLong(Score.BREACH, broken -> broken.violations().size())
                 .justifyWith((broken, score) -> broken)
-                .asConstraint(rule.id());
+                .asConstraint(RULE, rule.id());
     }
 
     private static Constraint soft(ConstraintFactory factory, Criterion criterion) {
         return factory.forEach(LinePlan.class)
                 .impactLong(Score.unitOf(criterion), line -> criterion.points(line.candidate()))
                 .justifyWith((line, score) -> Trades.of(criterion, line.candidate()))
-                .asConstraint(criterion.id());
+                .asConstraint(TRADE, criterion.id());
     }
 }

@@ -3,6 +3,8 @@ package sledwright.planner;
 import org.optaplanner.core.api.score.stream.ConstraintStreamImplType;
 import org.optaplanner.core.api.solver.SolverFactory;
 import org.optaplanner.core.config.constructionheuristic.ConstructionHeuristicPhaseConfig;
+import org.optaplanner.core.config.heuristic.selector.common.SelectionCacheType;
+import org.optaplanner.core.config.heuristic.selector.common.SelectionOrder;
 import org.optaplanner.core.config.heuristic.selector.move.generic.ChangeMoveSelectorConfig;
 import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
 import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
@@ -30,7 +32,18 @@ final class Solving {
                 .withEnvironmentMode(EnvironmentMode.REPRODUCIBLE)
                 .withRandomSeed(seed)
                 .withPhases(new ConstructionHeuristicPhaseConfig(), new LocalSearchPhaseConfig()
-                        .withMoveSelectorConfig(new ChangeMoveSelectorConfig())
+                        .withMoveSelectorConfig(everyChangeOnce())
                         .withTerminationConfig(new TerminationConfig().withStepCountLimit(LOCAL_SEARCH_STEPS))));
+    }
+
+    /**
+     * Each step goes through the changes once in a random order. Changes drawn at random without end, as is the default, would
+     * keep a step at the best plan waiting for one that is accepted.
+     */
+    private static ChangeMoveSelectorConfig everyChangeOnce() {
+        ChangeMoveSelectorConfig changes = new ChangeMoveSelectorConfig();
+        changes.setCacheType(SelectionCacheType.STEP);
+        changes.setSelectionOrder(SelectionOrder.SHUFFLED);
+        return changes;
     }
 }

@@ -1,0 +1,113 @@
+package sledwright.planner;
+
+import static java.util.Comparator.comparing;
+import static java.util.Comparator.comparingDouble;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.api.Test;
+import sledwright.domain.Objective;
+import sledwright.domain.Request;
+import sledwright.domain.Requirements;
+import sledwright.domain.Worth;
+import sledwright.metrics.Figures;
+
+/** The levels of a score, against the order of the objectives written out by hand. */
+class CriterionTest {
+
+    private static final int ROUNDS = 30;
+
+    private final Judge judge = new Judge();
+
+    @Test
+    void everyCriterionHasALevel() {
+        assertThat(Criterion.values()).hasSize(Score.SOFT_LEVELS);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void scoresRankAsTheObjectiveDoes(Objective objective) {
+        Set<Integer> deepest = new HashSet<>();
+        for (long seed = 0; seed < ROUNDS; seed++) {
+            RandomOrders random = new RandomOrders(seed);
+            Request request = random.request().withObjective(objective);
+            List<Candidate> candidates = random.answers(request, 20).stream().map(Candidate::new).toList();
+            List<Comparator<Candidate>> order = order(request);
+            for (Candidate one : candidates) {
+                for (Candidate other : candidates) {
+                    int decided = 0;
+                    int expected = 0;
+                    while (expected == 0 && decided < order.size()) {
+                        expected = order.get(decided++).compare(one, other);
+                    }
+                    deepest.add(expected == 0 ? 0 : decided);
+                    assertThat(Integer.signum(points(one, other))).as("seed %d", seed).isEqualTo(-Integer.signum(expected));
+                }
+            }
+        }
+        assertThat(deepest).as("levels that decided").contains(1).hasSizeGreaterThan(4);
+    }
+
+    @Test
+    void theScoreHoldsThePointsOfEachCriterion() {
+        for (long seed = 0; seed < ROUNDS; seed++) {
+            Candidate candidate = new Candidate(new RandomOrders(seed).any());
+            long[] levels = judge.judge(candidate).score().getSoftScores();
+            for (Criterion criterion : Criterion.values()) {
+                assertThat(levels[criterion.ordinal()]).as("%s, seed %d", criterion, seed).isEqualTo(criterion.points(candidate));
+            }
+        }
+    }
+
+    private static int points(Candidate one, Candidate other) {
+        for (Criterion criterion : Criterion.values()) {
+            int compared = Long.compare(criterion.points(one), criterion.points(other));
+            if (compared != 0) {
+                return compared;
+            }
+        }
+        return 0;
+    }
+
+    /** The better first. */
+    private static List<Comparator<Candidate>> order(Request request) {
+        Comparator<Candidate> price = comparing(candidate -> candidate.order().price().total());
+        Comparator<Candidate> throughput = most(Figures::throughput);
+        Comparator<Candidate> bandwidth = most(Figures::bandwidthGbs);
+        Comparator<Candidate> usable = most(Figures::usableGb);
+        return List.of(switch (request.objective()) {
+            case CHEAPEST -> price;
+            case MOST_THROUGHPUT -> throughput;
+            case MOST_BANDWIDTH -> bandwidth;
+            case MOST_MEMORY -> usable;
+            case BEST_VALUE -> comparing(candidate -> priceLessWorth(candidate, request));
+        }, price, throughput, bandwidth, usable, most(Figures::loadW).reversed(), most(Figures::cores));
+    }
+
+    private static Comparator<Candidate> most(ToDoubleFunction<Figures> figure) {
+        return comparingDouble((Candidate candidate) -> figure.applyAsDouble(candidate.heaviest().figures())).reversed();
+    }
+
+    private static BigDecimal priceLessWorth(Candidate candidate, Request request) {
+        Requirements least = request.require();
+        Worth worth = request.worth();
+        Figures figures = candidate.heaviest().figures();
+        BigDecimal ofOne = worth(figures.cores(), least.cores(), worth.core())
+                .add(worth(figures.usableGb(), least.memoryGb(), worth.gb()))
+                .add(worth(figures.bandwidthGbs(), least.bandwidthGbs(), worth.gbs()))
+                .add(worth(figures.throughput(), least.throughput(), worth.throughput()));
+        return BigDecimal.valueOf(candidate.order().price().total()).subtract(ofOne.multiply(BigDecimal.valueOf(request.machines())));
+    }
+
+    private static BigDecimal worth(double reached, double least, double ofOne) {
+        BigDecimal beyond = BigDecimal.valueOf(reached).subtract(BigDecimal.valueOf(least));
+        return beyond.max(BigDecimal.ZERO).multiply(BigDecimal.valueOf(ofOne));
+    }
+}
