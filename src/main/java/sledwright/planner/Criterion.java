@@ -1,8 +1,9 @@
 package sledwright.planner;
 
+import sledwright.domain.Objective;
 import sledwright.metrics.Figures;
 import sledwright.metrics.Quantity;
-import sledwright.metrics.Surplus;
+import sledwright.metrics.SurplusWorth;
 import sledwright.rules.Order;
 
 /**
@@ -28,7 +29,7 @@ public enum Criterion {
     /**
      * The points of a candidate.
      *
-     * @throws ArithmeticException where they are beyond 64 bits, some 90 million units of a currency for best-value
+     * @throws ArithmeticException where they are beyond 64 bits
      */
     long points(Candidate candidate) {
         Order order = candidate.order();
@@ -36,13 +37,14 @@ public enum Criterion {
         long price = order.price().total();
         return switch (this) {
             case OBJECTIVE -> switch (order.request().objective()) {
-                case CHEAPEST -> PRICE.points(candidate);
+                case CHEAPEST -> -price;
                 case MOST_THROUGHPUT -> THROUGHPUT.points(candidate);
                 case MOST_BANDWIDTH -> BANDWIDTH.points(candidate);
                 case MOST_MEMORY -> USABLE_MEMORY.points(candidate);
-                case BEST_VALUE -> -microPriceLessWorth(order, figures);
+                case BEST_VALUE -> -Quantity.micro(priceLessWorth(order, figures));
             };
-            case PRICE -> -price;
+            // Of equal values the dearer build gives more, so no price breaks their tie.
+            case PRICE -> order.request().objective() == Objective.BEST_VALUE ? 0 : -price;
             case THROUGHPUT -> ofAll(order, figures.throughput());
             case BANDWIDTH -> ofAll(order, figures.bandwidthGbs());
             case USABLE_MEMORY -> ofAll(order, figures.usableGb());
@@ -51,9 +53,10 @@ public enum Criterion {
         };
     }
 
-    private static long microPriceLessWorth(Order order, Figures figures) {
-        return Surplus.of(order.request().require(), figures)
-                .microPriceLess(order.price().total(), order.machines().size(), order.request().worth());
+    /** The price of all machines less what their figures beyond the required ones are worth, minor units. */
+    static double priceLessWorth(Order order, Figures figures) {
+        return Quantity.rounded(order.price().total() - SurplusWorth.of(order.request(), figures.cores(), figures.usableGb(),
+                figures.bandwidthGbs(), figures.throughput()));
     }
 
     private static long ofAll(Order order, double figure) {

@@ -1,14 +1,17 @@
 package sledwright.planner;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
 import org.optaplanner.core.api.solver.SolverFactory;
 import sledwright.generator.Findings;
+import sledwright.generator.Status;
+import sledwright.metrics.Quantity;
 import sledwright.planner.Judge.Verdict;
 import sledwright.rules.Violation;
 
-/** Decides between what the generator found, from its best on, and lets nothing pass that breaks a rule. */
+/** Decides between the builds that the generator found, starting from its best, and lets none pass that breaks a rule. */
 public final class Planner {
 
     private final SolverFactory<OrderPlan> factory;
@@ -21,21 +24,29 @@ public final class Planner {
     }
 
     /**
-     * The generator's builds, each judged.
+     * The generator's builds, each judged. Where the generator was stopped, what it had may be out of order, and is sorted.
      *
-     * @throws DefectException when one of them breaks a rule, when they are out of order, or when the planner finds a better
-     *                         plan than the generator's best
+     * @throws DefectException when one of them breaks a rule; when the generator proved an order, best or figure that the
+     *                         judgement contradicts; when the planner finds a better plan than the first
      */
     public Outcome plan(Findings findings) {
         List<Candidate> candidates = findings.ranked().stream().map(Candidate::new).toList();
-        List<Verdict> verdicts = candidates.stream().map(judge::judge).toList();
-        verdicts.forEach(Planner::requireValid);
-        requireRanked(verdicts);
-        if (!candidates.isEmpty()) {
-            requireBest(verdicts.get(0), solve(findings.request().name(), candidates));
+        List<Verdict> found = candidates.stream().map(judge::judge).toList();
+        found.forEach(Planner::requireValid);
+        List<Verdict> ranked = found.stream().sorted(Comparator.comparing(Verdict::score).reversed()).toList();
+        if (ranked.isEmpty()) {
+            return new Outcome(findings.request(), findings.status(), findings.best(), findings.bound(), List.of(), findings.complete());
         }
-        return new Outcome(findings.request(), findings.status(), findings.best(), findings.bound(),
-                verdicts.stream().map(Verdict::judged).toList());
+        if (findings.complete()) {
+            requireRanked(found);
+        }
+        if (findings.status() == Status.PROVED) {
+            requireBest(found.get(0), ranked.get(0).score(), "An alternative");
+            requireFigure(found.get(0), findings.best());
+        }
+        requireBest(ranked.get(0), solve(findings.request().name(), candidates), "The planner's choice");
+        return new Outcome(findings.request(), findings.status(), objective(ranked.get(0)), findings.bound(),
+                ranked.stream().map(Verdict::judged).toList(), findings.complete());
     }
 
     private BendableLongScore solve(String line, List<Candidate> candidates) {
@@ -43,11 +54,16 @@ public final class Planner {
         return factory.buildSolver().solve(start).score();
     }
 
+    /** The figure that the objective looks at. */
+    private static double objective(Verdict verdict) {
+        return verdict.judged().trades().get(Criterion.OBJECTIVE.ordinal()).amount();
+    }
+
     private static void requireValid(Verdict verdict) {
-        if (!verdict.judged().valid()) {
-            throw new DefectException("A build that was found breaks %d rules:\n%s\nIt is:\n%s".formatted(
-                    verdict.judged().broken().size(), verdict.judged().broken().stream().map(Planner::words)
-                            .collect(Collectors.joining("\n")), details(verdict)));
+        List<Violation> broken = verdict.judged().broken();
+        if (!broken.isEmpty()) {
+            throw new DefectException("A build that was found breaks the rules:\n%s\n%s".formatted(
+                    broken.stream().map(Planner::words).collect(Collectors.joining("\n")), details(verdict)));
         }
     }
 
@@ -60,9 +76,15 @@ public final class Planner {
         }
     }
 
-    private static void requireBest(Verdict first, BendableLongScore chosen) {
-        if (chosen.compareTo(first.score()) > 0) {
-            throw new DefectException("The planner found a plan of score %s, better than the best:\n%s".formatted(chosen, details(first)));
+    private static void requireBest(Verdict first, BendableLongScore other, String what) {
+        if (other.compareTo(first.score()) > 0) {
+            throw new DefectException("%s of score %s is better than the best:\n%s".formatted(what, other, details(first)));
+        }
+    }
+
+    private static void requireFigure(Verdict first, double stated) {
+        if (Quantity.rounded(objective(first) - stated) != 0) {
+            throw new DefectException("The best is stated as %s and judged as %s:\n%s".formatted(stated, objective(first), details(first)));
         }
     }
 

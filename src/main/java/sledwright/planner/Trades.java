@@ -2,10 +2,11 @@ package sledwright.planner;
 
 import java.util.OptionalLong;
 import sledwright.domain.Objective;
-import sledwright.domain.Worth;
+import sledwright.domain.Request;
+import sledwright.domain.Requirements;
 import sledwright.metrics.Figures;
 import sledwright.metrics.Quantity;
-import sledwright.metrics.Surplus;
+import sledwright.metrics.SurplusWorth;
 import sledwright.rules.Numbers;
 import sledwright.rules.Order;
 import sledwright.rules.target.Target;
@@ -15,13 +16,13 @@ final class Trades {
 
     private final Order order;
     private final Figures figures;
-    private final Surplus beyond;
+    private final Request request;
     private final int machines;
 
     private Trades(Candidate candidate) {
         order = candidate.order();
         figures = candidate.heaviest().figures();
-        beyond = Surplus.of(order.request().require(), figures);
+        request = order.request();
         machines = order.machines().size();
     }
 
@@ -31,21 +32,30 @@ final class Trades {
     }
 
     private Trade under(Criterion criterion) {
-        Worth worth = order.request().worth();
+        Requirements least = request.require();
         return switch (criterion) {
             case OBJECTIVE -> objective();
             case PRICE -> price();
-            case THROUGHPUT -> gain(criterion, Target.THROUGHPUT, "unit", beyond.throughput(), worth.throughput());
-            case BANDWIDTH -> gain(criterion, Target.BANDWIDTH, "GB/s", beyond.bandwidthGbs(), worth.gbs());
-            case USABLE_MEMORY -> gain(criterion, Target.MEMORY_CAPACITY, "GB", beyond.usableGb(), worth.gb());
+            case THROUGHPUT -> gain(criterion, Target.THROUGHPUT, "unit",
+                    worth(least.cores(), least.memoryGb(), least.bandwidthGbs(), figures.throughput()));
+            case BANDWIDTH -> gain(criterion, Target.BANDWIDTH, "GB/s",
+                    worth(least.cores(), least.memoryGb(), figures.bandwidthGbs(), least.throughput()));
+            case USABLE_MEMORY -> gain(criterion, Target.MEMORY_CAPACITY, "GB",
+                    worth(least.cores(), figures.usableGb(), least.bandwidthGbs(), least.throughput()));
             case LOAD -> new Trade(criterion, figures.loadW(), "The load of %s is %s W."
                     .formatted(machines == 1 ? "the machine" : "the heaviest machine", Numbers.plain(figures.loadW())));
-            case CORES -> gain(criterion, Target.CORES, "core", beyond.cores(), worth.core());
+            case CORES -> gain(criterion, Target.CORES, "core",
+                    worth(figures.cores(), least.memoryGb(), least.bandwidthGbs(), least.throughput()));
         };
     }
 
+    /** What all machines are worth beyond the request with those figures each, whole minor units. */
+    private long worth(int cores, double usableGb, double bandwidthGbs, double throughput) {
+        return Math.round(SurplusWorth.of(request, cores, usableGb, bandwidthGbs, throughput));
+    }
+
     private Trade objective() {
-        Objective objective = order.request().objective();
+        Objective objective = request.objective();
         return switch (objective) {
             case CHEAPEST -> new Trade(Criterion.OBJECTIVE, order.price().total(), "What counts first is the price, the least.");
             case MOST_THROUGHPUT -> most(Target.THROUGHPUT);
@@ -61,9 +71,10 @@ final class Trades {
 
     private Trade priceLessWorth() {
         long price = order.price().total();
-        long value = Math.round(beyond.microPriceLess(price, machines, order.request().worth()) / (double) Quantity.micro(1));
+        double value = Criterion.priceLessWorth(order, figures);
+        long worth = price - Math.round(value);
         return new Trade(Criterion.OBJECTIVE, value, "What counts first is the price less worth, the least: %s less %s is %s."
-                .formatted(order.words(price), order.words(price - value), order.words(value)));
+                .formatted(order.words(price), order.words(worth), order.words(price - worth)));
     }
 
     private Trade price() {
@@ -74,14 +85,18 @@ final class Trades {
                 each.isPresent() ? ", %s for each unit of throughput".formatted(order.words(each.getAsLong())) : ""));
     }
 
-    private Trade gain(Criterion criterion, Target target, String unit, double surplus, double worthOfOne) {
+    /**
+     * @param worth what all machines' surplus of the figure is worth, minor units
+     */
+    private Trade gain(Criterion criterion, Target target, String unit, long worth) {
         double reached = target.figure(figures);
         OptionalLong each = order.price().perUnit(reached * machines);
         String cost = each.isPresent() && criterion != Criterion.THROUGHPUT
                 ? "; the price comes to %s for each %s".formatted(order.words(each.getAsLong()), unit) : "";
-        String worth = surplus > 0 && worthOfOne > 0 ? "; %s%s beyond the request are worth %s".formatted(
-                Numbers.plain(surplus), target.unit(), order.words(Math.round(surplus * worthOfOne))) : "";
+        String surplus = worth > 0 ? "; %s%s beyond the request are worth %s%s".formatted(
+                Numbers.plain(reached - target.least(request.require())), target.unit(), order.words(worth),
+                machines == 1 ? "" : " over all machines") : "";
         return new Trade(criterion, reached, "The %s%s is %s%s%s%s.".formatted(target.noun(),
-                machines == 1 ? "" : " of a machine", Numbers.plain(reached), target.unit(), cost, worth));
+                machines == 1 ? "" : " of a machine", Numbers.plain(reached), target.unit(), cost, surplus));
     }
 }

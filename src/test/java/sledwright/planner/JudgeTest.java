@@ -103,18 +103,18 @@ class JudgeTest {
 
         Judged judged = judge.judge(Shop.order(request, new Pick(lot("R16", "A", 16, 2_000), 16)));
 
-        assertThat(judged.score()).startsWith("[0]hard/[-66760000000/-84000/800000000/307200000/");
+        assertThat(judged.score()).startsWith("[0]hard/[-66760000000/0/800000000/307200000/");
         assertThat(judged.trades()).extracting(Trade::message).containsExactly(
                 "What counts first is the price less worth, the least: 840.00 EUR less 172.40 EUR is 667.60 EUR.",
                 "The 2 machines cost 840.00 EUR, 1.05 EUR for each unit of throughput.",
-                "The throughput of a machine is 400; 100 beyond the request are worth 50.00 EUR.",
+                "The throughput of a machine is 400; 100 beyond the request are worth 100.00 EUR over all machines.",
                 "The memory bandwidth of a machine is 153.6 GB/s; the price comes to 2.73 EUR for each GB/s;"
-                        + " 53.6 GB/s beyond the request are worth 13.40 EUR.",
+                        + " 53.6 GB/s beyond the request are worth 26.80 EUR over all machines.",
                 "The usable memory of a machine is 128 GB; the price comes to 3.28 EUR for each GB;"
-                        + " 28 GB beyond the request are worth 2.80 EUR.",
+                        + " 28 GB beyond the request are worth 5.60 EUR over all machines.",
                 "The load of the heaviest machine is 287 W.",
                 "The number of cores of a machine is 20; the price comes to 21.00 EUR for each core;"
-                        + " 4 beyond the request are worth 20.00 EUR.");
+                        + " 4 beyond the request are worth 40.00 EUR over all machines.");
     }
 
     private static List<Violation> brokenByTheRulebook(Order order) {

@@ -34,7 +34,7 @@ class PlannerTest {
         Order best = Shop.order(ONE, new Pick(CHEAP, 8));
         Order second = Shop.order(ONE, new Pick(DEAR, 8));
 
-        Outcome outcome = planner.plan(new Findings(ONE, Status.BEST_FOUND, 42_000, 41_000, List.of(best, second)));
+        Outcome outcome = planner.plan(new Findings(ONE, Status.BEST_FOUND, 42_000, 41_000, List.of(best, second), false));
 
         assertThat(outcome.status()).isEqualTo(Status.BEST_FOUND);
         assertThat(outcome.best()).isEqualTo(42_000);
@@ -45,7 +45,7 @@ class PlannerTest {
 
     @Test
     void nothingFoundIsNothingPlanned() {
-        Outcome outcome = planner.plan(new Findings(ONE, Status.IMPOSSIBLE, Double.NaN, Double.NaN, List.of()));
+        Outcome outcome = planner.plan(new Findings(ONE, Status.IMPOSSIBLE, Double.NaN, Double.NaN, List.of(), true));
 
         assertThat(outcome.ranked()).isEmpty();
         assertThat(outcome.status()).isEqualTo(Status.IMPOSSIBLE);
@@ -94,6 +94,27 @@ class PlannerTest {
         assertThatThrownBy(() -> planner.plan(found(Shop.order(ONE, new Pick(DEAR, 8)), Shop.order(ONE, new Pick(CHEAP, 8)))))
                 .isInstanceOf(DefectException.class).hasMessageContaining("Rank 2 is better than rank 1")
                 .hasMessageContaining("-46000").hasMessageContaining("-42000");
+    }
+
+    @Test
+    void figureThatTheBestDoesNotHaveIsADefect() {
+        Order best = Shop.order(ONE, new Pick(CHEAP, 8));
+
+        assertThatThrownBy(() -> planner.plan(new Findings(ONE, Status.PROVED, 41_999, 41_999, List.of(best), true)))
+                .isInstanceOf(DefectException.class).hasMessageContaining("stated as 41999.0 and judged as 42000.0");
+    }
+
+    @Test
+    void whatAStoppedSearchFoundIsSorted() {
+        Order cheap = Shop.order(ONE, new Pick(CHEAP, 8));
+        Order dear = Shop.order(ONE, new Pick(DEAR, 8));
+
+        Outcome outcome = planner.plan(new Findings(ONE, Status.BEST_FOUND, 46_000, 41_000, List.of(dear, cheap), false));
+
+        assertThat(outcome.ranked()).extracting(Judged::order).containsExactly(cheap, dear);
+        assertThat(outcome.best()).isEqualTo(42_000);
+        assertThatThrownBy(() -> planner.plan(new Findings(ONE, Status.PROVED, 46_000, 46_000, List.of(dear, cheap), false)))
+                .isInstanceOf(DefectException.class).hasMessageContaining("An alternative of score");
     }
 
     @Test
@@ -156,6 +177,7 @@ class PlannerTest {
     }
 
     private static Findings found(Order... ranked) {
-        return new Findings(ranked[0].request(), Status.PROVED, 0, 0, List.of(ranked));
+        long best = ranked[0].price().total();
+        return new Findings(ranked[0].request(), Status.PROVED, best, best, List.of(ranked), true);
     }
 }
