@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import sledwright.domain.Build;
 import sledwright.domain.Pick;
+import sledwright.metrics.Figures;
 import sledwright.metrics.PowerDraw;
 import sledwright.rules.Machine;
 import sledwright.rules.Order;
@@ -23,21 +24,28 @@ final class Candidate {
     private final Order order;
     private final List<Machine> machines;
     private final Machine heaviest;
+    private final Figures figures;
     private final Map<Rule<?>, List<Violation>> broken = new HashMap<>();
 
     Candidate(Order order) {
         this.order = order;
         machines = distinct(order.machines()).stream().map(this::machine).toList();
         heaviest = machine(PowerDraw.heaviest(machines.stream().map(Machine::build).toList()));
+        figures = Figures.ofEach(machines.stream().map(Machine::figures).toList());
     }
 
     Order order() {
         return order;
     }
 
-    /** The machine of the greatest load, whose figures stand for all. */
+    /** The machine of the greatest load. */
     Machine heaviest() {
         return heaviest;
+    }
+
+    /** What each machine reaches. */
+    Figures figures() {
+        return figures;
     }
 
     /** Every breach of a machine's rule, machines alike in every part judged once. */

@@ -9,7 +9,7 @@ import sledwright.rules.Order;
 /**
  * What one valid build is better in than another: the objective's own figure first, then what breaks its ties. Points of a
  * criterion are whole numbers, of which more is better: minor units of the currency for a price, else millionths, to which
- * figures are computed; each is of all machines of a line together, where the heaviest stands for all.
+ * figures are computed; each is of all machines of a line together, with what each of them reaches.
  */
 public enum Criterion {
     OBJECTIVE("objective"), PRICE("price"), THROUGHPUT("throughput"), BANDWIDTH("bandwidth"),
@@ -33,7 +33,7 @@ public enum Criterion {
      */
     long points(Candidate candidate) {
         Order order = candidate.order();
-        Figures figures = candidate.heaviest().figures();
+        Figures figures = candidate.figures();
         long price = order.price().total();
         return switch (this) {
             case OBJECTIVE -> switch (order.request().objective()) {

@@ -40,8 +40,8 @@ public final class Judge {
                 new OrderPlan(List.of(new LinePlan(candidate.order().request().name(), List.of(candidate), candidate))));
         List<Trade> trades = explained.getJustificationList(Trade.class).stream()
                 .sorted(Comparator.comparing(Trade::criterion)).toList();
-        return new Verdict(new Judged(candidate.order(), candidate.heaviest(), explained.getScore().toString(),
-                broken(explained), trades), explained.getScore());
+        return new Verdict(new Judged(candidate.order(), candidate.heaviest(), candidate.figures(),
+                explained.getScore().toString(), broken(explained), trades), explained.getScore());
     }
 
     ScoreExplanation<OrderPlan, BendableLongScore> explain(OrderPlan plan) {

@@ -21,7 +21,7 @@ final class Trades {
 
     private Trades(Candidate candidate) {
         order = candidate.order();
-        figures = candidate.heaviest().figures();
+        figures = candidate.figures();
         request = order.request();
         machines = order.machines().size();
     }

@@ -3,6 +3,8 @@ package sledwright.planner;
 import static java.util.Comparator.comparing;
 import static java.util.Comparator.comparingDouble;
 import static org.assertj.core.api.Assertions.assertThat;
+import static sledwright.samples.Samples.machine;
+import static sledwright.samples.Samples.module;
 
 import java.math.BigDecimal;
 import java.util.Comparator;
@@ -14,11 +16,13 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.api.Test;
+import sledwright.domain.MemoryModule;
 import sledwright.domain.Objective;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.domain.Worth;
 import sledwright.metrics.Figures;
+import sledwright.rules.Order;
 
 /** The levels of a score, against the order of the objectives written out by hand. */
 class CriterionTest {
@@ -67,6 +71,22 @@ class CriterionTest {
         }
     }
 
+    /** The heavier machine may hold the faster modules; what the order reaches is the least of each. */
+    @Test
+    void figuresAreThoseThatEachMachineReaches() {
+        MemoryModule fast = module("FAST", 16).powerW(6).make();
+        MemoryModule slow = module("SLOW", 16).mts(2133).make();
+        Request request = Request.named("two").withMachines(2).withObjective(Objective.MOST_BANDWIDTH);
+        Order order = Order.of(List.of(machine(Shop.BOX).channels(4, fast).build(), machine(Shop.BOX).channels(4, slow).build()),
+                List.of(), request, Shop.CATALOG);
+        Candidate candidate = new Candidate(order);
+
+        assertThat(candidate.heaviest().build().modules()).containsValue(fast);
+        assertThat(candidate.figures().bandwidthGbs()).isEqualTo(8 * 2133 * 8 / 1000.0);
+        assertThat(candidate.figures().loadW()).isEqualTo(85 + 2 * 85 + 8 * 6);
+        assertThat(Criterion.OBJECTIVE.points(candidate)).isEqualTo(2 * 136_512_000L);
+    }
+
     private static int points(Candidate one, Candidate other) {
         for (Criterion criterion : Criterion.values()) {
             int compared = Long.compare(criterion.points(one), criterion.points(other));
@@ -95,13 +115,13 @@ class CriterionTest {
     }
 
     private static Comparator<Candidate> most(ToDoubleFunction<Figures> figure) {
-        return comparingDouble((Candidate candidate) -> figure.applyAsDouble(candidate.heaviest().figures())).reversed();
+        return comparingDouble((Candidate candidate) -> figure.applyAsDouble(candidate.figures())).reversed();
     }
 
     private static BigDecimal priceLessWorth(Candidate candidate, Request request) {
         Requirements least = request.require();
         Worth worth = request.worth();
-        Figures figures = candidate.heaviest().figures();
+        Figures figures = candidate.figures();
         BigDecimal ofOne = worth(figures.cores(), least.cores(), worth.core())
                 .add(worth(figures.usableGb(), least.memoryGb(), worth.gb()))
                 .add(worth(figures.bandwidthGbs(), least.bandwidthGbs(), worth.gbs()))

@@ -1,6 +1,7 @@
 package sledwright.planner;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -44,8 +45,8 @@ class PlannedSearchTest {
             Job job = RequestReader.read(file, List.of(), Optional.empty(), Set.of(Kind.QUOTE));
             Findings findings = new Search(job.catalog()).run(job.request(), Deadline.never());
 
+            assertThatCode(() -> planner.plan(findings)).as("%s, seed %d", objective, seed).doesNotThrowAnyException();
             Outcome outcome = planner.plan(findings);
-
             assertThat(outcome.ranked()).as("%s, seed %d", objective, seed).extracting(Judged::order)
                     .containsExactlyElementsOf(findings.ranked());
             assertThat(outcome.best()).as("%s, seed %d", objective, seed).isEqualTo(Double.valueOf(findings.best()));
