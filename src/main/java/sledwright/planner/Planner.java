@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
+import org.optaplanner.core.api.solver.Solver;
 import org.optaplanner.core.api.solver.SolverFactory;
 import sledwright.generator.Findings;
 import sledwright.generator.Status;
@@ -14,13 +15,17 @@ import sledwright.rules.Violation;
 /** Decides between the builds that the generator found, starting from its best, and lets none pass that breaks a rule. */
 public final class Planner {
 
-    private final SolverFactory<OrderPlan> factory;
     private final Judge judge;
+    private final Solver<OrderPlan> solver;
 
-    /** A planner that decides the same way whenever the seed is the same. */
+    /**
+     * A planner that decides the same way whenever the seed is the same. Most of the time that it costs a short run goes into
+     * making it, which another thread can do while a request is read. It plans one request at a time.
+     */
     public Planner(long seed) {
-        factory = Solving.factory(seed);
+        SolverFactory<OrderPlan> factory = Solving.factory(seed);
         judge = new Judge(factory);
+        solver = factory.buildSolver();
     }
 
     /**
@@ -51,7 +56,7 @@ public final class Planner {
 
     private BendableLongScore solve(String line, List<Candidate> candidates) {
         OrderPlan start = new OrderPlan(List.of(new LinePlan(line, candidates, candidates.get(0))));
-        return factory.buildSolver().solve(start).score();
+        return solver.solve(start).score();
     }
 
     /** The figure that the objective looks at. */

@@ -8,7 +8,9 @@ import static sledwright.samples.Samples.lot;
 import static sledwright.samples.Samples.machine;
 
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.optaplanner.core.api.solver.SolverFactory;
@@ -56,7 +58,28 @@ class PlannerTest {
         List<Order> orders = IntStream.range(0, 6).mapToObj(i -> Shop.order(ONE, new Pick(lot("R16", "L" + i, 8, 2_000 + i), 8))).toList();
         Findings findings = found(orders.toArray(Order[]::new));
 
-        assertThat(new Planner(7).plan(findings)).isEqualTo(new Planner(7).plan(findings)).isEqualTo(planner.plan(findings));
+        assertThat(new Planner(7).plan(findings)).isEqualTo(new Planner(7).plan(findings))
+                .isEqualTo(planner.plan(findings)).isEqualTo(planner.plan(findings));
+    }
+
+    /** Each lot serves one line, and all lines start at the first: who ends where is chance, and chance is the seed's. */
+    @Test
+    void sameSeedSamePlan() {
+        List<Candidate> equal = IntStream.range(0, 8)
+                .mapToObj(i -> new Candidate(Shop.order(ONE, new Pick(lot("R16", "L" + i, 8, 2_000), 8)))).toList();
+        Set<List<Integer>> plans = new HashSet<>();
+        for (long seed = 0; seed < 5; seed++) {
+            List<Integer> chosen = chosen(seed, equal);
+            assertThat(chosen(seed, equal)).as("seed %d", seed).isEqualTo(chosen).doesNotHaveDuplicates();
+            plans.add(chosen);
+        }
+        assertThat(plans).as("plans of different seeds").hasSizeGreaterThan(1);
+    }
+
+    private static List<Integer> chosen(long seed, List<Candidate> candidates) {
+        List<LinePlan> lines = IntStream.range(0, 5).mapToObj(i -> new LinePlan("line " + i, candidates, candidates.get(0))).toList();
+        return Solving.factory(seed).buildSolver().solve(new OrderPlan(lines)).lines().stream()
+                .map(line -> candidates.indexOf(line.candidate())).toList();
     }
 
     @Test
