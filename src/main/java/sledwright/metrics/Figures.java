@@ -1,5 +1,6 @@
 package sledwright.metrics;
 
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import sledwright.domain.Build;
@@ -43,6 +44,25 @@ public record Figures(int processors, int cores, double baseGhz, double allCoreG
                 Quantity.rounded(throughput), estimated, loadW,
                 build.supply().map(supply -> PowerDraw.wallW(loadW, supply, request.limit())).orElse(OptionalDouble.empty()),
                 SpareSlots.of(build));
+    }
+
+    /**
+     * What each of several machines reaches: of every figure the least, of the watts the most. Alike modules may differ in rated
+     * speed and watts, so one machine may run its memory faster than another, or draw more.
+     */
+    public static Figures ofEach(List<Figures> machines) {
+        return machines.stream().reduce(Figures::worse).orElseThrow();
+    }
+
+    private Figures worse(Figures other) {
+        boolean slower = speed.mts() <= other.speed.mts();
+        return new Figures(Math.min(processors, other.processors), Math.min(cores, other.cores), Math.min(baseGhz, other.baseGhz),
+                Math.min(allCoreGhz, other.allCoreGhz), Math.min(memoryGb, other.memoryGb), Math.min(usableGb, other.usableGb),
+                slower ? speed : other.speed, Math.min(bandwidthGbs, other.bandwidthGbs), Math.min(throughput, other.throughput),
+                throughputEstimated || other.throughputEstimated, Math.max(loadW, other.loadW),
+                wallW.isPresent() && other.wallW.isPresent()
+                        ? OptionalDouble.of(Math.max(wallW.getAsDouble(), other.wallW.getAsDouble())) : OptionalDouble.empty(),
+                Math.min(spareSlots, other.spareSlots));
     }
 
     /** Usable GB for each core. */

@@ -1,6 +1,7 @@
 package sledwright.metrics;
 
 import java.util.List;
+import java.util.OptionalLong;
 import sledwright.domain.Build;
 import sledwright.domain.Labour;
 import sledwright.domain.Licence;
@@ -30,5 +31,14 @@ public record OrderPrice(long parts, long labour, long licence) {
 
     public long total() {
         return parts + labour + licence;
+    }
+
+    /**
+     * What each unit of a figure comes to, minor units; empty where there is no unit.
+     *
+     * @param figure of all machines together
+     */
+    public OptionalLong perUnit(double figure) {
+        return figure > 0 ? OptionalLong.of(Math.round(total() / figure)) : OptionalLong.empty();
     }
 }

@@ -17,6 +17,11 @@ public final class Quantity {
         return Math.rint(figure * STEPS) / STEPS;
     }
 
+    /** The figure in whole millionths, so that sums and comparisons are exact. */
+    public static long micro(double figure) {
+        return Math.round(figure * STEPS);
+    }
+
     /** Whether {@code figure} reaches {@code least}. */
     public static boolean reaches(double figure, double least) {
         return figure >= least - HALF_STEP;

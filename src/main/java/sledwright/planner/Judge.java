@@ -1,0 +1,56 @@
+package sledwright.planner;
+
+import java.util.Comparator;
+import java.util.List;
+import org.optaplanner.core.api.score.ScoreExplanation;
+import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
+import org.optaplanner.core.api.solver.SolutionManager;
+import org.optaplanner.core.api.solver.SolverFactory;
+import sledwright.rules.Order;
+import sledwright.rules.Rule;
+import sledwright.rules.Rulebook;
+import sledwright.rules.Violation;
+
+/** Judges finished orders: which rules they break, and what they give for their price. */
+public final class Judge {
+
+    private static final List<String> RULES = Rulebook.all().stream().<String>map(Rule::id).toList();
+
+    private final SolutionManager<OrderPlan, BendableLongScore> manager;
+
+    public Judge() {
+        this(Solving.factory(0));
+    }
+
+    Judge(SolverFactory<OrderPlan> factory) {
+        manager = SolutionManager.create(factory);
+    }
+
+    /** The judgement of an order. Broken rules are a result, not an error. */
+    public Judged judge(Order order) {
+        return judge(new Candidate(order)).judged();
+    }
+
+    /** A judgement with the score by which it ranks. */
+    record Verdict(Judged judged, BendableLongScore score) {
+    }
+
+    Verdict judge(Candidate candidate) {
+        ScoreExplanation<OrderPlan, BendableLongScore> explained = explain(
+                new OrderPlan(List.of(new LinePlan(candidate.order().request().name(), List.of(candidate), candidate))));
+        List<Trade> trades = explained.getJustificationList(Trade.class).stream()
+                .sorted(Comparator.comparing(Trade::criterion)).toList();
+        return new Verdict(new Judged(candidate.order(), candidate.heaviest(), candidate.figures(),
+                explained.getScore().toString(), broken(explained), trades), explained.getScore());
+    }
+
+    ScoreExplanation<OrderPlan, BendableLongScore> explain(OrderPlan plan) {
+        return manager.explain(plan);
+    }
+
+    /** Every breach, in the order of the rulebook. */
+    static List<Violation> broken(ScoreExplanation<OrderPlan, BendableLongScore> explained) {
+        return explained.getJustificationList(RuleBroken.class).stream().flatMap(broken -> broken.violations().stream())
+                .sorted(Comparator.comparingInt(violation -> RULES.indexOf(violation.rule()))).toList();
+    }
+}

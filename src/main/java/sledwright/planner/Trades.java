@@ -1,0 +1,102 @@
+package sledwright.planner;
+
+import java.util.OptionalLong;
+import sledwright.domain.Objective;
+import sledwright.domain.Request;
+import sledwright.domain.Requirements;
+import sledwright.metrics.Figures;
+import sledwright.metrics.Quantity;
+import sledwright.metrics.SurplusWorth;
+import sledwright.rules.Numbers;
+import sledwright.rules.Order;
+import sledwright.rules.target.Target;
+
+/** Puts into words what a candidate gives and takes. */
+final class Trades {
+
+    private final Order order;
+    private final Figures figures;
+    private final Request request;
+    private final int machines;
+
+    private Trades(Candidate candidate) {
+        order = candidate.order();
+        figures = candidate.figures();
+        request = order.request();
+        machines = order.machines().size();
+    }
+
+    /** A candidate under one criterion. */
+    static Trade of(Criterion criterion, Candidate candidate) {
+        return new Trades(candidate).under(criterion);
+    }
+
+    private Trade under(Criterion criterion) {
+        Requirements least = request.require();
+        return switch (criterion) {
+            case OBJECTIVE -> objective();
+            case PRICE -> price();
+            case THROUGHPUT -> gain(criterion, Target.THROUGHPUT, "unit",
+                    worth(least.cores(), least.memoryGb(), least.bandwidthGbs(), figures.throughput()));
+            case BANDWIDTH -> gain(criterion, Target.BANDWIDTH, "GB/s",
+                    worth(least.cores(), least.memoryGb(), figures.bandwidthGbs(), least.throughput()));
+            case USABLE_MEMORY -> gain(criterion, Target.MEMORY_CAPACITY, "GB",
+                    worth(least.cores(), figures.usableGb(), least.bandwidthGbs(), least.throughput()));
+            case LOAD -> new Trade(criterion, figures.loadW(), "The load of %s is %s W."
+                    .formatted(machines == 1 ? "the machine" : "the heaviest machine", Numbers.plain(figures.loadW())));
+            case CORES -> gain(criterion, Target.CORES, "core",
+                    worth(figures.cores(), least.memoryGb(), least.bandwidthGbs(), least.throughput()));
+        };
+    }
+
+    /** What all machines are worth beyond the request with those figures each, whole minor units. */
+    private long worth(int cores, double usableGb, double bandwidthGbs, double throughput) {
+        return Math.round(SurplusWorth.of(request, cores, usableGb, bandwidthGbs, throughput));
+    }
+
+    private Trade objective() {
+        Objective objective = request.objective();
+        return switch (objective) {
+            case CHEAPEST -> new Trade(Criterion.OBJECTIVE, order.price().total(), "What counts first is the price, the least.");
+            case MOST_THROUGHPUT -> most(Target.THROUGHPUT);
+            case MOST_BANDWIDTH -> most(Target.BANDWIDTH);
+            case MOST_MEMORY -> most(Target.MEMORY_CAPACITY);
+            case BEST_VALUE -> priceLessWorth();
+        };
+    }
+
+    private Trade most(Target target) {
+        return new Trade(Criterion.OBJECTIVE, target.figure(figures), "What counts first is the %s, the most.".formatted(target.noun()));
+    }
+
+    private Trade priceLessWorth() {
+        long price = order.price().total();
+        double value = Criterion.priceLessWorth(order, figures);
+        long worth = price - Math.round(value);
+        return new Trade(Criterion.OBJECTIVE, value, "What counts first is the price less worth, the least: %s less %s is %s."
+                .formatted(order.words(price), order.words(worth), order.words(price - worth)));
+    }
+
+    private Trade price() {
+        long price = order.price().total();
+        OptionalLong each = order.price().perUnit(figures.throughput() * machines);
+        return new Trade(Criterion.PRICE, price, "%s %s%s.".formatted(
+                machines == 1 ? "The machine costs" : "The %d machines cost".formatted(machines), order.words(price),
+                each.isPresent() ? ", %s for each unit of throughput".formatted(order.words(each.getAsLong())) : ""));
+    }
+
+    /**
+     * @param worth what all machines' surplus of the figure is worth, minor units
+     */
+    private Trade gain(Criterion criterion, Target target, String unit, long worth) {
+        double reached = target.figure(figures);
+        OptionalLong each = order.price().perUnit(reached * machines);
+        String cost = each.isPresent() && criterion != Criterion.THROUGHPUT
+                ? "; the price comes to %s for each %s".formatted(order.words(each.getAsLong()), unit) : "";
+        String surplus = worth > 0 ? "; %s%s beyond the request are worth %s%s".formatted(
+                Numbers.plain(reached - target.least(request.require())), target.unit(), order.words(worth),
+                machines == 1 ? "" : " over all machines") : "";
+        return new Trade(criterion, reached, "The %s%s is %s%s%s%s.".formatted(target.noun(),
+                machines == 1 ? "" : " of a machine", Numbers.plain(reached), target.unit(), cost, surplus));
+    }
+}

@@ -1,0 +1,164 @@
+package sledwright.planner;
+
+import static sledwright.samples.PlatformSketch.row;
+import static sledwright.samples.Samples.L64;
+import static sledwright.samples.Samples.LOW;
+import static sledwright.samples.Samples.P10;
+import static sledwright.samples.Samples.PAIR;
+import static sledwright.samples.Samples.Q32;
+import static sledwright.samples.Samples.R16;
+import static sledwright.samples.Samples.R32;
+import static sledwright.samples.Samples.R8;
+import static sledwright.samples.Samples.TALL;
+import static sledwright.samples.Samples.catalog;
+import static sledwright.samples.Samples.limit;
+import static sledwright.samples.Samples.lot;
+import static sledwright.samples.Samples.module;
+import static sledwright.samples.Samples.platform;
+import static sledwright.samples.Samples.processor;
+import static sledwright.samples.Samples.require;
+import static sledwright.samples.Samples.supply;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import sledwright.domain.Build;
+import sledwright.domain.Catalog;
+import sledwright.domain.Condition;
+import sledwright.domain.CoolingKit;
+import sledwright.domain.Labour;
+import sledwright.domain.Licence;
+import sledwright.domain.Limits;
+import sledwright.domain.Lot;
+import sledwright.domain.MemoryMode;
+import sledwright.domain.MemoryModule;
+import sledwright.domain.ModuleType;
+import sledwright.domain.Objective;
+import sledwright.domain.Pick;
+import sledwright.domain.Platform;
+import sledwright.domain.Processor;
+import sledwright.domain.Request;
+import sledwright.domain.Requirements;
+import sledwright.domain.Slot;
+import sledwright.domain.Supply;
+import sledwright.domain.Worth;
+import sledwright.rules.Order;
+
+/** Orders put together at random. Their parts come in few figures and fewer prices, so that ties are frequent. */
+final class RandomOrders {
+
+    private static final CoolingKit WIDE = new CoolingKit("WIDE", "wide heat sink", 200, List.of("1A2", "2A2"));
+
+    private static final List<Platform> PLATFORMS = List.of(
+            platform().sku("BOX").cooling(LOW, TALL, WIDE).make(),
+            platform().sku("SLED").supplies().budgetW(250).channels(2, 2).forbidMixedWidths().distinctCapacities(1)
+                    .mirrored(OptionalDouble.empty()).rankSparing(false).make(),
+            platform().sku("NARROW").counts(2).maxTdpW(90).channels(4, 2).countsPerSocket(4, 8).rankLimit(ModuleType.RDIMM, 4)
+                    .speeds(row(ModuleType.RDIMM, Set.of(1, 2), 2400)).make());
+
+    private static final List<Processor> PROCESSORS = List.of(P10, processor("P12").cores(12).throughput(200).make(),
+            processor("HOT").cores(12).tdpW(160).throughput(260).make(), processor("SINGLE").socketsMax(1).make(),
+            processor("SMALL").maxMemoryGb(64).memoryMts(2133).make(), processor("OTHER").socket("LK4").make());
+
+    private static final List<MemoryModule> MODULES = List.of(R8, R16, R32, Q32, L64,
+            module("OLD", 16).generation("DDR3").make(), module("UNREG", 16).type(ModuleType.UDIMM).make(),
+            module("LIGHT", 16).powerW(3).make());
+
+    private static final List<Supply> SUPPLIES = List.of(PAIR, supply("WEAK", 1, 0, 200, 0, Map.of()));
+
+    private final Random random;
+
+    RandomOrders(long seed) {
+        random = new Random(seed);
+    }
+
+    /** An order of any machines with any picks for any request; it rarely is valid. */
+    Order any() {
+        Request request = request();
+        List<Build> kinds = IntStream.range(0, 1 + random.nextInt(2)).mapToObj(i -> build(pick(PLATFORMS))).toList();
+        List<Build> machines = IntStream.range(0, request.machines()).mapToObj(i -> kinds.get(i % kinds.size())).toList();
+        List<Pick> picks = new ArrayList<>();
+        machines.forEach(machine -> machine.partCounts().forEach((sku, units) -> {
+            if (random.nextInt(10) > 0) {
+                picks.add(new Pick(anyLot(sku), units));
+            }
+        }));
+        return Order.of(machines, picks, request, catalogue());
+    }
+
+    /** Orders that answer one request, none of them checked. */
+    List<Order> answers(Request request, int number) {
+        return IntStream.range(0, number).mapToObj(i -> {
+            Build build = build(PLATFORMS.get(0));
+            List<Pick> picks = new ArrayList<>();
+            long price = 1_000L * random.nextInt(2);
+            build.partCounts().forEach((sku, units) -> picks.add(new Pick(lot(sku, "any", 99, price), units * request.machines())));
+            return Order.of(Collections.nCopies(request.machines(), build), picks, request, catalogue());
+        }).toList();
+    }
+
+    Request request() {
+        Request plain = Request.named("random");
+        Objective objective = pick(List.of(Objective.values()));
+        Worth worth = new Worth(50 * random.nextInt(3), random.nextInt(5) * 0.3, random.nextInt(5) * 1.7, random.nextInt(3));
+        Licence licence = new Licence(random.nextInt(2) * 100, random.nextInt(2) * 100);
+        return new Request(plain.name(), 1 + random.nextInt(3), random.nextInt(4) == 0 ? Set.of("SLED") : Set.of(), requirements(),
+                limits(), objective, worth, licence, plain.alternatives(), plain.step(), random.nextInt(4) == 0 ? Set.of("R16") : Set.of(),
+                random.nextInt(4) == 0 ? Set.of("R32") : Set.of(), Map.of());
+    }
+
+    private Requirements requirements() {
+        return require().processors(random.nextInt(3)).cores(random.nextInt(3) * 10).memoryGb(random.nextInt(3) * 64)
+                .bandwidthGbs(random.nextInt(3) * 60).throughput(random.nextInt(3) * 200).baseGhz(random.nextInt(2) * 2.3)
+                .allCoreGhz(random.nextInt(2) * 2.7).gbPerCore(random.nextInt(3) * 4).gbsPerCore(random.nextInt(3) * 4)
+                .spareSlots(random.nextInt(2) * 12).mode(pick(List.of(MemoryMode.values()))).make();
+    }
+
+    private Limits limits() {
+        var limits = limit();
+        if (random.nextBoolean()) {
+            limits.price(random.nextInt(400_000)).powerW(250 + random.nextInt(100)).leadDays(random.nextInt(5));
+        }
+        if (random.nextBoolean()) {
+            limits.site(25 + random.nextInt(10), 1_000 * random.nextInt(3)).mainsV(random.nextBoolean() ? 230 : 115)
+                    .conditions(Condition.NEW, Condition.REFURBISHED);
+        }
+        return limits.make();
+    }
+
+    private Build build(Platform platform) {
+        Processor main = pick(PROCESSORS);
+        int sockets = 1 + random.nextInt(2);
+        List<Processor> processors = IntStream.range(0, sockets).mapToObj(i -> random.nextInt(5) > 0 ? main : pick(PROCESSORS)).toList();
+        Map<Slot, MemoryModule> modules = new TreeMap<>();
+        MemoryModule often = pick(MODULES);
+        int first = random.nextInt(3);
+        for (Slot slot : platform.board().slots()) {
+            if (slot.socket() <= random.nextInt(sockets + 1) && slot.position() <= first && random.nextInt(8) > 0) {
+                modules.put(slot, random.nextInt(6) > 0 ? often : pick(MODULES));
+            }
+        }
+        return new Build(platform, processors, pick(platform.cooling()),
+                random.nextInt(5) > 0 ? Optional.of(pick(SUPPLIES)) : Optional.empty(), new TreeMap<>(modules));
+    }
+
+    private Lot anyLot(String sku) {
+        return lot(sku, pick(List.of("A", "B")), 1 + random.nextInt(40), random.nextInt(6), pick(List.of(Condition.values())),
+                Map.of(1 + random.nextInt(2), 1_000L * (1 + random.nextInt(9))));
+    }
+
+    private Catalog catalogue() {
+        return catalog(new Labour(1_000, 100), PLATFORMS, PROCESSORS, MODULES);
+    }
+
+    private <T> T pick(List<? extends T> choices) {
+        return choices.get(random.nextInt(choices.size()));
+    }
+}
