@@ -13,6 +13,7 @@ import sledwright.domain.Catalog;
 import sledwright.domain.Part;
 import sledwright.explain.Explainer;
 import sledwright.explain.Explanation;
+import sledwright.generator.Deadline;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.input.Nearest;
@@ -39,7 +40,6 @@ import sledwright.request.RequestReader;
 final class QuoteCommand implements Callable<Integer> {
 
     private final Terminal terminal;
-    private final Explainer explainer = (findings, asked) -> Explanation.NONE;
 
     @Parameters(paramLabel = "FILE", description = "A request: a file with 'kind: quote'.")
     private Path file;
@@ -63,8 +63,11 @@ final class QuoteCommand implements Callable<Integer> {
         Output output = shared.output(terminal);
         Job job = RequestReader.read(file, sets, shared.catalog(), Set.of(Kind.QUOTE));
         whyNot.forEach(sku -> requireKnown(sku, job.catalog()));
-        Findings findings = new Search(job.catalog()).run(job.request(), shared.deadline());
-        QuoteView view = QuoteView.of(findings, job.catalog(), explainer.explain(findings, whyNot));
+        Deadline deadline = shared.deadline();
+        Search search = new Search(job.catalog());
+        Findings findings = search.run(job.request(), deadline);
+        Explanation explanation = new Explainer(job.catalog(), search, deadline).explain(findings, whyNot);
+        QuoteView view = QuoteView.of(findings, job.catalog(), explanation);
         output.write(screen -> QuoteText.of(view, screen), () -> Json.of(view), () -> Csv.of(view));
         return view.alternatives().isEmpty() ? ExitCode.NO_VALID_BUILD : ExitCode.DONE;
     }

@@ -49,6 +49,16 @@ public final class Catalog {
         this.lots = Map.copyOf(lots);
     }
 
+    /**
+     * The same parts on other offers.
+     *
+     * @param offers sku -> its lots
+     */
+    public Catalog withLots(Map<String, List<Lot>> offers) {
+        return new Catalog(name, currency, pricedOn, labour, throughputFactors, List.copyOf(platforms.values()),
+                List.copyOf(processors.values()), List.copyOf(modules.values()), offers);
+    }
+
     public String name() {
         return name;
     }
@@ -106,6 +116,11 @@ public final class Catalog {
     /** The lots of a part; empty: it cannot be bought. */
     public List<Lot> lots(String sku) {
         return lots.getOrDefault(sku, List.of());
+    }
+
+    /** Sku -> its lots, for every part that is offered. */
+    public Map<String, List<Lot>> lots() {
+        return lots;
     }
 
     /** An amount of minor units as people write it, in units of the currency. */

@@ -7,16 +7,18 @@ import java.util.List;
  *
  * @param whyNot      an answer for each part that was asked about
  * @param conflicts   filled where no valid build exists
- * @param relaxations filled where no valid build exists
+ * @param relaxations filled where no valid build exists; those that open the cheapest builds first
+ * @param notes       sentences about what is missing here, such as what there was no time for
  */
-public record Explanation(List<WhyNot> whyNot, List<Conflict> conflicts, List<Relaxation> relaxations) {
+public record Explanation(List<WhyNot> whyNot, List<Conflict> conflicts, List<Relaxation> relaxations, List<String> notes) {
 
     /** Nothing to say. */
-    public static final Explanation NONE = new Explanation(List.of(), List.of(), List.of());
+    public static final Explanation NONE = new Explanation(List.of(), List.of(), List.of(), List.of());
 
     public Explanation {
         whyNot = List.copyOf(whyNot);
         conflicts = List.copyOf(conflicts);
         relaxations = List.copyOf(relaxations);
+        notes = List.copyOf(notes);
     }
 }

@@ -1,16 +1,32 @@
 package sledwright.explain;
 
+import java.math.BigDecimal;
 import java.util.List;
 
 /**
- * A change to a request that makes it possible.
+ * Changes that together make a request possible, none of which could be left out.
  *
- * @param keys    the request's keys that change, such as {@code limit.price}
+ * @param price   what the cheapest build costs that they open, all machines, in units of the currency
  * @param message a finished sentence with the figures that would do
  */
-public record Relaxation(List<String> keys, String message) {
+public record Relaxation(List<Change> changes, BigDecimal price, String message) {
+
+    /**
+     * One change.
+     *
+     * @param key  the request's key, such as {@code limit.price}; {@code stock}: what the lots hold
+     * @param from as a request file writes it; empty for stock
+     * @param to   the nearest that can be had, as a request file writes it; empty where the key must go, and for stock
+     */
+    public record Change(String key, String from, String to) {
+    }
 
     public Relaxation {
-        keys = List.copyOf(keys);
+        changes = List.copyOf(changes);
+    }
+
+    /** The keys that change. */
+    public List<String> keys() {
+        return changes.stream().map(Change::key).toList();
     }
 }

@@ -15,10 +15,20 @@ import sledwright.rules.Order;
 public final class Search {
 
     private final Catalog catalog;
-    private final Map<ShapeKey, Shapes> shapes = new HashMap<>();
+    private final Map<ShapeKey, Shapes> shapes;
 
     public Search(Catalog catalog) {
+        this(catalog, new HashMap<>());
+    }
+
+    private Search(Catalog catalog, Map<ShapeKey, Shapes> shapes) {
         this.catalog = catalog;
+        this.shapes = shapes;
+    }
+
+    /** A search of another catalogue, such as the same one at other prices, that shares what does not depend on prices. */
+    public Search on(Catalog other) {
+        return new Search(other, shapes);
     }
 
     /** The best order for a request and its alternatives, proven unless the deadline comes first. */

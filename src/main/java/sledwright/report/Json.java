@@ -12,6 +12,8 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sledwright.explain.Relaxation;
+import sledwright.explain.WhyNot;
 import sledwright.metrics.Figures;
 import sledwright.report.QuoteView.Alternative;
 import sledwright.rules.Violation;
@@ -79,29 +81,59 @@ public final class Json {
         out.writeEndArray();
         out.writeBooleanField("alternatives_complete", view.complete());
         out.writeArrayFieldStart("why_not");
-        for (var answer : view.explanation().whyNot()) {
-            out.writeStartObject();
-            out.writeStringField("sku", answer.sku());
-            out.writeStringField("message", answer.message());
-            out.writeEndObject();
+        for (WhyNot answer : view.explanation().whyNot()) {
+            whyNot(answer);
         }
         out.writeEndArray();
         out.writeArrayFieldStart("conflicts");
         for (var conflict : view.explanation().conflicts()) {
-            demands(conflict.keys(), conflict.message());
+            out.writeStartObject();
+            strings("keys", conflict.keys());
+            strings("rules", conflict.rules());
+            out.writeStringField("message", conflict.message());
+            out.writeEndObject();
         }
         out.writeEndArray();
         out.writeArrayFieldStart("relaxations");
-        for (var relaxation : view.explanation().relaxations()) {
-            demands(relaxation.keys(), relaxation.message());
+        for (Relaxation relaxation : view.explanation().relaxations()) {
+            relaxation(relaxation);
         }
         out.writeEndArray();
+        strings("notes", view.explanation().notes());
     }
 
-    private void demands(List<String> keys, String message) throws IOException {
+    private void whyNot(WhyNot answer) throws IOException {
         out.writeStartObject();
-        strings("keys", keys);
-        out.writeStringField("message", message);
+        out.writeStringField("sku", answer.sku());
+        out.writeStringField("verdict", answer.verdict().label());
+        strings("rules", answer.rules());
+        number("price", answer.offer().map(WhyNot.Offer::price));
+        number("extra", answer.offer().map(WhyNot.Offer::extra));
+        out.writeObjectFieldStart("difference");
+        for (Map.Entry<String, BigDecimal> kind : answer.offer().map(WhyNot.Offer::difference).orElse(Map.of()).entrySet()) {
+            out.writeNumberField(kind.getKey(), kind.getValue());
+        }
+        out.writeEndObject();
+        number("break_even", answer.offer().flatMap(WhyNot.Offer::breakEven));
+        out.writeNumberField("break_even_units", answer.offer().map(WhyNot.Offer::units).orElse(0));
+        out.writeStringField("message", answer.message());
+        out.writeEndObject();
+    }
+
+    private void relaxation(Relaxation relaxation) throws IOException {
+        out.writeStartObject();
+        strings("keys", relaxation.keys());
+        out.writeArrayFieldStart("changes");
+        for (Relaxation.Change change : relaxation.changes()) {
+            out.writeStartObject();
+            out.writeStringField("key", change.key());
+            string("from", Optional.of(change.from()).filter(value -> !value.isEmpty()));
+            string("to", Optional.of(change.to()).filter(value -> !value.isEmpty()));
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        out.writeNumberField("price", relaxation.price());
+        out.writeStringField("message", relaxation.message());
         out.writeEndObject();
     }
 

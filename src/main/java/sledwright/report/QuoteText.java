@@ -149,6 +149,10 @@ public final class QuoteText {
             page.heading("What would do");
             view.explanation().relaxations().forEach(relaxation -> page.item("- ", relaxation.message()));
         }
-        view.explanation().whyNot().forEach(answer -> page.heading("Why not " + answer.sku()).text(answer.message()));
+        if (!view.explanation().notes().isEmpty()) {
+            page.gap();
+            view.explanation().notes().forEach(page::text);
+        }
+        view.explanation().whyNot().forEach(answer -> page.heading("Why not " + answer.sku()).items(answer.sentences()));
     }
 }

@@ -1,0 +1,128 @@
+package sledwright.explain;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import sledwright.domain.Request;
+import sledwright.rules.Order;
+
+/** Why nothing can be had on a request, and what would do. */
+final class Impossibility {
+
+    /** So many conflicts and corrections are told. */
+    static final int ENOUGH = 5;
+
+    private final Request request;
+    private final List<Demand> demands;
+    private final Oracle oracle;
+    private final Feasibility feasibility;
+    private final MinimalSets<Demand> sets;
+    private boolean outOfTime;
+
+    private Impossibility(Request request, List<Demand> demands, Oracle oracle) {
+        this.request = request;
+        this.demands = demands;
+        this.oracle = oracle;
+        feasibility = new Feasibility(request, demands, oracle);
+        sets = MinimalSets.of(demands, feasibility, ENOUGH);
+    }
+
+    /**
+     * @param request cannot be met
+     * @param settled parts whose use is beyond question
+     */
+    static Impossibility of(Request request, Oracle oracle, Set<String> settled) {
+        return new Impossibility(request, Demands.of(request, oracle.catalog(), settled), oracle);
+    }
+
+    /** The conflicts, those of few demands first. */
+    List<Conflict> conflicts() {
+        List<Conflict> told = new ArrayList<>();
+        sets.conflicts().stream().sorted(Comparator.comparingInt(Set::size)).limit(ENOUGH).map(this::inOrder).forEach(conflict -> {
+            try {
+                told.add(conflict(conflict));
+            } catch (UnsettledException late) {
+                outOfTime = true;
+            }
+        });
+        return told;
+    }
+
+    /** The corrections, those that open the cheapest build first. */
+    List<Relaxation> relaxations() {
+        List<Relaxation> told = new ArrayList<>();
+        sets.corrections().stream().map(this::inOrder).forEach(correction -> {
+            try {
+                told.add(relaxation(correction));
+            } catch (UnsettledException late) {
+                outOfTime = true;
+            }
+        });
+        told.sort(Comparator.comparing(Relaxation::price).thenComparingInt(relaxation -> relaxation.changes().size()));
+        return told.stream().limit(ENOUGH).toList();
+    }
+
+    /** What has to be said about the two lists; ask when they are made. */
+    List<String> notes() {
+        if (outOfTime || !sets.complete() && sets.conflicts().size() < ENOUGH) {
+            return List.of("Time ran out before every conflict and every way out was found. Maybe allow more time: --time-limit");
+        }
+        return sets.complete() && sets.conflicts().size() <= ENOUGH && sets.corrections().size() <= ENOUGH ? List.of()
+                : List.of("There are further conflicts or ways out; these are the first that were found.");
+    }
+
+    private List<Demand> inOrder(Set<Demand> some) {
+        return demands.stream().filter(some::contains).toList();
+    }
+
+    private Conflict conflict(List<Demand> conflict) {
+        List<String> keys = conflict.stream().map(Demand::key).distinct().toList();
+        List<String> rules = conflict.stream().map(Demand::rule).distinct().toList();
+        if (conflict.isEmpty()) {
+            return new Conflict(keys, rules, "No build can be made of this catalogue, whatever is asked.");
+        }
+        String words = Sentences.capital(Sentences.list(conflict.stream().map(Demand::words).toList()));
+        String rest = switch (conflict.size()) {
+            case 1 -> " cannot be had: ";
+            case 2 -> " exclude each other: with the other, ";
+            default -> " exclude one another: with the others, ";
+        };
+        return new Conflict(keys, rules, words + rest + Sentences.list(reaches(conflict)) + ".");
+    }
+
+    /** How far the demand that is told best can go beside the others; where stock is among these, what it lacks as well. */
+    private List<String> reaches(List<Demand> conflict) {
+        Demand last = conflict.get(conflict.size() - 1);
+        Demand told = last instanceof LimitDemands.Price ? last : conflict.get(0);
+        List<String> reaches = new ArrayList<>();
+        for (Demand demand : conflict) {
+            if (demand == told || demand instanceof ChoiceDemands.InTheLots) {
+                Set<Demand> others = new HashSet<>(conflict);
+                others.remove(demand);
+                reaches.add(demand.nearest(oracle, feasibility.terms(others)).reach());
+            }
+        }
+        return reaches;
+    }
+
+    /** Gives way in one demand after the other as little as can be, while those still to come are given up. */
+    private Relaxation relaxation(List<Demand> correction) {
+        Set<Demand> kept = new HashSet<>(demands);
+        correction.forEach(kept::remove);
+        Terms terms = feasibility.terms(kept);
+        List<Relaxation.Change> changes = new ArrayList<>();
+        List<String> advice = new ArrayList<>();
+        for (Demand demand : correction) {
+            Concession concession = demand.nearest(oracle, terms);
+            terms = concession.terms();
+            changes.removeIf(change -> change.key().equals(demand.key()));
+            changes.add(new Relaxation.Change(demand.key(), demand.asked(), concession.to()));
+            advice.add(concession.advice());
+        }
+        Order order = oracle.cheapest(terms).orElseThrow();
+        return new Relaxation(changes, oracle.catalog().amount(order.price().total()), "%s: builds from %s.".formatted(
+                Sentences.capital(Sentences.list(advice)), order.words(order.price().total())));
+    }
+}

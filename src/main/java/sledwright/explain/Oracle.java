@@ -1,0 +1,101 @@
+package sledwright.explain;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import sledwright.domain.Board;
+import sledwright.domain.Catalog;
+import sledwright.domain.Lot;
+import sledwright.domain.Objective;
+import sledwright.domain.Platform;
+import sledwright.domain.Request;
+import sledwright.domain.Supply;
+import sledwright.generator.Deadline;
+import sledwright.generator.Findings;
+import sledwright.generator.Search;
+import sledwright.generator.Status;
+import sledwright.rules.Order;
+
+/** Answers what could be had on other terms, by the exact search, and remembers it. */
+final class Oracle {
+
+    private final Catalog catalog;
+    private final Search search;
+    private final Deadline deadline;
+    private final Map<Terms, Optional<Order>> known = new HashMap<>();
+    private Search plenty;
+
+    Oracle(Catalog catalog, Search search, Deadline deadline) {
+        this.catalog = catalog;
+        this.search = search;
+        this.deadline = deadline;
+    }
+
+    Catalog catalog() {
+        return catalog;
+    }
+
+    /**
+     * The cheapest order on these terms; where fewer machines will do, that of a number that can be had.
+     *
+     * @throws UnsettledException when time runs out
+     */
+    Optional<Order> cheapest(Terms terms) {
+        return best(terms, Objective.CHEAPEST);
+    }
+
+    /** The best order by an objective on these terms. */
+    Optional<Order> best(Terms terms, Objective objective) {
+        Terms asked = terms.with(terms.request().withObjective(objective).withAlternatives(1, Request.DEFAULT_STEP));
+        Optional<Order> before = known.get(asked);
+        if (before == null) {
+            before = asked.everyMachine() ? search(asked) : ofAnyNumber(asked);
+            known.put(asked, before);
+        }
+        return before;
+    }
+
+    /** Whether it is known, without a search, what the cheapest order on these terms is. */
+    Optional<Optional<Order>> knownCheapest(Terms terms) {
+        return Optional.ofNullable(known.get(terms.with(terms.request().withObjective(Objective.CHEAPEST)
+                .withAlternatives(1, Request.DEFAULT_STEP))));
+    }
+
+    /** One machine is the easiest to have, and all of them come next; stock that is sold in packs can make it another number. */
+    private Optional<Order> ofAnyNumber(Terms terms) {
+        int all = terms.request().machines();
+        return IntStream.concat(IntStream.of(1, all), IntStream.range(2, all)).distinct()
+                .mapToObj(count -> search(terms.withMachines(count))).flatMap(Optional::stream).findFirst();
+    }
+
+    private Optional<Order> search(Terms terms) {
+        if (deadline.isOver()) {
+            throw new UnsettledException();
+        }
+        Findings findings = (terms.stockCounts() ? search : plenty(terms.request().machines())).run(terms.request(), deadline);
+        if (findings.status() == Status.BEST_FOUND) {
+            throw new UnsettledException();
+        }
+        return findings.ranked().stream().findFirst();
+    }
+
+    private Search plenty(int machines) {
+        if (plenty == null) {
+            int most = machines * catalog.platforms().stream().mapToInt(Oracle::mostOfAnyPart).max().orElse(1);
+            Map<String, List<Lot>> lots = new HashMap<>();
+            catalog.lots().forEach((sku, offers) -> lots.put(sku, offers.stream().map(lot -> new Lot(lot.sku(), lot.lot(), lot.supplier(),
+                    lot.condition(), Math.max(most, lot.available()), lot.leadDays(), lot.breaks(), lot.onHand())).toList()));
+            plenty = search.on(catalog.withLots(lots));
+        }
+        return plenty;
+    }
+
+    /** No machine on a platform takes more units of one part. */
+    private static int mostOfAnyPart(Platform platform) {
+        Board board = platform.board();
+        int supplies = platform.power().supplies().stream().mapToInt(Supply::count).max().orElse(0);
+        return Math.max(supplies, board.sockets() * board.channels() * board.slotsPerChannel());
+    }
+}
