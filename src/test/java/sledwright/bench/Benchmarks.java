@@ -1,0 +1,35 @@
+package sledwright.bench;
+
+import java.io.PrintStream;
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.List;
+
+/** Runs a benchmark by name; docs/performance.md has the commands. */
+public final class Benchmarks {
+
+    private static final String USAGE = """
+            A benchmark is one of
+              quote [SHOP [COUNT [FIRST_SEED [SECONDS]]]]   SHOP is demo or x10 ...; otherwise demo 500 0 30""";
+
+    private Benchmarks() {
+    }
+
+    /** Words of a benchmark, in one argument or several. */
+    public static void main(String[] arguments) throws Exception {
+        List<String> words = Arrays.stream(String.join(" ", arguments).trim().split("\\s+")).toList();
+        run(System.out, words.get(0), words.subList(1, words.size()));
+    }
+
+    private static void run(PrintStream out, String name, List<String> words) {
+        switch (name) {
+            case "quote" -> new QuoteBenchmark(out, Duration.ofSeconds(Long.parseLong(word(words, 3, "30"))))
+                    .run(Shop.named(word(words, 0, "demo")), Long.parseLong(word(words, 2, "0")), Integer.parseInt(word(words, 1, "500")));
+            default -> throw new IllegalArgumentException("no such benchmark (" + name + ")\n" + USAGE);
+        }
+    }
+
+    private static String word(List<String> words, int index, String otherwise) {
+        return index < words.size() ? words.get(index) : otherwise;
+    }
+}
