@@ -17,6 +17,8 @@ import sledwright.generator.Deadline;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.input.Nearest;
+import sledwright.planner.Outcome;
+import sledwright.planner.Planner;
 import sledwright.report.Csv;
 import sledwright.report.Json;
 import sledwright.report.QuoteText;
@@ -66,8 +68,9 @@ final class QuoteCommand implements Callable<Integer> {
         Deadline deadline = shared.deadline();
         Search search = new Search(job.catalog());
         Findings findings = search.run(job.request(), deadline);
+        Outcome outcome = new Planner(shared.seed()).plan(findings);
         Explanation explanation = new Explainer(job.catalog(), search, deadline).explain(findings, whyNot);
-        QuoteView view = QuoteView.of(findings, job.catalog(), explanation);
+        QuoteView view = QuoteView.of(outcome, job.catalog(), explanation);
         output.write(screen -> QuoteText.of(view, screen), () -> Json.of(view), () -> Csv.of(view));
         return view.alternatives().isEmpty() ? ExitCode.NO_VALID_BUILD : ExitCode.DONE;
     }

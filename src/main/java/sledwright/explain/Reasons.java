@@ -2,8 +2,10 @@ package sledwright.explain;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import sledwright.domain.Build;
 import sledwright.domain.Channel;
 import sledwright.domain.CoolingKit;
@@ -13,7 +15,9 @@ import sledwright.domain.Processor;
 import sledwright.domain.Slot;
 import sledwright.metrics.Figures;
 import sledwright.metrics.MemorySpeed;
-import sledwright.metrics.PowerDraw;
+import sledwright.planner.Criterion;
+import sledwright.planner.Judged;
+import sledwright.planner.Trade;
 import sledwright.rules.Numbers;
 import sledwright.rules.Order;
 import sledwright.rules.cooling.HeatSinkRating;
@@ -21,19 +25,27 @@ import sledwright.rules.cooling.HeatSinkRating;
 /** Why a valid build is as it is, in a few short sentences. Where machines differ, the heaviest speaks for all. */
 public final class Reasons {
 
+    /** The trades that a person weighs against the price; the others only break ties. */
+    private static final Set<Criterion> TOLD = EnumSet.of(Criterion.PRICE, Criterion.CORES, Criterion.BANDWIDTH, Criterion.USABLE_MEMORY);
+
     private Reasons() {
     }
 
-    /** What sets the memory speed, what the heat sinks cover, which requirement and which limit is tight, and what is waited for. */
-    public static List<String> of(Order order) {
-        Build build = PowerDraw.heaviest(order.machines());
-        Figures figures = Figures.of(build, order.request(), order.catalog().throughputFactors());
+    /**
+     * What sets the memory speed, what the heat sinks cover, which requirement and which limit is tight, what is waited for,
+     * and what the price comes to for each of the things that it buys, as the judgement states it.
+     */
+    public static List<String> of(Judged judged) {
+        Order order = judged.order();
+        Build build = judged.heaviest().build();
+        Figures figures = judged.figures();
         List<String> reasons = new ArrayList<>();
         reasons.add(speed(build, figures.speed()));
         heatSink(build).ifPresent(reasons::add);
         reasons.addAll(requirements(Margin.ofRequirements(order, figures)));
         limit(Margin.ofLimits(order, build, figures)).ifPresent(reasons::add);
         lastPart(order).ifPresent(reasons::add);
+        judged.trades().stream().filter(trade -> TOLD.contains(trade.criterion())).map(Trade::message).forEach(reasons::add);
         return List.copyOf(reasons);
     }
 

@@ -45,6 +45,8 @@ final class Walk {
                 break;
             }
             kept.add(next);
+            // Dealt better, such a build may be lighter than it is ranked.
+            complete &= next.point().slack() == 0;
             if (kept.size() < request.alternatives()) {
                 open = split(open, next);
                 complete &= open.stream().allMatch(zone -> zone.answer.isProved());

@@ -46,7 +46,6 @@ public final class Planner {
             requireRanked(found);
         }
         if (findings.status() == Status.PROVED) {
-            requireBest(found.get(0), ranked.get(0).score(), "An alternative");
             requireFigure(found.get(0), findings.best());
         }
         requireBest(ranked.get(0), solve(findings.request().name(), candidates), "The planner's choice");

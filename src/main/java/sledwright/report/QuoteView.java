@@ -10,10 +10,11 @@ import sledwright.domain.Objective;
 import sledwright.explain.Difference;
 import sledwright.explain.Explanation;
 import sledwright.explain.Reasons;
-import sledwright.generator.Findings;
 import sledwright.generator.Status;
 import sledwright.metrics.Figures;
 import sledwright.metrics.SurplusWorth;
+import sledwright.planner.Judged;
+import sledwright.planner.Outcome;
 import sledwright.rules.Order;
 
 /**
@@ -50,20 +51,20 @@ public record QuoteView(String request, int machines, Objective objective, Strin
         }
     }
 
-    public static QuoteView of(Findings findings, Catalog catalog, Explanation explanation) {
+    public static QuoteView of(Outcome outcome, Catalog catalog, Explanation explanation) {
         List<Alternative> alternatives = new ArrayList<>();
-        List<Order> ranked = findings.ranked();
-        for (Order order : ranked) {
-            Optional<String> difference = order == ranked.get(0) ? Optional.empty()
-                    : Optional.of(Difference.sentence(order, ranked.get(0)));
+        Order best = outcome.ranked().isEmpty() ? null : outcome.ranked().get(0).order();
+        for (Judged judged : outcome.ranked()) {
+            Order order = judged.order();
+            Optional<String> difference = order == best ? Optional.empty() : Optional.of(Difference.sentence(order, best));
             BuildView build = BuildView.of(order, true);
             alternatives.add(new Alternative(alternatives.size() + 1, build, priceLessWorth(order, build.figures()), difference,
-                    Reasons.of(order)));
+                    Reasons.of(judged)));
         }
-        Objective objective = findings.request().objective();
-        return new QuoteView(findings.request().name(), findings.request().machines(), objective,
-                catalog.currency().getCurrencyCode(), findings.status(), figure(findings.best(), objective, catalog),
-                figure(findings.bound(), objective, catalog), List.copyOf(alternatives), findings.complete(), explanation);
+        Objective objective = outcome.request().objective();
+        return new QuoteView(outcome.request().name(), outcome.request().machines(), objective,
+                catalog.currency().getCurrencyCode(), outcome.status(), figure(outcome.best(), objective, catalog),
+                figure(outcome.bound(), objective, catalog), List.copyOf(alternatives), outcome.complete(), explanation);
     }
 
     private static Optional<BigDecimal> priceLessWorth(Order order, Figures figures) {

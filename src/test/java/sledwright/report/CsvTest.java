@@ -22,7 +22,7 @@ class CsvTest {
     }
 
     private static String csv(Findings findings) {
-        return Csv.of(QuoteView.of(findings, Answers.SHOP, Explanation.NONE));
+        return Csv.of(QuoteView.of(Answers.outcome(findings), Answers.SHOP, Explanation.NONE));
     }
 
     @Test

@@ -12,6 +12,7 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
@@ -36,7 +37,7 @@ class JsonTest {
     }
 
     private static QuoteView view(Findings findings) {
-        return QuoteView.of(findings, Answers.SHOP, Explanation.NONE);
+        return QuoteView.of(Answers.outcome(findings), Answers.SHOP, Explanation.NONE);
     }
 
     @Test
@@ -108,13 +109,13 @@ class JsonTest {
 
     @Test
     void everyQuoteKeepsItsSchema() {
-        Explanation explanation = new Explanation(List.of(new WhyNot("R32", "It is dearer.")),
-                List.of(new Conflict(List.of("limit.price", "require.cores"), "Both cannot be.")),
-                List.of(new Relaxation(List.of("limit.price"), "500.00 EUR would do.")));
+        Explanation explanation = new Explanation(List.of(new WhyNot("R32", WhyNot.Verdict.BEATEN, List.of("It is dearer."), List.of(), Optional.empty())),
+                List.of(new Conflict(List.of("limit.price", "require.cores"), List.of("budget", "cores"), "Both cannot be.")),
+                List.of(new Relaxation(List.of(new Relaxation.Change("limit.price", "100.00", "594.00")), new BigDecimal("594.00"), "500.00 EUR would do.")), List.of());
         Findings impossible = Answers.findings(Answers.ASKED, Status.IMPOSSIBLE);
         Findings value = new Findings(Answers.rich(), Status.BEST_FOUND, 400, 500.5, List.of(Answers.order(Answers.rich(), Answers.cool())), false);
         for (String json : List.of(Json.of(view(Answers.proved())), Json.of(view(Answers.unequal())), Json.of(view(value)),
-                Json.of(QuoteView.of(impossible, Answers.SHOP, explanation)))) {
+                Json.of(QuoteView.of(Answers.outcome(impossible), Answers.SHOP, explanation)))) {
             assertThat(Schemas.faults("quote-result", json)).as(json).isEmpty();
         }
     }

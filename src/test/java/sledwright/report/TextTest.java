@@ -2,7 +2,9 @@ package sledwright.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -29,7 +31,7 @@ class TextTest {
     }
 
     private static String text(Findings findings, Screen screen) {
-        return QuoteText.of(QuoteView.of(findings, Answers.SHOP, Explanation.NONE), screen);
+        return QuoteText.of(QuoteView.of(Answers.outcome(findings), Answers.SHOP, Explanation.NONE), screen);
     }
 
     private static Findings one(Request request, Status status, double best, double bound) {
@@ -154,7 +156,7 @@ class TextTest {
                 1  594.00      540.00  2 x P10    8 x 16 GB = 128 GB      2
                 2  852.00      694.00  2 x P12    16 x 16 GB = 256 GB     4
                 """);
-        assertThat(Json.of(QuoteView.of(findings, Answers.SHOP, Explanation.NONE))).contains("\"price_less_worth\": 694.00");
+        assertThat(Json.of(QuoteView.of(Answers.outcome(findings), Answers.SHOP, Explanation.NONE))).contains("\"price_less_worth\": 694.00");
     }
 
     @Test
@@ -182,10 +184,10 @@ class TextTest {
 
     @Test
     void anImpossibleRequestShowsWhatConflictsAndWhatWouldDo() {
-        Explanation explanation = new Explanation(List.of(new WhyNot("R32", "It is dearer.")),
-                List.of(new Conflict(List.of("limit.price", "require.cores"), "20 cores cost more than 100.00 EUR.")),
-                List.of(new Relaxation(List.of("limit.price"), "With 594.00 EUR a build exists.")));
-        assertThat(QuoteText.of(QuoteView.of(Answers.findings(Answers.ASKED, Status.IMPOSSIBLE), Answers.SHOP, explanation), Screen.PLAIN))
+        Explanation explanation = new Explanation(List.of(new WhyNot("R32", WhyNot.Verdict.BEATEN, List.of("It is dearer."), List.of(), Optional.empty())),
+                List.of(new Conflict(List.of("limit.price", "require.cores"), List.of("budget", "cores"), "20 cores cost more than 100.00 EUR.")),
+                List.of(new Relaxation(List.of(new Relaxation.Change("limit.price", "100.00", "594.00")), new BigDecimal("594.00"), "With 594.00 EUR a build exists.")), List.of());
+        assertThat(QuoteText.of(QuoteView.of(Answers.outcome(Answers.findings(Answers.ASKED, Status.IMPOSSIBLE)), Answers.SHOP, explanation), Screen.PLAIN))
                 .isEqualTo("""
                 render node: 1 machine, cheapest
                 impossible: no valid build exists

@@ -20,6 +20,8 @@ import sledwright.domain.Stock;
 import sledwright.domain.Worth;
 import sledwright.generator.Findings;
 import sledwright.generator.Status;
+import sledwright.planner.Judge;
+import sledwright.planner.Outcome;
 import sledwright.metrics.CheapestDraw;
 import sledwright.rules.Order;
 
@@ -101,5 +103,12 @@ public final class Answers {
     public static Request rich() {
         return new Request("=cmd()", 1, Set.of(), ASKED.require(), Samples.limit().make(), Objective.MOST_THROUGHPUT, Worth.NOTHING,
                 new Licence(1000, 2500), 5, 0.05, Set.of(), Set.of(), Map.of("R16", 4));
+    }
+
+    /** The findings as the planner hands them on, whether or not they keep every rule. */
+    public static Outcome outcome(Findings findings) {
+        Judge judge = new Judge();
+        return new Outcome(findings.request(), findings.status(), findings.best(), findings.bound(),
+                findings.ranked().stream().map(judge::judge).toList(), findings.complete());
     }
 }
