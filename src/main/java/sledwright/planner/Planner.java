@@ -46,7 +46,7 @@ public final class Planner {
             requireRanked(found);
         }
         if (findings.status() == Status.PROVED) {
-            requireFigure(found.get(0), findings.best());
+            requireFigure(ranked.get(0), findings.best());
         }
         requireBest(ranked.get(0), solve(findings.request().name(), candidates), "The planner's choice");
         return new Outcome(findings.request(), findings.status(), objective(ranked.get(0)), findings.bound(),

@@ -57,7 +57,7 @@ class ReasonsTest {
     @Test
     void tightRequirementsAreNamedWithTheirDistance() {
         Request exact = Request.named("any").withRequire(Samples.require().cores(20).memoryGb(100).bandwidthGbs(150).make());
-        assertThat(reasons(exact, Answers.cool())).contains("Met exactly, with nothing to spare: cores (20).",
+        assertThat(reasons(exact, Answers.cool())).contains("Met exactly, with nothing to spare: number of cores (20).",
                 "The next tightest requirement is memory bandwidth: 153.6 GB/s against 150 GB/s asked, 3.6 GB/s to spare (2.4 %).");
         Request loose = Request.named("any").withRequire(Samples.require().spareSlots(8).gbPerCore(4).make());
         assertThat(reasons(loose, Answers.cool())).contains(

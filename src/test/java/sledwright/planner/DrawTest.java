@@ -71,7 +71,7 @@ class DrawTest {
         Draw draw = draw(STRICT, HERE);
         assertThat(draw.complete()).isFalse();
         assertThat(Rulebook.judge(draw.order())).containsExactly(
-                new Violation("in-stock", "R16", "4 units of R16 are needed; the lots give 3."));
+                new Violation("in-stock", "R16", "The order needs 4 units of R16; the lots give 3."));
     }
 
     @Test
@@ -79,7 +79,7 @@ class DrawTest {
         Draw draw = draw(Limits.NONE);
         assertThat(draw.complete()).isFalse();
         assertThat(Rulebook.judge(draw.order())).containsExactly(
-                new Violation("in-stock", "R16", "4 units of R16 are needed; the lots give 0."));
+                new Violation("in-stock", "R16", "The order needs 4 units of R16; the lots give 0."));
     }
 
     @Test

@@ -137,7 +137,7 @@ class PlannerTest {
         assertThat(outcome.ranked()).extracting(Judged::order).containsExactly(cheap, dear);
         assertThat(outcome.best()).isEqualTo(42_000);
         assertThatThrownBy(() -> planner.plan(new Findings(ONE, Status.PROVED, 46_000, 46_000, List.of(dear, cheap), false)))
-                .isInstanceOf(DefectException.class).hasMessageContaining("An alternative of score");
+                .isInstanceOf(DefectException.class).hasMessageContaining("The best is stated as");
     }
 
     @Test
