@@ -9,7 +9,10 @@ final class Lattice {
     private final int dimensions;
     private final int most;
     private final long[][] binomials;
+    private byte[] counts;
+    private byte[] sums;
 
+    /** @param most at most 127 */
     Lattice(int dimensions, int most) {
         this.dimensions = dimensions;
         this.most = most;
@@ -27,35 +30,56 @@ final class Lattice {
         return binomials[most + dimensions][dimensions];
     }
 
-    /** The number of the vector {@code a + b}, whose sum must be at most {@code most}. */
-    int number(int[] a, int[] b) {
-        long number = 0;
-        int room = most;
-        for (int i = 0; i < dimensions; i++) {
-            int after = room - a[i] - b[i];
-            int left = dimensions - i;
-            // Vectors that agree so far and have a smaller count here.
-            number += binomials[room + left][left] - binomials[after + left][left];
-            room = after;
+    /** Writes all vectors down; {@link #size()} must be within memory. */
+    void list() {
+        int size = (int) size();
+        counts = new byte[size * dimensions];
+        sums = new byte[size];
+        for (int number = 1; number < size; number++) {
+            int from = (number - 1) * dimensions;
+            int to = number * dimensions;
+            System.arraycopy(counts, from, counts, to, dimensions);
+            if (sums[number - 1] < most) {
+                counts[to + dimensions - 1]++;
+                sums[number] = (byte) (sums[number - 1] + 1);
+            } else {
+                int last = dimensions - 1;
+                while (counts[to + last] == 0) {
+                    last--;
+                }
+                sums[number] = (byte) (sums[number - 1] - counts[to + last] + 1);
+                counts[to + last] = 0;
+                counts[to + last - 1]++;
+            }
         }
-        return (int) number;
     }
 
-    /** Turns a vector into the next one; false at the end. */
-    boolean next(int[] vector, int sum) {
-        if (sum < most) {
-            vector[dimensions - 1]++;
-            return true;
+    /** The sum of a listed vector. */
+    int sum(int number) {
+        return sums[number];
+    }
+
+    /** A listed vector. */
+    int[] vector(int number) {
+        int[] vector = new int[dimensions];
+        for (int i = 0; i < dimensions; i++) {
+            vector[i] = counts[number * dimensions + i];
         }
-        int i = dimensions - 1;
-        while (i >= 0 && vector[i] == 0) {
-            i--;
+        return vector;
+    }
+
+    /** The number of a listed vector plus another, whose sum must be at most {@code most}. */
+    int plus(int number, int[] other) {
+        long sum = 0;
+        int room = most;
+        int at = number * dimensions;
+        for (int i = 0; i < dimensions; i++) {
+            int after = room - counts[at + i] - other[i];
+            int left = dimensions - i;
+            // Vectors that agree so far and have a smaller count here.
+            sum += binomials[room + left][left] - binomials[after + left][left];
+            room = after;
         }
-        if (i <= 0) {
-            return false;
-        }
-        vector[i] = 0;
-        vector[i - 1]++;
-        return true;
+        return (int) sum;
     }
 }

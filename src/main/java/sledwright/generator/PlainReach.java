@@ -1,7 +1,5 @@
 package sledwright.generator;
 
-import java.util.Arrays;
-
 /** Reach without rank sparing: a bit for each histogram of channel sizes. */
 final class PlainReach implements Reach {
 
@@ -10,12 +8,11 @@ final class PlainReach implements Reach {
     private final int words;
     private final long[] reached;
     private final boolean[] told;
-    private final int dimensions;
 
-    PlainReach(Lattice lattice, Layouts layouts, int dimensions) {
+    /** @param lattice listed */
+    PlainReach(Lattice lattice, Layouts layouts) {
         this.lattice = lattice;
         this.layouts = layouts;
-        this.dimensions = dimensions;
         words = layouts.words();
         reached = new long[(int) lattice.size() * words];
         told = new boolean[(int) lattice.size()];
@@ -24,18 +21,14 @@ final class PlainReach implements Reach {
     }
 
     @Override
-    public void add(Stack stack, int[] vector) {
-        Arrays.fill(vector, 0);
+    public void add(Stack stack) {
         int shift = layouts.step(stack.size());
-        int sum = 0;
-        int number = 0;
-        do {
-            sum = Arrays.stream(vector).sum();
+        for (int number = 0; number < told.length; number++) {
+            int sum = lattice.sum(number);
             if (sum + stack.size() <= layouts.maxModules() && any(number)) {
-                spread(number, lattice.number(vector, stack.counts()), shift, layouts.withRoom(sum));
+                spread(number, lattice.plus(number, stack.counts()), shift, layouts.withRoom(sum));
             }
-            number++;
-        } while (lattice.next(vector, sum));
+        }
     }
 
     private boolean any(int number) {
@@ -62,21 +55,16 @@ final class PlainReach implements Reach {
 
     @Override
     public void forEachNew(Found found) {
-        int[] vector = new int[dimensions];
-        int number = 0;
-        int sum;
-        do {
-            sum = Arrays.stream(vector).sum();
-            if (!told[number] && isAllowed(number, sum)) {
+        for (int number = 0; number < told.length; number++) {
+            if (!told[number] && isAllowed(number)) {
                 told[number] = true;
-                found.accept(vector, sum, 0);
+                found.accept(number, 0);
             }
-            number++;
-        } while (lattice.next(vector, sum));
+        }
     }
 
-    private boolean isAllowed(int number, int modules) {
-        long[] allowed = layouts.allowed(modules);
+    private boolean isAllowed(int number) {
+        long[] allowed = layouts.allowed(lattice.sum(number));
         for (int word = 0; word < words; word++) {
             if ((reached[number * words + word] & allowed[word]) != 0) {
                 return true;

@@ -5,15 +5,11 @@ interface Reach {
 
     /** Takes a vector of counts that a channel capacity just made possible, or better. */
     interface Found {
-        void accept(int[] counts, int modules, double sparedGb);
+        void accept(int number, double sparedGb);
     }
 
-    /**
-     * Lets any number of channels hold one more stack, no smaller than those before.
-     *
-     * @param scratch as long as a vector
-     */
-    void add(Stack stack, int[] scratch);
+    /** Lets any number of channels hold one more stack, no smaller than those before. */
+    void add(Stack stack);
 
     /** Hands out each vector whose figures improved since the last call. */
     void forEachNew(Found found);

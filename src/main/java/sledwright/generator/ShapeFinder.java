@@ -90,49 +90,43 @@ final class ShapeFinder {
                 .filter(i -> capacities.contains(key.groups().get(i).capacityGb())).toArray();
         List<GroupKind> groups = Arrays.stream(members).mapToObj(key.groups()::get).toList();
         Lattice lattice = new Lattice(groups.size(), layouts.maxModules());
-        if (lattice.size() * (key.sparing() ? layouts.histograms() : layouts.words()) > MOST_VECTORS) {
+        if (layouts.maxModules() > Byte.MAX_VALUE || lattice.size() * (key.sparing() ? layouts.histograms() : layouts.words()) > MOST_VECTORS) {
             throw new OutOfTimeException();
         }
+        lattice.list();
         List<Stack> stacks = Stack.all(groups, key.slots(), key.rankLimit(), key.sparing());
-        Reach reach = key.sparing() ? new SparedReach(lattice, layouts, groups.size()) : new PlainReach(lattice, layouts, groups.size());
-        int[] vector = new int[groups.size()];
+        Reach reach = key.sparing() ? new SparedReach(lattice, layouts) : new PlainReach(lattice, layouts);
         for (int i = 0; i < stacks.size(); i++) {
             if (deadline.isOver()) {
                 throw new OutOfTimeException();
             }
-            reach.add(stacks.get(i), vector);
+            reach.add(stacks.get(i));
             boolean lastOfCapacity = i + 1 == stacks.size() || stacks.get(i + 1).capacityGb() > stacks.get(i).capacityGb();
             if (lastOfCapacity) {
                 int fullestGb = stacks.get(i).capacityGb();
-                reach.forEachNew((counts, modules, sparedGb) -> remember(members, groups, capacities, counts, modules, fullestGb, sparedGb));
+                reach.forEachNew((number, sparedGb) -> remember(members, groups, capacities.size(), lattice.vector(number),
+                        lattice.sum(number), fullestGb, sparedGb));
             }
         }
     }
 
-    private void remember(int[] members, List<GroupKind> groups, List<Integer> capacities, int[] counts, int modules,
-                          int fullestGb, double sparedGb) {
-        if (!ModuleCount.allows(key.counts(), modules * key.multiple()) || !usesAll(groups, capacities, counts)) {
-            return;
-        }
+    private void remember(int[] members, List<GroupKind> groups, int capacities, int[] counts, int modules, int fullestGb, double sparedGb) {
         int totalGb = 0;
+        int used = 0;
+        int last = -1;
+        // Groups come in the order of capacity.
         for (int i = 0; i < counts.length; i++) {
-            totalGb += counts[i] * groups.get(i).capacityGb();
-        }
-        buckets.computeIfAbsent(new BucketKey(totalGb, fullestGb, sparedGb, modules), figures -> new ArrayList<>())
-                .add(new Shapes.Shape(members, counts.clone()));
-    }
-
-    /** Whether the vector has a module of every capacity of the set; one that has not belongs to a smaller set. */
-    private static boolean usesAll(List<GroupKind> groups, List<Integer> capacities, int[] counts) {
-        for (int capacity : capacities) {
-            boolean used = false;
-            for (int i = 0; i < counts.length && !used; i++) {
-                used = counts[i] > 0 && groups.get(i).capacityGb() == capacity;
-            }
-            if (!used) {
-                return false;
+            int capacityGb = groups.get(i).capacityGb();
+            totalGb += counts[i] * capacityGb;
+            if (counts[i] > 0 && capacityGb != last) {
+                used++;
+                last = capacityGb;
             }
         }
-        return true;
+        // A vector that leaves out a capacity of the set belongs to a smaller set.
+        if (used == capacities && ModuleCount.allows(key.counts(), modules * key.multiple())) {
+            buckets.computeIfAbsent(new BucketKey(totalGb, fullestGb, sparedGb, modules), figures -> new ArrayList<>())
+                    .add(new Shapes.Shape(members, counts));
+        }
     }
 }

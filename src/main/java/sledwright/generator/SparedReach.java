@@ -10,15 +10,17 @@ final class SparedReach implements Reach {
     private final int histograms;
     private final double[] sparedGb;
     private final double[] told;
-    private final int dimensions;
+    private final boolean[] changed;
 
-    SparedReach(Lattice lattice, Layouts layouts, int dimensions) {
+    /** @param lattice listed */
+    SparedReach(Lattice lattice, Layouts layouts) {
         this.lattice = lattice;
         this.layouts = layouts;
-        this.dimensions = dimensions;
         histograms = layouts.histograms();
-        sparedGb = new double[(int) lattice.size() * histograms];
-        told = new double[(int) lattice.size()];
+        int size = (int) lattice.size();
+        sparedGb = new double[size * histograms];
+        told = new double[size];
+        changed = new boolean[size];
         Arrays.fill(sparedGb, Double.POSITIVE_INFINITY);
         Arrays.fill(told, Double.POSITIVE_INFINITY);
         sparedGb[0] = 0;
@@ -26,48 +28,59 @@ final class SparedReach implements Reach {
     }
 
     @Override
-    public void add(Stack stack, int[] vector) {
-        Arrays.fill(vector, 0);
+    public void add(Stack stack) {
         int shift = layouts.step(stack.size());
-        int sum;
-        int number = 0;
-        do {
-            sum = Arrays.stream(vector).sum();
+        for (int number = 0; number < told.length; number++) {
+            int sum = lattice.sum(number);
             if (sum + stack.size() <= layouts.maxModules()) {
-                int to = lattice.number(vector, stack.counts()) * histograms;
-                long[] mask = layouts.withRoom(sum);
-                for (int histogram = 0; histogram < histograms - shift; histogram++) {
-                    double spared = sparedGb[number * histograms + histogram] + stack.sparedGb();
-                    if (spared < sparedGb[to + histogram + shift] && (mask[histogram >> 6] >>> histogram & 1) != 0) {
-                        sparedGb[to + histogram + shift] = spared;
+                spread(number, sum, stack, shift);
+            }
+        }
+    }
+
+    private void spread(int number, int sum, Stack stack, int shift) {
+        long[] withRoom = layouts.withRoom(sum);
+        int from = number * histograms;
+        int target = -1;
+        int to = 0;
+        for (int word = 0; word < withRoom.length; word++) {
+            for (long bits = withRoom[word]; bits != 0; bits &= bits - 1) {
+                int histogram = (word << 6) + Long.numberOfTrailingZeros(bits);
+                double spared = sparedGb[from + histogram] + stack.sparedGb();
+                if (spared < Double.POSITIVE_INFINITY) {
+                    if (target < 0) {
+                        target = lattice.plus(number, stack.counts());
+                        to = target * histograms + shift;
+                    }
+                    if (spared < sparedGb[to + histogram]) {
+                        sparedGb[to + histogram] = spared;
+                        changed[target] = true;
                     }
                 }
             }
-            number++;
-        } while (lattice.next(vector, sum));
+        }
     }
 
     @Override
     public void forEachNew(Found found) {
-        int[] vector = new int[dimensions];
-        int number = 0;
-        int sum;
-        do {
-            sum = Arrays.stream(vector).sum();
-            double least = least(number, sum);
-            if (least < told[number]) {
-                told[number] = least;
-                found.accept(vector, sum, least);
+        for (int number = 0; number < told.length; number++) {
+            if (changed[number]) {
+                changed[number] = false;
+                double least = least(number);
+                if (least < told[number]) {
+                    told[number] = least;
+                    found.accept(number, least);
+                }
             }
-            number++;
-        } while (lattice.next(vector, sum));
+        }
     }
 
-    private double least(int number, int modules) {
-        long[] allowed = layouts.allowed(modules);
+    private double least(int number) {
+        long[] allowed = layouts.allowed(lattice.sum(number));
         double least = Double.POSITIVE_INFINITY;
-        for (int histogram = 0; histogram < histograms; histogram++) {
-            if ((allowed[histogram >> 6] >>> histogram & 1) != 0) {
+        for (int word = 0; word < allowed.length; word++) {
+            for (long bits = allowed[word]; bits != 0; bits &= bits - 1) {
+                int histogram = (word << 6) + Long.numberOfTrailingZeros(bits);
                 least = Math.min(least, sparedGb[number * histograms + histogram]);
             }
         }
