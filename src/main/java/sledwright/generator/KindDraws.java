@@ -33,17 +33,19 @@ final class KindDraws {
     private final int unitsPerModule;
     private final int mostModules;
     private final boolean dealtExactly;
+    private final Deadline deadline;
 
     /**
      * @param wanted         skus that every machine must hold
      * @param unitsPerModule units over all machines that one module of a shape stands for
      */
-    KindDraws(Shelf shelf, Set<String> wanted, int machines, int unitsPerModule, int mostModules) {
+    KindDraws(Shelf shelf, Set<String> wanted, int machines, int unitsPerModule, int mostModules, Deadline deadline) {
         this.shelf = shelf;
         this.wanted = wanted;
         this.machines = machines;
         this.unitsPerModule = unitsPerModule;
         this.mostModules = mostModules;
+        this.deadline = deadline;
         dealtExactly = machines > 1 && Deal.isExact(mostModules * unitsPerModule);
     }
 
@@ -75,8 +77,12 @@ final class KindDraws {
         return sums;
     }
 
-    /** Part numbers of one kind whose lots serve as one, since only their prices differ. */
-    private record Source(Draw.Alike alike, List<MemoryModule> modules, long microwatts, boolean everywhere, long[] prices) {
+    /**
+     * Part numbers of one kind whose lots serve as one, since only their prices differ.
+     *
+     * @param most units that can be had of them
+     */
+    private record Source(Draw.Alike alike, List<MemoryModule> modules, long microwatts, boolean everywhere, long[] prices, int most) {
     }
 
     private List<List<Draw>> ofKind(Draw.Alike alike, List<MemoryModule> modules) {
@@ -97,7 +103,11 @@ final class KindDraws {
             if (everywhere) {
                 Arrays.fill(prices, 0, Math.min(machines, prices.length), CheapestDraw.IMPOSSIBLE);
             }
-            sources.add(new Source(alike, modules, key.microwatts, everywhere, prices));
+            int most = prices.length - 1;
+            while (most > 0 && prices[most] >= CheapestDraw.IMPOSSIBLE) {
+                most--;
+            }
+            sources.add(new Source(alike, modules, key.microwatts, everywhere, prices, most));
         });
         sources.sort(Comparator.comparingLong(Source::microwatts).reversed().thenComparing(source -> source.modules.get(0).sku()));
         return sources;
@@ -109,6 +119,9 @@ final class KindDraws {
     }
 
     private List<Draw> ofKind(List<Source> sources, int units) {
+        if (deadline.isOver()) {
+            throw new OutOfTimeException();
+        }
         if (sources.size() == 1) {
             int[] taken = {units};
             return sources.get(0).prices[units] < CheapestDraw.IMPOSSIBLE ? List.of(draw(sources, taken)) : List.of();
@@ -141,7 +154,11 @@ final class KindDraws {
     private void split(List<Source> sources, int index, int left, long price, int dealt, long heaviest, int[] taken, Split found) {
         Source source = sources.get(index);
         boolean last = index == sources.size() - 1;
-        for (int units = last ? left : 0; units <= left; units++) {
+        int behind = 0;
+        for (int i = index + 1; i < sources.size(); i++) {
+            behind += sources.get(i).most;
+        }
+        for (int units = Math.max(0, left - behind); units <= Math.min(left, source.most); units++) {
             if (source.prices[units] < CheapestDraw.IMPOSSIBLE) {
                 taken[index] = units;
                 int free = source.everywhere ? units - machines : units;

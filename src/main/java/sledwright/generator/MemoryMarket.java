@@ -144,7 +144,7 @@ final class MemoryMarket {
                 }
                 int unitsPerModule = request.machines() * sockets * key.multiple();
                 int mostModules = found.layouts().maxModules();
-                KindDraws kinds = new KindDraws(shelf, wanted, request.machines(), unitsPerModule, mostModules);
+                KindDraws kinds = new KindDraws(shelf, wanted, request.machines(), unitsPerModule, mostModules, deadline);
                 List<List<List<Draw>>> drawn = level.groups().entrySet().stream()
                         .map(group -> draws.computeIfAbsent(List.of(group, unitsPerModule, mostModules),
                                 same -> kinds.ofGroup(group.getKey(), group.getValue()))).toList();
