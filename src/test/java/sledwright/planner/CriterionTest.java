@@ -84,6 +84,7 @@ class CriterionTest {
         assertThat(candidate.heaviest().build().modules()).containsValue(fast);
         assertThat(candidate.figures().bandwidthGbs()).isEqualTo(8 * 2133 * 8 / 1000.0);
         assertThat(candidate.figures().loadW()).isEqualTo(85 + 2 * 85 + 8 * 6);
+        assertThat(order.figures()).isEqualTo(candidate.figures());
         assertThat(Criterion.OBJECTIVE.points(candidate)).isEqualTo(2 * 136_512_000L);
     }
 
