@@ -26,7 +26,7 @@ final class Impossibility {
         this.demands = demands;
         this.oracle = oracle;
         feasibility = new Feasibility(request, demands, oracle);
-        sets = MinimalSets.of(demands, feasibility, ENOUGH);
+        sets = MinimalSets.of(likelyFirst(demands), feasibility, ENOUGH);
     }
 
     /** @param request cannot be met */
@@ -40,6 +40,11 @@ final class Impossibility {
         use.add(sku);
         Request wanted = request.withUse(use);
         return new Impossibility(wanted, Demands.of(wanted, oracle.catalog(), Set.of(sku)), oracle, sku);
+    }
+
+    /** The price is part of most conflicts, and those are found soonest that lie among the first demands. */
+    private static List<Demand> likelyFirst(List<Demand> demands) {
+        return demands.stream().sorted(Comparator.comparing(demand -> !(demand instanceof LimitDemands.Price))).toList();
     }
 
     /** The conflicts, those of few demands first. */

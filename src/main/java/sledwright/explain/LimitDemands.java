@@ -64,10 +64,6 @@ final class LimitDemands {
             return terms.with(Changes.price(terms.request().limit(), OptionalLong.empty()));
         }
 
-        boolean allows(long price) {
-            return price <= most;
-        }
-
         @Override
         public Concession nearest(Oracle oracle, Terms terms) {
             long price = oracle.cheapest(terms).orElseThrow().price().total();
