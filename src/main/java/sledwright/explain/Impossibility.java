@@ -88,12 +88,13 @@ final class Impossibility {
     }
 
     private Conflict conflict(List<Demand> conflict) {
-        List<String> keys = conflict.stream().map(Demand::key).distinct().toList();
+        List<Conflict.Member> members = conflict.stream()
+                .map(demand -> new Conflict.Member(demand.key(), demand.sku(), demand.words())).toList();
         List<String> rules = conflict.stream().map(Demand::rule).distinct().toList();
         if (conflict.isEmpty()) {
-            return new Conflict(keys, rules, "No build can be made of this catalogue, whatever is asked.");
+            return new Conflict(members, rules, "No build can be made of this catalogue, whatever is asked.");
         }
-        return new Conflict(keys, rules, conflict.size() == 1 ? alone(conflict.get(0)) : together(conflict));
+        return new Conflict(members, rules, conflict.size() == 1 ? alone(conflict.get(0)) : together(conflict));
     }
 
     private String alone(Demand demand) {
