@@ -26,19 +26,32 @@ final class Agreement {
 
     /** What the search answers on a case. */
     static Findings search(RandomCase that) {
-        return new Search(that.catalog()).run(that.request(), Deadline.never());
+        return search(that, Deadline.never());
+    }
+
+    static Findings search(RandomCase that, Deadline deadline) {
+        return new Search(that.catalog()).run(that.request(), deadline);
     }
 
     /** What stands between the search and the list of every build. */
     static String withEveryBuild(RandomCase that) {
+        return withEveryBuild(that, Deadline.never(), isEntangled(that.catalog()));
+    }
+
+    /** What stands between a search that ends early and the list of every build. */
+    static String withEveryBuild(RandomCase that, Deadline deadline) {
+        return withEveryBuild(that, deadline, true);
+    }
+
+    private static String withEveryBuild(RandomCase that, Deadline deadline, boolean mayStayOpen) {
         Findings findings;
         try {
-            findings = search(that);
+            findings = search(that, deadline);
         } catch (RuntimeException | StackOverflowError defect) {
             return "the search failed with %s at %s".formatted(defect, defect.getStackTrace().length > 0 ? defect.getStackTrace()[0] : "?");
         }
         List<Candidate> expected = Candidate.walk(BruteForce.all(that), that.request());
-        StringBuilder words = new StringBuilder(soundness(findings, that));
+        StringBuilder words = new StringBuilder(soundness(findings, that, mayStayOpen));
         if (!expected.isEmpty()) {
             words.append(bound(findings, expected.get(0).aim(that.request()), that.request()));
         }
@@ -72,10 +85,14 @@ final class Agreement {
 
     /** What is wrong with an answer in itself: a broken rule, picks that aren't the parts, a price that isn't the picks'. */
     static String soundness(Findings findings, RandomCase that) {
+        return soundness(findings, that, isEntangled(that.catalog()));
+    }
+
+    private static String soundness(Findings findings, RandomCase that, boolean mayStayOpen) {
         List<String> wrong = new ArrayList<>();
         boolean none = findings.ranked().isEmpty();
-        if (!isEntangled(that.catalog()) && (findings.status() == Status.BEST_FOUND || !findings.complete())) {
-            wrong.add("%s and complete is %s without a deadline".formatted(findings.status(), findings.complete()));
+        if (!mayStayOpen && (findings.status() == Status.BEST_FOUND || !findings.complete())) {
+            wrong.add("%s and complete is %s, with nothing in the way".formatted(findings.status(), findings.complete()));
         }
         if (findings.status() != Status.BEST_FOUND && none != (findings.status() == Status.IMPOSSIBLE)) {
             wrong.add("%s with %d builds".formatted(findings.status(), findings.ranked().size()));
