@@ -3,7 +3,6 @@ package sledwright.explain;
 import java.util.ArrayList;
 import java.util.List;
 import sledwright.metrics.Figures;
-import sledwright.metrics.PowerDraw;
 import sledwright.metrics.Quantity;
 import sledwright.rules.Numbers;
 import sledwright.rules.Order;
@@ -19,8 +18,8 @@ public final class Difference {
 
     /** One sentence: the extra price of an alternative, what it has more of than the best, and what it has less of. */
     public static String sentence(Order alternative, Order best) {
-        Figures one = figures(alternative);
-        Figures other = figures(best);
+        Figures one = alternative.figures();
+        Figures other = best.figures();
         Difference found = new Difference();
         found.compare(true, one.cores(), other.cores(), "", Math.abs(one.cores() - other.cores()) == 1 ? "core" : "cores");
         found.compare(true, one.usableGb(), other.usableGb(), " GB", "usable memory");
@@ -44,10 +43,6 @@ public final class Difference {
             return "nothing more, but " + Sentences.list(worse);
         }
         return Sentences.list(better) + (worse.isEmpty() ? "" : ", but " + Sentences.list(worse));
-    }
-
-    private static Figures figures(Order order) {
-        return Figures.of(PowerDraw.heaviest(order.machines()), order.request(), order.catalog().throughputFactors());
     }
 
     private void compare(boolean moreIsBetter, double one, double other, String unit, String noun) {

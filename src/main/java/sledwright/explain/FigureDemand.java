@@ -7,8 +7,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import sledwright.domain.Objective;
 import sledwright.domain.Requirements;
-import sledwright.metrics.Figures;
-import sledwright.metrics.PowerDraw;
 import sledwright.rules.Order;
 import sledwright.rules.target.Target;
 
@@ -93,6 +91,6 @@ record FigureDemand(Target target, double least) implements Demand {
     }
 
     private double figure(Order order) {
-        return target.figure(Figures.of(PowerDraw.heaviest(order.machines()), order.request(), order.catalog().throughputFactors()));
+        return target.figure(order.figures());
     }
 }

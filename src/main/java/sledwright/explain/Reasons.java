@@ -22,7 +22,7 @@ import sledwright.rules.Numbers;
 import sledwright.rules.Order;
 import sledwright.rules.cooling.HeatSinkRating;
 
-/** Why a valid build is as it is, in a few short sentences. Where machines differ, the heaviest speaks for all. */
+/** Why a valid build is as it is, in a few short sentences. Where machines differ, the slowest speaks for the memory and the heaviest for the rest. */
 public final class Reasons {
 
     /** The trades that a person weighs against the price; the others only break ties. */
@@ -40,7 +40,7 @@ public final class Reasons {
         Build build = judged.heaviest().build();
         Figures figures = judged.figures();
         List<String> reasons = new ArrayList<>();
-        reasons.add(speed(build, figures.speed()));
+        reasons.add(speed(MemorySpeed.slowest(order.kinds()), figures.speed()));
         heatSink(build).ifPresent(reasons::add);
         reasons.addAll(requirements(Margin.ofRequirements(order, figures)));
         limit(Margin.ofLimits(order, build, figures)).ifPresent(reasons::add);

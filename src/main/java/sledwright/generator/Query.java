@@ -80,7 +80,7 @@ final class Query {
             }
             try {
                 best = better(best, branch, zone);
-                if (branch.option.isEntangled()) {
+                if (branch.option.isKeptApart()) {
                     openAim = Math.min(openAim, branch.bound);
                 }
             } catch (OutOfTimeException unfinished) {

@@ -41,6 +41,15 @@ class ReasonsTest {
                         + "P10 would drive 2400.");
     }
 
+    /** The heavier machine holds the faster modules, so it is not the one to speak for the speed. */
+    @Test
+    void theSpeedIsTheSlowestMachines() {
+        Build heavy = Samples.machine().channels(4, Samples.module("R16H", 16).powerW(6).make()).build();
+        Build slow = Samples.machine().channels(4, Samples.module("R16S", 16).mts(2133).make()).build();
+        assertThat(reasons(Request.named("any").withMachines(2), heavy, slow))
+                .contains("The memory runs at 2133 MT/s: R16S is rated for no more; P10 would drive 2400.");
+    }
+
     @Test
     void aHeatSinkThatTakesSlotsIsTold() {
         assertThat(reasons(Request.named("any"), Answers.hot())).contains("Heat sink DEEP covers slots 1D3 and 2D3, which stay empty; "

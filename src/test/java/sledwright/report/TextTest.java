@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import sledwright.domain.Build;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
@@ -20,6 +21,7 @@ import sledwright.explain.Relaxation;
 import sledwright.explain.WhyNot;
 import sledwright.generator.Findings;
 import sledwright.generator.Status;
+import sledwright.rules.Order;
 import sledwright.rules.Violation;
 import sledwright.samples.Answers;
 import sledwright.samples.Samples;
@@ -135,6 +137,18 @@ class TextTest {
                 - 2 machines: 8 x R16B
                 - 1 machine: 8 x R16
                 """);
+    }
+
+    /** The heavier machine runs its memory faster: 8 channels at 2400 and at 2133 MT/s. */
+    @Test
+    void figuresAreThoseThatEachMachineReaches() {
+        Build fast = Samples.machine().channels(4, Samples.module("R16H", 16).powerW(6).make()).build();
+        Build slow = Samples.machine().channels(4, Samples.module("R16S", 16).mts(2133).make()).build();
+        BuildView view = BuildView.of(Order.of(List.of(fast, slow), List.of(), Answers.ASKED.withMachines(2), Answers.SHOP), false);
+        assertThat(view.heaviest().figures().bandwidthGbs()).isEqualTo(153.6);
+        assertThat(view.figures().bandwidthGbs()).isEqualTo(136.512);
+        assertThat(view.figures().speed().mts()).isEqualTo(2133);
+        assertThat(view.figures().loadW()).isEqualTo(303);
     }
 
     @Test
