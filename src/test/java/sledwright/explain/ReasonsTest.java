@@ -58,6 +58,21 @@ class ReasonsTest {
     }
 
     @Test
+    void whatTheHeatSinksCostIsTold() {
+        assertThat(Reasons.of(JUDGE.judge(Answers.order(Request.named("any"), Answers.hot())))).anyMatch(reason ->
+                reason.startsWith("Heat sink DEEP (2 for 30.00 EUR) covers slots 1D3 and 2D3, which stay empty;"));
+    }
+
+    @Test
+    void anExtraPriceIsSharedOverAllMachines() {
+        Request two = Request.named("any").withMachines(2);
+        assertThat(Difference.sentence(Answers.order(two, Answers.hot(), Answers.hot()), Answers.order(two, Answers.cool(), Answers.cool())))
+                .contains("4 more cores (24; %s EUR a core)".formatted(Answers.SHOP.amount(Math.round(
+                        (Answers.order(two, Answers.hot(), Answers.hot()).price().total()
+                                - Answers.order(two, Answers.cool(), Answers.cool()).price().total()) / 8.0))));
+    }
+
+    @Test
     void onlyFittedSocketsLoseSlots() {
         Build one = Samples.machine(Answers.BOX).processors(1, Answers.HOT).cooling(Answers.DEEP).channels(4, Samples.R16).build();
         assertThat(reasons(Request.named("any"), one)).anyMatch(reason -> reason.startsWith("Heat sink DEEP covers slot 1D3, which stays empty;"));
@@ -104,8 +119,8 @@ class ReasonsTest {
     void anAlternativeTellsWhatItBuys() {
         Request any = Request.named("any");
         assertThat(Difference.sentence(Answers.order(any, Answers.hot()), Answers.order(any, Answers.cool())))
-                .isEqualTo("For 258.00 EUR more than the best: 4 more cores (24), 128 GB more usable memory (256) and 99.2 more throughput "
-                        + "(499.2), but 104 W more load (391).");
+                .isEqualTo("For 258.00 EUR more than the best: 4 more cores (24; 64.50 EUR a core), 128 GB more usable memory "
+                        + "(256; 2.02 EUR a GB) and 99.2 more throughput (499.2), but 104 W more load (391).");
         assertThat(Difference.sentence(Answers.order(any, Answers.sled()), Answers.order(any, Answers.cool())))
                 .isEqualTo("For 152.00 EUR less than the best: 101 W less load (186), but 10 fewer cores (10), 76.8 GB/s less memory "
                         + "bandwidth (76.8) and 200 less throughput (200).");
