@@ -66,10 +66,13 @@ class ReasonsTest {
     @Test
     void anExtraPriceIsSharedOverAllMachines() {
         Request two = Request.named("any").withMachines(2);
-        assertThat(Difference.sentence(Answers.order(two, Answers.hot(), Answers.hot()), Answers.order(two, Answers.cool(), Answers.cool())))
-                .contains("4 more cores (24; %s EUR a core)".formatted(Answers.SHOP.amount(Math.round(
-                        (Answers.order(two, Answers.hot(), Answers.hot()).price().total()
-                                - Answers.order(two, Answers.cool(), Answers.cool()).price().total()) / 8.0))));
+        Build one = Samples.machine(Answers.BOX).processors(1, Answers.COOL).cooling(Samples.LOW).channels(4, Answers.R16B).build();
+        Order more = Answers.order(two, Answers.cool(), Answers.coolHeavier());
+        Order less = Answers.order(two, one, one);
+        // 10 cores more in each of two machines.
+        long each = Math.round((more.price().total() - less.price().total()) / 20.0);
+        assertThat(each).isPositive();
+        assertThat(Difference.sentence(more, less)).contains("10 more cores (20; %s a core)".formatted(more.words(each)));
     }
 
     @Test
