@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -63,15 +64,13 @@ final class Feasibility implements Predicate<Set<Demand>> {
         return true;
     }
 
-    /** An order that meets the demands. Without its limit the least price is found, and it tells of every limit. */
+    /** An order that meets the demands. Without a limit the least price is found, and it tells of every limit. */
     private Optional<Order> order(Set<Demand> kept) {
-        Optional<LimitDemands.Price> price = kept.stream().filter(LimitDemands.Price.class::isInstance)
-                .map(LimitDemands.Price.class::cast).findFirst();
         Terms terms = terms(kept);
-        if (price.isEmpty() || !terms.everyMachine()) {
-            return oracle.cheapest(terms);
+        if (terms.everyMachine()) {
+            oracle.cheapest(terms.with(Changes.price(terms.request().limit(), OptionalLong.empty())));
         }
-        return oracle.cheapest(price.get().without(terms)).filter(order -> price.get().allows(order.price().total()));
+        return oracle.cheapest(terms);
     }
 
     /** The demands that an order meets although not all of them were asked of it. */

@@ -199,7 +199,8 @@ class TextTest {
     @Test
     void anImpossibleRequestShowsWhatConflictsAndWhatWouldDo() {
         Explanation explanation = new Explanation(List.of(new WhyNot("R32", WhyNot.Verdict.BEATEN, List.of("It is dearer."), List.of(), Optional.empty())),
-                List.of(new Conflict(List.of("limit.price", "require.cores"), List.of("budget", "cores"), "20 cores cost more than 100.00 EUR.")),
+                List.of(new Conflict(List.of(new Conflict.Member("limit.price", Optional.empty(), "a price"),
+                        new Conflict.Member("use", Optional.of("R16"), "R16 in every machine")), List.of("budget", "cores"), "20 cores cost more than 100.00 EUR.")),
                 List.of(new Relaxation(List.of(new Relaxation.Change("limit.price", "100.00", "594.00")), new BigDecimal("594.00"), "With 594.00 EUR a build exists.")), List.of());
         assertThat(QuoteText.of(QuoteView.of(Answers.outcome(Answers.findings(Answers.ASKED, Status.IMPOSSIBLE)), Answers.SHOP, explanation), Screen.PLAIN))
                 .isEqualTo("""
@@ -213,7 +214,7 @@ class TextTest {
                 - With 594.00 EUR a build exists.
 
                 Why not R32
-                It is dearer.
+                - It is dearer.
                 """);
     }
 
