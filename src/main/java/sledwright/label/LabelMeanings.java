@@ -91,7 +91,7 @@ final class LabelMeanings {
                 digits.length() == 4);
     }
 
-    private static String plain(double figure) {
+    static String plain(double figure) {
         return BigDecimal.valueOf(figure).stripTrailingZeros().toPlainString();
     }
 }
