@@ -12,6 +12,7 @@ import sledwright.input.Faults;
 import sledwright.input.Located;
 import sledwright.input.TextFile;
 import sledwright.label.LabelLines;
+import sledwright.label.ModuleRow;
 import sledwright.label.Reading;
 import sledwright.label.SpdReader;
 import sledwright.report.Csv;
@@ -73,7 +74,13 @@ final class LabelCommand implements Callable<Integer> {
     }
 
     private String csv(LabelView view) {
-        terminal.err().println("sledwright label: power_w is left empty, since no label states it; fill it in before a catalogue is read");
+        terminal.err().println("sledwright: left empty in each row: power_w, which no label states; a catalogue needs it");
+        for (ModuleRow row : view.rows()) {
+            List<String> gaps = LabelView.gaps(row);
+            if (gaps.size() > 1) {
+                terminal.err().printf("sledwright: left empty in the row of %s: %s%n", row.sku(), String.join(", ", gaps));
+            }
+        }
         return Csv.of(view);
     }
 }

@@ -28,8 +28,6 @@ public enum Generation {
 
     /** Labels round to hundreds up or down, or not at all: 21300 and 21333 are one. */
     private static final int DESIGNATION_SLACK = 100;
-    /** 2666 2/3 is printed as 2666 and as 2667. */
-    private static final int RATE_SLACK = 1;
     /** An SPD states the clock in whole picoseconds, or in steps of 125. */
     private static final double CLOCK_SLACK = 0.005;
 
@@ -45,6 +43,14 @@ public enum Generation {
      * @param designation the bandwidth of a module as labels print it, MB/s
      */
     public record Rate(int mts, int designation) {
+
+        /** Rates are multiples of 133 1/3 MT/s. */
+        private static final double STEP = 400.0 / 3;
+
+        /** MT/s, not rounded: 2666 2/3 where labels print 2666. */
+        double exactMts() {
+            return Math.round(mts / STEP) * STEP;
+        }
     }
 
     Generation(int number, List<Rate> rates, Map<String, Double> volts, List<Integer> densitiesMbit) {
@@ -74,9 +80,9 @@ public enum Generation {
         return rates;
     }
 
-    /** The rate that a label states in MT/s. */
+    /** The rate that a label states in MT/s; 2666 2/3 is printed as 2666 and as 2667. */
     Optional<Rate> ofMts(int mts) {
-        return rates.stream().filter(rate -> Math.abs(rate.mts() - mts) <= RATE_SLACK).findFirst();
+        return rates.stream().filter(rate -> rate.mts() == mts || Math.round(rate.exactMts()) == mts).findFirst();
     }
 
     /** The rate that a label states in MB/s. */

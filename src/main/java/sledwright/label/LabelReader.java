@@ -173,13 +173,8 @@ public final class LabelReader {
     private void rate(Matcher found) {
         List<String> parts = new ArrayList<>();
         while (skip() && !at(CAPACITY_FORM).lookingAt() && !at(ORGANISATION_FORM).lookingAt() && !at(RATE_FORM).lookingAt()) {
-            int start = position;
             String part = take(WORD).orElseThrow().group();
-            if (WORDS.containsKey(part)) {
-                position = start;
-                break;
-            }
-            parts.add(part);
+            (WORDS.containsKey(part) ? words : parts).add(part);
         }
         boolean again = seen.containsKey("speed");
         seen.putIfAbsent("speed", found.group());
@@ -198,7 +193,7 @@ public final class LabelReader {
         if (WORDS.containsKey(word)) {
             words.add(word);
         } else if (word.matches("\\d*[SD]?\\d*R.*") && word.matches(".*\\d.*")) {
-            fault("ranks x width", word, "must be like 2Rx4" + nearestOrganisation(word));
+            fault("ranks x width", word, "must be ranks, R, x and the device width" + nearestOrganisation(word));
             seen.putIfAbsent("ranks x width", word);
         } else if (word.matches("(PC|P\\d|C\\d|DD?R).*")) {
             fault("generation", word, "must be PC3, PC4 or PC5, with the rate behind it, such as PC4-2400T"
@@ -209,7 +204,7 @@ public final class LabelReader {
                     + new Nearest(List.of("1GB", "2GB", "4GB", "8GB", "16GB", "32GB", "64GB", "128GB", "256GB")).hint(word));
         } else {
             fault("word", word, "is no field of a label; a label is like " + RIGHT
-                    + new Nearest(WORDS.keySet().stream().sorted().toList()).hint(word));
+                    + (word.contains("DIM") ? new Nearest(WORDS.keySet().stream().sorted().toList()).hint(word) : ""));
         }
     }
 

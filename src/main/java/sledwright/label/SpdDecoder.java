@@ -11,10 +11,6 @@ import sledwright.label.ModuleLabel.Form;
 /** Turns an SPD whose checksums hold into the label and the row of its module. */
 final class SpdDecoder {
 
-    /** Part of a cycle that rounding of times may add (from memory of the standard; decode-dimms has it too). */
-    private static final double CYCLE_SLACK = 0.025;
-    /** Rates of DDR3 and DDR4 are multiples of 133 1/3 MT/s. */
-    private static final double RATE_STEP = 400.0 / 3;
 
     private final SpdLayout layout;
     private final SpdBytes spd;
@@ -122,7 +118,7 @@ final class SpdDecoder {
     }
 
     private Optional<Latency> latency(Generation.Rate rate) {
-        double cyclePs = 2e6 / (Math.round(rate.mts() / RATE_STEP) * RATE_STEP);
+        double cyclePs = 2e6 / rate.exactMts();
         List<Integer> cycles = Stream.of(layout.taa, layout.trcd, layout.trp).map(time -> cycles(time, cyclePs)).toList();
         if (!cycles.stream().allMatch(Latency::isCount)) {
             fault("CAS latency", layout.taa.get(0), "makes %s cycles with tRCD and tRP, which no module has".formatted(cycles));
@@ -132,7 +128,7 @@ final class SpdDecoder {
     }
 
     private int cycles(List<Integer> time, double cyclePs) {
-        return (int) Math.ceil(layout.timePs(time, spd) / cyclePs - CYCLE_SLACK);
+        return (int) Math.ceil(layout.timePs(time, spd) / cyclePs - layout.cycleSlack());
     }
 
     private ModuleLabel label(Optional<ModuleLetter> letter, Organisation organisation, Optional<Integer> capacityGb, int mts, Latency latency) {

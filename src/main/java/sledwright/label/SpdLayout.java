@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Where an SPD keeps what a row needs: JESD21-C, annex K for DDR3 and annex L for DDR4, from memory; a test holds every address but
- * the part number's to Debian's decode-dimms.
+ * Where an SPD keeps what a row needs: JESD21-C, annex K for DDR3 and annex L for DDR4, from memory; a test holds every address
+ * to Debian's decode-dimms, all but the codes of 12 and 24 Gbit.
  */
 enum SpdLayout {
     DDR3(Generation.DDR3, 0x0B, 7, 8, List.of(12, 34), List.of(16, 35), List.of(18, 36), List.of(20, 37), 62, 60, 128, 18,
@@ -95,6 +95,11 @@ enum SpdLayout {
 
     double timePs(List<Integer> time, SpdBytes spd) {
         return spd.at(time.get(0)) * coarsePs(spd) + spd.signed(time.get(1)) * finePs(spd);
+    }
+
+    /** Part of a cycle by which a rounded time may be too long, as decode-dimms has it; DDR3 rounds up whatever is over. */
+    double cycleSlack() {
+        return this == DDR4 ? 0.025 : 0.001;
     }
 
     /** The voltage as the letter of a label: the lowest at which the devices work. */

@@ -31,6 +31,12 @@ public record LabelView(List<Reading> readings, List<ModuleRow> rows) {
         return new LabelView(readings, new ArrayList<>(rows.values()));
     }
 
+    /** The columns of a row that stay empty although memory.csv needs them; {@code power_w} always does. */
+    public static List<String> gaps(ModuleRow row) {
+        List<Optional<Object>> cells = cells(row);
+        return COLUMNS.stream().filter(column -> !column.equals("logical_ranks") && cells.get(COLUMNS.indexOf(column)).isEmpty()).toList();
+    }
+
     /** The cells of a row under {@link #COLUMNS}: texts and numbers; empty where nothing is known. */
     static List<Optional<Object>> cells(ModuleRow row) {
         return List.of(Optional.of(row.sku()), Optional.of(row.description()), Optional.of(row.generation().name()),
