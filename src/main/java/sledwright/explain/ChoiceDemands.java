@@ -51,7 +51,7 @@ final class ChoiceDemands {
 
         @Override
         public String rule() {
-            return InStock.ID;
+            return "";
         }
 
         @Override
@@ -120,7 +120,7 @@ final class ChoiceDemands {
                     .sorted(Comparator.<Integer>comparingInt(number -> Math.abs(number - count)).thenComparing(Comparator.naturalOrder()))
                     .filter(number -> oracle.cheapest(exactly(terms, number)).isPresent()).findFirst().orElseThrow();
             String number = Sentences.count(nearest, "processor");
-            return new Concession(exactly(terms, nearest), String.valueOf(nearest), "it takes " + number,
+            return new Concession(exactly(terms, nearest), String.valueOf(nearest), "a build needs " + number,
                     "take %s instead of %d".formatted(number, count));
         }
     }
@@ -193,7 +193,7 @@ final class ChoiceDemands {
             Set<String> more = new TreeSet<>(skus);
             more.add(other);
             return new Concession(terms.with(terms.request().withPlatforms(more)), list(more),
-                    "it takes another platform, such as " + other, "take the platform " + other);
+                    "a build needs another platform, such as " + other, "take the platform " + other);
         }
     }
 
@@ -236,7 +236,7 @@ final class ChoiceDemands {
 
         @Override
         public Concession nearest(Oracle oracle, Terms terms) {
-            return new Concession(terms, list(terms.request().forbid()), "it takes " + part, "allow " + part);
+            return new Concession(terms, list(terms.request().forbid()), "a build needs " + part, "allow " + part);
         }
     }
 
@@ -320,7 +320,7 @@ final class ChoiceDemands {
             if (missing.isEmpty()) {
                 return new Concession(terms, "", "the lots sell only in larger packs", "buy smaller packs");
             }
-            String reach = "it takes " + Sentences.list(missing.entrySet().stream().map(entry -> "%s of %s (%d in stock)".formatted(
+            String reach = "a build needs " + Sentences.list(missing.entrySet().stream().map(entry -> "%s of %s (%d in stock)".formatted(
                     Sentences.count(entry.getValue()[0], "unit"), entry.getKey(), entry.getValue()[1])).toList());
             String advice = "get " + Sentences.list(missing.entrySet().stream().map(entry -> "%s of %s".formatted(
                     Numbers.counted(entry.getValue()[0] - entry.getValue()[1], "more unit", "more units"), entry.getKey())).toList());

@@ -1,7 +1,6 @@
 package sledwright.explain;
 
 import java.util.List;
-import java.util.Set;
 import sledwright.domain.Catalog;
 import sledwright.generator.Deadline;
 import sledwright.generator.Findings;
@@ -36,7 +35,7 @@ public final class Explainer {
         if (findings.status() != Status.IMPOSSIBLE) {
             return new Explanation(answers, List.of(), List.of(), List.of());
         }
-        Impossibility impossibility = Impossibility.of(findings.request(), oracle, Set.of());
+        Impossibility impossibility = Impossibility.of(findings.request(), oracle);
         List<Conflict> conflicts = impossibility.conflicts();
         List<Relaxation> relaxations = impossibility.relaxations();
         return new Explanation(answers, conflicts, relaxations, impossibility.notes());

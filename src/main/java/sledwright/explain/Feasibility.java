@@ -1,9 +1,9 @@
 package sledwright.explain;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -57,24 +57,24 @@ final class Feasibility implements Predicate<Set<Demand>> {
             unmet.add(Set.copyOf(kept));
             return false;
         }
-        Set<Demand> all = new HashSet<>(kept);
-        all.addAll(metBy(order.get()));
-        met.add(all);
+        met.add(Set.copyOf(kept));
+        met.add(metBy(order.get()));
         return true;
     }
 
-    /** An order that meets the demands. Without its limit the least price is found, and it tells of every limit. */
+    /** An order that meets the demands. Without a limit the least price is found, and it tells of every limit. */
     private Optional<Order> order(Set<Demand> kept) {
-        Optional<LimitDemands.Price> price = kept.stream().filter(LimitDemands.Price.class::isInstance)
-                .map(LimitDemands.Price.class::cast).findFirst();
         Terms terms = terms(kept);
-        if (price.isEmpty() || !terms.everyMachine()) {
-            return oracle.cheapest(terms);
+        if (terms.everyMachine()) {
+            oracle.cheapest(terms.with(Changes.price(terms.request().limit(), OptionalLong.empty())));
         }
-        return oracle.cheapest(price.get().without(terms)).filter(order -> price.get().allows(order.price().total()));
+        return oracle.cheapest(terms);
     }
 
-    /** The demands that an order meets although not all of them were asked of it. */
+    /**
+     * The demands that an order meets together, asked of it or not. They may lack some that were asked: a memory mode that was not asked
+     * changes what the memory is worth.
+     */
     private Set<Demand> metBy(Order order) {
         List<Pick> picks = order.picks().stream().map(this::fromTheRealLot).toList();
         List<Violation> broken = Stream.concat(

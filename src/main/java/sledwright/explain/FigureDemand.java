@@ -1,14 +1,17 @@
 package sledwright.explain;
 
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import sledwright.domain.Catalog;
 import sledwright.domain.Objective;
+import sledwright.domain.Processor;
 import sledwright.domain.Requirements;
-import sledwright.metrics.Figures;
-import sledwright.metrics.PowerDraw;
 import sledwright.rules.Order;
 import sledwright.rules.target.Target;
 
@@ -83,9 +86,26 @@ record FigureDemand(Target target, double least) implements Demand {
         if (objective != null) {
             return figure(oracle.best(terms, objective).orElseThrow());
         }
-        double step = target == Target.CORES || target == Target.SPARE_SLOTS ? 1 : MILLIONTH;
-        return Extreme.greatest(figure(oracle.cheapest(terms).orElseThrow()), least, step,
+        List<Double> possible = figures(oracle.catalog());
+        if (!possible.isEmpty()) {
+            return Extreme.first(possible, figure -> oracle.cheapest(asking(terms, figure)).map(order -> figure)).orElse(0.0);
+        }
+        return Extreme.greatest(figure(oracle.cheapest(terms).orElseThrow()), least, target == Target.SPARE_SLOTS ? 1 : MILLIONTH,
                 figure -> found(oracle.cheapest(asking(terms, figure))));
+    }
+
+    /** The figures below what is asked that processors alone can give, the greatest first; empty where it takes more to tell. */
+    private List<Double> figures(Catalog catalog) {
+        Stream<Double> figures = Stream.of();
+        if (target == Target.CORES) {
+            List<Integer> counts = catalog.platforms().stream().flatMap(platform -> platform.processors().counts().stream()).distinct().toList();
+            figures = catalog.processors().stream().flatMap(processor -> counts.stream().map(count -> (double) count * processor.cores()));
+        } else if (target == Target.BASE_CLOCK) {
+            figures = catalog.processors().stream().map(Processor::baseGhz);
+        } else if (target == Target.ALL_CORE_CLOCK) {
+            figures = catalog.processors().stream().map(Processor::allCoreGhz);
+        }
+        return figures.filter(figure -> figure < least).distinct().sorted(Comparator.reverseOrder()).toList();
     }
 
     private OptionalDouble found(Optional<Order> order) {
@@ -93,6 +113,6 @@ record FigureDemand(Target target, double least) implements Demand {
     }
 
     private double figure(Order order) {
-        return target.figure(Figures.of(PowerDraw.heaviest(order.machines()), order.request(), order.catalog().throughputFactors()));
+        return target.figure(order.figures());
     }
 }

@@ -14,27 +14,37 @@ final class Impossibility {
     /** So many conflicts and corrections are told. */
     static final int ENOUGH = 5;
 
-    private final Request request;
+    private final String holding;
     private final List<Demand> demands;
     private final Oracle oracle;
     private final Feasibility feasibility;
     private final MinimalSets<Demand> sets;
     private boolean outOfTime;
 
-    private Impossibility(Request request, List<Demand> demands, Oracle oracle) {
-        this.request = request;
+    private Impossibility(Request request, List<Demand> demands, Oracle oracle, String holding) {
+        this.holding = holding;
         this.demands = demands;
         this.oracle = oracle;
         feasibility = new Feasibility(request, demands, oracle);
-        sets = MinimalSets.of(demands, feasibility, ENOUGH);
+        sets = MinimalSets.of(likelyFirst(demands), feasibility, ENOUGH);
     }
 
-    /**
-     * @param request cannot be met
-     * @param settled parts whose use is beyond question
-     */
-    static Impossibility of(Request request, Oracle oracle, Set<String> settled) {
-        return new Impossibility(request, Demands.of(request, oracle.catalog(), settled), oracle);
+    /** @param request cannot be met */
+    static Impossibility of(Request request, Oracle oracle) {
+        return new Impossibility(request, Demands.of(request, oracle.catalog(), Set.of()), oracle, "");
+    }
+
+    /** @param request cannot be met with the part in every machine, which is beyond question */
+    static Impossibility with(String sku, Request request, Oracle oracle) {
+        Set<String> use = new HashSet<>(request.use());
+        use.add(sku);
+        Request wanted = request.withUse(use);
+        return new Impossibility(wanted, Demands.of(wanted, oracle.catalog(), Set.of(sku)), oracle, sku);
+    }
+
+    /** The price is part of most conflicts, and those are found soonest that lie among the first demands. */
+    private static List<Demand> likelyFirst(List<Demand> demands) {
+        return demands.stream().sorted(Comparator.comparing(demand -> !(demand instanceof LimitDemands.Price))).toList();
     }
 
     /** The conflicts, those of few demands first. */
@@ -78,18 +88,27 @@ final class Impossibility {
     }
 
     private Conflict conflict(List<Demand> conflict) {
-        List<String> keys = conflict.stream().map(Demand::key).distinct().toList();
-        List<String> rules = conflict.stream().map(Demand::rule).distinct().toList();
+        List<Conflict.Member> members = conflict.stream()
+                .map(demand -> new Conflict.Member(demand.key(), demand.sku(), demand.words())).toList();
+        List<String> rules = conflict.stream().map(Demand::rule).filter(rule -> !rule.isEmpty()).distinct().toList();
         if (conflict.isEmpty()) {
-            return new Conflict(keys, rules, "No build can be made of this catalogue, whatever is asked.");
+            return new Conflict(members, rules, "No build can be made of this catalogue, whatever is asked.");
         }
-        String words = Sentences.capital(Sentences.list(conflict.stream().map(Demand::words).toList()));
-        String rest = switch (conflict.size()) {
-            case 1 -> " cannot be had: ";
-            case 2 -> " exclude each other: with the other, ";
-            default -> " exclude one another: with the others, ";
-        };
-        return new Conflict(keys, rules, words + rest + Sentences.list(reaches(conflict)) + ".");
+        return new Conflict(members, rules, conflict.size() == 1 ? alone(conflict.get(0)) : together(conflict));
+    }
+
+    private String alone(Demand demand) {
+        if (demand instanceof ChoiceDemands.Forbidden forbidden && forbidden.part().equals(holding)) {
+            return "The request forbids %s.".formatted(holding);
+        }
+        String reach = (holding.isEmpty() ? "" : "with %s, ".formatted(holding)) + reaches(List.of(demand)).get(0);
+        return Sentences.capital(reach)
+                + (demand instanceof ChoiceDemands.InTheLots ? "." : "; the request asks for %s.".formatted(demand.words()));
+    }
+
+    private String together(List<Demand> conflict) {
+        return "%s exclude %s %s.".formatted(Sentences.capital(Sentences.list(conflict.stream().map(Demand::words).toList())),
+                conflict.size() == 2 ? "each other: with the other," : "one another: with the others,", Sentences.list(reaches(conflict)));
     }
 
     /** How far the demand that is told best can go beside the others; where stock is among these, what it lacks as well. */

@@ -64,10 +64,6 @@ final class LimitDemands {
             return terms.with(Changes.price(terms.request().limit(), OptionalLong.empty()));
         }
 
-        boolean allows(long price) {
-            return price <= most;
-        }
-
         @Override
         public Concession nearest(Oracle oracle, Terms terms) {
             long price = oracle.cheapest(terms).orElseThrow().price().total();
@@ -250,7 +246,7 @@ final class LimitDemands {
         public Concession nearest(Oracle oracle, Terms terms) {
             String volts = Numbers.plain(Supply.LOW_LINE_BELOW_V);
             return new Concession(terms.with(Changes.mainsV(terms.request().limit(), OptionalDouble.of(Supply.LOW_LINE_BELOW_V))), volts,
-                    "it takes mains of %s V or more".formatted(volts),
+                    "a build needs mains of %s V or more".formatted(volts),
                     "feed it from mains of %s V or more instead of %s V".formatted(volts, Numbers.plain(siteV)));
         }
     }
@@ -294,7 +290,7 @@ final class LimitDemands {
                     .filter(one -> price(oracle, terms, one) < Long.MAX_VALUE)
                     .min(Comparator.comparingLong(one -> price(oracle, terms, one))).<Set<Condition>>map(one -> one).orElse(refused);
             String words = more.stream().sorted().map(Condition::label).collect(Collectors.joining(" and "));
-            return new Concession(accepting(terms, more), list(together(more)), "it takes %s parts".formatted(words),
+            return new Concession(accepting(terms, more), list(together(more)), "a build needs %s parts".formatted(words),
                     "accept %s parts, too".formatted(words));
         }
 

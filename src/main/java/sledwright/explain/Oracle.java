@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.stream.IntStream;
 import sledwright.domain.Board;
 import sledwright.domain.Catalog;
@@ -51,23 +52,27 @@ final class Oracle {
         Terms asked = terms.with(terms.request().withObjective(objective).withAlternatives(1, Request.DEFAULT_STEP));
         Optional<Order> before = known.get(asked);
         if (before == null) {
-            before = asked.everyMachine() ? search(asked) : ofAnyNumber(asked);
+            before = asked.everyMachine() ? fromUnlimited(asked).orElseGet(() -> search(asked)) : ofAnyNumber(asked);
             known.put(asked, before);
         }
         return before;
     }
 
-    /** Whether it is known, without a search, what the cheapest order on these terms is. */
-    Optional<Optional<Order>> knownCheapest(Terms terms) {
-        return Optional.ofNullable(known.get(terms.with(terms.request().withObjective(Objective.CHEAPEST)
-                .withAlternatives(1, Request.DEFAULT_STEP))));
+    /** What the cheapest order without a limit on the price, where that is known, tells of the cheapest within the limit. */
+    private Optional<Optional<Order>> fromUnlimited(Terms asked) {
+        OptionalLong most = asked.request().limit().price();
+        if (most.isEmpty() || asked.request().objective() != Objective.CHEAPEST) {
+            return Optional.empty();
+        }
+        Terms unlimited = asked.with(Changes.price(asked.request().limit(), OptionalLong.empty()));
+        return Optional.ofNullable(known.get(unlimited)).map(order -> order.filter(found -> found.price().total() <= most.getAsLong()));
     }
 
     /** One machine is the easiest to have, and all of them come next; stock that is sold in packs can make it another number. */
     private Optional<Order> ofAnyNumber(Terms terms) {
         int all = terms.request().machines();
         return IntStream.concat(IntStream.of(1, all), IntStream.range(2, all)).distinct()
-                .mapToObj(count -> search(terms.withMachines(count))).flatMap(Optional::stream).findFirst();
+                .mapToObj(count -> best(terms.withMachines(count), terms.request().objective())).flatMap(Optional::stream).findFirst();
     }
 
     private Optional<Order> search(Terms terms) {

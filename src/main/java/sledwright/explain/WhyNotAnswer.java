@@ -158,7 +158,7 @@ final class WhyNotAnswer {
     }
 
     private WhyNot barred() {
-        Impossibility impossibility = Impossibility.of(with(findings.request(), sku), oracle, Set.of(sku));
+        Impossibility impossibility = Impossibility.with(sku, findings.request(), oracle);
         List<Conflict> conflicts = impossibility.conflicts();
         Set<String> rules = new LinkedHashSet<>();
         List<String> sentences = new ArrayList<>(List.of("No valid build holds it."));

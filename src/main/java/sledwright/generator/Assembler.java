@@ -10,7 +10,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.IntStream;
 import sledwright.domain.Board;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
@@ -41,15 +40,17 @@ final class Assembler {
     /** The order of a candidate, the heaviest machine first. */
     Order assemble(Candidate candidate) {
         List<Pick> picks = new ArrayList<>(framePicks(candidate.frame()));
-        List<Draw.Share> shares = candidate.point().draws().stream().flatMap(draw -> draw.shares().stream()).toList();
-        List<Deque<MemoryModule>> units = new ArrayList<>();
-        for (Draw.Share share : shares) {
-            List<Pick> drawn = CheapestDraw.picks(KindDraws.lots(shelf, share.modules()), share.units());
-            picks.addAll(drawn);
+        List<Draw.Share> shares = candidate.point().draw().shares();
+        Map<List<MemoryModule>, Integer> drawn = new LinkedHashMap<>();
+        shares.forEach(share -> drawn.merge(share.modules(), share.units(), Integer::sum));
+        Map<List<MemoryModule>, Deque<MemoryModule>> units = new HashMap<>();
+        drawn.forEach((modules, count) -> {
+            List<Pick> taken = CheapestDraw.picks(KindDraws.lots(shelf, modules), count);
+            picks.addAll(taken);
             Deque<MemoryModule> queue = new ArrayDeque<>();
-            drawn.forEach(pick -> queue.addAll(Collections.nCopies(pick.quantity(), catalog.module(pick.sku()).orElseThrow())));
-            units.add(queue);
-        }
+            taken.forEach(pick -> queue.addAll(Collections.nCopies(pick.quantity(), catalog.module(pick.sku()).orElseThrow())));
+            units.put(modules, queue);
+        });
         Order order = Order.of(machines(candidate, shares, units), picks, request, catalog);
         if (order.price().total() != candidate.price()) {
             throw new IllegalStateException("the search priced a build at %d, its picks come to %d".formatted(candidate.price(), order.price().total()));
@@ -69,7 +70,8 @@ final class Assembler {
         return picks;
     }
 
-    private List<Build> machines(Candidate candidate, List<Draw.Share> shares, List<Deque<MemoryModule>> units) {
+    private List<Build> machines(Candidate candidate, List<Draw.Share> shares,
+                                 Map<List<MemoryModule>, Deque<MemoryModule>> units) {
         List<Map.Entry<Slot, Draw.Alike>> plan = plan(candidate);
         Deal.Dealt dealt = Deal.deal(shares, request.machines());
         Map<List<String>, Build> same = new HashMap<>();
@@ -78,7 +80,7 @@ final class Assembler {
             Map<Draw.Alike, Deque<MemoryModule>> hand = new HashMap<>();
             for (int i = 0; i < shares.size(); i++) {
                 for (int unit = 0; unit < dealt.unitsByMachine().get(i)[machine]; unit++) {
-                    hand.computeIfAbsent(shares.get(i).alike(), alike -> new ArrayDeque<>()).add(units.get(i).remove());
+                    hand.computeIfAbsent(shares.get(i).alike(), alike -> new ArrayDeque<>()).add(units.get(shares.get(i).modules()).remove());
                 }
             }
             Map<Slot, MemoryModule> modules = new TreeMap<>();
@@ -95,7 +97,7 @@ final class Assembler {
     private List<Map.Entry<Slot, Draw.Alike>> plan(Candidate candidate) {
         MemoryPoint point = candidate.point();
         Shapes found = shapes.get(point.key());
-        List<Deque<Draw.Alike>> kinds = kindsByGroup(point, found);
+        List<Deque<Draw.Alike>> kinds = kindsByGroup(candidate, found);
         Board board = candidate.frame().platform().board();
         int width = found.key().multiple();
         List<int[]> columns = Arrangement.of(found, point.bucket(), point.shape());
@@ -120,18 +122,19 @@ final class Assembler {
     }
 
     /** For each group of the shapes, what each module that a socket (or half of it) holds. */
-    private List<Deque<Draw.Alike>> kindsByGroup(MemoryPoint point, Shapes found) {
+    private List<Deque<Draw.Alike>> kindsByGroup(Candidate candidate, Shapes found) {
+        int unitsPerModule = request.machines() * candidate.frame().processors() * found.key().multiple();
+        Map<Draw.Alike, Integer> units = new LinkedHashMap<>();
+        candidate.point().draw().shares().forEach(share -> units.merge(share.alike(), share.units(), Integer::sum));
         List<Deque<Draw.Alike>> kinds = new ArrayList<>();
-        IntStream.range(0, found.key().groups().size()).forEach(group -> kinds.add(new ArrayDeque<>()));
-        for (int i = 0; i < point.draws().size(); i++) {
-            int modules = point.shape().counts()[i];
-            if (modules > 0) {
-                int unitsPerModule = point.draws().get(i).shares().stream().mapToInt(Draw.Share::units).sum() / modules;
-                Map<Draw.Alike, Integer> units = new LinkedHashMap<>();
-                point.draws().get(i).shares().forEach(share -> units.merge(share.alike(), share.units(), Integer::sum));
-                Deque<Draw.Alike> queue = kinds.get(point.shape().groups()[i]);
-                units.forEach((alike, count) -> queue.addAll(Collections.nCopies(count / unitsPerModule, alike)));
-            }
+        for (GroupKind group : found.key().groups()) {
+            Deque<Draw.Alike> queue = new ArrayDeque<>();
+            units.forEach((alike, count) -> {
+                if (alike.group().equals(group)) {
+                    queue.addAll(Collections.nCopies(count / unitsPerModule, alike));
+                }
+            });
+            kinds.add(queue);
         }
         return kinds;
     }

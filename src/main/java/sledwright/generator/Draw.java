@@ -83,6 +83,11 @@ final class Draw {
         return new Draw(price, fallen, left, right, share);
     }
 
+    /** The same draw at the price of drawing all its shares together. */
+    Draw priced(long together) {
+        return new Draw(together, load, left, right, share);
+    }
+
     /** Minor units. */
     long price() {
         return price;

@@ -82,7 +82,7 @@ final class KindDraws {
      *
      * @param most units that can be had of them
      */
-    private record Source(Draw.Alike alike, List<MemoryModule> modules, long microwatts, boolean everywhere, long[] prices, int most) {
+    record Source(Draw.Alike alike, List<MemoryModule> modules, long microwatts, boolean everywhere, long[] prices, int most) {
     }
 
     private List<List<Draw>> ofKind(Draw.Alike alike, List<MemoryModule> modules) {
@@ -91,7 +91,7 @@ final class KindDraws {
     }
 
     /** The sources of a kind, the heaviest first. */
-    private List<Source> sources(Draw.Alike alike, List<MemoryModule> all) {
+    List<Source> sources(Draw.Alike alike, List<MemoryModule> all) {
         record Key(long microwatts, String wantedSku) {
         }
         Map<Key, List<MemoryModule>> bySource = all.stream().collect(Collectors.groupingBy(
@@ -187,7 +187,7 @@ final class KindDraws {
      * How the watts of one kind fall when its free units, heaviest first, are dealt in rounds. The heaviest machine then
      * gets the first of each round; with two distinct watts no deal does better, with more by no more than their range.
      */
-    private Draw.Load load(List<Source> sources, int[] taken) {
+    Draw.Load load(List<Source> sources, int[] taken) {
         long total = 0;
         long fixed = 0;
         int hand = Arrays.stream(taken).sum() / machines;
@@ -243,7 +243,7 @@ final class KindDraws {
     }
 
     /** Drops every draw that another matches or beats in price and watts whatever stands beside it. */
-    private List<Draw> worthwhile(List<Draw> draws) {
+    List<Draw> worthwhile(List<Draw> draws) {
         draws.sort(CHEAP_THEN_LIGHT);
         List<Draw> kept = new ArrayList<>();
         long heaviestOfLightest = Long.MAX_VALUE;

@@ -2,11 +2,14 @@ package sledwright.generator;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.MemorySupport;
@@ -91,13 +94,28 @@ record Level(ModuleType type, int width, int mts, Map<GroupKind, List<MemoryModu
     }
 
     /**
-     * Whether modules that are alike fall into several groups because they show the controller different ranks. They could
-     * stand for each other in some slots and not in others; the search keeps them apart and says that it proved less.
+     * Sets of groups that share kinds, because alike modules show the controller different ranks; each with more than one
+     * group. All other groups stand by themselves.
      */
-    boolean isEntangled() {
-        List<MemoryModule> modules = modules();
-        long kinds = modules.stream().map(MemoryModule::kind).distinct().count();
-        return groups.values().stream().mapToLong(group -> group.stream().map(MemoryModule::kind).distinct().count()).sum() > kinds;
+    List<List<GroupKind>> entangled() {
+        List<List<GroupKind>> sets = new ArrayList<>();
+        for (GroupKind group : groups.keySet()) {
+            List<GroupKind> joined = new ArrayList<>(List.of(group));
+            sets.removeIf(set -> {
+                boolean shares = set.stream().anyMatch(other -> !Collections.disjoint(kinds(other), kinds(group)));
+                if (shares) {
+                    joined.addAll(set);
+                }
+                return shares;
+            });
+            sets.add(joined);
+        }
+        sets.removeIf(set -> set.size() == 1);
+        return sets;
+    }
+
+    private Set<MemoryModule.Kind> kinds(GroupKind group) {
+        return groups.get(group).stream().map(MemoryModule::kind).collect(Collectors.toSet());
     }
 
     /** All modules of the level. */

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import sledwright.domain.Catalog;
@@ -106,7 +107,8 @@ final class MemoryMarket {
         List<MemoryModule> all = sold(memory);
         PriceFloor allPrices = floors.computeIfAbsent(List.of(memory.generation(), level.type(), share), same -> new PriceFloor(shelf,
                 all.stream().filter(module -> module.type() == level.type()).toList(), worthOfGb));
-        found.add(new MemoryOption(level, nextSlowerMts, extent, allPrices,
+        boolean keptApart = !wanted.isEmpty() && !level.entangled().isEmpty();
+        found.add(new MemoryOption(level, nextSlowerMts, keptApart, extent, allPrices,
                 () -> floors.computeIfAbsent(List.of(modules, share), same -> new PriceFloor(shelf, modules, worthOfGb)),
                 new Builder(memory, level, key, uncovered, sockets, wanted)::points));
     }
@@ -145,12 +147,26 @@ final class MemoryMarket {
                 int unitsPerModule = request.machines() * sockets * key.multiple();
                 int mostModules = found.layouts().maxModules();
                 KindDraws kinds = new KindDraws(shelf, wanted, request.machines(), unitsPerModule, mostModules, deadline);
-                List<List<List<Draw>>> drawn = level.groups().entrySet().stream()
-                        .map(group -> draws.computeIfAbsent(List.of(group, unitsPerModule, mostModules),
-                                same -> kinds.ofGroup(group.getKey(), group.getValue()))).toList();
-                pricing = new Pricing(request, memory, found, drawn, sockets, uncovered, catalog.labour().perModule(), deadline);
+                EntangledDraws[] entangled = entangled(kinds, unitsPerModule);
+                List<List<List<Draw>>> drawn = new ArrayList<>();
+                level.groups().forEach((group, modules) -> drawn.add(entangled[drawn.size()] != null ? null
+                        : draws.computeIfAbsent(List.of(group, modules, unitsPerModule, mostModules), same -> kinds.ofGroup(group, modules))));
+                pricing = new Pricing(request, memory, found, drawn, entangled, sockets, uncovered, catalog.labour().perModule(), deadline);
             }
             return pricing.points(mostSocketGb);
+        }
+
+        /** For each group the set that it is entangled in; a part that is wanted keeps its set's groups apart. */
+        private EntangledDraws[] entangled(KindDraws kinds, int unitsPerModule) {
+            EntangledDraws[] byGroup = new EntangledDraws[key.groups().size()];
+            for (List<GroupKind> set : level.entangled()) {
+                if (set.stream().noneMatch(group -> level.groups().get(group).stream().anyMatch(module -> wanted.contains(module.sku())))) {
+                    Map<GroupKind, List<MemoryModule>> modules = set.stream().collect(Collectors.toMap(Function.identity(), level.groups()::get));
+                    EntangledDraws draws = new EntangledDraws(modules, kinds, unitsPerModule);
+                    set.forEach(group -> byGroup[key.groups().indexOf(group)] = draws);
+                }
+            }
+            return byGroup;
         }
     }
 }

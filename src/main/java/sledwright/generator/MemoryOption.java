@@ -13,7 +13,7 @@ import sledwright.metrics.Bandwidth;
 final class MemoryOption {
 
     private final Level level;
-    private final boolean entangled;
+    private final boolean keptApart;
     private final int nextSlowerMts;
     private final Extent extent;
     private final MemoryFloor coarse;
@@ -39,18 +39,19 @@ final class MemoryOption {
 
     /**
      * @param nextSlowerMts the next level of the type; 0 for the slowest
+     * @param keptApart     whether groups could share units that the search keeps apart
      * @param allPrices     of all modules of the type, at whatever speed
      * @param ownPrices     of the level's own modules
      * @param builder       most GB of a socket -> points
      */
-    MemoryOption(Level level, int nextSlowerMts, Extent extent, PriceFloor allPrices, Supplier<PriceFloor> ownPrices,
+    MemoryOption(Level level, int nextSlowerMts, boolean keptApart, Extent extent, PriceFloor allPrices, Supplier<PriceFloor> ownPrices,
                  IntFunction<MemoryPoints> builder) {
         this.level = level;
         this.nextSlowerMts = nextSlowerMts;
         this.extent = extent;
         this.ownPrices = ownPrices;
         this.builder = builder;
-        entangled = level.isEntangled();
+        this.keptApart = keptApart;
         coarse = new MemoryFloor(extent, allPrices, false);
     }
 
@@ -58,9 +59,9 @@ final class MemoryOption {
         return level;
     }
 
-    /** Whether the level's groups could share units that the search keeps apart: see {@link Level#isEntangled()}. */
-    boolean isEntangled() {
-        return entangled;
+    /** Whether groups of the level could share units that the search keeps apart, so that it may miss the best. */
+    boolean isKeptApart() {
+        return keptApart;
     }
 
     /** Whether a processor of that limit needs this level: a slower one that reaches the limit holds all that this holds. */

@@ -1,7 +1,5 @@
 package sledwright.generator;
 
-import java.util.List;
-
 /**
  * A priced population of one machine, alike on every fitted socket.
  *
@@ -13,10 +11,10 @@ import java.util.List;
  * @param microwatts watts of the modules of the heaviest machine, in millionths
  * @param slack      by how much a better deal could make that less, in millionths of a watt
  * @param key        whose shape it is
- * @param draws      how the modules of each group of the shape are drawn
+ * @param draw       how the modules are drawn
  */
 record MemoryPoint(long price, int socketGb, int fullestGb, double usableGb, int modules, long microwatts, long slack,
-                   ShapeKey key, Shapes.Bucket bucket, Shapes.Shape shape, List<Draw> draws) {
+                   ShapeKey key, Shapes.Bucket bucket, Shapes.Shape shape, Draw draw) {
 
     /** Capacity of a socket in units of its fullest channel: as many channels' worth of bandwidth does it give. */
     double width() {

@@ -22,6 +22,7 @@ final class Pricing {
     private final MemorySupport memory;
     private final Shapes shapes;
     private final List<List<List<Draw>>> draws;
+    private final EntangledDraws[] entangled;
     private final int sockets;
     private final int uncoveredSlots;
     private final long labourPerModule;
@@ -32,30 +33,33 @@ final class Pricing {
     private final boolean dealtExactly;
 
     /**
-     * @param draws          for each group of the shapes' key, for each number of modules, the worthwhile draws
+     * @param draws          for each group of the shapes' key, for each number of modules, the worthwhile draws; null for an entangled group
+     * @param entangled      for each group, the draws of the set that it belongs to; null for a group that stands by itself
      * @param uncoveredSlots slots of the fitted sockets that the kit leaves free
      */
-    Pricing(Request request, MemorySupport memory, Shapes shapes, List<List<List<Draw>>> draws, int sockets, int uncoveredSlots,
+    Pricing(Request request, MemorySupport memory, Shapes shapes, List<List<List<Draw>>> draws, EntangledDraws[] entangled,
+            int sockets, int uncoveredSlots,
             long labourPerModule, Deadline deadline) {
         this.request = request;
         this.memory = memory;
         this.shapes = shapes;
         this.draws = draws;
+        this.entangled = entangled;
         this.sockets = sockets;
         this.uncoveredSlots = uncoveredSlots;
         this.labourPerModule = labourPerModule;
         this.deadline = deadline;
         dealtExactly = Deal.isExact(shapes.layouts().maxModules() * shapes.key().multiple() * sockets * request.machines());
-        leastPrice = bounds(draws, Draw::price);
-        leastMicrowatts = bounds(draws, draw -> surely(draw.load()));
+        leastPrice = bounds(Draw::price);
+        leastMicrowatts = bounds(draw -> surely(draw.load()));
         // A group that cannot be left empty holds a part that the request wants used.
-        wantedGroups = IntStream.range(0, draws.size()).filter(group -> draws.get(group).get(0).isEmpty()).boxed().toList();
+        wantedGroups = IntStream.range(0, draws.size()).filter(group -> draws.get(group) != null && draws.get(group).get(0).isEmpty()).boxed().toList();
     }
 
-    /** For each group and number of modules the least figure of its draws; {@link #UNAVAILABLE} where there is none. */
-    private static long[][] bounds(List<List<List<Draw>>> draws, ToLongFunction<Draw> figure) {
-        return draws.stream().map(group -> group.stream()
-                .mapToLong(of -> of.stream().mapToLong(figure).min().orElse(UNAVAILABLE)).toArray()).toArray(long[][]::new);
+    /** For each group and number of modules the least figure of its draws; {@link #UNAVAILABLE} where there is none; 0 for entangled groups. */
+    private long[][] bounds(ToLongFunction<Draw> figure) {
+        return draws.stream().map(group -> group == null ? new long[shapes.layouts().maxModules() + 1]
+                : group.stream().mapToLong(of -> of.stream().mapToLong(figure).min().orElse(UNAVAILABLE)).toArray()).toArray(long[][]::new);
     }
 
     /** The points with no more than so many GB on a socket. */
@@ -132,11 +136,27 @@ final class Pricing {
         }
         int group = shape.groups()[index];
         int count = shape.counts()[index];
-        for (Draw draw : draws.get(group).get(count)) {
+        for (Draw draw : draws(shape, group, count)) {
             chosen[index] = draw;
             combine(kept, bucket, shape, index + 1, price - leastPrice[group][count] + draw.price(),
                     least - leastMicrowatts[group][count] + surely(draw.load()), chosen);
         }
+    }
+
+    /** The draws of a group; the first of an entangled set stands for all of it, and the others add nothing. */
+    private List<Draw> draws(Shapes.Shape shape, int group, int count) {
+        EntangledDraws set = entangled[group];
+        if (set == null) {
+            return draws.get(group).get(count);
+        }
+        if (!set.groups().get(0).equals(shapes.key().groups().get(group))) {
+            return List.of(Draw.NOTHING);
+        }
+        return set.of(set.groups().stream().map(member -> count(shape, shapes.key().groups().indexOf(member))).toList());
+    }
+
+    private static int count(Shapes.Shape shape, int group) {
+        return shape.counts()[Arrays.binarySearch(shape.groups(), group)];
     }
 
     /** Watts of the heaviest machine that no deal, and no draw that this one stands for, goes below. */
@@ -160,7 +180,7 @@ final class Pricing {
         if (!isMatched(kept, price, heaviest - slack)) {
             kept.removeIf(point -> point.price() >= price && point.microwatts() - point.slack() >= heaviest);
             kept.add(new MemoryPoint(price, bucket.totalGb() * shapes.key().multiple(), bucket.fullestGb(), usableGb(bucket),
-                    modules(bucket), heaviest, slack, shapes.key(), bucket, shape, List.of(chosen)));
+                    modules(bucket), heaviest, slack, shapes.key(), bucket, shape, all));
         }
     }
 

@@ -42,8 +42,14 @@ final class Query {
      */
     record Answer(Candidate best, double openAim) {
 
+        /** Whether no build that was not looked at has a lesser aim. */
         boolean isProved() {
             return best == null ? openAim == Double.POSITIVE_INFINITY : openAim >= best.aim();
+        }
+
+        /** Whether no build that was not looked at comes first, not even by what breaks a tie. */
+        boolean isFirst() {
+            return best == null ? isProved() : openAim > best.aim();
         }
     }
 
@@ -80,7 +86,7 @@ final class Query {
             }
             try {
                 best = better(best, branch, zone);
-                if (branch.option.isEntangled()) {
+                if (branch.option.isKeptApart()) {
                     openAim = Math.min(openAim, branch.bound);
                 }
             } catch (OutOfTimeException unfinished) {

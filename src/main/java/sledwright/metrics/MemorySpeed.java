@@ -1,5 +1,7 @@
 package sledwright.metrics;
 
+import java.util.Comparator;
+import java.util.List;
 import sledwright.domain.Build;
 import sledwright.domain.Channel;
 import sledwright.domain.MemoryModule;
@@ -40,6 +42,11 @@ public record MemorySpeed(int mts, SetBy setBy) {
         int mts = Math.min(processor, Math.min(module, table));
         SetBy setBy = mts == processor ? SetBy.PROCESSOR : mts == module ? SetBy.MODULE : SetBy.MODULES_PER_CHANNEL;
         return new MemorySpeed(mts, setBy);
+    }
+
+    /** Of several machines the one that runs its memory slowest; of equals the first. */
+    public static Build slowest(List<Build> machines) {
+        return machines.stream().min(Comparator.comparingInt(machine -> of(machine).mts())).orElseThrow();
     }
 
     private static int tableMts(Build build) {

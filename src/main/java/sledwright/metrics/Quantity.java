@@ -17,9 +17,17 @@ public final class Quantity {
         return Math.rint(figure * STEPS) / STEPS;
     }
 
-    /** The figure in whole millionths, so that sums and comparisons are exact. */
+    /**
+     * The figure in whole millionths, so that sums and comparisons are exact.
+     *
+     * @throws ArithmeticException where that is beyond 64 bits
+     */
     public static long micro(double figure) {
-        return Math.round(figure * STEPS);
+        double steps = Math.rint(figure * STEPS);
+        if (!(Math.abs(steps) < Long.MAX_VALUE)) {
+            throw new ArithmeticException(figure + " is too great to count in millionths");
+        }
+        return (long) steps;
     }
 
     /** Whether {@code figure} reaches {@code least}. */

@@ -1,11 +1,8 @@
 package sledwright.planner;
 
-import java.util.Collections;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import sledwright.domain.Build;
 import sledwright.domain.Pick;
 import sledwright.metrics.Figures;
@@ -29,7 +26,7 @@ final class Candidate {
 
     Candidate(Order order) {
         this.order = order;
-        machines = distinct(order.machines()).stream().map(this::machine).toList();
+        machines = order.kinds().stream().map(this::machine).toList();
         heaviest = machine(PowerDraw.heaviest(machines.stream().map(Machine::build).toList()));
         figures = Figures.ofEach(machines.stream().map(Machine::figures).toList());
     }
@@ -72,11 +69,5 @@ final class Candidate {
 
     private Machine machine(Build build) {
         return Machine.of(build, order.request(), order.catalog().throughputFactors());
-    }
-
-    /** One of each kind; the same object often stands for many machines, and comparing all its parts takes longer. */
-    private static List<Build> distinct(List<Build> builds) {
-        Set<Build> seen = Collections.newSetFromMap(new IdentityHashMap<>());
-        return builds.stream().filter(seen::add).distinct().toList();
     }
 }

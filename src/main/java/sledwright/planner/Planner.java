@@ -18,10 +18,7 @@ public final class Planner {
     private final Judge judge;
     private final Solver<OrderPlan> solver;
 
-    /**
-     * A planner that decides the same way whenever the seed is the same. Most of the time that it costs a short run goes into
-     * making it, which another thread can do while a request is read. It plans one request at a time.
-     */
+    /** A planner that decides the same way whenever the seed is the same. It plans one request at a time. */
     public Planner(long seed) {
         SolverFactory<OrderPlan> factory = Solving.factory(seed);
         judge = new Judge(factory);

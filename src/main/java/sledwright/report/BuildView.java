@@ -41,13 +41,14 @@ public record BuildView(Optional<BigDecimal> price, String platform, String plat
                 order.picks().stream().mapToInt(pick -> pick.lot().leadDays()).max().orElse(0), Lines.of(order));
     }
 
-    /** The heaviest machine, whose figures stand for all. */
+    /** The heaviest machine. */
     public MachineView heaviest() {
         return machines.get(0);
     }
 
+    /** What each machine reaches. */
     public Figures figures() {
-        return heaviest().figures();
+        return Figures.ofEach(machines.stream().map(MachineView::figures).toList());
     }
 
     /** All machines together. */

@@ -93,6 +93,15 @@ public final class Json {
         for (var conflict : view.explanation().conflicts()) {
             out.writeStartObject();
             strings("keys", conflict.keys());
+            out.writeArrayFieldStart("demands");
+            for (var member : conflict.members()) {
+                out.writeStartObject();
+                out.writeStringField("key", member.key());
+                string("sku", member.sku());
+                out.writeStringField("words", member.words());
+                out.writeEndObject();
+            }
+            out.writeEndArray();
             strings("rules", conflict.rules());
             out.writeStringField("message", conflict.message());
             out.writeEndObject();

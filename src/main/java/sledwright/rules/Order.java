@@ -1,12 +1,16 @@
 package sledwright.rules;
 
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
+import sledwright.metrics.Figures;
 import sledwright.metrics.OrderPrice;
 
 /**
@@ -25,6 +29,17 @@ public record Order(List<Build> machines, List<Pick> picks, Request request, Cat
     public static Order of(List<Build> machines, List<Pick> picks, Request request, Catalog catalog) {
         return new Order(machines, picks, request, catalog,
                 OrderPrice.of(machines, picks, catalog.labour(), request.licence()));
+    }
+
+    /** One machine of each kind; the same object often stands for many machines, and comparing all its parts takes longer. */
+    public List<Build> kinds() {
+        Set<Build> seen = Collections.newSetFromMap(new IdentityHashMap<>());
+        return machines.stream().filter(seen::add).distinct().toList();
+    }
+
+    /** What each machine reaches. */
+    public Figures figures() {
+        return Figures.ofEach(kinds().stream().map(build -> Figures.of(build, request, catalog.throughputFactors())).toList());
     }
 
     /** Sku -> units that the machines take together. */

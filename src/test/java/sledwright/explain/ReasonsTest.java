@@ -41,11 +41,38 @@ class ReasonsTest {
                         + "P10 would drive 2400.");
     }
 
+    /** The heavier machine holds the faster modules, so it is not the one to speak for the speed. */
+    @Test
+    void theSpeedIsTheSlowestMachines() {
+        Build heavy = Samples.machine().channels(4, Samples.module("R16H", 16).powerW(6).make()).build();
+        Build slow = Samples.machine().channels(4, Samples.module("R16S", 16).mts(2133).make()).build();
+        assertThat(reasons(Request.named("any").withMachines(2), heavy, slow))
+                .contains("The memory runs at 2133 MT/s: R16S is rated for no more; P10 would drive 2400.");
+    }
+
     @Test
     void aHeatSinkThatTakesSlotsIsTold() {
         assertThat(reasons(Request.named("any"), Answers.hot())).contains("Heat sink DEEP covers slots 1D3 and 2D3, which stay empty; "
                 + "LOW covers fewer, but carries 105 W and P12 gives 120 W.");
         assertThat(reasons(Request.named("any"), Answers.cool())).noneMatch(reason -> reason.contains("covers"));
+    }
+
+    @Test
+    void whatTheHeatSinksCostIsTold() {
+        assertThat(Reasons.of(JUDGE.judge(Answers.order(Request.named("any"), Answers.hot())))).anyMatch(reason ->
+                reason.startsWith("Heat sink DEEP (2 for 30.00 EUR) covers slots 1D3 and 2D3, which stay empty;"));
+    }
+
+    @Test
+    void anExtraPriceIsSharedOverAllMachines() {
+        Request two = Request.named("any").withMachines(2);
+        Build one = Samples.machine(Answers.BOX).processors(1, Answers.COOL).cooling(Samples.LOW).channels(4, Answers.R16B).build();
+        Order more = Answers.order(two, Answers.cool(), Answers.coolHeavier());
+        Order less = Answers.order(two, one, one);
+        // 10 cores more in each of two machines.
+        long each = Math.round((more.price().total() - less.price().total()) / 20.0);
+        assertThat(each).isPositive();
+        assertThat(Difference.sentence(more, less)).contains("10 more cores (20; %s a core)".formatted(more.words(each)));
     }
 
     @Test
@@ -95,8 +122,8 @@ class ReasonsTest {
     void anAlternativeTellsWhatItBuys() {
         Request any = Request.named("any");
         assertThat(Difference.sentence(Answers.order(any, Answers.hot()), Answers.order(any, Answers.cool())))
-                .isEqualTo("For 258.00 EUR more than the best: 4 more cores (24), 128 GB more usable memory (256) and 99.2 more throughput "
-                        + "(499.2), but 104 W more load (391).");
+                .isEqualTo("For 258.00 EUR more than the best: 4 more cores (24; 64.50 EUR a core), 128 GB more usable memory "
+                        + "(256; 2.02 EUR a GB) and 99.2 more throughput (499.2), but 104 W more load (391).");
         assertThat(Difference.sentence(Answers.order(any, Answers.sled()), Answers.order(any, Answers.cool())))
                 .isEqualTo("For 152.00 EUR less than the best: 101 W less load (186), but 10 fewer cores (10), 76.8 GB/s less memory "
                         + "bandwidth (76.8) and 200 less throughput (200).");

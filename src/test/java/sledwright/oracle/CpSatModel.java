@@ -35,8 +35,6 @@ final class CpSatModel {
 
     /** Usable memory is counted in fractions of a GB that make shares of a rank and of a mirror whole. */
     static final long MEMORY_UNITS = 800;
-    /** Watts are counted in hundredths. */
-    private static final long WATT_UNITS = 100;
 
     final CpModel model = new CpModel();
     final RandomCase that;
@@ -48,7 +46,7 @@ final class CpSatModel {
     final Map<Slot, BoolVar[]> stands = new TreeMap<>();
     final Map<CoolingKit, BoolVar> kits = new LinkedHashMap<>();
     final Map<Processor, BoolVar> processors = new LinkedHashMap<>();
-    private final Map<Supply, BoolVar> supplies = new LinkedHashMap<>();
+    final Map<Supply, BoolVar> supplies = new LinkedHashMap<>();
     private final Map<ModuleType, BoolVar> types = new TreeMap<>();
     final Map<Integer, BoolVar> speeds = new TreeMap<>();
     private final Map<List<Integer>, BoolVar[]> channelCounts = new LinkedHashMap<>();
@@ -70,7 +68,6 @@ final class CpSatModel {
             sockets();
             mode();
             speed();
-            power();
             new CpSatTargets(this).add();
             priceOfAll();
         } else {
@@ -378,26 +375,6 @@ final class CpSatModel {
         model.addExactlyOne(speeds.values().toArray(Literal[]::new));
     }
 
-    private void power() {
-        LinearExprBuilder load = LinearExpr.newBuilder();
-        load.add(Math.round(platform.power().baseW() * WATT_UNITS));
-        load.add(sum(processors, processor -> Math.round(fitted * processor.tdpW() * WATT_UNITS)));
-        for (int socket = 0; socket < fitted; socket++) {
-            load.add(onSocket(socket, module -> Math.round(module.powerW() * WATT_UNITS)));
-        }
-        LinearExpr watts = load.build();
-        request.limit().powerW().ifPresent(limit -> model.addLessOrEqual(watts, Math.round(limit * WATT_UNITS)));
-        platform.power().budgetW().ifPresent(limit -> model.addLessOrEqual(watts, Math.round(limit * WATT_UNITS)));
-        supplies.forEach((supply, chosen) -> {
-            boolean low = request.limit().mainsV().orElse(230) < 180;
-            double one = low ? supply.lowLineWatts() : supply.watts();
-            if (one <= 0) {
-                model.addEquality(chosen, 0);
-            }
-            model.addLessOrEqual(watts, (long) Math.floor((supply.count() - supply.redundant()) * one * WATT_UNITS + 1e-6)).onlyEnforceIf(chosen);
-        });
-    }
-
     private void priceOfAll() {
         LinearExprBuilder sum = LinearExpr.newBuilder();
         CpSatDraw draw = new CpSatDraw(model, that);
@@ -418,7 +395,7 @@ final class CpSatModel {
         request.limit().price().ifPresent(limit -> model.addLessOrEqual(price, limit));
     }
 
-    private static <T> LinearExpr sum(Map<T, BoolVar> choices, ToLongFunction<T> of) {
+    static <T> LinearExpr sum(Map<T, BoolVar> choices, ToLongFunction<T> of) {
         LinearExprBuilder sum = LinearExpr.newBuilder();
         choices.forEach((choice, chosen) -> sum.addTerm(chosen, of.applyAsLong(choice)));
         return sum.build();

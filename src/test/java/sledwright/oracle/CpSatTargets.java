@@ -12,11 +12,14 @@ import sledwright.domain.Processor;
 import sledwright.domain.Requirements;
 
 /**
- * The targets of a model that are not the processor's alone. A figure counts to a millionth, so half of one may lack. All
+ * The targets of a model that are not the processor's alone, and the limits of its load. A figure counts to a millionth, so half of one may lack. All
  * numbers are kept small by working them out beforehand for each speed and fullest channel: with coefficients of some hundred
  * million the solver's presolve was seen to call a model infeasible that it solved without presolve.
  */
 final class CpSatTargets {
+
+    /** Watts are counted in hundredths. */
+    private static final long WATT_UNITS = 100;
 
     private final CpSatModel that;
     private final Requirements require;
@@ -30,6 +33,7 @@ final class CpSatTargets {
         spareSlots();
         memory();
         bandwidth();
+        power();
     }
 
     private void spareSlots() {
@@ -70,6 +74,26 @@ final class CpSatTargets {
             });
         }
         that.model.addExactlyOne(fullest.values().toArray(Literal[]::new));
+    }
+
+    private void power() {
+        LinearExprBuilder load = LinearExpr.newBuilder();
+        load.add(Math.round(that.platform.power().baseW() * WATT_UNITS));
+        load.add(CpSatModel.sum(that.processors, processor -> Math.round(that.fitted * processor.tdpW() * WATT_UNITS)));
+        for (int socket = 0; socket < that.fitted; socket++) {
+            load.add(that.onSocket(socket, module -> Math.round(module.powerW() * WATT_UNITS)));
+        }
+        LinearExpr watts = load.build();
+        that.request.limit().powerW().ifPresent(limit -> that.model.addLessOrEqual(watts, Math.round(limit * WATT_UNITS)));
+        that.platform.power().budgetW().ifPresent(limit -> that.model.addLessOrEqual(watts, Math.round(limit * WATT_UNITS)));
+        that.supplies.forEach((supply, chosen) -> {
+            boolean low = that.request.limit().mainsV().orElse(230) < 180;
+            double one = low ? supply.lowLineWatts() : supply.watts();
+            if (one <= 0) {
+                that.model.addEquality(chosen, 0);
+            }
+            that.model.addLessOrEqual(watts, (long) Math.floor((supply.count() - supply.redundant()) * one * WATT_UNITS + 1e-6)).onlyEnforceIf(chosen);
+        });
     }
 
     /** The least whole number of units that reach a figure to half a millionth, where one of it takes so many units. */

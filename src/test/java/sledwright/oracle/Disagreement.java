@@ -20,7 +20,7 @@ final class Disagreement {
     static void none(int seeds, RandomCase.Size size, Function<RandomCase, String> judge) {
         List<Long> failing = new ArrayList<>();
         List<String> shown = new ArrayList<>();
-        Seeds.atLeast(seeds).forEach(seed -> {
+        Seeds.chosen(seeds).forEach(seed -> {
             RandomCase that = RandomCase.of(seed, size);
             if (!judge.apply(that).isEmpty()) {
                 failing.add(seed);

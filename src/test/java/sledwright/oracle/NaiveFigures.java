@@ -19,7 +19,7 @@ record NaiveFigures(int processors, int cores, double baseGhz, double allCoreGhz
                     double bandwidthGbs, double throughput, double loadW, int spareSlots) {
 
     static NaiveFigures of(Build build, Request request, Map<String, Double> factors) {
-        MemoryModule[][][] memory = Reading.memory(build);
+        MemoryModule[][][] memory = SlotView.memory(build);
         int mts = Integer.MAX_VALUE;
         int cores = 0;
         double throughput = 0;
@@ -74,7 +74,7 @@ record NaiveFigures(int processors, int cores, double baseGhz, double allCoreGhz
         for (MemoryModule[] channel : socket) {
             for (MemoryModule module : channel) {
                 if (module != null) {
-                    lowest = Math.min(lowest, Reading.tableMts(memory, module, Reading.count(channel)).orElse(Integer.MAX_VALUE));
+                    lowest = Math.min(lowest, Reading.tableMts(memory, module, SlotView.count(channel)).orElse(Integer.MAX_VALUE));
                 }
             }
         }
@@ -84,7 +84,7 @@ record NaiveFigures(int processors, int cores, double baseGhz, double allCoreGhz
     static int[] capacities(MemoryModule[][] socket) {
         int[] capacities = new int[socket.length];
         for (int c = 0; c < socket.length; c++) {
-            capacities[c] = Reading.gb(socket[c]);
+            capacities[c] = SlotView.gb(socket[c]);
         }
         return capacities;
     }
@@ -114,7 +114,7 @@ record NaiveFigures(int processors, int cores, double baseGhz, double allCoreGhz
     }
 
     static double usableGb(MemorySupport memory, MemoryMode mode, MemoryModule[][] socket) {
-        double total = Reading.gb(socket);
+        double total = SlotView.gb(socket);
         if (mode == MemoryMode.MIRRORED) {
             return total * memory.mirroredFraction().orElse(0);
         }

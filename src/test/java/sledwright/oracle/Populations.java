@@ -43,7 +43,7 @@ final class Populations {
         this.request = request;
         this.ignored = ignored;
         this.price = price;
-        covered = Reading.covered(platform, kit);
+        covered = SlotView.covered(platform, kit);
     }
 
     static List<Population> of(Platform platform, CoolingKit kit, int fitted, Catalog catalog, Request request, Set<String> ignored,
@@ -62,7 +62,7 @@ final class Populations {
             boolean wrong = !module.generation().equals(platform.memory().generation()) && !ignored.contains("memory-generation")
                     || request.forbid().contains(module.sku()) && !ignored.contains("forbidden-part");
             if (!wrong && most(module) > 0) {
-                List<MemoryModule> kind = kinds.stream().filter(known -> Reading.alike(known.get(0), module)).findFirst().orElseGet(() -> {
+                List<MemoryModule> kind = kinds.stream().filter(known -> SlotView.alike(known.get(0), module)).findFirst().orElseGet(() -> {
                     kinds.add(new ArrayList<>());
                     return kinds.get(kinds.size() - 1);
                 });
@@ -122,7 +122,7 @@ final class Populations {
             for (int[] choice : choices.get(channel)) {
                 kindOf[channel] = choice;
                 MemoryModule[][] soFar = Arrays.stream(kindOf, 0, channel + 1).map(this::slots).toArray(MemoryModule[][]::new);
-                if (ignored.containsAll(Reading.mix(platform.memory(), Reading.modules(soFar)))) {
+                if (ignored.containsAll(Reading.mix(platform.memory(), SlotView.modules(soFar)))) {
                     fill(choices, channel + 1, kindOf);
                 }
             }

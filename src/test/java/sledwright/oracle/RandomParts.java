@@ -105,8 +105,8 @@ final class RandomParts {
                 continue;
             }
             // Alike modules may show the controller different rank counts: the rules leave logical ranks out of "alike".
-            int logical = kind.type() == ModuleType.LRDIMM ? Math.max(1, kind.ranks() / (chance(0.9) ? 4 : 2))
-                    : kind.type() == ModuleType.THREE_DS && chance(0.9) ? Math.max(1, kind.ranks() / 2) : kind.ranks();
+            int logical = kind.type() == ModuleType.LRDIMM ? Math.max(1, kind.ranks() / (chance(0.6) ? 4 : 2))
+                    : kind.type() == ModuleType.THREE_DS && chance(0.6) ? Math.max(1, kind.ranks() / 2) : kind.ranks();
             double watts = unequalWatts ? between(4, 14) / 2.0 : 2 + kind.ranks() * 0.75;
             MemoryModule module = new MemoryModule("M" + i, kind.toString(), mild && i == 1 || chance(0.95) ? "DDR4" : "DDR3", kind.type(),
                     kind.capacityGb(), kind.ranks(), logical, kind.deviceWidth(), pick(1866, 2133, 2133, 2400, 2400, 2666), 1.2, watts);

@@ -1,6 +1,5 @@
 package sledwright.oracle;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -23,7 +22,6 @@ import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
-import sledwright.domain.Slot;
 import sledwright.domain.SpeedEntry;
 import sledwright.domain.Supply;
 import sledwright.domain.Thermal;
@@ -43,8 +41,8 @@ final class Reading {
         SortedSet<String> broken = new TreeSet<>();
         Platform platform = build.platform();
         int fitted = build.processors().size();
-        MemoryModule[][][] memory = memory(build);
-        boolean[][][] covered = covered(platform, build.cooling());
+        MemoryModule[][][] memory = SlotView.memory(build);
+        boolean[][][] covered = SlotView.covered(platform, build.cooling());
         for (Processor processor : build.processors()) {
             broken.addAll(processor(platform, processor, fitted));
             broken.addAll(cooling(build.cooling(), processor));
@@ -59,7 +57,7 @@ final class Reading {
             broken.add("socket-count");
         }
         for (int socket = 0; socket < memory.length; socket++) {
-            boolean holdsAny = count(memory[socket]) > 0;
+            boolean holdsAny = SlotView.count(memory[socket]) > 0;
             if (socket >= fitted && holdsAny) {
                 broken.add("slot-needs-processor");
             }
@@ -67,8 +65,8 @@ final class Reading {
                 broken.addAll(socket(platform.memory(), request.require().mode(), covered[socket], memory[socket]));
             }
             if (socket < fitted) {
-                broken.addAll(addressed(build.processors().get(socket), gb(memory[socket])));
-                if (!alike(memory[0], memory[socket])) {
+                broken.addAll(addressed(build.processors().get(socket), SlotView.gb(memory[socket])));
+                if (!SlotView.alike(memory[0], memory[socket])) {
                     broken.add("matched-sockets");
                 }
             }
@@ -242,7 +240,7 @@ final class Reading {
     /** Breaches that only the channels of a socket together show. */
     static Set<String> acrossChannels(MemorySupport memory, MemoryMode mode, boolean[][] covered, MemoryModule[][] channels) {
         Set<String> broken = new HashSet<>();
-        int modules = count(channels);
+        int modules = SlotView.count(channels);
         if (modules == 0) {
             broken.add("memory-present");
             return broken;
@@ -252,16 +250,16 @@ final class Reading {
         }
         for (int later = 1; later < channels.length; later++) {
             for (int earlier = 0; earlier < later; earlier++) {
-                int next = count(channels[earlier]);
+                int next = SlotView.count(channels[earlier]);
                 boolean room = next < channels[earlier].length && !covered[earlier][next];
-                if (room && count(channels[later]) > next) {
+                if (room && SlotView.count(channels[later]) > next) {
                     broken.add("channel-order");
                 }
             }
         }
         if (mode == MemoryMode.MIRRORED && mode(memory, mode).isEmpty()) {
             for (int c = 0; c < channels.length; c += 2) {
-                if (!alike(new MemoryModule[][] {channels[c]}, new MemoryModule[][] {channels[c + 1]})) {
+                if (!SlotView.alike(new MemoryModule[][] {channels[c]}, new MemoryModule[][] {channels[c + 1]})) {
                     broken.add("memory-mode");
                 }
             }
@@ -365,68 +363,5 @@ final class Reading {
             broken.add("required-part");
         }
         return broken;
-    }
-
-    /** Whether every slot of two sockets holds the same type, capacity, ranks and device width, or nothing. */
-    static boolean alike(MemoryModule[][] one, MemoryModule[][] other) {
-        for (int c = 0; c < one.length; c++) {
-            for (int i = 0; i < one[c].length; i++) {
-                if (!alike(one[c][i], other[c][i])) {
-                    return false;
-                }
-            }
-        }
-        return true;
-    }
-
-    static boolean alike(MemoryModule one, MemoryModule other) {
-        if (one == null || other == null) {
-            return one == other;
-        }
-        return one.type() == other.type() && one.capacityGb() == other.capacityGb() && one.ranks() == other.ranks()
-                && one.deviceWidth() == other.deviceWidth();
-    }
-
-    /** The slots that a kit covers, by socket, channel and place. */
-    static boolean[][][] covered(Platform platform, CoolingKit kit) {
-        boolean[][][] covered = new boolean[platform.board().sockets()][platform.board().channels()][platform.board().slotsPerChannel()];
-        for (Slot slot : platform.board().slots()) {
-            covered[slot.socket()][slot.channel()][slot.position()] = kit.covers().contains(slot.name());
-        }
-        return covered;
-    }
-
-    /** The modules of a build by socket, channel and place. */
-    static MemoryModule[][][] memory(Build build) {
-        var board = build.platform().board();
-        MemoryModule[][][] memory = new MemoryModule[board.sockets()][board.channels()][board.slotsPerChannel()];
-        build.modules().forEach((slot, module) -> memory[slot.socket()][slot.channel()][slot.position()] = module);
-        return memory;
-    }
-
-    static int count(MemoryModule[]... channels) {
-        int count = 0;
-        for (MemoryModule[] channel : channels) {
-            for (MemoryModule module : channel) {
-                count += module == null ? 0 : 1;
-            }
-        }
-        return count;
-    }
-
-    static int gb(MemoryModule[]... channels) {
-        return modules(channels).stream().mapToInt(MemoryModule::capacityGb).sum();
-    }
-
-    static List<MemoryModule> modules(MemoryModule[]... channels) {
-        List<MemoryModule> modules = new ArrayList<>();
-        for (MemoryModule[] channel : channels) {
-            for (MemoryModule module : channel) {
-                if (module != null) {
-                    modules.add(module);
-                }
-            }
-        }
-        return modules;
     }
 }

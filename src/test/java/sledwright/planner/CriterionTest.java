@@ -3,6 +3,8 @@ package sledwright.planner;
 import static java.util.Comparator.comparing;
 import static java.util.Comparator.comparingDouble;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static sledwright.samples.Samples.lot;
 import static sledwright.samples.Samples.machine;
 import static sledwright.samples.Samples.module;
 
@@ -18,6 +20,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.Objective;
+import sledwright.domain.Pick;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.domain.Worth;
@@ -84,7 +87,17 @@ class CriterionTest {
         assertThat(candidate.heaviest().build().modules()).containsValue(fast);
         assertThat(candidate.figures().bandwidthGbs()).isEqualTo(8 * 2133 * 8 / 1000.0);
         assertThat(candidate.figures().loadW()).isEqualTo(85 + 2 * 85 + 8 * 6);
+        assertThat(order.figures()).isEqualTo(candidate.figures());
         assertThat(Criterion.OBJECTIVE.points(candidate)).isEqualTo(2 * 136_512_000L);
+    }
+
+    @Test
+    void pointsBeyondAllCountAreAnErrorNotAnOverflow() {
+        Request request = Request.named("one").withObjective(Objective.BEST_VALUE);
+        Candidate dear = new Candidate(Shop.order(request, new Pick(lot("R16", "GOLD", 8, 2_000_000_000_000L), 8)));
+
+        assertThatThrownBy(() -> Criterion.OBJECTIVE.points(dear)).isInstanceOf(ArithmeticException.class);
+        assertThat(Criterion.LOAD.points(dear)).isEqualTo(-287_000_000);
     }
 
     private static int points(Candidate one, Candidate other) {

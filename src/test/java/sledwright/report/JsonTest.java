@@ -12,6 +12,8 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -102,16 +104,22 @@ class JsonTest {
                   "alternatives_complete": true,
                   "why_not": [],
                   "conflicts": [],
-                  "relaxations": []
+                  "relaxations": [],
+                  "notes": []
                 }
                 """);
     }
 
     @Test
     void everyQuoteKeepsItsSchema() {
-        Explanation explanation = new Explanation(List.of(new WhyNot("R32", WhyNot.Verdict.BEATEN, List.of("It is dearer."), List.of(), Optional.empty())),
-                List.of(new Conflict(List.of("limit.price", "require.cores"), List.of("budget", "cores"), "Both cannot be.")),
-                List.of(new Relaxation(List.of(new Relaxation.Change("limit.price", "100.00", "594.00")), new BigDecimal("594.00"), "500.00 EUR would do.")), List.of());
+        WhyNot beaten = new WhyNot("R32", WhyNot.Verdict.BEATEN, List.of("It is dearer."), List.of(), Optional.of(new WhyNot.Offer(
+                new BigDecimal("620.00"), new BigDecimal("26.00"), Map.of("memory", new BigDecimal("26.00")), Optional.of(new BigDecimal("43.50")), 4)));
+        WhyNot barred = new WhyNot("R16", WhyNot.Verdict.BARRED, List.of("It does not fit."), List.of("rank-limit"), Optional.empty());
+        Explanation explanation = new Explanation(List.of(beaten, barred),
+                List.of(new Conflict(List.of(new Conflict.Member("limit.price", Optional.empty(), "a price"),
+                        new Conflict.Member("use", Optional.of("R16"), "R16 in every machine")), List.of("budget", "cores"), "Both cannot be.")),
+                List.of(new Relaxation(List.of(new Relaxation.Change("limit.price", "400.00", "500.00"), new Relaxation.Change("stock", "", "")),
+                        new BigDecimal("500.00"), "500.00 EUR would do.")), List.of("There are more."));
         Findings impossible = Answers.findings(Answers.ASKED, Status.IMPOSSIBLE);
         Findings value = new Findings(Answers.rich(), Status.BEST_FOUND, 400, 500.5, List.of(Answers.order(Answers.rich(), Answers.cool())), false);
         for (String json : List.of(Json.of(view(Answers.proved())), Json.of(view(Answers.unequal())), Json.of(view(value)),

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import sledwright.domain.Build;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
@@ -20,6 +21,7 @@ import sledwright.explain.Relaxation;
 import sledwright.explain.WhyNot;
 import sledwright.generator.Findings;
 import sledwright.generator.Status;
+import sledwright.rules.Order;
 import sledwright.rules.Violation;
 import sledwright.samples.Answers;
 import sledwright.samples.Samples;
@@ -53,8 +55,9 @@ class TextTest {
                 1     20  2400  processor  153.6         400     287   328.1
                 2     24  2400  processor  153.6      ~499.2     391   440.3
                 ~ an estimate: cores x all-core clock x the generation's factor
-                2 - For 258.00 EUR more than the best: 4 more cores (24), 128 GB more usable
-                    memory (256) and 99.2 more throughput (499.2), but 104 W more load (391).
+                2 - For 258.00 EUR more than the best: 4 more cores (24; 64.50 EUR a core), 128
+                    GB more usable memory (256; 2.02 EUR a GB) and 99.2 more throughput (499.2),
+                    but 104 W more load (391).
 
                 The best build
                 BOX (BOX), 2 x P10 (10 cores, 2.2 GHz, 2.6 GHz all cores), heat sink LOW, 2 x
@@ -84,11 +87,16 @@ class TextTest {
 
                 Why
                 - The memory runs at 2400 MT/s: P10 drives no faster memory.
-                - Met exactly, with nothing to spare: cores (20) and usable memory (128 GB).
+                - Met exactly, with nothing to spare: number of cores (20) and usable memory
+                  (128 GB).
                 - The next tightest requirement is memory bandwidth: 153.6 GB/s against 120 GB/s
                   asked, 33.6 GB/s to spare (28 %).
                 - The tightest limit is the load: 287 W of 420 W, 133 W to spare.
                 - The last to arrive is R16, in 2 days.
+                - The machine costs 594.00 EUR, 1.49 EUR for each unit of throughput.
+                - The memory bandwidth is 153.6 GB/s; the price comes to 3.87 EUR for each GB/s.
+                - The usable memory is 128 GB; the price comes to 4.64 EUR for each GB.
+                - The number of cores is 20; the price comes to 29.70 EUR for each core.
                 """);
     }
 
@@ -135,6 +143,18 @@ class TextTest {
                 - 2 machines: 8 x R16B
                 - 1 machine: 8 x R16
                 """);
+    }
+
+    /** The heavier machine runs its memory faster: 8 channels at 2400 and at 2133 MT/s. */
+    @Test
+    void figuresAreThoseThatEachMachineReaches() {
+        Build fast = Samples.machine().channels(4, Samples.module("R16H", 16).powerW(6).make()).build();
+        Build slow = Samples.machine().channels(4, Samples.module("R16S", 16).mts(2133).make()).build();
+        BuildView view = BuildView.of(Order.of(List.of(fast, slow), List.of(), Answers.ASKED.withMachines(2), Answers.SHOP), false);
+        assertThat(view.heaviest().figures().bandwidthGbs()).isEqualTo(153.6);
+        assertThat(view.figures().bandwidthGbs()).isEqualTo(136.512);
+        assertThat(view.figures().speed().mts()).isEqualTo(2133);
+        assertThat(view.figures().loadW()).isEqualTo(303);
     }
 
     @Test
@@ -185,7 +205,8 @@ class TextTest {
     @Test
     void anImpossibleRequestShowsWhatConflictsAndWhatWouldDo() {
         Explanation explanation = new Explanation(List.of(new WhyNot("R32", WhyNot.Verdict.BEATEN, List.of("It is dearer."), List.of(), Optional.empty())),
-                List.of(new Conflict(List.of("limit.price", "require.cores"), List.of("budget", "cores"), "20 cores cost more than 100.00 EUR.")),
+                List.of(new Conflict(List.of(new Conflict.Member("limit.price", Optional.empty(), "a price"),
+                        new Conflict.Member("use", Optional.of("R16"), "R16 in every machine")), List.of("budget", "cores"), "20 cores cost more than 100.00 EUR.")),
                 List.of(new Relaxation(List.of(new Relaxation.Change("limit.price", "100.00", "594.00")), new BigDecimal("594.00"), "With 594.00 EUR a build exists.")), List.of());
         assertThat(QuoteText.of(QuoteView.of(Answers.outcome(Answers.findings(Answers.ASKED, Status.IMPOSSIBLE)), Answers.SHOP, explanation), Screen.PLAIN))
                 .isEqualTo("""
@@ -199,7 +220,7 @@ class TextTest {
                 - With 594.00 EUR a build exists.
 
                 Why not R32
-                It is dearer.
+                - It is dearer.
                 """);
     }
 
