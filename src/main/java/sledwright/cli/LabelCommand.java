@@ -10,7 +10,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.input.Faults;
 import sledwright.input.Located;
-import sledwright.input.TextFile;
 import sledwright.label.LabelLines;
 import sledwright.label.ModuleRow;
 import sledwright.label.Reading;
@@ -34,8 +33,6 @@ import sledwright.report.LabelView;
             "  sledwright label --file labels.txt --format csv",
             "  sledwright label --spd dump.bin"})
 final class LabelCommand implements Callable<Integer> {
-
-    private static final int MOST_MEGABYTES = 3;
 
     private final Terminal terminal;
 
@@ -64,7 +61,7 @@ final class LabelCommand implements Callable<Integer> {
         Output output = shared.output(terminal);
         Faults faults = new Faults();
         List<Located<String>> labels = new ArrayList<>(LabelLines.ofArguments(texts));
-        files.forEach(file -> labels.addAll(LabelLines.ofFile(TextFile.lines(file, MOST_MEGABYTES, faults))));
+        files.forEach(file -> labels.addAll(LabelLines.ofFile(file, faults)));
         List<Reading> readings = new ArrayList<>(LabelLines.read(labels, faults));
         spds.forEach(file -> SpdReader.read(file, faults).ifPresent(readings::add));
         faults.throwIfAny();

@@ -9,10 +9,9 @@ import java.util.Optional;
 /**
  * A memory generation with what its labels may say.
  *
- * <p>Rates and designations: for DDR3 JESD79-3 as quoted in published material, for DDR4 the installation and service guide of System
- * x3650 M5, p. 184; those above DDR4-2400 and of DDR5 follow by arithmetic. Voltages: installation and service guide of System x3550
- * M4, p. 60 (DDR3: none 1.5 V, L 1.35 V) and x3650 M5, p. 184 (DDR4: none 1.2 V); DDR3's U and DDR5 are from memory. Densities: from
- * memory of the SPD's encodings.
+ * <p>Rates and designations of DDR3 and of DDR4 up to 2400, and the voltages that DDR3's L and no letter state, are as published
+ * material quotes the standards; the later designations follow by arithmetic. DDR3's U, the voltage of DDR5 and the densities are from
+ * memory. docs/labels.md has it fact by fact.
  */
 public enum Generation {
     DDR3(3, rates(800, 6400, 1066, 8500, 1333, 10600, 1600, 12800, 1866, 14900, 2133, 17000),

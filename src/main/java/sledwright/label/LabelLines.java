@@ -1,5 +1,6 @@
 package sledwright.label;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -7,9 +8,12 @@ import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Located;
 import sledwright.input.Place;
+import sledwright.input.TextFile;
 
 /** Labels as a user gives them: on the command line, or one on each line of a file. */
 public final class LabelLines {
+
+    private static final int MOST_MEGABYTES = 3;
 
     private LabelLines() {
     }
@@ -47,9 +51,15 @@ public final class LabelLines {
         kinds.clear();
     }
 
-    /** The labels among the lines of a file; empty lines and those that begin with # are passed over. */
-    public static List<Located<String>> ofFile(List<Located<String>> lines) {
-        return lines.stream().filter(line -> !line.value().isBlank() && !line.value().strip().startsWith("#")).toList();
+    /** The labels of a file; empty lines and those that begin with # are passed over. None, with a fault, when it has no label. */
+    public static List<Located<String>> ofFile(Path file, Faults faults) {
+        int before = faults.size();
+        List<Located<String>> labels = TextFile.lines(file, MOST_MEGABYTES, faults).stream()
+                .filter(line -> !line.value().isBlank() && !line.value().strip().startsWith("#")).toList();
+        if (labels.isEmpty() && !faults.since(before)) {
+            faults.add(Place.of(file.toString()), "holds no label; it would have one on each line");
+        }
+        return labels;
     }
 
     /** The modules that those labels are on; those with a fault are left out. */

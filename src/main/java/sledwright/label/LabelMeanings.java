@@ -45,8 +45,8 @@ final class LabelMeanings {
         String ranks = COUNTS.get(org.ranks()) + (org.ranks() == 1 ? " rank" : " ranks");
         String written = org.toString().substring(0, org.toString().indexOf('x'));
         if (org.stacked()) {
-            add("ranks", written, "%s of packages, each a stack of %s: %d logical ranks".formatted(ranks, COUNTS.get(org.layers()), org.logicalRanks()),
-                    true);
+            String layers = COUNTS.get(org.layers());
+            add("ranks", written, "%s of packages, each a stack of %s: %d logical ranks".formatted(ranks, layers, org.logicalRanks()), true);
         } else {
             boolean dual = org.stacking() == Organisation.Stacking.DUAL_DIE;
             add("ranks", written, ranks + (dual ? ", in packages of several dies" : ""), dual);
@@ -75,8 +75,8 @@ final class LabelMeanings {
         String cycles = latency.map(known -> known + " cycles (CL-tRCD-tRP)")
                 .orElse("the letter alone does not tell the cycles" + (label.stacked() ? " of a stacked module" : " at this rate"));
         boolean usual = bin.usualAt(label.mts());
-        String others = usual ? "" : "; unusual at %d MT/s, which has %s".formatted(label.mts(), SpeedBin.of(label.generation()).stream()
-                .filter(known -> known.usualAt(label.mts())).map(Enum::name).collect(Collectors.joining(", ")));
+        String others = usual ? "" : "; unusual at %d MT/s, which has %s".formatted(label.mts(),
+                SpeedBin.of(label.generation(), Optional.of(label.mts())).stream().map(Enum::name).collect(Collectors.joining(", ")));
         add("bin", bin.name(), cycles + others, latency.isPresent() && bin.fromMemory(label.stacked()) || !usual);
     }
 

@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sledwright.input.Faults;
 import sledwright.input.Field;
-import sledwright.input.Nearest;
 import sledwright.input.Place;
 import sledwright.label.ModuleLabel.Form;
 
@@ -21,6 +20,8 @@ record LabelTail(Generation generation, String voltage, Form form, int mts, Opti
                  Optional<Latency> latency, Optional<String> card, Optional<String> revision, Optional<String> spd, List<String> suffixes) {
 
     private static final int MOST_SUFFIXES = 2;
+    /** A figure of no rate is taken for one in MB/s from here on. */
+    private static final int LEAST_DESIGNATION = 10_000;
     private static final Pattern TYPE_AND_CARD = Pattern.compile("([A-Z])(?:([A-Z]{1,2}?)([0-9A-Z])?)?");
     private static final Pattern CARD = Pattern.compile("([A-Z]{1,2}?)([0-9A-Z])?");
     private static final Pattern SUFFIX = Pattern.compile("[A-Z]{1,2}\\d?");
@@ -43,7 +44,8 @@ record LabelTail(Generation generation, String voltage, Form form, int mts, Opti
 
     /** This with what another designation on the label adds; empty where the two contradict each other. */
     Optional<LabelTail> joined(LabelTail other) {
-        if (generation != other.generation || mts != other.mts || letter.isPresent() && other.letter.isPresent() && !letter.equals(other.letter)) {
+        boolean lettersDiffer = letter.isPresent() && other.letter.isPresent() && !letter.equals(other.letter);
+        if (generation != other.generation || mts != other.mts || lettersDiffer) {
             return Optional.empty();
         }
         return Optional.of(weight() >= other.weight() ? this : other);
@@ -95,35 +97,39 @@ record LabelTail(Generation generation, String voltage, Form form, int mts, Opti
             int figure = Integer.parseInt(rate.group(4));
             Optional<Generation.Rate> bySpeed = generation.ofMts(figure);
             Optional<Generation.Rate> found = bySpeed.or(() -> generation.ofDesignation(figure));
-            if (found.isEmpty()) {
-                unknownRate(figure);
+            if (found.isEmpty() && unknownRate(figure)) {
                 return Optional.empty();
             }
             // DDR3 labels have one form, so a rate in MT/s there is a seller's, with the letter of the type behind it.
-            Form form = bySpeed.isPresent() && generation != Generation.DDR3 ? Form.SPEED : Form.BANDWIDTH;
+            boolean bandwidth = generation == Generation.DDR3 || bySpeed.isEmpty() && (found.isPresent() || figure >= LEAST_DESIGNATION);
+            Form form = bandwidth ? Form.BANDWIDTH : Form.SPEED;
             if (form == Form.SPEED) {
-                speedForm(rate.group(5));
+                speedForm(rate.group(5), found.map(Generation.Rate::mts));
             } else {
                 bandwidthForm(rate.group(5));
             }
-            return Optional.of(new LabelTail(generation, voltage, form, found.get().mts(), bin, letter, latency, card, revision, spd, suffixes));
+            return found.map(exact -> new LabelTail(generation, voltage, form, exact.mts(), bin,
+                    letter, latency, card, revision, spd, suffixes));
         }
 
-        private void unknownRate(int figure) {
-            String elsewhere = Stream.of(Generation.values()).filter(other -> other.ofMts(figure).or(() -> other.ofDesignation(figure)).isPresent())
+        /** Reports the rate; whether it is one of another generation, so that nothing behind it can be judged. */
+        private boolean unknownRate(int figure) {
+            String elsewhere = Stream.of(Generation.values())
+                    .filter(other -> other.ofMts(figure).or(() -> other.ofDesignation(figure)).isPresent())
                     .map(other -> "; %s-%d would be right".formatted(other.prefix(), figure)).collect(Collectors.joining());
             fault("speed", rate.group(4), "is no rate of %s in MT/s or MB/s; the nearest is %s%s"
                     .formatted(generation, generation.nearest(figure), elsewhere));
+            return !elsewhere.isEmpty();
         }
 
-        private void speedForm(String glued) {
+        private void speedForm(String glued, Optional<Integer> mts) {
             if (!glued.isEmpty()) {
                 bin = SpeedBin.named(glued, generation);
                 if (bin.isEmpty()) {
-                    String rather = ModuleLetter.named(glued, generation).isPresent() && parts.isEmpty()
-                            ? "; a module's type stands behind a hyphen: %s-%s-%s".formatted(generation.prefix(), rate.group(4), glued) : "";
-                    fault("bin", glued, "must be a speed bin of %s: %s%s".formatted(generation, names(SpeedBin.of(generation)),
-                            rather.isEmpty() ? new Nearest(SpeedBin.of(generation).stream().map(Enum::name).toList()).hint(glued) : rather));
+                    String printed = generation.prefix() + "-" + rate.group(4);
+                    String type = ModuleLetter.named(glued, generation).isPresent() && parts.isEmpty()
+                            ? "; a module's type stands behind a hyphen: %s-%s".formatted(printed, glued) : "";
+                    fault("bin", glued, "must be a speed bin: %s has %s%s".formatted(printed, names(SpeedBin.of(generation, mts)), type));
                 }
             } else if (!parts.isEmpty() && ModuleLetter.named(parts.peek(), generation).isEmpty()) {
                 bin = SpeedBin.named(parts.peek(), generation);
@@ -174,7 +180,8 @@ record LabelTail(Generation generation, String voltage, Form form, int mts, Opti
         }
 
         private void bandwidthForm(String glued) {
-            String written = glued.isEmpty() && !parts.isEmpty() && ModuleLetter.named(parts.peek(), generation).isPresent() ? parts.poll() : glued;
+            boolean apart = glued.isEmpty() && !parts.isEmpty() && ModuleLetter.named(parts.peek(), generation).isPresent();
+            String written = apart ? parts.poll() : glued;
             if (!written.isEmpty()) {
                 type(written);
             }

@@ -30,9 +30,10 @@ public record ModuleLabel(Optional<Integer> capacityGb, Optional<Organisation> o
 
     public ModuleLabel {
         suffixes = List.copyOf(suffixes);
-        if (generation == Generation.DDR3 && form == Form.SPEED || form == Form.SPEED && latency.isPresent()
-                || form == Form.BANDWIDTH && bin.isPresent() || revision.isPresent() && card.isEmpty()
-                || form == Form.SPEED && card.isPresent() && letter.isEmpty() || form == Form.BANDWIDTH && spd.isPresent() && latency.isEmpty()) {
+        boolean fits = form == Form.SPEED
+                ? generation != Generation.DDR3 && latency.isEmpty() && (card.isEmpty() || letter.isPresent())
+                : bin.isEmpty() && (spd.isEmpty() || latency.isPresent());
+        if (!fits || revision.isPresent() && card.isEmpty()) {
             throw new IllegalArgumentException("fields that no label has together");
         }
     }

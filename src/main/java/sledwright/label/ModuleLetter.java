@@ -8,7 +8,7 @@ import sledwright.domain.ModuleType;
 /**
  * The letter that states how a module is buffered.
  *
- * <p>R, L, E and U as server makers' guides print them (System x3550 M4, p. 60). DDR5's P is from one trade list, which prints it on a
+ * <p>R, L, E and U as server makers' guides print them. DDR5's P is from one trade list, which prints it on a
  * registered module of 72 bits, and otherwise from memory.
  */
 public enum ModuleLetter {

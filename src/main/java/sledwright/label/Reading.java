@@ -53,8 +53,8 @@ public record Reading(String from, ModuleLabel label, ModuleRow row, List<Meanin
         if (label.organisation().isEmpty()) {
             unknown.add(new Unknown("ranks", "left empty, like logical_ranks and device_width: the label as given has no field such as 2Rx4"));
         } else if (label.type().equals(Optional.of(ModuleType.LRDIMM))) {
-            unknown.add(new Unknown("logical_ranks", "as many as ranks, the safe side: a load-reduced module may show the controller fewer; its data "
-                    + "sheet tells"));
+            unknown.add(new Unknown("logical_ranks", "as many as ranks, the safe side: a load-reduced module may show the controller "
+                    + "fewer; its data sheet tells"));
         }
         unknown.add(new Unknown("power_w", "left empty: no label or SPD states it; from the module's data sheet"));
         unknown.add(new Unknown("price and stock", "rows of offers.csv, under the same sku"));

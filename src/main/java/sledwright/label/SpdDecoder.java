@@ -44,7 +44,8 @@ final class SpdDecoder {
         ModuleLabel label = label(letter, organisation.orElseThrow(), capacityGb, rate.get().mts(), latency);
         mean("voltage", layout == SpdLayout.DDR3 ? 6 : 11, LabelMeanings.plain(label.volts()) + " V");
         mean("CAS latency", layout.taa.get(0), latency + " cycles (CL-tRCD-tRP)");
-        label.card().ifPresent(card -> mean("raw card", layout.card, "board design %s, revision %s".formatted(card, label.revision().orElse(""))));
+        String revision = label.revision().orElse("");
+        label.card().ifPresent(card -> mean("raw card", layout.card, "board design %s, revision %s".formatted(card, revision)));
         mean("SPD revision", 1, spd.bits(1, 4, 4) + "." + spd.bits(1, 0, 4));
         Optional<String> part = part();
         part.ifPresent(number -> mean("part number", layout.part, number));
@@ -138,8 +139,9 @@ final class SpdDecoder {
         Optional<String> revision = card.map(known -> String.valueOf(layout.cardRevision(spd)));
         Optional<SpeedBin> bin = speedForm ? SpeedBin.of(latency, layout.generation, mts, organisation.stacked()) : Optional.empty();
         String spdRevision = "%d%d".formatted(spd.bits(1, 4, 4), spd.bits(1, 0, 4));
-        return new ModuleLabel(capacityGb, Optional.of(organisation), layout.generation, layout.voltage(spd), speedForm ? Form.SPEED : Form.BANDWIDTH,
-                mts, bin, letter, speedForm ? Optional.empty() : Optional.of(new Latency(latency.cycles().subList(0, 1))), card, revision,
+        Optional<Latency> cas = speedForm ? Optional.empty() : Optional.of(new Latency(latency.cycles().subList(0, 1)));
+        return new ModuleLabel(capacityGb, Optional.of(organisation), layout.generation, layout.voltage(spd),
+                speedForm ? Form.SPEED : Form.BANDWIDTH, mts, bin, letter, cas, card, revision,
                 Optional.of(spdRevision).filter(digits -> digits.length() == 2), List.of());
     }
 

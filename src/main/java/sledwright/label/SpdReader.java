@@ -70,7 +70,8 @@ public final class SpdReader {
 
     private static void check(String covered, int computed, int stored, Place place, Faults faults) {
         if (computed != stored) {
-            faults.add(place, "checksum 0x%04X of bytes %s must be 0x%04X: the dump is damaged; read it again".formatted(stored, covered, computed));
+            faults.add(place, "checksum 0x%04X of bytes %s must be 0x%04X: the dump is damaged; read it again"
+                    .formatted(stored, covered, computed));
         }
     }
 }

@@ -54,13 +54,18 @@ public enum SpeedBin {
         return Arrays.stream(values()).filter(bin -> bin.generation == generation).toList();
     }
 
+    /** Those usual at a rate; all where the rate is not known. */
+    static List<SpeedBin> of(Generation generation, Optional<Integer> mts) {
+        return of(generation).stream().filter(bin -> mts.map(bin::usualAt).orElse(true)).toList();
+    }
+
     static Optional<SpeedBin> named(String letters, Generation generation) {
         return of(generation).stream().filter(bin -> bin.name().equals(letters)).findFirst();
     }
 
     /** The bin of those cycles at that rate. */
     static Optional<SpeedBin> of(Latency latency, Generation generation, int mts, boolean stacked) {
-        return of(generation).stream().filter(bin -> bin.rates.contains(mts) && bin.latency(mts, stacked).equals(Optional.of(latency))).findFirst();
+        return of(generation, Optional.of(mts)).stream().filter(bin -> bin.latency(mts, stacked).equals(Optional.of(latency))).findFirst();
     }
 
     /** CL-tRCD-tRP; empty where the letter alone does not tell. */

@@ -93,7 +93,7 @@ class LabelReaderTest {
             16GB 2Rx4 PC4-2401T-RA1-11 | speed "2401": | the nearest is PC4-2400
             16GB 2Rx4 PC4-19000R | speed "19000": | the nearest is PC4-19200
             16GB 2Rx4 PC4-4800B-RA1 | speed "4800": | PC5-4800 would be right
-            16GB 2Rx4 PC4-2400X-RA1-11 | bin "X": must be a speed bin of DDR4 | did you mean
+            16GB 2Rx4 PC4-2400X-RA1-11 | bin "X": must be a speed bin | PC4-2400 has P, R, T, U
             16GB 2Rx4 PC4-2400E | bin "E": | PC4-2400-E
             16GB 2Rx4 PC4-2400T-SA1-11 | type "S": must be R (registered), L | small-outline
             16GB 2Rx4 PC4-2400T-RA1X-11 | type and raw card "RA1X": | must be like RA1
@@ -122,8 +122,10 @@ class LabelReaderTest {
 
     @Test
     void everyFieldThatIsWrongIsNamed() {
-        assertThat(faults("16GX 3Rx4 PC4-2400X-ZA1")).extracting(message -> message.substring(0, message.indexOf('"') - 1))
-                .containsExactly("capacity", "ranks x width", "bin", "type");
+        assertThat(faults("16GX 3Rx4 PC4-2401X-ZA1-1")).extracting(message -> message.substring(0, message.indexOf('"') - 1))
+                .containsExactly("capacity", "ranks x width", "speed", "bin", "type", "SPD revision");
+        assertThat(faults("PC4-19001Z-1-1-A12")).extracting(message -> message.substring(0, message.indexOf('"') - 1))
+                .containsExactly("speed", "type", "CAS latency", "SPD revision", "raw card");
     }
 
     @Test

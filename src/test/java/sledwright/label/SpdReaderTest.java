@@ -164,6 +164,12 @@ class SpdReaderTest {
         }
     }
 
+    /** The dump of docs/labels.md. */
+    @Test
+    void theDumpOfTheDocument() throws IOException {
+        assertThat(Path.of("src/test/resources/spd/ddr4.txt")).hasContent(SpdImage.hexdump(SpdImage.ddr4().bytes()));
+    }
+
     @Test
     void files(@TempDir Path folder) throws IOException {
         Path file = Files.write(folder.resolve("spd.bin"), SpdImage.ddr4().bytes());
