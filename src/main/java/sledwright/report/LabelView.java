@@ -12,7 +12,7 @@ import sledwright.label.Reading;
  * Modules as read from labels or SPDs.
  *
  * @param readings every module, in the order in which it was given
- * @param rows     for memory.csv: modules of one sku and alike in everything stand once
+ * @param rows     for memory.csv: modules alike in everything but the description stand once
  */
 public record LabelView(List<Reading> readings, List<ModuleRow> rows) {
 
@@ -26,8 +26,12 @@ public record LabelView(List<Reading> readings, List<ModuleRow> rows) {
     }
 
     public static LabelView of(List<Reading> readings) {
-        Map<String, ModuleRow> rows = new LinkedHashMap<>();
-        readings.forEach(reading -> rows.putIfAbsent(reading.row().sku(), reading.row()));
+        Map<List<Optional<Object>>, ModuleRow> rows = new LinkedHashMap<>();
+        for (Reading reading : readings) {
+            List<Optional<Object>> alike = new ArrayList<>(cells(reading.row()));
+            alike.remove(COLUMNS.indexOf("description"));
+            rows.putIfAbsent(alike, reading.row());
+        }
         return new LabelView(readings, new ArrayList<>(rows.values()));
     }
 

@@ -126,6 +126,16 @@ class LabelCommandTest {
         assertThat(Run.of("label", "--spd", binary.toString()).out()).contains("byte 12: 0x08", "as the standard prints it: 16GB 2Rx4");
     }
 
+    /** Two part numbers alike on unlike modules are both kept, for the catalogue to refuse. */
+    @Test
+    void rowsThatDifferAreAllKept(@TempDir Path folder) throws IOException {
+        byte[] other = SpdImage.ddr4().withRanks(1).bytes();
+        Path one = Files.write(folder.resolve("one.bin"), SpdImage.ddr4().bytes());
+        Path two = Files.write(folder.resolve("two.bin"), other);
+        Run run = Run.of("label", "--spd", one.toString(), "--spd", two.toString(), "--spd", one.toString(), "--format", "csv");
+        assertThat(run.out().lines().skip(1).map(line -> line.split(",")[4])).containsExactly("16", "8");
+    }
+
     @Test
     void nothingToReadIsWrong(@TempDir Path folder) throws IOException {
         Path empty = Files.write(folder.resolve("empty.txt"), List.of("# none", ""));

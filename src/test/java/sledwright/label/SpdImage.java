@@ -31,6 +31,10 @@ public record SpdImage(int ddr, char letter, int ranks, int width, int layers, i
         return new SpdImage(3, 'R', 2, 4, 1, 2048, 1600, 1.35, 13_750, 13_750, 'E', 2, "DEMO-8");
     }
 
+    public SpdImage withRanks(int count) {
+        return new SpdImage(ddr, letter, count, width, layers, dieMbit, mts, volts, taaPs, trcdPs, card, cardRevision, part);
+    }
+
     /** Modules of every kind, drawn at random. */
     public static List<SpdImage> some(int ddr, int count, long seed) {
         Random random = new Random(seed);
