@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import sledwright.explain.Relaxation;
+import sledwright.explain.Steps;
 import sledwright.explain.WhyNot;
 import sledwright.metrics.Figures;
 import sledwright.report.QuoteView.Alternative;
@@ -109,6 +110,52 @@ public final class Json {
         }
         out.writeEndArray();
         strings("notes", view.explanation().notes());
+        if (view.steps().isPresent()) {
+            out.writeObjectFieldStart("steps");
+            steps(view.steps().get());
+            out.writeEndObject();
+        } else {
+            out.writeNullField("steps");
+        }
+    }
+
+    private void steps(Steps steps) throws IOException {
+        out.writeArrayFieldStart("requirements");
+        for (Steps.Curve curve : steps.curves()) {
+            out.writeStartObject();
+            out.writeStringField("key", curve.key());
+            out.writeNumberField("asked", Decimals.of(curve.asked()));
+            out.writeArrayFieldStart("steps");
+            for (Steps.Step step : curve.steps()) {
+                out.writeStartObject();
+                out.writeNumberField("up_to", Decimals.of(step.upTo()));
+                out.writeNumberField("best", step.best());
+                out.writeNumberField("change", step.change());
+                out.writeNumberField("price", step.price());
+                out.writeBooleanField("within_limit", step.within());
+                out.writeBooleanField("asked", curve.isAsked(step));
+                out.writeEndObject();
+            }
+            out.writeEndArray();
+            out.writeBooleanField("first", curve.first());
+            out.writeBooleanField("last", curve.last());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        out.writeArrayFieldStart("parts");
+        for (Steps.PriceRange part : steps.parts()) {
+            out.writeStartObject();
+            out.writeStringField("sku", part.sku());
+            out.writeNumberField("units", part.units());
+            out.writeNumberField("unit_price", part.unitPrice());
+            out.writeNumberField("from", part.from());
+            number("to", part.to());
+            out.writeStringField("from_set_by", part.below().label());
+            out.writeStringField("to_set_by", part.above().label());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        strings("notes", steps.notes());
     }
 
     private void whyNot(WhyNot answer) throws IOException {

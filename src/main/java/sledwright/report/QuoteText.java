@@ -41,6 +41,7 @@ public final class QuoteText {
             addBest(view.alternatives().get(0));
         }
         addExplanation();
+        view.steps().ifPresent(steps -> StepsText.add(page, steps, view));
         return page.toString();
     }
 
