@@ -98,10 +98,10 @@ final class StepsText {
     private static String ends(PriceRange part) {
         List<String> ends = new ArrayList<>();
         if (part.below() == End.FREE && part.from().signum() > 0) {
-            ends.add("below, a unit would cost less than nothing");
+            ends.add("from: its cheapest lot is free then");
         }
         if (part.above() == End.PRICE_LIMIT) {
-            ends.add("above, the price limit is passed");
+            ends.add("to: the limit of the price");
         }
         return String.join("; ", ends);
     }
