@@ -72,6 +72,7 @@ public final class Main implements Runnable {
         CommandLine line = new CommandLine(new Main())
                 .addSubcommand(new QuoteCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal))
+                .addSubcommand(new UpgradeCommand(terminal))
                 .addSubcommand(new CatalogCommand(terminal));
         // Help stays plain: finding out what a terminal can show takes longer than showing it.
         return line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))

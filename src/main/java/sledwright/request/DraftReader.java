@@ -57,6 +57,13 @@ final class DraftReader {
         return draft(Objective.CHEAPEST, WorthFields.NONE, Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP, List.of(), List.of(), List.of());
     }
 
+    /** A request that chooses what to do to a build: what is spent is all that such a choice can make least. */
+    Draft upgrade() {
+        top.wordIfAny("objective", word -> Objective.named(word).filter(Objective.CHEAPEST::equals), List.of(Objective.CHEAPEST.label()));
+        return draft(Objective.CHEAPEST, WorthFields.NONE, Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP, top.list("platforms"),
+                top.list("forbid"), top.list("use"));
+    }
+
     private Draft draft(Objective objective, WorthFields worth, int alternatives, double step,
                         List<Field> platforms, List<Field> forbid, List<Field> use) {
         Optional<Section> limit = top.section("limit");
