@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
             "  sledwright quote scenarios/render-node.yaml",
             "  sledwright check scenarios/build-valid.yaml",
             "  sledwright catalog catalogs/heronfold-yard",
+            "  sledwright upgrade scenarios/sled-in-place.yaml",
             "",
             "'sledwright COMMAND --help' shows the options of a command."})
 public final class Main implements Runnable {
@@ -72,8 +73,8 @@ public final class Main implements Runnable {
         CommandLine line = new CommandLine(new Main())
                 .addSubcommand(new QuoteCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal))
-                .addSubcommand(new UpgradeCommand(terminal))
-                .addSubcommand(new CatalogCommand(terminal));
+                .addSubcommand(new CatalogCommand(terminal))
+                .addSubcommand(new UpgradeCommand(terminal));
         // Help stays plain: finding out what a terminal can show takes longer than showing it.
         return line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .setExpandAtFiles(false)

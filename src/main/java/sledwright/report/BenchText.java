@@ -2,7 +2,6 @@ package sledwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import sledwright.planner.upgrade.BenchStep;
 import sledwright.planner.upgrade.BenchStep.Action;
 
@@ -30,6 +29,11 @@ final class BenchText {
         return one.action() == other.action() && one.part() == other.part() && one.sku().equals(other.sku());
     }
 
+    private static String list(List<String> items) {
+        int last = items.size() - 1;
+        return last == 0 ? items.get(0) : String.join(", ", items.subList(0, last)) + " and " + items.get(last);
+    }
+
     /** One step. */
     static String sentence(BenchStep step) {
         return sentence(List.of(step));
@@ -37,10 +41,11 @@ final class BenchText {
 
     private static String sentence(List<BenchStep> like) {
         BenchStep first = like.get(0);
-        String places = like.stream().map(step -> step.from().or(step::to).orElseThrow()).collect(Collectors.joining(", "));
-        String slots = (like.size() == 1 ? "slot " : "slots ") + places;
-        String number = like.size() == 1 ? "" : like.size() + " x ";
-        String what = number + first.sku();
+        List<String> named = like.stream().map(step -> step.from().or(step::to).orElseThrow()).toList();
+        String places = list(named);
+        String slots = (like.size() == 1 ? "slot " : "slots ") + String.join(", ", named);
+        String what = (like.size() == 1 ? "" : like.size() + " x ") + first.sku();
+        String them = like.size() == 1 ? "it" : "them";
         return switch (first.part()) {
             case MODULE -> switch (first.action()) {
                 case TAKE_OUT -> "Take %s out of %s.".formatted(what, slots);
@@ -56,13 +61,13 @@ final class BenchText {
             };
             case HEAT_SINK -> switch (first.action()) {
                 case TAKE_OUT -> "Take heat sink %s off %s.".formatted(what, places);
-                case LAY_ASIDE -> "Take heat sink %s off %s and lay it aside.".formatted(what, places);
+                case LAY_ASIDE -> "Take heat sink %s off %s and lay %s aside.".formatted(what, places, them);
                 case MOVE -> "Move heat sink %s from %s to %s.".formatted(what, first.from().orElseThrow(), first.to().orElseThrow());
                 case PUT_IN -> "Put heat sink %s on %s.".formatted(what, places);
             };
             case SUPPLY -> switch (first.action()) {
                 case TAKE_OUT -> "Pull %s (%s).".formatted(what, places);
-                case LAY_ASIDE -> "Pull %s (%s) and lay it aside.".formatted(what, places);
+                case LAY_ASIDE -> "Pull %s (%s) and lay %s aside.".formatted(what, places, them);
                 case MOVE -> "Move %s from %s to %s.".formatted(what, first.from().orElseThrow(), first.to().orElseThrow());
                 case PUT_IN -> "Put in %s (%s).".formatted(what, places);
             };

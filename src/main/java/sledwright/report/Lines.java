@@ -46,7 +46,7 @@ final class Lines {
         plan.order().picks().stream().sorted(Comparator.comparingInt(made::place)).forEach(made::addPart);
         if (plan.changesAnything()) {
             made.add(Line.Kind.LABOUR, "per machine", installed.machines(), shop.labour().perMachine());
-            made.add(Line.Kind.LABOUR, "per memory module put in", plan.modulesPutIn(), shop.labour().perModule());
+            made.add(Line.Kind.LABOUR, "per memory module", plan.modulesPutIn(), shop.labour().perModule());
         }
         made.addLicence();
         plan.pulled().entrySet().stream().sorted(Comparator.comparingInt(part -> made.place(part.getKey())))

@@ -78,7 +78,7 @@ public final class UpgradeText {
 
     private String whole() {
         if (view.whole().isEmpty()) {
-            return view.wholeProved() ? "bought whole: no machine of the catalogue answers the request"
+            return view.wholeProved() ? "bought whole: no machine of the catalogue answers the request within its limits"
                     : "bought whole: nothing found before the time limit";
         }
         Bought whole = view.whole().get();

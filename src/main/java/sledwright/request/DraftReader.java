@@ -59,7 +59,9 @@ final class DraftReader {
 
     /** A request that chooses what to do to a build: what is spent is all that such a choice can make least. */
     Draft upgrade() {
-        top.wordIfAny("objective", word -> Objective.named(word).filter(Objective.CHEAPEST::equals), List.of(Objective.CHEAPEST.label()));
+        Optional<Field> objective = top.field("objective");
+        objective.flatMap(field -> field.word(Objective::named, OBJECTIVES, faults)).filter(other -> other != Objective.CHEAPEST)
+                .ifPresent(other -> objective.get().fault("must be cheapest here", faults));
         return draft(Objective.CHEAPEST, WorthFields.NONE, Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP, top.list("platforms"),
                 top.list("forbid"), top.list("use"));
     }
