@@ -51,7 +51,7 @@ final class ChoiceDemands {
 
         @Override
         public String rule() {
-            return InStock.ID;
+            return "";
         }
 
         @Override

@@ -13,7 +13,7 @@ interface Demand {
         return Optional.empty();
     }
 
-    /** The identifier of the rule that a build breaks which does not grant this. */
+    /** The identifier of the rule that a build breaks which does not grant this; empty where that is no matter of one build. */
     String rule();
 
     /** The value as a request file writes it. */

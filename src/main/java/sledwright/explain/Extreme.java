@@ -17,7 +17,7 @@ final class Extreme {
      *
      * @param reached can be had
      * @param asked   cannot be had
-     * @param step    figures differ by this at least
+     * @param step    figures differ by this at least; only {@code reached} and multiples of it above are asked for
      * @param atLeast the figure of something that has at least so much; empty where nothing has
      */
     static double greatest(double reached, double asked, double step, DoubleFunction<OptionalDouble> atLeast) {
@@ -26,7 +26,7 @@ final class Extreme {
         boolean nextUp = true;
         while (had + step < notHad) {
             // Figures come in few values: what was just reached is often the last of them.
-            double probe = nextUp ? had + step : Math.max(had + step, (had + notHad) / 2);
+            double probe = had + step * (nextUp ? 1 : Math.max(1, Math.floor((notHad - had) / step / 2)));
             OptionalDouble found = atLeast.apply(probe);
             if (found.isPresent()) {
                 had = Math.max(probe, found.getAsDouble());

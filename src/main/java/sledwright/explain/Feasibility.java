@@ -1,7 +1,6 @@
 package sledwright.explain;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -58,9 +57,8 @@ final class Feasibility implements Predicate<Set<Demand>> {
             unmet.add(Set.copyOf(kept));
             return false;
         }
-        Set<Demand> all = new HashSet<>(kept);
-        all.addAll(metBy(order.get()));
-        met.add(all);
+        met.add(Set.copyOf(kept));
+        met.add(metBy(order.get()));
         return true;
     }
 
@@ -73,7 +71,10 @@ final class Feasibility implements Predicate<Set<Demand>> {
         return oracle.cheapest(terms);
     }
 
-    /** The demands that an order meets although not all of them were asked of it. */
+    /**
+     * The demands that an order meets together, asked of it or not. They may lack some that were asked: a memory mode that was not asked
+     * changes what the memory is worth.
+     */
     private Set<Demand> metBy(Order order) {
         List<Pick> picks = order.picks().stream().map(this::fromTheRealLot).toList();
         List<Violation> broken = Stream.concat(

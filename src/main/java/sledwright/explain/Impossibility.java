@@ -90,7 +90,7 @@ final class Impossibility {
     private Conflict conflict(List<Demand> conflict) {
         List<Conflict.Member> members = conflict.stream()
                 .map(demand -> new Conflict.Member(demand.key(), demand.sku(), demand.words())).toList();
-        List<String> rules = conflict.stream().map(Demand::rule).distinct().toList();
+        List<String> rules = conflict.stream().map(Demand::rule).filter(rule -> !rule.isEmpty()).distinct().toList();
         if (conflict.isEmpty()) {
             return new Conflict(members, rules, "No build can be made of this catalogue, whatever is asked.");
         }

@@ -32,7 +32,7 @@ public final class Reasons {
     }
 
     /**
-     * What sets the memory speed, what the heat sinks cover, which requirement and which limit is tight, what is waited for,
+     * First what sets the memory speed; then what the heat sinks cover, which requirement and which limit is tight, what is waited for,
      * and what the price comes to for each of the things that it buys, as the judgement states it.
      */
     public static List<String> of(Judged judged) {
@@ -41,7 +41,7 @@ public final class Reasons {
         Figures figures = judged.figures();
         List<String> reasons = new ArrayList<>();
         reasons.add(speed(MemorySpeed.slowest(order.kinds()), figures.speed()));
-        heatSink(build).ifPresent(reasons::add);
+        heatSink(order, build).ifPresent(reasons::add);
         reasons.addAll(requirements(Margin.ofRequirements(order, figures)));
         limit(Margin.ofLimits(order, build, figures)).ifPresent(reasons::add);
         lastPart(order).ifPresent(reasons::add);
@@ -76,8 +76,8 @@ public final class Reasons {
         throw new IllegalStateException("no channel runs at " + mts + " MT/s");
     }
 
-    /** Slots that the kit takes on fitted sockets, and the tamer kit that the processor is too hot for. */
-    private static Optional<String> heatSink(Build build) {
+    /** Slots that the kit takes on fitted sockets, what it costs, and the tamer kit that the processor is too hot for. */
+    private static Optional<String> heatSink(Order order, Build build) {
         CoolingKit kit = build.cooling();
         List<Slot> covered = build.platform().covered(kit).stream()
                 .filter(slot -> slot.socket() < build.processors().size()).sorted().toList();
@@ -91,8 +91,14 @@ public final class Reasons {
                 .map(other -> "; %s covers fewer, but carries %s W and %s gives %s W".formatted(other.sku(),
                         Numbers.plain(other.maxTdpW()), build.processor().sku(), Numbers.plain(build.processor().tdpW())))
                 .orElse("");
-        return Optional.of("Heat sink %s covers %s %s, which %s empty%s.".formatted(kit.sku(), covered.size() == 1 ? "slot" : "slots",
-                slots, covered.size() == 1 ? "stays" : "stay", because));
+        return Optional.of("Heat sink %s%s covers %s %s, which %s empty%s.".formatted(kit.sku(), cost(order, kit),
+                covered.size() == 1 ? "slot" : "slots", slots, covered.size() == 1 ? "stays" : "stay", because));
+    }
+
+    private static String cost(Order order, CoolingKit kit) {
+        List<Pick> picks = order.picks().stream().filter(pick -> pick.sku().equals(kit.sku())).toList();
+        return picks.isEmpty() ? "" : " (%s for %s)".formatted(picks.stream().mapToInt(Pick::quantity).sum(),
+                order.words(picks.stream().mapToLong(Pick::total).sum()));
     }
 
     private static List<String> requirements(List<Margin> margins) {

@@ -42,8 +42,14 @@ final class Query {
      */
     record Answer(Candidate best, double openAim) {
 
+        /** Whether no build that was not looked at has a lesser aim. */
         boolean isProved() {
             return best == null ? openAim == Double.POSITIVE_INFINITY : openAim >= best.aim();
+        }
+
+        /** Whether no build that was not looked at comes first, not even by what breaks a tie. */
+        boolean isFirst() {
+            return best == null ? isProved() : openAim > best.aim();
         }
     }
 

@@ -38,7 +38,7 @@ final class Ranking implements Comparator<Candidate> {
     }
 
     /** Whether the least price decides between builds of equal aim. */
-    private boolean isPriceNext() {
+    boolean isPriceNext() {
         return switch (objective) {
             case CHEAPEST, BEST_VALUE -> false;
             case MOST_THROUGHPUT, MOST_BANDWIDTH, MOST_MEMORY -> true;

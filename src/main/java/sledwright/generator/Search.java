@@ -49,7 +49,8 @@ public final class Search {
             return new Findings(request, Status.IMPOSSIBLE, Double.NaN, Double.NaN, ranked, true);
         }
         double best = first.best() == null ? Double.NaN : ranking.reported(first.best().aim());
-        if (first.isProved()) {
+        // Where a figure is the aim, a build of the same figure may still be cheaper.
+        if (ranking.isPriceNext() ? first.isFirst() : first.isProved()) {
             return new Findings(request, Status.PROVED, best, best, ranked, path.complete());
         }
         return new Findings(request, Status.BEST_FOUND, best, ranking.reported(first.openAim()), ranked, false);

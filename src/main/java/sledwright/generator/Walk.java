@@ -38,7 +38,7 @@ final class Walk {
         Query.Answer first = query.best(Zone.EVERYTHING);
         List<Candidate> kept = new ArrayList<>();
         List<Open> open = List.of(new Open(Zone.EVERYTHING, first));
-        boolean complete = first.isProved();
+        boolean complete = first.isFirst();
         while (kept.size() < request.alternatives()) {
             Candidate next = open.stream().map(zone -> zone.answer.best()).filter(best -> best != null).min(ranking).orElse(null);
             if (next == null) {
@@ -49,7 +49,7 @@ final class Walk {
             complete &= next.point().slack() == 0;
             if (kept.size() < request.alternatives()) {
                 open = split(open, next);
-                complete &= open.stream().allMatch(zone -> zone.answer.isProved());
+                complete &= open.stream().allMatch(zone -> zone.answer.isFirst());
             }
         }
         return new Path(kept, first, complete);
@@ -72,7 +72,7 @@ final class Walk {
     /** The best build of a zone: that of the zone it was cut from, where it still lies inside. */
     private Query.Answer answer(Zone zone, List<Open> before) {
         for (Open old : before) {
-            if (zone.isWithin(old.zone) && old.answer.isProved() && (old.answer.best() == null || zone.contains(old.answer.best()))) {
+            if (zone.isWithin(old.zone) && old.answer.isFirst() && (old.answer.best() == null || zone.contains(old.answer.best()))) {
                 return old.answer;
             }
         }

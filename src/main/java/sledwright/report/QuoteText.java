@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.function.Function;
 import sledwright.domain.Objective;
 import sledwright.generator.Status;
+import sledwright.metrics.MemorySpeed;
 import sledwright.report.QuoteView.Alternative;
 import sledwright.report.Table.Fit;
 import sledwright.rules.Numbers;
@@ -116,7 +117,13 @@ public final class QuoteText {
             page.text("The time limit ended the search for alternatives: better ones may be missing. Maybe allow more time: --time-limit");
         }
         view.alternatives().forEach(alternative -> alternative.difference()
-                .ifPresent(difference -> page.item(alternative.rank() + " - ", difference)));
+                .ifPresent(difference -> page.item(alternative.rank() + " - ", difference + speed(alternative))));
+    }
+
+    /** What sets the memory speed, where that is not what sets it in the best build. */
+    private String speed(Alternative alternative) {
+        MemorySpeed speed = alternative.build().figures().speed();
+        return speed.equals(view.alternatives().get(0).build().figures().speed()) ? "" : " " + alternative.reasons().get(0);
     }
 
     private static boolean allUsable(BuildView build) {

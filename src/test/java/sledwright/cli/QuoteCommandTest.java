@@ -7,6 +7,8 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.ArrayList;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sledwright.report.Schemas;
@@ -120,5 +122,42 @@ class QuoteCommandTest {
         assertThat(Schemas.faults("quote-result", run.out())).isEmpty();
         assertThat(new ObjectMapper().readTree(run.out()).get("steps").get("notes")).hasSize(1);
         assertThat(new ObjectMapper().readTree(Run.of("quote", SMALL, "--format", "json").out()).get("steps").isNull()).isTrue();
+    }
+
+    @Test
+    void whatConflictsAndWhatWouldDoAreSaid() throws IOException {
+        String file = "scenarios/too-much-for-the-money.yaml";
+        Run text = Run.of("quote", file);
+        assertThat(text.code()).isEqualTo(ExitCode.NO_VALID_BUILD);
+        assertThat(text.out()).contains("\nWhat conflicts\n- ", "\nWhat would do\n- ");
+        assertThat(text.out().lines()).allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(80));
+        Run json = Run.of("quote", file, "--format", "json");
+        assertThat(Schemas.faults("quote-result", json.out())).isEmpty();
+        JsonNode answer = new ObjectMapper().readTree(json.out());
+        assertThat(answer.get("conflicts")).isNotEmpty();
+        JsonNode way = answer.get("relaxations").get(0);
+        List<String> arguments = new ArrayList<>(List.of("quote", file, "--format", "json"));
+        way.get("changes").forEach(change -> arguments.addAll(List.of("--set", change.get("key").asText() + "=" + change.get("to").asText())));
+        Run changed = Run.of(arguments.toArray(String[]::new));
+        assertThat(changed.code()).isEqualTo(ExitCode.DONE);
+        assertThat(new ObjectMapper().readTree(changed.out()).get("best")).isEqualTo(way.get("price"));
+    }
+
+    @Test
+    void whyNotIsAnsweredPartByPart() throws IOException {
+        String[] asked = {"quote", "scenarios/render-node.yaml", "--why-not", "S2-22X", "--why-not", "S1-06", "--why-not", "S1-18X"};
+        Run text = Run.of(asked);
+        assertThat(text.out()).contains("\nWhy not S2-22X\n- The best build with it is ", "\nWhy not S1-06\n- No valid build holds it.\n",
+                "\nWhy not S1-18X\n- ");
+        assertThat(text.out().lines()).allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(80));
+        List<String> arguments = new ArrayList<>(List.of(asked));
+        arguments.addAll(List.of("--format", "json"));
+        Run json = Run.of(arguments.toArray(String[]::new));
+        assertThat(Schemas.faults("quote-result", json.out())).isEmpty();
+        JsonNode answers = new ObjectMapper().readTree(json.out()).get("why_not");
+        assertThat(answers.findValuesAsText("verdict")).containsExactly("beaten", "barred", "chosen");
+        assertThat(answers.get(0).get("extra").decimalValue()).isPositive();
+        assertThat(answers.get(1).get("rules")).isNotEmpty();
+        assertThat(Run.of("quote", "scenarios/render-node.yaml", "--why-not", "S2-99").code()).isEqualTo(ExitCode.USAGE);
     }
 }

@@ -58,6 +58,24 @@ class ReasonsTest {
     }
 
     @Test
+    void whatTheHeatSinksCostIsTold() {
+        assertThat(Reasons.of(JUDGE.judge(Answers.order(Request.named("any"), Answers.hot())))).anyMatch(reason ->
+                reason.startsWith("Heat sink DEEP (2 for 30.00 EUR) covers slots 1D3 and 2D3, which stay empty;"));
+    }
+
+    @Test
+    void anExtraPriceIsSharedOverAllMachines() {
+        Request two = Request.named("any").withMachines(2);
+        Build one = Samples.machine(Answers.BOX).processors(1, Answers.COOL).cooling(Samples.LOW).channels(4, Answers.R16B).build();
+        Order more = Answers.order(two, Answers.cool(), Answers.coolHeavier());
+        Order less = Answers.order(two, one, one);
+        // 10 cores more in each of two machines.
+        long each = Math.round((more.price().total() - less.price().total()) / 20.0);
+        assertThat(each).isPositive();
+        assertThat(Difference.sentence(more, less)).contains("10 more cores (20; %s a core)".formatted(more.words(each)));
+    }
+
+    @Test
     void onlyFittedSocketsLoseSlots() {
         Build one = Samples.machine(Answers.BOX).processors(1, Answers.HOT).cooling(Answers.DEEP).channels(4, Samples.R16).build();
         assertThat(reasons(Request.named("any"), one)).anyMatch(reason -> reason.startsWith("Heat sink DEEP covers slot 1D3, which stays empty;"));
@@ -104,8 +122,8 @@ class ReasonsTest {
     void anAlternativeTellsWhatItBuys() {
         Request any = Request.named("any");
         assertThat(Difference.sentence(Answers.order(any, Answers.hot()), Answers.order(any, Answers.cool())))
-                .isEqualTo("For 258.00 EUR more than the best: 4 more cores (24), 128 GB more usable memory (256) and 99.2 more throughput "
-                        + "(499.2), but 104 W more load (391).");
+                .isEqualTo("For 258.00 EUR more than the best: 4 more cores (24; 64.50 EUR a core), 128 GB more usable memory "
+                        + "(256; 2.02 EUR a GB) and 99.2 more throughput (499.2), but 104 W more load (391).");
         assertThat(Difference.sentence(Answers.order(any, Answers.sled()), Answers.order(any, Answers.cool())))
                 .isEqualTo("For 152.00 EUR less than the best: 101 W less load (186), but 10 fewer cores (10), 76.8 GB/s less memory "
                         + "bandwidth (76.8) and 200 less throughput (200).");

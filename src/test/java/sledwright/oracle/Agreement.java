@@ -1,12 +1,14 @@
 package sledwright.oracle;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
+import sledwright.domain.MemoryModule;
 import sledwright.domain.Objective;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
@@ -35,7 +37,7 @@ final class Agreement {
 
     /** What stands between the search and the list of every build. */
     static String withEveryBuild(RandomCase that) {
-        return withEveryBuild(that, Deadline.never(), isEntangled(that.catalog()));
+        return withEveryBuild(that, Deadline.never(), isTangled(that));
     }
 
     /** What stands between a search that ends early and the list of every build. */
@@ -70,9 +72,13 @@ final class Agreement {
         return words.toString();
     }
 
-    /** Whether alike modules show the controller different ranks: then the search may leave its best unproved. */
-    static boolean isEntangled(Catalog catalog) {
-        return catalog.modules().stream().anyMatch(one -> catalog.modules().stream()
+    /**
+     * Whether alike modules show the controller different ranks while some module is wanted in every machine: then the
+     * search may leave its best unproved.
+     */
+    private static boolean isTangled(RandomCase that) {
+        Collection<MemoryModule> modules = that.catalog().modules();
+        return modules.stream().anyMatch(one -> that.request().use().contains(one.sku())) && modules.stream().anyMatch(one -> modules.stream()
                 .anyMatch(other -> SlotView.alike(one, other) && one.logicalRanks() != other.logicalRanks()));
     }
 
@@ -85,7 +91,7 @@ final class Agreement {
 
     /** What is wrong with an answer in itself: a broken rule, picks that aren't the parts, a price that isn't the picks'. */
     static String soundness(Findings findings, RandomCase that) {
-        return soundness(findings, that, isEntangled(that.catalog()));
+        return soundness(findings, that, isTangled(that));
     }
 
     private static String soundness(Findings findings, RandomCase that, boolean mayStayOpen) {

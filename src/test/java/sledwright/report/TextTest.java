@@ -55,8 +55,9 @@ class TextTest {
                 1     20  2400  processor  153.6         400     287   328.1
                 2     24  2400  processor  153.6      ~499.2     391   440.3
                 ~ an estimate: cores x all-core clock x the generation's factor
-                2 - For 258.00 EUR more than the best: 4 more cores (24), 128 GB more usable
-                    memory (256) and 99.2 more throughput (499.2), but 104 W more load (391).
+                2 - For 258.00 EUR more than the best: 4 more cores (24; 64.50 EUR a core), 128
+                    GB more usable memory (256; 2.02 EUR a GB) and 99.2 more throughput (499.2),
+                    but 104 W more load (391).
 
                 The best build
                 BOX (BOX), 2 x P10 (10 cores, 2.2 GHz, 2.6 GHz all cores), heat sink LOW, 2 x
@@ -86,11 +87,16 @@ class TextTest {
 
                 Why
                 - The memory runs at 2400 MT/s: P10 drives no faster memory.
-                - Met exactly, with nothing to spare: cores (20) and usable memory (128 GB).
+                - Met exactly, with nothing to spare: number of cores (20) and usable memory
+                  (128 GB).
                 - The next tightest requirement is memory bandwidth: 153.6 GB/s against 120 GB/s
                   asked, 33.6 GB/s to spare (28 %).
                 - The tightest limit is the load: 287 W of 420 W, 133 W to spare.
                 - The last to arrive is R16, in 2 days.
+                - The machine costs 594.00 EUR, 1.49 EUR for each unit of throughput.
+                - The memory bandwidth is 153.6 GB/s; the price comes to 3.87 EUR for each GB/s.
+                - The usable memory is 128 GB; the price comes to 4.64 EUR for each GB.
+                - The number of cores is 20; the price comes to 29.70 EUR for each core.
                 """);
     }
 
