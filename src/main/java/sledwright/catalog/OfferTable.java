@@ -29,7 +29,7 @@ final class OfferTable {
 
     private static OfferRow offer(Row row, Currency currency) {
         Faults faults = row.faults();
-        if (row.text("lot", "").equals(Lot.ON_HAND)) {
+        if (Lot.OWN.contains(row.text("lot", ""))) {
             row.field("lot").ifPresent(field -> field.fault("is the name of the customer's own parts; give the lot another", faults));
         }
         return new OfferRow(row.sku("sku"), row.text("lot"), row.text("supplier"),

@@ -12,7 +12,6 @@ import picocli.CommandLine.Parameters;
 import sledwright.domain.Catalog;
 import sledwright.domain.Part;
 import sledwright.explain.Explainer;
-import sledwright.explain.Explanation;
 import sledwright.generator.Deadline;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
@@ -38,6 +37,7 @@ import sledwright.request.RequestReader;
             "  sledwright quote scenarios/render-node.yaml",
             "  sledwright quote scenarios/render-node.yaml --set require.cores=40",
             "  sledwright quote scenarios/sled-upgrade.yaml --why-not NV4R32-24-24",
+            "  sledwright quote scenarios/render-node.yaml --steps",
             "  sledwright quote scenarios/render-farm.yaml --format json --output farm.json"})
 final class QuoteCommand implements Callable<Integer> {
 
@@ -52,6 +52,10 @@ final class QuoteCommand implements Callable<Integer> {
 
     @Option(names = "--why-not", paramLabel = "SKU", description = "Say why this part is not in the best build. Repeatable.")
     private List<String> whyNot = new ArrayList<>();
+
+    @Option(names = "--steps", description = "Show what more or less of each requirement costs, and at which prices of its parts"
+            + " the best build stays the best.")
+    private boolean steps;
 
     @Mixin
     private SharedOptions shared;
@@ -69,8 +73,9 @@ final class QuoteCommand implements Callable<Integer> {
         Search search = new Search(job.catalog());
         Findings findings = search.run(job.request(), deadline);
         Outcome outcome = new Planner(shared.seed()).plan(findings);
-        Explanation explanation = new Explainer(job.catalog(), search, deadline).explain(findings, whyNot);
-        QuoteView view = QuoteView.of(outcome, job.catalog(), explanation);
+        Explainer explainer = new Explainer(job.catalog(), search, deadline);
+        QuoteView answer = QuoteView.of(outcome, job.catalog(), explainer.explain(findings, whyNot));
+        QuoteView view = steps ? answer.with(explainer.steps(findings)) : answer;
         output.write(screen -> QuoteText.of(view, screen), () -> Json.of(view), () -> Csv.of(view));
         return view.alternatives().isEmpty() ? ExitCode.NO_VALID_BUILD : ExitCode.DONE;
     }

@@ -55,7 +55,16 @@ public final class Catalog {
      * @param offers sku -> its lots
      */
     public Catalog withLots(Map<String, List<Lot>> offers) {
-        return new Catalog(name, currency, pricedOn, labour, throughputFactors, List.copyOf(platforms.values()),
+        return with(offers, labour);
+    }
+
+    /**
+     * The same parts on other offers, put together at other rates.
+     *
+     * @param offers sku -> its lots
+     */
+    public Catalog with(Map<String, List<Lot>> offers, Labour rates) {
+        return new Catalog(name, currency, pricedOn, rates, throughputFactors, List.copyOf(platforms.values()),
                 List.copyOf(processors.values()), List.copyOf(modules.values()), offers);
     }
 

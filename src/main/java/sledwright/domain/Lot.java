@@ -3,6 +3,7 @@ package sledwright.domain;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalLong;
+import java.util.Set;
 
 /**
  * Units of one part from one source, at one price list.
@@ -17,6 +18,12 @@ public record Lot(String sku, String lot, String supplier, Condition condition, 
 
     /** The name of the lot that holds the customer's own parts. */
     public static final String ON_HAND = "on hand";
+
+    /** The name of the lot that holds the parts of a machine that is upgraded. */
+    public static final String INSTALLED = "installed";
+
+    /** The names of the lots that hold the customer's own parts; no shop's lot bears one of them. */
+    public static final Set<String> OWN = Set.of(ON_HAND, INSTALLED);
 
     /**
      * @param minQuantity units from which the price holds
@@ -35,8 +42,17 @@ public record Lot(String sku, String lot, String supplier, Condition condition, 
 
     /** The customer's own units: free, here, in whatever condition they are. */
     public static Lot onHand(String sku, int quantity) {
-        return new Lot(sku, ON_HAND, "customer", Condition.USED, quantity, 0,
-                List.of(new PriceBreak(1, 0, OptionalLong.of(0))), true);
+        return own(sku, ON_HAND, quantity, 0);
+    }
+
+    /**
+     * The customer's own units that it costs something to use.
+     *
+     * @param unitPrice minor units; what is forgone by using one, such as what it would fetch
+     */
+    public static Lot own(String sku, String lot, int quantity, long unitPrice) {
+        return new Lot(sku, lot, "customer", Condition.USED, quantity, 0,
+                List.of(new PriceBreak(1, unitPrice, OptionalLong.of(0))), true);
     }
 
     /** The least number of units that the lot sells at all. */

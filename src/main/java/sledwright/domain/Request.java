@@ -64,4 +64,8 @@ public record Request(String name, int machines, Set<String> platforms, Requirem
     public Request withUse(Set<String> skus) {
         return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, skus, onHand);
     }
+
+    public Request withOnHand(Map<String, Integer> units) {
+        return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, use, units);
+    }
 }

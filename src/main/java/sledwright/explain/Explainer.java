@@ -1,15 +1,21 @@
 package sledwright.explain;
 
+import java.util.ArrayList;
 import java.util.List;
 import sledwright.domain.Catalog;
+import sledwright.domain.Pick;
+import sledwright.domain.Request;
 import sledwright.generator.Deadline;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
+import sledwright.rules.Order;
+import sledwright.rules.target.Target;
 
 /** Answers what a person asks about findings, by the search that made them. */
 public final class Explainer {
 
+    private final Catalog catalog;
     private final Search search;
     private final Deadline deadline;
     private final Oracle oracle;
@@ -19,6 +25,7 @@ public final class Explainer {
      * @param deadline ends the explanation, which then says so
      */
     public Explainer(Catalog catalog, Search search, Deadline deadline) {
+        this.catalog = catalog;
         this.search = search;
         this.deadline = deadline;
         oracle = new Oracle(catalog, search, deadline);
@@ -39,5 +46,31 @@ public final class Explainer {
         List<Conflict> conflicts = impossibility.conflicts();
         List<Relaxation> relaxations = impossibility.relaxations();
         return new Explanation(answers, conflicts, relaxations, impossibility.notes());
+    }
+
+    /** How the best of the findings changes with what is asked for, and at which prices of its parts it stays the best. */
+    public Steps steps(Findings findings) {
+        if (findings.status() != Status.PROVED) {
+            return new Steps(List.of(), List.of(), List.of(findings.status() == Status.IMPOSSIBLE
+                    ? "No valid build exists, so there are no steps from it."
+                    : "The best is not proved, so there are no steps from it. Maybe allow more time: --time-limit"));
+        }
+        Request request = findings.request();
+        Order best = findings.ranked().get(0);
+        List<Steps.Curve> curves = new ArrayList<>();
+        List<Steps.PriceRange> parts = new ArrayList<>();
+        try {
+            for (Target target : Target.ALL) {
+                if (target.least(request.require()) > 0) {
+                    curves.add(new RequirementSteps(target, request, best, oracle).find());
+                }
+            }
+            for (String sku : best.picks().stream().filter(pick -> !pick.lot().onHand()).map(Pick::sku).distinct().toList()) {
+                parts.add(new PriceSteps(sku, request, best, catalog, search, deadline).find());
+            }
+        } catch (UnsettledException late) {
+            return new Steps(curves, parts, List.of("Time ran out before every step was found. Maybe allow more time: --time-limit"));
+        }
+        return new Steps(curves, parts, curves.isEmpty() ? List.of("The request asks for no figure that could be more or less.") : List.of());
     }
 }

@@ -41,6 +41,16 @@ record FigureDemand(Target target, double least) implements Demand {
         return Collections.unmodifiableMap(keys);
     }
 
+    /** The objective that makes most of a figure, where there is one. */
+    static Optional<Objective> objective(Target target) {
+        return Optional.ofNullable(OBJECTIVES.get(target));
+    }
+
+    /** By how much two different figures of a target differ at least. */
+    static double grain(Target target) {
+        return target == Target.CORES || target == Target.SPARE_SLOTS ? 1 : MILLIONTH;
+    }
+
     @Override
     public String key() {
         return KEYS.get(target);
@@ -90,7 +100,7 @@ record FigureDemand(Target target, double least) implements Demand {
         if (!possible.isEmpty()) {
             return Extreme.first(possible, figure -> oracle.cheapest(asking(terms, figure)).map(order -> figure)).orElse(0.0);
         }
-        return Extreme.greatest(figure(oracle.cheapest(terms).orElseThrow()), least, target == Target.SPARE_SLOTS ? 1 : MILLIONTH,
+        return Extreme.greatest(figure(oracle.cheapest(terms).orElseThrow()), least, grain(target),
                 figure -> found(oracle.cheapest(asking(terms, figure))));
     }
 

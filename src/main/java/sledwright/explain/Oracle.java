@@ -90,7 +90,7 @@ final class Oracle {
         if (plenty == null) {
             int most = machines * catalog.platforms().stream().mapToInt(Oracle::mostOfAnyPart).max().orElse(1);
             Map<String, List<Lot>> lots = new HashMap<>();
-            catalog.lots().forEach((sku, offers) -> lots.put(sku, offers.stream().map(lot -> new Lot(lot.sku(), lot.lot(), lot.supplier(),
+            catalog.lots().forEach((sku, offers) -> lots.put(sku, offers.stream().map(lot -> lot.onHand() ? lot : new Lot(lot.sku(), lot.lot(), lot.supplier(),
                     lot.condition(), Math.max(most, lot.available()), lot.leadDays(), lot.breaks(), lot.onHand())).toList()));
             plenty = search.on(catalog.withLots(lots));
         }

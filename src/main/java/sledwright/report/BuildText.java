@@ -56,12 +56,19 @@ final class BuildText {
         return (build.count() == 1 ? "" : build.count() + " machines, each ") + String.join(", ", parts);
     }
 
-    /** The lines of the order with the lots to pick from. */
+    /** The lines of the order with the lots to pick from, and its total. */
     static Table parts(BuildView build, String currency) {
+        Table table = lines(build.lines(), currency);
+        build.price().ifPresent(price -> table.row("total", "", "", "", String.valueOf(build.leadDays()), "", "", price.toString()));
+        return table;
+    }
+
+    /** Lines of an order with the lots to pick from. */
+    static Table lines(List<Line> lines, String currency) {
         Table table = new Table().column("part", Fit.LEFT).column("lot", Fit.FLEXIBLE).column("from", Fit.FLEXIBLE)
                 .column("condition", Fit.LEFT).column("days", Fit.RIGHT).column("units", Fit.RIGHT).column("each", Fit.RIGHT)
                 .column(currency, Fit.RIGHT);
-        for (Line line : build.lines()) {
+        for (Line line : lines) {
             List<String> cells = new ArrayList<>(List.of(line.sku()));
             line.source().ifPresentOrElse(
                     source -> cells.addAll(List.of(source.lot(), source.supplier(), source.condition(), String.valueOf(source.leadDays()))),
@@ -69,7 +76,6 @@ final class BuildText {
             cells.addAll(List.of(String.valueOf(line.quantity()), line.unitPrice().toString(), line.total().toString()));
             table.row(cells);
         }
-        build.price().ifPresent(price -> table.row("total", "", "", "", String.valueOf(build.leadDays()), "", "", price.toString()));
         return table;
     }
 

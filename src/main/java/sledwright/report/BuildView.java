@@ -31,14 +31,21 @@ public record BuildView(Optional<BigDecimal> price, String platform, String plat
      * @param priced whether the order's picks hold every part of it
      */
     static BuildView of(Order order, boolean priced) {
+        return of(order, priced ? Optional.of(order.catalog().amount(order.price().total())) : Optional.empty(), Lines.of(order));
+    }
+
+    /**
+     * @param price all machines, whatever the order's picks come to
+     * @param lines add up to it
+     */
+    static BuildView of(Order order, Optional<BigDecimal> price, List<Line> lines) {
         Catalog catalog = order.catalog();
         Build build = PowerDraw.heaviest(order.machines());
-        return new BuildView(priced ? Optional.of(catalog.amount(order.price().total())) : Optional.empty(),
-                build.platform().sku(), build.platform().name(), build.processors().stream().findFirst(),
+        return new BuildView(price, build.platform().sku(), build.platform().name(), build.processors().stream().findFirst(),
                 build.processors().size(), build.processors().isEmpty() ? Optional.empty() : Optional.of(build.cooling().sku()),
                 build.supply().map(Supply::sku), build.supply().map(Supply::count).orElse(0),
                 MachineView.all(order.machines(), order.request(), catalog.throughputFactors()),
-                order.picks().stream().mapToInt(pick -> pick.lot().leadDays()).max().orElse(0), Lines.of(order));
+                order.picks().stream().mapToInt(pick -> pick.lot().leadDays()).max().orElse(0), lines);
     }
 
     /** The heaviest machine. */

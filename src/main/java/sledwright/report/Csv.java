@@ -54,6 +54,17 @@ public final class Csv {
         return modules.entrySet().stream().map(entry -> entry.getValue() + " x " + entry.getKey()).collect(Collectors.joining("; "));
     }
 
+    /** One row for each line of an upgrade: what stays, what is paid for, what is pulled. */
+    public static String of(UpgradeView view) {
+        List<String> header = List.of("upgrade", "status", "currency", "kind", "sku", "description", "lot", "supplier", "condition", "lead_days",
+                "quantity", "unit_price", "total");
+        List<Line> lines = view.upgrade().map(done -> done.build().lines()).orElse(List.of());
+        return write(header, lines.stream().map(line -> List.<Object>of(view.request(), view.status().label(), view.currency(), line.kind().label(),
+                line.sku(), line.description(), line.source().map(Line.Source::lot).orElse(""), line.source().map(Line.Source::supplier).orElse(""),
+                line.source().map(Line.Source::condition).orElse(""), line.source().<Object>map(Line.Source::leadDays).orElse(""),
+                line.quantity(), line.unitPrice(), line.total())).toList());
+    }
+
     /** One row for each broken rule. */
     public static String of(CheckView view) {
         List<List<Object>> rows = new ArrayList<>();

@@ -12,9 +12,12 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sledwright.explain.Explanation;
 import sledwright.explain.Relaxation;
+import sledwright.explain.Steps;
 import sledwright.explain.WhyNot;
 import sledwright.metrics.Figures;
+import sledwright.planner.upgrade.BenchStep;
 import sledwright.report.QuoteView.Alternative;
 import sledwright.rules.Violation;
 
@@ -37,6 +40,10 @@ public final class Json {
 
     public static String of(CheckView view) {
         return render(json -> json.check(view));
+    }
+
+    public static String of(UpgradeView view) {
+        return render(json -> json.upgrade(view));
     }
 
     public static String of(CatalogView view) {
@@ -89,8 +96,19 @@ public final class Json {
             whyNot(answer);
         }
         out.writeEndArray();
+        explanation(view.explanation());
+        if (view.steps().isPresent()) {
+            out.writeObjectFieldStart("steps");
+            steps(view.steps().get());
+            out.writeEndObject();
+        } else {
+            out.writeNullField("steps");
+        }
+    }
+
+    private void explanation(Explanation explanation) throws IOException {
         out.writeArrayFieldStart("conflicts");
-        for (var conflict : view.explanation().conflicts()) {
+        for (var conflict : explanation.conflicts()) {
             out.writeStartObject();
             strings("keys", conflict.keys());
             out.writeArrayFieldStart("demands");
@@ -108,11 +126,50 @@ public final class Json {
         }
         out.writeEndArray();
         out.writeArrayFieldStart("relaxations");
-        for (Relaxation relaxation : view.explanation().relaxations()) {
+        for (Relaxation relaxation : explanation.relaxations()) {
             relaxation(relaxation);
         }
         out.writeEndArray();
-        strings("notes", view.explanation().notes());
+        strings("notes", explanation.notes());
+    }
+
+    private void steps(Steps steps) throws IOException {
+        out.writeArrayFieldStart("requirements");
+        for (Steps.Curve curve : steps.curves()) {
+            out.writeStartObject();
+            out.writeStringField("key", curve.key());
+            out.writeNumberField("asked", Decimals.of(curve.asked()));
+            out.writeArrayFieldStart("steps");
+            for (Steps.Step step : curve.steps()) {
+                out.writeStartObject();
+                out.writeNumberField("up_to", Decimals.of(step.upTo()));
+                out.writeNumberField("best", step.best());
+                out.writeNumberField("change", step.change());
+                out.writeNumberField("price", step.price());
+                out.writeBooleanField("within_limit", step.within());
+                out.writeBooleanField("asked", curve.isAsked(step));
+                out.writeEndObject();
+            }
+            out.writeEndArray();
+            out.writeBooleanField("first", curve.first());
+            out.writeBooleanField("last", curve.last());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        out.writeArrayFieldStart("parts");
+        for (Steps.PriceRange part : steps.parts()) {
+            out.writeStartObject();
+            out.writeStringField("sku", part.sku());
+            out.writeNumberField("units", part.units());
+            out.writeNumberField("unit_price", part.unitPrice());
+            out.writeNumberField("from", part.from());
+            number("to", part.to());
+            out.writeStringField("from_set_by", part.below().label());
+            out.writeStringField("to_set_by", part.above().label());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        strings("notes", steps.notes());
     }
 
     private void whyNot(WhyNot answer) throws IOException {
@@ -154,8 +211,13 @@ public final class Json {
         out.writeStringField("build", view.name());
         out.writeStringField("currency", view.currency());
         out.writeBooleanField("valid", view.valid());
-        out.writeArrayFieldStart("violations");
-        for (Violation violation : view.violations()) {
+        violations("violations", view.violations());
+        build(view.build());
+    }
+
+    private void violations(String key, List<Violation> violations) throws IOException {
+        out.writeArrayFieldStart(key);
+        for (Violation violation : violations) {
             out.writeStartObject();
             out.writeStringField("rule", violation.rule());
             out.writeStringField("where", violation.where());
@@ -163,7 +225,68 @@ public final class Json {
             out.writeEndObject();
         }
         out.writeEndArray();
-        build(view.build());
+    }
+
+    private void upgrade(UpgradeView view) throws IOException {
+        out.writeStringField("upgrade", view.request());
+        out.writeStringField("currency", view.currency());
+        out.writeStringField("status", view.status().label());
+        out.writeNumberField("machines", view.machines());
+        number("spend", view.upgrade().map(UpgradeView.Done::spend));
+        number("bound", view.bound());
+        number("parts", view.upgrade().map(UpgradeView.Done::parts));
+        number("labour", view.upgrade().map(UpgradeView.Done::labour));
+        number("licence", view.upgrade().map(UpgradeView.Done::licence));
+        number("credit", view.upgrade().map(UpgradeView.Done::credit));
+        violations("breaches", view.breaches());
+        violations("misses", view.misses());
+        out.writeFieldName("build");
+        if (view.upgrade().isPresent()) {
+            out.writeStartObject();
+            build(view.upgrade().get().build());
+            out.writeEndObject();
+        } else {
+            out.writeNull();
+        }
+        out.writeArrayFieldStart("work");
+        for (UpgradeView.Work work : view.upgrade().map(UpgradeView.Done::work).orElse(List.of())) {
+            work(work);
+        }
+        out.writeEndArray();
+        strings("precautions", view.upgrade().filter(UpgradeView.Done::changes).map(done -> Precautions.BEFORE).orElse(List.of()));
+        out.writeFieldName("whole");
+        if (view.whole().isPresent()) {
+            UpgradeView.Bought whole = view.whole().get();
+            out.writeStartObject();
+            out.writeNumberField("spend", whole.spend());
+            out.writeNumberField("credit", whole.credit());
+            number("extra", whole.extra());
+            out.writeBooleanField("cheaper", whole.isCheaper());
+            build(whole.build());
+            out.writeEndObject();
+        } else {
+            out.writeNull();
+        }
+        out.writeBooleanField("whole_proved", view.wholeProved());
+        explanation(view.explanation());
+    }
+
+    private void work(UpgradeView.Work work) throws IOException {
+        out.writeStartObject();
+        out.writeNumberField("machines", work.machines());
+        out.writeArrayFieldStart("steps");
+        for (BenchStep step : work.steps()) {
+            out.writeStartObject();
+            out.writeStringField("action", step.action().label());
+            out.writeStringField("part", step.part().label());
+            out.writeStringField("sku", step.sku());
+            string("from", step.from());
+            string("to", step.to());
+            out.writeStringField("message", BenchText.sentence(step));
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        out.writeEndObject();
     }
 
     private void build(BuildView build) throws IOException {

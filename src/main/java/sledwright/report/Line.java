@@ -2,9 +2,10 @@ package sledwright.report;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import sledwright.domain.Lot;
 
 /**
- * One line of an order: units from one lot, or work, or software.
+ * One line of an order: units from one lot, or work, or software, or a pulled part that fetches something.
  *
  * @param sku         the part, or what else is paid for: {@code labour}, {@code licence}
  * @param description for people
@@ -16,7 +17,7 @@ public record Line(Kind kind, String sku, String description, Optional<Source> s
 
     /** What a line pays for. */
     public enum Kind {
-        PART("part"), LABOUR("labour"), LICENCE("licence");
+        PART("part"), LABOUR("labour"), LICENCE("licence"), CREDIT("credit");
 
         private final String label;
 
@@ -27,6 +28,11 @@ public record Line(Kind kind, String sku, String description, Optional<Source> s
         public String label() {
             return label;
         }
+    }
+
+    /** Whether it is a part that stays in the machine that is upgraded. */
+    public boolean isInstalled() {
+        return source.map(Source::lot).filter(Lot.INSTALLED::equals).isPresent();
     }
 
     /**

@@ -15,6 +15,8 @@ import sledwright.domain.Pick;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.domain.Supply;
+import sledwright.planner.upgrade.Installed;
+import sledwright.planner.upgrade.Plan;
 import sledwright.rules.Order;
 
 /** Turns what an order draws and pays into lines whose totals add up to its price. */
@@ -38,8 +40,31 @@ final class Lines {
         return List.copyOf(made.lines);
     }
 
+    /** Parts, labour and licence of an upgrade, then what its pulled parts fetch. */
+    static List<Line> of(Plan plan, Installed installed, Catalog shop) {
+        Lines made = new Lines(plan.order());
+        plan.order().picks().stream().sorted(Comparator.comparingInt(made::place)).forEach(made::addPart);
+        if (plan.changesAnything()) {
+            made.add(Line.Kind.LABOUR, "per machine", installed.machines(), shop.labour().perMachine());
+            made.add(Line.Kind.LABOUR, "per memory module", plan.modulesPutIn(), shop.labour().perModule());
+        }
+        made.addLicence();
+        plan.pulled().entrySet().stream().sorted(Comparator.comparingInt(part -> made.place(part.getKey())))
+                .forEach(part -> made.addPulled(part.getKey(), part.getValue(), installed.credit(part.getKey())));
+        return List.copyOf(made.lines);
+    }
+
+    private void addPulled(String sku, int units, long each) {
+        lines.add(new Line(Line.Kind.CREDIT, sku, catalog.part(sku).orElseThrow().description(), Optional.empty(), units, catalog.amount(-each),
+                catalog.amount(-each * units)));
+    }
+
     private int place(Pick pick) {
-        Part part = catalog.part(pick.sku()).orElseThrow();
+        return place(pick.sku());
+    }
+
+    private int place(String sku) {
+        Part part = catalog.part(sku).orElseThrow();
         if (part instanceof Platform) {
             return 0;
         } else if (part instanceof Processor) {

@@ -42,6 +42,7 @@ public final class QuoteText {
             addBest(view.alternatives().get(0));
         }
         addExplanation();
+        view.steps().ifPresent(steps -> StepsText.add(page, steps, view));
         return page.toString();
     }
 
@@ -148,18 +149,7 @@ public final class QuoteText {
     }
 
     private void addExplanation() {
-        if (!view.explanation().conflicts().isEmpty()) {
-            page.heading("What conflicts");
-            view.explanation().conflicts().forEach(conflict -> page.item("- ", conflict.message()));
-        }
-        if (!view.explanation().relaxations().isEmpty()) {
-            page.heading("What would do");
-            view.explanation().relaxations().forEach(relaxation -> page.item("- ", relaxation.message()));
-        }
-        if (!view.explanation().notes().isEmpty()) {
-            page.gap();
-            view.explanation().notes().forEach(page::text);
-        }
+        ExplanationText.addConflicts(page, view.explanation());
         view.explanation().whyNot().forEach(answer -> page.heading("Why not " + answer.sku()).items(answer.sentences()));
     }
 }

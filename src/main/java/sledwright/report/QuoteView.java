@@ -10,6 +10,7 @@ import sledwright.domain.Objective;
 import sledwright.explain.Difference;
 import sledwright.explain.Explanation;
 import sledwright.explain.Reasons;
+import sledwright.explain.Steps;
 import sledwright.generator.Status;
 import sledwright.metrics.Figures;
 import sledwright.metrics.SurplusWorth;
@@ -28,10 +29,11 @@ import sledwright.rules.Order;
  * @param bound        nothing better than this exists; empty when there is none
  * @param alternatives the best first
  * @param complete     whether the alternatives are beyond doubt the right ones; a time limit may end their list after the best is proved
+ * @param steps        how the best changes with the request and with prices; empty where nobody asked
  */
 public record QuoteView(String request, int machines, Objective objective, String currency, Status status,
                         Optional<BigDecimal> best, Optional<BigDecimal> bound, List<Alternative> alternatives, boolean complete,
-                        Explanation explanation) {
+                        Explanation explanation, Optional<Steps> steps) {
 
     /**
      * A ranked order.
@@ -64,7 +66,12 @@ public record QuoteView(String request, int machines, Objective objective, Strin
         Objective objective = outcome.request().objective();
         return new QuoteView(outcome.request().name(), outcome.request().machines(), objective,
                 catalog.currency().getCurrencyCode(), outcome.status(), figure(outcome.best(), objective, catalog),
-                figure(outcome.bound(), objective, catalog), List.copyOf(alternatives), outcome.complete(), explanation);
+                figure(outcome.bound(), objective, catalog), List.copyOf(alternatives), outcome.complete(), explanation, Optional.empty());
+    }
+
+    /** The same answer with its steps. */
+    public QuoteView with(Steps found) {
+        return new QuoteView(request, machines, objective, currency, status, best, bound, alternatives, complete, explanation, Optional.of(found));
     }
 
     private static Optional<BigDecimal> priceLessWorth(Order order, Figures figures) {

@@ -57,6 +57,15 @@ final class DraftReader {
         return draft(Objective.CHEAPEST, WorthFields.NONE, Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP, List.of(), List.of(), List.of());
     }
 
+    /** A request that chooses what to do to a build: what is spent is all that such a choice can make least. */
+    Draft upgrade() {
+        Optional<Field> objective = top.field("objective");
+        objective.flatMap(field -> field.word(Objective::named, OBJECTIVES, faults)).filter(other -> other != Objective.CHEAPEST)
+                .ifPresent(other -> objective.get().fault("must be cheapest here", faults));
+        return draft(Objective.CHEAPEST, WorthFields.NONE, Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP, top.list("platforms"),
+                top.list("forbid"), top.list("use"));
+    }
+
     private Draft draft(Objective objective, WorthFields worth, int alternatives, double step,
                         List<Field> platforms, List<Field> forbid, List<Field> use) {
         Optional<Section> limit = top.section("limit");

@@ -18,4 +18,13 @@ public sealed interface Job {
     /** A given build is to be judged; the request holds the targets it is judged by. */
     record Judge(Catalog catalog, Request request, Build build) implements Job {
     }
+
+    /**
+     * Machines that stand are to answer the request.
+     *
+     * @param build   each of them, as it stands
+     * @param tradeIn the share of its selling price that a pulled part fetches
+     */
+    record Upgrade(Catalog catalog, Request request, Build build, double tradeIn) implements Job {
+    }
 }

@@ -62,9 +62,18 @@ public final class RequestReader {
         }
         Section top = Section.top(group.get(), faults);
         Optional<Kind> kind = kind(top, takes, faults);
-        Optional<RequestFile> request = kind.map(known -> known == Kind.QUOTE ? QuoteFile.read(file, top) : BuildFile.read(file, top));
+        Optional<RequestFile> request = kind.map(known -> read(known, file, top));
         request.ifPresent(read -> top.finish());
         return request;
+    }
+
+    private static RequestFile read(Kind kind, Path file, Section top) {
+        return switch (kind) {
+            case QUOTE -> QuoteFile.read(file, top);
+            case BUILD -> BuildFile.read(file, top);
+            case UPGRADE -> UpgradeFile.read(file, top);
+            case ORDER, RESTOCK -> throw new IllegalArgumentException("no reader of " + kind.label());
+        };
     }
 
     private static Optional<Kind> kind(Section top, Collection<Kind> takes, Faults faults) {

@@ -86,6 +86,45 @@ class QuoteCommandTest {
     }
 
     @Test
+    void stepsStandInEveryFormat() throws IOException {
+        Run json = Run.of("quote", SMALL, "--steps", "--format", "json");
+        assertThat(Schemas.faults("quote-result", json.out())).isEmpty();
+        JsonNode answer = new ObjectMapper().readTree(json.out());
+        JsonNode steps = answer.get("steps");
+        assertThat(steps.get("requirements")).extracting(curve -> curve.get("key").asText()).containsExactly("require.cores", "require.memory_gb");
+        for (JsonNode curve : steps.get("requirements")) {
+            assertThat(curve.get("steps")).filteredOn(step -> step.get("asked").asBoolean()).hasSize(1)
+                    .allSatisfy(step -> assertThat(step.get("price")).isEqualTo(answer.get("best")));
+        }
+        // Each step is what the same request with that figure is answered with, and beyond it the next is.
+        JsonNode memory = steps.get("requirements").get(1).get("steps");
+        for (int i = 0; i + 1 < memory.size(); i++) {
+            double upTo = memory.get(i).get("up_to").asDouble();
+            assertThat(priceOf("require.memory_gb=" + upTo)).isEqualTo(memory.get(i).get("price").asDouble());
+            assertThat(priceOf("require.memory_gb=" + (upTo + 0.5))).isEqualTo(memory.get(i + 1).get("price").asDouble());
+        }
+        assertThat(steps.get("parts")).hasSize((int) answer.get("alternatives").get(0).get("lines").findValuesAsText("kind").stream()
+                .filter("part"::equals).count());
+
+        Run text = Run.of("quote", SMALL, "--steps");
+        assertThat(text.out()).contains("What more or less would cost", "asked: 32", "stays the best");
+        assertThat(text.out().lines()).allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(80));
+    }
+
+    private static double priceOf(String change) throws IOException {
+        return new ObjectMapper().readTree(Run.of("quote", SMALL, "--set", change, "--format", "json").out()).get("best").asDouble();
+    }
+
+    @Test
+    void whereNothingIsFoundThereAreNoSteps() throws IOException {
+        Run run = Run.of("quote", SMALL, "--steps", "--set", "limit.price=1", "--format", "json");
+        assertThat(run.code()).isEqualTo(ExitCode.NO_VALID_BUILD);
+        assertThat(Schemas.faults("quote-result", run.out())).isEmpty();
+        assertThat(new ObjectMapper().readTree(run.out()).get("steps").get("notes")).hasSize(1);
+        assertThat(new ObjectMapper().readTree(Run.of("quote", SMALL, "--format", "json").out()).get("steps").isNull()).isTrue();
+    }
+
+    @Test
     void whatConflictsAndWhatWouldDoAreSaid() throws IOException {
         String file = "scenarios/too-much-for-the-money.yaml";
         Run text = Run.of("quote", file);

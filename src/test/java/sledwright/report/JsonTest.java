@@ -105,7 +105,8 @@ class JsonTest {
                   "why_not": [],
                   "conflicts": [],
                   "relaxations": [],
-                  "notes": []
+                  "notes": [],
+                  "steps": null
                 }
                 """);
     }

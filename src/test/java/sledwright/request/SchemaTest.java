@@ -72,7 +72,8 @@ class SchemaTest {
             "platform, platform-slots/shop/platforms/reed-sled.yaml", "platform, yaml-bombs/shop/platforms/loop.yaml",
             "quote, request-keys/request.yaml", "quote, request-shapes/request.yaml", "quote, request-no-kind/request.yaml",
             "quote, request-unknown-kind/request.yaml", "quote, request-kind-later/request.yaml", "quote, request-and-shop/request.yaml",
-            "build, build-missing/request.yaml", "build, build-names/request.yaml", "build, build-supply/request.yaml"})
+            "build, build-missing/request.yaml", "build, build-names/request.yaml", "build, build-supply/request.yaml",
+            "upgrade, upgrade-keys/request.yaml", "upgrade, upgrade-no-build/request.yaml"})
     void whatTheReadersRefuseFails(String schema, String file) throws IOException {
         assertThat(errors(schema, Path.of("src/test/resources/faults").resolve(file))).isNotEmpty();
     }
@@ -109,7 +110,7 @@ class SchemaTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"quote", "build"})
+    @ValueSource(strings = {"quote", "build", "upgrade"})
     void rangesOfRequestsAreTheReaders(String kind) throws IOException {
         String require = "/properties/require/properties/";
         String limit = "/properties/limit/properties/";
@@ -128,6 +129,9 @@ class SchemaTest {
                 Map.entry(limit + "altitude_m", RequestBounds.ALTITUDE_M), Map.entry(limit + "mains_v", RequestBounds.MAINS_V)));
         assertRanges("quote", Map.of("/properties/alternatives", RequestBounds.ALTERNATIVES, "/properties/step", RequestBounds.STEP,
                 "/properties/worth/properties/gb", RequestBounds.WORTH));
+        assertRanges("upgrade", Map.of("/properties/trade_in", RequestBounds.TRADE_IN,
+                "/properties/build/properties/processors", RequestBounds.PROCESSORS,
+                "/properties/build/properties/supply_count", RequestBounds.SUPPLY_COUNT));
         assertRanges("build", Map.of("/properties/processors", RequestBounds.PROCESSORS, "/properties/supply_count", RequestBounds.SUPPLY_COUNT));
     }
 

@@ -1,0 +1,72 @@
+package sledwright.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import sledwright.explain.Explainer;
+import sledwright.explain.Explanation;
+import sledwright.generator.Deadline;
+import sledwright.generator.Findings;
+import sledwright.planner.upgrade.Installed;
+import sledwright.planner.upgrade.Upgrade;
+import sledwright.planner.upgrade.Upgrader;
+import sledwright.report.Csv;
+import sledwright.report.Json;
+import sledwright.report.UpgradeText;
+import sledwright.report.UpgradeView;
+import sledwright.request.Job;
+import sledwright.request.Kind;
+import sledwright.request.RequestReader;
+
+/** {@code upgrade FILE}: the least to spend so that machines which stand reach a target. */
+@Command(
+        name = "upgrade",
+        sortOptions = false,
+        description = "Finds the least to spend so that a machine which stands already reaches a target: what to buy, what to pull, what to"
+                + " move, in the order in which hands work, and whether buying whole is cheaper.",
+        footer = {
+            "",
+            "Examples:",
+            "  sledwright upgrade scenarios/sled-in-place.yaml",
+            "  sledwright upgrade scenarios/sled-in-place.yaml --set trade_in=0",
+            "  sledwright upgrade scenarios/sled-in-place.yaml --format json"})
+final class UpgradeCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Parameters(paramLabel = "FILE", description = "A machine and a target: a file with 'kind: upgrade'.")
+    private Path file;
+
+    @Option(names = "--set", paramLabel = "PATH=VALUE",
+            description = "Answer as if the file had this value, such as require.cores=24. Repeatable.")
+    private List<String> sets = new ArrayList<>();
+
+    @Mixin
+    private SharedOptions shared;
+
+    UpgradeCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        Output output = shared.output(terminal);
+        Job.Upgrade job = (Job.Upgrade) RequestReader.read(file, sets, shared.catalog(), Set.of(Kind.UPGRADE));
+        Deadline deadline = shared.deadline();
+        Installed installed = Installed.of(job.build(), job.request().machines(), job.tradeIn(), job.request().limit(), job.catalog());
+        Upgrader upgrader = new Upgrader(job.catalog(), job.request(), installed, shared.seed());
+        Findings findings = upgrader.findings(deadline);
+        Upgrade upgrade = upgrader.answer(findings, deadline);
+        Explanation explanation = upgrade.plan().isPresent() ? Explanation.NONE
+                : new Explainer(upgrader.catalog(), upgrader.search(), deadline).explain(findings, List.of());
+        UpgradeView view = UpgradeView.of(upgrade, job.catalog(), explanation);
+        output.write(screen -> UpgradeText.of(view, screen), () -> Json.of(view), () -> Csv.of(view));
+        return view.upgrade().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
+    }
+}

@@ -1,0 +1,153 @@
+package sledwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import sledwright.report.Schemas;
+
+class UpgradeCommandTest {
+
+    private static final String SLED = "scenarios/sled-in-place.yaml";
+    private static final String SHOP = "catalogs/heronfold-yard";
+
+    private static JsonNode answer(String... sets) throws IOException {
+        Run run = run("json", sets);
+        assertThat(run.err()).isEmpty();
+        assertThat(Schemas.faults("upgrade-result", run.out())).as(run.out()).isEmpty();
+        return new ObjectMapper().readTree(run.out());
+    }
+
+    private static Run run(String format, String... sets) {
+        List<String> arguments = new ArrayList<>(List.of("upgrade", SLED, "--format", format));
+        for (String set : sets) {
+            arguments.addAll(List.of("--set", set));
+        }
+        return Run.of(arguments.toArray(String[]::new));
+    }
+
+    private static BigDecimal amount(JsonNode node, String key) {
+        return node.get(key).decimalValue();
+    }
+
+    @Test
+    void whatIsSpentIsTheSumOfItsShares() throws IOException {
+        JsonNode answer = answer();
+        assertThat(answer.get("status").asText()).isEqualTo("proved");
+        BigDecimal spend = amount(answer, "spend");
+        assertThat(amount(answer, "parts").add(amount(answer, "labour")).add(amount(answer, "licence")).subtract(amount(answer, "credit")))
+                .isEqualByComparingTo(spend);
+        BigDecimal lines = BigDecimal.ZERO;
+        for (JsonNode line : answer.get("build").get("lines")) {
+            lines = lines.add(amount(line, "total"));
+        }
+        assertThat(lines).isEqualByComparingTo(spend).isEqualByComparingTo(amount(answer.get("build"), "price"));
+        assertThat(answer.get("build").get("lines")).filteredOn(line -> line.get("kind").asText().equals("credit")).isNotEmpty();
+        JsonNode whole = answer.get("whole");
+        assertThat(amount(whole, "price").subtract(amount(whole, "credit"))).isEqualByComparingTo(amount(whole, "spend"));
+        assertThat(amount(whole, "spend").subtract(spend)).isEqualByComparingTo(amount(whole, "extra"));
+        assertThat(whole.get("cheaper").asBoolean()).isEqualTo(amount(whole, "extra").signum() < 0);
+    }
+
+    @Test
+    void theUpgradedMachinePassesItsCheck(@TempDir Path folder) throws IOException {
+        JsonNode build = answer().get("build");
+        String text = "kind: build\nplatform: %s\nprocessor: %s\nprocessors: %d\ncooling: %s\nmodules: %s\n".formatted(build.get("platform").asText(),
+                build.get("processor").asText(), build.get("processors").asInt(), build.get("cooling").asText(), build.get("slots"))
+                + "require: { cores: 32, memory_gb: 256, bandwidth_gbs: 120, processors: 2 }\nlimit: { power_w: 430, inlet_c: 27 }\n";
+        Path file = Files.writeString(folder.resolve("after.yaml"), text);
+        Run check = Run.of("check", file.toString(), "--catalog", SHOP, "--format", "json");
+        assertThat(check.code()).as(check.out()).isEqualTo(ExitCode.DONE);
+        JsonNode verdict = new ObjectMapper().readTree(check.out());
+        for (String key : new String[] {"cores", "memory_gb", "memory_mts", "bandwidth_gbs", "throughput", "load_w"}) {
+            assertThat(verdict.get(key)).as(key).isEqualTo(build.get(key));
+        }
+    }
+
+    @Test
+    void peopleReadWhatToDoAndWhatToMind() {
+        Run text = run("text");
+        assertThat(text.code()).isEqualTo(ExitCode.DONE);
+        assertThat(text.out()).startsWith("sled-in-place: upgrade of 1 machine\nproved: the target cannot be reached for less\nto spend: ")
+                .contains("bought whole: ", "What is paid for", "What is pulled, with what it fetches", "At the bench", "Take heat sink",
+                        // ANSI/ESD S20.20 and IEC 61340-5-1
+                        "3.5 x 10^7 ohm", "1 x 10^9 ohm", "local code", "qualified people", "manual");
+        assertThat(text.out().indexOf("Before the machine is opened")).isLessThan(text.out().indexOf("At the bench"));
+        assertThat(text.out().lines()).allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(80));
+        assertThat(run("csv").out().lines().findFirst()).hasValueSatisfying(header -> assertThat(header).startsWith("upgrade,status,currency,kind,sku"));
+    }
+
+    @Test
+    void aMachineThatDoesIsLeftAlone() throws IOException {
+        JsonNode answer = answer("require.cores=20", "require.memory_gb=128", "trade_in=0");
+        assertThat(answer.get("spend").decimalValue()).isZero();
+        assertThat(answer.get("misses")).isEmpty();
+        assertThat(answer.get("work")).isEmpty();
+        assertThat(answer.get("precautions")).isEmpty();
+        assertThat(run("text", "require.cores=20", "require.memory_gb=128", "trade_in=0").out()).contains("nothing needs to change")
+                .doesNotContain("At the bench");
+    }
+
+    @Test
+    void withACreditItPaysToPullWhatIsNotNeeded() throws IOException {
+        JsonNode answer = answer("require.cores=20", "require.memory_gb=64", "trade_in=0.9");
+        assertThat(answer.get("misses")).isEmpty();
+        assertThat(answer.get("spend").decimalValue()).isNegative();
+        assertThat(answer.get("work")).hasSize(1);
+        assertThat(answer.get("whole").get("cheaper").asBoolean()).isTrue();
+        assertThat(run("text", "require.cores=20", "require.memory_gb=64", "trade_in=0.9").out()).contains("less than the upgrade", "\nBought whole\n");
+    }
+
+    @Test
+    void machinesShareOneStock() throws IOException {
+        JsonNode answer = answer("machines=3");
+        assertThat(answer.get("build").get("machines").asInt()).isEqualTo(3);
+        int machines = 0;
+        for (JsonNode work : answer.get("work")) {
+            machines += work.get("machines").asInt();
+        }
+        assertThat(machines).isEqualTo(3);
+        assertThat(amount(answer, "spend")).isGreaterThanOrEqualTo(amount(answer(), "spend").multiply(BigDecimal.valueOf(3)));
+        assertThat(run("text", "machines=3").out()).contains("upgrade of 3 machines", "At the bench, each machine");
+    }
+
+    @Test
+    void whatTheMachineBreaksByItselfIsShownAndSetRight() throws IOException {
+        JsonNode answer = answer("build.processor=S2-18X");
+        assertThat(answer.get("breaches")).extracting(breach -> breach.get("rule").asText()).containsExactly("heat-sink-rating");
+        assertThat(answer.get("build").get("cooling").asText()).isNotEqualTo("FINCH-S4-HS68");
+        assertThat(run("text", "build.processor=S2-18X").out()).contains("Rules that the machine breaks as it stands\n- heat-sink-rating: ");
+    }
+
+    @Test
+    void whereNothingReachesTheTargetConflictsAreNamed() throws IOException {
+        Run run = run("json", "limit.price=100");
+        assertThat(run.code()).isEqualTo(ExitCode.NO_VALID_BUILD);
+        JsonNode answer = answer("limit.price=100");
+        assertThat(answer.get("status").asText()).isEqualTo("impossible");
+        assertThat(answer.get("conflicts")).isNotEmpty();
+        // What would do is told in money to spend: the limit goes up to what the upgrade costs without it.
+        assertThat(answer.get("relaxations")).anySatisfy(relaxation -> {
+            assertThat(relaxation.get("keys")).extracting(JsonNode::asText).containsExactly("limit.price");
+            assertThat(relaxation.get("changes").get(0).get("to").asText()).isEqualTo(amount(answer(), "spend").toPlainString());
+        });
+        assertThat(run("text", "limit.price=100").out()).contains("impossible: no upgrade of this machine reaches the target", "What conflicts");
+    }
+
+    @Test
+    void everyFaultOfTheFileIsListed() {
+        Run run = run("json", "trade_in=30", "build.cooling=NOTHING", "objective=most-memory");
+        assertThat(run.code()).isEqualTo(ExitCode.INPUT_FAULT);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err().lines()).hasSize(3);
+        assertThat(Run.of("upgrade", "scenarios/render-node.yaml").code()).isEqualTo(ExitCode.INPUT_FAULT);
+    }
+}

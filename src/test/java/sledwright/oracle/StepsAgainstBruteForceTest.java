@@ -1,0 +1,192 @@
+package sledwright.oracle;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import sledwright.domain.Catalog;
+import sledwright.domain.Limits;
+import sledwright.domain.Lot;
+import sledwright.domain.Objective;
+import sledwright.domain.Request;
+import sledwright.domain.Requirements;
+import sledwright.explain.Explainer;
+import sledwright.explain.Steps;
+import sledwright.explain.Steps.Curve;
+import sledwright.explain.Steps.End;
+import sledwright.explain.Steps.PriceRange;
+import sledwright.explain.Steps.Step;
+import sledwright.generator.Deadline;
+import sledwright.generator.Findings;
+import sledwright.generator.Search;
+import sledwright.generator.Status;
+
+/** The steps of an answer against the list of every build, at both ends of every step and just beyond. */
+class StepsAgainstBruteForceTest {
+
+    private static final int SEEDS = 250;
+    private static final double SAME = 1e-3;
+    /** Values are sums of fractions of a minor unit; closer than this they are equal. */
+    private static final double LEAST_BETTER = 1e-4;
+
+    private record Asked(RandomCase that, Findings findings, Steps steps) {
+    }
+
+    @Test
+    void everyStepOfARequirementIsTheNext() {
+        AtomicInteger steps = new AtomicInteger();
+        Seeds.chosen(SEEDS).mapToObj(StepsAgainstBruteForceTest::ask).filter(asked -> asked.findings.status() == Status.PROVED).forEach(asked ->
+                asked.steps.curves().forEach(curve -> {
+                    steps.addAndGet(curve.steps().size());
+                    check(asked, curve);
+                }));
+        assertThat(steps.get()).isGreaterThan(SEEDS);
+    }
+
+    @Test
+    void withinItsPricesTheBestStaysTheBestAndBeyondItDoesNot() {
+        AtomicInteger ranges = new AtomicInteger();
+        Seeds.chosen(SEEDS).mapToObj(StepsAgainstBruteForceTest::ask).filter(asked -> asked.findings.status() == Status.PROVED).forEach(asked ->
+                asked.steps.parts().forEach(part -> {
+                    ranges.incrementAndGet();
+                    check(asked, part);
+                }));
+        assertThat(ranges.get()).isGreaterThan(SEEDS);
+    }
+
+    private static Asked ask(long seed) {
+        RandomCase that = RandomCase.of(seed, RandomCase.Size.LISTABLE);
+        Search search = new Search(that.catalog());
+        Findings findings = search.run(that.request(), Deadline.never());
+        return new Asked(that, findings, new Explainer(that.catalog(), search, Deadline.never()).steps(findings));
+    }
+
+    private static void check(Asked asked, Curve curve) {
+        Request request = asked.that.request();
+        double grain = curve.key().equals("require.cores") || curve.key().equals("require.spare_slots") ? 1 : 1e-6;
+        List<Step> steps = curve.steps();
+        String about = curve + "\n" + asked.that.text();
+        assertThat(steps).as(about).isNotEmpty().anyMatch(curve::isAsked);
+        for (int i = 0; i < steps.size(); i++) {
+            Step step = steps.get(i);
+            double aim = aimOf(step, request);
+            assertThat(best(asked, curve.key(), step.upTo()).orElse(Double.NaN)).as("at " + step + " of " + about).isEqualTo(aim, within(SAME));
+            OptionalDouble beyond = best(asked, curve.key(), step.upTo() + grain);
+            if (i + 1 < steps.size()) {
+                assertThat(beyond.orElse(Double.NaN)).as("beyond " + step + " of " + about).isEqualTo(aimOf(steps.get(i + 1), request), within(SAME));
+                assertThat(aim).as(about).isLessThan(aimOf(steps.get(i + 1), request));
+            } else {
+                assertThat(beyond.isEmpty()).as("beyond the last of " + about).isEqualTo(curve.last());
+            }
+            if (curve.isAsked(step)) {
+                assertThat(step.change().signum()).as(about).isZero();
+                assertThat(aim).as(about).isEqualTo(aimOf(asked.findings.best(), request), within(SAME));
+            }
+            assertThat(step.within()).as(about).isEqualTo(request.limit().price().isEmpty()
+                    || step.price().movePointRight(2).longValueExact() <= request.limit().price().getAsLong());
+        }
+        assertThat(Math.abs(best(asked, curve.key(), 0).orElseThrow() - aimOf(steps.get(0), request)) < SAME).as(about).isEqualTo(curve.first());
+    }
+
+    private static Offset<Double> within(double offset) {
+        return Offset.offset(offset);
+    }
+
+    private static double aimOf(Step step, Request request) {
+        return isMoney(request) ? step.best().movePointRight(2).doubleValue() : -step.best().doubleValue();
+    }
+
+    private static double aimOf(double best, Request request) {
+        return isMoney(request) ? Math.rint(best) : -best;
+    }
+
+    private static boolean isMoney(Request request) {
+        return request.objective() == Objective.CHEAPEST || request.objective() == Objective.BEST_VALUE;
+    }
+
+    /** The least aim of all builds that reach so much; for the cheapest without the limit of the price. */
+    private static OptionalDouble best(Asked asked, String key, double least) {
+        Request request = asked.that.request();
+        Request changed = request.withRequire(least(request.require(), key, least));
+        if (request.objective() == Objective.CHEAPEST) {
+            changed = changed.withLimit(price(request.limit(), OptionalLong.empty()));
+        }
+        OptionalDouble aim = BruteForce.all(asked.that.with(changed)).stream().mapToDouble(build -> aim(build, request)).min();
+        return aim.isPresent() && isMoney(request) ? OptionalDouble.of(Math.rint(aim.getAsDouble())) : aim;
+    }
+
+    /** Of less than was asked the worth counts as lost. */
+    private static double aim(Candidate build, Request request) {
+        if (request.objective() != Objective.BEST_VALUE) {
+            return isMoney(request) ? build.price() : -build.aim(request);
+        }
+        Requirements require = request.require();
+        return build.price() - request.machines() * (request.worth().core() * (build.cores() - require.cores())
+                + request.worth().gb() * (build.usable() / 1e6 - require.memoryGb())
+                + request.worth().gbs() * (build.bandwidth() / 1e6 - require.bandwidthGbs())
+                + request.worth().throughput() * (build.throughput() / 1e6 - require.throughput()));
+    }
+
+    private static Limits price(Limits limit, OptionalLong most) {
+        return new Limits(most, limit.powerW(), limit.leadDays(), limit.inletC(), limit.altitudeM(), limit.mainsV(), limit.conditions());
+    }
+
+    private static Requirements least(Requirements r, String key, double least) {
+        return new Requirements(r.processors(),
+                key.equals("require.cores") ? (int) least : r.cores(),
+                key.equals("require.memory_gb") ? least : r.memoryGb(),
+                key.equals("require.bandwidth_gbs") ? least : r.bandwidthGbs(),
+                key.equals("require.throughput") ? least : r.throughput(),
+                key.equals("require.base_ghz") ? least : r.baseGhz(),
+                key.equals("require.all_core_ghz") ? least : r.allCoreGhz(),
+                key.equals("require.gb_per_core") ? least : r.gbPerCore(),
+                key.equals("require.gbs_per_core") ? least : r.gbsPerCore(),
+                key.equals("require.spare_slots") ? (int) least : r.spareSlots(), r.mode());
+    }
+
+    private static void check(Asked asked, PriceRange part) {
+        String about = part + "\n" + asked.findings.ranked().get(0).picks() + "\n" + asked.that.text();
+        long fall = part.unitPrice().subtract(part.from()).movePointRight(2).longValueExact();
+        assertThat(fall).as(about).isNotNegative();
+        assertThat(isBest(asked, part, -fall)).as("at the least price of " + about).isTrue();
+        assertThat(part.below()).as(about).isIn(End.OTHER_BUILD, End.FREE);
+        if (part.below() == End.OTHER_BUILD) {
+            assertThat(isBest(asked, part, -fall - 1)).as("below the least price of " + about).isFalse();
+        }
+        if (part.to().isPresent()) {
+            long rise = part.to().get().subtract(part.unitPrice()).movePointRight(2).longValueExact();
+            assertThat(rise).as(about).isNotNegative();
+            assertThat(isBest(asked, part, rise)).as("at the greatest price of " + about).isTrue();
+            assertThat(isBest(asked, part, rise + 1)).as("above the greatest price of " + about).isFalse();
+        } else {
+            assertThat(part.above()).as(about).isEqualTo(End.NOTHING);
+            assertThat(isBest(asked, part, 10_000_000)).as("at any price of " + about).isTrue();
+        }
+    }
+
+    /** Whether the answer, dearer by its units, is within the limit and no build comes before it. */
+    private static boolean isBest(Asked asked, PriceRange part, long dearer) {
+        Request request = asked.that.request();
+        Map<String, List<Lot>> lots = new HashMap<>(asked.that.lots());
+        lots.computeIfPresent(part.sku(), (sku, all) -> all.stream().map(lot -> new Lot(lot.sku(), lot.lot(), lot.supplier(), lot.condition(),
+                lot.available(), lot.leadDays(), lot.breaks().stream().map(step -> new Lot.PriceBreak(step.minQuantity(),
+                        Math.max(0, step.unitPrice() + dearer), step.unitCost())).toList(), lot.onHand())).toList());
+        Catalog catalog = asked.that.catalog();
+        RandomCase changed = asked.that.with(catalog.platforms(), catalog.processors(), catalog.modules(), lots);
+        long price = asked.findings.ranked().get(0).price().total() + part.units() * dearer;
+        if (request.limit().price().isPresent() && price > request.limit().price().getAsLong()) {
+            return false;
+        }
+        double own = isMoney(request) ? asked.findings.best() + part.units() * dearer : -asked.findings.best();
+        return BruteForce.all(changed).stream().noneMatch(build -> {
+            double aim = aim(build, request);
+            return aim < own - LEAST_BETTER || !isMoney(request) && aim < own + 1e-9 && build.price() < price;
+        });
+    }
+}
