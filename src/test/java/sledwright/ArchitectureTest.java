@@ -98,6 +98,7 @@ class ArchitectureTest {
     table.put("generator", List.of("domain", "metrics", "rules"));
     table.put("planner", upTo(table, "generator"));
     table.put("explain", upTo(table, "planner"));
+    table.put("label", List.of("domain", "input"));
     table.put("restock", upTo(table, "planner"));
     table.put("report", upTo(table, "restock"));
     table.put("web", upTo(table, "report"));

@@ -31,6 +31,7 @@ import picocli.CommandLine.Spec;
             "  sledwright check scenarios/build-valid.yaml",
             "  sledwright catalog catalogs/heronfold-yard",
             "  sledwright upgrade scenarios/sled-in-place.yaml",
+            "  sledwright label '16GB 2Rx4 PC4-2400T-RA1-11'",
             "",
             "'sledwright COMMAND --help' shows the options of a command."})
 public final class Main implements Runnable {
@@ -74,7 +75,8 @@ public final class Main implements Runnable {
                 .addSubcommand(new QuoteCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal))
                 .addSubcommand(new CatalogCommand(terminal))
-                .addSubcommand(new UpgradeCommand(terminal));
+                .addSubcommand(new UpgradeCommand(terminal))
+                .addSubcommand(new LabelCommand(terminal));
         // Help stays plain: finding out what a terminal can show takes longer than showing it.
         return line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .setExpandAtFiles(false)

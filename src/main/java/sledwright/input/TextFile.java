@@ -1,19 +1,18 @@
 package sledwright.input;
 
-import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** Reads a text file that must be UTF-8; a byte-order mark is passed over. */
-final class TextFile {
+public final class TextFile {
 
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
@@ -22,26 +21,15 @@ final class TextFile {
 
     /** The text; empty, with faults, when it cannot be read as text. */
     static Optional<String> read(Path path, int mostMegabytes, Faults faults) {
-        Place place = Place.of(path.toString());
-        byte[] bytes;
-        try {
-            if (Files.isDirectory(path)) {
-                faults.add(place, "is a folder, a file is needed");
-                return Optional.empty();
-            }
-            if (Files.size(path) > mostMegabytes * 1_000_000L) {
-                faults.add(place, "is larger than %d MB".formatted(mostMegabytes));
-                return Optional.empty();
-            }
-            bytes = Files.readAllBytes(path);
-        } catch (NoSuchFileException missing) {
-            faults.add(place, "there is no such file");
-            return Optional.empty();
-        } catch (IOException unreadable) {
-            faults.add(place, "cannot be read (%s)".formatted(unreadable.getClass().getSimpleName()));
-            return Optional.empty();
-        }
-        return decode(bytes, place, faults);
+        return FileBytes.read(path, mostMegabytes, faults).flatMap(bytes -> decode(bytes, Place.of(path.toString()), faults));
+    }
+
+    /** The lines of a text, each with its place; none, with faults, when it cannot be read as text. */
+    public static List<Located<String>> lines(Path path, int mostMegabytes, Faults faults) {
+        List<Located<String>> lines = new ArrayList<>();
+        read(path, mostMegabytes, faults).ifPresent(text -> text.lines()
+                .forEach(line -> lines.add(new Located<>(line, new Place(path.toString(), lines.size() + 1)))));
+        return lines;
     }
 
     private static Optional<String> decode(byte[] bytes, Place file, Faults faults) {

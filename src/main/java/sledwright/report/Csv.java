@@ -80,6 +80,12 @@ public final class Csv {
                 .map(entry -> List.<Object>of(entry.getKey(), entry.getValue())).toList());
     }
 
+    /** One row of memory.csv for each module. */
+    public static String of(LabelView view) {
+        return write(LabelView.COLUMNS, view.rows().stream().map(row -> LabelView.cells(row).stream()
+                .map(cell -> cell.orElse("")).toList()).toList());
+    }
+
     private static String write(List<String> header, List<List<Object>> rows) {
         CsvSchema.Builder schema = CsvSchema.builder().setLineSeparator("\n");
         header.forEach(schema::addColumn);

@@ -50,6 +50,10 @@ public final class Json {
         return render(json -> json.catalog(view));
     }
 
+    public static String of(LabelView view) {
+        return render(json -> LabelJson.write(view, json.out));
+    }
+
     private static String render(Content content) {
         StringWriter text = new StringWriter();
         DefaultIndenter lines = new DefaultIndenter("  ", "\n");

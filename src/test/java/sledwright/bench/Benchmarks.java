@@ -4,13 +4,15 @@ import java.io.PrintStream;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
+import sledwright.oracle.SolverPace;
 
 /** Runs a benchmark by name; docs/performance.md has the commands. */
 public final class Benchmarks {
 
     private static final String USAGE = """
             A benchmark is one of
-              quote [SHOP [COUNT [FIRST_SEED [SECONDS]]]]   SHOP is demo or x10 ...; otherwise demo 500 0 30""";
+              quote [SHOP [COUNT [FIRST_SEED [SECONDS]]]]   SHOP is demo or x10 ...; otherwise demo 500 0 30
+              solver [COUNT]                                CP-SAT beside the search, on random cases; otherwise 60""";
 
     private Benchmarks() {
     }
@@ -25,6 +27,7 @@ public final class Benchmarks {
         switch (name) {
             case "quote" -> new QuoteBenchmark(out, Duration.ofSeconds(Long.parseLong(word(words, 3, "30"))))
                     .run(Shop.named(word(words, 0, "demo")), Long.parseLong(word(words, 2, "0")), Integer.parseInt(word(words, 1, "500")));
+            case "solver" -> SolverPace.print(out, Integer.parseInt(word(words, 0, "60")));
             default -> throw new IllegalArgumentException("no such benchmark (" + name + ")\n" + USAGE);
         }
     }

@@ -1,0 +1,83 @@
+package sledwright.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import sledwright.input.Faults;
+import sledwright.input.Located;
+import sledwright.label.LabelLines;
+import sledwright.label.ModuleRow;
+import sledwright.label.Reading;
+import sledwright.label.SpdReader;
+import sledwright.report.Csv;
+import sledwright.report.Json;
+import sledwright.report.LabelText;
+import sledwright.report.LabelView;
+
+/** {@code label TEXT...}: rows of memory.csv from what is printed on modules, or stored in them. */
+@Command(
+        name = "label",
+        sortOptions = false,
+        description = "Reads labels of memory modules, or their SPDs, into rows of memory.csv, and says what each field means.",
+        footer = {
+            "",
+            "A label has one argument, or one for each word. The csv format is memory.csv with power_w left empty, which no label states.",
+            "",
+            "Examples:",
+            "  sledwright label '16GB 2Rx4 PC4-2400T-RA1-11' '8GB 2Rx4 PC3L-12800R-11-13-E2'",
+            "  sledwright label --file labels.txt --format csv",
+            "  sledwright label --spd dump.bin"})
+final class LabelCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Parameters(paramLabel = "TEXT", arity = "0..*", description = "Labels, such as '16GB 2Rx4 PC4-2400T-RA1-11'.")
+    private List<String> texts = new ArrayList<>();
+
+    @Option(names = "--file", paramLabel = "FILE", description = "Read labels from a file, one on each line. Repeatable.")
+    private List<Path> files = new ArrayList<>();
+
+    @Option(names = "--spd", paramLabel = "FILE",
+            description = "Read the SPD of a DDR3 or DDR4 module from its bytes or a hexadecimal dump of them. Repeatable.")
+    private List<Path> spds = new ArrayList<>();
+
+    @Mixin
+    private SharedOptions shared;
+
+    LabelCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        if (texts.isEmpty() && files.isEmpty() && spds.isEmpty()) {
+            throw new UsageException("name a label, such as '16GB 2Rx4 PC4-2400T-RA1-11', or a file with --file or --spd");
+        }
+        Output output = shared.output(terminal);
+        Faults faults = new Faults();
+        List<Located<String>> labels = new ArrayList<>(LabelLines.ofArguments(texts));
+        files.forEach(file -> labels.addAll(LabelLines.ofFile(file, faults)));
+        List<Reading> readings = new ArrayList<>(LabelLines.read(labels, faults));
+        spds.forEach(file -> SpdReader.read(file, faults).ifPresent(readings::add));
+        faults.throwIfAny();
+        LabelView view = LabelView.of(readings);
+        output.write(screen -> LabelText.of(view, screen), () -> Json.of(view), () -> csv(view));
+        return ExitCode.DONE;
+    }
+
+    private String csv(LabelView view) {
+        terminal.err().println("sledwright: left empty in each row: power_w, which no label states; a catalogue needs it");
+        for (ModuleRow row : view.rows()) {
+            List<String> gaps = LabelView.gaps(row);
+            if (gaps.size() > 1) {
+                terminal.err().printf("sledwright: left empty in the row of %s: %s%n", row.sku(), String.join(", ", gaps));
+            }
+        }
+        return Csv.of(view);
+    }
+}

@@ -1,0 +1,63 @@
+package sledwright.label;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sledwright.domain.ModuleType;
+
+/**
+ * A module as read from its label or its SPD.
+ *
+ * @param from     what was read: the label as given, or the file
+ * @param label    as the standard prints it
+ * @param row      for memory.csv
+ * @param meanings field by field
+ * @param unknown  what could not be known
+ */
+public record Reading(String from, ModuleLabel label, ModuleRow row, List<Meaning> meanings, List<Unknown> unknown) {
+
+    private static final int LONGEST_SKU = 64;
+
+    public Reading {
+        meanings = List.copyOf(meanings);
+        unknown = List.copyOf(unknown);
+    }
+
+    /** The reading of a label. */
+    static Reading of(String from, ModuleLabel label) {
+        return of(from, label, Optional.empty(), LabelMeanings.of(label));
+    }
+
+    /** @param part the part number, where it is known */
+    static Reading of(String from, ModuleLabel label, Optional<String> part, List<Meaning> meanings) {
+        String printed = label.toString();
+        String made = printed.replace(' ', '-');
+        String sku = part.orElse(made.length() > LONGEST_SKU ? made.substring(0, LONGEST_SKU) : made);
+        Optional<Organisation> org = label.organisation();
+        ModuleRow row = new ModuleRow(sku, printed, label.generation(), label.type(), label.capacityGb(), org.map(Organisation::ranks),
+                org.map(Organisation::logicalRanks), org.map(Organisation::width), label.mts(), label.volts());
+        return new Reading(from, label, row, meanings, unknown(label, part, sku));
+    }
+
+    private static List<Unknown> unknown(ModuleLabel label, Optional<String> part, String sku) {
+        List<Unknown> unknown = new ArrayList<>();
+        if (part.isEmpty()) {
+            unknown.add(new Unknown("sku", "%s stands in for the part number; put your own there".formatted(sku)));
+        }
+        if (label.type().isEmpty()) {
+            unknown.add(new Unknown("type", "left empty: the letter of the type is missing; RDIMM, LRDIMM, UDIMM or 3DS, as on the module"));
+        }
+        if (label.capacityGb().isEmpty()) {
+            unknown.add(new Unknown("capacity_gb", "left empty: the label as given has none"));
+        }
+        if (label.organisation().isEmpty()) {
+            unknown.add(new Unknown("ranks", "left empty, like logical_ranks and device_width: the label as given has no field such as 2Rx4"));
+        } else if (label.type().equals(Optional.of(ModuleType.LRDIMM))) {
+            unknown.add(new Unknown("logical_ranks", "as many as ranks, the safe side: a load-reduced module may show the controller "
+                    + "fewer; its data sheet tells"));
+        }
+        unknown.add(new Unknown("power_w", "left empty: no label or SPD states it; from the module's data sheet"));
+        unknown.add(new Unknown("price and stock", "rows of offers.csv, under the same sku"));
+        return unknown;
+    }
+}

@@ -1,0 +1,51 @@
+package sledwright.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sledwright.label.ModuleRow;
+import sledwright.label.Reading;
+
+/**
+ * Modules as read from labels or SPDs.
+ *
+ * @param readings every module, in the order in which it was given
+ * @param rows     for memory.csv: modules alike in everything but the description stand once
+ */
+public record LabelView(List<Reading> readings, List<ModuleRow> rows) {
+
+    /** The columns of memory.csv. */
+    static final List<String> COLUMNS = List.of("sku", "description", "generation", "type", "capacity_gb", "ranks", "logical_ranks",
+            "device_width", "speed_mts", "voltage", "power_w");
+
+    public LabelView {
+        readings = List.copyOf(readings);
+        rows = List.copyOf(rows);
+    }
+
+    public static LabelView of(List<Reading> readings) {
+        Map<List<Optional<Object>>, ModuleRow> rows = new LinkedHashMap<>();
+        for (Reading reading : readings) {
+            List<Optional<Object>> alike = new ArrayList<>(cells(reading.row()));
+            alike.remove(COLUMNS.indexOf("description"));
+            rows.putIfAbsent(alike, reading.row());
+        }
+        return new LabelView(readings, new ArrayList<>(rows.values()));
+    }
+
+    /** The columns of a row that stay empty although memory.csv needs them; {@code power_w} always does. */
+    public static List<String> gaps(ModuleRow row) {
+        List<Optional<Object>> cells = cells(row);
+        return COLUMNS.stream().filter(column -> !column.equals("logical_ranks") && cells.get(COLUMNS.indexOf(column)).isEmpty()).toList();
+    }
+
+    /** The cells of a row under {@link #COLUMNS}: texts and numbers; empty where nothing is known. */
+    static List<Optional<Object>> cells(ModuleRow row) {
+        return List.of(Optional.of(row.sku()), Optional.of(row.description()), Optional.of(row.generation().name()),
+                row.type().map(type -> type.label()), row.capacityGb().map(gb -> gb), row.ranks().map(ranks -> ranks),
+                row.logicalRanks().map(ranks -> ranks), row.deviceWidth().map(width -> width), Optional.of(row.speedMts()),
+                Optional.of(Decimals.of(row.voltage())), Optional.empty());
+    }
+}

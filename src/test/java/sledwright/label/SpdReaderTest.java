@@ -1,0 +1,182 @@
+package sledwright.label;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import sledwright.domain.ModuleType;
+import sledwright.input.Fault;
+import sledwright.input.Faults;
+
+class SpdReaderTest {
+
+    private static Reading read(byte[] file) {
+        Faults faults = new Faults();
+        Optional<Reading> reading = SpdReader.read(file, "dump", faults);
+        assertThat(faults.all()).isEmpty();
+        return reading.orElseThrow();
+    }
+
+    private static String fault(byte[] file) {
+        Faults faults = new Faults();
+        assertThat(SpdReader.read(file, "dump", faults)).isEmpty();
+        return String.join("\n", faults.all().stream().map(Fault::toString).toList());
+    }
+
+    @Test
+    void plainModules() {
+        Reading four = read(SpdImage.ddr4().bytes());
+        assertThat(four.label()).hasToString("16GB 2Rx4 PC4-2400T-RA1-11");
+        assertThat(four.row().sku()).isEqualTo("DEMO-16");
+        assertThat(four.row().type()).contains(ModuleType.RDIMM);
+        Reading three = read(SpdImage.ddr3().bytes());
+        assertThat(three.label()).hasToString("8GB 2Rx4 PC3L-12800R-11-13-E2");
+        assertThat(three.row().voltage()).isEqualTo(1.35);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {3, 4})
+    void whatWasWrittenIsRead(int ddr) {
+        long seed = 20 + ddr;
+        for (SpdImage image : SpdImage.some(ddr, 400, seed)) {
+            ModuleRow row = read(image.bytes()).row();
+            assertThat(row.capacityGb()).as("seed %d: %s", seed, image).contains(image.megabytes() / 1024);
+            assertThat(row.ranks()).contains(image.ranks());
+            assertThat(row.logicalRanks()).contains(image.ranks() * image.layers());
+            assertThat(row.deviceWidth()).contains(image.width());
+            assertThat(row.speedMts()).as("seed %d: %s", seed, image).isEqualTo(image.mts());
+            assertThat(row.voltage()).isEqualTo(image.volts());
+            assertThat(row.sku()).isEqualTo(image.part());
+            assertThat(row.type()).contains(image.layers() > 1 ? ModuleType.THREE_DS
+                    : Map.of('R', ModuleType.RDIMM, 'L', ModuleType.LRDIMM, 'U', ModuleType.UDIMM, 'E', ModuleType.UDIMM).get(image.letter()));
+        }
+    }
+
+    @Test
+    void everyFlippedBitOfTheFirstBytesIsNoticed() {
+        for (SpdImage image : new SpdImage[] {SpdImage.ddr3(), SpdImage.ddr4()}) {
+            for (int bit = 0; bit < 8 * 117; bit++) {
+                byte[] spd = image.bytes();
+                spd[bit / 8] ^= (byte) (1 << bit % 8);
+                assertThat(fault(spd)).as("bit %d", bit).isNotEmpty();
+            }
+        }
+        byte[] second = SpdImage.ddr4().bytes();
+        second[130] ^= 1;
+        assertThat(fault(second)).contains("of bytes 128-253 must be 0x");
+    }
+
+    @Test
+    void faultsNameTheByte() {
+        byte[] spd = SpdImage.ddr4().bytes();
+        spd[3] = 3;
+        spd[12] = 0x10;
+        spd[18] = 3;
+        SpdImage.sign(spd);
+        assertThat(fault(spd)).contains("dump: module type 0x03 in byte 3 is that of no RDIMM", "organisation 0x10 in byte 12 says 3 ranks",
+                "clock 0x03 in byte 18 makes a cycle of 333 ps");
+        spd[2] = 0x12;
+        assertThat(fault(spd)).contains("memory type 0x12 in byte 2 must be 0x0B (DDR3) or 0x0C (DDR4); it is that of DDR5");
+        assertThat(fault(Arrays.copyOf(spd, 100))).contains("holds 100 bytes");
+        assertThat(fault(new byte[0])).isNotEmpty();
+    }
+
+    @Test
+    void dumpsOfManyTools() {
+        byte[] spd = SpdImage.ddr3().bytes();
+        Reading expected = read(spd);
+        StringBuilder xxd = new StringBuilder();
+        StringBuilder words = new StringBuilder();
+        StringBuilder i2c = new StringBuilder("     0  1  2  3  4  5  6  7  8  9  a  b  c  d  e  f    0123456789abcdef\n");
+        for (int row = 0; row < spd.length; row += 16) {
+            xxd.append("%08x:".formatted(row));
+            words.append("%07x".formatted(row));
+            i2c.append("%02x:".formatted(row));
+            for (int i = row; i < row + 16; i += 2) {
+                xxd.append(" %02x%02x".formatted(spd[i] & 0xFF, spd[i + 1] & 0xFF));
+                words.append(" %02x%02x".formatted(spd[i + 1] & 0xFF, spd[i] & 0xFF));
+                i2c.append(" %02x %02x".formatted(spd[i] & 0xFF, spd[i + 1] & 0xFF));
+            }
+            xxd.append("  be de ad 00 .\n");
+            words.append('\n');
+            i2c.append("    ????????????????\n");
+        }
+        String plain = SpdImage.hexdump(spd);
+        String folded = plain.replaceFirst("(?s)(000000b0[^\n]*\n)000000c0[^\n]*\n000000d0[^\n]*\n000000e0[^\n]*\n000000f0[^\n]*\n", "$1*\n");
+        assertThat(folded).isNotEqualTo(plain);
+        for (String dump : new String[] {plain, folded, xxd.toString(), words.toString(), i2c.toString(), plain.replace("\n", "\r\n")}) {
+            assertThat(read(dump.getBytes(StandardCharsets.US_ASCII))).isEqualTo(expected);
+        }
+    }
+
+    @Test
+    void aBrokenDumpNamesItsLine() {
+        String dump = SpdImage.hexdump(SpdImage.ddr3().bytes());
+        String gap = dump.replaceFirst("00000020[^\n]*\n", "");
+        assertThat(fault(gap.getBytes(StandardCharsets.US_ASCII))).isEqualTo("dump:3: address 00000030 must be 20: a line is missing or stands twice");
+        assertThat(fault("hello\nworld\n".getBytes(StandardCharsets.US_ASCII))).contains("is neither an SPD nor a dump of one");
+        assertThat(fault(dump.replaceFirst("00000030", "what is this").getBytes(StandardCharsets.US_ASCII))).startsWith("dump:4: is no line of a dump");
+    }
+
+    /** Bytes of chance under a right checksum give a module or faults, nothing else. */
+    @Test
+    void chanceNeverBreaksIt() {
+        long seed = 7;
+        Random random = new Random(seed);
+        for (int run = 0; run < 20_000; run++) {
+            byte[] spd = (run % 2 == 0 ? SpdImage.ddr3() : SpdImage.ddr4()).bytes();
+            byte[] file = Arrays.copyOf(spd, run % 7 == 0 ? random.nextInt(spd.length) : spd.length);
+            for (int change = random.nextInt(8); change > 0 && file.length > 0; change--) {
+                file[random.nextInt(file.length)] = (byte) random.nextInt();
+            }
+            if (file.length >= 128) {
+                SpdImage.sign(file);
+            }
+            Faults faults = new Faults();
+            Optional<Reading> reading = SpdReader.read(file, "dump", faults);
+            assertThat(reading.isPresent()).as("seed %d, run %d", seed, run).isEqualTo(faults.size() == 0);
+        }
+    }
+
+    @Test
+    void chanceInADumpNeverBreaksIt() {
+        long seed = 8;
+        Random random = new Random(seed);
+        String dump = SpdImage.hexdump(SpdImage.ddr4().bytes());
+        for (int run = 0; run < 3_000; run++) {
+            StringBuilder text = new StringBuilder(dump);
+            for (int change = random.nextInt(5); change >= 0; change--) {
+                text.setCharAt(random.nextInt(text.length()), " 0f*\n:|x".charAt(random.nextInt(8)));
+            }
+            Faults faults = new Faults();
+            Optional<Reading> reading = SpdReader.read(text.toString().getBytes(StandardCharsets.US_ASCII), "dump", faults);
+            assertThat(reading.isPresent()).as("seed %d, run %d", seed, run).isEqualTo(faults.size() == 0);
+        }
+    }
+
+    /** The dump of docs/labels.md. */
+    @Test
+    void theDumpOfTheDocument() throws IOException {
+        assertThat(Path.of("src/test/resources/spd/ddr4.txt")).hasContent(SpdImage.hexdump(SpdImage.ddr4().bytes()));
+    }
+
+    @Test
+    void files(@TempDir Path folder) throws IOException {
+        Path file = Files.write(folder.resolve("spd.bin"), SpdImage.ddr4().bytes());
+        Faults faults = new Faults();
+        assertThat(SpdReader.read(file, faults)).isPresent();
+        assertThat(SpdReader.read(folder.resolve("none"), faults)).isEmpty();
+        assertThat(SpdReader.read(folder, faults)).isEmpty();
+        assertThat(faults.all()).extracting(Fault::message).containsExactly("there is no such file", "is a folder, a file is needed");
+    }
+}
