@@ -24,10 +24,13 @@ import sledwright.rules.choice.RequiredPart;
 import sledwright.rules.cooling.HeatSinkRating;
 import sledwright.rules.cooling.InletLimit;
 import sledwright.rules.memory.ModeSupported;
+import sledwright.rules.power.PowerBudget;
+import sledwright.rules.power.PowerSupply;
 import sledwright.rules.processor.SocketCount;
 import sledwright.rules.processor.SocketMatch;
 import sledwright.rules.processor.TdpLimit;
 import sledwright.rules.stock.Budget;
+import sledwright.rules.target.PowerLimit;
 import sledwright.rules.target.ProcessorCount;
 import sledwright.rules.target.Target;
 
@@ -150,6 +153,10 @@ final class Families {
         }
         double worth = SurplusWorth.of(request, cores, require.memoryGb(), require.bandwidthGbs(), throughput);
         long microwatts = Watts.micro(platform.power().baseW()) + count * Watts.micro(processor.tdpW());
-        return Optional.of(new Frame(platform, processor, count, kit, supply, types, price, worth, cores, throughput, microwatts));
+        // Modules only add to the load, so a frame that is too heavy without them is no use.
+        double leastW = Watts.of(microwatts);
+        boolean carried = PowerLimit.allows(request.limit(), leastW) && PowerBudget.allows(platform, leastW)
+                && (supply.isEmpty() || PowerSupply.allows(supply.get(), request.limit(), leastW));
+        return !carried ? Optional.empty() : Optional.of(new Frame(platform, processor, count, kit, supply, types, price, worth, cores, throughput, microwatts));
     }
 }
