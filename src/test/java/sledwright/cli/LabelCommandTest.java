@@ -8,8 +8,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -21,21 +19,6 @@ import sledwright.label.SpdImage;
 import sledwright.report.Schemas;
 
 class LabelCommandTest {
-
-    /** Every example of the document is really printed, results and messages alike. */
-    @Test
-    void examplesOfTheDocument() throws IOException {
-        Matcher blocks = Pattern.compile("```console\n(.*?)```", Pattern.DOTALL).matcher(Files.readString(Path.of("docs/labels.md")));
-        int count = 0;
-        for (; blocks.find(); count++) {
-            String[] block = blocks.group(1).split("\n", 2);
-            List<String> words = Pattern.compile("'([^']*)'|(\\S+)").matcher(block[0].substring("$ sledwright ".length())).results()
-                    .map(word -> word.group(1) == null ? word.group(2) : word.group(1)).toList();
-            Run run = Run.of(words.toArray(String[]::new));
-            assertThat(run.err() + run.out()).as(block[0]).isEqualTo(block[1]);
-        }
-        assertThat(count).isGreaterThanOrEqualTo(4);
-    }
 
     private static final Path SHOP = Path.of("src/test/resources/shop");
     private static final String LABEL = "16GB 2Rx4 PC4-2400T-RA1-11";

@@ -1,14 +1,15 @@
 package sledwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowable;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -17,13 +18,16 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /**
- * What the README and the documents show was really printed. Each console block holds a command and what it prints, standard
- * error first; {@code -Dsledwright.refreshDocs=true} writes anew what is printed today. A YAML block that names a shipped file in its first line is
- * that file.
+ * What the README and the documents show was really printed. Each console block holds commands, each with what it prints,
+ * standard error first; {@code echo $?} shows the exit code of the one before. {@code -Dsledwright.refreshDocs=true} writes anew
+ * what is printed today. A YAML block that names a shipped file in its first line is that file.
  */
 class ReadmeTest {
 
-    private static final Pattern CONSOLE = Pattern.compile("```console\n\\$ sledwright ([^\n]*)\n(.*?)```", Pattern.DOTALL);
+    private static final Path README = Path.of("README.md");
+    private static final Pattern CONSOLE = Pattern.compile("```console\n(.*?)```", Pattern.DOTALL);
+    private static final Pattern COMMAND = Pattern.compile("\\$ (?:target/)?sledwright (.*)");
+    private static final Pattern WORD = Pattern.compile("'([^']*)'|(\\S+)");
     private static final Pattern FILE = Pattern.compile("```yaml\n# (scenarios/\\S+)\n(.*?)```", Pattern.DOTALL);
 
     @TestFactory
@@ -40,42 +44,81 @@ class ReadmeTest {
     }
 
     @Test
-    void theReadmeShowsCommands() throws IOException {
-        assertThat(CONSOLE.matcher(Files.readString(Path.of("README.md"))).results()).hasSizeGreaterThanOrEqualTo(5);
+    void theReadmeShowsEveryWayToAsk() throws IOException {
+        String shown = String.join("\n", CONSOLE.matcher(Files.readString(README)).results().map(block -> block.group(1)).toList());
+        assertThat(shown).contains("$ sledwright quote", "$ sledwright check", "$ sledwright catalog", "--set", "--why-not",
+                "What conflicts", "--format json", "--format csv", "$ echo $?");
+    }
+
+    /** Otherwise a block that nothing runs would pass for one that was run. */
+    @Test
+    void aCommandThatIsNotRunIsAMistake() {
+        assertThat(catchThrowable(() -> printed("$ make coffee\n"))).isInstanceOf(AssertionError.class);
+        assertThat(catchThrowable(() -> printed("$ echo $?\n"))).isInstanceOf(AssertionError.class);
+        assertThat(catchThrowable(() -> printed("no command\n"))).isInstanceOf(AssertionError.class);
+    }
+
+    @Test
+    void blocksAreWrittenAnew() throws IOException {
+        String stale = "before\n```console\n$ sledwright label ''\nold\n$ echo $?\n9\n```\nafter\n";
+        String fault = Run.of("label", "").err();
+        assertThat(today(stale)).isEqualTo("before\n```console\n$ sledwright label ''\n" + fault + "$ echo $?\n3\n```\nafter\n");
     }
 
     @Test
     void theTestCommandIsTheOneThatIsRunOnEveryChange() throws IOException {
         String command = "mvn -B -ntp verify";
-        assertThat(Files.readString(Path.of("README.md"))).contains("```sh\n" + command + "\n```");
+        assertThat(Files.readString(README)).contains("```sh\n" + command + "\n```");
         assertThat(Files.readString(Path.of(".ci/run"))).contains("exec " + command);
     }
 
     private static List<Path> documents() throws IOException {
-        List<Path> documents = new ArrayList<>(List.of(Path.of("README.md")));
+        List<Path> documents = new ArrayList<>(List.of(README, Path.of("DEVELOPERS.md")));
         try (Stream<Path> files = Files.list(Path.of("docs"))) {
-            // The labels' blocks quote their arguments as a shell does; LabelCommandTest runs them.
-            files.filter(file -> file.toString().endsWith(".md") && !file.endsWith("labels.md")).sorted().forEach(documents::add);
+            files.filter(file -> file.toString().endsWith(".md")).sorted().forEach(documents::add);
         }
         return documents;
     }
 
+    /** The document with what its commands print today and its files as they are. */
     private static String today(String text) throws IOException {
-        Matcher commands = CONSOLE.matcher(text);
-        StringBuilder withOutput = new StringBuilder();
-        while (commands.find()) {
-            Run run = Run.of(Map.of(), false, Arrays.asList(commands.group(1).split(" ")).toArray(String[]::new));
-            String block = "```console\n$ sledwright %s\n%s%s```".formatted(commands.group(1), run.err(), run.out());
-            commands.appendReplacement(withOutput, Matcher.quoteReplacement(block));
-        }
-        commands.appendTail(withOutput);
-        Matcher files = FILE.matcher(withOutput.toString());
+        String withOutput = CONSOLE.matcher(text).replaceAll(block -> Matcher.quoteReplacement("```console\n" + printed(block.group(1)) + "```"));
         StringBuilder withFiles = new StringBuilder();
+        Matcher files = FILE.matcher(withOutput);
         while (files.find()) {
             files.appendReplacement(withFiles, Matcher.quoteReplacement("```yaml\n# %s\n%s```".formatted(files.group(1),
                     Files.readString(Path.of(files.group(1))))));
         }
-        files.appendTail(withFiles);
-        return withFiles.toString();
+        return files.appendTail(withFiles).toString();
+    }
+
+    /** The commands of a block, each with what it prints today. */
+    private static String printed(String block) {
+        List<String> commands = block.lines().filter(line -> line.startsWith("$ ")).toList();
+        assertThat(block).as("a block begins with a command").startsWith("$ ");
+        StringBuilder printed = new StringBuilder();
+        Run last = null;
+        for (String command : commands) {
+            printed.append(command).append('\n');
+            Matcher ours = COMMAND.matcher(command);
+            if (ours.matches()) {
+                last = Run.of(Map.of(), false, words(ours.group(1)));
+                printed.append(last.err()).append(last.out());
+            } else {
+                assertThat(command).as("a command that is not run here").isEqualTo("$ echo $?");
+                assertThat(last).as("no command stands before " + command).isNotNull();
+                printed.append(last.code()).append('\n');
+            }
+        }
+        return printed.toString();
+    }
+
+    /** Words as a shell takes them apart, single quotes being all that is understood. */
+    private static String[] words(String arguments) {
+        return WORD.matcher(arguments).results().map(ReadmeTest::word).toArray(String[]::new);
+    }
+
+    private static String word(MatchResult found) {
+        return found.group(1) == null ? found.group(2) : found.group(1);
     }
 }
