@@ -1,0 +1,4 @@
+/**
+ * Heat sinks, the slots that they cover, and the air at the inlet.
+ */
+package sledwright.rules.cooling;

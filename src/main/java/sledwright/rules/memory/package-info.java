@@ -1,0 +1,4 @@
+/**
+ * How memory modules may populate slots, channels and sockets.
+ */
+package sledwright.rules.memory;

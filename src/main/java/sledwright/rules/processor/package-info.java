@@ -1,0 +1,4 @@
+/**
+ * Which processors a platform takes, and how many.
+ */
+package sledwright.rules.processor;
