@@ -23,6 +23,9 @@ final class Deal {
     /** Steps after which dealing gives up; it has then proved nothing. */
     private static final int MOST_STEPS = 200_000;
 
+    /** Hands beyond this are too many to write down. */
+    private static final int MOST_HANDS = 20_000;
+
     /** Up to so many modules in an order, units are dealt as well as can be; beyond, each kind by itself in rounds. */
     private static final int MOST_UNITS_EXACTLY = 48;
 
@@ -94,14 +97,22 @@ final class Deal {
         return units <= MOST_UNITS_EXACTLY;
     }
 
-    /** Deals so that the heaviest machine is as light as can be, or, where there are very many units, nearly so. */
+    /**
+     * Deals so that the heaviest machine is as light as can be, or, where there are very many units or that is too hard, nearly so.
+     * It never is heavier than the search took it to be: a search that weighs draws exactly has dealt this one before, and any
+     * other weighs it in rounds.
+     */
     static Dealt deal(List<Draw.Share> shares, int machines) {
         int units = shares.stream().mapToInt(Draw.Share::units).sum();
         if (!isExact(units)) {
             return inRounds(shares, machines);
         }
-        Deal deal = new Deal(shares, machines);
-        return new Dealt(deal.byShare(deal.best().hands));
+        try {
+            Deal deal = new Deal(shares, machines);
+            return new Dealt(deal.byShare(deal.best().hands));
+        } catch (OutOfTimeException tooHard) {
+            return inRounds(shares, machines);
+        }
     }
 
     /** Deals each kind by itself, heaviest units first, in rounds; every other kind to the machines in reverse. */
@@ -180,6 +191,9 @@ final class Deal {
     private void extend(List<int[]> hands, int[] hand, int[] left, int suit) {
         if (suit == hand.length) {
             if (Arrays.stream(left).allMatch(count -> count == 0)) {
+                if (hands.size() == MOST_HANDS) {
+                    throw new OutOfTimeException();
+                }
                 hands.add(hand.clone());
             }
             return;

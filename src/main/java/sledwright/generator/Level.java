@@ -114,6 +114,11 @@ record Level(ModuleType type, int width, int mts, Map<GroupKind, List<MemoryModu
         return sets;
     }
 
+    /** Whether groups of the level hold any of some part numbers. */
+    boolean holdsAny(List<GroupKind> set, Set<String> skus) {
+        return set.stream().flatMap(group -> groups.get(group).stream()).anyMatch(module -> skus.contains(module.sku()));
+    }
+
     private Set<MemoryModule.Kind> kinds(GroupKind group) {
         return groups.get(group).stream().map(MemoryModule::kind).collect(Collectors.toSet());
     }

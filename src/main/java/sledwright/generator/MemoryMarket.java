@@ -107,7 +107,7 @@ final class MemoryMarket {
         List<MemoryModule> all = sold(memory);
         PriceFloor allPrices = floors.computeIfAbsent(List.of(memory.generation(), level.type(), share), same -> new PriceFloor(shelf,
                 all.stream().filter(module -> module.type() == level.type()).toList(), worthOfGb));
-        boolean keptApart = !wanted.isEmpty() && !level.entangled().isEmpty();
+        boolean keptApart = level.entangled().stream().anyMatch(set -> level.holdsAny(set, wanted));
         found.add(new MemoryOption(level, nextSlowerMts, keptApart, extent, allPrices,
                 () -> floors.computeIfAbsent(List.of(modules, share), same -> new PriceFloor(shelf, modules, worthOfGb)),
                 new Builder(memory, level, key, uncovered, sockets, wanted)::points));
@@ -160,7 +160,7 @@ final class MemoryMarket {
         private EntangledDraws[] entangled(KindDraws kinds, int unitsPerModule) {
             EntangledDraws[] byGroup = new EntangledDraws[key.groups().size()];
             for (List<GroupKind> set : level.entangled()) {
-                if (set.stream().noneMatch(group -> level.groups().get(group).stream().anyMatch(module -> wanted.contains(module.sku())))) {
+                if (!level.holdsAny(set, wanted)) {
                     Map<GroupKind, List<MemoryModule>> modules = set.stream().collect(Collectors.toMap(Function.identity(), level.groups()::get));
                     EntangledDraws draws = new EntangledDraws(modules, kinds, unitsPerModule);
                     set.forEach(group -> byGroup[key.groups().indexOf(group)] = draws);
