@@ -39,7 +39,7 @@ final class CatalogCommand implements Callable<Integer> {
     public Integer call() {
         Output output = shared.output(terminal);
         CatalogView view = CatalogView.of(CatalogReader.read(folder()));
-        output.write(screen -> CatalogText.of(view, screen), () -> Json.of(view), () -> Csv.of(view));
+        output.write(Renderings.of(screen -> CatalogText.of(view, screen), () -> Json.of(view), () -> Csv.of(view)));
         return ExitCode.DONE;
     }
 

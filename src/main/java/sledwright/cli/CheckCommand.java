@@ -41,7 +41,7 @@ final class CheckCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "A build: a file with 'kind: build'.")
     private Path file;
 
-    @Option(names = "--set", paramLabel = "PATH=VALUE",
+    @Option(names = "--set", paramLabel = "KEY=VALUE",
             description = "Judge as if the file had this value, such as limit.inlet_c=30. Repeatable.")
     private List<String> sets = new ArrayList<>();
 
@@ -60,7 +60,7 @@ final class CheckCommand implements Callable<Integer> {
         Draw draw = Draw.of(Collections.nCopies(job.request().machines(), job.build()), job.request(), job.catalog());
         List<Violation> violations = Stream.concat(Rulebook.judge(machine).stream(), Rulebook.judge(draw.order()).stream()).toList();
         CheckView view = CheckView.of(draw.order(), draw.complete(), violations);
-        output.write(screen -> CheckText.of(view, screen), () -> Json.of(view), () -> Csv.of(view));
+        output.write(Renderings.of(screen -> CheckText.of(view, screen), () -> Json.of(view), () -> Csv.of(view)));
         return view.valid() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
     }
 }

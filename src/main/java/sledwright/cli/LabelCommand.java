@@ -66,7 +66,7 @@ final class LabelCommand implements Callable<Integer> {
         spds.forEach(file -> SpdReader.read(file, faults).ifPresent(readings::add));
         faults.throwIfAny();
         LabelView view = LabelView.of(readings);
-        output.write(screen -> LabelText.of(view, screen), () -> Json.of(view), () -> csv(view));
+        output.write(Renderings.of(screen -> LabelText.of(view, screen), () -> Json.of(view), () -> csv(view)));
         return ExitCode.DONE;
     }
 

@@ -1,7 +1,6 @@
 package sledwright.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -11,8 +10,7 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.PosixFilePermission;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import sledwright.report.Screen;
 
 /** Where the result of a run goes: standard output, or a file that is replaced as a whole or not at all. */
@@ -32,10 +30,11 @@ final class Output {
         this.colour = colour;
     }
 
-    /** @throws UsageException when the format is not written yet, or the file cannot be */
-    static Output open(Terminal terminal, Format format, Optional<Path> file, Colour colour) {
-        if (format == Format.HTML || format == Format.PDF) {
-            throw new UsageException("--format %s is reserved and not written yet.\nMaybe take text, json or csv.".formatted(format));
+    /** @throws UsageException when the command does not write the format, or the file cannot be written */
+    static Output open(Terminal terminal, Format format, Set<Format> written, Optional<Path> file, Colour colour) {
+        if (!written.contains(format)) {
+            throw new UsageException("--format %s is not written by this command.\nMaybe take one of %s."
+                    .formatted(format, written.stream().sorted().map(Format::toString).collect(Collectors.joining(", "))));
         }
         return new Output(terminal, format, file.map(Output::writable), colour);
     }
@@ -77,14 +76,10 @@ final class Output {
      *
      * @throws UsageException when it cannot be written in full
      */
-    void write(Function<Screen, String> text, Supplier<String> json, Supplier<String> csv) {
-        String result = switch (format) {
-            case TEXT -> text.apply(file.isEmpty() ? terminal.screen(colour) : new Screen(Screen.LEAST_WIDTH, colour == Colour.ALWAYS));
-            case JSON -> json.get();
-            case CSV -> csv.get();
-            case HTML, PDF -> throw new IllegalStateException(format + " was let through");
-        };
-        byte[] bytes = result.getBytes(StandardCharsets.UTF_8);
+    void write(Renderings result) {
+        boolean shown = format == Format.TEXT && file.isEmpty();
+        Screen screen = shown ? terminal.screen(colour) : new Screen(Screen.LEAST_WIDTH, colour == Colour.ALWAYS);
+        byte[] bytes = result.in(format, screen);
         try {
             if (file.isEmpty()) {
                 terminal.out().write(bytes);

@@ -46,7 +46,7 @@ final class QuoteCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "A request: a file with 'kind: quote'.")
     private Path file;
 
-    @Option(names = "--set", paramLabel = "PATH=VALUE",
+    @Option(names = "--set", paramLabel = "KEY=VALUE",
             description = "Answer as if the file had this value, such as require.cores=24. Repeatable.")
     private List<String> sets = new ArrayList<>();
 
@@ -76,7 +76,7 @@ final class QuoteCommand implements Callable<Integer> {
         Explainer explainer = new Explainer(job.catalog(), search, deadline);
         QuoteView answer = QuoteView.of(outcome, job.catalog(), explainer.explain(findings, whyNot));
         QuoteView view = steps ? answer.with(explainer.steps(findings)) : answer;
-        output.write(screen -> QuoteText.of(view, screen), () -> Json.of(view), () -> Csv.of(view));
+        output.write(Renderings.of(screen -> QuoteText.of(view, screen), () -> Json.of(view), () -> Csv.of(view)));
         return view.alternatives().isEmpty() ? ExitCode.NO_VALID_BUILD : ExitCode.DONE;
     }
 

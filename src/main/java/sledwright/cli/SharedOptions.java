@@ -10,7 +10,7 @@ import sledwright.generator.Deadline;
 final class SharedOptions {
 
     @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", converter = Word.OfFormat.class,
-            description = "Write the result as text, json or csv (html and pdf are reserved). Default: ${DEFAULT-VALUE}.")
+            description = "Write the result as text, json or csv, or as another format that the command names. Default: ${DEFAULT-VALUE}.")
     private Format format;
 
     @Option(names = {"-o", "--output"}, paramLabel = "FILE",
@@ -40,9 +40,9 @@ final class SharedOptions {
     @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help.")
     private boolean help;
 
-    /** Where the result goes, found able to take it before any work is done. */
-    Output output(Terminal terminal) {
-        return Output.open(terminal, format, Optional.ofNullable(output), colour);
+    /** Where the result goes, found able to take it before any work is done; {@code beside} are formats that not all commands write. */
+    Output output(Terminal terminal, Format... beside) {
+        return Output.open(terminal, format, Format.commonAnd(beside), Optional.ofNullable(output), colour);
     }
 
     Optional<Path> catalog() {

@@ -43,7 +43,7 @@ final class UpgradeCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "A machine and a target: a file with 'kind: upgrade'.")
     private Path file;
 
-    @Option(names = "--set", paramLabel = "PATH=VALUE",
+    @Option(names = "--set", paramLabel = "KEY=VALUE",
             description = "Answer as if the file had this value, such as require.cores=24. Repeatable.")
     private List<String> sets = new ArrayList<>();
 
@@ -66,7 +66,7 @@ final class UpgradeCommand implements Callable<Integer> {
         Explanation explanation = upgrade.plan().isPresent() ? Explanation.NONE
                 : new Explainer(upgrader.catalog(), upgrader.search(), deadline).explain(findings, List.of());
         UpgradeView view = UpgradeView.of(upgrade, job.catalog(), explanation);
-        output.write(screen -> UpgradeText.of(view, screen), () -> Json.of(view), () -> Csv.of(view));
+        output.write(Renderings.of(screen -> UpgradeText.of(view, screen), () -> Json.of(view), () -> Csv.of(view)));
         return view.upgrade().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
     }
 }
