@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** A shop's parts, prices and stock. */
 public final class Catalog {
@@ -56,6 +57,13 @@ public final class Catalog {
      */
     public Catalog withLots(Map<String, List<Lot>> offers) {
         return with(offers, labour);
+    }
+
+    /** The same parts on the same offers, each changed. */
+    public Catalog withEachLot(UnaryOperator<Lot> changed) {
+        Map<String, List<Lot>> offers = new LinkedHashMap<>();
+        lots.forEach((sku, old) -> offers.put(sku, old.stream().map(changed).toList()));
+        return withLots(offers);
     }
 
     /**
