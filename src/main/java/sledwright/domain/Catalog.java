@@ -20,31 +20,42 @@ public final class Catalog {
     private final Labour labour;
     private final Map<String, Double> throughputFactors;
     private final Map<String, Platform> platforms = new LinkedHashMap<>();
+    private final Map<String, Enclosure> enclosures = new LinkedHashMap<>();
     private final Map<String, Processor> processors = new LinkedHashMap<>();
     private final Map<String, MemoryModule> modules = new LinkedHashMap<>();
     private final Map<String, Part> parts = new LinkedHashMap<>();
     private final Map<String, List<Lot>> lots;
+
+    /** A shop without enclosures. */
+    public Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour,
+                   Map<String, Double> throughputFactors, List<Platform> platforms, List<Processor> processors,
+                   List<MemoryModule> modules, Map<String, List<Lot>> lots) {
+        this(name, currency, pricedOn, labour, throughputFactors, platforms, List.of(), processors, modules, lots);
+    }
 
     /**
      * @param throughputFactors processor generation -> throughput of one core at one GHz
      * @param lots              sku -> its lots
      */
     public Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour,
-                   Map<String, Double> throughputFactors, List<Platform> platforms, List<Processor> processors,
-                   List<MemoryModule> modules, Map<String, List<Lot>> lots) {
+                   Map<String, Double> throughputFactors, List<Platform> platforms, List<Enclosure> enclosures,
+                   List<Processor> processors, List<MemoryModule> modules, Map<String, List<Lot>> lots) {
         this.name = name;
         this.currency = currency;
         this.pricedOn = pricedOn;
         this.labour = labour;
         this.throughputFactors = Map.copyOf(throughputFactors);
         platforms.forEach(platform -> this.platforms.put(platform.sku(), platform));
+        enclosures.forEach(enclosure -> this.enclosures.put(enclosure.sku(), enclosure));
         processors.forEach(processor -> this.processors.put(processor.sku(), processor));
         modules.forEach(module -> this.modules.put(module.sku(), module));
         platforms.forEach(platform -> {
             platform.cooling().forEach(kit -> parts.put(kit.sku(), kit));
             platform.power().supplies().forEach(supply -> parts.put(supply.sku(), supply));
         });
+        enclosures.forEach(enclosure -> enclosure.supplies().forEach(supply -> parts.putIfAbsent(supply.sku(), supply)));
         parts.putAll(this.platforms);
+        parts.putAll(this.enclosures);
         parts.putAll(this.processors);
         parts.putAll(this.modules);
         this.lots = Map.copyOf(lots);
@@ -73,7 +84,7 @@ public final class Catalog {
      */
     public Catalog with(Map<String, List<Lot>> offers, Labour rates) {
         return new Catalog(name, currency, pricedOn, rates, throughputFactors, List.copyOf(platforms.values()),
-                List.copyOf(processors.values()), List.copyOf(modules.values()), offers);
+                List.copyOf(enclosures.values()), List.copyOf(processors.values()), List.copyOf(modules.values()), offers);
     }
 
     public String name() {
@@ -101,6 +112,16 @@ public final class Catalog {
         return Collections.unmodifiableCollection(platforms.values());
     }
 
+    /** What houses sleds. */
+    public Collection<Enclosure> enclosures() {
+        return Collections.unmodifiableCollection(enclosures.values());
+    }
+
+    /** Whether some enclosure takes the platform; such a machine runs in one alone. */
+    public boolean isSled(Platform platform) {
+        return enclosures.values().stream().anyMatch(enclosure -> enclosure.takes(platform));
+    }
+
     public Collection<Processor> processors() {
         return Collections.unmodifiableCollection(processors.values());
     }
@@ -116,6 +137,10 @@ public final class Catalog {
 
     public Optional<Platform> platform(String sku) {
         return Optional.ofNullable(platforms.get(sku));
+    }
+
+    public Optional<Enclosure> enclosure(String sku) {
+        return Optional.ofNullable(enclosures.get(sku));
     }
 
     public Optional<Processor> processor(String sku) {

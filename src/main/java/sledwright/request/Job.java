@@ -2,21 +2,34 @@ package sledwright.request;
 
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
+import sledwright.domain.OrderRequest;
 import sledwright.domain.Request;
 
-/** A request that is ready to be answered from a catalogue. */
+/** What a request file asks for, ready to be answered from a catalogue. */
 public sealed interface Job {
 
     Catalog catalog();
 
-    Request request();
+    /** What the customer calls it. */
+    String name();
+
+    /** A job that is about one request. */
+    sealed interface Single extends Job {
+
+        Request request();
+
+        @Override
+        default String name() {
+            return request().name();
+        }
+    }
 
     /** Builds are to be found. */
-    record Quote(Catalog catalog, Request request) implements Job {
+    record Quote(Catalog catalog, Request request) implements Single {
     }
 
     /** A given build is to be judged; the request holds the targets it is judged by. */
-    record Judge(Catalog catalog, Request request, Build build) implements Job {
+    record Judge(Catalog catalog, Request request, Build build) implements Single {
     }
 
     /**
@@ -25,6 +38,15 @@ public sealed interface Job {
      * @param build   each of them, as it stands
      * @param tradeIn the share of its selling price that a pulled part fetches
      */
-    record Upgrade(Catalog catalog, Request request, Build build, double tradeIn) implements Job {
+    record Upgrade(Catalog catalog, Request request, Build build, double tradeIn) implements Single {
+    }
+
+    /** Lines of machines are to be filled from one stock. */
+    record Order(Catalog catalog, OrderRequest order) implements Job {
+
+        @Override
+        public String name() {
+            return order.name();
+        }
     }
 }
