@@ -1,5 +1,6 @@
 package sledwright.request;
 
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -57,6 +58,9 @@ final class Overrides {
      * have points of their own.
      */
     private Group set(Group group, String path, boolean free) {
+        if (free && value instanceof Nothing) {
+            return group.without(path);
+        }
         if (free || path.indexOf('.') < 0 || group.values().containsKey(path)) {
             return group.with(path, place, value);
         }
@@ -75,21 +79,36 @@ final class Overrides {
         if (section instanceof Series series && name.equals(LINES)) {
             return line(series, rest);
         }
-        if (section instanceof Group group) {
-            boolean removesLine = name.equals(LINES) && value instanceof Nothing && group.values().containsKey(rest);
-            return removesLine ? group.without(rest) : set(group, rest, FREE.contains(name));
+        if (section instanceof Group group && name.equals(LINES)) {
+            return line(group, rest);
         }
-        // Anything else under the section's name is the file's fault, reported where it stands.
+        if (section instanceof Group group) {
+            return set(group, rest, FREE.contains(name));
+        }
+        faults.add(place, "%s is %s and has no keys to set".formatted(name, section.shape()));
         return section;
+    }
+
+    /** Lines by name. A whole line may be new; what is set in a line is not, or a mistyped name would order more machines. */
+    private Group line(Group lines, String path) {
+        boolean known = lines.values().keySet().stream().anyMatch(name -> begins(path, name));
+        if (!known && (path.indexOf('.') >= 0 || value instanceof Nothing)) {
+            noSuchLine(path, "give its name", lines.values().keySet());
+            return lines;
+        }
+        return value instanceof Nothing && lines.values().containsKey(path) ? lines.without(path) : set(lines, path, false);
+    }
+
+    private void noSuchLine(String path, String right, Collection<String> names) {
+        int point = path.indexOf('.');
+        faults.add(place, "there is no such line; %s%s".formatted(right, new Nearest(names).hint(point < 0 ? path : path.substring(0, point))));
     }
 
     /** Lines in a list, of which one is named or numbered from 0. */
     private Series line(Series lines, String path) {
         int index = index(lines, path);
         if (index < 0) {
-            Nearest nearest = new Nearest(lines.items().stream().flatMap(line -> name(line).stream()).toList());
-            int point = path.indexOf('.');
-            faults.add(place, "there is no such line; give its name or its number from 0" + nearest.hint(point < 0 ? path : path.substring(0, point)));
+            noSuchLine(path, "give its name or its number from 0", lines.items().stream().flatMap(line -> name(line).stream()).toList());
             return lines;
         }
         Value line = lines.items().get(index);
@@ -97,7 +116,7 @@ final class Overrides {
         if (rest.isEmpty()) {
             return lines.with(index, value);
         }
-        return line instanceof Group group ? lines.with(index, set(group, rest, false)) : lines;
+        return lines.with(index, inside(line, "lines." + word(line, index, path), rest));
     }
 
     private static int index(Series lines, String path) {

@@ -43,8 +43,8 @@ final class Resolver {
     /** A part that a machine can hold. */
     Optional<Part> partOfMachine(Field field) {
         Optional<Part> part = part(field);
-        if (part.isPresent() && part.get() instanceof Enclosure) {
-            field.fault("is a sled enclosure, which is no part of a machine", faults);
+        if (part.isPresent() && catalog.isOfEnclosuresAlone(field.text())) {
+            field.fault("is a %s, which no machine holds".formatted(kind(part.get())), faults);
             return Optional.empty();
         }
         return part;
@@ -119,7 +119,7 @@ final class Resolver {
         field.fault("is no " + what + hint, faults);
     }
 
-    private static String kind(Part part) {
+    private String kind(Part part) {
         if (part instanceof Platform) {
             return "platform";
         }
@@ -131,6 +131,9 @@ final class Resolver {
         }
         if (part instanceof Enclosure) {
             return "sled enclosure";
+        }
+        if (catalog.isOfEnclosuresAlone(part.sku())) {
+            return "power supply of a sled enclosure";
         }
         return part instanceof CoolingKit ? "cooling kit of another platform" : "power supply of another platform";
     }
