@@ -56,7 +56,7 @@ final class Exchange {
     private static boolean pairs(Tally tally, List<Column> columns, Deadline deadline) {
         List<Swap> swaps = new ArrayList<>();
         for (Column in : columns) {
-            for (Column out : tally.counts().keySet()) {
+            for (Column out : List.copyOf(tally.counts().keySet())) {
                 if (out.line() == in.line() && out != in) {
                     List<Step> steps = List.of(new Step(out, -1), new Step(in, 1));
                     swaps.add(new Swap(steps, tally.difference(steps)));

@@ -10,6 +10,7 @@ import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import sledwright.domain.Catalog;
 import sledwright.domain.Lot;
+import sledwright.domain.Objective;
 import sledwright.domain.OrderRequest;
 import sledwright.generator.Deadline;
 import sledwright.generator.Search;
@@ -35,6 +36,7 @@ final class OrderSolver {
     private final long[] penalty;
     private final Generation generation;
     private final Filler filler;
+    private final Suppliers suppliers;
     private Tally best;
 
     /**
@@ -55,6 +57,7 @@ final class OrderSolver {
         penalty = penalties();
         generation = new Generation(market, pricer, open, penalty, false);
         filler = new Filler(market, pricer, generation);
+        suppliers = new Suppliers(market);
     }
 
     /** So much that no machine is left out to save money, as far as whole numbers reach. */
@@ -79,6 +82,15 @@ final class OrderSolver {
         return market;
     }
 
+    /** With what its suppliers charge, scaled. */
+    long cost(Tally tally) {
+        return suppliers.cost(tally);
+    }
+
+    Suppliers suppliers() {
+        return suppliers;
+    }
+
     Generation generation() {
         return generation;
     }
@@ -88,10 +100,11 @@ final class OrderSolver {
         best = new Tally(market, new Draws(market, open), penalty);
         filler.fill(best, mostValuableFirst(), deadline);
         Exchange.improve(best, generation.columns(), deadline);
+        best = suppliers.settle(best, this::mended);
         report();
         generation.run(deadline, bound -> report());
         if (!isProved() && generation.mix() != null) {
-            take(rounded());
+            take(suppliers.settle(rounded(), this::mended));
         }
         Refill refill = new Refill(filler, generation, seed);
         for (int step = 0; step < STEPS && !isProved() && !deadline.isOver(); step++) {
@@ -102,19 +115,25 @@ final class OrderSolver {
 
     /** Whether no order takes less: all money is whole minor units but for what is of worth. */
     boolean isProved() {
-        return generation.bound() > best.cost() - Scale.ONE && market.lines().stream().noneMatch(line -> line.request().worth() != sledwright.domain.Worth.NOTHING)
-                || generation.bound() >= best.cost();
+        boolean whole = market.lines().stream().noneMatch(line -> line.request().objective() == Objective.BEST_VALUE);
+        return generation.bound() > cost(best) - (whole ? Scale.ONE : 1);
+    }
+
+    private Tally mended(Tally tally) {
+        filler.fill(tally, mostValuableFirst(), deadline);
+        Exchange.improve(tally, generation.columns(), deadline);
+        return tally;
     }
 
     private void take(Tally other) {
-        if (other.cost() < best.cost()) {
+        if (!suppliers.tooMany(other) && (suppliers.tooMany(best) || cost(other) < cost(best))) {
             best = other;
             report();
         }
     }
 
     private void report() {
-        progress.accept(new Progress(best.cost(), generation.bound(), best.missing()));
+        progress.accept(new Progress(cost(best), generation.bound(), best.missing()));
     }
 
     private List<Integer> mostValuableFirst() {
@@ -138,8 +157,6 @@ final class OrderSolver {
                 tally.change(List.of(new Step(used.getKey(), 1)));
             }
         }
-        filler.fill(tally, mostValuableFirst(), deadline);
-        Exchange.improve(tally, generation.columns(), deadline);
-        return tally;
+        return mended(tally);
     }
 }
