@@ -6,7 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import sledwright.domain.Board;
 import sledwright.domain.Catalog;
 import sledwright.domain.Enclosure;
@@ -170,7 +172,14 @@ final class Market {
         return (int) Math.min(Integer.MAX_VALUE / 4, byPart.get(part).stream().filter(source -> source.pools()[pool]).mapToLong(Source::most).sum());
     }
 
-    /** Names of those who deliver. */
+    /** A supplier's name as its lots spell it most often. */
+    String spelled(int supplier) {
+        Map<String, Long> spellings = byPart.stream().flatMap(List::stream).filter(source -> source.supplier() == supplier)
+                .collect(Collectors.groupingBy(source -> source.lot().supplier(), TreeMap::new, Collectors.counting()));
+        return spellings.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey();
+    }
+
+    /** Those who deliver. */
     List<String> suppliers() {
         return suppliers;
     }
