@@ -75,7 +75,7 @@ public final class CatalogReader {
         Shop shop = raw.shop().orElseThrow();
         List<Platform> platforms = raw.platforms().stream().flatMap(file -> file.platform().stream()).toList();
         return new Catalog(shop.name(), shop.currency(), shop.pricedOn(), shop.labour(), shop.throughputFactors().orElseThrow(), platforms,
-                values(raw.processors()), values(raw.modules()), lots(raw.offers()));
+                values(raw.processors()), values(raw.modules()), lots(raw.offers())).withStationery(shop.stationery());
     }
 
     private static <T> List<T> values(Table<T> table) {

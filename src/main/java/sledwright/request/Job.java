@@ -1,5 +1,6 @@
 package sledwright.request;
 
+import java.util.List;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.Request;
@@ -11,8 +12,16 @@ public sealed interface Job {
 
     Request request();
 
-    /** Builds are to be found. */
-    record Quote(Catalog catalog, Request request) implements Job {
+    /**
+     * Builds are to be found.
+     *
+     * @param customer lines that say for whom; may be empty
+     */
+    record Quote(Catalog catalog, Request request, List<String> customer) implements Job {
+
+        public Quote {
+            customer = List.copyOf(customer);
+        }
     }
 
     /** A given build is to be judged; the request holds the targets it is judged by. */

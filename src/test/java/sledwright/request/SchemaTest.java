@@ -67,7 +67,7 @@ class SchemaTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"catalog, shop/shop/catalog.yaml", "catalog, shop-shapes/shop/catalog.yaml",
+    @CsvSource({"catalog, shop/shop/catalog.yaml", "catalog, shop-shapes/shop/catalog.yaml", "catalog, shop-document/shop/catalog.yaml",
             "platform, platform-figures/shop/platforms/wren-2.yaml", "platform, platform-slots/shop/platforms/wren-2.yaml",
             "platform, platform-slots/shop/platforms/reed-sled.yaml", "platform, yaml-bombs/shop/platforms/loop.yaml",
             "quote, request-keys/request.yaml", "quote, request-shapes/request.yaml", "quote, request-no-kind/request.yaml",
@@ -81,7 +81,9 @@ class SchemaTest {
     @Test
     void rangesAreTheReaders() throws IOException {
         assertRanges("catalog", Map.of("/properties/labour/properties/per_machine", CatalogBounds.MONEY,
-                "/properties/throughput_factors/additionalProperties", CatalogBounds.FACTOR));
+                "/properties/throughput_factors/additionalProperties", CatalogBounds.FACTOR,
+                "/properties/document/properties/tax_percent", CatalogBounds.TAX_PERCENT,
+                "/properties/document/properties/valid_days", CatalogBounds.VALID_DAYS));
         String memory = "/properties/memory/properties/";
         String supply = "/properties/power/properties/supplies/items/properties/";
         assertRanges("platform", Map.ofEntries(
