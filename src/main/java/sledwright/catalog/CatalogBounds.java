@@ -43,6 +43,7 @@ public final class CatalogBounds {
     public static final Bounds INLET_C = Bounds.of(-40, 80, "degrees Celsius");
     public static final Bounds BASE_W = Bounds.of(0, 5000, "W");
     public static final Bounds BUDGET_W = Bounds.of(0, 50_000, "W");
+    public static final Bounds BAYS = Bounds.of(1, 128, "bays");
     public static final Bounds SUPPLY_COUNT = Bounds.of(1, 16, "supplies");
     public static final Bounds REDUNDANT = Bounds.of(0, 15, "supplies");
     public static final Bounds SUPPLY_W = Bounds.of(1, 20_000, "W");
