@@ -131,11 +131,16 @@ public final class Browser implements CloseableResource, AutoCloseable {
         return (String) driver.executeScript("return document.body.innerText");
     }
 
-    /** A picture of the whole document as PNG. */
-    public byte[] picture() {
-        Number height = (Number) driver.executeScript("return Math.ceil(document.documentElement.getBoundingClientRect().height)");
+    /**
+     * A picture of the document as PNG.
+     *
+     * @param mostHeight so many CSS pixels from its top, or all of it
+     * @param scale      pixels of the picture for one of the document
+     */
+    public byte[] picture(long mostHeight, double scale) {
+        long height = (long) driver.executeScript("return Math.ceil(document.documentElement.scrollHeight)");
         Number width = (Number) driver.executeScript("return window.innerWidth");
-        Map<String, Object> clip = Map.of("x", 0, "y", 0, "width", width, "height", height, "scale", 1);
+        Map<String, Object> clip = Map.of("x", 0, "y", 0, "width", width, "height", Math.min(height, mostHeight), "scale", scale);
         return Base64.getDecoder().decode((String) driver.executeCdpCommand("Page.captureScreenshot",
                 Map.of("format", "png", "captureBeyondViewport", true, "clip", clip)).get("data"));
     }
