@@ -93,10 +93,9 @@ public final class Browser implements CloseableResource, AutoCloseable {
         return this;
     }
 
-    /** As it would be printed. */
-    public Browser paper() {
-        driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print", "features", List.of()));
-        return this;
+    /** The document as the browser prints it, as PDF. */
+    public byte[] printed() {
+        return Base64.getDecoder().decode((String) driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true)).get("data"));
     }
 
     /** CSS pixels by which the document is wider than the screen, so that it scrolls sideways; 0 is what a reader wants. */

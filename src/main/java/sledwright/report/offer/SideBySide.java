@@ -126,7 +126,7 @@ final class SideBySide {
     static String modules(BuildView build) {
         Map<Integer, Integer> memory = build.heaviest().memory();
         return memory.isEmpty() ? "none" : memory.entrySet().stream()
-                .map(group -> group.getValue() + " \u00d7\u00a0" + group.getKey() + "\u00a0GB").collect(Collectors.joining(" + "));
+                .map(group -> group.getValue() + "\u00a0\u00d7\u00a0" + group.getKey() + "\u00a0GB").collect(Collectors.joining(" + "));
     }
 
     private void addFigures() {
@@ -139,19 +139,23 @@ final class SideBySide {
         }
         addTarget(Target.MEMORY_CAPACITY);
         addWhereAsked(Target.MEMORY_PER_CORE);
-        addOf("Memory speed", "", build -> words.figure(build.figures().speed().mts()) + " MT/s");
+        addOf("Memory speed", "", build -> words.figure(build.figures().speed().mts()) + "\u00a0MT/s");
         addTarget(Target.BANDWIDTH);
         addWhereAsked(Target.BANDWIDTH_PER_CORE);
         addOf("Throughput", asked(Target.THROUGHPUT), build -> (build.figures().throughputEstimated() ? "about " : "")
                 + words.figure(build.figures().throughput()));
         addWhereAsked(Target.SPARE_SLOTS);
         Limits limit = offer.request().limit();
-        addOf("Load", limit.powerW().isPresent() ? "at most " + words.figure(limit.powerW().getAsDouble()) + " W" : "",
-                build -> words.figure(build.figures().loadW()) + " W");
+        addOf("Load", limit.powerW().isPresent() ? "at most " + watts(limit.powerW().getAsDouble()) : "",
+                build -> watts(build.figures().loadW()));
         if (options.stream().anyMatch(option -> option.alternative().build().figures().wallW().isPresent())) {
             addOf("From the mains", "", build -> build.figures().wallW().isPresent()
-                    ? words.figure(Math.rint(build.figures().wallW().getAsDouble())) + " W" : "\u2013");
+                    ? watts(Math.rint(build.figures().wallW().getAsDouble())) : "\u2013");
         }
+    }
+
+    private String watts(double watts) {
+        return words.figure(watts) + "\u00a0W";
     }
 
     private void addWhereAsked(Target target) {
