@@ -23,6 +23,8 @@ final class SideBySide {
 
     /** So many columns a sheet of paper holds. */
     private static final int MOST_COLUMNS = 5;
+    /** Characters of a label that stay on one line. */
+    private static final int LONGEST_UNBROKEN = 18;
 
     /**
      * One table.
@@ -86,7 +88,8 @@ final class SideBySide {
     }
 
     private void add(String label, String asked, Function<Option, String> cell) {
-        rows.add(new Row(label, asked, options.stream().map(option -> new Cell(head(option), cell.apply(option))).toList()));
+        String whole = label.length() <= LONGEST_UNBROKEN ? label.replace(' ', '\u00a0') : label;
+        rows.add(new Row(whole, asked, options.stream().map(option -> new Cell(head(option), cell.apply(option))).toList()));
     }
 
     private void addOf(String label, String asked, Function<BuildView, String> cell) {
