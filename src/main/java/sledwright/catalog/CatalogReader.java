@@ -95,7 +95,8 @@ public final class CatalogReader {
         List<Platform> platforms = raw.platforms().stream().flatMap(file -> file.platform().stream()).toList();
         List<Enclosure> enclosures = raw.enclosures().stream().flatMap(file -> file.enclosure().stream()).toList();
         return new Catalog(shop.name(), shop.currency(), shop.pricedOn(), shop.labour(), shop.throughputFactors().orElseThrow(), platforms,
-                enclosures, values(raw.processors()), values(raw.modules()), lots(raw.offers()));
+                enclosures, values(raw.processors()), values(raw.modules()), lots(raw.offers()))
+                .withStationery(shop.stationery());
     }
 
     private static <T> List<T> values(Table<T> table) {

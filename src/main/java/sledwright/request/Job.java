@@ -1,5 +1,6 @@
 package sledwright.request;
 
+import java.util.List;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.OrderRequest;
@@ -24,8 +25,16 @@ public sealed interface Job {
         }
     }
 
-    /** Builds are to be found. */
-    record Quote(Catalog catalog, Request request) implements Single {
+    /**
+     * Builds are to be found.
+     *
+     * @param customer lines that say for whom; may be empty
+     */
+    record Quote(Catalog catalog, Request request, List<String> customer) implements Single {
+
+        public Quote {
+            customer = List.copyOf(customer);
+        }
     }
 
     /** A given build is to be judged; the request holds the targets it is judged by. */

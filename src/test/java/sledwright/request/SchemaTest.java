@@ -72,7 +72,7 @@ class SchemaTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"catalog, shop/shop/catalog.yaml", "catalog, shop-shapes/shop/catalog.yaml",
+    @CsvSource({"catalog, shop/shop/catalog.yaml", "catalog, shop-shapes/shop/catalog.yaml", "catalog, shop-document/shop/catalog.yaml",
             "platform, platform-figures/shop/platforms/wren-2.yaml", "platform, platform-slots/shop/platforms/wren-2.yaml",
             "platform, platform-slots/shop/platforms/reed-sled.yaml", "platform, yaml-bombs/shop/platforms/loop.yaml",
             "enclosure, enclosure-figures/shop/enclosures/reed-frame.yaml", "enclosure, enclosure-shapes/shop/enclosures/bare.yaml",
@@ -90,7 +90,9 @@ class SchemaTest {
     @Test
     void rangesAreTheReaders() throws IOException {
         assertRanges("catalog", Map.of("/properties/labour/properties/per_machine", CatalogBounds.MONEY,
-                "/properties/throughput_factors/additionalProperties", CatalogBounds.FACTOR));
+                "/properties/throughput_factors/additionalProperties", CatalogBounds.FACTOR,
+                "/properties/document/properties/tax_percent", CatalogBounds.TAX_PERCENT,
+                "/properties/document/properties/valid_days", CatalogBounds.VALID_DAYS));
         String memory = "/properties/memory/properties/";
         String supply = "/properties/power/properties/supplies/items/properties/";
         assertRanges("platform", Map.ofEntries(
@@ -158,7 +160,7 @@ class SchemaTest {
         JsonNode quote = schema("quote").at("/properties");
         JsonNode line = schema("order").at("/$defs/line/properties");
         Set<String> keys = new TreeSet<>(names(quote));
-        keys.removeAll(Set.of("kind", "catalog", "alternatives", "step", "on_hand"));
+        keys.removeAll(Set.of("kind", "catalog", "customer", "alternatives", "step", "on_hand"));
         keys.addAll(Set.of("priority", "uniform"));
         assertThat(names(line)).isEqualTo(keys);
         for (String same : Set.of("platforms", "require", "limit", "worth", "licence", "forbid", "use")) {
