@@ -43,6 +43,11 @@ public final class Search {
         return findings(request, ranking, path, ranked);
     }
 
+    /** The staircases of a request, which ask for its figures one by one; its objective does not matter to them. */
+    public Staircases staircases(Request request, Deadline deadline) {
+        return new Staircases(catalog, request, shapes, deadline);
+    }
+
     private static Findings findings(Request request, Ranking ranking, Walk.Path path, List<Order> ranked) {
         Query.Answer first = path.first();
         if (first.best() == null && first.isProved()) {

@@ -1,7 +1,9 @@
 package sledwright.request;
 
+import java.util.Optional;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
+import sledwright.domain.Energy;
 import sledwright.domain.Request;
 
 /** A request that is ready to be answered from a catalogue. */
@@ -11,8 +13,12 @@ public sealed interface Job {
 
     Request request();
 
-    /** Builds are to be found. */
-    record Quote(Catalog catalog, Request request) implements Job {
+    /**
+     * Builds are to be found.
+     *
+     * @param energy what electricity the customer reckons with; empty where the file does not say
+     */
+    record Quote(Catalog catalog, Request request, Optional<Energy> energy) implements Job {
     }
 
     /** A given build is to be judged; the request holds the targets it is judged by. */

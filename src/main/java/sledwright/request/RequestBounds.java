@@ -31,6 +31,9 @@ public final class RequestBounds {
     public static final Bounds LICENCE = Bounds.of(0, 1e9, "");
     public static final Bounds ON_HAND = Bounds.of(0, 1_000_000, "units");
 
+    public static final Bounds YEARS = Bounds.of(0, 100, "years").not("months", 12);
+    public static final Bounds DUTY = Bounds.of(0, 1, "of the load").not("percent", 100);
+
     public static final Bounds TRADE_IN = Bounds.of(0, 1, "of the price").not("percent", 100);
 
     private RequestBounds() {
