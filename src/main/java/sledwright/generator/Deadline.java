@@ -23,6 +23,11 @@ public final class Deadline {
         return new Deadline(System.nanoTime() + time.toNanos(), false);
     }
 
+    /** The moment at which one of so many equal parts of the time that is left is over. */
+    public Deadline share(int parts) {
+        return never ? this : new Deadline(System.nanoTime() + Math.max(0, endNanos - System.nanoTime()) / parts, false);
+    }
+
     public boolean isOver() {
         return !never && System.nanoTime() - endNanos >= 0;
     }

@@ -40,14 +40,8 @@ final class CompareBenchmark {
                 for (int pass = 0; pass < 3; pass++) {
                     long start = System.nanoTime();
                     Deadline deadline = Deadline.in(Duration.ofSeconds(60));
-                    Staircases search = new Search(job.catalog()).staircases(job.request(), deadline);
-                    StringBuilder words = new StringBuilder();
-                    for (Axis axis : Axis.values()) {
-                        long from = System.nanoTime();
-                        Staircase found = search.of(axis, energy, deadline);
-                        words.append(String.format(Locale.ROOT, "  %s %d%s %.0f", axis.label(), found.steps().size(), found.whole() ? "" : "?", (System.nanoTime() - from) / 1e6));
-                    }
-                    if (pass == 2) out.printf(Locale.ROOT, "%-32s %s %8.1f ms %s%n", file.getFileName(), energy.isPresent(), (System.nanoTime() - start) / 1e6, words);
+                    var found = new sledwright.compare.Comparer(job.catalog()).compare(job.request(), energy, energy.isPresent() ? List.of(sledwright.compare.Cost.values()): List.of(sledwright.compare.Cost.PRICE), List.of(Axis.values()), false, deadline);
+                    if (pass == 2) out.printf(Locale.ROOT, "%-32s %s %8.1f ms %d %s%n", file.getFileName(), energy.isPresent(), (System.nanoTime() - start) / 1e6, found.curves().stream().mapToInt(c->c.points().size()).sum(), found.status());
                 }
             }
         }
