@@ -10,11 +10,13 @@ import java.util.Set;
 import java.util.stream.Stream;
 import sledwright.domain.Catalog;
 import sledwright.domain.Energy;
+import sledwright.domain.Objective;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.domain.Supply;
 import sledwright.generator.Axis;
 import sledwright.generator.Deadline;
+import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Staircase;
 import sledwright.generator.Staircase.Step;
@@ -62,7 +64,18 @@ public final class Comparer {
                 }
             }
         }
-        return new Comparison(request, energy, byPlatform, curves);
+        return new Comparison(request, energy, byPlatform, curves, Optional.empty());
+    }
+
+    /**
+     * The builds of a request of which each beats every cheaper one by a share in some figure.
+     *
+     * @throws DefectException where a build that was found breaks a rule
+     */
+    public Together together(Request request, double share, Deadline deadline) {
+        Findings findings = search.run(request.withObjective(Objective.CHEAPEST).withAlternatives(Together.MOST, share), deadline);
+        findings.ranked().forEach(this::requireValid);
+        return new Together(share, findings.ranked(), findings.complete() && findings.ranked().size() < Together.MOST);
     }
 
     /** The platforms that a request allows, in the order of the catalogue. */
@@ -90,14 +103,18 @@ public final class Comparer {
         return new Point(order, step.figure(), order.price().total(), electricity);
     }
 
-    private void requireAsFound(Step step, Point point, Axis axis, Cost cost) {
-        if (judged.add(step.order())) {
-            Judged verdict = judge.judge(step.order());
+    private void requireValid(Order order) {
+        if (judged.add(order)) {
+            Judged verdict = judge.judge(order);
             if (!verdict.valid()) {
                 throw new DefectException("A build that was found breaks the rules:\n  %s\n  machines %s\n  picks %s".formatted(
-                        verdict.broken(), step.order().needed(), step.order().picks()));
+                        verdict.broken(), order.needed(), order.picks()));
             }
         }
+    }
+
+    private void requireAsFound(Step step, Point point, Axis axis, Cost cost) {
+        requireValid(step.order());
         if (point.cost(cost) != step.cost() || axis.of(step.order().figures()) != step.figure()) {
             throw new DefectException("A build was found at %s %d with %s %s and comes to %d with %s:\n  machines %s".formatted(cost.noun(), step.cost(),
                     axis.noun(), step.figure(), point.cost(cost), axis.of(step.order().figures()), step.order().needed()));
