@@ -20,6 +20,8 @@ import sledwright.generator.Axis;
 import sledwright.generator.Deadline;
 import sledwright.generator.Status;
 import sledwright.input.Nearest;
+import sledwright.report.CompareSheets;
+import sledwright.report.CompareSvg;
 import sledwright.report.CompareText;
 import sledwright.report.CompareView;
 import sledwright.report.Csv;
@@ -89,7 +91,7 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Output output = shared.output(terminal);
+        Output output = shared.output(terminal, Format.SVG, Format.XLSX);
         Job.Quote job = (Job.Quote) RequestReader.read(file, allSets(), shared.catalog(), Set.of(Kind.QUOTE));
         Request request = onPlatforms(job);
         if (costs.contains(Cost.TOTAL) && job.energy().isEmpty()) {
@@ -101,7 +103,9 @@ final class CompareCommand implements Callable<Integer> {
                 together == null ? deadline : deadline.share(2));
         Comparison comparison = together == null ? curves : curves.with(comparer.together(request, share(), deadline));
         CompareView view = CompareView.of(comparison, job.catalog());
-        output.write(Renderings.of(screen -> CompareText.of(view, screen), () -> Json.of(view), () -> Csv.of(view)));
+        output.write(Renderings.of(screen -> CompareText.of(view, screen), () -> Json.of(view), () -> Csv.of(view))
+                .and(Format.SVG, () -> CompareSvg.of(view))
+                .andBytes(Format.XLSX, () -> CompareSheets.of(view, job.catalog().pricedOn())));
         return comparison.status() == Status.IMPOSSIBLE ? ExitCode.NO_VALID_BUILD : ExitCode.DONE;
     }
 

@@ -87,8 +87,7 @@ public final class CompareText {
     }
 
     private static String heading(CurveView curve) {
-        String noun = curve.axis().noun();
-        return Character.toUpperCase(noun.charAt(0)) + noun.substring(1) + " by " + curve.cost().noun();
+        return CompareCharts.title(curve.axis(), curve.cost());
     }
 
     private void addCurve(CurveView curve) {

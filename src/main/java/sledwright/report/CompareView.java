@@ -49,7 +49,7 @@ public record CompareView(String request, int machines, String currency, Status 
 
         /** The figure with its unit, such as {@code usable memory, GB}. */
         public String figureWords() {
-            return axis.noun() + (axis.unit().isEmpty() ? "" : ", " + axis.unit());
+            return axis.noun() + (axis.unit().isEmpty() || axis.unit().equals(axis.noun()) ? "" : ", " + axis.unit());
         }
     }
 
