@@ -55,7 +55,7 @@ public final class Comparer {
         List<Curve> curves = new ArrayList<>();
         for (Optional<String> platform : platforms) {
             Request asked = platform.map(sku -> request.withPlatforms(Set.of(sku))).orElse(request);
-            Staircases staircases = search.staircases(asked, deadline);
+            Staircases staircases = search.staircases(asked);
             for (Cost cost : costs) {
                 for (Axis axis : axes) {
                     Optional<Energy> counted = cost == Cost.TOTAL ? energy : Optional.empty();

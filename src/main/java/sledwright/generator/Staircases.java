@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import sledwright.domain.Catalog;
 import sledwright.domain.Energy;
-import sledwright.domain.Objective;
 import sledwright.domain.Request;
 import sledwright.domain.Supply;
 import sledwright.metrics.EnergyCost;
@@ -24,18 +23,17 @@ public final class Staircases {
 
     private final Catalog catalog;
     private final Request request;
-    private final Shelf shelf;
     private final MemoryMarket market;
     private final Assembler assembler;
     private final Map<Optional<Energy>, List<Family>> families = new HashMap<>();
     private final Map<MemoryPoint, Map<Frame, Order>> assembled = new IdentityHashMap<>();
 
-    Staircases(Catalog catalog, Request request, Map<ShapeKey, Shapes> shapes, Deadline deadline) {
+    /** @param request asks for the cheapest */
+    Staircases(Catalog catalog, Request request, MemoryMarket market, Map<ShapeKey, Shapes> shapes) {
         this.catalog = catalog;
-        this.request = request.withObjective(Objective.CHEAPEST);
-        shelf = new Shelf(catalog, this.request);
-        market = new MemoryMarket(catalog, this.request, shelf, shapes, deadline);
-        assembler = new Assembler(catalog, this.request, shelf, shapes);
+        this.request = request;
+        this.market = market;
+        assembler = new Assembler(catalog, request, market.shelf(), shapes);
     }
 
     /**
@@ -44,6 +42,7 @@ public final class Staircases {
      * @param deadline ends the climb; the steps that it has by then stand
      */
     public Staircase of(Axis axis, Optional<Energy> energy, Deadline deadline) {
+        market.until(deadline);
         Ranking ranking = new Ranking(request, energy, axis.betterFirst());
         Query query = new Query(request, families(energy, ranking), ranking, deadline);
         List<Candidate> steps = new ArrayList<>();
@@ -75,7 +74,7 @@ public final class Staircases {
     }
 
     private List<Family> families(Optional<Energy> energy, Ranking ranking) {
-        return families.computeIfAbsent(energy, same -> new Families(catalog, request, shelf, market, ranking).all());
+        return families.computeIfAbsent(energy, same -> new Families(catalog, request, market.shelf(), market, ranking).all());
     }
 
     private boolean loadsRiseAtTheWall() {

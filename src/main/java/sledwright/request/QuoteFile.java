@@ -1,6 +1,7 @@
 package sledwright.request;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import sledwright.domain.Catalog;
 import sledwright.domain.Energy;
@@ -13,6 +14,7 @@ import sledwright.input.Section;
 public final class QuoteFile implements RequestFile {
 
     private final Draft draft;
+    private final List<String> customer;
     private final Optional<EnergyFields> energy;
 
     /**
@@ -29,13 +31,15 @@ public final class QuoteFile implements RequestFile {
         }
     }
 
-    private QuoteFile(Draft draft, Optional<EnergyFields> energy) {
+    private QuoteFile(Draft draft, List<String> customer, Optional<EnergyFields> energy) {
         this.draft = draft;
+        this.customer = customer;
         this.energy = energy;
     }
 
     static QuoteFile read(Path file, Section top) {
-        return new QuoteFile(new DraftReader(file, top).quote(), top.section("energy").map(EnergyFields::read));
+        return new QuoteFile(new DraftReader(file, top).quote(), top.oneOrList("customer").stream().map(Field::text).toList(),
+                top.section("energy").map(EnergyFields::read));
     }
 
     @Override
@@ -54,6 +58,6 @@ public final class QuoteFile implements RequestFile {
         Request request = draft.resolve(catalog, faults);
         Optional<Energy> asked = energy.flatMap(fields -> fields.price.map(price ->
                 new Energy(fields.years, new Resolver(catalog, faults).worth(price), fields.duty)));
-        return faults.since(before) ? Optional.empty() : Optional.of(new Job.Quote(catalog, request, asked));
+        return faults.since(before) ? Optional.empty() : Optional.of(new Job.Quote(catalog, request, customer, asked));
     }
 }

@@ -65,7 +65,7 @@ class StaircasesAgainstBruteForceTest {
     }
 
     private static int check(RandomCase that, List<Listed> all, Optional<Energy> energy, Deadline deadline) {
-        Staircases search = new Search(that.catalog()).staircases(that.request(), deadline);
+        Staircases search = new Search(that.catalog()).staircases(that.request());
         int steps = 0;
         for (Axis axis : Axis.values()) {
             Staircase found = search.of(axis, energy, deadline);

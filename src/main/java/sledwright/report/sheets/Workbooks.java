@@ -54,7 +54,7 @@ public final class Workbooks {
         for (int column = 0; column < columns; column++) {
             to.value(0, column, plain(sheet.columns().get(column).header()));
         }
-        to.range(0, 0, 0, columns - 1).style().bold().wrapText(true).verticalAlignment("top").fillColor("E3EBEB").set();
+        to.range(0, 0, 0, columns - 1).style().bold().wrapText(true).verticalAlignment("top").fillColor("FFE3EBEB").set();
         for (int row = 0; row < sheet.rows().size(); row++) {
             for (int column = 0; column < columns; column++) {
                 write(sheet.rows().get(row).get(column), sheet.columns().get(column), to, row + 1, column);

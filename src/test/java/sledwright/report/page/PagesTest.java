@@ -16,6 +16,9 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import sledwright.browser.Browser;
+import sledwright.browser.DocumentChecks;
+import sledwright.browser.InBrowser;
 import sledwright.domain.Paper;
 
 /** A page is filled in with everything escaped, and paper shows the same. */
@@ -52,6 +55,12 @@ class PagesTest {
         assertThat(html).doesNotContain("<script").doesNotContain("\u202e").doesNotContain("\u0007")
                 .contains("&lt;script&gt;alert(&#39;1&#39;)&lt;/script&gt; &quot;a&quot; &amp; b \ufffd\ufffddesrever\ufffd \ufffd").contains(DRAWING);
         assertThat(text(Pdf.of(html, head(HOSTILE)))).contains("<script>alert('1')</script> \"a\" & b");
+    }
+
+    @Test
+    @InBrowser
+    void isSoundInABrowser(Browser browser) {
+        DocumentChecks.assertSound(browser, page(HOSTILE, HOSTILE));
     }
 
     @Test
