@@ -20,6 +20,7 @@ import sledwright.generator.Axis;
 import sledwright.generator.Deadline;
 import sledwright.generator.Status;
 import sledwright.input.Nearest;
+import sledwright.report.ComparePage;
 import sledwright.report.CompareSheets;
 import sledwright.report.CompareSvg;
 import sledwright.report.CompareText;
@@ -91,7 +92,7 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Output output = shared.output(terminal, Format.SVG, Format.XLSX);
+        Output output = shared.output(terminal, Format.HTML, Format.SVG, Format.XLSX);
         Job.Quote job = (Job.Quote) RequestReader.read(file, allSets(), shared.catalog(), Set.of(Kind.QUOTE));
         Request request = onPlatforms(job);
         if (costs.contains(Cost.TOTAL) && job.energy().isEmpty()) {
@@ -104,7 +105,8 @@ final class CompareCommand implements Callable<Integer> {
         Comparison comparison = together == null ? curves : curves.with(comparer.together(request, share(), deadline));
         CompareView view = CompareView.of(comparison, job.catalog());
         output.write(Renderings.of(screen -> CompareText.of(view, screen), () -> Json.of(view), () -> Csv.of(view))
-                .and(Format.SVG, () -> CompareSvg.of(view))
+                .and(Format.SVG, () -> CompareSvg.of(view, job.catalog()))
+                .and(Format.HTML, () -> ComparePage.of(view, job.catalog()))
                 .andBytes(Format.XLSX, () -> CompareSheets.of(view, job.catalog().pricedOn())));
         return comparison.status() == Status.IMPOSSIBLE ? ExitCode.NO_VALID_BUILD : ExitCode.DONE;
     }

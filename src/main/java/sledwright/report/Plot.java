@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import sledwright.report.chart.Scale;
 
 /** A staircase, or points of several, drawn with the characters of a terminal. */
@@ -25,7 +26,7 @@ final class Plot {
     Plot(double leastAcross, double mostAcross, double leastUp, double mostUp, int width) {
         across = Scale.of(leastAcross, mostAcross, width / COLUMNS_A_TICK);
         up = Scale.of(leastUp, mostUp, HEIGHT / ROWS_A_TICK);
-        margin = up.values().stream().mapToInt(tick -> up.label(tick).length()).max().orElse(0) + 1;
+        margin = up.values().stream().mapToInt(tick -> up.label(tick, Locale.ROOT).length()).max().orElse(0) + 1;
         this.width = width - margin - 1;
         cells = new char[HEIGHT][this.width];
         for (char[] row : cells) {
@@ -69,7 +70,7 @@ final class Plot {
     List<String> lines() {
         String[] labels = new String[HEIGHT];
         Arrays.fill(labels, "");
-        up.values().forEach(tick -> labels[row(tick.doubleValue())] = up.label(tick));
+        up.values().forEach(tick -> labels[row(tick.doubleValue())] = up.label(tick, Locale.ROOT));
         List<String> lines = new ArrayList<>();
         for (int row = 0; row < HEIGHT; row++) {
             String label = " ".repeat(margin - 1 - labels[row].length()) + labels[row];
@@ -91,7 +92,7 @@ final class Plot {
     private String ticks() {
         StringBuilder line = new StringBuilder(" ".repeat(margin + 1 + width));
         for (BigDecimal tick : across.values()) {
-            String label = across.label(tick);
+            String label = across.label(tick, Locale.ROOT);
             int middle = margin + 1 + column(tick.doubleValue());
             int from = Math.min(Math.max(0, middle - label.length() / 2), line.length() - label.length());
             line.replace(from, from + label.length(), label);

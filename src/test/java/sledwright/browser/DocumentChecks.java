@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 public final class DocumentChecks {
 
     /** Attributes and style that make a browser fetch something. */
-    private static final Pattern FETCHES = Pattern.compile("(?i)\\s(?:src|srcset|href|data|action|poster|background)\\s*=|url\\(|@import|<(?:script|link|iframe|object|embed|base)\\b");
+    private static final Pattern FETCHES = Pattern.compile("(?i)\\s(?:src|srcset|href|data|action|poster|background)\\s*=|url\\(|@import|<script\\s|<(?:link|iframe|object|embed|base)\\b");
 
     private DocumentChecks() {
     }

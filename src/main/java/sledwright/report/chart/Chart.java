@@ -1,6 +1,7 @@
 package sledwright.report.chart;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -10,9 +11,10 @@ import java.util.Optional;
  * @param description one or two sentences that say what can be seen, for whoever does not see it
  * @param across      title of the axis that runs across, with its unit
  * @param up          title of the axis that runs up, with its unit
+ * @param locale      how ticks are written
  * @param falling     whether lower is better, so that staircases run down
  */
-public record Chart(String title, String description, String across, String up, boolean falling, List<Line> lines) {
+public record Chart(String title, String description, String across, String up, Locale locale, boolean falling, List<Line> lines) {
 
     public Chart {
         lines = List.copyOf(lines);

@@ -2,6 +2,7 @@ package sledwright.report.chart;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.text.NumberFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
@@ -62,8 +63,11 @@ public record Scale(BigDecimal from, BigDecimal step, int ticks) {
     }
 
     /** A tick as it is written: with as many decimals as the step has, thousands apart. */
-    public String label(BigDecimal tick) {
+    public String label(BigDecimal tick, Locale locale) {
+        NumberFormat format = NumberFormat.getNumberInstance(locale);
         int decimals = Math.max(0, step.stripTrailingZeros().scale());
-        return String.format(Locale.ROOT, "%,." + decimals + "f", tick);
+        format.setMinimumFractionDigits(decimals);
+        format.setMaximumFractionDigits(decimals);
+        return format.format(tick);
     }
 }

@@ -58,7 +58,7 @@ public final class SvgChart {
         List<Spot> spots = chart.lines().stream().flatMap(line -> line.spots().stream()).toList();
         across = Scale.of(min(spots.stream().map(Spot::across)), max(spots.stream().map(Spot::across)), 6);
         up = Scale.of(min(spots.stream().map(Spot::up)), max(spots.stream().map(Spot::up)), 5);
-        int digits = up.values().stream().mapToInt(tick -> up.label(tick).length()).max().orElse(1);
+        int digits = up.values().stream().mapToInt(tick -> up.label(tick, chart.locale()).length()).max().orElse(1);
         left = 18 + digits * DIGIT;
         top = use == Use.FILE ? 66 : 36;
         height = Math.max(HEIGHT + (use == Use.FILE ? 30 : 0), top + chart.lines().size() * LEGEND_ROW + BOTTOM);
@@ -137,12 +137,12 @@ public final class SvgChart {
         for (BigDecimal tick : up.values()) {
             double y = y(tick.doubleValue());
             add("<line class=\"grid\" x1=\"%s\" x2=\"%s\" y1=\"%s\" y2=\"%s\" stroke=\"#dfe4e8\"/>", n(left), n(right), n(y), n(y));
-            text(left - 8, y + 4, "end", "soft", "#55606b", 12, false, up.label(tick));
+            text(left - 8, y + 4, "end", "soft", "#55606b", 12, false, up.label(tick, chart.locale()));
         }
         for (BigDecimal tick : across.values()) {
             double x = x(tick.doubleValue());
             add("<line class=\"axis\" x1=\"%s\" x2=\"%s\" y1=\"%s\" y2=\"%s\" stroke=\"#55606b\"/>", n(x), n(x), n(bottom), n(bottom + 5));
-            text(x, bottom + 20, "middle", "soft", "#55606b", 12, false, across.label(tick));
+            text(x, bottom + 20, "middle", "soft", "#55606b", 12, false, across.label(tick, chart.locale()));
         }
         add("<line class=\"axis\" x1=\"%s\" x2=\"%s\" y1=\"%s\" y2=\"%s\" stroke=\"#55606b\"/>", n(left), n(right), n(bottom), n(bottom));
         text(8, top - 16, "start", "ink", "#1b1f23", 12, true, chart.up());

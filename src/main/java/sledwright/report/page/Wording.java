@@ -13,10 +13,12 @@ public final class Wording {
 
     private static final int MOST_DECIMALS = 6;
 
+    private final Locale locale;
     private final NumberFormat money;
     private final NumberFormat figures;
 
     public Wording(Locale locale, Currency currency) {
+        this.locale = locale;
         money = NumberFormat.getCurrencyInstance(locale);
         money.setCurrency(currency);
         money.setMinimumFractionDigits(Math.max(0, currency.getDefaultFractionDigits()));
@@ -28,6 +30,10 @@ public final class Wording {
     /** As a shop writes them. */
     public static Wording of(Catalog shop) {
         return new Wording(shop.stationery().locale(), shop.currency());
+    }
+
+    public Locale locale() {
+        return locale;
     }
 
     /** An amount in units of the currency, with the currency. */
