@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import sledwright.generator.Axis;
 import sledwright.generator.Status;
+import sledwright.metrics.Quantity;
 
 /**
  * One figure over one cost: the builds than which none costs no more and gives more of the figure, nor costs less and gives as much.
@@ -31,19 +32,20 @@ public record Curve(Axis axis, Cost cost, Optional<String> platform, int machine
         return points.get(point).cost(cost);
     }
 
-    /** What a point costs more than the one before it, minor units. */
-    public long extraCost(int point) {
-        return cost(point) - cost(point - 1);
+    /** What a point costs more than one before it, minor units. */
+    public long extraCost(int before, int point) {
+        return cost(point) - cost(before);
     }
 
-    /** How much more of the figure a point gives than the one before it; of the load how much less. */
-    public double extraFigure(int point) {
-        return gain(point - 1, point);
+    /** How much more of the figure a point gives than one before it; of the load how much less. */
+    public double extraFigure(int before, int point) {
+        double more = points.get(point).figure() - points.get(before).figure();
+        return Quantity.rounded(axis.lessIsBetter() ? -more : more);
     }
 
-    /** What each further unit of the figure costs on the way from the point before, minor units for one machine. */
-    public double costPerExtra(int point) {
-        return extraCost(point) / (extraFigure(point) * machines);
+    /** What each further unit of the figure costs on the way from a point before, minor units for one machine. */
+    public double costPerExtra(int before, int point) {
+        return extraCost(before, point) / (extraFigure(before, point) * machines);
     }
 
     /**
@@ -52,7 +54,7 @@ public record Curve(Axis axis, Cost cost, Optional<String> platform, int machine
      */
     public OptionalDouble costPerUnit(int point) {
         if (axis.lessIsBetter()) {
-            return point == 0 ? OptionalDouble.empty() : OptionalDouble.of((cost(point) - cost(0)) / (gain(0, point) * machines));
+            return point == 0 ? OptionalDouble.empty() : OptionalDouble.of(costPerExtra(0, point));
         }
         double figure = points.get(point).figure();
         return figure > 0 ? OptionalDouble.of(cost(point) / (figure * machines)) : OptionalDouble.empty();
@@ -73,9 +75,9 @@ public record Curve(Axis axis, Cost cost, Optional<String> platform, int machine
             return OptionalInt.empty();
         }
         int last = points.size() - 1;
-        double cost = cost(last) - cost(0);
-        double figure = gain(0, last);
-        return best(IntStream.rangeClosed(0, last).mapToDouble(i -> gain(0, i) / figure - (cost(i) - cost(0)) / cost).toArray(), 1e-9);
+        double cost = extraCost(0, last);
+        double figure = extraFigure(0, last);
+        return best(IntStream.rangeClosed(0, last).mapToDouble(i -> extraFigure(0, i) / figure - extraCost(0, i) / cost).toArray(), 1e-9);
     }
 
     private static OptionalInt best(double[] values, double above) {
@@ -86,11 +88,6 @@ public record Curve(Axis axis, Cost cost, Optional<String> platform, int machine
             }
         }
         return best < 0 ? OptionalInt.empty() : OptionalInt.of(best);
-    }
-
-    private double gain(int from, int to) {
-        double more = points.get(to).figure() - points.get(from).figure();
-        return axis.lessIsBetter() ? -more : more;
     }
 
     /** Whether another curve has a build that costs no more and gives more than a point, or costs less and gives as much. */

@@ -16,6 +16,7 @@ import sledwright.generator.Axis;
 import sledwright.generator.Status;
 import sledwright.report.CompareView.CurveView;
 import sledwright.report.CompareView.PointView;
+import sledwright.report.CompareView.Shortened;
 import sledwright.report.CompareView.TogetherView;
 import sledwright.report.Table.Fit;
 import sledwright.rules.Numbers;
@@ -103,7 +104,8 @@ public final class CompareText {
         points.stream().filter(point -> point.knee() || point.bestPerUnit()).forEach(point -> plot.mark(x(point), point.figure(),
                 point.knee() && point.bestPerUnit() ? BOTH : point.knee() ? KNEE : BEST));
         plot.lines().forEach(page::line);
-        page.gap().table(steps(curve, shortened(curve)));
+        addRest(curve);
+        page.table(steps(curve));
     }
 
     private static double x(PointView point) {
@@ -116,21 +118,20 @@ public final class CompareText {
                 all.stream().mapToDouble(PointView::figure).min().orElse(0), all.stream().mapToDouble(PointView::figure).max().orElse(0), screen.width());
     }
 
-    private List<PointView> shortened(CurveView curve) {
-        Shortened rows = Shortened.of(curve, view.step());
-        if (rows.left() > 0) {
-            page.gap().text("Shown are points that are better by %s %% than the one shown before, the first, the last and the marked; %s of %d %s left out."
-                    .formatted(Numbers.plain(100 * rows.share()), rows.left(), curve.points().size(), rows.left() == 1 ? "is" : "are"));
-        }
-        return rows.points();
+    /** The marks of the plot, and what the table leaves out. */
+    private void addRest(CurveView curve) {
+        Shortened rows = curve.shortened();
+        page.text("%s a point, %s the knee, %s the best price of a unit, %s both.".formatted(POINT, KNEE, BEST, BOTH) + (rows.left() == 0 ? ""
+                : " %d of %d points are left out below: those that are less than %s %% better than the one before.".formatted(rows.left(),
+                        curve.points().size(), Numbers.plain(100 * rows.share()))));
     }
 
-    private Table steps(CurveView curve, List<PointView> rows) {
+    private Table steps(CurveView curve) {
         boolean less = curve.axis().lessIsBetter();
         Table table = new Table().column(view.currency(), Fit.RIGHT).column(unit(curve.axis()), Fit.RIGHT)
                 .column(less ? "each saved" : "each", Fit.RIGHT).column("extra", Fit.RIGHT).column(less ? "saves" : "buys", Fit.RIGHT)
                 .column("each extra", Fit.RIGHT).column("", Fit.LEFT).column("build", Fit.RIGHT).column("processor", Fit.LEFT).column("memory", Fit.FLEXIBLE);
-        for (PointView point : rows) {
+        for (PointView point : curve.shortened().points()) {
             shown.add(point.build());
             BuildView build = view.build(point.build());
             table.row(point.cost().toString(), Numbers.plain(point.figure()), point.perUnit().map(this::cents).orElse(""),

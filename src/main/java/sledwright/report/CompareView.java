@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import sledwright.compare.Comparison;
 import sledwright.compare.Cost;
@@ -27,12 +28,11 @@ import sledwright.rules.Order;
  *
  * @param request  its name
  * @param machines that each cost is of
- * @param step     share by which rows of a shortened table differ at least
  * @param energy   what electricity is reckoned with; its price in minor units
  * @param builds   each build that is on some curve or among those together, once, the cheapest first
  * @param together numbers of the builds of all figures at once
  */
-public record CompareView(String request, int machines, String currency, Status status, double step, Optional<Energy> energy,
+public record CompareView(String request, int machines, String currency, Status status, Optional<Energy> energy,
                           Optional<BigDecimal> pricePerKwh, boolean byPlatform, List<CurveView> curves, List<BuildView> builds,
                           Optional<TogetherView> together) {
 
@@ -42,10 +42,11 @@ public record CompareView(String request, int machines, String currency, Status 
     /**
      * A curve with the words that its figure goes by.
      *
+     * @param shortened the points that a page has room for, each with what it costs and brings against the one shown before it
      * @param bound what a build costs at least that gives more than the last proved point; empty where all are proved, or nothing is known
      */
     public record CurveView(Axis axis, Cost cost, Optional<String> platform, Status status, int proved, Optional<BigDecimal> bound,
-                            List<PointView> points) {
+                            List<PointView> points, Shortened shortened) {
 
         /** The figure with its unit, such as {@code usable memory, GB}. */
         public String figureWords() {
@@ -66,6 +67,15 @@ public record CompareView(String request, int machines, String currency, Status 
         public BigDecimal total() {
             return price.add(energy.orElse(BigDecimal.ZERO));
         }
+    }
+
+    /**
+     * Some points of a curve: the first, the last, the marked, and each that is better by a share than the one before.
+     *
+     * @param share 0 where all points are there
+     * @param left  how many are left out
+     */
+    public record Shortened(List<PointView> points, double share, int left) {
     }
 
     /** A step up the curve: so much more cost for so much more of the figure (of the load: less), and what each unit of that costs. */
@@ -135,7 +145,7 @@ public record CompareView(String request, int machines, String currency, Status 
 
         CompareView view() {
             return new CompareView(comparison.request().name(), comparison.request().machines(), catalog.currency().getCurrencyCode(),
-                    comparison.status(), comparison.request().step(), comparison.energy(),
+                    comparison.status(), comparison.energy(),
                     comparison.energy().map(energy -> perUnit(energy.pricePerKwh())), comparison.byPlatform(),
                     comparison.curves().stream().map(this::curve).toList(), builds, comparison.together().map(this::together));
         }
@@ -145,21 +155,32 @@ public record CompareView(String request, int machines, String currency, Status 
         }
 
         private CurveView curve(Curve curve) {
+            List<Integer> all = IntStream.range(0, curve.points().size()).boxed().toList();
+            ShortList few = ShortList.of(curve, comparison.request().step());
+            Optional<BigDecimal> bound = curve.bound().isPresent() ? Optional.of(catalog.amount((long) Math.ceil(curve.bound().getAsDouble())))
+                    : Optional.empty();
+            return new CurveView(curve.axis(), curve.cost(), curve.platform(), curve.status(), curve.proved(), bound, points(curve, all),
+                    new Shortened(points(curve, few.points()), few.share(), all.size() - few.points().size()));
+        }
+
+        /** Points of a curve, each compared with the one before it in the list. */
+        private List<PointView> points(Curve curve, List<Integer> list) {
             List<PointView> points = new ArrayList<>();
-            for (int i = 0; i < curve.points().size(); i++) {
+            for (int i : list) {
                 Point point = curve.points().get(i);
                 OptionalDouble unit = curve.costPerUnit(i);
-                Optional<Extra> extra = i == 0 ? Optional.empty()
-                        : Optional.of(new Extra(catalog.amount(curve.extraCost(i)), curve.extraFigure(i), perUnit(curve.costPerExtra(i))));
+                Optional<Extra> extra = points.isEmpty() ? Optional.empty() : Optional.of(extra(curve, list.get(points.size() - 1), i));
                 points.add(new PointView(numbers.get(point.order()), catalog.amount(point.price()),
                         comparison.energy().map(energy -> catalog.amount(point.energy())), catalog.amount(curve.cost(i)), point.figure(),
                         unit.isPresent() ? Optional.of(perUnit(unit.getAsDouble())) : Optional.empty(), extra,
                         curve.knee().equals(OptionalInt.of(i)), curve.bestPerUnit().equals(OptionalInt.of(i)),
                         comparison.isForemost(curve, point), i < curve.proved()));
             }
-            Optional<BigDecimal> bound = curve.bound().isPresent() ? Optional.of(catalog.amount((long) Math.ceil(curve.bound().getAsDouble())))
-                    : Optional.empty();
-            return new CurveView(curve.axis(), curve.cost(), curve.platform(), curve.status(), curve.proved(), bound, points);
+            return List.copyOf(points);
+        }
+
+        private Extra extra(Curve curve, int before, int point) {
+            return new Extra(catalog.amount(curve.extraCost(before, point)), curve.extraFigure(before, point), perUnit(curve.costPerExtra(before, point)));
         }
 
         private BigDecimal perUnit(double minor) {
