@@ -130,14 +130,13 @@ public final class CompareText {
         boolean less = curve.axis().lessIsBetter();
         Table table = new Table().column(view.currency(), Fit.RIGHT).column(unit(curve.axis()), Fit.RIGHT)
                 .column(less ? "each saved" : "each", Fit.RIGHT).column("extra", Fit.RIGHT).column(less ? "saves" : "buys", Fit.RIGHT)
-                .column("each extra", Fit.RIGHT).column("", Fit.LEFT).column("build", Fit.RIGHT).column("processor", Fit.LEFT).column("memory", Fit.FLEXIBLE);
+                .column("each extra", Fit.RIGHT).column("", Fit.LEFT).column("build", Fit.RIGHT).column("processor", Fit.FLEXIBLE);
         for (PointView point : curve.shortened().points()) {
             shown.add(point.build());
             BuildView build = view.build(point.build());
             table.row(point.cost().toString(), Numbers.plain(point.figure()), point.perUnit().map(this::cents).orElse(""),
                     point.extra().map(extra -> extra.cost().toString()).orElse(""), point.extra().map(extra -> Numbers.plain(extra.figure())).orElse(""),
-                    point.extra().map(extra -> cents(extra.perUnit())).orElse(""), marks(point), "#" + point.build(), BuildText.processors(build),
-                    build.figures().memoryGb() + " GB");
+                    point.extra().map(extra -> cents(extra.perUnit())).orElse(""), marks(point), "#" + point.build(), BuildText.processors(build));
         }
         return table;
     }
