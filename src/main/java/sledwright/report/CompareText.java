@@ -165,9 +165,10 @@ public final class CompareText {
         letters.forEach((curve, letter) -> curve.points().stream().filter(PointView::foremost)
                 .forEach(point -> plot.mark(x(point), point.figure(), Character.toUpperCase(letter))));
         plot.lines().forEach(page::line);
+        String gives = first.axis().lessIsBetter() ? "takes" : "gives";
         Table table = new Table().column("", Fit.LEFT).column("platform", Fit.LEFT).column("points", Fit.RIGHT).column("ahead", Fit.RIGHT)
-                .column(view.currency(), Fit.RIGHT).column(unit(first.axis()), Fit.RIGHT).column("to " + view.currency(), Fit.RIGHT)
-                .column(unit(first.axis()), Fit.RIGHT).column("best each", Fit.RIGHT);
+                .column(view.currency(), Fit.RIGHT).column(gives, Fit.RIGHT).column("to " + view.currency(), Fit.RIGHT)
+                .column(gives, Fit.RIGHT).column("best each", Fit.RIGHT);
         letters.forEach((curve, letter) -> {
             PointView from = curve.points().get(0);
             PointView to = curve.points().get(curve.points().size() - 1);
@@ -178,6 +179,11 @@ public final class CompareText {
         });
         page.gap().table(table);
         page.gap().text("Capital letters are ahead: no platform gives as much for less.");
+        List<String> none = view.curves(first.axis(), first.cost()).stream().filter(curve -> curve.status() == Status.IMPOSSIBLE)
+                .flatMap(curve -> curve.platform().stream()).toList();
+        if (!none.isEmpty()) {
+            page.text("No build is valid on %s.".formatted(String.join(", ", none)));
+        }
     }
 
     private void addTogether(TogetherView all) {
