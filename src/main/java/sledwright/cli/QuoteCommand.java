@@ -85,5 +85,8 @@ final class QuoteCommand implements Callable<Integer> {
             throw new UsageException("--why-not %s is no part of the catalogue%s".formatted(sku,
                     new Nearest(catalog.parts().stream().map(Part::sku).toList()).hint(sku)));
         }
+        if (catalog.isOfEnclosuresAlone(sku)) {
+            throw new UsageException("--why-not %s is of sled enclosures; no machine holds it".formatted(sku));
+        }
     }
 }
