@@ -82,7 +82,7 @@ public final class ComparePage {
 
     private Optional<String> energy() {
         return view.energy().map(energy -> "%s years, %s a kWh, %s %% of the load on average".formatted(words.figure(energy.years()),
-                words.figure(view.pricePerKwh().orElseThrow()) + " " + view.currency(), words.figure(Quantity.rounded(100 * energy.duty()))));
+                words.sentence(view.pricePerKwh().orElseThrow().stripTrailingZeros().toPlainString(), word -> false) + " " + view.currency(), words.figure(Quantity.rounded(100 * energy.duty()))));
     }
 
     private Optional<Map<String, Object>> together() {
@@ -125,19 +125,15 @@ public final class ComparePage {
     }
 
     private Cell figure(double figure) {
-        return new Cell(words.figure(Math.rint(figure * 100) / 100), Decimals.of(figure).toPlainString());
+        return new Cell(words.figure(figure), Decimals.of(figure).toPlainString());
     }
 
     private Machine machine(int number, BuildView build) {
         Figures figures = build.figures();
         return new Machine(number, build.price().map(words::money).orElse(""), build.platform(), BuildText.processors(build), build.cooling().orElse("none"),
                 build.supply().map(sku -> build.supplies() + " x " + sku).orElse("the enclosure's"), Csv.modules(build.heaviest().modules()),
-                BuildText.memory(build), figures.cores(), words.figure(figures.speed().mts()), words.figure(rounded(figures.bandwidthGbs())),
-                (figures.throughputEstimated() ? "~" : "") + words.figure(rounded(figures.throughput())), words.figure(rounded(figures.loadW())),
+                BuildText.memory(build), figures.cores(), words.figure(figures.speed().mts()), words.figure(figures.bandwidthGbs()),
+                (figures.throughputEstimated() ? "~" : "") + words.figure(figures.throughput()), words.figure(figures.loadW()),
                 figures.wallW().isPresent() ? words.figure(Math.rint(figures.wallW().getAsDouble() * 10) / 10) : "", build.leadDays());
-    }
-
-    private static double rounded(double figure) {
-        return Math.rint(figure * 100) / 100;
     }
 }
