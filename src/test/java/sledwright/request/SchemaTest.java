@@ -161,7 +161,7 @@ class SchemaTest {
         JsonNode quote = schema("quote").at("/properties");
         JsonNode line = schema("order").at("/$defs/line/properties");
         Set<String> keys = new TreeSet<>(names(quote));
-        keys.removeAll(Set.of("kind", "catalog", "customer", "alternatives", "step", "on_hand"));
+        keys.removeAll(Set.of("kind", "catalog", "customer", "alternatives", "step", "energy", "on_hand"));
         keys.addAll(Set.of("priority", "uniform"));
         assertThat(names(line)).isEqualTo(keys);
         for (String same : Set.of("platforms", "require", "limit", "worth", "licence", "forbid", "use")) {
