@@ -40,6 +40,7 @@ public final class SvgChart {
     private static final double DIGIT = 7.0;
     private static final double LETTER = 6.6;
     private static final int CALL_HEIGHT = 16;
+    private static final int CALL_GAP = 12;
 
     private final Chart chart;
     private final Use use;
@@ -213,28 +214,53 @@ public final class SvgChart {
         return "<polygon points=\"" + points + "\"/>";
     }
 
+    /** Where words stand: from left to right, and how high. */
+    private record Place(double from, double to, double at) {
+
+        boolean touches(Place other) {
+            return from < other.to && to > other.from && Math.abs(at - other.at) < CALL_HEIGHT;
+        }
+    }
+
     /** The words beside spots, on the side that the staircase leaves free, none on top of another. */
     private void calls() {
         List<Spot> called = chart.lines().stream().flatMap(line -> line.spots().stream()).filter(spot -> spot.call().isPresent())
                 .sorted(Comparator.comparingDouble(Spot::across)).toList();
-        List<double[]> taken = new ArrayList<>();
+        List<Place> taken = new ArrayList<>();
         for (Spot spot : called) {
             String words = spot.call().orElseThrow();
             double wide = words.length() * LETTER;
-            boolean before = x(spot.across()) + 12 + wide > right;
-            double from = before ? x(spot.across()) - 12 - wide : x(spot.across()) + 12;
-            double at = y(spot.up()) + (chart.falling() ? -10 : 20);
-            for (double[] other : taken) {
-                if (from < other[1] && from + wide > other[0] && Math.abs(at - other[2]) < CALL_HEIGHT) {
-                    at = other[2] + (chart.falling() ? -CALL_HEIGHT : CALL_HEIGHT);
-                }
+            double beside = x(spot.across()) + CALL_GAP;
+            boolean before = beside + wide > right;
+            double from = before ? x(spot.across()) - CALL_GAP - wide : beside;
+            Place place = free(new Place(from, from + wide, height(spot, 1)), spot, taken);
+            taken.add(place);
+            if (place.from > from) {
+                add("<path aria-hidden=\"true\" class=\"axis\" d=\"M%s %sL%s %s\" stroke=\"#55606b\" fill=\"none\"/>", n(x(spot.across()) + 6),
+                        n(y(spot.up()) + (chart.falling() ? -4 : 4)), n(place.from - 3), n(place.at - 4));
             }
-            at = Math.max(top + 4, Math.min(bottom - 5, at));
-            taken.add(new double[] {from, from + wide, at});
             // A rim of the ground's colour keeps words readable where they cross a line.
             add("<text aria-hidden=\"true\" class=\"call ink\" x=\"%s\" y=\"%s\" text-anchor=\"%s\" fill=\"#1b1f23\" stroke=\"#ffffff\" stroke-width=\"3.5\" stroke-linejoin=\"round\" paint-order=\"stroke\">%s</text>",
-                    n(before ? from + wide : from), n(at), before ? "end" : "start", escaped(words));
+                    n(before ? place.to : place.from), n(place.at), before ? "end" : "start", escaped(words));
         }
+    }
+
+    /** So many rows away from a spot, on the side that the staircase leaves free, and within the axes. */
+    private double height(Spot spot, int rows) {
+        double at = chart.falling() ? y(spot.up()) - 10 - CALL_HEIGHT * (rows - 1) : y(spot.up()) + 4 + CALL_HEIGHT * rows;
+        return Math.max(top + 4, Math.min(bottom - 6, at));
+    }
+
+    /** The first that is free of a row or two further away, and of the same row behind what stands there. */
+    private Place free(Place wanted, Spot spot, List<Place> taken) {
+        for (int rows = 1; rows <= 3; rows++) {
+            Place place = new Place(wanted.from, wanted.to, height(spot, rows));
+            if (taken.stream().noneMatch(place::touches)) {
+                return place;
+            }
+        }
+        double behind = taken.stream().filter(wanted::touches).mapToDouble(Place::to).max().orElse(wanted.from) + CALL_GAP;
+        return behind + wanted.to - wanted.from > right ? wanted : new Place(behind, behind + wanted.to - wanted.from, wanted.at);
     }
 
     private void legend() {
