@@ -1,5 +1,6 @@
 package sledwright.report;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -27,11 +28,11 @@ import sledwright.report.page.Wording;
 public final class ComparePage {
 
     /** A figure over a cost. */
-    public record Section(String id, String title, Markup chart, boolean saves, String cost, String figure, List<Row> rows, List<String> open) {
+    public record Section(String id, String title, Markup chart, boolean saves, boolean total, String cost, String figure, List<Row> rows, List<String> open) {
     }
 
     /** A point; figures stand as words, and beside them as numbers that sort. */
-    public record Row(String link, String platform, Cell cost, Cell figure, Cell perUnit, Cell extraCost, Cell extra, Cell perExtra, String marks, int build,
+    public record Row(String link, String platform, Cell cost, Cell price, Cell figure, Cell perUnit, Cell extraCost, Cell extra, Cell perExtra, String marks, int build,
                       String processor, String memory, boolean marked) {
     }
 
@@ -75,7 +76,7 @@ public final class ComparePage {
     private String status() {
         return switch (view.status()) {
             case PROVED -> "Proved: no valid build costs less than a point and gives as much, and no point is missing.";
-            case BEST_FOUND -> "Best found: time ended before all was proved.";
+            case BEST_FOUND -> "Best found: not every point is proved.";
             case IMPOSSIBLE -> "Impossible: no build is valid.";
         };
     }
@@ -97,7 +98,7 @@ public final class ComparePage {
                 charts.of(axis, cost).ifPresent(chart -> {
                     List<CurveView> curves = view.curves(axis, cost);
                     sections.add(new Section(axis.label() + "-" + cost.label(), CompareCharts.title(axis, cost),
-                            new Markup(SvgChart.of(chart, SvgChart.Use.LIVE)), axis.lessIsBetter(), Names.capital(cost.noun()), Names.capital(curves.get(0).figureWords()),
+                            new Markup(SvgChart.of(chart, SvgChart.Use.LIVE)), axis.lessIsBetter(), cost == Cost.TOTAL, Names.capital(cost.noun()), Names.capital(curves.get(0).figureWords()),
                             curves.stream().flatMap(curve -> curve.points().stream().map(point -> row(curve, point))).toList(),
                             curves.stream().filter(curve -> curve.status() == Status.BEST_FOUND).map(this::open).toList()));
                 });
@@ -116,12 +117,16 @@ public final class ComparePage {
         String marks = Stream.of(point.knee() ? "knee" : "", point.bestPerUnit() ? "best per unit" : "", view.byPlatform() && point.foremost() ? "ahead" : "",
                 point.proved() ? "" : "not proved").filter(mark -> !mark.isEmpty()).collect(Collectors.joining(", "));
         return new Row(CompareCharts.link(curve, point), curve.platform().orElse(build.platform()),
-                new Cell(words.money(point.cost()), point.cost().toPlainString()), figure(point.figure()),
-                point.perUnit().map(amount -> new Cell(words.money(amount), amount.toPlainString())).orElse(Cell.NONE),
-                point.extra().map(extra -> new Cell(words.money(extra.cost()), extra.cost().toPlainString())).orElse(Cell.NONE),
+                money(point.cost()), money(point.price()), figure(point.figure()),
+                point.perUnit().map(this::money).orElse(Cell.NONE),
+                point.extra().map(extra -> money(extra.cost())).orElse(Cell.NONE),
                 point.extra().map(extra -> figure(extra.figure())).orElse(Cell.NONE),
-                point.extra().map(extra -> new Cell(words.money(extra.perUnit()), extra.perUnit().toPlainString())).orElse(Cell.NONE),
+                point.extra().map(extra -> money(extra.perUnit())).orElse(Cell.NONE),
                 marks, point.build(), BuildText.processors(build), BuildText.memory(build), point.knee() || point.bestPerUnit());
+    }
+
+    private Cell money(BigDecimal amount) {
+        return new Cell(words.money(amount), amount.toPlainString());
     }
 
     private Cell figure(double figure) {

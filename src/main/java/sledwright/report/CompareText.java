@@ -73,7 +73,7 @@ public final class CompareText {
         switch (view.status()) {
             case PROVED -> page.text(Ink.GOOD, "proved: no valid build costs less than a point and gives as much, and no point is missing");
             case BEST_FOUND -> {
-                page.text(Ink.FAIR, "best-found: the time limit came first. Maybe allow more time: --time-limit");
+                page.text(Ink.FAIR, "best-found: not every point is proved. Maybe allow more time: --time-limit");
                 view.curves().stream().filter(curve -> curve.status() == Status.BEST_FOUND).forEach(curve -> page.item("- ", unfinished(curve)));
             }
             case IMPOSSIBLE -> page.text(Ink.BAD, "impossible: no build is valid. What conflicts, and what would do, tells: sledwright quote");

@@ -5,11 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import sledwright.domain.Catalog;
 import sledwright.domain.Energy;
+import sledwright.domain.Platform;
 import sledwright.domain.Request;
+import sledwright.domain.Supply;
 import sledwright.generator.Axis;
 import sledwright.generator.Deadline;
 import sledwright.generator.Status;
@@ -83,6 +88,20 @@ class ComparerTest {
             assertThat(curve.status()).isEqualTo(Status.BEST_FOUND);
             assertThat(curve.proved()).isZero();
         });
+    }
+
+    /** A supply that takes less from the wall for more load: what was dropped as heavier may have been cheaper to run. */
+    @Test
+    void efficiencyThatOutrunsTheLoadLeavesTotalCostsOpen() {
+        Supply odd = new Supply("PAIR", "odd pair", 2, 1, 750, 0, new TreeMap<>(Map.of(10, 10.0, 20, 90.0)));
+        Platform box = Samples.platform().cooling(Samples.LOW, Answers.DEEP).supplies(odd).make();
+        Catalog shop = new Catalog(Answers.SHOP.name(), Answers.SHOP.currency(), Answers.SHOP.pricedOn(), Answers.SHOP.labour(),
+                Answers.SHOP.throughputFactors(), List.of(box), List.copyOf(Answers.SHOP.processors()), List.copyOf(Answers.SHOP.modules()), Answers.SHOP.lots());
+        Comparison comparison = new Comparer(shop).compare(ASKED, Optional.of(ENERGY), Arrays.asList(Cost.values()), List.of(Axis.CORES), false,
+                Deadline.never());
+        assertThat(comparison.curves()).extracting(Curve::status).containsExactly(Status.PROVED, Status.BEST_FOUND);
+        assertThat(comparison.curves().get(1).points()).isNotEmpty();
+        assertThat(comparison.curves().get(1).proved()).isZero();
     }
 
     @Test
