@@ -25,7 +25,7 @@ import sledwright.generator.Staircases;
 /** Every staircase of small random requests against the list of every build: each step, and that none is missing. */
 class StaircasesAgainstBruteForceTest {
 
-    private static final int SEEDS = 250;
+    private static final int SEEDS = 180;
 
     /** A build in the list with what it costs. */
     private record Listed(Candidate build, long cost) {
