@@ -50,7 +50,7 @@ public final class Csv {
                 alternative.priceLessWorth().<Object>map(amount -> amount).orElse(""), String.join(" ", alternative.sentences()));
     }
 
-    private static String modules(Map<String, Integer> modules) {
+    static String modules(Map<String, Integer> modules) {
         return modules.entrySet().stream().map(entry -> entry.getValue() + " x " + entry.getKey()).collect(Collectors.joining("; "));
     }
 
@@ -72,6 +72,11 @@ public final class Csv {
             rows.add(List.of(violation.rule(), violation.where(), violation.message()));
         }
         return write(List.of("rule", "where", "message"), rows);
+    }
+
+    /** One row for each point of each curve. */
+    public static String of(CompareView view) {
+        return write(CompareRows.HEADER, CompareRows.of(view));
     }
 
     /** One row for each kind that is counted. */

@@ -46,6 +46,10 @@ public final class Json {
         return render(json -> json.upgrade(view));
     }
 
+    public static String of(CompareView view) {
+        return render(json -> json.comparison(view));
+    }
+
     public static String of(CatalogView view) {
         return render(json -> CatalogJson.write(view, json.out));
     }
@@ -269,6 +273,19 @@ public final class Json {
         }
         out.writeBooleanField("whole_proved", view.wholeProved());
         explanation(view.explanation());
+    }
+
+    private void comparison(CompareView view) throws IOException {
+        CompareJson.write(view, out);
+        out.writeArrayFieldStart("builds");
+        int number = 0;
+        for (BuildView build : view.builds()) {
+            out.writeStartObject();
+            out.writeNumberField("number", ++number);
+            build(build);
+            out.writeEndObject();
+        }
+        out.writeEndArray();
     }
 
     private void work(UpgradeView.Work work) throws IOException {

@@ -15,7 +15,8 @@ public final class Benchmarks {
             A benchmark is one of
               quote [SHOP [COUNT [FIRST_SEED [SECONDS]]]]   SHOP is demo or x10 ...; otherwise demo 500 0 30
               solver [COUNT]                                CP-SAT beside the search, on random cases; otherwise 60
-              explain [EVERY]                               why not, and conflicts, of the demo's quotes; each so manieth part""";
+              explain [EVERY]                               why not, and conflicts, of the demo's quotes; each so manieth part
+              compare                                       the frontiers of the demo's quotes""";
 
     private Benchmarks() {
     }
@@ -32,6 +33,7 @@ public final class Benchmarks {
                     .run(Shop.named(word(words, 0, "demo")), Long.parseLong(word(words, 2, "0")), Integer.parseInt(word(words, 1, "500")));
             case "solver" -> SolverPace.print(out, Integer.parseInt(word(words, 0, "60")));
             case "explain" -> new ExplainBenchmark(out).run(Path.of("scenarios"), Integer.parseInt(word(words, 0, "40")));
+            case "compare" -> new CompareBenchmark(out).run(Path.of("scenarios"));
             default -> throw new IllegalArgumentException("no such benchmark (" + name + ")\n" + USAGE);
         }
     }

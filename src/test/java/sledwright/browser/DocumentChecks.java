@@ -8,8 +8,8 @@ import java.util.regex.Pattern;
 /** What every document of the program must be, whatever it is about. */
 public final class DocumentChecks {
 
-    /** Attributes and style that make a browser fetch something. */
-    private static final Pattern FETCHES = Pattern.compile("(?i)\\s(?:src|srcset|href|data|action|poster|background)\\s*=|url\\(|@import|<(?:script|link|iframe|object|embed|base)\\b");
+    /** Attributes and style that make a browser fetch something; a place on the page itself and a script within it do not. */
+    private static final Pattern FETCHES = Pattern.compile("(?i)\\s(?:src|srcset|data|action|poster|background)\\s*=|\\shref\\s*=\\s*[^\\s\"#]|\\shref\\s*=\\s*\"(?!#)|url\\(|@import|<script\\s|<(?:link|iframe|object|embed|base)\\b");
 
     private DocumentChecks() {
     }

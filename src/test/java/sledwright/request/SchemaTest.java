@@ -77,7 +77,7 @@ class SchemaTest {
             "platform, platform-slots/shop/platforms/reed-sled.yaml", "platform, yaml-bombs/shop/platforms/loop.yaml",
             "enclosure, enclosure-figures/shop/enclosures/reed-frame.yaml", "enclosure, enclosure-shapes/shop/enclosures/bare.yaml",
             "enclosure, enclosure-shapes/shop/enclosures/reed-frame.yaml",
-            "quote, request-keys/request.yaml", "quote, request-shapes/request.yaml", "quote, request-no-kind/request.yaml",
+            "quote, request-keys/request.yaml", "quote, request-energy/request.yaml", "quote, request-shapes/request.yaml", "quote, request-no-kind/request.yaml",
             "quote, request-unknown-kind/request.yaml", "quote, request-kind-later/request.yaml", "quote, request-and-shop/request.yaml",
             "build, build-missing/request.yaml", "build, build-names/request.yaml", "build, build-supply/request.yaml",
             "order, order-keys/request.yaml", "order, order-lines/request.yaml", "order, order-empty/request.yaml",
@@ -144,7 +144,8 @@ class SchemaTest {
                 Map.entry(limit + "lead_days", RequestBounds.LEAD_DAYS), Map.entry(limit + "inlet_c", RequestBounds.INLET_C),
                 Map.entry(limit + "altitude_m", RequestBounds.ALTITUDE_M), Map.entry(limit + "mains_v", RequestBounds.MAINS_V)));
         assertRanges("quote", Map.of("/properties/alternatives", RequestBounds.ALTERNATIVES, "/properties/step", RequestBounds.STEP,
-                "/properties/worth/properties/gb", RequestBounds.WORTH));
+                "/properties/worth/properties/gb", RequestBounds.WORTH, "/properties/energy/properties/years", RequestBounds.YEARS,
+                "/properties/energy/properties/price_per_kwh", RequestBounds.WORTH, "/properties/energy/properties/duty", RequestBounds.DUTY));
         assertRanges("upgrade", Map.of("/properties/trade_in", RequestBounds.TRADE_IN,
                 "/properties/build/properties/processors", RequestBounds.PROCESSORS,
                 "/properties/build/properties/supply_count", RequestBounds.SUPPLY_COUNT));
@@ -160,7 +161,7 @@ class SchemaTest {
         JsonNode quote = schema("quote").at("/properties");
         JsonNode line = schema("order").at("/$defs/line/properties");
         Set<String> keys = new TreeSet<>(names(quote));
-        keys.removeAll(Set.of("kind", "catalog", "customer", "alternatives", "step", "on_hand"));
+        keys.removeAll(Set.of("kind", "catalog", "customer", "alternatives", "step", "energy", "on_hand"));
         keys.addAll(Set.of("priority", "uniform"));
         assertThat(names(line)).isEqualTo(keys);
         for (String same : Set.of("platforms", "require", "limit", "worth", "licence", "forbid", "use")) {

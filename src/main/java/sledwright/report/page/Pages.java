@@ -12,6 +12,9 @@ import java.io.InputStream;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Base64;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -62,6 +65,28 @@ public final class Pages {
             throw new IllegalStateException("template %s cannot be filled in: %s".formatted(template, wrong.getMessage()), wrong);
         }
         return out.toString();
+    }
+
+    /**
+     * A whole page that comes alive where scripts run: {@code NAME.ftlh}, with {@code NAME.css} behind the common style and the script
+     * {@code NAME.js}, which alone may run.
+     */
+    public static String live(String name, PageHead head, Map<String, ?> model) {
+        // A page is XML, too, where a script would otherwise be read for markup.
+        String script = "/*<![CDATA[*/\n" + resource(name + ".js") + "/*]]>*/";
+        Map<String, Object> all = new HashMap<>(model);
+        all.put("more_style", new Markup(resource(name + ".css")));
+        all.put("script", new Markup(script));
+        all.put("script_hash", sha256(script));
+        return html(name + ".ftlh", head, all);
+    }
+
+    private static String sha256(String text) {
+        try {
+            return Base64.getEncoder().encodeToString(MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8)));
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException(impossible);
+        }
     }
 
     /** The sheet of paper with a foot that tells it from other sheets. */

@@ -20,13 +20,14 @@ public final class Wording {
     /** A number that stands for itself, and the currency behind it where there is one. */
     private static final String NUMBER = "(?<![\\w.,-])(\\d+(?:\\.(\\d+))?)(?![\\w-]|[.,]\\d)(?: (%s)\\b)?";
 
+    private final Locale locale;
     private final NumberFormat money;
     private final NumberFormat figures;
     private final Pattern number;
 
     public Wording(Locale wanted, Currency currency) {
         // Digits that the fonts of documents have, whatever the locale.
-        Locale locale = new Locale.Builder().setLocale(wanted).setUnicodeLocaleKeyword("nu", "latn").build();
+        locale = new Locale.Builder().setLocale(wanted).setUnicodeLocaleKeyword("nu", "latn").build();
         number = Pattern.compile(NUMBER.formatted(currency.getCurrencyCode()));
         money = NumberFormat.getCurrencyInstance(locale);
         money.setCurrency(currency);
@@ -41,6 +42,10 @@ public final class Wording {
     /** As a shop writes them. */
     public static Wording of(Catalog shop) {
         return new Wording(shop.stationery().locale(), shop.currency());
+    }
+
+    public Locale locale() {
+        return locale;
     }
 
     /** An amount in units of the currency, with the currency. */
