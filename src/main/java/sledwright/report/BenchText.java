@@ -6,13 +6,13 @@ import sledwright.planner.upgrade.BenchStep;
 import sledwright.planner.upgrade.BenchStep.Action;
 
 /** Words for what is done at the bench. */
-final class BenchText {
+public final class BenchText {
 
     private BenchText() {
     }
 
     /** One sentence for each step; like steps that follow each other share one. */
-    static List<String> sentences(List<BenchStep> steps) {
+    public static List<String> sentences(List<BenchStep> steps) {
         List<List<BenchStep>> groups = new ArrayList<>();
         for (BenchStep step : steps) {
             List<BenchStep> last = groups.isEmpty() ? List.of() : groups.get(groups.size() - 1);
