@@ -32,6 +32,7 @@ import picocli.CommandLine.Spec;
             "  sledwright catalog catalogs/heronfold-yard",
             "  sledwright label '16GB 2Rx4 PC4-2400T-RA1-11'",
             "  sledwright upgrade scenarios/sled-in-place.yaml",
+            "  sledwright sheet scenarios/build-valid.yaml",
             "",
             "'sledwright COMMAND --help' shows the options of a command."})
 public final class Main implements Runnable {
@@ -76,7 +77,8 @@ public final class Main implements Runnable {
                 .addSubcommand(new CheckCommand(terminal))
                 .addSubcommand(new CatalogCommand(terminal))
                 .addSubcommand(new LabelCommand(terminal))
-                .addSubcommand(new UpgradeCommand(terminal));
+                .addSubcommand(new UpgradeCommand(terminal))
+                .addSubcommand(new SheetCommand(terminal));
         // Help stays plain: finding out what a terminal can show takes longer than showing it.
         return line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .setExpandAtFiles(false)

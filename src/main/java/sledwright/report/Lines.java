@@ -20,7 +20,7 @@ import sledwright.planner.upgrade.Plan;
 import sledwright.rules.Order;
 
 /** Turns what an order draws and pays into lines whose totals add up to its price. */
-final class Lines {
+public final class Lines {
 
     private final Order order;
     private final Catalog catalog;
@@ -32,7 +32,7 @@ final class Lines {
     }
 
     /** Parts in the order in which a machine is put together, then labour, then the licence; nothing that is free of charge but parts. */
-    static List<Line> of(Order order) {
+    public static List<Line> of(Order order) {
         Lines made = new Lines(order);
         order.picks().stream().sorted(Comparator.comparingInt(made::place)).forEach(made::addPart);
         made.addLabour();

@@ -1,10 +1,12 @@
 package sledwright.report.sheet;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import sledwright.domain.MemoryModule;
 import sledwright.report.sheet.BoardGrid.Item;
 import sledwright.report.sheet.BoardView.Channel;
@@ -74,8 +76,8 @@ record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
                 full.put(sku, sku);
                 keys.put(sku, "M" + (keys.size() + 1));
             });
-            List<BoardGrid> named = boards.stream().map(one -> BoardGrid.of(one.board(), full)).toList();
-            List<BoardGrid> keyed = boards.stream().map(one -> BoardGrid.of(one.board(), keys)).toList();
+            List<BoardGrid> named = grids(full);
+            List<BoardGrid> keyed = grids(keys);
             boolean byName = named.stream().allMatch(BoardGrid::fits) && cost(named) <= cost(keyed) + COST_OF_KEYS;
             List<BoardGrid> grids = byName ? named : keyed;
             for (int i = 0; i < boards.size(); i++) {
@@ -84,13 +86,31 @@ record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
             if (!byName) {
                 keys.forEach((sku, key) -> note("%s: %s, %s".formatted(key, sku, kind(modules.get(sku)))));
             }
+            note(String.join(" ", remarks()));
+            return new BoardDrawing(y, List.copyOf(shapes), List.copyOf(slots));
+        }
+
+        private List<String> remarks() {
+            List<String> remarks = new ArrayList<>();
             if (boards.stream().anyMatch(one -> one.board().isNumbered())) {
-                note("Numbers in circles: the order in which the modules of a socket go in.");
+                remarks.add("Numbers in circles: the order in which the modules of a socket go in.");
             }
             boards.stream().map(one -> one.board().firstSlot()).filter(words -> !words.isEmpty()).distinct()
-                    .forEach(words -> note("First slot of a channel: " + words + "."));
-            note("Not to scale. Find the slots by the names on the board, not by their place in this drawing.");
-            return new BoardDrawing(y, List.copyOf(shapes), List.copyOf(slots));
+                    .forEach(words -> remarks.add("First slot of a channel: " + words + "."));
+            remarks.add("Not to scale: find the slots by the names on the board, not by their place in this drawing.");
+            return remarks;
+        }
+
+        /** A grid for each board; boards of one shape share one. */
+        private List<BoardGrid> grids(Map<String, String> names) {
+            Map<List<Integer>, List<BoardView>> shapes = boards.stream().map(Captioned::board).collect(Collectors.groupingBy(Pen::shape));
+            Map<List<Integer>, BoardGrid> grids = new HashMap<>();
+            shapes.forEach((shape, alike) -> grids.put(shape, BoardGrid.of(alike, names)));
+            return boards.stream().map(one -> grids.get(shape(one.board()))).toList();
+        }
+
+        private static List<Integer> shape(BoardView board) {
+            return List.of(board.sockets().size(), board.channels(), board.slotsPerChannel());
         }
 
         private static double cost(List<BoardGrid> grids) {

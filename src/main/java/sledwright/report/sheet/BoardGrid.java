@@ -19,16 +19,16 @@ import sledwright.report.sheet.BoardView.State;
 final class BoardGrid {
 
     static final double WIDTH = 680;
-    static final double MARGIN = 7;
+    static final double MARGIN = 5;
     /** Between sockets, and between banks of channels. */
-    static final double GUTTER = 8;
-    static final double PANEL_PADDING = 6;
+    static final double GUTTER = 6;
+    static final double PANEL_PADDING = 5;
     static final double PLATE_HEIGHT = 34;
     /** Between slots, both ways. */
     static final double SLOT_GAP = 4;
-    static final double CELL_PADDING = 4;
+    static final double CELL_PADDING = 3.5;
     /** Between texts that stand side by side. */
-    static final double WORD_GAP = 6;
+    static final double WORD_GAP = 5;
     static final String PROCESSOR = "processor ";
     static final String HEAT_SINK = "heat sink ";
 
@@ -38,7 +38,7 @@ final class BoardGrid {
     private static final int MOST_BANKS = 6;
     private static final List<Double> SCALES = List.of(1.0, 0.9, 0.8);
     /** What text that is a tenth smaller costs in height, for easy reading. */
-    private static final double COST_OF_SMALLER = 120;
+    private static final double COST_OF_SMALLER = 50;
 
     /** What a filled slot shows. */
     enum Item {
@@ -54,15 +54,15 @@ final class BoardGrid {
             List.of(List.of(Item.NAME), List.of(Item.CAPACITY, Item.MARK), List.of(Item.PART)),
             List.of(List.of(Item.NAME), List.of(Item.CAPACITY), List.of(Item.PART), List.of(Item.MARK)));
 
-    private final BoardView board;
+    private final List<BoardView> boards;
     private final Map<String, String> names;
     private final int sideBySide;
     private final int banks;
     private final List<List<Item>> style;
     private final double scale;
 
-    private BoardGrid(BoardView board, Map<String, String> names, int sideBySide, int banks, List<List<Item>> style, double scale) {
-        this.board = board;
+    private BoardGrid(List<BoardView> boards, Map<String, String> names, int sideBySide, int banks, List<List<Item>> style, double scale) {
+        this.boards = boards;
         this.names = names;
         this.sideBySide = sideBySide;
         this.banks = banks;
@@ -71,12 +71,13 @@ final class BoardGrid {
     }
 
     /**
-     * The best way.
+     * The best way for boards that have equally many sockets, channels and slots, the same for all so that they can be compared.
      *
      * @param names part number -> what stands for it in a slot
      */
-    static BoardGrid of(BoardView board, Map<String, String> names) {
-        boolean marked = board.places().stream().anyMatch(place -> !place.mark().isEmpty());
+    static BoardGrid of(List<BoardView> boards, Map<String, String> names) {
+        BoardView board = boards.get(0);
+        boolean marked = boards.stream().flatMap(one -> one.places().stream()).anyMatch(place -> !place.mark().isEmpty());
         List<List<List<Item>>> styles = STYLES.stream().map(lines -> marked ? lines : lines.stream()
                 .map(line -> line.stream().filter(item -> item != Item.MARK).toList()).filter(line -> !line.isEmpty()).toList()).distinct().toList();
         List<BoardGrid> grids = new ArrayList<>();
@@ -84,7 +85,7 @@ final class BoardGrid {
             for (int banks = 1; banks <= Math.min(MOST_BANKS, board.channels()); banks++) {
                 for (List<List<Item>> style : styles) {
                     for (double scale : SCALES) {
-                        BoardGrid grid = new BoardGrid(board, names, side, banks, style, scale);
+                        BoardGrid grid = new BoardGrid(boards, names, side, banks, style, scale);
                         if ((banks - 1) * grid.rows() < board.channels()) {
                             grids.add(grid);
                         }
@@ -109,8 +110,20 @@ final class BoardGrid {
     /** By how much the widest text is wider than its room. */
     private double lacking() {
         double cell = neededCellWidth() - cellWidth();
-        double plate = board.sockets().stream().mapToDouble(this::neededPlateWidth).max().orElseThrow() - (panelWidth() - 2 * PANEL_PADDING);
+        double plate = sockets().mapToDouble(this::neededPlateWidth).max().orElseThrow() - (panelWidth() - 2 * PANEL_PADDING);
         return Math.max(cell, plate);
+    }
+
+    private BoardView board() {
+        return boards.get(0);
+    }
+
+    private Stream<Socket> sockets() {
+        return boards.stream().flatMap(board -> board.sockets().stream());
+    }
+
+    private Stream<Place> places() {
+        return boards.stream().flatMap(board -> board.places().stream());
     }
 
     private double neededPlateWidth(Socket socket) {
@@ -130,7 +143,7 @@ final class BoardGrid {
 
     private double neededCellWidth() {
         double lines = style.stream().mapToDouble(line -> line.stream().mapToDouble(item -> itemWidth(item) + WORD_GAP).sum() - WORD_GAP).max().orElseThrow();
-        double word = board.places().stream().filter(place -> place.state() != State.FILLED)
+        double word = places().filter(place -> place.state() != State.FILLED)
                 .mapToDouble(place -> TextWidth.of(place.state().label(), partSize(), false)).max().orElse(0);
         double worded = style.size() == 1 && word > 0 ? itemWidth(Item.NAME) + WORD_GAP + word : word;
         return Math.max(lines, worded) + 2 * CELL_PADDING;
@@ -138,7 +151,7 @@ final class BoardGrid {
 
     /** The widest that any slot shows of an item. */
     double itemWidth(Item item) {
-        return board.places().stream().mapToDouble(place -> width(item, place)).max().orElseThrow();
+        return places().mapToDouble(place -> width(item, place)).max().orElseThrow();
     }
 
     private double width(Item item, Place place) {
@@ -160,11 +173,11 @@ final class BoardGrid {
 
     /** Room for a number in a circle and the gap behind it; none where no slot is numbered. */
     double badgeWidth() {
-        return board.isNumbered() ? badgeSize() + 3 : 0;
+        return boards.stream().anyMatch(BoardView::isNumbered) ? badgeSize() + 2 : 0;
     }
 
     double badgeSize() {
-        return 14 * scale;
+        return 13 * scale;
     }
 
     double badgeFont() {
@@ -201,13 +214,13 @@ final class BoardGrid {
 
     double cellWidth() {
         double room = (panelWidth() - 2 * PANEL_PADDING - (banks - 1) * GUTTER) / banks - stripWidth();
-        return Math.min(WIDEST_CELL, room / board.slotsPerChannel() - SLOT_GAP);
+        return Math.min(WIDEST_CELL, room / board().slotsPerChannel() - SLOT_GAP);
     }
 
     /** The name of a channel and what it holds, left of its slots. */
     double stripWidth() {
         double widest = 0;
-        for (Socket socket : board.sockets()) {
+        for (Socket socket : sockets().toList()) {
             for (Channel channel : socket.channels()) {
                 List<String> sums = sums(channel);
                 double first = TextWidth.of(channel.name(), nameSize(), true) + sums.stream().limit(1)
@@ -219,18 +232,18 @@ final class BoardGrid {
         return widest + WORD_GAP;
     }
 
-    /** What a channel holds, a line each; in a single line where its slots have one. */
+    /** How many slots of a channel hold modules, and how much these are, a line each; in a single line where its slots have one. */
     List<String> sums(Channel channel) {
         if (channel.modules() == 0) {
             return List.of();
         }
-        String modules = channel.modules() == 1 ? "1 module" : channel.modules() + " modules";
+        String modules = "%d of %d".formatted(channel.modules(), channel.slots().size());
         String capacity = channel.capacityGb() + " GB";
-        return style.size() == 1 ? List.of(modules + ", " + capacity) : List.of(capacity, modules);
+        return style.size() == 1 ? List.of(modules + ", " + capacity) : List.of(modules, capacity);
     }
 
     int rows() {
-        return (board.channels() + banks - 1) / banks;
+        return (board().channels() + banks - 1) / banks;
     }
 
     int sideBySide() {
@@ -246,7 +259,7 @@ final class BoardGrid {
     }
 
     double bankWidth() {
-        return stripWidth() + board.slotsPerChannel() * (cellWidth() + SLOT_GAP);
+        return stripWidth() + board().slotsPerChannel() * (cellWidth() + SLOT_GAP);
     }
 
     double panelHeight() {
@@ -254,7 +267,7 @@ final class BoardGrid {
     }
 
     int panelRows() {
-        return (board.sockets().size() + sideBySide - 1) / sideBySide;
+        return (board().sockets().size() + sideBySide - 1) / sideBySide;
     }
 
     double height() {

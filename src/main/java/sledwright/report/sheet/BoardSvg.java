@@ -29,7 +29,7 @@ final class BoardSvg {
     static String element(BoardDrawing drawing, String title, String description, String id) {
         BoardSvg svg = new BoardSvg();
         svg.out.append("""
-                <svg xmlns="http://www.w3.org/2000/svg" width="%s" height="%s" viewBox="0 0 %1$s %2$s" role="img" aria-labelledby="%3$s-title %3$s-text">
+                <svg xmlns="http://www.w3.org/2000/svg" id="%3$s" width="%1$s" height="%2$s" viewBox="0 0 %1$s %2$s" role="img" aria-labelledby="%3$s-title %3$s-text">
                 <title id="%3$s-title">%4$s</title>
                 <desc id="%3$s-text">%5$s</desc>
                 """.formatted(number(BoardGrid.WIDTH), number(drawing.height()), id, escaped(title), escaped(description)));

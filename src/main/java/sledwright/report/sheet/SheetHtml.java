@@ -1,0 +1,91 @@
+package sledwright.report.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import sledwright.report.page.Markup;
+import sledwright.report.page.PageHead;
+import sledwright.report.page.Pages;
+import sledwright.report.sheet.SheetView.Pick;
+import sledwright.report.sheet.SheetView.Pulled;
+import sledwright.report.sheet.SheetView.Sheet;
+import sledwright.report.sheet.SheetView.Stage;
+
+/** The bench sheet as a page, laid out so that a machine takes one sheet of paper where it fits. */
+public final class SheetHtml {
+
+    /** One sheet as the template shows it. */
+    public record Leaf(String machines, boolean several, String machine, List<Pick> picks, List<Pulled> pulled, Markup drawing, double height, List<Step> left,
+                       List<Step> right, List<SheetWords.Row> expected) {
+    }
+
+    /** A stage with its number. */
+    public record Step(int number, String title, List<String> steps) {
+    }
+
+    /** How many letters of small print stand side by side in half a page, and how many lines high a heading and a gap are. */
+    private static final double LETTERS = 68;
+    private static final double HEADING = 1.9;
+    private static final double GAP = 0.2;
+
+    private SheetHtml() {
+    }
+
+    /** @param head as {@link #title} and {@link #subject} have it */
+    public static String of(SheetView view, PageHead head) {
+        List<Leaf> leaves = new ArrayList<>();
+        for (Sheet sheet : view.sheets()) {
+            String id = "board-" + (leaves.size() + 1);
+            BoardDrawing drawing = BoardDrawing.of(SheetWords.boards(sheet, ""));
+            List<SheetWords.Row> expected = SheetWords.expected(sheet.expected());
+            List<Step> steps = numbered(sheet.stages());
+            int split = split(sheet.stages(), besides(expected, view.cautions()));
+            leaves.add(new Leaf(SheetWords.machines(view, sheet), sheet.machines() > 1, SheetWords.machine(sheet.machine()), sheet.picks(), sheet.pulled(),
+                    new Markup(BoardSvg.element(drawing, "The board", SheetWords.description(sheet), id)), drawing.height() / BoardGrid.WIDTH,
+                    steps.subList(0, split), steps.subList(split, steps.size()), expected));
+        }
+        return Pages.html("sheet.ftlh", head, Map.of("title", SheetWords.title(view), "leaves", leaves, "cautions", view.cautions(),
+                "nothing", SheetWords.NOTHING_TO_DO, "notes", SheetWords.KEPT_BACK + " " + SheetWords.LOAD_NOTE));
+    }
+
+    private static List<Step> numbered(List<Stage> stages) {
+        List<Step> steps = new ArrayList<>();
+        stages.forEach(stage -> steps.add(new Step(steps.size() + 1, stage.title(), stage.steps())));
+        return steps;
+    }
+
+    /** How many stages stand in the left half so that both halves are about as high. */
+    private static int split(List<Stage> stages, double besides) {
+        double right = besides + stages.stream().mapToDouble(SheetHtml::lines).sum();
+        double left = 0;
+        int split = 0;
+        while (split < stages.size() && left + lines(stages.get(split)) <= right - lines(stages.get(split))) {
+            left += lines(stages.get(split));
+            right -= lines(stages.get(split));
+            split++;
+        }
+        return split;
+    }
+
+    private static double lines(Stage stage) {
+        return HEADING + stage.steps().stream().mapToDouble(SheetHtml::lines).sum();
+    }
+
+    private static double lines(String words) {
+        return Math.ceil(words.length() / LETTERS) + GAP;
+    }
+
+    /** Lines of what stands below the steps of the right half. */
+    private static double besides(List<SheetWords.Row> expected, List<String> cautions) {
+        double table = expected.stream().mapToDouble(row -> lines(row.what() + row.expected()) + 2 * GAP).sum();
+        return 2 * HEADING + table + lines(SheetWords.KEPT_BACK + SheetWords.LOAD_NOTE) + HEADING + cautions.stream().mapToDouble(SheetHtml::lines).sum();
+    }
+
+    public static String title(SheetView view) {
+        return SheetWords.title(view);
+    }
+
+    public static String subject(SheetView view) {
+        return "Parts to pick, the board, the steps and what the first start must show";
+    }
+}
