@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sledwright.domain.Catalog;
+import sledwright.domain.Enclosure;
 import sledwright.domain.Lot;
 import sledwright.domain.Lot.PriceBreak;
 import sledwright.domain.Platform;
@@ -22,7 +23,7 @@ import sledwright.input.Place;
 public final class CatalogReader {
 
     private static final List<CatalogCheck> CHECKS = List.of(
-            new UniqueSkus(), new SharedPartsAgree(), new ThroughputKnown(), new OffersKnown(), new LotsAgree());
+            new UniqueSkus(), new SharedPartsAgree(), new EnclosuresFit(), new ThroughputKnown(), new OffersKnown(), new LotsAgree());
 
     private CatalogReader() {
     }
@@ -52,7 +53,9 @@ public final class CatalogReader {
         Optional<Shop> shop = ShopReader.read(folder.resolve("catalog.yaml"), faults);
         List<PlatformFile> platforms = platformFiles(folder.resolve("platforms"), faults).stream()
                 .map(file -> PlatformReader.read(file, faults)).toList();
-        return new RawCatalog(shop, platforms, PartTables.processors(folder.resolve("processors.csv"), faults),
+        List<EnclosureFile> enclosures = enclosureFiles(folder.resolve("enclosures"), faults).stream()
+                .map(file -> EnclosureReader.read(file, faults)).toList();
+        return new RawCatalog(shop, platforms, enclosures, PartTables.processors(folder.resolve("processors.csv"), faults),
                 PartTables.modules(folder.resolve("memory.csv"), faults),
                 OfferTable.read(folder.resolve("offers.csv"), shop.map(Shop::currency).orElse(ShopReader.STAND_IN), faults));
     }
@@ -62,6 +65,22 @@ public final class CatalogReader {
             faults.add(Place.of(folder.toString()), "there is no such folder; it holds a YAML file for each platform");
             return List.of();
         }
+        return yamlFiles(folder, faults);
+    }
+
+    /** A shop without sleds has no such folder. */
+    private static List<Path> enclosureFiles(Path folder, Faults faults) {
+        if (!Files.exists(folder)) {
+            return List.of();
+        }
+        if (!Files.isDirectory(folder)) {
+            faults.add(Place.of(folder.toString()), "is a file; it must be a folder with a YAML file for each enclosure");
+            return List.of();
+        }
+        return yamlFiles(folder, faults);
+    }
+
+    private static List<Path> yamlFiles(Path folder, Faults faults) {
         try (Stream<Path> files = Files.list(folder)) {
             return files.filter(file -> file.toString().endsWith(".yaml") || file.toString().endsWith(".yml"))
                     .filter(Files::isRegularFile).sorted().toList();
@@ -74,8 +93,10 @@ public final class CatalogReader {
     private static Catalog catalog(RawCatalog raw) {
         Shop shop = raw.shop().orElseThrow();
         List<Platform> platforms = raw.platforms().stream().flatMap(file -> file.platform().stream()).toList();
+        List<Enclosure> enclosures = raw.enclosures().stream().flatMap(file -> file.enclosure().stream()).toList();
         return new Catalog(shop.name(), shop.currency(), shop.pricedOn(), shop.labour(), shop.throughputFactors().orElseThrow(), platforms,
-                values(raw.processors()), values(raw.modules()), lots(raw.offers()));
+                enclosures, values(raw.processors()), values(raw.modules()), lots(raw.offers()))
+                .withStationery(shop.stationery());
     }
 
     private static <T> List<T> values(Table<T> table) {

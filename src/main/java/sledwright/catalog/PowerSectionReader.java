@@ -13,7 +13,7 @@ import sledwright.input.Located;
 import sledwright.input.Section;
 import sledwright.input.Section.Entry;
 
-/** Reads a platform's section {@code power}. */
+/** Reads the section {@code power} of a platform or an enclosure. */
 final class PowerSectionReader {
 
     private final Section section;

@@ -15,19 +15,20 @@ import sledwright.input.Place;
  *
  * @param shop empty when {@code catalog.yaml} cannot be read
  */
-record RawCatalog(Optional<Shop> shop, List<PlatformFile> platforms, Table<Processor> processors, Table<MemoryModule> modules,
-                  Table<OfferRow> offers) {
+record RawCatalog(Optional<Shop> shop, List<PlatformFile> platforms, List<EnclosureFile> enclosures, Table<Processor> processors,
+                  Table<MemoryModule> modules, Table<OfferRow> offers) {
 
     /** A part number where a file defines it. */
     record SkuUse(String sku, String kind, Place place) {
 
-        /** Platforms may share kits and supplies. */
+        /** Platforms may share kits and supplies, and enclosures supplies. */
         boolean mayRepeat() {
             return kind.equals(KIT) || kind.equals(SUPPLY);
         }
     }
 
     static final String PLATFORM = "platform";
+    static final String ENCLOSURE = "sled enclosure";
     static final String PROCESSOR = "processor";
     static final String MODULE = "memory module";
     static final String KIT = "cooling kit";
@@ -35,6 +36,7 @@ record RawCatalog(Optional<Shop> shop, List<PlatformFile> platforms, Table<Proce
 
     RawCatalog {
         platforms = List.copyOf(platforms);
+        enclosures = List.copyOf(enclosures);
     }
 
     List<SkuUse> skuUses() {
@@ -42,6 +44,10 @@ record RawCatalog(Optional<Shop> shop, List<PlatformFile> platforms, Table<Proce
         for (PlatformFile file : platforms) {
             file.sku().ifPresent(sku -> uses.add(use(sku, PLATFORM)));
             file.kits().forEach(kit -> uses.add(new SkuUse(kit.value().sku(), KIT, kit.place())));
+            file.supplies().forEach(supply -> uses.add(new SkuUse(supply.value().sku(), SUPPLY, supply.place())));
+        }
+        for (EnclosureFile file : enclosures) {
+            file.sku().ifPresent(sku -> uses.add(use(sku, ENCLOSURE)));
             file.supplies().forEach(supply -> uses.add(new SkuUse(supply.value().sku(), SUPPLY, supply.place())));
         }
         processors.skus().forEach(sku -> uses.add(use(sku, PROCESSOR)));
@@ -57,7 +63,8 @@ record RawCatalog(Optional<Shop> shop, List<PlatformFile> platforms, Table<Proce
 
     /** Whether every part was seen, so that a sku not among them is truly unknown. */
     boolean partsWhole() {
-        return processors.whole() && modules.whole() && platforms.stream().allMatch(file -> file.platform().isPresent());
+        return processors.whole() && modules.whole() && platforms.stream().allMatch(file -> file.platform().isPresent())
+                && enclosures.stream().allMatch(file -> file.enclosure().isPresent());
     }
 
     private static SkuUse use(Located<String> sku, String kind) {

@@ -3,12 +3,13 @@ package sledwright.catalog;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import sledwright.domain.CoolingKit;
 import sledwright.domain.Supply;
 import sledwright.input.Faults;
 import sledwright.input.Located;
 
-/** A kit or supply that stands in several platforms has one rating; what it covers and how many are fitted may differ. */
+/** A kit or supply that stands in several platforms or enclosures has one rating; what it covers and how many are fitted may differ. */
 final class SharedPartsAgree implements CatalogCheck {
 
     @Override
@@ -22,13 +23,14 @@ final class SharedPartsAgree implements CatalogCheck {
                     disagree(RawCatalog.KIT, kit.value().sku(), kit, earlier, faults);
                 }
             }
-            for (Located<Supply> supply : file.supplies()) {
-                Located<Supply> earlier = supplies.putIfAbsent(supply.value().sku(), supply);
-                if (earlier != null && !rating(earlier.value()).equals(rating(supply.value()))) {
-                    disagree(RawCatalog.SUPPLY, supply.value().sku(), supply, earlier, faults);
-                }
-            }
         }
+        Stream.concat(raw.platforms().stream().map(PlatformFile::supplies), raw.enclosures().stream().map(EnclosureFile::supplies))
+                .flatMap(List::stream).forEach(supply -> {
+                    Located<Supply> earlier = supplies.putIfAbsent(supply.value().sku(), supply);
+                    if (earlier != null && !rating(earlier.value()).equals(rating(supply.value()))) {
+                        disagree(RawCatalog.SUPPLY, supply.value().sku(), supply, earlier, faults);
+                    }
+                });
     }
 
     private static List<Object> rating(Supply supply) {

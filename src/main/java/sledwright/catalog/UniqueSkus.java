@@ -5,7 +5,7 @@ import java.util.Map;
 import sledwright.catalog.RawCatalog.SkuUse;
 import sledwright.input.Faults;
 
-/** A sku is one part, over all kinds; only kits and supplies may stand in several platforms. */
+/** A sku is one part, over all kinds; only kits and supplies may stand in several platforms and enclosures. */
 final class UniqueSkus implements CatalogCheck {
 
     @Override

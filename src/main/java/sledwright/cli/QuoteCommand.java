@@ -67,7 +67,7 @@ final class QuoteCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        Job job = RequestReader.read(file, sets, shared.catalog(), Set.of(Kind.QUOTE));
+        Job.Quote job = (Job.Quote) RequestReader.read(file, sets, shared.catalog(), Set.of(Kind.QUOTE));
         whyNot.forEach(sku -> requireKnown(sku, job.catalog()));
         Deadline deadline = shared.deadline();
         Search search = new Search(job.catalog());

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** A shop's parts, prices and stock. */
 public final class Catalog {
@@ -19,11 +20,19 @@ public final class Catalog {
     private final Labour labour;
     private final Map<String, Double> throughputFactors;
     private final Map<String, Platform> platforms = new LinkedHashMap<>();
+    private final Map<String, Enclosure> enclosures = new LinkedHashMap<>();
     private final Map<String, Processor> processors = new LinkedHashMap<>();
     private final Map<String, MemoryModule> modules = new LinkedHashMap<>();
     private final Map<String, Part> parts = new LinkedHashMap<>();
     private final Map<String, List<Lot>> lots;
     private final Stationery stationery;
+
+    /** A shop without enclosures. */
+    public Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour,
+                   Map<String, Double> throughputFactors, List<Platform> platforms, List<Processor> processors,
+                   List<MemoryModule> modules, Map<String, List<Lot>> lots) {
+        this(name, currency, pricedOn, labour, throughputFactors, platforms, List.of(), processors, modules, lots);
+    }
 
     /**
      * A shop without stationery of its own.
@@ -32,27 +41,30 @@ public final class Catalog {
      * @param lots              sku -> its lots
      */
     public Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour,
-                   Map<String, Double> throughputFactors, List<Platform> platforms, List<Processor> processors,
-                   List<MemoryModule> modules, Map<String, List<Lot>> lots) {
-        this(name, currency, pricedOn, labour, throughputFactors, platforms, processors, modules, lots, Stationery.PLAIN);
+                   Map<String, Double> throughputFactors, List<Platform> platforms, List<Enclosure> enclosures,
+                   List<Processor> processors, List<MemoryModule> modules, Map<String, List<Lot>> lots) {
+        this(name, currency, pricedOn, labour, throughputFactors, platforms, enclosures, processors, modules, lots, Stationery.PLAIN);
     }
 
     private Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour,
-                    Map<String, Double> throughputFactors, List<Platform> platforms, List<Processor> processors,
-                    List<MemoryModule> modules, Map<String, List<Lot>> lots, Stationery stationery) {
+                    Map<String, Double> throughputFactors, List<Platform> platforms, List<Enclosure> enclosures,
+                    List<Processor> processors, List<MemoryModule> modules, Map<String, List<Lot>> lots, Stationery stationery) {
         this.name = name;
         this.currency = currency;
         this.pricedOn = pricedOn;
         this.labour = labour;
         this.throughputFactors = Map.copyOf(throughputFactors);
         platforms.forEach(platform -> this.platforms.put(platform.sku(), platform));
+        enclosures.forEach(enclosure -> this.enclosures.put(enclosure.sku(), enclosure));
         processors.forEach(processor -> this.processors.put(processor.sku(), processor));
         modules.forEach(module -> this.modules.put(module.sku(), module));
         platforms.forEach(platform -> {
             platform.cooling().forEach(kit -> parts.put(kit.sku(), kit));
             platform.power().supplies().forEach(supply -> parts.put(supply.sku(), supply));
         });
+        enclosures.forEach(enclosure -> enclosure.supplies().forEach(supply -> parts.putIfAbsent(supply.sku(), supply)));
         parts.putAll(this.platforms);
+        parts.putAll(this.enclosures);
         parts.putAll(this.processors);
         parts.putAll(this.modules);
         this.lots = Map.copyOf(lots);
@@ -62,7 +74,7 @@ public final class Catalog {
     /** The same shop with what it puts on its documents. */
     public Catalog withStationery(Stationery own) {
         return new Catalog(name, currency, pricedOn, labour, throughputFactors, List.copyOf(platforms.values()),
-                List.copyOf(processors.values()), List.copyOf(modules.values()), lots, own);
+                List.copyOf(enclosures.values()), List.copyOf(processors.values()), List.copyOf(modules.values()), lots, own);
     }
 
     /**
@@ -74,6 +86,13 @@ public final class Catalog {
         return with(offers, labour);
     }
 
+    /** The same parts on the same offers, each changed. */
+    public Catalog withEachLot(UnaryOperator<Lot> changed) {
+        Map<String, List<Lot>> offers = new LinkedHashMap<>();
+        lots.forEach((sku, old) -> offers.put(sku, old.stream().map(changed).toList()));
+        return withLots(offers);
+    }
+
     /**
      * The same parts on other offers, put together at other rates.
      *
@@ -81,7 +100,7 @@ public final class Catalog {
      */
     public Catalog with(Map<String, List<Lot>> offers, Labour rates) {
         return new Catalog(name, currency, pricedOn, rates, throughputFactors, List.copyOf(platforms.values()),
-                List.copyOf(processors.values()), List.copyOf(modules.values()), offers, stationery);
+                List.copyOf(enclosures.values()), List.copyOf(processors.values()), List.copyOf(modules.values()), offers, stationery);
     }
 
     public String name() {
@@ -114,6 +133,16 @@ public final class Catalog {
         return Collections.unmodifiableCollection(platforms.values());
     }
 
+    /** What houses sleds. */
+    public Collection<Enclosure> enclosures() {
+        return Collections.unmodifiableCollection(enclosures.values());
+    }
+
+    /** Whether some enclosure takes the platform; such a machine runs in one alone. */
+    public boolean isSled(Platform platform) {
+        return enclosures.values().stream().anyMatch(enclosure -> enclosure.takes(platform));
+    }
+
     public Collection<Processor> processors() {
         return Collections.unmodifiableCollection(processors.values());
     }
@@ -129,6 +158,10 @@ public final class Catalog {
 
     public Optional<Platform> platform(String sku) {
         return Optional.ofNullable(platforms.get(sku));
+    }
+
+    public Optional<Enclosure> enclosure(String sku) {
+        return Optional.ofNullable(enclosures.get(sku));
     }
 
     public Optional<Processor> processor(String sku) {

@@ -55,6 +55,11 @@ public record Lot(String sku, String lot, String supplier, Condition condition, 
                 List.of(new PriceBreak(1, unitPrice, OptionalLong.of(0))), true);
     }
 
+    /** The same lot with other units and prices. */
+    public Lot with(int units, List<PriceBreak> prices) {
+        return new Lot(sku, lot, supplier, condition, units, leadDays, prices, onHand);
+    }
+
     /** The least number of units that the lot sells at all. */
     public int minQuantity() {
         return breaks.get(0).minQuantity();

@@ -1,8 +1,6 @@
 package sledwright.explain;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import sledwright.domain.Catalog;
@@ -128,13 +126,12 @@ final class BreakEven {
 
     /** The best with the part at a unit price; empty where a limit bars it. */
     private Optional<Findings> at(long unitPrice) {
-        Map<String, List<Lot>> lots = new HashMap<>(catalog.lots());
-        lots.put(sku, catalog.lots(sku).stream().map(lot -> new Lot(lot.sku(), lot.lot(), lot.supplier(), lot.condition(), lot.available(),
-                lot.leadDays(), List.of(new Lot.PriceBreak(lot.minQuantity(), unitPrice, OptionalLong.empty())), lot.onHand())).toList());
+        Catalog priced = catalog.withEachLot(lot -> !lot.sku().equals(sku) ? lot
+                : lot.with(lot.available(), List.of(new Lot.PriceBreak(lot.minQuantity(), unitPrice, OptionalLong.empty()))));
         if (deadline.isOver()) {
             throw new UnsettledException();
         }
-        Findings found = search.on(catalog.withLots(lots)).run(request.withAlternatives(1, request.step()), deadline);
+        Findings found = search.on(priced).run(request.withAlternatives(1, request.step()), deadline);
         if (found.status() == Status.BEST_FOUND) {
             throw new UnsettledException();
         }

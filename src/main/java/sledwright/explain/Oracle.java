@@ -8,7 +8,7 @@ import java.util.OptionalLong;
 import java.util.stream.IntStream;
 import sledwright.domain.Board;
 import sledwright.domain.Catalog;
-import sledwright.domain.Lot;
+import sledwright.domain.Lot.PriceBreak;
 import sledwright.domain.Objective;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
@@ -27,6 +27,7 @@ final class Oracle {
     private final Deadline deadline;
     private final Map<Terms, Optional<Order>> known = new HashMap<>();
     private Search plenty;
+    private int plentyFor;
 
     Oracle(Catalog catalog, Search search, Deadline deadline) {
         this.catalog = catalog;
@@ -71,15 +72,29 @@ final class Oracle {
     /** One machine is the easiest to have, and all of them come next; stock that is sold in packs can make it another number. */
     private Optional<Order> ofAnyNumber(Terms terms) {
         int all = terms.request().machines();
-        return IntStream.concat(IntStream.of(1, all), IntStream.range(2, all)).distinct()
-                .mapToObj(count -> best(terms.withMachines(count), terms.request().objective())).flatMap(Optional::stream).findFirst();
+        Objective objective = terms.request().objective();
+        Optional<Order> one = best(terms.withMachines(1), objective);
+        Optional<Order> found = one.isPresent() || all == 1 ? one : best(terms.withMachines(all), objective);
+        if (found.isPresent() || all < 3 || !canBeHadOneByOne(terms.withMachines(1))) {
+            return found;
+        }
+        return IntStream.range(2, all).mapToObj(count -> best(terms.withMachines(count), objective)).flatMap(Optional::stream).findFirst();
+    }
+
+    /** Whether a machine could be had if every lot sold units one by one at its lowest price; where not even that, no number can. */
+    private boolean canBeHadOneByOne(Terms terms) {
+        return run(unpacked(terms.stockCounts() ? catalog : plentiful(terms.request().machines())), terms).isPresent();
     }
 
     private Optional<Order> search(Terms terms) {
+        return run(terms.stockCounts() ? search : plenty(terms.request().machines()), terms);
+    }
+
+    private Optional<Order> run(Search by, Terms terms) {
         if (deadline.isOver()) {
             throw new UnsettledException();
         }
-        Findings findings = (terms.stockCounts() ? search : plenty(terms.request().machines())).run(terms.request(), deadline);
+        Findings findings = by.run(terms.request(), deadline);
         if (findings.status() == Status.BEST_FOUND) {
             throw new UnsettledException();
         }
@@ -87,14 +102,21 @@ final class Oracle {
     }
 
     private Search plenty(int machines) {
-        if (plenty == null) {
-            int most = machines * catalog.platforms().stream().mapToInt(Oracle::mostOfAnyPart).max().orElse(1);
-            Map<String, List<Lot>> lots = new HashMap<>();
-            catalog.lots().forEach((sku, offers) -> lots.put(sku, offers.stream().map(lot -> lot.onHand() ? lot : new Lot(lot.sku(), lot.lot(), lot.supplier(),
-                    lot.condition(), Math.max(most, lot.available()), lot.leadDays(), lot.breaks(), lot.onHand())).toList()));
-            plenty = search.on(catalog.withLots(lots));
+        if (plenty == null || machines > plentyFor) {
+            plenty = search.on(plentiful(machines));
+            plentyFor = machines;
         }
         return plenty;
+    }
+
+    private Catalog plentiful(int machines) {
+        int most = machines * catalog.platforms().stream().mapToInt(Oracle::mostOfAnyPart).max().orElse(1);
+        return catalog.withEachLot(lot -> lot.onHand() ? lot : lot.with(Math.max(most, lot.available()), lot.breaks()));
+    }
+
+    private Search unpacked(Catalog offered) {
+        return search.on(offered.withEachLot(lot -> lot.with(lot.available(), List.of(new PriceBreak(1,
+                lot.breaks().stream().mapToLong(PriceBreak::unitPrice).min().orElseThrow(), OptionalLong.empty())))));
     }
 
     /** No machine on a platform takes more units of one part. */

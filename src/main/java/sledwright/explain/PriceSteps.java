@@ -1,13 +1,9 @@
 package sledwright.explain;
 
 import java.math.BigDecimal;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import sledwright.domain.Catalog;
-import sledwright.domain.Lot;
 import sledwright.domain.Lot.PriceBreak;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
@@ -136,11 +132,10 @@ final class PriceSteps {
         if (deadline.isOver()) {
             throw new UnsettledException();
         }
-        Map<String, List<Lot>> lots = new HashMap<>(catalog.lots());
-        lots.put(sku, catalog.lots(sku).stream().map(lot -> lot.onHand() ? lot : new Lot(lot.sku(), lot.lot(), lot.supplier(), lot.condition(),
-                lot.available(), lot.leadDays(), lot.breaks().stream().map(step -> new PriceBreak(step.minQuantity(),
-                        Math.max(0, step.unitPrice() + dearer), step.unitCost())).toList(), lot.onHand())).toList());
-        Findings found = search.on(catalog.withLots(lots)).run(request, deadline);
+        Catalog priced = catalog.withEachLot(lot -> lot.onHand() || !lot.sku().equals(sku) ? lot
+                : lot.with(lot.available(), lot.breaks().stream().map(step -> new PriceBreak(step.minQuantity(),
+                        Math.max(0, step.unitPrice() + dearer), step.unitCost())).toList()));
+        Findings found = search.on(priced).run(request, deadline);
         if (found.status() != Status.PROVED) {
             throw new UnsettledException();
         }

@@ -1,29 +1,35 @@
 package sledwright.generator;
 
 import java.time.Duration;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 
 /** The moment at which a search gives what it has. */
 public final class Deadline {
 
-    private final long endNanos;
-    private final boolean never;
+    private final BooleanSupplier over;
 
-    private Deadline(long endNanos, boolean never) {
-        this.endNanos = endNanos;
-        this.never = never;
+    private Deadline(BooleanSupplier over) {
+        this.over = over;
     }
 
     /** No end. */
     public static Deadline never() {
-        return new Deadline(0, true);
+        return new Deadline(() -> false);
     }
 
     /** So long from now. */
     public static Deadline in(Duration time) {
-        return new Deadline(System.nanoTime() + time.toNanos(), false);
+        long endNanos = System.nanoTime() + time.toNanos();
+        return new Deadline(() -> System.nanoTime() - endNanos >= 0);
+    }
+
+    /** Whichever is current when it is asked, for what outlives one search. */
+    static Deadline current(Supplier<Deadline> current) {
+        return new Deadline(() -> current.get().isOver());
     }
 
     public boolean isOver() {
-        return !never && System.nanoTime() - endNanos >= 0;
+        return over.getAsBoolean();
     }
 }

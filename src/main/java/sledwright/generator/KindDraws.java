@@ -3,11 +3,11 @@ package sledwright.generator;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import sledwright.domain.Lot;
@@ -87,6 +87,10 @@ final class KindDraws {
 
     private List<List<Draw>> ofKind(Draw.Alike alike, List<MemoryModule> modules) {
         List<Source> sources = sources(alike, modules);
+        if (sources.size() > 1 && !dealtExactly) {
+            return new RoundDraws(sources, machines, deadline).upTo(mostModules, unitsPerModule).stream()
+                    .map(ways -> ways.stream().map(taken -> draw(sources, taken)).toList()).toList();
+        }
         return IntStream.rangeClosed(0, mostModules).mapToObj(count -> ofKind(sources, count * unitsPerModule)).toList();
     }
 
@@ -127,46 +131,21 @@ final class KindDraws {
             return sources.get(0).prices[units] < CheapestDraw.IMPOSSIBLE ? List.of(draw(sources, taken)) : List.of();
         }
         List<Draw> draws = new ArrayList<>();
-        if (dealtExactly) {
-            split(sources, 0, units, 0, 0, 0, new int[sources.size()], (taken, price, heaviest) -> draws.add(draw(sources, taken)));
-            return worthwhile(draws);
-        }
-        // Weight of the heaviest machine -> price and units of the cheapest way.
-        Map<Long, Way> cheapest = new HashMap<>();
-        split(sources, 0, units, 0, 0, 0, new int[sources.size()], (taken, price, heaviest) -> {
-            Way known = cheapest.get(heaviest);
-            if (known == null || price < known.price) {
-                cheapest.put(heaviest, new Way(price, taken.clone()));
-            }
-        });
-        cheapest.values().forEach(way -> draws.add(draw(sources, way.taken)));
-        return lightestForTheirPrice(draws);
+        split(sources, 0, units, new int[sources.size()], taken -> draws.add(draw(sources, taken)));
+        return worthwhile(draws);
     }
 
-    private record Way(long price, int[] taken) {
-    }
-
-    /** Takes a way to share units among the sources, with the watts of the heaviest machine when they are dealt in rounds. */
-    private interface Split {
-        void accept(int[] taken, long price, long heaviest);
-    }
-
-    private void split(List<Source> sources, int index, int left, long price, int dealt, long heaviest, int[] taken, Split found) {
+    private static void split(List<Source> sources, int index, int left, int[] taken, Consumer<int[]> found) {
         Source source = sources.get(index);
         boolean last = index == sources.size() - 1;
-        int behind = 0;
-        for (int i = index + 1; i < sources.size(); i++) {
-            behind += sources.get(i).most;
-        }
+        int behind = sources.subList(index + 1, sources.size()).stream().mapToInt(Source::most).sum();
         for (int units = Math.max(0, left - behind); units <= Math.min(left, source.most); units++) {
             if (source.prices[units] < CheapestDraw.IMPOSSIBLE) {
                 taken[index] = units;
-                int free = source.everywhere ? units - machines : units;
-                long weight = heaviest + source.microwatts * (rounds(dealt + free) - rounds(dealt) + (source.everywhere ? 1 : 0));
                 if (last) {
-                    found.accept(taken, price + source.prices[units], weight);
+                    found.accept(taken);
                 } else {
-                    split(sources, index + 1, left - units, price + source.prices[units], dealt + free, weight, taken, found);
+                    split(sources, index + 1, left - units, taken, found);
                 }
             }
         }
@@ -215,7 +194,7 @@ final class KindDraws {
         int dealt = 0;
         for (int i = 0; i < taken.length; i++) {
             int free = taken[i] - (sources.get(i).everywhere ? machines : 0);
-            heaviest += sources.get(i).microwatts * (rounds(dealt + free) - rounds(dealt));
+            heaviest += sources.get(i).microwatts * (rounds(dealt + free, machines) - rounds(dealt, machines));
             dealt += free;
         }
         for (int i = taken.length - 1; i >= 0 && hand > 0; i--) {
@@ -227,19 +206,8 @@ final class KindDraws {
     }
 
     /** Rounds that so many units begin. */
-    private int rounds(int units) {
+    static int rounds(int units, int machines) {
         return (units + machines - 1) / machines;
-    }
-
-    private static List<Draw> lightestForTheirPrice(List<Draw> draws) {
-        draws.sort(Comparator.comparingLong(Draw::price).thenComparingLong(draw -> draw.load().heaviest()));
-        List<Draw> kept = new ArrayList<>();
-        for (Draw draw : draws) {
-            if (kept.isEmpty() || draw.load().heaviest() < kept.get(kept.size() - 1).load().heaviest()) {
-                kept.add(draw);
-            }
-        }
-        return List.copyOf(kept);
     }
 
     /** Drops every draw that another matches or beats in price and watts whatever stands beside it. */

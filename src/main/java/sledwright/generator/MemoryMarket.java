@@ -4,18 +4,22 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import sledwright.domain.Catalog;
 import sledwright.domain.CoolingKit;
+import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.MemorySupport;
 import sledwright.domain.ModuleType;
+import sledwright.domain.Objective;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
+import sledwright.domain.Requirements;
 import sledwright.metrics.SpareSlots;
 import sledwright.rules.cooling.BlockedSlot;
 import sledwright.rules.memory.DeviceWidth;
@@ -28,22 +32,54 @@ final class MemoryMarket {
     private final Request request;
     private final Shelf shelf;
     private final Map<ShapeKey, Shapes> shapes;
-    private final Deadline deadline;
+    private final Deadline deadline = Deadline.current(() -> this.end);
+    private Deadline end = Deadline.never();
     private final Map<String, List<MemoryModule>> sold = new HashMap<>();
     private final Map<List<Object>, List<Level>> levels = new HashMap<>();
     private final Map<List<Object>, PriceFloor> floors = new HashMap<>();
-    private final Map<List<Object>, List<List<Draw>>> draws = new HashMap<>();
+    private final Map<List<Object>, List<List<Draw>>> draws;
     private final Map<List<Object>, List<MemoryOption>> options = new HashMap<>();
 
     /**
-     * @param shapes cache of shapes, kept from request to request
+     * @param request as {@link #concerning} leaves it
+     * @param shapes  cache of shapes, kept from request to request
+     * @param draws   cache of the draws of groups, kept from request to request
      */
-    MemoryMarket(Catalog catalog, Request request, Shelf shelf, Map<ShapeKey, Shapes> shapes, Deadline deadline) {
+    MemoryMarket(Catalog catalog, Request request, Map<ShapeKey, Shapes> shapes,
+                 Map<List<Object>, List<List<Draw>>> draws) {
+        this.draws = draws;
         this.catalog = catalog;
         this.request = request;
-        this.shelf = shelf;
+        this.shelf = new Shelf(catalog, request);
         this.shapes = shapes;
-        this.deadline = deadline;
+    }
+
+    /**
+     * The part of a request that memory and its price depend on. Requests alike in this share a market, and what one has worked out
+     * serves the others: explanations ask after many that differ in a limit or two.
+     */
+    static Request concerning(Request request) {
+        if (request.objective() == Objective.BEST_VALUE) {
+            return request;
+        }
+        Requirements require = request.require();
+        Limits limit = request.limit();
+        return Request.named("").withMachines(request.machines()).withObjective(request.objective()).withForbid(request.forbid())
+                .withUse(request.use()).withOnHand(request.onHand())
+                .withRequire(new Requirements(0, 0, require.memoryGb(), 0, 0, 0, 0, 0, 0, require.spareSlots(), require.mode()))
+                .withLimit(new Limits(limit.price(), OptionalDouble.empty(), limit.leadDays(), OptionalDouble.empty(), 0, OptionalDouble.empty(),
+                        limit.conditions()));
+    }
+
+    /** What there is to draw on. */
+    Shelf shelf() {
+        return shelf;
+    }
+
+    /** The market until so long. */
+    MemoryMarket until(Deadline deadline) {
+        end = deadline;
+        return this;
     }
 
     /** The memory for so many processors on a platform under a kit, by module type, fastest first within each. */
@@ -150,10 +186,22 @@ final class MemoryMarket {
                 EntangledDraws[] entangled = entangled(kinds, unitsPerModule);
                 List<List<List<Draw>>> drawn = new ArrayList<>();
                 level.groups().forEach((group, modules) -> drawn.add(entangled[drawn.size()] != null ? null
-                        : draws.computeIfAbsent(List.of(group, modules, unitsPerModule, mostModules), same -> kinds.ofGroup(group, modules))));
+                        : drawn(kinds, group, modules, unitsPerModule, mostModules)));
                 pricing = new Pricing(request, memory, found, drawn, entangled, sockets, uncovered, catalog.labour().perModule(), deadline);
             }
             return pricing.points(mostSocketGb);
+        }
+
+        /** What draws depend on is their key, lots and all, so that requests which accept the same lots share them. */
+        private List<List<Draw>> drawn(KindDraws kinds, GroupKind group, List<MemoryModule> modules, int unitsPerModule, int mostModules) {
+            List<Object> asked = List.of(group, modules, KindDraws.lots(shelf, modules), request.machines(), unitsPerModule, mostModules,
+                    modules.stream().map(MemoryModule::sku).filter(wanted::contains).toList());
+            List<List<Draw>> known = draws.get(asked);
+            if (known == null) {
+                known = kinds.ofGroup(group, modules);
+                draws.put(asked, known);
+            }
+            return known;
         }
 
         /** For each group the set that it is entangled in; a part that is wanted keeps its set's groups apart. */

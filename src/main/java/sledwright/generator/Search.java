@@ -10,32 +10,42 @@ import sledwright.rules.Order;
 /**
  * The exact search over the builds of one machine, or of several identical ones.
  *
- * <p>One instance serves many requests on one catalogue, one at a time; what does not depend on prices it keeps between them.
+ * <p>One instance serves many requests on one catalogue, one at a time; what serves several it keeps between them.
  */
 public final class Search {
 
+    /** Markets kept from request to request; each may hold thousands of priced populations. */
+    private static final int MOST_MARKETS = 24;
+
+    /** Groups of modules whose draws are kept from request to request. */
+    private static final int MOST_DRAWS = 1000;
+
     private final Catalog catalog;
     private final Map<ShapeKey, Shapes> shapes;
+    private final Map<Request, MemoryMarket> markets = new Recent<>(MOST_MARKETS);
+    private final Map<List<Object>, List<List<Draw>>> draws;
 
     public Search(Catalog catalog) {
-        this(catalog, new HashMap<>());
+        this(catalog, new HashMap<>(), new Recent<>(MOST_DRAWS));
     }
 
-    private Search(Catalog catalog, Map<ShapeKey, Shapes> shapes) {
+    private Search(Catalog catalog, Map<ShapeKey, Shapes> shapes, Map<List<Object>, List<List<Draw>>> draws) {
         this.catalog = catalog;
         this.shapes = shapes;
+        this.draws = draws;
     }
 
-    /** A search of another catalogue, such as the same one at other prices, that shares what does not depend on prices. */
+    /** A search of another catalogue, such as the same one at other prices, that shares what they have in common. */
     public Search on(Catalog other) {
-        return new Search(other, shapes);
+        return new Search(other, shapes, draws);
     }
 
     /** The best order for a request and its alternatives, proven unless the deadline comes first. */
     public Findings run(Request request, Deadline deadline) {
-        Shelf shelf = new Shelf(catalog, request);
         Ranking ranking = new Ranking(request);
-        MemoryMarket market = new MemoryMarket(catalog, request, shelf, shapes, deadline);
+        MemoryMarket market = markets.computeIfAbsent(MemoryMarket.concerning(request), asked -> new MemoryMarket(catalog, asked, shapes, draws))
+                .until(deadline);
+        Shelf shelf = market.shelf();
         List<Family> families = new Families(catalog, request, shelf, market, ranking).all();
         Walk.Path path = new Walk(request, new Query(request, families, ranking, deadline), ranking).walk();
         Assembler assembler = new Assembler(catalog, request, shelf, shapes);

@@ -1,6 +1,7 @@
 package sledwright.report;
 
 import sledwright.report.Table.Fit;
+import sledwright.rules.Numbers;
 
 /** What a catalogue holds, for people. */
 public final class CatalogText {
@@ -15,9 +16,30 @@ public final class CatalogText {
         Table table = new Table().column("", Fit.LEFT).column("", Fit.RIGHT);
         view.counts().forEach((what, count) -> table.row(what, String.valueOf(count)));
         page.gap().table(table);
+        if (!view.enclosures().isEmpty()) {
+            page.heading("Sled enclosures").table(enclosures(view));
+        }
         if (!view.unsold().isEmpty()) {
             page.heading("Parts without an offer, which cannot be bought").text(String.join(", ", view.unsold()));
         }
         return page.toString();
+    }
+
+    private static Table enclosures(CatalogView view) {
+        Table table = new Table().column("sku", Fit.LEFT).column("bays", Fit.RIGHT).column("takes", Fit.FLEXIBLE).column("fed by", Fit.LEFT)
+                .column("W for sleds", Fit.RIGHT);
+        for (CatalogView.Housed enclosure : view.enclosures()) {
+            String sku = enclosure.sku();
+            String bays = String.valueOf(enclosure.bays());
+            String takes = String.join(", ", enclosure.takes());
+            for (CatalogView.Feed feed : enclosure.feeds()) {
+                table.row(sku, bays, takes, "%d x %s, %d may fail".formatted(feed.count(), feed.sku(), feed.redundant()),
+                        Numbers.plain(feed.sledsW()));
+                sku = "";
+                bays = "";
+                takes = "";
+            }
+        }
+        return table;
     }
 }

@@ -7,22 +7,45 @@ import java.util.List;
 import java.util.Map;
 import sledwright.domain.Catalog;
 import sledwright.domain.CoolingKit;
+import sledwright.domain.Enclosure;
+import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.Part;
 import sledwright.domain.Supply;
+import sledwright.rules.enclosure.EnclosurePower;
 
 /**
  * What a catalogue holds.
  *
- * @param currency ISO 4217
- * @param counts   what is counted -> how many
- * @param unsold   part numbers without any offer
+ * @param currency   ISO 4217
+ * @param counts     what is counted -> how many
+ * @param enclosures what houses sleds
+ * @param unsold     part numbers without any offer
  */
-public record CatalogView(String name, String currency, LocalDate pricedOn, Map<String, Integer> counts, List<String> unsold) {
+public record CatalogView(String name, String currency, LocalDate pricedOn, Map<String, Integer> counts, List<Housed> enclosures,
+                          List<String> unsold) {
+
+    /**
+     * A sled enclosure.
+     *
+     * @param takes part numbers of the platforms that go into its bays
+     * @param feeds its supply options
+     */
+    public record Housed(String sku, String name, int bays, List<String> takes, List<Feed> feeds) {
+    }
+
+    /**
+     * A supply option of an enclosure.
+     *
+     * @param sledsW watts that it leaves for all sleds together at high-line mains with the redundant supplies failed
+     */
+    public record Feed(String sku, int count, int redundant, double sledsW) {
+    }
 
     public static CatalogView of(Catalog catalog) {
         Map<String, Integer> counts = new LinkedHashMap<>();
         counts.put("platforms", catalog.platforms().size());
+        counts.put("sled enclosures", catalog.enclosures().size());
         counts.put("processors", catalog.processors().size());
         counts.put("memory modules", catalog.modules().size());
         counts.put("cooling kits", ofKind(catalog, CoolingKit.class));
@@ -31,7 +54,14 @@ public record CatalogView(String name, String currency, LocalDate pricedOn, Map<
         counts.put("lots", lots.size());
         counts.put("units in stock", lots.stream().mapToInt(Lot::available).sum());
         List<String> unsold = catalog.parts().stream().map(Part::sku).filter(sku -> catalog.lots(sku).isEmpty()).sorted().toList();
-        return new CatalogView(catalog.name(), catalog.currency().getCurrencyCode(), catalog.pricedOn(), counts, unsold);
+        return new CatalogView(catalog.name(), catalog.currency().getCurrencyCode(), catalog.pricedOn(), counts,
+                catalog.enclosures().stream().map(CatalogView::housed).toList(), unsold);
+    }
+
+    private static Housed housed(Enclosure enclosure) {
+        return new Housed(enclosure.sku(), enclosure.name(), enclosure.bays(), enclosure.takes().stream().sorted().toList(),
+                enclosure.supplies().stream().map(supply -> new Feed(supply.sku(), supply.count(), supply.redundant(),
+                        EnclosurePower.capacityW(enclosure, supply, Limits.NONE))).toList());
     }
 
     private static int ofKind(Catalog catalog, Class<? extends Part> kind) {

@@ -47,7 +47,7 @@ public final class Json {
     }
 
     public static String of(CatalogView view) {
-        return render(json -> json.catalog(view));
+        return render(json -> CatalogJson.write(view, json.out));
     }
 
     public static String of(LabelView view) {
@@ -371,18 +371,6 @@ public final class Json {
         out.writeNumberField("unit_price", line.unitPrice());
         out.writeNumberField("total", line.total());
         out.writeEndObject();
-    }
-
-    private void catalog(CatalogView view) throws IOException {
-        out.writeStringField("catalog", view.name());
-        out.writeStringField("currency", view.currency());
-        out.writeStringField("priced_on", view.pricedOn().toString());
-        out.writeObjectFieldStart("counts");
-        for (Map.Entry<String, Integer> entry : view.counts().entrySet()) {
-            out.writeNumberField(entry.getKey().replace(' ', '_'), entry.getValue());
-        }
-        out.writeEndObject();
-        strings("unsold", view.unsold());
     }
 
     private void string(String key, Optional<String> value) throws IOException {

@@ -1,22 +1,44 @@
 package sledwright.request;
 
+import java.util.List;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
+import sledwright.domain.OrderRequest;
 import sledwright.domain.Request;
 
-/** A request that is ready to be answered from a catalogue. */
+/** What a request file asks for, ready to be answered from a catalogue. */
 public sealed interface Job {
 
     Catalog catalog();
 
-    Request request();
+    /** What the customer calls it. */
+    String name();
 
-    /** Builds are to be found. */
-    record Quote(Catalog catalog, Request request) implements Job {
+    /** A job that is about one request. */
+    sealed interface Single extends Job {
+
+        Request request();
+
+        @Override
+        default String name() {
+            return request().name();
+        }
+    }
+
+    /**
+     * Builds are to be found.
+     *
+     * @param customer lines that say for whom; may be empty
+     */
+    record Quote(Catalog catalog, Request request, List<String> customer) implements Single {
+
+        public Quote {
+            customer = List.copyOf(customer);
+        }
     }
 
     /** A given build is to be judged; the request holds the targets it is judged by. */
-    record Judge(Catalog catalog, Request request, Build build) implements Job {
+    record Judge(Catalog catalog, Request request, Build build) implements Single {
     }
 
     /**
@@ -25,6 +47,15 @@ public sealed interface Job {
      * @param build   each of them, as it stands
      * @param tradeIn the share of its selling price that a pulled part fetches
      */
-    record Upgrade(Catalog catalog, Request request, Build build, double tradeIn) implements Job {
+    record Upgrade(Catalog catalog, Request request, Build build, double tradeIn) implements Single {
+    }
+
+    /** Lines of machines are to be filled from one stock. */
+    record Order(Catalog catalog, OrderRequest order) implements Job {
+
+        @Override
+        public String name() {
+            return order.name();
+        }
     }
 }

@@ -11,6 +11,7 @@ import java.util.function.Function;
 import sledwright.catalog.Money;
 import sledwright.domain.Catalog;
 import sledwright.domain.CoolingKit;
+import sledwright.domain.Enclosure;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.Part;
 import sledwright.domain.Platform;
@@ -104,6 +105,9 @@ final class Resolver {
         }
         if (part instanceof MemoryModule) {
             return "memory module";
+        }
+        if (part instanceof Enclosure) {
+            return "sled enclosure";
         }
         return part instanceof CoolingKit ? "cooling kit of another platform" : "power supply of another platform";
     }

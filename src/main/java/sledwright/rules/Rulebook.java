@@ -9,6 +9,8 @@ import sledwright.rules.choice.RequiredPart;
 import sledwright.rules.cooling.BlockedSlot;
 import sledwright.rules.cooling.HeatSinkRating;
 import sledwright.rules.cooling.InletLimit;
+import sledwright.rules.enclosure.EnclosureBays;
+import sledwright.rules.enclosure.EnclosurePower;
 import sledwright.rules.memory.ChannelOrder;
 import sledwright.rules.memory.DeviceWidth;
 import sledwright.rules.memory.DistinctCapacities;
@@ -43,6 +45,7 @@ import sledwright.rules.target.Target;
 public final class Rulebook {
 
     private static final List<Rule<Machine>> MACHINE = machineRules();
+    private static final List<Rule<Housing>> ENCLOSURE = List.of(new EnclosureBays(), new EnclosurePower());
     private static final List<Rule<Order>> ORDER = List.of(new InStock(), new LeadTime(), new AcceptedCondition(), new Budget());
 
     private Rulebook() {
@@ -53,6 +56,11 @@ public final class Rulebook {
         return MACHINE;
     }
 
+    /** The rules that an enclosure and the sleds in it keep or break together. */
+    public static List<Rule<Housing>> ofEnclosure() {
+        return ENCLOSURE;
+    }
+
     /** The rules that only the whole order keeps or breaks. */
     public static List<Rule<Order>> ofOrder() {
         return ORDER;
@@ -60,12 +68,17 @@ public final class Rulebook {
 
     /** Every rule. */
     public static List<Rule<?>> all() {
-        return Stream.<Rule<?>>concat(MACHINE.stream(), ORDER.stream()).toList();
+        return Stream.<List<? extends Rule<?>>>of(MACHINE, ENCLOSURE, ORDER).<Rule<?>>flatMap(List::stream).toList();
     }
 
     /** Every breach of a machine's rules. */
     public static List<Violation> judge(Machine machine) {
         return MACHINE.stream().flatMap(rule -> rule.judge(machine).stream()).toList();
+    }
+
+    /** Every breach of the rules of an enclosure and its sleds. */
+    public static List<Violation> judge(Housing housing) {
+        return ENCLOSURE.stream().flatMap(rule -> rule.judge(housing).stream()).toList();
     }
 
     /** Every breach of an order's rules. */

@@ -1,6 +1,8 @@
 package sledwright.bench;
 
+import java.io.IOException;
 import java.io.PrintStream;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
@@ -12,7 +14,8 @@ public final class Benchmarks {
     private static final String USAGE = """
             A benchmark is one of
               quote [SHOP [COUNT [FIRST_SEED [SECONDS]]]]   SHOP is demo or x10 ...; otherwise demo 500 0 30
-              solver [COUNT]                                CP-SAT beside the search, on random cases; otherwise 60""";
+              solver [COUNT]                                CP-SAT beside the search, on random cases; otherwise 60
+              explain [EVERY]                               why not, and conflicts, of the demo's quotes; each so manieth part""";
 
     private Benchmarks() {
     }
@@ -23,11 +26,12 @@ public final class Benchmarks {
         run(System.out, words.get(0), words.subList(1, words.size()));
     }
 
-    private static void run(PrintStream out, String name, List<String> words) {
+    private static void run(PrintStream out, String name, List<String> words) throws IOException {
         switch (name) {
             case "quote" -> new QuoteBenchmark(out, Duration.ofSeconds(Long.parseLong(word(words, 3, "30"))))
                     .run(Shop.named(word(words, 0, "demo")), Long.parseLong(word(words, 2, "0")), Integer.parseInt(word(words, 1, "500")));
             case "solver" -> SolverPace.print(out, Integer.parseInt(word(words, 0, "60")));
+            case "explain" -> new ExplainBenchmark(out).run(Path.of("scenarios"), Integer.parseInt(word(words, 0, "40")));
             default -> throw new IllegalArgumentException("no such benchmark (" + name + ")\n" + USAGE);
         }
     }

@@ -1,9 +1,12 @@
 package sledwright.catalog;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.entry;
 
+import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
@@ -12,10 +15,13 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.CoolingKit;
+import sledwright.domain.Enclosure;
 import sledwright.domain.Labour;
 import sledwright.domain.Lot;
 import sledwright.domain.Lot.PriceBreak;
@@ -28,6 +34,7 @@ import sledwright.domain.Slot;
 import sledwright.domain.SpeedEntry;
 import sledwright.domain.Supply;
 import sledwright.domain.Thermal.InletRow;
+import sledwright.input.FaultsException;
 
 class CatalogReaderTest {
 
@@ -46,7 +53,26 @@ class CatalogReaderTest {
     @Test
     void everyPartIsThere() {
         assertThat(SHOP.parts()).extracting(Part::sku).containsExactlyInAnyOrder("WREN-2", "REED-S", "WREN-HS-1", "WREN-HS-2",
-                "RS-750", "H1-08", "H1-10", "H2-16", "M08", "M16", "M64", "M128");
+                "RS-750", "REED-F4", "RS-1200", "H1-08", "H1-10", "H2-16", "M08", "M16", "M64", "M128");
+    }
+
+    @Test
+    void enclosures() {
+        Supply pair = SHOP.platform("WREN-2").orElseThrow().power().supplies().get(0);
+        assertThat(SHOP.enclosures()).containsExactly(new Enclosure("REED-F4", "Reed frame for four sleds", Set.of("REED-S"), 4, 60.5, 900,
+                List.of(new Supply("RS-750", "RS-750", 2, 1, 750, 650, pair.efficiency()),
+                        new Supply("RS-1200", "1200 W supply", 1, 0, 1200, 0, new TreeMap<>()))));
+        assertThat(SHOP.enclosure("REED-F4")).contains(SHOP.enclosures().iterator().next());
+        assertThat(SHOP.enclosure("REED-S")).isEmpty();
+        assertThat(SHOP.platforms()).filteredOn(SHOP::isSled).extracting(Platform::sku).containsExactly("REED-S");
+        assertThat(SHOP.withLots(Map.of()).enclosures()).containsExactlyElementsOf(SHOP.enclosures());
+    }
+
+    @Test
+    void aFileWhereTheEnclosuresShouldBeIsAFault(@TempDir Path folder) throws IOException {
+        Path file = Files.createFile(folder.resolve("enclosures"));
+        assertThatThrownBy(() -> CatalogReader.read(folder)).isInstanceOf(FaultsException.class)
+                .hasMessageContaining(file + ": is a file; it must be a folder with a YAML file for each enclosure");
     }
 
     @Test

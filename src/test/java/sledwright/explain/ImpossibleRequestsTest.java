@@ -22,15 +22,15 @@ import sledwright.request.RequestReader;
 /** Requests on the demo catalogue that cannot be met. Every claim is held against a search that remembers nothing. */
 class ImpossibleRequestsTest {
 
-    private static Job job(String scenario, List<String> sets) {
-        return RequestReader.read(Path.of("scenarios", scenario + ".yaml"), sets, Optional.empty(), Set.of(Kind.QUOTE));
+    private static Job.Quote job(String scenario, List<String> sets) {
+        return (Job.Quote) RequestReader.read(Path.of("scenarios", scenario + ".yaml"), sets, Optional.empty(), Set.of(Kind.QUOTE));
     }
 
-    private static Findings search(Job job) {
+    private static Findings search(Job.Quote job) {
         return new Search(job.catalog()).run(job.request().withAlternatives(1, 0), Deadline.never());
     }
 
-    private static boolean isPossible(Job job, Terms terms) {
+    private static boolean isPossible(Job.Quote job, Terms terms) {
         return new Oracle(job.catalog(), new Search(job.catalog()), Deadline.never()).cheapest(terms).isPresent();
     }
 
@@ -60,7 +60,7 @@ class ImpossibleRequestsTest {
     })
     void whatIsSaidHolds(String scenario, String changes) {
         List<String> sets = changes == null ? List.of() : List.of(changes.split("; "));
-        Job job = job(scenario, sets);
+        Job.Quote job = job(scenario, sets);
         Search search = new Search(job.catalog());
         Findings findings = search.run(job.request(), Deadline.never());
         assertThat(findings.status()).isEqualTo(Status.IMPOSSIBLE);
@@ -72,7 +72,7 @@ class ImpossibleRequestsTest {
         assertThat(said.relaxations()).extracting(Relaxation::price).isSorted();
     }
 
-    private static void isMinimal(Job job, Conflict conflict) {
+    private static void isMinimal(Job.Quote job, Conflict conflict) {
         List<Demand> demands = Demands.of(job.request(), job.catalog(), Set.of());
         Feasibility feasibility = new Feasibility(job.request(), demands,
                 new Oracle(job.catalog(), new Search(job.catalog()), Deadline.never()));
@@ -89,7 +89,7 @@ class ImpossibleRequestsTest {
     }
 
     /** Applies what is advised as a user would, and leaves out one change after the other. */
-    private static void works(Job job, String scenario, List<String> sets, Relaxation relaxation) {
+    private static void works(Job.Quote job, String scenario, List<String> sets, Relaxation relaxation) {
         if (relaxation.keys().contains(ChoiceDemands.InTheLots.KEY)) {
             return;
         }
@@ -97,7 +97,7 @@ class ImpossibleRequestsTest {
                 .map(change -> change.key() + "=" + (change.to().isEmpty() ? "null" : change.to())).toList();
         Findings changed = search(job(scenario, joined(sets, changes)));
         assertThat(changed.status()).as(relaxation.message()).isEqualTo(Status.PROVED);
-        Job cheapest = job(scenario, joined(joined(sets, changes), List.of("objective=cheapest")));
+        Job.Quote cheapest = job(scenario, joined(joined(sets, changes), List.of("objective=cheapest")));
         assertThat(cheapest.catalog().amount(Math.round(search(cheapest).best()))).as(relaxation.message()).isEqualTo(relaxation.price());
         assertThat(relaxation.message()).contains(relaxation.price().toPlainString());
         for (String change : changes) {
@@ -137,7 +137,7 @@ class ImpossibleRequestsTest {
 
     @Test
     void unlimitedStockWithTheUnitsThatAreMissingIsEnough() {
-        Job job = job("scarce-batch", List.of("machines=60"));
+        Job.Quote job = job("scarce-batch", List.of("machines=60"));
         Search search = new Search(job.catalog());
         Explanation said = new Explainer(job.catalog(), search, Deadline.never()).explain(search.run(job.request(), Deadline.never()), List.of());
         Relaxation stock = said.relaxations().stream().filter(way -> way.keys().equals(List.of("stock"))).findFirst().orElseThrow();
@@ -158,7 +158,7 @@ class ImpossibleRequestsTest {
 
     @Test
     void timeThatIsUpIsSaid() {
-        Job job = job("too-much-for-the-money", List.of());
+        Job.Quote job = job("too-much-for-the-money", List.of());
         Search search = new Search(job.catalog());
         Findings findings = search.run(job.request(), Deadline.never());
         Explanation said = new Explainer(job.catalog(), search, Deadline.in(java.time.Duration.ZERO)).explain(findings, List.of("S2-10"));

@@ -33,8 +33,8 @@ class WhyNotTest {
 
     private static final double ROUNDING = 1e-4;
 
-    private static Job job(String scenario) {
-        return RequestReader.read(Path.of("scenarios", scenario + ".yaml"), List.of(), Optional.empty(), Set.of(Kind.QUOTE));
+    private static Job.Quote job(String scenario) {
+        return (Job.Quote) RequestReader.read(Path.of("scenarios", scenario + ".yaml"), List.of(), Optional.empty(), Set.of(Kind.QUOTE));
     }
 
     private static Findings search(Catalog catalog, Request request) {
@@ -47,7 +47,7 @@ class WhyNotTest {
     }
 
     private static WhyNot whyNot(String scenario, String sku) {
-        Job job = job(scenario);
+        Job.Quote job = job(scenario);
         return whyNot(job.catalog(), job.request(), sku);
     }
 
@@ -84,7 +84,7 @@ class WhyNotTest {
         "render-farm, K1-12", "small-web-node, LAPWING-R1", "licence-by-core, FINCH-S4", "rank-sparing-archive, TERN-R2",
     })
     void theBreakEvenPriceIsWhereItTurns(String scenario, String sku) {
-        Job job = job(scenario);
+        Job.Quote job = job(scenario);
         Findings best = search(job.catalog(), job.request());
         if (best.ranked().get(0).needed().containsKey(sku)) {
             assertThat(whyNot(scenario, sku).verdict()).isEqualTo(WhyNot.Verdict.CHOSEN);
@@ -136,7 +136,7 @@ class WhyNotTest {
 
     @Test
     void ofManyBuildsTheOneThatComesLevelFirstCounts() {
-        Job job = job("render-node");
+        Job.Quote job = job("render-node");
         String sku = "NV4R16-24-21";
         WhyNot.Offer offer = whyNot("render-node", sku).offer().orElseThrow();
         Order today = search(job.catalog(), using(job.request(), sku)).ranked().get(0);
@@ -187,7 +187,7 @@ class WhyNotTest {
 
     @Test
     void aModuleThatTheBoardDoesNotTake() {
-        Job job = job("sled-upgrade");
+        Job.Quote job = job("sled-upgrade");
         String other = job.catalog().modules().stream().filter(module -> module.generation().equals("DDR3")).findFirst().orElseThrow().sku();
         WhyNot barred = whyNot(job.catalog(), job.request(), other);
         assertThat(barred.rules()).contains("memory-generation");

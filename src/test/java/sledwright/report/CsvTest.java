@@ -63,6 +63,7 @@ class CsvTest {
         assertThat(Csv.of(CatalogView.of(Answers.SHOP))).isEqualTo("""
                 kind,count
                 platforms,2
+                "sled enclosures",0
                 processors,2
                 "memory modules",3
                 "cooling kits",3

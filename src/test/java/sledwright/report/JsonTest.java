@@ -230,8 +230,9 @@ class JsonTest {
     void aCatalogueIsCounted() throws IOException {
         String json = Json.of(CatalogView.of(Answers.SHOP));
         assertThat(Schemas.faults("catalog-result", json)).isEmpty();
-        assertThat(read(json).get("counts").toString()).isEqualTo("{\"platforms\":2,\"processors\":2,\"memory_modules\":3,"
+        assertThat(read(json).get("counts").toString()).isEqualTo("{\"platforms\":2,\"sled_enclosures\":0,\"processors\":2,\"memory_modules\":3,"
                 + "\"cooling_kits\":3,\"power_supplies\":1,\"lots\":10,\"units_in_stock\":83}");
+        assertThat(read(json).get("enclosures")).isEmpty();
         assertThat(read(json).get("unsold").toString()).isEqualTo("[\"TALL\"]");
     }
 

@@ -283,13 +283,14 @@ class TextTest {
                 sample
                 no faults; prices of 2025-01-01 in EUR
 
-                platforms        2
-                processors       2
-                memory modules   3
-                cooling kits     3
-                power supplies   1
-                lots            10
-                units in stock  83
+                platforms         2
+                sled enclosures   0
+                processors        2
+                memory modules    3
+                cooling kits      3
+                power supplies    1
+                lots             10
+                units in stock   83
 
                 Parts without an offer, which cannot be bought
                 TALL

@@ -75,7 +75,7 @@ class RequestReaderTest {
     }
 
     private Request request(String text, String... sets) throws IOException {
-        return RequestReader.open(file(text), List.of(sets)).resolve(CATALOG).request();
+        return ((Job.Single) RequestReader.open(file(text), List.of(sets)).resolve(CATALOG)).request();
     }
 
     private Build build(String text, String... sets) throws IOException {

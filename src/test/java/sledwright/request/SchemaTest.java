@@ -58,6 +58,9 @@ class SchemaTest {
         for (Path platform : files(folder.resolve("platforms"))) {
             assertThat(errors("platform", platform)).as(platform.toString()).isEmpty();
         }
+        for (Path enclosure : files(folder.resolve("enclosures"))) {
+            assertThat(errors("enclosure", enclosure)).as(enclosure.toString()).isEmpty();
+        }
     }
 
     @ParameterizedTest(name = "{0}")
@@ -67,9 +70,11 @@ class SchemaTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"catalog, shop/shop/catalog.yaml", "catalog, shop-shapes/shop/catalog.yaml",
+    @CsvSource({"catalog, shop/shop/catalog.yaml", "catalog, shop-shapes/shop/catalog.yaml", "catalog, shop-document/shop/catalog.yaml",
             "platform, platform-figures/shop/platforms/wren-2.yaml", "platform, platform-slots/shop/platforms/wren-2.yaml",
             "platform, platform-slots/shop/platforms/reed-sled.yaml", "platform, yaml-bombs/shop/platforms/loop.yaml",
+            "enclosure, enclosure-figures/shop/enclosures/reed-frame.yaml", "enclosure, enclosure-shapes/shop/enclosures/bare.yaml",
+            "enclosure, enclosure-shapes/shop/enclosures/reed-frame.yaml",
             "quote, request-keys/request.yaml", "quote, request-shapes/request.yaml", "quote, request-no-kind/request.yaml",
             "quote, request-unknown-kind/request.yaml", "quote, request-kind-later/request.yaml", "quote, request-and-shop/request.yaml",
             "build, build-missing/request.yaml", "build, build-names/request.yaml", "build, build-supply/request.yaml",
@@ -81,7 +86,9 @@ class SchemaTest {
     @Test
     void rangesAreTheReaders() throws IOException {
         assertRanges("catalog", Map.of("/properties/labour/properties/per_machine", CatalogBounds.MONEY,
-                "/properties/throughput_factors/additionalProperties", CatalogBounds.FACTOR));
+                "/properties/throughput_factors/additionalProperties", CatalogBounds.FACTOR,
+                "/properties/document/properties/tax_percent", CatalogBounds.TAX_PERCENT,
+                "/properties/document/properties/valid_days", CatalogBounds.VALID_DAYS));
         String memory = "/properties/memory/properties/";
         String supply = "/properties/power/properties/supplies/items/properties/";
         assertRanges("platform", Map.ofEntries(
@@ -107,6 +114,11 @@ class SchemaTest {
                 Map.entry(supply + "watts", CatalogBounds.SUPPLY_W),
                 Map.entry(supply + "low_line_watts", CatalogBounds.LOW_LINE_W),
                 Map.entry(supply + "efficiency/additionalProperties", CatalogBounds.EFFICIENCY_PERCENT)));
+        assertRanges("enclosure", Map.of("/properties/bays", CatalogBounds.BAYS, "/properties/power/properties/base_w", CatalogBounds.BASE_W,
+                "/properties/power/properties/budget_w", CatalogBounds.BUDGET_W, supply + "count", CatalogBounds.SUPPLY_COUNT,
+                supply + "redundant", CatalogBounds.REDUNDANT, supply + "watts", CatalogBounds.SUPPLY_W,
+                supply + "low_line_watts", CatalogBounds.LOW_LINE_W,
+                supply + "efficiency/additionalProperties", CatalogBounds.EFFICIENCY_PERCENT));
     }
 
     @ParameterizedTest

@@ -42,6 +42,6 @@ class ShippedFilesTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("scenarios")
     void scenario(Path file) {
-        assertThat(RequestReader.read(file, List.of(), Optional.empty(), Kind.READ).request().name()).isNotEmpty();
+        assertThat(RequestReader.read(file, List.of(), Optional.empty(), Kind.READ).name()).isNotEmpty();
     }
 }

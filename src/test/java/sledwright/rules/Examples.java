@@ -14,7 +14,7 @@ final class Examples {
     }
 
     /**
-     * A machine or an order under judgement.
+     * A machine, a filled enclosure or an order under judgement.
      *
      * @param name     what it is, in words
      * @param judged   every breach that the rulebook finds
@@ -50,6 +50,10 @@ final class Examples {
         return new Examples().andOffender(name, order);
     }
 
+    static Examples offender(String name, Housing housing) {
+        return new Examples().andOffender(name, housing);
+    }
+
     Examples andOffender(String name, MachineSketch machine) {
         return add(name, Rulebook.judge(machine.make()), true);
     }
@@ -58,12 +62,20 @@ final class Examples {
         return add(name, Rulebook.judge(order), true);
     }
 
+    Examples andOffender(String name, Housing housing) {
+        return add(name, Rulebook.judge(housing), true);
+    }
+
     Examples innocent(String name, MachineSketch machine) {
         return add(name, Rulebook.judge(machine.make()), false);
     }
 
     Examples innocent(String name, Order order) {
         return add(name, Rulebook.judge(order), false);
+    }
+
+    Examples innocent(String name, Housing housing) {
+        return add(name, Rulebook.judge(housing), false);
     }
 
     /** The last example draws this finding, too. */

@@ -42,9 +42,8 @@ final class UpgradeStock {
     }
 
     private static Lot dearer(Lot lot, long each) {
-        return new Lot(lot.sku(), lot.lot(), lot.supplier(), lot.condition(), lot.available(), lot.leadDays(),
-                lot.breaks().stream().map(step -> new PriceBreak(step.minQuantity(), step.unitPrice() + each, step.unitCost())).toList(),
-                lot.onHand());
+        return lot.with(lot.available(),
+                lot.breaks().stream().map(step -> new PriceBreak(step.minQuantity(), step.unitPrice() + each, step.unitCost())).toList());
     }
 
     private static void add(Map<String, List<Lot>> lots, Lot own) {

@@ -1,0 +1,57 @@
+package sledwright.report;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.List;
+import java.util.Map;
+
+/** What a catalogue holds, as JSON. */
+final class CatalogJson {
+
+    private CatalogJson() {
+    }
+
+    static void write(CatalogView view, JsonGenerator out) throws IOException {
+        out.writeStringField("catalog", view.name());
+        out.writeStringField("currency", view.currency());
+        out.writeStringField("priced_on", view.pricedOn().toString());
+        out.writeObjectFieldStart("counts");
+        for (Map.Entry<String, Integer> entry : view.counts().entrySet()) {
+            out.writeNumberField(entry.getKey().replace(' ', '_'), entry.getValue());
+        }
+        out.writeEndObject();
+        out.writeArrayFieldStart("enclosures");
+        for (CatalogView.Housed enclosure : view.enclosures()) {
+            enclosure(enclosure, out);
+        }
+        out.writeEndArray();
+        strings("unsold", view.unsold(), out);
+    }
+
+    private static void enclosure(CatalogView.Housed enclosure, JsonGenerator out) throws IOException {
+        out.writeStartObject();
+        out.writeStringField("sku", enclosure.sku());
+        out.writeStringField("name", enclosure.name());
+        out.writeNumberField("bays", enclosure.bays());
+        strings("takes", enclosure.takes(), out);
+        out.writeArrayFieldStart("supplies");
+        for (CatalogView.Feed feed : enclosure.feeds()) {
+            out.writeStartObject();
+            out.writeStringField("sku", feed.sku());
+            out.writeNumberField("count", feed.count());
+            out.writeNumberField("redundant", feed.redundant());
+            out.writeNumberField("sleds_w", Decimals.of(feed.sledsW()));
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        out.writeEndObject();
+    }
+
+    private static void strings(String key, List<String> values, JsonGenerator out) throws IOException {
+        out.writeArrayFieldStart(key);
+        for (String value : values) {
+            out.writeString(value);
+        }
+        out.writeEndArray();
+    }
+}

@@ -1,0 +1,4 @@
+/**
+ * What an enclosure houses and feeds, held against the sleds in its bays.
+ */
+package sledwright.rules.enclosure;
