@@ -97,7 +97,7 @@ final class SheetCommand implements Callable<Integer> {
         if (job instanceof Job.Judge build) {
             return ofBuild(build);
         }
-        return job instanceof Job.Upgrade upgrade ? ofUpgrade(upgrade) : ofQuote(job);
+        return job instanceof Job.Upgrade upgrade ? ofUpgrade(upgrade) : ofQuote((Job.Quote) job);
     }
 
     private Optional<SheetView> ofBuild(Job.Judge job) {
@@ -112,7 +112,7 @@ final class SheetCommand implements Callable<Integer> {
         return Optional.of(Sheets.ofBuild(draw.order()));
     }
 
-    private Optional<SheetView> ofQuote(Job job) {
+    private Optional<SheetView> ofQuote(Job.Quote job) {
         Outcome outcome = new Planner(shared.seed()).plan(new Search(job.catalog()).run(job.request(), shared.deadline()));
         int alternatives = outcome.ranked().size();
         if (alternatives == 0) {

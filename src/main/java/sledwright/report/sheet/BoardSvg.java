@@ -16,9 +16,14 @@ final class BoardSvg {
     private BoardSvg() {
     }
 
-    /** A file of its own. */
+    /**
+     * A file of its own.
+     *
+     * @param description the drawing in words, for those who cannot see it
+     */
     static String file(BoardDrawing drawing, String title, String description) {
-        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + element(drawing, title, description, "board") + "\n";
+        String texts = "<title id=\"title\">%s</title>\n<desc id=\"text\">%s</desc>\n".formatted(escaped(title), escaped(description));
+        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + svg(drawing, "aria-labelledby=\"title text\"", texts) + "\n";
     }
 
     /**
@@ -26,13 +31,14 @@ final class BoardSvg {
      *
      * @param id tells it from other drawings of the page
      */
-    static String element(BoardDrawing drawing, String title, String description, String id) {
+    static String element(BoardDrawing drawing, String description, String id) {
+        return svg(drawing, "id=\"%s\" aria-label=\"%s\"".formatted(id, escaped(description)), "");
+    }
+
+    private static String svg(BoardDrawing drawing, String attributes, String texts) {
         BoardSvg svg = new BoardSvg();
-        svg.out.append("""
-                <svg xmlns="http://www.w3.org/2000/svg" id="%3$s" width="%1$s" height="%2$s" viewBox="0 0 %1$s %2$s" role="img" aria-labelledby="%3$s-title %3$s-text">
-                <title id="%3$s-title">%4$s</title>
-                <desc id="%3$s-text">%5$s</desc>
-                """.formatted(number(BoardGrid.WIDTH), number(drawing.height()), id, escaped(title), escaped(description)));
+        svg.out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%s\" height=\"%s\" viewBox=\"0 0 %1$s %2$s\" role=\"img\" %s>\n%s".formatted(
+                number(BoardGrid.WIDTH), number(drawing.height()), attributes, texts));
         svg.out.append("<g font-family=\"%s\" fill=\"%s\">\n".formatted(FONTS, INK));
         drawing.shapes().forEach(svg::draw);
         return svg.out.append("</g>\n</svg>").toString();

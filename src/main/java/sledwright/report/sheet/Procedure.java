@@ -24,6 +24,9 @@ final class Procedure {
     static final String MODULE_IN = "Open the slot's latches. Turn the module so that its notch meets the key of the slot: it fits one way only. Press both ends "
             + "down evenly until the latches close.";
     static final String MODULE_OUT = "Open both latches and lift the module straight out. Put it into a bag with the name of its slot.";
+    static final String MODULE_MOVE = "Open both latches, lift the module straight out and take it to its new slot at once.";
+    static final String HEAT_SINK_OFF = "Loosen a heat sink in the order that the manual states and turn it a little before it is lifted: the compound sticks, "
+            + "and the processor must not come out with it.";
     static final String SUPPLY = "Slide supplies in until they lock. No cord yet.";
     static final String CLOSE = "Count tools and screws: nothing is left inside, no cable lies in a fan. Close the cover as the manual shows.";
     static final String POWER_ON = "Take off the wrist strap. Only then plug in the cords, or slide the sled into its enclosure.";
@@ -96,14 +99,13 @@ final class Procedure {
 
     /** How the part is handled, told where it is handled first. */
     private List<String> before(BenchStep first, boolean in) {
-        String how = switch (first.part()) {
-            case PROCESSOR -> in ? PROCESSOR : "";
-            case MODULE -> in || first.action() == Action.MOVE ? MODULE_IN : MODULE_OUT;
-            case HEAT_SINK -> in ? Precautions.HEAT_SINKS.get(0) : "";
-            case SUPPLY -> in ? SUPPLY : "";
+        List<String> how = switch (first.part()) {
+            case PROCESSOR -> in ? List.of(PROCESSOR) : List.of();
+            case MODULE -> in ? List.of(MODULE_IN) : first.action() == Action.MOVE ? List.of(MODULE_MOVE, MODULE_IN) : List.of(MODULE_OUT);
+            case HEAT_SINK -> in ? Precautions.HEAT_SINKS : List.of(HEAT_SINK_OFF);
+            case SUPPLY -> in ? List.of(SUPPLY) : List.of();
         };
-        boolean told = stages.stream().anyMatch(stage -> stage.steps().contains(how));
-        return how.isEmpty() || told ? List.of() : List.of(how);
+        return how.stream().filter(words -> stages.stream().noneMatch(stage -> stage.steps().contains(words))).toList();
     }
 
     private List<String> after(BenchStep first, boolean in) {

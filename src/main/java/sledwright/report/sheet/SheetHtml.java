@@ -41,7 +41,7 @@ public final class SheetHtml {
             List<Step> steps = numbered(sheet.stages());
             int split = split(sheet.stages(), besides(expected, view.cautions()));
             leaves.add(new Leaf(SheetWords.machines(view, sheet), sheet.machines() > 1, SheetWords.machine(sheet.machine()), sheet.picks(), sheet.pulled(),
-                    new Markup(BoardSvg.element(drawing, "The board", SheetWords.description(sheet), id)), drawing.height() / BoardGrid.WIDTH,
+                    new Markup(BoardSvg.element(drawing, "The board. " + SheetWords.description(sheet), id)), drawing.height() / BoardGrid.WIDTH,
                     steps.subList(0, split), steps.subList(split, steps.size()), expected));
         }
         return Pages.html("sheet.ftlh", head, Map.of("title", SheetWords.title(view), "leaves", leaves, "cautions", view.cautions(),
