@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import sledwright.domain.MemoryModule;
-import sledwright.report.sheet.BoardGrid.Item;
+import sledwright.report.sheet.BoardTexts.Item;
 import sledwright.report.sheet.BoardView.Channel;
 import sledwright.report.sheet.BoardView.Fitted;
 import sledwright.report.sheet.BoardView.Place;
@@ -26,8 +26,6 @@ import sledwright.report.sheet.Shape.Words;
  * @param slots  every slot of every board once, in board order
  */
 record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
-
-    static final String LEAVE_EMPTY = "leave its slots empty";
 
     /** What a part number that must be looked up costs in height, for easy reading. */
     private static final double COST_OF_KEYS = 60;
@@ -176,34 +174,34 @@ record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
             double side = BoardGrid.PLATE_HEIGHT - 8;
             shapes.add(new Area(new Box(inner.x() + 1, inner.y() + 1, side, side), socket.processor().isPresent() ? Look.PROCESSOR : Look.NO_PROCESSOR_THERE));
             double x = inner.x() + BoardGrid.PLATE_HEIGHT;
-            shapes.add(Words.of("Socket " + socket.number(), x, inner.y() + 1, grid.nameSize(), true));
-            x += grid.socketWidth(socket) + BoardGrid.WORD_GAP;
+            shapes.add(Words.of("Socket " + socket.number(), x, inner.y() + 1, grid.texts().nameSize(), true));
+            x += grid.texts().socketWidth(socket) + BoardTexts.GAP;
             double room = inner.right() - BoardGrid.CELL_PADDING - x;
             if (socket.processor().isEmpty()) {
-                shapes.add(Words.of(TextWidth.within("no processor:", grid.partSize(), false, room), x, inner.y() + 2, grid.partSize(), false));
-                shapes.add(Words.of(TextWidth.within(LEAVE_EMPTY, grid.partSize(), false, room), x, inner.y() + 2 + grid.lineHeight(), grid.partSize(), false));
+                shapes.add(Words.of(TextWidth.within(BoardTexts.NO_PROCESSOR, grid.texts().partSize(), false, room), x, inner.y() + 2, grid.texts().partSize(), false));
+                shapes.add(Words.of(TextWidth.within(BoardTexts.LEAVE_EMPTY, grid.texts().partSize(), false, room), x, inner.y() + 2 + grid.texts().lineHeight(), grid.texts().partSize(), false));
             }
-            socket.processor().ifPresent(part -> fitted(BoardGrid.PROCESSOR, part, inner, 0, socket, grid));
-            socket.heatSink().ifPresent(part -> fitted(BoardGrid.HEAT_SINK, part, inner, 1, socket, grid));
+            socket.processor().ifPresent(part -> fitted(BoardTexts.PROCESSOR, part, inner, 0, socket, grid));
+            socket.heatSink().ifPresent(part -> fitted(BoardTexts.HEAT_SINK, part, inner, 1, socket, grid));
         }
 
         private void fitted(String kind, Fitted part, Box inner, int line, Socket socket, BoardGrid grid) {
-            double x = inner.x() + BoardGrid.PLATE_HEIGHT + grid.socketWidth(socket) + BoardGrid.WORD_GAP;
-            double top = inner.y() + 2 + line * grid.lineHeight();
-            double room = inner.right() - BoardGrid.CELL_PADDING - x - (part.mark().isEmpty() ? 0 : BoardGrid.WORD_GAP + grid.tagWidth(part.mark()));
-            Words words = Words.of(TextWidth.within(kind + part.sku(), grid.partSize(), false, room), x, top, grid.partSize(), false);
+            double x = inner.x() + BoardGrid.PLATE_HEIGHT + grid.texts().socketWidth(socket) + BoardTexts.GAP;
+            double top = inner.y() + 2 + line * grid.texts().lineHeight();
+            double room = inner.right() - BoardGrid.CELL_PADDING - x - (part.mark().isEmpty() ? 0 : BoardTexts.GAP + grid.texts().tagWidth(part.mark()));
+            Words words = Words.of(TextWidth.within(kind + part.sku(), grid.texts().partSize(), false, room), x, top, grid.texts().partSize(), false);
             shapes.add(words);
             if (!part.mark().isEmpty()) {
-                shapes.addAll(tag(part.mark(), words.box().right() + BoardGrid.WORD_GAP, top, grid));
+                shapes.addAll(tag(part.mark(), words.box().right() + BoardTexts.GAP, top, grid));
             }
         }
 
         private void channel(Channel channel, double x, double top, BoardGrid grid) {
-            shapes.add(Words.of(channel.name(), x, top + 3, grid.nameSize(), true));
-            List<String> sums = grid.sums(channel);
+            shapes.add(Words.of(channel.name(), x, top + 3, grid.texts().nameSize(), true));
+            List<String> sums = BoardTexts.sums(channel, grid.isOneLine());
             for (int line = 0; line < sums.size(); line++) {
-                double left = line > 0 ? x : x + TextWidth.of(channel.name(), grid.nameSize(), true) + BoardGrid.WORD_GAP;
-                shapes.add(Words.of(sums.get(line), left, top + 4 + line * grid.lineHeight(), grid.partSize(), false));
+                double left = line > 0 ? x : x + TextWidth.of(channel.name(), grid.texts().nameSize(), true) + BoardTexts.GAP;
+                shapes.add(Words.of(sums.get(line), left, top + 4 + line * grid.texts().lineHeight(), grid.texts().partSize(), false));
             }
             for (int i = 0; i < channel.slots().size(); i++) {
                 double left = x + grid.stripWidth() + i * (grid.cellWidth() + BoardGrid.SLOT_GAP);
@@ -216,13 +214,13 @@ record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
             Box inner = box.inset(BoardGrid.CELL_PADDING, 3);
             if (place.module().isPresent()) {
                 for (int line = 0; line < grid.style().size(); line++) {
-                    line(grid.style().get(line), place, inner, inner.y() + line * grid.lineHeight(), grid, drawn);
+                    line(grid.style().get(line), place, inner, inner.y() + line * grid.texts().lineHeight(), grid, drawn);
                 }
             } else {
                 line(List.of(Item.NAME), place, inner, inner.y(), grid, drawn);
-                double taken = grid.style().size() > 1 ? 0 : grid.itemWidth(Item.NAME) + BoardGrid.WORD_GAP;
-                String word = TextWidth.within(place.state().label(), grid.partSize(), false, inner.width() - taken);
-                drawn.add(Words.of(word, inner.x() + taken, inner.y() + 1 + (grid.style().size() > 1 ? grid.lineHeight() : 0), grid.partSize(), false));
+                double taken = grid.isOneLine() ? grid.texts().width(Item.NAME) + BoardTexts.GAP : 0;
+                String word = TextWidth.within(place.state().label(), grid.texts().partSize(), false, inner.width() - taken);
+                drawn.add(Words.of(word, inner.x() + taken, inner.y() + 1 + (grid.isOneLine() ? 0 : grid.texts().lineHeight()), grid.texts().partSize(), false));
             }
             shapes.add(new Area(box, look(place.state())));
             if (place.state() == State.COVERED) {
@@ -244,11 +242,11 @@ record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
 
         /** Items side by side, each where it stands in every other slot, too. */
         private void line(List<Item> items, Place place, Box inner, double top, BoardGrid grid, List<Shape> drawn) {
-            double spare = inner.width() - items.stream().mapToDouble(item -> grid.itemWidth(item) + BoardGrid.WORD_GAP).sum() + BoardGrid.WORD_GAP;
-            double gap = BoardGrid.WORD_GAP + (items.size() > 1 ? Math.max(0, spare) / (items.size() - 1) : 0);
+            double spare = inner.width() - items.stream().mapToDouble(item -> grid.texts().width(item) + BoardTexts.GAP).sum() + BoardTexts.GAP;
+            double gap = BoardTexts.GAP + (items.size() > 1 ? Math.max(0, spare) / (items.size() - 1) : 0);
             double x = inner.x();
             for (Item item : items) {
-                double room = Math.min(grid.itemWidth(item), inner.right() - x);
+                double room = Math.min(grid.texts().width(item), inner.right() - x);
                 item(item, place, inner.x(), x, room, top, grid, drawn);
                 x += room + gap;
             }
@@ -261,36 +259,36 @@ record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
                     if (place.order().isPresent()) {
                         badge(place.order().getAsInt(), x, top, grid, drawn);
                     }
-                    double badge = place.order().isPresent() ? grid.badgeWidth() : 0;
-                    drawn.add(Words.of(TextWidth.within(place.name(), grid.nameSize(), true, room - badge), x + badge, top, grid.nameSize(), true));
+                    double badge = place.order().isPresent() ? grid.texts().badgeWidth() : 0;
+                    drawn.add(Words.of(TextWidth.within(place.name(), grid.texts().nameSize(), true, room - badge), x + badge, top, grid.texts().nameSize(), true));
                 }
                 case CAPACITY -> {
-                    String capacity = TextWidth.within(BoardGrid.capacity(module.orElseThrow()), grid.nameSize(), true, room);
+                    String capacity = TextWidth.within(BoardTexts.capacity(module.orElseThrow()), grid.texts().nameSize(), true, room);
                     boolean alone = x == left;
-                    Words words = Words.of(capacity, alone ? x : x + room, top, grid.nameSize(), true);
+                    Words words = Words.of(capacity, alone ? x : x + room, top, grid.texts().nameSize(), true);
                     drawn.add(alone ? words : words.endingThere());
                 }
-                case PART -> drawn.add(Words.of(TextWidth.within(grid.name(module.orElseThrow()), grid.partSize(), false, room), x, top + 1,
-                        grid.partSize(), false));
+                case PART -> drawn.add(Words.of(TextWidth.within(grid.texts().name(module.orElseThrow()), grid.texts().partSize(), false, room), x, top + 1,
+                        grid.texts().partSize(), false));
                 case MARK -> {
                     if (!place.mark().isEmpty()) {
-                        drawn.addAll(tag(TextWidth.within(place.mark(), grid.tagFont(), true, room - 6), x, top + 1, grid));
+                        drawn.addAll(tag(TextWidth.within(place.mark(), grid.texts().tagFont(), true, room - 6), x, top + 1, grid));
                     }
                 }
             }
         }
 
         private static void badge(int number, double x, double top, BoardGrid grid, List<Shape> drawn) {
-            Box circle = new Box(x, top - 1, grid.badgeSize(), grid.badgeSize());
-            Words digits = Words.of(String.valueOf(number), 0, 0, grid.badgeFont(), true);
+            Box circle = new Box(x, top - 1, grid.texts().badgeSize(), grid.texts().badgeSize());
+            Words digits = Words.of(String.valueOf(number), 0, 0, grid.texts().badgeFont(), true);
             drawn.add(new Area(circle, Look.BADGE));
             drawn.add(Words.of(String.valueOf(number), circle.x() + (circle.width() - digits.box().width()) / 2,
-                    circle.y() + (circle.height() - digits.box().height()) / 2, grid.badgeFont(), true));
+                    circle.y() + (circle.height() - digits.box().height()) / 2, grid.texts().badgeFont(), true));
         }
 
         private static List<Shape> tag(String mark, double x, double top, BoardGrid grid) {
-            Words words = Words.of(mark, x + 3, top + 1, grid.tagFont(), true).inPale();
-            return List.of(new Area(new Box(x, top, grid.tagWidth(mark), words.box().height() + 2), Look.TAG), words);
+            Words words = Words.of(mark, x + 3, top + 1, grid.texts().tagFont(), true).inPale();
+            return List.of(new Area(new Box(x, top, grid.texts().tagWidth(mark), words.box().height() + 2), Look.TAG), words);
         }
     }
 }

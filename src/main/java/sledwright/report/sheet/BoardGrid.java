@@ -4,19 +4,18 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
-import sledwright.domain.MemoryModule;
-import sledwright.report.sheet.BoardView.Channel;
-import sledwright.report.sheet.BoardView.Fitted;
-import sledwright.report.sheet.BoardView.Place;
-import sledwright.report.sheet.BoardView.Socket;
-import sledwright.report.sheet.BoardView.State;
+import sledwright.report.sheet.BoardTexts.Item;
 
 /**
  * How a board is spread over the width of a drawing: how many sockets stand side by side, in how many banks the channels of a socket
  * stand, how the text of a slot breaks into lines, and how large it is. Of all ways in which every text fits the lowest is taken.
+ *
+ * @param board      one of the boards, which are alike in shape
+ * @param sideBySide sockets in a row
+ * @param banks      columns of channels in a socket
+ * @param style      lines of a slot's text
  */
-final class BoardGrid {
+record BoardGrid(BoardView board, BoardTexts texts, int sideBySide, int banks, List<List<Item>> style) {
 
     static final double WIDTH = 680;
     static final double MARGIN = 5;
@@ -27,25 +26,15 @@ final class BoardGrid {
     /** Between slots, both ways. */
     static final double SLOT_GAP = 4;
     static final double CELL_PADDING = 3.5;
-    /** Between texts that stand side by side. */
-    static final double WORD_GAP = 5;
-    static final String PROCESSOR = "processor ";
-    static final String HEAT_SINK = "heat sink ";
 
     private static final double WIDEST_CELL = 190;
-    private static final double LINE = 13.5;
     private static final int MOST_SIDE_BY_SIDE = 4;
     private static final int MOST_BANKS = 6;
     private static final List<Double> SCALES = List.of(1.0, 0.9, 0.8);
-    /** What text that is a tenth smaller costs in height, for easy reading. */
-    private static final double COST_OF_SMALLER = 50;
+    /** What text at no size at all would cost in height, for easy reading. */
+    private static final double COST_OF_SMALLER = 500;
 
-    /** What a filled slot shows. */
-    enum Item {
-        NAME, CAPACITY, PART, MARK
-    }
-
-    /** Lines of a slot's text, from one line of everything to a line for each. */
+    /** From one line of everything to a line for each. */
     private static final List<List<List<Item>>> STYLES = List.of(
             List.of(List.of(Item.NAME, Item.CAPACITY, Item.PART, Item.MARK)),
             List.of(List.of(Item.NAME, Item.CAPACITY), List.of(Item.PART, Item.MARK)),
@@ -54,22 +43,6 @@ final class BoardGrid {
             List.of(List.of(Item.NAME), List.of(Item.CAPACITY, Item.MARK), List.of(Item.PART)),
             List.of(List.of(Item.NAME), List.of(Item.CAPACITY), List.of(Item.PART), List.of(Item.MARK)));
 
-    private final List<BoardView> boards;
-    private final Map<String, String> names;
-    private final int sideBySide;
-    private final int banks;
-    private final List<List<Item>> style;
-    private final double scale;
-
-    private BoardGrid(List<BoardView> boards, Map<String, String> names, int sideBySide, int banks, List<List<Item>> style, double scale) {
-        this.boards = boards;
-        this.names = names;
-        this.sideBySide = sideBySide;
-        this.banks = banks;
-        this.style = style;
-        this.scale = scale;
-    }
-
     /**
      * The best way for boards that have equally many sockets, channels and slots, the same for all so that they can be compared.
      *
@@ -77,30 +50,36 @@ final class BoardGrid {
      */
     static BoardGrid of(List<BoardView> boards, Map<String, String> names) {
         BoardView board = boards.get(0);
-        boolean marked = boards.stream().flatMap(one -> one.places().stream()).anyMatch(place -> !place.mark().isEmpty());
-        List<List<List<Item>>> styles = STYLES.stream().map(lines -> marked ? lines : lines.stream()
-                .map(line -> line.stream().filter(item -> item != Item.MARK).toList()).filter(line -> !line.isEmpty()).toList()).distinct().toList();
         List<BoardGrid> grids = new ArrayList<>();
-        for (int side = 1; side <= Math.min(MOST_SIDE_BY_SIDE, board.sockets().size()); side++) {
-            for (int banks = 1; banks <= Math.min(MOST_BANKS, board.channels()); banks++) {
-                for (List<List<Item>> style : styles) {
-                    for (double scale : SCALES) {
-                        BoardGrid grid = new BoardGrid(boards, names, side, banks, style, scale);
-                        if ((banks - 1) * grid.rows() < board.channels()) {
-                            grids.add(grid);
-                        }
+        for (double scale : SCALES) {
+            BoardTexts texts = new BoardTexts(boards, names, scale);
+            for (int side = 1; side <= Math.min(MOST_SIDE_BY_SIDE, board.sockets().size()); side++) {
+                for (int banks = 1; banks <= Math.min(MOST_BANKS, board.channels()); banks++) {
+                    for (List<List<Item>> style : styles(texts)) {
+                        grids.add(new BoardGrid(board, texts, side, banks, style));
                     }
                 }
             }
         }
+        grids.removeIf(BoardGrid::hasEmptyBank);
         Comparator<BoardGrid> cheapest = Comparator.comparingDouble(BoardGrid::cost);
         return grids.stream().filter(BoardGrid::fits).min(cheapest)
                 .orElseGet(() -> grids.stream().min(Comparator.comparingDouble(BoardGrid::lacking).thenComparing(cheapest)).orElseThrow());
     }
 
+    /** The styles without what no slot shows. */
+    private static List<List<List<Item>>> styles(BoardTexts texts) {
+        return STYLES.stream().map(lines -> lines.stream().map(line -> line.stream().filter(item -> texts.width(item) > 0).toList())
+                .filter(line -> !line.isEmpty()).toList()).distinct().toList();
+    }
+
+    private boolean hasEmptyBank() {
+        return (banks - 1) * rows() >= board.channels();
+    }
+
     /** The height, and what is paid in reading. */
     double cost() {
-        return height() + (1 - scale) * 10 * COST_OF_SMALLER;
+        return height() + (1 - texts.scale()) * COST_OF_SMALLER;
     }
 
     boolean fits() {
@@ -109,149 +88,36 @@ final class BoardGrid {
 
     /** By how much the widest text is wider than its room. */
     private double lacking() {
-        double cell = neededCellWidth() - cellWidth();
-        double plate = sockets().mapToDouble(this::neededPlateWidth).max().orElseThrow() - (panelWidth() - 2 * PANEL_PADDING);
-        return Math.max(cell, plate);
-    }
-
-    private BoardView board() {
-        return boards.get(0);
-    }
-
-    private Stream<Socket> sockets() {
-        return boards.stream().flatMap(board -> board.sockets().stream());
-    }
-
-    private Stream<Place> places() {
-        return boards.stream().flatMap(board -> board.places().stream());
-    }
-
-    private double neededPlateWidth(Socket socket) {
-        double parts = Stream.concat(socket.processor().map(part -> fittedWidth(PROCESSOR, part)).stream(),
-                        socket.heatSink().map(part -> fittedWidth(HEAT_SINK, part)).stream()).mapToDouble(width -> width).max()
-                .orElse(TextWidth.of(BoardDrawing.LEAVE_EMPTY, partSize(), false));
-        return PLATE_HEIGHT + socketWidth(socket) + WORD_GAP + parts + CELL_PADDING;
-    }
-
-    double socketWidth(Socket socket) {
-        return TextWidth.of("Socket " + socket.number(), nameSize(), true);
-    }
-
-    private double fittedWidth(String kind, Fitted part) {
-        return TextWidth.of(kind + part.sku(), partSize(), false) + (part.mark().isEmpty() ? 0 : WORD_GAP + tagWidth(part.mark()));
+        double plate = PLATE_HEIGHT + texts.plateWidth() + CELL_PADDING;
+        return Math.max(neededCellWidth() - cellWidth(), plate - (panelWidth() - 2 * PANEL_PADDING));
     }
 
     private double neededCellWidth() {
-        double lines = style.stream().mapToDouble(line -> line.stream().mapToDouble(item -> itemWidth(item) + WORD_GAP).sum() - WORD_GAP).max().orElseThrow();
-        double word = places().filter(place -> place.state() != State.FILLED)
-                .mapToDouble(place -> TextWidth.of(place.state().label(), partSize(), false)).max().orElse(0);
-        double worded = style.size() == 1 && word > 0 ? itemWidth(Item.NAME) + WORD_GAP + word : word;
-        return Math.max(lines, worded) + 2 * CELL_PADDING;
+        double lines = style.stream().mapToDouble(line -> line.stream().mapToDouble(texts::width).sum() + (line.size() - 1) * BoardTexts.GAP).max().orElseThrow();
+        double word = isOneLine() && texts.wordWidth() > 0 ? texts.width(Item.NAME) + BoardTexts.GAP + texts.wordWidth() : texts.wordWidth();
+        return Math.max(lines, word) + 2 * CELL_PADDING;
     }
 
-    /** The widest that any slot shows of an item. */
-    double itemWidth(Item item) {
-        return places().mapToDouble(place -> width(item, place)).max().orElseThrow();
-    }
-
-    private double width(Item item, Place place) {
-        return switch (item) {
-            case NAME -> badgeWidth() + TextWidth.of(place.name(), nameSize(), true);
-            case CAPACITY -> place.module().map(module -> TextWidth.of(capacity(module), nameSize(), true)).orElse(0.0);
-            case PART -> place.module().map(module -> TextWidth.of(names.get(module.sku()), partSize(), false)).orElse(0.0);
-            case MARK -> place.mark().isEmpty() ? 0 : tagWidth(place.mark());
-        };
-    }
-
-    static String capacity(MemoryModule module) {
-        return module.capacityGb() + " GB";
-    }
-
-    String name(MemoryModule module) {
-        return names.get(module.sku());
-    }
-
-    /** Room for a number in a circle and the gap behind it; none where no slot is numbered. */
-    double badgeWidth() {
-        return boards.stream().anyMatch(BoardView::isNumbered) ? badgeSize() + 2 : 0;
-    }
-
-    double badgeSize() {
-        return 13 * scale;
-    }
-
-    double badgeFont() {
-        return 7.5 * scale;
-    }
-
-    double tagWidth(String mark) {
-        return TextWidth.of(mark, tagFont(), true) + 6;
-    }
-
-    double tagFont() {
-        return 7.5 * scale;
-    }
-
-    double nameSize() {
-        return 10 * scale;
-    }
-
-    double partSize() {
-        return 8.8 * scale;
-    }
-
-    List<List<Item>> style() {
-        return style;
-    }
-
-    double lineHeight() {
-        return LINE * scale;
+    boolean isOneLine() {
+        return style.size() == 1;
     }
 
     double cellHeight() {
-        return style.size() * lineHeight() + 5;
+        return style.size() * texts.lineHeight() + 5;
     }
 
     double cellWidth() {
         double room = (panelWidth() - 2 * PANEL_PADDING - (banks - 1) * GUTTER) / banks - stripWidth();
-        return Math.min(WIDEST_CELL, room / board().slotsPerChannel() - SLOT_GAP);
+        return Math.min(WIDEST_CELL, room / board.slotsPerChannel() - SLOT_GAP);
     }
 
     /** The name of a channel and what it holds, left of its slots. */
     double stripWidth() {
-        double widest = 0;
-        for (Socket socket : sockets().toList()) {
-            for (Channel channel : socket.channels()) {
-                List<String> sums = sums(channel);
-                double first = TextWidth.of(channel.name(), nameSize(), true) + sums.stream().limit(1)
-                        .mapToDouble(sum -> WORD_GAP + TextWidth.of(sum, partSize(), false)).sum();
-                double rest = sums.stream().skip(1).mapToDouble(sum -> TextWidth.of(sum, partSize(), false)).max().orElse(0);
-                widest = Math.max(widest, Math.max(first, rest));
-            }
-        }
-        return widest + WORD_GAP;
-    }
-
-    /** How many slots of a channel hold modules, and how much these are, a line each; in a single line where its slots have one. */
-    List<String> sums(Channel channel) {
-        if (channel.modules() == 0) {
-            return List.of();
-        }
-        String modules = "%d of %d".formatted(channel.modules(), channel.slots().size());
-        String capacity = channel.capacityGb() + " GB";
-        return style.size() == 1 ? List.of(modules + ", " + capacity) : List.of(modules, capacity);
+        return texts.stripWidth(isOneLine());
     }
 
     int rows() {
-        return (board().channels() + banks - 1) / banks;
-    }
-
-    int sideBySide() {
-        return sideBySide;
-    }
-
-    int banks() {
-        return banks;
+        return (board.channels() + banks - 1) / banks;
     }
 
     double panelWidth() {
@@ -259,15 +125,15 @@ final class BoardGrid {
     }
 
     double bankWidth() {
-        return stripWidth() + board().slotsPerChannel() * (cellWidth() + SLOT_GAP);
+        return stripWidth() + board.slotsPerChannel() * (cellWidth() + SLOT_GAP);
     }
 
     double panelHeight() {
         return 2 * PANEL_PADDING + PLATE_HEIGHT + rows() * (cellHeight() + SLOT_GAP);
     }
 
-    int panelRows() {
-        return (board().sockets().size() + sideBySide - 1) / sideBySide;
+    private int panelRows() {
+        return (board.sockets().size() + sideBySide - 1) / sideBySide;
     }
 
     double height() {

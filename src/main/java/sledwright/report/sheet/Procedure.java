@@ -117,7 +117,7 @@ final class Procedure {
         if (first.part() == Part.MODULE && in) {
             int socket = socket(first);
             long modules = build.modules().keySet().stream().filter(slot -> slot.socket() + 1 == socket).count();
-            return List.of("Look along socket %d: %d %s, every latch closed, all at one height.".formatted(socket, modules, modules == 1 ? "module" : "modules"));
+            return List.of("Socket %d: %d %s, every latch closed, all at one height.".formatted(socket, modules, modules == 1 ? "module" : "modules"));
         }
         return List.of();
     }

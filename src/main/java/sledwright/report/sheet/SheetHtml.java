@@ -24,7 +24,7 @@ public final class SheetHtml {
     }
 
     /** How many letters of small print stand side by side in half a page, and how many lines high a heading and a gap are. */
-    private static final double LETTERS = 68;
+    private static final double LETTERS = 62;
     private static final double HEADING = 1.9;
     private static final double GAP = 0.2;
 
@@ -45,7 +45,7 @@ public final class SheetHtml {
                     steps.subList(0, split), steps.subList(split, steps.size()), expected));
         }
         return Pages.html("sheet.ftlh", head, Map.of("title", SheetWords.title(view), "leaves", leaves, "cautions", view.cautions(),
-                "nothing", SheetWords.NOTHING_TO_DO, "notes", SheetWords.KEPT_BACK + " " + SheetWords.LOAD_NOTE));
+                "nothing", SheetWords.NOTHING_TO_DO, "notes", SheetWords.NOTES));
     }
 
     private static List<Step> numbered(List<Stage> stages) {
@@ -78,7 +78,7 @@ public final class SheetHtml {
     /** Lines of what stands below the steps of the right half. */
     private static double besides(List<SheetWords.Row> expected, List<String> cautions) {
         double table = expected.stream().mapToDouble(row -> lines(row.what() + row.expected()) + 2 * GAP).sum();
-        return 2 * HEADING + table + lines(SheetWords.KEPT_BACK + SheetWords.LOAD_NOTE) + HEADING + cautions.stream().mapToDouble(SheetHtml::lines).sum();
+        return 2 * HEADING + table + lines(SheetWords.NOTES) + HEADING + cautions.stream().mapToDouble(SheetHtml::lines).sum();
     }
 
     public static String title(SheetView view) {

@@ -54,7 +54,7 @@ public final class SheetText {
         }
         addSteps(sheet);
         page.heading("Expected at the first start").table(expected(sheet));
-        page.text(SheetWords.KEPT_BACK + " " + SheetWords.LOAD_NOTE);
+        page.text(SheetWords.NOTES);
     }
 
     private static String all(Sheet sheet) {

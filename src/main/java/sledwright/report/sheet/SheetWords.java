@@ -17,8 +17,7 @@ import sledwright.rules.Numbers;
 final class SheetWords {
 
     static final String NOTHING_TO_DO = "Nothing is to be done: the machine stays as it is.";
-    static final String KEPT_BACK = "A running system shows somewhat less memory than is fitted: firmware and devices keep a share.";
-    static final String LOAD_NOTE = "The load is worked out for all parts at full work; a machine at rest draws less.";
+    static final String NOTES = "A running system shows somewhat less memory than is fitted: firmware and devices keep a share. At rest a machine draws less.";
 
     /** Something that a person compares. */
     public record Row(String what, String expected) {
@@ -96,7 +95,7 @@ final class SheetWords {
 
     /** What a slot holds or is, in words. */
     static String slot(Place place) {
-        String what = place.module().map(module -> module.sku() + " " + BoardGrid.capacity(module)).orElse(place.state().label());
+        String what = place.module().map(module -> module.sku() + " " + BoardTexts.capacity(module)).orElse(place.state().label());
         String order = place.order().isPresent() ? " (" + place.order().getAsInt() + ")" : "";
         return place.name() + order + " " + what + (place.mark().isEmpty() ? "" : " " + place.mark());
     }

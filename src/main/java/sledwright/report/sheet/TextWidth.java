@@ -2,7 +2,8 @@ package sledwright.report.sheet;
 
 /**
  * How wide a text becomes on a drawing whose reader may not have the font that it asks for: the wider of the advance widths of Noto Sans
- * and DejaVu Sans, in thousandths of the font size. Characters beyond ASCII count as a full em, which holds for every alphabet.
+ * and DejaVu Sans, in thousandths of the font size. Characters beyond ASCII
+ * count as a full em, which is wider than the letters of nearly every alphabet.
  */
 final class TextWidth {
 
@@ -26,8 +27,16 @@ final class TextWidth {
     /** In the unit of {@code size}; never less than what is drawn. */
     static double of(String text, double size, boolean bold) {
         int[] widths = bold ? BOLD : REGULAR;
-        return text.codePoints().map(character -> character >= ' ' && character - ' ' < widths.length ? widths[character - ' '] : FULL).sum()
-                * size / FULL;
+        int sum = 0;
+        for (int i = 0; i < text.length(); i++) {
+            int letter = text.charAt(i) - ' ';
+            if (letter >= 0 && letter < widths.length) {
+                sum += widths[letter];
+            } else if (!Character.isLowSurrogate(text.charAt(i))) {
+                sum += FULL;
+            }
+        }
+        return sum * size / FULL;
     }
 
     /** The text, or as much of its beginning and end as fits, with dots between. */
