@@ -52,7 +52,7 @@ final class MemorySectionReader {
         Map<ModuleType, Integer> rankLimits = rankLimits();
         List<SpeedEntry> speeds = speeds();
         int capacities = section.wholeIfAny("max_distinct_capacities", CatalogBounds.CAPACITIES).orElse(DEFAULT_CAPACITIES);
-        boolean mixedWidths = section.field("mixed_widths").flatMap(field -> bool(field, faults)).orElse(true);
+        boolean mixedWidths = section.field("mixed_widths").flatMap(field -> field.truth(faults)).orElse(true);
         Bounds counts = channels > 0 && slotsPerChannel > 0
                 ? Bounds.of(1, channels * slotsPerChannel, "modules") : CatalogBounds.MODULE_COUNT;
         Set<Integer> countsPerSocket = PlatformReader.distinct(section.list("counts_per_socket"), counts, faults);
@@ -60,7 +60,7 @@ final class MemorySectionReader {
         OptionalDouble mirrored = modes.flatMap(found -> found.field(MemoryMode.MIRRORED.label())).map(this::mirrored)
                 .orElse(OptionalDouble.empty());
         boolean rankSparing = modes.flatMap(found -> found.field(MemoryMode.RANK_SPARING.label()))
-                .flatMap(field -> bool(field, faults)).orElse(false);
+                .flatMap(field -> field.truth(faults)).orElse(false);
         modes.ifPresent(Section::finish);
         return faults.since(before) ? Optional.empty() : Optional.of(new MemorySupport(generation, channels, slotsPerChannel,
                 rankLimits, speeds, capacities, mixedWidths, countsPerSocket, mirrored, rankSparing));
@@ -128,13 +128,5 @@ final class MemorySectionReader {
             default -> field.decimal(CatalogBounds.FRACTION, faults)
                     .map(fraction -> OptionalDouble.of(fraction.doubleValue())).orElse(OptionalDouble.empty());
         };
-    }
-
-    private static Optional<Boolean> bool(Field field, Faults faults) {
-        return field.word(text -> switch (text) {
-            case "true" -> Optional.of(true);
-            case "false" -> Optional.of(false);
-            default -> Optional.empty();
-        }, List.of("true", "false"), faults);
     }
 }

@@ -3,7 +3,6 @@ package sledwright.catalog;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -36,7 +35,7 @@ final class ShopReader {
     private Shop shop(Section top) {
         Currency currency = top.required("currency").flatMap(this::currency).orElse(STAND_IN);
         Shop shop = new Shop(top.text("name"), currency,
-                top.required("priced_on").flatMap(this::date).orElse(LocalDate.EPOCH),
+                top.required("priced_on").flatMap(field -> field.date(faults)).orElse(LocalDate.EPOCH),
                 top.section("labour").map(section -> labour(section, currency)).orElse(new Labour(0, 0)), factors(top), StationeryReader.read(top));
         top.finish();
         return shop;
@@ -53,15 +52,6 @@ final class ShopReader {
         }
         field.fault(CODE, faults);
         return Optional.empty();
-    }
-
-    private Optional<LocalDate> date(Field field) {
-        try {
-            return Optional.of(LocalDate.parse(field.text()));
-        } catch (DateTimeParseException noDate) {
-            field.fault("must be a date, such as 2025-03-31", faults);
-            return Optional.empty();
-        }
     }
 
     private Labour labour(Section section, Currency currency) {

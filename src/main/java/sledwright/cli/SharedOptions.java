@@ -45,6 +45,11 @@ final class SharedOptions {
         return Output.open(terminal, format, Format.commonAnd(beside), Optional.ofNullable(output), colour);
     }
 
+    /** What the result is written as. */
+    Format format() {
+        return format;
+    }
+
     Optional<Path> catalog() {
         return Optional.ofNullable(catalog);
     }

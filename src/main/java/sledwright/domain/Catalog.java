@@ -5,10 +5,12 @@ import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.Currency;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 
 /** A shop's parts, prices and stock. */
@@ -24,6 +26,7 @@ public final class Catalog {
     private final Map<String, Processor> processors = new LinkedHashMap<>();
     private final Map<String, MemoryModule> modules = new LinkedHashMap<>();
     private final Map<String, Part> parts = new LinkedHashMap<>();
+    private final Set<String> ofEnclosures = new HashSet<>();
     private final Map<String, List<Lot>> lots;
     private final Stationery stationery;
 
@@ -61,6 +64,10 @@ public final class Catalog {
         platforms.forEach(platform -> {
             platform.cooling().forEach(kit -> parts.put(kit.sku(), kit));
             platform.power().supplies().forEach(supply -> parts.put(supply.sku(), supply));
+        });
+        enclosures.forEach(enclosure -> {
+            ofEnclosures.add(enclosure.sku());
+            enclosure.supplies().stream().filter(supply -> !parts.containsKey(supply.sku())).forEach(supply -> ofEnclosures.add(supply.sku()));
         });
         enclosures.forEach(enclosure -> enclosure.supplies().forEach(supply -> parts.putIfAbsent(supply.sku(), supply)));
         parts.putAll(this.platforms);
@@ -136,6 +143,11 @@ public final class Catalog {
     /** What houses sleds. */
     public Collection<Enclosure> enclosures() {
         return Collections.unmodifiableCollection(enclosures.values());
+    }
+
+    /** Whether the part is an enclosure or a supply that only enclosures list, so that no machine can hold it. */
+    public boolean isOfEnclosuresAlone(String sku) {
+        return ofEnclosures.contains(sku);
     }
 
     /** Whether some enclosure takes the platform; such a machine runs in one alone. */

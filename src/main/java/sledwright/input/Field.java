@@ -1,7 +1,10 @@
 package sledwright.input;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -48,6 +51,25 @@ public record Field(String name, String text, Place place, boolean decimalComma)
             fault("must be one of %s%s".formatted(String.join(", ", words), new Nearest(words).hint(text)), faults);
         }
         return found;
+    }
+
+    /** True or false; empty, with a fault, when it is neither. */
+    public Optional<Boolean> truth(Faults faults) {
+        return word(word -> switch (word) {
+            case "true" -> Optional.of(true);
+            case "false" -> Optional.of(false);
+            default -> Optional.empty();
+        }, List.of("true", "false"), faults);
+    }
+
+    /** A day; empty, with a fault, when it is none. */
+    public Optional<LocalDate> date(Faults faults) {
+        try {
+            return Optional.of(LocalDate.parse(text));
+        } catch (DateTimeParseException noDate) {
+            fault("must be a date, such as 2025-03-31", faults);
+            return Optional.empty();
+        }
     }
 
     /** A part number; empty, with a fault, when it holds what cannot be seen or typed. */

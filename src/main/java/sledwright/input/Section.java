@@ -17,6 +17,10 @@ public final class Section implements Fields {
     public record Entry(Field key, Field value) {
     }
 
+    /** A section that may stand under a name of its own. */
+    public record Named(Optional<Field> name, Section section) {
+    }
+
     private final Group group;
     private final String path;
     private final Faults faults;
@@ -81,6 +85,30 @@ public final class Section implements Fields {
     public List<Section> sections(String name) {
         List<Section> found = new ArrayList<>();
         items(name).forEach(item -> section(full(name), item).ifPresent(found::add));
+        return found;
+    }
+
+    /**
+     * The sections under a key, whether they stand in a list or under names of their own; none when the key is absent. A name that is
+     * missing there is empty here.
+     */
+    public List<Named> listedOrNamed(String name) {
+        Optional<Value> value = value(name);
+        List<Named> found = new ArrayList<>();
+        if (value.isPresent() && value.get() instanceof Series series) {
+            series.items().forEach(item -> section(full(name), item).ifPresent(section -> found.add(new Named(Optional.empty(), section))));
+        } else if (value.isPresent() && value.get() instanceof Group) {
+            section(full(name), value.get()).ifPresent(named -> named.group.values().forEach((key, item) -> {
+                Field keyField = new Field(named.path, key, named.place(key), false);
+                if (item instanceof Nothing) {
+                    named.missing(key);
+                } else {
+                    section(named.full(key), item).ifPresent(section -> found.add(new Named(Optional.of(keyField), section)));
+                }
+            }));
+        } else {
+            value.ifPresent(other -> wrongShape(full(name), other, "a list of sections, or sections by name"));
+        }
         return found;
     }
 

@@ -1,5 +1,6 @@
 package sledwright.input;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +38,17 @@ public sealed interface Value {
             items = List.copyOf(items);
         }
 
+        /** The same values with one of them replaced, or taken out by a {@link Nothing}. */
+        public Series with(int index, Value value) {
+            List<Value> changed = new ArrayList<>(items);
+            if (value instanceof Nothing) {
+                changed.remove(index);
+            } else {
+                changed.set(index, value);
+            }
+            return new Series(place, changed);
+        }
+
         @Override
         public String shape() {
             return "a list";
@@ -52,6 +64,15 @@ public sealed interface Value {
             Map<String, Place> places = new LinkedHashMap<>(keys);
             changed.put(key, value);
             places.put(key, keyPlace);
+            return new Group(place, changed, places);
+        }
+
+        /** The same group without a key. */
+        public Group without(String key) {
+            Map<String, Value> changed = new LinkedHashMap<>(values);
+            Map<String, Place> places = new LinkedHashMap<>(keys);
+            changed.remove(key);
+            places.remove(key);
             return new Group(place, changed, places);
         }
 

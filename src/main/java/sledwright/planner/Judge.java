@@ -1,5 +1,6 @@
 package sledwright.planner;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.optaplanner.core.api.score.ScoreExplanation;
@@ -29,6 +30,16 @@ public final class Judge {
     /** The judgement of an order. Broken rules are a result, not an error. */
     public Judged judge(Order order) {
         return judge(new Candidate(order)).judged();
+    }
+
+    /** Every rule that lines over one stock break, each line an order of its own request. */
+    public List<Violation> judgeTogether(List<Order> lines) {
+        List<LinePlan> plans = new ArrayList<>();
+        for (int line = 0; line < lines.size(); line++) {
+            Candidate candidate = new Candidate(lines.get(line));
+            plans.add(new LinePlan("line " + (line + 1), List.of(candidate), candidate));
+        }
+        return plans.isEmpty() ? List.of() : broken(explain(new OrderPlan(plans)));
     }
 
     /** A judgement with the score by which it ranks. */

@@ -22,6 +22,8 @@ import sledwright.rules.Order;
 /** Turns what an order draws and pays into lines whose totals add up to its price. */
 public final class Lines {
 
+    private static final int OTHERS = 5;
+
     private final Order order;
     private final Catalog catalog;
     private final List<Line> lines = new ArrayList<>();
@@ -64,6 +66,15 @@ public final class Lines {
     }
 
     private int place(String sku) {
+        return place(sku, catalog);
+    }
+
+    /** Where a line stands in a list: parts in the order in which a machine is put together, then labour, licences and credits. */
+    public static int place(Line line, Catalog catalog) {
+        return line.kind() == Line.Kind.PART ? place(line.sku(), catalog) : OTHERS + line.kind().ordinal();
+    }
+
+    private static int place(String sku, Catalog catalog) {
         Part part = catalog.part(sku).orElseThrow();
         if (part instanceof Platform) {
             return 0;

@@ -1,9 +1,7 @@
 package sledwright.request;
 
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import sledwright.domain.Catalog;
@@ -39,7 +37,7 @@ record Draft(Optional<Path> catalogFolder, Request figures, Optional<Field> pric
         Resolver find = new Resolver(catalog, faults);
         platforms.forEach(find::platform);
         forbid.forEach(find::part);
-        use.forEach(find::part);
+        use.forEach(find::partOfMachine);
         OptionalLong most = price.map(field -> find.amount(field, RequestBounds.PRICE)).orElse(OptionalLong.empty());
         Limits limit = figures.limit();
         Worth worthOfOne = new Worth(worth(worth.core(), find), worth(worth.gb(), find), worth(worth.gbs(), find), worth(worth.throughput(), find));
@@ -47,16 +45,7 @@ record Draft(Optional<Path> catalogFolder, Request figures, Optional<Field> pric
         return new Request(figures.name(), figures.machines(), find.skus(platforms), figures.require(),
                 new Limits(most, limit.powerW(), limit.leadDays(), limit.inletC(), limit.altitudeM(), limit.mainsV(), limit.conditions()),
                 figures.objective(), worthOfOne, software, figures.alternatives(), figures.step(), find.skus(forbid), find.skus(use),
-                onHand(find, faults));
-    }
-
-    private Map<String, Integer> onHand(Resolver find, Faults faults) {
-        Map<String, Integer> units = new HashMap<>();
-        for (Entry entry : onHand) {
-            find.part(entry.key());
-            entry.value().whole(RequestBounds.ON_HAND, faults).ifPresent(count -> units.put(entry.key().text(), count));
-        }
-        return units;
+                find.onHand(onHand));
     }
 
     private static double worth(Optional<Field> field, Resolver find) {

@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.TreeMap;
 import sledwright.domain.Condition;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
@@ -33,19 +34,56 @@ final class DraftReader {
     private static final List<String> MODES = Arrays.stream(MemoryMode.values()).map(MemoryMode::label).toList();
     private static final List<String> OBJECTIVES = Arrays.stream(Objective.values()).map(Objective::label).toList();
 
+    private static final List<String> OBJECTIVES_OF_LINES = List.of(Objective.CHEAPEST.label(), Objective.BEST_VALUE.label());
+    /** What the keys of one line of an order cannot say, and why. */
+    private static final Map<String, String> NOT_OF_A_LINE = Map.of(
+            "catalog", "stands once, at the top of the file: all lines are filled from one stock",
+            "on_hand", "stands once, at the top of the file: all lines share what the customer has",
+            "alternatives", "is no key of a line: an order has one answer; ask for alternatives with a quote",
+            "step", "is no key of a line: an order has one answer; ask for alternatives with a quote");
+
     private final Path file;
+    private final String plainName;
     private final Section top;
     private final Faults faults;
 
     DraftReader(Path file, Section top) {
+        this(file, plainName(file), top);
+    }
+
+    private DraftReader(Path file, String plainName, Section top) {
         this.file = file;
+        this.plainName = plainName;
         this.top = top;
         this.faults = top.faults();
     }
 
+    /**
+     * A line of an order.
+     *
+     * @param plainName what it is called where it has no name
+     */
+    static Draft line(Path file, String plainName, Section section) {
+        return new DraftReader(file, plainName, section).line();
+    }
+
+    private Draft line() {
+        new TreeMap<>(NOT_OF_A_LINE).forEach((key, why) -> {
+            if (top.has(key)) {
+                faults.add(top.place(key), key + " " + why);
+            }
+        });
+        Optional<Field> objective = top.field("objective");
+        Optional<Objective> aim = objective.flatMap(field -> field.word(Objective::named, OBJECTIVES_OF_LINES, faults));
+        aim.filter(other -> other != Objective.CHEAPEST && other != Objective.BEST_VALUE).ifPresent(other -> objective.get().fault(
+                "must be cheapest or best-value in an order, which is filled at the least price or the least price less worth", faults));
+        return draft(aim.orElse(Objective.CHEAPEST), worthFields(), Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP,
+                top.list("platforms"), top.list("forbid"), top.list("use"));
+    }
+
     /** A request that lets the search choose. */
     Draft quote() {
-        WorthFields worth = top.section("worth").map(DraftReader::worth).orElse(WorthFields.NONE);
+        WorthFields worth = worthFields();
         Objective objective = top.wordIfAny("objective", Objective::named, OBJECTIVES).orElse(Objective.CHEAPEST);
         int alternatives = top.wholeIfAny("alternatives", RequestBounds.ALTERNATIVES).orElse(Request.DEFAULT_ALTERNATIVES);
         double step = top.numberIfAny("step", RequestBounds.STEP).orElse(Request.DEFAULT_STEP);
@@ -70,17 +108,21 @@ final class DraftReader {
                         List<Field> platforms, List<Field> forbid, List<Field> use) {
         Optional<Section> limit = top.section("limit");
         Optional<Field> price = limit.flatMap(section -> section.field("price"));
-        Request figures = new Request(top.text("name", plainName()), top.wholeIfAny("machines", RequestBounds.MACHINES).orElse(1),
+        Request figures = new Request(top.text("name", plainName), top.wholeIfAny("machines", RequestBounds.MACHINES).orElse(1),
                 Set.of(), top.section("require").map(this::require).orElse(Requirements.NONE),
                 limit.map(this::limits).orElse(Limits.NONE), objective, Worth.NOTHING, Licence.NONE, alternatives, step,
                 Set.of(), Set.of(), Map.of());
         LicenceFields licence = top.section("licence").map(DraftReader::licence).orElse(LicenceFields.NONE);
-        Optional<Path> catalogFolder = top.field("catalog").flatMap(this::besideFile);
-        return new Draft(catalogFolder, figures, price, worth, licence, platforms, forbid, use, top.entries("on_hand"));
+        return new Draft(catalogFolder(), figures, price, worth, licence, platforms, forbid, use, top.entries("on_hand"));
     }
 
-    private String plainName() {
+    static String plainName(Path file) {
         return file.getFileName().toString().replaceFirst("\\.ya?ml$", "");
+    }
+
+    /** The folder that the file names. */
+    Optional<Path> catalogFolder() {
+        return top.field("catalog").flatMap(this::besideFile);
     }
 
     private Optional<Path> besideFile(Field field) {
@@ -123,6 +165,10 @@ final class DraftReader {
 
     private static OptionalDouble number(Section section, String key, Bounds bounds) {
         return section.numberIfAny(key, bounds).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+
+    private WorthFields worthFields() {
+        return top.section("worth").map(DraftReader::worth).orElse(WorthFields.NONE);
     }
 
     private static WorthFields worth(Section section) {

@@ -1,13 +1,19 @@
 package sledwright.request;
 
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import sledwright.input.Faults;
+import sledwright.input.Nearest;
 import sledwright.input.Place;
 import sledwright.input.Value;
 import sledwright.input.Value.Group;
 import sledwright.input.Value.Nothing;
+import sledwright.input.Value.Scalar;
+import sledwright.input.Value.Series;
 import sledwright.input.YamlReader;
 
 /** Keys of a request that the command line sets, as {@code path=value}; whatever is wrong with one is reported as of that argument. */
@@ -15,7 +21,18 @@ final class Overrides {
 
     static final String OPTION = "--set ";
 
-    private Overrides() {
+    private static final String LINES = "lines";
+    /** Sections whose keys are part numbers or slots. */
+    private static final Set<String> FREE = Set.of("on_hand", "modules");
+
+    private final Value value;
+    private final Place place;
+    private final Faults faults;
+
+    private Overrides(Value value, Place place, Faults faults) {
+        this.value = value;
+        this.place = place;
+        this.faults = faults;
     }
 
     /** The request with every override in place. */
@@ -30,26 +47,103 @@ final class Overrides {
             }
             Optional<Value> value = YamlReader.value(override.substring(equals + 1), place, faults);
             if (value.isPresent()) {
-                changed = set(changed, override.substring(0, equals).strip(), value.get(), place);
+                changed = new Overrides(value.get(), place, faults).set(changed, override.substring(0, equals).strip(), false);
             }
         }
         return changed;
     }
 
-    /** A path is one key, or a section and a key of it; that key may have points of its own, as part numbers do. */
-    private static Group set(Group request, String path, Value value, Place place) {
-        int point = path.indexOf('.');
-        if (point < 0 || request.values().containsKey(path)) {
-            return request.with(path, place, value);
+    /**
+     * A path is one key, or a section and a path within it. A section whose keys are free takes the rest as one key, for part numbers may
+     * have points of their own.
+     */
+    private Group set(Group group, String path, boolean free) {
+        if (free && value instanceof Nothing) {
+            return group.without(path);
         }
-        String name = path.substring(0, point);
-        Value section = request.values().getOrDefault(name, new Nothing(place));
+        if (free || path.indexOf('.') < 0 || group.values().containsKey(path)) {
+            return group.with(path, place, value);
+        }
+        String name = group.values().keySet().stream().filter(key -> path.startsWith(key + "."))
+                .max(Comparator.comparingInt(String::length)).orElse(path.substring(0, path.indexOf('.')));
+        String rest = path.substring(name.length() + 1);
+        Value section = group.values().getOrDefault(name, new Nothing(place));
         if (section instanceof Nothing) {
             section = new Group(place, Map.of(), Map.of());
         }
-        // Anything else under the section's name is the file's fault, reported where it stands.
-        return section instanceof Group group
-                ? request.with(name, request.keys().getOrDefault(name, place), group.with(path.substring(point + 1), place, value))
-                : request;
+        return group.with(name, group.keys().getOrDefault(name, place), inside(section, name, rest));
+    }
+
+    /** What stands under a name, with the rest of the path set within. */
+    private Value inside(Value section, String name, String rest) {
+        if (section instanceof Series series && name.equals(LINES)) {
+            return line(series, rest);
+        }
+        if (section instanceof Group group && name.equals(LINES)) {
+            return line(group, rest);
+        }
+        if (section instanceof Group group) {
+            return set(group, rest, FREE.contains(name));
+        }
+        faults.add(place, "%s is %s and has no keys to set".formatted(name, section.shape()));
+        return section;
+    }
+
+    /** Lines by name. A whole line may be new; what is set in a line is not, or a mistyped name would order more machines. */
+    private Group line(Group lines, String path) {
+        boolean known = lines.values().keySet().stream().anyMatch(name -> begins(path, name));
+        if (!known && (path.indexOf('.') >= 0 || value instanceof Nothing)) {
+            noSuchLine(path, "give its name", lines.values().keySet());
+            return lines;
+        }
+        return value instanceof Nothing && lines.values().containsKey(path) ? lines.without(path) : set(lines, path, false);
+    }
+
+    private void noSuchLine(String path, String right, Collection<String> names) {
+        int point = path.indexOf('.');
+        faults.add(place, "there is no such line; %s%s".formatted(right, new Nearest(names).hint(point < 0 ? path : path.substring(0, point))));
+    }
+
+    /** Lines in a list, of which one is named or numbered from 0. */
+    private Series line(Series lines, String path) {
+        int index = index(lines, path);
+        if (index < 0) {
+            noSuchLine(path, "give its name or its number from 0", lines.items().stream().flatMap(line -> name(line).stream()).toList());
+            return lines;
+        }
+        Value line = lines.items().get(index);
+        String rest = path.substring(Math.min(path.length(), word(line, index, path).length() + 1));
+        if (rest.isEmpty()) {
+            return lines.with(index, value);
+        }
+        return lines.with(index, inside(line, "lines." + word(line, index, path), rest));
+    }
+
+    private static int index(Series lines, String path) {
+        int best = -1;
+        for (int index = 0; index < lines.items().size(); index++) {
+            Optional<String> name = name(lines.items().get(index));
+            if (name.isPresent() && begins(path, name.get())
+                    && (best < 0 || name.get().length() > name(lines.items().get(best)).orElseThrow().length())) {
+                best = index;
+            }
+        }
+        for (int index = 0; best < 0 && index < lines.items().size(); index++) {
+            best = begins(path, String.valueOf(index)) ? index : best;
+        }
+        return best;
+    }
+
+    /** What the path calls a line: its name where it begins with that, else its number. */
+    private static String word(Value line, int index, String path) {
+        return name(line).filter(name -> begins(path, name)).orElse(String.valueOf(index));
+    }
+
+    private static Optional<String> name(Value line) {
+        return line instanceof Group group && group.values().get("name") instanceof Scalar scalar ? Optional.of(scalar.text()) : Optional.empty();
+    }
+
+    private static boolean begins(String path, String name) {
+        return path.equals(name) || path.startsWith(name + ".");
     }
 }

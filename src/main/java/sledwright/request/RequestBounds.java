@@ -1,5 +1,6 @@
 package sledwright.request;
 
+import sledwright.domain.OrderLine;
 import sledwright.input.Bounds;
 
 /** The sane range of every figure of a request. They are wide: what is outside was mistyped. Common practice, no source. */
@@ -30,6 +31,11 @@ public final class RequestBounds {
     public static final Bounds WORTH = Bounds.of(0, 1e9, "");
     public static final Bounds LICENCE = Bounds.of(0, 1e9, "");
     public static final Bounds ON_HAND = Bounds.of(0, 1_000_000, "units");
+
+    public static final Bounds LINES = Bounds.of(1, 10_000, "lines");
+    public static final Bounds PRIORITY = Bounds.of(OrderLine.LEAST_PRIORITY, OrderLine.MOST_PRIORITY, "");
+    public static final Bounds SUPPLIERS = Bounds.of(1, 100_000, "suppliers");
+    public static final Bounds CHARGE = Bounds.of(0, 1e9, "");
 
     public static final Bounds TRADE_IN = Bounds.of(0, 1, "of the price").not("percent", 100);
 

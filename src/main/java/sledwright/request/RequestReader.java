@@ -72,7 +72,8 @@ public final class RequestReader {
             case QUOTE -> QuoteFile.read(file, top);
             case BUILD -> BuildFile.read(file, top);
             case UPGRADE -> UpgradeFile.read(file, top);
-            case ORDER, RESTOCK -> throw new IllegalArgumentException("no reader of " + kind.label());
+            case ORDER -> OrderFile.read(file, top);
+            case RESTOCK -> throw new IllegalArgumentException("no reader of " + kind.label());
         };
     }
 

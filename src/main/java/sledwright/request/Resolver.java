@@ -2,8 +2,10 @@ package sledwright.request;
 
 import java.math.BigDecimal;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
@@ -21,6 +23,7 @@ import sledwright.input.Bounds;
 import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Nearest;
+import sledwright.input.Section.Entry;
 
 /** Finds what a request names in a catalogue; whatever is not there is a fault that names the nearest. */
 final class Resolver {
@@ -35,6 +38,26 @@ final class Resolver {
 
     Optional<Part> part(Field field) {
         return find(field, catalog::part, "part of the catalogue", catalog.parts());
+    }
+
+    /** A part that a machine can hold. */
+    Optional<Part> partOfMachine(Field field) {
+        Optional<Part> part = part(field);
+        if (part.isPresent() && catalog.isOfEnclosuresAlone(field.text())) {
+            field.fault("is a %s, which no machine holds".formatted(kind(part.get())), faults);
+            return Optional.empty();
+        }
+        return part;
+    }
+
+    /** Units by part number. */
+    Map<String, Integer> onHand(List<Entry> entries) {
+        Map<String, Integer> units = new HashMap<>();
+        for (Entry entry : entries) {
+            part(entry.key());
+            entry.value().whole(RequestBounds.ON_HAND, faults).ifPresent(count -> units.put(entry.key().text(), count));
+        }
+        return units;
     }
 
     Optional<Platform> platform(Field field) {
@@ -96,7 +119,7 @@ final class Resolver {
         field.fault("is no " + what + hint, faults);
     }
 
-    private static String kind(Part part) {
+    private String kind(Part part) {
         if (part instanceof Platform) {
             return "platform";
         }
@@ -108,6 +131,9 @@ final class Resolver {
         }
         if (part instanceof Enclosure) {
             return "sled enclosure";
+        }
+        if (catalog.isOfEnclosuresAlone(part.sku())) {
+            return "power supply of a sled enclosure";
         }
         return part instanceof CoolingKit ? "cooling kit of another platform" : "power supply of another platform";
     }

@@ -45,7 +45,7 @@ final class ExplainBenchmark {
         this.out = out;
     }
 
-    private record Question(String words, Job job, List<String> whyNot) {
+    private record Question(String words, Job.Quote job, List<String> whyNot) {
     }
 
     private record Timed(Question question, double millis, double cpuMillis) {
@@ -73,7 +73,7 @@ final class ExplainBenchmark {
         Catalog catalog = null;
         try (Stream<Path> files = Files.list(scenarios)) {
             for (Path file : files.sorted().toList()) {
-                Optional<Job> job = read(file, List.of());
+                Optional<Job.Quote> job = read(file, List.of());
                 if (job.isEmpty()) {
                     continue;
                 }
@@ -91,9 +91,9 @@ final class ExplainBenchmark {
         return questions;
     }
 
-    private static Optional<Job> read(Path file, List<String> sets) {
+    private static Optional<Job.Quote> read(Path file, List<String> sets) {
         try {
-            return Optional.of(RequestReader.read(file, sets, Optional.empty(), Set.of(Kind.QUOTE)));
+            return Optional.of((Job.Quote) RequestReader.read(file, sets, Optional.empty(), Set.of(Kind.QUOTE)));
         } catch (FaultsException another) {
             return Optional.empty();
         }

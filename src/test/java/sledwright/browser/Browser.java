@@ -107,10 +107,12 @@ public final class Browser implements CloseableResource, AutoCloseable {
     /** What hinders people with disabilities, by axe-core: a line for each rule and element. */
     @SuppressWarnings("unchecked")
     public List<String> barriers() {
-        driver.executeScript(AXE);
+        if (!(boolean) driver.executeScript("return 'axe' in window")) {
+            driver.executeScript(AXE);
+        }
         return (List<String>) driver.executeAsyncScript("""
                 const done = arguments[arguments.length - 1];
-                axe.run(document).then(found => done(found.violations.flatMap(
+                axe.run(document, { resultTypes: ['violations'] }).then(found => done(found.violations.flatMap(
                     violation => violation.nodes.map(node => violation.id + ': ' + node.target.join(' ') + ': ' + node.failureSummary))),
                     failed => done(['axe-core failed: ' + failed]));""");
     }
@@ -131,11 +133,16 @@ public final class Browser implements CloseableResource, AutoCloseable {
         return (String) driver.executeScript("return document.body.innerText");
     }
 
-    /** A picture of the whole document as PNG. */
-    public byte[] picture() {
-        Number height = (Number) driver.executeScript("return Math.ceil(document.documentElement.getBoundingClientRect().height)");
+    /**
+     * A picture of the document as PNG.
+     *
+     * @param mostHeight so many CSS pixels from its top, or all of it
+     * @param scale      pixels of the picture for one of the document
+     */
+    public byte[] picture(long mostHeight, double scale) {
+        long height = (long) driver.executeScript("return Math.ceil(document.documentElement.scrollHeight)");
         Number width = (Number) driver.executeScript("return window.innerWidth");
-        Map<String, Object> clip = Map.of("x", 0, "y", 0, "width", width, "height", height, "scale", 1);
+        Map<String, Object> clip = Map.of("x", 0, "y", 0, "width", width, "height", Math.min(height, mostHeight), "scale", scale);
         return Base64.getDecoder().decode((String) driver.executeCdpCommand("Page.captureScreenshot",
                 Map.of("format", "png", "captureBeyondViewport", true, "clip", clip)).get("data"));
     }

@@ -22,13 +22,9 @@ public final class DocumentChecks {
         assertThat(browser.loaded()).isEmpty();
         assertThat(browser.barriers()).as("barriers in the light").isEmpty();
         assertThat(browser.sidewaysScroll()).as("sideways scroll of a wide screen").isZero();
-        browser.screen(Browser.PHONE, false);
-        assertThat(browser.sidewaysScroll()).as("sideways scroll of a phone").isZero();
-        assertThat(browser.barriers()).as("barriers on a phone").isEmpty();
         browser.screen(Browser.PHONE, true);
-        assertThat(browser.barriers()).as("barriers on a dark phone").isEmpty();
-        browser.screen(Browser.DESKTOP, true);
-        assertThat(browser.barriers()).as("barriers in the dark").isEmpty();
+        assertThat(browser.sidewaysScroll()).as("sideways scroll of a phone").isZero();
+        assertThat(browser.barriers()).as("barriers on a phone in the dark").isEmpty();
     }
 
     /** Every address that the document names is mere text: nothing refers to it but names of vocabularies. */

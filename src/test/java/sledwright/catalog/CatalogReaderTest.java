@@ -65,6 +65,8 @@ class CatalogReaderTest {
         assertThat(SHOP.enclosure("REED-F4")).contains(SHOP.enclosures().iterator().next());
         assertThat(SHOP.enclosure("REED-S")).isEmpty();
         assertThat(SHOP.platforms()).filteredOn(SHOP::isSled).extracting(Platform::sku).containsExactly("REED-S");
+        assertThat(SHOP.parts()).filteredOn(part -> SHOP.isOfEnclosuresAlone(part.sku())).extracting(Part::sku)
+                .containsExactlyInAnyOrder("REED-F4", "RS-1200");
         assertThat(SHOP.withLots(Map.of()).enclosures()).containsExactlyElementsOf(SHOP.enclosures());
     }
 

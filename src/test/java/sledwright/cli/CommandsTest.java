@@ -50,7 +50,7 @@ class CommandsTest {
     void aCatalogueIsCounted() {
         Run run = Run.of("catalog", SHOP);
         assertThat(run.code()).isEqualTo(ExitCode.DONE);
-        assertThat(run.out()).startsWith("Heronfold Yard").contains("\nplatforms          14\n");
+        assertThat(run.out()).startsWith("Heronfold Yard").contains("\nplatforms           14\nsled enclosures      3\n");
         assertThat(Run.of("catalog", "--catalog", SHOP)).isEqualTo(run);
         assertThat(Schemas.faults("catalog-result", Run.of("catalog", SHOP, "--format", "json").out())).isEmpty();
     }
@@ -142,6 +142,9 @@ class CommandsTest {
         Run run = Run.of("quote", "scenarios/render-node.yaml", "--why-not", "NV4R32-24-24X");
         assertThat(run.code()).isEqualTo(ExitCode.USAGE);
         assertThat(run.err()).contains("--why-not NV4R32-24-24X is no part of the catalogue, did you mean NV4R32-24-24?");
+        Run housed = Run.of("quote", "scenarios/render-node.yaml", "--why-not", "FINCH-PS-1400");
+        assertThat(housed.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(housed.err()).contains("--why-not FINCH-PS-1400 is of sled enclosures; no machine holds it");
     }
 
     @Test

@@ -11,6 +11,8 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import sledwright.domain.Build;
 import sledwright.domain.CoolingKit;
+import sledwright.domain.Enclosure;
+import sledwright.domain.FilledEnclosure;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryMode;
@@ -322,6 +324,31 @@ final class Reading {
         }
         if (limits.powerW().isPresent() && loadW > limits.powerW().getAsDouble() + 1e-7) {
             broken.add("power-limit");
+        }
+        return broken;
+    }
+
+    /** The identifiers of the rules that an enclosure and its sleds break. */
+    static SortedSet<String> enclosure(FilledEnclosure filled, Limits limits, Map<String, Double> factors) {
+        SortedSet<String> broken = new TreeSet<>();
+        Enclosure enclosure = filled.enclosure();
+        int bays = enclosure.bays();
+        double watts = enclosure.baseW();
+        for (Build sled : filled.sleds()) {
+            bays--;
+            watts += NaiveFigures.of(sled, Request.named("sled"), factors).loadW();
+            if (bays < 0 || !enclosure.takes().contains(sled.platform().sku())) {
+                broken.add("enclosure-bays");
+            }
+        }
+        Supply supply = filled.supply();
+        double one = limits.mainsV().isPresent() && limits.mainsV().getAsDouble() < 180 ? supply.lowLineWatts() : supply.watts();
+        double delivered = 0;
+        for (int running = supply.redundant(); running < supply.count(); running++) {
+            delivered += one;
+        }
+        if (one == 0 || watts - 1e-7 > delivered || enclosure.budgetW() != 0 && watts - 1e-7 > enclosure.budgetW()) {
+            broken.add("enclosure-power");
         }
         return broken;
     }

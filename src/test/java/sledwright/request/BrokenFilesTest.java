@@ -44,6 +44,17 @@ class BrokenFilesTest {
             modules: { 2A1: M16, 1A1: M16 }
             """;
 
+    private static final String ORDER = """
+            kind: order
+            suppliers_max: 3
+            delivery_charge: 12.50
+            ship_by: 2025-04-07
+            on_hand: { REED-F4: 1, M16: 8 }
+            lines:
+              - { name: web, machines: 6, platforms: [REED-S], limit: { lead_days: 14 }, priority: 5, uniform: true }
+              - { machines: 2, require: { cores: 20 }, objective: best-value, worth: { core: 12 } }
+            """;
+
     @TempDir
     Path work;
 
@@ -52,6 +63,7 @@ class BrokenFilesTest {
         copyShop();
         Path quote = Files.writeString(work.resolve("quote.yaml"), REQUEST);
         Path build = Files.writeString(work.resolve("build.yaml"), BUILD);
+        Path order = Files.writeString(work.resolve("order.yaml"), ORDER);
         List<Path> files;
         try (Stream<Path> found = Files.walk(work)) {
             files = found.filter(Files::isRegularFile).sorted().toList();
@@ -62,7 +74,7 @@ class BrokenFilesTest {
             Path file = files.get(random.nextInt(files.size()));
             byte[] sound = Files.readAllBytes(file);
             Files.write(file, broken(sound, random));
-            refused += refused(file.equals(build) ? build : quote, seed, file) ? 1 : 0;
+            refused += refused(file.equals(build) || file.equals(order) ? file : quote, seed, file) ? 1 : 0;
             Files.write(file, sound);
         }
         assertThat(refused).as("files that were refused").isBetween(ROUNDS / 4, ROUNDS - 1);

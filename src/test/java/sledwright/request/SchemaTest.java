@@ -15,6 +15,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -78,6 +80,8 @@ class SchemaTest {
             "quote, request-keys/request.yaml", "quote, request-shapes/request.yaml", "quote, request-no-kind/request.yaml",
             "quote, request-unknown-kind/request.yaml", "quote, request-kind-later/request.yaml", "quote, request-and-shop/request.yaml",
             "build, build-missing/request.yaml", "build, build-names/request.yaml", "build, build-supply/request.yaml",
+            "order, order-keys/request.yaml", "order, order-lines/request.yaml", "order, order-empty/request.yaml",
+            "order, order-no-lines/request.yaml", "order, order-shapes/request.yaml",
             "upgrade, upgrade-keys/request.yaml", "upgrade, upgrade-no-build/request.yaml"})
     void whatTheReadersRefuseFails(String schema, String file) throws IOException {
         assertThat(errors(schema, Path.of("src/test/resources/faults").resolve(file))).isNotEmpty();
@@ -144,7 +148,38 @@ class SchemaTest {
         assertRanges("upgrade", Map.of("/properties/trade_in", RequestBounds.TRADE_IN,
                 "/properties/build/properties/processors", RequestBounds.PROCESSORS,
                 "/properties/build/properties/supply_count", RequestBounds.SUPPLY_COUNT));
+        assertRanges("order", Map.of("/properties/suppliers_max", RequestBounds.SUPPLIERS, "/properties/delivery_charge", RequestBounds.CHARGE,
+                "/properties/module_part_charge", RequestBounds.CHARGE, "/properties/on_hand/additionalProperties", RequestBounds.ON_HAND,
+                "/$defs/line/properties/priority", RequestBounds.PRIORITY));
         assertRanges("build", Map.of("/properties/processors", RequestBounds.PROCESSORS, "/properties/supply_count", RequestBounds.SUPPLY_COUNT));
+    }
+
+    /** A line has the keys of a quote, with their ranges, but for those that concern one answer or the whole order. */
+    @Test
+    void aLineOfAnOrderIsAQuote() throws IOException {
+        JsonNode quote = schema("quote").at("/properties");
+        JsonNode line = schema("order").at("/$defs/line/properties");
+        Set<String> keys = new TreeSet<>(names(quote));
+        keys.removeAll(Set.of("kind", "catalog", "customer", "alternatives", "step", "on_hand"));
+        keys.addAll(Set.of("priority", "uniform"));
+        assertThat(names(line)).isEqualTo(keys);
+        for (String same : Set.of("platforms", "require", "limit", "worth", "licence", "forbid", "use")) {
+            assertThat(line.get(same)).as(same).isEqualTo(quote.get(same));
+        }
+        assertThat(line.at("/machines/maximum")).isEqualTo(quote.at("/machines/maximum"));
+        JsonNode lines = schema("order").at("/properties/lines/oneOf");
+        assertThat(lines.at("/0/maxItems").decimalValue()).isEqualByComparingTo(RequestBounds.LINES.max());
+        assertThat(lines.at("/1/maxProperties").decimalValue()).isEqualByComparingTo(RequestBounds.LINES.max());
+    }
+
+    private static Set<String> names(JsonNode properties) {
+        Set<String> names = new TreeSet<>();
+        properties.fieldNames().forEachRemaining(names::add);
+        return names;
+    }
+
+    private static JsonNode schema(String name) throws IOException {
+        return new ObjectMapper().readTree(SCHEMAS.resolve(name + ".schema.json").toFile());
     }
 
     private static void assertRanges(String schema, Map<String, Bounds> ranges) throws IOException {

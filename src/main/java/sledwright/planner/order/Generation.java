@@ -1,0 +1,161 @@
+package sledwright.planner.order;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import sledwright.generator.Deadline;
+
+/**
+ * Column generation: the master prices the parts, the exact search answers with the best machines at these prices, and so on until
+ * no better ones exist. Every round also gives a bound, whether or not it is the last.
+ */
+final class Generation {
+
+    /** How far the prices stay with those of the best bound so far; the master's own swing. */
+    private static final double HELD = 0.6;
+
+    /** Columns beyond so many are dropped again when they promise nothing. */
+    private static final int MANY = 400;
+
+    private static final double CLOSE = 1e-7;
+
+    private final Market market;
+    private final Pricer pricer;
+    private final Master master;
+    private final LowerBound lower;
+    private final boolean free;
+    private final Map<Column.Key, Column> columns = new LinkedHashMap<>();
+    private Prices center;
+    private long bound = Long.MIN_VALUE;
+    private Master.Mix mix;
+    private boolean finished;
+
+    Generation(Market market, Pricer pricer, boolean[] open, long[] penalty, boolean free) {
+        this.market = market;
+        this.pricer = pricer;
+        this.free = free;
+        master = new Master(market, open, penalty, free);
+        lower = new LowerBound(market, penalty, free);
+    }
+
+    /** The column that is known by its parts, this one where there is none yet. */
+    Column add(Column column) {
+        return columns.computeIfAbsent(column.key(), key -> column);
+    }
+
+    List<Column> columns() {
+        return List.copyOf(columns.values());
+    }
+
+    /** No order takes less, scaled. */
+    long bound() {
+        return bound;
+    }
+
+    /** The last mix of columns; null before the first round. */
+    Master.Mix mix() {
+        return mix;
+    }
+
+    /** The prices of the best bound. */
+    Prices prices() {
+        return center;
+    }
+
+    /** Whether the bound is as good as this relaxation gives. */
+    boolean isFinished() {
+        return finished;
+    }
+
+    /** Runs until nothing is left or the deadline comes, telling of each better bound. */
+    void run(Deadline deadline, Consumer<Long> better) {
+        while (!finished && !deadline.isOver()) {
+            round(deadline);
+            better.accept(bound);
+        }
+    }
+
+    private void round(Deadline deadline) {
+        mix = master.solve(columns());
+        Prices own = lower.kept(defaulted(mix.prices()));
+        boolean added = center != null && look(lower.kept(own.towards(center, HELD)), deadline);
+        if (!added && !deadline.isOver()) {
+            added = look(own, deadline);
+        }
+        double gap = mix.cost() - Scale.minor(bound);
+        finished = !deadline.isOver() && (!added || gap <= CLOSE * Math.abs(mix.cost()));
+        tidy();
+    }
+
+    /** Asks the search at some prices; whether it found a column that the master lacks and gains by. */
+    private boolean look(Prices prices, Deadline deadline) {
+        int lines = market.lines().size();
+        long[] one = new long[lines];
+        long[] all = new long[lines];
+        boolean added = false;
+        for (int line = 0; line < lines; line++) {
+            int machines = market.line(line).machines();
+            boolean uniform = market.line(line).uniform() && machines > 1;
+            Pricer.Best best = pricer.best(line, 1, prices, deadline);
+            one[line] = best.least();
+            all[line] = Long.MAX_VALUE / 4;
+            if (market.line(line).uniform()) {
+                best = uniform ? pricer.best(line, machines, prices, deadline) : best;
+                all[line] = Math.min(all[line], best.least());
+            }
+            if (best.column() != null) {
+                added |= columns.putIfAbsent(best.column().key(), best.column()) == null;
+            }
+        }
+        long found = lower.at(prices, one, all);
+        if (found > bound) {
+            bound = found;
+            center = prices;
+        }
+        center = center == null ? prices : center;
+        return added;
+    }
+
+    /** What the master has not met is worth what it costs at least, so that the search does not take it for a gift. */
+    private Prices defaulted(Prices prices) {
+        long[][] parts = new long[prices.part().length][];
+        for (int pool = 0; pool < parts.length; pool++) {
+            parts[pool] = prices.part()[pool].clone();
+            for (int part = 0; part < market.parts() && !free; part++) {
+                int asked = pool;
+                long cheapest = market.sources(part).stream().filter(source -> source.pools()[asked])
+                        .flatMap(source -> source.steps().stream()).mapToLong(Source.Step::price).min().orElse(0);
+                // The lots of a part that the master has met set its worth at its cheapest or above.
+                parts[pool][part] = Math.max(parts[pool][part], cheapest);
+            }
+        }
+        long[] bay = prices.bay().clone();
+        for (Bay some : market.bays()) {
+            if (bay[some.id()] == 0 && prices.watt()[some.id()] == 0) {
+                bay[some.id()] = Long.MAX_VALUE / 4;
+            }
+        }
+        return new Prices(parts, bay, prices.watt());
+    }
+
+    private void tidy() {
+        if (columns.size() > MANY) {
+            long[] reduced = columns.values().stream().mapToLong(this::reduced).sorted().toArray();
+            long most = reduced[MANY / 2];
+            columns.values().removeIf(column -> reduced(column) > most && !mix.columns().containsKey(column));
+        }
+    }
+
+    /** What a column takes beyond what its machines are worth to the master, scaled. */
+    long reduced(Column column) {
+        return mix.prices() == null ? 0 : center.of(column, market.poolOf(column.line())) - Math.round(mix.filling()[column.line()] * column.machines());
+    }
+
+    @Override
+    public String toString() {
+        return "%d columns, bound %s, mix %s".formatted(columns.size(), bound, mix == null ? "" : Arrays.toString(mix.filling()));
+    }
+}

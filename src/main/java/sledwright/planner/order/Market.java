@@ -1,0 +1,200 @@
+package sledwright.planner.order;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import sledwright.domain.Board;
+import sledwright.domain.Catalog;
+import sledwright.domain.Enclosure;
+import sledwright.domain.Limits;
+import sledwright.domain.Lot;
+import sledwright.domain.OrderLine;
+import sledwright.domain.OrderRequest;
+import sledwright.domain.Part;
+import sledwright.domain.Platform;
+import sledwright.domain.Supply;
+import sledwright.rules.enclosure.EnclosurePower;
+
+/** What an order draws on: the lots that its lines accept, by part, and the enclosures that its sleds may stand in. */
+final class Market {
+
+    private final Catalog catalog;
+    private final OrderRequest order;
+    private final List<String> skus = new ArrayList<>();
+    private final Map<String, Integer> index = new HashMap<>();
+    private final List<Pool> pools;
+    private final List<List<Source>> byPart = new ArrayList<>();
+    private final List<String> suppliers = new ArrayList<>();
+    private final List<Bay> bays = new ArrayList<>();
+
+    /** @param offered which lots are drawn on at all */
+    Market(Catalog catalog, OrderRequest order, Predicate<Lot> offered) {
+        this.catalog = catalog;
+        this.order = order;
+        pools = order.lines().stream().map(line -> Pool.of(line.request().limit())).distinct().toList();
+        Map<String, Integer> useful = useful();
+        Map<String, Integer> supplierIndex = new LinkedHashMap<>();
+        for (Part part : catalog.parts()) {
+            index.put(part.sku(), skus.size());
+            skus.add(part.sku());
+            List<Source> sources = new ArrayList<>();
+            for (Lot lot : lots(part.sku())) {
+                boolean[] accepted = new boolean[pools.size()];
+                boolean any = false;
+                for (int pool = 0; pool < accepted.length; pool++) {
+                    accepted[pool] = pools.get(pool).accepts(lot);
+                    any |= accepted[pool];
+                }
+                if (any && offered.test(lot)) {
+                    int supplier = lot.onHand() ? -1 : supplierIndex.computeIfAbsent(named(lot), name -> supplierIndex.size());
+                    Source source = Source.of(lot, skus.size() - 1, accepted, supplier, useful.getOrDefault(part.sku(), 0));
+                    if (!source.steps().isEmpty()) {
+                        sources.add(source);
+                    }
+                }
+            }
+            byPart.add(sources);
+        }
+        suppliers.addAll(supplierIndex.keySet());
+        addBays();
+    }
+
+    /** A shop's people spell a supplier now this way, now that. */
+    private static String named(Lot lot) {
+        return lot.supplier().strip().toLowerCase(Locale.ROOT);
+    }
+
+    private List<Lot> lots(String sku) {
+        List<Lot> lots = new ArrayList<>();
+        int own = order.onHand().getOrDefault(sku, 0);
+        if (own > 0) {
+            lots.add(Lot.onHand(sku, own));
+        }
+        lots.addAll(catalog.lots(sku));
+        return lots;
+    }
+
+    /** Units of each part that no order of so many machines goes beyond. */
+    private Map<String, Integer> useful() {
+        int machines = order.machines();
+        Map<String, Integer> useful = new HashMap<>();
+        int mostSockets = 0;
+        int mostSlots = 0;
+        for (Platform platform : catalog.platforms()) {
+            Board board = platform.board();
+            mostSockets = Math.max(mostSockets, board.sockets());
+            mostSlots = Math.max(mostSlots, board.sockets() * board.channels() * board.slotsPerChannel());
+            useful.put(platform.sku(), machines);
+            platform.cooling().forEach(kit -> useful.merge(kit.sku(), times(machines, board.sockets()), Math::max));
+            platform.power().supplies().forEach(supply -> useful.merge(supply.sku(), times(machines, supply.count()), Math::max));
+        }
+        for (Enclosure enclosure : catalog.enclosures()) {
+            useful.put(enclosure.sku(), machines);
+            enclosure.supplies().forEach(supply -> useful.merge(supply.sku(), times(machines, supply.count()), Integer::sum));
+        }
+        int sockets = mostSockets;
+        int slots = mostSlots;
+        catalog.processors().forEach(processor -> useful.put(processor.sku(), times(machines, sockets)));
+        catalog.modules().forEach(module -> useful.put(module.sku(), times(machines, slots)));
+        return useful;
+    }
+
+    private static int times(int machines, int each) {
+        return (int) Math.min(Integer.MAX_VALUE / 4, (long) machines * each);
+    }
+
+    private void addBays() {
+        List<Boolean> lowLine = order.lines().stream().map(line -> line.request().limit().lowLine()).distinct().toList();
+        for (Enclosure enclosure : catalog.enclosures()) {
+            for (Supply supply : enclosure.supplies()) {
+                for (boolean low : lowLine) {
+                    Limits site = order.lines().stream().map(line -> line.request().limit()).filter(limit -> limit.lowLine() == low).findFirst().orElseThrow();
+                    double capacityW = EnclosurePower.capacityW(enclosure, supply, site);
+                    for (int pool = 0; pool < pools.size() && capacityW > 0; pool++) {
+                        long capacity = Math.round(Math.min(capacityW, 1e9) * Bay.MICRO);
+                        bays.add(new Bay(bays.size(), enclosure, supply, pool, site, capacity));
+                    }
+                }
+            }
+        }
+    }
+
+    Catalog catalog() {
+        return catalog;
+    }
+
+    OrderRequest order() {
+        return order;
+    }
+
+    List<OrderLine> lines() {
+        return order.lines();
+    }
+
+    OrderLine line(int line) {
+        return order.lines().get(line);
+    }
+
+    int parts() {
+        return skus.size();
+    }
+
+    String sku(int part) {
+        return skus.get(part);
+    }
+
+    /** Sku -> index of the part. */
+    Map<String, Integer> index() {
+        return index;
+    }
+
+    List<Pool> pools() {
+        return pools;
+    }
+
+    int poolOf(int line) {
+        return pools.indexOf(Pool.of(line(line).request().limit()));
+    }
+
+    /** The lots of a part. */
+    List<Source> sources(int part) {
+        return byPart.get(part);
+    }
+
+    /** Units of a part that a pool's lines may draw. */
+    int available(int part, int pool) {
+        return (int) Math.min(Integer.MAX_VALUE / 4, byPart.get(part).stream().filter(source -> source.pools()[pool]).mapToLong(Source::most).sum());
+    }
+
+    /** A supplier's name as its lots spell it most often. */
+    String spelled(int supplier) {
+        Map<String, Long> spellings = byPart.stream().flatMap(List::stream).filter(source -> source.supplier() == supplier)
+                .collect(Collectors.groupingBy(source -> source.lot().supplier(), TreeMap::new, Collectors.counting()));
+        return spellings.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey();
+    }
+
+    /** Those who deliver. */
+    List<String> suppliers() {
+        return suppliers;
+    }
+
+    List<Bay> bays() {
+        return bays;
+    }
+
+    /** Whether machines of a line may stand in an enclosure: it runs on the line's mains and its parts suit the line. */
+    boolean suits(Bay bay, int line) {
+        Limits limit = line(line).request().limit();
+        if (bay.site().lowLine() != limit.lowLine()) {
+            return false;
+        }
+        int own = poolOf(line);
+        return bay.pool() == own || byPart.stream().flatMap(List::stream).allMatch(source -> source.pools()[own] || !source.pools()[bay.pool()]);
+    }
+}

@@ -1,0 +1,55 @@
+package sledwright.planner.order;
+
+import java.util.ArrayList;
+import java.util.List;
+import sledwright.domain.Build;
+import sledwright.domain.Catalog;
+import sledwright.domain.FilledEnclosure;
+import sledwright.domain.Pick;
+import sledwright.planner.Judge;
+import sledwright.planner.order.OrderOutcome.Fill;
+import sledwright.planner.order.OrderOutcome.LineFill;
+import sledwright.rules.Housing;
+import sledwright.rules.Order;
+import sledwright.rules.Rulebook;
+import sledwright.rules.Violation;
+
+/** Holds a filled order against the rulebook: every machine and line, the stock over all lines, and the enclosures. */
+final class OrderJudge {
+
+    private final Catalog catalog;
+    private final Judge judge = new Judge();
+
+    OrderJudge(Catalog catalog) {
+        this.catalog = catalog;
+    }
+
+    List<Violation> judge(OrderOutcome outcome) {
+        List<Violation> broken = new ArrayList<>();
+        List<Order> orders = new ArrayList<>();
+        for (LineFill line : outcome.lines()) {
+            if (line.delivered() > 0) {
+                List<Build> machines = new ArrayList<>();
+                List<Pick> picks = new ArrayList<>();
+                for (Fill fill : line.fills()) {
+                    fill.picks().forEach(some -> {
+                        machines.add(fill.build());
+                        picks.addAll(some);
+                    });
+                }
+                orders.add(Order.of(machines, picks, line.line().request().withMachines(line.delivered()).withOnHand(outcome.order().onHand()), catalog));
+            }
+        }
+        broken.addAll(judge.judgeTogether(orders));
+        for (FilledEnclosure filled : outcome.enclosures()) {
+            broken.addAll(Rulebook.judge(new Housing(filled, site(outcome, filled))));
+        }
+        return broken;
+    }
+
+    /** The site of an enclosure is that of the lines whose sleds it houses. */
+    private static sledwright.domain.Limits site(OrderOutcome outcome, FilledEnclosure filled) {
+        return outcome.lines().stream().filter(line -> line.fills().stream().anyMatch(fill -> filled.sleds().contains(fill.build())))
+                .findFirst().orElseThrow().line().request().limit();
+    }
+}

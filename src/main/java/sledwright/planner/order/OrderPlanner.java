@@ -1,0 +1,106 @@
+package sledwright.planner.order;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import sledwright.domain.Catalog;
+import sledwright.domain.FilledEnclosure;
+import sledwright.domain.OrderRequest;
+import sledwright.domain.Pick;
+import sledwright.generator.Deadline;
+import sledwright.generator.Search;
+import sledwright.planner.DefectException;
+import sledwright.planner.order.OrderOutcome.LineFill;
+import sledwright.planner.order.OrderOutcome.Price;
+import sledwright.planner.order.OrderOutcome.Scarce;
+import sledwright.planner.order.OrderOutcome.Shortages;
+import sledwright.rules.Violation;
+
+/** Fills orders of several lines from one stock, and lets none pass that breaks a rule. */
+public final class OrderPlanner {
+
+    private final Catalog catalog;
+    private final Search search;
+    private final long seed;
+
+    /** A planner that decides the same way whenever the seed is the same and time does not run out. */
+    public OrderPlanner(Catalog catalog, long seed) {
+        this.catalog = catalog;
+        this.seed = seed;
+        search = new Search(catalog);
+    }
+
+    /**
+     * The cheapest way to fill an order, as far as it was found until the deadline, and what no order goes below.
+     *
+     * @param progress is told of each better order and bound
+     * @throws DefectException when what was found breaks a rule or is not priced as it was counted
+     */
+    public OrderOutcome plan(OrderRequest order, Deadline deadline, Consumer<OrderProgress> progress) {
+        long start = System.nanoTime();
+        OrderSolver solver = new OrderSolver(catalog, order, lot -> true, search, seed, deadline, now -> progress.accept(new OrderProgress(
+                (System.nanoTime() - start) / 1e9, Scale.minor(now.cost()), now.bound() == Long.MIN_VALUE ? Double.NaN : Scale.minor(now.bound()), now.missing())));
+        Tally tally = solver.solve();
+        Assembly assembly = new Assembly(tally);
+        List<LineFill> lines = assembly.lines();
+        List<FilledEnclosure> enclosures = assembly.enclosures();
+        List<Pick> picks = assembly.picks();
+        Set<Integer> suppliers = solver.suppliers().used(tally);
+        Price price = assembly.price(lines, suppliers.size());
+        boolean whole = tally.missing() == 0;
+        OrderStatus status = whole ? solver.isProved() ? OrderStatus.PROVED : OrderStatus.BEST_FOUND
+                : tally.counts().isEmpty() ? OrderStatus.IMPOSSIBLE : OrderStatus.SHORT;
+        double best = Scale.minor(tally.ofDelivered()) + order.deliveryCharge() * (order.deliveryCharge() > 0 ? suppliers.size() : 0);
+        double bound = !whole || solver.generation().bound() == Long.MIN_VALUE ? Double.NaN
+                : solver.isProved() ? best : Scale.minor(solver.generation().bound());
+        OrderOutcome outcome = new OrderOutcome(order, catalog, status, best, bound, price, lines, enclosures, picks, names(solver, suppliers),
+                whole ? scarce(solver) : List.of(), whole ? Shortages.NONE : new Lacking(catalog, order, search, seed, deadline).of(tally));
+        require(outcome, tally);
+        return outcome;
+    }
+
+    /** Suppliers as most of their lots spell them. */
+    private static Set<String> names(OrderSolver solver, Set<Integer> suppliers) {
+        return suppliers.stream().map(supplier -> solver.market().spelled(supplier)).collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** Parts whose every lot the master takes up, by what it would give for one more. */
+    private static List<Scarce> scarce(OrderSolver solver) {
+        Market market = solver.market();
+        Optional<Prices> prices = Optional.ofNullable(solver.generation().mix()).map(Master.Mix::prices);
+        List<Scarce> scarce = new ArrayList<>();
+        for (int part = 0; part < market.parts() && prices.isPresent(); part++) {
+            long saves = 0;
+            for (int pool = 0; pool < market.pools().size(); pool++) {
+                int asked = pool;
+                long last = market.sources(part).stream().filter(source -> source.pools()[asked])
+                        .mapToLong(source -> source.steps().get(0).price()).max().orElse(Long.MAX_VALUE);
+                saves = Math.max(saves, prices.get().part()[pool][part] - last);
+            }
+            if (saves > Scale.ONE / 2) {
+                scarce.add(new Scarce(market.sku(part), Math.round(Scale.minor(saves))));
+            }
+        }
+        scarce.sort(Comparator.comparingLong(Scarce::saves).reversed().thenComparing(Scarce::sku));
+        return scarce;
+    }
+
+    private void require(OrderOutcome outcome, Tally tally) {
+        List<Violation> broken = new OrderJudge(catalog).judge(outcome);
+        if (!broken.isEmpty()) {
+            throw new DefectException("An order that was found breaks the rules:\n" + broken.stream()
+                    .map(one -> "  %s %s: %s".formatted(one.rule(), one.where(), one.message())).collect(Collectors.joining("\n")));
+        }
+        boolean plain = outcome.order().modulePartCharge() == 0
+                && outcome.order().lines().stream().allMatch(line -> line.request().objective() == sledwright.domain.Objective.CHEAPEST);
+        if (plain && outcome.price().total() != Math.round(outcome.best())) {
+            throw new DefectException("An order of %d minor units was counted as %s.".formatted(outcome.price().total(), outcome.best()));
+        }
+    }
+}

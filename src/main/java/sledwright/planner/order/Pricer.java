@@ -1,0 +1,150 @@
+package sledwright.planner.order;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import java.util.Set;
+import sledwright.domain.Build;
+import sledwright.domain.Catalog;
+import sledwright.domain.Condition;
+import sledwright.domain.Labour;
+import sledwright.domain.Licence;
+import sledwright.domain.Limits;
+import sledwright.domain.Lot;
+import sledwright.domain.Lot.PriceBreak;
+import sledwright.domain.MemoryModule;
+import sledwright.domain.Objective;
+import sledwright.domain.OrderLine;
+import sledwright.domain.Part;
+import sledwright.domain.Platform;
+import sledwright.domain.Processor;
+import sledwright.domain.Request;
+import sledwright.domain.Worth;
+import sledwright.generator.Deadline;
+import sledwright.generator.Findings;
+import sledwright.generator.Search;
+import sledwright.generator.Status;
+import sledwright.metrics.Figures;
+import sledwright.metrics.OrderPrice;
+import sledwright.metrics.SurplusWorth;
+
+/** Finds the best machines of a line at given prices of parts, by the exact search. */
+final class Pricer {
+
+    private final Market market;
+    private final Variants variants;
+    private final Search search;
+
+    Pricer(Market market, Search search) {
+        this.market = market;
+        this.search = search;
+        variants = new Variants(market);
+    }
+
+    /**
+     * The best way to build machines of a line.
+     *
+     * @param column what was found; null: no machine can be built
+     * @param least  no such machines take less at the prices, scaled; {@link Long#MAX_VALUE} where there are none at all
+     */
+    record Best(Column column, long least) {
+    }
+
+    /** Machines of a line at the worth of units; the stock limits what one of them takes, not what all take together. */
+    Best best(int line, int machines, Prices prices, Deadline deadline) {
+        int pool = market.poolOf(line);
+        return best(line, machines, (variant) -> {
+            Map<String, List<Lot>> lots = new HashMap<>();
+            for (int part = 0; part < market.parts(); part++) {
+                int available = market.available(part, pool);
+                if (available > 0) {
+                    lots.put(market.sku(part), List.of(lot(market.sku(part), available, prices.part()[pool][part] + extra(part, variant.bay(), prices))));
+                }
+            }
+            return lots;
+        }, deadline);
+    }
+
+    /** What a part takes of its enclosure, rounded down. */
+    private long extra(int part, Bay bay, Prices prices) {
+        if (bay == null) {
+            return 0;
+        }
+        double watt = prices.watt()[bay.id()];
+        Part known = market.catalog().part(market.sku(part)).orElseThrow();
+        if (known instanceof Platform platform) {
+            return prices.bay()[bay.id()] + (long) Math.floor(watt * platform.power().baseW());
+        }
+        double watts = known instanceof Processor processor ? processor.tdpW() : known instanceof MemoryModule module ? module.powerW() : 0;
+        return (long) Math.floor(watt * watts);
+    }
+
+    /** What stands for a part's lots where only its worth counts. */
+    static Lot lot(String sku, int available, long price) {
+        return new Lot(sku, "any", "any", Condition.NEW, available, 0, List.of(new PriceBreak(1, price, OptionalLong.empty())), false);
+    }
+
+    /** The lots to search on, by sku, for machines that stand in some way. */
+    interface Offers {
+        Map<String, List<Lot>> lots(Variants.Variant variant);
+    }
+
+    /** The best over all ways to stand, on scaled offers. */
+    Best best(int line, int machines, Offers offers, Deadline deadline) {
+        OrderLine asked = market.line(line);
+        Catalog shop = market.catalog();
+        Labour labour = new Labour(shop.labour().perMachine() * Scale.ONE, shop.labour().perModule() * Scale.ONE);
+        Column found = null;
+        double best = Double.POSITIVE_INFINITY;
+        double least = Double.POSITIVE_INFINITY;
+        for (Variants.Variant variant : variants.of(line)) {
+            Request request = scaled(asked.request(), machines, variant.platforms());
+            Findings findings = search.on(shop.with(offers.lots(variant), labour)).run(request, deadline);
+            if (findings.status() != Status.IMPOSSIBLE) {
+                least = Math.min(least, findings.bound());
+            }
+            if (!findings.ranked().isEmpty() && findings.best() < best) {
+                best = findings.best();
+                found = column(line, findings.ranked().get(0).machines(), variant.bay());
+            }
+        }
+        return new Best(found, least == Double.POSITIVE_INFINITY ? Long.MAX_VALUE : (long) Math.floor(least));
+    }
+
+    /** The request with money scaled and whatever the offers have settled left open. */
+    private static Request scaled(Request request, int machines, Set<String> platforms) {
+        Limits limit = request.limit();
+        Limits open = new Limits(OptionalLong.empty(), limit.powerW(), OptionalInt.empty(), limit.inletC(), limit.altitudeM(), limit.mainsV(), Set.of());
+        Worth worth = request.worth();
+        Licence licence = request.licence();
+        return new Request(request.name(), machines, platforms, request.require(), open, request.objective(),
+                new Worth(worth.core() * Scale.ONE, worth.gb() * Scale.ONE, worth.gbs() * Scale.ONE, worth.throughput() * Scale.ONE),
+                new Licence(licence.perCore() * Scale.ONE, licence.perProcessor() * Scale.ONE), 1, request.step(), request.forbid(), request.use(), Map.of());
+    }
+
+    Column column(int line, List<Build> builds, Bay bay) {
+        Request request = market.line(line).request().withMachines(1);
+        OrderPrice beside = OrderPrice.of(builds, List.of(), market.catalog().labour(), request.licence());
+        long own = beside.total() * Scale.ONE;
+        for (Build build : builds) {
+            own += market.order().modulePartCharge() * Scale.ONE * (moduleParts(build) - 1) - Scale.of(worth(build, request));
+        }
+        return new Column(line, builds, bay, own, market.index());
+    }
+
+    private static long moduleParts(Build build) {
+        return build.modules().values().stream().map(MemoryModule::sku).distinct().count();
+    }
+
+    /** What a machine is worth beyond what is asked, minor units. */
+    private double worth(Build build, Request request) {
+        if (request.objective() != Objective.BEST_VALUE) {
+            return 0;
+        }
+        Figures figures = Figures.of(build, request, market.catalog().throughputFactors());
+        return SurplusWorth.of(request, build.cores(), figures.usableGb(), figures.bandwidthGbs(), figures.throughput());
+    }
+
+}

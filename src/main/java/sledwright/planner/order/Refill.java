@@ -1,0 +1,46 @@
+package sledwright.planner.order;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import sledwright.generator.Deadline;
+import sledwright.planner.order.Tally.Step;
+
+/** Takes some machines apart and puts others together from what is then on the shelf, and keeps what is cheaper. */
+final class Refill {
+
+    private static final int MOST_TAKEN_APART = 4;
+
+    private final Filler filler;
+    private final Generation columns;
+    private final Random random;
+
+    Refill(Filler filler, Generation columns, long seed) {
+        this.filler = filler;
+        this.columns = columns;
+        random = new Random(seed);
+    }
+
+    /** One try; the better of the order and what became of it. */
+    Tally step(Tally tally, Deadline deadline) {
+        Tally tried = tally.copy(tally.draws());
+        List<Column> used = new ArrayList<>(tried.counts().keySet());
+        if (used.isEmpty()) {
+            return tally;
+        }
+        List<Integer> lines = new ArrayList<>();
+        for (int i = 1 + random.nextInt(MOST_TAKEN_APART); i > 0; i--) {
+            Column out = used.get(random.nextInt(used.size()));
+            if (tried.count(out) > 0) {
+                tried.change(List.of(new Step(out, -1)));
+                lines.add(out.line());
+            }
+        }
+        IntStream.range(0, tally.market().lines().size()).filter(line -> tally.missing(line) > 0).forEach(lines::add);
+        java.util.Collections.shuffle(lines, random);
+        filler.fill(tried, lines.stream().distinct().toList(), deadline);
+        Exchange.improve(tried, columns.columns(), deadline);
+        return tried.cost() < tally.cost() ? tried : tally;
+    }
+}

@@ -1,0 +1,52 @@
+package sledwright.planner.order;
+
+import java.util.ArrayList;
+import java.util.List;
+import sledwright.domain.Lot;
+
+/**
+ * A lot that an order may draw on.
+ *
+ * @param part     index of its part
+ * @param pools    for each pool whether its lines accept the lot
+ * @param supplier index of who delivers it; -1 for the customer's own
+ * @param most     units that the order could use of it
+ * @param steps    its price list within that number
+ */
+record Source(Lot lot, int part, boolean[] pools, int supplier, int most, List<Step> steps) {
+
+    /**
+     * A unit price and the numbers of units that it holds for.
+     *
+     * @param price of one unit, scaled
+     */
+    record Step(int least, int most, long price) {
+    }
+
+    static Source of(Lot lot, int part, boolean[] pools, int supplier, int useful) {
+        int most = Math.min(lot.available(), useful);
+        List<Step> steps = new ArrayList<>();
+        for (int i = 0; i < lot.breaks().size(); i++) {
+            int least = Math.max(1, lot.breaks().get(i).minQuantity());
+            int until = i + 1 < lot.breaks().size() ? Math.min(most, lot.breaks().get(i + 1).minQuantity() - 1) : most;
+            if (least <= until) {
+                steps.add(new Step(least, until, lot.breaks().get(i).unitPrice() * Scale.ONE));
+            }
+        }
+        return new Source(lot, part, pools, supplier, most, List.copyOf(steps));
+    }
+
+    /** Whether every unit costs the same and any number may be taken. */
+    boolean isPlain() {
+        return steps.size() == 1 && steps.get(0).least() == 1;
+    }
+
+    /** The most that drawing on the lot can gain where a unit is worth so much, scaled; at least 0. */
+    long gain(long worth) {
+        long gain = 0;
+        for (Step step : steps) {
+            gain = Math.max(gain, (worth - step.price) * step.most);
+        }
+        return gain;
+    }
+}

@@ -1,0 +1,67 @@
+package sledwright.planner.order;
+
+import java.util.Arrays;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.UnaryOperator;
+import sledwright.domain.Pick;
+
+/** Who delivers: closes one supplier after the other where that saves its charge, or where there are too many. */
+final class Suppliers {
+
+    private final Market market;
+
+    Suppliers(Market market) {
+        this.market = market;
+    }
+
+    /** Whether it matters who delivers. */
+    boolean matter() {
+        return market.order().deliveryCharge() > 0 || market.order().suppliersMax().isPresent();
+    }
+
+    /** Those that deliver something. */
+    Set<Integer> used(Tally tally) {
+        Set<Integer> used = new TreeSet<>();
+        for (int part = 0; part < market.parts(); part++) {
+            int asked = part;
+            if (Arrays.stream(tally.need()).anyMatch(pool -> pool[asked] > 0)) {
+                tally.draws().picks(part, tally.need()).values().stream().flatMap(picks -> picks.stream()).map(Pick::lot)
+                        .forEach(lot -> market.sources(asked).stream().filter(source -> source.lot().equals(lot) && source.supplier() >= 0)
+                                .forEach(source -> used.add(source.supplier())));
+            }
+        }
+        return used;
+    }
+
+    /** The cost of an order with what its suppliers charge, scaled. */
+    long cost(Tally tally) {
+        return tally.cost() + (matter() ? used(tally).size() * market.order().deliveryCharge() * Scale.ONE : 0);
+    }
+
+    boolean tooMany(Tally tally) {
+        return market.order().suppliersMax().isPresent() && used(tally).size() > market.order().suppliersMax().getAsInt();
+    }
+
+    /** The order with fewer suppliers where that is cheaper or must be. {@code mend} fills and betters what a closed supplier leaves open. */
+    Tally settle(Tally order, UnaryOperator<Tally> mend) {
+        Tally best = order;
+        while (matter()) {
+            boolean must = tooMany(best);
+            Tally fewer = null;
+            Set<Integer> used = used(best);
+            for (int supplier : used) {
+                boolean[] open = new boolean[market.suppliers().size()];
+                used.forEach(some -> open[some] = true);
+                open[supplier] = false;
+                Tally tried = mend.apply(best.copy(new Draws(market, open)));
+                fewer = fewer == null || cost(tried) < cost(fewer) ? tried : fewer;
+            }
+            if (fewer == null || !must && cost(fewer) >= cost(best)) {
+                return best;
+            }
+            best = fewer;
+        }
+        return best;
+    }
+}

@@ -1,0 +1,48 @@
+package sledwright.planner.order;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import sledwright.domain.Platform;
+import sledwright.domain.Request;
+
+/** The ways in which machines of a line can stand: on their own feet, or as sleds in each kind of enclosure that suits. */
+final class Variants {
+
+    private final List<List<Variant>> byLine = new ArrayList<>();
+
+    /**
+     * @param bay       null: on their own feet
+     * @param platforms that stand so; at least one
+     */
+    record Variant(Bay bay, Set<String> platforms) {
+    }
+
+    Variants(Market market) {
+        for (int line = 0; line < market.lines().size(); line++) {
+            Request request = market.line(line).request();
+            Set<String> asked = market.catalog().platforms().stream().map(Platform::sku)
+                    .filter(sku -> request.platforms().isEmpty() || request.platforms().contains(sku)).collect(Collectors.toSet());
+            List<Variant> variants = new ArrayList<>();
+            add(variants, null, asked.stream().filter(sku -> market.catalog().enclosures().stream().noneMatch(any -> any.takes().contains(sku)))
+                    .collect(Collectors.toSet()));
+            for (Bay bay : market.bays()) {
+                if (market.suits(bay, line)) {
+                    add(variants, bay, asked.stream().filter(bay.enclosure().takes()::contains).collect(Collectors.toSet()));
+                }
+            }
+            byLine.add(variants);
+        }
+    }
+
+    private static void add(List<Variant> variants, Bay bay, Set<String> platforms) {
+        if (!platforms.isEmpty()) {
+            variants.add(new Variant(bay, platforms));
+        }
+    }
+
+    List<Variant> of(int line) {
+        return byLine.get(line);
+    }
+}

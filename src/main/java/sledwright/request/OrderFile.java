@@ -1,0 +1,147 @@
+package sledwright.request;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import sledwright.domain.Catalog;
+import sledwright.domain.Limits;
+import sledwright.domain.OrderLine;
+import sledwright.domain.OrderRequest;
+import sledwright.domain.Request;
+import sledwright.input.Faults;
+import sledwright.input.Field;
+import sledwright.input.Place;
+import sledwright.input.Section;
+import sledwright.input.Section.Entry;
+import sledwright.input.Section.Named;
+
+/** A file of kind {@code order}: lines that draw on one stock. */
+public final class OrderFile implements RequestFile {
+
+    /** Keys of a quote that an order has in its lines. */
+    private static final List<String> OF_LINES = List.of("platforms", "machines", "require", "limit", "objective", "worth", "licence", "forbid",
+            "use", "priority", "uniform");
+
+    private record LineDraft(Draft draft, int priority, boolean uniform) {
+    }
+
+    private final Faults faults;
+    private final Path file;
+    /** Whether the file by itself has no fault. */
+    private final boolean sound;
+    private final String name;
+    private final Optional<Path> catalogFolder;
+    private final List<LineDraft> lines = new ArrayList<>();
+    private final OptionalInt suppliersMax;
+    private final Optional<Field> deliveryCharge;
+    private final Optional<Field> modulePartCharge;
+    private final Optional<Field> shipBy;
+    private final Optional<LocalDate> shipDay;
+    private final List<Entry> onHand;
+
+    private OrderFile(Path file, Section top) {
+        this.file = file;
+        faults = top.faults();
+        int before = faults.size();
+        name = top.text("name", DraftReader.plainName(file));
+        catalogFolder = new DraftReader(file, top).catalogFolder();
+        lines(top);
+        suppliersMax = top.wholeIfAny("suppliers_max", RequestBounds.SUPPLIERS).map(OptionalInt::of).orElse(OptionalInt.empty());
+        deliveryCharge = top.field("delivery_charge");
+        modulePartCharge = top.field("module_part_charge");
+        shipBy = top.field("ship_by");
+        shipDay = shipBy.flatMap(field -> field.date(faults));
+        onHand = top.entries("on_hand");
+        OF_LINES.stream().filter(top::has).forEach(key -> faults.add(top.place(key), key + " belongs to each line that it is meant for"));
+        sound = !faults.since(before);
+    }
+
+    static OrderFile read(Path file, Section top) {
+        return new OrderFile(file, top);
+    }
+
+    private void lines(Section top) {
+        int before = faults.size();
+        List<Named> found = top.listedOrNamed("lines");
+        if (found.isEmpty() && !faults.since(before)) {
+            faults.add(top.place("lines"), "lines must hold at least one line: a name, and under it the keys of a quote");
+        }
+        if (!RequestBounds.LINES.holds(BigDecimal.valueOf(Math.max(1, found.size())))) {
+            faults.add(top.place("lines"), "there are %d lines; their number must be %s".formatted(found.size(), RequestBounds.LINES));
+            return;
+        }
+        Map<String, Place> names = new HashMap<>();
+        for (Named line : found) {
+            Section section = line.section();
+            String plainName = line.name().map(Field::text).orElse("line " + (lines.size() + 1));
+            Draft draft = DraftReader.line(file, plainName, section);
+            int priority = section.wholeIfAny("priority", RequestBounds.PRIORITY).orElse(OrderLine.LEAST_PRIORITY);
+            boolean uniform = section.field("uniform").flatMap(field -> field.truth(faults)).orElse(false);
+            section.finish();
+            lines.add(new LineDraft(draft, priority, uniform));
+            Place earlier = names.putIfAbsent(draft.figures().name(), section.place());
+            if (earlier != null) {
+                faults.add(section.place("name"), "line \"%s\" stands twice, first at line %d"
+                        .formatted(Field.shown(draft.figures().name()), earlier.line()));
+            }
+        }
+    }
+
+    @Override
+    public Kind kind() {
+        return Kind.ORDER;
+    }
+
+    @Override
+    public Optional<Path> catalogFolder() {
+        return catalogFolder;
+    }
+
+    @Override
+    public Optional<Job.Order> resolve(Catalog catalog, Faults faults) {
+        int before = faults.size();
+        Resolver find = new Resolver(catalog, faults);
+        OptionalInt shipDays = shipDays(catalog, faults);
+        List<OrderLine> resolved = new ArrayList<>();
+        for (LineDraft line : lines) {
+            Request request = line.draft().resolve(catalog, faults);
+            resolved.add(new OrderLine(request.name(), request.withLimit(within(request.limit(), shipDays)), line.priority(), line.uniform()));
+        }
+        long perSupplier = charge(deliveryCharge, find);
+        long perModulePart = charge(modulePartCharge, find);
+        Map<String, Integer> units = find.onHand(onHand);
+        return faults.since(before) || !sound ? Optional.empty()
+                : Optional.of(new Job.Order(catalog, new OrderRequest(name, resolved, suppliersMax, perSupplier, perModulePart, units)));
+    }
+
+    /** Days from the day of the prices to the day by which everything has to be there. */
+    private OptionalInt shipDays(Catalog catalog, Faults faults) {
+        if (shipDay.isEmpty()) {
+            return OptionalInt.empty();
+        }
+        long days = ChronoUnit.DAYS.between(catalog.pricedOn(), shipDay.get());
+        if (days < 0) {
+            shipBy.orElseThrow().fault("must not be before %s, the day of the catalogue's prices".formatted(catalog.pricedOn()), faults);
+            return OptionalInt.empty();
+        }
+        return OptionalInt.of((int) Math.min(days, RequestBounds.LEAD_DAYS.max().intValue()));
+    }
+
+    private static Limits within(Limits limit, OptionalInt shipDays) {
+        if (shipDays.isEmpty() || limit.leadDays().orElse(Integer.MAX_VALUE) <= shipDays.getAsInt()) {
+            return limit;
+        }
+        return new Limits(limit.price(), limit.powerW(), shipDays, limit.inletC(), limit.altitudeM(), limit.mainsV(), limit.conditions());
+    }
+
+    private static long charge(Optional<Field> field, Resolver find) {
+        return field.map(amount -> find.amount(amount, RequestBounds.CHARGE).orElse(0)).orElse(0L);
+    }
+}
