@@ -52,6 +52,8 @@ public final class Main implements Runnable {
     public static void main(String[] arguments) {
         // Results read the same everywhere; some languages would write other digits.
         Locale.setDefault(Locale.ROOT);
+        // Documents draw, but no window is ever opened, whatever display there is.
+        System.setProperty("java.awt.headless", "true");
         // Not System.out, which keeps silent about what it could not write.
         FileOutputStream out = new FileOutputStream(FileDescriptor.out);
         PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);

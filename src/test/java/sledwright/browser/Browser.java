@@ -54,7 +54,7 @@ public final class Browser implements CloseableResource, AutoCloseable {
             Path folder = Files.createTempDirectory("browser");
             ChromeOptions options = new ChromeOptions().setBinary(PROGRAM.toFile()).addArguments("--headless", "--no-sandbox", "--disable-gpu",
                     "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
-                    "--disable-extensions", "--hide-scrollbars", "--force-color-profile=srgb", "--user-data-dir=" + folder.resolve("profile"));
+                    "--disable-extensions", "--disable-dev-shm-usage", "--hide-scrollbars", "--force-color-profile=srgb", "--user-data-dir=" + folder.resolve("profile"));
             // Named here, so that nothing looks for a driver elsewhere.
             ChromeDriverService service = new ChromeDriverService.Builder().usingDriverExecutable(DRIVER.toFile()).usingAnyFreePort()
                     .withLogFile(new File("/dev/null")).build();
@@ -93,10 +93,9 @@ public final class Browser implements CloseableResource, AutoCloseable {
         return this;
     }
 
-    /** As it would be printed. */
-    public Browser paper() {
-        driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print", "features", List.of()));
-        return this;
+    /** The document as the browser prints it, as PDF. */
+    public byte[] printed() {
+        return Base64.getDecoder().decode((String) driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true)).get("data"));
     }
 
     /** CSS pixels by which the document is wider than the screen, so that it scrolls sideways; 0 is what a reader wants. */

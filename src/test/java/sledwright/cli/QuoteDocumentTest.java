@@ -275,6 +275,16 @@ class QuoteDocumentTest {
 
     @Test
     @InBrowser
+    void thePageCanBePrinted(Browser browser) throws IOException {
+        try (PDDocument printed = Loader.loadPDF(browser.show(html(ExitCode.DONE, DEMO)).screen(Browser.DESKTOP, true).printed())) {
+            assertThat(new PDFTextStripper().getText(printed)).contains("Total with VAT", "The options side by side", "Every option by line");
+            assertThat(printed.getNumberOfPages()).isLessThanOrEqualTo(4);
+            assertThat(printed.getPage(0).getMediaBox().getWidth()).isBetween(594f, 597f);
+        }
+    }
+
+    @Test
+    @InBrowser
     void documentsAreSoundInABrowser(Browser browser) {
         DocumentChecks.assertSound(browser, html(ExitCode.DONE, DEMO));
         DocumentChecks.assertSound(browser, html(ExitCode.DONE, "scenarios/render-farm.yaml", "--internal"));

@@ -114,8 +114,7 @@ public final class OfferPage {
 
     /** What the first option is the best of. */
     private String lead() {
-        String options = offer.options().size() == 1 ? "" : " Beside it stand %s that buy something for their price.".formatted(
-                Sentences.count(offer.options().size() - 1, "option"));
+        String options = offer.options().size() == 1 ? "" : " Each other option betters it in some figure.";
         if (offer.answer().status() != Status.PROVED) {
             return "Option 1 is the best that was found for your request in the time at hand; a better one may exist." + options;
         }

@@ -23,6 +23,8 @@ final class SideBySide {
 
     /** So many columns a sheet of paper holds. */
     private static final int MOST_COLUMNS = 5;
+    /** Characters of a label that stay on one line. */
+    private static final int LONGEST_UNBROKEN = 18;
 
     /**
      * One table.
@@ -86,7 +88,8 @@ final class SideBySide {
     }
 
     private void add(String label, String asked, Function<Option, String> cell) {
-        rows.add(new Row(label, asked, options.stream().map(option -> new Cell(head(option), cell.apply(option))).toList()));
+        String whole = label.length() <= LONGEST_UNBROKEN ? label.replace(' ', '\u00a0') : label;
+        rows.add(new Row(whole, asked, options.stream().map(option -> new Cell(head(option), cell.apply(option))).toList()));
     }
 
     private void addOf(String label, String asked, Function<BuildView, String> cell) {
@@ -126,7 +129,7 @@ final class SideBySide {
     static String modules(BuildView build) {
         Map<Integer, Integer> memory = build.heaviest().memory();
         return memory.isEmpty() ? "none" : memory.entrySet().stream()
-                .map(group -> group.getValue() + " \u00d7\u00a0" + group.getKey() + "\u00a0GB").collect(Collectors.joining(" + "));
+                .map(group -> group.getValue() + "\u00a0\u00d7\u00a0" + group.getKey() + "\u00a0GB").collect(Collectors.joining(" + "));
     }
 
     private void addFigures() {
@@ -139,19 +142,23 @@ final class SideBySide {
         }
         addTarget(Target.MEMORY_CAPACITY);
         addWhereAsked(Target.MEMORY_PER_CORE);
-        addOf("Memory speed", "", build -> words.figure(build.figures().speed().mts()) + " MT/s");
+        addOf("Memory speed", "", build -> words.figure(build.figures().speed().mts()) + "\u00a0MT/s");
         addTarget(Target.BANDWIDTH);
         addWhereAsked(Target.BANDWIDTH_PER_CORE);
         addOf("Throughput", asked(Target.THROUGHPUT), build -> (build.figures().throughputEstimated() ? "about " : "")
                 + words.figure(build.figures().throughput()));
         addWhereAsked(Target.SPARE_SLOTS);
         Limits limit = offer.request().limit();
-        addOf("Load", limit.powerW().isPresent() ? "at most " + words.figure(limit.powerW().getAsDouble()) + " W" : "",
-                build -> words.figure(build.figures().loadW()) + " W");
+        addOf("Load", limit.powerW().isPresent() ? "at most " + watts(limit.powerW().getAsDouble()) : "",
+                build -> watts(build.figures().loadW()));
         if (options.stream().anyMatch(option -> option.alternative().build().figures().wallW().isPresent())) {
             addOf("From the mains", "", build -> build.figures().wallW().isPresent()
-                    ? words.figure(Math.rint(build.figures().wallW().getAsDouble())) + " W" : "\u2013");
+                    ? watts(Math.rint(build.figures().wallW().getAsDouble())) : "\u2013");
         }
+    }
+
+    private String watts(double watts) {
+        return words.figure(watts) + "\u00a0W";
     }
 
     private void addWhereAsked(Target target) {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Catalog;
+import sledwright.domain.Objective;
 import sledwright.domain.Paper;
 import sledwright.domain.Request;
 import sledwright.domain.Stationery;
@@ -74,6 +75,20 @@ class OfferTest {
         assertThat(costs.cost()).isEqualByComparingTo("0");
         assertThat(Costs.percent(new BigDecimal("2.00"), new BigDecimal("3.00"))).contains(new BigDecimal("66.7"));
         assertThat(Costs.percent(new BigDecimal("2.00"), new BigDecimal("0.00"))).isEmpty();
+    }
+
+    /** A document claims no more than the search does. */
+    @Test
+    void howSureTheAnswerIsIsSaid() {
+        assertThat(OfferPage.html(offer(Answers.proved(), Answers.SHOP), Audience.CUSTOMER)).contains("option 1 has the lowest price. Each other option betters");
+        Findings inTime = Answers.findings(Answers.ASKED, Status.BEST_FOUND, Answers.order(Answers.ASKED, Answers.cool()));
+        assertThat(OfferPage.html(offer(inTime, Answers.SHOP), Audience.CUSTOMER)).contains("a better one may exist").doesNotContain("lowest price");
+        assertThat(OfferPage.html(offer(inTime, Answers.SHOP), Audience.SHOP)).contains("Best found in time. No valid build is below \u20ac");
+        Findings nothing = Answers.findings(Answers.ASKED, Status.BEST_FOUND);
+        assertThat(OfferPage.html(offer(nothing, Answers.SHOP), Audience.CUSTOMER)).contains("It is not certain that there is none.");
+        Request most = Answers.ASKED.withObjective(Objective.MOST_BANDWIDTH);
+        assertThat(OfferPage.html(offer(Answers.findings(most, Status.PROVED, Answers.order(most, Answers.cool())), Answers.SHOP), Audience.CUSTOMER))
+                .contains("option 1 has the most memory bandwidth.").doesNotContain("other option");
     }
 
     @Test
