@@ -54,15 +54,19 @@ public final class SheetHtml {
         return steps;
     }
 
-    /** How many stages stand in the left half so that both halves are about as high. */
+    /** How many stages stand in the left half so that the higher half is as low as can be. */
     private static int split(List<Stage> stages, double besides) {
-        double right = besides + stages.stream().mapToDouble(SheetHtml::lines).sum();
         double left = 0;
+        double right = besides + stages.stream().mapToDouble(SheetHtml::lines).sum();
+        double lowest = right;
         int split = 0;
-        while (split < stages.size() && left + lines(stages.get(split)) <= right - lines(stages.get(split))) {
-            left += lines(stages.get(split));
-            right -= lines(stages.get(split));
-            split++;
+        for (int number = 1; number <= stages.size(); number++) {
+            left += lines(stages.get(number - 1));
+            right -= lines(stages.get(number - 1));
+            if (Math.max(left, right) < lowest) {
+                lowest = Math.max(left, right);
+                split = number;
+            }
         }
         return split;
     }
@@ -77,8 +81,8 @@ public final class SheetHtml {
 
     /** Lines of what stands below the steps of the right half. */
     private static double besides(List<SheetWords.Row> expected, List<String> cautions) {
-        double table = expected.stream().mapToDouble(row -> lines(row.what() + row.expected()) + 2 * GAP).sum();
-        return 2 * HEADING + table + lines(SheetWords.NOTES) + HEADING + cautions.stream().mapToDouble(SheetHtml::lines).sum();
+        double table = expected.stream().mapToDouble(row -> lines(row.what() + row.expected()) + GAP).sum();
+        return HEADING + table + lines(SheetWords.NOTES) + HEADING + cautions.stream().mapToDouble(SheetHtml::lines).sum();
     }
 
     public static String title(SheetView view) {
