@@ -74,7 +74,7 @@ public final class Pictures {
         String html = "<!DOCTYPE html><html lang=\"en\"><title>Drawing</title><style>body { margin: 8px; width: 680px; } svg { display: block; }</style>"
                 + svg.substring(svg.indexOf("<svg")) + "</html>";
         browser.show(html).screen(DRAWING_WIDTH, false);
-        Files.write(folder.resolve(name + ".png"), browser.picture(SHOWN_HEIGHT, 1));
+        Files.write(folder.resolve(name + ".png"), browser.picture(Math.round(Double.parseDouble(svg.replaceAll("(?s).*?<svg[^>]* height=\"([0-9.]+)\".*", "$1"))) + 16, 1));
     }
 
     /** Sheets of paper side by side. */

@@ -14,14 +14,22 @@ import sledwright.report.sheet.SheetView.Stage;
 /** The bench sheet as a page, laid out so that a machine takes one sheet of paper where it fits. */
 public final class SheetHtml {
 
-    /** One sheet as the template shows it. */
-    public record Leaf(String machines, boolean several, String machine, List<Pick> picks, List<Pulled> pulled, Markup drawing, double height, List<Step> left,
+    /**
+     * One sheet as the template shows it.
+     *
+     * @param widthMm of the drawing on paper
+     */
+    public record Leaf(String machines, boolean several, String machine, List<Pick> picks, List<Pulled> pulled, Markup drawing, double widthMm, double heightMm, List<Step> left,
                        List<Step> right, List<SheetWords.Row> expected) {
     }
 
     /** A stage with its number. */
     public record Step(int number, String title, List<String> steps) {
     }
+
+    /** Between the margins of A4 and of Letter. */
+    private static final double MOST_WIDTH_MM = 182;
+    private static final double MOST_HEIGHT_MM = 245;
 
     /** How many letters of small print stand side by side in half a page, and how many lines high a heading and a gap are. */
     private static final double LETTERS = 62;
@@ -37,11 +45,13 @@ public final class SheetHtml {
         for (Sheet sheet : view.sheets()) {
             String id = "board-" + (leaves.size() + 1);
             BoardDrawing drawing = BoardDrawing.of(SheetWords.boards(sheet, ""));
+            double widthMm = Math.min(MOST_WIDTH_MM, MOST_HEIGHT_MM * BoardGrid.WIDTH / drawing.height());
             List<SheetWords.Row> expected = SheetWords.expected(sheet.expected());
             List<Step> steps = numbered(sheet.stages());
             int split = split(sheet.stages(), besides(expected, view.cautions()));
             leaves.add(new Leaf(SheetWords.machines(view, sheet), sheet.machines() > 1, SheetWords.machine(sheet.machine()), sheet.picks(), sheet.pulled(),
-                    new Markup(BoardSvg.element(drawing, "The board. " + SheetWords.description(sheet), id)), drawing.height() / BoardGrid.WIDTH,
+                    new Markup(BoardSvg.element(drawing, "The board. " + SheetWords.description(sheet), id)), widthMm,
+                    widthMm * drawing.height() / BoardGrid.WIDTH,
                     steps.subList(0, split), steps.subList(split, steps.size()), expected));
         }
         return Pages.html("sheet.ftlh", head, Map.of("title", SheetWords.title(view), "leaves", leaves, "cautions", view.cautions(),

@@ -50,6 +50,7 @@ import sledwright.planner.Draw;
 import sledwright.report.page.PageHead;
 import sledwright.report.page.Pdf;
 import sledwright.report.sheet.BoardView.State;
+import sledwright.rules.Order;
 import sledwright.samples.Answers;
 import sledwright.samples.Samples;
 
@@ -158,6 +159,17 @@ class SheetPagesTest {
             second.setStartPage(2);
             assertThat(second.getText(document)).contains("1 of 3 machines").doesNotContain("2 of 3 machines");
         }
+    }
+
+    /** As much as a catalogue may name, nearly. */
+    @Test
+    void aDrawingThatIsHigherThanPaperIsMadeSmaller() throws IOException {
+        Platform platform = Samples.platform().counts(8).channels(12, 8).make();
+        SheetView view = Sheets.ofBuild(Order.of(List.of(Samples.machine(platform).processors(8, Samples.P10).channels(12, Samples.R16).build()), List.of(),
+                Request.named("large"), Answers.SHOP));
+        String page = html(view);
+        assertThat(page).containsPattern("#board-1 \\{ width: [0-9.]+mm; height: 245mm; }");
+        assertThat(Pdf.of(page, head(view))).isNotEmpty();
     }
 
     private static Document parse(String xml) throws ParserConfigurationException, IOException, SAXException {
