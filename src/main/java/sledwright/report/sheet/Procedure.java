@@ -2,6 +2,7 @@ package sledwright.report.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import sledwright.domain.Build;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Slot;
@@ -109,6 +110,10 @@ final class Procedure {
     }
 
     private List<String> after(BenchStep first, boolean in) {
+        if (first.part() == Part.PROCESSOR && in) {
+            return IntStream.rangeClosed(build.processors().size() + 1, build.platform().board().sockets())
+                    .mapToObj("Socket %d stays empty: leave its cap on and its slots free."::formatted).toList();
+        }
         if (first.part() == Part.HEAT_SINK && in) {
             List<String> covered = build.platform().covered(build.cooling()).stream().filter(slot -> slot.socket() < build.processors().size()).sorted()
                     .map(Slot::name).toList();

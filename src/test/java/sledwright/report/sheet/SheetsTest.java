@@ -83,6 +83,13 @@ class SheetsTest {
     }
 
     @Test
+    void aSocketWithoutProcessorIsNamed() {
+        assertThat(Sheets.ofBuild(order(Answers.sled())).sheets().get(0).stages().get(2).steps()).endsWith("Put processor P10 into socket 1.",
+                "Socket 2 stays empty: leave its cap on and its slots free.");
+        assertThat(SheetText.of(Sheets.ofBuild(order(Answers.cool())), Screen.PLAIN)).doesNotContain("stays empty");
+    }
+
+    @Test
     void stepsNameTheStandardsFigures() {
         List<String> steps = Sheets.ofBuild(order(Answers.cool())).sheets().get(0).stages().get(0).steps();
         // ANSI/ESD S20.20 and IEC 61340-5-1.
