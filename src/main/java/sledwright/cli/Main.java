@@ -33,6 +33,7 @@ import picocli.CommandLine.Spec;
             "  sledwright label '16GB 2Rx4 PC4-2400T-RA1-11'",
             "  sledwright upgrade scenarios/sled-in-place.yaml",
             "  sledwright compare scenarios/cache-node.yaml",
+            "  sledwright sheet scenarios/build-valid.yaml",
             "",
             "'sledwright COMMAND --help' shows the options of a command."})
 public final class Main implements Runnable {
@@ -80,7 +81,8 @@ public final class Main implements Runnable {
                 .addSubcommand(new CatalogCommand(terminal))
                 .addSubcommand(new LabelCommand(terminal))
                 .addSubcommand(new UpgradeCommand(terminal))
-                .addSubcommand(new CompareCommand(terminal));
+                .addSubcommand(new CompareCommand(terminal))
+                .addSubcommand(new SheetCommand(terminal));
         // Help stays plain: finding out what a terminal can show takes longer than showing it.
         return line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .setExpandAtFiles(false)

@@ -34,7 +34,7 @@ public final class Lines {
     }
 
     /** Parts in the order in which a machine is put together, then labour, then the licence; nothing that is free of charge but parts. */
-    static List<Line> of(Order order) {
+    public static List<Line> of(Order order) {
         Lines made = new Lines(order);
         order.picks().stream().sorted(Comparator.comparingInt(made::place)).forEach(made::addPart);
         made.addLabour();

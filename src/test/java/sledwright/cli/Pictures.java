@@ -27,6 +27,8 @@ public final class Pictures {
 
     private static final String QUOTE = "scenarios/small-web-node.yaml";
     private static final float PAPER_DPI = 62;
+    private static final float SHEET_DPI = 92;
+    private static final int DRAWING_WIDTH = 696;
     private static final int SHOWN_HEIGHT = 1000;
     private static final double SCREEN_SCALE = 0.62;
 
@@ -46,6 +48,8 @@ public final class Pictures {
             pictures.screen("quote-screen", Browser.DESKTOP, false, SCREEN_SCALE, "quote", QUOTE, "--format", "html");
             pictures.screen("quote-dark-phone", Browser.PHONE, true, 1, "quote", QUOTE, "--format", "html");
             pictures.paper("quote-internal", List.of(0, 3), "quote", QUOTE, "--format", "pdf", "--internal");
+            pictures.paper("sheet-paper", List.of(0), SHEET_DPI, "sheet", "scenarios/build-valid.yaml", "--format", "pdf");
+            pictures.drawing("sheet-upgrade", "sheet", "scenarios/sled-in-place.yaml", "--format", "svg");
         }
     }
 
@@ -64,15 +68,28 @@ public final class Pictures {
         Files.write(folder.resolve(name + ".png"), browser.picture(SHOWN_HEIGHT, scale));
     }
 
+    /** A drawing by itself. */
+    private void drawing(String name, String... arguments) throws IOException {
+        String svg = new String(result(arguments), StandardCharsets.UTF_8);
+        String html = "<!DOCTYPE html><html lang=\"en\"><title>Drawing</title><style>body { margin: 8px; width: 680px; } svg { display: block; }</style>"
+                + svg.substring(svg.indexOf("<svg")) + "</html>";
+        browser.show(html).screen(DRAWING_WIDTH, false);
+        Files.write(folder.resolve(name + ".png"), browser.picture(Math.round(Double.parseDouble(svg.replaceAll("(?s).*?<svg[^>]* height=\"([0-9.]+)\".*", "$1"))) + 16, 1));
+    }
+
     /** Sheets of paper side by side. */
     private void paper(String name, List<Integer> sheets, String... arguments) throws IOException {
+        paper(name, sheets, PAPER_DPI, arguments);
+    }
+
+    private void paper(String name, List<Integer> sheets, float dpi, String... arguments) throws IOException {
         try (PDDocument document = Loader.loadPDF(result(arguments))) {
             PDFRenderer renderer = new PDFRenderer(document);
             renderer.setRenderingHints(new RenderingHints(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON));
             List<BufferedImage> images = new ArrayList<>();
             for (int sheet : sheets) {
                 if (sheet < document.getNumberOfPages()) {
-                    images.add(renderer.renderImageWithDPI(sheet, PAPER_DPI, ImageType.GRAY));
+                    images.add(renderer.renderImageWithDPI(sheet, dpi, ImageType.GRAY));
                 }
             }
             ImageIO.write(beside(images), "png", folder.resolve(name + ".png").toFile());
