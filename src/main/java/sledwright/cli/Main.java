@@ -23,8 +23,8 @@ import picocli.CommandLine.Spec;
         description = "Finds, proves and explains the cheapest valid server build from a catalogue of parts, prices and stock.",
         footer = {
             "",
-            "Exit codes: 0 done; 1 a defect of the program; 2 wrong arguments; 3 a fault in an input file; 4 no valid build, or"
-                + " the checked build is invalid.",
+            "Exit codes: 0 done; 1 a defect of the program; 2 wrong arguments; 3 a fault in an input file; 4 no valid build,"
+                + " the checked build is invalid, or machines of an order are missing.",
             "",
             "Examples:",
             "  sledwright quote scenarios/render-node.yaml",
@@ -32,6 +32,7 @@ import picocli.CommandLine.Spec;
             "  sledwright catalog catalogs/heronfold-yard",
             "  sledwright label '16GB 2Rx4 PC4-2400T-RA1-11'",
             "  sledwright upgrade scenarios/sled-in-place.yaml",
+            "  sledwright order scenarios/branch-offices-order.yaml",
             "",
             "'sledwright COMMAND --help' shows the options of a command."})
 public final class Main implements Runnable {
@@ -76,7 +77,8 @@ public final class Main implements Runnable {
                 .addSubcommand(new CheckCommand(terminal))
                 .addSubcommand(new CatalogCommand(terminal))
                 .addSubcommand(new LabelCommand(terminal))
-                .addSubcommand(new UpgradeCommand(terminal));
+                .addSubcommand(new UpgradeCommand(terminal))
+                .addSubcommand(new OrderCommand(terminal));
         // Help stays plain: finding out what a terminal can show takes longer than showing it.
         return line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .setExpandAtFiles(false)

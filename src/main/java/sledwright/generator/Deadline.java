@@ -29,6 +29,11 @@ public final class Deadline {
         return new Deadline(() -> current.get().isOver());
     }
 
+    /** The same moment, or an earlier one at which somebody asks for what there is; once asked, always asked. */
+    public Deadline or(BooleanSupplier asked) {
+        return new Deadline(() -> asked.getAsBoolean() || over.getAsBoolean());
+    }
+
     public boolean isOver() {
         return over.getAsBoolean();
     }

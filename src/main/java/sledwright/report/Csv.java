@@ -86,7 +86,7 @@ public final class Csv {
                 .map(cell -> cell.orElse("")).toList()).toList());
     }
 
-    private static String write(List<String> header, List<List<Object>> rows) {
+    static String write(List<String> header, List<List<Object>> rows) {
         CsvSchema.Builder schema = CsvSchema.builder().setLineSeparator("\n");
         header.forEach(schema::addColumn);
         StringWriter text = new StringWriter();

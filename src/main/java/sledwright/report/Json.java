@@ -46,6 +46,10 @@ public final class Json {
         return render(json -> json.upgrade(view));
     }
 
+    public static String of(OrderView view) {
+        return render(json -> OrderJson.write(view, json, json.out));
+    }
+
     public static String of(CatalogView view) {
         return render(json -> CatalogJson.write(view, json.out));
     }
@@ -106,7 +110,7 @@ public final class Json {
         }
     }
 
-    private void explanation(Explanation explanation) throws IOException {
+    void explanation(Explanation explanation) throws IOException {
         out.writeArrayFieldStart("conflicts");
         for (var conflict : explanation.conflicts()) {
             out.writeStartObject();
@@ -289,7 +293,7 @@ public final class Json {
         out.writeEndObject();
     }
 
-    private void build(BuildView build) throws IOException {
+    void build(BuildView build) throws IOException {
         Figures figures = build.figures();
         number("price", build.price());
         out.writeStringField("platform", build.platform());
@@ -343,7 +347,7 @@ public final class Json {
         out.writeEndObject();
     }
 
-    private void line(Line line) throws IOException {
+    void line(Line line) throws IOException {
         out.writeStartObject();
         out.writeStringField("kind", line.kind().label());
         out.writeStringField("sku", line.sku());
@@ -363,7 +367,7 @@ public final class Json {
         out.writeEndObject();
     }
 
-    private void string(String key, Optional<String> value) throws IOException {
+    void string(String key, Optional<String> value) throws IOException {
         if (value.isPresent()) {
             out.writeStringField(key, value.get());
         } else {
@@ -371,7 +375,7 @@ public final class Json {
         }
     }
 
-    private void number(String key, Optional<BigDecimal> value) throws IOException {
+    void number(String key, Optional<BigDecimal> value) throws IOException {
         if (value.isPresent()) {
             out.writeNumberField(key, value.get());
         } else {
@@ -379,7 +383,7 @@ public final class Json {
         }
     }
 
-    private void strings(String key, List<String> values) throws IOException {
+    void strings(String key, List<String> values) throws IOException {
         out.writeArrayFieldStart(key);
         for (String value : values) {
             out.writeString(value);
