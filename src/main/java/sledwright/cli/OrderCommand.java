@@ -13,7 +13,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.domain.Catalog;
-import sledwright.domain.OrderLine;
 import sledwright.domain.Request;
 import sledwright.explain.Explainer;
 import sledwright.explain.Explanation;
@@ -22,6 +21,7 @@ import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
 import sledwright.planner.order.OrderOutcome;
+import sledwright.planner.order.OrderOutcome.LineFill;
 import sledwright.planner.order.OrderPlanner;
 import sledwright.report.Json;
 import sledwright.report.OrderCsv;
@@ -76,13 +76,14 @@ final class OrderCommand implements Callable<Integer> {
         return view.shortage().isEmpty() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
     }
 
-    /** Name of each line of which not one machine can be built -> what conflicts. */
+    /** Name of each line of which not one machine can be built, even if it stood alone -> what conflicts. */
     private static Map<String, Explanation> why(OrderOutcome outcome, Catalog catalog, Deadline deadline) {
         Map<String, Explanation> why = new LinkedHashMap<>();
         Search search = new Search(catalog);
-        for (OrderLine line : outcome.order().lines()) {
-            if (outcome.shortages().impossible().contains(line.name())) {
-                explained(line.request().withOnHand(outcome.order().onHand()), catalog, search, deadline).ifPresent(said -> why.put(line.name(), said));
+        for (LineFill fill : outcome.lines()) {
+            if (fill.delivered() == 0) {
+                explained(fill.line().request().withOnHand(outcome.order().onHand()), catalog, search, deadline)
+                        .ifPresent(said -> why.put(fill.line().name(), said));
             }
         }
         return why;

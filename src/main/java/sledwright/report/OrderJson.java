@@ -45,6 +45,8 @@ final class OrderJson {
         out.writeNumberField("labour", view.cost().labour());
         out.writeNumberField("licence", view.cost().licence());
         out.writeNumberField("delivery", view.cost().delivery());
+        out.writeNumberField("module_part_charge", view.charge());
+        out.writeNumberField("worth", view.worth());
         out.writeArrayFieldStart("lines");
         for (Filled line : view.lines()) {
             line(line);

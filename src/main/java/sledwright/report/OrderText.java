@@ -41,9 +41,8 @@ public final class OrderText {
         if (view.delivered() > 0) {
             page.text(price());
         }
-        if (!view.isPriceAlone()) {
-            page.text("brought down to %s: the price, less what is of worth, with the charge for further module part numbers"
-                    .formatted(money(view.best().orElseThrow())));
+        if (!view.isPriceAlone() && view.best().isPresent()) {
+            page.text(counted());
         }
         addLines();
         view.shortage().ifPresent(this::addShortage);
@@ -91,6 +90,12 @@ public final class OrderText {
         return "price%s: %s (%s)".formatted(view.shortage().isPresent() ? " of what is delivered" : "", money(view.cost().total()), String.join(" + ", shares));
     }
 
+    private String counted() {
+        String charge = view.charge().signum() == 0 ? "" : ", with %s for further part numbers of memory module in a machine".formatted(view.charge());
+        String worth = view.worth().signum() == 0 ? "" : ", less %s that the surplus of best-value lines is worth".formatted(view.worth());
+        return "what is brought down: %s (the price%s%s)".formatted(money(view.best().orElseThrow()), charge, worth);
+    }
+
     private static void add(List<String> shares, String what, BigDecimal amount) {
         if (amount.signum() != 0) {
             shares.add("%s %s".formatted(what, amount));
@@ -127,7 +132,7 @@ public final class OrderText {
     private void addShortage(Shortage shortage) {
         for (Filled line : view.lines()) {
             line.why().ifPresent(why -> {
-                page.heading("No machine of %s can be built, whatever there were of each part".formatted(line.name()));
+                page.heading("Why not one machine of %s can be built".formatted(line.name()));
                 why.conflicts().forEach(conflict -> page.item("- ", conflict.message()));
                 why.relaxations().forEach(relaxation -> page.item("- ", "What would do: " + relaxation.message()));
                 why.notes().forEach(note -> page.item("- ", note));
@@ -139,7 +144,7 @@ public final class OrderText {
             shortage.lacks().forEach(lack -> table.row(lack.sku(), lack.description(), String.valueOf(lack.units()), users(lack)));
             page.table(table);
         }
-        shortage.later().ifPresentOrElse(this::addLater, () -> page.gap().text("No order of all machines was found in what the shop can get later, either."));
+        shortage.later().ifPresentOrElse(this::addLater, () -> page.gap().text("No order of all these machines was found for lines that wait, either."));
     }
 
     private String users(Lack lack) {

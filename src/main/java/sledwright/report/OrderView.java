@@ -14,8 +14,9 @@ import sledwright.planner.order.OrderStatus;
  * @param request    its name
  * @param currency   ISO 4217
  * @param machines   that are asked for
- * @param best       the figure that is brought down: the price, or the price less what is of worth, with what further module part
- *                   numbers count; empty where nothing is delivered
+ * @param best       the figure that is brought down: the price, with {@code charge}, less {@code worth}; empty where nothing is delivered
+ * @param charge     what further part numbers of memory module in one machine count, without being part of the price
+ * @param worth      of what machines of best-value lines have beyond what is asked
  * @param bound      no order of all machines has a lesser figure; empty where not known
  * @param gapPercent by how much of it the figure could be better at most; empty where not known
  * @param cost       of what is delivered
@@ -25,8 +26,8 @@ import sledwright.planner.order.OrderStatus;
  * @param scarce     parts of which one more would save something, the one that saves most first
  * @param shortage   what is lacking; empty where all machines are delivered
  */
-public record OrderView(String request, String currency, OrderStatus status, int machines, Optional<BigDecimal> best, Optional<BigDecimal> bound,
-                        Optional<BigDecimal> gapPercent, Cost cost, List<Filled> lines, List<Housed> enclosures, List<Line> picks,
+public record OrderView(String request, String currency, OrderStatus status, int machines, Optional<BigDecimal> best, BigDecimal charge, BigDecimal worth,
+                        Optional<BigDecimal> bound, Optional<BigDecimal> gapPercent, Cost cost, List<Filled> lines, List<Housed> enclosures, List<Line> picks,
                         List<Delivery> suppliers, List<Scarce> scarce, Optional<Shortage> shortage) {
 
     public OrderView {
@@ -51,7 +52,8 @@ public record OrderView(String request, String currency, OrderStatus status, int
      * @param asked  machines
      * @param price  of its machines, without what houses them and what their delivery costs
      * @param builds the most used first
-     * @param why    what conflicts where no machine of it can be built however much there were; empty where that is not known
+     * @param why    what conflicts where not one machine of it can be built from the stock, nobody else drawing on it; empty where that
+     *               is not so or not known
      */
     public record Filled(String name, int asked, int missing, int priority, boolean uniform, BigDecimal price, List<Group> builds,
                          Optional<Explanation> why) {
@@ -153,7 +155,7 @@ public record OrderView(String request, String currency, OrderStatus status, int
     }
 
     /**
-     * @param why name of a line of which no machine can be built -> what conflicts
+     * @param why name of a line of which not one machine can be built -> what conflicts
      */
     public static OrderView of(OrderOutcome outcome, Map<String, Explanation> why) {
         return new OrderViews(outcome, why).make();
@@ -166,6 +168,6 @@ public record OrderView(String request, String currency, OrderStatus status, int
 
     /** Whether the figure that is brought down is the price. */
     public boolean isPriceAlone() {
-        return best.isEmpty() || best.get().compareTo(cost.total()) == 0;
+        return charge.signum() == 0 && worth.signum() == 0;
     }
 }

@@ -17,9 +17,14 @@ import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.FilledEnclosure;
 import sledwright.domain.Lot;
+import sledwright.domain.MemoryModule;
+import sledwright.domain.Objective;
 import sledwright.domain.Pick;
+import sledwright.domain.Request;
 import sledwright.explain.Explanation;
+import sledwright.metrics.Figures;
 import sledwright.metrics.OrderPrice;
+import sledwright.metrics.SurplusWorth;
 import sledwright.planner.order.OrderOutcome;
 import sledwright.planner.order.OrderOutcome.Fill;
 import sledwright.planner.order.OrderOutcome.LineFill;
@@ -62,7 +67,7 @@ final class OrderViews {
         List<Filled> lines = outcome.lines().stream().map(this::line).toList();
         boolean nothing = outcome.delivered() == 0;
         return new OrderView(outcome.order().name(), catalog.currency().getCurrencyCode(), status(), outcome.order().machines(),
-                nothing ? Optional.empty() : amount(outcome.best()), amount(outcome.bound()), gapPercent(), cost(outcome.price()), lines,
+                nothing ? Optional.empty() : amount(outcome.best()), catalog.amount(charge()), catalog.amount(worth()), amount(outcome.bound()), gapPercent(), cost(outcome.price()), lines,
                 enclosures(), parts(outcome.picks()), suppliers(),
                 outcome.scarce().stream().map(scarce -> new Scarce(scarce.sku(), catalog.amount(scarce.saves()))).toList(),
                 outcome.missing() == 0 ? Optional.empty() : Optional.of(shortage(outcome.shortages())));
@@ -80,6 +85,27 @@ final class OrderViews {
     private Optional<BigDecimal> gapPercent() {
         double gap = outcome.gap();
         return Double.isFinite(gap) ? Optional.of(BigDecimal.valueOf(Math.max(0, gap) * 100).setScale(3, RoundingMode.UP)) : Optional.empty();
+    }
+
+    /** What further part numbers of memory module count, minor units. */
+    private long charge() {
+        return outcome.lines().stream().flatMap(line -> line.fills().stream()).mapToLong(fill -> fill.machines() * outcome.order().modulePartCharge()
+                * Math.max(0, fill.build().modules().values().stream().map(MemoryModule::sku).distinct().count() - 1)).sum();
+    }
+
+    /** What surplus is worth, minor units. */
+    private long worth() {
+        double worth = 0;
+        for (LineFill line : outcome.lines()) {
+            if (line.line().request().objective() == Objective.BEST_VALUE) {
+                Request one = line.line().request().withMachines(1);
+                for (Fill fill : line.fills()) {
+                    Figures figures = fill.figures();
+                    worth += fill.machines() * SurplusWorth.of(one, figures.cores(), figures.usableGb(), figures.bandwidthGbs(), figures.throughput());
+                }
+            }
+        }
+        return Math.round(worth);
     }
 
     private Cost cost(Price price) {
