@@ -65,7 +65,7 @@ public final class OrderCsv {
         for (Line part : picked.lines()) {
             // Units of one module are alike wherever they come from: the first lot's go into the first slots.
             List<String> open = slots.getOrDefault(part.sku(), List.of());
-            String into = open.isEmpty() ? "" : String.join(" ", open.subList(0, part.quantity()));
+            String into = open.isEmpty() ? "" : String.join("; ", open.subList(0, part.quantity()));
             if (!open.isEmpty()) {
                 slots.put(part.sku(), open.subList(part.quantity(), open.size()));
             }
