@@ -144,7 +144,10 @@ public final class OrderText {
             shortage.lacks().forEach(lack -> table.row(lack.sku(), lack.description(), String.valueOf(lack.units()), users(lack)));
             page.table(table);
         }
-        shortage.later().ifPresentOrElse(this::addLater, () -> page.gap().text("No order of all these machines was found for lines that wait, either."));
+        shortage.later().ifPresent(this::addLater);
+        if (shortage.later().isEmpty() && view.lines().stream().allMatch(line -> line.why().isEmpty())) {
+            page.gap().text("No order of all these machines was found for lines that wait, either.");
+        }
     }
 
     private String users(Lack lack) {

@@ -145,9 +145,10 @@ class OrderCommandTest {
         Run text = run("text");
         assertThat(text.code()).isEqualTo(ExitCode.DONE);
         assertThat(text.out()).startsWith("two lines: 5 machines on 2 lines\n").contains("\nprice: " + answer(ExitCode.DONE).get("price").decimalValue().setScale(2) + " EUR",
-                "delivery 20.00 by 2", "\nLines\n", "\nweb: 3 machines\n", "\ndata: 2 machines\n", "Enclosure 1: REED-F4", "\nParts to pick, by lot\n", "\nWho delivers\n");
+                "delivery\n20.00 by 2 suppliers)", "\nLines\n", "\nweb: 3 machines\n", "\ndata: 2 machines\n", "Enclosure 1: REED-F4", "\nParts to pick, by lot\n", "\nWho delivers\n");
         assertThat(text.out().lines()).allSatisfy(line -> assertThat(line.length()).as(line).isLessThanOrEqualTo(80));
-        assertThat(run("text")).isEqualTo(text);
+        // Not standard error, where a busy machine may show progress.
+        assertThat(run("text").out()).isEqualTo(text.out());
     }
 
     @Test
