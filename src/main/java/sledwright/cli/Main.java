@@ -23,8 +23,8 @@ import picocli.CommandLine.Spec;
         description = "Finds, proves and explains the cheapest valid server build from a catalogue of parts, prices and stock.",
         footer = {
             "",
-            "Exit codes: 0 done; 1 a defect of the program; 2 wrong arguments; 3 a fault in an input file; 4 no valid build, or"
-                + " the checked build is invalid.",
+            "Exit codes: 0 done; 1 a defect of the program; 2 wrong arguments; 3 a fault in an input file; 4 no valid build,"
+                + " the checked build is invalid, or machines of an order are missing.",
             "",
             "Examples:",
             "  sledwright quote scenarios/render-node.yaml",
@@ -34,6 +34,7 @@ import picocli.CommandLine.Spec;
             "  sledwright upgrade scenarios/sled-in-place.yaml",
             "  sledwright compare scenarios/cache-node.yaml",
             "  sledwright sheet scenarios/build-valid.yaml",
+            "  sledwright order scenarios/branch-offices-order.yaml",
             "",
             "'sledwright COMMAND --help' shows the options of a command."})
 public final class Main implements Runnable {
@@ -82,7 +83,8 @@ public final class Main implements Runnable {
                 .addSubcommand(new LabelCommand(terminal))
                 .addSubcommand(new UpgradeCommand(terminal))
                 .addSubcommand(new CompareCommand(terminal))
-                .addSubcommand(new SheetCommand(terminal));
+                .addSubcommand(new SheetCommand(terminal))
+                .addSubcommand(new OrderCommand(terminal));
         // Help stays plain: finding out what a terminal can show takes longer than showing it.
         return line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .setExpandAtFiles(false)

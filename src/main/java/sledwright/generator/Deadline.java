@@ -1,6 +1,7 @@
 package sledwright.generator;
 
 import java.time.Duration;
+import java.util.function.BooleanSupplier;
 import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 
@@ -35,6 +36,11 @@ public final class Deadline {
     public Deadline share(int parts) {
         long left = leftNanos.getAsLong();
         return left == FOREVER ? this : in(Duration.ofNanos(Math.max(0, left) / parts));
+    }
+
+    /** The same moment, or an earlier one at which somebody asks for what there is; once asked, always asked. */
+    public Deadline or(BooleanSupplier asked) {
+        return new Deadline(() -> asked.getAsBoolean() ? 0 : leftNanos.getAsLong());
     }
 
     public boolean isOver() {

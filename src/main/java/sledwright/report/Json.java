@@ -50,6 +50,10 @@ public final class Json {
         return render(json -> json.comparison(view));
     }
 
+    public static String of(OrderView view) {
+        return render(json -> OrderJson.write(view, json, json.out));
+    }
+
     public static String of(CatalogView view) {
         return render(json -> CatalogJson.write(view, json.out));
     }
@@ -120,7 +124,7 @@ public final class Json {
         }
     }
 
-    private void explanation(Explanation explanation) throws IOException {
+    void explanation(Explanation explanation) throws IOException {
         out.writeArrayFieldStart("conflicts");
         for (var conflict : explanation.conflicts()) {
             out.writeStartObject();
@@ -316,7 +320,7 @@ public final class Json {
         out.writeEndObject();
     }
 
-    private void build(BuildView build) throws IOException {
+    void build(BuildView build) throws IOException {
         Figures figures = build.figures();
         number("price", build.price());
         out.writeStringField("platform", build.platform());
@@ -370,7 +374,7 @@ public final class Json {
         out.writeEndObject();
     }
 
-    private void line(Line line) throws IOException {
+    void line(Line line) throws IOException {
         out.writeStartObject();
         out.writeStringField("kind", line.kind().label());
         out.writeStringField("sku", line.sku());
@@ -390,7 +394,7 @@ public final class Json {
         out.writeEndObject();
     }
 
-    private void string(String key, Optional<String> value) throws IOException {
+    void string(String key, Optional<String> value) throws IOException {
         if (value.isPresent()) {
             out.writeStringField(key, value.get());
         } else {
@@ -398,7 +402,7 @@ public final class Json {
         }
     }
 
-    private void number(String key, Optional<BigDecimal> value) throws IOException {
+    void number(String key, Optional<BigDecimal> value) throws IOException {
         if (value.isPresent()) {
             out.writeNumberField(key, value.get());
         } else {
@@ -406,7 +410,7 @@ public final class Json {
         }
     }
 
-    private void strings(String key, List<String> values) throws IOException {
+    void strings(String key, List<String> values) throws IOException {
         out.writeArrayFieldStart(key);
         for (String value : values) {
             out.writeString(value);
