@@ -1,0 +1,147 @@
+package sledwright.oracle;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import sledwright.domain.Catalog;
+import sledwright.domain.Condition;
+import sledwright.domain.Enclosure;
+import sledwright.domain.Limits;
+import sledwright.domain.Lot;
+import sledwright.domain.Objective;
+import sledwright.domain.OrderLine;
+import sledwright.domain.OrderRequest;
+import sledwright.domain.Part;
+import sledwright.domain.Platform;
+import sledwright.domain.Request;
+import sledwright.domain.Supply;
+import sledwright.domain.Worth;
+
+/** A small shop and an order on it, the same for the same seed. */
+record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
+
+    private static final List<String> SUPPLIERS = List.of("Alder", "Birch", " birch", "Cedar");
+
+    /** Lines of one to four machines on a stock that is now scarce, now ample. */
+    static RandomOrder small(long seed) {
+        return of(seed, 3, 4, new SplittableRandom(seed).nextInt(2) == 0 ? 1 : 3);
+    }
+
+    /** Ten to thirty machines on a stock to match. */
+    static RandomOrder large(long seed) {
+        return of(seed, 5, 8, 6);
+    }
+
+    private static RandomOrder of(long seed, int mostLines, int mostMachines, int stock) {
+        SplittableRandom random = new SplittableRandom(seed * 104_729);
+        RandomParts parts = new RandomParts(random, RandomCase.Size.LISTABLE, 2);
+        Map<String, List<Lot>> lots = new LinkedHashMap<>();
+        parts.lots().forEach((sku, old) -> lots.put(sku, new ArrayList<>(old.stream().map(lot -> supplied(lot, stock, random)).toList())));
+        Catalog shop = catalog(parts, List.of(), lots);
+        List<OrderLine> lines = new ArrayList<>();
+        int count = mostMachines > 4 ? random.nextInt(3, mostLines + 1) : random.nextInt(1, mostLines + 1);
+        for (int i = 1; i <= count; i++) {
+            int machines = mostMachines > 4 ? random.nextInt(3, mostMachines + 1) : random.nextInt(1, mostMachines + 1);
+            boolean uniform = random.nextInt(4) == 0;
+            lines.add(new OrderLine("line " + i, request(random, shop, machines, uniform), random.nextInt(3) == 0 ? random.nextInt(1, 6) : 1, uniform));
+        }
+        List<Enclosure> enclosures = random.nextInt(10) < 3 ? enclosures(random, parts.platforms(), lots, stock) : List.of();
+        Map<String, Integer> own = new HashMap<>();
+        Catalog catalog = catalog(parts, enclosures, lots);
+        if (random.nextInt(4) == 0) {
+            List<String> skus = catalog.parts().stream().map(Part::sku).toList();
+            for (int i = random.nextInt(3); i >= 0; i--) {
+                own.put(skus.get(random.nextInt(skus.size())), random.nextInt(1, 5));
+            }
+        }
+        OrderRequest order = new OrderRequest("random", lines, random.nextInt(5) == 0 ? OptionalInt.of(random.nextInt(1, 3)) : OptionalInt.empty(),
+                random.nextInt(4) == 0 ? random.nextInt(1, 60) * 100 : 0, random.nextInt(5) == 0 ? random.nextInt(1, 8) * 100 : 0, own);
+        return new RandomOrder(seed, catalog, order);
+    }
+
+    private static Request request(SplittableRandom random, Catalog shop, int machines, boolean uniform) {
+        Request drawn = new RandomRequest(random, RandomCase.Size.LISTABLE, shop).request(machines);
+        Limits limit = drawn.limit();
+        Set<Condition> conditions = random.nextInt(4) == 0 ? Set.of(Condition.NEW, Condition.USED) : limit.conditions();
+        OptionalInt leadDays = random.nextInt(3) == 0 ? OptionalInt.of(random.nextInt(6)) : limit.leadDays();
+        Limits open = new Limits(OptionalLong.empty(), limit.powerW(), leadDays, limit.inletC(), limit.altitudeM(), limit.mainsV(), conditions);
+        // Of a uniform line's machines, whether each is worth its own figures or those of the slowest is left open; so they are to be cheap.
+        Objective objective = random.nextInt(5) > 0 || uniform && machines > 1 ? Objective.CHEAPEST : Objective.BEST_VALUE;
+        Worth worth = new Worth(random.nextInt(6) * 250, random.nextInt(4) * 50, random.nextInt(4) * 75, random.nextInt(4) * 120);
+        return new Request("random", machines, drawn.platforms(), drawn.require(), open, objective, objective == Objective.CHEAPEST ? Worth.NOTHING : worth,
+                drawn.licence(), 1, drawn.step(), drawn.forbid(), drawn.use(), Map.of());
+    }
+
+    private static Lot supplied(Lot lot, int stock, SplittableRandom random) {
+        return new Lot(lot.sku(), lot.lot(), SUPPLIERS.get(random.nextInt(SUPPLIERS.size())), lot.condition(), lot.available() * stock, lot.leadDays(),
+                lot.breaks(), false);
+    }
+
+    private static List<Enclosure> enclosures(SplittableRandom random, List<Platform> platforms, Map<String, List<Lot>> lots, int stock) {
+        List<Enclosure> enclosures = new ArrayList<>();
+        for (int i = random.nextInt(2) + 1; i > 0; i--) {
+            Set<String> takes = platforms.stream().filter(platform -> random.nextInt(3) > 0).map(Platform::sku).collect(Collectors.toSet());
+            takes.add(platforms.get(0).sku());
+            List<Supply> supplies = new ArrayList<>();
+            for (int j = random.nextInt(2) + 1; j > 0; j--) {
+                int count = random.nextInt(1, 4);
+                double watts = random.nextInt(6, 20) * 50;
+                supplies.add(new Supply("F" + i + j, "random feed", count, count > 1 && random.nextBoolean() ? 1 : 0, watts,
+                        random.nextInt(3) == 0 ? 0 : watts * 0.75, new TreeMap<>(Map.of())));
+                offer(random, "F" + i + j, random.nextInt(1000, 4000), stock * 4, lots);
+            }
+            enclosures.add(new Enclosure("E" + i, "random enclosure", takes, random.nextInt(1, 5), random.nextInt(20, 90),
+                    random.nextInt(3) == 0 ? random.nextInt(8, 30) * 50 : 0, supplies));
+            offer(random, "E" + i, random.nextInt(3000, 9000), stock * 2, lots);
+        }
+        return enclosures;
+    }
+
+    private static void offer(SplittableRandom random, String sku, int price, int most, Map<String, List<Lot>> lots) {
+        List<Lot> offered = new ArrayList<>();
+        for (int i = random.nextInt(2) + 1; i > 0; i--) {
+            List<Lot.PriceBreak> breaks = new ArrayList<>(List.of(new Lot.PriceBreak(1, price + random.nextInt(500), OptionalLong.empty())));
+            if (random.nextInt(3) == 0) {
+                breaks.add(new Lot.PriceBreak(random.nextInt(2, 4), price * 3L / 4, OptionalLong.empty()));
+            }
+            offered.add(new Lot(sku, "L" + i, SUPPLIERS.get(random.nextInt(SUPPLIERS.size())), random.nextBoolean() ? Condition.NEW : Condition.USED,
+                    random.nextInt(1, most + 1), random.nextInt(3) == 0 ? 3 : 0, breaks, false));
+        }
+        lots.put(sku, offered);
+    }
+
+    private static Catalog catalog(RandomParts parts, List<Enclosure> enclosures, Map<String, List<Lot>> lots) {
+        return new Catalog("random", Currency.getInstance("EUR"), LocalDate.of(2025, 1, 1), parts.labour(), parts.factors(), parts.platforms(), enclosures,
+                parts.processors(), parts.modules(), lots);
+    }
+
+    /** Units of each part that lines may draw in all, by what one of them accepts. */
+    Map<String, Integer> stock(Limits limits) {
+        Map<String, Integer> stock = new HashMap<>(order.onHand());
+        catalog.lots().values().forEach(lots -> lots.stream().filter(lot -> Reading.lot(lot, limits).isEmpty())
+                .forEach(lot -> stock.merge(lot.sku(), lot.available(), Integer::sum)));
+        return stock;
+    }
+
+    /** Everything that a person needs to see what the order is about. */
+    String text() {
+        List<String> texts = new ArrayList<>();
+        texts.add("order of seed %d: suppliers at most %s, delivery %d, module part %d, on hand %s".formatted(seed, order.suppliersMax(),
+                order.deliveryCharge(), order.modulePartCharge(), order.onHand()));
+        order.lines().forEach(line -> texts.add("%s, priority %d%s: %s".formatted(line.name(), line.priority(), line.uniform() ? ", uniform" : "", line.request())));
+        catalog.enclosures().forEach(enclosure -> texts.add(enclosure.toString()));
+        texts.add(new RandomCase(seed, catalog, order.lines().get(0).request()).text());
+        catalog.lots().values().forEach(lots -> lots.forEach(lot -> texts.add("%s %s is %s's".formatted(lot.sku(), lot.lot(), lot.supplier()))));
+        return String.join("\n", texts);
+    }
+}
