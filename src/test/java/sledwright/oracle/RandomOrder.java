@@ -32,6 +32,9 @@ record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
 
     private static final List<String> SUPPLIERS = List.of("Alder", "Birch", " birch", "Cedar");
 
+    /** So often another request is drawn where no machine or too many meet one. */
+    private static final int REDRAWN = 6;
+
     /** Lines of one to four machines on a stock that is now scarce, now ample. */
     static RandomOrder small(long seed) {
         return of(seed, 3, 4, new SplittableRandom(seed).nextInt(2) == 0 ? 1 : 3);
@@ -48,25 +51,49 @@ record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
         Map<String, List<Lot>> lots = new LinkedHashMap<>();
         parts.lots().forEach((sku, old) -> lots.put(sku, new ArrayList<>(old.stream().map(lot -> supplied(lot, stock, random)).toList())));
         Catalog shop = catalog(parts, List.of(), lots);
+        Map<String, Integer> own = own(random, shop);
         List<OrderLine> lines = new ArrayList<>();
         int count = mostMachines > 4 ? random.nextInt(3, mostLines + 1) : random.nextInt(1, mostLines + 1);
         for (int i = 1; i <= count; i++) {
             int machines = mostMachines > 4 ? random.nextInt(3, mostMachines + 1) : random.nextInt(1, mostMachines + 1);
             boolean uniform = random.nextInt(4) == 0;
-            lines.add(new OrderLine("line " + i, request(random, shop, machines, uniform), random.nextInt(3) == 0 ? random.nextInt(1, 6) : 1, uniform));
+            lines.add(new OrderLine("line " + i, met(random, shop, machines, uniform, own), random.nextInt(3) == 0 ? random.nextInt(1, 6) : 1, uniform));
         }
         List<Enclosure> enclosures = random.nextInt(10) < 3 ? enclosures(random, parts.platforms(), lots, stock) : List.of();
-        Map<String, Integer> own = new HashMap<>();
         Catalog catalog = catalog(parts, enclosures, lots);
-        if (random.nextInt(4) == 0) {
-            List<String> skus = catalog.parts().stream().map(Part::sku).toList();
-            for (int i = random.nextInt(3); i >= 0; i--) {
-                own.put(skus.get(random.nextInt(skus.size())), random.nextInt(1, 5));
-            }
+        if (!enclosures.isEmpty() && random.nextInt(4) == 0) {
+            own.put(enclosures.get(0).sku(), 1);
         }
         OrderRequest order = new OrderRequest("random", lines, random.nextInt(5) == 0 ? OptionalInt.of(random.nextInt(1, 3)) : OptionalInt.empty(),
                 random.nextInt(4) == 0 ? random.nextInt(1, 60) * 100 : 0, random.nextInt(5) == 0 ? random.nextInt(1, 8) * 100 : 0, own);
         return new RandomOrder(seed, catalog, order);
+    }
+
+    private static Map<String, Integer> own(SplittableRandom random, Catalog shop) {
+        Map<String, Integer> own = new HashMap<>();
+        if (random.nextInt(4) == 0) {
+            List<String> skus = shop.parts().stream().map(Part::sku).toList();
+            for (int i = random.nextInt(3); i >= 0; i--) {
+                own.put(skus.get(random.nextInt(skus.size())), random.nextInt(1, 5));
+            }
+        }
+        return own;
+    }
+
+    /** A request that some machine meets, but for a few. */
+    private static Request met(SplittableRandom random, Catalog shop, int machines, boolean uniform, Map<String, Integer> own) {
+        Request drawn = request(random, shop, machines, uniform);
+        for (int i = 0; i < REDRAWN; i++) {
+            try {
+                if (!EveryMachine.of(shop, drawn, uniform, stock(shop, own, drawn.limit())).isEmpty()) {
+                    return drawn;
+                }
+            } catch (EveryMachine.TooManyException large) {
+                // Another may ask for more and so leave fewer.
+            }
+            drawn = request(random, shop, machines, uniform);
+        }
+        return drawn;
     }
 
     private static Request request(SplittableRandom random, Catalog shop, int machines, boolean uniform) {
@@ -127,7 +154,11 @@ record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
 
     /** Units of each part that lines may draw in all, by what one of them accepts. */
     Map<String, Integer> stock(Limits limits) {
-        Map<String, Integer> stock = new HashMap<>(order.onHand());
+        return stock(catalog, order.onHand(), limits);
+    }
+
+    private static Map<String, Integer> stock(Catalog catalog, Map<String, Integer> own, Limits limits) {
+        Map<String, Integer> stock = new HashMap<>(own);
         catalog.lots().values().forEach(lots -> lots.stream().filter(lot -> Reading.lot(lot, limits).isEmpty())
                 .forEach(lot -> stock.merge(lot.sku(), lot.available(), Integer::sum)));
         return stock;
