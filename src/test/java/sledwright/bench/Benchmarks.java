@@ -15,7 +15,8 @@ public final class Benchmarks {
             A benchmark is one of
               quote [SHOP [COUNT [FIRST_SEED [SECONDS]]]]   SHOP is demo or x10 ...; otherwise demo 500 0 30
               solver [COUNT]                                CP-SAT beside the search, on random cases; otherwise 60
-              explain [EVERY]                               why not, and conflicts, of the demo's quotes; each so manieth part""";
+              explain [EVERY]                               why not, and conflicts, of the demo's quotes; each so manieth part
+              order [MACHINES ...]                          orders of so many machines on the demo; otherwise 10 50 200 2000""";
 
     private Benchmarks() {
     }
@@ -32,6 +33,8 @@ public final class Benchmarks {
                     .run(Shop.named(word(words, 0, "demo")), Long.parseLong(word(words, 2, "0")), Integer.parseInt(word(words, 1, "500")));
             case "solver" -> SolverPace.print(out, Integer.parseInt(word(words, 0, "60")));
             case "explain" -> new ExplainBenchmark(out).run(Path.of("scenarios"), Integer.parseInt(word(words, 0, "40")));
+            case "order" -> new OrderBenchmark(out, Shop.demo())
+                    .run((words.isEmpty() ? List.of("10", "50", "200", "2000") : words).stream().map(Integer::valueOf).toList());
             default -> throw new IllegalArgumentException("no such benchmark (" + name + ")\n" + USAGE);
         }
     }

@@ -10,6 +10,7 @@ import com.google.ortools.sat.LinearArgument;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -39,6 +40,23 @@ final class CpSatOrder {
      * @param bound there is nothing better
      */
     record Answer(Long value, double bound, boolean proved, boolean impossible) {
+    }
+
+    /**
+     * How long the solver tries.
+     *
+     * @param deterministic in its own units, which do not depend on the machine's speed; very roughly seconds
+     * @param seconds       by the clock
+     */
+    record Effort(double deterministic, double seconds) {
+
+        static Effort deterministic(double units) {
+            return new Effort(units, Double.POSITIVE_INFINITY);
+        }
+
+        static Effort seconds(Duration time) {
+            return new Effort(Double.POSITIVE_INFINITY, time.toMillis() / 1000.0);
+        }
     }
 
     /** A kind of sled that enclosures can't tell apart. */
@@ -71,22 +89,22 @@ final class CpSatOrder {
     }
 
     /** The least cost of the whole order: price, less worth, with what further module part numbers count. */
-    static Answer cheapest(RandomOrder that, List<List<Machine>> machines, double time) {
+    static Answer cheapest(RandomOrder that, List<List<Machine>> machines, Effort effort) {
         CpSatOrder model = new CpSatOrder(that, machines, true);
         model.model.minimize(model.cost.build());
-        return model.solve(time);
+        return model.solve(effort);
     }
 
     /** The most that can be delivered, by the priority of its machines. */
-    static Answer most(RandomOrder that, List<List<Machine>> machines, double time) {
+    static Answer most(RandomOrder that, List<List<Machine>> machines, Effort effort) {
         CpSatOrder model = new CpSatOrder(that, machines, false);
         model.model.maximize(model.weight.build());
-        return model.solve(time);
+        return model.solve(effort);
     }
 
-    private Answer solve(double time) {
+    private Answer solve(Effort effort) {
         CpSolver solver = new CpSolver();
-        solver.getParameters().setNumWorkers(1).setRandomSeed(1).setMaxDeterministicTime(time);
+        solver.getParameters().setNumWorkers(1).setRandomSeed(1).setMaxDeterministicTime(effort.deterministic).setMaxTimeInSeconds(effort.seconds);
         CpSolverStatus status = solver.solve(model);
         return switch (status) {
             case OPTIMAL, FEASIBLE -> new Answer(Math.round(solver.objectiveValue()), solver.bestObjectiveBound(), status == CpSolverStatus.OPTIMAL, false);

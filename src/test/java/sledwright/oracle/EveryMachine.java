@@ -129,18 +129,23 @@ final class EveryMachine {
             SortedMap<String, Integer> units = units(build);
             if (units.entrySet().stream().allMatch(part -> stock.getOrDefault(part.getKey(), 0) >= part.getValue())
                     && Reading.machine(build, request, catalog.throughputFactors()).isEmpty()) {
-                NaiveFigures figures = NaiveFigures.of(build, request, catalog.throughputFactors());
-                long beside = catalog.labour().perMachine() + catalog.labour().perModule() * build.modules().size()
-                        + request.licence().perCore() * figures.cores() + request.licence().perProcessor() * fitted;
-                int moduleParts = (int) build.modules().values().stream().map(MemoryModule::sku).distinct().count();
                 List<Object> sameness = uniform ? List.of(platform.sku(), fitted, processor.sku(), kit.sku(), supply, population.layout) : List.of();
-                Machine machine = new Machine(build, units, beside, worth(request, figures), NaiveFigures.millionths(figures.loadW()), moduleParts, sameness);
+                Machine machine = machine(catalog, request, build, sameness);
                 found.merge(List.of(sameness, units), machine, (one, other) -> one.worth >= other.worth ? one : other);
                 if (found.size() > MOST) {
                     throw new TooManyException();
                 }
             }
         }
+    }
+
+    /** A build as the solver sees it. */
+    static Machine machine(Catalog catalog, Request request, Build build, List<Object> sameness) {
+        NaiveFigures figures = NaiveFigures.of(build, request, catalog.throughputFactors());
+        long beside = catalog.labour().perMachine() + catalog.labour().perModule() * build.modules().size()
+                + request.licence().perCore() * figures.cores() + request.licence().perProcessor() * figures.processors();
+        int moduleParts = (int) build.modules().values().stream().map(MemoryModule::sku).distinct().count();
+        return new Machine(build, units(build), beside, worth(request, figures), NaiveFigures.millionths(figures.loadW()), moduleParts, sameness);
     }
 
     /** Units of every part, counted anew. */

@@ -22,8 +22,7 @@ class OrderAgainstCpSatTest {
 
     private static final int SEEDS = 120;
 
-    /** In the solver's own units, which do not depend on the machine's speed; very roughly seconds. */
-    private static final double TIME = 3;
+    private static final CpSatOrder.Effort TIME = CpSatOrder.Effort.deterministic(3);
 
     /** Most orders of which a cheaper one may be there that was not found. */
     private static final double MISSED = 0.03;
