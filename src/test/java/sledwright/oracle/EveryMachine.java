@@ -71,7 +71,8 @@ final class EveryMachine {
             }
         }
         for (MemoryModule module : parts) {
-            Optional<List<MemoryModule>> alike = kinds.stream().filter(kind -> SlotView.alike(kind.get(0), module)).findFirst();
+            Optional<List<MemoryModule>> alike = kinds.stream()
+                    .filter(kind -> SlotView.alike(kind.get(0), module) && kind.get(0).generation().equals(module.generation())).findFirst();
             if (alike.isPresent()) {
                 alike.get().add(module);
             } else {

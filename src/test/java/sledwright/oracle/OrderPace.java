@@ -29,7 +29,7 @@ public final class OrderPace {
     private final Catalog catalog;
     private final OrderRequest order;
     private final Duration limit;
-    private final List<Map<Map<String, Integer>, Machine>> machines = new ArrayList<>();
+    private final List<Map<List<Object>, Machine>> machines = new ArrayList<>();
 
     /** @param limit most time of the solver, beside that of looking for machines */
     public OrderPace(Catalog catalog, OrderRequest order, Duration limit) {
@@ -45,7 +45,7 @@ public final class OrderPace {
         for (int i = 0; i < DRAWN; i++) {
             Search search = new Search(catalog.withLots(off(random)));
             for (int line = 0; line < order.lines().size(); line++) {
-                Request one = order.lines().get(line).request().withMachines(1).withAlternatives(1, 0);
+                Request one = order.lines().get(line).request().withMachines(1).withAlternatives(1, 0).withOnHand(order.onHand());
                 int asked = line;
                 search.run(one, Deadline.never()).ranked().forEach(found -> add(asked, found.machines().get(0)));
             }
@@ -72,14 +72,24 @@ public final class OrderPace {
 
     private void add(int line, Build build) {
         OrderLine asked = order.lines().get(line);
-        Machine machine = EveryMachine.machine(catalog, asked.request(), build, List.of());
-        machines.get(line).putIfAbsent(machine.parts(), machine);
+        Machine machine = EveryMachine.machine(catalog, asked.request(), build, asked.uniform() ? sameness(build) : List.of());
+        machines.get(line).putIfAbsent(List.of(machine.sameness(), machine.parts()), machine);
+    }
+
+    /** What the machines of a uniform line share. */
+    private static List<Object> sameness(Build build) {
+        List<Object> sameness = new ArrayList<>(List.of(build.platform().sku(), build.processors(), build.cooling().sku(), build.supply()));
+        build.modules().forEach((slot, module) -> sameness.addAll(List.of(slot.name(), module.kind())));
+        return sameness;
     }
 
     /** The least cost that the solver finds, minor units; NaN where it finds no whole order. */
     public double cheapest() {
-        CpSatOrder.Answer answer = CpSatOrder.cheapest(new RandomOrder(0, catalog, order), machines.stream().map(some -> List.copyOf(some.values())).toList(),
-                CpSatOrder.Effort.seconds(limit));
+        CpSatOrder.Answer answer = cheapest(CpSatOrder.Effort.seconds(limit));
         return answer.value() == null ? Double.NaN : answer.value() / (double) CpSatOrder.SCALE;
+    }
+
+    CpSatOrder.Answer cheapest(CpSatOrder.Effort effort) {
+        return CpSatOrder.cheapest(new RandomOrder(0, catalog, order), machines.stream().map(some -> List.copyOf(some.values())).toList(), effort);
     }
 }

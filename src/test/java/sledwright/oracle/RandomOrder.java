@@ -26,6 +26,9 @@ import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.domain.Supply;
 import sledwright.domain.Worth;
+import sledwright.generator.Deadline;
+import sledwright.generator.Search;
+import sledwright.generator.Status;
 
 /** A small shop and an order on it, the same for the same seed. */
 record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
@@ -35,29 +38,39 @@ record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
     /** So often another request is drawn where no machine or too many meet one. */
     private static final int REDRAWN = 6;
 
+    /** How large an order is, and how many times the stock of a single machine's case there is. */
+    private record Size(RandomCase.Size parts, int leastLines, int mostLines, int leastMachines, int mostMachines, int stock) {
+    }
+
     /** Lines of one to four machines on a stock that is now scarce, now ample. */
     static RandomOrder small(long seed) {
-        return of(seed, 3, 4, new SplittableRandom(seed).nextInt(2) == 0 ? 1 : 3);
+        return of(seed, new Size(RandomCase.Size.LISTABLE, 1, 3, 1, 4, new SplittableRandom(seed).nextInt(2) == 0 ? 1 : 3));
     }
 
-    /** Ten to thirty machines on a stock to match. */
+    /** Nine to forty machines of which each can be listed. */
     static RandomOrder large(long seed) {
-        return of(seed, 5, 8, 6);
+        return of(seed, new Size(RandomCase.Size.LISTABLE, 3, 5, 3, 8, 6));
     }
 
-    private static RandomOrder of(long seed, int mostLines, int mostMachines, int stock) {
+    /** Nine to thirty machines of more kinds than can be listed. */
+    static RandomOrder vast(long seed) {
+        return of(seed, new Size(RandomCase.Size.SOLVABLE, 3, 5, 3, 6, 12));
+    }
+
+    private static RandomOrder of(long seed, Size size) {
         SplittableRandom random = new SplittableRandom(seed * 104_729);
-        RandomParts parts = new RandomParts(random, RandomCase.Size.LISTABLE, 2);
+        int stock = size.stock;
+        RandomParts parts = new RandomParts(random, size.parts, 2);
         Map<String, List<Lot>> lots = new LinkedHashMap<>();
         parts.lots().forEach((sku, old) -> lots.put(sku, new ArrayList<>(old.stream().map(lot -> supplied(lot, stock, random)).toList())));
         Catalog shop = catalog(parts, List.of(), lots);
         Map<String, Integer> own = own(random, shop);
         List<OrderLine> lines = new ArrayList<>();
-        int count = mostMachines > 4 ? random.nextInt(3, mostLines + 1) : random.nextInt(1, mostLines + 1);
+        int count = random.nextInt(size.leastLines, size.mostLines + 1);
         for (int i = 1; i <= count; i++) {
-            int machines = mostMachines > 4 ? random.nextInt(3, mostMachines + 1) : random.nextInt(1, mostMachines + 1);
+            int machines = random.nextInt(size.leastMachines, size.mostMachines + 1);
             boolean uniform = random.nextInt(4) == 0;
-            lines.add(new OrderLine("line " + i, met(random, shop, machines, uniform, own), random.nextInt(3) == 0 ? random.nextInt(1, 6) : 1, uniform));
+            lines.add(new OrderLine("line " + i, met(random, size.parts, shop, machines, uniform, own), random.nextInt(3) == 0 ? random.nextInt(1, 6) : 1, uniform));
         }
         List<Enclosure> enclosures = random.nextInt(10) < 3 ? enclosures(random, parts.platforms(), lots, stock) : List.of();
         Catalog catalog = catalog(parts, enclosures, lots);
@@ -81,23 +94,29 @@ record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
     }
 
     /** A request that some machine meets, but for a few. */
-    private static Request met(SplittableRandom random, Catalog shop, int machines, boolean uniform, Map<String, Integer> own) {
-        Request drawn = request(random, shop, machines, uniform);
+    private static Request met(SplittableRandom random, RandomCase.Size size, Catalog shop, int machines, boolean uniform, Map<String, Integer> own) {
+        Request drawn = request(random, size, shop, machines, uniform);
         for (int i = 0; i < REDRAWN; i++) {
             try {
-                if (!EveryMachine.of(shop, drawn, uniform, stock(shop, own, drawn.limit())).isEmpty()) {
+                if (isMet(size, shop, drawn, uniform, own)) {
                     return drawn;
                 }
             } catch (EveryMachine.TooManyException large) {
                 // Another may ask for more and so leave fewer.
             }
-            drawn = request(random, shop, machines, uniform);
+            drawn = request(random, size, shop, machines, uniform);
         }
         return drawn;
     }
 
-    private static Request request(SplittableRandom random, Catalog shop, int machines, boolean uniform) {
-        Request drawn = new RandomRequest(random, RandomCase.Size.LISTABLE, shop).request(machines);
+    private static boolean isMet(RandomCase.Size size, Catalog shop, Request drawn, boolean uniform, Map<String, Integer> own) {
+        return size == RandomCase.Size.SOLVABLE
+                ? new Search(shop).run(drawn.withMachines(1).withOnHand(own), Deadline.never()).status() != Status.IMPOSSIBLE
+                : !EveryMachine.of(shop, drawn, uniform, stock(shop, own, drawn.limit())).isEmpty();
+    }
+
+    private static Request request(SplittableRandom random, RandomCase.Size size, Catalog shop, int machines, boolean uniform) {
+        Request drawn = new RandomRequest(random, size, shop).request(machines);
         Limits limit = drawn.limit();
         Set<Condition> conditions = random.nextInt(4) == 0 ? Set.of(Condition.NEW, Condition.USED) : limit.conditions();
         OptionalInt leadDays = random.nextInt(3) == 0 ? OptionalInt.of(random.nextInt(6)) : limit.leadDays();
