@@ -16,63 +16,95 @@ import sledwright.planner.order.OrderStatus;
 
 /**
  * Orders against an outside solver, CP-SAT of OR-Tools, which chooses among every valid machine of every line. More seeds by
- * {@code -Dsledwright.seeds=2000}, other ones by {@code -Dsledwright.seed=100001}.
+ * {@code -Dsledwright.seeds=2000}, other ones by {@code -Dsledwright.seed=100001}; {@code -Dsledwright.tell=true} tells of every order that could be better.
  */
 class OrderAgainstCpSatTest {
 
     private static final int SEEDS = 120;
-
     private static final CpSatOrder.Effort TIME = CpSatOrder.Effort.deterministic(3);
+    private static final double CLOSE = 0.01;
+    private static final int SHOWN = 2;
 
-    /** Most orders of which a cheaper one may be there that was not found. */
-    private static final double MISSED = 0.03;
+    /** Most orders that may be dearer than the least, or deliver less than the most, without claiming otherwise. */
+    private static final double MISSED = 0.2;
 
-    private final Map<OrderStatus, Integer> statuses = new EnumMap<>(OrderStatus.class);
-    private final List<Long> undecided = new ArrayList<>();
-    private final List<String> missed = new ArrayList<>();
-    private final List<String> wrong = new ArrayList<>();
-    private int best;
-
-    @Test
-    void noOrderIsCheaperThanTheBoundAndFewAreCheaperThanTheBest() {
-        Seeds.chosen(SEEDS).forEach(seed -> judge(RandomOrder.small(seed)));
-        String count = "%s, the least %d times, missed %s, undecided %s".formatted(statuses, best, missed, undecided);
-        if (Boolean.getBoolean("sledwright.tell")) {
-            System.err.println(count);
-            wrong.forEach(System.err::println);
-        }
-        assertThat(wrong).as(count).isEmpty();
-        assertThat(missed.size()).as(count).isLessThanOrEqualTo((int) Math.ceil(MISSED * Seeds.chosen(SEEDS).count()));
+    /**
+     * How an order compares.
+     *
+     * @param wrong  what it claims and must not; empty for nothing
+     * @param missed what could be better without its claiming otherwise; empty for nothing
+     */
+    record Verdict(String wrong, String missed, OrderStatus status) {
     }
 
-    private void judge(RandomOrder that) {
-        List<List<Machine>> machines;
-        try {
-            machines = machines(that);
-        } catch (EveryMachine.TooManyException tooMany) {
-            undecided.add(that.seed());
-            return;
+    /** The solver could not decide. */
+    private static final class UndecidedException extends RuntimeException {
+    }
+
+    @Test
+    void noClaimIsWrongAndFewOrdersCouldBeBetter() {
+        Map<OrderStatus, Integer> statuses = new EnumMap<>(OrderStatus.class);
+        List<Long> undecided = new ArrayList<>();
+        List<String> missed = new ArrayList<>();
+        List<String> wrong = new ArrayList<>();
+        Seeds.chosen(SEEDS).forEach(seed -> {
+            try {
+                RandomOrder that = RandomOrder.small(seed);
+                Verdict verdict = judge(that);
+                if (verdict.status != null) {
+                    statuses.merge(verdict.status, 1, Integer::sum);
+                }
+                if (!verdict.missed.isEmpty()) {
+                    missed.add("seed %d: %s".formatted(seed, verdict.missed));
+                }
+                if (!verdict.wrong.isEmpty()) {
+                    wrong.add("seed %d: %s".formatted(seed, verdict.wrong) + (wrong.size() < SHOWN ? shown(that) : ""));
+                }
+            } catch (UndecidedException | EveryMachine.TooManyException tooHard) {
+                undecided.add(seed);
+            }
+        });
+        String count = "%s, %d could be better, undecided %s".formatted(statuses, missed.size(), undecided);
+        if (Boolean.getBoolean("sledwright.tell")) {
+            System.err.println(count);
+            missed.forEach(System.err::println);
+        }
+        long seeds = Seeds.chosen(SEEDS).count();
+        assertThat(wrong).as(count).isEmpty();
+        assertThat(missed.size()).as("%s: %s", count, missed).isLessThanOrEqualTo((int) Math.ceil(MISSED * seeds));
+        assertThat(undecided.size()).as(count).isLessThanOrEqualTo((int) Math.ceil(0.05 * seeds));
+        assertThat(statuses.keySet()).as(count).contains(OrderStatus.PROVED, OrderStatus.SHORT);
+    }
+
+    private static String shown(RandomOrder that) {
+        RandomOrder small = OrderShrinker.shrink(that, next -> {
+            try {
+                return !judge(next).wrong.isEmpty();
+            } catch (UndecidedException | EveryMachine.TooManyException tooHard) {
+                return false;
+            }
+        });
+        return "%nmade smaller: %s%n%s".formatted(judge(small).wrong, small.text());
+    }
+
+    static Verdict judge(RandomOrder that) {
+        List<List<Machine>> machines = machines(that);
+        CpSatOrder.Answer cheapest = CpSatOrder.cheapest(that, machines, TIME);
+        CpSatOrder.Answer most = cheapest.impossible() ? CpSatOrder.most(that, machines, TIME) : cheapest;
+        if (!cheapest.proved() || !most.proved()) {
+            throw new UndecidedException();
         }
         OrderOutcome outcome;
         try {
             outcome = new OrderPlanner(that.catalog(), that.seed()).plan(that.order(), Deadline.never(), progress -> { });
         } catch (RuntimeException defect) {
-            wrong.add("seed %d: %s".formatted(that.seed(), defect));
-            return;
+            return new Verdict(defect.toString(), "", null);
         }
-        statuses.merge(outcome.status(), 1, Integer::sum);
         String unsound = OrderReading.wrong(outcome, that.order(), that.catalog());
         if (!unsound.isEmpty()) {
-            wrong.add("seed %d: %s".formatted(that.seed(), unsound));
+            return new Verdict(unsound, "", outcome.status());
         }
-        CpSatOrder.Answer cheapest = CpSatOrder.cheapest(that, machines, TIME);
-        if (!cheapest.proved()) {
-            undecided.add(that.seed());
-        } else if (cheapest.impossible()) {
-            shortOrder(that, outcome, machines);
-        } else {
-            whole(that, outcome, cheapest.value() / (double) CpSatOrder.SCALE);
-        }
+        return cheapest.impossible() ? inPart(outcome, most.value()) : whole(outcome, cheapest.value() / (double) CpSatOrder.SCALE);
     }
 
     static List<List<Machine>> machines(RandomOrder that) {
@@ -83,34 +115,26 @@ class OrderAgainstCpSatTest {
         return machines;
     }
 
-    private void whole(RandomOrder that, OrderOutcome outcome, double least) {
+    private static Verdict whole(OrderOutcome outcome, double least) {
+        String wrong = "";
+        String missed = "";
         if (outcome.missing() > 0) {
-            missed.add("seed %d: %d machines are missing where all can be had for %s".formatted(that.seed(), outcome.missing(), least));
-        } else if (outcome.best() < least - 0.01) {
-            wrong.add("seed %d: best %s, the solver's least %s".formatted(that.seed(), outcome.best(), least));
-        } else if (outcome.bound() > least + 0.01) {
-            wrong.add("seed %d: %s bound %s above an order of %s".formatted(that.seed(), outcome.status(), outcome.bound(), least));
-        } else if (outcome.best() > least + 0.01) {
-            missed.add("seed %d: best %s, bound %s, the solver's least %s".formatted(that.seed(), outcome.best(), outcome.bound(), least));
-        } else {
-            best++;
+            missed = "%d machines are missing where all can be had for %s".formatted(outcome.missing(), least);
+            wrong = outcome.shortages().most() ? missed + ", as the most" : "";
+        } else if (outcome.best() < least - CLOSE) {
+            wrong = "best %s, the solver's least %s".formatted(outcome.best(), least);
+        } else if (outcome.bound() > least + CLOSE) {
+            wrong = "%s bound %s above an order of %s".formatted(outcome.status(), outcome.bound(), least);
+        } else if (outcome.best() > least + CLOSE) {
+            missed = "best %s, bound %s, the solver's least %s".formatted(outcome.best(), outcome.bound(), least);
         }
+        return new Verdict(wrong, missed, outcome.status());
     }
 
-    private void shortOrder(RandomOrder that, OrderOutcome outcome, List<List<Machine>> machines) {
-        CpSatOrder.Answer most = CpSatOrder.most(that, machines, TIME);
+    private static Verdict inPart(OrderOutcome outcome, long most) {
         long weight = outcome.lines().stream().mapToLong(line -> (long) line.line().priority() * line.delivered()).sum();
-        if (outcome.missing() == 0) {
-            wrong.add("seed %d: all machines are delivered, which the solver says is impossible".formatted(that.seed()));
-        } else if (!most.proved()) {
-            undecided.add(that.seed());
-        } else if (weight > most.value() || weight < most.value() && outcome.shortages().most()) {
-            wrong.add("seed %d: weight %d is delivered%s, the solver's most is %d".formatted(that.seed(), weight,
-                    outcome.shortages().most() ? " as the most" : "", most.value()));
-        } else if (weight < most.value()) {
-            missed.add("seed %d: weight %d is delivered, the solver's most is %d".formatted(that.seed(), weight, most.value()));
-        } else {
-            best++;
-        }
+        String less = "weight %d is delivered, the solver's most is %d".formatted(weight, most);
+        boolean claimed = outcome.shortages().most();
+        return new Verdict(weight > most || weight < most && claimed ? less + (claimed ? ", claimed as the most" : "") : "", weight < most ? less : "", outcome.status());
     }
 }
