@@ -17,6 +17,7 @@ public final class Benchmarks {
               solver [COUNT]                                CP-SAT beside the search, on random cases; otherwise 60
               explain [EVERY]                               why not, and conflicts, of the demo's quotes; each so manieth part
               compare                                       the frontiers of the demo's quotes""";
+              order [MACHINES ...]                          orders of so many machines on the demo; otherwise 10 50 200 2000""";
 
     private Benchmarks() {
     }
@@ -34,6 +35,8 @@ public final class Benchmarks {
             case "solver" -> SolverPace.print(out, Integer.parseInt(word(words, 0, "60")));
             case "explain" -> new ExplainBenchmark(out).run(Path.of("scenarios"), Integer.parseInt(word(words, 0, "40")));
             case "compare" -> new CompareBenchmark(out).run(Path.of("scenarios"));
+            case "order" -> new OrderBenchmark(out, Shop.demo())
+                    .run((words.isEmpty() ? List.of("10", "50", "200", "2000") : words).stream().map(Integer::valueOf).toList());
             default -> throw new IllegalArgumentException("no such benchmark (" + name + ")\n" + USAGE);
         }
     }
