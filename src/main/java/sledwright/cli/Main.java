@@ -74,7 +74,7 @@ public final class Main implements Runnable {
         CommandLine line = new CommandLine(new Main())
                 .addSubcommand(new QuoteCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal))
-                .addSubcommand(new CatalogCommand(terminal))
+                .addSubcommand(CatalogCommand.line(terminal))
                 .addSubcommand(new LabelCommand(terminal))
                 .addSubcommand(new UpgradeCommand(terminal));
         // Help stays plain: finding out what a terminal can show takes longer than showing it.

@@ -81,6 +81,16 @@ public final class Section implements Fields {
         return section(name);
     }
 
+    /** The section under a key where one stands there; empty for a single value or nothing. */
+    public Optional<Section> sectionIfAny(String name) {
+        return value(name).filter(Group.class::isInstance).flatMap(value -> section(full(name), value));
+    }
+
+    /** The keys that stand here, known or not, in the order of the file. */
+    public Set<String> names() {
+        return group.keys().keySet();
+    }
+
     /** The sections listed under a key; none when the key is absent. */
     public List<Section> sections(String name) {
         List<Section> found = new ArrayList<>();

@@ -86,7 +86,8 @@ public final class Csv {
                 .map(cell -> cell.orElse("")).toList()).toList());
     }
 
-    private static String write(List<String> header, List<List<Object>> rows) {
+    /** Rows under a header; a cell is a text, a whole number or an amount. */
+    public static String write(List<String> header, List<List<Object>> rows) {
         CsvSchema.Builder schema = CsvSchema.builder().setLineSeparator("\n");
         header.forEach(schema::addColumn);
         StringWriter text = new StringWriter();

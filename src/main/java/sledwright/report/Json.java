@@ -54,6 +54,16 @@ public final class Json {
         return render(json -> LabelJson.write(view, json.out));
     }
 
+    /** What another class writes into a document. */
+    public interface Body {
+        void write(JsonGenerator out) throws IOException;
+    }
+
+    /** A document whose keys another class writes, in the form of all documents. */
+    public static String document(Body body) {
+        return render(json -> body.write(json.out));
+    }
+
     private static String render(Content content) {
         StringWriter text = new StringWriter();
         DefaultIndenter lines = new DefaultIndenter("  ", "\n");

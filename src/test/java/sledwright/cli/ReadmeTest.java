@@ -28,7 +28,7 @@ class ReadmeTest {
     private static final Pattern CONSOLE = Pattern.compile("```console\n(.*?)```", Pattern.DOTALL);
     private static final Pattern COMMAND = Pattern.compile("\\$ (?:target/)?sledwright (.*)");
     private static final Pattern WORD = Pattern.compile("'([^']*)'|(\\S+)");
-    private static final Pattern FILE = Pattern.compile("```yaml\n# (scenarios/\\S+)\n(.*?)```", Pattern.DOTALL);
+    private static final Pattern FILE = Pattern.compile("```yaml\n# ((?:scenarios|docs/examples)/\\S+)\n(.*?)```", Pattern.DOTALL);
 
     @TestFactory
     Stream<DynamicTest> everyBlockIsWhatIsPrinted() throws IOException {
