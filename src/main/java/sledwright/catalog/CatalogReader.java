@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +38,20 @@ public final class CatalogReader {
         return catalog.orElseThrow();
     }
 
+    /**
+     * A catalogue whose parts and offers know their lines.
+     *
+     * @throws FaultsException with every fault of every file
+     */
+    public static PlacedCatalog readPlaced(Path folder) {
+        Faults faults = new Faults();
+        Optional<RawCatalog> raw = sound(folder, Map.of(), faults);
+        faults.throwIfAny();
+        Map<String, Place> places = new HashMap<>();
+        raw.orElseThrow().skuUses().forEach(use -> places.putIfAbsent(use.sku(), use.place()));
+        return new PlacedCatalog(catalog(raw.get()), places, raw.get().offers().rows());
+    }
+
     /** The catalogue; empty, with faults, when anything in the folder is wrong. */
     public static Optional<Catalog> read(Path folder, Faults faults) {
         return readWith(folder, Map.of(), faults);
@@ -48,6 +63,10 @@ public final class CatalogReader {
      * @param others the rows of tables that are not to be read from their files
      */
     public static Optional<Catalog> readWith(Path folder, Map<CatalogTable, TableRows> others, Faults faults) {
+        return sound(folder, others, faults).map(CatalogReader::catalog);
+    }
+
+    private static Optional<RawCatalog> sound(Path folder, Map<CatalogTable, TableRows> others, Faults faults) {
         int before = faults.size();
         if (!Files.isDirectory(folder)) {
             faults.add(Place.of(folder.toString()), Files.exists(folder)
@@ -56,7 +75,7 @@ public final class CatalogReader {
         }
         RawCatalog raw = raw(folder, others, faults);
         CHECKS.forEach(check -> check.check(raw, faults));
-        return faults.since(before) ? Optional.empty() : Optional.of(catalog(raw));
+        return faults.since(before) ? Optional.empty() : Optional.of(raw);
     }
 
     private static RawCatalog raw(Path folder, Map<CatalogTable, TableRows> others, Faults faults) {

@@ -10,11 +10,11 @@ import sledwright.domain.Condition;
  *
  * @param validUntil the last day on which the lot is sold; empty: it does not run out
  */
-record OfferRow(String sku, String lot, String supplier, Condition condition, long unitPrice, int minQuantity, int available,
+public record OfferRow(String sku, String lot, String supplier, Condition condition, long unitPrice, int minQuantity, int available,
                 int leadDays, OptionalLong unitCost, Optional<LocalDate> validUntil) {
 
     /** Whether the lot is no longer sold on that day. */
-    boolean isOver(LocalDate day) {
+    public boolean isOver(LocalDate day) {
         return validUntil.filter(last -> last.isBefore(day)).isPresent();
     }
 }

@@ -7,6 +7,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import sledwright.catalog.CatalogReader;
+import sledwright.catalog.PlacedCatalog;
+import sledwright.explain.audit.Audit;
 import sledwright.report.CatalogText;
 import sledwright.report.CatalogView;
 import sledwright.report.Csv;
@@ -17,7 +19,7 @@ import sledwright.report.Json;
         name = "catalog",
         sortOptions = false,
         synopsisSubcommandLabel = "[COMMAND]",
-        description = "Reads a catalogue and counts what it holds, or lists every fault in it as file:line: message.",
+        description = "Reads a catalogue, counts what it holds and shows what is odd about it, or lists every fault in it as file:line: message.",
         footer = {
             "",
             "Examples:",
@@ -50,8 +52,12 @@ final class CatalogCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        CatalogView view = CatalogView.of(CatalogReader.read(shared.folder(folder, "DIR")));
+        CatalogView view = view(CatalogReader.readPlaced(shared.folder(folder, "DIR")));
         output.write(Renderings.of(screen -> CatalogText.of(view, screen), () -> Json.of(view), () -> Csv.of(view)));
         return ExitCode.DONE;
+    }
+
+    private static CatalogView view(PlacedCatalog placed) {
+        return CatalogView.of(placed.catalog()).with(Audit.of(placed));
     }
 }

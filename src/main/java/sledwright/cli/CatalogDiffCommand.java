@@ -76,7 +76,7 @@ final class CatalogDiffCommand implements Callable<Integer> {
     }
 
     private RequestMove move(Path file) {
-        Job job = read(file, before);
+        Job.Quote job = read(file, before);
         return new RequestMove(file.toString(), job.request().name(), answer(job), answer(file));
     }
 
@@ -88,11 +88,11 @@ final class CatalogDiffCommand implements Callable<Integer> {
         }
     }
 
-    private Job read(Path file, Path catalog) {
-        return RequestReader.read(file, BEST_ALONE, Optional.of(catalog), Set.of(Kind.QUOTE));
+    private Job.Quote read(Path file, Path catalog) {
+        return (Job.Quote) RequestReader.read(file, BEST_ALONE, Optional.of(catalog), Set.of(Kind.QUOTE));
     }
 
-    private Answer answer(Job job) {
+    private Answer answer(Job.Quote job) {
         Deadline deadline = shared.deadline();
         return Answer.of(QuoteView.of(new Planner(shared.seed()).plan(new Search(job.catalog()).run(job.request(), deadline)), job.catalog(),
                 Explanation.NONE));

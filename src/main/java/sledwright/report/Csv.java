@@ -113,6 +113,8 @@ public final class Csv {
     private static void write(CsvGenerator out, Object cell) throws IOException {
         if (cell instanceof Integer number) {
             out.writeNumber(number);
+        } else if (cell instanceof Long number) {
+            out.writeNumber(number);
         } else if (cell instanceof BigDecimal number) {
             out.writeNumber(number);
         } else {
