@@ -9,7 +9,21 @@ import java.util.Map;
 public final class Faults {
 
     private final Map<String, List<Fault>> byFile = new LinkedHashMap<>();
+    private final Asking asking;
     private int size;
+
+    public Faults() {
+        this(Asking.NOBODY);
+    }
+
+    /** @param asking is told what the readers that report here ask for */
+    public Faults(Asking asking) {
+        this.asking = asking;
+    }
+
+    public Asking asking() {
+        return asking;
+    }
 
     public void add(Place place, String message) {
         byFile.computeIfAbsent(place.file(), file -> new ArrayList<>()).add(new Fault(place, message));

@@ -125,6 +125,7 @@ public final class MappingReader {
     }
 
     private boolean isColumn(Field name) {
+        faults.asking().words(name.name(), table.order());
         if (table.order().contains(name.text())) {
             return true;
         }
@@ -133,6 +134,7 @@ public final class MappingReader {
     }
 
     private Optional<HeaderRows> header(Field field) {
+        faults.asking().pattern(field.name(), "^%s$".formatted(ROWS));
         Matcher rows = ROWS.matcher(field.text());
         if (!rows.matches()) {
             return field.whole(HEADER, faults).map(row -> new HeaderRows(row, row));
