@@ -24,6 +24,7 @@ final class Example {
     private final Format format;
     private final Path file;
     private final Path work;
+    private final Object sound;
     private Object changed;
 
     /** A section somewhere in the file that has a key. */
@@ -39,6 +40,7 @@ final class Example {
         this.format = format;
         this.file = file;
         work = folder.resolve(file.getFileName());
+        sound = load();
     }
 
     private static Yaml yaml() {
@@ -55,12 +57,17 @@ final class Example {
 
     /** How many places of the file have the path. */
     int places(String path) {
-        return holders(load(), path).size();
+        return holders(sound, path).size();
     }
 
     /** How many sections the file has under a path; the whole file is one under the empty path. */
     int sections(String path) {
-        return path.isEmpty() ? 1 : holders(load(), path).stream().mapToInt(holder -> sections(holder.get()).size()).sum();
+        return path.isEmpty() ? 1 : holders(sound, path).stream().mapToInt(holder -> sections(holder.get()).size()).sum();
+    }
+
+    /** Whether the file writes a bare number at a path. */
+    boolean hasNumber(String path) {
+        return holders(sound, path).stream().anyMatch(holder -> holder.get() instanceof String text && text.matches("-?\\d+(\\.\\d+)?"));
     }
 
     /** Whether the reader has no fault to name after a change at one of the places of a path. */

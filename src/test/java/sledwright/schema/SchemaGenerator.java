@@ -9,8 +9,10 @@ import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.stream.Collectors;
@@ -31,6 +33,7 @@ final class SchemaGenerator {
     private final Meanings meanings;
     private final Asked asked = new Asked();
     private final List<Example> examples;
+    private final Map<String, Boolean> removable = new HashMap<>();
 
     private SchemaGenerator(Format format, Path work) {
         this.format = format;
@@ -189,6 +192,9 @@ final class SchemaGenerator {
         }
         if (types.isEmpty()) {
             types.add("string");
+            if (examples.stream().anyMatch(example -> example.hasNumber(path))) {
+                types.add("number");
+            }
             if (!takes(path, "")) {
                 node.put("minLength", 1);
             }
@@ -226,7 +232,12 @@ final class SchemaGenerator {
     }
 
     private boolean isRequired(String path) {
-        return !any(path, (example, place) -> example.accepts(path, place, Example.Holder::remove)) && !absent(path);
+        return !isRemovable(path) && !absent(path);
+    }
+
+    /** Whether the reader does without the key somewhere where an example has it. */
+    private boolean isRemovable(String path) {
+        return removable.computeIfAbsent(path, key -> any(key, (example, place) -> example.accepts(key, place, Example.Holder::remove)));
     }
 
     /** Whether a sound example has the section but not the key. */
@@ -237,8 +248,8 @@ final class SchemaGenerator {
 
     /** Whether a section that has a key must have another. */
     private boolean needs(String path, String other) {
-        return !path.equals(other) && places(other) > 0
-                && !any(other, (example, place) -> example.places(path) != example.places(other) || example.accepts(other, place, Example.Holder::remove))
+        return !path.equals(other) && !isRemovable(other)
+                && examples.stream().allMatch(example -> example.places(path) == example.places(other))
                 && any(other, (example, place) -> example.accepts(path, other, place, Example.Holder::remove));
     }
 
