@@ -19,7 +19,7 @@ import java.util.stream.Stream;
 public final class CsvReader {
 
     /** The largest table, in millions of bytes. */
-    static final int MOST_MEGABYTES = 256;
+    static final int MOST_MEGABYTES = 64;
     /** Some spreadsheets name the separator in a line of its own. */
     static final Pattern SEPARATOR_LINE = Pattern.compile("\\Asep=[,;\\t](?=\\R)");
 

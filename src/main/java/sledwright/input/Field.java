@@ -103,8 +103,7 @@ public record Field(String name, String text, Place place, boolean decimalComma)
 
     /** A text of the user's as a message shows it: short, without control characters. */
     public static String shown(String text) {
-        String visible = text.codePoints().map(character -> Character.isISOControl(character) ? '?' : character)
-                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
+        String visible = Visible.of(text);
         return visible.length() <= LONGEST_SHOWN ? visible : visible.substring(0, LONGEST_SHOWN) + "...";
     }
 }

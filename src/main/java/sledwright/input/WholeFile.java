@@ -1,6 +1,8 @@
 package sledwright.input;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -22,7 +24,7 @@ public final class WholeFile {
     public static void replace(Path target, byte[] bytes) throws IOException {
         Path fresh = beside(target);
         try {
-            Files.write(fresh, bytes, StandardOpenOption.WRITE);
+            write(fresh, bytes);
             if (Files.exists(target) && Files.getFileStore(target).supportsFileAttributeView("posix")) {
                 Set<PosixFilePermission> permissions = Files.getPosixFilePermissions(target);
                 Files.setPosixFilePermissions(fresh, permissions);
@@ -34,6 +36,17 @@ public final class WholeFile {
             }
         } finally {
             Files.deleteIfExists(fresh);
+        }
+    }
+
+    /** Down to the disk: else a machine that stops could find the new name without its content. */
+    private static void write(Path fresh, byte[] bytes) throws IOException {
+        try (FileChannel channel = FileChannel.open(fresh, StandardOpenOption.WRITE)) {
+            ByteBuffer left = ByteBuffer.wrap(bytes);
+            while (left.hasRemaining()) {
+                channel.write(left);
+            }
+            channel.force(true);
         }
     }
 

@@ -37,7 +37,7 @@ import sledwright.input.WholeFile;
 public record CatalogImport(Path folder, CatalogTable table, List<Change> changes, int unchanged, List<Fault> refused,
                             Optional<byte[]> standing, String text) {
 
-    private static final int MOST_MEGABYTES = 256;
+    private static final int MOST_MEGABYTES = 64;
     private static final int MOST_BACKUPS = 1000;
 
     public CatalogImport {
@@ -121,7 +121,14 @@ public record CatalogImport(Path folder, CatalogTable table, List<Change> change
         if (kept.isPresent()) {
             WholeFile.replace(kept.get(), standing.get());
         }
-        WholeFile.replace(file, text.getBytes(StandardCharsets.UTF_8));
+        try {
+            WholeFile.replace(file, text.getBytes(StandardCharsets.UTF_8));
+        } catch (IOException failed) {
+            if (kept.isPresent()) {
+                Files.deleteIfExists(kept.get());
+            }
+            throw failed;
+        }
         return kept;
     }
 
