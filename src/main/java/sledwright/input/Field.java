@@ -71,6 +71,7 @@ public record Field(String name, String text, Place place, boolean decimalComma)
 
     /** A day; empty, with a fault, when it is none. */
     public Optional<LocalDate> date(Faults faults) {
+        faults.asking().pattern(name, "^\\d{4}-\\d{2}-\\d{2}$");
         try {
             return Optional.of(LocalDate.parse(text));
         } catch (DateTimeParseException noDate) {
