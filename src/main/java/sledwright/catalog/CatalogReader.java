@@ -25,7 +25,7 @@ import sledwright.input.Place;
 public final class CatalogReader {
 
     private static final List<CatalogCheck> CHECKS = List.of(
-            new UniqueSkus(), new SharedPartsAgree(), new EnclosuresFit(), new ThroughputKnown(), new OffersKnown(), new LotsAgree());
+            new UniqueSkus(), new SharedPartsAgree(), new EnclosuresFit(), new ThroughputKnown(), new OffersKnown(), new LotsAgree(), new StockCountable());
 
     private CatalogReader() {
     }

@@ -49,8 +49,6 @@ public final class Main implements Runnable {
     }
 
     public static void main(String[] arguments) {
-        // Results read the same everywhere; some languages would write other digits.
-        Locale.setDefault(Locale.ROOT);
         // Not System.out, which keeps silent about what it could not write.
         FileOutputStream out = new FileOutputStream(FileDescriptor.out);
         PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
@@ -61,6 +59,8 @@ public final class Main implements Runnable {
 
     /** Runs one command and returns its exit code; nothing escapes. */
     static int run(Terminal terminal, String... arguments) {
+        // Results read the same everywhere; some languages would write other digits.
+        Locale.setDefault(Locale.ROOT);
         Boundary boundary = new Boundary(terminal.err(), Arrays.asList(arguments).contains("--verbose"));
         try {
             return commands(terminal, boundary).execute(arguments);

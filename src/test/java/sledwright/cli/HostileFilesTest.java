@@ -77,6 +77,17 @@ class HostileFilesTest {
     }
 
     @Test
+    void stockThatCannotBeCountedIsAFault() throws IOException {
+        Path shop = Folders.copy(Folders.SHOP, work.resolve("shop"));
+        StringBuilder offers = new StringBuilder(Files.readString(shop.resolve("offers.csv")));
+        for (int lot = 0; lot < 5; lot++) {
+            offers.append("M16,Z%d,Marsh Trade,new,1000000000,1,10000000,,\n".formatted(lot));
+        }
+        Files.writeString(shop.resolve("offers.csv"), offers);
+        assertFault(Run.of("catalog", shop.toString()), "offers.csv:18: up to here the stock comes to more than can be counted");
+    }
+
+    @Test
     void namesCannotTurnTheTextAround() throws IOException {
         Path shop = Folders.copy(Folders.SHOP, work.resolve("shop"));
         Files.writeString(shop.resolve("catalog.yaml"), Files.readString(shop.resolve("catalog.yaml")).replace("Reedmere", "Reed\u202Emere"));
