@@ -42,6 +42,7 @@ final class ShopReader {
     }
 
     private Optional<Currency> currency(Field field) {
+        faults.asking().pattern(field.name(), "^[A-Z]{3}$");
         try {
             Currency currency = Currency.getInstance(field.text());
             if (currency.getDefaultFractionDigits() >= 0) {

@@ -66,6 +66,8 @@ public final class Main implements Runnable {
 
     /** Runs one command and returns its exit code; nothing escapes. */
     static int run(Terminal terminal, String... arguments) {
+        // Results read the same everywhere; some languages would write other digits.
+        Locale.setDefault(Locale.ROOT);
         Boundary boundary = new Boundary(terminal.err(), Arrays.asList(arguments).contains("--verbose"));
         try {
             return commands(terminal, boundary).execute(arguments);
@@ -79,7 +81,7 @@ public final class Main implements Runnable {
         CommandLine line = new CommandLine(new Main())
                 .addSubcommand(new QuoteCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal))
-                .addSubcommand(new CatalogCommand(terminal))
+                .addSubcommand(CatalogCommand.line(terminal))
                 .addSubcommand(new LabelCommand(terminal))
                 .addSubcommand(new UpgradeCommand(terminal))
                 .addSubcommand(new CompareCommand(terminal))

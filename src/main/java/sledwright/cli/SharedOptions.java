@@ -54,6 +54,15 @@ final class SharedOptions {
         return Optional.ofNullable(catalog);
     }
 
+    /** The catalogue's folder, which is named once: as the command has it, or by the option. */
+    Path folder(Path named, String as) {
+        if ((named == null) == (catalog == null)) {
+            throw new UsageException(named == null ? "name the catalogue's folder, such as catalogs/heronfold-yard"
+                    : "name one folder, not %s%s and --catalog %s".formatted(as.startsWith("--") ? as + " " : "", named, catalog));
+        }
+        return named == null ? catalog : named;
+    }
+
     long seed() {
         return seed;
     }

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import sledwright.catalog.intake.Formulas;
 import sledwright.metrics.Figures;
 import sledwright.report.QuoteView.Alternative;
 import sledwright.rules.Violation;
@@ -21,8 +22,6 @@ import sledwright.rules.Violation;
  * apostrophe before it.
  */
 public final class Csv {
-
-    private static final String STARTS_A_FORMULA = "=+-@\t\r";
 
     private Csv() {
     }
@@ -118,14 +117,12 @@ public final class Csv {
     private static void write(CsvGenerator out, Object cell) throws IOException {
         if (cell instanceof Integer number) {
             out.writeNumber(number);
+        } else if (cell instanceof Long number) {
+            out.writeNumber(number);
         } else if (cell instanceof BigDecimal number) {
             out.writeNumber(number);
         } else {
-            out.writeString(defused((String) cell));
+            out.writeString(Formulas.defused((String) cell));
         }
-    }
-
-    private static String defused(String text) {
-        return !text.isEmpty() && STARTS_A_FORMULA.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
     }
 }

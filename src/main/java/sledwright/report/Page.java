@@ -1,6 +1,7 @@
 package sledwright.report;
 
 import java.util.List;
+import sledwright.input.Visible;
 
 /** A text for people in the making. */
 public final class Page {
@@ -13,21 +14,16 @@ public final class Page {
     }
 
     public Page line(String line) {
-        return raw(harmless(line));
+        return raw(Visible.of(line));
     }
 
     public Page line(Ink ink, String line) {
-        return raw(screen.colour() ? ink.on(harmless(line)) : harmless(line));
+        return raw(screen.colour() ? ink.on(Visible.of(line)) : Visible.of(line));
     }
 
     private Page raw(String line) {
         text.append(line).append('\n');
         return this;
-    }
-
-    /** Names come from files; none of them may steer the terminal. */
-    private static String harmless(String line) {
-        return line.chars().anyMatch(Character::isISOControl) ? line.replaceAll("\\p{Cc}", "?") : line;
     }
 
     /** Running text. */

@@ -16,7 +16,7 @@ public final class Benchmarks {
               quote [SHOP [COUNT [FIRST_SEED [SECONDS]]]]   SHOP is demo or x10 ...; otherwise demo 500 0 30
               solver [COUNT]                                CP-SAT beside the search, on random cases; otherwise 60
               explain [EVERY]                               why not, and conflicts, of the demo's quotes; each so manieth part
-              compare                                       the frontiers of the demo's quotes""";
+              compare                                       the frontiers of the demo's quotes
               order [MACHINES ...]                          orders of so many machines on the demo; otherwise 10 50 200 2000""";
 
     private Benchmarks() {
