@@ -55,7 +55,7 @@ class OrderFileTest {
                 machines: 2
                 require: { cores: 20, memory_gb: 192.5, bandwidth_gbs: 120, throughput: 300, base_ghz: 2.2, all_core_ghz: 2.6,
                            gb_per_core: 8, gbs_per_core: 4, spare_slots: 4, memory_mode: rank-sparing, processors: 2 }
-                limit: { price: 2400.5, power_w: 420, lead_days: 3, inlet_c: -5, altitude_m: 1200, mains_v: 115, conditions: [new, used] }
+                limit: { power_w: 420, lead_days: 3, inlet_c: -5, altitude_m: 1200, mains_v: 115, conditions: [new, used] }
                 objective: best-value
                 worth: { core: 12, gb: 0.955, gbs: 0, throughput: 0.2 }
                 licence: { per_core: 640, per_processor: 0.5 }
@@ -95,7 +95,7 @@ class OrderFileTest {
                         Set.of()),
                 Objective.CHEAPEST, Worth.NOTHING, Licence.NONE, Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP, Set.of(), Set.of(), Map.of());
         Request data = new Request("data", 2, Set.of(), new Requirements(2, 20, 192.5, 120, 300, 2.2, 2.6, 8, 4, 4, MemoryMode.RANK_SPARING),
-                new Limits(OptionalLong.of(240050), OptionalDouble.of(420), OptionalInt.of(3), OptionalDouble.of(-5), 1200,
+                new Limits(OptionalLong.empty(), OptionalDouble.of(420), OptionalInt.of(3), OptionalDouble.of(-5), 1200,
                         OptionalDouble.of(115), Set.of(Condition.NEW, Condition.USED)),
                 Objective.BEST_VALUE, new Worth(1200, 95.5, 0, 20), new Licence(64000, 50), Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP,
                 Set.of("M64"), Set.of("WREN-HS-2", "M16"), Map.of());
@@ -133,10 +133,10 @@ class OrderFileTest {
     @Test
     void overridesReachIntoAListByNameAndByNumber() throws IOException {
         OrderRequest order = order(EVERYTHING, "lines.web.machines=5", "lines.1.machines=4", "lines.2.require.cores=4", "lines.web.limit.lead_days=2",
-                "lines.data.limit.price=", "on_hand.M16=", "ship_by=");
+                "lines.data.limit.inlet_c=", "on_hand.M16=", "ship_by=");
         assertThat(order.lines()).extracting(OrderLine::machines).containsExactly(5, 4, 1);
         assertThat(order.lines().get(0).request().limit().leadDays()).hasValue(2);
-        assertThat(order.lines().get(1).request().limit().price()).isEmpty();
+        assertThat(order.lines().get(1).request().limit().inletC()).isEmpty();
         assertThat(order.lines().get(1).request().limit().powerW()).hasValue(420);
         assertThat(order.lines().get(2).request().require().cores()).isEqualTo(4);
         assertThat(order.onHand()).isEqualTo(Map.of("REED-F4", 1));

@@ -21,10 +21,13 @@ import sledwright.planner.order.Tally.Step;
 final class OrderSolver {
 
     /** Tries to better an order that no bound proves yet. */
-    private static final int STEPS = 150;
+    private static final int STEPS = 400;
 
     /** Tries to better the first order before sets of orders are split. */
     private static final int FIRST_STEPS = 10;
+
+    /** What takes long and seldom gains is done in one of so many steps. */
+    private static final int RARELY = 5;
 
     /** A machine that is not delivered counts as much as so many of the dearest. */
     private static final int DEAREST = 20;
@@ -145,10 +148,13 @@ final class OrderSolver {
                     closed = Math.min(closed, set.bound());
                 } else if (smaller.bound() < enough()) {
                     sets.add(smaller);
-                    take(suppliers.settle(rounded(smaller.mix()), this::mended));
+                    Tally tried = rounded(smaller.mix());
+                    take(step % RARELY == 0 ? suppliers.settle(tried, this::mended) : tried);
                 }
             }
-            take(refill.step(best, deadline));
+            if (step % RARELY == 0) {
+                take(refill.step(best, deadline));
+            }
             long least = Math.min(closed, sets.isEmpty() ? Long.MAX_VALUE : sets.peek().bound());
             bound = Math.max(bound, Math.min(least, cost(best)));
             report();
