@@ -73,7 +73,7 @@ public final class RequestReader {
             case BUILD -> BuildFile.read(file, top);
             case UPGRADE -> UpgradeFile.read(file, top);
             case ORDER -> OrderFile.read(file, top);
-            case RESTOCK -> throw new IllegalArgumentException("no reader of " + kind.label());
+            case RESTOCK -> RestockFile.read(file, top);
         };
     }
 
