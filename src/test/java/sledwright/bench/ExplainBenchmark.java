@@ -100,7 +100,7 @@ final class ExplainBenchmark {
     }
 
     private Timed time(Search search, Question question) {
-        Request request = question.job().request();
+        Request request = ((Job.Single) question.job()).request();
         Findings findings = search.run(request, Deadline.never());
         long cpu = THREADS.getCurrentThreadCpuTime();
         long start = System.nanoTime();
