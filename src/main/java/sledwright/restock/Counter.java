@@ -23,10 +23,13 @@ final class Counter {
      * @param margins  by course, minor units: what orders earned, less losses on those turned away, less what bought units lose
      * @param served   by class, orders in all courses together
      * @param asked    the same, with those turned away
+     * @param servedByCourse by course and class
+     * @param askedByCourse  by course and class
      * @param leftover sku -> units that are left over, mean
      * @param used     by class and build, orders in all courses together
      */
-    record Tally(double[] margins, long[] served, long[] asked, Map<String, Double> leftover, List<Map<Choice, Long>> used) {
+    record Tally(double[] margins, long[] served, long[] asked, int[][] servedByCourse, int[][] askedByCourse,
+                 Map<String, Double> leftover, List<Map<Choice, Long>> used) {
 
         double mean() {
             return Arrays.stream(margins).average().orElse(0);
@@ -127,8 +130,8 @@ final class Counter {
         double loss = spent;
         double[] margins = new double[courses.size()];
         int parts = Math.min(courses.size(), PARTS);
-        long[][] served = new long[parts][ways.length];
-        long[][] asked = new long[parts][ways.length];
+        int[][] served = new int[courses.size()][ways.length];
+        int[][] asked = new int[courses.size()][ways.length];
         long[][] left = new long[parts][pools.size()];
         long[][][] used = new long[parts][ways.length][];
         IntStream.range(0, parts).parallel().forEach(part -> {
@@ -138,7 +141,7 @@ final class Counter {
             int[] now = new int[stock.length];
             for (int s = part; s < courses.size(); s += parts) {
                 System.arraycopy(stock, 0, now, 0, stock.length);
-                margins[s] = course(courses.get(s), now, served[part], asked[part], used[part]) - loss;
+                margins[s] = course(courses.get(s), now, served[s], asked[s], used[part]) - loss;
                 for (int p = 0; p < now.length; p++) {
                     left[part][p] += now[p];
                 }
@@ -150,7 +153,7 @@ final class Counter {
     /** Fixed, so that sums come out the same on any machine. */
     private static final int PARTS = 8;
 
-    private double course(Course course, int[] stock, long[] served, long[] asked, long[][] used) {
+    private double course(Course course, int[] stock, int[] served, int[] asked, long[][] used) {
         double earned = 0;
         double horizon = shelves.request().horizonDays();
         for (int i = 0; i < course.orders(); i++) {
@@ -205,7 +208,7 @@ final class Counter {
         }
     }
 
-    private Tally tally(double[] margins, long[][] served, long[][] asked, long[][] left, long[][][] used) {
+    private Tally tally(double[] margins, int[][] served, int[][] asked, long[][] left, long[][][] used) {
         Map<String, Double> leftover = new TreeMap<>();
         for (int p = 0; p < pools.size(); p++) {
             int pool = p;
@@ -221,12 +224,12 @@ final class Counter {
             }
             builds.add(counts);
         }
-        return new Tally(margins, sum(served), sum(asked), leftover, builds);
+        return new Tally(margins, sum(served), sum(asked), served, asked, leftover, builds);
     }
 
-    private static long[] sum(long[][] parts) {
+    private static long[] sum(int[][] parts) {
         long[] sum = new long[parts[0].length];
-        for (long[] part : parts) {
+        for (int[] part : parts) {
             for (int i = 0; i < sum.length; i++) {
                 sum[i] += part[i];
             }
