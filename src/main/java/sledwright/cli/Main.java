@@ -76,7 +76,8 @@ public final class Main implements Runnable {
                 .addSubcommand(new CheckCommand(terminal))
                 .addSubcommand(new CatalogCommand(terminal))
                 .addSubcommand(new LabelCommand(terminal))
-                .addSubcommand(new UpgradeCommand(terminal));
+                .addSubcommand(new UpgradeCommand(terminal))
+                .addSubcommand(new RestockCommand(terminal));
         // Help stays plain: finding out what a terminal can show takes longer than showing it.
         return line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .setExpandAtFiles(false)

@@ -1,8 +1,10 @@
 package sledwright.explain;
 
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Set;
 import sledwright.domain.Catalog;
@@ -19,6 +21,7 @@ public final class HighestPrice {
     private final Catalog catalog;
     private final Search search;
     private final Deadline deadline;
+    private final Map<Request, Findings> known = new HashMap<>();
 
     /** @param search of the catalogue; its caches serve on */
     public HighestPrice(Catalog catalog, Search search, Deadline deadline) {
@@ -36,26 +39,37 @@ public final class HighestPrice {
      */
     public OptionalLong of(String sku, Request request, OptionalLong ceiling) {
         Request one = request.withAlternatives(1, request.step());
-        Set<String> forbid = new HashSet<>(one.forbid());
-        forbid.add(sku);
-        Findings without = search.run(one.withForbid(forbid), deadline);
-        double level = Math.min(without.status() == Status.PROVED ? without.best() : Double.POSITIVE_INFINITY,
-                ceiling.isPresent() ? ceiling.getAsLong() : Double.POSITIVE_INFINITY);
-        if (without.status() == Status.BEST_FOUND || Double.isInfinite(level) || !canBeHad(sku, one)) {
+        OptionalDouble without = without(sku, one);
+        double level = Math.min(without.orElse(Double.POSITIVE_INFINITY), ceiling.isPresent() ? ceiling.getAsLong() : Double.POSITIVE_INFINITY);
+        if (Double.isNaN(level) || Double.isInfinite(level)) {
             return OptionalLong.empty();
         }
-        Findings best = new Findings(one, Status.PROVED, level, level, List.of(), true);
+        Catalog free = catalog.withEachLot(lot -> !lot.sku().equals(sku) ? lot
+                : lot.with(lot.available(), List.of(new Lot.PriceBreak(lot.minQuantity(), 0, OptionalLong.empty()))));
+        Findings given = search.on(free).run(WhyNotAnswer.with(one, sku), deadline);
+        if (given.status() != Status.PROVED || given.best() > level) {
+            return OptionalLong.empty();
+        }
         try {
-            Optional<BreakEven.Found> found = new BreakEven(sku, best, catalog, search, deadline).find();
-            return found.isEmpty() ? OptionalLong.empty() : found.get().unitPrice();
+            return new BreakEven(sku, new Findings(one, Status.PROVED, level, level, List.of(), true), catalog, search, deadline).find()
+                    .map(BreakEven.Found::unitPrice).orElse(OptionalLong.empty());
         } catch (UnsettledException late) {
             return OptionalLong.empty();
         }
     }
 
-    private boolean canBeHad(String sku, Request request) {
-        Catalog free = catalog.withEachLot(lot -> !lot.sku().equals(sku) ? lot
-                : lot.with(lot.available(), List.of(new Lot.PriceBreak(lot.minQuantity(), 0, OptionalLong.empty()))));
-        return search.on(free).run(WhyNotAnswer.with(request, sku), deadline).status() == Status.PROVED;
+    /** What the cheapest order without the part costs; empty where there is none, NaN where time ran out. */
+    private OptionalDouble without(String sku, Request one) {
+        Findings best = known.computeIfAbsent(one, asked -> search.run(asked, deadline));
+        if (best.status() == Status.PROVED && best.ranked().get(0).needed().containsKey(sku)) {
+            Set<String> forbid = new HashSet<>(one.forbid());
+            forbid.add(sku);
+            best = search.run(one.withForbid(forbid), deadline);
+        }
+        return switch (best.status()) {
+            case PROVED -> OptionalDouble.of(best.best());
+            case BEST_FOUND -> OptionalDouble.of(Double.NaN);
+            case IMPOSSIBLE -> OptionalDouble.empty();
+        };
     }
 }

@@ -85,10 +85,6 @@ public final class RequestReader {
         }
         Optional<Field> field = top.field("kind");
         Optional<Kind> kind = field.flatMap(word -> word.word(Kind::named, kinds, faults));
-        if (kind.isPresent() && !Kind.READ.contains(kind.get())) {
-            field.get().fault("is not answered by this version yet; it answers " + String.join(", ", kinds), faults);
-            return Optional.empty();
-        }
         if (kind.isPresent() && !takes.contains(kind.get())) {
             field.get().fault("must be %s here".formatted(String.join(" or ", Kind.labels(List.copyOf(takes)))), faults);
         }

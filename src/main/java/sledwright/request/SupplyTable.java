@@ -61,9 +61,9 @@ public final class SupplyTable {
         Map<List<Object>, Place> seen = new HashMap<>();
         for (Draft draft : drafts) {
             if (draft.sku().isPresent()) {
-                Place earlier = seen.putIfAbsent(List.of(draft.sku().get().text(), draft.supplier(), draft.condition(), draft.minQuantity()), draft.place());
+                Place earlier = seen.putIfAbsent(List.of(draft.sku().get().text(), draft.supplier(), draft.condition()), draft.place());
                 if (earlier != null) {
-                    draft.sku().get().fault("is offered twice by \"%s\" in that condition and from that quantity, first at line %d"
+                    draft.sku().get().fault("is offered twice by \"%s\" in that condition, first at line %d"
                             .formatted(Field.shown(draft.supplier()), earlier.line()), faults);
                 }
             }

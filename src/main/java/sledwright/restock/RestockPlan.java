@@ -1,6 +1,7 @@
 package sledwright.restock;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import sledwright.domain.RestockRequest;
@@ -21,16 +22,18 @@ import sledwright.explain.Explanation;
  * @param builds    how many builds of all classes are known
  * @param courses   how many courses the plan was made on, and as many others it was tried on
  * @param late      whether time ran out before all was done
+ * @param uses      the build that fills most orders of each class
  */
 public record RestockPlan(RestockRequest request, List<Buy> buys, Expected with, Expected without, Expected gain, double bound,
                           double hindsight, double inSample, boolean closed, int builds, int courses, boolean late,
-                          List<ClassOutlook> classes, List<PartOutlook> parts, List<CurvePoint> curve) {
+                          List<ClassOutlook> classes, List<PartOutlook> parts, List<CurvePoint> curve, List<ClassUse> uses) {
 
     public RestockPlan {
         buys = List.copyOf(buys);
         classes = List.copyOf(classes);
         parts = List.copyOf(parts);
         curve = List.copyOf(curve);
+        uses = List.copyOf(uses);
     }
 
     /** What all purchases cost. */
@@ -120,5 +123,9 @@ public record RestockPlan(RestockRequest request, List<Buy> buys, Expected with,
      * @param margin expected
      */
     public record CurvePoint(long budget, long spent, Expected margin) {
+    }
+
+    /** What an order of a class takes most often: sku -> units. */
+    public record ClassUse(int demandClass, Map<String, Integer> needed) {
     }
 }

@@ -33,8 +33,10 @@ public final class Restocker {
     private static final double Z_95 = NormalDistribution.of(0, 1).inverseCumulativeProbability(0.975);
     private static final double TOLERANCE = 0.002;
     private static final int MOST_ROUNDS = 60;
-    private static final int MOST_REOPENED = 3;
-    private static final int PASSES = 3;
+    private static final int MOST_REOPENED = 12;
+    /** Rough shadow prices are enough to look for further builds. */
+    private static final double ROUGH = 0.01;
+    private static final int PASSES = 2;
     /** Shares of the budget at which the curve is looked at. */
     private static final double[] CURVE = {0, 0.25, 0.5, 0.75, 1, 1.5, 2};
 
@@ -73,12 +75,12 @@ public final class Restocker {
     }
 
     private RestockPlan plan() {
-        Relaxation.Answer relaxed = relax();
-        boolean closed = isClosed(relaxed);
+        boolean closed = false;
         for (int again = 0; !closed && again < MOST_REOPENED && !deadline.isOver(); again++) {
-            relaxed = relax();
-            closed = isClosed(relaxed);
+            closed = isClosed(relax(ROUGH));
         }
+        Relaxation.Answer relaxed = relax(TOLERANCE);
+        closed = isClosed(relaxed);
         progress.accept("trying whole quantities");
         Counter counter = counter(relaxed);
         int[] nothing = new int[program.purchases().size()];
@@ -96,13 +98,13 @@ public final class Restocker {
         Arrays.setAll(differences, s -> with.margins()[s] - without.margins()[s]);
         return new RestockPlan(request, buys(plan, with), expected(with.margins()), expected(without.margins()), expected(differences),
                 relaxed.bound() - offset, known, counter.serve(program, plan, made).mean(), closed, choices.size(), made.size(),
-                deadline.isOver(), outlook(with, without), parts, curve);
+                deadline.isOver(), outlook(with, without), parts, curve, uses(with));
     }
 
-    private Relaxation.Answer relax() {
+    private Relaxation.Answer relax(double tolerance) {
         program = new Program(shelves, choices);
         hindsight = new Hindsight(program, made);
-        relaxation = new Relaxation(program, hindsight, TOLERANCE, seed, deadline);
+        relaxation = new Relaxation(program, hindsight, tolerance, seed, deadline);
         return relaxation.solve(request.budget(), MOST_ROUNDS, progress);
     }
 
@@ -216,6 +218,16 @@ public final class Restocker {
         }
         buys.sort(Comparator.comparingLong(Buy::cost).reversed().thenComparing(buy -> buy.offer().sku()));
         return buys;
+    }
+
+    private List<RestockPlan.ClassUse> uses(Tally with) {
+        List<RestockPlan.ClassUse> uses = new ArrayList<>();
+        for (int k = 0; k < request.classes().size(); k++) {
+            int of = k;
+            with.used().get(k).entrySet().stream().max(Map.Entry.comparingByValue())
+                    .ifPresent(most -> uses.add(new RestockPlan.ClassUse(of, most.getKey().needed())));
+        }
+        return uses;
     }
 
     private double used(String sku, int[] plan, Tally tally) {

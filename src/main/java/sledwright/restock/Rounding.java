@@ -19,7 +19,7 @@ import sledwright.generator.Deadline;
 final class Rounding {
 
     /** Steps are judged on so many courses at most; the best plans again on all. */
-    private static final int JUDGED_ON = 250;
+    private static final int JUDGED_ON = 150;
 
     private final Program program;
     private final Counter counter;
