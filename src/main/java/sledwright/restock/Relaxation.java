@@ -52,7 +52,8 @@ final class Relaxation {
 
     Answer solve(OptionalLong budget, int mostRounds, Consumer<String> progress) {
         Point inner = look(new double[program.purchases().size()], tolerance);
-        double bound = Double.POSITIVE_INFINITY;
+        // Whatever is bought, each order gains at most what its best build earns.
+        double bound = hindsight.mean(new int[hindsight.courses()], new double[inner.prices().length]);
         int round = 0;
         while (round < mostRounds && !deadline.isOver()) {
             round++;
