@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.IDefaultValueProvider;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.report.Csv;
@@ -24,6 +27,7 @@ import sledwright.restock.Restocker;
 @Command(
         name = "restock",
         sortOptions = false,
+        defaultValueProvider = RestockCommand.MoreTime.class,
         description = "Plans which parts to buy for the orders that are expected, within a budget, and what that is expected to earn.",
         footer = {
             "",
@@ -32,6 +36,15 @@ import sledwright.restock.Restocker;
             "  sledwright restock scenarios/spring-restock.yaml --set budget=4000",
             "  sledwright restock scenarios/spring-restock.yaml --levels --format json"})
 final class RestockCommand implements Callable<Integer> {
+
+    /** A plan takes longer than a quote. */
+    static final class MoreTime implements IDefaultValueProvider {
+
+        @Override
+        public String defaultValue(ArgSpec argument) {
+            return argument instanceof OptionSpec option && option.longestName().equals("--time-limit") ? "120" : null;
+        }
+    }
 
     private final Terminal terminal;
 

@@ -10,8 +10,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import sledwright.domain.Catalog;
 import sledwright.domain.DemandClass;
@@ -36,6 +38,7 @@ public final class Restocker {
     private static final int MOST_REOPENED = 12;
     /** Rough shadow prices are enough to look for further builds. */
     private static final double ROUGH = 0.01;
+    private static final int WORKERS = 2;
     private static final int PASSES = 2;
     /** Shares of the budget at which the curve is looked at. */
     private static final double[] CURVE = {0, 0.25, 0.5, 0.75, 1, 1.5, 2};
@@ -264,21 +267,33 @@ public final class Restocker {
         Set<String> skus = new LinkedHashSet<>();
         shelves.standing().keySet().forEach(pool -> skus.add(pool.sku()));
         shelves.offers().forEach(offer -> skus.add(offer.sku()));
-        Search search = new Search(shelves.priced());
-        HighestPrice highest = new HighestPrice(shelves.priced(), search, deadline);
-        Relevance relevance = new Relevance(shelves, choices, search, deadline);
+        Map<String, OptionalLong> most = mostPrices(List.copyOf(skus));
         List<PartOutlook> parts = new ArrayList<>();
         for (String sku : skus) {
             double used = used(sku, plan, with);
             int bought = bought(sku, plan);
             long worth = shelves.worth(sku).orElse(0);
             double left = shelves.standing(sku) + bought - used;
-            OptionalLong most = relevance.classesOf(sku).stream()
-                    .map(k -> highest.of(sku, request.classes().get(k).request(), choices.revenue(k)))
-                    .flatMapToLong(OptionalLong::stream).max();
             parts.add(new PartOutlook(sku, shelves.standing(sku), bought, used, worth, program.scarcity(sku, rowPrices) + shelves.leftover(sku),
-                    left * (worth - shelves.leftover(sku)), most));
+                    left * (worth - shelves.leftover(sku)), most.get(sku)));
         }
         return parts;
+    }
+
+    /** The highest price to pay for each part. A search serves one part at a time, so each worker has its own. */
+    private Map<String, OptionalLong> mostPrices(List<String> skus) {
+        Map<String, OptionalLong> prices = new ConcurrentHashMap<>();
+        Relevance relevance = new Relevance(shelves, choices, new Search(shelves.priced()), deadline);
+        IntStream.range(0, WORKERS).parallel().forEach(worker -> {
+            Catalog priced = shelves.priced();
+            HighestPrice highest = new HighestPrice(priced, new Search(priced), deadline);
+            for (int i = worker; i < skus.size(); i += WORKERS) {
+                String sku = skus.get(i);
+                prices.put(sku, relevance.classesOf(sku).stream()
+                        .map(k -> highest.of(sku, request.classes().get(k).request(), choices.revenue(k)))
+                        .flatMapToLong(OptionalLong::stream).max());
+            }
+        });
+        return prices;
     }
 }

@@ -1,6 +1,8 @@
 package sledwright.restock;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -35,7 +37,7 @@ final class Shelves {
 
     private final Catalog catalog;
     private final RestockRequest request;
-    private final Map<Pool, Integer> standing = new TreeMap<>(java.util.Comparator.comparing(Pool::sku)
+    private final Map<Pool, Integer> standing = new TreeMap<>(Comparator.comparing(Pool::sku)
             .thenComparing(Pool::condition).thenComparingInt(Pool::arrivalDay));
     private final List<SupplyOffer> offers;
     private final Map<String, Long> worth = new HashMap<>();
@@ -131,9 +133,16 @@ final class Shelves {
         return priced(sku -> worth(sku).orElse(0));
     }
 
-    private static void add(Map<String, Map<Condition, Integer>> units, Pool pool, int count) {
-        units.computeIfAbsent(pool.sku(), sku -> new EnumMap<>(Condition.class)).merge(pool.condition(), count,
+    private void add(Map<String, Map<Condition, Integer>> units, Pool pool, int count) {
+        units.computeIfAbsent(pool.sku(), sku -> new EnumMap<>(Condition.class)).merge(likeness(pool.condition()), count,
                 (one, other) -> (int) Math.min(10_000_000L, (long) one + other));
+    }
+
+    /** The first condition that the same classes accept: to the search units of both are alike. */
+    private Condition likeness(Condition condition) {
+        return Arrays.stream(Condition.values()).filter(other -> request.classes().stream()
+                .map(asked -> accepted(asked.request().limit().conditions()))
+                .allMatch(accepted -> accepted.contains(other) == accepted.contains(condition))).findFirst().orElseThrow();
     }
 
     /** The conditions that a class accepts. */
