@@ -15,7 +15,8 @@ public final class Benchmarks {
             A benchmark is one of
               quote [SHOP [COUNT [FIRST_SEED [SECONDS]]]]   SHOP is demo or x10 ...; otherwise demo 500 0 30
               solver [COUNT]                                CP-SAT beside the search, on random cases; otherwise 60
-              explain [EVERY]                               why not, and conflicts, of the demo's quotes; each so manieth part""";
+              explain [EVERY]                               why not, and conflicts, of the demo's quotes; each so manieth part
+              restock [SHOP [CLASSES [PARTS [SAMPLES [BUDGET]]]]]   a plan on random classes and offers; otherwise demo 20 250 1000 20000""";
 
     private Benchmarks() {
     }
@@ -32,6 +33,8 @@ public final class Benchmarks {
                     .run(Shop.named(word(words, 0, "demo")), Long.parseLong(word(words, 2, "0")), Integer.parseInt(word(words, 1, "500")));
             case "solver" -> SolverPace.print(out, Integer.parseInt(word(words, 0, "60")));
             case "explain" -> new ExplainBenchmark(out).run(Path.of("scenarios"), Integer.parseInt(word(words, 0, "40")));
+            case "restock" -> new RestockBenchmark(out).run(Shop.named(word(words, 0, "demo")), Integer.parseInt(word(words, 1, "20")),
+                    Integer.parseInt(word(words, 2, "250")), Integer.parseInt(word(words, 3, "1000")), Long.parseLong(word(words, 4, "20000")), 7);
             default -> throw new IllegalArgumentException("no such benchmark (" + name + ")\n" + USAGE);
         }
     }
