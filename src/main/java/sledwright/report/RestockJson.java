@@ -39,8 +39,10 @@ final class RestockJson {
         expected("expected_margin", plan.with());
         expected("without", plan.without());
         expected("gain", plan.gain());
+        expected("held_back", plan.heldBack());
         out.writeObjectFieldStart("bound");
         money("most", plan.bound());
+        money("rounded_in_hindsight", plan.rounded());
         money("plan_in_hindsight", plan.hindsight());
         money("plan_as_orders_come", plan.inSample());
         out.writeNumberField("gap", Decimals.of(plan.gap()));

@@ -51,14 +51,18 @@ final class Counter {
     private final double[] patience;
     private final double[] turnedAway;
 
-    /** @param scarcity by class, sku -> what a unit counts beyond its worth, which decides between builds */
-    Counter(Program program, Shelves shelves, Choices choices, List<Map<String, Double>> scarcity) {
+    /**
+     * @param scarcity by class, sku -> what a unit counts beyond its worth, which decides between builds
+     * @param holdsBack whether an order is turned away whose parts are worth more than it earns
+     */
+    Counter(Program program, Shelves shelves, Choices choices, List<Map<String, Double>> scarcity, boolean holdsBack) {
         this.shelves = shelves;
         List<DemandClass> classes = shelves.request().classes();
         ways = new Way[classes.size()][];
         for (int k = 0; k < classes.size(); k++) {
             Map<String, Double> dear = scarcity.get(k);
-            ways[k] = choices.of(k).stream().filter(choice -> program.gain(choice) > 0)
+            ways[k] = choices.of(k).stream().filter(choice -> program.gain(choice)
+                            > (holdsBack ? choice.parts(sku -> dear.getOrDefault(sku, 0.0)) : 0))
                     .sorted(Comparator.comparingDouble(choice -> choice.parts(sku -> dear.getOrDefault(sku, 0.0)) - program.gain(choice)))
                     .map(choice -> way(choice, program.gain(choice))).toArray(Way[]::new);
         }
@@ -124,7 +128,11 @@ final class Counter {
         double spent = 0;
         for (int o = 0; o < bought.length; o++) {
             SupplyOffer offer = program.purchases().get(o).offer();
-            stock[poolAt.get(Shelves.pool(offer))] += bought[o];
+            // What no order takes has no place at the counter.
+            Integer pool = poolAt.get(Shelves.pool(offer));
+            if (pool != null) {
+                stock[pool] += bought[o];
+            }
             spent += program.purchases().get(o).loss() * bought[o];
         }
         double loss = spent;

@@ -16,6 +16,8 @@ import sledwright.explain.Explanation;
  * @param without   what is earned if nothing is bought
  * @param gain      the difference, course by course
  * @param bound     no plan within the budget earns more on the courses it was made on, whatever builds of those known fill orders
+ * @param rounded   what the whole quantities nearest to the bound's own earn there where each course is known before orders are filled;
+ *                  at most
  * @param hindsight what this plan earns there where each course is known before orders are filled; at most
  * @param inSample  what it earns there where orders are served as they come
  * @param closed    whether the search found no build that would be worth more than the known ones at the shadow prices of the bound
@@ -23,10 +25,12 @@ import sledwright.explain.Explanation;
  * @param courses   how many courses the plan was made on, and as many others it was tried on
  * @param late      whether time ran out before all was done
  * @param uses      the build that fills most orders of each class
+ * @param heldBack  what the plan earns if orders are turned away whose parts are worth more to others
  */
 public record RestockPlan(RestockRequest request, List<Buy> buys, Expected with, Expected without, Expected gain, double bound,
-                          double hindsight, double inSample, boolean closed, int builds, int courses, boolean late,
-                          List<ClassOutlook> classes, List<PartOutlook> parts, List<CurvePoint> curve, List<ClassUse> uses) {
+                          double rounded, double hindsight, double inSample, boolean closed, int builds, int courses, boolean late,
+                          List<ClassOutlook> classes, List<PartOutlook> parts, List<CurvePoint> curve, List<ClassUse> uses,
+                          Expected heldBack) {
 
     public RestockPlan {
         buys = List.copyOf(buys);
@@ -41,9 +45,18 @@ public record RestockPlan(RestockRequest request, List<Buy> buys, Expected with,
         return buys.stream().mapToLong(Buy::cost).sum();
     }
 
-    /** Share of the bound by which the plan may fall short of the best, both with hindsight. */
+    /** Share of the bound by which this plan falls short, both with hindsight. */
     public double gap() {
-        return bound == 0 ? 0 : Math.max(0, (bound - hindsight) / Math.abs(bound));
+        return below(hindsight);
+    }
+
+    /** Share of the bound by which its own quantities fall short once they are whole, both with hindsight. */
+    public double roundedGap() {
+        return below(rounded);
+    }
+
+    private double below(double earned) {
+        return bound == 0 ? 0 : Math.max(0, (bound - earned) / Math.abs(bound));
     }
 
     /** Parts that stand on the shelf and go into no order of any course. */

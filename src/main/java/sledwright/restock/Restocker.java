@@ -41,7 +41,7 @@ public final class Restocker {
     private static final int WORKERS = 2;
     private static final int PASSES = 2;
     /** Shares of the budget at which the curve is looked at. */
-    private static final double[] CURVE = {0, 0.25, 0.5, 0.75, 1, 1.5, 2};
+    private static final double[] CURVE = {0, 0.25, 0.5, 1, 2};
 
     private final Shelves shelves;
     private final RestockRequest request;
@@ -85,7 +85,7 @@ public final class Restocker {
         Relaxation.Answer relaxed = relax(TOLERANCE);
         closed = isClosed(relaxed);
         progress.accept("trying whole quantities");
-        Counter counter = counter(relaxed);
+        Counter counter = counter(relaxed.prices(), false);
         int[] nothing = new int[program.purchases().size()];
         int[] plan = rounding(counter, request.budget()).round(relaxed.bought(), List.of(), PASSES);
         List<CurvePoint> curve = curve(counter, plan);
@@ -94,14 +94,17 @@ public final class Restocker {
         double offset = turnedAway(made);
         double[] limits = program.limits(Arrays.stream(plan).asDoubleStream().toArray());
         int[] best = hindsight.best(limits);
+        double[] prices = hindsight.meanPrices(best);
         double known = hindsight.mean(best, limits) - loss(plan) - offset;
+        double rounded = inHindsight(rounding(counter, request.budget()).whole(relaxed.bought(), 0.5)) - offset;
+        Expected heldBack = expected(counter(prices, true).serve(program, plan, tried).margins());
         progress.accept("what each part is worth");
-        List<PartOutlook> parts = parts(plan, with, hindsight.meanPrices(best));
+        List<PartOutlook> parts = parts(plan, with, prices);
         double[] differences = new double[tried.size()];
         Arrays.setAll(differences, s -> with.margins()[s] - without.margins()[s]);
         return new RestockPlan(request, buys(plan, with), expected(with.margins()), expected(without.margins()), expected(differences),
-                relaxed.bound() - offset, known, counter.serve(program, plan, made).mean(), closed, choices.size(), made.size(),
-                deadline.isOver(), outlook(with, without), parts, curve, uses(with));
+                relaxed.bound() - offset, rounded, known, counter.serve(program, plan, made).mean(), closed, choices.size(), made.size(),
+                deadline.isOver(), outlook(with, without), parts, curve, uses(with), heldBack);
     }
 
     private Relaxation.Answer relax(double tolerance) {
@@ -126,12 +129,12 @@ public final class Restocker {
         return closed;
     }
 
-    private Counter counter(Relaxation.Answer relaxed) {
+    private Counter counter(double[] rowPrices, boolean holdsBack) {
         List<Map<String, Double>> scarcity = new ArrayList<>();
         for (int k = 0; k < request.classes().size(); k++) {
-            scarcity.add(program.scarcity(k, relaxed.prices()));
+            scarcity.add(program.scarcity(k, rowPrices));
         }
-        return new Counter(program, shelves, choices, scarcity);
+        return new Counter(program, shelves, choices, scarcity, holdsBack);
     }
 
     private Rounding rounding(Counter counter, OptionalLong budget) {
@@ -164,6 +167,12 @@ public final class Restocker {
             points.add(new CurvePoint(budget, rounding.cost(other), expected(counter.serve(program, other, tried).margins())));
         }
         return points;
+    }
+
+    /** What whole quantities earn on the courses that the plan is made on, each known in advance; at most. */
+    private double inHindsight(int[] plan) {
+        double[] limits = program.limits(Arrays.stream(plan).asDoubleStream().toArray());
+        return hindsight.mean(hindsight.best(limits), limits) - loss(plan);
     }
 
     private double loss(int[] plan) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.TreeMap;
 import sledwright.domain.SupplyOffer;
 import sledwright.generator.Deadline;
 
@@ -101,7 +102,7 @@ final class Rounding {
     }
 
     /** Rounds up from a fraction on, then gives up what brings least for its money until the budget holds. */
-    private int[] whole(double[] broken, double up) {
+    int[] whole(double[] broken, double up) {
         int[] plan = new int[broken.length];
         for (int o = 0; o < plan.length; o++) {
             plan[o] = (int) Math.floor(broken[o] + 1 - up);
@@ -164,10 +165,10 @@ final class Rounding {
 
     private List<Step> steps() {
         List<Step> steps = new ArrayList<>();
-        for (Choice kit : kits) {
-            steps.add(plan -> withKit(plan, kit.needed(), 1));
-            steps.add(plan -> withKit(plan, kit.needed(), 4));
-            steps.add(plan -> withoutKit(plan, kit.needed()));
+        for (Map<String, Integer> kit : bought()) {
+            steps.add(plan -> withKit(plan, kit, 1));
+            steps.add(plan -> withKit(plan, kit, 4));
+            steps.add(plan -> withoutKit(plan, kit));
         }
         for (int o = 0; o < program.purchases().size(); o++) {
             int at = o;
@@ -176,6 +177,19 @@ final class Rounding {
             steps.add(plan -> moved(plan, at, 1));
         }
         return steps;
+    }
+
+    /** What has to be bought for each kit; kits that differ elsewhere alone count once. */
+    private Set<Map<String, Integer>> bought() {
+        Set<Map<String, Integer>> bought = new LinkedHashSet<>();
+        for (Choice kit : kits) {
+            Map<String, Integer> parts = new TreeMap<>(kit.needed());
+            parts.keySet().retainAll(offersOf.keySet());
+            if (!parts.isEmpty()) {
+                bought.add(parts);
+            }
+        }
+        return bought;
     }
 
     private int[] moved(int[] plan, int o, int by) {
