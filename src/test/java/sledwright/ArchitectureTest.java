@@ -97,6 +97,7 @@ class ArchitectureTest {
     table.put("rules", List.of("domain", "metrics"));
     table.put("generator", List.of("domain", "metrics", "rules"));
     table.put("planner", upTo(table, "generator"));
+    table.put("compare", upTo(table, "planner"));
     table.put("explain", upTo(table, "planner"));
     table.put("label", List.of("domain", "input"));
     table.put("restock", upTo(table, "explain"));

@@ -28,6 +28,9 @@ public final class CatalogBounds {
     public static final Bounds AVAILABLE = Bounds.of(0, 10_000_000, "units");
     public static final Bounds LEAD_DAYS = Bounds.of(0, 3650, "days");
 
+    public static final Bounds TAX_PERCENT = Bounds.of(0, 100, "percent");
+    public static final Bounds VALID_DAYS = Bounds.of(1, 3650, "days");
+
     public static final Bounds PROCESSOR_COUNT = Bounds.of(1, 16, "processors");
     public static final Bounds CHANNELS = Bounds.of(1, 26, "channels");
     public static final Bounds SLOTS_PER_CHANNEL = Bounds.of(1, 8, "slots");

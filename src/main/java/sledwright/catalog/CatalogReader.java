@@ -3,7 +3,9 @@ package sledwright.catalog;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +25,7 @@ import sledwright.input.Place;
 public final class CatalogReader {
 
     private static final List<CatalogCheck> CHECKS = List.of(
-            new UniqueSkus(), new SharedPartsAgree(), new EnclosuresFit(), new ThroughputKnown(), new OffersKnown(), new LotsAgree());
+            new UniqueSkus(), new SharedPartsAgree(), new EnclosuresFit(), new ThroughputKnown(), new OffersKnown(), new LotsAgree(), new StockCountable());
 
     private CatalogReader() {
     }
@@ -36,28 +38,60 @@ public final class CatalogReader {
         return catalog.orElseThrow();
     }
 
+    /**
+     * A catalogue whose parts and offers know their lines.
+     *
+     * @throws FaultsException with every fault of every file
+     */
+    public static PlacedCatalog readPlaced(Path folder) {
+        Faults faults = new Faults();
+        Optional<RawCatalog> raw = sound(folder, Map.of(), faults);
+        faults.throwIfAny();
+        Map<String, Place> places = new HashMap<>();
+        raw.orElseThrow().skuUses().forEach(use -> places.putIfAbsent(use.sku(), use.place()));
+        return new PlacedCatalog(catalog(raw.get()), places, raw.get().offers().rows());
+    }
+
     /** The catalogue; empty, with faults, when anything in the folder is wrong. */
     public static Optional<Catalog> read(Path folder, Faults faults) {
+        return readWith(folder, Map.of(), faults);
+    }
+
+    /**
+     * The catalogue as it would be if some of its tables had other rows.
+     *
+     * @param others the rows of tables that are not to be read from their files
+     */
+    public static Optional<Catalog> readWith(Path folder, Map<CatalogTable, TableRows> others, Faults faults) {
+        return sound(folder, others, faults).map(CatalogReader::catalog);
+    }
+
+    private static Optional<RawCatalog> sound(Path folder, Map<CatalogTable, TableRows> others, Faults faults) {
         int before = faults.size();
         if (!Files.isDirectory(folder)) {
             faults.add(Place.of(folder.toString()), Files.exists(folder)
                     ? "is a file; a catalogue is a folder" : "there is no such folder");
             return Optional.empty();
         }
-        RawCatalog raw = raw(folder, faults);
+        RawCatalog raw = raw(folder, others, faults);
         CHECKS.forEach(check -> check.check(raw, faults));
-        return faults.since(before) ? Optional.empty() : Optional.of(catalog(raw));
+        return faults.since(before) ? Optional.empty() : Optional.of(raw);
     }
 
-    private static RawCatalog raw(Path folder, Faults faults) {
+    private static RawCatalog raw(Path folder, Map<CatalogTable, TableRows> others, Faults faults) {
         Optional<Shop> shop = ShopReader.read(folder.resolve("catalog.yaml"), faults);
         List<PlatformFile> platforms = platformFiles(folder.resolve("platforms"), faults).stream()
                 .map(file -> PlatformReader.read(file, faults)).toList();
         List<EnclosureFile> enclosures = enclosureFiles(folder.resolve("enclosures"), faults).stream()
                 .map(file -> EnclosureReader.read(file, faults)).toList();
-        return new RawCatalog(shop, platforms, enclosures, PartTables.processors(folder.resolve("processors.csv"), faults),
-                PartTables.modules(folder.resolve("memory.csv"), faults),
-                OfferTable.read(folder.resolve("offers.csv"), shop.map(Shop::currency).orElse(ShopReader.STAND_IN), faults));
+        return new RawCatalog(shop, platforms, enclosures, PartTables.processors(rows(CatalogTable.PROCESSORS, folder, others, faults), faults),
+                PartTables.modules(rows(CatalogTable.MEMORY, folder, others, faults), faults),
+                OfferTable.read(rows(CatalogTable.OFFERS, folder, others, faults), shop.map(Shop::currency).orElse(ShopReader.STAND_IN), faults));
+    }
+
+    private static TableRows rows(CatalogTable table, Path folder, Map<CatalogTable, TableRows> others, Faults faults) {
+        TableRows other = others.get(table);
+        return other == null ? TableRows.of(table.read(folder, faults)) : other;
     }
 
     private static List<Path> platformFiles(Path folder, Faults faults) {
@@ -95,16 +129,21 @@ public final class CatalogReader {
         List<Platform> platforms = raw.platforms().stream().flatMap(file -> file.platform().stream()).toList();
         List<Enclosure> enclosures = raw.enclosures().stream().flatMap(file -> file.enclosure().stream()).toList();
         return new Catalog(shop.name(), shop.currency(), shop.pricedOn(), shop.labour(), shop.throughputFactors().orElseThrow(), platforms,
-                enclosures, values(raw.processors()), values(raw.modules()), lots(raw.offers()));
+                enclosures, values(raw.processors()), values(raw.modules()), lots(raw.offers(), shop.pricedOn()))
+                .withStationery(shop.stationery());
     }
 
     private static <T> List<T> values(Table<T> table) {
         return table.rows().stream().map(Located::value).toList();
     }
 
-    private static Map<String, List<Lot>> lots(Table<OfferRow> offers) {
+    /** Sku -> its lots that are still sold. */
+    private static Map<String, List<Lot>> lots(Table<OfferRow> offers, LocalDate pricedOn) {
         Map<String, Map<String, List<OfferRow>>> grouped = new LinkedHashMap<>();
         for (OfferRow offer : values(offers)) {
+            if (offer.isOver(pricedOn)) {
+                continue;
+            }
             grouped.computeIfAbsent(offer.sku(), sku -> new LinkedHashMap<>())
                     .computeIfAbsent(offer.lot(), lot -> new ArrayList<>()).add(offer);
         }

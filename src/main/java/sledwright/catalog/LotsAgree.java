@@ -1,5 +1,6 @@
 package sledwright.catalog;
 
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
@@ -23,23 +24,28 @@ final class LotsAgree implements CatalogCheck {
             OfferRow offer = row.value();
             Located<OfferRow> same = breaks.putIfAbsent(new BreakKey(offer.sku(), offer.lot(), offer.minQuantity()), row);
             if (same != null) {
-                faults.add(row.place(), "lot \"%s\" of %s has min_quantity %d twice, first at line %d".formatted(
-                        offer.lot(), offer.sku(), offer.minQuantity(), same.place().line()));
+                faults.add(row.place(), "lot \"%s\" of %s has min_quantity %d twice, first at %s".formatted(
+                        offer.lot(), offer.sku(), offer.minQuantity(), same.place().seenFrom(row.place())));
             }
             Located<OfferRow> first = lots.putIfAbsent(new LotKey(offer.sku(), offer.lot()), row);
             if (first != null) {
                 agree("available", first.value().available(), offer.available(), first, row, faults);
                 agree("supplier", first.value().supplier(), offer.supplier(), first, row, faults);
                 agree("condition", first.value().condition(), offer.condition(), first, row, faults);
+                agree("valid_until", day(first.value()), day(offer), first, row, faults);
                 agree("lead_days", first.value().leadDays(), offer.leadDays(), first, row, faults);
             }
         }
     }
 
+    private static String day(OfferRow offer) {
+        return offer.validUntil().map(LocalDate::toString).orElse("empty");
+    }
+
     private static void agree(String column, Object first, Object next, Located<OfferRow> firstRow, Located<OfferRow> row, Faults faults) {
         if (!Objects.equals(first, next)) {
-            faults.add(row.place(), "%s \"%s\" must be %s, as at line %d: both are price breaks of lot %s".formatted(column, next,
-                    first, firstRow.place().line(), row.value().lot()));
+            faults.add(row.place(), "%s \"%s\" must be %s, as at %s: both are price breaks of lot %s".formatted(column, next,
+                    first, firstRow.place().seenFrom(row.place()), row.value().lot()));
         }
     }
 }

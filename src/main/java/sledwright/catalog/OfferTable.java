@@ -1,6 +1,5 @@
 package sledwright.catalog;
 
-import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Currency;
 import java.util.List;
@@ -8,26 +7,29 @@ import java.util.OptionalLong;
 import sledwright.domain.Condition;
 import sledwright.domain.Lot;
 import sledwright.input.CsvReader.Columns;
-import sledwright.input.CsvTable.Row;
 import sledwright.input.Faults;
+import sledwright.input.Fields;
 
 /** Reads {@code offers.csv}. */
 final class OfferTable {
 
     static final Columns COLUMNS = new Columns(
             List.of("sku", "lot", "supplier", "condition", "unit_price", "available"),
-            List.of("min_quantity", "lead_days", "unit_cost"));
+            List.of("min_quantity", "lead_days", "unit_cost", "valid_until"));
+
+    static final List<String> ORDER = List.of("sku", "lot", "supplier", "condition", "unit_price", "min_quantity", "available", "lead_days",
+            "unit_cost", "valid_until");
 
     private static final List<String> CONDITIONS = Arrays.stream(Condition.values()).map(Condition::label).toList();
 
     private OfferTable() {
     }
 
-    static Table<OfferRow> read(Path file, Currency currency, Faults faults) {
-        return TableReader.read(file, COLUMNS, row -> offer(row, currency), faults);
+    static Table<OfferRow> read(TableRows rows, Currency currency, Faults faults) {
+        return TableReader.read(rows, row -> offer(row, currency), faults);
     }
 
-    private static OfferRow offer(Row row, Currency currency) {
+    private static OfferRow offer(Fields row, Currency currency) {
         Faults faults = row.faults();
         if (Lot.OWN.contains(row.text("lot", ""))) {
             row.field("lot").ifPresent(field -> field.fault("is the name of the customer's own parts; give the lot another", faults));
@@ -38,6 +40,7 @@ final class OfferTable {
                 row.wholeIfAny("min_quantity", CatalogBounds.MIN_QUANTITY).orElse(1),
                 row.whole("available", CatalogBounds.AVAILABLE),
                 row.wholeIfAny("lead_days", CatalogBounds.LEAD_DAYS).orElse(0),
-                row.field("unit_cost").map(field -> Money.minor(field, CatalogBounds.MONEY, currency, faults)).orElse(OptionalLong.empty()));
+                row.field("unit_cost").map(field -> Money.minor(field, CatalogBounds.MONEY, currency, faults)).orElse(OptionalLong.empty()),
+                row.field("valid_until").flatMap(field -> field.date(faults)));
     }
 }

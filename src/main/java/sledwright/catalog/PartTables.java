@@ -1,6 +1,5 @@
 package sledwright.catalog;
 
-import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -10,9 +9,9 @@ import sledwright.domain.MemoryModule;
 import sledwright.domain.ModuleType;
 import sledwright.domain.Processor;
 import sledwright.input.CsvReader.Columns;
-import sledwright.input.CsvTable.Row;
 import sledwright.input.Faults;
 import sledwright.input.Field;
+import sledwright.input.Fields;
 
 /** Reads {@code processors.csv} and {@code memory.csv}. */
 final class PartTables {
@@ -24,21 +23,26 @@ final class PartTables {
             List.of("sku", "generation", "type", "capacity_gb", "ranks", "device_width", "speed_mts", "voltage", "power_w"),
             List.of("description", "logical_ranks"));
 
+    static final List<String> PROCESSOR_ORDER = List.of("sku", "description", "socket", "generation", "cores", "threads", "base_ghz",
+            "all_core_ghz", "tdp_w", "memory_mts", "max_memory_gb", "sockets_max", "throughput");
+    static final List<String> MODULE_ORDER = List.of("sku", "description", "generation", "type", "capacity_gb", "ranks", "logical_ranks",
+            "device_width", "speed_mts", "voltage", "power_w");
+
     static final List<String> TYPES = Arrays.stream(ModuleType.values()).map(ModuleType::label).toList();
     private static final List<String> WIDTHS = List.of("4", "8", "16");
 
     private PartTables() {
     }
 
-    static Table<Processor> processors(Path file, Faults faults) {
-        return TableReader.read(file, PROCESSOR_COLUMNS, PartTables::processor, faults);
+    static Table<Processor> processors(TableRows rows, Faults faults) {
+        return TableReader.read(rows, PartTables::processor, faults);
     }
 
-    static Table<MemoryModule> modules(Path file, Faults faults) {
-        return TableReader.read(file, MODULE_COLUMNS, PartTables::module, faults);
+    static Table<MemoryModule> modules(TableRows rows, Faults faults) {
+        return TableReader.read(rows, PartTables::module, faults);
     }
 
-    private static Processor processor(Row row) {
+    private static Processor processor(Fields row) {
         String sku = row.sku("sku");
         Processor processor = new Processor(sku, row.text("description", sku), row.text("socket"), row.text("generation"),
                 row.whole("cores", CatalogBounds.CORES), row.whole("threads", CatalogBounds.THREADS),
@@ -54,7 +58,7 @@ final class PartTables {
         return processor;
     }
 
-    private static MemoryModule module(Row row) {
+    private static MemoryModule module(Fields row) {
         String sku = row.sku("sku");
         ModuleType type = row.required("type").flatMap(field -> field.word(ModuleType::named, TYPES, row.faults())).orElse(null);
         int ranks = row.whole("ranks", CatalogBounds.RANKS);
@@ -70,7 +74,7 @@ final class PartTables {
                 row.number("power_w", CatalogBounds.MODULE_W));
     }
 
-    private static int width(Row row) {
+    private static int width(Fields row) {
         Optional<Field> field = row.required("device_width");
         return field.flatMap(width -> width.word(
                 text -> Optional.of(text).filter(WIDTHS::contains), WIDTHS, row.faults())).map(Integer::parseInt).orElse(0);

@@ -5,11 +5,13 @@ import java.util.Currency;
 import java.util.Map;
 import java.util.Optional;
 import sledwright.domain.Labour;
+import sledwright.domain.Stationery;
 
 /**
  * What {@code catalog.yaml} says.
  *
  * @param throughputFactors empty when they could not be read
  */
-record Shop(String name, Currency currency, LocalDate pricedOn, Labour labour, Optional<Map<String, Double>> throughputFactors) {
+record Shop(String name, Currency currency, LocalDate pricedOn, Labour labour, Optional<Map<String, Double>> throughputFactors,
+            Stationery stationery) {
 }

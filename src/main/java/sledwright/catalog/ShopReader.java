@@ -14,7 +14,7 @@ import sledwright.input.Section;
 import sledwright.input.Section.Entry;
 import sledwright.input.YamlReader;
 
-/** Reads {@code catalog.yaml}: the shop's name, currency, day of prices, labour and throughput factors. */
+/** Reads {@code catalog.yaml}: the shop's name, currency, day of prices, labour, throughput factors and stationery. */
 final class ShopReader {
 
     private static final String CODE = "must be the code of a currency, such as EUR";
@@ -36,12 +36,13 @@ final class ShopReader {
         Currency currency = top.required("currency").flatMap(this::currency).orElse(STAND_IN);
         Shop shop = new Shop(top.text("name"), currency,
                 top.required("priced_on").flatMap(field -> field.date(faults)).orElse(LocalDate.EPOCH),
-                top.section("labour").map(section -> labour(section, currency)).orElse(new Labour(0, 0)), factors(top));
+                top.section("labour").map(section -> labour(section, currency)).orElse(new Labour(0, 0)), factors(top), StationeryReader.read(top));
         top.finish();
         return shop;
     }
 
     private Optional<Currency> currency(Field field) {
+        faults.asking().pattern(field.name(), "^[A-Z]{3}$");
         try {
             Currency currency = Currency.getInstance(field.text());
             if (currency.getDefaultFractionDigits() >= 0) {

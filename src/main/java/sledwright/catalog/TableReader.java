@@ -1,28 +1,25 @@
 package sledwright.catalog;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import sledwright.input.CsvReader;
-import sledwright.input.CsvTable;
 import sledwright.input.Faults;
 import sledwright.input.Field;
+import sledwright.input.Fields;
 import sledwright.input.Located;
 
-/** Reads one CSV file of the catalogue row by row. */
+/** Reads one table of the catalogue row by row. */
 final class TableReader {
 
     private TableReader() {
     }
 
     /** @param each turns a row into what it describes; its result is dropped when it adds a fault */
-    static <T> Table<T> read(Path file, CsvReader.Columns columns, Function<CsvTable.Row, T> each, Faults faults) {
-        CsvTable table = CsvReader.read(file, columns, faults);
+    static <T> Table<T> read(TableRows table, Function<Fields, T> each, Faults faults) {
         List<Located<T>> rows = new ArrayList<>(table.rows().size());
         List<Located<String>> skus = new ArrayList<>(table.rows().size());
-        for (CsvTable.Row row : table.rows()) {
+        for (Fields row : table.rows()) {
             int before = faults.size();
             T read = each.apply(row);
             if (!faults.since(before)) {

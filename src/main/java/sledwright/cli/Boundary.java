@@ -6,6 +6,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import sledwright.input.Fault;
 import sledwright.input.FaultsException;
+import sledwright.input.Visible;
 
 /** Turns whatever ended a run early into messages and an exit code. */
 final class Boundary {
@@ -25,7 +26,7 @@ final class Boundary {
     int usage(ParameterException wrong) {
         CommandLine command = wrong.getCommandLine();
         String name = command.getCommandSpec().qualifiedName();
-        err.println(name + ": " + wrong.getMessage());
+        err.println(name + ": " + Visible.lines(wrong.getMessage()));
         UnmatchedArgumentException.printSuggestions(wrong, err);
         err.println("Try '" + name + " --help'.");
         return ExitCode.USAGE;
@@ -35,12 +36,12 @@ final class Boundary {
     int failure(Throwable failed) {
         if (failed instanceof FaultsException input) {
             for (Fault fault : input.faults()) {
-                err.println(fault);
+                err.println(Visible.of(fault.toString()));
             }
             return traced(failed, ExitCode.INPUT_FAULT);
         }
         if (failed instanceof UsageException usage) {
-            err.println("sledwright: " + usage.getMessage());
+            err.println("sledwright: " + Visible.lines(usage.getMessage()));
             return traced(failed, ExitCode.USAGE);
         }
         if (failed instanceof OutOfMemoryError) {

@@ -2,10 +2,13 @@ package sledwright.cli;
 
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import sledwright.catalog.CatalogReader;
+import sledwright.catalog.PlacedCatalog;
+import sledwright.explain.audit.Audit;
 import sledwright.report.CatalogText;
 import sledwright.report.CatalogView;
 import sledwright.report.Csv;
@@ -15,12 +18,15 @@ import sledwright.report.Json;
 @Command(
         name = "catalog",
         sortOptions = false,
-        description = "Reads a catalogue and counts what it holds, or lists every fault in it as file:line: message.",
+        synopsisSubcommandLabel = "[COMMAND]",
+        description = "Reads a catalogue, counts what it holds and shows what is odd about it, or lists every fault in it as file:line: message.",
         footer = {
             "",
             "Examples:",
             "  sledwright catalog catalogs/heronfold-yard",
-            "  sledwright catalog catalogs/heronfold-yard --format json"})
+            "  sledwright catalog catalogs/heronfold-yard --format json",
+            "",
+            "A folder that is called import, export or diff is named as ./import."})
 final class CatalogCommand implements Callable<Integer> {
 
     private final Terminal terminal;
@@ -35,19 +41,23 @@ final class CatalogCommand implements Callable<Integer> {
         this.terminal = terminal;
     }
 
+    /** The command with those below it. */
+    static CommandLine line(Terminal terminal) {
+        return new CommandLine(new CatalogCommand(terminal))
+                .addSubcommand(new CatalogImportCommand(terminal))
+                .addSubcommand(new CatalogExportCommand(terminal))
+                .addSubcommand(new CatalogDiffCommand(terminal));
+    }
+
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        CatalogView view = CatalogView.of(CatalogReader.read(folder()));
+        CatalogView view = view(CatalogReader.readPlaced(shared.folder(folder, "DIR")));
         output.write(Renderings.of(screen -> CatalogText.of(view, screen), () -> Json.of(view), () -> Csv.of(view)));
         return ExitCode.DONE;
     }
 
-    private Path folder() {
-        if ((folder == null) == shared.catalog().isEmpty()) {
-            throw new UsageException(folder == null ? "name the catalogue's folder, such as catalogs/heronfold-yard"
-                    : "name one folder, not %s and --catalog %s".formatted(folder, shared.catalog().get()));
-        }
-        return folder == null ? shared.catalog().get() : folder;
+    private static CatalogView view(PlacedCatalog placed) {
+        return CatalogView.of(placed.catalog()).with(Audit.of(placed));
     }
 }

@@ -23,8 +23,8 @@ import picocli.CommandLine.Spec;
         description = "Finds, proves and explains the cheapest valid server build from a catalogue of parts, prices and stock.",
         footer = {
             "",
-            "Exit codes: 0 done; 1 a defect of the program; 2 wrong arguments; 3 a fault in an input file; 4 no valid build, or"
-                + " the checked build is invalid.",
+            "Exit codes: 0 done; 1 a defect of the program; 2 wrong arguments; 3 a fault in an input file; 4 no valid build,"
+                + " the checked build is invalid, or machines of an order are missing.",
             "",
             "Examples:",
             "  sledwright quote scenarios/render-node.yaml",
@@ -32,6 +32,9 @@ import picocli.CommandLine.Spec;
             "  sledwright catalog catalogs/heronfold-yard",
             "  sledwright label '16GB 2Rx4 PC4-2400T-RA1-11'",
             "  sledwright upgrade scenarios/sled-in-place.yaml",
+            "  sledwright compare scenarios/cache-node.yaml",
+            "  sledwright sheet scenarios/build-valid.yaml",
+            "  sledwright order scenarios/branch-offices-order.yaml",
             "",
             "'sledwright COMMAND --help' shows the options of a command."})
 public final class Main implements Runnable {
@@ -51,6 +54,8 @@ public final class Main implements Runnable {
     public static void main(String[] arguments) {
         // Results read the same everywhere; some languages would write other digits.
         Locale.setDefault(Locale.ROOT);
+        // Documents draw, but no window is ever opened, whatever display there is.
+        System.setProperty("java.awt.headless", "true");
         // Not System.out, which keeps silent about what it could not write.
         FileOutputStream out = new FileOutputStream(FileDescriptor.out);
         PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
@@ -61,6 +66,8 @@ public final class Main implements Runnable {
 
     /** Runs one command and returns its exit code; nothing escapes. */
     static int run(Terminal terminal, String... arguments) {
+        // Results read the same everywhere; some languages would write other digits.
+        Locale.setDefault(Locale.ROOT);
         Boundary boundary = new Boundary(terminal.err(), Arrays.asList(arguments).contains("--verbose"));
         try {
             return commands(terminal, boundary).execute(arguments);
@@ -74,9 +81,12 @@ public final class Main implements Runnable {
         CommandLine line = new CommandLine(new Main())
                 .addSubcommand(new QuoteCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal))
-                .addSubcommand(new CatalogCommand(terminal))
+                .addSubcommand(CatalogCommand.line(terminal))
                 .addSubcommand(new LabelCommand(terminal))
                 .addSubcommand(new UpgradeCommand(terminal))
+                .addSubcommand(new CompareCommand(terminal))
+                .addSubcommand(new SheetCommand(terminal))
+                .addSubcommand(new OrderCommand(terminal))
                 .addSubcommand(new RestockCommand(terminal));
         // Help stays plain: finding out what a terminal can show takes longer than showing it.
         return line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))

@@ -1,22 +1,17 @@
 package sledwright.cli;
 
 import java.io.IOException;
-import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.PosixFilePermission;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import sledwright.input.WholeFile;
 import sledwright.report.Screen;
 
 /** Where the result of a run goes: standard output, or a file that is replaced as a whole or not at all. */
 final class Output {
-
-    private static final int MOST_NAMES = 100;
 
     private final Terminal terminal;
     private final Format format;
@@ -87,7 +82,7 @@ final class Output {
             } else if (isDevice(file.get())) {
                 Files.write(file.get(), bytes, StandardOpenOption.WRITE);
             } else {
-                replace(file.get(), bytes);
+                WholeFile.replace(file.get(), bytes);
             }
         } catch (IOException failed) {
             throw new UsageException("the result could not be written to %s (%s)."
@@ -95,39 +90,7 @@ final class Output {
         }
     }
 
-    private static void replace(Path target, byte[] bytes) throws IOException {
-        Path fresh = beside(target);
-        try {
-            Files.write(fresh, bytes, StandardOpenOption.WRITE);
-            if (Files.exists(target) && Files.getFileStore(target).supportsFileAttributeView("posix")) {
-                Set<PosixFilePermission> permissions = Files.getPosixFilePermissions(target);
-                Files.setPosixFilePermissions(fresh, permissions);
-            }
-            try {
-                Files.move(fresh, target, StandardCopyOption.ATOMIC_MOVE);
-            } catch (AtomicMoveNotSupportedException coarse) {
-                Files.move(fresh, target, StandardCopyOption.REPLACE_EXISTING);
-            }
-        } finally {
-            Files.deleteIfExists(fresh);
-        }
-    }
-
-    /** A new empty file next to the target, with the rights that any new file gets. */
-    private static Path beside(Path target) throws IOException {
-        for (int number = 0; ; number++) {
-            Path fresh = target.resolveSibling(".%s.%d.%d.new".formatted(target.getFileName(), ProcessHandle.current().pid(), number));
-            try {
-                return Files.createFile(fresh);
-            } catch (FileAlreadyExistsException taken) {
-                if (number == MOST_NAMES) {
-                    throw taken;
-                }
-            }
-        }
-    }
-
-    private static String words(IOException failed) {
+    static String words(IOException failed) {
         return failed.getMessage() == null ? failed.getClass().getSimpleName() : failed.getMessage();
     }
 }

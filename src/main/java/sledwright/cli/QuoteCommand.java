@@ -22,6 +22,9 @@ import sledwright.report.Csv;
 import sledwright.report.Json;
 import sledwright.report.QuoteText;
 import sledwright.report.QuoteView;
+import sledwright.report.offer.Audience;
+import sledwright.report.offer.Offer;
+import sledwright.report.offer.OfferPage;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
@@ -38,7 +41,8 @@ import sledwright.request.RequestReader;
             "  sledwright quote scenarios/render-node.yaml --set require.cores=40",
             "  sledwright quote scenarios/sled-upgrade.yaml --why-not NV4R32-24-24",
             "  sledwright quote scenarios/render-node.yaml --steps",
-            "  sledwright quote scenarios/render-farm.yaml --format json --output farm.json"})
+            "  sledwright quote scenarios/render-farm.yaml --format json --output farm.json",
+            "  sledwright quote scenarios/render-farm.yaml --format pdf --output farm.pdf"})
 final class QuoteCommand implements Callable<Integer> {
 
     private final Terminal terminal;
@@ -57,6 +61,9 @@ final class QuoteCommand implements Callable<Integer> {
             + " the best build stays the best.")
     private boolean steps;
 
+    @Option(names = "--internal", description = "With --format html or pdf: show lots, costs and margins as well; not for the customer.")
+    private boolean internal;
+
     @Mixin
     private SharedOptions shared;
 
@@ -66,7 +73,8 @@ final class QuoteCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Output output = shared.output(terminal);
+        Output output = shared.output(terminal, Format.HTML, Format.PDF);
+        requireFitting();
         Job.Quote job = (Job.Quote) RequestReader.read(file, sets, shared.catalog(), Set.of(Kind.QUOTE));
         whyNot.forEach(sku -> requireKnown(sku, job.catalog()));
         Deadline deadline = shared.deadline();
@@ -76,8 +84,25 @@ final class QuoteCommand implements Callable<Integer> {
         Explainer explainer = new Explainer(job.catalog(), search, deadline);
         QuoteView answer = QuoteView.of(outcome, job.catalog(), explainer.explain(findings, whyNot));
         QuoteView view = steps ? answer.with(explainer.steps(findings)) : answer;
-        output.write(Renderings.of(screen -> QuoteText.of(view, screen), () -> Json.of(view), () -> Csv.of(view)));
+        Audience audience = internal ? Audience.SHOP : Audience.CUSTOMER;
+        output.write(Renderings.of(screen -> QuoteText.of(view, screen), () -> Json.of(view), () -> Csv.of(view))
+                .and(Format.HTML, () -> OfferPage.html(Offer.of(outcome, view, job.catalog(), job.customer()), audience))
+                .andBytes(Format.PDF, () -> OfferPage.pdf(Offer.of(outcome, view, job.catalog(), job.customer()), audience)));
         return view.alternatives().isEmpty() ? ExitCode.NO_VALID_BUILD : ExitCode.DONE;
+    }
+
+    /** A document for the customer answers nothing that the shop asks itself. */
+    private void requireFitting() {
+        boolean document = shared.format() == Format.HTML || shared.format() == Format.PDF;
+        if (internal && !document) {
+            throw new UsageException("--internal goes with --format html or pdf; every other format shows lots anyway.");
+        }
+        if (document && steps) {
+            throw new UsageException("--steps is not written as %s.\nMaybe take --format text.".formatted(shared.format()));
+        }
+        if (document && !internal && !whyNot.isEmpty()) {
+            throw new UsageException("--why-not is not for the customer's eyes.\nMaybe add --internal, or take --format text.");
+        }
     }
 
     private static void requireKnown(String sku, Catalog catalog) {

@@ -45,8 +45,22 @@ final class SharedOptions {
         return Output.open(terminal, format, Format.commonAnd(beside), Optional.ofNullable(output), colour);
     }
 
+    /** What the result is written as. */
+    Format format() {
+        return format;
+    }
+
     Optional<Path> catalog() {
         return Optional.ofNullable(catalog);
+    }
+
+    /** The catalogue's folder, which is named once: as the command has it, or by the option. */
+    Path folder(Path named, String as) {
+        if ((named == null) == (catalog == null)) {
+            throw new UsageException(named == null ? "name the catalogue's folder, such as catalogs/heronfold-yard"
+                    : "name one folder, not %s%s and --catalog %s".formatted(as.startsWith("--") ? as + " " : "", named, catalog));
+        }
+        return named == null ? catalog : named;
     }
 
     long seed() {

@@ -28,6 +28,7 @@ public final class Catalog {
     private final Map<String, Part> parts = new LinkedHashMap<>();
     private final Set<String> ofEnclosures = new HashSet<>();
     private final Map<String, List<Lot>> lots;
+    private final Stationery stationery;
 
     /** A shop without enclosures. */
     public Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour,
@@ -37,12 +38,20 @@ public final class Catalog {
     }
 
     /**
+     * A shop without stationery of its own.
+     *
      * @param throughputFactors processor generation -> throughput of one core at one GHz
      * @param lots              sku -> its lots
      */
     public Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour,
                    Map<String, Double> throughputFactors, List<Platform> platforms, List<Enclosure> enclosures,
                    List<Processor> processors, List<MemoryModule> modules, Map<String, List<Lot>> lots) {
+        this(name, currency, pricedOn, labour, throughputFactors, platforms, enclosures, processors, modules, lots, Stationery.PLAIN);
+    }
+
+    private Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour,
+                    Map<String, Double> throughputFactors, List<Platform> platforms, List<Enclosure> enclosures,
+                    List<Processor> processors, List<MemoryModule> modules, Map<String, List<Lot>> lots, Stationery stationery) {
         this.name = name;
         this.currency = currency;
         this.pricedOn = pricedOn;
@@ -66,6 +75,13 @@ public final class Catalog {
         parts.putAll(this.processors);
         parts.putAll(this.modules);
         this.lots = Map.copyOf(lots);
+        this.stationery = stationery;
+    }
+
+    /** The same shop with what it puts on its documents. */
+    public Catalog withStationery(Stationery own) {
+        return new Catalog(name, currency, pricedOn, labour, throughputFactors, List.copyOf(platforms.values()),
+                List.copyOf(enclosures.values()), List.copyOf(processors.values()), List.copyOf(modules.values()), lots, own);
     }
 
     /**
@@ -91,7 +107,7 @@ public final class Catalog {
      */
     public Catalog with(Map<String, List<Lot>> offers, Labour rates) {
         return new Catalog(name, currency, pricedOn, rates, throughputFactors, List.copyOf(platforms.values()),
-                List.copyOf(enclosures.values()), List.copyOf(processors.values()), List.copyOf(modules.values()), offers);
+                List.copyOf(enclosures.values()), List.copyOf(processors.values()), List.copyOf(modules.values()), offers, stationery);
     }
 
     public String name() {
@@ -109,6 +125,11 @@ public final class Catalog {
 
     public Labour labour() {
         return labour;
+    }
+
+    /** What the shop puts on its documents. */
+    public Stationery stationery() {
+        return stationery;
     }
 
     public Map<String, Double> throughputFactors() {

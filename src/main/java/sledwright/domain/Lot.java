@@ -2,6 +2,7 @@ package sledwright.domain;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalLong;
 import java.util.Set;
 
@@ -53,6 +54,11 @@ public record Lot(String sku, String lot, String supplier, Condition condition, 
     public static Lot own(String sku, String lot, int quantity, long unitPrice) {
         return new Lot(sku, lot, "customer", Condition.USED, quantity, 0,
                 List.of(new PriceBreak(1, unitPrice, OptionalLong.of(0))), true);
+    }
+
+    /** A supplier's name in one spelling: a shop's people write it now this way, now that. */
+    public static String supplierKey(String supplier) {
+        return supplier.strip().toLowerCase(Locale.ROOT);
     }
 
     /** The same lot with other units and prices. */

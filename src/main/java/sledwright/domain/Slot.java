@@ -15,6 +15,13 @@ public record Slot(String name, int socket, int channel, int position) implement
     private static final Comparator<Slot> BOARD_ORDER =
             Comparator.comparingInt(Slot::socket).thenComparingInt(Slot::channel).thenComparingInt(Slot::position);
 
+    /**
+     * Socket by socket, the first slots of all channels before the second ones: whoever fills slots in this order keeps the order of
+     * slots and of channels at every step.
+     */
+    public static final Comparator<Slot> FILLING_ORDER =
+            Comparator.comparingInt(Slot::socket).thenComparingInt(Slot::position).thenComparingInt(Slot::channel);
+
     @Override
     public int compareTo(Slot other) {
         return BOARD_ORDER.compare(this, other);

@@ -2,23 +2,111 @@ package sledwright.explain;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalLong;
+import java.util.function.ToDoubleFunction;
 import sledwright.metrics.Figures;
 import sledwright.metrics.Quantity;
 import sledwright.rules.Numbers;
 import sledwright.rules.Order;
 
-/** What one order buys against another. */
-public final class Difference {
+/**
+ * What one order buys against another.
+ *
+ * @param extra   what all its machines cost more, minor units; below 0: less
+ * @param changes the figures of one machine that differ
+ */
+public record Difference(long extra, List<Change> changes) {
 
-    private final List<String> better = new ArrayList<>();
-    private final List<String> worse = new ArrayList<>();
+    /** A figure that is told, and whether more of it is better. */
+    public enum Figure {
+        CORES(true, "core", "", Figures::cores),
+        USABLE_MEMORY(true, "GB", " GB", Figures::usableGb),
+        BANDWIDTH(true, "GB/s", " GB/s", Figures::bandwidthGbs),
+        THROUGHPUT(true, "", "", Figures::throughput),
+        LOAD(false, "", " W", Figures::loadW);
 
-    private final Order alternative;
-    private final long extra;
+        private final boolean moreIsBetter;
+        private final String each;
+        private final String unit;
+        private final ToDoubleFunction<Figures> of;
 
-    private Difference(Order alternative, Order best) {
-        this.alternative = alternative;
-        extra = alternative.price().total() - best.price().total();
+        Figure(boolean moreIsBetter, String each, String unit, ToDoubleFunction<Figures> of) {
+            this.moreIsBetter = moreIsBetter;
+            this.each = each;
+            this.unit = unit;
+            this.of = of;
+        }
+
+        /** What the extra price is shared out over; empty: it is not. */
+        public String each() {
+            return each;
+        }
+
+        /** The unit behind a number, with the space before it; empty where there is none. */
+        public String unit() {
+            return unit;
+        }
+
+        /** What so much of it is called. */
+        public String noun(double by) {
+            return switch (this) {
+                case CORES -> by == 1 ? "core" : "cores";
+                case USABLE_MEMORY -> "usable memory";
+                case BANDWIDTH -> "memory bandwidth";
+                case THROUGHPUT -> "throughput";
+                case LOAD -> "load";
+            };
+        }
+    }
+
+    /**
+     * One figure that differs.
+     *
+     * @param more    whether it is more of the figure
+     * @param by      how much more or less, above 0
+     * @param reached the figure itself
+     * @param each    the extra price shared out over this alone: minor units for each unit more; empty where it is not
+     */
+    public record Change(Figure figure, boolean more, double by, double reached, OptionalLong each) {
+
+        public boolean isBetter() {
+            return more == figure.moreIsBetter;
+        }
+
+        /** {@code more}, {@code less} or {@code fewer}. */
+        public String direction() {
+            return more ? "more" : figure == Figure.CORES ? "fewer" : "less";
+        }
+    }
+
+    public Difference {
+        changes = List.copyOf(changes);
+    }
+
+    public static Difference of(Order alternative, Order best) {
+        Figures one = alternative.figures();
+        Figures other = best.figures();
+        long extra = alternative.price().total() - best.price().total();
+        List<Change> changes = new ArrayList<>();
+        for (Figure figure : Figure.values()) {
+            double by = Quantity.rounded(figure.of.applyAsDouble(one) - figure.of.applyAsDouble(other));
+            if (by != 0) {
+                boolean shared = !figure.each.isEmpty() && by > 0 && extra > 0;
+                changes.add(new Change(figure, by > 0, Math.abs(by), figure.of.applyAsDouble(one),
+                        shared ? OptionalLong.of(Math.round(extra / (by * alternative.machines().size()))) : OptionalLong.empty()));
+            }
+        }
+        return new Difference(extra, changes);
+    }
+
+    /** What it has the better of. */
+    public List<Change> better() {
+        return changes.stream().filter(Change::isBetter).toList();
+    }
+
+    /** What it has the worse of. */
+    public List<Change> worse() {
+        return changes.stream().filter(change -> !change.isBetter()).toList();
     }
 
     /**
@@ -26,47 +114,31 @@ public final class Difference {
      * extra price is also shared out over each extra core, GB and GB/s, over each by itself.
      */
     public static String sentence(Order alternative, Order best) {
-        Figures one = alternative.figures();
-        Figures other = best.figures();
-        Difference found = new Difference(alternative, best);
-        found.compare(true, one.cores(), other.cores(), "", Math.abs(one.cores() - other.cores()) == 1 ? "core" : "cores", "core");
-        found.compare(true, one.usableGb(), other.usableGb(), " GB", "usable memory", "GB");
-        found.compare(true, one.bandwidthGbs(), other.bandwidthGbs(), " GB/s", "memory bandwidth", "GB/s");
-        found.compare(true, one.throughput(), other.throughput(), "", "throughput", "");
-        found.compare(false, one.loadW(), other.loadW(), " W", "load", "");
-        return found.price() + ": " + found.words() + (alternative.machines().size() > 1 ? " in each machine." : ".");
+        Difference found = of(alternative, best);
+        return found.price(alternative) + ": " + found.words(alternative) + (alternative.machines().size() > 1 ? " in each machine." : ".");
     }
 
-    private String price() {
+    private String price(Order alternative) {
         return extra == 0 ? "At the price of the best"
                 : "For %s %s than the best".formatted(alternative.words(Math.abs(extra)), extra > 0 ? "more" : "less");
     }
 
-    private String words() {
-        if (better.isEmpty() && worse.isEmpty()) {
+    private String words(Order alternative) {
+        if (changes.isEmpty()) {
             return "the same figures";
         }
+        List<String> better = better().stream().map(change -> words(change, alternative)).toList();
+        List<String> worse = worse().stream().map(change -> words(change, alternative)).toList();
         if (better.isEmpty()) {
             return "nothing more, but " + Sentences.list(worse);
         }
         return Sentences.list(better) + (worse.isEmpty() ? "" : ", but " + Sentences.list(worse));
     }
 
-    /**
-     * @param each what the extra price is shared out over; empty: it is not
-     */
-    private void compare(boolean moreIsBetter, double one, double other, String unit, String noun, String each) {
-        double by = Quantity.rounded(one - other);
-        if (by != 0) {
-            (by > 0 == moreIsBetter ? better : worse).add("%s%s %s %s (%s%s)".formatted(Numbers.plain(Math.abs(by)), unit,
-                    by > 0 ? "more" : noun.startsWith("core") ? "fewer" : "less", noun, Numbers.plain(one), share(by, each)));
-        }
-    }
-
-    private String share(double by, String each) {
-        if (each.isEmpty() || by <= 0 || extra <= 0) {
-            return "";
-        }
-        return "; %s a %s".formatted(alternative.words(Math.round(extra / (by * alternative.machines().size()))), each);
+    private static String words(Change change, Order alternative) {
+        Figure figure = change.figure();
+        String share = change.each().isEmpty() ? "" : "; %s a %s".formatted(alternative.words(change.each().getAsLong()), figure.each());
+        return "%s%s %s %s (%s%s)".formatted(Numbers.plain(change.by()), figure.unit(), change.direction(), figure.noun(change.by()),
+                Numbers.plain(change.reached()), share);
     }
 }

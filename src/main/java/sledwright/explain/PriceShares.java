@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import sledwright.domain.Catalog;
 import sledwright.domain.CoolingKit;
+import sledwright.domain.Enclosure;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.Part;
 import sledwright.domain.Pick;
@@ -17,7 +18,7 @@ import sledwright.rules.Order;
 final class PriceShares {
 
     private static final List<String> KINDS =
-            List.of("platform", "processors", "cooling", "supply", "memory", "labour", "licence");
+            List.of("platform", "enclosure", "processors", "cooling", "supply", "memory", "labour", "licence");
 
     private PriceShares() {
     }
@@ -47,6 +48,9 @@ final class PriceShares {
         Part part = catalog.part(sku).orElseThrow();
         if (part instanceof Platform) {
             return "platform";
+        }
+        if (part instanceof Enclosure) {
+            return "enclosure";
         }
         if (part instanceof Processor) {
             return "processors";

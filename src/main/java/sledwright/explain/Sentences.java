@@ -5,13 +5,13 @@ import java.math.RoundingMode;
 import java.util.List;
 
 /** Small matters of grammar. */
-final class Sentences {
+public final class Sentences {
 
     private Sentences() {
     }
 
     /** {@code a}, {@code a and b}, {@code a, b and c}. */
-    static String list(List<String> items) {
+    public static String list(List<String> items) {
         if (items.size() < 2) {
             return String.join("", items);
         }
@@ -19,12 +19,12 @@ final class Sentences {
     }
 
     /** The text as the start of a sentence. */
-    static String capital(String text) {
+    public static String capital(String text) {
         return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 
     /** {@code 1 day}, {@code 2 days}. */
-    static String count(int number, String noun) {
+    public static String count(int number, String noun) {
         return number + " " + noun + (number == 1 ? "" : "s");
     }
 

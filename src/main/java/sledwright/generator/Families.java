@@ -157,6 +157,7 @@ final class Families {
         double leastW = Watts.of(microwatts);
         boolean carried = PowerLimit.allows(request.limit(), leastW) && PowerBudget.allows(platform, leastW)
                 && (supply.isEmpty() || PowerSupply.allows(supply.get(), request.limit(), leastW));
-        return !carried ? Optional.empty() : Optional.of(new Frame(platform, processor, count, kit, supply, types, price, worth, cores, throughput, microwatts));
+        return !carried ? Optional.empty() : Optional.of(new Frame(platform, processor, count, kit, supply, types, price, worth,
+                ranking.energy(supply, microwatts), cores, throughput, microwatts));
     }
 }

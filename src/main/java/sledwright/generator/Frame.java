@@ -15,10 +15,11 @@ import sledwright.domain.Supply;
  * @param types      module types beside which the site's inlet air is cool enough
  * @param price      all machines with labour and licence but without modules, minor units
  * @param worth      what the customer gives for its cores and throughput beyond the requirement, all machines, minor units
+ * @param energy     what the electricity of all machines without modules costs where the ranking counts it, else 0; minor units
  * @param microwatts load of one machine without modules, in millionths
  */
 record Frame(Platform platform, Processor processor, int processors, CoolingKit cooling, Optional<Supply> supply,
-             Set<ModuleType> types, long price, double worth, int cores, double throughput, long microwatts) {
+             Set<ModuleType> types, long price, double worth, long energy, int cores, double throughput, long microwatts) {
 
     /** Whether this frame can stand for another wherever that is chosen: no dearer, hotter, slower or narrower in anything. */
     boolean dominates(Frame other, Request request) {

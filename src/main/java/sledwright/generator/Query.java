@@ -151,6 +151,7 @@ final class Query {
                 if (loadW <= zone.loadW() && carries(frame, loadW)) {
                     Candidate found = new Candidate(frame, branch.option, point, aim, price, bandwidthGbs, loadW);
                     best = best == null || ranking.compare(found, best) < 0 ? found : best;
+                    openAim = Math.min(openAim, ranking.aimIfLighter(frame, point, price));
                 } else if (point.slack() > 0) {
                     noteIfLighterWouldDo(frame, point, zone, aim);
                 }

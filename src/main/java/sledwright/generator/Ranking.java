@@ -2,14 +2,18 @@ package sledwright.generator;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import sledwright.domain.Energy;
 import sledwright.domain.Objective;
 import sledwright.domain.Request;
+import sledwright.domain.Supply;
+import sledwright.metrics.EnergyCost;
 import sledwright.metrics.Quantity;
 import sledwright.metrics.SurplusWorth;
 
 /**
- * The order of an objective. Each objective is brought to an aim, the less the better: the price; a figure with its sign
- * turned; or price less worth. Where a figure is the aim, the price comes next. Then more throughput, more bandwidth,
+ * The order of an objective. Each objective is brought to an aim, the less the better: the price, to which the energy of some
+ * years can be added; a figure with its sign turned; or price less worth. Where a figure is the aim, the price comes next. Then more throughput, more bandwidth,
  * more usable memory, less load, more cores.
  */
 final class Ranking implements Comparator<Candidate> {
@@ -18,13 +22,24 @@ final class Ranking implements Comparator<Candidate> {
 
     private final Request request;
     private final Objective objective;
+    private final Optional<Energy> energy;
     private final Comparator<Candidate> order;
 
     Ranking(Request request) {
+        this(request, Optional.empty(), (one, other) -> 0);
+    }
+
+    /**
+     * @param energy what is added to the price where the objective is the cheapest
+     * @param tie    what comes next between builds of equal aim, before all else
+     */
+    Ranking(Request request, Optional<Energy> energy, Comparator<Candidate> tie) {
         this.request = request;
+        this.energy = energy;
         objective = request.objective();
         Comparator<Candidate> aim = Comparator.comparingDouble(Candidate::aim);
-        order = (isPriceNext() ? aim.thenComparingLong(Candidate::price) : aim)
+        Comparator<Candidate> first = aim.thenComparing(tie);
+        order = (isPriceNext() ? first.thenComparingLong(Candidate::price) : first)
                 .thenComparing(Comparator.comparingDouble(Candidate::throughput).reversed())
                 .thenComparing(Comparator.comparingDouble(Candidate::bandwidthGbs).reversed())
                 .thenComparing(Comparator.comparingDouble(Candidate::usableGb).reversed())
@@ -45,10 +60,21 @@ final class Ranking implements Comparator<Candidate> {
         };
     }
 
+    /** What the electricity of all machines of a load costs where it counts, else 0; minor units. */
+    long energy(Optional<Supply> supply, long microwatts) {
+        return energy.isEmpty() ? 0 : EnergyCost.of(request.machines(), Watts.of(microwatts), supply, request.limit(), energy.get());
+    }
+
+    /** What the aim of a build could come down to if its units were dealt as well as can be; infinite where that changes nothing. */
+    double aimIfLighter(Frame frame, MemoryPoint point, long price) {
+        return energy.isEmpty() || point.slack() == 0 ? Double.POSITIVE_INFINITY
+                : price + energy(frame.supply(), frame.microwatts() + point.microwatts() - point.slack());
+    }
+
     /** The aim of a build. */
     double aim(Frame frame, MemoryPoint point, long price, double bandwidthGbs) {
         return switch (objective) {
-            case CHEAPEST -> price;
+            case CHEAPEST -> price + energy(frame.supply(), frame.microwatts() + point.microwatts());
             case MOST_THROUGHPUT -> -frame.throughput();
             case MOST_BANDWIDTH -> -bandwidthGbs;
             case MOST_MEMORY -> -point.usableGb();
@@ -78,7 +104,7 @@ final class Ranking implements Comparator<Candidate> {
     /** Whether no build of the frame can come before another, once one of that aim and price does not. */
     boolean isHopeless(Frame frame, double aim, long price, Candidate other) {
         return switch (objective) {
-            case CHEAPEST -> price > other.price();
+            case CHEAPEST -> price + frame.energy() > other.aim();
             case MOST_THROUGHPUT -> frame.throughput() <= other.throughput() && price > other.price();
             case MOST_BANDWIDTH, MOST_MEMORY -> aim > other.aim();
             // Sums of fractions: what is taken apart and put together again may differ in the last digits.
@@ -101,7 +127,8 @@ final class Ranking implements Comparator<Candidate> {
     /** The frame's own part of the aim. */
     double ownAim(Frame frame) {
         return switch (objective) {
-            case CHEAPEST, MOST_BANDWIDTH, MOST_MEMORY -> frame.price();
+            case CHEAPEST -> frame.price() + frame.energy();
+            case MOST_BANDWIDTH, MOST_MEMORY -> frame.price();
             case MOST_THROUGHPUT -> -frame.throughput();
             case BEST_VALUE -> frame.price() - frame.worth();
         };
@@ -127,7 +154,7 @@ final class Ranking implements Comparator<Candidate> {
             return Double.POSITIVE_INFINITY;
         }
         return switch (objective) {
-            case CHEAPEST -> Math.ceil(least - ROUNDING);
+            case CHEAPEST -> Math.ceil(least - ROUNDING) + frame.energy();
             case MOST_THROUGHPUT -> -frame.throughput();
             case MOST_BANDWIDTH -> -option.widestGbs(frame.processor().memoryMts());
             case MOST_MEMORY -> -ROUNDING - Math.min(option.mostUsableGb(mostSocketGb), floor.mostUsableGbFor(money - frame.price()));

@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import sledwright.domain.Catalog;
+import sledwright.domain.Objective;
 import sledwright.domain.Request;
 import sledwright.rules.Order;
 
@@ -43,14 +44,23 @@ public final class Search {
     /** The best order for a request and its alternatives, proven unless the deadline comes first. */
     public Findings run(Request request, Deadline deadline) {
         Ranking ranking = new Ranking(request);
-        MemoryMarket market = markets.computeIfAbsent(MemoryMarket.concerning(request), asked -> new MemoryMarket(catalog, asked, shapes, draws))
-                .until(deadline);
+        MemoryMarket market = market(request).until(deadline);
         Shelf shelf = market.shelf();
         List<Family> families = new Families(catalog, request, shelf, market, ranking).all();
         Walk.Path path = new Walk(request, new Query(request, families, ranking, deadline), ranking).walk();
         Assembler assembler = new Assembler(catalog, request, shelf, shapes);
         List<Order> ranked = path.builds().stream().map(assembler::assemble).toList();
         return findings(request, ranking, path, ranked);
+    }
+
+    /** The staircases of a request, which ask for its figures one by one; its objective does not matter to them. */
+    public Staircases staircases(Request request) {
+        Request cheapest = request.withObjective(Objective.CHEAPEST);
+        return new Staircases(catalog, cheapest, market(cheapest), shapes);
+    }
+
+    private MemoryMarket market(Request request) {
+        return markets.computeIfAbsent(MemoryMarket.concerning(request), asked -> new MemoryMarket(catalog, asked, shapes, draws));
     }
 
     private static Findings findings(Request request, Ranking ranking, Walk.Path path, List<Order> ranked) {

@@ -1,12 +1,5 @@
 package sledwright.input;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.dataformat.csv.CsvFactory;
-import com.fasterxml.jackson.dataformat.csv.CsvParser;
-import com.fasterxml.jackson.dataformat.csv.CsvSchema;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -25,11 +18,10 @@ import java.util.stream.Stream;
  */
 public final class CsvReader {
 
-    private static final int MOST_MEGABYTES = 256;
-    private static final CsvFactory CSV = CsvFactory.builder()
-            .enable(CsvParser.Feature.TRIM_SPACES).enable(CsvParser.Feature.SKIP_EMPTY_LINES).build();
+    /** The largest table, in millions of bytes. */
+    static final int MOST_MEGABYTES = 64;
     /** Some spreadsheets name the separator in a line of its own. */
-    private static final Pattern SEPARATOR_LINE = Pattern.compile("\\Asep=[,;\\t](?=\\R)");
+    static final Pattern SEPARATOR_LINE = Pattern.compile("\\Asep=[,;\\t](?=\\R)");
 
     /**
      * The columns of a table.
@@ -44,7 +36,8 @@ public final class CsvReader {
             optional = List.copyOf(optional);
         }
 
-        List<String> all() {
+        /** Both, the needed ones first. */
+        public List<String> all() {
             return Stream.concat(needed.stream(), optional.stream()).toList();
         }
     }
@@ -75,30 +68,10 @@ public final class CsvReader {
     private void parse(String text) {
         String table = SEPARATOR_LINE.matcher(text).replaceFirst("");
         char separator = separator(table);
-        int line = 1;
-        try (CsvParser parser = CSV.createParser(table)) {
-            parser.setSchema(CsvSchema.emptySchema().withColumnSeparator(separator));
-            List<String> cells = new ArrayList<>();
-            for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
-                switch (token) {
-                    case START_ARRAY -> {
-                        cells = new ArrayList<>(Math.max(width, 4));
-                        line = parser.currentLocation().getLineNr();
-                    }
-                    case END_ARRAY -> row(cells, line, separator != ',');
-                    default -> {
-                        if (cells.isEmpty()) {
-                            line = parser.currentTokenLocation().getLineNr();
-                        }
-                        cells.add(parser.getText().strip());
-                    }
-                }
-            }
-        } catch (JsonProcessingException broken) {
+        CsvCells.Broken broken = CsvCells.read(table, separator, (cells, line) -> row(cells, line, separator != ','));
+        if (broken != null) {
             whole = false;
-            faults.add(new Place(file, line), "the row cannot be read, nor what follows it: " + broken.getOriginalMessage());
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible);
+            faults.add(new Place(file, broken.line()), broken.problem());
         }
         if (width < 0 && whole) {
             whole = false;

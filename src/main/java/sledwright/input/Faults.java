@@ -8,11 +8,32 @@ import java.util.Map;
 /** Collects every fault of a run, so that a user sees all of them at once. */
 public final class Faults {
 
+    /** More than anybody reads, and less than memory holds. */
+    private static final int MOST = 100_000;
+
     private final Map<String, List<Fault>> byFile = new LinkedHashMap<>();
+    private final Asking asking;
     private int size;
 
+    public Faults() {
+        this(Asking.NOBODY);
+    }
+
+    /** @param asking is told what the readers that report here ask for */
+    public Faults(Asking asking) {
+        this.asking = asking;
+    }
+
+    public Asking asking() {
+        return asking;
+    }
+
     public void add(Place place, String message) {
-        byFile.computeIfAbsent(place.file(), file -> new ArrayList<>()).add(new Fault(place, message));
+        if (size < MOST) {
+            byFile.computeIfAbsent(place.file(), file -> new ArrayList<>()).add(new Fault(place, message));
+        } else if (size == MOST) {
+            byFile.put("", List.of(new Fault(place.file(), 0, "and more; put the first %d right".formatted(MOST))));
+        }
         size++;
     }
 

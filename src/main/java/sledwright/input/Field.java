@@ -21,6 +21,11 @@ public record Field(String name, String text, Place place, boolean decimalComma)
 
     /** The figure; empty, with a fault, when it is none or out of range. */
     public Optional<BigDecimal> decimal(Bounds bounds, Faults faults) {
+        faults.asking().figure(name, bounds, false);
+        return figure(bounds, faults);
+    }
+
+    private Optional<BigDecimal> figure(Bounds bounds, Faults faults) {
         Figure figure = Figure.parse(text, decimalComma);
         if (figure.value().isEmpty()) {
             fault(figure.problem(), faults);
@@ -36,7 +41,8 @@ public record Field(String name, String text, Place place, boolean decimalComma)
 
     /** The whole figure; empty, with a fault, when it is none or out of range. */
     public Optional<Integer> whole(Bounds bounds, Faults faults) {
-        Optional<BigDecimal> value = decimal(bounds, faults);
+        faults.asking().figure(name, bounds, true);
+        Optional<BigDecimal> value = figure(bounds, faults);
         if (value.isPresent() && value.get().stripTrailingZeros().scale() > 0) {
             fault("must be a whole number", faults);
             return Optional.empty();
@@ -46,6 +52,7 @@ public record Field(String name, String text, Place place, boolean decimalComma)
 
     /** One of a set of words; empty, with a fault that names the nearest, when it is none of them. */
     public <T> Optional<T> word(Function<String, Optional<T>> lookup, Collection<String> words, Faults faults) {
+        faults.asking().words(name, words);
         Optional<T> found = lookup.apply(text);
         if (found.isEmpty()) {
             fault("must be one of %s%s".formatted(String.join(", ", words), new Nearest(words).hint(text)), faults);
@@ -64,6 +71,7 @@ public record Field(String name, String text, Place place, boolean decimalComma)
 
     /** A day; empty, with a fault, when it is none. */
     public Optional<LocalDate> date(Faults faults) {
+        faults.asking().pattern(name, "^\\d{4}-\\d{2}-\\d{2}$");
         try {
             return Optional.of(LocalDate.parse(text));
         } catch (DateTimeParseException noDate) {
@@ -74,6 +82,7 @@ public record Field(String name, String text, Place place, boolean decimalComma)
 
     /** A part number; empty, with a fault, when it holds what cannot be seen or typed. */
     public Optional<String> sku(Faults faults) {
+        faults.asking().sku(name, LONGEST_SKU);
         if (text.length() > LONGEST_SKU) {
             fault("is longer than %d characters".formatted(LONGEST_SKU), faults);
             return Optional.empty();
@@ -95,8 +104,7 @@ public record Field(String name, String text, Place place, boolean decimalComma)
 
     /** A text of the user's as a message shows it: short, without control characters. */
     public static String shown(String text) {
-        String visible = text.codePoints().map(character -> Character.isISOControl(character) ? '?' : character)
-                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append).toString();
+        String visible = Visible.of(text);
         return visible.length() <= LONGEST_SHOWN ? visible : visible.substring(0, LONGEST_SHOWN) + "...";
     }
 }

@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
  * @param value   the number; empty: see the problem
  * @param problem what would be right; empty when there is a value
  */
-record Figure(Optional<BigDecimal> value, String problem) {
+public record Figure(Optional<BigDecimal> value, String problem) {
 
     /** Longer figures are no prices or watts, and some take a computer hours to round. */
     private static final int MOST_CHARACTERS = 30;
@@ -26,7 +26,7 @@ record Figure(Optional<BigDecimal> value, String problem) {
     private static final Pattern NOT_FINITE = Pattern.compile("[+-]?\\.?(nan|inf|infinity|∞)", Pattern.CASE_INSENSITIVE);
 
     /** Reads a figure with a decimal point or, where the file allows it, with a decimal comma. */
-    static Figure parse(String text, boolean decimalComma) {
+    public static Figure parse(String text, boolean decimalComma) {
         if (isDigits(text)) {
             return new Figure(Optional.of(new BigDecimal(text)), "");
         }

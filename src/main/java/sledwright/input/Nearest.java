@@ -11,6 +11,9 @@ public final class Nearest {
     /** Each search walks all names, so a large file of nothing but unknown names stops getting hints at some point. */
     private static final int MOST_COMPARISONS = 200_000;
 
+    /** Nothing so long was meant to be a name. */
+    private static final int LONGEST_NAME = 200;
+
     private final List<String> names;
     private final Map<String, String> hints = new HashMap<>();
 
@@ -20,6 +23,9 @@ public final class Nearest {
 
     /** The end of a message: {@code ", did you mean X?"}; empty when nothing is known. */
     public String hint(String name) {
+        if (name.length() > LONGEST_NAME) {
+            return "";
+        }
         String known = hints.get(name);
         if (known != null) {
             return known;

@@ -13,6 +13,11 @@ public record Place(String file, int line) {
         return new Place(file, 0);
     }
 
+    /** This place in a message about another: the line alone within one file. */
+    public String seenFrom(Place other) {
+        return file.equals(other.file) ? "line " + line : toString();
+    }
+
     @Override
     public String toString() {
         return line > 0 ? file + ":" + line : file;

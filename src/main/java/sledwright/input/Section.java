@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import sledwright.input.Asking.Shape;
 import sledwright.input.Value.Group;
 import sledwright.input.Value.Nothing;
 import sledwright.input.Value.Scalar;
@@ -65,11 +66,13 @@ public final class Section implements Fields {
 
     @Override
     public Optional<Field> field(String name) {
+        asked(name, Shape.VALUE);
         return value(name).flatMap(value -> scalar(full(name), value));
     }
 
     /** The section under a key; empty when there is none or, with a fault, when something else stands there. */
     public Optional<Section> section(String name) {
+        asked(name, Shape.SECTION);
         return value(name).flatMap(value -> section(full(name), value));
     }
 
@@ -81,8 +84,21 @@ public final class Section implements Fields {
         return section(name);
     }
 
+    /** The section under a key where one stands there; empty for a single value or nothing. */
+    public Optional<Section> sectionIfAny(String name) {
+        asked(name, Shape.SECTION);
+        return value(name).filter(Group.class::isInstance).flatMap(value -> section(full(name), value));
+    }
+
+    /** The keys that stand here, known or not, in the order of the file. */
+    public Set<String> names() {
+        faults.asking().shape(path, Shape.FREE_KEYS);
+        return group.keys().keySet();
+    }
+
     /** The sections listed under a key; none when the key is absent. */
     public List<Section> sections(String name) {
+        asked(name, Shape.LIST_OF_SECTIONS);
         List<Section> found = new ArrayList<>();
         items(name).forEach(item -> section(full(name), item).ifPresent(found::add));
         return found;
@@ -114,6 +130,7 @@ public final class Section implements Fields {
 
     /** The single values listed under a key; none when the key is absent. */
     public List<Field> list(String name) {
+        asked(name, Shape.LIST_OF_VALUES);
         List<Field> found = new ArrayList<>();
         items(name).forEach(item -> scalar(full(name), item).ifPresent(found::add));
         return found;
@@ -121,12 +138,15 @@ public final class Section implements Fields {
 
     /** The single values under a key that holds either one or a list of them. */
     public List<Field> oneOrList(String name) {
+        asked(name, Shape.VALUE);
+        asked(name, Shape.LIST_OF_VALUES);
         Optional<Value> value = value(name);
         return value.isPresent() && value.get() instanceof Series ? list(name) : field(name).stream().toList();
     }
 
     /** The single values of a section whose keys are free; none when the section is absent. */
     public List<Entry> entries(String name) {
+        asked(name, Shape.FREE_KEYS);
         List<Entry> found = new ArrayList<>();
         section(name).ifPresent(section -> section.group.values().forEach((key, value) -> {
             if (value instanceof Nothing) {
@@ -147,6 +167,10 @@ public final class Section implements Fields {
                 faults.add(place, "unknown key \"%s\"%s%s".formatted(Field.shown(key), where, nearest.hint(key)));
             }
         });
+    }
+
+    private void asked(String name, Shape shape) {
+        faults.asking().shape(full(name), shape);
     }
 
     private Optional<Value> value(String name) {

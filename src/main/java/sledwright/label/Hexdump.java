@@ -42,7 +42,8 @@ final class Hexdump {
             faults.add(Place.of(name), "is neither an SPD nor a dump of one, such as hexdump -C prints");
         }
         byte[] read = dump.bytes.toByteArray();
-        if (faults.since(before) || !dump.pairs) {
+        // Pairs among single bytes are no dump of pairs, and an odd byte has none to be swapped with.
+        if (faults.since(before) || !dump.pairs || read.length % 2 != 0) {
             return faults.since(before) ? List.of() : List.of(new SpdBytes(read));
         }
         byte[] swapped = new byte[read.length];

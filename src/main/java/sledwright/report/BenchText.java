@@ -6,13 +6,13 @@ import sledwright.planner.upgrade.BenchStep;
 import sledwright.planner.upgrade.BenchStep.Action;
 
 /** Words for what is done at the bench. */
-final class BenchText {
+public final class BenchText {
 
     private BenchText() {
     }
 
     /** One sentence for each step; like steps that follow each other share one. */
-    static List<String> sentences(List<BenchStep> steps) {
+    public static List<String> sentences(List<BenchStep> steps) {
         List<List<BenchStep>> groups = new ArrayList<>();
         for (BenchStep step : steps) {
             List<BenchStep> last = groups.isEmpty() ? List.of() : groups.get(groups.size() - 1);
@@ -45,6 +45,8 @@ final class BenchText {
         String places = list(named);
         String slots = (like.size() == 1 ? "slot " : "slots ") + String.join(", ", named);
         String what = (like.size() == 1 ? "" : like.size() + " x ") + first.sku();
+        String processors = (like.size() == 1 ? "processor " : like.size() + " processors ") + first.sku();
+        String heatSinks = (like.size() == 1 ? "heat sink " : like.size() + " heat sinks ") + first.sku();
         String them = like.size() == 1 ? "it" : "them";
         return switch (first.part()) {
             case MODULE -> switch (first.action()) {
@@ -54,16 +56,16 @@ final class BenchText {
                 case PUT_IN -> "Put %s into %s.".formatted(what, slots);
             };
             case PROCESSOR -> switch (first.action()) {
-                case TAKE_OUT -> "Take processor %s out of %s.".formatted(what, places);
-                case LAY_ASIDE -> "Lay processor %s from %s aside.".formatted(what, places);
-                case MOVE -> "Move processor %s from %s to %s.".formatted(what, first.from().orElseThrow(), first.to().orElseThrow());
-                case PUT_IN -> "Put processor %s into %s.".formatted(what, places);
+                case TAKE_OUT -> "Take %s out of %s.".formatted(processors, places);
+                case LAY_ASIDE -> "Lay %s from %s aside.".formatted(processors, places);
+                case MOVE -> "Move %s from %s to %s.".formatted(processors, first.from().orElseThrow(), first.to().orElseThrow());
+                case PUT_IN -> "Put %s into %s.".formatted(processors, places);
             };
             case HEAT_SINK -> switch (first.action()) {
-                case TAKE_OUT -> "Take heat sink %s off %s.".formatted(what, places);
-                case LAY_ASIDE -> "Take heat sink %s off %s and lay %s aside.".formatted(what, places, them);
-                case MOVE -> "Move heat sink %s from %s to %s.".formatted(what, first.from().orElseThrow(), first.to().orElseThrow());
-                case PUT_IN -> "Put heat sink %s on %s.".formatted(what, places);
+                case TAKE_OUT -> "Take %s off %s.".formatted(heatSinks, places);
+                case LAY_ASIDE -> "Take %s off %s and lay %s aside.".formatted(heatSinks, places, them);
+                case MOVE -> "Move %s from %s to %s.".formatted(heatSinks, first.from().orElseThrow(), first.to().orElseThrow());
+                case PUT_IN -> "Put %s on %s.".formatted(heatSinks, places);
             };
             case SUPPLY -> switch (first.action()) {
                 case TAKE_OUT -> "Pull %s (%s).".formatted(what, places);

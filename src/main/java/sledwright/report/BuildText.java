@@ -46,14 +46,19 @@ final class BuildText {
         return build.price().map(Object::toString).orElse(NONE);
     }
 
-    /** What the machine is made of, in words. */
+    /** How many machines there are and what each is made of, in words. */
     static String summary(BuildView build) {
+        return (build.count() == 1 ? "" : build.count() + " machines, each ") + machine(build);
+    }
+
+    /** What one machine is made of, in words. */
+    static String machine(BuildView build) {
         List<String> parts = new ArrayList<>(List.of(build.platform() + " (" + build.platformName() + ")"));
         build.processor().ifPresent(processor -> parts.add("%s (%d cores, %s GHz, %s GHz all cores)".formatted(processors(build),
                 processor.cores(), Numbers.plain(processor.baseGhz()), Numbers.plain(processor.allCoreGhz()))));
         build.cooling().ifPresent(sku -> parts.add("heat sink " + sku));
         parts.add(build.supply().map(sku -> "%d x %s".formatted(build.supplies(), sku)).orElse("fed by the enclosure"));
-        return (build.count() == 1 ? "" : build.count() + " machines, each ") + String.join(", ", parts);
+        return String.join(", ", parts);
     }
 
     /** The lines of the order with the lots to pick from, and its total. */

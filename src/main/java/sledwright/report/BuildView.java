@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
+import sledwright.domain.Pick;
 import sledwright.domain.Processor;
+import sledwright.domain.Request;
 import sledwright.domain.Supply;
 import sledwright.metrics.Figures;
 import sledwright.metrics.PowerDraw;
@@ -46,6 +48,20 @@ public record BuildView(Optional<BigDecimal> price, String platform, String plat
                 build.supply().map(Supply::sku), build.supply().map(Supply::count).orElse(0),
                 MachineView.all(order.machines(), order.request(), catalog.throughputFactors()),
                 order.picks().stream().mapToInt(pick -> pick.lot().leadDays()).max().orElse(0), lines);
+    }
+
+    /**
+     * Machines of an order that are alike in every part.
+     *
+     * @param picks what they take together
+     * @param price all of them
+     * @param lines add up to it
+     */
+    static BuildView of(Build build, int machines, Request request, Catalog catalog, List<Pick> picks, BigDecimal price, List<Line> lines) {
+        return new BuildView(Optional.of(price), build.platform().sku(), build.platform().name(), Optional.of(build.processor()),
+                build.processors().size(), Optional.of(build.cooling().sku()), build.supply().map(Supply::sku),
+                build.supply().map(Supply::count).orElse(0), List.of(MachineView.of(machines, build, request, catalog.throughputFactors())),
+                picks.stream().mapToInt(pick -> pick.lot().leadDays()).max().orElse(0), lines);
     }
 
     /** The heaviest machine. */

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import sledwright.explain.audit.Warning;
 
 /** What a catalogue holds, as JSON. */
 final class CatalogJson {
@@ -16,7 +17,7 @@ final class CatalogJson {
         out.writeStringField("currency", view.currency());
         out.writeStringField("priced_on", view.pricedOn().toString());
         out.writeObjectFieldStart("counts");
-        for (Map.Entry<String, Integer> entry : view.counts().entrySet()) {
+        for (Map.Entry<String, Long> entry : view.counts().entrySet()) {
             out.writeNumberField(entry.getKey().replace(' ', '_'), entry.getValue());
         }
         out.writeEndObject();
@@ -26,6 +27,16 @@ final class CatalogJson {
         }
         out.writeEndArray();
         strings("unsold", view.unsold(), out);
+        out.writeArrayFieldStart("warnings");
+        for (Warning warning : view.warnings()) {
+            out.writeStartObject();
+            out.writeStringField("check", warning.check());
+            out.writeStringField("file", warning.place().file());
+            out.writeNumberField("line", warning.place().line());
+            out.writeStringField("message", warning.message());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
     }
 
     private static void enclosure(CatalogView.Housed enclosure, JsonGenerator out) throws IOException {

@@ -1,5 +1,6 @@
 package sledwright.report;
 
+import sledwright.explain.audit.Warning;
 import sledwright.report.Table.Fit;
 import sledwright.rules.Numbers;
 
@@ -21,6 +22,9 @@ public final class CatalogText {
         }
         if (!view.unsold().isEmpty()) {
             page.heading("Parts without an offer, which cannot be bought").text(String.join(", ", view.unsold()));
+        }
+        if (!view.warnings().isEmpty()) {
+            page.heading("Worth a look").items(view.warnings().stream().map(Warning::toString).toList());
         }
         return page.toString();
     }

@@ -12,6 +12,7 @@ import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.Part;
 import sledwright.domain.Supply;
+import sledwright.explain.audit.Warning;
 import sledwright.rules.enclosure.EnclosurePower;
 
 /**
@@ -21,9 +22,10 @@ import sledwright.rules.enclosure.EnclosurePower;
  * @param counts     what is counted -> how many
  * @param enclosures what houses sleds
  * @param unsold     part numbers without any offer
+ * @param warnings   what is odd about it
  */
-public record CatalogView(String name, String currency, LocalDate pricedOn, Map<String, Integer> counts, List<Housed> enclosures,
-                          List<String> unsold) {
+public record CatalogView(String name, String currency, LocalDate pricedOn, Map<String, Long> counts, List<Housed> enclosures,
+                          List<String> unsold, List<Warning> warnings) {
 
     /**
      * A sled enclosure.
@@ -43,19 +45,24 @@ public record CatalogView(String name, String currency, LocalDate pricedOn, Map<
     }
 
     public static CatalogView of(Catalog catalog) {
-        Map<String, Integer> counts = new LinkedHashMap<>();
-        counts.put("platforms", catalog.platforms().size());
-        counts.put("sled enclosures", catalog.enclosures().size());
-        counts.put("processors", catalog.processors().size());
-        counts.put("memory modules", catalog.modules().size());
+        Map<String, Long> counts = new LinkedHashMap<>();
+        counts.put("platforms", (long) catalog.platforms().size());
+        counts.put("sled enclosures", (long) catalog.enclosures().size());
+        counts.put("processors", (long) catalog.processors().size());
+        counts.put("memory modules", (long) catalog.modules().size());
         counts.put("cooling kits", ofKind(catalog, CoolingKit.class));
         counts.put("power supplies", ofKind(catalog, Supply.class));
         List<Lot> lots = catalog.parts().stream().map(part -> catalog.lots(part.sku())).flatMap(Collection::stream).toList();
-        counts.put("lots", lots.size());
-        counts.put("units in stock", lots.stream().mapToInt(Lot::available).sum());
+        counts.put("lots", (long) lots.size());
+        counts.put("units in stock", lots.stream().mapToLong(Lot::available).sum());
         List<String> unsold = catalog.parts().stream().map(Part::sku).filter(sku -> catalog.lots(sku).isEmpty()).sorted().toList();
         return new CatalogView(catalog.name(), catalog.currency().getCurrencyCode(), catalog.pricedOn(), counts,
-                catalog.enclosures().stream().map(CatalogView::housed).toList(), unsold);
+                catalog.enclosures().stream().map(CatalogView::housed).toList(), unsold, List.of());
+    }
+
+    /** The same with what is odd about it. */
+    public CatalogView with(List<Warning> found) {
+        return new CatalogView(name, currency, pricedOn, counts, enclosures, unsold, List.copyOf(found));
     }
 
     private static Housed housed(Enclosure enclosure) {
@@ -64,7 +71,7 @@ public record CatalogView(String name, String currency, LocalDate pricedOn, Map<
                         EnclosurePower.capacityW(enclosure, supply, Limits.NONE))).toList());
     }
 
-    private static int ofKind(Catalog catalog, Class<? extends Part> kind) {
-        return (int) catalog.parts().stream().filter(kind::isInstance).count();
+    private static long ofKind(Catalog catalog, Class<? extends Part> kind) {
+        return catalog.parts().stream().filter(kind::isInstance).count();
     }
 }

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import sledwright.catalog.intake.Formulas;
 import sledwright.metrics.Figures;
 import sledwright.report.QuoteView.Alternative;
 import sledwright.rules.Violation;
@@ -21,8 +22,6 @@ import sledwright.rules.Violation;
  * apostrophe before it.
  */
 public final class Csv {
-
-    private static final String STARTS_A_FORMULA = "=+-@\t\r";
 
     private Csv() {
     }
@@ -50,7 +49,7 @@ public final class Csv {
                 alternative.priceLessWorth().<Object>map(amount -> amount).orElse(""), String.join(" ", alternative.sentences()));
     }
 
-    private static String modules(Map<String, Integer> modules) {
+    static String modules(Map<String, Integer> modules) {
         return modules.entrySet().stream().map(entry -> entry.getValue() + " x " + entry.getKey()).collect(Collectors.joining("; "));
     }
 
@@ -82,6 +81,11 @@ public final class Csv {
         return write(List.of("rule", "where", "message"), rows);
     }
 
+    /** One row for each point of each curve. */
+    public static String of(CompareView view) {
+        return write(CompareRows.HEADER, CompareRows.of(view));
+    }
+
     /** One row for each kind that is counted. */
     public static String of(CatalogView view) {
         return write(List.of("kind", "count"), view.counts().entrySet().stream()
@@ -94,7 +98,8 @@ public final class Csv {
                 .map(cell -> cell.orElse("")).toList()).toList());
     }
 
-    private static String write(List<String> header, List<List<Object>> rows) {
+    /** Rows under a header; a cell is a text, a whole number or an amount. */
+    public static String write(List<String> header, List<List<Object>> rows) {
         CsvSchema.Builder schema = CsvSchema.builder().setLineSeparator("\n");
         header.forEach(schema::addColumn);
         StringWriter text = new StringWriter();
@@ -120,14 +125,12 @@ public final class Csv {
     private static void write(CsvGenerator out, Object cell) throws IOException {
         if (cell instanceof Integer number) {
             out.writeNumber(number);
+        } else if (cell instanceof Long number) {
+            out.writeNumber(number);
         } else if (cell instanceof BigDecimal number) {
             out.writeNumber(number);
         } else {
-            out.writeString(defused((String) cell));
+            out.writeString(Formulas.defused((String) cell));
         }
-    }
-
-    private static String defused(String text) {
-        return !text.isEmpty() && STARTS_A_FORMULA.indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
     }
 }

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 
 /** Figures as programs read them. */
-final class Decimals {
+public final class Decimals {
 
     private static final int DIGITS = 6;
 
@@ -12,7 +12,7 @@ final class Decimals {
     }
 
     /** The figure to a millionth, without an exponent or trailing zeros. */
-    static BigDecimal of(double figure) {
+    public static BigDecimal of(double figure) {
         BigDecimal rounded = BigDecimal.valueOf(figure).setScale(DIGITS, RoundingMode.HALF_UP).stripTrailingZeros();
         return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
     }

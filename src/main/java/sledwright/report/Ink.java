@@ -1,7 +1,7 @@
 package sledwright.report;
 
 /** Emphasis on a terminal. Colour only repeats what the words say. */
-enum Ink {
+public enum Ink {
     HEAD("1"), GOOD("32"), FAIR("33"), BAD("31");
 
     private static final String ESCAPE = "\u001b[";

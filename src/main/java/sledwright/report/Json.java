@@ -50,12 +50,30 @@ public final class Json {
         return render(json -> RestockJson.write(view, json.out));
     }
 
+    public static String of(CompareView view) {
+        return render(json -> json.comparison(view));
+    }
+
+    public static String of(OrderView view) {
+        return render(json -> OrderJson.write(view, json, json.out));
+    }
+
     public static String of(CatalogView view) {
         return render(json -> CatalogJson.write(view, json.out));
     }
 
     public static String of(LabelView view) {
         return render(json -> LabelJson.write(view, json.out));
+    }
+
+    /** What another class writes into a document. */
+    public interface Body {
+        void write(JsonGenerator out) throws IOException;
+    }
+
+    /** A document whose keys another class writes, in the form of all documents. */
+    public static String document(Body body) {
+        return render(json -> body.write(json.out));
     }
 
     private static String render(Content content) {
@@ -110,7 +128,7 @@ public final class Json {
         }
     }
 
-    private void explanation(Explanation explanation) throws IOException {
+    void explanation(Explanation explanation) throws IOException {
         out.writeArrayFieldStart("conflicts");
         for (var conflict : explanation.conflicts()) {
             out.writeStartObject();
@@ -275,6 +293,19 @@ public final class Json {
         explanation(view.explanation());
     }
 
+    private void comparison(CompareView view) throws IOException {
+        CompareJson.write(view, out);
+        out.writeArrayFieldStart("builds");
+        int number = 0;
+        for (BuildView build : view.builds()) {
+            out.writeStartObject();
+            out.writeNumberField("number", ++number);
+            build(build);
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+    }
+
     private void work(UpgradeView.Work work) throws IOException {
         out.writeStartObject();
         out.writeNumberField("machines", work.machines());
@@ -293,7 +324,7 @@ public final class Json {
         out.writeEndObject();
     }
 
-    private void build(BuildView build) throws IOException {
+    void build(BuildView build) throws IOException {
         Figures figures = build.figures();
         number("price", build.price());
         out.writeStringField("platform", build.platform());
@@ -347,7 +378,7 @@ public final class Json {
         out.writeEndObject();
     }
 
-    private void line(Line line) throws IOException {
+    void line(Line line) throws IOException {
         out.writeStartObject();
         out.writeStringField("kind", line.kind().label());
         out.writeStringField("sku", line.sku());
@@ -367,7 +398,7 @@ public final class Json {
         out.writeEndObject();
     }
 
-    private void string(String key, Optional<String> value) throws IOException {
+    void string(String key, Optional<String> value) throws IOException {
         if (value.isPresent()) {
             out.writeStringField(key, value.get());
         } else {
@@ -375,7 +406,7 @@ public final class Json {
         }
     }
 
-    private void number(String key, Optional<BigDecimal> value) throws IOException {
+    void number(String key, Optional<BigDecimal> value) throws IOException {
         if (value.isPresent()) {
             out.writeNumberField(key, value.get());
         } else {
@@ -383,7 +414,7 @@ public final class Json {
         }
     }
 
-    private void strings(String key, List<String> values) throws IOException {
+    void strings(String key, List<String> values) throws IOException {
         out.writeArrayFieldStart(key);
         for (String value : values) {
             out.writeString(value);

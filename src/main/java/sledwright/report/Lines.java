@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToLongFunction;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.CoolingKit;
+import sledwright.domain.Enclosure;
 import sledwright.domain.Labour;
 import sledwright.domain.Licence;
 import sledwright.domain.Lot;
@@ -19,38 +21,55 @@ import sledwright.planner.upgrade.Installed;
 import sledwright.planner.upgrade.Plan;
 import sledwright.rules.Order;
 
-/** Turns what an order draws and pays into lines whose totals add up to its price. */
-final class Lines {
+/** Turns what is drawn and paid into lines whose totals add up to its price. */
+public final class Lines {
 
-    private final Order order;
+    private static final int OTHERS = 6;
+
     private final Catalog catalog;
+    private final ToLongFunction<Pick> unitPrice;
     private final List<Line> lines = new ArrayList<>();
 
-    private Lines(Order order) {
-        this.order = order;
-        catalog = order.catalog();
+    private Lines(Catalog catalog, ToLongFunction<Pick> unitPrice) {
+        this.catalog = catalog;
+        this.unitPrice = unitPrice;
     }
 
     /** Parts in the order in which a machine is put together, then labour, then the licence; nothing that is free of charge but parts. */
-    static List<Line> of(Order order) {
-        Lines made = new Lines(order);
-        order.picks().stream().sorted(Comparator.comparingInt(made::place)).forEach(made::addPart);
-        made.addLabour();
-        made.addLicence();
+    public static List<Line> of(Order order) {
+        Lines made = new Lines(order.catalog(), Pick::unitPrice);
+        made.addParts(order.picks());
+        made.addLabour(order.machines().size(), order.machines().stream().mapToInt(build -> build.modules().size()).sum());
+        made.addLicence(order);
         return List.copyOf(made.lines);
     }
 
     /** Parts, labour and licence of an upgrade, then what its pulled parts fetch. */
     static List<Line> of(Plan plan, Installed installed, Catalog shop) {
-        Lines made = new Lines(plan.order());
-        plan.order().picks().stream().sorted(Comparator.comparingInt(made::place)).forEach(made::addPart);
+        Lines made = new Lines(plan.order().catalog(), Pick::unitPrice);
+        made.addParts(plan.order().picks());
         if (plan.changesAnything()) {
-            made.add(Line.Kind.LABOUR, "per machine", installed.machines(), shop.labour().perMachine());
-            made.add(Line.Kind.LABOUR, "per memory module", plan.modulesPutIn(), shop.labour().perModule());
+            made.addLabour(installed.machines(), plan.modulesPutIn());
         }
-        made.addLicence();
+        made.addLicence(plan.order());
         plan.pulled().entrySet().stream().sorted(Comparator.comparingInt(part -> made.place(part.getKey())))
                 .forEach(part -> made.addPulled(part.getKey(), part.getValue(), installed.credit(part.getKey())));
+        return List.copyOf(made.lines);
+    }
+
+    /** Parts alone, at prices that do not follow from these picks by themselves. */
+    static List<Line> parts(List<Pick> picks, ToLongFunction<Pick> unitPrice, Catalog catalog) {
+        Lines made = new Lines(catalog, unitPrice);
+        made.addParts(picks);
+        return List.copyOf(made.lines);
+    }
+
+    /** Parts of alike machines at such prices, their labour and their licence. */
+    static List<Line> of(Build build, int machines, List<Pick> picks, ToLongFunction<Pick> unitPrice, Licence licence, Catalog catalog) {
+        Lines made = new Lines(catalog, unitPrice);
+        made.addParts(picks);
+        made.addLabour(machines, machines * build.modules().size());
+        made.addLicence(licence, machines * build.cores(), machines * build.processors().size());
         return List.copyOf(made.lines);
     }
 
@@ -59,43 +78,56 @@ final class Lines {
                 catalog.amount(-each * units)));
     }
 
-    private int place(Pick pick) {
-        return place(pick.sku());
+    private int place(String sku) {
+        return place(sku, catalog);
     }
 
-    private int place(String sku) {
+    /** Where a line stands in a list: parts in the order in which a machine is put together, then labour, licences and credits. */
+    public static int place(Line line, Catalog catalog) {
+        return line.kind() == Line.Kind.PART ? place(line.sku(), catalog) : OTHERS + line.kind().ordinal();
+    }
+
+    private static int place(String sku, Catalog catalog) {
         Part part = catalog.part(sku).orElseThrow();
-        if (part instanceof Platform) {
+        if (part instanceof Enclosure) {
             return 0;
-        } else if (part instanceof Processor) {
+        } else if (part instanceof Platform) {
             return 1;
-        } else if (part instanceof CoolingKit) {
+        } else if (part instanceof Processor) {
             return 2;
-        } else if (part instanceof Supply) {
+        } else if (part instanceof CoolingKit) {
             return 3;
+        } else if (part instanceof Supply) {
+            return 4;
         }
-        return 4;
+        return 5;
+    }
+
+    private void addParts(List<Pick> picks) {
+        picks.stream().sorted(Comparator.comparingInt(pick -> place(pick.sku()))).forEach(this::addPart);
     }
 
     private void addPart(Pick pick) {
         Lot lot = pick.lot();
+        long each = unitPrice.applyAsLong(pick);
         lines.add(new Line(Line.Kind.PART, pick.sku(), catalog.part(pick.sku()).orElseThrow().description(),
                 Optional.of(new Line.Source(lot.lot(), lot.supplier(), lot.condition().label(), lot.leadDays())),
-                pick.quantity(), catalog.amount(pick.unitPrice()), catalog.amount(pick.total())));
+                pick.quantity(), catalog.amount(each), catalog.amount(Math.multiplyExact(each, pick.quantity()))));
     }
 
-    private void addLabour() {
+    private void addLabour(int machines, int modules) {
         Labour labour = catalog.labour();
-        add(Line.Kind.LABOUR, "per machine", order.machines().size(), labour.perMachine());
-        int modules = order.machines().stream().mapToInt(build -> build.modules().size()).sum();
+        add(Line.Kind.LABOUR, "per machine", machines, labour.perMachine());
         add(Line.Kind.LABOUR, "per memory module", modules, labour.perModule());
     }
 
-    private void addLicence() {
-        Licence licence = order.request().licence();
-        int cores = order.machines().stream().mapToInt(Build::cores).sum();
+    private void addLicence(Order order) {
+        addLicence(order.request().licence(), order.machines().stream().mapToInt(Build::cores).sum(),
+                order.machines().stream().mapToInt(build -> build.processors().size()).sum());
+    }
+
+    private void addLicence(Licence licence, int cores, int processors) {
         add(Line.Kind.LICENCE, "per core", cores, licence.perCore());
-        int processors = order.machines().stream().mapToInt(build -> build.processors().size()).sum();
         add(Line.Kind.LICENCE, "per processor", processors, licence.perProcessor());
     }
 

@@ -1,23 +1,24 @@
 package sledwright.report;
 
 import java.util.List;
+import sledwright.input.Visible;
 
 /** A text for people in the making. */
-final class Page {
+public final class Page {
 
     private final StringBuilder text = new StringBuilder();
     private final Screen screen;
 
-    Page(Screen screen) {
+    public Page(Screen screen) {
         this.screen = screen;
     }
 
-    Page line(String line) {
-        return raw(harmless(line));
+    public Page line(String line) {
+        return raw(Visible.of(line));
     }
 
-    Page line(Ink ink, String line) {
-        return raw(screen.colour() ? ink.on(harmless(line)) : harmless(line));
+    public Page line(Ink ink, String line) {
+        return raw(screen.colour() ? ink.on(Visible.of(line)) : Visible.of(line));
     }
 
     private Page raw(String line) {
@@ -25,49 +26,44 @@ final class Page {
         return this;
     }
 
-    /** Names come from files; none of them may steer the terminal. */
-    private static String harmless(String line) {
-        return line.chars().anyMatch(Character::isISOControl) ? line.replaceAll("\\p{Cc}", "?") : line;
-    }
-
     /** Running text. */
-    Page text(Ink ink, String words) {
+    public Page text(Ink ink, String words) {
         Paragraph.fold(words, screen.width()).forEach(line -> line(ink, line));
         return this;
     }
 
-    Page text(String words) {
+    public Page text(String words) {
         Paragraph.fold(words, screen.width()).forEach(this::line);
         return this;
     }
 
-    Page item(String mark, String words) {
+    public Page item(String mark, String words) {
         Paragraph.item(mark, words, screen.width()).forEach(this::line);
         return this;
     }
 
-    Page items(List<String> sentences) {
+    public Page items(List<String> sentences) {
         sentences.forEach(sentence -> item("- ", sentence));
         return this;
     }
 
     /** An empty line and a heading. */
-    Page heading(String words) {
+    public Page heading(String words) {
         gap();
         Paragraph.fold(words, screen.width()).forEach(line -> line(Ink.HEAD, line));
         return this;
     }
 
-    Page gap() {
+    public Page gap() {
         return line("");
     }
 
-    Page table(Table table) {
+    public Page table(Table table) {
         table.lines(screen.width()).forEach(this::line);
         return this;
     }
 
-    boolean fits(Table table) {
+    public boolean fits(Table table) {
         return table.naturalWidth() <= screen.width();
     }
 

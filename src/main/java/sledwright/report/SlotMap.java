@@ -34,7 +34,7 @@ public record SlotMap(List<List<Row>> sockets, String fillSide) {
     public record Cell(String name, String holds, boolean covered, boolean fitted) {
     }
 
-    static SlotMap of(Build build) {
+    public static SlotMap of(Build build) {
         Board board = build.platform().board();
         Set<Slot> covered = build.platform().covered(build.cooling());
         List<List<Row>> sockets = new ArrayList<>();

@@ -5,13 +5,13 @@ import java.util.Arrays;
 import java.util.List;
 
 /** Rows of text in aligned columns. A table that is too wide folds its widest flexible columns over several lines. */
-final class Table {
+public final class Table {
 
     private static final String GAP = "  ";
     private static final int LEAST_FLEXIBLE_WIDTH = 8;
 
     /** How a column stands. */
-    enum Fit {
+    public enum Fit {
         LEFT, RIGHT, FLEXIBLE
     }
 
@@ -19,18 +19,18 @@ final class Table {
     private final List<Fit> fits = new ArrayList<>();
     private final List<List<String>> rows = new ArrayList<>();
 
-    Table column(String header, Fit fit) {
+    public Table column(String header, Fit fit) {
         headers.add(header);
         fits.add(fit);
         return this;
     }
 
     /** Adds a row; cells that are not given stay empty. */
-    Table row(String... cells) {
+    public Table row(String... cells) {
         return row(Arrays.asList(cells));
     }
 
-    Table row(List<String> cells) {
+    public Table row(List<String> cells) {
         List<String> row = new ArrayList<>(cells);
         while (row.size() < headers.size()) {
             row.add("");
@@ -40,12 +40,12 @@ final class Table {
     }
 
     /** The width of the table when nothing is folded. */
-    int naturalWidth() {
+    public int naturalWidth() {
         return total(naturalWidths());
     }
 
     /** The lines, the first for the headers where there are any, at most {@code width} wide so far as folding can make them. */
-    List<String> lines(int width) {
+    public List<String> lines(int width) {
         int[] widths = naturalWidths();
         for (int widest = widestFlexible(widths); total(widths) > width && widest >= 0; widest = widestFlexible(widths)) {
             widths[widest]--;

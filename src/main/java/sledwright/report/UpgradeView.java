@@ -101,7 +101,7 @@ public record UpgradeView(String request, int machines, String currency, Status 
     }
 
     private static Work work(Refit refit) {
-        return new Work(refit.machines(), refit.steps());
+        return new Work(refit.machines(), BenchWork.of(refit));
     }
 
     private static List<Reach> targets(Upgrade upgrade, Catalog shop) {

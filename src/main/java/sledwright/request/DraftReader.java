@@ -74,6 +74,12 @@ final class DraftReader {
             }
         });
         Optional<Field> objective = top.field("objective");
+        // What a line's machines cost is known only with the whole order: its lines share lots, price breaks and enclosures.
+        if (top.has("limit")) {
+            top.section("limit").filter(limit -> limit.has("price")).ifPresent(limit -> faults.add(limit.place("price"),
+                    "price bounds a quote; an order is filled at the least price, and its lines share lots and price breaks, so that none has"
+                            + " a price of its own"));
+        }
         Optional<Objective> aim = objective.flatMap(field -> field.word(Objective::named, OBJECTIVES_OF_LINES, faults));
         aim.filter(other -> other != Objective.CHEAPEST && other != Objective.BEST_VALUE).ifPresent(other -> objective.get().fault(
                 "must be cheapest or best-value in an order, which is filled at the least price or the least price less worth", faults));

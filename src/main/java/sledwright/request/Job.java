@@ -1,7 +1,10 @@
 package sledwright.request;
 
+import java.util.List;
+import java.util.Optional;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
+import sledwright.domain.Energy;
 import sledwright.domain.OrderRequest;
 import sledwright.domain.Request;
 import sledwright.domain.RestockRequest;
@@ -25,8 +28,17 @@ public sealed interface Job {
         }
     }
 
-    /** Builds are to be found. */
-    record Quote(Catalog catalog, Request request) implements Single {
+    /**
+     * Builds are to be found.
+     *
+     * @param customer lines that say for whom; may be empty
+     * @param energy   what electricity the customer reckons with; empty where the file does not say
+     */
+    record Quote(Catalog catalog, Request request, List<String> customer, Optional<Energy> energy) implements Single {
+
+        public Quote {
+            customer = List.copyOf(customer);
+        }
     }
 
     /** A given build is to be judged; the request holds the targets it is judged by. */

@@ -1,23 +1,45 @@
 package sledwright.request;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import sledwright.domain.Catalog;
+import sledwright.domain.Energy;
 import sledwright.domain.Request;
 import sledwright.input.Faults;
+import sledwright.input.Field;
 import sledwright.input.Section;
 
 /** A file of kind {@code quote}. */
 public final class QuoteFile implements RequestFile {
 
     private final Draft draft;
+    private final List<String> customer;
+    private final Optional<EnergyFields> energy;
 
-    private QuoteFile(Draft draft) {
+    /**
+     * @param price of a kWh; empty where it is a fault
+     */
+    private record EnergyFields(double years, Optional<Field> price, double duty) {
+
+        static EnergyFields read(Section section) {
+            double years = section.number("years", RequestBounds.YEARS);
+            Optional<Field> price = section.required("price_per_kwh");
+            double duty = section.numberIfAny("duty", RequestBounds.DUTY).orElse(Energy.DEFAULT_DUTY);
+            section.finish();
+            return new EnergyFields(years, price, duty);
+        }
+    }
+
+    private QuoteFile(Draft draft, List<String> customer, Optional<EnergyFields> energy) {
         this.draft = draft;
+        this.customer = customer;
+        this.energy = energy;
     }
 
     static QuoteFile read(Path file, Section top) {
-        return new QuoteFile(new DraftReader(file, top).quote());
+        return new QuoteFile(new DraftReader(file, top).quote(), top.oneOrList("customer").stream().map(Field::text).toList(),
+                top.section("energy").map(EnergyFields::read));
     }
 
     @Override
@@ -34,6 +56,8 @@ public final class QuoteFile implements RequestFile {
     public Optional<Job.Quote> resolve(Catalog catalog, Faults faults) {
         int before = faults.size();
         Request request = draft.resolve(catalog, faults);
-        return faults.since(before) ? Optional.empty() : Optional.of(new Job.Quote(catalog, request));
+        Optional<Energy> asked = energy.flatMap(fields -> fields.price.map(price ->
+                new Energy(fields.years, new Resolver(catalog, faults).worth(price), fields.duty)));
+        return faults.since(before) ? Optional.empty() : Optional.of(new Job.Quote(catalog, request, customer, asked));
     }
 }

@@ -32,6 +32,9 @@ public final class RequestBounds {
     public static final Bounds LICENCE = Bounds.of(0, 1e9, "");
     public static final Bounds ON_HAND = Bounds.of(0, 1_000_000, "units");
 
+    public static final Bounds YEARS = Bounds.of(0, 100, "years").not("months", 12);
+    public static final Bounds DUTY = Bounds.of(0, 1, "of the load").not("percent", 100);
+
     public static final Bounds LINES = Bounds.of(1, 10_000, "lines");
     public static final Bounds PRIORITY = Bounds.of(OrderLine.LEAST_PRIORITY, OrderLine.MOST_PRIORITY, "");
     public static final Bounds SUPPLIERS = Bounds.of(1, 100_000, "suppliers");

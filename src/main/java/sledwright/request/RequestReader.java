@@ -55,7 +55,12 @@ public final class RequestReader {
         return request.orElseThrow();
     }
 
-    private static Optional<RequestFile> open(Path file, List<String> sets, Collection<Kind> takes, Faults faults) {
+    /**
+     * Reads a request alone; empty, with faults, when it cannot be read.
+     *
+     * @param takes the kinds that the caller answers
+     */
+    public static Optional<RequestFile> open(Path file, List<String> sets, Collection<Kind> takes, Faults faults) {
         Optional<Group> group = YamlReader.file(file, faults).map(read -> Overrides.apply(read, sets, faults));
         if (group.isEmpty()) {
             return Optional.empty();

@@ -207,7 +207,7 @@ class CommandsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "quote", "check", "catalog", "upgrade"})
+    @ValueSource(strings = {"", "quote", "check", "catalog", "upgrade", "sheet", "order"})
     void helpIsCompleteAndItsExamplesAreReal(String command) {
         Run run = command.isEmpty() ? Run.of("--help") : Run.of(command, "--help");
         assertThat(run.code()).isEqualTo(ExitCode.DONE);

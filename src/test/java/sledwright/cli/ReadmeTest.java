@@ -28,7 +28,7 @@ class ReadmeTest {
     private static final Pattern CONSOLE = Pattern.compile("```console\n(.*?)```", Pattern.DOTALL);
     private static final Pattern COMMAND = Pattern.compile("\\$ (?:target/)?sledwright (.*)");
     private static final Pattern WORD = Pattern.compile("'([^']*)'|(\\S+)");
-    private static final Pattern FILE = Pattern.compile("```yaml\n# (scenarios/\\S+)\n(.*?)```", Pattern.DOTALL);
+    private static final Pattern FILE = Pattern.compile("```yaml\n# ((?:scenarios|docs/examples)/\\S+)\n(.*?)```", Pattern.DOTALL);
 
     @TestFactory
     Stream<DynamicTest> everyBlockIsWhatIsPrinted() throws IOException {
@@ -69,7 +69,7 @@ class ReadmeTest {
     void theTestCommandIsTheOneThatIsRunOnEveryChange() throws IOException {
         String command = "mvn -B -ntp verify";
         assertThat(Files.readString(README)).contains("```sh\n" + command + "\n```");
-        assertThat(Files.readString(Path.of(".ci/run"))).contains("exec " + command);
+        assertThat(Files.readString(Path.of(".ci/run"))).contains("\n" + command + "\n");
     }
 
     private static List<Path> documents() throws IOException {

@@ -77,7 +77,7 @@ class UpgradeCommandTest {
         Run text = run("text");
         assertThat(text.code()).isEqualTo(ExitCode.DONE);
         assertThat(text.out()).startsWith("sled-in-place: upgrade of 1 machine\nproved: the target cannot be reached for less\nto spend: ")
-                .contains("bought whole: ", "What is paid for", "What is pulled, with what it fetches", "At the bench", "Take heat sink",
+                .contains("bought whole: ", "What is paid for", "What is pulled, with what it fetches", "At the bench", "Take 2 heat sinks",
                         // ANSI/ESD S20.20 and IEC 61340-5-1
                         "3.5 x 10^7 ohm", "1 x 10^9 ohm", "local code", "qualified people", "manual");
         assertThat(text.out().indexOf("Before the machine is opened")).isLessThan(text.out().indexOf("At the bench"));

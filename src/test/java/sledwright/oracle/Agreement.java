@@ -76,7 +76,7 @@ final class Agreement {
      * Whether alike modules show the controller different ranks while some module is wanted in every machine: then the
      * search may leave its best unproved.
      */
-    private static boolean isTangled(RandomCase that) {
+    static boolean isTangled(RandomCase that) {
         Collection<MemoryModule> modules = that.catalog().modules();
         return modules.stream().anyMatch(one -> that.request().use().contains(one.sku())) && modules.stream().anyMatch(one -> modules.stream()
                 .anyMatch(other -> SlotView.alike(one, other) && one.logicalRanks() != other.logicalRanks()));
@@ -118,7 +118,8 @@ final class Agreement {
         return wrong.isEmpty() ? "" : String.join("\n", wrong) + "\n";
     }
 
-    private static List<String> soundness(Order order, RandomCase that) {
+    /** What is wrong with an order in itself. */
+    static List<String> soundness(Order order, RandomCase that) {
         List<String> wrong = new ArrayList<>();
         Request request = that.request();
         Catalog catalog = that.catalog();

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import sledwright.domain.Build;
+import sledwright.domain.Energy;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.MemoryModule;
@@ -162,6 +163,13 @@ record NaiveFigures(int processors, int cores, double baseGhz, double allCoreGhz
             }
         }
         return OptionalDouble.of(100 * loadW / percent);
+    }
+
+    /** Minor units for what all machines take from the wall at their mean load, year by year and hour by hour. */
+    static long energyCost(Request request, double loadW, Supply supply, Energy energy) {
+        double mean = loadW * energy.duty();
+        double watts = supply == null ? mean : wallW(mean, supply, request.limit()).orElse(mean);
+        return Math.round(request.machines() * energy.years() * 365 * 24 * (watts / 1000) * energy.pricePerKwh());
     }
 
     static double rounded(double figure) {

@@ -102,7 +102,7 @@ final class Shrinker {
         return steps.stream();
     }
 
-    private static Stream<Request> requests(Request r) {
+    static Stream<Request> requests(Request r) {
         List<Request> steps = new ArrayList<>();
         Requirements q = r.require();
         Stream.of(
@@ -162,7 +162,7 @@ final class Shrinker {
     }
 
     /** The lists that lack one element. */
-    private static <T> List<List<T>> without(List<T> all) {
+    static <T> List<List<T>> without(List<T> all) {
         List<List<T>> lists = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
             List<T> fewer = new ArrayList<>(all);

@@ -234,7 +234,7 @@ class TextTest {
     @Test
     void aNameCannotSteerTheTerminal() {
         Request named = Request.named("\u001b[2Jnode");
-        assertThat(text(one(named, Status.PROVED, 1, 1))).startsWith("?[2Jnode: 1 machine").doesNotContain("\u001b");
+        assertThat(text(one(named, Status.PROVED, 1, 1))).startsWith("\\u001B[2Jnode: 1 machine").doesNotContain("\u001b");
     }
 
     @Test

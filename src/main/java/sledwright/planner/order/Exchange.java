@@ -10,7 +10,7 @@ import sledwright.planner.order.Tally.Step;
 final class Exchange {
 
     /** So many exchanges that lose least by themselves are tried in pairs. */
-    private static final int PAIRED = 60;
+    private static final int PAIRED = 20;
 
     private Exchange() {
     }
@@ -38,6 +38,9 @@ final class Exchange {
             for (Column out : List.copyOf(tally.counts().keySet())) {
                 if (out.line() == in.line() && out != in) {
                     gained |= repeat(tally, List.of(new Step(out, -1), new Step(in, 1)));
+                    int all = tally.count(out);
+                    // A lot that is sold in numbers may suit all machines and not one of them.
+                    gained |= all > 1 && repeat(tally, List.of(new Step(out, -all), new Step(in, all)));
                 }
             }
         }

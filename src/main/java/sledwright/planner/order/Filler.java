@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToLongFunction;
 import sledwright.domain.Lot;
 import sledwright.domain.Lot.PriceBreak;
 import sledwright.domain.Pick;
@@ -12,12 +13,15 @@ import sledwright.generator.Deadline;
 /** Fills what an order still lacks, machine by machine, each the cheapest from what the stock still has. */
 final class Filler {
 
+    /** Lots sold only in larger numbers are left to lines that reach them with the machines they have. */
+    private static final int MOST_TOGETHER = 64;
+
     private final Market market;
     private final Pricer pricer;
-    private final Generation columns;
+    private final Columns columns;
 
     /** @param columns takes up what is found */
-    Filler(Market market, Pricer pricer, Generation columns) {
+    Filler(Market market, Pricer pricer, Columns columns) {
         this.market = market;
         this.pricer = pricer;
         this.columns = columns;
@@ -36,25 +40,52 @@ final class Filler {
 
     /** The cheapest machine of a line from what the stock still has. */
     Pricer.Best alone(Tally tally, int line, Deadline deadline) {
-        return pricer.best(line, 1, offers(tally, line, left(tally, market.poolOf(line))), deadline);
+        return best(tally, line, 1, left(tally, market.poolOf(line)), deadline);
+    }
+
+    private Pricer.Best best(Tally tally, int line, int machines, Map<Integer, List<Lot>> left, Deadline deadline) {
+        Map<Bay, Long> places = new HashMap<>();
+        ToLongFunction<Bay> place = bay -> places.computeIfAbsent(bay, some -> place(tally, some, line, left));
+        return pricer.best(line, machines, place, offers(place, left), deadline);
     }
 
     private void fillOneByOne(Tally tally, int line, Deadline deadline) {
         while (tally.missing(line) > 0 && !deadline.isOver()) {
             Map<Integer, List<Lot>> left = left(tally, market.poolOf(line));
-            Pricer.Best best = pricer.best(line, 1, offers(tally, line, left), deadline);
-            if (best.column() == null) {
-                return;
-            }
-            Column column = columns.add(best.column());
-            int times = Math.min(tally.missing(line), alike(column, left));
-            while (times > 0 && !tally.change(List.of(new Tally.Step(column, times)))) {
-                times /= 2;
-            }
-            if (times == 0) {
+            Pricer.Best best = best(tally, line, 1, left, deadline);
+            boolean filled = best.column() != null && most(tally, columns.add(best.column()), left);
+            if (!filled && !several(tally, line, left, deadline)) {
                 return;
             }
         }
+    }
+
+    /** As many machines of a column as cost about the same. */
+    private static boolean most(Tally tally, Column column, Map<Integer, List<Lot>> left) {
+        for (int times = Math.min(tally.missing(column.line()), alike(column, left)); times > 0; times /= 2) {
+            if (tally.change(List.of(new Tally.Step(column, times)))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Lots that are sold only in numbers may be reached by several machines together: the fewest that do. */
+    private boolean several(Tally tally, int line, Map<Integer, List<Lot>> left, Deadline deadline) {
+        Map<Integer, List<Lot>> singly = new HashMap<>();
+        left.forEach((part, lots) -> singly.put(part, lots.stream().map(lot -> lot.with(lot.available(),
+                List.of(new PriceBreak(1, lot.breaks().get(0).unitPrice(), lot.breaks().get(0).unitCost())))).toList()));
+        Pricer.Best best = best(tally, line, 1, singly, deadline);
+        if (best.column() == null) {
+            return false;
+        }
+        Column column = columns.add(best.column());
+        for (int times = 2; times <= Math.min(tally.missing(line), MOST_TOGETHER); times++) {
+            if (tally.change(List.of(new Tally.Step(column, times)))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A uniform line takes one build for all machines, or for as many as can be had. */
@@ -68,7 +99,7 @@ final class Filler {
         int tried = cannot - 1;
         Column most = null;
         while (cannot - can > 1 && !deadline.isOver()) {
-            Pricer.Best best = pricer.best(line, tried, offers(tally, line, left), deadline);
+            Pricer.Best best = best(tally, line, tried, left, deadline);
             Column column = best.column() == null ? null : columns.add(best.column());
             if (column != null && tally.difference(List.of(new Tally.Step(column, 1))) < Draws.IMPOSSIBLE) {
                 can = tried;
@@ -133,9 +164,9 @@ final class Filler {
         return false;
     }
 
-    private Pricer.Offers offers(Tally tally, int line, Map<Integer, List<Lot>> left) {
+    private Pricer.Offers offers(ToLongFunction<Bay> places, Map<Integer, List<Lot>> left) {
         return variant -> {
-            long place = variant.bay() == null ? 0 : place(tally, variant.bay(), line, left);
+            long place = variant.bay() == null ? 0 : places.applyAsLong(variant.bay());
             Map<String, List<Lot>> offers = new HashMap<>();
             left.forEach((part, lots) -> {
                 String sku = market.sku(part);

@@ -1,10 +1,5 @@
 package sledwright.planner.order;
 
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.function.Consumer;
 import sledwright.generator.Deadline;
 
@@ -17,9 +12,6 @@ final class Generation {
     /** How far the prices stay with those of the best bound so far; the master's own swing. */
     private static final double HELD = 0.6;
 
-    /** Columns beyond so many are dropped again when they promise nothing. */
-    private static final int MANY = 400;
-
     private static final double CLOSE = 1e-7;
 
     private final Market market;
@@ -27,27 +19,26 @@ final class Generation {
     private final Master master;
     private final LowerBound lower;
     private final boolean free;
-    private final Map<Column.Key, Column> columns = new LinkedHashMap<>();
+    private final Columns columns;
+    private final Restrictions settled;
     private Prices center;
     private long bound = Long.MIN_VALUE;
     private Master.Mix mix;
     private boolean finished;
 
-    Generation(Market market, Pricer pricer, boolean[] open, long[] penalty, boolean free) {
+    /** @param free whether parts cost nothing, so that only what is delivered counts */
+    Generation(Market market, Pricer pricer, Columns columns, long[] penalty, boolean free, Restrictions settled) {
         this.market = market;
         this.pricer = pricer;
+        this.columns = columns;
         this.free = free;
-        master = new Master(market, open, penalty, free);
-        lower = new LowerBound(market, penalty, free);
+        this.settled = settled;
+        master = new Master(market, penalty, free, settled);
+        lower = new LowerBound(market, penalty, free, settled);
     }
 
-    /** The column that is known by its parts, this one where there is none yet. */
-    Column add(Column column) {
-        return columns.computeIfAbsent(column.key(), key -> column);
-    }
-
-    List<Column> columns() {
-        return List.copyOf(columns.values());
+    Restrictions settled() {
+        return settled;
     }
 
     /** No order takes less, scaled. */
@@ -70,16 +61,21 @@ final class Generation {
         return finished;
     }
 
-    /** Runs until nothing is left or the deadline comes, telling of each better bound. */
-    void run(Deadline deadline, Consumer<Long> better) {
-        while (!finished && !deadline.isOver()) {
+    /** Runs until nothing is left, until the bound is as high as matters, or the deadline comes, telling of each round. */
+    void run(long enough, Deadline deadline, Consumer<Long> better) {
+        while (!finished && bound < enough && !deadline.isOver()) {
             round(deadline);
             better.accept(bound);
         }
     }
 
     private void round(Deadline deadline) {
-        mix = master.solve(columns());
+        mix = master.solve(columns.all());
+        if (mix == null) {
+            bound = Long.MAX_VALUE / 2;
+            finished = true;
+            return;
+        }
         Prices own = lower.kept(defaulted(mix.prices()));
         boolean added = center != null && look(lower.kept(own.towards(center, HELD)), deadline);
         if (!added && !deadline.isOver()) {
@@ -87,7 +83,7 @@ final class Generation {
         }
         double gap = mix.cost() - Scale.minor(bound);
         finished = !deadline.isOver() && (!added || gap <= CLOSE * Math.abs(mix.cost()));
-        tidy();
+        columns.tidy(this::reduced, mix.columns().keySet());
     }
 
     /** Asks the search at some prices; whether it found a column that the master lacks and gains by. */
@@ -107,7 +103,8 @@ final class Generation {
                 all[line] = Math.min(all[line], best.least());
             }
             if (best.column() != null) {
-                added |= columns.putIfAbsent(best.column().key(), best.column()) == null;
+                added |= columns.isNew(best.column());
+                columns.add(best.column());
             }
         }
         long found = lower.at(prices, one, all);
@@ -135,27 +132,14 @@ final class Generation {
         long[] bay = prices.bay().clone();
         for (Bay some : market.bays()) {
             if (bay[some.id()] == 0 && prices.watt()[some.id()] == 0) {
-                bay[some.id()] = Long.MAX_VALUE / 4;
+                bay[some.id()] = lower.takes(new Prices(parts, bay, prices.watt(), prices.use()), some) / some.bays();
             }
         }
-        return new Prices(parts, bay, prices.watt());
-    }
-
-    private void tidy() {
-        if (columns.size() > MANY) {
-            long[] reduced = columns.values().stream().mapToLong(this::reduced).sorted().toArray();
-            long most = reduced[MANY / 2];
-            columns.values().removeIf(column -> reduced(column) > most && !mix.columns().containsKey(column));
-        }
+        return new Prices(parts, bay, prices.watt(), prices.use());
     }
 
     /** What a column takes beyond what its machines are worth to the master, scaled. */
     long reduced(Column column) {
-        return mix.prices() == null ? 0 : center.of(column, market.poolOf(column.line())) - Math.round(mix.filling()[column.line()] * column.machines());
-    }
-
-    @Override
-    public String toString() {
-        return "%d columns, bound %s, mix %s".formatted(columns.size(), bound, mix == null ? "" : Arrays.toString(mix.filling()));
+        return center.of(column, market.poolOf(column.line())) - Math.round(mix.filling()[column.line()] * column.machines());
     }
 }

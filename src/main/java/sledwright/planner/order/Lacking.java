@@ -1,7 +1,6 @@
 package sledwright.planner.order;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -70,11 +69,10 @@ final class Lacking {
     private boolean isMost(Tally delivered) {
         Market market = delivered.market();
         long[] weights = order.lines().stream().mapToLong(line -> line.priority() * Scale.ONE).toArray();
-        boolean[] open = new boolean[market.suppliers().size()];
-        Arrays.fill(open, true);
-        Generation generation = new Generation(market, new Pricer(market, search), open, weights, true);
-        delivered.counts().keySet().forEach(generation::add);
-        generation.run(deadline, bound -> { });
+        Columns columns = new Columns();
+        delivered.counts().keySet().forEach(columns::add);
+        Generation generation = new Generation(market, new Pricer(market, search, true), columns, weights, true, Restrictions.NONE);
+        generation.run(Long.MAX_VALUE, deadline, bound -> { });
         long missing = 0;
         for (int line = 0; line < weights.length; line++) {
             missing += weights[line] * delivered.missing(line);

@@ -1,8 +1,11 @@
 package sledwright.planner.order;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
-import java.util.stream.LongStream;
+import java.util.Map;
+import sledwright.planner.order.Restrictions.Use;
 
 /**
  * What no order goes below, by Lagrangian relaxation: at any worth of units, lines that buy from a common store and lots that sell to it
@@ -14,11 +17,14 @@ final class LowerBound {
     private final Market market;
     private final long[] penalty;
     private final boolean free;
+    private final Restrictions settled;
 
-    LowerBound(Market market, long[] penalty, boolean free) {
+    /** @param free whether parts cost nothing, so that only what is delivered counts */
+    LowerBound(Market market, long[] penalty, boolean free, Restrictions settled) {
         this.market = market;
         this.penalty = penalty;
         this.free = free;
+        this.settled = settled;
     }
 
     /**
@@ -34,7 +40,24 @@ final class LowerBound {
             long each = Math.min(one[line], penalty[line]);
             bound += market.line(line).uniform() ? Math.min(all[line], (machines - 1) * each + penalty[line]) : machines * each;
         }
+        for (Bay bay : settled.enclosures().keySet()) {
+            long beyond = takes(prices, bay) - prices.bay()[bay.id()] * bay.bays() - (long) Math.ceil(prices.watt()[bay.id()] * capacityW(bay));
+            bound += beyond * (beyond < 0 ? settled.of(bay).most() : settled.of(bay).least());
+        }
+        for (Map.Entry<Use, Long> use : prices.use().entrySet()) {
+            bound -= use.getValue() * (use.getValue() > 0 ? settled.of(use.getKey()).most() : settled.of(use.getKey()).least());
+        }
         return bound - gains(prices);
+    }
+
+    /** What an enclosure with its supplies is worth. */
+    long takes(Prices prices, Bay bay) {
+        return prices.part()[bay.pool()][market.index().get(bay.enclosure().sku())]
+                + prices.part()[bay.pool()][market.index().get(bay.supply().sku())] * bay.supply().count();
+    }
+
+    private static double capacityW(Bay bay) {
+        return bay.capacity() / (double) Bay.MICRO;
     }
 
     /** What lots and their suppliers gain at most. */
@@ -47,7 +70,10 @@ final class LowerBound {
                 for (int pool = 0; pool < source.pools().length; pool++) {
                     worth = source.pools()[pool] ? Math.max(worth, prices.part()[pool][part]) : worth;
                 }
-                long gain = free ? worth * source.most() : source.gain(worth);
+                if (settled.isClosed(source)) {
+                    continue;
+                }
+                long gain = free ? worth * settled.of(source).most() : source.gain(worth, settled.of(source));
                 if (source.supplier() < 0) {
                     own += gain;
                 } else {
@@ -56,22 +82,41 @@ final class LowerBound {
             }
         }
         long charge = free ? 0 : market.order().deliveryCharge() * Scale.ONE;
-        List<Long> best = LongStream.of(bySupplier).map(gain -> gain - charge).filter(gain -> gain > 0).boxed()
-                .sorted(Comparator.reverseOrder()).limit(market.order().suppliersMax().orElse(Integer.MAX_VALUE)).toList();
+        int left = market.order().suppliersMax().orElse(Integer.MAX_VALUE);
+        List<Long> undecided = new ArrayList<>();
+        for (int supplier = 0; supplier < bySupplier.length; supplier++) {
+            long gain = bySupplier[supplier] - charge;
+            if (settled.suppliers().getOrDefault(supplier, false)) {
+                own += gain;
+                left--;
+            } else if (gain > 0) {
+                undecided.add(gain);
+            }
+        }
+        List<Long> best = undecided.stream().sorted(Comparator.reverseOrder()).limit(Math.max(0, left)).toList();
         return own + best.stream().mapToLong(Long::longValue).sum();
     }
 
-    /** The same worth but for places and watts in enclosures, where it must not be more than the enclosure itself takes. */
+    /**
+     * The same worth but for places and watts in enclosures, where it must not be more than the enclosure itself takes unless their number
+     * is settled; and for parts in a line, where it must leave the part a worth of at least 0.
+     */
     Prices kept(Prices prices) {
         long[] bay = prices.bay().clone();
         long[] watt = prices.watt().clone();
         for (Bay some : market.bays()) {
-            long takes = prices.part()[some.pool()][market.index().get(some.enclosure().sku())]
-                    + prices.part()[some.pool()][market.index().get(some.supply().sku())] * some.supply().count();
-            double capacityW = some.capacity() / (double) Bay.MICRO;
-            bay[some.id()] = Math.min(bay[some.id()], takes / some.bays());
-            watt[some.id()] = Math.min(watt[some.id()], (long) Math.floor((takes - bay[some.id()] * some.bays()) / capacityW));
+            if (!settled.enclosures().containsKey(some)) {
+                long takes = takes(prices, some);
+                bay[some.id()] = Math.min(bay[some.id()], takes / some.bays());
+                watt[some.id()] = Math.min(watt[some.id()], (long) Math.floor((takes - bay[some.id()] * some.bays()) / capacityW(some)));
+            }
         }
-        return new Prices(prices.part(), bay, watt);
+        Map<Use, Long> use = new HashMap<>();
+        prices.use().forEach((some, worth) -> {
+            if (worth != 0 && settled.used().containsKey(some)) {
+                use.put(some, Math.max(worth, -prices.part()[market.poolOf(some.line())][some.part()]));
+            }
+        });
+        return new Prices(prices.part(), bay, watt, use);
     }
 }

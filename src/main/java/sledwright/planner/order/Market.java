@@ -118,6 +118,9 @@ final class Market {
                     double capacityW = EnclosurePower.capacityW(enclosure, supply, site);
                     for (int pool = 0; pool < pools.size() && capacityW > 0; pool++) {
                         long capacity = Math.round(Math.min(capacityW, 1e9) * Bay.MICRO);
+                        if (available(index.get(enclosure.sku()), pool) < 1 || available(index.get(supply.sku()), pool) < supply.count()) {
+                            continue;
+                        }
                         bays.add(new Bay(bays.size(), enclosure, supply, pool, site, capacity));
                     }
                 }

@@ -11,6 +11,8 @@ import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
+import sledwright.planner.order.Restrictions.Range;
+import sledwright.planner.order.Restrictions.Use;
 
 /**
  * The linear program over the columns known so far: fractions of them fill the lines at the least price from lots whose units and
@@ -20,19 +22,23 @@ final class Master {
 
     private static final double NOTHING = 1e-9;
 
+    static {
+        // Rows that are simplified away would have no dual values, and a scarce part would look as if it were not.
+        ExpressionsBasedModel.clearPresolvers();
+    }
+
     private final Market market;
-    private final boolean[] open;
     private final double[] penalty;
     private final boolean free;
+    private final Restrictions settled;
 
     /**
-     * @param open    for each supplier whether the order may draw on it
      * @param penalty for each line what a machine that is not delivered counts, scaled
      * @param free    whether parts cost nothing, so that only what is delivered counts
      */
-    Master(Market market, boolean[] open, long[] penalty, boolean free) {
+    Master(Market market, long[] penalty, boolean free, Restrictions settled) {
         this.market = market;
-        this.open = open;
+        this.settled = settled;
         this.penalty = Arrays.stream(penalty).mapToDouble(Scale::minor).toArray();
         this.free = free;
     }
@@ -40,11 +46,14 @@ final class Master {
     /**
      * What the linear program says.
      *
-     * @param cost    minor units
-     * @param columns how often each column is used, where it is
-     * @param filling for each line what one more machine costs, scaled
+     * @param cost       minor units
+     * @param columns    how often each column is used, where it is
+     * @param enclosures how many there are of each kind, where there are any
+     * @param drawn      units from each lot at each of its prices
+     * @param filling    for each line what one more machine costs, scaled
      */
-    record Mix(double cost, Map<Column, Double> columns, Prices prices, double[] filling) {
+    record Mix(double cost, Map<Column, Double> columns, Map<Bay, Double> enclosures, Map<Source, Map<Source.Step, Double>> drawn,
+               Prices prices, double[] filling) {
     }
 
     private final class Model {
@@ -54,14 +63,13 @@ final class Master {
         private final Map<Bay, Expression> places = new LinkedHashMap<>();
         private final Map<Bay, Expression> watts = new LinkedHashMap<>();
         private final Map<Column, Variable> uses = new LinkedHashMap<>();
-        private final Map<String, Expression> byName = new HashMap<>();
+        private final Map<Bay, Variable> enclosures = new LinkedHashMap<>();
+        private final Map<Source, Map<Source.Step, List<Variable>>> draws = new LinkedHashMap<>();
+        private final Map<Use, Expression> limits = new LinkedHashMap<>();
         private int number;
 
         private Expression row(String kind) {
-            String name = kind + number++;
-            Expression row = model.addExpression(name);
-            byName.put(name, row);
-            return row;
+            return model.addExpression(kind + number++);
         }
 
         private Variable variable() {
@@ -73,7 +81,7 @@ final class Master {
         }
     }
 
-    /** The best mix of columns; there is always one, since machines may stay undelivered. */
+    /** The best mix of columns, in which machines may stay undelivered; null where what is settled leaves none. */
     Mix solve(List<Column> columns) {
         Model model = new Model();
         for (int line = 0; line < market.lines().size(); line++) {
@@ -82,6 +90,7 @@ final class Master {
             model.demands.add(demand);
             demand.set(model.variable().upper(machines).weight(penalty[line]), 1);
         }
+        settled.enclosures().keySet().forEach(bay -> stand(model, bay));
         Map<Integer, Expression> single = new HashMap<>();
         for (Column column : columns) {
             Variable use = model.variable().weight(free ? 0 : Scale.minor(column.own()));
@@ -101,14 +110,23 @@ final class Master {
         TreeSet<Integer> parts = new TreeSet<>();
         model.balances.keySet().forEach(key -> parts.add(key % market.parts()));
         parts.forEach(part -> supply(model, part));
+        use(model, columns);
         Optimisation.Result result = model.model.minimise();
         return mix(model, result);
     }
 
     private void house(Model model, Column column, Variable use) {
         Bay bay = column.bay();
+        stand(model, bay);
+        model.places.get(bay).set(use, -column.machines());
+        model.watts.get(bay).set(use, -column.load() / (double) Bay.MICRO);
+    }
+
+    /** Makes room for enclosures of a kind. */
+    private void stand(Model model, Bay bay) {
         if (!model.places.containsKey(bay)) {
-            Variable enclosures = model.variable();
+            Variable enclosures = model.variable().lower(settled.of(bay).least()).upper(settled.of(bay).most());
+            model.enclosures.put(bay, enclosures);
             model.places.put(bay, model.row("place").lower(0));
             model.watts.put(bay, model.row("watt").lower(0));
             model.places.get(bay).set(enclosures, bay.bays());
@@ -116,16 +134,11 @@ final class Master {
             model.balance(bay.pool(), market.index().get(bay.enclosure().sku())).set(enclosures, -1);
             model.balance(bay.pool(), market.index().get(bay.supply().sku())).set(enclosures, -bay.supply().count());
         }
-        model.places.get(bay).set(use, -column.machines());
-        model.watts.get(bay).set(use, -column.load() / (double) Bay.MICRO);
     }
 
     /** Lets the lots of a part fill the balances of every pool that takes it. */
     private void supply(Model model, int part) {
         for (Source source : market.sources(part)) {
-            if (source.supplier() >= 0 && !open[source.supplier()]) {
-                continue;
-            }
             List<Expression> takers = new ArrayList<>();
             for (int pool = 0; pool < source.pools().length; pool++) {
                 Expression balance = model.balances.get(pool * market.parts() + part);
@@ -133,45 +146,69 @@ final class Master {
                     takers.add(balance);
                 }
             }
-            if (takers.isEmpty()) {
-                continue;
-            }
-            boolean plain = source.isPlain();
-            Expression one = plain ? null : model.row("step").upper(1);
-            for (Source.Step step : source.steps()) {
-                Expression most = null;
-                Expression least = null;
-                if (!plain) {
-                    Variable chosen = model.variable().upper(1);
-                    one.set(chosen, 1);
-                    most = model.row("most").upper(0);
-                    most.set(chosen, -step.most());
-                    least = model.row("least").lower(0);
-                    least.set(chosen, -step.least());
-                } else if (takers.size() > 1) {
-                    most = model.row("most").upper(step.most());
-                }
-                for (Expression taker : takers) {
-                    Variable taken = model.variable().upper(step.most()).weight(free ? 0 : Scale.minor(step.price()));
-                    taker.set(taken, 1);
-                    if (most != null) {
-                        most.set(taken, 1);
-                    }
-                    if (least != null) {
-                        least.set(taken, 1);
-                    }
-                }
+            if (!takers.isEmpty() && !settled.isClosed(source)) {
+                supply(model, source, takers);
             }
         }
     }
 
-    private Mix mix(Model model, Optimisation.Result result) {
-        Map<Column, Double> used = new LinkedHashMap<>();
-        model.uses.forEach((column, use) -> {
-            double value = result.doubleValue(model.model.indexOf(use));
-            if (value > NOTHING) {
-                used.put(column, value);
+    private void supply(Model model, Source source, List<Expression> takers) {
+        Range range = settled.of(source);
+        boolean plain = source.isPlain();
+        Expression all = settled.drawn().containsKey(source) ? model.row("range").lower(range.least()).upper(range.most()) : null;
+        Expression one = plain ? null : model.row("step").upper(1);
+        for (Source.Step step : source.steps()) {
+            List<Expression> rows = new ArrayList<>();
+            if (!plain) {
+                Variable chosen = model.variable().upper(1);
+                one.set(chosen, 1);
+                rows.add(model.row("most").upper(0).set(chosen, -Math.min(step.most(), range.most())));
+                rows.add(model.row("least").lower(0).set(chosen, -step.least()));
+            } else if (takers.size() > 1) {
+                rows.add(model.row("most").upper(step.most()));
             }
+            if (all != null) {
+                rows.add(all);
+            }
+            if (step.least() > range.most()) {
+                continue;
+            }
+            for (Expression taker : takers) {
+                Variable taken = model.variable().upper(step.most()).weight(free ? 0 : Scale.minor(step.price()));
+                taker.set(taken, 1);
+                rows.forEach(row -> row.set(taken, 1));
+                model.draws.computeIfAbsent(source, some -> new LinkedHashMap<>()).computeIfAbsent(step, some -> new ArrayList<>()).add(taken);
+            }
+        }
+    }
+
+    /** Holds lines to what is settled about the parts they use; not at any price, so that there always is a mix. */
+    private void use(Model model, List<Column> columns) {
+        double dear = Arrays.stream(penalty).sum();
+        settled.used().forEach((use, range) -> {
+            Expression row = model.row("use").lower(range.least()).upper(range.most());
+            row.set(model.variable().weight(dear), 1);
+            model.limits.put(use, row);
+            for (Column column : columns) {
+                int at = column.line() == use.line() ? Arrays.binarySearch(column.parts(), use.part()) : -1;
+                if (at >= 0) {
+                    row.set(model.uses.get(column), column.units()[at]);
+                }
+            }
+        });
+    }
+
+    private Mix mix(Model model, Optimisation.Result result) {
+        if (!result.getState().isOptimal()) {
+            return null;
+        }
+        Map<Column, Double> used = values(model, result, model.uses);
+        Map<Bay, Double> enclosures = values(model, result, model.enclosures);
+        Map<Source, Map<Source.Step, Double>> drawn = new LinkedHashMap<>();
+        model.draws.forEach((source, steps) -> {
+            Map<Source.Step, Double> taken = new LinkedHashMap<>();
+            steps.forEach((step, variables) -> taken.put(step, variables.stream().mapToDouble(some -> result.doubleValue(model.model.indexOf(some))).sum()));
+            drawn.put(source, taken);
         });
         Map<String, Double> duals = new HashMap<>();
         result.getMatchedMultipliers().forEach(one -> {
@@ -180,16 +217,29 @@ final class Master {
             }
         });
         long[][] parts = new long[market.pools().size()][market.parts()];
-        model.balances.forEach((key, row) -> parts[key / market.parts()][key % market.parts()] = dual(duals, row));
+        model.balances.forEach((key, row) -> parts[key / market.parts()][key % market.parts()] = Math.max(0, dual(duals, row)));
         long[] bay = new long[market.bays().size()];
         long[] watt = new long[bay.length];
-        model.places.forEach((some, row) -> bay[some.id()] = dual(duals, row));
-        model.watts.forEach((some, row) -> watt[some.id()] = dual(duals, row));
-        double[] filling = model.demands.stream().mapToDouble(row -> duals.getOrDefault(row.getName(), 0.0) * Scale.ONE).toArray();
-        return new Mix(result.getValue(), used, new Prices(parts, bay, watt), filling);
+        model.places.forEach((some, row) -> bay[some.id()] = Math.max(0, dual(duals, row)));
+        model.watts.forEach((some, row) -> watt[some.id()] = Math.max(0, dual(duals, row)));
+        Map<Use, Long> use = new HashMap<>();
+        model.limits.forEach((some, row) -> use.put(some, -dual(duals, row)));
+        double[] filling = model.demands.stream().mapToDouble(row -> -duals.getOrDefault(row.getName(), 0.0) * Scale.ONE).toArray();
+        return new Mix(result.getValue(), used, enclosures, drawn, new Prices(parts, bay, watt, use), filling);
+    }
+
+    private static <T> Map<T, Double> values(Model model, Optimisation.Result result, Map<T, Variable> variables) {
+        Map<T, Double> values = new LinkedHashMap<>();
+        variables.forEach((what, variable) -> {
+            double value = result.doubleValue(model.model.indexOf(variable));
+            if (value > NOTHING) {
+                values.put(what, value);
+            }
+        });
+        return values;
     }
 
     private static long dual(Map<String, Double> duals, Expression row) {
-        return Math.max(0, Scale.of(duals.getOrDefault(row.getName(), 0.0)));
+        return Scale.of(duals.getOrDefault(row.getName(), 0.0));
     }
 }

@@ -1,10 +1,13 @@
 package sledwright.planner.order;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.FilledEnclosure;
+import sledwright.domain.Limits;
 import sledwright.domain.Pick;
 import sledwright.planner.Judge;
 import sledwright.planner.order.OrderOutcome.Fill;
@@ -42,14 +45,15 @@ final class OrderJudge {
         }
         broken.addAll(judge.judgeTogether(orders));
         for (FilledEnclosure filled : outcome.enclosures()) {
-            broken.addAll(Rulebook.judge(new Housing(filled, site(outcome, filled))));
+            broken.addAll(sites(outcome, filled).map(site -> Rulebook.judge(new Housing(filled, site)))
+                    .min(Comparator.comparingInt(List::size)).orElse(List.of()));
         }
         return broken;
     }
 
-    /** The site of an enclosure is that of the lines whose sleds it houses. */
-    private static sledwright.domain.Limits site(OrderOutcome outcome, FilledEnclosure filled) {
+    /** An enclosure stands at the site of a line whose sleds it houses; lines with equal sleds may stand at different ones. */
+    private static Stream<Limits> sites(OrderOutcome outcome, FilledEnclosure filled) {
         return outcome.lines().stream().filter(line -> line.fills().stream().anyMatch(fill -> filled.sleds().contains(fill.build())))
-                .findFirst().orElseThrow().line().request().limit();
+                .map(line -> line.line().request().limit());
     }
 }

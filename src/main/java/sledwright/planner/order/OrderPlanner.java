@@ -57,8 +57,8 @@ public final class OrderPlanner {
         OrderStatus status = whole ? solver.isProved() ? OrderStatus.PROVED : OrderStatus.BEST_FOUND
                 : tally.counts().isEmpty() ? OrderStatus.IMPOSSIBLE : OrderStatus.SHORT;
         double best = Scale.minor(tally.ofDelivered()) + order.deliveryCharge() * (order.deliveryCharge() > 0 ? suppliers.size() : 0);
-        double bound = !whole || solver.generation().bound() == Long.MIN_VALUE ? Double.NaN
-                : solver.isProved() ? best : Scale.minor(solver.generation().bound());
+        double bound = !whole || solver.bound() == Long.MIN_VALUE ? Double.NaN
+                : solver.isProved() ? best : Scale.minor(solver.bound());
         OrderOutcome outcome = new OrderOutcome(order, catalog, status, best, bound, price, lines, enclosures, picks, names(solver, suppliers),
                 whole ? scarce(solver) : List.of(), whole ? Shortages.NONE : new Lacking(catalog, order, search, seed, deadline).of(tally));
         require(outcome, tally);

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.PriorityQueue;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
@@ -20,7 +21,10 @@ import sledwright.planner.order.Tally.Step;
 final class OrderSolver {
 
     /** Tries to better an order that no bound proves yet. */
-    private static final int STEPS = 60;
+    private static final int STEPS = 150;
+
+    /** Tries to better the first order before sets of orders are split. */
+    private static final int FIRST_STEPS = 10;
 
     /** A machine that is not delivered counts as much as so many of the dearest. */
     private static final int DEAREST = 20;
@@ -34,10 +38,12 @@ final class OrderSolver {
     private final Consumer<Progress> progress;
     private final boolean[] open;
     private final long[] penalty;
+    private final Columns columns = new Columns();
     private final Generation generation;
     private final Filler filler;
     private final Suppliers suppliers;
     private Tally best;
+    private long bound = Long.MIN_VALUE;
 
     /**
      * @param cost  price less worth of what is delivered and, for what is not, its weight; scaled
@@ -55,8 +61,8 @@ final class OrderSolver {
         open = new boolean[market.suppliers().size()];
         Arrays.fill(open, true);
         penalty = penalties();
-        generation = new Generation(market, pricer, open, penalty, false);
-        filler = new Filler(market, pricer, generation);
+        generation = new Generation(market, pricer, columns, penalty, false, Restrictions.NONE);
+        filler = new Filler(market, pricer, columns);
         suppliers = new Suppliers(market);
     }
 
@@ -99,29 +105,78 @@ final class OrderSolver {
     Tally solve() {
         best = new Tally(market, new Draws(market, open), penalty);
         filler.fill(best, mostValuableFirst(), deadline);
-        Exchange.improve(best, generation.columns(), deadline);
+        Exchange.improve(best, columns.all(), deadline);
         best = suppliers.settle(best, this::mended);
         report();
-        generation.run(deadline, bound -> report());
+        generation.run(Long.MAX_VALUE, deadline, now -> {
+            bound = now;
+            report();
+        });
         if (!isProved() && generation.mix() != null) {
-            take(suppliers.settle(rounded(), this::mended));
+            take(suppliers.settle(rounded(generation.mix()), this::mended));
         }
-        Refill refill = new Refill(filler, generation, seed);
-        for (int step = 0; step < STEPS && !isProved() && !deadline.isOver(); step++) {
+        Refill refill = new Refill(filler, columns, seed);
+        for (int step = 0; step < FIRST_STEPS && !isProved() && !deadline.isOver(); step++) {
             take(refill.step(best, deadline));
+        }
+        if (generation.isFinished()) {
+            branch(refill);
         }
         return best;
     }
 
+    /** Splits orders into ever smaller sets, the one of the least bound first, until none of them can be better than the best. */
+    private void branch(Refill refill) {
+        Branching branching = new Branching(market);
+        PriorityQueue<Generation> sets = new PriorityQueue<>(Comparator.comparingLong(Generation::bound));
+        sets.add(generation);
+        long closed = Long.MAX_VALUE;
+        for (int step = 0; step < STEPS && !sets.isEmpty() && !isProved() && !deadline.isOver(); step++) {
+            Generation set = sets.poll();
+            List<Restrictions> ways = set.mix() == null ? List.of() : branching.split(set.settled(), set.mix());
+            if (ways.isEmpty()) {
+                closed = Math.min(closed, set.bound());
+            }
+            for (Restrictions way : ways) {
+                Generation smaller = new Generation(market, pricer, columns, penalty, false, way);
+                smaller.run(enough(), deadline, now -> { });
+                if (!smaller.isFinished() && smaller.bound() < set.bound()) {
+                    // Ended by the deadline: what holds for the larger set holds for it.
+                    closed = Math.min(closed, set.bound());
+                } else if (smaller.bound() < enough()) {
+                    sets.add(smaller);
+                    take(suppliers.settle(rounded(smaller.mix()), this::mended));
+                }
+            }
+            take(refill.step(best, deadline));
+            long least = Math.min(closed, sets.isEmpty() ? Long.MAX_VALUE : sets.peek().bound());
+            bound = Math.max(bound, Math.min(least, cost(best)));
+            report();
+        }
+    }
+
+    /** A bound above which no set of orders holds a better one. */
+    private long enough() {
+        return cost(best) - (isWhole() ? Scale.ONE : 0) + 1;
+    }
+
+    /** No order takes less, scaled; {@link Long#MIN_VALUE}: not known yet. */
+    long bound() {
+        return bound;
+    }
+
+    private boolean isWhole() {
+        return market.lines().stream().noneMatch(line -> line.request().objective() == Objective.BEST_VALUE);
+    }
+
     /** Whether no order takes less: all money is whole minor units but for what is of worth. */
     boolean isProved() {
-        boolean whole = market.lines().stream().noneMatch(line -> line.request().objective() == Objective.BEST_VALUE);
-        return generation.bound() > cost(best) - (whole ? Scale.ONE : 1);
+        return bound >= enough();
     }
 
     private Tally mended(Tally tally) {
         filler.fill(tally, mostValuableFirst(), deadline);
-        Exchange.improve(tally, generation.columns(), deadline);
+        Exchange.improve(tally, columns.all(), deadline);
         return tally;
     }
 
@@ -133,7 +188,7 @@ final class OrderSolver {
     }
 
     private void report() {
-        progress.accept(new Progress(cost(best), generation.bound(), best.missing()));
+        progress.accept(new Progress(cost(best), bound, best.missing()));
     }
 
     private List<Integer> mostValuableFirst() {
@@ -142,9 +197,9 @@ final class OrderSolver {
     }
 
     /** The whole part of the master's mix, and the rest filled up. */
-    private Tally rounded() {
+    private Tally rounded(Master.Mix of) {
         Tally tally = new Tally(market, new Draws(market, open), penalty);
-        List<Map.Entry<Column, Double>> mix = new ArrayList<>(generation.mix().columns().entrySet());
+        List<Map.Entry<Column, Double>> mix = new ArrayList<>(of.columns().entrySet());
         for (Map.Entry<Column, Double> used : mix) {
             int times = (int) Math.floor(used.getValue() + 1e-6);
             while (times > 0 && !tally.change(List.of(new Step(used.getKey(), times)))) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.function.ToLongFunction;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
@@ -36,10 +37,17 @@ final class Pricer {
     private final Market market;
     private final Variants variants;
     private final Search search;
+    private final boolean free;
 
     Pricer(Market market, Search search) {
+        this(market, search, false);
+    }
+
+    /** @param free whether nothing costs or is worth anything but what the prices say */
+    Pricer(Market market, Search search, boolean free) {
         this.market = market;
         this.search = search;
+        this.free = free;
         variants = new Variants(market);
     }
 
@@ -55,12 +63,13 @@ final class Pricer {
     /** Machines of a line at the worth of units; the stock limits what one of them takes, not what all take together. */
     Best best(int line, int machines, Prices prices, Deadline deadline) {
         int pool = market.poolOf(line);
-        return best(line, machines, (variant) -> {
+        List<Variants.Variant> worthwhile = variants.worthwhile(line, bay -> prices.bay()[bay.id()], bay -> prices.watt()[bay.id()]);
+        return best(line, machines, worthwhile, variant -> {
             Map<String, List<Lot>> lots = new HashMap<>();
             for (int part = 0; part < market.parts(); part++) {
                 int available = market.available(part, pool);
                 if (available > 0) {
-                    lots.put(market.sku(part), List.of(lot(market.sku(part), available, prices.part()[pool][part] + extra(part, variant.bay(), prices))));
+                    lots.put(market.sku(part), List.of(lot(market.sku(part), available, prices.of(line, pool, part) + extra(part, variant.bay(), prices))));
                 }
             }
             return lots;
@@ -86,20 +95,25 @@ final class Pricer {
         return new Lot(sku, "any", "any", Condition.NEW, available, 0, List.of(new PriceBreak(1, price, OptionalLong.empty())), false);
     }
 
+    /** Machines of a line on scaled offers, where a place in each kind of enclosure takes so much. */
+    Best best(int line, int machines, ToLongFunction<Bay> place, Offers offers, Deadline deadline) {
+        return best(line, machines, variants.worthwhile(line, place, bay -> 0), offers, deadline);
+    }
+
     /** The lots to search on, by sku, for machines that stand in some way. */
     interface Offers {
         Map<String, List<Lot>> lots(Variants.Variant variant);
     }
 
-    /** The best over all ways to stand, on scaled offers. */
-    Best best(int line, int machines, Offers offers, Deadline deadline) {
+    /** The best over some ways to stand. */
+    private Best best(int line, int machines, List<Variants.Variant> ways, Offers offers, Deadline deadline) {
         OrderLine asked = market.line(line);
         Catalog shop = market.catalog();
-        Labour labour = new Labour(shop.labour().perMachine() * Scale.ONE, shop.labour().perModule() * Scale.ONE);
+        Labour labour = free ? new Labour(0, 0) : new Labour(shop.labour().perMachine() * Scale.ONE, shop.labour().perModule() * Scale.ONE);
         Column found = null;
         double best = Double.POSITIVE_INFINITY;
         double least = Double.POSITIVE_INFINITY;
-        for (Variants.Variant variant : variants.of(line)) {
+        for (Variants.Variant variant : ways) {
             Request request = scaled(asked.request(), machines, variant.platforms());
             Findings findings = search.on(shop.with(offers.lots(variant), labour)).run(request, deadline);
             if (findings.status() != Status.IMPOSSIBLE) {
@@ -114,12 +128,13 @@ final class Pricer {
     }
 
     /** The request with money scaled and whatever the offers have settled left open. */
-    private static Request scaled(Request request, int machines, Set<String> platforms) {
+    private Request scaled(Request request, int machines, Set<String> platforms) {
         Limits limit = request.limit();
         Limits open = new Limits(OptionalLong.empty(), limit.powerW(), OptionalInt.empty(), limit.inletC(), limit.altitudeM(), limit.mainsV(), Set.of());
-        Worth worth = request.worth();
-        Licence licence = request.licence();
-        return new Request(request.name(), machines, platforms, request.require(), open, request.objective(),
+        Worth worth = free ? Worth.NOTHING : request.worth();
+        Licence licence = free ? Licence.NONE : request.licence();
+        Objective objective = free ? Objective.CHEAPEST : request.objective();
+        return new Request(request.name(), machines, platforms, request.require(), open, objective,
                 new Worth(worth.core() * Scale.ONE, worth.gb() * Scale.ONE, worth.gbs() * Scale.ONE, worth.throughput() * Scale.ONE),
                 new Licence(licence.perCore() * Scale.ONE, licence.perProcessor() * Scale.ONE), 1, request.step(), request.forbid(), request.use(), Map.of());
     }

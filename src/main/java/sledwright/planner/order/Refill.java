@@ -13,10 +13,10 @@ final class Refill {
     private static final int MOST_TAKEN_APART = 4;
 
     private final Filler filler;
-    private final Generation columns;
+    private final Columns columns;
     private final Random random;
 
-    Refill(Filler filler, Generation columns, long seed) {
+    Refill(Filler filler, Columns columns, long seed) {
         this.filler = filler;
         this.columns = columns;
         random = new Random(seed);
@@ -40,7 +40,7 @@ final class Refill {
         IntStream.range(0, tally.market().lines().size()).filter(line -> tally.missing(line) > 0).forEach(lines::add);
         java.util.Collections.shuffle(lines, random);
         filler.fill(tried, lines.stream().distinct().toList(), deadline);
-        Exchange.improve(tried, columns.columns(), deadline);
+        Exchange.improve(tried, columns.all(), deadline);
         return tried.cost() < tally.cost() ? tried : tally;
     }
 }

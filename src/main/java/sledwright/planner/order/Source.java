@@ -41,11 +41,15 @@ record Source(Lot lot, int part, boolean[] pools, int supplier, int most, List<S
         return steps.size() == 1 && steps.get(0).least() == 1;
     }
 
-    /** The most that drawing on the lot can gain where a unit is worth so much, scaled; at least 0. */
-    long gain(long worth) {
-        long gain = 0;
+    /** The most that drawing so many units can gain where a unit is worth so much, scaled; below 0 where it must lose. */
+    long gain(long worth, Restrictions.Range range) {
+        long gain = range.least() <= 0 ? 0 : Long.MIN_VALUE / 4;
         for (Step step : steps) {
-            gain = Math.max(gain, (worth - step.price) * step.most);
+            int from = Math.max(step.least, range.least());
+            int to = Math.min(step.most, range.most());
+            if (from <= to) {
+                gain = Math.max(gain, (worth - step.price) * (worth > step.price ? to : from));
+            }
         }
         return gain;
     }

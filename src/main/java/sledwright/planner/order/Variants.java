@@ -3,6 +3,7 @@ package sledwright.planner.order;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
@@ -42,7 +43,22 @@ final class Variants {
         }
     }
 
-    List<Variant> of(int line) {
-        return byLine.get(line);
+    /** Those that no other matches: in which places and watts take less and as many platforms stand. */
+    List<Variant> worthwhile(int line, ToLongFunction<Bay> place, ToLongFunction<Bay> watt) {
+        List<Variant> kept = new ArrayList<>();
+        for (Variant variant : byLine.get(line)) {
+            if (variant.bay == null) {
+                kept.add(variant);
+            } else if (kept.stream().noneMatch(other -> matches(other, variant, place, watt))) {
+                kept.removeIf(other -> matches(variant, other, place, watt));
+                kept.add(variant);
+            }
+        }
+        return kept;
+    }
+
+    private static boolean matches(Variant one, Variant other, ToLongFunction<Bay> place, ToLongFunction<Bay> watt) {
+        return one.bay != null && other.bay != null && one.platforms.containsAll(other.platforms)
+                && place.applyAsLong(one.bay) <= place.applyAsLong(other.bay) && watt.applyAsLong(one.bay) <= watt.applyAsLong(other.bay);
     }
 }

@@ -1,0 +1,92 @@
+package sledwright.catalog;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import sledwright.input.CsvReader;
+import sledwright.input.CsvReader.Columns;
+import sledwright.input.CsvTable;
+import sledwright.input.Faults;
+
+/** The tables of a catalogue that are CSV: their columns, and what tells one row from another. */
+public enum CatalogTable {
+    OFFERS("offers", "offers.csv", OfferTable.COLUMNS, OfferTable.ORDER, List.of("sku", "lot", "min_quantity"),
+            Set.of("sku", "lot", "supplier", "condition", "valid_until"), Map.of("min_quantity", "1", "lead_days", "0")),
+    MEMORY("memory", "memory.csv", PartTables.MODULE_COLUMNS, PartTables.MODULE_ORDER, List.of("sku"),
+            Set.of("sku", "description", "generation", "type"), Map.of()),
+    PROCESSORS("processors", "processors.csv", PartTables.PROCESSOR_COLUMNS, PartTables.PROCESSOR_ORDER, List.of("sku"),
+            Set.of("sku", "description", "socket", "generation"), Map.of());
+
+    private final String label;
+    private final String file;
+    private final Columns columns;
+    private final List<String> order;
+    private final List<String> key;
+    private final Set<String> texts;
+    private final Map<String, String> whenEmpty;
+
+    CatalogTable(String label, String file, Columns columns, List<String> order, List<String> key, Set<String> texts,
+                 Map<String, String> whenEmpty) {
+        this.label = label;
+        this.file = file;
+        this.columns = columns;
+        this.order = order;
+        this.key = key;
+        this.texts = texts;
+        this.whenEmpty = whenEmpty;
+    }
+
+    public static Optional<CatalogTable> named(String label) {
+        return Arrays.stream(values()).filter(table -> table.label.equals(label)).findFirst();
+    }
+
+    public static List<String> labels() {
+        return Arrays.stream(values()).map(CatalogTable::label).toList();
+    }
+
+    public String label() {
+        return label;
+    }
+
+    /** Its file in a catalogue's folder. */
+    public String file() {
+        return file;
+    }
+
+    public Columns columns() {
+        return columns;
+    }
+
+    /** The columns in the order in which people expect them. */
+    public List<String> order() {
+        return order;
+    }
+
+    /** The columns that tell one row from another. */
+    public List<String> key() {
+        return key;
+    }
+
+    /** Whether a column holds words; the others hold figures. */
+    public boolean isText(String column) {
+        return texts.contains(column);
+    }
+
+    /** Whether a column holds days. */
+    public boolean isDay(String column) {
+        return column.equals("valid_until");
+    }
+
+    /** What an empty cell stands for; empty where it stands for nothing. */
+    public String whenEmpty(String column) {
+        return whenEmpty.getOrDefault(column, "");
+    }
+
+    /** The table as its file has it. */
+    public CsvTable read(Path folder, Faults faults) {
+        return CsvReader.read(folder.resolve(file), columns, faults);
+    }
+}

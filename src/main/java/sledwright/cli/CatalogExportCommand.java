@@ -1,0 +1,49 @@
+package sledwright.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import sledwright.catalog.CatalogTable;
+import sledwright.catalog.intake.TableExport;
+import sledwright.report.intake.TableSheet;
+
+/** {@code catalog export DIR}: a table of a catalogue for a spreadsheet. */
+@Command(
+        name = "export",
+        sortOptions = false,
+        description = "Writes a table of a catalogue for a spreadsheet, as csv (also what text gives), xlsx or json. What a spreadsheet would run as a"
+                + " formula gets an apostrophe before it; catalog import takes it away again.",
+        footer = {
+            "",
+            "Example:",
+            "  sledwright catalog export catalogs/heronfold-yard --as offers --format xlsx --output offers.xlsx"})
+final class CatalogExportCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Parameters(paramLabel = "DIR", arity = "0..1", description = "The catalogue's folder; or name it with --catalog.")
+    private Path folder;
+
+    @Option(names = "--as", paramLabel = "TABLE", required = true, converter = TableName.class,
+            description = "The table: offers, memory or processors.")
+    private CatalogTable table;
+
+    @Mixin
+    private SharedOptions shared;
+
+    CatalogExportCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        Output output = shared.output(terminal, Format.XLSX);
+        TableExport export = TableExport.of(shared.folder(folder, "DIR"), table);
+        output.write(Renderings.of(screen -> export.csv(), () -> TableSheet.json(export), export::csv)
+                .andBytes(Format.XLSX, () -> TableSheet.workbook(export)));
+        return ExitCode.DONE;
+    }
+}

@@ -1,0 +1,81 @@
+package sledwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import sledwright.catalog.CatalogTable;
+import sledwright.catalog.intake.CatalogImport;
+import sledwright.report.intake.ImportReport;
+import sledwright.report.intake.ImportView;
+
+/** {@code catalog import FILE}: a supplier's list into a table of a catalogue. */
+@Command(
+        name = "import",
+        sortOptions = false,
+        description = "Lays a supplier's list (XLSX or CSV) over a table of a catalogue and shows what that adds and changes. Nothing is written"
+                + " without --apply, and nothing when the catalogue would then have a fault.",
+        footer = {
+            "",
+            "The exit code is 3 when rows cannot be taken, unless --skip-faulty says to do without them.",
+            "",
+            "Example:",
+            "  sledwright catalog import prices.xlsx --as offers --mapping prices.yaml --into catalogs/heronfold-yard"})
+final class CatalogImportCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Parameters(paramLabel = "FILE", description = "The list: .xlsx, .csv, .tsv or .txt.")
+    private Path file;
+
+    @Option(names = "--as", paramLabel = "TABLE", required = true, converter = TableName.class,
+            description = "The table that it goes into: offers, memory or processors.")
+    private CatalogTable table;
+
+    @Option(names = "--into", paramLabel = "DIR", description = "The catalogue's folder; or name it with --catalog.")
+    private Path into;
+
+    @Option(names = "--mapping", paramLabel = "MAP",
+            description = "The YAML file that says which column of the list is which of ours. Without it, the list has our headings.")
+    private Path mapping;
+
+    @Option(names = "--sheet", paramLabel = "NAME", description = "The sheet of the workbook. Default: as the mapping says, or the only one.")
+    private String sheet;
+
+    @Option(names = "--apply", description = "Write the table; the file as it was is kept beside it as .bak.")
+    private boolean apply;
+
+    @Option(names = "--skip-faulty", description = "Take the other rows when some cannot be taken.")
+    private boolean skipFaulty;
+
+    @Mixin
+    private SharedOptions shared;
+
+    CatalogImportCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        Output output = shared.output(terminal);
+        CatalogImport made = CatalogImport.of(shared.folder(into, "--into"), table, file, Optional.ofNullable(mapping), Optional.ofNullable(sheet));
+        boolean whole = made.refused().isEmpty() || skipFaulty;
+        boolean writes = apply && whole && !made.changes().isEmpty();
+        ImportView view = ImportView.of(file.toString(), made, writes, writes ? write(made) : Optional.empty());
+        output.write(Renderings.of(screen -> ImportReport.text(view, screen), () -> ImportReport.json(view), () -> ImportReport.csv(view)));
+        return whole ? ExitCode.DONE : ExitCode.INPUT_FAULT;
+    }
+
+    private static Optional<String> write(CatalogImport made) {
+        try {
+            return made.apply().map(Path::toString);
+        } catch (IOException failed) {
+            throw new UsageException("%s could not be written (%s); it is as it was.".formatted(made.folder().resolve(made.table().file()),
+                    Output.words(failed)));
+        }
+    }
+}

@@ -1,0 +1,37 @@
+package sledwright.explain.audit;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import sledwright.catalog.OfferRow;
+import sledwright.catalog.PlacedCatalog;
+import sledwright.domain.Catalog;
+import sledwright.input.Located;
+
+/** Stock of a part that no machine can hold; a lot is named once. */
+final class OffersOfUnusableParts implements Audit.Check {
+
+    @Override
+    public String id() {
+        return "unusable-offer";
+    }
+
+    @Override
+    public List<Warning> look(PlacedCatalog placed) {
+        Catalog catalog = placed.catalog();
+        Set<String> unusable = new HashSet<>();
+        catalog.processors().stream().filter(processor -> !Usable.anywhere(processor, catalog)).forEach(processor -> unusable.add(processor.sku()));
+        catalog.modules().stream().filter(module -> !Usable.anywhere(module, catalog)).forEach(module -> unusable.add(module.sku()));
+        List<Warning> warnings = new ArrayList<>();
+        Set<List<String>> seen = new HashSet<>();
+        for (Located<OfferRow> row : placed.offers()) {
+            OfferRow offer = row.value();
+            if (unusable.contains(offer.sku()) && offer.available() > 0 && seen.add(List.of(offer.sku(), offer.lot()))) {
+                warnings.add(new Warning(id(), row.place(), "lot %s offers %d of %s, which no platform takes.".formatted(offer.lot(), offer.available(),
+                        offer.sku())));
+            }
+        }
+        return warnings;
+    }
+}

@@ -1,0 +1,88 @@
+package sledwright.generator;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import sledwright.domain.Catalog;
+import sledwright.domain.Energy;
+import sledwright.domain.Request;
+import sledwright.domain.Supply;
+import sledwright.metrics.EnergyCost;
+import sledwright.rules.Order;
+
+/**
+ * Climbs the staircases of one request: the cheapest build, then the cheapest that is better in the figure, and so on until there
+ * is none. Of equally cheap builds the best in the figure is taken, so each climb is a step. What costs time is worked out once and
+ * serves all figures.
+ */
+public final class Staircases {
+
+    private final Catalog catalog;
+    private final Request request;
+    private final MemoryMarket market;
+    private final Assembler assembler;
+    private final Map<Optional<Energy>, List<Family>> families = new HashMap<>();
+    private final Map<MemoryPoint, Map<Frame, Order>> assembled = new IdentityHashMap<>();
+
+    /** @param request asks for the cheapest */
+    Staircases(Catalog catalog, Request request, MemoryMarket market, Map<ShapeKey, Shapes> shapes) {
+        this.catalog = catalog;
+        this.request = request;
+        this.market = market;
+        assembler = new Assembler(catalog, request, market.shelf(), shapes);
+    }
+
+    /**
+     * The staircase of a figure over the price, or over the price and the energy.
+     *
+     * @param deadline ends the climb; the steps that it has by then stand
+     */
+    public Staircase of(Axis axis, Optional<Energy> energy, Deadline deadline) {
+        market.until(deadline);
+        Ranking ranking = new Ranking(request, energy, axis.betterFirst());
+        Query query = new Query(request, families(energy, ranking), ranking, deadline);
+        List<Candidate> steps = new ArrayList<>();
+        int proved = 0;
+        // Where a greater load may run cheaper, a build that was dropped as heavier and no cheaper may have been the one.
+        boolean whole = energy.isEmpty() || loadsRiseAtTheWall();
+        OptionalDouble bound = OptionalDouble.empty();
+        Query.Answer answer = query.best(Zone.EVERYTHING);
+        while (answer.best() != null) {
+            Candidate next = answer.best();
+            if (whole && !answer.isFirst()) {
+                whole = false;
+                bound = OptionalDouble.of(Math.min(answer.openAim(), next.aim()));
+            }
+            // An earlier step that was not beyond doubt may turn out to be none.
+            while (!steps.isEmpty() && steps.get(steps.size() - 1).aim() >= next.aim()) {
+                steps.remove(steps.size() - 1);
+            }
+            steps.add(next);
+            proved = whole ? steps.size() : proved;
+            answer = query.best(axis.beyond(next));
+        }
+        if (whole && !answer.isProved()) {
+            whole = false;
+            bound = OptionalDouble.of(answer.openAim());
+        }
+        return new Staircase(axis, steps.stream().map(step -> new Staircase.Step(order(step), (long) step.aim(), axis.of(step))).toList(),
+                proved, whole, bound);
+    }
+
+    private List<Family> families(Optional<Energy> energy, Ranking ranking) {
+        return families.computeIfAbsent(energy, same -> new Families(catalog, request, market.shelf(), market, ranking).all());
+    }
+
+    private boolean loadsRiseAtTheWall() {
+        return catalog.platforms().stream().flatMap(platform -> platform.power().supplies().stream()).allMatch(EnergyCost::risesWithLoad);
+    }
+
+    private Order order(Candidate step) {
+        return assembled.computeIfAbsent(step.point(), point -> new IdentityHashMap<>())
+                .computeIfAbsent(step.frame(), frame -> assembler.assemble(step));
+    }
+}

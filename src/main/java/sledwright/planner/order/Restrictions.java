@@ -1,0 +1,77 @@
+package sledwright.planner.order;
+
+import java.util.HashMap;
+import java.util.Map;
+
+/**
+ * What a branch of the search for the best order takes for settled.
+ *
+ * @param enclosures of each kind of enclosure, how many there are
+ * @param drawn      of each lot, how many units it gives
+ * @param used       of a part in a line, how many units its machines take
+ * @param suppliers  whether a supplier delivers, where that is settled
+ */
+record Restrictions(Map<Bay, Range> enclosures, Map<Source, Range> drawn, Map<Use, Range> used, Map<Integer, Boolean> suppliers) {
+
+    static final Restrictions NONE = new Restrictions(Map.of(), Map.of(), Map.of(), Map.of());
+
+    /** Whole numbers from one to another. */
+    record Range(int least, int most) {
+
+        static final Range ANY = new Range(0, Integer.MAX_VALUE / 4);
+
+        Range upTo(int bound) {
+            return new Range(least, Math.min(most, bound));
+        }
+
+        Range from(int bound) {
+            return new Range(Math.max(least, bound), most);
+        }
+
+        boolean isEmpty() {
+            return least > most;
+        }
+    }
+
+    /** A part in a line. */
+    record Use(int line, int part) {
+    }
+
+    Range of(Bay bay) {
+        return enclosures.getOrDefault(bay, Range.ANY);
+    }
+
+    Range of(Source source) {
+        return drawn.getOrDefault(source, Range.ANY).upTo(source.most());
+    }
+
+    Range of(Use use) {
+        return used.getOrDefault(use, Range.ANY);
+    }
+
+    boolean isClosed(Source source) {
+        return source.supplier() >= 0 && !suppliers.getOrDefault(source.supplier(), true);
+    }
+
+    Restrictions with(Bay bay, Range range) {
+        return new Restrictions(and(enclosures, bay, range), drawn, used, suppliers);
+    }
+
+    Restrictions with(Source source, Range range) {
+        return new Restrictions(enclosures, and(drawn, source, range), used, suppliers);
+    }
+
+    Restrictions with(Use use, Range range) {
+        return new Restrictions(enclosures, drawn, and(used, use, range), suppliers);
+    }
+
+    Restrictions with(int supplier, boolean delivers) {
+        return new Restrictions(enclosures, drawn, used, and(suppliers, supplier, delivers));
+    }
+
+    private static <K, V> Map<K, V> and(Map<K, V> map, K key, V value) {
+        Map<K, V> more = new HashMap<>(map);
+        more.put(key, value);
+        return more;
+    }
+}

@@ -1,0 +1,173 @@
+package sledwright.report;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sledwright.explain.Explanation;
+import sledwright.planner.order.OrderOutcome;
+import sledwright.planner.order.OrderStatus;
+
+/**
+ * The answer to an order of several lines. Amounts are in units of the currency.
+ *
+ * @param request    its name
+ * @param currency   ISO 4217
+ * @param machines   that are asked for
+ * @param best       the figure that is brought down: the price, with {@code charge}, less {@code worth}; empty where nothing is delivered
+ * @param charge     what further part numbers of memory module in one machine count, without being part of the price
+ * @param worth      of what machines of best-value lines have beyond what is asked
+ * @param bound      no order of all machines has a lesser figure; empty where not known
+ * @param gapPercent by how much of it the figure could be better at most; empty where not known
+ * @param cost       of what is delivered
+ * @param enclosures what houses the sleds
+ * @param picks      parts by lot over the whole order
+ * @param suppliers  who delivers something
+ * @param scarce     parts of which one more would save something, the one that saves most first
+ * @param shortage   what is lacking; empty where all machines are delivered
+ */
+public record OrderView(String request, String currency, OrderStatus status, int machines, Optional<BigDecimal> best, BigDecimal charge, BigDecimal worth,
+                        Optional<BigDecimal> bound, Optional<BigDecimal> gapPercent, Cost cost, List<Filled> lines, List<Housed> enclosures, List<Line> picks,
+                        List<Delivery> suppliers, List<Scarce> scarce, Optional<Shortage> shortage) {
+
+    public OrderView {
+        lines = List.copyOf(lines);
+        enclosures = List.copyOf(enclosures);
+        picks = List.copyOf(picks);
+        suppliers = List.copyOf(suppliers);
+        scarce = List.copyOf(scarce);
+    }
+
+    /**
+     * What an order costs.
+     *
+     * @param delivery what its suppliers charge for delivering
+     */
+    public record Cost(BigDecimal parts, BigDecimal labour, BigDecimal licence, BigDecimal delivery, BigDecimal total) {
+    }
+
+    /**
+     * A line of the order.
+     *
+     * @param asked  machines
+     * @param price  of its machines, without what houses them and what their delivery costs
+     * @param builds the most used first
+     * @param why    what conflicts where not one machine of it can be built from the stock, nobody else drawing on it; empty where that
+     *               is not so or not known
+     */
+    public record Filled(String name, int asked, int missing, int priority, boolean uniform, BigDecimal price, List<Group> builds,
+                         Optional<Explanation> why) {
+
+        public Filled {
+            builds = List.copyOf(builds);
+        }
+
+        public int delivered() {
+            return asked - missing;
+        }
+    }
+
+    /**
+     * Machines of one build.
+     *
+     * @param number from 1 within its line
+     * @param build  how many there are, what they consist of and cost together, and what each reaches
+     * @param picked where their units come from, machines that take the same together
+     */
+    public record Group(int number, BuildView build, List<Picked> picked) {
+
+        public Group {
+            picked = List.copyOf(picked);
+        }
+    }
+
+    /**
+     * Machines whose units come from the same lots.
+     *
+     * @param first their numbers, from 1 within the line
+     * @param lines the parts of one machine
+     */
+    public record Picked(int first, int last, List<Line> lines) {
+
+        public int machines() {
+            return last - first + 1;
+        }
+    }
+
+    /**
+     * An enclosure with its sleds.
+     *
+     * @param number   from 1
+     * @param supplies how many of its supply feed it
+     * @param sleds    first bay first
+     * @param lines    the enclosure and its supplies
+     */
+    public record Housed(int number, String sku, String name, int bays, String supply, int supplies, List<Sled> sleds, BigDecimal price,
+                         List<Line> lines) {
+
+        public double loadW() {
+            return sleds.stream().mapToDouble(Sled::loadW).sum();
+        }
+    }
+
+    /**
+     * A machine in a bay.
+     *
+     * @param bay     from 1
+     * @param machine its number within the line
+     */
+    public record Sled(int bay, String line, int machine, int build, double loadW) {
+    }
+
+    /**
+     * What one supplier delivers.
+     *
+     * @param parts  what that costs
+     * @param charge for delivering it
+     * @param leadDays days until the last of it arrives
+     */
+    public record Delivery(String supplier, int lots, int units, BigDecimal parts, BigDecimal charge, int leadDays) {
+    }
+
+    /** A part of which one more would save about so much. */
+    public record Scarce(String sku, BigDecimal saves) {
+    }
+
+    /**
+     * What an order lacks.
+     *
+     * @param most  whether it is proved that no order delivers more, machines counted by their priority
+     * @param lacks units beyond the stock that would do
+     * @param later a whole order that waits; empty where none was found
+     */
+    public record Shortage(boolean most, List<Lack> lacks, Optional<Later> later) {
+    }
+
+    /** @param byLine name of a line -> units */
+    public record Lack(String sku, String description, int units, Map<String, Integer> byLine) {
+    }
+
+    /**
+     * @param purchases what of it arrives later than its line allows
+     * @param leadDays  days until the last of them
+     */
+    public record Later(BigDecimal price, int leadDays, List<Line> purchases) {
+    }
+
+    /**
+     * @param why name of a line of which not one machine can be built -> what conflicts
+     */
+    public static OrderView of(OrderOutcome outcome, Map<String, Explanation> why) {
+        return new OrderViews(outcome, why).make();
+    }
+
+    /** Machines that are delivered. */
+    public int delivered() {
+        return lines.stream().mapToInt(Filled::delivered).sum();
+    }
+
+    /** Whether the figure that is brought down is the price. */
+    public boolean isPriceAlone() {
+        return charge.signum() == 0 && worth.signum() == 0;
+    }
+}

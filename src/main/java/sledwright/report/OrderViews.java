@@ -1,0 +1,215 @@
+package sledwright.report;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import sledwright.domain.Build;
+import sledwright.domain.Catalog;
+import sledwright.domain.FilledEnclosure;
+import sledwright.domain.Lot;
+import sledwright.domain.MemoryModule;
+import sledwright.domain.Objective;
+import sledwright.domain.Pick;
+import sledwright.domain.Request;
+import sledwright.explain.Explanation;
+import sledwright.metrics.Figures;
+import sledwright.metrics.OrderPrice;
+import sledwright.metrics.SurplusWorth;
+import sledwright.planner.order.OrderOutcome;
+import sledwright.planner.order.OrderOutcome.Fill;
+import sledwright.planner.order.OrderOutcome.LineFill;
+import sledwright.planner.order.OrderOutcome.Price;
+import sledwright.planner.order.OrderOutcome.Shortages;
+import sledwright.planner.order.OrderStatus;
+import sledwright.report.OrderView.Cost;
+import sledwright.report.OrderView.Delivery;
+import sledwright.report.OrderView.Filled;
+import sledwright.report.OrderView.Group;
+import sledwright.report.OrderView.Housed;
+import sledwright.report.OrderView.Lack;
+import sledwright.report.OrderView.Later;
+import sledwright.report.OrderView.Picked;
+import sledwright.report.OrderView.Scarce;
+import sledwright.report.OrderView.Shortage;
+import sledwright.report.OrderView.Sled;
+
+/** Makes the view of one outcome: numbers its machines, gives each sled its bay, and shares out what lots cost. */
+final class OrderViews {
+
+    private final OrderOutcome outcome;
+    private final Catalog catalog;
+    private final Map<String, Explanation> why;
+    private final Map<Lot, Long> unitPrices = new HashMap<>();
+    private final Map<Lot, Integer> left = new LinkedHashMap<>();
+    private final Map<Build, Deque<Sled>> unhoused = new HashMap<>();
+
+    OrderViews(OrderOutcome outcome, Map<String, Explanation> why) {
+        this.outcome = outcome;
+        this.why = why;
+        catalog = outcome.catalog();
+        outcome.picks().forEach(pick -> {
+            unitPrices.put(pick.lot(), pick.unitPrice());
+            left.merge(pick.lot(), pick.quantity(), Integer::sum);
+        });
+    }
+
+    OrderView make() {
+        List<Filled> lines = outcome.lines().stream().map(this::line).toList();
+        boolean nothing = outcome.delivered() == 0;
+        return new OrderView(outcome.order().name(), catalog.currency().getCurrencyCode(), status(), outcome.order().machines(),
+                nothing ? Optional.empty() : amount(outcome.best()), catalog.amount(charge()), catalog.amount(worth()), amount(outcome.bound()), gapPercent(), cost(outcome.price()), lines,
+                enclosures(), parts(outcome.picks()), suppliers(),
+                outcome.scarce().stream().map(scarce -> new Scarce(scarce.sku(), catalog.amount(scarce.saves()))).toList(),
+                outcome.missing() == 0 ? Optional.empty() : Optional.of(shortage(outcome.shortages())));
+    }
+
+    /** Nothing delivered is impossible only where it is proved that nothing can be. */
+    private OrderStatus status() {
+        return outcome.status() == OrderStatus.IMPOSSIBLE && !outcome.shortages().most() ? OrderStatus.SHORT : outcome.status();
+    }
+
+    private Optional<BigDecimal> amount(double figure) {
+        return Double.isFinite(figure) ? Optional.of(catalog.amount(Math.round(figure))) : Optional.empty();
+    }
+
+    private Optional<BigDecimal> gapPercent() {
+        double gap = outcome.gap();
+        return Double.isFinite(gap) ? Optional.of(BigDecimal.valueOf(Math.max(0, gap) * 100).setScale(3, RoundingMode.UP)) : Optional.empty();
+    }
+
+    /** What further part numbers of memory module count, minor units. */
+    private long charge() {
+        return outcome.lines().stream().flatMap(line -> line.fills().stream()).mapToLong(fill -> fill.machines() * outcome.order().modulePartCharge()
+                * Math.max(0, fill.build().modules().values().stream().map(MemoryModule::sku).distinct().count() - 1)).sum();
+    }
+
+    /** What surplus is worth, minor units. */
+    private long worth() {
+        double worth = 0;
+        for (LineFill line : outcome.lines()) {
+            if (line.line().request().objective() == Objective.BEST_VALUE) {
+                Request one = line.line().request().withMachines(1);
+                for (Fill fill : line.fills()) {
+                    Figures figures = fill.figures();
+                    worth += fill.machines() * SurplusWorth.of(one, figures.cores(), figures.usableGb(), figures.bandwidthGbs(), figures.throughput());
+                }
+            }
+        }
+        return Math.round(worth);
+    }
+
+    private Cost cost(Price price) {
+        return new Cost(catalog.amount(price.parts()), catalog.amount(price.labour()), catalog.amount(price.licence()),
+                catalog.amount(price.delivery()), catalog.amount(price.total()));
+    }
+
+    private List<Line> parts(List<Pick> picks) {
+        return Lines.parts(picks, this::unitPrice, catalog);
+    }
+
+    /** What a unit of the lot costs with all that the whole order takes from it. */
+    private long unitPrice(Pick pick) {
+        return unitPrices.get(pick.lot());
+    }
+
+    private Filled line(LineFill line) {
+        List<Group> groups = new ArrayList<>();
+        BigDecimal price = catalog.amount(0);
+        int machine = 1;
+        for (Fill fill : line.fills()) {
+            Group group = group(line, fill, groups.size() + 1, machine);
+            groups.add(group);
+            machine += fill.machines();
+            price = price.add(group.build().price().orElseThrow());
+        }
+        return new Filled(line.line().name(), line.line().machines(), line.missing(), line.line().priority(), line.line().uniform(), price, groups,
+                Optional.ofNullable(why.get(line.line().name())));
+    }
+
+    private Group group(LineFill line, Fill fill, int number, int first) {
+        Map<List<Pick>, Integer> alike = new LinkedHashMap<>();
+        fill.picks().forEach(picks -> alike.merge(picks, 1, Integer::sum));
+        Map<Lot, Integer> together = new LinkedHashMap<>();
+        List<Picked> picked = new ArrayList<>();
+        int machine = first;
+        for (Map.Entry<List<Pick>, Integer> entry : alike.entrySet()) {
+            int machines = entry.getValue();
+            entry.getKey().forEach(pick -> together.merge(pick.lot(), pick.quantity() * machines, Integer::sum));
+            picked.add(new Picked(machine, machine + machines - 1, parts(entry.getKey())));
+            machine += machines;
+        }
+        together.forEach((lot, units) -> left.merge(lot, -units, Integer::sum));
+        if (catalog.isSled(fill.build().platform())) {
+            double loadW = fill.figures().loadW();
+            Deque<Sled> sleds = unhoused.computeIfAbsent(fill.build(), same -> new ArrayDeque<>());
+            for (int sled = first; sled < machine; sled++) {
+                sleds.add(new Sled(0, line.line().name(), sled, number, loadW));
+            }
+        }
+        List<Pick> picks = together.entrySet().stream().map(entry -> new Pick(entry.getKey(), entry.getValue())).toList();
+        OrderPrice beside = OrderPrice.of(List.of(fill.build()), List.of(), catalog.labour(), line.line().request().licence());
+        long price = picks.stream().mapToLong(pick -> unitPrice(pick) * pick.quantity()).sum() + beside.total() * fill.machines();
+        return new Group(number, BuildView.of(fill.build(), fill.machines(), line.line().request(), catalog, picks, catalog.amount(price),
+                Lines.of(fill.build(), fill.machines(), picks, this::unitPrice, line.line().request().licence(), catalog)), picked);
+    }
+
+    /** Enclosures take what the machines leave of each lot. */
+    private List<Housed> enclosures() {
+        List<Housed> enclosures = new ArrayList<>();
+        for (FilledEnclosure filled : outcome.enclosures()) {
+            List<Pick> picks = new ArrayList<>();
+            filled.partCounts().forEach((sku, units) -> picks.addAll(taken(sku, units)));
+            List<Sled> sleds = new ArrayList<>();
+            for (Build build : filled.sleds()) {
+                Sled sled = unhoused.get(build).removeFirst();
+                sleds.add(new Sled(sleds.size() + 1, sled.line(), sled.machine(), sled.build(), sled.loadW()));
+            }
+            List<Line> lines = parts(picks);
+            enclosures.add(new Housed(enclosures.size() + 1, filled.enclosure().sku(), filled.enclosure().name(), filled.enclosure().bays(),
+                    filled.supply().sku(), filled.supply().count(), List.copyOf(sleds),
+                    lines.stream().map(Line::total).reduce(catalog.amount(0), BigDecimal::add), lines));
+        }
+        return enclosures;
+    }
+
+    private List<Pick> taken(String sku, int units) {
+        List<Pick> picks = new ArrayList<>();
+        int open = units;
+        for (Map.Entry<Lot, Integer> lot : left.entrySet()) {
+            int some = lot.getKey().sku().equals(sku) ? Math.min(open, lot.getValue()) : 0;
+            if (some > 0) {
+                picks.add(new Pick(lot.getKey(), some));
+                lot.setValue(lot.getValue() - some);
+                open -= some;
+            }
+        }
+        return picks;
+    }
+
+    private List<Delivery> suppliers() {
+        Map<String, String> names = outcome.suppliers().stream().collect(Collectors.toMap(Lot::supplierKey, name -> name, (one, same) -> one));
+        SortedMap<String, List<Pick>> bySupplier = new TreeMap<>(outcome.picks().stream().filter(pick -> !pick.lot().onHand())
+                .collect(Collectors.groupingBy(pick -> Lot.supplierKey(pick.lot().supplier()))));
+        return bySupplier.entrySet().stream().map(entry -> new Delivery(names.getOrDefault(entry.getKey(), entry.getKey()), entry.getValue().size(),
+                entry.getValue().stream().mapToInt(Pick::quantity).sum(),
+                catalog.amount(entry.getValue().stream().mapToLong(Pick::total).sum()), catalog.amount(outcome.order().deliveryCharge()),
+                entry.getValue().stream().mapToInt(pick -> pick.lot().leadDays()).max().orElse(0))).toList();
+    }
+
+    private Shortage shortage(Shortages shortages) {
+        return new Shortage(shortages.most(), shortages.parts().stream().map(lack -> new Lack(lack.sku(),
+                catalog.part(lack.sku()).orElseThrow().description(), lack.units(), lack.byLine())).toList(),
+                Optional.ofNullable(shortages.later()).map(later -> new Later(catalog.amount(later.price()), later.leadDays(),
+                        Lines.parts(later.purchases(), Pick::unitPrice, catalog))));
+    }
+}

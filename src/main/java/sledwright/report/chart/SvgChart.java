@@ -1,0 +1,339 @@
+package sledwright.report.chart;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import sledwright.report.chart.Chart.Line;
+import sledwright.report.chart.Chart.Mark;
+import sledwright.report.chart.Chart.Spot;
+
+/**
+ * A chart as SVG. Lines differ by dashes and by the shape of their spots, and what stands out by its shape and words, so that a copy
+ * in black and white loses nothing. Colours are attributes, which a style sheet may override by class: {@link #DARK_STYLE} does.
+ */
+public final class SvgChart {
+
+    /** What the drawing is for. */
+    public enum Use {
+        /** One of the pictures of a file, under its title. */
+        FILE,
+        /** One picture on a page, which has a heading for it. */
+        PICTURE,
+        /** On a page that makes each spot answer to pointer and keys. */
+        LIVE
+    }
+
+    /** Colours on dark ground, for whatever style sheet knows that the ground is dark. */
+    public static final String DARK_STYLE = darkStyle();
+
+    private static final String FONT = "Noto Sans, Segoe UI, Liberation Sans, Arial, sans-serif";
+    private static final int WIDTH = 760;
+    private static final int HEIGHT = 400;
+    private static final int RIGHT = 26;
+    private static final int BOTTOM = 54;
+    private static final int LEGEND_ROW = 21;
+    private static final int LEGEND_MARGIN = 22;
+    private static final double DIGIT = 7.0;
+    private static final double LETTER = 6.6;
+    private static final int CALL_HEIGHT = 16;
+    private static final int CALL_GAP = 12;
+
+    private final Chart chart;
+    private final Use use;
+    private final StringBuilder svg = new StringBuilder();
+    private final Scale across;
+    private final Scale up;
+    private final double left;
+    private final double top;
+    private final double right;
+    private final double bottom;
+    private final double height;
+
+    private SvgChart(Chart chart, Use use) {
+        this.chart = chart;
+        this.use = use;
+        List<Spot> spots = chart.lines().stream().flatMap(line -> line.spots().stream()).toList();
+        across = Scale.of(min(spots.stream().map(Spot::across)), max(spots.stream().map(Spot::across)), 6);
+        up = Scale.of(min(spots.stream().map(Spot::up)), max(spots.stream().map(Spot::up)), 5);
+        int digits = up.values().stream().mapToInt(tick -> up.label(tick, chart.locale()).length()).max().orElse(1);
+        left = 18 + digits * DIGIT;
+        top = use == Use.FILE ? 66 : 36;
+        height = Math.max(HEIGHT + (use == Use.FILE ? 30 : 0), top + chart.lines().size() * LEGEND_ROW + BOTTOM);
+        right = WIDTH - RIGHT - legendWidth();
+        bottom = height - BOTTOM;
+    }
+
+    private static double min(Stream<Double> figures) {
+        return figures.min(Comparator.naturalOrder()).orElse(0.0);
+    }
+
+    private static double max(Stream<Double> figures) {
+        return figures.max(Comparator.naturalOrder()).orElse(0.0);
+    }
+
+    /** The drawing for a page: one {@code svg} element. */
+    public static String of(Chart chart, Use use) {
+        return new SvgChart(chart, use).draw(0);
+    }
+
+    /** A file with one chart below the other, which on dark screens has its own colours. */
+    public static String file(String title, List<Chart> charts) {
+        List<SvgChart> drawings = charts.stream().map(chart -> new SvgChart(chart, Use.FILE)).toList();
+        double height = drawings.stream().mapToDouble(drawing -> drawing.height).sum();
+        StringBuilder file = new StringBuilder("""
+                <?xml version="1.0" encoding="UTF-8"?>
+                <svg xmlns="http://www.w3.org/2000/svg" class="chart" width="%d" height="%s" viewBox="0 0 %d %s" role="img" aria-label="%s">
+                <title>%s</title>
+                <style>@media screen and (prefers-color-scheme: dark) {
+                %s}</style>
+                <rect class="ground" width="%d" height="%s" fill="#ffffff"/>
+                """.formatted(WIDTH, n(height), WIDTH, n(height), escaped(title), escaped(title), DARK_STYLE, WIDTH, n(height)));
+        double from = 0;
+        for (SvgChart drawing : drawings) {
+            file.append(drawing.draw(from));
+            from += drawing.height;
+        }
+        return file.append("</svg>\n").toString();
+    }
+
+    private boolean several() {
+        return chart.lines().size() > 1;
+    }
+
+    private double legendWidth() {
+        return several() ? LEGEND_MARGIN + 44 + LETTER * 1.12 * chart.lines().stream().mapToInt(line -> line.name().length()).max().orElse(0) : 0;
+    }
+
+    /** @param from where the drawing begins in its file */
+    private String draw(double from) {
+        String label = escaped(chart.title() + ". " + chart.description());
+        add("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %s\" role=\"%s\" aria-label=\"%s\" class=\"chart\" font-family=\"%s\" font-size=\"12\"%s>",
+                WIDTH, n(height), use == Use.LIVE ? "group" : "img", label, FONT,
+                use == Use.FILE ? " y=\"%s\" width=\"%d\" height=\"%s\"".formatted(n(from), WIDTH, n(height)) : "");
+        if (use == Use.FILE) {
+            add("<desc>%s</desc>", escaped(chart.description()));
+            text(8, 26, "start", "ink", "#1b1f23", 15, true, chart.title());
+        }
+        axes();
+        for (int i = 0; i < chart.lines().size(); i++) {
+            stairs(i);
+        }
+        for (int i = 0; i < chart.lines().size(); i++) {
+            spots(i);
+        }
+        calls();
+        if (several()) {
+            legend();
+        }
+        svg.append("</svg>\n");
+        return svg.toString();
+    }
+
+    private void axes() {
+        add("<g aria-hidden=\"true\">");
+        for (BigDecimal tick : up.values()) {
+            double y = y(tick.doubleValue());
+            add("<line class=\"grid\" x1=\"%s\" x2=\"%s\" y1=\"%s\" y2=\"%s\" stroke=\"#dfe4e8\"/>", n(left), n(right), n(y), n(y));
+            text(left - 8, y + 4, "end", "soft", "#55606b", 12, false, up.label(tick, chart.locale()));
+        }
+        for (BigDecimal tick : across.values()) {
+            double x = x(tick.doubleValue());
+            add("<line class=\"axis\" x1=\"%s\" x2=\"%s\" y1=\"%s\" y2=\"%s\" stroke=\"#55606b\"/>", n(x), n(x), n(bottom), n(bottom + 5));
+            text(x, bottom + 20, "middle", "soft", "#55606b", 12, false, across.label(tick, chart.locale()));
+        }
+        add("<line class=\"axis\" x1=\"%s\" x2=\"%s\" y1=\"%s\" y2=\"%s\" stroke=\"#55606b\"/>", n(left), n(right), n(bottom), n(bottom));
+        text(8, top - 16, "start", "ink", "#1b1f23", 12, true, chart.up());
+        text(right, bottom + 42, "end", "ink", "#1b1f23", 12, true, chart.across());
+        add("</g>");
+    }
+
+    private void stairs(int line) {
+        List<Spot> spots = chart.lines().get(line).spots();
+        if (spots.isEmpty()) {
+            return;
+        }
+        StringBuilder path = new StringBuilder("M%s %s".formatted(n(x(spots.get(0).across())), n(y(spots.get(0).up()))));
+        for (Spot spot : spots.subList(1, spots.size())) {
+            path.append("H%s V%s".formatted(n(x(spot.across())), n(y(spot.up()))));
+        }
+        Look look = Look.of(line);
+        if (!several()) {
+            // More money than the last point's buys no more.
+            path.append("H").append(n(right));
+        }
+        add("<path class=\"line %s\" d=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"%s\"%s/>", look.className(), path, look.light(),
+                several() ? "1.6" : "2", look.dashes().isEmpty() ? "" : " stroke-dasharray=\"" + look.dashes() + "\"");
+    }
+
+    private void spots(int line) {
+        Look look = Look.of(line);
+        Line drawn = chart.lines().get(line);
+        for (Spot spot : drawn.spots()) {
+            String shape = spot.mark() == Mark.NONE ? look.shape(x(spot.across()), y(spot.up()), several() ? 3.6 : 3.2)
+                    : mark(spot.mark(), x(spot.across()), y(spot.up()));
+            String fill = spot.ahead() ? look.light() : "#ffffff";
+            String words = (several() ? drawn.name() + ": " : "") + spot.words();
+            add("<g class=\"spot %s%s\"%s%s fill=\"%s\" stroke=\"%s\" stroke-width=\"1.4\">", look.className(), spot.ahead() ? "" : " hollow",
+                    spot.link().map(id -> " data-link=\"" + escaped(id) + "\"").orElse(""),
+                    use == Use.LIVE ? " role=\"img\" aria-label=\"" + escaped(words) + "\"" : "", fill, look.light());
+            add("<title>%s</title>", escaped(words));
+            if (use == Use.LIVE) {
+                add("<circle class=\"hit\" cx=\"%s\" cy=\"%s\" r=\"9\" fill=\"none\" stroke=\"none\" pointer-events=\"all\"/>", n(x(spot.across())), n(y(spot.up())));
+            }
+            add("%s</g>", shape);
+        }
+    }
+
+    private static String mark(Mark mark, double x, double y) {
+        double size = 8;
+        return switch (mark) {
+            case DIAMOND -> polygon(x, y - size, x + size, y, x, y + size, x - size, y);
+            case TRIANGLE -> polygon(x, y - size, x + size, y + size * 0.75, x - size, y + size * 0.75);
+            case STAR -> {
+                double[] points = new double[20];
+                for (int i = 0; i < 10; i++) {
+                    double radius = i % 2 == 0 ? size * 1.2 : size * 0.5;
+                    points[2 * i] = x + radius * Math.sin(Math.PI * i / 5);
+                    points[2 * i + 1] = y - radius * Math.cos(Math.PI * i / 5);
+                }
+                yield polygon(points);
+            }
+            case NONE -> "";
+        };
+    }
+
+    static String polygon(double... coordinates) {
+        StringBuilder points = new StringBuilder();
+        for (int i = 0; i < coordinates.length; i += 2) {
+            points.append(i == 0 ? "" : " ").append(n(coordinates[i])).append(',').append(n(coordinates[i + 1]));
+        }
+        return "<polygon points=\"" + points + "\"/>";
+    }
+
+    /** Where words stand: from left to right, and how high. */
+    private record Place(double from, double to, double at) {
+
+        boolean touches(Place other) {
+            return from < other.to && to > other.from && Math.abs(at - other.at) < CALL_HEIGHT;
+        }
+    }
+
+    /** The words beside spots, on the side that the staircase leaves free, none on top of another. */
+    private void calls() {
+        List<Spot> called = chart.lines().stream().flatMap(line -> line.spots().stream()).filter(spot -> spot.call().isPresent())
+                .sorted(Comparator.comparingDouble(Spot::across)).toList();
+        List<Place> taken = new ArrayList<>();
+        for (Spot spot : called) {
+            String words = spot.call().orElseThrow();
+            double wide = words.length() * LETTER;
+            double beside = x(spot.across()) + CALL_GAP;
+            boolean before = beside + wide > right;
+            double from = before ? x(spot.across()) - CALL_GAP - wide : beside;
+            Place place = free(new Place(from, from + wide, height(spot, 1)), spot, taken);
+            taken.add(place);
+            if (place.from > from) {
+                add("<path aria-hidden=\"true\" class=\"axis\" d=\"M%s %sL%s %s\" stroke=\"#55606b\" fill=\"none\"/>", n(x(spot.across()) + 6),
+                        n(y(spot.up()) + (chart.falling() ? -4 : 4)), n(place.from - 3), n(place.at - 4));
+            }
+            // A rim of the ground's colour keeps words readable where they cross a line.
+            add("<text aria-hidden=\"true\" class=\"call ink\" x=\"%s\" y=\"%s\" text-anchor=\"%s\" fill=\"#1b1f23\" stroke=\"#ffffff\" stroke-width=\"3.5\" stroke-linejoin=\"round\" paint-order=\"stroke\">%s</text>",
+                    n(before ? place.to : place.from), n(place.at), before ? "end" : "start", escaped(words));
+        }
+    }
+
+    /** So many rows away from a spot, on the side that the staircase leaves free, and within the axes. */
+    private double height(Spot spot, int rows) {
+        double at = chart.falling() ? y(spot.up()) - 10 - CALL_HEIGHT * (rows - 1) : y(spot.up()) + 4 + CALL_HEIGHT * rows;
+        return Math.max(top + 4, Math.min(bottom - 6, at));
+    }
+
+    /** The first that is free of a row or two further away, and of the same row behind what stands there. */
+    private Place free(Place wanted, Spot spot, List<Place> taken) {
+        for (int rows = 1; rows <= 3; rows++) {
+            Place place = new Place(wanted.from, wanted.to, height(spot, rows));
+            if (taken.stream().noneMatch(place::touches)) {
+                return place;
+            }
+        }
+        double behind = taken.stream().filter(wanted::touches).mapToDouble(Place::to).max().orElse(wanted.from) + CALL_GAP;
+        return behind + wanted.to - wanted.from > right ? wanted : new Place(behind, behind + wanted.to - wanted.from, wanted.at);
+    }
+
+    private void legend() {
+        double x = right + LEGEND_MARGIN;
+        add("<g aria-hidden=\"true\">");
+        for (int i = 0; i < chart.lines().size(); i++) {
+            Look look = Look.of(i);
+            double y = top + 6 + i * LEGEND_ROW;
+            add("<line class=\"line %s\" x1=\"%s\" x2=\"%s\" y1=\"%s\" y2=\"%s\" stroke=\"%s\" stroke-width=\"1.6\"%s/>", look.className(), n(x), n(x + 34),
+                    n(y), n(y), look.light(), look.dashes().isEmpty() ? "" : " stroke-dasharray=\"" + look.dashes() + "\"");
+            add("<g class=\"spot %s\" fill=\"%s\" stroke=\"%s\">%s</g>", look.className(), look.light(), look.light(), look.shape(x + 17, y, 3.6));
+            text(x + 42, y + 4, "start", "ink", "#1b1f23", 12, false, chart.lines().get(i).name());
+        }
+        add("</g>");
+    }
+
+    private double x(double figure) {
+        return left + across.share(figure) * (right - left);
+    }
+
+    private double y(double figure) {
+        return bottom - up.share(figure) * (bottom - top);
+    }
+
+    private void text(double x, double y, String anchor, String className, String colour, int size, boolean bold, String words) {
+        add("<text class=\"%s\" x=\"%s\" y=\"%s\" text-anchor=\"%s\" fill=\"%s\" font-size=\"%d\"%s>%s</text>", className, n(x), n(y), anchor, colour, size,
+                bold ? " font-weight=\"700\"" : "", escaped(words));
+    }
+
+    private void add(String format, Object... values) {
+        svg.append(format.formatted(values)).append('\n');
+    }
+
+    /** To a tenth of a unit of the drawing. */
+    static String n(double figure) {
+        String written = String.format(Locale.ROOT, "%.1f", figure);
+        return written.endsWith(".0") ? written.substring(0, written.length() - 2) : written;
+    }
+
+    static String escaped(String text) {
+        StringBuilder safe = new StringBuilder();
+        text.codePoints().forEach(character -> {
+            switch (character) {
+                case '&' -> safe.append("&amp;");
+                case '<' -> safe.append("&lt;");
+                case '>' -> safe.append("&gt;");
+                case '"' -> safe.append("&quot;");
+                default -> safe.appendCodePoint(isDrawn(character) ? character : '\uFFFD');
+            }
+        });
+        return safe.toString();
+    }
+
+    /** What XML can hold and what turns nothing round. */
+    private static boolean isDrawn(int character) {
+        return !Character.isISOControl(character) && Character.getType(character) != Character.SURROGATE && Character.getType(character) != Character.FORMAT
+                && (character & 0xFFFE) != 0xFFFE;
+    }
+
+    private static String darkStyle() {
+        StringBuilder style = new StringBuilder("""
+                .chart .ground { fill: #171b1e; }
+                .chart .ink { fill: #e6eaec; }
+                .chart .soft { fill: #a7b1b8; }
+                .chart .grid { stroke: #333c42; }
+                .chart .axis { stroke: #a7b1b8; }
+                .chart .call { stroke: #171b1e; }
+                """);
+        for (int i = 0; i < Look.COUNT; i++) {
+            Look look = Look.of(i);
+            style.append(".chart .line.%s { stroke: %s; }\n.chart .spot.%s { stroke: %s; fill: %s; }\n".formatted(look.className(), look.dark(),
+                    look.className(), look.dark(), look.dark()));
+        }
+        return style.append(".chart .spot.hollow { fill: #171b1e; }\n").toString();
+    }
+}

@@ -1,0 +1,185 @@
+package sledwright.report.intake;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import sledwright.explain.change.CatalogDifference.Move;
+import sledwright.explain.change.CatalogDifference.OfferMove;
+import sledwright.explain.change.CatalogDifference.PartMove;
+import sledwright.explain.change.CatalogDifference.Terms;
+import sledwright.report.Csv;
+import sledwright.report.Ink;
+import sledwright.report.Json;
+import sledwright.report.Page;
+import sledwright.report.Screen;
+import sledwright.report.Table;
+import sledwright.report.Table.Fit;
+import sledwright.report.intake.DifferenceView.Answer;
+import sledwright.report.intake.DifferenceView.RequestMove;
+
+/** How two catalogues differ, in text, JSON and CSV. */
+public final class DifferenceReport {
+
+    private final DifferenceView view;
+
+    private DifferenceReport(DifferenceView view) {
+        this.view = view;
+    }
+
+    public static String text(DifferenceView view, Screen screen) {
+        return new DifferenceReport(view).text(new Page(screen));
+    }
+
+    private String text(Page page) {
+        page.text(Ink.HEAD, "%s, prices of %s, against %s, prices of %s".formatted(view.after(), view.pricedAfter(), view.before(), view.pricedBefore()));
+        if (view.difference().parts().isEmpty() && view.difference().offers().isEmpty()) {
+            page.text("the same parts, prices and stock");
+        }
+        if (!view.difference().parts().isEmpty()) {
+            Table parts = new Table().column("part", Fit.LEFT).column("", Fit.LEFT).column("description", Fit.FLEXIBLE);
+            view.difference().parts().forEach(part -> parts.row(part.sku(), part.move().label(), part.description()));
+            page.heading("Parts").table(parts);
+        }
+        if (!view.difference().offers().isEmpty()) {
+            Table offers = new Table().column("part", Fit.LEFT).column("lot", Fit.LEFT).column("from", Fit.RIGHT).column("", Fit.LEFT)
+                    .column("price", Fit.RIGHT).column("change", Fit.RIGHT).column("in stock", Fit.RIGHT).column("days", Fit.RIGHT);
+            view.difference().offers().forEach(offer -> offers.row(offer.sku(), offer.lot(), String.valueOf(offer.minQuantity()), offer.move().label(),
+                    moved(offer, terms -> amount(terms).toPlainString()), offer.pricePercent().map(DifferenceReport::percent).orElse(""),
+                    moved(offer, terms -> String.valueOf(terms.available())), moved(offer, terms -> String.valueOf(terms.leadDays()))));
+            page.heading("Offers, amounts in " + view.currency()).table(offers);
+        }
+        if (!view.requests().isEmpty()) {
+            page.heading("Requests");
+            view.requests().forEach(request -> request(page, request));
+        }
+        return page.toString();
+    }
+
+    private static String percent(double percent) {
+        BigDecimal rounded = BigDecimal.valueOf(percent).setScale(1, RoundingMode.HALF_UP);
+        return (rounded.signum() > 0 ? "+" : "") + rounded.toPlainString() + " %";
+    }
+
+    private static String moved(OfferMove offer, Function<Terms, String> figure) {
+        String before = offer.before().map(figure).orElse("");
+        String after = offer.after().map(figure).orElse("");
+        return offer.move() != Move.CHANGED ? before + after : before.equals(after) ? after : before + " -> " + after;
+    }
+
+    private BigDecimal amount(Terms terms) {
+        return view.amount().apply(terms.unitPrice());
+    }
+
+    private void request(Page page, RequestMove request) {
+        String price = request.changesPrice() ? "%s -> %s".formatted(price(request.before()), price(request.after())) : price(request.after()) + ", as before";
+        page.item("- ", "%s: %s%s".formatted(request.name(), price, request.changesBuild() ? "; another build" : "; the same build"));
+        if (request.changesBuild()) {
+            page.item("    before: ", build(request.before()));
+            page.item("    now:    ", build(request.after()));
+        }
+    }
+
+    private static String build(Answer answer) {
+        String words = answer.build().isEmpty() ? answer.status() : answer.build();
+        return answer.reasons().isEmpty() ? words : String.join("; ", answer.reasons());
+    }
+
+    private String price(Answer answer) {
+        return answer.price().map(price -> price.toPlainString() + " " + view.currency()).orElse(answer.status());
+    }
+
+    public static String json(DifferenceView view) {
+        return Json.document(out -> new DifferenceReport(view).json(out));
+    }
+
+    private void json(JsonGenerator out) throws IOException {
+        out.writeStringField("before", view.before());
+        out.writeStringField("after", view.after());
+        out.writeStringField("priced_before", view.pricedBefore().toString());
+        out.writeStringField("priced_after", view.pricedAfter().toString());
+        out.writeStringField("currency", view.currency());
+        out.writeArrayFieldStart("parts");
+        for (PartMove part : view.difference().parts()) {
+            out.writeStartObject();
+            out.writeStringField("change", part.move().label());
+            out.writeStringField("sku", part.sku());
+            out.writeStringField("description", part.description());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        out.writeArrayFieldStart("offers");
+        for (OfferMove offer : view.difference().offers()) {
+            out.writeStartObject();
+            out.writeStringField("change", offer.move().label());
+            out.writeStringField("sku", offer.sku());
+            out.writeStringField("lot", offer.lot());
+            out.writeNumberField("min_quantity", offer.minQuantity());
+            terms("before", offer.before(), out);
+            terms("after", offer.after(), out);
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        out.writeArrayFieldStart("requests");
+        for (RequestMove request : view.requests()) {
+            out.writeStartObject();
+            out.writeStringField("file", request.file());
+            out.writeStringField("request", request.name());
+            out.writeBooleanField("build_changed", request.changesBuild());
+            out.writeBooleanField("price_changed", request.changesPrice());
+            answer("before", request.before(), out);
+            answer("after", request.after(), out);
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+    }
+
+    private void terms(String name, Optional<Terms> terms, JsonGenerator out) throws IOException {
+        if (terms.isEmpty()) {
+            out.writeNullField(name);
+            return;
+        }
+        out.writeObjectFieldStart(name);
+        out.writeStringField("supplier", terms.get().supplier());
+        out.writeStringField("condition", terms.get().condition());
+        out.writeNumberField("unit_price", amount(terms.get()));
+        out.writeNumberField("available", terms.get().available());
+        out.writeNumberField("lead_days", terms.get().leadDays());
+        out.writeEndObject();
+    }
+
+    private static void answer(String name, Answer answer, JsonGenerator out) throws IOException {
+        out.writeObjectFieldStart(name);
+        out.writeStringField("status", answer.status());
+        if (answer.price().isPresent()) {
+            out.writeNumberField("price", answer.price().get());
+        } else {
+            out.writeNullField("price");
+        }
+        out.writeStringField("build", answer.build());
+        out.writeArrayFieldStart("reasons");
+        for (String reason : answer.reasons()) {
+            out.writeString(reason);
+        }
+        out.writeEndArray();
+        out.writeEndObject();
+    }
+
+    /** One row for each part, offer and request that differs, and for each request that does not. */
+    public static String csv(DifferenceView view) {
+        DifferenceReport report = new DifferenceReport(view);
+        List<List<Object>> rows = new ArrayList<>();
+        view.difference().parts().forEach(part -> rows.add(List.of("part", part.move().label(), part.sku(), "", "", "", "", "", "")));
+        view.difference().offers().forEach(offer -> rows.add(List.of("offer", offer.move().label(), offer.sku(), offer.lot(), offer.minQuantity(),
+                offer.before().<Object>map(report::amount).orElse(""), offer.after().<Object>map(report::amount).orElse(""),
+                offer.before().<Object>map(Terms::available).orElse(""), offer.after().<Object>map(Terms::available).orElse(""))));
+        view.requests().forEach(request -> rows.add(List.of("request", request.changesBuild() ? "another build"
+                : request.changesPrice() ? "another price" : "unchanged", request.name(), "", "", request.before().price().<Object>map(price -> price).orElse(""),
+                request.after().price().<Object>map(price -> price).orElse(""), "", "")));
+        return Csv.write(List.of("kind", "change", "name", "lot", "min_quantity", "price_before", "price_after", "available_before", "available_after"), rows);
+    }
+}

@@ -1,0 +1,126 @@
+package sledwright.report.intake;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import sledwright.catalog.intake.Change;
+import sledwright.catalog.intake.Change.Edit;
+import sledwright.input.Fault;
+import sledwright.report.Csv;
+import sledwright.report.Ink;
+import sledwright.report.Json;
+import sledwright.report.Page;
+import sledwright.report.Screen;
+
+/** An import in text, JSON and CSV. */
+public final class ImportReport {
+
+    private ImportReport() {
+    }
+
+    public static String text(ImportView view, Screen screen) {
+        Page page = new Page(screen);
+        page.text(Ink.HEAD, "%s into %s".formatted(view.list(), view.file()));
+        page.text("rows: %d added, %d changed, %d unchanged, %d not taken".formatted(view.added(), view.changed(), view.unchanged(), view.refusedRows()));
+        changes(page, "Added", view, true);
+        changes(page, "Changed", view, false);
+        if (!view.refused().isEmpty()) {
+            page.heading("Not taken");
+            view.refused().forEach(fault -> page.item("- ", fault.toString()));
+        }
+        page.gap();
+        if (view.written()) {
+            page.text(Ink.GOOD, "written" + view.kept().map(kept -> "; the file as it was is kept as " + kept).orElse(""));
+        } else if (view.changes().isEmpty()) {
+            page.text("nothing to write");
+        } else {
+            page.text(Ink.FAIR, view.refused().isEmpty() ? "nothing was written yet; --apply writes it"
+                    : "nothing was written; put the rows right, or take the others with --apply --skip-faulty");
+        }
+        return page.toString();
+    }
+
+    private static void changes(Page page, String heading, ImportView view, boolean added) {
+        List<Change> changes = view.changes().stream().filter(change -> change.added() == added).toList();
+        if (changes.isEmpty()) {
+            return;
+        }
+        page.heading(heading);
+        for (Change change : changes) {
+            page.item("- ", String.join(", ", change.key()) + ": " + change.edits().stream().filter(edit -> !view.table().key().contains(edit.column()))
+                    .map(edit -> words(edit, added)).collect(Collectors.joining("; ")));
+        }
+    }
+
+    private static String words(Edit edit, boolean added) {
+        return added ? edit.column() + " " + edit.after()
+                : "%s %s -> %s".formatted(edit.column(), edit.before().isEmpty() ? "(empty)" : edit.before(), edit.after());
+    }
+
+    public static String json(ImportView view) {
+        return Json.document(out -> {
+            out.writeStringField("list", view.list());
+            out.writeStringField("file", view.file());
+            out.writeStringField("table", view.table().label());
+            out.writeBooleanField("written", view.written());
+            if (view.kept().isPresent()) {
+                out.writeStringField("kept", view.kept().get());
+            } else {
+                out.writeNullField("kept");
+            }
+            out.writeNumberField("added", view.added());
+            out.writeNumberField("changed", view.changed());
+            out.writeNumberField("unchanged", view.unchanged());
+            out.writeArrayFieldStart("changes");
+            for (Change change : view.changes()) {
+                change(change, view, out);
+            }
+            out.writeEndArray();
+            out.writeArrayFieldStart("not_taken");
+            for (Fault fault : view.refused()) {
+                out.writeStartObject();
+                out.writeStringField("file", fault.file());
+                out.writeNumberField("line", fault.line());
+                out.writeStringField("message", fault.message());
+                out.writeEndObject();
+            }
+            out.writeEndArray();
+        });
+    }
+
+    private static void change(Change change, ImportView view, JsonGenerator out) throws IOException {
+        out.writeStartObject();
+        out.writeStringField("change", change.added() ? "added" : "changed");
+        out.writeNumberField("line", change.place().line());
+        out.writeObjectFieldStart("key");
+        for (int i = 0; i < change.key().size(); i++) {
+            out.writeStringField(view.table().key().get(i), change.key().get(i));
+        }
+        out.writeEndObject();
+        out.writeArrayFieldStart("edits");
+        for (Edit edit : change.edits()) {
+            out.writeStartObject();
+            out.writeStringField("column", edit.column());
+            out.writeStringField("before", edit.before());
+            out.writeStringField("after", edit.after());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        out.writeEndObject();
+    }
+
+    /** One row for each cell that changes, then one for each reason why a row was not taken. */
+    public static String csv(ImportView view) {
+        List<List<Object>> rows = new ArrayList<>();
+        for (Change change : view.changes()) {
+            for (Edit edit : change.edits()) {
+                rows.add(List.of(change.added() ? "added" : "changed", change.place().line(), String.join(", ", change.key()), edit.column(), edit.before(),
+                        edit.after(), ""));
+            }
+        }
+        view.refused().forEach(fault -> rows.add(List.of("not taken", fault.line(), "", "", "", "", fault.message())));
+        return Csv.write(List.of("change", "line", "key", "column", "before", "after", "message"), rows);
+    }
+}

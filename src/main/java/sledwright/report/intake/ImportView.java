@@ -1,0 +1,39 @@
+package sledwright.report.intake;
+
+import java.util.List;
+import java.util.Optional;
+import sledwright.catalog.CatalogTable;
+import sledwright.catalog.intake.CatalogImport;
+import sledwright.catalog.intake.Change;
+import sledwright.input.Fault;
+
+/**
+ * What an import changes.
+ *
+ * @param list    the supplier's list, as the user named it
+ * @param file    the table's file
+ * @param refused rows of the list that cannot be taken, and why
+ * @param written whether the file was written
+ * @param kept    where the file as it was is kept; empty where it was not written or is new
+ */
+public record ImportView(String list, String file, CatalogTable table, List<Change> changes, int unchanged, List<Fault> refused, boolean written,
+                         Optional<String> kept) {
+
+    public static ImportView of(String list, CatalogImport made, boolean written, Optional<String> kept) {
+        return new ImportView(list, made.folder().resolve(made.table().file()).toString(), made.table(), made.changes(), made.unchanged(),
+                made.refused(), written, kept);
+    }
+
+    long added() {
+        return changes.stream().filter(Change::added).count();
+    }
+
+    long changed() {
+        return changes.size() - added();
+    }
+
+    /** How many rows of the list were refused; one can have several faults. */
+    long refusedRows() {
+        return refused.stream().map(Fault::line).distinct().count();
+    }
+}

@@ -1,0 +1,84 @@
+package sledwright.report.offer;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sledwright.explain.Sentences;
+import sledwright.explain.WhyNot;
+import sledwright.generator.Status;
+import sledwright.report.QuoteView;
+import sledwright.report.offer.Offer.Option;
+import sledwright.report.page.Wording;
+
+/**
+ * What the shop alone reads in a quote; every text is finished.
+ *
+ * @param status  how sure the answer is
+ * @param lots    where the parts of each option come from and what they leave
+ * @param reasons why the first option is as it is
+ * @param whyNot  answers about parts that were asked about
+ * @param notes   what is missing
+ */
+public record InternalPart(String status, List<LotList> lots, List<String> reasons, List<Answer> whyNot, List<String> notes) {
+
+    /** The lots of one option. */
+    public record LotList(String title, List<LotRow> rows, String price, String cost, String margin, String note) {
+    }
+
+    /** Units of one lot. */
+    public record LotRow(String sku, String lot, String supplier, String condition, String days, String units, String costEach, String priceEach,
+                         String cost, String price, String margin) {
+    }
+
+    /** Why a part is not in the first option. */
+    public record Answer(String sku, List<String> sentences) {
+    }
+
+    static InternalPart of(Offer offer, Wording words) {
+        QuoteView answer = offer.answer();
+        List<String> reasons = answer.alternatives().isEmpty() ? List.of() : answer.alternatives().get(0).reasons();
+        return new InternalPart(status(answer, words), offer.options().stream().map(option -> lots(option, words)).toList(),
+                reasons.stream().map(reason -> words.sentence(reason, word -> offer.shop().part(word).isPresent())).toList(),
+                answer.explanation().whyNot().stream().map(asked -> answer(asked, offer, words)).toList(), answer.explanation().notes());
+    }
+
+    private static Answer answer(WhyNot asked, Offer offer, Wording words) {
+        return new Answer(asked.sku(), asked.sentences().stream()
+                .map(sentence -> words.sentence(sentence, word -> offer.shop().part(word).isPresent())).toList());
+    }
+
+    private static String status(QuoteView answer, Wording words) {
+        String list = answer.status() == Status.PROVED && !answer.complete() ? " The time limit ended the search for further options." : "";
+        return switch (answer.status()) {
+            case PROVED -> "Proved: nothing better exists in this catalogue." + list;
+            case BEST_FOUND -> "Best found in time." + answer.bound().map(bound -> " No valid build is %s %s%s.".formatted(
+                    answer.isMoney() ? "below" : "above", answer.isMoney() ? words.money(bound) : words.figure(bound),
+                    answer.gapPercent().map(gap -> " (gap " + words.figure(gap) + "\u00a0%)").orElse(""))).orElse("");
+            case IMPOSSIBLE -> "Impossible: no valid build exists in this catalogue.";
+        };
+    }
+
+    private static LotList lots(Option option, Wording words) {
+        Costs costs = option.costs();
+        List<LotRow> rows = new ArrayList<>();
+        for (Costs.Row row : costs.rows()) {
+            rows.add(new LotRow(row.line().sku(), row.source().lot(), row.source().supplier(), row.source().condition(),
+                    words.figure(row.source().leadDays()), words.figure(row.line().quantity()), money(row.unitCost(), words),
+                    words.money(row.line().unitPrice()), money(row.cost(), words), words.money(row.line().total()), margin(row.margin(), row.line().total(), words)));
+        }
+        String note = costs.unknown() == 0 ? "" : "The cost of %s is not known; the sum leaves %s out.".formatted(
+                Sentences.count((int) costs.unknown(), "lot"), costs.unknown() == 1 ? "it" : "them");
+        return new LotList(SideBySide.head(option), List.copyOf(rows), words.money(costs.price()), words.money(costs.cost()),
+                margin(costs.margin(), costs.price(), words), note);
+    }
+
+    private static String money(Optional<BigDecimal> amount, Wording words) {
+        return amount.map(words::money).orElse("not known");
+    }
+
+    private static String margin(Optional<BigDecimal> margin, BigDecimal price, Wording words) {
+        return margin.map(left -> words.money(left) + Costs.percent(left, price).map(share -> ", " + words.figure(share) + "\u00a0%").orElse(""))
+                .orElse("not known");
+    }
+}

@@ -1,0 +1,69 @@
+package sledwright.report.offer;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sledwright.domain.Catalog;
+import sledwright.domain.Request;
+import sledwright.domain.Stationery;
+import sledwright.explain.Difference;
+import sledwright.planner.Judged;
+import sledwright.planner.Outcome;
+import sledwright.report.Lines;
+import sledwright.report.QuoteView;
+import sledwright.rules.Order;
+
+/**
+ * An answer to a request with everything that a document says beside it.
+ *
+ * @param customer lines that say for whom; may be empty
+ * @param options  the ranked builds, the best first
+ */
+public record Offer(QuoteView answer, Request request, Catalog shop, List<String> customer, List<Option> options) {
+
+    /**
+     * One build.
+     *
+     * @param difference what it buys against the first; empty for the first itself
+     */
+    record Option(QuoteView.Alternative alternative, List<OfferLine> lines, BigDecimal net, Optional<Difference> difference, Costs costs) {
+    }
+
+    /**
+     * @param outcome  the ranked builds of that answer
+     * @param customer lines that say for whom; may be empty
+     */
+    public static Offer of(Outcome outcome, QuoteView answer, Catalog shop, List<String> customer) {
+        List<Option> options = new ArrayList<>();
+        Order best = outcome.ranked().isEmpty() ? null : outcome.ranked().get(0).order();
+        for (QuoteView.Alternative alternative : answer.alternatives()) {
+            Judged judged = outcome.ranked().get(options.size());
+            Order order = judged.order();
+            options.add(new Option(alternative, OfferLine.of(alternative.build().lines(), line -> Lines.place(line, shop)), shop.amount(order.price().total()),
+                    order == best ? Optional.empty() : Optional.of(Difference.of(order, best)), Costs.of(order, alternative.build().lines())));
+        }
+        return new Offer(answer, outcome.request(), shop, List.copyOf(customer), List.copyOf(options));
+    }
+
+    Stationery stationery() {
+        return shop.stationery();
+    }
+
+    /** The tax on an amount, rounded to a coin; empty where the shop names no tax. */
+    Optional<BigDecimal> tax(BigDecimal net) {
+        return stationery().taxPercent().map(percent -> net.multiply(percent).movePointLeft(2).setScale(net.scale(), RoundingMode.HALF_UP));
+    }
+
+    /** What is to be paid for an amount: with tax where the shop names one. */
+    BigDecimal gross(BigDecimal net) {
+        return net.add(tax(net).orElse(BigDecimal.ZERO));
+    }
+
+    /** The last day on which it holds; empty where the shop names none. */
+    Optional<LocalDate> validUntil() {
+        return stationery().validDays().isPresent() ? Optional.of(shop.pricedOn().plusDays(stationery().validDays().getAsInt())) : Optional.empty();
+    }
+}

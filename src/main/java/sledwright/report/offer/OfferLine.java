@@ -1,0 +1,71 @@
+package sledwright.report.offer;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToIntFunction;
+import sledwright.domain.Lot;
+import sledwright.report.Line;
+
+/**
+ * What a customer pays, whichever lots it comes from: units of one part at one price.
+ *
+ * @param total in units of the currency
+ */
+record OfferLine(Goods goods, int quantity, BigDecimal total) {
+
+    /**
+     * Something that is paid for.
+     *
+     * @param place     where it stands in a list: parts in the order in which a machine is put together, then work, then software
+     * @param sku       the part; empty for labour and licences
+     * @param name      what a person calls it
+     * @param condition new, refurbished or used; empty for labour and licences, and where it is the customer's own
+     * @param yours     whether it is the customer's own
+     * @param unitPrice in units of the currency
+     */
+    record Goods(int place, String sku, String name, String condition, boolean yours, BigDecimal unitPrice) {
+
+        static final Comparator<Goods> IN_BUILDING_ORDER = Comparator.comparingInt(Goods::place).thenComparing(Goods::sku);
+
+        /** What a person calls it, where that is more than its part number. */
+        String shownName() {
+            return name.equals(sku) ? "" : name;
+        }
+
+        String shownCondition() {
+            return yours ? "yours" : condition;
+        }
+    }
+
+    /**
+     * Lines that differ only in their lots become one.
+     *
+     * @param place where a line stands in a list
+     */
+    static List<OfferLine> of(List<Line> lines, ToIntFunction<Line> place) {
+        Map<Goods, OfferLine> merged = new LinkedHashMap<>();
+        for (Line line : lines) {
+            Goods goods = goods(line, place.applyAsInt(line));
+            merged.merge(goods, new OfferLine(goods, line.quantity(), line.total()), OfferLine::plus);
+        }
+        return new ArrayList<>(merged.values());
+    }
+
+    private static Goods goods(Line line, int place) {
+        boolean yours = line.source().map(Line.Source::lot).filter(Lot.OWN::contains).isPresent();
+        return switch (line.kind()) {
+            case PART, CREDIT -> new Goods(place, line.sku(), line.description(), yours ? "" : line.source().map(Line.Source::condition).orElse(""),
+                    yours, line.unitPrice());
+            case LABOUR -> new Goods(place, "", "Labour, " + line.description(), "", false, line.unitPrice());
+            case LICENCE -> new Goods(place, "", "Software licence, " + line.description(), "", false, line.unitPrice());
+        };
+    }
+
+    private OfferLine plus(OfferLine other) {
+        return new OfferLine(goods, quantity + other.quantity, total.add(other.total));
+    }
+}

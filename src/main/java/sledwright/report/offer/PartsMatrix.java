@@ -1,0 +1,77 @@
+package sledwright.report.offer;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import sledwright.report.offer.Offer.Option;
+import sledwright.report.page.Wording;
+
+/** What every option is made of, in one list: a line for each part, condition and price, and how many units each option takes. */
+final class PartsMatrix {
+
+    /** One table; {@code sums} stand below the units of each option. */
+    public record Part(List<String> heads, List<Row> rows, List<Sum> sums) {
+    }
+
+    /** One part at one price. */
+    public record Row(String sku, String name, String condition, String each, List<SideBySide.Cell> units) {
+    }
+
+    /** A sum of every option. */
+    public record Sum(String label, List<SideBySide.Cell> amounts, boolean last) {
+    }
+
+    private final Offer offer;
+    private final Wording words;
+    private final List<Option> options;
+
+    private PartsMatrix(Offer offer, Wording words, List<Option> options) {
+        this.offer = offer;
+        this.words = words;
+        this.options = options;
+    }
+
+    /** As many tables as the options need. */
+    static List<Part> of(Offer offer, Wording words) {
+        return SideBySide.sheets(offer.options()).stream().map(some -> new PartsMatrix(offer, words, some).part()).toList();
+    }
+
+    private Part part() {
+        return new Part(options.stream().map(SideBySide::head).toList(), rows(), sums());
+    }
+
+    private List<Row> rows() {
+        Map<OfferLine.Goods, int[]> units = new LinkedHashMap<>();
+        for (int option = 0; option < options.size(); option++) {
+            for (OfferLine line : options.get(option).lines()) {
+                units.computeIfAbsent(line.goods(), goods -> new int[options.size()])[option] += line.quantity();
+            }
+        }
+        List<Row> rows = new ArrayList<>();
+        units.entrySet().stream().sorted(Map.Entry.comparingByKey(OfferLine.Goods.IN_BUILDING_ORDER)).forEach(entry -> {
+            OfferLine.Goods goods = entry.getKey();
+            rows.add(new Row(goods.sku(), goods.shownName(), goods.shownCondition(), words.money(goods.unitPrice()),
+                    cells(option -> entry.getValue()[options.indexOf(option)] == 0 ? "" : words.figure(entry.getValue()[options.indexOf(option)]))));
+        });
+        return rows;
+    }
+
+    private List<Sum> sums() {
+        List<Sum> sums = new ArrayList<>();
+        if (offer.stationery().taxPercent().isPresent()) {
+            String name = offer.stationery().taxName();
+            sums.add(new Sum("Before " + name, cells(option -> words.money(option.net())), false));
+            sums.add(new Sum(name, cells(option -> words.money(offer.tax(option.net()).orElseThrow())), false));
+            sums.add(new Sum("Total with " + name, cells(option -> words.money(offer.gross(option.net()))), true));
+        } else {
+            sums.add(new Sum("Total", cells(option -> words.money(option.net())), true));
+        }
+        return sums;
+    }
+
+    private List<SideBySide.Cell> cells(Function<Option, String> text) {
+        return options.stream().map(option -> new SideBySide.Cell(SideBySide.head(option), text.apply(option))).toList();
+    }
+}

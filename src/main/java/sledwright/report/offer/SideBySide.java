@@ -1,0 +1,202 @@
+package sledwright.report.offer;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import sledwright.domain.Condition;
+import sledwright.domain.Limits;
+import sledwright.domain.MemoryMode;
+import sledwright.domain.Request;
+import sledwright.explain.Sentences;
+import sledwright.metrics.Figures;
+import sledwright.report.BuildView;
+import sledwright.report.offer.Offer.Option;
+import sledwright.report.page.Wording;
+import sledwright.rules.target.Target;
+
+/** The options in columns beside what was asked for. */
+final class SideBySide {
+
+    /** So many columns a sheet of paper holds. */
+    private static final int MOST_COLUMNS = 5;
+    /** Characters of a label that stay on one line. */
+    private static final int LONGEST_UNBROKEN = 18;
+
+    /**
+     * One table.
+     *
+     * @param heads the options' names
+     * @param asks  whether any row says what was asked for
+     */
+    public record Part(List<String> heads, boolean asks, List<Row> rows) {
+    }
+
+    /**
+     * One figure of every option.
+     *
+     * @param asked what the request says of it; may be empty
+     */
+    public record Row(String label, String asked, List<Cell> cells) {
+    }
+
+    /** @param head the option's name, for a screen that shows no columns */
+    public record Cell(String head, String text) {
+    }
+
+    private final Offer offer;
+    private final Wording words;
+    private final List<Option> options;
+    private final List<Row> rows = new ArrayList<>();
+
+    private SideBySide(Offer offer, Wording words, List<Option> options) {
+        this.offer = offer;
+        this.words = words;
+        this.options = options;
+    }
+
+    /** As many tables as the options need. */
+    static List<Part> of(Offer offer, Wording words, Audience audience) {
+        return sheets(offer.options()).stream().map(some -> new SideBySide(offer, words, some).part(audience)).toList();
+    }
+
+    /** The options in groups that fit side by side. */
+    static List<List<Option>> sheets(List<Option> options) {
+        List<List<Option>> sheets = new ArrayList<>();
+        for (int from = 0; from < options.size(); from += MOST_COLUMNS) {
+            sheets.add(options.subList(from, Math.min(options.size(), from + MOST_COLUMNS)));
+        }
+        return List.copyOf(sheets);
+    }
+
+    private Part part(Audience audience) {
+        addPrices();
+        addParts();
+        addFigures();
+        addDelivery();
+        if (audience == Audience.SHOP) {
+            addMargins();
+        }
+        return new Part(options.stream().map(SideBySide::head).toList(), rows.stream().anyMatch(row -> !row.asked().isEmpty()), List.copyOf(rows));
+    }
+
+    static String head(Option option) {
+        return "Option " + option.alternative().rank();
+    }
+
+    private void add(String label, String asked, Function<Option, String> cell) {
+        String whole = label.length() <= LONGEST_UNBROKEN ? label.replace(' ', '\u00a0') : label;
+        rows.add(new Row(whole, asked, options.stream().map(option -> new Cell(head(option), cell.apply(option))).toList()));
+    }
+
+    private void addOf(String label, String asked, Function<BuildView, String> cell) {
+        add(label, asked, option -> cell.apply(option.alternative().build()));
+    }
+
+    private void addPrices() {
+        Limits limit = offer.request().limit();
+        String most = limit.price().isPresent() ? "at most " + words.money(offer.shop().amount(limit.price().getAsLong())) : "";
+        if (offer.stationery().taxPercent().isPresent()) {
+            add("Price before " + offer.stationery().taxName(), most, option -> words.money(option.net()));
+            add("Price with " + offer.stationery().taxName(), "", option -> words.money(offer.gross(option.net())));
+        } else {
+            add("Price", most, option -> words.money(option.net()));
+        }
+        if (offer.options().size() > 1) {
+            add("Against option 1", "", option -> option.difference()
+                    .map(difference -> words.signedMoney(offer.shop().amount(difference.extra()))).orElse("\u2013"));
+        }
+    }
+
+    private void addParts() {
+        Request request = offer.request();
+        if (offer.options().stream().map(option -> option.alternative().build().platform()).distinct().count() > 1) {
+            addOf("Machine", "", BuildView::platformName);
+        }
+        addOf("Processors", request.require().processors() > 0 ? "exactly " + request.require().processors() : "",
+                build -> build.processorSku().map(sku -> build.processors() + " \u00d7 " + sku).orElse("none"));
+        addOf("Memory modules", "", SideBySide::modules);
+        Limits limit = request.limit();
+        add("Condition", limit.conditions().isEmpty() ? "" : limit.conditions().stream().sorted().map(Condition::label).collect(Collectors.joining(" or ")),
+                option -> option.lines().stream().map(line -> line.goods().condition()).filter(condition -> !condition.isEmpty()).distinct().sorted()
+                        .collect(Collectors.joining(", ")));
+    }
+
+    /** Such as {@code 2 x 32 GB + 4 x 8 GB}, of one machine. */
+    static String modules(BuildView build) {
+        Map<Integer, Integer> memory = build.heaviest().memory();
+        return memory.isEmpty() ? "none" : memory.entrySet().stream()
+                .map(group -> group.getValue() + "\u00a0\u00d7\u00a0" + group.getKey() + "\u00a0GB").collect(Collectors.joining(" + "));
+    }
+
+    private void addFigures() {
+        addTarget(Target.CORES);
+        addWhereAsked(Target.BASE_CLOCK);
+        addWhereAsked(Target.ALL_CORE_CLOCK);
+        MemoryMode mode = offer.request().require().mode();
+        if (mode != MemoryMode.INDEPENDENT) {
+            addOf("Memory mode", mode.label(), build -> mode.label());
+        }
+        addTarget(Target.MEMORY_CAPACITY);
+        addWhereAsked(Target.MEMORY_PER_CORE);
+        addOf("Memory speed", "", build -> words.figure(build.figures().speed().mts()) + "\u00a0MT/s");
+        addTarget(Target.BANDWIDTH);
+        addWhereAsked(Target.BANDWIDTH_PER_CORE);
+        addOf("Throughput", asked(Target.THROUGHPUT), build -> (build.figures().throughputEstimated() ? "about " : "")
+                + words.figure(build.figures().throughput()));
+        addWhereAsked(Target.SPARE_SLOTS);
+        Limits limit = offer.request().limit();
+        addOf("Load", limit.powerW().isPresent() ? "at most " + watts(limit.powerW().getAsDouble()) : "",
+                build -> watts(build.figures().loadW()));
+        if (options.stream().anyMatch(option -> option.alternative().build().figures().wallW().isPresent())) {
+            addOf("From the mains", "", build -> build.figures().wallW().isPresent()
+                    ? watts(Math.rint(build.figures().wallW().getAsDouble())) : "\u2013");
+        }
+    }
+
+    private String watts(double watts) {
+        return words.figure(watts) + "\u00a0W";
+    }
+
+    private void addWhereAsked(Target target) {
+        if (target.least(offer.request().require()) > 0) {
+            addTarget(target);
+        }
+    }
+
+    private void addTarget(Target target) {
+        addOf(Sentences.capital(target.noun().replace("number of ", "")), asked(target), build -> figure(target, target.figure(build.figures())));
+    }
+
+    private String asked(Target target) {
+        double least = target.least(offer.request().require());
+        return least > 0 ? "at least " + figure(target, least) : "";
+    }
+
+    private String figure(Target target, double figure) {
+        return words.figure(figure) + target.unit().replace(' ', '\u00a0');
+    }
+
+    private void addDelivery() {
+        Limits limit = offer.request().limit();
+        addOf("Lead time", limit.leadDays().isPresent() ? "at most " + days(limit.leadDays().getAsInt()) : "", build -> days(build.leadDays()));
+    }
+
+    /** Days until everything is there. */
+    static String days(int days) {
+        return days == 0 ? "none" : Sentences.count(days, "day").replace(' ', '\u00a0');
+    }
+
+    private void addMargins() {
+        add("Parts: cost", "", option -> (option.costs().unknown() > 0 ? "at least " : "") + words.money(option.costs().cost()));
+        add("Parts: margin", "", option -> option.costs().margin()
+                .map(margin -> words.money(margin) + share(Costs.percent(margin, option.costs().price()))).orElse("not known"));
+    }
+
+    private String share(Optional<BigDecimal> percent) {
+        return percent.map(share -> " (" + words.figure(share) + "\u00a0%)").orElse("");
+    }
+}

@@ -1,0 +1,205 @@
+package sledwright.report.sheet;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import sledwright.domain.Board;
+import sledwright.domain.Build;
+import sledwright.domain.MemoryModule;
+import sledwright.planner.upgrade.BenchStep;
+import sledwright.planner.upgrade.BenchStep.Action;
+import sledwright.planner.upgrade.BenchStep.Part;
+import sledwright.report.SlotMap;
+
+/**
+ * A board as it is drawn: its sockets, their channels and slots in board order.
+ *
+ * @param firstSlot words for the bench: which slot of a channel is its first; may be empty
+ */
+public record BoardView(List<Socket> sockets, String firstSlot) {
+
+    /** Which end of the work is drawn. */
+    public enum Side {
+        BEFORE, AFTER
+    }
+
+    /** What a slot is to the hands. */
+    public enum State {
+        FILLED("filled"), EMPTY("empty"), COVERED("covered"), NO_PROCESSOR("no processor");
+
+        private final String label;
+
+        State(String label) {
+            this.label = label;
+        }
+
+        public String label() {
+            return label;
+        }
+    }
+
+    /**
+     * A part that is fitted.
+     *
+     * @param mark what is done with it, in few letters, such as {@code OUT} or {@code FROM 1A1}; may be empty
+     */
+    public record Fitted(String sku, String mark) {
+    }
+
+    /**
+     * One processor socket.
+     *
+     * @param number    from 1
+     * @param processor empty: none is fitted
+     */
+    public record Socket(int number, Optional<Fitted> processor, Optional<Fitted> heatSink, List<Channel> channels) {
+    }
+
+    /**
+     * One channel.
+     *
+     * @param name such as {@code 1A}
+     */
+    public record Channel(String name, List<Place> slots) {
+
+        /** Modules on it. */
+        public int modules() {
+            return (int) slots.stream().filter(slot -> slot.module().isPresent()).count();
+        }
+
+        public int capacityGb() {
+            return slots.stream().flatMap(slot -> slot.module().stream()).mapToInt(MemoryModule::capacityGb).sum();
+        }
+    }
+
+    /**
+     * One slot.
+     *
+     * @param name   the board's own
+     * @param module what it holds; a slot that is not {@link State#FILLED} holds none, and one that is may still be covered in a machine
+     *               that breaks a rule before it is changed
+     * @param order  when its module goes in, counted from 1 in each socket; empty: it does not
+     * @param mark   as of {@link Fitted}
+     */
+    public record Place(String name, State state, Optional<MemoryModule> module, OptionalInt order, String mark) {
+    }
+
+    public BoardView {
+        sockets = List.copyOf(sockets);
+    }
+
+    /** A machine that is put together from nothing. */
+    static BoardView of(Build build, List<BenchStep> steps) {
+        return new Reader(build, steps, Side.AFTER, false).board();
+    }
+
+    /** A machine that is changed, before or after it. */
+    static BoardView of(Build build, List<BenchStep> steps, Side side) {
+        return new Reader(build, steps, side, true).board();
+    }
+
+    /** Channels of one socket. */
+    public int channels() {
+        return sockets.get(0).channels().size();
+    }
+
+    public int slotsPerChannel() {
+        return sockets.get(0).channels().get(0).slots().size();
+    }
+
+    /** All slots in board order. */
+    public List<Place> places() {
+        return sockets.stream().flatMap(socket -> socket.channels().stream()).flatMap(channel -> channel.slots().stream()).toList();
+    }
+
+    /** The modules by part number, the first in the order of slots first. */
+    public Map<String, MemoryModule> modules() {
+        Map<String, MemoryModule> modules = new LinkedHashMap<>();
+        places().forEach(place -> place.module().ifPresent(module -> modules.putIfAbsent(module.sku(), module)));
+        return modules;
+    }
+
+    /** Whether any module is numbered in the order in which it goes in. */
+    public boolean isNumbered() {
+        return places().stream().anyMatch(place -> place.order().isPresent());
+    }
+
+    private static final class Reader {
+
+        private final Build build;
+        private final Side side;
+        private final boolean marked;
+        private final Map<String, BenchStep> modules = new HashMap<>();
+        private final Map<String, BenchStep> processors = new HashMap<>();
+        private final Map<String, BenchStep> heatSinks = new HashMap<>();
+        private final Map<String, Integer> order = new HashMap<>();
+
+        Reader(Build build, List<BenchStep> steps, Side side, boolean marked) {
+            this.build = build;
+            this.side = side;
+            this.marked = marked;
+            Board board = build.platform().board();
+            Map<Integer, Integer> counts = new HashMap<>();
+            for (BenchStep step : steps) {
+                Optional<String> place = side == Side.BEFORE ? step.from() : step.to();
+                place.ifPresent(name -> of(step.part()).put(name, step));
+                if (side == Side.AFTER && step.part() == Part.MODULE && step.action() == Action.PUT_IN) {
+                    String name = place.orElseThrow();
+                    order.put(name, counts.merge(board.slot(name).orElseThrow().socket(), 1, Integer::sum));
+                }
+            }
+        }
+
+        private Map<String, BenchStep> of(Part part) {
+            return switch (part) {
+                case MODULE -> modules;
+                case PROCESSOR -> processors;
+                case HEAT_SINK -> heatSinks;
+                case SUPPLY -> new HashMap<>();
+            };
+        }
+
+        BoardView board() {
+            SlotMap map = SlotMap.of(build);
+            List<Socket> sockets = new ArrayList<>();
+            for (int number = 1; number <= map.sockets().size(); number++) {
+                String name = "socket " + number;
+                boolean fitted = number <= build.processors().size();
+                int index = number - 1;
+                sockets.add(new Socket(number,
+                        fitted ? Optional.of(new Fitted(build.processors().get(index).sku(), mark(processors.get(name)))) : Optional.empty(),
+                        fitted ? Optional.of(new Fitted(build.cooling().sku(), mark(heatSinks.get(name)))) : Optional.empty(),
+                        map.sockets().get(index).stream().map(this::channel).toList()));
+            }
+            return new BoardView(sockets, map.fillSide());
+        }
+
+        private Channel channel(SlotMap.Row row) {
+            return new Channel(row.name(), row.cells().stream().map(this::place).toList());
+        }
+
+        private Place place(SlotMap.Cell cell) {
+            Optional<MemoryModule> module = build.platform().board().slot(cell.name()).map(build.modules()::get);
+            State state = module.isPresent() ? State.FILLED : !cell.fitted() ? State.NO_PROCESSOR : cell.covered() ? State.COVERED : State.EMPTY;
+            Integer number = order.get(cell.name());
+            return new Place(cell.name(), state, module, number == null ? OptionalInt.empty() : OptionalInt.of(number),
+                    module.isPresent() ? mark(modules.get(cell.name())) : "");
+        }
+
+        private String mark(BenchStep step) {
+            if (step == null || !marked) {
+                return "";
+            }
+            return switch (step.action()) {
+                case TAKE_OUT -> "OUT";
+                case LAY_ASIDE -> "ASIDE";
+                case PUT_IN -> "IN";
+                case MOVE -> side == Side.BEFORE ? "TO " + step.to().orElseThrow() : "FROM " + step.from().orElseThrow();
+            };
+        }
+    }
+}

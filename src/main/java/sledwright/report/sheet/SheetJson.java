@@ -1,0 +1,200 @@
+package sledwright.report.sheet;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import sledwright.report.Decimals;
+import sledwright.report.Json;
+import sledwright.report.sheet.BoardView.Channel;
+import sledwright.report.sheet.BoardView.Fitted;
+import sledwright.report.sheet.BoardView.Place;
+import sledwright.report.sheet.BoardView.Socket;
+import sledwright.report.sheet.SheetView.Expected;
+import sledwright.report.sheet.SheetView.Machine;
+import sledwright.report.sheet.SheetView.Pick;
+import sledwright.report.sheet.SheetView.Pulled;
+import sledwright.report.sheet.SheetView.Sheet;
+import sledwright.report.sheet.SheetView.Stage;
+
+/** The bench sheet as JSON; docs/json.md describes every key. */
+public final class SheetJson {
+
+    private final JsonGenerator out;
+
+    private SheetJson(JsonGenerator out) {
+        this.out = out;
+    }
+
+    public static String of(SheetView view) {
+        return Json.document(out -> new SheetJson(out).write(view));
+    }
+
+    private void write(SheetView view) throws IOException {
+        out.writeStringField("sheet", view.request());
+        out.writeStringField("made_from", view.source().label());
+        out.writeFieldName("rank");
+        if (view.rank().isPresent()) {
+            out.writeNumber(view.rank().getAsInt());
+        } else {
+            out.writeNull();
+        }
+        out.writeNumberField("machines", view.machines());
+        strings("precautions", view.cautions());
+        out.writeArrayFieldStart("sheets");
+        for (Sheet sheet : view.sheets()) {
+            sheet(sheet);
+        }
+        out.writeEndArray();
+    }
+
+    private void sheet(Sheet sheet) throws IOException {
+        out.writeStartObject();
+        out.writeNumberField("machines", sheet.machines());
+        machine(sheet.machine());
+        out.writeArrayFieldStart("picks");
+        for (Pick pick : sheet.picks()) {
+            out.writeStartObject();
+            out.writeStringField("sku", pick.sku());
+            out.writeStringField("description", pick.description());
+            out.writeStringField("lot", pick.lot());
+            out.writeStringField("supplier", pick.supplier());
+            out.writeNumberField("units", pick.units());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        out.writeArrayFieldStart("pulled");
+        for (Pulled part : sheet.pulled()) {
+            out.writeStartObject();
+            out.writeStringField("sku", part.sku());
+            out.writeStringField("description", part.description());
+            out.writeNumberField("units", part.units());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        out.writeFieldName("before");
+        if (sheet.before().isPresent()) {
+            board(sheet.before().get());
+        } else {
+            out.writeNull();
+        }
+        out.writeFieldName("board");
+        board(sheet.board());
+        out.writeArrayFieldStart("work");
+        for (Stage stage : sheet.stages()) {
+            out.writeStartObject();
+            out.writeStringField("stage", stage.title());
+            strings("steps", stage.steps());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        expected(sheet.expected());
+        out.writeEndObject();
+    }
+
+    private void machine(Machine machine) throws IOException {
+        out.writeStringField("platform", machine.platform());
+        out.writeStringField("platform_name", machine.name());
+        string("processor", machine.processor());
+        out.writeNumberField("processors", machine.processors());
+        string("cooling", machine.cooling());
+        string("supply", machine.supply());
+        out.writeNumberField("supplies", machine.supplies());
+    }
+
+    private void board(BoardView board) throws IOException {
+        out.writeStartObject();
+        out.writeStringField("first_slot", board.firstSlot());
+        out.writeArrayFieldStart("sockets");
+        for (Socket socket : board.sockets()) {
+            out.writeStartObject();
+            out.writeNumberField("socket", socket.number());
+            string("processor", socket.processor().map(Fitted::sku));
+            string("processor_mark", socket.processor().map(Fitted::mark).filter(mark -> !mark.isEmpty()));
+            string("cooling", socket.heatSink().map(Fitted::sku));
+            string("cooling_mark", socket.heatSink().map(Fitted::mark).filter(mark -> !mark.isEmpty()));
+            out.writeArrayFieldStart("channels");
+            for (Channel channel : socket.channels()) {
+                channel(channel);
+            }
+            out.writeEndArray();
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        out.writeEndObject();
+    }
+
+    private void channel(Channel channel) throws IOException {
+        out.writeStartObject();
+        out.writeStringField("channel", channel.name());
+        out.writeNumberField("modules", channel.modules());
+        out.writeNumberField("memory_gb", channel.capacityGb());
+        out.writeArrayFieldStart("slots");
+        for (Place place : channel.slots()) {
+            out.writeStartObject();
+            out.writeStringField("slot", place.name());
+            out.writeStringField("state", place.state().label());
+            string("sku", place.module().map(module -> module.sku()));
+            out.writeFieldName("capacity_gb");
+            if (place.module().isPresent()) {
+                out.writeNumber(place.module().get().capacityGb());
+            } else {
+                out.writeNull();
+            }
+            out.writeFieldName("order");
+            if (place.order().isPresent()) {
+                out.writeNumber(place.order().getAsInt());
+            } else {
+                out.writeNull();
+            }
+            string("mark", Optional.of(place.mark()).filter(mark -> !mark.isEmpty()));
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        out.writeEndObject();
+    }
+
+    private void expected(Expected expected) throws IOException {
+        out.writeObjectFieldStart("expected");
+        out.writeNumberField("processors", expected.processors());
+        out.writeNumberField("cores", expected.cores());
+        out.writeNumberField("modules", expected.modules());
+        out.writeNumberField("memory_gb", expected.memoryGb());
+        out.writeNumberField("usable_gb", Decimals.of(expected.usableGb()));
+        out.writeStringField("memory_mode", expected.mode());
+        out.writeNumberField("memory_mts", expected.memoryMts());
+        out.writeNumberField("load_w", Decimals.of(expected.loadW()));
+        out.writeFieldName("wall_w");
+        if (expected.wallW().isPresent()) {
+            out.writeNumber(Decimals.of(expected.wallW().getAsDouble()));
+        } else {
+            out.writeNull();
+        }
+        out.writeArrayFieldStart("channels");
+        for (SheetView.Channel channel : expected.channels()) {
+            out.writeStartObject();
+            out.writeStringField("channel", channel.name());
+            out.writeNumberField("modules", channel.modules());
+            out.writeNumberField("memory_gb", channel.capacityGb());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        out.writeEndObject();
+    }
+
+    private void string(String key, Optional<String> value) throws IOException {
+        if (value.isPresent()) {
+            out.writeStringField(key, value.get());
+        } else {
+            out.writeNullField(key);
+        }
+    }
+
+    private void strings(String key, List<String> values) throws IOException {
+        out.writeArrayFieldStart(key);
+        for (String value : values) {
+            out.writeString(value);
+        }
+        out.writeEndArray();
+    }
+}

@@ -1,0 +1,99 @@
+package sledwright.report.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import sledwright.report.Ink;
+import sledwright.report.Page;
+import sledwright.report.Screen;
+import sledwright.report.Table;
+import sledwright.report.Table.Fit;
+import sledwright.report.sheet.SheetView.Sheet;
+import sledwright.report.sheet.SheetView.Stage;
+
+/** The bench sheet, for people. */
+public final class SheetText {
+
+    private static final String BOX = "[ ] ";
+
+    private final SheetView view;
+    private final Page page;
+
+    private SheetText(SheetView view, Screen screen) {
+        this.view = view;
+        page = new Page(screen);
+    }
+
+    public static String of(SheetView view, Screen screen) {
+        return new SheetText(view, screen).write();
+    }
+
+    private String write() {
+        page.text(Ink.HEAD, SheetWords.title(view));
+        page.items(view.cautions());
+        view.sheets().forEach(this::addSheet);
+        return page.toString();
+    }
+
+    private void addSheet(Sheet sheet) {
+        page.heading(SheetWords.machines(view, sheet)).text(SheetWords.machine(sheet.machine()));
+        if (!sheet.picks().isEmpty()) {
+            page.heading("Parts to pick" + all(sheet)).table(picks(sheet));
+        }
+        if (!sheet.pulled().isEmpty()) {
+            Table table = new Table().column("part", Fit.LEFT).column("description", Fit.FLEXIBLE).column("units", Fit.RIGHT);
+            sheet.pulled().forEach(part -> table.row(part.sku(), part.description(), String.valueOf(part.units())));
+            page.heading("Parts that come out" + all(sheet)).table(table);
+        }
+        sheet.before().ifPresent(before -> page.heading("Board before").table(slots(before)));
+        page.heading(sheet.before().isPresent() ? "Board after" : "Board").table(slots(sheet.board()));
+        if (sheet.board().isNumbered()) {
+            page.text("Numbers in brackets: the order in which the modules of a socket go in.");
+        }
+        if (!sheet.board().firstSlot().isEmpty()) {
+            page.text("First slot of a channel: %s.".formatted(sheet.board().firstSlot()));
+        }
+        addSteps(sheet);
+        page.heading("Expected at the first start").table(expected(sheet));
+        page.text(SheetWords.NOTES);
+    }
+
+    private static String all(Sheet sheet) {
+        return sheet.machines() == 1 ? "" : ", for all %d machines".formatted(sheet.machines());
+    }
+
+    private static Table picks(Sheet sheet) {
+        Table table = new Table().column("", Fit.LEFT).column("part", Fit.LEFT).column("description", Fit.FLEXIBLE).column("lot", Fit.FLEXIBLE)
+                .column("from", Fit.FLEXIBLE).column("units", Fit.RIGHT);
+        sheet.picks().forEach(pick -> table.row(BOX.strip(), pick.sku(), pick.description(), pick.lot(), pick.supplier(), String.valueOf(pick.units())));
+        return table;
+    }
+
+    private static Table slots(BoardView board) {
+        Table table = new Table().column("channel", Fit.LEFT).column("holds", Fit.FLEXIBLE);
+        for (int position = 1; position <= board.slotsPerChannel(); position++) {
+            table.column("slot " + position, Fit.FLEXIBLE);
+        }
+        board.sockets().stream().flatMap(socket -> socket.channels().stream()).forEach(channel -> {
+            List<String> cells = new ArrayList<>(List.of(channel.name(), channel.modules() == 0 ? "" : "%d: %d GB".formatted(channel.modules(), channel.capacityGb())));
+            channel.slots().forEach(place -> cells.add(SheetWords.slot(place)));
+            table.row(cells);
+        });
+        return table;
+    }
+
+    private void addSteps(Sheet sheet) {
+        if (sheet.stages().isEmpty()) {
+            page.gap().text(SheetWords.NOTHING_TO_DO);
+        }
+        for (Stage stage : sheet.stages()) {
+            page.heading(stage.title());
+            stage.steps().forEach(step -> page.item(BOX, step));
+        }
+    }
+
+    private static Table expected(Sheet sheet) {
+        Table table = new Table().column("", Fit.FLEXIBLE).column("expected", Fit.FLEXIBLE).column("seen", Fit.LEFT);
+        SheetWords.expected(sheet.expected()).forEach(row -> table.row(row.what(), row.expected(), "______"));
+        return table;
+    }
+}

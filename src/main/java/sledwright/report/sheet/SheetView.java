@@ -1,0 +1,103 @@
+package sledwright.report.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * What the bench needs: a sheet for each kind of machine. It says nothing of prices.
+ *
+ * @param request  name of the request or build
+ * @param source   what the sheet is made from
+ * @param rank     of the alternative, where it is one of a quote
+ * @param machines all together
+ * @param sheets   one for each kind of machine, the heaviest first
+ * @param cautions sentences to read before
+ */
+public record SheetView(String request, Source source, OptionalInt rank, int machines, List<Sheet> sheets, List<String> cautions) {
+
+    /** What a sheet is made from. */
+    public enum Source {
+        BUILD("build"), QUOTE("quote"), UPGRADE("upgrade");
+
+        private final String label;
+
+        Source(String label) {
+            this.label = label;
+        }
+
+        public String label() {
+            return label;
+        }
+    }
+
+    /**
+     * The work on so many machines that are alike.
+     *
+     * @param machine what it is put together from
+     * @param picks   what goes in, of all these machines, by lot
+     * @param pulled  what comes out of all these machines
+     * @param before  the board before an upgrade; empty: the machine is put together from nothing
+     * @param board   the board when the work is done
+     * @param stages  in the order in which hands work; none where nothing is to be done
+     */
+    public record Sheet(int machines, Machine machine, List<Pick> picks, List<Pulled> pulled, Optional<BoardView> before, BoardView board,
+                        List<Stage> stages, Expected expected) {
+
+        public Sheet {
+            picks = List.copyOf(picks);
+            pulled = List.copyOf(pulled);
+            stages = List.copyOf(stages);
+        }
+    }
+
+    /**
+     * @param supply empty where the enclosure feeds the machine
+     */
+    public record Machine(String platform, String name, Optional<String> processor, int processors, Optional<String> cooling, Optional<String> supply,
+                          int supplies) {
+    }
+
+    /** Units from one lot. */
+    public record Pick(String sku, String description, String lot, String supplier, int units) {
+    }
+
+    /** Units that leave the machines. */
+    public record Pulled(String sku, String description, int units) {
+    }
+
+    /** A stretch of work; each step has a box to tick. */
+    public record Stage(String title, List<String> steps) {
+
+        public Stage {
+            steps = List.copyOf(steps);
+        }
+    }
+
+    /**
+     * What one machine must show at its first start.
+     *
+     * @param mode     how the memory is used
+     * @param usableGb what that leaves
+     * @param loadW    load as the rules count it
+     * @param wallW    from the mains; empty where it is not known
+     * @param channels what each populated channel holds
+     */
+    public record Expected(int processors, int cores, int modules, int memoryGb, double usableGb, String mode, int memoryMts, double loadW,
+                           OptionalDouble wallW, List<Channel> channels) {
+
+        public Expected {
+            channels = List.copyOf(channels);
+        }
+    }
+
+    /** @param name such as {@code 1A} */
+    public record Channel(String name, int modules, int capacityGb) {
+    }
+
+    public SheetView {
+        sheets = List.copyOf(sheets);
+        cautions = List.copyOf(cautions);
+    }
+}

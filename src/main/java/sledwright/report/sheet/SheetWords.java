@@ -1,0 +1,122 @@
+package sledwright.report.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import sledwright.report.sheet.BoardView.Place;
+import sledwright.report.sheet.BoardView.State;
+import sledwright.report.sheet.SheetView.Channel;
+import sledwright.report.sheet.SheetView.Expected;
+import sledwright.report.sheet.SheetView.Machine;
+import sledwright.report.sheet.SheetView.Sheet;
+import sledwright.rules.Numbers;
+
+/** The words that every form of a sheet shares. */
+final class SheetWords {
+
+    static final String NOTHING_TO_DO = "Nothing is to be done: the machine stays as it is.";
+    static final String NOTES = "A running system shows somewhat less memory than is fitted: firmware and devices keep a share. At rest a machine draws less.";
+
+    /** Something that a person compares. */
+    public record Row(String what, String expected) {
+    }
+
+    private SheetWords() {
+    }
+
+    static String title(SheetView view) {
+        String rank = view.rank().isPresent() ? ", alternative " + view.rank().getAsInt() : "";
+        return "Bench sheet: %s%s".formatted(view.request(), rank);
+    }
+
+    /** Which machines a sheet is for. */
+    static String machines(SheetView view, Sheet sheet) {
+        if (view.machines() == 1) {
+            return "1 machine";
+        }
+        return sheet.machines() == view.machines() ? "%d machines, all alike".formatted(view.machines())
+                : "%d of %d machines".formatted(sheet.machines(), view.machines());
+    }
+
+    static String machine(Machine machine) {
+        List<String> parts = new ArrayList<>(List.of("%s (%s)".formatted(machine.platform(), machine.name())));
+        machine.processor().ifPresent(sku -> parts.add("%d x %s".formatted(machine.processors(), sku)));
+        machine.cooling().ifPresent(sku -> parts.add("heat sink " + sku));
+        parts.add(machine.supply().map(sku -> "%d x %s".formatted(machine.supplies(), sku)).orElse("fed by the enclosure"));
+        return String.join(", ", parts);
+    }
+
+    static List<Row> expected(Expected expected) {
+        List<Row> rows = new ArrayList<>(List.of(
+                new Row("processors, cores", "%d, %d".formatted(expected.processors(), expected.cores())),
+                new Row("memory", "%d GB in %s".formatted(expected.memoryGb(), Numbers.counted(expected.modules(), "module", "modules"))),
+                new Row("usable memory (%s)".formatted(expected.mode()), Numbers.plain(expected.usableGb()) + " GB"),
+                new Row("memory speed", expected.memoryMts() + " MT/s")));
+        groups(expected.channels()).forEach((holds, names) -> rows.add(new Row("channels " + names, holds)));
+        rows.add(new Row("load at full work", Numbers.plain(expected.loadW()) + " W"));
+        expected.wallW().ifPresent(watts -> rows.add(new Row("from the mains", Math.round(watts) + " W")));
+        return rows;
+    }
+
+    /** Channels that hold the same, together: what each holds -> their names, neighbours as a span. */
+    private static Map<String, String> groups(List<Channel> channels) {
+        Map<String, List<Channel>> alike = channels.stream().collect(Collectors.groupingBy(
+                channel -> "%s, %d GB each".formatted(Numbers.counted(channel.modules(), "module", "modules"), channel.capacityGb()),
+                LinkedHashMap::new, Collectors.toList()));
+        Map<String, String> named = new LinkedHashMap<>();
+        alike.forEach((holds, some) -> named.put(holds, spans(some.stream().map(Channel::name).toList())));
+        return named;
+    }
+
+    /** Names as spans of those that follow each other in one socket, such as {@code 1A to 1D, 2A to 2D}. */
+    private static String spans(List<String> names) {
+        List<String> spans = new ArrayList<>();
+        int from = 0;
+        for (int i = 1; i <= names.size(); i++) {
+            boolean follows = i < names.size() && socket(names.get(i)).equals(socket(names.get(i - 1)))
+                    && letter(names.get(i)) == letter(names.get(i - 1)) + 1;
+            if (!follows) {
+                spans.add(from == i - 1 ? names.get(from) : names.get(from) + (i - from > 2 ? " to " : ", ") + names.get(i - 1));
+                from = i;
+            }
+        }
+        return String.join(", ", spans);
+    }
+
+    private static String socket(String channel) {
+        return channel.substring(0, channel.length() - 1);
+    }
+
+    private static char letter(String channel) {
+        return channel.charAt(channel.length() - 1);
+    }
+
+    /** What a slot holds or is, in words. */
+    static String slot(Place place) {
+        String what = place.module().map(module -> module.sku() + " " + BoardTexts.capacity(module)).orElse(place.state().label());
+        String order = place.order().isPresent() ? " (" + place.order().getAsInt() + ")" : "";
+        return place.name() + order + " " + what + (place.mark().isEmpty() ? "" : " " + place.mark());
+    }
+
+    /** A drawing in words, for those who cannot see it. */
+    static String description(BoardView board) {
+        return board.sockets().stream().map(socket -> "Socket %d, %s: %s.".formatted(socket.number(),
+                socket.processor().map(part -> (part.sku() + " " + part.mark()).strip()).orElse("no processor"),
+                socket.channels().stream().flatMap(channel -> channel.slots().stream()).filter(place -> place.state() != State.NO_PROCESSOR)
+                        .map(SheetWords::slot).collect(Collectors.joining(", ")))).map(words -> words.replace(": .", ".")).collect(Collectors.joining(" "));
+    }
+
+    /** The boards of a sheet as they are drawn. */
+    static List<BoardDrawing.Captioned> boards(Sheet sheet, String caption) {
+        String lead = caption.isEmpty() ? "" : caption + ": ";
+        return sheet.before().map(before -> List.of(new BoardDrawing.Captioned(lead + "Before", before), new BoardDrawing.Captioned(lead + "After", sheet.board())))
+                .orElseGet(() -> List.of(new BoardDrawing.Captioned(caption, sheet.board())));
+    }
+
+    /** All boards of a sheet in words. */
+    static String description(Sheet sheet) {
+        return sheet.before().map(before -> "Before: " + description(before) + " After: ").orElse("") + description(sheet.board());
+    }
+}

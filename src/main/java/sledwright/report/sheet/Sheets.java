@@ -1,0 +1,133 @@
+package sledwright.report.sheet;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import sledwright.domain.Build;
+import sledwright.domain.Catalog;
+import sledwright.domain.MemoryMode;
+import sledwright.domain.Part;
+import sledwright.domain.Request;
+import sledwright.domain.Supply;
+import sledwright.metrics.Figures;
+import sledwright.planner.upgrade.BenchStep;
+import sledwright.planner.upgrade.Installed;
+import sledwright.planner.upgrade.Plan;
+import sledwright.planner.upgrade.Refit;
+import sledwright.report.BenchWork;
+import sledwright.report.Line;
+import sledwright.report.Lines;
+import sledwright.report.Precautions;
+import sledwright.report.sheet.BoardView.Side;
+import sledwright.report.sheet.SheetView.Channel;
+import sledwright.report.sheet.SheetView.Expected;
+import sledwright.report.sheet.SheetView.Machine;
+import sledwright.report.sheet.SheetView.Pulled;
+import sledwright.report.sheet.SheetView.Sheet;
+import sledwright.report.sheet.SheetView.Source;
+import sledwright.rules.Order;
+
+/** Makes sheets of valid orders and of upgrades. */
+public final class Sheets {
+
+    private static final List<String> CAUTIONS = List.of(Precautions.MANUALS, Precautions.HOT);
+
+    private final Request request;
+    private final Catalog catalog;
+    private final PickList picks;
+
+    private Sheets(Order order) {
+        request = order.request();
+        catalog = order.catalog();
+        picks = new PickList(Lines.of(order).stream().filter(line -> line.kind() == Line.Kind.PART && !line.isInstalled()).toList());
+    }
+
+    /** The sheets of a build that somebody drew up. */
+    public static SheetView ofBuild(Order order) {
+        return of(order, Source.BUILD, OptionalInt.empty());
+    }
+
+    /** The sheets of one alternative of a quote. */
+    public static SheetView ofAlternative(Order order, int rank) {
+        return of(order, Source.QUOTE, OptionalInt.of(rank));
+    }
+
+    private static SheetView of(Order order, Source source, OptionalInt rank) {
+        Sheets sheets = new Sheets(order);
+        Map<Build, Integer> kinds = new LinkedHashMap<>();
+        order.machines().forEach(build -> kinds.merge(build, 1, Integer::sum));
+        List<Sheet> made = kinds.entrySet().stream().sorted(Comparator.comparingDouble(kind -> -sheets.figures(kind.getKey()).loadW()))
+                .map(kind -> sheets.fresh(kind.getKey(), kind.getValue())).toList();
+        return new SheetView(order.request().name(), source, rank, order.machines().size(), made, CAUTIONS);
+    }
+
+    /** The sheets of machines that are upgraded. */
+    public static SheetView ofUpgrade(Plan plan, Installed installed) {
+        Sheets sheets = new Sheets(plan.order());
+        return new SheetView(plan.order().request().name(), Source.UPGRADE, OptionalInt.empty(), installed.machines(),
+                plan.refits().stream().map(refit -> sheets.changed(refit, installed.build())).toList(), CAUTIONS);
+    }
+
+    private Figures figures(Build build) {
+        return Figures.of(build, request, catalog.throughputFactors());
+    }
+
+    private Sheet fresh(Build build, int machines) {
+        List<BenchStep> steps = BenchWork.of(build);
+        return new Sheet(machines, machine(build), picks.take(times(build.partCounts(), machines), this::description), List.of(), Optional.empty(),
+                BoardView.of(build, steps), Procedure.of(build, steps, mode()), expected(build));
+    }
+
+    private Sheet changed(Refit refit, Build before) {
+        List<BenchStep> steps = BenchWork.of(refit);
+        Build after = refit.after();
+        SortedMap<String, Integer> added = surplus(after, before);
+        List<Pulled> pulled = new ArrayList<>();
+        times(surplus(before, after), refit.machines()).forEach((sku, units) -> pulled.add(new Pulled(sku, description(sku), units)));
+        return new Sheet(refit.machines(), machine(after), picks.take(times(added, refit.machines()), this::description), pulled,
+                Optional.of(BoardView.of(before, steps, Side.BEFORE)), BoardView.of(after, steps, Side.AFTER), Procedure.of(after, steps, mode()),
+                expected(after));
+    }
+
+    private MemoryMode mode() {
+        return request.require().mode();
+    }
+
+    private String description(String sku) {
+        return catalog.part(sku).map(Part::description).orElse(sku);
+    }
+
+    private static SortedMap<String, Integer> times(SortedMap<String, Integer> parts, int machines) {
+        SortedMap<String, Integer> all = new TreeMap<>();
+        parts.forEach((sku, units) -> all.put(sku, units * machines));
+        return all;
+    }
+
+    /** The parts of one machine that another does not have. */
+    private static SortedMap<String, Integer> surplus(Build one, Build other) {
+        Map<String, Integer> against = other.partCounts();
+        return one.partCounts().entrySet().stream().filter(part -> part.getValue() > against.getOrDefault(part.getKey(), 0))
+                .collect(Collectors.toMap(Map.Entry::getKey, part -> part.getValue() - against.getOrDefault(part.getKey(), 0), Integer::sum, TreeMap::new));
+    }
+
+    private static Machine machine(Build build) {
+        return new Machine(build.platform().sku(), build.platform().name(), build.processors().stream().findFirst().map(Part::sku), build.processors().size(),
+                build.processors().isEmpty() ? Optional.empty() : Optional.of(build.cooling().sku()), build.supply().map(Supply::sku),
+                build.supply().map(Supply::count).orElse(0));
+    }
+
+    private Expected expected(Build build) {
+        Figures figures = figures(build);
+        List<Channel> channels = build.channels().stream().filter(channel -> !channel.filled().isEmpty())
+                .map(channel -> new Channel(channel.name(), channel.filled().size(), channel.capacityGb())).toList();
+        return new Expected(figures.processors(), figures.cores(), build.modules().size(), figures.memoryGb(), figures.usableGb(), mode().label(),
+                figures.speed().mts(), figures.loadW(), figures.wallW(), channels);
+    }
+}

@@ -1,0 +1,134 @@
+'use strict';
+(function () {
+  var rows = new Map();
+  document.querySelectorAll('tr[data-link]').forEach(function (row) { rows.set(row.dataset.link, row); });
+  var spots = new Map();
+
+  function near(figure, spot, tip) {
+    var frame = figure.getBoundingClientRect();
+    var at = spot.getBoundingClientRect();
+    var left = at.left - frame.left + figure.scrollLeft + at.width + 6;
+    if (left + tip.offsetWidth > frame.width) { left = Math.max(0, left - at.width - tip.offsetWidth - 12); }
+    tip.style.left = left + 'px';
+    tip.style.top = Math.max(0, at.top - frame.top - tip.offsetHeight - 4) + 'px';
+  }
+
+  document.querySelectorAll('.curve').forEach(function (section) {
+    var figure = section.querySelector('figure');
+    var points = Array.from(figure.querySelectorAll('.spot[data-link]'));
+    var tip = document.createElement('div');
+    tip.className = 'tip';
+    tip.hidden = true;
+    tip.setAttribute('aria-hidden', 'true');
+    figure.appendChild(tip);
+
+    function show(spot) {
+      var row = rows.get(spot.dataset.link);
+      spot.classList.add('on');
+      if (row) { row.classList.add('on'); }
+      tip.textContent = spot.getAttribute('aria-label');
+      tip.hidden = false;
+      near(figure, spot, tip);
+    }
+    function hide(spot) {
+      var row = rows.get(spot.dataset.link);
+      spot.classList.remove('on');
+      if (row) { row.classList.remove('on'); }
+      tip.hidden = true;
+    }
+    // One stop for the tabulator; arrows go from point to point.
+    function move(to) {
+      points.forEach(function (spot) { spot.setAttribute('tabindex', spot === to ? '0' : '-1'); });
+      to.focus();
+    }
+    points.forEach(function (spot, index) {
+      spots.set(spot.dataset.link, spot);
+      // The words are shown at once, so the browser's own slow hint is not needed.
+      var title = spot.querySelector('title');
+      if (title) { title.remove(); }
+      spot.setAttribute('tabindex', index === 0 ? '0' : '-1');
+      spot.addEventListener('mouseenter', function () { show(spot); });
+      spot.addEventListener('mouseleave', function () { hide(spot); });
+      spot.addEventListener('focus', function () { show(spot); });
+      spot.addEventListener('blur', function () { hide(spot); });
+      spot.addEventListener('click', function () {
+        var row = rows.get(spot.dataset.link);
+        if (row) { row.scrollIntoView({ block: 'center' }); }
+      });
+      spot.addEventListener('keydown', function (event) {
+        var to = { ArrowRight: index + 1, ArrowUp: index + 1, ArrowLeft: index - 1, ArrowDown: index - 1, Home: 0, End: points.length - 1 }[event.key];
+        if (event.key === 'Escape') { tip.hidden = true; }
+        if (event.key === 'Enter') { spot.dispatchEvent(new MouseEvent('click')); }
+        if (to !== undefined) {
+          event.preventDefault();
+          move(points[Math.max(0, Math.min(points.length - 1, to))]);
+        }
+      });
+    });
+  });
+  rows.forEach(function (row, link) {
+    var spot = spots.get(link);
+    if (spot) {
+      row.addEventListener('mouseenter', function () { spot.classList.add('on'); });
+      row.addEventListener('mouseleave', function () { spot.classList.remove('on'); });
+    }
+  });
+
+  // Sorting: empty cells last, whichever way.
+  function value(row, column) {
+    var cell = row.cells[column];
+    var text = cell.dataset.sort === undefined ? cell.textContent : cell.dataset.sort;
+    return text === '' ? null : isNaN(Number(text)) ? text : Number(text);
+  }
+  document.querySelectorAll('#tools').forEach(function () {
+    document.querySelectorAll('.curve table').forEach(function (table) {
+      var heads = Array.from(table.tHead.rows[0].cells);
+      heads.forEach(function (head, column) {
+        var button = document.createElement('button');
+        button.type = 'button';
+        button.append.apply(button, Array.from(head.childNodes));
+        head.appendChild(button);
+        button.addEventListener('click', function () {
+          var up = head.getAttribute('aria-sort') !== 'ascending';
+          heads.forEach(function (other) { other.removeAttribute('aria-sort'); });
+          head.setAttribute('aria-sort', up ? 'ascending' : 'descending');
+          var body = table.tBodies[0];
+          Array.from(body.rows).sort(function (one, other) {
+            var a = value(one, column);
+            var b = value(other, column);
+            if (a === null || b === null) { return (a === null ? 1 : 0) - (b === null ? 1 : 0); }
+            var order = typeof a === 'string' || typeof b === 'string' ? String(a).localeCompare(String(b)) : a - b;
+            return up ? order : -order;
+          }).forEach(function (row) { body.appendChild(row); });
+        });
+      });
+    });
+  });
+
+  // Searching: rows that hold every word stay, points of the others fade.
+  var tools = document.getElementById('tools');
+  if (tools) {
+    var label = document.createElement('label');
+    label.textContent = 'Show points with ';
+    var field = document.createElement('input');
+    field.type = 'search';
+    field.placeholder = 'a part, a mark';
+    label.appendChild(field);
+    var count = document.createElement('span');
+    count.setAttribute('role', 'status');
+    tools.append(label, count);
+    field.addEventListener('input', function () {
+      var words = field.value.toLowerCase().split(/\s+/).filter(function (word) { return word !== ''; });
+      var left = 0;
+      rows.forEach(function (row, link) {
+        var text = row.textContent.toLowerCase();
+        var stays = words.every(function (word) { return text.includes(word); });
+        left += stays ? 1 : 0;
+        row.hidden = !stays;
+        var spot = spots.get(link);
+        if (spot) { spot.classList.toggle('out', !stays); }
+      });
+      count.textContent = words.length === 0 ? '' : left + ' of ' + rows.size + ' points';
+    });
+  }
+}());

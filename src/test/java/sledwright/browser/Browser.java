@@ -1,0 +1,160 @@
+package sledwright.browser;
+
+import java.io.File;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Base64;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.extension.ExtensionContext.Store.CloseableResource;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+
+/** A browser without a window that shows one document after the other. */
+public final class Browser implements CloseableResource, AutoCloseable {
+
+    static final Path PROGRAM = Path.of("/usr/bin/chromium");
+    static final Path DRIVER = Path.of("/usr/bin/chromedriver");
+    /** The narrowest screen that documents are laid out for, in CSS pixels. */
+    public static final int PHONE = 360;
+    public static final int DESKTOP = 1100;
+
+    private static final String AXE = script();
+    /** Held, so that its level stays: it would warn that it has no own words for this version of the browser, which nothing here needs. */
+    private static final Logger VERSIONS = Logger.getLogger("org.openqa.selenium.devtools");
+
+    static {
+        VERSIONS.setLevel(Level.SEVERE);
+    }
+
+    private final ChromeDriver driver;
+    private final Path folder;
+
+    private Browser(ChromeDriver driver, Path folder) {
+        this.driver = driver;
+        this.folder = folder;
+    }
+
+    static boolean isInstalled() {
+        return Files.isExecutable(PROGRAM) && Files.isExecutable(DRIVER);
+    }
+
+    /** Whoever starts one closes it; tests take theirs as a parameter. */
+    public static Browser start() {
+        try {
+            Path folder = Files.createTempDirectory("browser");
+            ChromeOptions options = new ChromeOptions().setBinary(PROGRAM.toFile()).addArguments("--headless", "--no-sandbox", "--disable-gpu",
+                    "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
+                    "--disable-extensions", "--disable-dev-shm-usage", "--hide-scrollbars", "--force-color-profile=srgb", "--user-data-dir=" + folder.resolve("profile"));
+            // Named here, so that nothing looks for a driver elsewhere.
+            ChromeDriverService service = new ChromeDriverService.Builder().usingDriverExecutable(DRIVER.toFile()).usingAnyFreePort()
+                    .withLogFile(new File("/dev/null")).build();
+            return new Browser(new ChromeDriver(service, options), folder);
+        } catch (IOException unwritable) {
+            throw new UncheckedIOException(unwritable);
+        }
+    }
+
+    private static String script() {
+        try (InputStream in = Browser.class.getResourceAsStream("/axe.min.js")) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    /** Shows a document, light, on a wide screen. */
+    public Browser show(String html) {
+        try {
+            Path page = Files.writeString(folder.resolve("page.html"), html);
+            screen(DESKTOP, false);
+            driver.get(page.toUri().toString());
+            return this;
+        } catch (IOException unwritable) {
+            throw new UncheckedIOException(unwritable);
+        }
+    }
+
+    /** The screen's width in CSS pixels, and whether its user likes it dark. */
+    public Browser screen(int width, boolean dark) {
+        driver.executeCdpCommand("Emulation.setDeviceMetricsOverride",
+                Map.of("width", width, "height", 800, "deviceScaleFactor", 1, "mobile", width < 600));
+        driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "screen",
+                "features", List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
+        return this;
+    }
+
+    /** The document as the browser prints it, as PDF. */
+    public byte[] printed() {
+        return Base64.getDecoder().decode((String) driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true)).get("data"));
+    }
+
+    /** CSS pixels by which the document is wider than the screen, so that it scrolls sideways; 0 is what a reader wants. */
+    public long sidewaysScroll() {
+        return ((Number) driver.executeScript("return document.documentElement.scrollWidth - document.documentElement.clientWidth")).longValue();
+    }
+
+    /** What hinders people with disabilities, by axe-core: a line for each rule and element. */
+    @SuppressWarnings("unchecked")
+    public List<String> barriers() {
+        if (!(boolean) driver.executeScript("return 'axe' in window")) {
+            driver.executeScript(AXE);
+        }
+        return (List<String>) driver.executeAsyncScript("""
+                const done = arguments[arguments.length - 1];
+                axe.run(document, { resultTypes: ['violations'] }).then(found => done(found.violations.flatMap(
+                    violation => violation.nodes.map(node => violation.id + ': ' + node.target.join(' ') + ': ' + node.failureSummary))),
+                    failed => done(['axe-core failed: ' + failed]));""");
+    }
+
+    /** Addresses of everything that the document made the browser load. */
+    @SuppressWarnings("unchecked")
+    public List<String> loaded() {
+        return (List<String>) driver.executeScript("return performance.getEntriesByType('resource').map(entry => entry.name)");
+    }
+
+    /** What a script gives, such as {@code return document.title}. */
+    public Object ask(String script) {
+        return driver.executeScript(script);
+    }
+
+    /** The text that can be seen. */
+    public String text() {
+        return (String) driver.executeScript("return document.body.innerText");
+    }
+
+    /**
+     * A picture of the document as PNG.
+     *
+     * @param mostHeight so many CSS pixels from its top, or all of it
+     * @param scale      pixels of the picture for one of the document
+     */
+    public byte[] picture(long mostHeight, double scale) {
+        long height = (long) driver.executeScript("return Math.ceil(document.documentElement.scrollHeight)");
+        Number width = (Number) driver.executeScript("return window.innerWidth");
+        Map<String, Object> clip = Map.of("x", 0, "y", 0, "width", width, "height", Math.min(height, mostHeight), "scale", scale);
+        return Base64.getDecoder().decode((String) driver.executeCdpCommand("Page.captureScreenshot",
+                Map.of("format", "png", "captureBeyondViewport", true, "clip", clip)).get("data"));
+    }
+
+    @Override
+    public void close() {
+        driver.quit();
+        try (Stream<Path> files = Files.walk(folder)) {
+            for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+                Files.deleteIfExists(file);
+            }
+        } catch (IOException | UncheckedIOException stillUsed) {
+            // A temporary folder that the system clears.
+        }
+    }
+}

@@ -1,0 +1,285 @@
+package sledwright.catalog.intake;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.assertj.core.api.Assertions.tuple;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.dhatim.fastexcel.Workbook;
+import org.dhatim.fastexcel.Worksheet;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import sledwright.catalog.CatalogReader;
+import sledwright.catalog.CatalogTable;
+import sledwright.domain.Catalog;
+import sledwright.domain.Lot;
+import sledwright.input.Fault;
+import sledwright.input.FaultsException;
+import sledwright.samples.Folders;
+
+class CatalogImportTest {
+
+    @TempDir
+    Path work;
+    private Path shop;
+
+    @BeforeEach
+    void copyShop() throws IOException {
+        shop = Folders.copy(Folders.SHOP, work.resolve("shop"));
+    }
+
+    private Path file(String name, String text) throws IOException {
+        return Files.writeString(work.resolve(name), text);
+    }
+
+    private Path workbook(String name, Consumer<Workbook> content) throws IOException {
+        Path file = work.resolve(name);
+        try (OutputStream out = Files.newOutputStream(file); Workbook workbook = new Workbook(out, "test", "1.0")) {
+            content.accept(workbook);
+        }
+        return file;
+    }
+
+    private CatalogImport offers(Path list) {
+        return CatalogImport.of(shop, CatalogTable.OFFERS, list, Optional.empty(), Optional.empty());
+    }
+
+    private CatalogImport offers(Path list, Path mapping) {
+        return CatalogImport.of(shop, CatalogTable.OFFERS, list, Optional.of(mapping), Optional.empty());
+    }
+
+    private List<String> refusals(CatalogImport made) {
+        return made.refused().stream().map(fault -> fault.toString().replace(work + "/", "")).toList();
+    }
+
+    private List<String> faults(ThrowingCallable run) {
+        FaultsException thrown = catchThrowableOfType(FaultsException.class, run);
+        return thrown == null ? List.of() : thrown.faults().stream().map(Fault::toString).map(text -> text.replace(work + "/", "")).toList();
+    }
+
+    @Test
+    void rowsAreAddedChangedAndLeft() throws IOException {
+        CatalogImport made = offers(file("list.csv", """
+                sku,lot,unit_price,available,min_quantity,supplier,condition
+                WREN-2,A1,295.00,4,,,
+                H1-08,A3,24.5,20.0,1,,
+                H1-08,F1,22,7,,Fen Surplus,new
+                """));
+        assertThat(made.refused()).isEmpty();
+        assertThat(made.unchanged()).isEqualTo(1);
+        assertThat(made.changes()).extracting(Change::key, Change::added).containsExactly(
+                tuple(List.of("WREN-2", "A1", "1"), false), tuple(List.of("H1-08", "F1", "1"), true));
+        assertThat(made.changes().get(0).edits()).containsExactly(new Change.Edit("unit_price", "310.00", "295.00"));
+        assertThat(Files.readString(shop.resolve("offers.csv"))).as("not written yet").contains("310.00");
+
+        assertThat(made.apply()).contains(shop.resolve("offers.csv.bak").toRealPath());
+        assertThat(shop.resolve("offers.csv.bak")).hasSameTextualContentAs(Folders.SHOP.resolve("offers.csv"));
+        Catalog after = CatalogReader.read(shop);
+        assertThat(after.lots("WREN-2").get(0).breaks().get(0).unitPrice()).isEqualTo(29_500);
+        assertThat(after.lots("WREN-2").get(0).breaks().get(0).unitCost()).as("kept").hasValue(22_000);
+        assertThat(after.lots("H1-08")).extracting(Lot::lot).containsExactly("A3", "F1");
+        assertThat(after.lots("M16")).isEqualTo(CatalogReader.read(Folders.SHOP).lots("M16"));
+    }
+
+    @Test
+    void everyRowThatCannotBeTakenSaysWhy() throws IOException {
+        CatalogImport made = offers(file("list.csv", """
+                sku,lot,unit_price,available,supplier,condition
+                H1-08,F1,22,7,Fen,new
+                H1-08,F1,23,7,Fen,new
+                NOPE,F1,22,7,Fen,new
+                M16,F1,21 EUR,7,Fen,new
+                M16,F2,21.005,7,Fen,new
+                M16,,21,7,Fen,new
+                M16,F3,21,7,Fen,shiny
+                M16,F4,21,,Fen,new
+                """));
+        assertThat(made.changes()).extracting(change -> change.key().get(1)).containsExactly("F1");
+        assertThat(refusals(made)).containsExactly(
+                "list.csv:3: sku H1-08, lot F1, min_quantity 1 stands twice, first at line 2",
+                "list.csv:4: sku \"NOPE\" is no part of this catalogue, did you mean M08?",
+                "list.csv:5: unit_price (cell C5) \"21 EUR\": must be a number alone; drop the unit and write 21",
+                "list.csv:6: unit_price (cell C6) \"21.005\": must have at most 2 decimals, as EUR has",
+                "list.csv:7: lot is empty",
+                "list.csv:8: condition (cell F8) \"shiny\": must be one of new, refurbished, used, did you mean new?",
+                "list.csv:9: available is missing");
+    }
+
+    @Test
+    void aMessyWorkbookIsRead() throws IOException {
+        Path list = workbook("list.xlsx", workbook -> {
+            Worksheet cover = workbook.newWorksheet("Cover");
+            cover.value(0, 0, "Fen Surplus");
+            Worksheet sheet = workbook.newWorksheet("Prices");
+            sheet.value(1, 0, "All prices net");
+            // Two rows of header; "Net" is merged over two columns, "Article" over two rows.
+            sheet.value(3, 0, "Article");
+            sheet.range(3, 0, 4, 0).merge();
+            sheet.value(3, 1, "Net");
+            sheet.range(3, 1, 3, 2).merge();
+            sheet.value(4, 1, "single");
+            sheet.value(4, 2, "dozen");
+            sheet.value(4, 3, "Qty");
+            sheet.value(4, 4, "Until");
+            sheet.value(4, 5, "State");
+            sheet.value(6, 0, "H1-08");
+            sheet.value(6, 1, "1.022,50 €");
+            sheet.value(6, 2, 900);
+            sheet.value(6, 3, "7");
+            sheet.value(6, 4, LocalDate.of(2025, 4, 30));
+            sheet.style(6, 4).format("dd.mm.yyyy").set();
+            sheet.value(6, 5, "A-Ware");
+            sheet.value(8, 0, "M16");
+            sheet.value(8, 1, 0.1 + 0.2);
+            sheet.value(8, 3, 12.0);
+            sheet.value(8, 4, "31.12.2025");
+            sheet.value(8, 5, "NEU");
+            sheet.value(9, 0, "M64");
+            sheet.value(9, 1, 70);
+            sheet.value(9, 3, LocalDate.of(2025, 4, 30));
+            sheet.style(9, 3).format("yyyy-mm-dd").set();
+            sheet.value(9, 5, "neu");
+        });
+        Path mapping = file("map.yaml", """
+                as: offers
+                sheet: Prices
+                header: 4-5
+                decimal: comma
+                thousands: point
+                dates: dd.MM.uuuu
+                columns:
+                  sku: Article
+                  unit_price: { heading: Net single, strip: "€", factor: 1.1, decimals: 2 }
+                  available: Qty
+                  valid_until: Until
+                  condition: { heading: State, words: { a-ware: used, neu: new } }
+                constants: { lot: W1, supplier: Fen Surplus }
+                """);
+        CatalogImport made = offers(list, mapping);
+        assertThat(refusals(made)).containsExactly(
+                "list.xlsx:10: available (cell D10) \"2025-04-30\": is a date and must be a number; the cell has the wrong format");
+        assertThat(made.text().lines().skip(13)).containsExactly(
+                "H1-08,W1,Fen Surplus,used,1124.75,,7,,,2025-04-30", "M16,W1,Fen Surplus,new,0.33,,12,,,2025-12-31");
+        assertThat(faults(() -> CatalogImport.of(shop, CatalogTable.OFFERS, list, Optional.empty(), Optional.empty())))
+                .containsExactly("list.xlsx: has several sheets; name one with --sheet: Cover, Prices");
+        assertThat(faults(() -> CatalogImport.of(shop, CatalogTable.OFFERS, list, Optional.empty(), Optional.of("Price"))))
+                .containsExactly("list.xlsx: has no sheet \"Price\", did you mean Prices?");
+    }
+
+    @Test
+    void nothingIsTakenWhenTheCatalogueWouldHaveAFaultElsewhere() throws IOException {
+        // The price break of 16 stays behind with another stock.
+        assertThat(faults(() -> offers(file("list.csv", "sku,lot,min_quantity,available\nM16,A6,1,50\n")))).containsExactly(
+                "shop/offers.csv:8: available \"60\" must be 50, as at list.csv:2: both are price breaks of lot A6");
+        Files.writeString(shop.resolve("catalog.yaml"), "name: Reedmere\n");
+        assertThat(faults(() -> offers(file("sound.csv", "sku,lot,unit_price\nM16,A7,40\n")))).anyMatch(fault -> fault.startsWith("shop/catalog.yaml"));
+    }
+
+    @Test
+    void aTableThatChangedMeanwhileIsNotOverwritten() throws IOException {
+        CatalogImport made = offers(file("list.csv", "sku,lot,unit_price\nM16,A7,40\n"));
+        Files.writeString(shop.resolve("offers.csv"), Files.readString(shop.resolve("offers.csv")) + "H1-10,A20,Marsh Trade,used,30,1,2,,\n");
+        String changed = Files.readString(shop.resolve("offers.csv"));
+        assertThat(faults(made::apply)).containsExactly(
+                "shop/offers.csv: was changed while it was read; nothing was written: run it again");
+        assertThat(shop.resolve("offers.csv")).hasContent(changed);
+        assertThat(shop.resolve("offers.csv.bak")).doesNotExist();
+    }
+
+    @Test
+    void oldFilesAreAllKept() throws IOException {
+        offers(file("one.csv", "sku,lot,unit_price\nM16,A7,40\n")).apply();
+        offers(file("two.csv", "sku,lot,unit_price\nM16,A7,41\n")).apply();
+        assertThat(Files.readString(shop.resolve("offers.csv.bak"))).contains("M16,A7,Marsh Trade,new,44,");
+        assertThat(Files.readString(shop.resolve("offers.csv.bak2"))).contains("M16,A7,Marsh Trade,new,40,");
+        assertThat(Files.readString(shop.resolve("offers.csv"))).contains("M16,A7,Marsh Trade,new,41,");
+    }
+
+    @Test
+    void aTableOfDecimalCommasBecomesOneOfPoints() throws IOException {
+        Files.writeString(shop.resolve("memory.csv"), Files.readString(shop.resolve("memory.csv")).replace(',', ';').replace("1.2;", "1,2;").replace("4.5", "4,5"));
+        Catalog before = CatalogReader.read(shop);
+        CatalogImport made = CatalogImport.of(shop, CatalogTable.MEMORY, file("list.csv", "sku,power_w\nM08,3.5\n"), Optional.empty(), Optional.empty());
+        assertThat(made.changes()).hasSize(1);
+        made.apply();
+        Catalog after = CatalogReader.read(shop);
+        assertThat(after.module("M16")).isEqualTo(before.module("M16"));
+        assertThat(after.module("M08").orElseThrow().powerW()).isEqualTo(3.5);
+    }
+
+    @Test
+    void faultsOfAMappingAreAllNamed() throws IOException {
+        Path mapping = file("map.yaml", """
+                as: memory
+                decimal: semicolon
+                thousands: point
+                header: 4-2
+                dates: qqqqqqq
+                columns:
+                  sku: Article
+                  unit_prise: Net
+                  supplier: { heading: From, factor: 2 }
+                  available: { factor: many }
+                constants: { sku: X, weight: 3 }
+                """);
+        assertThat(faults(() -> offers(file("list.csv", "sku\nM16\n"), mapping))).containsExactly(
+                "map.yaml:1: as \"memory\": must be offers, as --as has it",
+                "map.yaml:2: decimal \"semicolon\": must be one of point, comma, did you mean comma?",
+                "map.yaml:3: thousands \"point\": must not be the same as decimal",
+                "map.yaml:4: header \"4-2\": must be a row, or some few rows, such as 3-4",
+                "map.yaml:5: dates \"qqqqqqq\": must be a pattern of days, months and years, such as dd.MM.uuuu",
+                "map.yaml:8: columns \"unit_prise\": is no column of offers.csv, did you mean unit_price?",
+                "map.yaml:9: factor is for figures, and supplier holds words",
+                "map.yaml:10: columns.available.heading is missing",
+                "map.yaml:10: columns.available.factor \"many\": must be a number",
+                "map.yaml:11: constants \"sku\": stands under columns already; give it a value for empty cells there, with \"empty\"",
+                "map.yaml:11: constants \"weight\": is no column of offers.csv, did you mean lot?");
+    }
+
+    @Test
+    void headingsThatAreNotThereAreNamed() throws IOException {
+        Path mapping = file("map.yaml", "columns: { sku: Article, lot: Lot, unit_price: Net, available: Qty }\n");
+        assertThat(faults(() -> offers(file("list.csv", "x\nArtikle;Lot;Net;Net\n1;2;3;4\n"), mapping))).containsExactly(
+                "list.csv:2: no column has the heading \"Article\", did you mean Artikle?",
+                "list.csv:2: heading \"Net\" stands over columns C2, D2; rename all but one",
+                "list.csv:2: no column has the heading \"Qty\", did you mean Lot?");
+    }
+
+    @Test
+    void brokenListsAreRefused() throws IOException {
+        assertThat(faults(() -> offers(work.resolve("gone.csv")))).containsExactly("gone.csv: there is no such file");
+        assertThat(faults(() -> offers(file("list.doc", "x")))).containsExactly("list.doc: must end in .xlsx, .csv, .tsv or .txt; save it as one of them");
+        assertThat(faults(() -> offers(file("text.xlsx", "sku,lot")))).containsExactly("text.xlsx: is no XLSX workbook");
+        Path cut = workbook("cut.xlsx", workbook -> workbook.newWorksheet("S").value(0, 0, "sku"));
+        byte[] whole = Files.readAllBytes(cut);
+        Files.write(cut, Arrays.copyOf(whole, whole.length / 2));
+        assertThat(faults(() -> offers(cut))).singleElement().asString().startsWith("cut.xlsx: cannot be read as an XLSX workbook");
+    }
+
+    @Test
+    void textsThatAFormulaCouldHideInComeBack() throws IOException {
+        for (String text : List.of("=1+1", "'=1+1", "''@x", "-5", "+x", "'plain", "plain", "@", "'", "")) {
+            assertThat(Formulas.restored(Formulas.defused(text))).isEqualTo(text);
+        }
+        assertThat(Formulas.defused("=1+1")).isEqualTo("'=1+1");
+        assertThat(Formulas.defused("\t=1")).isEqualTo("'\t=1");
+        assertThat(Formulas.defused("plain")).isEqualTo("plain");
+    }
+
+    @Test
+    void everyColumnHasAPlace() {
+        for (CatalogTable table : CatalogTable.values()) {
+            assertThat(table.order()).containsExactlyInAnyOrderElementsOf(table.columns().all());
+        }
+    }
+}

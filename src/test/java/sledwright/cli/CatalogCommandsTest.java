@@ -1,0 +1,128 @@
+package sledwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import sledwright.report.Schemas;
+import sledwright.samples.Folders;
+
+/** The commands below {@code catalog}. */
+class CatalogCommandsTest {
+
+    private static final String DEMO = "catalogs/heronfold-yard";
+
+    @TempDir
+    Path work;
+
+    @ParameterizedTest
+    @CsvSource({"offers, csv", "offers, xlsx", "memory, csv", "memory, xlsx", "processors, csv", "processors, xlsx"})
+    void whatIsExportedImportsBack(String table, String format) {
+        Path file = work.resolve("table." + format);
+        assertThat(Run.of("catalog", "export", DEMO, "--as", table, "--format", format, "--output", file.toString()).err()).isEmpty();
+        Run back = Run.of("catalog", "import", file.toString(), "--as", table, "--into", DEMO, "--format", "json");
+        assertThat(back.err()).isEmpty();
+        assertThat(back.code()).isEqualTo(ExitCode.DONE);
+        assertThat(back.out()).contains("\"added\": 0", "\"changed\": 0", "\"changes\": []", "\"not_taken\": []").doesNotContain("\"unchanged\": 0");
+        assertThat(Schemas.faults("import-result", back.out())).isEmpty();
+    }
+
+    @Test
+    void noExportRunsAsAFormula() throws IOException {
+        Path shop = Folders.copy(Folders.SHOP, work.resolve("shop"));
+        Files.writeString(shop.resolve("memory.csv"), Files.readString(shop.resolve("memory.csv")).replace("8 GB 1Rx8", "=HYPERLINK(1)")
+                .replace("16 GB 2Rx4", "'@x"));
+        Run csv = Run.of("catalog", "export", shop.toString(), "--as", "memory");
+        assertThat(csv.out()).contains("M08,'=HYPERLINK(1),", "M16,''@x,");
+        Path list = Files.writeString(work.resolve("list.csv"), csv.out());
+        assertThat(Run.of("catalog", "import", list.toString(), "--as", "memory", "--into", shop.toString()).out())
+                .contains("0 added, 0 changed, 4 unchanged, 0 not taken");
+    }
+
+    @Test
+    void aWorkbookHasTheSameBytesEachTime() {
+        assertThat(workbook()).isNotEmpty().isEqualTo(workbook());
+    }
+
+    private static byte[] workbook() {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        Run.into(out, Map.of(), false, "catalog", "export", DEMO, "--as", "memory", "--format", "xlsx");
+        return out.toByteArray();
+    }
+
+    @Test
+    void importPreviewsThenWrites() throws IOException {
+        Path shop = Folders.copy(Folders.SHOP, work.resolve("shop"));
+        Path list = Files.writeString(work.resolve("list.csv"), "sku,lot,unit_price\nM16,A7,40\nM16,A7,41\n");
+        String[] words = {"catalog", "import", list.toString(), "--as", "offers", "--into", shop.toString()};
+        Run preview = Run.of(words);
+        assertThat(preview.code()).isEqualTo(ExitCode.INPUT_FAULT);
+        assertThat(preview.out()).contains("0 added, 1 changed, 0 unchanged, 1 not taken", "M16, A7, 1: unit_price 44 -> 40", "stands twice", "nothing was written");
+        assertThat(with(words, "--apply").code()).isEqualTo(ExitCode.INPUT_FAULT);
+        assertThat(shop.resolve("offers.csv")).hasSameTextualContentAs(Folders.SHOP.resolve("offers.csv"));
+        Run applied = with(words, "--apply", "--skip-faulty", "--format", "json");
+        assertThat(applied.code()).isEqualTo(ExitCode.DONE);
+        assertThat(Schemas.faults("import-result", applied.out())).isEmpty();
+        assertThat(applied.out()).contains("\"written\": true", "offers.csv.bak\"");
+        assertThat(Files.readString(shop.resolve("offers.csv"))).contains("M16,A7,Marsh Trade,new,40,");
+        assertThat(with(words, "--skip-faulty", "--format", "csv").out()).isEqualTo("""
+                change,line,key,column,before,after,message
+                "not taken",3,,,,,"sku M16, lot A7, min_quantity 1 stands twice, first at line 2"
+                """);
+    }
+
+    private static Run with(String[] words, String... more) {
+        return Run.of(Stream.concat(Stream.of(words), Stream.of(more)).toArray(String[]::new));
+    }
+
+    @Test
+    void differencesReachTheRequests() throws IOException {
+        Path shop = Folders.copy(Folders.SHOP, work.resolve("shop"));
+        Path later = Folders.copy(Folders.SHOP, work.resolve("later"));
+        Path request = Files.writeString(work.resolve("request.yaml"), "kind: quote\nname: node\nrequire: { cores: 8, memory_gb: 16 }\n");
+        Path other = Files.writeString(work.resolve("other.yaml"), "kind: quote\nname: wren\nplatforms: [WREN-2]\nrequire: { cores: 16 }\nforbid: [M64]\n");
+        String[] words = {"catalog", "diff", shop.toString(), later.toString(), request.toString(), other.toString()};
+        assertThat(Run.of(words).out()).contains("the same parts, prices and stock", "- node: ", "as before; the same build");
+
+        String offers = Files.readString(later.resolve("offers.csv"));
+        Files.writeString(later.resolve("offers.csv"), offers.replace("REED-S,A2,Marsh Trade,used,150,1,9", "REED-S,A2,Marsh Trade,used,120,1,8")
+                .replaceFirst("M64,.*\n", "") + "M08,A30,Marsh Trade,used,6,1,10,,\n");
+        Files.writeString(later.resolve("memory.csv"), Files.readString(later.resolve("memory.csv")).replaceFirst("M64,.*\n", ""));
+        Run text = Run.of(words);
+        assertThat(text.err()).isEmpty();
+        assertThat(text.out()).contains("M64   removed", "REED-S  A2", "150.00 -> 120.00  -20.0 %    9 -> 8", "- node: ", "another build",
+                "now:", "forbid \"M64\": is no");
+        Run json = with(words, "--format", "json");
+        assertThat(Schemas.faults("difference-result", json.out())).isEmpty();
+        assertThat(json.out()).contains("\"status\": \"unreadable\"", "\"build_changed\": true", "\"price_changed\": true");
+        assertThat(with(words, "--format", "csv").out().lines()).contains("part,removed,M64,,,,,,", "offer,changed,REED-S,A2,1,150.00,120.00,9,8",
+                "offer,added,M08,A30,1,,6.00,,10", "offer,removed,M64,A8,1,78.00,,12,");
+    }
+
+    @Test
+    void cataloguesOfTwoCurrenciesAreNotCompared() throws IOException {
+        Path shop = Folders.copy(Folders.SHOP, work.resolve("shop"));
+        Files.writeString(shop.resolve("catalog.yaml"), Files.readString(shop.resolve("catalog.yaml")).replace("EUR", "CHF"));
+        Run run = Run.of("catalog", "diff", Folders.SHOP.toString(), shop.toString());
+        assertThat(run.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(run.err()).contains("EUR", "CHF", "cannot be compared");
+    }
+
+    @Test
+    void wordsThatAreMissingOrWrongAreNamed() {
+        assertThat(Run.of("catalog", "import", "x.csv", "--into", DEMO).err()).contains("--as");
+        assertThat(Run.of("catalog", "import", "x.csv", "--as", "offer", "--into", DEMO).err()).contains("'offer' must be one of offers, memory, processors");
+        assertThat(Run.of("catalog", "import", "x.csv", "--as", "offers").err()).contains("name the catalogue's folder");
+        assertThat(List.of(Run.of("catalog", "import", "x.csv", "--as", "offers").code(), Run.of("catalog", "export", DEMO, "--as", "offers", "--catalog", DEMO).code()))
+                .containsOnly(ExitCode.USAGE);
+    }
+}

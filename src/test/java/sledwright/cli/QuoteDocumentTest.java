@@ -1,0 +1,293 @@
+package sledwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import sledwright.browser.Browser;
+import sledwright.browser.DocumentChecks;
+import sledwright.browser.InBrowser;
+
+/** The quote as a document: what a customer may read, what the shop alone reads, and how it is laid out. */
+class QuoteDocumentTest {
+
+    private static final Path SHOP = Path.of("src/test/resources/shop");
+    private static final String DEMO = "scenarios/small-web-node.yaml";
+    private static final String POSSIBLE = "require: { cores: 16, memory_gb: 64 }\nlimit: { lead_days: 9 }\nalternatives: 4\n";
+    /** More machines than there are platforms. */
+    private static final String SHORT_OF_STOCK = "machines: 12\nrequire: { cores: 16, memory_gb: 64 }\n";
+    private static final String HOSTILE = "<script>alert('x')</script> \"q\" & 'p' &amp; \u202edesrever\u202c \u05e9\u05dc\u05d5\u05dd";
+
+    @TempDir
+    private Path folder;
+    private Path shop;
+
+    @BeforeEach
+    void copyShop() throws IOException {
+        shop = folder.resolve("shop");
+        try (Stream<Path> files = Files.walk(SHOP)) {
+            for (Path file : files.filter(Files::isRegularFile).toList()) {
+                Path target = shop.resolve(SHOP.relativize(file).toString());
+                Files.createDirectories(target.getParent());
+                Files.copy(file, target);
+            }
+        }
+    }
+
+    private void stationery(String yaml) throws IOException {
+        Path file = shop.resolve("catalog.yaml");
+        Files.writeString(file, Files.readString(file) + "document:\n" + yaml.indent(2));
+    }
+
+    private String request(String yaml) throws IOException {
+        return Files.writeString(folder.resolve("request.yaml"), "kind: quote\nname: survey node\ncatalog: shop\n" + yaml).toString();
+    }
+
+    private static byte[] bytes(int code, String... arguments) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        Run run = Run.into(out, Map.of(), false, Stream.concat(Stream.of("quote"), Stream.of(arguments)).toArray(String[]::new));
+        assertThat(run.err()).isEmpty();
+        assertThat(run.code()).isEqualTo(code);
+        return out.toByteArray();
+    }
+
+    private static String html(int code, String file, String... more) {
+        return new String(bytes(code, arguments(file, "html", more)), StandardCharsets.UTF_8);
+    }
+
+    private static String[] arguments(String file, String format, String... more) {
+        List<String> all = new ArrayList<>(List.of(file, "--format", format));
+        all.addAll(List.of(more));
+        return all.toArray(String[]::new);
+    }
+
+    /** The text of a PDF, and what it says of itself. */
+    private static String pdfText(int code, String file, String... more) throws IOException {
+        try (PDDocument document = Loader.loadPDF(bytes(code, arguments(file, "pdf", more)))) {
+            StringBuilder all = new StringBuilder(new PDFTextStripper().getText(document));
+            for (String key : document.getDocumentInformation().getMetadataKeys()) {
+                all.append('\n').append(document.getDocumentInformation().getPropertyStringValue(key));
+            }
+            all.append(new String(document.getDocumentCatalog().getMetadata().toByteArray(), StandardCharsets.UTF_8));
+            return all.toString();
+        }
+    }
+
+    /** What a page shows, entities resolved and lines joined. */
+    private static String shown(String html) {
+        return html.replaceAll("(?s)<style>.*?</style>", "").replaceAll("<[^>]+>", " ").replace("&lt;", "<").replace("&gt;", ">").replace("&quot;", "\"")
+                .replace("&#39;", "'").replace("&amp;", "&").replaceAll("\\s+", " ");
+    }
+
+    /**
+     * What the shop keeps to itself, each so that it cannot come about by chance.
+     *
+     * @param costs as documents write them
+     */
+    private record Secrets(List<String> lots, List<String> suppliers, List<String> costs, List<String> stock) {
+
+        List<String> all() {
+            return Stream.of(lots, suppliers, costs, stock).flatMap(List::stream).toList();
+        }
+    }
+
+    private Secrets seed() throws IOException {
+        List<String> lines = Files.readAllLines(shop.resolve("offers.csv"));
+        List<String> seeded = new ArrayList<>(List.of(lines.get(0)));
+        Secrets secrets = new Secrets(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        for (String line : lines.subList(1, lines.size())) {
+            String[] cells = line.split(",", -1);
+            String lot = "Lotseed" + cells[1];
+            String supplier = "Backdoor" + cells[1];
+            String cost = new BigDecimal(cells[4]).multiply(new BigDecimal("0.7313")).setScale(2, RoundingMode.HALF_UP).toString();
+            String available = "76" + cells[6] + "3";
+            secrets.lots.add(lot);
+            secrets.suppliers.add(supplier);
+            secrets.costs.add("\u20ac" + cost);
+            secrets.stock.add(available);
+            seeded.add(String.join(",", cells[0], lot, supplier, cells[3], cells[4], cells[5], available, cells[7], cost));
+        }
+        Files.write(shop.resolve("offers.csv"), seeded);
+        return secrets;
+    }
+
+    @Test
+    void nothingOfTheShopsReachesTheCustomer() throws IOException {
+        Secrets secrets = seed();
+        String file = request(POSSIBLE);
+        String internal = shown(html(ExitCode.DONE, file, "--internal"));
+        String internalPaper = pdfText(ExitCode.DONE, file, "--internal");
+        for (List<String> some : List.of(secrets.lots, secrets.suppliers, secrets.costs)) {
+            assertThat(some.stream().filter(internal::contains)).as("told to the shop").hasSizeGreaterThan(4);
+            assertThat(some.stream().filter(internalPaper::contains)).as("told to the shop on paper").hasSizeGreaterThan(4);
+        }
+        for (String customers : List.of(html(ExitCode.DONE, file), pdfText(ExitCode.DONE, file))) {
+            assertThat(secrets.all().stream().filter(customers::contains)).isEmpty();
+            assertThat(shown(customers)).doesNotContainIgnoringCase("margin").doesNotContainIgnoringCase("cost").doesNotContain("Internal");
+        }
+    }
+
+    @Test
+    void shortStockIsNotCountedForTheCustomer() throws IOException {
+        String file = request(SHORT_OF_STOCK);
+        String internal = shown(html(ExitCode.NO_VALID_BUILD, file, "--internal"));
+        assertThat(internal).contains("in stock)");
+        String customer = shown(html(ExitCode.NO_VALID_BUILD, file));
+        assertThat(customer).contains("cannot be had").contains("from what we have").doesNotContain("in stock").doesNotContain("more unit")
+                .doesNotContain("Internal");
+        assertThat(pdfText(ExitCode.NO_VALID_BUILD, file)).contains("Your request survey node").doesNotContain("in stock");
+    }
+
+    @Test
+    void aRequestThatCannotBeMetIsAnsweredInWords() throws IOException {
+        String page = html(ExitCode.NO_VALID_BUILD, "scenarios/too-much-for-the-money.yaml");
+        assertThat(shown(page)).contains("No machine that our parts make up meets your request as it stands.", "What stands in the way",
+                "a price of at most \u20ac900.00 exclude each other", "What would do", "Each of these is enough by itself.").doesNotContain("Terms");
+    }
+
+    @Test
+    void linesSumsAndTaxAddUp() throws IOException {
+        stationery("tax_percent: 19\ntax_name: MwSt\nvalid_days: 10\nlocale: de\naddress: [Uferweg 1, Reedmere]\ncontact: shop@reedmere.example\nterms: Cash.");
+        String file = request(POSSIBLE + "customer: [Fenland Survey, Dyke Road 2]\n");
+        JsonNode best = new ObjectMapper().readTree(Run.of("quote", file, "--format", "json").out()).get("alternatives").get(0);
+        BigDecimal net = best.get("price").decimalValue().setScale(2);
+        BigDecimal tax = net.multiply(new BigDecimal("0.19")).setScale(2, RoundingMode.HALF_UP);
+        String text = shown(html(ExitCode.DONE, file));
+        assertThat(text).contains("Before MwSt " + german(net), "MwSt, 19\u00a0% " + german(tax), "Total with MwSt " + german(net.add(tax)))
+                .contains("Uferweg 1", "Reedmere", "shop@reedmere.example", "Fenland Survey", "Dyke Road 2", "Cash.")
+                .contains("Prices of 31 March 2025", "Valid until 10 April 2025", "survey node");
+        String paper = pdfText(ExitCode.DONE, file);
+        assertThat(paper.replace('\n', ' ')).contains(german(net.add(tax)), "Fenland Survey", "Valid until 10 April 2025");
+    }
+
+    /** The amount as a reader in Germany writes it, put together by hand. */
+    private static String german(BigDecimal amount) {
+        String[] parts = amount.toPlainString().split("\\.");
+        return parts[0].replaceAll("(?<=\\d)(?=(\\d{3})+$)", ".") + "," + parts[1] + "\u00a0\u20ac";
+    }
+
+    @Test
+    void aShopWithoutStationeryQuotesPlainly() throws IOException {
+        String text = shown(html(ExitCode.DONE, request(POSSIBLE)));
+        assertThat(text).contains("Reedmere Stores", "Total \u20ac").doesNotContain("VAT").doesNotContain("Valid until");
+    }
+
+    /** The units of every option, at their prices, come to the option's price. */
+    @Test
+    void everyOptionIsPricedByLine() throws IOException {
+        String page = html(ExitCode.DONE, DEMO);
+        String matrix = page.substring(page.indexOf("Every option by line"));
+        JsonNode answer = new ObjectMapper().readTree(Run.of("quote", DEMO, "--format", "json").out());
+        for (JsonNode alternative : answer.get("alternatives")) {
+            String head = "Option " + alternative.get("rank").asInt();
+            BigDecimal sum = BigDecimal.ZERO;
+            for (String row : matrix.substring(matrix.indexOf("<tbody>"), matrix.indexOf("</tbody>")).split("</tr>")) {
+                Matcher each = Pattern.compile("data-label=\"Each\">\u20ac([\\d.]+)<").matcher(row);
+                Matcher units = Pattern.compile("data-label=\"" + head + "\">(\\d+)<").matcher(row);
+                if (each.find() && units.find()) {
+                    sum = sum.add(new BigDecimal(each.group(1)).multiply(new BigDecimal(units.group(1))));
+                }
+            }
+            assertThat(sum).as(head).isEqualByComparingTo(alternative.get("price").decimalValue());
+            assertThat(matrix).contains("data-label=\"" + head + "\">\u20ac" + alternative.get("price").decimalValue().setScale(2) + "<");
+        }
+    }
+
+    @Test
+    void whatAnotherOptionBuysIsSaidInTheShopsFigures() {
+        assertThat(shown(html(ExitCode.DONE, DEMO))).contains("Option 2: \u20ac0.79 more", "+ 12.78 GB/s more memory bandwidth: 34.11 GB/s, \u20ac0.06 for each further GB/s",
+                "+ 9 W less load: 191 W", "Option 3: \u20ac1.08 more", "\u2212 1.6 less throughput: 65.1".replace("\u2212", "&#8722;"));
+    }
+
+    @Test
+    void paperIsTheSameWheneverItIsMadeAndSaysWhatItIs() throws IOException {
+        byte[] first = bytes(ExitCode.DONE, DEMO, "--format", "pdf");
+        assertThat(bytes(ExitCode.DONE, DEMO, "--format", "pdf")).isEqualTo(first);
+        try (PDDocument document = Loader.loadPDF(first)) {
+            assertThat(document.getDocumentInformation().getTitle()).isEqualTo("Quote: small-web-node");
+            assertThat(document.getDocumentInformation().getAuthor()).startsWith("Heronfold Yard");
+            assertThat(document.getDocumentInformation().getCreationDate().toInstant()).isEqualTo("2026-11-16T00:00:00Z");
+            assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("en");
+            assertThat(document.getDocumentCatalog().getMarkInfo().isMarked()).isTrue();
+            assertThat(document.getNumberOfPages()).isLessThanOrEqualTo(4);
+        }
+    }
+
+    @Test
+    void paperIsOfTheShopsSize() throws IOException {
+        stationery("paper: Letter");
+        try (PDDocument document = Loader.loadPDF(bytes(ExitCode.DONE, request(POSSIBLE), "--format", "pdf"))) {
+            assertThat(document.getPage(0).getMediaBox().getWidth()).isEqualTo(612);
+            assertThat(document.getPage(0).getMediaBox().getHeight()).isEqualTo(792);
+        }
+    }
+
+    @Test
+    void whatDoesNotGoTogetherIsRefused() {
+        assertThat(Run.of("quote", DEMO, "--internal").err()).contains("--internal goes with --format html or pdf");
+        assertThat(Run.of("quote", DEMO, "--format", "html", "--steps").err()).contains("--steps is not written as html.");
+        assertThat(Run.of("quote", DEMO, "--format", "pdf", "--why-not", "B1-04").err()).contains("--why-not is not for the customer's eyes.");
+        Run internal = Run.of("quote", DEMO, "--format", "html", "--internal", "--why-not", "B1-04");
+        assertThat(internal.code()).isEqualTo(ExitCode.DONE);
+        assertThat(internal.out()).contains("Why not B1-04");
+        assertThat(Run.of("check", "scenarios/build-valid.yaml", "--format", "html").code()).isEqualTo(ExitCode.USAGE);
+    }
+
+    @Test
+    @InBrowser
+    void hostileNamesAreShownAndNothingElse(Browser browser) throws IOException {
+        stationery("address: [%s]\nterms: [%s]\ntax_name: %s\ntax_percent: 20".formatted(quoted(HOSTILE), quoted(HOSTILE), quoted(HOSTILE)));
+        Path processors = shop.resolve("processors.csv");
+        Files.writeString(processors, Files.readString(processors).replace("H1-08,Heath 1 with 8 cores", "H1-08,\"<b onload=x>'\"\"Heath\"\"</b>\""));
+        String file = request("customer: [%s]\n%s".formatted(quoted(HOSTILE), POSSIBLE)).replace("survey node", HOSTILE);
+        for (String[] more : new String[][] {{}, {"--internal"}}) {
+            String page = html(ExitCode.DONE, file, more);
+            assertThat(page).doesNotContain("<script").doesNotContain("<b onload").doesNotContain("\u202e");
+            DocumentChecks.assertSound(browser, page);
+            assertThat(browser.text()).contains("<script>alert('x')</script> \"q\" & 'p' &amp; \ufffddesrever\ufffd \u05e9\u05dc\u05d5\u05dd")
+                    .contains("<b onload=x>'\"Heath\"</b>");
+        }
+        assertThat(pdfText(ExitCode.DONE, file)).contains("<script>alert('x')</script> \"q\" & 'p' &amp;").contains("<b onload=x>'\"Heath\"</b>");
+    }
+
+    private static String quoted(String text) {
+        return "'" + text.replace("'", "''") + "'";
+    }
+
+    @Test
+    @InBrowser
+    void thePageCanBePrinted(Browser browser) throws IOException {
+        try (PDDocument printed = Loader.loadPDF(browser.show(html(ExitCode.DONE, DEMO)).screen(Browser.DESKTOP, true).printed())) {
+            assertThat(new PDFTextStripper().getText(printed)).contains("Total with VAT", "The options side by side", "Every option by line");
+            assertThat(printed.getNumberOfPages()).isLessThanOrEqualTo(4);
+            assertThat(printed.getPage(0).getMediaBox().getWidth()).isBetween(594f, 597f);
+        }
+    }
+
+    @Test
+    @InBrowser
+    void documentsAreSoundInABrowser(Browser browser) {
+        DocumentChecks.assertSound(browser, html(ExitCode.DONE, DEMO));
+        DocumentChecks.assertSound(browser, html(ExitCode.DONE, "scenarios/render-farm.yaml", "--internal"));
+        DocumentChecks.assertSound(browser, html(ExitCode.NO_VALID_BUILD, "scenarios/too-much-for-the-money.yaml"));
+    }
+}

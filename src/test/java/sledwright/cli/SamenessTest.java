@@ -1,0 +1,76 @@
+package sledwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TimeZone;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The same inputs and seed give the same bytes, run after run, in whatever language and time zone. */
+class SamenessTest {
+
+    private static final String SHOP = "catalogs/heronfold-yard";
+
+    /** Languages with other digits, another dotless i, another calendar, decimal commas; zones on both sides of midnight. */
+    private record Home(Locale locale, TimeZone zone) {
+    }
+
+    private static final List<Home> HOMES = List.of(new Home(Locale.ROOT, TimeZone.getTimeZone("UTC")),
+            new Home(Locale.forLanguageTag("ar-SA-u-nu-arab"), TimeZone.getTimeZone("Pacific/Kiritimati")),
+            new Home(Locale.forLanguageTag("tr-TR"), TimeZone.getTimeZone("UTC")),
+            new Home(Locale.forLanguageTag("th-TH-u-ca-buddhist-nu-thai"), TimeZone.getTimeZone("Pacific/Pago_Pago")));
+
+    static Stream<List<String>> commands() {
+        return Stream.of(List.of("quote", "scenarios/render-node.yaml", "--steps", "--why-not", "B1-04"), List.of("quote", "scenarios/too-much-for-the-money.yaml"),
+                List.of("check", "scenarios/build-broken.yaml"), List.of("check", "scenarios/build-valid.yaml"), List.of("upgrade", "scenarios/sled-in-place.yaml"),
+                List.of("catalog", SHOP), List.of("label", "16GB 2Rx4 PC4-2400T-RA1-11"), List.of("catalog", "export", SHOP, "--as", "memory"),
+                List.of("catalog", "import", "docs/examples/palisander-list.csv", "--as", "offers", "--mapping", "docs/examples/palisander-list.yaml", "--into", SHOP),
+                List.of("catalog", "diff", SHOP, SHOP, "scenarios/render-node.yaml"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("commands")
+    void textJsonAndCsvAreTheSameEverywhere(List<String> command) {
+        for (String format : List.of("text", "json", "csv")) {
+            assertSame(Stream.concat(command.stream(), Stream.of("--format", format, "--seed", "7", "--time-limit", "600")).toArray(String[]::new));
+        }
+    }
+
+    @Test
+    void workbooksAreTheSameEverywhere() {
+        assertSame("catalog", "export", SHOP, "--as", "processors", "--format", "xlsx");
+    }
+
+    private static void assertSame(String... words) {
+        Locale locale = Locale.getDefault();
+        TimeZone zone = TimeZone.getDefault();
+        String first = null;
+        try {
+            for (Home home : HOMES) {
+                Locale.setDefault(home.locale());
+                TimeZone.setDefault(home.zone());
+                String now = run(words);
+                first = first == null ? now : first;
+                assertThat(now).as("%s in %s", String.join(" ", words), home).isEqualTo(first);
+            }
+        } finally {
+            Locale.setDefault(locale);
+            TimeZone.setDefault(zone);
+        }
+    }
+
+    private static String run(String... words) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        Run run = Run.into(out, Map.of(), false, words);
+        assertThat(run.code()).as(run.err()).isNotEqualTo(ExitCode.DEFECT);
+        assertThat(out.size() + run.err().length()).isPositive();
+        return HexFormat.of().formatHex(out.toByteArray()) + run.err();
+    }
+}

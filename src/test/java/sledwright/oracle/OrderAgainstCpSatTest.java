@@ -1,0 +1,143 @@
+package sledwright.oracle;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import sledwright.domain.OrderLine;
+import sledwright.generator.Deadline;
+import sledwright.oracle.EveryMachine.Machine;
+import sledwright.planner.order.OrderOutcome;
+import sledwright.planner.order.OrderPlanner;
+import sledwright.planner.order.OrderStatus;
+
+/**
+ * Orders against an outside solver, CP-SAT of OR-Tools, which chooses among every valid machine of every line. More seeds by
+ * {@code -Dsledwright.seeds=2000}, other ones by {@code -Dsledwright.seed=100001}; {@code -Dsledwright.tell=true} tells of every order that could be better.
+ */
+class OrderAgainstCpSatTest {
+
+    private static final int SEEDS = 120;
+    private static final CpSatOrder.Effort TIME = CpSatOrder.Effort.deterministic(3);
+    /** Small orders are answered long before; what has to stop must be right, too. */
+    private static final Duration LIMIT = Duration.ofSeconds(2);
+    private static final double CLOSE = 0.01;
+    private static final int SHOWN = 2;
+
+    /** Most orders that may be dearer than the least, or deliver less than the most, without claiming otherwise. */
+    private static final double MISSED = 0.2;
+
+    /**
+     * How an order compares.
+     *
+     * @param wrong  what it claims and must not; empty for nothing
+     * @param missed what could be better without its claiming otherwise; empty for nothing
+     */
+    record Verdict(String wrong, String missed, OrderStatus status) {
+    }
+
+    /** The solver could not decide. */
+    private static final class UndecidedException extends RuntimeException {
+    }
+
+    @Test
+    void noClaimIsWrongAndFewOrdersCouldBeBetter() {
+        Map<OrderStatus, Integer> statuses = new EnumMap<>(OrderStatus.class);
+        List<Long> undecided = new ArrayList<>();
+        List<String> missed = new ArrayList<>();
+        List<String> wrong = new ArrayList<>();
+        Seeds.chosen(SEEDS).forEach(seed -> {
+            try {
+                RandomOrder that = RandomOrder.small(seed);
+                Verdict verdict = judge(that);
+                if (verdict.status != null) {
+                    statuses.merge(verdict.status, 1, Integer::sum);
+                }
+                if (!verdict.missed.isEmpty()) {
+                    missed.add("seed %d: %s".formatted(seed, verdict.missed));
+                }
+                if (!verdict.wrong.isEmpty()) {
+                    wrong.add("seed %d: %s".formatted(seed, verdict.wrong) + (wrong.size() < SHOWN ? shown(that) : ""));
+                }
+            } catch (UndecidedException | EveryMachine.TooManyException tooHard) {
+                undecided.add(seed);
+            }
+        });
+        String count = "%s, %d could be better, undecided %s".formatted(statuses, missed.size(), undecided);
+        if (Boolean.getBoolean("sledwright.tell")) {
+            System.err.println(count);
+            missed.forEach(System.err::println);
+        }
+        long seeds = Seeds.chosen(SEEDS).count();
+        assertThat(wrong).as(count).isEmpty();
+        assertThat(missed.size()).as("%s: %s", count, missed).isLessThanOrEqualTo((int) Math.ceil(MISSED * seeds));
+        assertThat(undecided.size()).as(count).isLessThanOrEqualTo((int) Math.ceil(0.05 * seeds));
+        assertThat(statuses.keySet()).as(count).contains(OrderStatus.PROVED, OrderStatus.SHORT);
+    }
+
+    private static String shown(RandomOrder that) {
+        RandomOrder small = OrderShrinker.shrink(that, next -> {
+            try {
+                return !judge(next).wrong.isEmpty();
+            } catch (UndecidedException | EveryMachine.TooManyException tooHard) {
+                return false;
+            }
+        });
+        return "%nmade smaller: %s%n%s".formatted(judge(small).wrong, small.text());
+    }
+
+    static Verdict judge(RandomOrder that) {
+        List<List<Machine>> machines = machines(that);
+        CpSatOrder.Answer cheapest = CpSatOrder.cheapest(that, machines, TIME);
+        CpSatOrder.Answer most = cheapest.impossible() ? CpSatOrder.most(that, machines, TIME) : cheapest;
+        if (!cheapest.proved() || !most.proved()) {
+            throw new UndecidedException();
+        }
+        OrderOutcome outcome;
+        try {
+            outcome = new OrderPlanner(that.catalog(), that.seed()).plan(that.order(), Deadline.in(LIMIT), progress -> { });
+        } catch (RuntimeException defect) {
+            return new Verdict(defect.toString(), "", null);
+        }
+        String unsound = OrderReading.wrong(outcome, that.order(), that.catalog());
+        if (!unsound.isEmpty()) {
+            return new Verdict(unsound, "", outcome.status());
+        }
+        return cheapest.impossible() ? inPart(outcome, most.value()) : whole(outcome, cheapest.value() / (double) CpSatOrder.SCALE);
+    }
+
+    static List<List<Machine>> machines(RandomOrder that) {
+        List<List<Machine>> machines = new ArrayList<>();
+        for (OrderLine line : that.order().lines()) {
+            machines.add(EveryMachine.of(that.catalog(), line.request(), line.uniform(), that.stock(line.request().limit())));
+        }
+        return machines;
+    }
+
+    private static Verdict whole(OrderOutcome outcome, double least) {
+        String wrong = "";
+        String missed = "";
+        if (outcome.missing() > 0) {
+            missed = "%d machines are missing where all can be had for %s".formatted(outcome.missing(), least);
+            wrong = outcome.shortages().most() ? missed + ", as the most" : "";
+        } else if (outcome.best() < least - CLOSE) {
+            wrong = "best %s, the solver's least %s".formatted(outcome.best(), least);
+        } else if (outcome.bound() > least + CLOSE) {
+            wrong = "%s bound %s above an order of %s".formatted(outcome.status(), outcome.bound(), least);
+        } else if (outcome.best() > least + CLOSE) {
+            missed = "best %s, bound %s, the solver's least %s".formatted(outcome.best(), outcome.bound(), least);
+        }
+        return new Verdict(wrong, missed, outcome.status());
+    }
+
+    private static Verdict inPart(OrderOutcome outcome, long most) {
+        long weight = outcome.lines().stream().mapToLong(line -> (long) line.line().priority() * line.delivered()).sum();
+        String less = "weight %d is delivered, the solver's most is %d".formatted(weight, most);
+        boolean claimed = outcome.shortages().most();
+        return new Verdict(weight > most || weight < most && claimed ? less + (claimed ? ", claimed as the most" : "") : "", weight < most ? less : "", outcome.status());
+    }
+}

@@ -1,0 +1,99 @@
+package sledwright.report.offer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import java.math.BigDecimal;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import sledwright.domain.Catalog;
+import sledwright.domain.Objective;
+import sledwright.domain.Paper;
+import sledwright.domain.Request;
+import sledwright.domain.Stationery;
+import sledwright.explain.Explanation;
+import sledwright.generator.Findings;
+import sledwright.generator.Status;
+import sledwright.planner.Outcome;
+import sledwright.report.QuoteView;
+import sledwright.samples.Answers;
+
+class OfferTest {
+
+    private static Offer offer(Findings findings, Catalog shop) {
+        Outcome outcome = Answers.outcome(findings);
+        return Offer.of(outcome, QuoteView.of(outcome, shop, Explanation.NONE), shop, List.of());
+    }
+
+    private static Catalog taxed(String percent) {
+        return Answers.SHOP.withStationery(new Stationery(List.of(), List.of(), Optional.of(new BigDecimal(percent)), "VAT", List.of(), OptionalInt.of(30),
+                Locale.ENGLISH, Paper.A4));
+    }
+
+    @Test
+    void taxIsRoundedToACoin() {
+        Offer offer = offer(Answers.proved(), taxed("8.1"));
+        assertThat(offer.tax(new BigDecimal("100.55"))).contains(new BigDecimal("8.14"));
+        assertThat(offer.gross(new BigDecimal("100.55"))).isEqualTo("108.69");
+        assertThat(offer.validUntil()).contains(Answers.SHOP.pricedOn().plusDays(30));
+        assertThat(offer(Answers.proved(), taxed("0")).gross(new BigDecimal("100.55"))).isEqualTo("100.55");
+        assertThat(offer(Answers.proved(), Answers.SHOP).gross(new BigDecimal("100.55"))).isEqualTo("100.55");
+    }
+
+    /** What a customer sees adds up to the price, whichever lots it comes from. */
+    @Test
+    void linesAddUp() {
+        for (Findings findings : List.of(Answers.proved(), Answers.unequal())) {
+            for (Offer.Option option : offer(findings, Answers.SHOP).options()) {
+                assertThat(option.lines().stream().map(OfferLine::total).reduce(BigDecimal.ZERO, BigDecimal::add)).isEqualByComparingTo(option.net());
+                assertThat(option.lines()).allSatisfy(line -> assertThat(line.goods().unitPrice().multiply(BigDecimal.valueOf(line.quantity())))
+                        .isEqualByComparingTo(line.total()));
+                assertThat(option.lines().stream().map(OfferLine::goods)).doesNotHaveDuplicates();
+            }
+        }
+    }
+
+    @Test
+    void theCustomersOwnPartsAreFreeAndCalledSo() {
+        Request request = Answers.rich();
+        Offer offer = offer(Answers.findings(request, Status.PROVED, Answers.order(request, Answers.cool())), Answers.SHOP);
+        List<OfferLine> modules = offer.options().get(0).lines().stream().filter(line -> line.goods().sku().equals("R16")).toList();
+        assertThat(modules).extracting(line -> line.goods().shownCondition(), OfferLine::quantity).contains(tuple("yours", 4));
+        assertThat(offer.options().get(0).lines()).anySatisfy(line -> assertThat(line.goods().name()).isEqualTo("Software licence, per core"));
+    }
+
+    /** The sample shop says of no lot what it cost. */
+    @Test
+    void aCostThatIsNotKnownLeavesTheMarginOpen() {
+        Costs costs = offer(Answers.proved(), Answers.SHOP).options().get(0).costs();
+        assertThat(costs.unknown()).isEqualTo(costs.rows().size());
+        assertThat(costs.margin()).isEmpty();
+        assertThat(costs.cost()).isEqualByComparingTo("0");
+        assertThat(Costs.percent(new BigDecimal("2.00"), new BigDecimal("3.00"))).contains(new BigDecimal("66.7"));
+        assertThat(Costs.percent(new BigDecimal("2.00"), new BigDecimal("0.00"))).isEmpty();
+    }
+
+    /** A document claims no more than the search does. */
+    @Test
+    void howSureTheAnswerIsIsSaid() {
+        assertThat(OfferPage.html(offer(Answers.proved(), Answers.SHOP), Audience.CUSTOMER)).contains("option 1 has the lowest price. Each other option betters");
+        Findings inTime = Answers.findings(Answers.ASKED, Status.BEST_FOUND, Answers.order(Answers.ASKED, Answers.cool()));
+        assertThat(OfferPage.html(offer(inTime, Answers.SHOP), Audience.CUSTOMER)).contains("a better one may exist").doesNotContain("lowest price");
+        assertThat(OfferPage.html(offer(inTime, Answers.SHOP), Audience.SHOP)).contains("Best found in time. No valid build is below \u20ac");
+        Findings nothing = Answers.findings(Answers.ASKED, Status.BEST_FOUND);
+        assertThat(OfferPage.html(offer(nothing, Answers.SHOP), Audience.CUSTOMER)).contains("It is not certain that there is none.");
+        Request most = Answers.ASKED.withObjective(Objective.MOST_BANDWIDTH);
+        assertThat(OfferPage.html(offer(Answers.findings(most, Status.PROVED, Answers.order(most, Answers.cool())), Answers.SHOP), Audience.CUSTOMER))
+                .contains("option 1 has the most memory bandwidth.").doesNotContain("other option");
+    }
+
+    @Test
+    void moreOptionsThanFitStandInSeveralTables() {
+        Offer.Option option = offer(Answers.proved(), Answers.SHOP).options().get(0);
+        assertThat(SideBySide.sheets(Collections.nCopies(11, option))).extracting(List::size).containsExactly(5, 5, 1);
+    }
+}

@@ -1,0 +1,60 @@
+package sledwright.report.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.Currency;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class WordingTest {
+
+    private static Wording of(String locale, String currency) {
+        return new Wording(Locale.forLanguageTag(locale), Currency.getInstance(currency));
+    }
+
+    /** As the Unicode Common Locale Data Repository has them, which the JDK carries; read off by hand. */
+    @ParameterizedTest
+    @CsvSource(quoteCharacter = '"', value = {
+        "en, EUR, 1234.50, \"\u20ac1,234.50\"",
+        "de, EUR, 1234.50, \"1.234,50\u00a0\u20ac\"",
+        "fr, EUR, 1234.50, \"1\u202f234,50\u00a0\u20ac\"",
+        "de-CH, CHF, 1234.50, \"CHF\u00a01\u2019234.50\"",
+        "en, JPY, 1234, \"\u00a51,234\"",
+        "en-US, USD, 0.60, $0.60",
+        "pl, PLN, 12345.6, \"12\u00a0345,60\u00a0z\u0142\""})
+    void moneyIsWrittenAsTheLocaleDoes(String locale, String currency, BigDecimal amount, String written) {
+        assertThat(of(locale, currency).money(amount)).isEqualTo(written);
+    }
+
+    @Test
+    void digitsAreThoseThatTheFontsHave() {
+        assertThat(of("ar-EG", "EUR").money(new BigDecimal("1234.50"))).contains("1").doesNotContain("\u0661");
+        assertThat(of("hi", "EUR").figure(12.5)).isEqualTo("12.5");
+    }
+
+    @Test
+    void figuresHaveTwoDecimalsAndNoSignInFourDigits() {
+        Wording german = of("de", "EUR");
+        assertThat(german.figure(21.333333)).isEqualTo("21,33");
+        assertThat(german.figure(0.125)).isEqualTo("0,13");
+        assertThat(german.figure(2400)).isEqualTo("2400");
+        assertThat(german.figure(24000)).isEqualTo("24.000");
+    }
+
+    @Test
+    void signs() {
+        assertThat(of("en", "EUR").signedMoney(new BigDecimal("0.79"))).isEqualTo("+\u20ac0.79");
+        assertThat(of("en", "EUR").signedMoney(new BigDecimal("-0.79"))).isEqualTo("-\u20ac0.79");
+        assertThat(of("en", "EUR").signedMoney(new BigDecimal("0.00"))).isEqualTo("\u20ac0.00");
+    }
+
+    @Test
+    void numbersInSentencesButNoNames() {
+        Wording german = of("de", "EUR");
+        assertThat(german.sentence("Raise the price from 900.00 to 4096.30 EUR: 42.66 GB/s of B1-06 (2.4 GHz), 1066 MT/s; M1.5 and 12.50.", "12.50"::equals))
+                .isEqualTo("Raise the price from 900,00 to 4.096,30\u00a0\u20ac: 42,66 GB/s of B1-06 (2,4 GHz), 1066 MT/s; M1.5 and 12.50.");
+    }
+}

@@ -1,0 +1,165 @@
+package sledwright.schema;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import org.yaml.snakeyaml.DumperOptions;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.constructor.SafeConstructor;
+import org.yaml.snakeyaml.nodes.Tag;
+import org.yaml.snakeyaml.representer.Representer;
+import org.yaml.snakeyaml.resolver.Resolver;
+import sledwright.input.Faults;
+
+/** A sound file, and what its reader says when something in it is changed. */
+final class Example {
+
+    private final Format format;
+    private final Path file;
+    private final Path work;
+    private final Object sound;
+    private Object changed;
+
+    /** A section somewhere in the file that has a key. */
+    interface Holder {
+        Object get();
+
+        void set(Object value);
+
+        void remove();
+    }
+
+    Example(Format format, Path file, Path folder) {
+        this.format = format;
+        this.file = file;
+        work = folder.resolve(file.getFileName());
+        sound = load();
+    }
+
+    private static Yaml yaml() {
+        DumperOptions dump = new DumperOptions();
+        LoaderOptions load = new LoaderOptions();
+        return new Yaml(new SafeConstructor(load), new Representer(dump), dump, load, new Resolver() {
+            @Override
+            protected void addImplicitResolvers() {
+                addImplicitResolver(Tag.NULL, NULL, "~nN\0");
+                addImplicitResolver(Tag.NULL, EMPTY, null);
+            }
+        });
+    }
+
+    /** How many places of the file have the path. */
+    int places(String path) {
+        return holders(sound, path).size();
+    }
+
+    /** How many sections the file has under a path; the whole file is one under the empty path. */
+    int sections(String path) {
+        return path.isEmpty() ? 1 : holders(sound, path).stream().mapToInt(holder -> sections(holder.get()).size()).sum();
+    }
+
+    /** Whether the file writes a bare number at a path. */
+    boolean hasNumber(String path) {
+        return holders(sound, path).stream().anyMatch(holder -> holder.get() instanceof String text && text.matches("-?\\d+(\\.\\d+)?"));
+    }
+
+    /** Whether the reader has no fault to name after a change at one of the places of a path. */
+    boolean accepts(String path, int place, Consumer<Holder> change) {
+        changed = load();
+        change.accept(holders(changed, path).get(place));
+        return accepted();
+    }
+
+    /** Whether the reader has no fault to name after changes at two paths. */
+    boolean accepts(String path, String other, int place, Consumer<Holder> change) {
+        changed = load();
+        change.accept(holders(changed, path).get(place));
+        change.accept(holders(changed, other).get(place));
+        return accepted();
+    }
+
+    private boolean accepted() {
+        try {
+            Files.writeString(work, yaml().dump(changed));
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+        Faults faults = new Faults();
+        format.judge(work, faults);
+        return faults.size() == 0;
+    }
+
+    private Object load() {
+        try {
+            return yaml().load(Files.readString(file));
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
+    private static List<Holder> holders(Object root, String path) {
+        List<Object> level = List.of(root);
+        String[] segments = path.split("\\.");
+        for (int i = 0; i < segments.length - 1; i++) {
+            List<Object> next = new ArrayList<>();
+            for (Object section : level) {
+                next.addAll(children(section, segments[i]));
+            }
+            level = next;
+        }
+        List<Holder> holders = new ArrayList<>();
+        level.forEach(section -> sections(section).forEach(map -> keys(map, segments[segments.length - 1]).forEach(key -> holders.add(holder(map, key)))));
+        return holders;
+    }
+
+    private static List<Object> children(Object section, String segment) {
+        List<Object> found = new ArrayList<>();
+        sections(section).forEach(map -> keys(map, segment).forEach(key -> found.add(map.get(key))));
+        return found;
+    }
+
+    @SuppressWarnings("unchecked")
+    private static List<Map<Object, Object>> sections(Object value) {
+        if (value instanceof Map<?, ?> map) {
+            return List.of((Map<Object, Object>) map);
+        }
+        List<Map<Object, Object>> found = new ArrayList<>();
+        if (value instanceof List<?> list) {
+            list.forEach(item -> found.addAll(sections(item)));
+        }
+        return found;
+    }
+
+    private static List<Object> keys(Map<Object, Object> map, String segment) {
+        return segment.equals("*") ? List.copyOf(map.keySet()) : map.containsKey(segment) ? List.of(segment) : List.of();
+    }
+
+    private static Holder holder(Map<Object, Object> map, Object key) {
+        return new Holder() {
+            @Override
+            public Object get() {
+                return map.get(key);
+            }
+
+            @Override
+            public void set(Object value) {
+                map.put(key, value);
+            }
+
+            @Override
+            public void remove() {
+                Map<Object, Object> left = new LinkedHashMap<>(map);
+                left.remove(key);
+                map.clear();
+                map.putAll(left);
+            }
+        };
+    }
+}
