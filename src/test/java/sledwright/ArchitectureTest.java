@@ -100,7 +100,7 @@ class ArchitectureTest {
     table.put("compare", upTo(table, "planner"));
     table.put("explain", upTo(table, "planner"));
     table.put("label", List.of("domain", "input"));
-    table.put("restock", upTo(table, "planner"));
+    table.put("restock", upTo(table, "explain"));
     table.put("report", upTo(table, "restock"));
     table.put("web", upTo(table, "report"));
     table.put("cli", upTo(table, "web"));

@@ -86,7 +86,8 @@ public final class Main implements Runnable {
                 .addSubcommand(new UpgradeCommand(terminal))
                 .addSubcommand(new CompareCommand(terminal))
                 .addSubcommand(new SheetCommand(terminal))
-                .addSubcommand(new OrderCommand(terminal));
+                .addSubcommand(new OrderCommand(terminal))
+                .addSubcommand(new RestockCommand(terminal));
         // Help stays plain: finding out what a terminal can show takes longer than showing it.
         return line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .setExpandAtFiles(false)

@@ -64,6 +64,14 @@ public final class Csv {
                 line.quantity(), line.unitPrice(), line.total())).toList());
     }
 
+    /** One row for each purchase. */
+    public static String of(RestockView view) {
+        return write(List.of("sku", "supplier", "condition", "quantity", "unit_cost", "cost", "currency", "lead_days", "why"),
+                view.plan().buys().stream().map(buy -> List.<Object>of(buy.offer().sku(), buy.offer().supplier(), buy.offer().condition().label(),
+                        buy.quantity(), view.amount(buy.offer().unitCost()), view.amount(buy.cost()), view.currency(), buy.offer().leadDays(),
+                        buy.why())).toList());
+    }
+
     /** One row for each broken rule. */
     public static String of(CheckView view) {
         List<List<Object>> rows = new ArrayList<>();

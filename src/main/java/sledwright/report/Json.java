@@ -46,6 +46,10 @@ public final class Json {
         return render(json -> json.upgrade(view));
     }
 
+    public static String of(RestockView view) {
+        return render(json -> RestockJson.write(view, json.out));
+    }
+
     public static String of(CompareView view) {
         return render(json -> json.comparison(view));
     }

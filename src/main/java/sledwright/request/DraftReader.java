@@ -110,6 +110,21 @@ final class DraftReader {
                 top.list("forbid"), top.list("use"));
     }
 
+    /** A request that many customers come with: it chooses the cheapest, at no price of its own and without anyone's parts. */
+    Draft demandClass() {
+        Draft draft = upgrade();
+        refuse("catalog", "is the same for all classes; write it at the top");
+        draft.price().ifPresent(price -> price.fault("is given by margin or price_accepted here; take it out", faults));
+        if (top.has("on_hand")) {
+            faults.add(top.place("on_hand"), "on_hand is of one customer and cannot be expected of all; take it out");
+        }
+        return draft;
+    }
+
+    private void refuse(String key, String why) {
+        top.field(key).ifPresent(field -> field.fault(why, faults));
+    }
+
     private Draft draft(Objective objective, WorthFields worth, int alternatives, double step,
                         List<Field> platforms, List<Field> forbid, List<Field> use) {
         Optional<Section> limit = top.section("limit");

@@ -7,6 +7,7 @@ import sledwright.domain.Catalog;
 import sledwright.domain.Energy;
 import sledwright.domain.OrderRequest;
 import sledwright.domain.Request;
+import sledwright.domain.RestockRequest;
 
 /** What a request file asks for, ready to be answered from a catalogue. */
 public sealed interface Job {
@@ -51,6 +52,15 @@ public sealed interface Job {
      * @param tradeIn the share of its selling price that a pulled part fetches
      */
     record Upgrade(Catalog catalog, Request request, Build build, double tradeIn) implements Single {
+    }
+
+    /** Parts are to be stocked for expected orders. */
+    record Restock(Catalog catalog, RestockRequest plan) implements Job {
+
+        @Override
+        public String name() {
+            return plan.name();
+        }
     }
 
     /** Lines of machines are to be filled from one stock. */

@@ -10,7 +10,7 @@ public enum Kind {
     QUOTE, BUILD, ORDER, RESTOCK, UPGRADE;
 
     /** The kinds that this version answers. */
-    static final List<Kind> READ = List.of(QUOTE, BUILD, ORDER, UPGRADE);
+    static final List<Kind> READ = List.of(QUOTE, BUILD, ORDER, RESTOCK, UPGRADE);
 
     /** The word that files use for this kind. */
     public String label() {

@@ -42,6 +42,12 @@ public final class RequestBounds {
 
     public static final Bounds TRADE_IN = Bounds.of(0, 1, "of the price").not("percent", 100);
 
+    public static final Bounds HORIZON_MONTHS = Bounds.above(0, 60, "months");
+    public static final Bounds DEPRECIATION = Bounds.of(0, 1, "of the cost").not("percent", 100);
+    public static final Bounds SERVICE_LEVEL = Bounds.above(0, 0.9999, "of all lead times").not("percent", 100);
+    public static final Bounds SAMPLES = Bounds.of(10, 100_000, "samples");
+    public static final Bounds ORDERS = Bounds.of(0, 10_000, "orders");
+
     private RequestBounds() {
     }
 }

@@ -7,7 +7,7 @@ import sledwright.input.Faults;
 import sledwright.input.FaultsException;
 
 /** A request file as read, before it is held against a catalogue. */
-public sealed interface RequestFile permits QuoteFile, BuildFile, OrderFile, UpgradeFile {
+public sealed interface RequestFile permits QuoteFile, BuildFile, OrderFile, RestockFile, UpgradeFile {
 
     Kind kind();
 

@@ -78,7 +78,7 @@ public final class RequestReader {
             case BUILD -> BuildFile.read(file, top);
             case UPGRADE -> UpgradeFile.read(file, top);
             case ORDER -> OrderFile.read(file, top);
-            case RESTOCK -> throw new IllegalArgumentException("no reader of " + kind.label());
+            case RESTOCK -> RestockFile.read(file, top);
         };
     }
 
@@ -90,10 +90,6 @@ public final class RequestReader {
         }
         Optional<Field> field = top.field("kind");
         Optional<Kind> kind = field.flatMap(word -> word.word(Kind::named, kinds, faults));
-        if (kind.isPresent() && !Kind.READ.contains(kind.get())) {
-            field.get().fault("is not answered by this version yet; it answers " + String.join(", ", kinds), faults);
-            return Optional.empty();
-        }
         if (kind.isPresent() && !takes.contains(kind.get())) {
             field.get().fault("must be %s here".formatted(String.join(" or ", Kind.labels(List.copyOf(takes)))), faults);
         }

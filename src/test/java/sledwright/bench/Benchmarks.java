@@ -17,7 +17,9 @@ public final class Benchmarks {
               solver [COUNT]                                CP-SAT beside the search, on random cases; otherwise 60
               explain [EVERY]                               why not, and conflicts, of the demo's quotes; each so manieth part
               compare                                       the frontiers of the demo's quotes
-              order [MACHINES ...]                          orders of so many machines on the demo; otherwise 10 50 200 2000""";
+              order [MACHINES ...]                          orders of so many machines on the demo; otherwise 10 50 200 2000
+
+              restock [SHOP [CLASSES [PARTS [SAMPLES [BUDGET]]]]]   a plan on random classes and offers; otherwise demo 20 250 1000 20000""";
 
     private Benchmarks() {
     }
@@ -34,6 +36,8 @@ public final class Benchmarks {
                     .run(Shop.named(word(words, 0, "demo")), Long.parseLong(word(words, 2, "0")), Integer.parseInt(word(words, 1, "500")));
             case "solver" -> SolverPace.print(out, Integer.parseInt(word(words, 0, "60")));
             case "explain" -> new ExplainBenchmark(out).run(Path.of("scenarios"), Integer.parseInt(word(words, 0, "40")));
+            case "restock" -> new RestockBenchmark(out).run(Shop.named(word(words, 0, "demo")), Integer.parseInt(word(words, 1, "20")),
+                    Integer.parseInt(word(words, 2, "250")), Integer.parseInt(word(words, 3, "1000")), Long.parseLong(word(words, 4, "20000")), 7);
             case "compare" -> new CompareBenchmark(out).run(Path.of("scenarios"));
             case "order" -> new OrderBenchmark(out, Shop.demo())
                     .run((words.isEmpty() ? List.of("10", "50", "200", "2000") : words).stream().map(Integer::valueOf).toList());

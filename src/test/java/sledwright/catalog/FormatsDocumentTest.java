@@ -87,7 +87,7 @@ class FormatsDocumentTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"catalog, catalog.yaml", "platform, platforms/*.yaml", "enclosure, enclosures/*.yaml", "quote, kind: quote", "order, kind: order", "upgrade, kind: upgrade"})
+    @CsvSource({"catalog, catalog.yaml", "platform, platforms/*.yaml", "enclosure, enclosures/*.yaml", "quote, kind: quote", "order, kind: order", "upgrade, kind: upgrade", "restock, kind: restock"})
     void keysAndRangesAreThoseOfTheSchema(String schema, String heading) throws IOException {
         Map<String, Row> rows = table(heading);
         JsonNode root = new ObjectMapper().readTree(SCHEMAS.resolve(schema + ".schema.json").toFile());

@@ -37,7 +37,7 @@ class SchemaTest {
 
     private static List<Path> files(Path folder) throws IOException {
         try (Stream<Path> found = Files.list(folder)) {
-            return found.sorted().toList();
+            return found.filter(file -> !file.toString().endsWith(".csv") || !folder.endsWith("scenarios")).sorted().toList();
         }
     }
 
@@ -81,7 +81,7 @@ class SchemaTest {
             "enclosure, enclosure-figures/shop/enclosures/reed-frame.yaml", "enclosure, enclosure-shapes/shop/enclosures/bare.yaml",
             "enclosure, enclosure-shapes/shop/enclosures/reed-frame.yaml",
             "quote, request-keys/request.yaml", "quote, request-energy/request.yaml", "quote, request-shapes/request.yaml", "quote, request-no-kind/request.yaml",
-            "quote, request-unknown-kind/request.yaml", "quote, request-kind-later/request.yaml", "quote, request-and-shop/request.yaml",
+            "quote, request-unknown-kind/request.yaml", "restock, restock-keys/request.yaml", "quote, request-and-shop/request.yaml",
             "build, build-missing/request.yaml", "build, build-names/request.yaml", "build, build-supply/request.yaml",
             "order, order-keys/request.yaml", "order, order-lines/request.yaml", "order, order-empty/request.yaml",
             "order, order-no-lines/request.yaml", "order, order-shapes/request.yaml",

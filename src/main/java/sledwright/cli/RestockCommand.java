@@ -1,0 +1,77 @@
+package sledwright.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IDefaultValueProvider;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.ArgSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import sledwright.report.Csv;
+import sledwright.report.Json;
+import sledwright.report.RestockText;
+import sledwright.report.RestockView;
+import sledwright.request.Job;
+import sledwright.request.Kind;
+import sledwright.request.RequestReader;
+import sledwright.restock.Levels;
+import sledwright.restock.RestockPlan;
+import sledwright.restock.Restocker;
+
+/** {@code restock FILE}: what to buy for expected orders. */
+@Command(
+        name = "restock",
+        sortOptions = false,
+        defaultValueProvider = RestockCommand.MoreTime.class,
+        description = "Plans which parts to buy for the orders that are expected, within a budget, and what that is expected to earn.",
+        footer = {
+            "",
+            "Examples:",
+            "  sledwright restock scenarios/spring-restock.yaml",
+            "  sledwright restock scenarios/spring-restock.yaml --set budget=4000",
+            "  sledwright restock scenarios/spring-restock.yaml --levels --format json"})
+final class RestockCommand implements Callable<Integer> {
+
+    /** A plan takes longer than a quote. */
+    static final class MoreTime implements IDefaultValueProvider {
+
+        @Override
+        public String defaultValue(ArgSpec argument) {
+            return argument instanceof OptionSpec option && option.longestName().equals("--time-limit") ? "120" : null;
+        }
+    }
+
+    private final Terminal terminal;
+
+    @Parameters(paramLabel = "FILE", description = "A file with 'kind: restock'.")
+    private Path file;
+
+    @Option(names = "--set", paramLabel = "KEY=VALUE", description = "Answer as if the file had this value, such as budget=4000. Repeatable.")
+    private List<String> sets = new ArrayList<>();
+
+    @Option(names = "--levels", description = "Show for each part that is used at how many units to buy again.")
+    private boolean levels;
+
+    @Mixin
+    private SharedOptions shared;
+
+    RestockCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        Output output = shared.output(terminal);
+        Job.Restock job = (Job.Restock) RequestReader.read(file, sets, shared.catalog(), Set.of(Kind.RESTOCK));
+        RestockPlan plan = Restocker.plan(job.catalog(), job.plan(), shared.seed(), shared.deadline(),
+                line -> terminal.err().println("sledwright: " + line));
+        RestockView view = new RestockView(plan, job.catalog(), shared.seed(), levels ? Levels.of(plan, plan.uses()) : List.of());
+        output.write(Renderings.of(screen -> RestockText.of(view, screen), () -> Json.of(view), () -> Csv.of(view)));
+        return ExitCode.DONE;
+    }
+}

@@ -1,0 +1,32 @@
+package sledwright.domain;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The kinds of part that a shop keeps on its shelves. */
+public enum PartKind {
+    PLATFORMS, PROCESSORS, MEMORY, COOLING, SUPPLIES, ENCLOSURES;
+
+    public static PartKind of(Part part) {
+        if (part instanceof Platform) {
+            return PLATFORMS;
+        } else if (part instanceof Processor) {
+            return PROCESSORS;
+        } else if (part instanceof MemoryModule) {
+            return MEMORY;
+        } else if (part instanceof CoolingKit) {
+            return COOLING;
+        }
+        return part instanceof Supply ? SUPPLIES : ENCLOSURES;
+    }
+
+    /** The word that files use. */
+    public String label() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    public static Optional<PartKind> named(String label) {
+        return Arrays.stream(values()).filter(kind -> kind.label().equalsIgnoreCase(label)).findFirst();
+    }
+}

@@ -1,0 +1,55 @@
+package sledwright.report;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Comparator;
+import java.util.List;
+import sledwright.domain.Catalog;
+import sledwright.restock.Levels;
+import sledwright.restock.RestockPlan;
+import sledwright.restock.RestockPlan.PartOutlook;
+
+/**
+ * A restocking plan as it is shown.
+ *
+ * @param seed   of the courses that it was made and tried on
+ * @param levels reorder levels; empty: not asked for
+ */
+public record RestockView(RestockPlan plan, Catalog shop, long seed, List<Levels.Level> levels) {
+
+    public RestockView {
+        levels = List.copyOf(levels);
+    }
+
+    String currency() {
+        return shop.currency().getCurrencyCode();
+    }
+
+    /** A mean of minor units as people write it, in units of the currency. */
+    BigDecimal amount(double minor) {
+        return shop.amount(Math.round(minor));
+    }
+
+    static String percent(double share) {
+        return BigDecimal.valueOf(100 * share).setScale(1, RoundingMode.HALF_UP) + " %";
+    }
+
+    static BigDecimal tenths(double figure) {
+        return BigDecimal.valueOf(figure).setScale(1, RoundingMode.HALF_UP);
+    }
+
+    String description(String sku) {
+        return shop.part(sku).orElseThrow().description();
+    }
+
+    /** Parts that the plan buys, uses or would pay for one more of. */
+    List<PartOutlook> wanted() {
+        return plan.parts().stream().filter(part -> part.bought() > 0 || part.used() > 0)
+                .sorted(Comparator.comparingDouble((PartOutlook part) -> -(part.oneMore() - part.worth())).thenComparing(PartOutlook::sku)).toList();
+    }
+
+    /** Dead stock, what loses the most first. */
+    List<PartOutlook> dead() {
+        return plan.dead().stream().sorted(Comparator.comparingDouble((PartOutlook part) -> -part.lost()).thenComparing(PartOutlook::sku)).toList();
+    }
+}

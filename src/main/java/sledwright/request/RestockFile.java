@@ -1,0 +1,174 @@
+package sledwright.request;
+
+import java.math.BigDecimal;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import sledwright.domain.Catalog;
+import sledwright.domain.DemandClass;
+import sledwright.domain.OrdersByMonth;
+import sledwright.domain.PartKind;
+import sledwright.domain.RestockRequest;
+import sledwright.domain.SupplyOffer;
+import sledwright.input.Faults;
+import sledwright.input.Field;
+import sledwright.input.Place;
+import sledwright.input.Section;
+
+/** A file of kind {@code restock}: the orders that a shop expects, and what it may spend on parts for them. */
+public final class RestockFile implements RequestFile {
+
+    /** A class before it is held against a catalogue. */
+    private record ClassDraft(String name, Draft draft, Optional<OrdersByMonth> orders, Optional<Field> margin, Optional<Field> accepted,
+                              Optional<Field> loss) {
+    }
+
+    private final Optional<Path> catalogFolder;
+    private final String name;
+    private final List<ClassDraft> classes;
+    private final double horizonMonths;
+    private final Optional<Field> budget;
+    private final Map<PartKind, Double> depreciation = new EnumMap<>(PartKind.class);
+    private final double serviceLevel;
+    private final int samples;
+    private final Optional<SupplyTable> supply;
+
+    private RestockFile(Path file, Section top) {
+        catalogFolder = beside(file, top, "catalog", "folder");
+        name = top.text("name", file.getFileName().toString().replaceFirst("\\.ya?ml$", ""));
+        horizonMonths = top.number("horizon_months", RequestBounds.HORIZON_MONTHS);
+        budget = top.field("budget");
+        readDepreciation(top);
+        serviceLevel = top.numberIfAny("service_level", RequestBounds.SERVICE_LEVEL).orElse(RestockRequest.DEFAULT_SERVICE_LEVEL);
+        samples = top.wholeIfAny("samples", RequestBounds.SAMPLES).orElse(RestockRequest.DEFAULT_SAMPLES);
+        if (!top.has("supply")) {
+            top.missing("supply");
+        }
+        supply = beside(file, top, "supply", "file").map(path -> SupplyTable.read(path, top.faults()));
+        if (!top.has("classes")) {
+            top.missing("classes");
+        }
+        classes = top.sections("classes").stream().map(section -> classDraft(file, section)).toList();
+        requireNamesOnce(top);
+    }
+
+    static RestockFile read(Path file, Section top) {
+        return new RestockFile(file, top);
+    }
+
+    private static Optional<Path> beside(Path file, Section top, String key, String what) {
+        return top.field(key).flatMap(field -> {
+            try {
+                return Optional.of(file.resolveSibling(field.text()).normalize());
+            } catch (InvalidPathException noPath) {
+                field.fault("must be the path of a " + what, top.faults());
+                return Optional.empty();
+            }
+        });
+    }
+
+    private void readDepreciation(Section top) {
+        top.section("depreciation").ifPresent(section -> {
+            for (PartKind kind : PartKind.values()) {
+                Optional<Double> share = section.numberIfAny(kind.label(), RequestBounds.DEPRECIATION);
+                share.ifPresent(monthly -> depreciation.put(kind, monthly));
+                if (share.isPresent() && share.get() * horizonMonths > 1) {
+                    section.field(kind.label()).ifPresent(field -> field.fault("over %s months is more than the whole; it must be at most %s".formatted(
+                            BigDecimal.valueOf(horizonMonths).stripTrailingZeros().toPlainString(),
+                            BigDecimal.valueOf(Math.floor(1e4 / horizonMonths) / 1e4).stripTrailingZeros().toPlainString()), top.faults()));
+                }
+            }
+            section.finish();
+        });
+    }
+
+    private static ClassDraft classDraft(Path file, Section section) {
+        String name = section.text("name");
+        Draft draft = new DraftReader(file, section).demandClass();
+        Optional<OrdersByMonth> orders = section.requiredSection("demand").flatMap(RestockFile::orders);
+        Optional<Field> margin = section.field("margin");
+        Optional<Field> accepted = section.field("price_accepted");
+        if (margin.isPresent() && accepted.isPresent()) {
+            accepted.get().fault("stands beside a margin; give one of the two", section.faults());
+        } else if (!section.has("margin") && !section.has("price_accepted")) {
+            section.missing("margin");
+        }
+        ClassDraft read = new ClassDraft(name, draft, orders, margin, accepted, section.field("loss"));
+        section.finish();
+        return read;
+    }
+
+    private static Optional<OrdersByMonth> orders(Section demand) {
+        int before = demand.faults().size();
+        List<OrdersByMonth> given = new ArrayList<>();
+        demand.numberIfAny("poisson", RequestBounds.ORDERS).ifPresent(rate -> given.add(new OrdersByMonth.Poisson(rate)));
+        demand.section("normal").ifPresent(normal -> {
+            given.add(new OrdersByMonth.Normal(normal.number("mean", RequestBounds.ORDERS), normal.number("sd", RequestBounds.ORDERS)));
+            normal.finish();
+        });
+        List<Integer> months = new ArrayList<>();
+        demand.list("months").forEach(field -> field.whole(RequestBounds.ORDERS, demand.faults()).ifPresent(months::add));
+        if (!months.isEmpty()) {
+            given.add(new OrdersByMonth.Months(months));
+        }
+        if (given.size() != 1 && !demand.faults().since(before)) {
+            demand.faults().add(demand.place(), "demand must have one of poisson, normal, months, and has %s".formatted(
+                    given.isEmpty() ? "none" : "more than one"));
+        }
+        demand.finish();
+        return given.stream().findFirst();
+    }
+
+    private void requireNamesOnce(Section top) {
+        Map<String, Integer> seen = new HashMap<>();
+        Place place = top.place("classes");
+        classes.forEach(drafted -> {
+            if (!drafted.name().isEmpty() && seen.merge(drafted.name(), 1, Integer::sum) == 2) {
+                top.faults().add(place, "two classes have the name \"%s\"".formatted(Field.shown(drafted.name())));
+            }
+        });
+        if (top.has("classes") && classes.isEmpty()) {
+            top.faults().add(place, "classes must list at least one class of orders");
+        }
+    }
+
+    @Override
+    public Kind kind() {
+        return Kind.RESTOCK;
+    }
+
+    @Override
+    public Optional<Path> catalogFolder() {
+        return catalogFolder;
+    }
+
+    @Override
+    public Optional<Job.Restock> resolve(Catalog catalog, Faults faults) {
+        int before = faults.size();
+        Resolver find = new Resolver(catalog, faults);
+        OptionalLong most = amount(budget, find);
+        List<SupplyOffer> offers = supply.map(table -> table.resolve(catalog, find)).orElse(List.of());
+        List<DemandClass> expected = new ArrayList<>();
+        for (ClassDraft drafted : classes) {
+            OptionalLong margin = amount(drafted.margin(), find);
+            OptionalLong accepted = amount(drafted.accepted(), find);
+            OptionalLong loss = amount(drafted.loss(), find);
+            var request = drafted.draft().resolve(catalog, faults);
+            if (drafted.orders().isPresent() && margin.isPresent() != accepted.isPresent()) {
+                expected.add(new DemandClass(drafted.name(), request, drafted.orders().get(), margin, accepted, loss.orElse(0)));
+            }
+        }
+        return faults.since(before) ? Optional.empty() : Optional.of(new Job.Restock(catalog,
+                new RestockRequest(name, expected, horizonMonths, most, depreciation, serviceLevel, samples, offers)));
+    }
+
+    private static OptionalLong amount(Optional<Field> field, Resolver find) {
+        return field.map(given -> find.amount(given, RequestBounds.PRICE)).orElse(OptionalLong.empty());
+    }
+}

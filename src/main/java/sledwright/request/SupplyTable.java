@@ -1,0 +1,86 @@
+package sledwright.request;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import sledwright.catalog.CatalogBounds;
+import sledwright.domain.Catalog;
+import sledwright.domain.Condition;
+import sledwright.domain.SupplyOffer;
+import sledwright.input.CsvReader;
+import sledwright.input.CsvReader.Columns;
+import sledwright.input.CsvTable.Row;
+import sledwright.input.Faults;
+import sledwright.input.Field;
+import sledwright.input.Place;
+
+/** Reads {@code supply.csv}: what suppliers would sell to the shop. */
+public final class SupplyTable {
+
+    static final Columns COLUMNS = new Columns(List.of("sku", "supplier", "unit_cost", "available"), List.of("min_quantity", "lead_days", "condition"));
+
+    private static final List<String> CONDITIONS = Arrays.stream(Condition.values()).map(Condition::label).toList();
+
+    /** A row before it is held against a catalogue; its sku and cost are still as written. */
+    private record Draft(Optional<Field> sku, String supplier, Optional<Field> unitCost, int available, int minQuantity, int leadDays,
+                         Condition condition, Place place) {
+    }
+
+    private final List<Draft> drafts;
+
+    private SupplyTable(List<Draft> drafts) {
+        this.drafts = drafts;
+    }
+
+    static SupplyTable read(Path file, Faults faults) {
+        List<Draft> drafts = CsvReader.read(file, COLUMNS, faults).rows().stream().map(SupplyTable::draft).toList();
+        requireOnce(drafts, faults);
+        return new SupplyTable(drafts);
+    }
+
+    private static Draft draft(Row row) {
+        Optional<Field> sku = row.required("sku");
+        sku.ifPresent(field -> field.sku(row.faults()));
+        Optional<Field> unitCost = row.required("unit_cost");
+        int available = row.whole("available", CatalogBounds.AVAILABLE);
+        int least = row.wholeIfAny("min_quantity", CatalogBounds.MIN_QUANTITY).orElse(1);
+        if (row.has("available") && row.has("min_quantity") && available > 0 && least > available) {
+            row.field("min_quantity").ifPresent(field -> field.fault("is more than the %d that are available".formatted(available), row.faults()));
+        }
+        return new Draft(sku, row.text("supplier"), unitCost, available, least,
+                row.wholeIfAny("lead_days", CatalogBounds.LEAD_DAYS).orElse(0),
+                row.wordIfAny("condition", Condition::named, CONDITIONS).orElse(Condition.NEW), row.place());
+    }
+
+    private static void requireOnce(List<Draft> drafts, Faults faults) {
+        Map<List<Object>, Place> seen = new HashMap<>();
+        for (Draft draft : drafts) {
+            if (draft.sku().isPresent()) {
+                Place earlier = seen.putIfAbsent(List.of(draft.sku().get().text(), draft.supplier(), draft.condition()), draft.place());
+                if (earlier != null) {
+                    draft.sku().get().fault("is offered twice by \"%s\" in that condition, first at line %d"
+                            .formatted(Field.shown(draft.supplier()), earlier.line()), faults);
+                }
+            }
+        }
+    }
+
+    /** The offers in the catalogue's currency; what is unknown there goes to the resolver's faults. */
+    List<SupplyOffer> resolve(Catalog catalog, Resolver find) {
+        List<SupplyOffer> offers = new ArrayList<>();
+        for (Draft draft : drafts) {
+            OptionalLong cost = draft.unitCost().map(field -> find.amount(field, CatalogBounds.MONEY)).orElse(OptionalLong.empty());
+            boolean known = draft.sku().flatMap(find::part).isPresent();
+            if (known && cost.isPresent()) {
+                offers.add(new SupplyOffer(draft.sku().orElseThrow().text(), draft.supplier(), draft.condition(), cost.getAsLong(),
+                        draft.available(), draft.minQuantity(), draft.leadDays()));
+            }
+        }
+        return offers;
+    }
+}

@@ -1,0 +1,116 @@
+package sledwright.restock;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.function.ToLongFunction;
+import sledwright.domain.Catalog;
+import sledwright.domain.DemandClass;
+import sledwright.domain.Request;
+import sledwright.explain.Explainer;
+import sledwright.explain.Explanation;
+import sledwright.generator.Deadline;
+import sledwright.generator.Findings;
+import sledwright.generator.Search;
+import sledwright.generator.Status;
+
+/** The builds that orders of each class may be filled with, found by the exact search; more are found as parts turn out scarce. */
+final class Choices {
+
+    /** Builds that buy more than is asked for, which may still be the only ones left. */
+    private static final int RICHER = 4;
+
+    private final Shelves shelves;
+    private final List<DemandClass> classes;
+    private final Search root;
+    private final Deadline deadline;
+    private final List<Map<SortedMap<String, Integer>, Choice>> known = new ArrayList<>();
+    private final List<OptionalLong> cheapest = new ArrayList<>();
+    private final List<Optional<Explanation>> impossible = new ArrayList<>();
+
+    Choices(Shelves shelves, Deadline deadline) {
+        this.shelves = shelves;
+        this.deadline = deadline;
+        classes = shelves.request().classes();
+        root = new Search(shelves.priced());
+        for (int k = 0; k < classes.size(); k++) {
+            known.add(new LinkedHashMap<>());
+            seek(k);
+        }
+    }
+
+    private void seek(int k) {
+        Request asked = classes.get(k).request();
+        Catalog today = shelves.priced();
+        Findings findings = root.run(asked.withAlternatives(RICHER, Request.DEFAULT_STEP), deadline);
+        cheapest.add(findings.ranked().isEmpty() ? OptionalLong.empty() : OptionalLong.of(findings.ranked().get(0).price().total()));
+        impossible.add(findings.status() == Status.IMPOSSIBLE
+                ? Optional.of(new Explainer(today, root, deadline).explain(findings, List.of())) : Optional.empty());
+        findings.ranked().forEach(order -> add(Choice.of(k, order)));
+        if (!findings.ranked().isEmpty()) {
+            for (String sku : findings.ranked().get(0).needed().keySet()) {
+                Set<String> forbidden = new HashSet<>(asked.forbid());
+                forbidden.add(sku);
+                root.run(asked.withForbid(forbidden).withAlternatives(1, Request.DEFAULT_STEP), deadline).ranked()
+                        .forEach(order -> add(Choice.of(k, order)));
+            }
+        }
+    }
+
+    private boolean add(Choice choice) {
+        return known.get(choice.demandClass()).putIfAbsent(choice.needed(), choice) == null;
+    }
+
+    List<Choice> of(int demandClass) {
+        return List.copyOf(known.get(demandClass).values());
+    }
+
+    int size() {
+        return known.stream().mapToInt(Map::size).sum();
+    }
+
+    /** Why nothing can be built for a class; empty where something can. */
+    Optional<Explanation> impossible(int demandClass) {
+        return impossible.get(demandClass);
+    }
+
+    /** What an order's customer pays, minor units; empty where nothing can be built. */
+    OptionalLong revenue(int demandClass) {
+        DemandClass asked = classes.get(demandClass);
+        if (asked.accepted().isPresent()) {
+            return OptionalLong.of(asked.accepted().getAsLong() * asked.machines());
+        }
+        OptionalLong least = cheapest.get(demandClass);
+        return least.isEmpty() ? least : OptionalLong.of(least.getAsLong() + asked.margin().getAsLong() * asked.machines());
+    }
+
+    /** The cheapest order of a class at what units are worth today, minor units; empty where nothing can be built. */
+    OptionalLong cheapest(int demandClass) {
+        return cheapest.get(demandClass);
+    }
+
+    /**
+     * The cheapest build of a class at given unit prices; it is added to the known ones.
+     *
+     * @return the build, and whether it was new; empty when none was found in time
+     */
+    Optional<Found> seek(int demandClass, ToLongFunction<String> unitPrice) {
+        Request asked = classes.get(demandClass).request().withAlternatives(1, Request.DEFAULT_STEP);
+        Findings findings = root.on(shelves.priced(unitPrice)).run(asked, deadline);
+        if (findings.status() != Status.PROVED) {
+            return Optional.empty();
+        }
+        Choice choice = Choice.of(demandClass, findings.ranked().get(0));
+        return Optional.of(new Found(choice, add(choice)));
+    }
+
+    /** A build that the search found. */
+    record Found(Choice choice, boolean isNew) {
+    }
+}

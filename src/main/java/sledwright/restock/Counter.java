@@ -1,0 +1,247 @@
+package sledwright.restock;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import sledwright.domain.DemandClass;
+import sledwright.domain.SupplyOffer;
+
+/**
+ * The shop's counter: orders are served as they come. Each gets, of the builds that can still be put together for it in time, the one
+ * that earns the most after the scarcity of its parts; where none can, it is turned away.
+ */
+final class Counter {
+
+    /**
+     * What courses of events came to.
+     *
+     * @param margins  by course, minor units: what orders earned, less losses on those turned away, less what bought units lose
+     * @param served   by class, orders in all courses together
+     * @param asked    the same, with those turned away
+     * @param servedByCourse by course and class
+     * @param askedByCourse  by course and class
+     * @param leftover sku -> units that are left over, mean
+     * @param used     by class and build, orders in all courses together
+     */
+    record Tally(double[] margins, long[] served, long[] asked, int[][] servedByCourse, int[][] askedByCourse,
+                 Map<String, Double> leftover, List<Map<Choice, Long>> used) {
+
+        double mean() {
+            return Arrays.stream(margins).average().orElse(0);
+        }
+    }
+
+    private record Way(Choice choice, double gain, int[] parts, int[] units) {
+    }
+
+    private final Shelves shelves;
+    private final List<Shelves.Pool> pools = new ArrayList<>();
+    private final Map<Shelves.Pool, Integer> poolAt = new HashMap<>();
+    private final List<String> skus = new ArrayList<>();
+    private final Map<String, Integer> skuAt = new HashMap<>();
+    private final int[] standing;
+    private final Way[][] ways;
+    /** By class and part: its pools in the order in which they are drawn on. */
+    private final int[][][] drawn;
+    private final double[] patience;
+    private final double[] turnedAway;
+
+    /**
+     * @param scarcity by class, sku -> what a unit counts beyond its worth, which decides between builds
+     * @param holdsBack whether an order is turned away whose parts are worth more than it earns
+     */
+    Counter(Program program, Shelves shelves, Choices choices, List<Map<String, Double>> scarcity, boolean holdsBack) {
+        this.shelves = shelves;
+        List<DemandClass> classes = shelves.request().classes();
+        ways = new Way[classes.size()][];
+        for (int k = 0; k < classes.size(); k++) {
+            Map<String, Double> dear = scarcity.get(k);
+            ways[k] = choices.of(k).stream().filter(choice -> program.gain(choice)
+                            > (holdsBack ? choice.parts(sku -> dear.getOrDefault(sku, 0.0)) : 0))
+                    .sorted(Comparator.comparingDouble(choice -> choice.parts(sku -> dear.getOrDefault(sku, 0.0)) - program.gain(choice)))
+                    .map(choice -> way(choice, program.gain(choice))).toArray(Way[]::new);
+        }
+        shelves.standing().keySet().forEach(this::addPool);
+        shelves.offers().forEach(offer -> addPool(Shelves.pool(offer)));
+        standing = new int[pools.size()];
+        shelves.standing().forEach((pool, units) -> {
+            if (poolAt.containsKey(pool)) {
+                standing[poolAt.get(pool)] += units;
+            }
+        });
+        drawn = new int[classes.size()][skus.size()][];
+        for (int k = 0; k < classes.size(); k++) {
+            for (int i = 0; i < skus.size(); i++) {
+                drawn[k][i] = drawn(classes, k, skus.get(i));
+            }
+        }
+        patience = classes.stream().mapToDouble(Program::patience).toArray();
+        turnedAway = classes.stream().mapToDouble(asked -> (double) asked.loss() * asked.machines()).toArray();
+    }
+
+    private Way way(Choice choice, double gain) {
+        int[] parts = new int[choice.needed().size()];
+        int[] units = new int[parts.length];
+        int i = 0;
+        for (Map.Entry<String, Integer> part : choice.needed().entrySet()) {
+            parts[i] = skuAt.computeIfAbsent(part.getKey(), sku -> {
+                skus.add(sku);
+                return skus.size() - 1;
+            });
+            units[i++] = part.getValue();
+        }
+        return new Way(choice, gain, parts, units);
+    }
+
+    private void addPool(Shelves.Pool pool) {
+        if (skuAt.containsKey(pool.sku()) && !poolAt.containsKey(pool)) {
+            poolAt.put(pool, pools.size());
+            pools.add(pool);
+        }
+    }
+
+    /** Units that fewest others would take go first, of these what came last, so that the hasty still find some. */
+    private int[] drawn(List<DemandClass> classes, int k, String sku) {
+        return IntStream.range(0, pools.size()).boxed()
+                .filter(p -> pools.get(p).sku().equals(sku) && takes(classes.get(k), pools.get(p)))
+                .sorted(Comparator.comparingLong((Integer p) -> classes.stream().filter(asked -> takes(asked, pools.get(p))).count())
+                        .thenComparing(p -> -pools.get(p).arrivalDay()))
+                .mapToInt(Integer::intValue).toArray();
+    }
+
+    private static boolean takes(DemandClass asked, Shelves.Pool pool) {
+        return Shelves.accepted(asked.request().limit().conditions()).contains(pool.condition());
+    }
+
+    /**
+     * Serves the courses, each from the same stock.
+     *
+     * @param bought units of each purchase of the program
+     */
+    Tally serve(Program program, int[] bought, List<Course> courses) {
+        int[] stock = standing.clone();
+        double spent = 0;
+        for (int o = 0; o < bought.length; o++) {
+            SupplyOffer offer = program.purchases().get(o).offer();
+            // What no order takes has no place at the counter.
+            Integer pool = poolAt.get(Shelves.pool(offer));
+            if (pool != null) {
+                stock[pool] += bought[o];
+            }
+            spent += program.purchases().get(o).loss() * bought[o];
+        }
+        double loss = spent;
+        double[] margins = new double[courses.size()];
+        int parts = Math.min(courses.size(), PARTS);
+        int[][] served = new int[courses.size()][ways.length];
+        int[][] asked = new int[courses.size()][ways.length];
+        long[][] left = new long[parts][pools.size()];
+        long[][][] used = new long[parts][ways.length][];
+        IntStream.range(0, parts).parallel().forEach(part -> {
+            for (int k = 0; k < ways.length; k++) {
+                used[part][k] = new long[ways[k].length];
+            }
+            int[] now = new int[stock.length];
+            for (int s = part; s < courses.size(); s += parts) {
+                System.arraycopy(stock, 0, now, 0, stock.length);
+                margins[s] = course(courses.get(s), now, served[s], asked[s], used[part]) - loss;
+                for (int p = 0; p < now.length; p++) {
+                    left[part][p] += now[p];
+                }
+            }
+        });
+        return tally(margins, served, asked, left, used);
+    }
+
+    /** Fixed, so that sums come out the same on any machine. */
+    private static final int PARTS = 8;
+
+    private double course(Course course, int[] stock, int[] served, int[] asked, long[][] used) {
+        double earned = 0;
+        double horizon = shelves.request().horizonDays();
+        for (int i = 0; i < course.orders(); i++) {
+            int k = course.classes()[i];
+            double deadline = Math.min(course.days()[i] + patience[k], horizon);
+            asked[k]++;
+            earned -= turnedAway[k];
+            for (int w = 0; w < ways[k].length; w++) {
+                if (has(ways[k][w], k, deadline, stock)) {
+                    take(ways[k][w], k, deadline, stock);
+                    earned += ways[k][w].gain();
+                    served[k]++;
+                    used[k][w]++;
+                    break;
+                }
+            }
+        }
+        return earned;
+    }
+
+    private boolean has(Way way, int k, double deadline, int[] stock) {
+        for (int i = 0; i < way.parts().length; i++) {
+            int missing = way.units()[i];
+            for (int pool : drawn[k][way.parts()[i]]) {
+                if (stock[pool] > 0 && pools.get(pool).arrivalDay() <= deadline) {
+                    missing -= stock[pool];
+                    if (missing <= 0) {
+                        break;
+                    }
+                }
+            }
+            if (missing > 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private void take(Way way, int k, double deadline, int[] stock) {
+        for (int i = 0; i < way.parts().length; i++) {
+            int missing = way.units()[i];
+            for (int pool : drawn[k][way.parts()[i]]) {
+                if (stock[pool] > 0 && pools.get(pool).arrivalDay() <= deadline) {
+                    int taken = Math.min(missing, stock[pool]);
+                    stock[pool] -= taken;
+                    missing -= taken;
+                    if (missing == 0) {
+                        break;
+                    }
+                }
+            }
+        }
+    }
+
+    private Tally tally(double[] margins, int[][] served, int[][] asked, long[][] left, long[][][] used) {
+        Map<String, Double> leftover = new TreeMap<>();
+        for (int p = 0; p < pools.size(); p++) {
+            int pool = p;
+            leftover.merge(pools.get(p).sku(), (double) Arrays.stream(left).mapToLong(part -> part[pool]).sum() / margins.length, Double::sum);
+        }
+        List<Map<Choice, Long>> builds = new ArrayList<>();
+        for (int k = 0; k < ways.length; k++) {
+            Map<Choice, Long> counts = new java.util.LinkedHashMap<>();
+            for (int w = 0; w < ways[k].length; w++) {
+                int way = w;
+                int of = k;
+                counts.put(ways[k][w].choice(), Arrays.stream(used).mapToLong(part -> part[of][way]).sum());
+            }
+            builds.add(counts);
+        }
+        return new Tally(margins, sum(served), sum(asked), served, asked, leftover, builds);
+    }
+
+    private static long[] sum(int[][] parts) {
+        long[] sum = new long[parts[0].length];
+        for (int[] part : parts) {
+            for (int i = 0; i < sum.length; i++) {
+                sum[i] += part[i];
+            }
+        }
+        return sum;
+    }
+}

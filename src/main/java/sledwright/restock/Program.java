@@ -1,0 +1,234 @@
+package sledwright.restock;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import sledwright.domain.Condition;
+import sledwright.domain.DemandClass;
+import sledwright.domain.SupplyOffer;
+
+/**
+ * The linear program behind a course of events, if it were known in advance: how many orders to fill with which build, within the
+ * units of each part.
+ *
+ * <p>A row limits the units of one part in some conditions that arrive by some day; orders count there that accept no others and
+ * cannot wait longer. These rows together say that units can be dealt out (Hall's condition), exactly where a part comes in one
+ * condition or on one day, and never too strictly elsewhere.
+ */
+final class Program {
+
+    /** A limit on units. */
+    record Row(String sku, Set<Condition> conditions, int lastWindow) {
+    }
+
+    /**
+     * Orders of one class that must be met within one window, and the ways to fill one.
+     *
+     * @param gain  by build: what an order earns beside being turned away, minor units
+     * @param rows  by build: the rows that it draws on
+     * @param units by build: how many units it takes there
+     */
+    record Kind(int demandClass, int window, double[] gain, int[][] rows, double[][] units) {
+    }
+
+    /**
+     * What can be bought.
+     *
+     * @param loss what a unit loses that is never used, minor units
+     * @param rows the rows whose limit it raises
+     */
+    record Purchase(SupplyOffer offer, double loss, int[] rows) {
+    }
+
+    private final Shelves shelves;
+    private final Choices choices;
+    private final Windows windows;
+    private final List<Row> rows = new ArrayList<>();
+    private final Map<String, List<Integer>> rowsOf = new HashMap<>();
+    private final List<Kind> kinds = new ArrayList<>();
+    private final Map<List<Integer>, Integer> kindAt = new HashMap<>();
+    private final List<Purchase> purchases = new ArrayList<>();
+    private final double[] standing;
+
+    Program(Shelves shelves, Choices choices) {
+        this.shelves = shelves;
+        this.choices = choices;
+        Set<String> used = used();
+        windows = new Windows(arrivals(used), leastPatience());
+        used.forEach(this::addRows);
+        standing = new double[rows.size()];
+        shelves.standing().forEach((pool, units) -> {
+            for (int row : rowsOf(pool)) {
+                standing[row] += units;
+            }
+        });
+        for (SupplyOffer offer : shelves.offers()) {
+            if (used.contains(offer.sku())) {
+                purchases.add(new Purchase(offer, offer.unitCost() - shelves.leftover(offer.sku()), rowsOf(Shelves.pool(offer))));
+            }
+        }
+        addKinds();
+    }
+
+    private Set<String> used() {
+        Set<String> used = new TreeSet<>();
+        for (int k = 0; k < classes().size(); k++) {
+            choices.of(k).stream().filter(choice -> gain(choice) > 0).forEach(choice -> used.addAll(choice.needed().keySet()));
+        }
+        return used;
+    }
+
+    List<DemandClass> classes() {
+        return shelves.request().classes();
+    }
+
+    private Set<Integer> arrivals(Set<String> used) {
+        Set<Integer> days = new TreeSet<>();
+        shelves.standing().keySet().stream().filter(pool -> used.contains(pool.sku())).forEach(pool -> days.add(pool.arrivalDay()));
+        shelves.offers().stream().filter(offer -> used.contains(offer.sku())).forEach(offer -> days.add(offer.leadDays()));
+        return days;
+    }
+
+    private double leastPatience() {
+        return classes().stream().mapToDouble(Program::patience).min().orElse(0);
+    }
+
+    /** How long a customer waits, days. */
+    static double patience(DemandClass asked) {
+        return asked.request().limit().leadDays().isPresent() ? asked.request().limit().leadDays().getAsInt() : Double.POSITIVE_INFINITY;
+    }
+
+    private static Set<Condition> accepted(DemandClass asked) {
+        return Shelves.accepted(asked.request().limit().conditions());
+    }
+
+    private void addRows(String sku) {
+        Set<Set<Condition>> families = new LinkedHashSet<>();
+        for (int k = 0; k < classes().size(); k++) {
+            if (choices.of(k).stream().anyMatch(choice -> choice.needed().containsKey(sku))) {
+                Set<Condition> accepted = accepted(classes().get(k));
+                for (Set<Condition> other : List.copyOf(families)) {
+                    families.add(union(other, accepted));
+                }
+                families.add(accepted);
+            }
+        }
+        Set<Integer> ends = new TreeSet<>(List.of(windows.count() - 1));
+        Set<Integer> days = new TreeSet<>(arrivals(Set.of(sku)));
+        days.stream().map(windows::of).filter(window -> window > 0).forEach(window -> ends.add(window - 1));
+        for (Set<Condition> conditions : families) {
+            for (int end : ends) {
+                rowsOf.computeIfAbsent(sku, key -> new ArrayList<>()).add(rows.size());
+                rows.add(new Row(sku, conditions, end));
+            }
+        }
+    }
+
+    private static Set<Condition> union(Set<Condition> one, Set<Condition> other) {
+        Set<Condition> both = EnumSet.copyOf(one);
+        both.addAll(other);
+        return both;
+    }
+
+    /** The rows whose units a pool is part of. */
+    private int[] rowsOf(Shelves.Pool pool) {
+        int window = windows.of(pool.arrivalDay());
+        return rowsOf.getOrDefault(pool.sku(), List.of()).stream().mapToInt(Integer::intValue)
+                .filter(row -> rows.get(row).conditions().contains(pool.condition()) && rows.get(row).lastWindow() >= window).toArray();
+    }
+
+    private void addKinds() {
+        for (int k = 0; k < classes().size(); k++) {
+            List<Choice> ways = choices.of(k).stream().filter(choice -> gain(choice) > 0).toList();
+            int first = windows.of(Math.min(patience(classes().get(k)), shelves.request().horizonDays()));
+            for (int window = first; window < windows.count() && !ways.isEmpty(); window++) {
+                kindAt.put(List.of(k, window), kinds.size());
+                kinds.add(kind(k, window, ways));
+            }
+        }
+    }
+
+    private Kind kind(int k, int window, List<Choice> ways) {
+        double[] gain = ways.stream().mapToDouble(this::gain).toArray();
+        int[][] touched = new int[gain.length][];
+        double[][] units = new double[gain.length][];
+        for (int b = 0; b < gain.length; b++) {
+            List<double[]> entries = new ArrayList<>();
+            ways.get(b).needed().forEach((sku, count) -> rowsFor(k, sku, window).forEach(row -> entries.add(new double[] {row, count})));
+            touched[b] = entries.stream().mapToInt(entry -> (int) entry[0]).toArray();
+            units[b] = entries.stream().mapToDouble(entry -> entry[1]).toArray();
+        }
+        return new Kind(k, window, gain, touched, units);
+    }
+
+    /** The rows of a part in which an order of a class counts that must be met within a window. */
+    private List<Integer> rowsFor(int k, String sku, int window) {
+        Set<Condition> accepted = accepted(classes().get(k));
+        return rowsOf.getOrDefault(sku, List.of()).stream()
+                .filter(row -> rows.get(row).conditions().containsAll(accepted) && rows.get(row).lastWindow() >= window).toList();
+    }
+
+    /** What filling an order earns beside turning it away, minor units. */
+    double gain(Choice choice) {
+        DemandClass asked = classes().get(choice.demandClass());
+        return choices.revenue(choice.demandClass()).orElseThrow() - choice.labour() - choice.parts(shelves::leftover)
+                + (double) asked.loss() * asked.machines();
+    }
+
+    /** The price of a unit of each part to a class, given what each row's limit is worth. */
+    Map<String, Double> scarcity(int k, double[] rowPrices) {
+        Map<String, Double> prices = new TreeMap<>();
+        for (String sku : rowsOf.keySet()) {
+            double price = rowsFor(k, sku, 0).stream().mapToDouble(row -> rowPrices[row]).sum();
+            if (price > 0) {
+                prices.put(sku, price);
+            }
+        }
+        return prices;
+    }
+
+    /** What one more unit of a part, standing and accepted by all, is worth, given what each row's limit is worth. */
+    double scarcity(String sku, double[] rowPrices) {
+        return rowsOf.getOrDefault(sku, List.of()).stream().mapToDouble(row -> rowPrices[row]).sum();
+    }
+
+    /** How many orders of each kind come in a course. */
+    int[] demand(Course course) {
+        int[] counts = new int[kinds.size()];
+        for (int i = 0; i < course.orders(); i++) {
+            int k = course.classes()[i];
+            double deadline = Math.min(course.days()[i] + patience(classes().get(k)), shelves.request().horizonDays());
+            Integer kind = kindAt.get(List.of(k, windows.of(deadline)));
+            if (kind != null) {
+                counts[kind]++;
+            }
+        }
+        return counts;
+    }
+
+    List<Kind> kinds() {
+        return kinds;
+    }
+
+    List<Purchase> purchases() {
+        return purchases;
+    }
+
+    /** The limit of each row with given purchases. */
+    double[] limits(double[] bought) {
+        double[] limits = Arrays.copyOf(standing, standing.length);
+        for (int o = 0; o < bought.length; o++) {
+            for (int row : purchases.get(o).rows()) {
+                limits[row] += bought[o];
+            }
+        }
+        return limits;
+    }
+}

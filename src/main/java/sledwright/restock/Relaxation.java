@@ -1,0 +1,106 @@
+package sledwright.restock;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.SplittableRandom;
+import java.util.function.Consumer;
+import sledwright.generator.Deadline;
+
+/**
+ * The best purchases if every course of events could be looked at before orders are filled, and units could be broken.
+ *
+ * <p>Benders' decomposition: planes over purchases, each an upper bound of what some courses can earn, close in on the best purchase from
+ * above. Each next point lies between the best point by the planes and the best point seen (in-out separation, Ben-Ameur and Neto,
+ * "Acceleration of cutting-plane and column generation algorithms", Networks 49, 2007).
+ */
+final class Relaxation {
+
+    private static final int GROUPS = 4;
+    private static final int BATCH = 8;
+    private static final int MOST_BATCHES = 6;
+    private static final double STEP = 0.5;
+
+    /**
+     * @param bound  no plan earns more on these courses in the mean, minor units: orders earn beside being turned away
+     * @param value  what the purchases earn with hindsight, seen from above
+     * @param bought units of each purchase, which may be broken
+     * @param prices what a unit of each row's limit is worth there, mean
+     */
+    record Answer(double bound, double value, double[] bought, double[] prices, int rounds) {
+    }
+
+    private final Program program;
+    private final Hindsight hindsight;
+    private final Master master;
+    private final SplittableRandom luck;
+    private final double tolerance;
+    private final Deadline deadline;
+
+    /** @param tolerance share of the bound that may stay open */
+    Relaxation(Program program, Hindsight hindsight, double tolerance, long seed, Deadline deadline) {
+        this.program = program;
+        this.hindsight = hindsight;
+        this.tolerance = tolerance;
+        this.deadline = deadline;
+        master = new Master(program, GROUPS);
+        luck = new SplittableRandom(seed);
+    }
+
+    private record Point(double[] bought, double value, double[] prices) {
+    }
+
+    Answer solve(OptionalLong budget, int mostRounds, Consumer<String> progress) {
+        Point inner = look(new double[program.purchases().size()], tolerance);
+        // Whatever is bought, each order gains at most what its best build earns.
+        double bound = hindsight.mean(new int[hindsight.courses()], new double[inner.prices().length]);
+        int round = 0;
+        while (round < mostRounds && !deadline.isOver()) {
+            round++;
+            Master.Answer outer = master.solve(budget);
+            if (outer == null) {
+                break;
+            }
+            bound = Math.min(bound, outer.bound());
+            if (bound - inner.value() <= tolerance * Math.abs(bound)) {
+                break;
+            }
+            double[] between = new double[outer.bought().length];
+            for (int o = 0; o < between.length; o++) {
+                between[o] = STEP * outer.bought()[o] + (1 - STEP) * inner.bought()[o];
+            }
+            Point point = look(between, tolerance);
+            if (point.value() > inner.value()) {
+                inner = point;
+            }
+            progress.accept("round %d: at most %.0f, seen %.0f, %d prices".formatted(round, bound, inner.value(), hindsight.size()));
+        }
+        return new Answer(bound, inner.value(), inner.bought(), inner.prices(), round);
+    }
+
+    /** What some purchases earn with hindsight; adds the planes that hold there. */
+    private Point look(double[] bought, double enough) {
+        double[] limits = program.limits(bought);
+        int[] best = hindsight.best(limits);
+        double mean = hindsight.mean(best, limits);
+        for (int batch = 0; batch < MOST_BATCHES && !deadline.isOver(); batch++) {
+            int[] courses = luck.ints(BATCH, 0, hindsight.courses()).distinct().toArray();
+            double fell = hindsight.refine(courses, best, limits);
+            best = hindsight.best(limits);
+            if (fell <= enough / 4 * Math.abs(mean)) {
+                break;
+            }
+        }
+        mean = hindsight.mean(best, limits);
+        for (int g = 0; g < GROUPS; g++) {
+            int from = (int) ((long) hindsight.courses() * g / GROUPS);
+            int to = (int) ((long) hindsight.courses() * (g + 1) / GROUPS);
+            master.add(g, hindsight.plane(best, from, to));
+        }
+        double loss = 0;
+        for (int o = 0; o < bought.length; o++) {
+            loss += program.purchases().get(o).loss() * bought[o];
+        }
+        return new Point(bought, mean - loss, hindsight.meanPrices(best));
+    }
+}

@@ -1,0 +1,53 @@
+package sledwright.restock;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import sledwright.domain.CoolingKit;
+import sledwright.domain.MemoryModule;
+import sledwright.domain.Part;
+import sledwright.domain.Platform;
+import sledwright.domain.Processor;
+import sledwright.domain.Request;
+import sledwright.domain.Supply;
+import sledwright.generator.Deadline;
+import sledwright.generator.Search;
+import sledwright.generator.Status;
+
+/** Which classes could take a part at all: those that can be answered on some platform that the part fits. */
+final class Relevance {
+
+    private final Shelves shelves;
+    private final List<List<Platform>> platforms = new ArrayList<>();
+
+    Relevance(Shelves shelves, Choices choices, Search search, Deadline deadline) {
+        this.shelves = shelves;
+        for (int k = 0; k < shelves.request().classes().size(); k++) {
+            Request asked = shelves.request().classes().get(k).request().withAlternatives(1, Request.DEFAULT_STEP);
+            boolean possible = choices.impossible(k).isEmpty();
+            platforms.add(shelves.catalog().platforms().stream()
+                    .filter(board -> possible && (asked.platforms().isEmpty() || asked.platforms().contains(board.sku())))
+                    .filter(board -> search.run(asked.withPlatforms(Set.of(board.sku())), deadline).status() != Status.IMPOSSIBLE).toList());
+        }
+    }
+
+    List<Integer> classesOf(String sku) {
+        Part part = shelves.catalog().part(sku).orElseThrow();
+        return IntStream.range(0, platforms.size()).boxed()
+                .filter(k -> platforms.get(k).stream().anyMatch(board -> fits(part, board))).toList();
+    }
+
+    private static boolean fits(Part part, Platform board) {
+        if (part instanceof Processor processor) {
+            return board.processors().socket().equals(processor.socket()) && board.processors().generations().contains(processor.generation());
+        } else if (part instanceof MemoryModule module) {
+            return board.memory().generation().equals(module.generation());
+        } else if (part instanceof CoolingKit kit) {
+            return board.cooling().contains(kit);
+        } else if (part instanceof Supply supply) {
+            return board.power().supplies().stream().anyMatch(option -> option.sku().equals(supply.sku()));
+        }
+        return part.sku().equals(board.sku());
+    }
+}

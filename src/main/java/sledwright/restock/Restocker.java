@@ -1,0 +1,308 @@
+package sledwright.restock;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.apache.commons.statistics.distribution.NormalDistribution;
+import sledwright.domain.Catalog;
+import sledwright.domain.DemandClass;
+import sledwright.domain.RestockRequest;
+import sledwright.domain.SupplyOffer;
+import sledwright.explain.HighestPrice;
+import sledwright.generator.Deadline;
+import sledwright.generator.Search;
+import sledwright.restock.Counter.Tally;
+import sledwright.restock.RestockPlan.Buy;
+import sledwright.restock.RestockPlan.ClassOutlook;
+import sledwright.restock.RestockPlan.CurvePoint;
+import sledwright.restock.RestockPlan.Expected;
+import sledwright.restock.RestockPlan.PartOutlook;
+
+/** Plans what to buy. */
+public final class Restocker {
+
+    private static final double Z_95 = NormalDistribution.of(0, 1).inverseCumulativeProbability(0.975);
+    private static final double TOLERANCE = 0.002;
+    private static final int MOST_ROUNDS = 60;
+    private static final int MOST_REOPENED = 12;
+    /** Rough shadow prices are enough to look for further builds. */
+    private static final double ROUGH = 0.01;
+    private static final int WORKERS = 2;
+    private static final int PASSES = 2;
+    /** Shares of the budget at which the curve is looked at. */
+    private static final double[] CURVE = {0, 0.25, 0.5, 1, 2};
+
+    private final Shelves shelves;
+    private final RestockRequest request;
+    private final long seed;
+    private final Deadline deadline;
+    private final Consumer<String> progress;
+    private final Choices choices;
+    private final List<Course> made;
+    private final List<Course> tried;
+
+    private Program program;
+    private Hindsight hindsight;
+    private Relaxation relaxation;
+
+    private Restocker(Catalog catalog, RestockRequest request, long seed, Deadline deadline, Consumer<String> progress) {
+        this.request = request;
+        this.seed = seed;
+        this.deadline = deadline;
+        this.progress = progress;
+        shelves = new Shelves(catalog, request);
+        progress.accept("searching builds for %d classes of orders".formatted(request.classes().size()));
+        choices = new Choices(shelves, deadline);
+        made = Courses.draw(request, request.samples(), 2 * seed + 1);
+        tried = Courses.draw(request, request.samples(), 2 * seed + 2);
+    }
+
+    /**
+     * The plan. The same seed gives the same plan, unless time runs out.
+     *
+     * @param progress takes a line now and then
+     */
+    public static RestockPlan plan(Catalog catalog, RestockRequest request, long seed, Deadline deadline, Consumer<String> progress) {
+        return new Restocker(catalog, request, seed, deadline, progress).plan();
+    }
+
+    private RestockPlan plan() {
+        boolean closed = false;
+        for (int again = 0; !closed && again < MOST_REOPENED && !deadline.isOver(); again++) {
+            closed = isClosed(relax(ROUGH));
+        }
+        Relaxation.Answer relaxed = relax(TOLERANCE);
+        closed = isClosed(relaxed);
+        progress.accept("trying whole quantities");
+        Counter counter = counter(relaxed.prices(), false);
+        int[] nothing = new int[program.purchases().size()];
+        int[] plan = rounding(counter, request.budget()).round(relaxed.bought(), List.of(), PASSES);
+        List<CurvePoint> curve = curve(counter, plan);
+        Tally with = counter.serve(program, plan, tried);
+        Tally without = counter.serve(program, nothing, tried);
+        double offset = turnedAway(made);
+        double[] limits = program.limits(Arrays.stream(plan).asDoubleStream().toArray());
+        int[] best = hindsight.best(limits);
+        double[] prices = hindsight.meanPrices(best);
+        double known = hindsight.mean(best, limits) - loss(plan) - offset;
+        double rounded = inHindsight(rounding(counter, request.budget()).whole(relaxed.bought(), 0.5)) - offset;
+        Expected heldBack = expected(counter(prices, true).serve(program, plan, tried).margins());
+        progress.accept("what each part is worth");
+        List<PartOutlook> parts = parts(plan, with, prices);
+        double[] differences = new double[tried.size()];
+        Arrays.setAll(differences, s -> with.margins()[s] - without.margins()[s]);
+        return new RestockPlan(request, buys(plan, with), expected(with.margins()), expected(without.margins()), expected(differences),
+                relaxed.bound() - offset, rounded, known, counter.serve(program, plan, made).mean(), closed, choices.size(), made.size(),
+                deadline.isOver(), outlook(with, without), parts, curve, uses(with), heldBack);
+    }
+
+    private Relaxation.Answer relax(double tolerance) {
+        program = new Program(shelves, choices);
+        hindsight = new Hindsight(program, made);
+        relaxation = new Relaxation(program, hindsight, tolerance, seed, deadline);
+        return relaxation.solve(request.budget(), MOST_ROUNDS, progress);
+    }
+
+    /** Whether the search knows no further build that would earn more than any known one at these shadow prices. */
+    private boolean isClosed(Relaxation.Answer relaxed) {
+        boolean closed = true;
+        for (int k = 0; k < request.classes().size(); k++) {
+            if (choices.of(k).isEmpty()) {
+                continue;
+            }
+            Map<String, Double> scarce = program.scarcity(k, relaxed.prices());
+            Optional<Choices.Found> found = choices.seek(k, sku -> Math.round(shelves.leftover(sku) + scarce.getOrDefault(sku, 0.0)));
+            closed &= found.isPresent() && (!found.get().isNew() || program.gain(found.get().choice())
+                    - found.get().choice().parts(sku -> scarce.getOrDefault(sku, 0.0)) <= 0);
+        }
+        return closed;
+    }
+
+    private Counter counter(double[] rowPrices, boolean holdsBack) {
+        List<Map<String, Double>> scarcity = new ArrayList<>();
+        for (int k = 0; k < request.classes().size(); k++) {
+            scarcity.add(program.scarcity(k, rowPrices));
+        }
+        return new Counter(program, shelves, choices, scarcity, holdsBack);
+    }
+
+    private Rounding rounding(Counter counter, OptionalLong budget) {
+        List<Choice> kits = new ArrayList<>();
+        for (int k = 0; k < request.classes().size(); k++) {
+            choices.of(k).stream().filter(choice -> program.gain(choice) > 0).forEach(kits::add);
+        }
+        return new Rounding(program, counter, kits, budget, made, deadline);
+    }
+
+    /** A plan of a smaller budget is allowed in a larger one, so more money never earns less where both are made on the same courses. */
+    private List<CurvePoint> curve(Counter counter, int[] plan) {
+        long cost = rounding(counter, request.budget()).cost(plan);
+        long whole = request.budget().orElse(cost);
+        List<CurvePoint> points = new ArrayList<>();
+        List<int[]> smaller = new ArrayList<>();
+        for (double share : CURVE) {
+            long budget = Math.round(whole * share);
+            if (deadline.isOver() || request.budget().isEmpty() && share > 1 || whole == 0 && share > 0) {
+                break;
+            }
+            progress.accept("with %.0f %% of the budget".formatted(100 * share));
+            if (share >= 1) {
+                smaller.add(plan);
+            }
+            Rounding rounding = rounding(counter, OptionalLong.of(budget));
+            int[] other = share == 1 ? plan : share == 0 ? new int[plan.length]
+                    : rounding.round(relaxation.solve(OptionalLong.of(budget), MOST_ROUNDS / 4, line -> { }).bought(), smaller, 1);
+            smaller.add(other);
+            points.add(new CurvePoint(budget, rounding.cost(other), expected(counter.serve(program, other, tried).margins())));
+        }
+        return points;
+    }
+
+    /** What whole quantities earn on the courses that the plan is made on, each known in advance; at most. */
+    private double inHindsight(int[] plan) {
+        double[] limits = program.limits(Arrays.stream(plan).asDoubleStream().toArray());
+        return hindsight.mean(hindsight.best(limits), limits) - loss(plan);
+    }
+
+    private double loss(int[] plan) {
+        double loss = 0;
+        for (int o = 0; o < plan.length; o++) {
+            loss += program.purchases().get(o).loss() * plan[o];
+        }
+        return loss;
+    }
+
+    /** What it would cost to turn every order away, mean. */
+    private double turnedAway(List<Course> courses) {
+        double sum = 0;
+        for (Course course : courses) {
+            for (int k : course.classes()) {
+                sum += (double) request.classes().get(k).loss() * request.classes().get(k).machines();
+            }
+        }
+        return sum / courses.size();
+    }
+
+    static Expected expected(double[] values) {
+        double mean = Arrays.stream(values).average().orElse(0);
+        double variance = Arrays.stream(values).map(value -> (value - mean) * (value - mean)).sum() / Math.max(1, values.length - 1);
+        return new Expected(mean, Z_95 * Math.sqrt(variance / values.length));
+    }
+
+    private List<ClassOutlook> outlook(Tally with, Tally without) {
+        List<ClassOutlook> outlook = new ArrayList<>();
+        for (int k = 0; k < request.classes().size(); k++) {
+            double asked = Math.max(1, with.asked()[k]);
+            double filled = with.served()[k] / asked;
+            outlook.add(new ClassOutlook(request.classes().get(k).name(), (double) with.asked()[k] / tried.size(), filled,
+                    without.served()[k] / asked, halfWidth(with, k), choices.revenue(k), choices.cheapest(k), choices.impossible(k)));
+        }
+        return outlook;
+    }
+
+    /** Of a ratio of two means: the courses are independent, the orders of one are not. */
+    private double halfWidth(Tally tally, int k) {
+        double ratio = tally.served()[k] / Math.max(1.0, tally.asked()[k]);
+        double[] residuals = new double[tried.size()];
+        Arrays.setAll(residuals, s -> tally.servedByCourse()[s][k] - ratio * tally.askedByCourse()[s][k]);
+        double mean = Math.max(1e-9, (double) tally.asked()[k] / tried.size());
+        return expected(residuals).halfWidth() / mean;
+    }
+
+    private List<Buy> buys(int[] plan, Tally with) {
+        List<Buy> buys = new ArrayList<>();
+        for (int o = 0; o < plan.length; o++) {
+            if (plan[o] > 0) {
+                SupplyOffer offer = program.purchases().get(o).offer();
+                buys.add(new Buy(offer, plan[o], used(offer.sku(), plan, with), why(offer.sku(), with)));
+            }
+        }
+        buys.sort(Comparator.comparingLong(Buy::cost).reversed().thenComparing(buy -> buy.offer().sku()));
+        return buys;
+    }
+
+    private List<RestockPlan.ClassUse> uses(Tally with) {
+        List<RestockPlan.ClassUse> uses = new ArrayList<>();
+        for (int k = 0; k < request.classes().size(); k++) {
+            int of = k;
+            with.used().get(k).entrySet().stream().max(Map.Entry.comparingByValue())
+                    .ifPresent(most -> uses.add(new RestockPlan.ClassUse(of, most.getKey().needed())));
+        }
+        return uses;
+    }
+
+    private double used(String sku, int[] plan, Tally tally) {
+        return Math.max(0, shelves.standing(sku) + bought(sku, plan) - tally.leftover().getOrDefault(sku, (double) shelves.standing(sku)));
+    }
+
+    private int bought(String sku, int[] plan) {
+        int bought = 0;
+        for (int o = 0; o < plan.length; o++) {
+            bought += program.purchases().get(o).offer().sku().equals(sku) ? plan[o] : 0;
+        }
+        return bought;
+    }
+
+    private String why(String sku, Tally with) {
+        Map<String, Double> orders = new HashMap<>();
+        for (int k = 0; k < request.classes().size(); k++) {
+            DemandClass asked = request.classes().get(k);
+            with.used().get(k).forEach((choice, count) -> {
+                if (count > 0 && choice.needed().containsKey(sku)) {
+                    orders.merge(asked.name(), (double) count / tried.size(), Double::sum);
+                }
+            });
+        }
+        if (orders.isEmpty()) {
+            return "Goes into no order that is expected.";
+        }
+        return "Goes into %s.".formatted(orders.entrySet().stream().sorted(Map.Entry.<String, Double>comparingByValue().reversed()
+                .thenComparing(Map.Entry.comparingByKey())).limit(3)
+                .map(entry -> "%.1f orders of %s".formatted(entry.getValue(), entry.getKey())).collect(Collectors.joining(", ")));
+    }
+
+    private List<PartOutlook> parts(int[] plan, Tally with, double[] rowPrices) {
+        Set<String> skus = new LinkedHashSet<>();
+        shelves.standing().keySet().forEach(pool -> skus.add(pool.sku()));
+        shelves.offers().forEach(offer -> skus.add(offer.sku()));
+        Map<String, OptionalLong> most = mostPrices(List.copyOf(skus));
+        List<PartOutlook> parts = new ArrayList<>();
+        for (String sku : skus) {
+            double used = used(sku, plan, with);
+            int bought = bought(sku, plan);
+            long worth = shelves.worth(sku).orElse(0);
+            double left = shelves.standing(sku) + bought - used;
+            parts.add(new PartOutlook(sku, shelves.standing(sku), bought, used, worth, program.scarcity(sku, rowPrices) + shelves.leftover(sku),
+                    left * (worth - shelves.leftover(sku)), most.get(sku)));
+        }
+        return parts;
+    }
+
+    /** The highest price to pay for each part. A search serves one part at a time, so each worker has its own. */
+    private Map<String, OptionalLong> mostPrices(List<String> skus) {
+        Map<String, OptionalLong> prices = new ConcurrentHashMap<>();
+        Relevance relevance = new Relevance(shelves, choices, new Search(shelves.priced()), deadline);
+        IntStream.range(0, WORKERS).parallel().forEach(worker -> {
+            Catalog priced = shelves.priced();
+            HighestPrice highest = new HighestPrice(priced, new Search(priced), deadline);
+            for (int i = worker; i < skus.size(); i += WORKERS) {
+                String sku = skus.get(i);
+                prices.put(sku, relevance.classesOf(sku).stream()
+                        .map(k -> highest.of(sku, request.classes().get(k).request(), choices.revenue(k)))
+                        .flatMapToLong(OptionalLong::stream).max());
+            }
+        });
+        return prices;
+    }
+}

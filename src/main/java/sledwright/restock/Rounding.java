@@ -1,0 +1,244 @@
+package sledwright.restock;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.TreeMap;
+import sledwright.domain.SupplyOffer;
+import sledwright.generator.Deadline;
+
+/**
+ * Whole units from broken ones: least quantities and the budget are kept by every step, and each step must earn more when the orders
+ * are served as they come, on the same courses.
+ */
+final class Rounding {
+
+    /** Steps are judged on so many courses at most; the best plans again on all. */
+    private static final int JUDGED_ON = 150;
+
+    private final Program program;
+    private final Counter counter;
+    private final List<Choice> kits;
+    private final OptionalLong budget;
+    private final List<Course> courses;
+    private final List<Course> few;
+    private final Deadline deadline;
+    private final Map<String, List<Integer>> offersOf = new HashMap<>();
+
+    /** @param kits builds whose parts are bought or left together */
+    Rounding(Program program, Counter counter, List<Choice> kits, OptionalLong budget, List<Course> courses, Deadline deadline) {
+        this.program = program;
+        this.counter = counter;
+        this.kits = kits;
+        this.budget = budget;
+        this.courses = courses;
+        this.deadline = deadline;
+        few = courses.subList(0, Math.min(courses.size(), JUDGED_ON));
+        for (int o = 0; o < program.purchases().size(); o++) {
+            offersOf.computeIfAbsent(offer(o).sku(), sku -> new ArrayList<>()).add(o);
+        }
+        offersOf.values().forEach(offers -> offers.sort(Comparator.comparingLong(o -> offer(o).unitCost())));
+    }
+
+    private SupplyOffer offer(int o) {
+        return program.purchases().get(o).offer();
+    }
+
+    long cost(int[] plan) {
+        long cost = 0;
+        for (int o = 0; o < plan.length; o++) {
+            cost += offer(o).unitCost() * plan[o];
+        }
+        return cost;
+    }
+
+    private boolean isAllowed(int[] plan) {
+        for (int o = 0; o < plan.length; o++) {
+            if (plan[o] < 0 || plan[o] > offer(o).available() || plan[o] > 0 && plan[o] < offer(o).minQuantity()) {
+                return false;
+            }
+        }
+        return budget.isEmpty() || cost(plan) <= budget.getAsLong();
+    }
+
+    /**
+     * A plan near some broken quantities.
+     *
+     * @param starts other plans to begin with, where they are allowed
+     * @param passes how often every step is tried
+     */
+    int[] round(double[] broken, List<int[]> starts, int passes) {
+        Set<List<Integer>> tried = new LinkedHashSet<>();
+        List<int[]> plans = new ArrayList<>(starts);
+        plans.add(whole(broken, 0.5));
+        plans.add(whole(broken, 0.999));
+        plans.add(new int[broken.length]);
+        int[] best = null;
+        double value = Double.NEGATIVE_INFINITY;
+        for (int[] plan : plans) {
+            if (isAllowed(plan) && tried.add(Arrays.stream(plan).boxed().toList())) {
+                double earned = value(plan);
+                if (earned > value) {
+                    value = earned;
+                    best = plan;
+                }
+            }
+        }
+        int[] improved = improve(best, value, passes);
+        List<int[]> finals = new ArrayList<>(starts.stream().filter(this::isAllowed).toList());
+        finals.add(best);
+        finals.add(improved);
+        return finals.stream().max(Comparator.comparingDouble(plan -> counter.serve(program, plan, courses).mean())).orElseThrow();
+    }
+
+    private double value(int[] plan) {
+        return counter.serve(program, plan, few).mean();
+    }
+
+    /** Rounds up from a fraction on, then gives up what brings least for its money until the budget holds. */
+    int[] whole(double[] broken, double up) {
+        int[] plan = new int[broken.length];
+        for (int o = 0; o < plan.length; o++) {
+            plan[o] = (int) Math.floor(broken[o] + 1 - up);
+            if (plan[o] < offer(o).minQuantity()) {
+                plan[o] = broken[o] * 2 >= offer(o).minQuantity() ? offer(o).minQuantity() : 0;
+            }
+            plan[o] = Math.min(plan[o], offer(o).available());
+        }
+        return withinBudget(plan, Set.of());
+    }
+
+    private int[] withinBudget(int[] plan, Set<Integer> kept) {
+        int[] less = plan.clone();
+        while (budget.isPresent() && cost(less) > budget.getAsLong()) {
+            int dearest = -1;
+            for (int o = 0; o < less.length; o++) {
+                if (less[o] > 0 && !kept.contains(o) && (dearest < 0 || share(less, plan, o) > share(less, plan, dearest))) {
+                    dearest = o;
+                }
+            }
+            if (dearest < 0) {
+                return less;
+            }
+            less[dearest] = less[dearest] - 1 < offer(dearest).minQuantity() ? 0 : less[dearest] - 1;
+        }
+        return less;
+    }
+
+    /** All purchases shrink alike. */
+    private static double share(int[] less, int[] plan, int o) {
+        return (double) less[o] / plan[o];
+    }
+
+    private int[] improve(int[] start, double value, int passes) {
+        int[] best = start;
+        double earned = value;
+        for (int pass = 0; pass < passes; pass++) {
+            double before = earned;
+            for (Step step : steps()) {
+                for (int[] next = step.from(best); next != null && !deadline.isOver(); next = step.from(best)) {
+                    double other = isAllowed(next) && !Arrays.equals(next, best) ? value(next) : Double.NEGATIVE_INFINITY;
+                    if (other <= earned + 1e-6 * Math.abs(earned)) {
+                        break;
+                    }
+                    best = next;
+                    earned = other;
+                }
+            }
+            if (earned <= before + 1e-4 * Math.abs(before)) {
+                break;
+            }
+        }
+        return best;
+    }
+
+    private interface Step {
+        /** The plan after the step; null where it cannot be taken. */
+        int[] from(int[] plan);
+    }
+
+    private List<Step> steps() {
+        List<Step> steps = new ArrayList<>();
+        for (Map<String, Integer> kit : bought()) {
+            steps.add(plan -> withKit(plan, kit, 1));
+            steps.add(plan -> withKit(plan, kit, 4));
+            steps.add(plan -> withoutKit(plan, kit));
+        }
+        for (int o = 0; o < program.purchases().size(); o++) {
+            int at = o;
+            steps.add(plan -> moved(plan, at, -Math.max(1, plan[at] / 4)));
+            steps.add(plan -> moved(plan, at, -1));
+            steps.add(plan -> moved(plan, at, 1));
+        }
+        return steps;
+    }
+
+    /** What has to be bought for each kit; kits that differ elsewhere alone count once. */
+    private Set<Map<String, Integer>> bought() {
+        Set<Map<String, Integer>> bought = new LinkedHashSet<>();
+        for (Choice kit : kits) {
+            Map<String, Integer> parts = new TreeMap<>(kit.needed());
+            parts.keySet().retainAll(offersOf.keySet());
+            if (!parts.isEmpty()) {
+                bought.add(parts);
+            }
+        }
+        return bought;
+    }
+
+    private int[] moved(int[] plan, int o, int by) {
+        int[] next = plan.clone();
+        next[o] = raised(o, plan[o], by);
+        return next[o] == plan[o] ? null : withinBudget(next, Set.of(o));
+    }
+
+    /** So many units more or fewer, as near as the offer allows. */
+    private int raised(int o, int units, int by) {
+        int next = Math.min(units + by, offer(o).available());
+        if (next >= offer(o).minQuantity()) {
+            return next;
+        }
+        return by > 0 ? offer(o).minQuantity() : 0;
+    }
+
+    private int[] withKit(int[] plan, Map<String, Integer> needed, int count) {
+        int[] next = plan.clone();
+        Set<Integer> kept = new LinkedHashSet<>();
+        for (Map.Entry<String, Integer> part : needed.entrySet()) {
+            int missing = part.getValue() * count;
+            for (int o : offersOf.getOrDefault(part.getKey(), List.of())) {
+                int more = Math.min(missing, offer(o).available() - next[o]);
+                if (more > 0) {
+                    next[o] = raised(o, next[o], more);
+                    kept.add(o);
+                    missing -= more;
+                }
+            }
+        }
+        return kept.isEmpty() ? null : withinBudget(next, kept);
+    }
+
+    private int[] withoutKit(int[] plan, Map<String, Integer> needed) {
+        int[] next = plan.clone();
+        boolean changed = false;
+        for (Map.Entry<String, Integer> part : needed.entrySet()) {
+            int surplus = part.getValue();
+            List<Integer> offers = offersOf.getOrDefault(part.getKey(), List.of());
+            for (int i = offers.size() - 1; i >= 0 && surplus > 0; i--) {
+                int fewer = Math.min(surplus, next[offers.get(i)]);
+                if (fewer > 0) {
+                    next[offers.get(i)] = raised(offers.get(i), next[offers.get(i)], -fewer);
+                    surplus -= fewer;
+                    changed = true;
+                }
+            }
+        }
+        return changed ? next : null;
+    }
+}

@@ -1,0 +1,68 @@
+package sledwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import sledwright.report.Schemas;
+
+class RestockCommandTest {
+
+    private static final String SHOP = "src/test/resources/shop";
+
+    private static Path file(Path folder) throws IOException {
+        Files.writeString(folder.resolve("supply.csv"), """
+                sku,supplier,unit_cost,available,min_quantity,lead_days,condition
+                M16,Quarry Parts,20.00,200,4,3,used
+                """);
+        return Files.writeString(folder.resolve("spring.yaml"), """
+                kind: restock
+                name: spring
+                horizon_months: 2
+                budget: 1500
+                samples: 50
+                supply: supply.csv
+                depreciation: { memory: 0.05 }
+                classes:
+                  - name: small
+                    demand: { poisson: 3 }
+                    require: { memory_gb: 64 }
+                    margin: 60
+                    loss: 5
+                  - name: huge
+                    demand: { poisson: 1 }
+                    require: { memory_gb: 100000 }
+                    margin: 60
+                """);
+    }
+
+    @Test
+    void jsonKeepsItsSchemaAndTheBudget(@TempDir Path folder) throws IOException {
+        Run run = Run.of("restock", file(folder).toString(), "--catalog", SHOP, "--levels", "--format", "json");
+        assertThat(run.code()).as(run.err()).isEqualTo(ExitCode.DONE);
+        assertThat(Schemas.faults("restock-result", run.out())).as(run.out()).isEmpty();
+        JsonNode answer = new ObjectMapper().readTree(run.out());
+        assertThat(answer.get("cost").decimalValue()).isLessThanOrEqualTo(answer.get("budget").decimalValue());
+        assertThat(answer.get("classes").get(1).get("possible").asBoolean()).isFalse();
+        assertThat(answer.get("classes").get(1).get("conflicts")).isNotEmpty();
+        assertThat(run.err()).contains("what each part is worth");
+    }
+
+    @Test
+    void textStaysWithinEightyColumns(@TempDir Path folder) throws IOException {
+        Run run = Run.of("restock", file(folder).toString(), "--catalog", SHOP, "--levels");
+        assertThat(run.out()).contains("What to buy").contains("huge cannot be served at any price");
+        assertThat(run.out().lines()).allSatisfy(line -> assertThat(line.length()).isLessThanOrEqualTo(80));
+    }
+
+    @Test
+    void csvHasARowForEachPurchase(@TempDir Path folder) throws IOException {
+        Run run = Run.of("restock", file(folder).toString(), "--catalog", SHOP, "--format", "csv");
+        assertThat(run.out()).startsWith("sku,supplier,condition,quantity,unit_cost,cost,currency,lead_days,why\n");
+    }
+}

@@ -1,0 +1,221 @@
+package sledwright.restock;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.google.ortools.Loader;
+import com.google.ortools.linearsolver.MPConstraint;
+import com.google.ortools.linearsolver.MPObjective;
+import com.google.ortools.linearsolver.MPSolver;
+import com.google.ortools.linearsolver.MPVariable;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalLong;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import sledwright.domain.Catalog;
+import sledwright.domain.DemandClass;
+import sledwright.domain.OrdersByMonth;
+import sledwright.domain.PartKind;
+import sledwright.domain.RestockRequest;
+import sledwright.generator.Deadline;
+import sledwright.samples.Samples;
+
+class RestockerTest {
+
+    private static final Catalog STOCKED = SmallShop.with(Samples.lot("R16", "M1", 100_000, 2000), Samples.lot("R32", "M2", 100_000, 5000));
+
+    /** Snyder and Shen, Example 4.3, in cents: with one part that is short and one class the plan is the newsvendor's quantity. */
+    @Test
+    void onePartAndOneClassIsTheNewsvendor() {
+        RestockRequest request = new RestockRequest("newsvendor", List.of(SmallShop.asking("all", new OrdersByMonth.Normal(50, 8), 16, 70, 0)), 1,
+                OptionalLong.empty(), Map.of(PartKind.PLATFORMS, 0.18), 0.95, 2000, List.of(SmallShop.offer("BOX", 100, 1000, 1, 0)));
+        RestockPlan plan = Restocker.plan(STOCKED, request, 0, Deadline.never(), line -> { });
+        assertThat(plan.buys()).singleElement().satisfies(buy -> assertThat((double) buy.quantity()).isCloseTo(56.60395592743389, within(2.0)));
+        // What is earned is the margin on all demand less the newsvendor's cost.
+        assertThat(plan.with().mean()).isCloseTo(50 * 70 - 199.76, within(2 * plan.with().halfWidth()));
+    }
+
+    @Test
+    void nothingIsBoughtThatEarnsLessThanItLoses() {
+        RestockRequest request = SmallShop.request(List.of(SmallShop.asking("all", new OrdersByMonth.Poisson(5), 16, 70, 0)), OptionalLong.empty(),
+                0, 200, SmallShop.offer("R16", 2500, 100, 1, 0));
+        RestockPlan plan = Restocker.plan(STOCKED, request, 0, Deadline.never(), line -> { });
+        assertThat(plan.buys()).isEmpty();
+        assertThat(plan.classes().get(0).filled()).isZero();
+    }
+
+    @Test
+    void leastQuantitiesAndTheBudgetAreKept() {
+        RestockRequest request = two(OptionalLong.of(60_000), 300, 0);
+        RestockPlan plan = SmallShop.plan(request);
+        assertThat(plan.cost()).isPositive().isLessThanOrEqualTo(60_000);
+        assertThat(plan.buys()).allSatisfy(buy -> assertThat(buy.quantity()).isBetween(buy.offer().minQuantity(), buy.offer().available()));
+    }
+
+    private static RestockRequest two(OptionalLong budget, int samples, int leadDays) {
+        List<DemandClass> classes = List.of(SmallShop.asking("small", new OrdersByMonth.Poisson(3), 16, 3000, 100),
+                SmallShop.asking("large", new OrdersByMonth.Months(List.of(1, 3, 2)), 64, 9000, 500));
+        return SmallShop.request(classes, budget, 0.1, samples, SmallShop.offer("BOX", 10_000, 8, 1, leadDays),
+                SmallShop.offer("R16", 2000, 12, 4, 0), SmallShop.offer("R32", 4500, 8, 2, 0));
+    }
+
+    /** Every plan of a small case, served as orders come. */
+    @Test
+    void noPlanOfASmallCaseIsMuchBetterAndNoneBeatsTheBound() {
+        RestockRequest request = two(OptionalLong.of(90_000), 100, 0);
+        RestockPlan plan = SmallShop.plan(request);
+        Shelves shelves = new Shelves(SmallShop.CATALOG, request);
+        Choices choices = new Choices(shelves, Deadline.never());
+        Program program = new Program(shelves, choices);
+        List<Course> courses = Courses.draw(request, 100, 1);
+        Counter counter = new Counter(program, shelves, choices, List.of(Map.of(), Map.of()), false);
+        double best = Double.NEGATIVE_INFINITY;
+        for (int box = 0; box <= 8; box++) {
+            for (int small = 0; small <= 12; small = Math.max(4, small + 1)) {
+                for (int large = 0; large <= 8; large = Math.max(2, large + 1)) {
+                    if (box * 10_000 + small * 2000 + large * 4500 <= 90_000) {
+                        best = Math.max(best, counter.serve(program, new int[] {box, small, large}, courses).mean());
+                    }
+                }
+            }
+        }
+        assertThat(plan.inSample()).isGreaterThanOrEqualTo(best - 0.01 * Math.abs(best));
+        assertThat(plan.bound()).isGreaterThanOrEqualTo(best - 1e-6).isGreaterThanOrEqualTo(plan.hindsight() - 1e-6);
+    }
+
+    /** The whole program over all courses at once, by another solver. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 12})
+    void boundIsThatOfTheWholeProgram(int leadDays) {
+        RestockRequest request = two(OptionalLong.of(70_000), 40, leadDays);
+        Shelves shelves = new Shelves(SmallShop.CATALOG, request);
+        Program program = new Program(shelves, new Choices(shelves, Deadline.never()));
+        List<Course> courses = Courses.draw(request, 40, 1);
+        Relaxation.Answer answer = new Relaxation(program, new Hindsight(program, courses), 1e-4, 0, Deadline.never())
+                .solve(request.budget(), 200, line -> { });
+        double whole = whole(program, courses, 70_000);
+        assertThat(answer.bound()).isCloseTo(whole, within(2e-3 * whole)).isGreaterThanOrEqualTo(whole - 1e-3);
+    }
+
+    private static double whole(Program program, List<Course> courses, double budget) {
+        Loader.loadNativeLibraries();
+        MPSolver solver = MPSolver.createSolver("GLOP");
+        MPObjective aim = solver.objective();
+        aim.setMaximization();
+        List<MPVariable> bought = new ArrayList<>();
+        MPConstraint spent = solver.makeConstraint(Double.NEGATIVE_INFINITY, budget);
+        for (Program.Purchase purchase : program.purchases()) {
+            MPVariable units = solver.makeNumVar(0, purchase.offer().available(), "");
+            aim.setCoefficient(units, -purchase.loss());
+            spent.setCoefficient(units, purchase.offer().unitCost());
+            bought.add(units);
+        }
+        double[] standing = program.limits(new double[0]);
+        for (Course course : courses) {
+            int[] demand = program.demand(course);
+            MPConstraint[] rows = new MPConstraint[standing.length];
+            for (int i = 0; i < rows.length; i++) {
+                rows[i] = solver.makeConstraint(Double.NEGATIVE_INFINITY, standing[i]);
+            }
+            for (int o = 0; o < bought.size(); o++) {
+                for (int row : program.purchases().get(o).rows()) {
+                    rows[row].setCoefficient(bought.get(o), -1);
+                }
+            }
+            for (int t = 0; t < demand.length; t++) {
+                Program.Kind kind = program.kinds().get(t);
+                MPConstraint orders = solver.makeConstraint(Double.NEGATIVE_INFINITY, demand[t]);
+                for (int b = 0; b < kind.gain().length; b++) {
+                    MPVariable filled = solver.makeNumVar(0, Double.POSITIVE_INFINITY, "");
+                    aim.setCoefficient(filled, kind.gain()[b] / courses.size());
+                    orders.setCoefficient(filled, 1);
+                    for (int i = 0; i < kind.rows()[b].length; i++) {
+                        rows[kind.rows()[b][i]].setCoefficient(filled, kind.units()[b][i]);
+                    }
+                }
+            }
+        }
+        assertThat(solver.solve()).isEqualTo(MPSolver.ResultStatus.OPTIMAL);
+        return aim.value();
+    }
+
+    @Test
+    void whatArrivesAfterTheHorizonDoesNotCount() {
+        RestockPlan inTime = SmallShop.plan(two(OptionalLong.empty(), 200, 29));
+        RestockPlan late = SmallShop.plan(two(OptionalLong.empty(), 200, 31));
+        assertThat(inTime.buys()).anySatisfy(buy -> assertThat(buy.offer().sku()).isEqualTo("BOX"));
+        assertThat(late.buys()).isEmpty();
+    }
+
+    @Test
+    void theHastyAreNotServedFromWhatComesLater() {
+        RestockRequest patient = two(OptionalLong.empty(), 300, 15);
+        List<DemandClass> hasty = patient.classes().stream().map(asked -> new DemandClass(asked.name(),
+                asked.request().withLimit(Samples.limit().leadDays(0).make()), asked.orders(), asked.margin(), asked.accepted(), asked.loss())).toList();
+        double waited = SmallShop.plan(patient).classes().get(0).filled();
+        double left = SmallShop.plan(patient.withClasses(hasty)).classes().get(0).filled();
+        assertThat(left).isLessThan(0.6).isLessThan(waited);
+    }
+
+    @Test
+    void moreMoneyEarnsNoLess() {
+        RestockPlan plan = SmallShop.plan(two(OptionalLong.of(60_000), 300, 0));
+        double before = Double.NEGATIVE_INFINITY;
+        for (RestockPlan.CurvePoint point : plan.curve()) {
+            assertThat(point.spent()).isLessThanOrEqualTo(point.budget());
+            assertThat(point.margin().mean()).isGreaterThanOrEqualTo(before - 2 * point.margin().halfWidth());
+            before = point.margin().mean();
+        }
+        assertThat(plan.curve().get(0).margin().mean()).isEqualTo(plan.without().mean());
+    }
+
+    @Test
+    void anAbsurdPriceIsNotPaid() {
+        RestockRequest usual = SmallShop.request(List.of(SmallShop.asking("all", new OrdersByMonth.Poisson(5), 16, 3000, 0)), OptionalLong.empty(), 0.1, 200,
+                SmallShop.offer("BOX", 10_000, 50, 1, 0));
+        Catalog shop = SmallShop.with(Samples.lot("BOX", "B1", 1, 12_000), Samples.lot("R16", "M1", 1000, 2000));
+        assertThat(Restocker.plan(shop, usual, 0, Deadline.never(), line -> { }).buys()).isNotEmpty();
+        RestockRequest absurd = usual.withOffers(List.of(SmallShop.offer("BOX", 100_000, 50, 1, 0)));
+        assertThat(Restocker.plan(shop, absurd, 0, Deadline.never(), line -> { }).buys()).isEmpty();
+    }
+
+    @Test
+    void aClassThatDoublesIsBoughtFor() {
+        RestockRequest usual = two(OptionalLong.empty(), 300, 0).withOffers(List.of(SmallShop.offer("BOX", 10_000, 80, 1, 0),
+                SmallShop.offer("R16", 2000, 80, 4, 0), SmallShop.offer("R32", 4500, 80, 2, 0)));
+        DemandClass large = usual.classes().get(1);
+        RestockRequest doubled = usual.withClasses(List.of(usual.classes().get(0), new DemandClass(large.name(), large.request(),
+                new OrdersByMonth.Months(List.of(2, 6, 4)), large.margin(), large.accepted(), large.loss())));
+        assertThat(SmallShop.plan(doubled).cost()).isGreaterThan(SmallShop.plan(usual).cost());
+    }
+
+    @Test
+    void aClassThatNothingCanServeIsExplained() {
+        RestockRequest request = SmallShop.request(List.of(SmallShop.asking("huge", new OrdersByMonth.Poisson(2), 100_000, 5000, 0)), OptionalLong.empty(),
+                0.1, 50, SmallShop.offer("BOX", 10_000, 8, 1, 0), SmallShop.offer("R16", 2000, 12, 4, 0));
+        RestockPlan plan = SmallShop.plan(request);
+        assertThat(plan.buys()).isEmpty();
+        assertThat(plan.classes().get(0).impossible()).hasValueSatisfying(why -> assertThat(why.conflicts()).isNotEmpty());
+    }
+
+    @Test
+    void theSameSeedGivesTheSamePlan() {
+        RestockRequest request = two(OptionalLong.of(90_000), 100, 0);
+        assertThat(SmallShop.plan(request)).usingRecursiveComparison().isEqualTo(SmallShop.plan(request));
+    }
+
+    @Test
+    void whatDoesNotSellIsDead() {
+        Catalog shop = SmallShop.with(Samples.lot("BOX", "B1", 100, 12_000), Samples.lot("R16", "M1", 1000, 2000), Samples.lot("R32", "M2", 10, 50_000));
+        RestockRequest request = SmallShop.request(List.of(SmallShop.asking("all", new OrdersByMonth.Poisson(5), 16, 3000, 0)), OptionalLong.empty(), 0.1, 100);
+        RestockPlan plan = Restocker.plan(shop, request, 0, Deadline.never(), line -> { });
+        assertThat(plan.dead()).singleElement().satisfies(part -> {
+            assertThat(part.sku()).isEqualTo("R32");
+            // One of 16 GB does at 20.00; one of 32 GB is as good a way to at the same price.
+            assertThat(part.mostPrice()).hasValue(2000);
+        });
+    }
+}
