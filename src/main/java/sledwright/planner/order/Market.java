@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Predicate;
@@ -52,7 +51,7 @@ final class Market {
                     any |= accepted[pool];
                 }
                 if (any && offered.test(lot)) {
-                    int supplier = lot.onHand() ? -1 : supplierIndex.computeIfAbsent(named(lot), name -> supplierIndex.size());
+                    int supplier = lot.onHand() ? -1 : supplierIndex.computeIfAbsent(Lot.supplierKey(lot.supplier()), name -> supplierIndex.size());
                     Source source = Source.of(lot, skus.size() - 1, accepted, supplier, useful.getOrDefault(part.sku(), 0));
                     if (!source.steps().isEmpty()) {
                         sources.add(source);
@@ -63,11 +62,6 @@ final class Market {
         }
         suppliers.addAll(supplierIndex.keySet());
         addBays();
-    }
-
-    /** A shop's people spell a supplier now this way, now that. */
-    private static String named(Lot lot) {
-        return lot.supplier().strip().toLowerCase(Locale.ROOT);
     }
 
     private List<Lot> lots(String sku) {
