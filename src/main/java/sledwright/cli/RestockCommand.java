@@ -14,6 +14,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.report.Csv;
 import sledwright.report.Json;
+import sledwright.report.RestockPage;
+import sledwright.report.RestockSheets;
 import sledwright.report.RestockText;
 import sledwright.report.RestockView;
 import sledwright.request.Job;
@@ -28,7 +30,8 @@ import sledwright.restock.Restocker;
         name = "restock",
         sortOptions = false,
         defaultValueProvider = RestockCommand.MoreTime.class,
-        description = "Plans which parts to buy for the orders that are expected, within a budget, and what that is expected to earn.",
+        description = "Plans which parts to buy for the orders that are expected, within a budget, and what that is expected to earn."
+                + " Writes text, json, csv, html or xlsx.",
         footer = {
             "",
             "Examples:",
@@ -66,12 +69,13 @@ final class RestockCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Output output = shared.output(terminal);
+        Output output = shared.output(terminal, Format.HTML, Format.XLSX);
         Job.Restock job = (Job.Restock) RequestReader.read(file, sets, shared.catalog(), Set.of(Kind.RESTOCK));
         RestockPlan plan = Restocker.plan(job.catalog(), job.plan(), shared.seed(), shared.deadline(),
                 line -> terminal.err().println("sledwright: " + line));
         RestockView view = new RestockView(plan, job.catalog(), shared.seed(), levels ? Levels.of(plan, plan.uses()) : List.of());
-        output.write(Renderings.of(screen -> RestockText.of(view, screen), () -> Json.of(view), () -> Csv.of(view)));
+        output.write(Renderings.of(screen -> RestockText.of(view, screen), () -> Json.of(view), () -> Csv.of(view))
+                .and(Format.HTML, () -> RestockPage.of(view)).andBytes(Format.XLSX, () -> RestockSheets.of(view)));
         return ExitCode.DONE;
     }
 }

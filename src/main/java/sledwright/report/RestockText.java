@@ -53,19 +53,8 @@ public final class RestockText {
     }
 
     private void addBound() {
-        page.gap().text("The +/- is the 95 %% confidence interval of the mean over %d courses of events that the plan was not made on (seed %d)."
-                .formatted(plan.courses(), view.seed()));
-        page.text("Bound: on the courses it was made on, no plan within the budget earns more than %s, even if it fills orders knowing all that come. With such foresight whole quantities near the bound's own earn %s (%s below), and this plan %s (%s below). This plan is the better one as orders come: it earns %s there, without foresight. The bound is over the %d builds that the search found%s."
-                .formatted(money(plan.bound()), view.amount(plan.rounded()), RestockView.percent(plan.roundedGap()), view.amount(plan.hindsight()),
-                        RestockView.percent(plan.gap()), view.amount(plan.inSample()), plan.builds(),
-                        plan.closed() ? "; at its shadow prices no other build earns more" : "; others may add to it"));
-        if (plan.heldBack().mean() > plan.with().mean() + plan.with().halfWidth()) {
-            page.text("Orders are served first come, first served. If those were turned away whose parts are worth more to others, the plan would earn %s."
-                    .formatted(spread(plan.heldBack())));
-        }
-        if (plan.late()) {
-            page.text(Ink.FAIR, "Time ran out before all was tried. Maybe allow more time: --time-limit");
-        }
+        page.gap();
+        RestockNotes.of(view).forEach((term, meaning) -> page.text(term + ": " + meaning));
     }
 
     private void addBuys() {

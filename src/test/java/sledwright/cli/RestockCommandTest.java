@@ -65,4 +65,15 @@ class RestockCommandTest {
         Run run = Run.of("restock", file(folder).toString(), "--catalog", SHOP, "--format", "csv");
         assertThat(run.out()).startsWith("sku,supplier,condition,quantity,unit_cost,cost,currency,lead_days,why\n");
     }
+
+    @Test
+    void pageAndWorkbookHaveThePlan(@TempDir Path folder) throws IOException {
+        Run page = Run.of("restock", file(folder).toString(), "--catalog", SHOP, "--levels", "--format", "html");
+        assertThat(page.code()).as(page.err()).isEqualTo(ExitCode.DONE);
+        assertThat(page.out()).startsWith("<!DOCTYPE html>").contains("<svg").contains("What to buy").contains("Dead stock").contains("Cannot be served at any price.");
+        Path book = folder.resolve("plan.xlsx");
+        assertThat(Run.of("restock", file(folder).toString(), "--catalog", SHOP, "--format", "xlsx", "--output", book.toString()).code())
+                .isEqualTo(ExitCode.DONE);
+        assertThat(Files.readAllBytes(book)).startsWith('P', 'K');
+    }
 }
