@@ -50,24 +50,36 @@ final class Branching {
                 .map(entry -> two(settled.of(entry.getKey()), entry.getValue(), range -> settled.with(entry.getKey(), range))).orElse(List.of());
     }
 
-    /** A lot whose units do not cost what the mix takes them for: they are too few for the price. */
-    private List<Restrictions> onPrices(Restrictions settled, Master.Mix mix) {
-        Source worst = null;
-        int from = 0;
-        double most = WHOLE * Scale.ONE;
-        for (Map.Entry<Source, Map<Source.Step, Double>> lot : mix.drawn().entrySet()) {
-            double units = lot.getValue().values().stream().mapToDouble(Double::doubleValue).sum();
-            for (Map.Entry<Source.Step, Double> step : lot.getValue().entrySet()) {
-                double saved = step.getValue() * (lot.getKey().steps().get(0).price() - step.getKey().price());
-                if (step.getValue() > WHOLE && units < step.getKey().least() - WHOLE && saved > most
-                        && settled.of(lot.getKey()).least() < step.getKey().least() && settled.of(lot.getKey()).most() >= step.getKey().least()) {
-                    most = saved;
-                    worst = lot.getKey();
-                    from = step.getKey().least();
-                }
-            }
+    /** A lot that the mix draws on at a price for which it takes too few: it gives at least so many units, or fewer. */
+    record Undercut(Source lot, int least, double saved) {
+
+        Restrictions reached(Restrictions settled) {
+            return settled.with(lot, settled.of(lot).from(least));
         }
-        return worst == null ? List.of() : List.of(settled.with(worst, settled.of(worst).from(from)), settled.with(worst, settled.of(worst).upTo(from - 1)));
+
+        Restrictions missed(Restrictions settled) {
+            return settled.with(lot, settled.of(lot).upTo(least - 1));
+        }
+    }
+
+    /** The lots that the mix undercuts, those by which it saves most first. */
+    static List<Undercut> undercuts(Restrictions settled, Master.Mix mix) {
+        List<Undercut> found = new ArrayList<>();
+        mix.drawn().forEach((lot, steps) -> {
+            double units = steps.values().stream().mapToDouble(Double::doubleValue).sum();
+            steps.forEach((step, taken) -> {
+                double saved = taken * (lot.steps().get(0).price() - step.price());
+                if (taken > WHOLE && units < step.least() - WHOLE && settled.of(lot).least() < step.least() && settled.of(lot).most() >= step.least()) {
+                    found.add(new Undercut(lot, step.least(), saved));
+                }
+            });
+        });
+        found.sort(Comparator.comparingDouble(Undercut::saved).reversed());
+        return found;
+    }
+
+    private static List<Restrictions> onPrices(Restrictions settled, Master.Mix mix) {
+        return undercuts(settled, mix).stream().findFirst().map(lot -> List.of(lot.reached(settled), lot.missed(settled))).orElse(List.of());
     }
 
     /** The part whose use by a line is furthest from a whole number; of the frame of machines sooner than of their memory. */

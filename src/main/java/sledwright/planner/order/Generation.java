@@ -20,6 +20,7 @@ final class Generation {
     private final LowerBound lower;
     private final boolean free;
     private final Columns columns;
+    private final long[] penalty;
     private final Restrictions settled;
     private Prices center;
     private long bound = Long.MIN_VALUE;
@@ -29,12 +30,20 @@ final class Generation {
     /** @param free whether parts cost nothing, so that only what is delivered counts */
     Generation(Market market, Pricer pricer, Columns columns, long[] penalty, boolean free, Restrictions settled) {
         this.market = market;
+        this.penalty = penalty;
         this.pricer = pricer;
         this.columns = columns;
         this.free = free;
         this.settled = settled;
         master = new Master(market, penalty, free, settled);
         lower = new LowerBound(market, penalty, free, settled);
+    }
+
+    /** The same under other restrictions, from the prices that this has come to. */
+    Generation under(Restrictions others) {
+        Generation other = new Generation(market, pricer, columns, penalty, free, others);
+        other.center = center;
+        return other;
     }
 
     Restrictions settled() {
@@ -64,11 +73,34 @@ final class Generation {
         }
     }
 
+    /** Whether no order that is allowed takes less than so much; also false where the deadline comes before that is known. */
+    boolean reaches(long enough, Deadline deadline) {
+        while (!finished && bound < enough && !deadline.isOver()) {
+            master();
+            // More columns would only lower what is too low already.
+            if (mix != null && Scale.of(mix.cost()) < enough) {
+                return false;
+            }
+            search(deadline);
+        }
+        return bound >= enough;
+    }
+
     private void round(Deadline deadline) {
+        master();
+        search(deadline);
+    }
+
+    private void master() {
         mix = master.solve(columns.all());
         if (mix == null) {
             bound = Long.MAX_VALUE / 2;
             finished = true;
+        }
+    }
+
+    private void search(Deadline deadline) {
+        if (finished) {
             return;
         }
         Prices own = lower.kept(defaulted(mix.prices()));
@@ -111,12 +143,15 @@ final class Generation {
         return added;
     }
 
-    /** What the master has not met is worth what it costs at least, so that the search does not take it for a gift. */
+    /** What the master has not met is worth what it costs at least, so that the search does not take it for a gift; but what has to be bought may be one. */
     private Prices defaulted(Prices prices) {
         long[][] parts = new long[prices.part().length][];
         for (int pool = 0; pool < parts.length; pool++) {
             parts[pool] = prices.part()[pool].clone();
             for (int part = 0; part < market.parts() && !free; part++) {
+                if (market.sources(part).stream().anyMatch(source -> settled.of(source).least() > 0)) {
+                    continue;
+                }
                 // The lots of a part that the master has met set its worth at its cheapest or above.
                 parts[pool][part] = Math.max(parts[pool][part], market.cheapest(part, pool));
             }

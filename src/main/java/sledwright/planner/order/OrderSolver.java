@@ -113,16 +113,50 @@ final class OrderSolver {
             take(refill.step(best, deadline));
         }
         if (generation.isFinished() && (best.missing() == 0 || mayDeliverMore())) {
-            branch(refill);
+            branch(narrowed(generation), refill);
         }
         return best;
     }
 
+    /**
+     * Rules out that a lot gives as many units as a price of its needs, or fewer, where no order better than the best does so: the mix then has
+     * to pay what such orders pay.
+     */
+    private Generation narrowed(Generation all) {
+        Generation narrow = all;
+        boolean gains = true;
+        while (gains && !isProved() && !deadline.isOver()) {
+            Restrictions settled = narrow.settled();
+            for (Branching.Undercut lot : Branching.undercuts(settled, narrow.mix())) {
+                if (narrow.under(lot.reached(settled)).reaches(enough(), deadline)) {
+                    settled = lot.missed(settled);
+                } else if (narrow.under(lot.missed(settled)).reaches(enough(), deadline)) {
+                    settled = lot.reached(settled);
+                }
+            }
+            gains = settled != narrow.settled();
+            if (gains) {
+                Generation narrower = narrow.under(settled);
+                narrower.run(enough(), deadline, now -> { });
+                bound = Math.max(bound, Math.min(narrower.bound(), cost));
+                report();
+                if (!narrower.isFinished()) {
+                    return narrow;
+                }
+                narrow = narrower;
+                if (!isProved()) {
+                    take(rounded(narrow.mix()));
+                }
+            }
+        }
+        return narrow;
+    }
+
     /** Splits orders into ever smaller sets, the one of the least bound first, until none of them can be better than the best. */
-    private void branch(Refill refill) {
+    private void branch(Generation root, Refill refill) {
         Branching branching = new Branching(market);
         PriorityQueue<Generation> sets = new PriorityQueue<>(Comparator.comparingLong(Generation::bound));
-        sets.add(generation);
+        sets.add(root);
         long closed = Long.MAX_VALUE;
         for (int step = 0; step < STEPS && !sets.isEmpty() && !isProved() && !deadline.isOver(); step++) {
             Generation set = sets.poll();
@@ -131,7 +165,7 @@ final class OrderSolver {
                 closed = Math.min(closed, set.bound());
             }
             for (Restrictions way : ways) {
-                Generation smaller = new Generation(market, pricer, columns, penalty, false, way);
+                Generation smaller = set.under(way);
                 smaller.run(enough(), deadline, now -> { });
                 if (!smaller.isFinished() && smaller.bound() < set.bound()) {
                     // Ended by the deadline: what holds for the larger set holds for it.
