@@ -82,18 +82,20 @@ final class Branching {
         return undercuts(settled, mix).stream().findFirst().map(lot -> List.of(lot.reached(settled), lot.missed(settled))).orElse(List.of());
     }
 
-    /** The part whose use by a line is furthest from a whole number; of the frame of machines sooner than of their memory. */
+    /** The part of which machines of a line take more or less, furthest from a whole number of them; of the frame sooner than of the memory. */
     private List<Restrictions> onUse(Restrictions settled, Master.Mix mix) {
         Map<Use, Double> used = new HashMap<>();
-        mix.columns().forEach((column, times) -> {
-            for (int i = 0; i < column.parts().length; i++) {
-                used.merge(new Use(column.line(), column.parts()[i]), times * column.units()[i], Double::sum);
+        for (Column column : mix.columns().keySet()) {
+            for (int i = 0; i < column.parts().length && column.machines() == 1; i++) {
+                used.put(new Use(column.line(), column.parts()[i], column.units()[i]), 0.0);
             }
-        });
+        }
+        mix.columns().forEach((column, times) -> used.replaceAll((use, sum) -> use.isOf(column) ? sum + times : sum));
         return used.entrySet().stream().filter(entry -> !isWhole(entry.getValue()))
                 .min(Comparator.comparing((Map.Entry<Use, Double> entry) -> market.catalog().module(market.sku(entry.getKey().part())).isPresent())
                         .thenComparingDouble(entry -> Math.abs(entry.getValue() - Math.floor(entry.getValue()) - 0.5))
-                        .thenComparingInt(entry -> entry.getKey().line()).thenComparingInt(entry -> entry.getKey().part()))
+                        .thenComparingInt(entry -> entry.getKey().line()).thenComparingInt(entry -> entry.getKey().part())
+                        .thenComparingInt(entry -> entry.getKey().least()))
                 .map(entry -> two(settled.of(entry.getKey()), entry.getValue(), range -> settled.with(entry.getKey(), range))).orElse(List.of());
     }
 

@@ -67,6 +67,11 @@ final class Column {
         return units;
     }
 
+    int unitsOf(int part) {
+        int at = Arrays.binarySearch(parts, part);
+        return at < 0 ? 0 : units[at];
+    }
+
     /** The load of each machine, in millionths of a watt. */
     long[] microwatts() {
         return microwatts;

@@ -102,7 +102,7 @@ final class LowerBound {
 
     /**
      * The same worth but for places and watts in enclosures, where it must not be more than the enclosure itself takes unless their number
-     * is settled; and for parts in a line, where it must leave the part a worth of at least 0.
+     * is settled; and for so many units of a part, which must stay worth at least 0.
      */
     Prices kept(Prices prices) {
         long[] bay = prices.bay().clone();
@@ -115,11 +115,12 @@ final class LowerBound {
             }
         }
         Map<Use, Long> use = new HashMap<>();
-        prices.use().forEach((some, worth) -> {
-            if (worth != 0 && settled.used().containsKey(some)) {
-                use.put(some, Math.max(worth, -prices.part()[market.poolOf(some.line())][some.part()]));
-            }
-        });
+        List<Use> fewestFirst = prices.use().keySet().stream().filter(settled.used()::containsKey).sorted(Comparator.comparingInt(Use::least)).toList();
+        for (Use some : fewestFirst) {
+            Prices known = new Prices(prices.part(), bay, watt, use);
+            long before = known.of(some.line(), market.poolOf(some.line()), some.part(), some.least());
+            use.put(some, Math.max(prices.use().get(some), -before));
+        }
         return new Prices(prices.part(), bay, watt, use);
     }
 }

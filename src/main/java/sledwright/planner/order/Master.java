@@ -189,12 +189,7 @@ final class Master {
             Expression row = model.row("use").lower(range.least()).upper(range.most());
             row.set(model.variable().weight(dear), 1);
             model.limits.put(use, row);
-            for (Column column : columns) {
-                int at = column.line() == use.line() ? Arrays.binarySearch(column.parts(), use.part()) : -1;
-                if (at >= 0) {
-                    row.set(model.uses.get(column), column.units()[at]);
-                }
-            }
+            columns.stream().filter(use::isOf).forEach(column -> row.set(model.uses.get(column), 1));
         });
     }
 

@@ -1,5 +1,6 @@
 package sledwright.planner.order;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,6 +34,9 @@ import sledwright.metrics.SurplusWorth;
 
 /** Finds the best machines of a line at given prices of parts, by the exact search. */
 final class Pricer {
+
+    /** No machine takes more units of a part. */
+    private static final int MOST_UNITS = 128;
 
     private final Market market;
     private final Variants variants;
@@ -69,7 +73,7 @@ final class Pricer {
             for (int part = 0; part < market.parts(); part++) {
                 int available = market.available(part, pool);
                 if (available > 0) {
-                    lots.put(market.sku(part), List.of(lot(market.sku(part), available, prices.of(line, pool, part) + extra(part, variant.bay(), prices))));
+                    lots.put(market.sku(part), List.of(lot(line, part, available, extra(part, variant.bay(), prices), prices)));
                 }
             }
             return lots;
@@ -88,6 +92,28 @@ final class Pricer {
         }
         double watts = known instanceof Processor processor ? processor.tdpW() : known instanceof MemoryModule module ? module.powerW() : 0;
         return (long) Math.floor(watt * watts);
+    }
+
+    /** What stands for a part's lots where only its worth counts; where that is uneven, a price for every number of units, rounded down. */
+    private Lot lot(int line, int part, int available, long extra, Prices prices) {
+        int pool = market.poolOf(line);
+        Lot plain = lot(market.sku(part), available, prices.part()[pool][part] + extra);
+        int[] steps = prices.steps(line, part);
+        if (steps.length == 0 || steps[0] > available) {
+            return plain;
+        }
+        List<PriceBreak> each = new ArrayList<>();
+        if (steps[0] > 1) {
+            each.add(plain.breaks().get(0));
+        }
+        int last = Math.min(available, Math.max(MOST_UNITS, steps[steps.length - 1]));
+        for (int units = steps[0]; units <= last; units++) {
+            each.add(new PriceBreak(units, Math.floorDiv(prices.of(line, pool, part, units) + extra * units, units), OptionalLong.empty()));
+        }
+        if (last < available) {
+            each.add(new PriceBreak(last + 1, Math.min(plain.breaks().get(0).unitPrice(), each.get(each.size() - 1).unitPrice()), OptionalLong.empty()));
+        }
+        return plain.with(available, each);
     }
 
     /** What stands for a part's lots where only its worth counts. */

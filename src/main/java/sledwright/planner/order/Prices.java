@@ -12,7 +12,7 @@ import sledwright.planner.order.Restrictions.Use;
  * @param part by pool and part
  * @param bay  of a place in each kind of enclosure
  * @param watt of a watt in each kind of enclosure
- * @param use  what a part in a line is worth beyond that, where the line is to use more or less of it
+ * @param use  what a machine is worth beyond that which takes so many units of a part
  */
 record Prices(long[][] part, long[] bay, long[] watt, Map<Use, Long> use) {
 
@@ -41,9 +41,20 @@ record Prices(long[][] part, long[] bay, long[] watt, Map<Use, Long> use) {
         return one + Math.round(share * (other - one));
     }
 
-    /** A unit of a part in a line. */
-    long of(int line, int pool, int of) {
-        return part[pool][of] + (use.isEmpty() ? 0 : use.getOrDefault(new Use(line, of), 0L));
+    /** What units of a part in one machine of a line take. */
+    long of(int line, int pool, int of, int units) {
+        long sum = part[pool][of] * units;
+        for (Map.Entry<Use, Long> some : use.entrySet()) {
+            if (some.getKey().line() == line && some.getKey().part() == of && units >= some.getKey().least()) {
+                sum += some.getValue();
+            }
+        }
+        return sum;
+    }
+
+    /** Numbers of units of a part in a line from which on it is worth more or less, ascending. */
+    int[] steps(int line, int of) {
+        return use.keySet().stream().filter(some -> some.line() == line && some.part() == of).mapToInt(Use::least).sorted().toArray();
     }
 
     /** What a column takes, at these prices and with what it costs beside. */
@@ -52,7 +63,10 @@ record Prices(long[][] part, long[] bay, long[] watt, Map<Use, Long> use) {
         int[] parts = column.parts();
         int[] units = column.units();
         for (int i = 0; i < parts.length; i++) {
-            sum += of(column.line(), pool, parts[i]) * units[i];
+            sum += part[pool][parts[i]] * units[i];
+        }
+        for (Map.Entry<Use, Long> some : use.entrySet()) {
+            sum += some.getKey().isOf(column) ? some.getValue() : 0;
         }
         if (column.bay() != null) {
             int id = column.bay().id();

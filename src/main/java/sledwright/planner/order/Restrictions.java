@@ -8,7 +8,7 @@ import java.util.Map;
  *
  * @param enclosures of each kind of enclosure, how many there are
  * @param drawn      of each lot, how many units it gives
- * @param used       of a part in a line, how many units its machines take
+ * @param used       how many machines of a line take so many units of a part
  * @param suppliers  whether a supplier delivers, where that is settled
  */
 record Restrictions(Map<Bay, Range> enclosures, Map<Source, Range> drawn, Map<Use, Range> used, Map<Integer, Boolean> suppliers) {
@@ -33,8 +33,12 @@ record Restrictions(Map<Bay, Range> enclosures, Map<Source, Range> drawn, Map<Us
         }
     }
 
-    /** A part in a line. */
-    record Use(int line, int part) {
+    /** Machines of a line that take at least so many units of a part. */
+    record Use(int line, int part, int least) {
+
+        boolean isOf(Column column) {
+            return column.line() == line && column.unitsOf(part) >= least;
+        }
     }
 
     Range of(Bay bay) {
