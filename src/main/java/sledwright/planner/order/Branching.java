@@ -50,8 +50,12 @@ final class Branching {
                 .map(entry -> two(settled.of(entry.getKey()), entry.getValue(), range -> settled.with(entry.getKey(), range))).orElse(List.of());
     }
 
-    /** A lot that the mix draws on at a price for which it takes too few: it gives at least so many units, or fewer. */
-    record Undercut(Source lot, int least, double saved) {
+    /**
+     * A lot that the mix draws on at several prices at once, or at a price for which it takes too few: it gives at least so many units, or fewer.
+     *
+     * @param units at stake
+     */
+    record Undercut(Source lot, int least, double units) {
 
         Restrictions reached(Restrictions settled) {
             return settled.with(lot, settled.of(lot).from(least));
@@ -60,21 +64,25 @@ final class Branching {
         Restrictions missed(Restrictions settled) {
             return settled.with(lot, settled.of(lot).upTo(least - 1));
         }
+
+        private double atStake() {
+            long[] prices = lot.steps().stream().mapToLong(Source.Step::price).sorted().toArray();
+            return units * (prices[prices.length - 1] - prices[0]);
+        }
     }
 
-    /** The lots that the mix undercuts, those by which it saves most first. */
+    /** The lots that the mix undercuts, those by which it can save most first. */
     static List<Undercut> undercuts(Restrictions settled, Master.Mix mix) {
         List<Undercut> found = new ArrayList<>();
         mix.drawn().forEach((lot, steps) -> {
+            List<Source.Step> used = steps.entrySet().stream().filter(step -> step.getValue() > WHOLE).map(Map.Entry::getKey).toList();
             double units = steps.values().stream().mapToDouble(Double::doubleValue).sum();
-            steps.forEach((step, taken) -> {
-                double saved = taken * (lot.steps().get(0).price() - step.price());
-                if (taken > WHOLE && units < step.least() - WHOLE && settled.of(lot).least() < step.least() && settled.of(lot).most() >= step.least()) {
-                    found.add(new Undercut(lot, step.least(), saved));
-                }
-            });
+            int least = used.stream().mapToInt(Source.Step::least).max().orElse(0);
+            if (least > settled.of(lot).least() && least <= settled.of(lot).most() && (used.size() > 1 || units < least - WHOLE)) {
+                found.add(new Undercut(lot, least, units));
+            }
         });
-        found.sort(Comparator.comparingDouble(Undercut::saved).reversed());
+        found.sort(Comparator.comparingDouble(Undercut::atStake).reversed());
         return found;
     }
 

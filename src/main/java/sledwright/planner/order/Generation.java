@@ -158,7 +158,7 @@ final class Generation {
         }
         long[] bay = prices.bay().clone();
         for (Bay some : market.bays()) {
-            if (bay[some.id()] == 0 && prices.watt()[some.id()] == 0) {
+            if (bay[some.id()] == 0 && prices.watt()[some.id()] == 0 && settled.of(some).least() == 0) {
                 bay[some.id()] = lower.takes(new Prices(parts, bay, prices.watt(), prices.use()), some) / some.bays();
             }
         }

@@ -158,20 +158,20 @@ final class Master {
         Expression all = settled.drawn().containsKey(source) ? model.row("range").lower(range.least()).upper(range.most()) : null;
         Expression one = plain ? null : model.row("step").upper(1);
         for (Source.Step step : source.steps()) {
+            if (step.least() > range.most() || step.most() < range.least()) {
+                continue;
+            }
             List<Expression> rows = new ArrayList<>();
             if (!plain) {
                 Variable chosen = model.variable().upper(1);
                 one.set(chosen, 1);
                 rows.add(model.row("most").upper(0).set(chosen, -Math.min(step.most(), range.most())));
-                rows.add(model.row("least").lower(0).set(chosen, -step.least()));
+                rows.add(model.row("least").lower(0).set(chosen, -Math.max(step.least(), range.least())));
             } else if (takers.size() > 1) {
                 rows.add(model.row("most").upper(step.most()));
             }
             if (all != null) {
                 rows.add(all);
-            }
-            if (step.least() > range.most()) {
-                continue;
             }
             for (Expression taker : takers) {
                 Variable taken = model.variable().upper(step.most()).weight(free ? 0 : Scale.minor(step.price()));
@@ -218,7 +218,8 @@ final class Master {
         model.places.forEach((some, row) -> bay[some.id()] = Math.max(0, dual(duals, row)));
         model.watts.forEach((some, row) -> watt[some.id()] = Math.max(0, dual(duals, row)));
         Map<Use, Long> use = new HashMap<>();
-        model.limits.forEach((some, row) -> use.put(some, -dual(duals, row)));
+        // The dual values of equations have the other sign.
+        model.limits.forEach((some, row) -> use.put(some, settled.of(some).least() == settled.of(some).most() ? dual(duals, row) : -dual(duals, row)));
         double[] filling = model.demands.stream().mapToDouble(row -> -duals.getOrDefault(row.getName(), 0.0) * Scale.ONE).toArray();
         return new Mix(result.getValue(), used, enclosures, drawn, new Prices(parts, bay, watt, use), filling);
     }

@@ -27,6 +27,9 @@ final class OrderSolver {
     /** What takes long and seldom gains is done in one of so many steps. */
     private static final int RARELY = 5;
 
+    /** Of equals are orders that differ by less than a fraction of a minor unit. */
+    private static final int FINEST = 100;
+
     /** A machine that is not delivered counts as much as so many of the dearest. */
     private static final int DEAREST = 20;
 
@@ -192,7 +195,7 @@ final class OrderSolver {
 
     /** A bound above which no set of orders holds a better one. */
     private long enough() {
-        return cost - (isWhole() ? Scale.ONE : 0) + 1;
+        return cost - (isWhole() ? Scale.ONE : Scale.ONE / FINEST) + 1;
     }
 
     /** No order takes less, scaled; {@link Long#MIN_VALUE}: not known yet. */
@@ -204,7 +207,7 @@ final class OrderSolver {
         return market.lines().stream().noneMatch(line -> line.request().objective() == Objective.BEST_VALUE);
     }
 
-    /** Whether no order takes less: all money is whole minor units but for what is of worth. */
+    /** Whether no order takes less: all money is whole minor units but for what is of worth, which counts to a hundredth. */
     boolean isProved() {
         return bound >= enough();
     }
