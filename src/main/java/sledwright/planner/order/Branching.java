@@ -2,13 +2,11 @@ package sledwright.planner.order;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.function.Function;
 import sledwright.planner.order.Restrictions.Range;
-import sledwright.planner.order.Restrictions.Use;
 
 /** Where a mix is in fractions that no order can be, and the two ways out of it. */
 final class Branching {
@@ -26,21 +24,13 @@ final class Branching {
         List<Restrictions> ways = onEnclosures(settled, mix);
         ways = ways.isEmpty() ? onSuppliers(settled, mix) : ways;
         ways = ways.isEmpty() ? onPrices(settled, mix) : ways;
-        return ways.isEmpty() ? onUse(settled, mix) : ways;
+        return ways.isEmpty() ? onTraits(settled, mix) : ways;
     }
 
-    /** Whether the supplier that gives most, and that costs something to have, delivers. */
-    private List<Restrictions> onSuppliers(Restrictions settled, Master.Mix mix) {
-        if (market.order().deliveryCharge() == 0 && market.order().suppliersMax().isEmpty()) {
-            return List.of();
-        }
-        Map<Integer, Double> given = new TreeMap<>();
-        mix.drawn().forEach((source, steps) -> {
-            if (source.supplier() >= 0 && !settled.suppliers().containsKey(source.supplier())) {
-                given.merge(source.supplier(), steps.entrySet().stream().mapToDouble(step -> step.getValue() * step.getKey().price()).sum(), Double::sum);
-            }
-        });
-        return given.entrySet().stream().filter(entry -> entry.getValue() > WHOLE).max(Map.Entry.comparingByValue())
+    /** Whether the supplier delivers that the mix is least sure of. */
+    private static List<Restrictions> onSuppliers(Restrictions settled, Master.Mix mix) {
+        return mix.suppliers().entrySet().stream().filter(entry -> !isWhole(entry.getValue()))
+                .min(Comparator.comparingDouble(entry -> Math.abs(entry.getValue() - 0.5)))
                 .map(entry -> List.of(settled.with(entry.getKey(), true), settled.with(entry.getKey(), false))).orElse(List.of());
     }
 
@@ -90,21 +80,28 @@ final class Branching {
         return undercuts(settled, mix).stream().findFirst().map(lot -> List.of(lot.reached(settled), lot.missed(settled))).orElse(List.of());
     }
 
-    /** The part of which machines of a line take more or less, furthest from a whole number of them; of the frame sooner than of the memory. */
-    private List<Restrictions> onUse(Restrictions settled, Master.Mix mix) {
-        Map<Use, Double> used = new HashMap<>();
+    /** What a number of machines of a line have in common that is furthest from whole; where they stand sooner than their frame, and that than their memory. */
+    private List<Restrictions> onTraits(Restrictions settled, Master.Mix mix) {
+        Map<Trait, Double> traits = new LinkedHashMap<>();
         for (Column column : mix.columns().keySet()) {
-            for (int i = 0; i < column.parts().length && column.machines() == 1; i++) {
-                used.put(new Use(column.line(), column.parts()[i], column.units()[i]), 0.0);
+            if (column.machines() == 1) {
+                for (int i = 0; i < column.parts().length; i++) {
+                    traits.put(new Trait.Takes(column.line(), column.parts()[i], column.units()[i]), 0.0);
+                }
+                if (column.bay() != null) {
+                    traits.put(new Trait.Stands(column.line(), column.bay()), 0.0);
+                }
             }
         }
-        mix.columns().forEach((column, times) -> used.replaceAll((use, sum) -> use.isOf(column) ? sum + times : sum));
-        return used.entrySet().stream().filter(entry -> !isWhole(entry.getValue()))
-                .min(Comparator.comparing((Map.Entry<Use, Double> entry) -> market.catalog().module(market.sku(entry.getKey().part())).isPresent())
-                        .thenComparingDouble(entry -> Math.abs(entry.getValue() - Math.floor(entry.getValue()) - 0.5))
-                        .thenComparingInt(entry -> entry.getKey().line()).thenComparingInt(entry -> entry.getKey().part())
-                        .thenComparingInt(entry -> entry.getKey().least()))
+        mix.columns().forEach((column, times) -> traits.replaceAll((trait, sum) -> trait.isOf(column) ? sum + times : sum));
+        return traits.entrySet().stream().filter(entry -> !isWhole(entry.getValue()) && settled.of(entry.getKey()).contains(entry.getValue()))
+                .min(Comparator.comparingInt((Map.Entry<Trait, Double> entry) -> place(entry.getKey()))
+                        .thenComparingDouble(entry -> Math.abs(entry.getValue() - Math.floor(entry.getValue()) - 0.5)))
                 .map(entry -> two(settled.of(entry.getKey()), entry.getValue(), range -> settled.with(entry.getKey(), range))).orElse(List.of());
+    }
+
+    private int place(Trait trait) {
+        return trait instanceof Trait.Takes takes ? market.catalog().module(market.sku(takes.part())).isPresent() ? 2 : 1 : 0;
     }
 
     private static List<Restrictions> two(Range range, double value, Function<Range, Restrictions> with) {

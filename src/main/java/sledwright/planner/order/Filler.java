@@ -39,9 +39,21 @@ final class Filler {
         }
     }
 
-    /** The cheapest machine of a line from what the stock still has. */
-    Pricer.Best alone(Tally tally, int line, Deadline deadline) {
-        return best(tally, line, 1, left(tally, market.poolOf(line)), deadline);
+    /** What a machine of a line takes where each unit is as dear as it ever is, scaled; 0 where there is none. */
+    long dearest(int line, Deadline deadline) {
+        int pool = market.poolOf(line);
+        Map<Integer, List<Lot>> dear = new HashMap<>();
+        for (int part = 0; part < market.parts(); part++) {
+            int units = market.available(part, pool);
+            if (units > 0) {
+                long price = market.sources(part).stream().filter(source -> source.pools()[pool]).flatMap(source -> source.steps().stream())
+                        .mapToLong(Source.Step::price).max().orElseThrow();
+                dear.put(part, List.of(Pricer.lot(market.sku(part), units, price / Scale.ONE)));
+            }
+        }
+        ToLongFunction<Bay> place = bay -> cheapest(dear, bay.enclosure().sku()) + cheapest(dear, bay.supply().sku()) * bay.supply().count();
+        Pricer.Best best = pricer.best(line, 1, place, offers(place, dear), deadline);
+        return best.column() == null ? 0 : best.least();
     }
 
     private Pricer.Best best(Tally tally, int line, int machines, Map<Integer, List<Lot>> left, Deadline deadline) {

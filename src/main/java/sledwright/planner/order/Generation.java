@@ -43,6 +43,7 @@ final class Generation {
     Generation under(Restrictions others) {
         Generation other = new Generation(market, pricer, columns, penalty, free, others);
         other.center = center;
+        other.bound = bound;
         return other;
     }
 
@@ -159,10 +160,10 @@ final class Generation {
         long[] bay = prices.bay().clone();
         for (Bay some : market.bays()) {
             if (bay[some.id()] == 0 && prices.watt()[some.id()] == 0 && settled.of(some).least() == 0) {
-                bay[some.id()] = lower.takes(new Prices(parts, bay, prices.watt(), prices.use()), some) / some.bays();
+                bay[some.id()] = lower.takes(new Prices(parts, bay, prices.watt(), prices.trait()), some) / some.bays();
             }
         }
-        return new Prices(parts, bay, prices.watt(), prices.use());
+        return new Prices(parts, bay, prices.watt(), prices.trait());
     }
 
     /** What a column takes beyond what its machines are worth to the master, scaled. */

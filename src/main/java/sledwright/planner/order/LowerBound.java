@@ -2,10 +2,9 @@ package sledwright.planner.order;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import sledwright.planner.order.Restrictions.Use;
 
 /**
  * What no order goes below, by Lagrangian relaxation: at any worth of units, lines that buy from a common store and lots that sell to it
@@ -44,8 +43,8 @@ final class LowerBound {
             long beyond = takes(prices, bay) - prices.bay()[bay.id()] * bay.bays() - (long) Math.ceil(prices.watt()[bay.id()] * capacityW(bay));
             bound += beyond * (beyond < 0 ? settled.of(bay).most() : settled.of(bay).least());
         }
-        for (Map.Entry<Use, Long> use : prices.use().entrySet()) {
-            bound -= use.getValue() * (use.getValue() > 0 ? settled.of(use.getKey()).most() : settled.of(use.getKey()).least());
+        for (Map.Entry<Trait, Long> trait : prices.trait().entrySet()) {
+            bound -= trait.getValue() * (trait.getValue() > 0 ? settled.of(trait.getKey()).most() : settled.of(trait.getKey()).least());
         }
         return bound - gains(prices);
     }
@@ -102,7 +101,7 @@ final class LowerBound {
 
     /**
      * The same worth but for places and watts in enclosures, where it must not be more than the enclosure itself takes unless their number
-     * is settled; and for so many units of a part, which must stay worth at least 0.
+     * is settled; and for what machines have in common, which must leave what it stands for a worth of at least 0.
      */
     Prices kept(Prices prices) {
         long[] bay = prices.bay().clone();
@@ -114,13 +113,17 @@ final class LowerBound {
                 watt[some.id()] = Math.min(watt[some.id()], (long) Math.floor((takes - bay[some.id()] * some.bays()) / capacityW(some)));
             }
         }
-        Map<Use, Long> use = new HashMap<>();
-        List<Use> fewestFirst = prices.use().keySet().stream().filter(settled.used()::containsKey).sorted(Comparator.comparingInt(Use::least)).toList();
-        for (Use some : fewestFirst) {
-            Prices known = new Prices(prices.part(), bay, watt, use);
-            long before = known.of(some.line(), market.poolOf(some.line()), some.part(), some.least());
-            use.put(some, Math.max(prices.use().get(some), -before));
-        }
-        return new Prices(prices.part(), bay, watt, use);
+        Map<Trait, Long> traits = new LinkedHashMap<>();
+        prices.trait().keySet().stream().filter(settled.traits()::containsKey).sorted(Comparator.comparingInt(LowerBound::units)).forEach(some -> {
+            Prices known = new Prices(prices.part(), bay, watt, traits);
+            long before = some instanceof Trait.Takes takes ? known.of(takes.line(), market.poolOf(takes.line()), takes.part(), takes.least())
+                    : known.place(some.line(), ((Trait.Stands) some).bay());
+            traits.put(some, Math.max(prices.trait().get(some), -before));
+        });
+        return new Prices(prices.part(), bay, watt, traits);
+    }
+
+    private static int units(Trait trait) {
+        return trait instanceof Trait.Takes takes ? takes.least() : 0;
     }
 }

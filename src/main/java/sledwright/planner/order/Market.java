@@ -195,6 +195,11 @@ final class Market {
         return suppliers;
     }
 
+    /** Whether it matters who delivers. */
+    boolean isSupplierScarce() {
+        return order.deliveryCharge() > 0 || order.suppliersMax().isPresent();
+    }
+
     List<Bay> bays() {
         return bays;
     }

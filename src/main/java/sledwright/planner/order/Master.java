@@ -12,7 +12,6 @@ import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
 import sledwright.planner.order.Restrictions.Range;
-import sledwright.planner.order.Restrictions.Use;
 
 /**
  * The linear program over the columns known so far: fractions of them fill the lines at the least price from lots whose units and
@@ -50,10 +49,11 @@ final class Master {
      * @param columns    how often each column is used, where it is
      * @param enclosures how many there are of each kind, where there are any
      * @param drawn      units from each lot at each of its prices
+     * @param suppliers  how far each delivers, where that matters
      * @param filling    for each line what one more machine costs, scaled
      */
     record Mix(double cost, Map<Column, Double> columns, Map<Bay, Double> enclosures, Map<Source, Map<Source.Step, Double>> drawn,
-               Prices prices, double[] filling) {
+               Map<Integer, Double> suppliers, Prices prices, double[] filling) {
     }
 
     private final class Model {
@@ -65,7 +65,8 @@ final class Master {
         private final Map<Column, Variable> uses = new LinkedHashMap<>();
         private final Map<Bay, Variable> enclosures = new LinkedHashMap<>();
         private final Map<Source, Map<Source.Step, List<Variable>>> draws = new LinkedHashMap<>();
-        private final Map<Use, Expression> limits = new LinkedHashMap<>();
+        private final Map<Integer, Variable> suppliers = new LinkedHashMap<>();
+        private final Map<Trait, Expression> limits = new LinkedHashMap<>();
         private int number;
 
         private Expression row(String kind) {
@@ -107,12 +108,29 @@ final class Master {
                 house(model, column, use);
             }
         }
+        if (market.isSupplierScarce() && !free) {
+            addSuppliers(model);
+        }
         TreeSet<Integer> parts = new TreeSet<>();
         model.balances.keySet().forEach(key -> parts.add(key % market.parts()));
         parts.forEach(part -> supply(model, part));
-        use(model, columns);
+        hold(model, columns);
         Optimisation.Result result = model.model.minimise();
         return mix(model, result);
+    }
+
+    /** Lets every supplier that is not ruled out deliver for its charge, and so many of them at most. */
+    private void addSuppliers(Model model) {
+        Expression few = model.row("few").upper(market.order().suppliersMax().orElse(market.suppliers().size()));
+        for (int supplier = 0; supplier < market.suppliers().size(); supplier++) {
+            int asked = supplier;
+            boolean must = settled.suppliers().getOrDefault(supplier, false)
+                    || settled.drawn().entrySet().stream().anyMatch(lot -> lot.getKey().supplier() == asked && lot.getValue().least() > 0);
+            Variable delivers = model.variable().lower(must ? 1 : 0).upper(settled.suppliers().getOrDefault(supplier, true) ? 1 : 0)
+                    .weight(market.order().deliveryCharge());
+            few.set(delivers, 1);
+            model.suppliers.put(supplier, delivers);
+        }
     }
 
     private void house(Model model, Column column, Variable use) {
@@ -156,7 +174,9 @@ final class Master {
         Range range = settled.of(source);
         boolean plain = source.isPlain();
         Expression all = settled.drawn().containsKey(source) ? model.row("range").lower(range.least()).upper(range.most()) : null;
-        Expression one = plain ? null : model.row("step").upper(1);
+        Variable delivers = model.suppliers.get(source.supplier());
+        Expression one = plain ? null : delivers == null ? model.row("step").upper(1) : model.row("step").upper(0).set(delivers, -1);
+        Expression given = plain && delivers != null ? model.row("given").upper(0).set(delivers, -source.most()) : null;
         for (Source.Step step : source.steps()) {
             if (step.least() > range.most() || step.most() < range.least()) {
                 continue;
@@ -173,6 +193,9 @@ final class Master {
             if (all != null) {
                 rows.add(all);
             }
+            if (given != null) {
+                rows.add(given);
+            }
             for (Expression taker : takers) {
                 Variable taken = model.variable().upper(step.most()).weight(free ? 0 : Scale.minor(step.price()));
                 taker.set(taken, 1);
@@ -182,14 +205,14 @@ final class Master {
         }
     }
 
-    /** Holds lines to what is settled about the parts they use; not at any price, so that there always is a mix. */
-    private void use(Model model, List<Column> columns) {
+    /** Holds lines to what is settled about their machines; not at any price, so that there always is a mix. */
+    private void hold(Model model, List<Column> columns) {
         double dear = Arrays.stream(penalty).sum();
-        settled.used().forEach((use, range) -> {
-            Expression row = model.row("use").lower(range.least()).upper(range.most());
+        settled.traits().forEach((trait, range) -> {
+            Expression row = model.row("trait").lower(range.least()).upper(range.most());
             row.set(model.variable().weight(dear), 1);
-            model.limits.put(use, row);
-            columns.stream().filter(use::isOf).forEach(column -> row.set(model.uses.get(column), 1));
+            model.limits.put(trait, row);
+            columns.stream().filter(trait::isOf).forEach(column -> row.set(model.uses.get(column), 1));
         });
     }
 
@@ -217,11 +240,11 @@ final class Master {
         long[] watt = new long[bay.length];
         model.places.forEach((some, row) -> bay[some.id()] = Math.max(0, dual(duals, row)));
         model.watts.forEach((some, row) -> watt[some.id()] = Math.max(0, dual(duals, row)));
-        Map<Use, Long> use = new HashMap<>();
+        Map<Trait, Long> traits = new LinkedHashMap<>();
         // The dual values of equations have the other sign.
-        model.limits.forEach((some, row) -> use.put(some, settled.of(some).least() == settled.of(some).most() ? dual(duals, row) : -dual(duals, row)));
+        model.limits.forEach((some, row) -> traits.put(some, settled.of(some).least() == settled.of(some).most() ? dual(duals, row) : -dual(duals, row)));
         double[] filling = model.demands.stream().mapToDouble(row -> -duals.getOrDefault(row.getName(), 0.0) * Scale.ONE).toArray();
-        return new Mix(result.getValue(), used, enclosures, drawn, new Prices(parts, bay, watt, use), filling);
+        return new Mix(result.getValue(), used, enclosures, drawn, values(model, result, model.suppliers), new Prices(parts, bay, watt, traits), filling);
     }
 
     private static <T> Map<T, Double> values(Model model, Optimisation.Result result, Map<T, Variable> variables) {

@@ -76,10 +76,8 @@ final class OrderSolver {
         long dearest = 1;
         long[] penalty = new long[market.lines().size()];
         long weight = 0;
-        Tally empty = new Tally(market, new Draws(market, open), penalty);
         for (int line = 0; line < penalty.length; line++) {
-            Pricer.Best alone = filler.alone(empty, line, deadline);
-            dearest = Math.max(dearest, alone.column() == null ? 0 : alone.least());
+            dearest = Math.max(dearest, filler.dearest(line, deadline));
             weight += (long) market.line(line).priority() * market.line(line).machines();
         }
         long each = Math.max(1, Math.min(dearest * DEAREST, MOST_PENALTY / weight));
@@ -170,9 +168,9 @@ final class OrderSolver {
             for (Restrictions way : ways) {
                 Generation smaller = set.under(way);
                 smaller.run(enough(), deadline, now -> { });
-                if (!smaller.isFinished() && smaller.bound() < set.bound()) {
-                    // Ended by the deadline: what holds for the larger set holds for it.
-                    closed = Math.min(closed, set.bound());
+                if (!smaller.isFinished()) {
+                    // Either it holds nothing better or the deadline came first.
+                    closed = Math.min(closed, smaller.bound());
                 } else if (smaller.bound() < enough()) {
                     sets.add(smaller);
                     Tally tried = rounded(smaller.mix());

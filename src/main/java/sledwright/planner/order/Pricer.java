@@ -67,13 +67,13 @@ final class Pricer {
     /** Machines of a line at the worth of units; the stock limits what one of them takes, not what all take together. */
     Best best(int line, int machines, Prices prices, Deadline deadline) {
         int pool = market.poolOf(line);
-        List<Variants.Variant> worthwhile = variants.worthwhile(line, bay -> prices.bay()[bay.id()], bay -> prices.watt()[bay.id()]);
+        List<Variants.Variant> worthwhile = variants.worthwhile(line, bay -> prices.place(line, bay), bay -> prices.watt()[bay.id()]);
         return best(line, machines, worthwhile, variant -> {
             Map<String, List<Lot>> lots = new HashMap<>();
             for (int part = 0; part < market.parts(); part++) {
                 int available = market.available(part, pool);
                 if (available > 0) {
-                    lots.put(market.sku(part), List.of(lot(line, part, available, extra(part, variant.bay(), prices), prices)));
+                    lots.put(market.sku(part), List.of(lot(line, part, available, extra(line, part, variant.bay(), prices), prices)));
                 }
             }
             return lots;
@@ -81,14 +81,14 @@ final class Pricer {
     }
 
     /** What a part takes of its enclosure, rounded down. */
-    private long extra(int part, Bay bay, Prices prices) {
+    private long extra(int line, int part, Bay bay, Prices prices) {
         if (bay == null) {
             return 0;
         }
         double watt = prices.watt()[bay.id()];
         Part known = market.catalog().part(market.sku(part)).orElseThrow();
         if (known instanceof Platform platform) {
-            return prices.bay()[bay.id()] + (long) Math.floor(watt * platform.power().baseW());
+            return prices.place(line, bay) + (long) Math.floor(watt * platform.power().baseW());
         }
         double watts = known instanceof Processor processor ? processor.tdpW() : known instanceof MemoryModule module ? module.powerW() : 0;
         return (long) Math.floor(watt * watts);
