@@ -1,5 +1,6 @@
 package sledwright.planner.order;
 
+import java.util.Map;
 import java.util.function.Consumer;
 import sledwright.generator.Deadline;
 
@@ -13,6 +14,9 @@ final class Generation {
     private static final double HELD = 0.6;
 
     private static final double CLOSE = 1e-7;
+
+    /** What no order takes that there is. */
+    private static final long NEVER = Long.MAX_VALUE / 16;
 
     private final Market market;
     private final Pricer pricer;
@@ -95,7 +99,7 @@ final class Generation {
     private void master() {
         mix = master.solve(columns.all());
         if (mix == null) {
-            bound = Long.MAX_VALUE / 2;
+            bound = NEVER;
             finished = true;
         }
     }
@@ -116,32 +120,45 @@ final class Generation {
 
     /** Asks the search at some prices; whether it found a column that the master lacks and gains by. */
     private boolean look(Prices prices, Deadline deadline) {
-        int lines = market.lines().size();
-        long[] one = new long[lines];
-        long[] all = new long[lines];
-        boolean added = false;
-        for (int line = 0; line < lines; line++) {
-            int machines = market.line(line).machines();
-            boolean uniform = market.line(line).uniform() && machines > 1;
-            Pricer.Best best = pricer.best(line, 1, prices, deadline);
-            one[line] = best.least();
-            all[line] = Long.MAX_VALUE / 4;
-            if (market.line(line).uniform()) {
-                best = uniform ? pricer.best(line, machines, prices, deadline) : best;
-                all[line] = Math.min(all[line], best.least());
-            }
-            if (best.column() != null) {
-                added |= columns.isNew(best.column());
-                columns.add(best.column());
-            }
+        long[] least = new long[market.lines().size()];
+        int known = columns.size();
+        for (int line = 0; line < least.length; line++) {
+            least[line] = least(line, prices, deadline);
         }
-        long found = lower.at(prices, one, all);
-        if (found > bound) {
-            bound = found;
+        long found = lower.at(prices, least);
+        if (found > bound || center == null) {
             center = prices;
         }
-        center = center == null ? prices : center;
-        return added;
+        bound = Math.max(bound, found);
+        return columns.size() > known;
+    }
+
+    /** What a line takes at least. */
+    private long least(int line, Prices prices, Deadline deadline) {
+        int machines = market.line(line).machines();
+        Pricer.Best one = found(pricer.best(line, 1, prices, deadline));
+        long each = Math.min(one.least(), penalty[line]);
+        if (market.line(line).uniform()) {
+            long all = machines > 1 ? found(pricer.best(line, machines, prices, deadline)).least() : one.least();
+            return Math.min(all, (machines - 1) * each + penalty[line]);
+        }
+        long least = machines * each;
+        for (Map.Entry<Trait, Restrictions.Range> trait : settled.traits().entrySet()) {
+            int must = trait.getValue().least();
+            if (trait.getKey().line() == line && must > 0) {
+                // So many machines are chosen among those alike in this, the others among all.
+                long alike = found(pricer.best(trait.getKey(), prices, deadline)).least();
+                least = Math.max(least, alike >= Draws.IMPOSSIBLE ? NEVER : must * alike + (machines - must) * each);
+            }
+        }
+        return least;
+    }
+
+    private Pricer.Best found(Pricer.Best best) {
+        if (best.column() != null) {
+            columns.add(best.column());
+        }
+        return best;
     }
 
     /** What the master has not met is worth what it costs at least, so that the search does not take it for a gift; but what has to be bought may be one. */

@@ -1,6 +1,7 @@
 package sledwright.planner.order;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,22 +30,16 @@ final class LowerBound {
     /**
      * The bound at some worth of units, which {@link #kept} must have been applied to.
      *
-     * @param one for each line what one machine takes at least
-     * @param all for each uniform line what all its machines together take at least
+     * @param least what each line takes at least
      */
-    long at(Prices prices, long[] one, long[] all) {
-        long bound = 0;
-        for (int line = 0; line < one.length; line++) {
-            int machines = market.line(line).machines();
-            long each = Math.min(one[line], penalty[line]);
-            bound += market.line(line).uniform() ? Math.min(all[line], (machines - 1) * each + penalty[line]) : machines * each;
-        }
+    long at(Prices prices, long[] least) {
+        long bound = Arrays.stream(least).sum();
         for (Bay bay : settled.enclosures().keySet()) {
             long beyond = takes(prices, bay) - prices.bay()[bay.id()] * bay.bays() - (long) Math.ceil(prices.watt()[bay.id()] * capacityW(bay));
             bound += beyond * (beyond < 0 ? settled.of(bay).most() : settled.of(bay).least());
         }
         for (Map.Entry<Trait, Long> trait : prices.trait().entrySet()) {
-            bound -= trait.getValue() * (trait.getValue() > 0 ? settled.of(trait.getKey()).most() : settled.of(trait.getKey()).least());
+            bound -= trait.getValue() * settled.of(trait.getKey()).most();
         }
         return bound - gains(prices);
     }
@@ -101,7 +96,7 @@ final class LowerBound {
 
     /**
      * The same worth but for places and watts in enclosures, where it must not be more than the enclosure itself takes unless their number
-     * is settled; and for what machines have in common, which must leave what it stands for a worth of at least 0.
+     * is settled; and without what machines are to have in common at least, since the line sees to that.
      */
     Prices kept(Prices prices) {
         long[] bay = prices.bay().clone();
@@ -114,16 +109,11 @@ final class LowerBound {
             }
         }
         Map<Trait, Long> traits = new LinkedHashMap<>();
-        prices.trait().keySet().stream().filter(settled.traits()::containsKey).sorted(Comparator.comparingInt(LowerBound::units)).forEach(some -> {
-            Prices known = new Prices(prices.part(), bay, watt, traits);
-            long before = some instanceof Trait.Takes takes ? known.of(takes.line(), market.poolOf(takes.line()), takes.part(), takes.least())
-                    : known.place(some.line(), ((Trait.Stands) some).bay());
-            traits.put(some, Math.max(prices.trait().get(some), -before));
+        prices.trait().forEach((trait, worth) -> {
+            if (worth > 0 && settled.traits().containsKey(trait)) {
+                traits.put(trait, worth);
+            }
         });
         return new Prices(prices.part(), bay, watt, traits);
-    }
-
-    private static int units(Trait trait) {
-        return trait instanceof Trait.Takes takes ? takes.least() : 0;
     }
 }

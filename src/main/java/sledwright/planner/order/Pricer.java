@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.ToLongFunction;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
@@ -66,18 +67,44 @@ final class Pricer {
 
     /** Machines of a line at the worth of units; the stock limits what one of them takes, not what all take together. */
     Best best(int line, int machines, Prices prices, Deadline deadline) {
-        int pool = market.poolOf(line);
         List<Variants.Variant> worthwhile = variants.worthwhile(line, bay -> prices.place(line, bay), bay -> prices.watt()[bay.id()]);
-        return best(line, machines, worthwhile, variant -> {
-            Map<String, List<Lot>> lots = new HashMap<>();
-            for (int part = 0; part < market.parts(); part++) {
-                int available = market.available(part, pool);
-                if (available > 0) {
-                    lots.put(market.sku(part), List.of(lot(line, part, available, extra(line, part, variant.bay(), prices), prices)));
-                }
-            }
-            return lots;
+        return best(line, machines, worthwhile, Set.of(), variant -> offers(line, variant, prices), deadline);
+    }
+
+    /** One machine that has something in common with others of its line, at the worth of units. */
+    Best best(Trait trait, Prices prices, Deadline deadline) {
+        int line = trait.line();
+        if (trait instanceof Trait.Stands stands) {
+            return best(line, 1, variants.of(line, stands.bay()), Set.of(), variant -> offers(line, variant, prices), deadline);
+        }
+        Trait.Takes takes = (Trait.Takes) trait;
+        String sku = market.sku(takes.part());
+        List<Variants.Variant> worthwhile = variants.worthwhile(line, bay -> prices.place(line, bay), bay -> prices.watt()[bay.id()]);
+        return best(line, 1, worthwhile, Set.of(sku), variant -> {
+            Map<String, List<Lot>> offers = offers(line, variant, prices);
+            offers.computeIfPresent(sku, (same, lots) -> lots.stream().map(lot -> from(lot, takes.least())).toList());
+            return offers;
         }, deadline);
+    }
+
+    /** A lot that sells no fewer units. */
+    private static Lot from(Lot lot, int least) {
+        List<PriceBreak> more = new ArrayList<>(lot.breaks().stream().filter(step -> step.minQuantity() > least).toList());
+        if (least <= lot.available()) {
+            more.add(new PriceBreak(least, lot.breakFor(least).unitPrice(), OptionalLong.empty()));
+        }
+        return lot.with(more.isEmpty() ? 0 : lot.available(), more);
+    }
+
+    private Map<String, List<Lot>> offers(int line, Variants.Variant variant, Prices prices) {
+        Map<String, List<Lot>> lots = new HashMap<>();
+        for (int part = 0; part < market.parts(); part++) {
+            int available = market.available(part, market.poolOf(line));
+            if (available > 0) {
+                lots.put(market.sku(part), List.of(lot(line, part, available, extra(line, part, variant.bay(), prices), prices)));
+            }
+        }
+        return lots;
     }
 
     /** What a part takes of its enclosure, rounded down. */
@@ -123,7 +150,7 @@ final class Pricer {
 
     /** Machines of a line on scaled offers, where a place in each kind of enclosure takes so much. */
     Best best(int line, int machines, ToLongFunction<Bay> place, Offers offers, Deadline deadline) {
-        return best(line, machines, variants.worthwhile(line, place, bay -> 0), offers, deadline);
+        return best(line, machines, variants.worthwhile(line, place, bay -> 0), Set.of(), offers, deadline);
     }
 
     /** The lots to search on, by sku, for machines that stand in some way. */
@@ -131,8 +158,12 @@ final class Pricer {
         Map<String, List<Lot>> lots(Variants.Variant variant);
     }
 
-    /** The best over some ways to stand. */
-    private Best best(int line, int machines, List<Variants.Variant> ways, Offers offers, Deadline deadline) {
+    /**
+     * The best over some ways to stand.
+     *
+     * @param use part numbers that it takes in any case
+     */
+    private Best best(int line, int machines, List<Variants.Variant> ways, Set<String> use, Offers offers, Deadline deadline) {
         OrderLine asked = market.line(line);
         Catalog shop = market.catalog();
         Labour labour = free ? new Labour(0, 0) : new Labour(shop.labour().perMachine() * Scale.ONE, shop.labour().perModule() * Scale.ONE);
@@ -140,7 +171,7 @@ final class Pricer {
         double best = Double.POSITIVE_INFINITY;
         double least = Double.POSITIVE_INFINITY;
         for (Variants.Variant variant : ways) {
-            Request request = scaled(asked.request(), machines, variant.platforms());
+            Request request = scaled(asked.request(), machines, variant.platforms(), use);
             Findings findings = search.on(shop.with(offers.lots(variant), labour)).run(request, deadline);
             if (findings.status() != Status.IMPOSSIBLE) {
                 least = Math.min(least, findings.bound());
@@ -154,7 +185,9 @@ final class Pricer {
     }
 
     /** The request with money scaled and whatever the offers have settled left open. */
-    private Request scaled(Request request, int machines, Set<String> platforms) {
+    private Request scaled(Request request, int machines, Set<String> platforms, Set<String> use) {
+        Set<String> used = new TreeSet<>(request.use());
+        used.addAll(use);
         Limits limit = request.limit();
         Limits open = new Limits(OptionalLong.empty(), limit.powerW(), OptionalInt.empty(), limit.inletC(), limit.altitudeM(), limit.mainsV(), Set.of());
         Worth worth = free ? Worth.NOTHING : request.worth();
@@ -162,7 +195,7 @@ final class Pricer {
         Objective objective = free ? Objective.CHEAPEST : request.objective();
         return new Request(request.name(), machines, platforms, request.require(), open, objective,
                 new Worth(worth.core() * Scale.ONE, worth.gb() * Scale.ONE, worth.gbs() * Scale.ONE, worth.throughput() * Scale.ONE),
-                new Licence(licence.perCore() * Scale.ONE, licence.perProcessor() * Scale.ONE), 1, request.step(), request.forbid(), request.use(), Map.of());
+                new Licence(licence.perCore() * Scale.ONE, licence.perProcessor() * Scale.ONE), 1, request.step(), request.forbid(), used, Map.of());
     }
 
     Column column(int line, List<Build> builds, Bay bay) {

@@ -43,6 +43,11 @@ final class Variants {
         }
     }
 
+    /** Those in a kind of enclosure. */
+    List<Variant> of(int line, Bay bay) {
+        return byLine.get(line).stream().filter(variant -> bay.equals(variant.bay())).toList();
+    }
+
     /** Those that no other matches: in which places and watts take less and as many platforms stand. */
     List<Variant> worthwhile(int line, ToLongFunction<Bay> place, ToLongFunction<Bay> watt) {
         List<Variant> kept = new ArrayList<>();
