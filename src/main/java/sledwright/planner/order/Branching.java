@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Function;
 import sledwright.planner.order.Restrictions.Range;
 
@@ -12,6 +13,9 @@ import sledwright.planner.order.Restrictions.Range;
 final class Branching {
 
     private static final double WHOLE = 1e-5;
+
+    /** A set of orders is not split into more. */
+    private static final int MOST_WAYS = 40;
 
     private final Market market;
 
@@ -24,7 +28,8 @@ final class Branching {
         List<Restrictions> ways = onEnclosures(settled, mix);
         ways = ways.isEmpty() ? onSuppliers(settled, mix) : ways;
         ways = ways.isEmpty() ? onPrices(settled, mix) : ways;
-        return ways.isEmpty() ? onTraits(settled, mix) : ways;
+        ways = ways.isEmpty() ? onTraits(settled, mix) : ways;
+        return ways.isEmpty() ? onExcess(settled, mix) : ways;
     }
 
     /** Whether the supplier delivers that the mix is least sure of. */
@@ -98,6 +103,39 @@ final class Branching {
                 .min(Comparator.comparingInt((Map.Entry<Trait, Double> entry) -> place(entry.getKey()))
                         .thenComparingDouble(entry -> Math.abs(entry.getValue() - Math.floor(entry.getValue()) - 0.5)))
                 .map(entry -> two(settled.of(entry.getKey()), entry.getValue(), range -> settled.with(entry.getKey(), range))).orElse(List.of());
+    }
+
+    /** Lots that must give more units of a part than the mix takes: some machine takes more of it, the first one, or the second but not the first... */
+    private List<Restrictions> onExcess(Restrictions settled, Master.Mix mix) {
+        Map<Integer, Integer> must = new TreeMap<>();
+        settled.drawn().forEach((lot, range) -> must.merge(lot.part(), range.least(), Integer::sum));
+        for (Map.Entry<Integer, Integer> lots : must.entrySet()) {
+            int part = lots.getKey();
+            double taken = mix.columns().entrySet().stream().mapToDouble(entry -> entry.getValue() * entry.getKey().unitsOf(part)).sum();
+            if (taken < lots.getValue() - WHOLE && !market.isOfEnclosures(part)) {
+                return more(settled, mix, part);
+            }
+        }
+        return List.of();
+    }
+
+    private List<Restrictions> more(Restrictions settled, Master.Mix mix, int part) {
+        List<Restrictions> ways = new ArrayList<>();
+        Restrictions others = settled;
+        for (int line = 0; line < market.lines().size(); line++) {
+            if (market.line(line).uniform() && market.line(line).machines() > 1) {
+                return List.of();
+            }
+            for (int units = 1; units <= Math.min(market.mostInMachine(part), market.available(part, market.poolOf(line))); units++) {
+                Trait trait = new Trait.Takes(line, part, units);
+                int now = (int) Math.round(mix.columns().entrySet().stream().filter(entry -> trait.isOf(entry.getKey())).mapToDouble(Map.Entry::getValue).sum());
+                if (now < Math.min(market.line(line).machines(), settled.of(trait).most())) {
+                    ways.add(others.with(trait, settled.of(trait).from(now + 1)));
+                    others = others.with(trait, settled.of(trait).upTo(now));
+                }
+            }
+        }
+        return ways.size() > MOST_WAYS ? List.of() : ways;
     }
 
     private int place(Trait trait) {

@@ -30,6 +30,7 @@ final class Market {
     private final List<Pool> pools;
     private final int[] poolOf;
     private final long[][] cheapest;
+    private final Map<String, Integer> useful;
     private final List<List<Source>> byPart = new ArrayList<>();
     private final List<String> suppliers = new ArrayList<>();
     private final List<Bay> bays = new ArrayList<>();
@@ -39,7 +40,7 @@ final class Market {
         this.order = order;
         pools = order.lines().stream().map(line -> Pool.of(line.request().limit())).distinct().toList();
         poolOf = order.lines().stream().mapToInt(line -> pools.indexOf(Pool.of(line.request().limit()))).toArray();
-        Map<String, Integer> useful = useful();
+        useful = useful();
         Map<String, Integer> supplierIndex = new LinkedHashMap<>();
         for (Part part : catalog.parts()) {
             index.put(part.sku(), skus.size());
@@ -181,6 +182,16 @@ final class Market {
     /** Units of a part that a pool's lines may draw. */
     int available(int part, int pool) {
         return (int) Math.min(Integer.MAX_VALUE / 4, byPart.get(part).stream().filter(source -> source.pools()[pool]).mapToLong(Source::most).sum());
+    }
+
+    /** Units of a part that no machine goes beyond. */
+    int mostInMachine(int part) {
+        return useful.getOrDefault(sku(part), 0) / Math.max(1, order.machines());
+    }
+
+    /** Whether enclosures take units of a part. */
+    boolean isOfEnclosures(int part) {
+        return bays.stream().anyMatch(bay -> bay.enclosure().sku().equals(sku(part)) || bay.supply().sku().equals(sku(part)));
     }
 
     /** A supplier's name as its lots spell it most often. */
