@@ -1,10 +1,8 @@
 package sledwright.planner.order;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -238,22 +236,29 @@ final class OrderSolver {
                 .sorted(Comparator.comparing((Integer line) -> market.line(line).priority()).reversed()).toList();
     }
 
-    /** The whole part of the master's mix, and the rest filled up. */
-    private Tally rounded(Master.Mix of) {
-        Tally tally = new Tally(market, new Draws(market, open), penalty);
-        List<Map.Entry<Column, Double>> mix = new ArrayList<>(of.columns().entrySet());
-        for (Map.Entry<Column, Double> used : mix) {
-            int times = (int) Math.floor(used.getValue() + 1e-6);
-            while (times > 0 && !tally.change(List.of(new Step(used.getKey(), times)))) {
-                times--;
+    /** The whole part of the master's mix from those who deliver in it, and the rest filled up. */
+    private Tally rounded(Master.Mix mix) {
+        boolean[] delivers = new boolean[open.length];
+        for (int supplier = 0; supplier < open.length; supplier++) {
+            delivers[supplier] = !market.isSupplierScarce() || mix.suppliers().containsKey(supplier);
+        }
+        Tally tally = new Tally(market, new Draws(market, delivers), penalty);
+        List<Step> whole = mix.columns().entrySet().stream().map(used -> new Step(used.getKey(), whole(used.getValue()))).filter(step -> step.times() > 0).toList();
+        // Lots that are sold in numbers may suit all of them and not one.
+        if (!tally.change(whole)) {
+            for (Step step : whole) {
+                int times = step.times();
+                while (times > 0 && !tally.change(List.of(new Step(step.column(), times)))) {
+                    times--;
+                }
             }
         }
-        mix.sort(Comparator.comparingDouble(used -> Math.floor(used.getValue() + 1e-6) - used.getValue()));
-        for (Map.Entry<Column, Double> used : mix) {
-            if (used.getValue() - Math.floor(used.getValue() + 1e-6) > 0.5) {
-                tally.change(List.of(new Step(used.getKey(), 1)));
-            }
-        }
+        mix.columns().entrySet().stream().sorted(Comparator.comparingDouble(used -> whole(used.getValue()) - used.getValue()))
+                .filter(used -> used.getValue() - whole(used.getValue()) > 0.5).forEach(used -> tally.change(List.of(new Step(used.getKey(), 1))));
         return mended(tally);
+    }
+
+    private static int whole(double times) {
+        return (int) Math.floor(times + 1e-6);
     }
 }
