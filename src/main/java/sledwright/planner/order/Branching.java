@@ -46,9 +46,9 @@ final class Branching {
     }
 
     /**
-     * A lot that the mix draws on at several prices at once, or at a price for which it takes too few: it gives at least so many units, or fewer.
+     * A lot that the mix takes for cheaper than its units are: it gives at least so many units, or fewer.
      *
-     * @param units at stake
+     * @param units that it gives in the mix
      */
     record Undercut(Source lot, int least, double units) {
 
@@ -69,12 +69,10 @@ final class Branching {
     /** The lots that the mix undercuts, those by which it can save most first. */
     static List<Undercut> undercuts(Restrictions settled, Master.Mix mix) {
         List<Undercut> found = new ArrayList<>();
-        mix.drawn().forEach((lot, steps) -> {
-            List<Source.Step> used = steps.entrySet().stream().filter(step -> step.getValue() > WHOLE).map(Map.Entry::getKey).toList();
-            double units = steps.values().stream().mapToDouble(Double::doubleValue).sum();
-            int least = used.stream().mapToInt(Source.Step::least).max().orElse(0);
-            if (least > settled.of(lot).least() && least <= settled.of(lot).most() && (used.size() > 1 || units < least - WHOLE)) {
-                found.add(new Undercut(lot, least, units));
+        mix.drawn().forEach((lot, units) -> {
+            int parting = units > WHOLE ? Envelope.of(lot, settled.of(lot)).parting(lot, units) : 0;
+            if (parting > settled.of(lot).least() && parting <= settled.of(lot).most()) {
+                found.add(new Undercut(lot, parting, units));
             }
         });
         found.sort(Comparator.comparingDouble(Undercut::atStake).reversed());

@@ -1,7 +1,12 @@
 package sledwright.planner.order;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import sledwright.generator.Deadline;
 
 /**
@@ -120,11 +125,11 @@ final class Generation {
 
     /** Asks the search at some prices; whether it found a column that the master lacks and gains by. */
     private boolean look(Prices prices, Deadline deadline) {
-        long[] least = new long[market.lines().size()];
         int known = columns.size();
-        for (int line = 0; line < least.length; line++) {
-            least[line] = least(line, prices, deadline);
-        }
+        // Lines know nothing of each other here, so they are searched side by side; what they find is kept in their order.
+        List<Line> lines = IntStream.range(0, market.lines().size()).parallel().mapToObj(line -> line(line, prices, deadline)).toList();
+        lines.forEach(line -> line.found.forEach(columns::add));
+        long[] least = lines.stream().mapToLong(Line::least).toArray();
         long found = lower.at(prices, least);
         if (found > bound || center == null) {
             center = prices;
@@ -133,32 +138,39 @@ final class Generation {
         return columns.size() > known;
     }
 
-    /** What a line takes at least. */
-    private long least(int line, Prices prices, Deadline deadline) {
+    /**
+     * What the search says of a line.
+     *
+     * @param least its machines take no less
+     * @param found ways to build them
+     */
+    private record Line(long least, List<Column> found) {
+
+        static Line of(long least, Pricer.Best... found) {
+            return new Line(least, Arrays.stream(found).map(Pricer.Best::column).filter(Objects::nonNull).toList());
+        }
+    }
+
+    private Line line(int line, Prices prices, Deadline deadline) {
         int machines = market.line(line).machines();
-        Pricer.Best one = found(pricer.best(line, 1, prices, deadline));
+        Pricer.Best one = pricer.best(line, 1, prices, deadline);
         long each = Math.min(one.least(), penalty[line]);
         if (market.line(line).uniform()) {
-            long all = machines > 1 ? found(pricer.best(line, machines, prices, deadline)).least() : one.least();
-            return Math.min(all, (machines - 1) * each + penalty[line]);
+            Pricer.Best all = machines > 1 ? pricer.best(line, machines, prices, deadline) : one;
+            return Line.of(Math.min(all.least(), (machines - 1) * each + penalty[line]), one, all);
         }
         long least = machines * each;
+        List<Pricer.Best> found = new ArrayList<>(List.of(one));
         for (Map.Entry<Trait, Restrictions.Range> trait : settled.traits().entrySet()) {
             int must = trait.getValue().least();
             if (trait.getKey().line() == line && must > 0) {
                 // So many machines are chosen among those alike in this, the others among all.
-                long alike = found(pricer.best(trait.getKey(), prices, deadline)).least();
-                least = Math.max(least, alike >= Draws.IMPOSSIBLE ? NEVER : must * alike + (machines - must) * each);
+                Pricer.Best alike = pricer.best(trait.getKey(), prices, deadline);
+                found.add(alike);
+                least = Math.max(least, alike.least() >= Draws.IMPOSSIBLE ? NEVER : must * alike.least() + (machines - must) * each);
             }
         }
-        return least;
-    }
-
-    private Pricer.Best found(Pricer.Best best) {
-        if (best.column() != null) {
-            columns.add(best.column());
-        }
-        return best;
+        return Line.of(least, found.toArray(Pricer.Best[]::new));
     }
 
     /** What the master has not met is worth what it costs at least, so that the search does not take it for a gift; but what has to be bought may be one. */

@@ -11,7 +11,6 @@ import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
-import sledwright.planner.order.Restrictions.Range;
 
 /**
  * The linear program over the columns known so far: fractions of them fill the lines at the least price from lots whose units and
@@ -48,11 +47,11 @@ final class Master {
      * @param cost       minor units
      * @param columns    how often each column is used, where it is
      * @param enclosures how many there are of each kind, where there are any
-     * @param drawn      units from each lot at each of its prices
+     * @param drawn      units from each lot
      * @param suppliers  how far each delivers, where that matters
      * @param filling    for each line what one more machine costs, scaled
      */
-    record Mix(double cost, Map<Column, Double> columns, Map<Bay, Double> enclosures, Map<Source, Map<Source.Step, Double>> drawn,
+    record Mix(double cost, Map<Column, Double> columns, Map<Bay, Double> enclosures, Map<Source, Double> drawn,
                Map<Integer, Double> suppliers, Prices prices, double[] filling) {
     }
 
@@ -64,7 +63,7 @@ final class Master {
         private final Map<Bay, Expression> watts = new LinkedHashMap<>();
         private final Map<Column, Variable> uses = new LinkedHashMap<>();
         private final Map<Bay, Variable> enclosures = new LinkedHashMap<>();
-        private final Map<Source, Map<Source.Step, List<Variable>>> draws = new LinkedHashMap<>();
+        private final Map<Source, List<Variable>> draws = new LinkedHashMap<>();
         private final Map<Integer, Variable> suppliers = new LinkedHashMap<>();
         private final Map<Trait, Expression> limits = new LinkedHashMap<>();
         private int number;
@@ -171,36 +170,32 @@ final class Master {
     }
 
     private void supply(Model model, Source source, List<Expression> takers) {
-        Range range = settled.of(source);
-        boolean plain = source.isPlain();
-        Expression all = settled.drawn().containsKey(source) ? model.row("range").lower(range.least()).upper(range.most()) : null;
+        Envelope envelope = Envelope.of(source, settled.of(source));
+        if (envelope == null) {
+            // Nothing that is allowed is sold, so there is no mix.
+            model.row("none").level(1);
+            return;
+        }
         Variable delivers = model.suppliers.get(source.supplier());
-        Expression one = plain ? null : delivers == null ? model.row("step").upper(1) : model.row("step").upper(0).set(delivers, -1);
-        Expression given = plain && delivers != null ? model.row("given").upper(0).set(delivers, -source.most()) : null;
-        for (Source.Step step : source.steps()) {
-            if (step.least() > range.most() || step.most() < range.least()) {
-                continue;
-            }
+        int from = 0;
+        for (Envelope.Piece piece : envelope.pieces()) {
+            boolean must = from < envelope.least();
+            from += piece.units();
             List<Expression> rows = new ArrayList<>();
-            if (!plain) {
-                Variable chosen = model.variable().upper(1);
-                one.set(chosen, 1);
-                rows.add(model.row("most").upper(0).set(chosen, -Math.min(step.most(), range.most())));
-                rows.add(model.row("least").lower(0).set(chosen, -Math.max(step.least(), range.least())));
-            } else if (takers.size() > 1) {
-                rows.add(model.row("most").upper(step.most()));
+            if (takers.size() > 1) {
+                rows.add(must ? model.row("piece").level(piece.units()) : model.row("piece").upper(piece.units()));
             }
-            if (all != null) {
-                rows.add(all);
-            }
-            if (given != null) {
-                rows.add(given);
+            if (delivers != null) {
+                rows.add(model.row("given").upper(0).set(delivers, -piece.units()));
             }
             for (Expression taker : takers) {
-                Variable taken = model.variable().upper(step.most()).weight(free ? 0 : Scale.minor(step.price()));
+                Variable taken = model.variable().upper(piece.units()).weight(free ? 0 : Scale.minor(piece.price()));
+                if (must && takers.size() == 1) {
+                    taken.lower(piece.units());
+                }
                 taker.set(taken, 1);
                 rows.forEach(row -> row.set(taken, 1));
-                model.draws.computeIfAbsent(source, some -> new LinkedHashMap<>()).computeIfAbsent(step, some -> new ArrayList<>()).add(taken);
+                model.draws.computeIfAbsent(source, some -> new ArrayList<>()).add(taken);
             }
         }
     }
@@ -222,12 +217,8 @@ final class Master {
         }
         Map<Column, Double> used = values(model, result, model.uses);
         Map<Bay, Double> enclosures = values(model, result, model.enclosures);
-        Map<Source, Map<Source.Step, Double>> drawn = new LinkedHashMap<>();
-        model.draws.forEach((source, steps) -> {
-            Map<Source.Step, Double> taken = new LinkedHashMap<>();
-            steps.forEach((step, variables) -> taken.put(step, variables.stream().mapToDouble(some -> result.doubleValue(model.model.indexOf(some))).sum()));
-            drawn.put(source, taken);
-        });
+        Map<Source, Double> drawn = new LinkedHashMap<>();
+        model.draws.forEach((source, taken) -> drawn.put(source, taken.stream().mapToDouble(some -> result.doubleValue(model.model.indexOf(some))).sum()));
         Map<String, Double> duals = new HashMap<>();
         result.getMatchedMultipliers().forEach(one -> {
             if (one.getKey().left() instanceof Expression row) {

@@ -160,6 +160,9 @@ final class OrderSolver {
         for (int step = 0; step < STEPS && !sets.isEmpty() && !isProved() && !deadline.isOver(); step++) {
             Generation set = sets.poll();
             List<Restrictions> ways = set.mix() == null ? List.of() : branching.split(set.settled(), set.mix());
+            if (Boolean.getBoolean("dbg")) { System.out.println("node "+step+" bound "+set.bound()/1e4+" mix "+(set.mix()==null?null:set.mix().cost())+" ways "+ways.size()+" cost "+cost/1e4+" open "+sets.size());
+              if (ways.isEmpty()&&set.mix()!=null) { set.mix().columns().forEach((c,n)->System.out.printf("   %.4f x line %d %s%n",n,c.line(),c.builds().get(0).partCounts()));
+               set.mix().drawn().forEach((l,n)->{ if(n>1e-6) System.out.printf("     %s %s %s: %.3f range %s pools %s%n",l.lot().sku(),l.lot().lot(),l.steps(),n,set.settled().of(l),Arrays.toString(l.pools())); }); System.out.println("    uses "+set.settled().traits()+" "+set.settled().suppliers()+" "+set.mix().enclosures()); } }
             if (ways.isEmpty()) {
                 closed = Math.min(closed, set.bound());
             }
