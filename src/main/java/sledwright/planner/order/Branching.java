@@ -6,7 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import sledwright.planner.order.Restrictions.Range;
 
 /** Where a mix is in fractions that no order can be, and the two ways out of it. */
@@ -17,48 +20,80 @@ final class Branching {
     /** A set of orders is not split into more. */
     private static final int MOST_WAYS = 40;
 
+    private static final int OF_PLACES = 0;
+    private static final int OF_FRAMES = 1;
+    private static final int OF_MEMORY = 2;
+
     private final Market market;
 
     Branching(Market market) {
         this.market = market;
     }
 
+    /**
+     * A number that no order has and the mix does: it is at least so much more, or so much less.
+     *
+     * @param more takes what is settled to what is settled besides when it is more
+     * @param less and when it is less
+     */
+    record Split(UnaryOperator<Restrictions> more, UnaryOperator<Restrictions> less) {
+
+        /** On a whole number. */
+        static Split at(double value, Function<Restrictions, Range> range, BiFunction<Restrictions, Range, Restrictions> with) {
+            int floor = (int) Math.floor(value);
+            return new Split(settled -> with.apply(settled, range.apply(settled).from(floor + 1)), settled -> with.apply(settled, range.apply(settled).upTo(floor)));
+        }
+
+        /** Both ways, where there are. */
+        List<Restrictions> of(Restrictions settled) {
+            return Stream.of(more, less).map(way -> way.apply(settled)).filter(way -> !way.isContradictory()).toList();
+        }
+    }
+
     /** Restrictions that between them allow every order that these allow, but not the mix; empty where nothing tells the mix from an order. */
     List<Restrictions> split(Restrictions settled, Master.Mix mix) {
-        List<Restrictions> ways = onEnclosures(settled, mix);
-        ways = ways.isEmpty() ? onSuppliers(settled, mix) : ways;
-        ways = ways.isEmpty() ? onPrices(settled, mix) : ways;
-        ways = ways.isEmpty() ? onTraits(settled, mix) : ways;
-        return ways.isEmpty() ? onExcess(settled, mix) : ways;
+        List<Split> splits = onOrder(settled, mix);
+        splits = splits.isEmpty() ? onFrames(settled, mix) : splits;
+        splits = splits.isEmpty() ? onTraits(settled, mix, OF_MEMORY) : splits;
+        return splits.isEmpty() ? onExcess(settled, mix) : splits.get(0).of(settled);
     }
 
-    /** Whether the supplier delivers that the mix is least sure of. */
-    private static List<Restrictions> onSuppliers(Restrictions settled, Master.Mix mix) {
-        return mix.suppliers().entrySet().stream().filter(entry -> !isWhole(entry.getValue()))
-                .min(Comparator.comparingDouble(entry -> Math.abs(entry.getValue() - 0.5)))
-                .map(entry -> List.of(settled.with(entry.getKey(), true), settled.with(entry.getKey(), false))).orElse(List.of());
+    /** What the whole order has: enclosures, suppliers, units of lots; of each first where most is at stake. */
+    List<Split> onOrder(Restrictions settled, Master.Mix mix) {
+        List<Split> splits = new ArrayList<>();
+        fractions(mix.enclosures()).forEach(bay -> splits.add(Split.at(mix.enclosures().get(bay), all -> all.of(bay), (all, range) -> all.with(bay, range))));
+        fractions(mix.suppliers()).forEach(supplier -> splits.add(new Split(all -> all.with(supplier, true), all -> all.with(supplier, false))));
+        undercuts(settled, mix).forEach(lot -> splits.add(
+                Split.at(lot.least - 0.5, all -> all.of(lot.lot), (all, range) -> all.with(lot.lot, range))));
+        return splits;
     }
 
-    private List<Restrictions> onEnclosures(Restrictions settled, Master.Mix mix) {
-        return mix.enclosures().entrySet().stream().filter(entry -> !isWhole(entry.getValue()))
-                .min(Comparator.comparingDouble(entry -> Math.abs(entry.getValue() - Math.floor(entry.getValue()) - 0.5)))
-                .map(entry -> two(settled.of(entry.getKey()), entry.getValue(), range -> settled.with(entry.getKey(), range))).orElse(List.of());
+    /** What machines of a line have in common but for their memory. */
+    List<Split> onFrames(Restrictions settled, Master.Mix mix) {
+        List<Split> splits = new ArrayList<>(onTraits(settled, mix, OF_PLACES));
+        splits.addAll(onTraits(settled, mix, OF_FRAMES));
+        return splits;
+    }
+
+    private List<Split> onTraits(Restrictions settled, Master.Mix mix, int kind) {
+        Map<Trait, Double> traits = traits(mix);
+        return fractions(traits).stream().filter(trait -> kind(trait) == kind && settled.of(trait).contains(traits.get(trait)))
+                .map(trait -> Split.at(traits.get(trait), all -> all.of(trait), (all, range) -> all.with(trait, range))).toList();
+    }
+
+    /** What has a number that is not whole, the one closest to the middle first. */
+    private static <T> List<T> fractions(Map<T, Double> values) {
+        return values.entrySet().stream().filter(entry -> !isWhole(entry.getValue()))
+                .sorted(Comparator.comparingDouble(entry -> Math.abs(entry.getValue() - Math.floor(entry.getValue()) - 0.5))).map(Map.Entry::getKey).toList();
     }
 
     /**
-     * A lot that the mix takes for cheaper than its units are: it gives at least so many units, or fewer.
+     * A lot that the mix takes for cheaper than its units are.
      *
+     * @param least with so many units or more it costs otherwise than with fewer
      * @param units that it gives in the mix
      */
-    record Undercut(Source lot, int least, double units) {
-
-        Restrictions reached(Restrictions settled) {
-            return settled.with(lot, settled.of(lot).from(least));
-        }
-
-        Restrictions missed(Restrictions settled) {
-            return settled.with(lot, settled.of(lot).upTo(least - 1));
-        }
+    private record Undercut(Source lot, int least, double units) {
 
         private double atStake() {
             long[] prices = lot.steps().stream().mapToLong(Source.Step::price).sorted().toArray();
@@ -66,8 +101,8 @@ final class Branching {
         }
     }
 
-    /** The lots that the mix undercuts, those by which it can save most first. */
-    static List<Undercut> undercuts(Restrictions settled, Master.Mix mix) {
+    /** Those by which the mix can save most first. */
+    private static List<Undercut> undercuts(Restrictions settled, Master.Mix mix) {
         List<Undercut> found = new ArrayList<>();
         mix.drawn().forEach((lot, units) -> {
             int parting = units > WHOLE ? Envelope.of(lot, settled.of(lot)).parting(lot, units) : 0;
@@ -79,12 +114,8 @@ final class Branching {
         return found;
     }
 
-    private static List<Restrictions> onPrices(Restrictions settled, Master.Mix mix) {
-        return undercuts(settled, mix).stream().findFirst().map(lot -> List.of(lot.reached(settled), lot.missed(settled))).orElse(List.of());
-    }
-
-    /** What a number of machines of a line have in common that is furthest from whole; where they stand sooner than their frame, and that than their memory. */
-    private List<Restrictions> onTraits(Restrictions settled, Master.Mix mix) {
+    /** How many machines have what any of them has. */
+    private static Map<Trait, Double> traits(Master.Mix mix) {
         Map<Trait, Double> traits = new LinkedHashMap<>();
         for (Column column : mix.columns().keySet()) {
             if (column.machines() == 1) {
@@ -97,10 +128,7 @@ final class Branching {
             }
         }
         mix.columns().forEach((column, times) -> traits.replaceAll((trait, sum) -> trait.isOf(column) ? sum + times : sum));
-        return traits.entrySet().stream().filter(entry -> !isWhole(entry.getValue()) && settled.of(entry.getKey()).contains(entry.getValue()))
-                .min(Comparator.comparingInt((Map.Entry<Trait, Double> entry) -> place(entry.getKey()))
-                        .thenComparingDouble(entry -> Math.abs(entry.getValue() - Math.floor(entry.getValue()) - 0.5)))
-                .map(entry -> two(settled.of(entry.getKey()), entry.getValue(), range -> settled.with(entry.getKey(), range))).orElse(List.of());
+        return traits;
     }
 
     /** Lots that must give more units of a part than the mix takes: some machine takes more of it, the first one, or the second but not the first... */
@@ -136,19 +164,8 @@ final class Branching {
         return ways.size() > MOST_WAYS ? List.of() : ways;
     }
 
-    private int place(Trait trait) {
-        return trait instanceof Trait.Takes takes ? market.catalog().module(market.sku(takes.part())).isPresent() ? 2 : 1 : 0;
-    }
-
-    private static List<Restrictions> two(Range range, double value, Function<Range, Restrictions> with) {
-        int floor = (int) Math.floor(value);
-        List<Restrictions> ways = new ArrayList<>();
-        for (Range some : List.of(range.upTo(floor), range.from(floor + 1))) {
-            if (!some.isEmpty()) {
-                ways.add(with.apply(some));
-            }
-        }
-        return ways;
+    private int kind(Trait trait) {
+        return trait instanceof Trait.Takes takes ? market.catalog().module(market.sku(takes.part())).isPresent() ? OF_MEMORY : OF_FRAMES : OF_PLACES;
     }
 
     private static boolean isWhole(double value) {

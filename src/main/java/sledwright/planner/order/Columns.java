@@ -14,8 +14,8 @@ final class Columns {
 
     private final Map<Column.Key, Column> known = new LinkedHashMap<>();
 
-    int size() {
-        return known.size();
+    boolean isNew(Column column) {
+        return !known.containsKey(column.key());
     }
 
     /** The column that takes the same, this one where there is none yet. */

@@ -20,6 +20,9 @@ final class Generation {
 
     private static final double CLOSE = 1e-7;
 
+    /** Rounds after which a question that is still open is left open. */
+    private static final int FEW = 4;
+
     /** What no order takes that there is. */
     private static final long NEVER = Long.MAX_VALUE / 16;
 
@@ -51,7 +54,6 @@ final class Generation {
     /** The same under other restrictions, from the prices that this has come to. */
     Generation under(Restrictions others) {
         Generation other = new Generation(market, pricer, columns, penalty, free, others);
-        other.center = center;
         other.bound = bound;
         return other;
     }
@@ -83,9 +85,9 @@ final class Generation {
         }
     }
 
-    /** Whether no order that is allowed takes less than so much; also false where the deadline comes before that is known. */
+    /** Whether no order that is allowed takes less than so much; also false where that is not known after a few rounds, or the deadline comes. */
     boolean reaches(long enough, Deadline deadline) {
-        while (!finished && bound < enough && !deadline.isOver()) {
+        for (int round = 0; round < FEW && !finished && bound < enough && !deadline.isOver(); round++) {
             master();
             // More columns would only lower what is too low already.
             if (mix != null && Scale.of(mix.cost()) < enough) {
@@ -125,17 +127,20 @@ final class Generation {
 
     /** Asks the search at some prices; whether it found a column that the master lacks and gains by. */
     private boolean look(Prices prices, Deadline deadline) {
-        int known = columns.size();
+        boolean better = false;
         // Lines know nothing of each other here, so they are searched side by side; what they find is kept in their order.
         List<Line> lines = IntStream.range(0, market.lines().size()).parallel().mapToObj(line -> line(line, prices, deadline)).toList();
-        lines.forEach(line -> line.found.forEach(columns::add));
+        for (Column column : lines.stream().flatMap(line -> line.found.stream()).toList()) {
+            better |= columns.isNew(column) && saved(column) > Scale.ONE * CLOSE;
+            columns.add(column);
+        }
         long[] least = lines.stream().mapToLong(Line::least).toArray();
         long found = lower.at(prices, least);
         if (found > bound || center == null) {
             center = prices;
         }
         bound = Math.max(bound, found);
-        return columns.size() > known;
+        return better;
     }
 
     /**
@@ -193,6 +198,11 @@ final class Generation {
             }
         }
         return new Prices(parts, bay, prices.watt(), prices.trait());
+    }
+
+    /** By how much the master would better its mix with a column, for each time it is used; scaled. */
+    private double saved(Column column) {
+        return mix.filling()[column.line()] * column.machines() - mix.prices().of(column, market.poolOf(column.line()));
     }
 
     /** What a column takes beyond what its machines are worth to the master, scaled. */

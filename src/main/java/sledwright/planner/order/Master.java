@@ -65,7 +65,8 @@ final class Master {
         private final Map<Bay, Variable> enclosures = new LinkedHashMap<>();
         private final Map<Source, List<Variable>> draws = new LinkedHashMap<>();
         private final Map<Integer, Variable> suppliers = new LinkedHashMap<>();
-        private final Map<Trait, Expression> limits = new LinkedHashMap<>();
+        private final Map<Trait, Expression> fewest = new LinkedHashMap<>();
+        private final Map<Trait, Expression> most = new LinkedHashMap<>();
         private int number;
 
         private Expression row(String kind) {
@@ -204,10 +205,17 @@ final class Master {
     private void hold(Model model, List<Column> columns) {
         double dear = Arrays.stream(penalty).sum();
         settled.traits().forEach((trait, range) -> {
-            Expression row = model.row("trait").lower(range.least()).upper(range.most());
-            row.set(model.variable().weight(dear), 1);
-            model.limits.put(trait, row);
-            columns.stream().filter(trait::isOf).forEach(column -> row.set(model.uses.get(column), 1));
+            if (range.least() > 0) {
+                Expression row = model.row("least").lower(range.least());
+                row.set(model.variable().weight(dear), 1);
+                columns.stream().filter(trait::isOf).forEach(column -> row.set(model.uses.get(column), 1));
+                model.fewest.put(trait, row);
+            }
+            if (range.most() < Restrictions.Range.ANY.most()) {
+                Expression row = model.row("most").upper(range.most());
+                columns.stream().filter(trait::isOf).forEach(column -> row.set(model.uses.get(column), 1));
+                model.most.put(trait, row);
+            }
         });
     }
 
@@ -232,8 +240,8 @@ final class Master {
         model.places.forEach((some, row) -> bay[some.id()] = Math.max(0, dual(duals, row)));
         model.watts.forEach((some, row) -> watt[some.id()] = Math.max(0, dual(duals, row)));
         Map<Trait, Long> traits = new LinkedHashMap<>();
-        // The dual values of equations have the other sign.
-        model.limits.forEach((some, row) -> traits.put(some, settled.of(some).least() == settled.of(some).most() ? dual(duals, row) : -dual(duals, row)));
+        model.fewest.forEach((some, row) -> traits.merge(some, -dual(duals, row), Long::sum));
+        model.most.forEach((some, row) -> traits.merge(some, dual(duals, row), Long::sum));
         double[] filling = model.demands.stream().mapToDouble(row -> -duals.getOrDefault(row.getName(), 0.0) * Scale.ONE).toArray();
         return new Mix(result.getValue(), used, enclosures, drawn, values(model, result, model.suppliers), new Prices(parts, bay, watt, traits), filling);
     }

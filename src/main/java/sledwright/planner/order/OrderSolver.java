@@ -112,29 +112,22 @@ final class OrderSolver {
             take(refill.step(best, deadline));
         }
         if (generation.isFinished() && (best.missing() == 0 || mayDeliverMore())) {
-            branch(narrowed(generation), refill);
+            Branching branching = new Branching(market);
+            branch(branching, narrowed(branching, generation), refill);
         }
         return best;
     }
 
-    /**
-     * Rules out that a lot gives as many units as a price of its needs, or fewer, where no order better than the best does so: the mix then has
-     * to pay what such orders pay.
-     */
-    private Generation narrowed(Generation all) {
+    /** Rules out one side of splits where no order better than the best lies on it: the mix then has to pay what such orders pay. */
+    private Generation narrowed(Branching branching, Generation all) {
         Generation narrow = all;
-        boolean gains = true;
-        while (gains && !isProved() && !deadline.isOver()) {
-            Restrictions settled = narrow.settled();
-            for (Branching.Undercut lot : Branching.undercuts(settled, narrow.mix())) {
-                if (narrow.under(lot.reached(settled)).reaches(enough(), deadline)) {
-                    settled = lot.missed(settled);
-                } else if (narrow.under(lot.missed(settled)).reaches(enough(), deadline)) {
-                    settled = lot.reached(settled);
-                }
+        Restrictions settled = null;
+        while (settled != narrow.settled() && !isProved() && !deadline.isOver()) {
+            settled = narrowed(narrow, branching.onOrder(narrow.settled(), narrow.mix()));
+            if (settled == narrow.settled()) {
+                settled = narrowed(narrow, branching.onFrames(narrow.settled(), narrow.mix()));
             }
-            gains = settled != narrow.settled();
-            if (gains) {
+            if (settled != narrow.settled()) {
                 Generation narrower = narrow.under(settled);
                 narrower.run(enough(), deadline, now -> { });
                 bound = Math.max(bound, Math.min(narrower.bound(), cost));
@@ -143,6 +136,7 @@ final class OrderSolver {
                     return narrow;
                 }
                 narrow = narrower;
+                settled = null;
                 if (!isProved()) {
                     take(rounded(narrow.mix()));
                 }
@@ -151,18 +145,30 @@ final class OrderSolver {
         return narrow;
     }
 
+    private Restrictions narrowed(Generation all, List<Branching.Split> splits) {
+        Restrictions settled = all.settled();
+        for (Branching.Split split : splits) {
+            if (isRuledOut(all, split.more().apply(settled))) {
+                settled = split.less().apply(settled);
+            } else if (isRuledOut(all, split.less().apply(settled))) {
+                settled = split.more().apply(settled);
+            }
+        }
+        return settled;
+    }
+
+    private boolean isRuledOut(Generation all, Restrictions way) {
+        return way.isContradictory() || all.under(way).reaches(enough(), deadline);
+    }
+
     /** Splits orders into ever smaller sets, the one of the least bound first, until none of them can be better than the best. */
-    private void branch(Generation root, Refill refill) {
-        Branching branching = new Branching(market);
+    private void branch(Branching branching, Generation root, Refill refill) {
         PriorityQueue<Generation> sets = new PriorityQueue<>(Comparator.comparingLong(Generation::bound));
         sets.add(root);
         long closed = Long.MAX_VALUE;
         for (int step = 0; step < STEPS && !sets.isEmpty() && !isProved() && !deadline.isOver(); step++) {
             Generation set = sets.poll();
             List<Restrictions> ways = set.mix() == null ? List.of() : branching.split(set.settled(), set.mix());
-            if (Boolean.getBoolean("dbg")) { System.out.println("node "+step+" bound "+set.bound()/1e4+" mix "+(set.mix()==null?null:set.mix().cost())+" ways "+ways.size()+" cost "+cost/1e4+" open "+sets.size());
-              if (ways.isEmpty()&&set.mix()!=null) { set.mix().columns().forEach((c,n)->System.out.printf("   %.4f x line %d %s%n",n,c.line(),c.builds().get(0).partCounts()));
-               set.mix().drawn().forEach((l,n)->{ if(n>1e-6) System.out.printf("     %s %s %s: %.3f range %s pools %s%n",l.lot().sku(),l.lot().lot(),l.steps(),n,set.settled().of(l),Arrays.toString(l.pools())); }); System.out.println("    uses "+set.settled().traits()+" "+set.settled().suppliers()+" "+set.mix().enclosures()); } }
             if (ways.isEmpty()) {
                 closed = Math.min(closed, set.bound());
             }

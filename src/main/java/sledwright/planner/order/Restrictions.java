@@ -2,6 +2,7 @@ package sledwright.planner.order;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * What a branch of the search for the best order takes for settled.
@@ -35,6 +36,11 @@ record Restrictions(Map<Bay, Range> enclosures, Map<Source, Range> drawn, Map<Tr
         boolean isEmpty() {
             return least > most;
         }
+    }
+
+    /** Whether some number would have to be more than it may be. */
+    boolean isContradictory() {
+        return Stream.of(enclosures, drawn, traits).flatMap(ranges -> ranges.values().stream()).anyMatch(Range::isEmpty);
     }
 
     Range of(Bay bay) {
