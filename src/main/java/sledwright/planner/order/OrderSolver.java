@@ -22,6 +22,9 @@ final class OrderSolver {
     /** Tries to better the first order before sets of orders are split. */
     private static final int FIRST_STEPS = 10;
 
+    /** Rounds of column generation after which its mix is first made an order; then after twice as many. */
+    private static final int FIRST_ROUNDING = 10;
+
     /** What takes long and seldom gains is done in one of so many steps. */
     private static final int RARELY = 5;
 
@@ -100,9 +103,16 @@ final class OrderSolver {
     /** The best order found and, in {@link #generation()}, what none is below. */
     Tally solve() {
         keep(suppliers.settle(mended(new Tally(market, new Draws(market, open), penalty)), this::mended));
+        int[] rounds = new int[2];
+        rounds[1] = FIRST_ROUNDING;
         generation.run(Long.MAX_VALUE, deadline, now -> {
             bound = now;
             report();
+            if (++rounds[0] == rounds[1]) {
+                // Large orders take many rounds, and one that is cut off should have more to show than what came first.
+                rounds[1] *= 2;
+                take(rounded(generation.mix()));
+            }
         });
         if (!isProved() && generation.mix() != null) {
             take(suppliers.settle(rounded(generation.mix()), this::mended));
