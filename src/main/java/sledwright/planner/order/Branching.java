@@ -46,7 +46,7 @@ final class Branching {
 
         /** Both ways, where there are. */
         List<Restrictions> of(Restrictions settled) {
-            return Stream.of(more, less).map(way -> way.apply(settled)).filter(way -> !way.isContradictory()).toList();
+            return Stream.of(more, less).map(way -> way.apply(settled)).filter(way -> !way.isContradictory() && !way.equals(settled)).toList();
         }
     }
 
@@ -114,17 +114,16 @@ final class Branching {
         return found;
     }
 
-    /** How many machines have what any of them has. */
-    private static Map<Trait, Double> traits(Master.Mix mix) {
+    /** How many machines have what any of them has; those of a uniform line count as one. */
+    private Map<Trait, Double> traits(Master.Mix mix) {
         Map<Trait, Double> traits = new LinkedHashMap<>();
         for (Column column : mix.columns().keySet()) {
-            if (column.machines() == 1) {
-                for (int i = 0; i < column.parts().length; i++) {
-                    traits.put(new Trait.Takes(column.line(), column.parts()[i], column.units()[i]), 0.0);
-                }
-                if (column.bay() != null) {
-                    traits.put(new Trait.Stands(column.line(), column.bay()), 0.0);
-                }
+            for (int i = 0; i < column.parts().length; i++) {
+                traits.put(new Trait.Takes(column.line(), column.parts()[i], column.units()[i]), 0.0);
+            }
+            // A part of a uniform line's machines may stand elsewhere.
+            if (column.bay() != null && !(market.line(column.line()).uniform() && market.line(column.line()).machines() > 1)) {
+                traits.put(new Trait.Stands(column.line(), column.bay()), 0.0);
             }
         }
         mix.columns().forEach((column, times) -> traits.replaceAll((trait, sum) -> trait.isOf(column) ? sum + times : sum));
@@ -149,13 +148,13 @@ final class Branching {
         List<Restrictions> ways = new ArrayList<>();
         Restrictions others = settled;
         for (int line = 0; line < market.lines().size(); line++) {
-            if (market.line(line).uniform() && market.line(line).machines() > 1) {
-                return List.of();
-            }
-            for (int units = 1; units <= Math.min(market.mostInMachine(part), market.available(part, market.poolOf(line))); units++) {
+            int machines = market.line(line).machines();
+            boolean together = market.line(line).uniform();
+            int most = Math.min(market.mostInMachine(part) * (together ? machines : 1), market.available(part, market.poolOf(line)));
+            for (int units = 1; units <= most && ways.size() <= MOST_WAYS; units++) {
                 Trait trait = new Trait.Takes(line, part, units);
                 int now = (int) Math.round(mix.columns().entrySet().stream().filter(entry -> trait.isOf(entry.getKey())).mapToDouble(Map.Entry::getValue).sum());
-                if (now < Math.min(market.line(line).machines(), settled.of(trait).most())) {
+                if (now < Math.min(together ? 1 : machines, settled.of(trait).most())) {
                     ways.add(others.with(trait, settled.of(trait).from(now + 1)));
                     others = others.with(trait, settled.of(trait).upTo(now));
                 }

@@ -39,21 +39,28 @@ final class Filler {
         }
     }
 
-    /** What a machine of a line takes where each unit is as dear as it ever is, scaled; 0 where there is none. */
+    /**
+     * More than what a machine of a line takes where each unit is as dear as it ever is, or is worth where each unit is free; scaled, 0 where
+     * there is none.
+     */
     long dearest(int line, Deadline deadline) {
+        Pricer.Best dear = priced(line, Source.Step::price, deadline);
+        return dear.column() == null ? 0 : Math.max(0, dear.least()) + Math.abs(priced(line, step -> 0, deadline).least());
+    }
+
+    private Pricer.Best priced(int line, ToLongFunction<Source.Step> price, Deadline deadline) {
         int pool = market.poolOf(line);
-        Map<Integer, List<Lot>> dear = new HashMap<>();
+        Map<Integer, List<Lot>> lots = new HashMap<>();
         for (int part = 0; part < market.parts(); part++) {
             int units = market.available(part, pool);
             if (units > 0) {
-                long price = market.sources(part).stream().filter(source -> source.pools()[pool]).flatMap(source -> source.steps().stream())
-                        .mapToLong(Source.Step::price).max().orElseThrow();
-                dear.put(part, List.of(Pricer.lot(market.sku(part), units, price / Scale.ONE)));
+                long most = market.sources(part).stream().filter(source -> source.pools()[pool]).flatMap(source -> source.steps().stream())
+                        .mapToLong(price).max().orElseThrow();
+                lots.put(part, List.of(Pricer.lot(market.sku(part), units, most / Scale.ONE)));
             }
         }
-        ToLongFunction<Bay> place = bay -> cheapest(dear, bay.enclosure().sku()) + cheapest(dear, bay.supply().sku()) * bay.supply().count();
-        Pricer.Best best = pricer.best(line, 1, place, offers(place, dear), deadline);
-        return best.column() == null ? 0 : best.least();
+        ToLongFunction<Bay> place = bay -> cheapest(lots, bay.enclosure().sku()) + cheapest(lots, bay.supply().sku()) * bay.supply().count();
+        return pricer.best(line, 1, place, offers(place, lots), deadline);
     }
 
     private Pricer.Best best(Tally tally, int line, int machines, Map<Integer, List<Lot>> left, Deadline deadline) {

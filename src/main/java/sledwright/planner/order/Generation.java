@@ -1,7 +1,6 @@
 package sledwright.planner.order;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -151,8 +150,8 @@ final class Generation {
      */
     private record Line(long least, List<Column> found) {
 
-        static Line of(long least, Pricer.Best... found) {
-            return new Line(least, Arrays.stream(found).map(Pricer.Best::column).filter(Objects::nonNull).toList());
+        static Line of(long least, List<Pricer.Best> found) {
+            return new Line(least, found.stream().map(Pricer.Best::column).filter(Objects::nonNull).toList());
         }
     }
 
@@ -160,22 +159,25 @@ final class Generation {
         int machines = market.line(line).machines();
         Pricer.Best one = pricer.best(line, 1, prices, deadline);
         long each = Math.min(one.least(), penalty[line]);
-        if (market.line(line).uniform()) {
-            Pricer.Best all = machines > 1 ? pricer.best(line, machines, prices, deadline) : one;
-            return Line.of(Math.min(all.least(), (machines - 1) * each + penalty[line]), one, all);
-        }
-        long least = machines * each;
         List<Pricer.Best> found = new ArrayList<>(List.of(one));
+        // The machines of a uniform line come together or not all of them come.
+        boolean together = market.line(line).uniform() && machines > 1;
+        Pricer.Best all = together ? pricer.best(line, machines, prices, deadline) : one;
+        long inPart = (machines - 1) * each + penalty[line];
+        long least = together ? Math.min(all.least(), inPart) : machines * each;
+        found.add(all);
         for (Map.Entry<Trait, Restrictions.Range> trait : settled.traits().entrySet()) {
             int must = trait.getValue().least();
             if (trait.getKey().line() == line && must > 0) {
-                // So many machines are chosen among those alike in this, the others among all.
-                Pricer.Best alike = pricer.best(trait.getKey(), prices, deadline);
+                Pricer.Best alike = pricer.best(trait.getKey(), together ? machines : 1, prices, deadline);
                 found.add(alike);
-                least = Math.max(least, alike.least() >= Draws.IMPOSSIBLE ? NEVER : must * alike.least() + (machines - must) * each);
+                // So many machines are chosen among those alike in this, the others among all.
+                long others = together ? Math.min(alike.least(), inPart)
+                        : alike.least() >= Draws.IMPOSSIBLE ? NEVER : must * alike.least() + (machines - must) * each;
+                least = Math.max(least, others);
             }
         }
-        return Line.of(least, found.toArray(Pricer.Best[]::new));
+        return Line.of(least, found);
     }
 
     /** What the master has not met is worth what it costs at least, so that the search does not take it for a gift; but what has to be bought may be one. */

@@ -71,16 +71,16 @@ final class Pricer {
         return best(line, machines, worthwhile, Set.of(), variant -> offers(line, variant, prices), deadline);
     }
 
-    /** One machine that has something in common with others of its line, at the worth of units. */
-    Best best(Trait trait, Prices prices, Deadline deadline) {
+    /** Machines of a line that have something in common, at the worth of units. */
+    Best best(Trait trait, int machines, Prices prices, Deadline deadline) {
         int line = trait.line();
         if (trait instanceof Trait.Stands stands) {
-            return best(line, 1, variants.of(line, stands.bay()), Set.of(), variant -> offers(line, variant, prices), deadline);
+            return best(line, machines, variants.of(line, stands.bay()), Set.of(), variant -> offers(line, variant, prices), deadline);
         }
         Trait.Takes takes = (Trait.Takes) trait;
         String sku = market.sku(takes.part());
         List<Variants.Variant> worthwhile = variants.worthwhile(line, bay -> prices.place(line, bay), bay -> prices.watt()[bay.id()]);
-        return best(line, 1, worthwhile, Set.of(sku), variant -> {
+        return best(line, machines, worthwhile, Set.of(sku), variant -> {
             Map<String, List<Lot>> offers = offers(line, variant, prices);
             offers.computeIfPresent(sku, (same, lots) -> lots.stream().map(lot -> from(lot, takes.least())).toList());
             return offers;
@@ -133,7 +133,7 @@ final class Pricer {
         if (steps[0] > 1) {
             each.add(plain.breaks().get(0));
         }
-        int last = Math.min(available, Math.max(MOST_UNITS, steps[steps.length - 1]));
+        int last = Math.min(available, Math.max(MOST_UNITS * (market.line(line).uniform() ? market.line(line).machines() : 1), steps[steps.length - 1]));
         for (int units = steps[0]; units <= last; units++) {
             each.add(new PriceBreak(units, Math.floorDiv(prices.of(line, pool, part, units) + extra * units, units), OptionalLong.empty()));
         }

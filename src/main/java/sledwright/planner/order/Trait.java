@@ -1,6 +1,6 @@
 package sledwright.planner.order;
 
-/** What machines of a line may have in common, so that an order can be told to have more or fewer of them. */
+/** What machines of a line may have in common, so that an order can be told to have more or fewer of them; those of a uniform line count as one. */
 sealed interface Trait {
 
     int line();
