@@ -41,6 +41,7 @@ final class Pricer {
 
     private final Market market;
     private final Variants variants;
+    private final Answers answers;
     private final Search search;
     private final boolean free;
 
@@ -54,6 +55,7 @@ final class Pricer {
         this.search = search;
         this.free = free;
         variants = new Variants(market);
+        answers = new Answers(market, variants);
     }
 
     /**
@@ -67,20 +69,27 @@ final class Pricer {
 
     /** Machines of a line at the worth of units; the stock limits what one of them takes, not what all take together. */
     Best best(int line, int machines, Prices prices, Deadline deadline) {
-        List<Variants.Variant> worthwhile = variants.worthwhile(line, bay -> prices.place(line, bay), bay -> prices.watt()[bay.id()]);
-        return best(line, machines, worthwhile, Set.of(), variant -> offers(line, variant, prices), deadline);
+        return answers.of(new Answers.Question(line, machines, null), prices,
+                () -> best(line, machines, worthwhile(line, prices), Set.of(), variant -> offers(line, variant, prices), deadline));
+    }
+
+    private List<Variants.Variant> worthwhile(int line, Prices prices) {
+        return variants.worthwhile(line, bay -> prices.place(line, bay), bay -> prices.watt()[bay.id()]);
     }
 
     /** Machines of a line that have something in common, at the worth of units. */
     Best best(Trait trait, int machines, Prices prices, Deadline deadline) {
+        return answers.of(new Answers.Question(trait.line(), machines, trait), prices, () -> alike(trait, machines, prices, deadline));
+    }
+
+    private Best alike(Trait trait, int machines, Prices prices, Deadline deadline) {
         int line = trait.line();
         if (trait instanceof Trait.Stands stands) {
             return best(line, machines, variants.of(line, stands.bay()), Set.of(), variant -> offers(line, variant, prices), deadline);
         }
         Trait.Takes takes = (Trait.Takes) trait;
         String sku = market.sku(takes.part());
-        List<Variants.Variant> worthwhile = variants.worthwhile(line, bay -> prices.place(line, bay), bay -> prices.watt()[bay.id()]);
-        return best(line, machines, worthwhile, Set.of(sku), variant -> {
+        return best(line, machines, worthwhile(line, prices), Set.of(sku), variant -> {
             Map<String, List<Lot>> offers = offers(line, variant, prices);
             offers.computeIfPresent(sku, (same, lots) -> lots.stream().map(lot -> from(lot, takes.least())).toList());
             return offers;
