@@ -3,8 +3,10 @@ package sledwright.planner.order;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -38,7 +40,7 @@ final class Market {
     Market(Catalog catalog, OrderRequest order) {
         this.catalog = catalog;
         this.order = order;
-        pools = order.lines().stream().map(line -> Pool.of(line.request().limit())).distinct().toList();
+        pools = pools(catalog, order);
         poolOf = order.lines().stream().mapToInt(line -> pools.indexOf(Pool.of(line.request().limit()))).toArray();
         useful = useful();
         Map<String, Integer> supplierIndex = new LinkedHashMap<>();
@@ -67,6 +69,17 @@ final class Market {
         cheapest = IntStream.range(0, pools.size()).mapToObj(pool -> byPart.stream().mapToLong(sources -> cheapest(sources, pool)).toArray())
                 .toArray(long[][]::new);
         addBays();
+    }
+
+    /** Those of the lines and, where enclosures may hold sleds of several, those of lots that all of them accept. */
+    private static List<Pool> pools(Catalog catalog, OrderRequest order) {
+        Set<Pool> pools = new LinkedHashSet<>();
+        order.lines().forEach(line -> pools.add(Pool.of(line.request().limit())));
+        List<Pool> own = List.copyOf(pools);
+        for (Pool one : catalog.enclosures().isEmpty() ? List.<Pool>of() : own) {
+            List.copyOf(pools).forEach(other -> other.and(one).ifPresent(pools::add));
+        }
+        return List.copyOf(pools);
     }
 
     private List<Lot> lots(String sku) {
