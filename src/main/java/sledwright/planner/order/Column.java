@@ -81,6 +81,11 @@ final class Column {
         return Arrays.stream(microwatts).sum();
     }
 
+    /** Whether its machines are those of another, wherever they stand. */
+    boolean isPlacedOtherwise(Column other) {
+        return line == other.line && Arrays.equals(parts, other.parts) && Arrays.equals(units, other.units) && machines() == other.machines();
+    }
+
     /** What tells columns apart: their line, what they take from the stock and where they stand. */
     record Key(int line, List<Integer> parts, List<Integer> units, long load, int bay, long own) {
     }

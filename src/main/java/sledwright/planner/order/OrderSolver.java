@@ -2,7 +2,9 @@ package sledwright.planner.order;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -263,7 +265,8 @@ final class OrderSolver {
             delivers[supplier] = !market.isSupplierScarce() || mix.suppliers().containsKey(supplier);
         }
         Tally tally = new Tally(market, new Draws(market, delivers), penalty);
-        List<Step> whole = mix.columns().entrySet().stream().map(used -> new Step(used.getKey(), whole(used.getValue()))).filter(step -> step.times() > 0).toList();
+        Map<Column, Double> columns = dealt(mix.columns());
+        List<Step> whole = columns.entrySet().stream().map(used -> new Step(used.getKey(), whole(used.getValue()))).filter(step -> step.times() > 0).toList();
         // Lots that are sold in numbers may suit all of them and not one.
         if (!tally.change(whole)) {
             for (Step step : whole) {
@@ -273,9 +276,35 @@ final class OrderSolver {
                 }
             }
         }
-        mix.columns().entrySet().stream().sorted(Comparator.comparingDouble(used -> whole(used.getValue()) - used.getValue()))
+        columns.entrySet().stream().sorted(Comparator.comparingDouble(used -> whole(used.getValue()) - used.getValue()))
                 .filter(used -> used.getValue() - whole(used.getValue()) > 0.5).forEach(used -> tally.change(List.of(new Step(used.getKey(), 1))));
         return mended(tally);
+    }
+
+    /** The machines of a uniform line that stand in several kinds of enclosure by fractions, dealt to these as whole ones. */
+    private Map<Column, Double> dealt(Map<Column, Double> mix) {
+        Map<Column, Double> dealt = new LinkedHashMap<>(mix);
+        for (Column first : mix.keySet()) {
+            List<Column> alike = mix.keySet().stream().filter(column -> column.isPlacedOtherwise(first)).toList();
+            if (first.machines() > 1 && alike.size() > 1 && dealt.containsKey(first) && isWhole(alike.stream().mapToDouble(mix::get).sum())) {
+                int from = 0;
+                double upTo = 0;
+                for (Column column : alike) {
+                    upTo += mix.get(column) * first.machines();
+                    int to = (int) Math.round(upTo);
+                    dealt.remove(column);
+                    if (to > from) {
+                        dealt.put(pricer.column(first.line(), first.builds().subList(from, to), column.bay()), 1.0);
+                    }
+                    from = to;
+                }
+            }
+        }
+        return dealt;
+    }
+
+    private static boolean isWhole(double times) {
+        return Math.abs(times - 1) < 1e-6;
     }
 
     private static int whole(double times) {
