@@ -19,12 +19,15 @@ import sledwright.generator.Deadline;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
+import sledwright.rules.Order;
 
 /** The builds that orders of each class may be filled with, found by the exact search; more are found as parts turn out scarce. */
 final class Choices {
 
     /** Builds that buy more than is asked for, which may still be the only ones left. */
     private static final int RICHER = 4;
+    /** How many parts of a kind may run out one after the other. */
+    private static final int FALLBACKS = 4;
 
     private final Shelves shelves;
     private final List<DemandClass> classes;
@@ -54,12 +57,22 @@ final class Choices {
                 ? Optional.of(new Explainer(today, root, deadline).explain(findings, List.of())) : Optional.empty());
         findings.ranked().forEach(order -> add(Choice.of(k, order)));
         if (!findings.ranked().isEmpty()) {
-            for (String sku : findings.ranked().get(0).needed().keySet()) {
-                Set<String> forbidden = new HashSet<>(asked.forbid());
-                forbidden.add(sku);
-                root.run(asked.withForbid(forbidden).withAlternatives(1, Request.DEFAULT_STEP), deadline).ranked()
-                        .forEach(order -> add(Choice.of(k, order)));
+            findings.ranked().get(0).needed().keySet().forEach(sku -> seekWithout(k, sku));
+        }
+    }
+
+    /** What would do if a part ran out, and then whatever of its kind would do instead. */
+    private void seekWithout(int k, String first) {
+        Request asked = classes.get(k).request();
+        Set<String> gone = new HashSet<>(asked.forbid());
+        gone.add(first);
+        for (int i = 0; i < FALLBACKS && !deadline.isOver(); i++) {
+            List<Order> ranked = root.run(asked.withForbid(gone).withAlternatives(1, Request.DEFAULT_STEP), deadline).ranked();
+            if (ranked.isEmpty()) {
+                return;
             }
+            add(Choice.of(k, ranked.get(0)));
+            ranked.get(0).needed().keySet().stream().filter(sku -> shelves.kind(sku) == shelves.kind(first)).forEach(gone::add);
         }
     }
 

@@ -95,7 +95,13 @@ final class Hindsight {
 
     /** The mean bound over all courses. */
     double mean(int[] best, double[] limits) {
-        return IntStream.range(0, demand.length).parallel().mapToDouble(s -> bound(s, best[s], limits)).sum() / demand.length;
+        double[] bounds = IntStream.range(0, demand.length).parallel().mapToDouble(s -> bound(s, best[s], limits)).toArray();
+        // One after the other: the sum must not depend on how many workers there are.
+        double sum = 0;
+        for (double bound : bounds) {
+            sum += bound;
+        }
+        return sum / demand.length;
     }
 
     /** The share of some courses in the mean over all, as a plane. */
@@ -180,15 +186,6 @@ final class Hindsight {
     /** The mean price of each row over all courses. */
     double[] meanPrices(int[] best) {
         return plane(best, 0, demand.length).slope();
-    }
-
-    /** Keeps only prices that are best for some course in some of the given choices, and returns how many are left. */
-    int keep(List<int[]> used) {
-        return pool.size();
-    }
-
-    int size() {
-        return pool.size();
     }
 
     private static double dot(double[] one, double[] other) {

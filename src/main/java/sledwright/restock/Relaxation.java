@@ -20,6 +20,7 @@ final class Relaxation {
     private static final int BATCH = 8;
     private static final int MOST_BATCHES = 6;
     private static final double STEP = 0.5;
+    private static final int ROUNDS_TOLD = 10;
 
     /**
      * @param bound  no plan earns more on these courses in the mean, minor units: orders earn beside being turned away
@@ -73,7 +74,9 @@ final class Relaxation {
             if (point.value() > inner.value()) {
                 inner = point;
             }
-            progress.accept("round %d: at most %.0f, seen %.0f, %d prices".formatted(round, bound, inner.value(), hindsight.size()));
+            if (round % ROUNDS_TOLD == 0) {
+                progress.accept("round %d: %.1f %% of the bound reached".formatted(round, 100 * inner.value() / bound));
+            }
         }
         return new Answer(bound, inner.value(), inner.bought(), inner.prices(), round);
     }

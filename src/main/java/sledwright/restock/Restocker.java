@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -38,6 +40,7 @@ public final class Restocker {
     private static final int MOST_REOPENED = 12;
     /** Rough shadow prices are enough to look for further builds. */
     private static final double ROUGH = 0.01;
+    private static final double[] SCARCITY_WEIGHTS = {0, 0.5, 1, 1.5, 2, 3, 4, 8};
     private static final int WORKERS = 2;
     private static final int PASSES = 2;
     /** Shares of the budget at which the curve is looked at. */
@@ -85,10 +88,11 @@ public final class Restocker {
         Relaxation.Answer relaxed = relax(TOLERANCE);
         closed = isClosed(relaxed);
         progress.accept("trying whole quantities");
-        Counter counter = counter(relaxed.prices(), false);
+        Counter counter = bestCounter(relaxed);
         int[] nothing = new int[program.purchases().size()];
-        int[] plan = rounding(counter, request.budget()).round(relaxed.bought(), List.of(), PASSES);
-        List<CurvePoint> curve = curve(counter, plan);
+        Budgets budgets = new Budgets(counter);
+        int[] plan = budgets.plan(relaxed);
+        List<CurvePoint> curve = budgets.curve(plan);
         Tally with = counter.serve(program, plan, tried);
         Tally without = counter.serve(program, nothing, tried);
         double offset = turnedAway(made);
@@ -129,6 +133,21 @@ public final class Restocker {
         return closed;
     }
 
+    /** Shadow prices with hindsight understate what a part is worth to whom knows nothing; how much, simulation tells. */
+    private Counter bestCounter(Relaxation.Answer relaxed) {
+        Counter best = null;
+        double most = Double.NEGATIVE_INFINITY;
+        for (double weight : SCARCITY_WEIGHTS) {
+            Counter counter = counter(Arrays.stream(relaxed.prices()).map(price -> weight * price).toArray(), false);
+            double earned = counter.serve(program, rounding(counter, request.budget()).whole(relaxed.bought(), 0.5), made).mean();
+            if (earned > most) {
+                most = earned;
+                best = counter;
+            }
+        }
+        return best;
+    }
+
     private Counter counter(double[] rowPrices, boolean holdsBack) {
         List<Map<String, Double>> scarcity = new ArrayList<>();
         for (int k = 0; k < request.classes().size(); k++) {
@@ -145,28 +164,45 @@ public final class Restocker {
         return new Rounding(program, counter, kits, budget, made, deadline);
     }
 
-    /** A plan of a smaller budget is allowed in a larger one, so more money never earns less where both are made on the same courses. */
-    private List<CurvePoint> curve(Counter counter, int[] plan) {
-        long cost = rounding(counter, request.budget()).cost(plan);
-        long whole = request.budget().orElse(cost);
-        List<CurvePoint> points = new ArrayList<>();
-        List<int[]> smaller = new ArrayList<>();
-        for (double share : CURVE) {
-            long budget = Math.round(whole * share);
-            if (deadline.isOver() || request.budget().isEmpty() && share > 1 || whole == 0 && share > 0) {
-                break;
-            }
-            progress.accept("with %.0f %% of the budget".formatted(100 * share));
-            if (share >= 1) {
-                smaller.add(plan);
-            }
-            Rounding rounding = rounding(counter, OptionalLong.of(budget));
-            int[] other = share == 1 ? plan : share == 0 ? new int[plan.length]
-                    : rounding.round(relaxation.solve(OptionalLong.of(budget), MOST_ROUNDS / 4, line -> { }).bought(), smaller, 1);
-            smaller.add(other);
-            points.add(new CurvePoint(budget, rounding.cost(other), expected(counter.serve(program, other, tried).margins())));
+    /** Plans for several budgets: one of a smaller budget is allowed in a larger, so more money never earns less on the same courses. */
+    private final class Budgets {
+
+        private final Counter counter;
+        private final List<int[]> smaller = new ArrayList<>();
+        private final SortedMap<Long, int[]> plans = new TreeMap<>();
+
+        Budgets(Counter counter) {
+            this.counter = counter;
         }
-        return points;
+
+        /** The plan for the whole budget. */
+        int[] plan(Relaxation.Answer relaxed) {
+            request.budget().ifPresent(budget -> Arrays.stream(CURVE).filter(share -> share < 1).forEach(share -> at(Math.round(share * budget))));
+            int[] plan = rounding(counter, request.budget()).round(relaxed.bought(), smaller, PASSES);
+            smaller.add(plan);
+            return plan;
+        }
+
+        private void at(long budget) {
+            if (deadline.isOver() || plans.containsKey(budget)) {
+                return;
+            }
+            progress.accept("with a budget of %s".formatted(shelves.catalog().amount(budget)));
+            int[] plan = budget == 0 ? new int[program.purchases().size()] : rounding(counter, OptionalLong.of(budget))
+                    .round(relaxation.solve(OptionalLong.of(budget), MOST_ROUNDS / 4, line -> { }).bought(), smaller, 1);
+            smaller.add(plan);
+            plans.put(budget, plan);
+        }
+
+        List<CurvePoint> curve(int[] plan) {
+            long whole = request.budget().orElse(rounding(counter, request.budget()).cost(plan));
+            plans.put(whole, plan);
+            Arrays.stream(CURVE).filter(share -> share < 1 || request.budget().isPresent()).forEach(share -> at(Math.round(share * whole)));
+            List<CurvePoint> points = new ArrayList<>();
+            plans.forEach((budget, other) -> points.add(new CurvePoint(budget, rounding(counter, OptionalLong.of(budget)).cost(other),
+                    expected(counter.serve(program, other, tried).margins()))));
+            return points;
+        }
     }
 
     /** What whole quantities earn on the courses that the plan is made on, each known in advance; at most. */

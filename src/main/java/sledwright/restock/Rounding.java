@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import sledwright.domain.SupplyOffer;
 import sledwright.generator.Deadline;
 
@@ -21,6 +22,11 @@ final class Rounding {
 
     /** Steps are judged on so many courses at most; the best plans again on all. */
     private static final int JUDGED_ON = 150;
+
+    private static final int NONE = -1;
+    private static final int[] KITS = {1, 3, 8};
+    /** So many purchases are each tried as what is given up for a kit. */
+    private static final int DONORS = 3;
 
     private final Program program;
     private final Counter counter;
@@ -78,6 +84,7 @@ final class Rounding {
         List<int[]> plans = new ArrayList<>(starts);
         plans.add(whole(broken, 0.5));
         plans.add(whole(broken, 0.999));
+        plans.add(whole(broken, 0.5, 10));
         plans.add(new int[broken.length]);
         int[] best = null;
         double value = Double.NEGATIVE_INFINITY;
@@ -101,13 +108,18 @@ final class Rounding {
         return counter.serve(program, plan, few).mean();
     }
 
-    /** Rounds up from a fraction on, then gives up what brings least for its money until the budget holds. */
+    /** Rounds up from a fraction on, then gives up some of everything until the budget holds. */
     int[] whole(double[] broken, double up) {
+        return whole(broken, up, 2);
+    }
+
+    /** @param least what is wanted is bought although the least quantity is up to so many times more */
+    private int[] whole(double[] broken, double up, int least) {
         int[] plan = new int[broken.length];
         for (int o = 0; o < plan.length; o++) {
             plan[o] = (int) Math.floor(broken[o] + 1 - up);
             if (plan[o] < offer(o).minQuantity()) {
-                plan[o] = broken[o] * 2 >= offer(o).minQuantity() ? offer(o).minQuantity() : 0;
+                plan[o] = broken[o] * least >= offer(o).minQuantity() ? offer(o).minQuantity() : 0;
             }
             plan[o] = Math.min(plan[o], offer(o).available());
         }
@@ -115,7 +127,15 @@ final class Rounding {
     }
 
     private int[] withinBudget(int[] plan, Set<Integer> kept) {
+        return withinBudget(plan, kept, NONE);
+    }
+
+    /** Gives up units until the budget holds, of a donor first, then of all alike. */
+    private int[] withinBudget(int[] plan, Set<Integer> kept, int donor) {
         int[] less = plan.clone();
+        while (budget.isPresent() && donor != NONE && !kept.contains(donor) && less[donor] > 0 && cost(less) > budget.getAsLong()) {
+            less[donor] = less[donor] - 1 < offer(donor).minQuantity() ? 0 : less[donor] - 1;
+        }
         while (budget.isPresent() && cost(less) > budget.getAsLong()) {
             int dearest = -1;
             for (int o = 0; o < less.length; o++) {
@@ -166,8 +186,13 @@ final class Rounding {
     private List<Step> steps() {
         List<Step> steps = new ArrayList<>();
         for (Map<String, Integer> kit : bought()) {
-            steps.add(plan -> withKit(plan, kit, 1));
-            steps.add(plan -> withKit(plan, kit, 4));
+            for (int count : KITS) {
+                steps.add(plan -> withKit(plan, kit, count, NONE));
+                for (int rank = 0; rank < DONORS && budget.isPresent(); rank++) {
+                    int of = rank;
+                    steps.add(plan -> cost(plan) * 10 < budget.getAsLong() * 9 ? null : withKit(plan, kit, count, dearest(plan, of)));
+                }
+            }
             steps.add(plan -> withoutKit(plan, kit));
         }
         for (int o = 0; o < program.purchases().size(); o++) {
@@ -207,7 +232,7 @@ final class Rounding {
         return by > 0 ? offer(o).minQuantity() : 0;
     }
 
-    private int[] withKit(int[] plan, Map<String, Integer> needed, int count) {
+    private int[] withKit(int[] plan, Map<String, Integer> needed, int count, int donor) {
         int[] next = plan.clone();
         Set<Integer> kept = new LinkedHashSet<>();
         for (Map.Entry<String, Integer> part : needed.entrySet()) {
@@ -221,7 +246,13 @@ final class Rounding {
                 }
             }
         }
-        return kept.isEmpty() ? null : withinBudget(next, kept);
+        return kept.isEmpty() ? null : withinBudget(next, kept, donor);
+    }
+
+    /** The purchase that is so manieth in what it costs altogether. */
+    private int dearest(int[] plan, int rank) {
+        return IntStream.range(0, plan.length).filter(o -> plan[o] > 0).boxed()
+                .sorted(Comparator.comparingLong(o -> -offer(o).unitCost() * plan[o])).skip(rank).findFirst().orElse(NONE);
     }
 
     private int[] withoutKit(int[] plan, Map<String, Integer> needed) {
