@@ -9,7 +9,9 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.function.IntConsumer;
 import java.util.function.ToLongFunction;
+import java.util.stream.IntStream;
 import sledwright.domain.Catalog;
 import sledwright.domain.DemandClass;
 import sledwright.domain.Request;
@@ -26,12 +28,14 @@ final class Choices {
 
     /** Builds that buy more than is asked for, which may still be the only ones left. */
     private static final int RICHER = 4;
+    private static final int WORKERS = 2;
     /** How many parts of a kind may run out one after the other. */
     private static final int FALLBACKS = 4;
 
     private final Shelves shelves;
     private final List<DemandClass> classes;
-    private final Search root;
+    /** A search serves one request at a time, so each worker has its own; a class is always served by the same. */
+    private final List<Search> roots;
     private final Deadline deadline;
     private final List<Map<SortedMap<String, Integer>, Choice>> known = new ArrayList<>();
     private final List<OptionalLong> cheapest = new ArrayList<>();
@@ -41,20 +45,35 @@ final class Choices {
         this.shelves = shelves;
         this.deadline = deadline;
         classes = shelves.request().classes();
-        root = new Search(shelves.priced());
+        roots = IntStream.range(0, WORKERS).mapToObj(worker -> new Search(shelves.priced())).toList();
         for (int k = 0; k < classes.size(); k++) {
             known.add(new LinkedHashMap<>());
-            seek(k);
+            cheapest.add(OptionalLong.empty());
+            impossible.add(Optional.empty());
         }
+        forEach(this::seek);
+    }
+
+    private Search root(int k) {
+        return roots.get(k % WORKERS);
+    }
+
+    /** Does something for each class, several at a time. */
+    void forEach(IntConsumer work) {
+        IntStream.range(0, WORKERS).parallel().forEach(worker -> {
+            for (int k = worker; k < classes.size(); k += WORKERS) {
+                work.accept(k);
+            }
+        });
     }
 
     private void seek(int k) {
         Request asked = classes.get(k).request();
         Catalog today = shelves.priced();
-        Findings findings = root.run(asked.withAlternatives(RICHER, Request.DEFAULT_STEP), deadline);
-        cheapest.add(findings.ranked().isEmpty() ? OptionalLong.empty() : OptionalLong.of(findings.ranked().get(0).price().total()));
-        impossible.add(findings.status() == Status.IMPOSSIBLE
-                ? Optional.of(new Explainer(today, root, deadline).explain(findings, List.of())) : Optional.empty());
+        Findings findings = root(k).run(asked.withAlternatives(RICHER, Request.DEFAULT_STEP), deadline);
+        cheapest.set(k, findings.ranked().isEmpty() ? OptionalLong.empty() : OptionalLong.of(findings.ranked().get(0).price().total()));
+        impossible.set(k, findings.status() == Status.IMPOSSIBLE
+                ? Optional.of(new Explainer(today, root(k), deadline).explain(findings, List.of())) : Optional.empty());
         findings.ranked().forEach(order -> add(Choice.of(k, order)));
         if (!findings.ranked().isEmpty()) {
             findings.ranked().get(0).needed().keySet().forEach(sku -> seekWithout(k, sku));
@@ -67,7 +86,7 @@ final class Choices {
         Set<String> gone = new HashSet<>(asked.forbid());
         gone.add(first);
         for (int i = 0; i < FALLBACKS && !deadline.isOver(); i++) {
-            List<Order> ranked = root.run(asked.withForbid(gone).withAlternatives(1, Request.DEFAULT_STEP), deadline).ranked();
+            List<Order> ranked = root(k).run(asked.withForbid(gone).withAlternatives(1, Request.DEFAULT_STEP), deadline).ranked();
             if (ranked.isEmpty()) {
                 return;
             }
@@ -115,12 +134,24 @@ final class Choices {
      */
     Optional<Found> seek(int demandClass, ToLongFunction<String> unitPrice) {
         Request asked = classes.get(demandClass).request().withAlternatives(1, Request.DEFAULT_STEP);
-        Findings findings = root.on(shelves.priced(unitPrice)).run(asked, deadline);
+        Findings findings = root(demandClass).on(shelves.priced(unitPrice)).run(asked, deadline);
         if (findings.status() != Status.PROVED) {
             return Optional.empty();
         }
         Choice choice = Choice.of(demandClass, findings.ranked().get(0));
         return Optional.of(new Found(choice, add(choice)));
+    }
+
+    /**
+     * The cheapest build of a class from what is left; it is added to the known ones.
+     *
+     * @param units sku -> units
+     * @return whether there is one that was not known
+     */
+    boolean seekIn(int demandClass, Map<String, Integer> units) {
+        Request asked = classes.get(demandClass).request().withAlternatives(1, Request.DEFAULT_STEP);
+        List<Order> ranked = root(demandClass).on(shelves.left(units, asked.limit().conditions())).run(asked, deadline).ranked();
+        return !ranked.isEmpty() && add(Choice.of(demandClass, ranked.get(0)));
     }
 
     /** A build that the search found. */

@@ -6,10 +6,10 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import sledwright.domain.DemandClass;
-import sledwright.domain.SupplyOffer;
 
 /**
  * The shop's counter: orders are served as they come. Each gets, of the builds that can still be put together for it in time, the one
@@ -55,13 +55,13 @@ final class Counter {
      * @param scarcity by class, sku -> what a unit counts beyond its worth, which decides between builds
      * @param holdsBack whether an order is turned away whose parts are worth more than it earns
      */
-    Counter(Program program, Shelves shelves, Choices choices, List<Map<String, Double>> scarcity, boolean holdsBack) {
+    Counter(Program program, Shelves shelves, List<Map<String, Double>> scarcity, boolean holdsBack) {
         this.shelves = shelves;
         List<DemandClass> classes = shelves.request().classes();
         ways = new Way[classes.size()][];
         for (int k = 0; k < classes.size(); k++) {
             Map<String, Double> dear = scarcity.get(k);
-            ways[k] = choices.of(k).stream().filter(choice -> program.gain(choice)
+            ways[k] = program.ways(k).stream().filter(choice -> program.gain(choice)
                             > (holdsBack ? choice.parts(sku -> dear.getOrDefault(sku, 0.0)) : 0))
                     .sorted(Comparator.comparingDouble(choice -> choice.parts(sku -> dear.getOrDefault(sku, 0.0)) - program.gain(choice)))
                     .map(choice -> way(choice, program.gain(choice))).toArray(Way[]::new);
@@ -124,15 +124,9 @@ final class Counter {
      * @param bought units of each purchase of the program
      */
     Tally serve(Program program, int[] bought, List<Course> courses) {
-        int[] stock = standing.clone();
+        int[] stock = stocked(program, bought);
         double spent = 0;
         for (int o = 0; o < bought.length; o++) {
-            SupplyOffer offer = program.purchases().get(o).offer();
-            // What no order takes has no place at the counter.
-            Integer pool = poolAt.get(Shelves.pool(offer));
-            if (pool != null) {
-                stock[pool] += bought[o];
-            }
             spent += program.purchases().get(o).loss() * bought[o];
         }
         double loss = spent;
@@ -180,6 +174,60 @@ final class Counter {
             }
         }
         return earned;
+    }
+
+    /**
+     * What is left for an order of each class when the first of it is turned away in a course.
+     *
+     * @return class -> sku -> units that it could take in time
+     */
+    Map<Integer, Map<String, Integer>> firstRefusals(Program program, int[] bought, Course course) {
+        int[] stock = stocked(program, bought);
+        Map<Integer, Map<String, Integer>> refusals = new TreeMap<>();
+        for (int i = 0; i < course.orders(); i++) {
+            int k = course.classes()[i];
+            double deadline = Math.min(course.days()[i] + patience[k], shelves.request().horizonDays());
+            Optional<Way> way = Arrays.stream(ways[k]).filter(one -> has(one, k, deadline, stock)).findFirst();
+            if (way.isPresent()) {
+                take(way.get(), k, deadline, stock);
+            } else {
+                refusals.computeIfAbsent(k, of -> left(of, deadline, stock));
+            }
+        }
+        return refusals;
+    }
+
+    /** The builds that orders of a class get first. */
+    List<Choice> foremost(int k, int most) {
+        return Arrays.stream(ways[k]).limit(most).map(Way::choice).toList();
+    }
+
+    private Map<String, Integer> left(int k, double deadline, int[] stock) {
+        DemandClass asked = shelves.request().classes().get(k);
+        Map<String, Integer> left = new TreeMap<>();
+        shelves.standing().forEach((pool, units) -> {
+            if (!poolAt.containsKey(pool) && takes(asked, pool) && pool.arrivalDay() <= deadline) {
+                left.merge(pool.sku(), units, Integer::sum);
+            }
+        });
+        for (int p = 0; p < pools.size(); p++) {
+            if (takes(asked, pools.get(p)) && pools.get(p).arrivalDay() <= deadline) {
+                left.merge(pools.get(p).sku(), stock[p], Integer::sum);
+            }
+        }
+        return left;
+    }
+
+    private int[] stocked(Program program, int[] bought) {
+        int[] stock = standing.clone();
+        for (int o = 0; o < bought.length; o++) {
+            // What no order takes has no place at the counter.
+            Integer pool = poolAt.get(Shelves.pool(program.purchases().get(o).offer()));
+            if (pool != null) {
+                stock[pool] += bought[o];
+            }
+        }
+        return stock;
     }
 
     private boolean has(Way way, int k, double deadline, int[] stock) {

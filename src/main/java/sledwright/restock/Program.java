@@ -49,6 +49,8 @@ final class Program {
 
     private final Shelves shelves;
     private final Choices choices;
+    /** By class, the known ways to fill an order that earn something; those found later are not of this program. */
+    private final List<List<Choice>> ways = new ArrayList<>();
     private final Windows windows;
     private final List<Row> rows = new ArrayList<>();
     private final Map<String, List<Integer>> rowsOf = new HashMap<>();
@@ -60,6 +62,9 @@ final class Program {
     Program(Shelves shelves, Choices choices) {
         this.shelves = shelves;
         this.choices = choices;
+        for (int k = 0; k < classes().size(); k++) {
+            ways.add(choices.of(k).stream().filter(choice -> gain(choice) > 0).toList());
+        }
         Set<String> used = used();
         windows = new Windows(arrivals(used), leastPatience());
         used.forEach(this::addRows);
@@ -80,7 +85,7 @@ final class Program {
     private Set<String> used() {
         Set<String> used = new TreeSet<>();
         for (int k = 0; k < classes().size(); k++) {
-            choices.of(k).stream().filter(choice -> gain(choice) > 0).forEach(choice -> used.addAll(choice.needed().keySet()));
+            ways.get(k).forEach(choice -> used.addAll(choice.needed().keySet()));
         }
         return used;
     }
@@ -112,7 +117,7 @@ final class Program {
     private void addRows(String sku) {
         Set<Set<Condition>> families = new LinkedHashSet<>();
         for (int k = 0; k < classes().size(); k++) {
-            if (choices.of(k).stream().anyMatch(choice -> choice.needed().containsKey(sku))) {
+            if (ways.get(k).stream().anyMatch(choice -> choice.needed().containsKey(sku))) {
                 Set<Condition> accepted = accepted(classes().get(k));
                 for (Set<Condition> other : List.copyOf(families)) {
                     families.add(union(other, accepted));
@@ -146,22 +151,21 @@ final class Program {
 
     private void addKinds() {
         for (int k = 0; k < classes().size(); k++) {
-            List<Choice> ways = choices.of(k).stream().filter(choice -> gain(choice) > 0).toList();
             int first = windows.of(Math.min(patience(classes().get(k)), shelves.request().horizonDays()));
-            for (int window = first; window < windows.count() && !ways.isEmpty(); window++) {
+            for (int window = first; window < windows.count() && !ways.get(k).isEmpty(); window++) {
                 kindAt.put(List.of(k, window), kinds.size());
-                kinds.add(kind(k, window, ways));
+                kinds.add(kind(k, window, ways.get(k)));
             }
         }
     }
 
-    private Kind kind(int k, int window, List<Choice> ways) {
-        double[] gain = ways.stream().mapToDouble(this::gain).toArray();
+    private Kind kind(int k, int window, List<Choice> known) {
+        double[] gain = known.stream().mapToDouble(this::gain).toArray();
         int[][] touched = new int[gain.length][];
         double[][] units = new double[gain.length][];
         for (int b = 0; b < gain.length; b++) {
             List<double[]> entries = new ArrayList<>();
-            ways.get(b).needed().forEach((sku, count) -> rowsFor(k, sku, window).forEach(row -> entries.add(new double[] {row, count})));
+            known.get(b).needed().forEach((sku, count) -> rowsFor(k, sku, window).forEach(row -> entries.add(new double[] {row, count})));
             touched[b] = entries.stream().mapToInt(entry -> (int) entry[0]).toArray();
             units[b] = entries.stream().mapToDouble(entry -> entry[1]).toArray();
         }
@@ -211,6 +215,11 @@ final class Program {
             }
         }
         return counts;
+    }
+
+    /** The ways to fill an order of a class that earn something. */
+    List<Choice> ways(int k) {
+        return ways.get(k);
     }
 
     List<Kind> kinds() {

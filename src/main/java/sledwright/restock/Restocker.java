@@ -41,6 +41,13 @@ public final class Restocker {
     /** Rough shadow prices are enough to look for further builds. */
     private static final double ROUGH = 0.01;
     private static final double[] SCARCITY_WEIGHTS = {0, 0.5, 1, 1.5, 2, 3, 4, 8};
+    private static final int MOST_FINISHED = 3;
+    /** Courses for rough shadow prices. */
+    private static final int ROUGHLY = 80;
+    /** Refused orders are looked into in so many courses. */
+    private static final int REFUSALS_IN = 3;
+    /** So many builds of each class are bought together or left. */
+    private static final int KITS_OF_A_CLASS = 8;
     private static final int WORKERS = 2;
     private static final int PASSES = 2;
     /** Shares of the budget at which the curve is looked at. */
@@ -82,11 +89,18 @@ public final class Restocker {
 
     private RestockPlan plan() {
         boolean closed = false;
+        List<Course> few = made.subList(0, Math.min(made.size(), ROUGHLY));
         for (int again = 0; !closed && again < MOST_REOPENED && !deadline.isOver(); again++) {
-            closed = isClosed(relax(ROUGH));
+            Relaxation.Answer rough = relax(ROUGH, few);
+            // Both, always: what the one finds the other may miss.
+            closed = isClosed(rough) & !findMore(rough);
         }
-        Relaxation.Answer relaxed = relax(TOLERANCE);
+        Relaxation.Answer relaxed = relax(TOLERANCE, made);
         closed = isClosed(relaxed);
+        for (int again = 0; !closed && again < MOST_FINISHED && !deadline.isOver(); again++) {
+            relaxed = relax(TOLERANCE, made);
+            closed = isClosed(relaxed);
+        }
         progress.accept("trying whole quantities");
         Counter counter = bestCounter(relaxed);
         int[] nothing = new int[program.purchases().size()];
@@ -111,26 +125,41 @@ public final class Restocker {
                 deadline.isOver(), outlook(with, without), parts, curve, uses(with), heldBack);
     }
 
-    private Relaxation.Answer relax(double tolerance) {
+    private Relaxation.Answer relax(double tolerance, List<Course> courses) {
         program = new Program(shelves, choices);
-        hindsight = new Hindsight(program, made);
+        hindsight = new Hindsight(program, courses);
         relaxation = new Relaxation(program, hindsight, tolerance, seed, deadline);
         return relaxation.solve(request.budget(), MOST_ROUNDS, progress);
     }
 
     /** Whether the search knows no further build that would earn more than any known one at these shadow prices. */
     private boolean isClosed(Relaxation.Answer relaxed) {
-        boolean closed = true;
-        for (int k = 0; k < request.classes().size(); k++) {
-            if (choices.of(k).isEmpty()) {
-                continue;
+        boolean[] open = new boolean[request.classes().size()];
+        choices.forEach(k -> {
+            if (!choices.of(k).isEmpty()) {
+                Map<String, Double> scarce = program.scarcity(k, relaxed.prices());
+                Optional<Choices.Found> found = choices.seek(k, sku -> Math.round(shelves.leftover(sku) + scarce.getOrDefault(sku, 0.0)));
+                open[k] = found.isEmpty() || found.get().isNew() && program.gain(found.get().choice())
+                        - found.get().choice().parts(sku -> scarce.getOrDefault(sku, 0.0)) > 0;
             }
-            Map<String, Double> scarce = program.scarcity(k, relaxed.prices());
-            Optional<Choices.Found> found = choices.seek(k, sku -> Math.round(shelves.leftover(sku) + scarce.getOrDefault(sku, 0.0)));
-            closed &= found.isPresent() && (!found.get().isNew() || program.gain(found.get().choice())
-                    - found.get().choice().parts(sku -> scarce.getOrDefault(sku, 0.0)) <= 0);
-        }
-        return closed;
+        });
+        return noneOf(open);
+    }
+
+    private static boolean noneOf(boolean[] flags) {
+        return IntStream.range(0, flags.length).noneMatch(i -> flags[i]);
+    }
+
+    /** Searches in what is left when orders are turned away; whether there was a build after all that nobody knew. */
+    private boolean findMore(Relaxation.Answer relaxed) {
+        Counter counter = bestCounter(relaxed);
+        int[] plan = rounding(counter, request.budget()).whole(relaxed.bought(), 0.5);
+        List<Map<Integer, Map<String, Integer>>> refusals = made.subList(0, Math.min(made.size(), REFUSALS_IN)).stream()
+                .map(course -> counter.firstRefusals(program, plan, course)).toList();
+        boolean[] found = new boolean[request.classes().size()];
+        choices.forEach(k -> refusals.stream().filter(of -> of.containsKey(k) && choices.impossible(k).isEmpty() && !deadline.isOver())
+                .forEach(of -> found[k] |= choices.seekIn(k, of.get(k))));
+        return !noneOf(found);
     }
 
     /** Shadow prices with hindsight understate what a part is worth to whom knows nothing; how much, simulation tells. */
@@ -153,13 +182,13 @@ public final class Restocker {
         for (int k = 0; k < request.classes().size(); k++) {
             scarcity.add(program.scarcity(k, rowPrices));
         }
-        return new Counter(program, shelves, choices, scarcity, holdsBack);
+        return new Counter(program, shelves, scarcity, holdsBack);
     }
 
     private Rounding rounding(Counter counter, OptionalLong budget) {
         List<Choice> kits = new ArrayList<>();
         for (int k = 0; k < request.classes().size(); k++) {
-            choices.of(k).stream().filter(choice -> program.gain(choice) > 0).forEach(kits::add);
+            kits.addAll(counter.foremost(k, KITS_OF_A_CLASS));
         }
         return new Rounding(program, counter, kits, budget, made, deadline);
     }

@@ -24,9 +24,9 @@ final class Rounding {
     private static final int JUDGED_ON = 150;
 
     private static final int NONE = -1;
-    private static final int[] KITS = {1, 3, 8};
+    private static final int[] KITS = {1, 4};
     /** So many purchases are each tried as what is given up for a kit. */
-    private static final int DONORS = 3;
+    private static final int DONORS = 2;
 
     private final Program program;
     private final Counter counter;

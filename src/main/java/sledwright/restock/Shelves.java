@@ -128,6 +128,19 @@ final class Shelves {
         return catalog.withLots(lots);
     }
 
+    /**
+     * A catalogue of what is left for a class, at what units are worth today.
+     *
+     * @param units sku -> units in conditions that it accepts
+     */
+    Catalog left(Map<String, Integer> units, Set<Condition> conditions) {
+        Condition some = accepted(conditions).iterator().next();
+        Map<String, List<Lot>> lots = new TreeMap<>();
+        units.forEach((sku, count) -> lots.put(sku, List.of(new Lot(sku, "left", "shelf", some, count, 0,
+                List.of(new Lot.PriceBreak(1, worth(sku).orElse(0), OptionalLong.empty())), false))));
+        return catalog.withLots(lots);
+    }
+
     /** The same as {@link #priced} at what units are worth today. */
     Catalog priced() {
         return priced(sku -> worth(sku).orElse(0));

@@ -71,7 +71,7 @@ class RestockerTest {
         Choices choices = new Choices(shelves, Deadline.never());
         Program program = new Program(shelves, choices);
         List<Course> courses = Courses.draw(request, 100, 1);
-        Counter counter = new Counter(program, shelves, choices, List.of(Map.of(), Map.of()), false);
+        Counter counter = new Counter(program, shelves, List.of(Map.of(), Map.of()), false);
         double best = Double.NEGATIVE_INFINITY;
         for (int box = 0; box <= 8; box++) {
             for (int small = 0; small <= 12; small = Math.max(4, small + 1)) {
