@@ -37,11 +37,11 @@ public final class Restocker {
     private static final double Z_95 = NormalDistribution.of(0, 1).inverseCumulativeProbability(0.975);
     private static final double TOLERANCE = 0.002;
     private static final int MOST_ROUNDS = 60;
-    private static final int MOST_REOPENED = 12;
+    private static final int MOST_REOPENED = 8;
     /** Rough shadow prices are enough to look for further builds. */
     private static final double ROUGH = 0.01;
     private static final double[] SCARCITY_WEIGHTS = {0, 0.5, 1, 1.5, 2, 3, 4, 8};
-    private static final int MOST_FINISHED = 3;
+    private static final int MOST_FINISHED = 1;
     /** Courses for rough shadow prices. */
     private static final int ROUGHLY = 80;
     /** Refused orders are looked into in so many courses. */
@@ -129,7 +129,9 @@ public final class Restocker {
         program = new Program(shelves, choices);
         hindsight = new Hindsight(program, courses);
         relaxation = new Relaxation(program, hindsight, tolerance, seed, deadline);
-        return relaxation.solve(request.budget(), MOST_ROUNDS, progress);
+        Relaxation.Answer answer = relaxation.solve(request.budget(), MOST_ROUNDS, progress);
+        progress.accept("bound over %d builds on %d courses after %d rounds".formatted(choices.size(), courses.size(), answer.rounds()));
+        return answer;
     }
 
     /** Whether the search knows no further build that would earn more than any known one at these shadow prices. */
@@ -206,10 +208,11 @@ public final class Restocker {
 
         /** The plan for the whole budget. */
         int[] plan(Relaxation.Answer relaxed) {
+            int[] plan = rounding(counter, request.budget()).round(relaxed.bought(), List.of(), PASSES);
+            progress.accept("a plan of %s".formatted(shelves.catalog().amount(rounding(counter, request.budget()).cost(plan))));
             request.budget().ifPresent(budget -> Arrays.stream(CURVE).filter(share -> share < 1).forEach(share -> at(Math.round(share * budget))));
-            int[] plan = rounding(counter, request.budget()).round(relaxed.bought(), smaller, PASSES);
             smaller.add(plan);
-            return plan;
+            return smaller.stream().max(Comparator.comparingDouble(other -> counter.serve(program, other, made).mean())).orElseThrow();
         }
 
         private void at(long budget) {

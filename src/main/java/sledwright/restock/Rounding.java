@@ -21,7 +21,7 @@ import sledwright.generator.Deadline;
 final class Rounding {
 
     /** Steps are judged on so many courses at most; the best plans again on all. */
-    private static final int JUDGED_ON = 150;
+    private static final int JUDGED_ON = 100;
 
     private static final int NONE = -1;
     private static final int[] KITS = {1, 4};
