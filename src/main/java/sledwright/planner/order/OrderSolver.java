@@ -122,7 +122,7 @@ final class OrderSolver {
         for (int step = 0; step < FIRST_STEPS && !isProved() && !deadline.isOver(); step++) {
             take(refill.step(best, deadline));
         }
-        if (generation.isFinished()) {
+        if (generation.isFinished() && (best.missing() == 0 || mayDeliverMore())) {
             branch(refill);
         }
         return best;
@@ -159,6 +159,11 @@ final class OrderSolver {
             bound = Math.max(bound, Math.min(least, cost(best)));
             report();
         }
+    }
+
+    /** Whether the bound leaves room for another machine; a short order is not split for the sake of its price. */
+    private boolean mayDeliverMore() {
+        return cost(best) - bound >= Arrays.stream(penalty).min().orElse(0);
     }
 
     /** A bound above which no set of orders holds a better one. */
