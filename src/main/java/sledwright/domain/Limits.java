@@ -26,6 +26,16 @@ public record Limits(OptionalLong price, OptionalDouble powerW, OptionalInt lead
         conditions = Set.copyOf(conditions);
     }
 
+    /** The same limits at another price; empty: at any. */
+    public Limits withPrice(OptionalLong most) {
+        return new Limits(most, powerW, leadDays, inletC, altitudeM, mainsV, conditions);
+    }
+
+    /** The same limits with other days to wait; empty: any number. */
+    public Limits withLeadDays(OptionalInt most) {
+        return new Limits(price, powerW, most, inletC, altitudeM, mainsV, conditions);
+    }
+
     /** Whether the site's mains are low line. */
     public boolean lowLine() {
         return mainsV.isPresent() && mainsV.getAsDouble() < Supply.LOW_LINE_BELOW_V;

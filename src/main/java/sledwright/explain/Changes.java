@@ -1,8 +1,6 @@
 package sledwright.explain;
 
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import java.util.OptionalLong;
 import java.util.Set;
 import sledwright.domain.Condition;
 import sledwright.domain.Limits;
@@ -43,16 +41,8 @@ final class Changes {
                 before.baseGhz(), before.allCoreGhz(), before.gbPerCore(), before.gbsPerCore(), before.spareSlots(), mode);
     }
 
-    static Limits price(Limits before, OptionalLong most) {
-        return new Limits(most, before.powerW(), before.leadDays(), before.inletC(), before.altitudeM(), before.mainsV(), before.conditions());
-    }
-
     static Limits powerW(Limits before, OptionalDouble most) {
         return new Limits(before.price(), most, before.leadDays(), before.inletC(), before.altitudeM(), before.mainsV(), before.conditions());
-    }
-
-    static Limits leadDays(Limits before, OptionalInt most) {
-        return new Limits(before.price(), before.powerW(), most, before.inletC(), before.altitudeM(), before.mainsV(), before.conditions());
     }
 
     static Limits inletC(Limits before, OptionalDouble site) {

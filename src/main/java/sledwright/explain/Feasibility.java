@@ -66,7 +66,7 @@ final class Feasibility implements Predicate<Set<Demand>> {
     private Optional<Order> order(Set<Demand> kept) {
         Terms terms = terms(kept);
         if (terms.everyMachine()) {
-            oracle.cheapest(terms.with(Changes.price(terms.request().limit(), OptionalLong.empty())));
+            oracle.cheapest(terms.with(terms.request().limit().withPrice(OptionalLong.empty())));
         }
         return oracle.cheapest(terms);
     }

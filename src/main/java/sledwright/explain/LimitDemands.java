@@ -61,14 +61,14 @@ final class LimitDemands {
 
         @Override
         public Terms without(Terms terms) {
-            return terms.with(Changes.price(terms.request().limit(), OptionalLong.empty()));
+            return terms.with(terms.request().limit().withPrice(OptionalLong.empty()));
         }
 
         @Override
         public Concession nearest(Oracle oracle, Terms terms) {
             long price = oracle.cheapest(terms).orElseThrow().price().total();
             String amount = catalog.amount(price).toPlainString();
-            return new Concession(terms.with(Changes.price(terms.request().limit(), OptionalLong.of(price))), amount,
+            return new Concession(terms.with(terms.request().limit().withPrice(OptionalLong.of(price))), amount,
                     "the cheapest build costs %s %s".formatted(amount, catalog.currency()),
                     "raise the price from %s to %s %s".formatted(asked(), amount, catalog.currency()));
         }
@@ -152,7 +152,7 @@ final class LimitDemands {
         }
 
         private static Terms within(Terms terms, OptionalInt days) {
-            return terms.with(Changes.leadDays(terms.request().limit(), days));
+            return terms.with(terms.request().limit().withLeadDays(days));
         }
 
         @Override

@@ -65,7 +65,7 @@ final class Oracle {
         if (most.isEmpty() || asked.request().objective() != Objective.CHEAPEST) {
             return Optional.empty();
         }
-        Terms unlimited = asked.with(Changes.price(asked.request().limit(), OptionalLong.empty()));
+        Terms unlimited = asked.with(asked.request().limit().withPrice(OptionalLong.empty()));
         return Optional.ofNullable(known.get(unlimited)).map(order -> order.filter(found -> found.price().total() <= most.getAsLong()));
     }
 

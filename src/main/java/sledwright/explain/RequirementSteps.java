@@ -41,7 +41,7 @@ final class RequirementSteps {
         this.oracle = oracle;
         // Where the price is what changes, it is shown above its limit, too.
         terms = Terms.of(request.objective() == Objective.CHEAPEST
-                ? request.withLimit(Changes.price(request.limit(), OptionalLong.empty())) : request);
+                ? request.withLimit(request.limit().withPrice(OptionalLong.empty())) : request);
         grain = FigureDemand.grain(target);
         asked = target.least(request.require());
     }
@@ -81,7 +81,7 @@ final class RequirementSteps {
         }
         Optional<Objective> most = FigureDemand.objective(target);
         if (most.isPresent() && request.objective() == Objective.CHEAPEST) {
-            return oracle.best(asking(0).with(Changes.price(terms.request().limit(), OptionalLong.of(standing.price() - 1))), most.get());
+            return oracle.best(asking(0).with(terms.request().limit().withPrice(OptionalLong.of(standing.price() - 1))), most.get());
         }
         double figure = Extreme.greatest(figure(free.get()), than, grain, least -> {
             Optional<Order> found = best(least).filter(order -> standing(order).beats(standing));

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import sledwright.domain.Catalog;
 import sledwright.domain.Licence;
-import sledwright.domain.Limits;
 import sledwright.domain.Request;
 import sledwright.domain.Worth;
 import sledwright.input.Faults;
@@ -39,12 +38,10 @@ record Draft(Optional<Path> catalogFolder, Request figures, Optional<Field> pric
         forbid.forEach(find::part);
         use.forEach(find::partOfMachine);
         OptionalLong most = price.map(field -> find.amount(field, RequestBounds.PRICE)).orElse(OptionalLong.empty());
-        Limits limit = figures.limit();
         Worth worthOfOne = new Worth(worth(worth.core(), find), worth(worth.gb(), find), worth(worth.gbs(), find), worth(worth.throughput(), find));
         Licence software = new Licence(fee(licence.perCore(), find), fee(licence.perProcessor(), find));
         return new Request(figures.name(), figures.machines(), find.skus(platforms), figures.require(),
-                new Limits(most, limit.powerW(), limit.leadDays(), limit.inletC(), limit.altitudeM(), limit.mainsV(), limit.conditions()),
-                figures.objective(), worthOfOne, software, figures.alternatives(), figures.step(), find.skus(forbid), find.skus(use),
+                figures.limit().withPrice(most), figures.objective(), worthOfOne, software, figures.alternatives(), figures.step(), find.skus(forbid), find.skus(use),
                 find.onHand(onHand));
     }
 

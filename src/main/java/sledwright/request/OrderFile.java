@@ -138,7 +138,7 @@ public final class OrderFile implements RequestFile {
         if (shipDays.isEmpty() || limit.leadDays().orElse(Integer.MAX_VALUE) <= shipDays.getAsInt()) {
             return limit;
         }
-        return new Limits(limit.price(), limit.powerW(), shipDays, limit.inletC(), limit.altitudeM(), limit.mainsV(), limit.conditions());
+        return limit.withLeadDays(shipDays);
     }
 
     private static long charge(Optional<Field> field, Resolver find) {

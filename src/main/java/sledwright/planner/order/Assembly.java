@@ -2,7 +2,7 @@ package sledwright.planner.order;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
@@ -34,7 +34,7 @@ final class Assembly {
         market = tally.market();
         for (int part = 0; part < market.parts(); part++) {
             int asked = part;
-            if (Arrays.stream(tally.need()).anyMatch(pool -> pool[asked] > 0)) {
+            if (tally.takes(part)) {
                 tally.draws().picks(part, tally.need()).forEach((pool, picks) -> {
                     picks.forEach(pick -> taken.merge(pick.lot(), pick.quantity(), Integer::sum));
                     left.computeIfAbsent(pool, some -> new HashMap<>()).put(asked, new ArrayDeque<>(picks));
@@ -52,7 +52,7 @@ final class Assembly {
         List<FilledEnclosure> enclosures = new ArrayList<>();
         for (Bay bay : market.bays()) {
             List<Build> sleds = tally.counts().entrySet().stream().filter(entry -> bay.equals(entry.getKey().bay()))
-                    .flatMap(entry -> java.util.Collections.nCopies(entry.getValue(), entry.getKey().builds()).stream().flatMap(List::stream)).toList();
+                    .flatMap(entry -> Collections.nCopies(entry.getValue(), entry.getKey().builds()).stream().flatMap(List::stream)).toList();
             if (!sleds.isEmpty()) {
                 Packing.pack(tally.loads(bay), bay).forEach(packed -> {
                     enclosures.add(new FilledEnclosure(bay.enclosure(), bay.supply(), packed.stream().map(sleds::get).toList()));

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import sledwright.planner.order.Restrictions.Range;
 import sledwright.planner.order.Restrictions.Use;
 
@@ -84,7 +85,7 @@ final class Branching {
                 .map(entry -> two(settled.of(entry.getKey()), entry.getValue(), range -> settled.with(entry.getKey(), range))).orElse(List.of());
     }
 
-    private static List<Restrictions> two(Range range, double value, java.util.function.Function<Range, Restrictions> with) {
+    private static List<Restrictions> two(Range range, double value, Function<Range, Restrictions> with) {
         int floor = (int) Math.floor(value);
         List<Restrictions> ways = new ArrayList<>();
         for (Range some : List.of(range.upTo(floor), range.from(floor + 1))) {

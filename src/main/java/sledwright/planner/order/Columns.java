@@ -1,6 +1,5 @@
 package sledwright.planner.order;
 
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,10 +39,5 @@ final class Columns {
             long most = sorted[MANY / 2];
             known.values().removeIf(column -> reduced.applyAsLong(column) > most && !needed.contains(column));
         }
-    }
-
-    @Override
-    public String toString() {
-        return Arrays.toString(known.keySet().toArray());
     }
 }

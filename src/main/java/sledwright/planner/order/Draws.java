@@ -1,12 +1,12 @@
 package sledwright.planner.order;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import sledwright.domain.Lot;
 import sledwright.domain.Lot.PriceBreak;
@@ -167,14 +167,9 @@ final class Draws {
             return null;
         }
         List<PriceBreak> prices = lot.breaks().stream().filter(step -> step.minQuantity() > taken + 1)
-                .map(step -> new PriceBreak(step.minQuantity() - taken, step.unitPrice(), step.unitCost())).collect(java.util.stream.Collectors.toList());
+                .map(step -> new PriceBreak(step.minQuantity() - taken, step.unitPrice(), step.unitCost())).collect(Collectors.toList());
         PriceBreak now = lot.breakFor(taken + 1);
         prices.add(new PriceBreak(1, now.unitPrice(), now.unitCost()));
         return lot.with(left, prices);
-    }
-
-    @Override
-    public String toString() {
-        return Arrays.toString(open);
     }
 }

@@ -9,6 +9,7 @@ import sledwright.domain.Lot;
 import sledwright.domain.Lot.PriceBreak;
 import sledwright.domain.Pick;
 import sledwright.generator.Deadline;
+import sledwright.metrics.CheapestDraw;
 
 /** Fills what an order still lacks, machine by machine, each the cheapest from what the stock still has. */
 final class Filler {
@@ -119,7 +120,7 @@ final class Filler {
         int times = Integer.MAX_VALUE;
         for (int i = 0; i < column.parts().length; i++) {
             List<Lot> lots = left.getOrDefault(column.parts()[i], List.of());
-            List<Pick> picks = sledwright.metrics.CheapestDraw.picks(lots, column.units()[i]);
+            List<Pick> picks = CheapestDraw.picks(lots, column.units()[i]);
             if (picks == null) {
                 return 1;
             }
@@ -135,7 +136,7 @@ final class Filler {
         Map<Integer, List<Lot>> left = new HashMap<>();
         for (int part = 0; part < market.parts(); part++) {
             Map<Lot, Integer> taken = new HashMap<>();
-            if (isNeeded(tally.need(), part)) {
+            if (tally.takes(part)) {
                 tally.draws().picks(part, tally.need()).values()
                         .forEach(picks -> picks.forEach(pick -> taken.merge(pick.lot(), pick.quantity(), Integer::sum)));
             }
@@ -153,15 +154,6 @@ final class Filler {
             }
         }
         return left;
-    }
-
-    private static boolean isNeeded(int[][] need, int part) {
-        for (int[] pool : need) {
-            if (pool[part] > 0) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private Pricer.Offers offers(ToLongFunction<Bay> places, Map<Integer, List<Lot>> left) {

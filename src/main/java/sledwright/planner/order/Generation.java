@@ -51,11 +51,6 @@ final class Generation {
         return mix;
     }
 
-    /** The prices of the best bound. */
-    Prices prices() {
-        return center;
-    }
-
     /** Whether the bound is as good as this relaxation gives. */
     boolean isFinished() {
         return finished;
@@ -122,11 +117,8 @@ final class Generation {
         for (int pool = 0; pool < parts.length; pool++) {
             parts[pool] = prices.part()[pool].clone();
             for (int part = 0; part < market.parts() && !free; part++) {
-                int asked = pool;
-                long cheapest = market.sources(part).stream().filter(source -> source.pools()[asked])
-                        .flatMap(source -> source.steps().stream()).mapToLong(Source.Step::price).min().orElse(0);
                 // The lots of a part that the master has met set its worth at its cheapest or above.
-                parts[pool][part] = Math.max(parts[pool][part], cheapest);
+                parts[pool][part] = Math.max(parts[pool][part], market.cheapest(part, pool));
             }
         }
         long[] bay = prices.bay().clone();
@@ -139,7 +131,7 @@ final class Generation {
     }
 
     /** What a column takes beyond what its machines are worth to the master, scaled. */
-    long reduced(Column column) {
+    private long reduced(Column column) {
         return center.of(column, market.poolOf(column.line())) - Math.round(mix.filling()[column.line()] * column.machines());
     }
 }

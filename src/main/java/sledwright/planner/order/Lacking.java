@@ -11,12 +11,12 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
-import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.Lot.PriceBreak;
 import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
 import sledwright.domain.Pick;
+import sledwright.domain.Request;
 import sledwright.generator.Deadline;
 import sledwright.generator.Search;
 import sledwright.planner.order.OrderOutcome.Lack;
@@ -62,7 +62,7 @@ final class Lacking {
     }
 
     private Tally solve(Catalog shop, OrderRequest asked) {
-        return new OrderSolver(shop, asked, lot -> true, search.on(shop), seed, deadline, now -> { }).solve();
+        return new OrderSolver(shop, asked, search.on(shop), seed, deadline, now -> { }).solve();
     }
 
     /** Whether no order delivers machines of more weight, by the bound of an order whose parts are free. */
@@ -131,8 +131,7 @@ final class Lacking {
     }
 
     private static OrderLine waiting(OrderLine line) {
-        Limits limit = line.request().limit();
-        return new OrderLine(line.name(), line.request().withLimit(new Limits(limit.price(), limit.powerW(), OptionalInt.empty(), limit.inletC(),
-                limit.altitudeM(), limit.mainsV(), limit.conditions())), line.priority(), line.uniform());
+        Request request = line.request();
+        return new OrderLine(line.name(), request.withLimit(request.limit().withLeadDays(OptionalInt.empty())), line.priority(), line.uniform());
     }
 }

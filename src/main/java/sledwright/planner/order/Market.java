@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import sledwright.domain.Board;
 import sledwright.domain.Catalog;
 import sledwright.domain.Enclosure;
@@ -28,15 +28,17 @@ final class Market {
     private final List<String> skus = new ArrayList<>();
     private final Map<String, Integer> index = new HashMap<>();
     private final List<Pool> pools;
+    private final int[] poolOf;
+    private final long[][] cheapest;
     private final List<List<Source>> byPart = new ArrayList<>();
     private final List<String> suppliers = new ArrayList<>();
     private final List<Bay> bays = new ArrayList<>();
 
-    /** @param offered which lots are drawn on at all */
-    Market(Catalog catalog, OrderRequest order, Predicate<Lot> offered) {
+    Market(Catalog catalog, OrderRequest order) {
         this.catalog = catalog;
         this.order = order;
         pools = order.lines().stream().map(line -> Pool.of(line.request().limit())).distinct().toList();
+        poolOf = order.lines().stream().mapToInt(line -> pools.indexOf(Pool.of(line.request().limit()))).toArray();
         Map<String, Integer> useful = useful();
         Map<String, Integer> supplierIndex = new LinkedHashMap<>();
         for (Part part : catalog.parts()) {
@@ -50,7 +52,7 @@ final class Market {
                     accepted[pool] = pools.get(pool).accepts(lot);
                     any |= accepted[pool];
                 }
-                if (any && offered.test(lot)) {
+                if (any) {
                     int supplier = lot.onHand() ? -1 : supplierIndex.computeIfAbsent(Lot.supplierKey(lot.supplier()), name -> supplierIndex.size());
                     Source source = Source.of(lot, skus.size() - 1, accepted, supplier, useful.getOrDefault(part.sku(), 0));
                     if (!source.steps().isEmpty()) {
@@ -61,6 +63,8 @@ final class Market {
             byPart.add(sources);
         }
         suppliers.addAll(supplierIndex.keySet());
+        cheapest = IntStream.range(0, pools.size()).mapToObj(pool -> byPart.stream().mapToLong(sources -> cheapest(sources, pool)).toArray())
+                .toArray(long[][]::new);
         addBays();
     }
 
@@ -156,12 +160,22 @@ final class Market {
     }
 
     int poolOf(int line) {
-        return pools.indexOf(Pool.of(line(line).request().limit()));
+        return poolOf[line];
     }
 
     /** The lots of a part. */
     List<Source> sources(int part) {
         return byPart.get(part);
+    }
+
+    /** What a unit of a part costs a pool's lines at least, scaled; 0 where they cannot have it. */
+    long cheapest(int part, int pool) {
+        return cheapest[pool][part];
+    }
+
+    private static long cheapest(List<Source> sources, int pool) {
+        return sources.stream().filter(source -> source.pools()[pool]).flatMap(source -> source.steps().stream())
+                .mapToLong(Source.Step::price).min().orElse(0);
     }
 
     /** Units of a part that a pool's lines may draw. */

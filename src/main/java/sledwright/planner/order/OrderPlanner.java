@@ -3,7 +3,6 @@ package sledwright.planner.order;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -11,6 +10,7 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import sledwright.domain.Catalog;
 import sledwright.domain.FilledEnclosure;
+import sledwright.domain.Objective;
 import sledwright.domain.OrderRequest;
 import sledwright.domain.Pick;
 import sledwright.generator.Deadline;
@@ -44,7 +44,7 @@ public final class OrderPlanner {
      */
     public OrderOutcome plan(OrderRequest order, Deadline deadline, Consumer<OrderProgress> progress) {
         long start = System.nanoTime();
-        OrderSolver solver = new OrderSolver(catalog, order, lot -> true, search, seed, deadline, now -> progress.accept(new OrderProgress(
+        OrderSolver solver = new OrderSolver(catalog, order, search, seed, deadline, now -> progress.accept(new OrderProgress(
                 (System.nanoTime() - start) / 1e9, Scale.minor(now.cost()), now.bound() == Long.MIN_VALUE ? Double.NaN : Scale.minor(now.bound()), now.missing())));
         Tally tally = solver.solve();
         Assembly assembly = new Assembly(tally);
@@ -98,7 +98,7 @@ public final class OrderPlanner {
                     .map(one -> "  %s %s: %s".formatted(one.rule(), one.where(), one.message())).collect(Collectors.joining("\n")));
         }
         boolean plain = outcome.order().modulePartCharge() == 0
-                && outcome.order().lines().stream().allMatch(line -> line.request().objective() == sledwright.domain.Objective.CHEAPEST);
+                && outcome.order().lines().stream().allMatch(line -> line.request().objective() == Objective.CHEAPEST);
         if (plain && outcome.price().total() != Math.round(outcome.best())) {
             throw new DefectException("An order of %d minor units was counted as %s.".formatted(outcome.price().total(), outcome.best()));
         }

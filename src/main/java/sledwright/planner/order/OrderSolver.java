@@ -7,10 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.function.Consumer;
-import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import sledwright.domain.Catalog;
-import sledwright.domain.Lot;
 import sledwright.domain.Objective;
 import sledwright.domain.OrderRequest;
 import sledwright.generator.Deadline;
@@ -46,6 +44,7 @@ final class OrderSolver {
     private final Filler filler;
     private final Suppliers suppliers;
     private Tally best;
+    private long cost;
     private long bound = Long.MIN_VALUE;
 
     /**
@@ -55,17 +54,17 @@ final class OrderSolver {
     record Progress(long cost, long bound, int missing) {
     }
 
-    OrderSolver(Catalog catalog, OrderRequest order, Predicate<Lot> offered, Search search, long seed, Deadline deadline, Consumer<Progress> progress) {
-        market = new Market(catalog, order, offered);
+    OrderSolver(Catalog catalog, OrderRequest order, Search search, long seed, Deadline deadline, Consumer<Progress> progress) {
+        market = new Market(catalog, order);
         pricer = new Pricer(market, search);
         this.seed = seed;
         this.deadline = deadline;
         this.progress = progress;
         open = new boolean[market.suppliers().size()];
         Arrays.fill(open, true);
+        filler = new Filler(market, pricer, columns);
         penalty = penalties();
         generation = new Generation(market, pricer, columns, penalty, false, Restrictions.NONE);
-        filler = new Filler(market, pricer, columns);
         suppliers = new Suppliers(market);
     }
 
@@ -76,7 +75,7 @@ final class OrderSolver {
         long weight = 0;
         Tally empty = new Tally(market, new Draws(market, open), penalty);
         for (int line = 0; line < penalty.length; line++) {
-            Pricer.Best alone = new Filler(market, pricer, null).alone(empty, line, deadline);
+            Pricer.Best alone = filler.alone(empty, line, deadline);
             dearest = Math.max(dearest, alone.column() == null ? 0 : alone.least());
             weight += (long) market.line(line).priority() * market.line(line).machines();
         }
@@ -91,11 +90,6 @@ final class OrderSolver {
         return market;
     }
 
-    /** With what its suppliers charge, scaled. */
-    long cost(Tally tally) {
-        return suppliers.cost(tally);
-    }
-
     Suppliers suppliers() {
         return suppliers;
     }
@@ -106,11 +100,7 @@ final class OrderSolver {
 
     /** The best order found and, in {@link #generation()}, what none is below. */
     Tally solve() {
-        best = new Tally(market, new Draws(market, open), penalty);
-        filler.fill(best, mostValuableFirst(), deadline);
-        Exchange.improve(best, columns.all(), deadline);
-        best = suppliers.settle(best, this::mended);
-        report();
+        keep(suppliers.settle(mended(new Tally(market, new Draws(market, open), penalty)), this::mended));
         generation.run(Long.MAX_VALUE, deadline, now -> {
             bound = now;
             report();
@@ -156,19 +146,19 @@ final class OrderSolver {
                 take(refill.step(best, deadline));
             }
             long least = Math.min(closed, sets.isEmpty() ? Long.MAX_VALUE : sets.peek().bound());
-            bound = Math.max(bound, Math.min(least, cost(best)));
+            bound = Math.max(bound, Math.min(least, cost));
             report();
         }
     }
 
     /** Whether the bound leaves room for another machine; a short order is not split for the sake of its price. */
     private boolean mayDeliverMore() {
-        return cost(best) - bound >= Arrays.stream(penalty).min().orElse(0);
+        return cost - bound >= Arrays.stream(penalty).min().orElse(0);
     }
 
     /** A bound above which no set of orders holds a better one. */
     private long enough() {
-        return cost(best) - (isWhole() ? Scale.ONE : 0) + 1;
+        return cost - (isWhole() ? Scale.ONE : 0) + 1;
     }
 
     /** No order takes less, scaled; {@link Long#MIN_VALUE}: not known yet. */
@@ -192,14 +182,20 @@ final class OrderSolver {
     }
 
     private void take(Tally other) {
-        if (!suppliers.tooMany(other) && (suppliers.tooMany(best) || cost(other) < cost(best))) {
-            best = other;
-            report();
+        if (!suppliers.tooMany(other) && (suppliers.tooMany(best) || suppliers.cost(other) < cost)) {
+            keep(other);
         }
     }
 
+    /** Who delivers what has to be worked out for the cost, so that is done once. */
+    private void keep(Tally order) {
+        best = order;
+        cost = suppliers.cost(order);
+        report();
+    }
+
     private void report() {
-        progress.accept(new Progress(cost(best), bound, best.missing()));
+        progress.accept(new Progress(cost, bound, best.missing()));
     }
 
     private List<Integer> mostValuableFirst() {

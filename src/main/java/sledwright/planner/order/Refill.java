@@ -1,6 +1,7 @@
 package sledwright.planner.order;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
@@ -38,7 +39,7 @@ final class Refill {
             }
         }
         IntStream.range(0, tally.market().lines().size()).filter(line -> tally.missing(line) > 0).forEach(lines::add);
-        java.util.Collections.shuffle(lines, random);
+        Collections.shuffle(lines, random);
         filler.fill(tried, lines.stream().distinct().toList(), deadline);
         Exchange.improve(tried, columns.all(), deadline);
         return tried.cost() < tally.cost() ? tried : tally;

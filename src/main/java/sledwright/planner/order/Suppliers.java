@@ -1,6 +1,5 @@
 package sledwright.planner.order;
 
-import java.util.Arrays;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.UnaryOperator;
@@ -25,7 +24,7 @@ final class Suppliers {
         Set<Integer> used = new TreeSet<>();
         for (int part = 0; part < market.parts(); part++) {
             int asked = part;
-            if (Arrays.stream(tally.need()).anyMatch(pool -> pool[asked] > 0)) {
+            if (tally.takes(part)) {
                 tally.draws().picks(part, tally.need()).values().stream().flatMap(picks -> picks.stream()).map(Pick::lot)
                         .forEach(lot -> market.sources(asked).stream().filter(source -> source.lot().equals(lot) && source.supplier() >= 0)
                                 .forEach(source -> used.add(source.supplier())));

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /** An order in the making: how often each column is used, what that takes from the stock, and what it costs. */
 final class Tally {
@@ -16,7 +17,6 @@ final class Tally {
     private final Map<Column, Integer> counts = new LinkedHashMap<>();
     private final int[] filled;
     private final int[][] need;
-    private final int[] poolOf;
     private final Map<Bay, int[]> enclosures = new HashMap<>();
     private long cost;
 
@@ -27,9 +27,7 @@ final class Tally {
         this.penalty = penalty;
         filled = new int[market.lines().size()];
         need = new int[market.pools().size()][market.parts()];
-        poolOf = new int[filled.length];
         for (int line = 0; line < filled.length; line++) {
-            poolOf[line] = market.poolOf(line);
             cost += penalty[line] * market.line(line).machines();
         }
     }
@@ -68,6 +66,11 @@ final class Tally {
             missing += missing(line);
         }
         return missing;
+    }
+
+    /** Whether the order takes any unit of a part. */
+    boolean takes(int part) {
+        return Arrays.stream(need).anyMatch(pool -> pool[part] > 0);
     }
 
     /** Units of each part that each pool's lines take. */
@@ -136,7 +139,7 @@ final class Tally {
         boolean housed = false;
         for (Step step : steps) {
             Column column = step.column();
-            int pool = poolOf[column.line()];
+            int pool = market.poolOf(column.line());
             for (int i = 0; i < column.parts().length; i++) {
                 need(before, undo, pool, column.parts()[i], column.units()[i] * step.times());
             }
@@ -212,7 +215,7 @@ final class Tally {
     /** The load of every sled in a kind of enclosure, in the order of {@link #counts}. */
     long[] loads(Bay bay) {
         return counts.entrySet().stream().filter(entry -> bay.equals(entry.getKey().bay()))
-                .flatMapToLong(entry -> java.util.stream.IntStream.range(0, entry.getValue()).boxed()
+                .flatMapToLong(entry -> IntStream.range(0, entry.getValue()).boxed()
                         .flatMapToLong(time -> Arrays.stream(entry.getKey().microwatts()))).toArray();
     }
 }

@@ -104,8 +104,7 @@ public final class Upgrader {
         Limits limit = request.limit();
         OptionalLong most = limit.price().isEmpty() ? limit.price()
                 : OptionalLong.of(limit.price().getAsLong() + installed.creditOfMachine() * installed.machines());
-        return request.withObjective(Objective.CHEAPEST).withAlternatives(1, request.step()).withLimit(new Limits(most, limit.powerW(),
-                limit.leadDays(), limit.inletC(), limit.altitudeM(), limit.mainsV(), limit.conditions()));
+        return request.withObjective(Objective.CHEAPEST).withAlternatives(1, request.step()).withLimit(limit.withPrice(most));
     }
 
     private List<Violation> breaches() {
