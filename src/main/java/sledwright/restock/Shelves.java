@@ -2,6 +2,7 @@ package sledwright.restock;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -134,7 +135,8 @@ final class Shelves {
      * @param units sku -> units in conditions that it accepts
      */
     Catalog left(Map<String, Integer> units, Set<Condition> conditions) {
-        Condition some = accepted(conditions).iterator().next();
+        // The first in order: sets have none that is the same in every run.
+        Condition some = Collections.min(accepted(conditions));
         Map<String, List<Lot>> lots = new TreeMap<>();
         units.forEach((sku, count) -> lots.put(sku, List.of(new Lot(sku, "left", "shelf", some, count, 0,
                 List.of(new Lot.PriceBreak(1, worth(sku).orElse(0), OptionalLong.empty())), false))));
