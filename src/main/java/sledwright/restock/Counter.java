@@ -4,10 +4,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 import sledwright.domain.DemandClass;
 
@@ -36,18 +39,24 @@ final class Counter {
         }
     }
 
-    private record Way(Choice choice, double gain, int[] parts, int[] units) {
+    /**
+     * One way to fill an order.
+     *
+     * @param units of each part
+     * @param pools of each part, in the order in which they are drawn on
+     */
+    private record Way(Choice choice, double gain, int[] units, int[][] pools) {
     }
 
     private final Shelves shelves;
     private final List<Shelves.Pool> pools = new ArrayList<>();
     private final Map<Shelves.Pool, Integer> poolAt = new HashMap<>();
-    private final List<String> skus = new ArrayList<>();
-    private final Map<String, Integer> skuAt = new HashMap<>();
     private final int[] standing;
     private final Way[][] ways;
-    /** By class and part: its pools in the order in which they are drawn on. */
-    private final int[][][] drawn;
+    /** By pool, the day from which its units can be used. */
+    private final int[] arrival;
+    /** The days on which further units arrive. */
+    private final int[] arrivals;
     private final double[] patience;
     private final double[] turnedAway;
 
@@ -58,49 +67,35 @@ final class Counter {
     Counter(Program program, Shelves shelves, List<Map<String, Double>> scarcity, boolean holdsBack) {
         this.shelves = shelves;
         List<DemandClass> classes = shelves.request().classes();
-        ways = new Way[classes.size()][];
+        List<List<Choice>> choices = new ArrayList<>();
+        Set<String> skus = new TreeSet<>();
         for (int k = 0; k < classes.size(); k++) {
             Map<String, Double> dear = scarcity.get(k);
-            ways[k] = program.ways(k).stream().filter(choice -> program.gain(choice)
-                            > (holdsBack ? choice.parts(sku -> dear.getOrDefault(sku, 0.0)) : 0))
-                    .sorted(Comparator.comparingDouble(choice -> choice.parts(sku -> dear.getOrDefault(sku, 0.0)) - program.gain(choice)))
-                    .map(choice -> way(choice, program.gain(choice))).toArray(Way[]::new);
+            choices.add(program.ways(k).stream()
+                    .filter(choice -> program.gain(choice) > (holdsBack ? choice.parts(sku -> dear.getOrDefault(sku, 0.0)) : 0))
+                    .sorted(Comparator.comparingDouble(choice -> choice.parts(sku -> dear.getOrDefault(sku, 0.0)) - program.gain(choice))).toList());
+            choices.get(k).forEach(choice -> skus.addAll(choice.needed().keySet()));
         }
-        shelves.standing().keySet().forEach(this::addPool);
-        shelves.offers().forEach(offer -> addPool(Shelves.pool(offer)));
-        standing = new int[pools.size()];
-        shelves.standing().forEach((pool, units) -> {
-            if (poolAt.containsKey(pool)) {
-                standing[poolAt.get(pool)] += units;
-            }
-        });
-        drawn = new int[classes.size()][skus.size()][];
-        for (int k = 0; k < classes.size(); k++) {
-            for (int i = 0; i < skus.size(); i++) {
-                drawn[k][i] = drawn(classes, k, skus.get(i));
-            }
+        shelves.standing().keySet().stream().filter(pool -> skus.contains(pool.sku())).forEach(this::addPool);
+        shelves.offers().stream().filter(offer -> skus.contains(offer.sku())).forEach(offer -> addPool(Shelves.pool(offer)));
+        standing = pools.stream().mapToInt(pool -> shelves.standing().getOrDefault(pool, 0)).toArray();
+        arrival = pools.stream().mapToInt(Shelves.Pool::arrivalDay).toArray();
+        arrivals = Arrays.stream(arrival).sorted().distinct().toArray();
+        ways = new Way[classes.size()][];
+        for (int k = 0; k < ways.length; k++) {
+            int of = k;
+            Map<String, int[]> drawn = new HashMap<>();
+            ways[k] = choices.get(k).stream().map(choice -> new Way(choice, program.gain(choice),
+                    choice.needed().values().stream().mapToInt(Integer::intValue).toArray(),
+                    choice.needed().keySet().stream().map(sku -> drawn.computeIfAbsent(sku, key -> drawn(classes, of, key))).toArray(int[][]::new)))
+                    .toArray(Way[]::new);
         }
         patience = classes.stream().mapToDouble(Program::patience).toArray();
         turnedAway = classes.stream().mapToDouble(asked -> (double) asked.loss() * asked.machines()).toArray();
     }
 
-    private Way way(Choice choice, double gain) {
-        int[] parts = new int[choice.needed().size()];
-        int[] units = new int[parts.length];
-        int i = 0;
-        for (Map.Entry<String, Integer> part : choice.needed().entrySet()) {
-            parts[i] = skuAt.computeIfAbsent(part.getKey(), sku -> {
-                skus.add(sku);
-                return skus.size() - 1;
-            });
-            units[i++] = part.getValue();
-        }
-        return new Way(choice, gain, parts, units);
-    }
-
     private void addPool(Shelves.Pool pool) {
-        if (skuAt.containsKey(pool.sku()) && !poolAt.containsKey(pool)) {
-            poolAt.put(pool, pools.size());
+        if (poolAt.putIfAbsent(pool, pools.size()) == null) {
             pools.add(pool);
         }
     }
@@ -158,19 +153,27 @@ final class Counter {
     private double course(Course course, int[] stock, int[] served, int[] asked, long[][] used) {
         double earned = 0;
         double horizon = shelves.request().horizonDays();
+        // Stock only dwindles until more arrives, so a way that failed need not be tried again before.
+        int[] first = new int[ways.length];
+        int[] arrived = new int[ways.length];
         for (int i = 0; i < course.orders(); i++) {
             int k = course.classes()[i];
             double deadline = Math.min(course.days()[i] + patience[k], horizon);
             asked[k]++;
             earned -= turnedAway[k];
-            for (int w = 0; w < ways[k].length; w++) {
-                if (has(ways[k][w], k, deadline, stock)) {
-                    take(ways[k][w], k, deadline, stock);
-                    earned += ways[k][w].gain();
-                    served[k]++;
-                    used[k][w]++;
-                    break;
-                }
+            while (arrived[k] < arrivals.length && arrivals[arrived[k]] <= deadline) {
+                arrived[k]++;
+                first[k] = 0;
+            }
+            while (first[k] < ways[k].length && !has(ways[k][first[k]], deadline, stock)) {
+                first[k]++;
+            }
+            if (first[k] < ways[k].length) {
+                Way way = ways[k][first[k]];
+                take(way, deadline, stock);
+                earned += way.gain();
+                served[k]++;
+                used[k][first[k]]++;
             }
         }
         return earned;
@@ -187,9 +190,9 @@ final class Counter {
         for (int i = 0; i < course.orders(); i++) {
             int k = course.classes()[i];
             double deadline = Math.min(course.days()[i] + patience[k], shelves.request().horizonDays());
-            Optional<Way> way = Arrays.stream(ways[k]).filter(one -> has(one, k, deadline, stock)).findFirst();
+            Optional<Way> way = Arrays.stream(ways[k]).filter(one -> has(one, deadline, stock)).findFirst();
             if (way.isPresent()) {
-                take(way.get(), k, deadline, stock);
+                take(way.get(), deadline, stock);
             } else {
                 refusals.computeIfAbsent(k, of -> left(of, deadline, stock));
             }
@@ -230,11 +233,11 @@ final class Counter {
         return stock;
     }
 
-    private boolean has(Way way, int k, double deadline, int[] stock) {
-        for (int i = 0; i < way.parts().length; i++) {
+    private boolean has(Way way, double deadline, int[] stock) {
+        for (int i = 0; i < way.units().length; i++) {
             int missing = way.units()[i];
-            for (int pool : drawn[k][way.parts()[i]]) {
-                if (stock[pool] > 0 && pools.get(pool).arrivalDay() <= deadline) {
+            for (int pool : way.pools()[i]) {
+                if (arrival[pool] <= deadline) {
                     missing -= stock[pool];
                     if (missing <= 0) {
                         break;
@@ -248,11 +251,11 @@ final class Counter {
         return true;
     }
 
-    private void take(Way way, int k, double deadline, int[] stock) {
-        for (int i = 0; i < way.parts().length; i++) {
+    private void take(Way way, double deadline, int[] stock) {
+        for (int i = 0; i < way.units().length; i++) {
             int missing = way.units()[i];
-            for (int pool : drawn[k][way.parts()[i]]) {
-                if (stock[pool] > 0 && pools.get(pool).arrivalDay() <= deadline) {
+            for (int pool : way.pools()[i]) {
+                if (stock[pool] > 0 && arrival[pool] <= deadline) {
                     int taken = Math.min(missing, stock[pool]);
                     stock[pool] -= taken;
                     missing -= taken;
@@ -272,7 +275,7 @@ final class Counter {
         }
         List<Map<Choice, Long>> builds = new ArrayList<>();
         for (int k = 0; k < ways.length; k++) {
-            Map<Choice, Long> counts = new java.util.LinkedHashMap<>();
+            Map<Choice, Long> counts = new LinkedHashMap<>();
             for (int w = 0; w < ways[k].length; w++) {
                 int way = w;
                 int of = k;

@@ -2,6 +2,7 @@ package sledwright.restock;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -40,10 +41,20 @@ final class Hindsight {
     private final int[][] demand;
     private final List<Prices> pool = new ArrayList<>();
 
-    Hindsight(Program program, List<Course> courses) {
+    /** The kept prices that have been the best for some course. */
+    private final BitSet winners = new BitSet();
+
+    /** @param known prices of the rows that may be good ones */
+    Hindsight(Program program, List<Course> courses, List<double[]> known) {
         this.program = program;
         demand = courses.parallelStream().map(program::demand).toArray(int[][]::new);
         pool.add(priced(new double[program.limits(new double[0]).length]));
+        known.parallelStream().map(this::priced).forEachOrdered(pool::add);
+    }
+
+    /** Prices of the rows that have been the best for some course. */
+    List<double[]> winners() {
+        return winners.stream().filter(j -> j > 0).mapToObj(j -> pool.get(j).rows()).toList();
     }
 
     int courses() {
@@ -109,6 +120,7 @@ final class Hindsight {
         int[] uses = new int[pool.size()];
         for (int s = from; s < to; s++) {
             uses[best[s]]++;
+            winners.set(best[s]);
             double[] gains = pool.get(best[s]).kinds();
             for (int t = 0; t < gains.length; t++) {
                 constant += gains[t] * demand[s][t];

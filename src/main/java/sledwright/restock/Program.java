@@ -203,6 +203,40 @@ final class Program {
         return rowsOf.getOrDefault(sku, List.of()).stream().mapToDouble(row -> rowPrices[row]).sum();
     }
 
+    /** Prices of the rows of an earlier program, of fewer builds, as prices of these; rows that are new are free. */
+    double[] carried(Program earlier, double[] rowPrices) {
+        Map<List<Object>, Integer> at = new HashMap<>();
+        for (int i = 0; i < rows.size(); i++) {
+            at.put(likeness(i), i);
+        }
+        double[] prices = new double[rows.size()];
+        for (int i = 0; i < rowPrices.length; i++) {
+            Integer row = rowPrices[i] > 0 ? at.get(earlier.likeness(i)) : null;
+            if (row != null) {
+                prices[row] = rowPrices[i];
+            }
+        }
+        return prices;
+    }
+
+    /** What tells a row from all others, whatever windows there are. */
+    private List<Object> likeness(int row) {
+        return List.of(rows.get(row).sku(), rows.get(row).conditions(), windows.end(rows.get(row).lastWindow()));
+    }
+
+    /** Purchases of an earlier program, of fewer builds, as purchases of this one. */
+    double[] carriedPurchases(Program earlier, double[] bought) {
+        Map<SupplyOffer, Integer> at = new HashMap<>();
+        for (int o = 0; o < purchases.size(); o++) {
+            at.put(purchases.get(o).offer(), o);
+        }
+        double[] units = new double[purchases.size()];
+        for (int o = 0; o < bought.length; o++) {
+            units[at.get(earlier.purchases.get(o).offer())] = bought[o];
+        }
+        return units;
+    }
+
     /** How many orders of each kind come in a course. */
     int[] demand(Course course) {
         int[] counts = new int[kinds.size()];

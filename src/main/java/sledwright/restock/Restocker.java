@@ -12,18 +12,16 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import sledwright.domain.Catalog;
 import sledwright.domain.DemandClass;
 import sledwright.domain.RestockRequest;
 import sledwright.domain.SupplyOffer;
-import sledwright.explain.HighestPrice;
 import sledwright.generator.Deadline;
-import sledwright.generator.Search;
 import sledwright.restock.Counter.Tally;
 import sledwright.restock.RestockPlan.Buy;
 import sledwright.restock.RestockPlan.ClassOutlook;
@@ -48,7 +46,6 @@ public final class Restocker {
     private static final int REFUSALS_IN = 3;
     /** So many builds of each class are bought together or left. */
     private static final int KITS_OF_A_CLASS = 8;
-    private static final int WORKERS = 2;
     private static final int PASSES = 2;
     /** Shares of the budget at which the curve is looked at. */
     private static final double[] CURVE = {0, 0.25, 0.5, 1, 2};
@@ -65,6 +62,7 @@ public final class Restocker {
     private Program program;
     private Hindsight hindsight;
     private Relaxation relaxation;
+    private Relaxation.Answer relaxed;
 
     private Restocker(Catalog catalog, RestockRequest request, long seed, Deadline deadline, Consumer<String> progress) {
         this.request = request;
@@ -95,10 +93,10 @@ public final class Restocker {
             // Both, always: what the one finds the other may miss.
             closed = isClosed(rough) & !findMore(rough);
         }
-        Relaxation.Answer relaxed = relax(TOLERANCE, made);
+        relax(TOLERANCE, made);
         closed = isClosed(relaxed);
         for (int again = 0; !closed && again < MOST_FINISHED && !deadline.isOver(); again++) {
-            relaxed = relax(TOLERANCE, made);
+            relax(TOLERANCE, made);
             closed = isClosed(relaxed);
         }
         progress.accept("trying whole quantities");
@@ -125,13 +123,19 @@ public final class Restocker {
                 deadline.isOver(), outlook(with, without), parts, curve, uses(with), heldBack);
     }
 
+    /** What the relaxation knew of fewer builds serves on. */
     private Relaxation.Answer relax(double tolerance, List<Course> courses) {
+        Program earlier = program;
         program = new Program(shelves, choices);
-        hindsight = new Hindsight(program, courses);
-        relaxation = new Relaxation(program, hindsight, tolerance, seed, deadline);
-        Relaxation.Answer answer = relaxation.solve(request.budget(), MOST_ROUNDS, progress);
-        progress.accept("bound over %d builds on %d courses after %d rounds".formatted(choices.size(), courses.size(), answer.rounds()));
-        return answer;
+        List<double[]> known = earlier == null ? List.of() : hindsight.winners().stream().map(prices -> program.carried(earlier, prices)).toList();
+        List<double[]> seen = earlier == null ? List.of() : relaxation.seen().stream().map(bought -> program.carriedPurchases(earlier, bought)).toList();
+        double[] start = earlier == null ? new double[program.purchases().size()] : program.carriedPurchases(earlier, relaxed.bought());
+        hindsight = new Hindsight(program, courses, known);
+        relaxation = new Relaxation(program, hindsight, seed, deadline);
+        relaxation.recall(seen);
+        relaxed = relaxation.solve(request.budget(), start, tolerance, MOST_ROUNDS, progress);
+        progress.accept("bound over %d builds on %d courses after %d rounds".formatted(choices.size(), courses.size(), relaxed.rounds()));
+        return relaxed;
     }
 
     /** Whether the search knows no further build that would earn more than any known one at these shadow prices. */
@@ -221,7 +225,7 @@ public final class Restocker {
             }
             progress.accept("with a budget of %s".formatted(shelves.catalog().amount(budget)));
             int[] plan = budget == 0 ? new int[program.purchases().size()] : rounding(counter, OptionalLong.of(budget))
-                    .round(relaxation.solve(OptionalLong.of(budget), MOST_ROUNDS / 4, line -> { }).bought(), smaller, 1);
+                    .round(relaxation.solve(OptionalLong.of(budget), relaxed.bought(), ROUGH, MOST_ROUNDS / 4, line -> { }).bought(), smaller, 1);
             smaller.add(plan);
             plans.put(budget, plan);
         }
@@ -344,33 +348,38 @@ public final class Restocker {
         Set<String> skus = new LinkedHashSet<>();
         shelves.standing().keySet().forEach(pool -> skus.add(pool.sku()));
         shelves.offers().forEach(offer -> skus.add(offer.sku()));
-        Map<String, OptionalLong> most = mostPrices(List.copyOf(skus));
+        Map<String, OptionalLong> most = new Ceilings(shelves, choices, sku -> Math.round(Math.max(shelves.worth(sku).orElse(0),
+                oneMore(sku, rowPrices))), deadline).of(List.copyOf(skus));
         List<PartOutlook> parts = new ArrayList<>();
         for (String sku : skus) {
             double used = used(sku, plan, with);
             int bought = bought(sku, plan);
             long worth = shelves.worth(sku).orElse(0);
             double left = shelves.standing(sku) + bought - used;
-            parts.add(new PartOutlook(sku, shelves.standing(sku), bought, used, worth, program.scarcity(sku, rowPrices) + shelves.leftover(sku),
-                    left * (worth - shelves.leftover(sku)), most.get(sku)));
+            parts.add(new PartOutlook(sku, shelves.standing(sku), bought, used, worth, oneMore(sku, rowPrices),
+                    left * (worth - shelves.leftover(sku)), most(sku, most.get(sku), plan, rowPrices)));
         }
         return parts;
     }
 
-    /** The highest price to pay for each part. A search serves one part at a time, so each worker has its own. */
-    private Map<String, OptionalLong> mostPrices(List<String> skus) {
-        Map<String, OptionalLong> prices = new ConcurrentHashMap<>();
-        Relevance relevance = new Relevance(shelves, choices, new Search(shelves.priced()), deadline);
-        IntStream.range(0, WORKERS).parallel().forEach(worker -> {
-            Catalog priced = shelves.priced();
-            HighestPrice highest = new HighestPrice(priced, new Search(priced), deadline);
-            for (int i = worker; i < skus.size(); i += WORKERS) {
-                String sku = skus.get(i);
-                prices.put(sku, relevance.classesOf(sku).stream()
-                        .map(k -> highest.of(sku, request.classes().get(k).request(), choices.revenue(k)))
-                        .flatMapToLong(OptionalLong::stream).max());
+    /** What one more unit adds: its worth at the end and its scarcity. */
+    private double oneMore(String sku, double[] rowPrices) {
+        return shelves.leftover(sku) + program.scarcity(sku, rowPrices);
+    }
+
+    /** A price is worth paying, too, that one more unit brings in, or that the plan pays. */
+    private OptionalLong most(String sku, OptionalLong ceiling, int[] plan, double[] rowPrices) {
+        LongStream.Builder prices = LongStream.builder();
+        ceiling.ifPresent(prices);
+        if (program.scarcity(sku, rowPrices) > 0) {
+            prices.add((long) Math.floor(oneMore(sku, rowPrices)));
+        }
+        for (int o = 0; o < plan.length; o++) {
+            SupplyOffer offer = program.purchases().get(o).offer();
+            if (plan[o] > 0 && offer.sku().equals(sku)) {
+                prices.add(offer.unitCost());
             }
-        });
-        return prices;
+        }
+        return prices.build().max();
     }
 }
