@@ -9,13 +9,14 @@ import java.util.function.ToLongFunction;
 import java.util.stream.IntStream;
 import sledwright.domain.Catalog;
 import sledwright.domain.DemandClass;
+import sledwright.domain.Request;
 import sledwright.explain.HighestPrice;
 import sledwright.generator.Deadline;
 import sledwright.generator.Search;
 
 /**
- * The highest price at which a unit of a part is as good as doing without it, over all classes: an order with it then costs no more than the
- * cheapest without it, nor than it brings.
+ * The highest price at which a unit of a part is as good as doing without it, over all classes: a machine with it then costs no more than the
+ * cheapest without it, nor than it brings. One machine of an order stands for all, since each part has one price.
  */
 final class Ceilings {
 
@@ -53,7 +54,7 @@ final class Ceilings {
         List<OptionalLong> levels = new ArrayList<>();
         long most = NONE;
         for (int k : classes) {
-            OptionalLong level = highest.level(sku, shelves.request().classes().get(k).request(), brings(k));
+            OptionalLong level = highest.level(sku, machine(k), brings(k));
             levels.add(level);
             if (level.isPresent()) {
                 most = Math.max(most, known(k, sku, level.getAsLong()));
@@ -61,20 +62,27 @@ final class Ceilings {
         }
         for (int i = 0; i < levels.size(); i++) {
             if (levels.get(i).isPresent()) {
-                most = highest.beyond(most, sku, shelves.request().classes().get(classes.get(i)).request(), levels.get(i).getAsLong());
+                most = highest.beyond(most, sku, machine(classes.get(i)), levels.get(i).getAsLong());
             }
         }
         return most == NONE ? OptionalLong.empty() : OptionalLong.of(most);
     }
 
-    /** What an order brings beside being turned away. */
+    private Request machine(int k) {
+        return shelves.request().classes().get(k).request().withMachines(1);
+    }
+
+    /** What a machine brings beside being turned away. */
     private long brings(int k) {
         DemandClass asked = shelves.request().classes().get(k);
-        return choices.revenue(k).orElseThrow() + asked.loss() * asked.machines();
+        return choices.revenue(k).orElseThrow() / asked.machines() + asked.loss();
     }
 
     /** The highest price by the builds that are known: where the search begins. */
     private long known(int k, String sku, long level) {
+        if (shelves.request().classes().get(k).machines() > 1) {
+            return NONE;
+        }
         return choices.of(k).stream().filter(choice -> choice.needed().containsKey(sku)).mapToLong(choice -> {
             double others = choice.labour() + choice.parts(other -> other.equals(sku) ? 0 : prices.applyAsLong(other));
             return (long) Math.floor((level - others) / choice.needed().get(sku));
