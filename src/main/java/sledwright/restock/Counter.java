@@ -120,11 +120,7 @@ final class Counter {
      */
     Tally serve(Program program, int[] bought, List<Course> courses) {
         int[] stock = stocked(program, bought);
-        double spent = 0;
-        for (int o = 0; o < bought.length; o++) {
-            spent += program.purchases().get(o).loss() * bought[o];
-        }
-        double loss = spent;
+        double loss = program.loss(bought);
         double[] margins = new double[courses.size()];
         int parts = Math.min(courses.size(), PARTS);
         int[][] served = new int[courses.size()][ways.length];
@@ -138,7 +134,7 @@ final class Counter {
             int[] now = new int[stock.length];
             for (int s = part; s < courses.size(); s += parts) {
                 System.arraycopy(stock, 0, now, 0, stock.length);
-                margins[s] = course(courses.get(s), now, served[s], asked[s], used[part]) - loss;
+                margins[s] = course(courses.get(s), now, new Seen(served[s], asked[s], used[part])) - loss;
                 for (int p = 0; p < now.length; p++) {
                     left[part][p] += now[p];
                 }
@@ -147,10 +143,32 @@ final class Counter {
         return tally(margins, served, asked, left, used);
     }
 
+    /** What each course earns, as {@link #serve} has it, and nothing else. */
+    double[] margins(Program program, int[] bought, List<Course> courses) {
+        int[] stock = stocked(program, bought);
+        double loss = program.loss(bought);
+        double[] margins = new double[courses.size()];
+        int parts = Math.min(courses.size(), PARTS);
+        IntStream.range(0, parts).parallel().forEach(part -> {
+            Seen seen = new Seen(new int[ways.length], new int[ways.length], new long[ways.length][]);
+            Arrays.setAll(seen.used(), k -> new long[ways[k].length]);
+            int[] now = new int[stock.length];
+            for (int s = part; s < courses.size(); s += parts) {
+                System.arraycopy(stock, 0, now, 0, stock.length);
+                margins[s] = course(courses.get(s), now, seen) - loss;
+            }
+        });
+        return margins;
+    }
+
+    /** What is counted on the way: by class, by class, and by class and way. */
+    private record Seen(int[] served, int[] asked, long[][] used) {
+    }
+
     /** Fixed, so that sums come out the same on any machine. */
     private static final int PARTS = 8;
 
-    private double course(Course course, int[] stock, int[] served, int[] asked, long[][] used) {
+    private double course(Course course, int[] stock, Seen seen) {
         double earned = 0;
         double horizon = shelves.request().horizonDays();
         // Stock only dwindles until more arrives, so a way that failed need not be tried again before.
@@ -159,7 +177,7 @@ final class Counter {
         for (int i = 0; i < course.orders(); i++) {
             int k = course.classes()[i];
             double deadline = Math.min(course.days()[i] + patience[k], horizon);
-            asked[k]++;
+            seen.asked()[k]++;
             earned -= turnedAway[k];
             while (arrived[k] < arrivals.length && arrivals[arrived[k]] <= deadline) {
                 arrived[k]++;
@@ -172,8 +190,8 @@ final class Counter {
                 Way way = ways[k][first[k]];
                 take(way, deadline, stock);
                 earned += way.gain();
-                served[k]++;
-                used[k][first[k]]++;
+                seen.served()[k]++;
+                seen.used()[k][first[k]]++;
             }
         }
         return earned;

@@ -264,6 +264,15 @@ final class Program {
         return purchases;
     }
 
+    /** What purchases lose if none of the units is used, minor units. */
+    double loss(int[] bought) {
+        double loss = 0;
+        for (int o = 0; o < bought.length; o++) {
+            loss += purchases.get(o).loss() * bought[o];
+        }
+        return loss;
+    }
+
     /** The limit of each row with given purchases. */
     double[] limits(double[] bought) {
         double[] limits = Arrays.copyOf(standing, standing.length);

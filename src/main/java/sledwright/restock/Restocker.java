@@ -46,7 +46,7 @@ public final class Restocker {
     private static final int REFUSALS_IN = 3;
     /** So many builds of each class are bought together or left. */
     private static final int KITS_OF_A_CLASS = 8;
-    private static final int PASSES = 2;
+    private static final int PASSES = 3;
     /** Shares of the budget at which the curve is looked at. */
     private static final double[] CURVE = {0, 0.25, 0.5, 1, 2};
 
@@ -111,7 +111,7 @@ public final class Restocker {
         double[] limits = program.limits(Arrays.stream(plan).asDoubleStream().toArray());
         int[] best = hindsight.best(limits);
         double[] prices = hindsight.meanPrices(best);
-        double known = hindsight.mean(best, limits) - loss(plan) - offset;
+        double known = hindsight.mean(best, limits) - program.loss(plan) - offset;
         double rounded = inHindsight(rounding(counter, request.budget()).whole(relaxed.bought(), 0.5)) - offset;
         Expected heldBack = expected(counter(prices, true).serve(program, plan, tried).margins());
         progress.accept("what each part is worth");
@@ -244,15 +244,7 @@ public final class Restocker {
     /** What whole quantities earn on the courses that the plan is made on, each known in advance; at most. */
     private double inHindsight(int[] plan) {
         double[] limits = program.limits(Arrays.stream(plan).asDoubleStream().toArray());
-        return hindsight.mean(hindsight.best(limits), limits) - loss(plan);
-    }
-
-    private double loss(int[] plan) {
-        double loss = 0;
-        for (int o = 0; o < plan.length; o++) {
-            loss += program.purchases().get(o).loss() * plan[o];
-        }
-        return loss;
+        return hindsight.mean(hindsight.best(limits), limits) - program.loss(plan);
     }
 
     /** What it would cost to turn every order away, mean. */

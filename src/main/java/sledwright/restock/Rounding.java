@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
@@ -21,7 +22,10 @@ import sledwright.generator.Deadline;
 final class Rounding {
 
     /** Steps are judged on so many courses at most; the best plans again on all. */
-    private static final int JUDGED_ON = 100;
+    private static final int JUDGED_ON = 300;
+    /** A step that does clearly worse on so many courses is not tried on the others. */
+    private static final int GLANCED_AT = 50;
+    private static final double CLEARLY = 2;
 
     private static final int NONE = -1;
     private static final int[] KITS = {1, 4};
@@ -90,22 +94,42 @@ final class Rounding {
         double value = Double.NEGATIVE_INFINITY;
         for (int[] plan : plans) {
             if (isAllowed(plan) && tried.add(Arrays.stream(plan).boxed().toList())) {
-                double earned = value(plan);
+                double earned = mean(margins(plan, few));
                 if (earned > value) {
                     value = earned;
                     best = plan;
                 }
             }
         }
-        int[] improved = improve(best, value, passes);
+        int[] improved = improve(best, passes);
         List<int[]> finals = new ArrayList<>(starts.stream().filter(this::isAllowed).toList());
         finals.add(best);
         finals.add(improved);
-        return finals.stream().max(Comparator.comparingDouble(plan -> counter.serve(program, plan, courses).mean())).orElseThrow();
+        return finals.stream().max(Comparator.comparingDouble(plan -> mean(margins(plan, courses)))).orElseThrow();
     }
 
-    private double value(int[] plan) {
-        return counter.serve(program, plan, few).mean();
+    private double[] margins(int[] plan, List<Course> of) {
+        return counter.margins(program, plan, of);
+    }
+
+    private static double mean(double[] margins) {
+        return Arrays.stream(margins).average().orElse(0);
+    }
+
+    /** What a plan earns by course; empty where it clearly earns less than another one. */
+    private Optional<double[]> ifBetter(int[] plan, double[] than) {
+        int glanced = Math.min(GLANCED_AT, few.size());
+        double[] first = margins(plan, few.subList(0, glanced));
+        double[] better = new double[glanced];
+        Arrays.setAll(better, s -> first[s] - than[s]);
+        double mean = mean(better);
+        double squares = Arrays.stream(better).map(more -> (more - mean) * (more - mean)).sum();
+        if (mean + CLEARLY * Math.sqrt(squares) / glanced < 0) {
+            return Optional.empty();
+        }
+        double[] all = Arrays.copyOf(first, few.size());
+        System.arraycopy(margins(plan, few.subList(glanced, few.size())), 0, all, glanced, few.size() - glanced);
+        return Optional.of(all);
     }
 
     /** Rounds up from a fraction on, then gives up some of everything until the budget holds. */
@@ -156,22 +180,22 @@ final class Rounding {
         return (double) less[o] / plan[o];
     }
 
-    private int[] improve(int[] start, double value, int passes) {
+    private int[] improve(int[] start, int passes) {
         int[] best = start;
-        double earned = value;
+        double[] earned = margins(start, few);
         for (int pass = 0; pass < passes; pass++) {
-            double before = earned;
+            double before = mean(earned);
             for (Step step : steps()) {
                 for (int[] next = step.from(best); next != null && !deadline.isOver(); next = step.from(best)) {
-                    double other = isAllowed(next) && !Arrays.equals(next, best) ? value(next) : Double.NEGATIVE_INFINITY;
-                    if (other <= earned + 1e-6 * Math.abs(earned)) {
+                    double[] other = isAllowed(next) && !Arrays.equals(next, best) ? ifBetter(next, earned).orElse(null) : null;
+                    if (other == null || mean(other) <= mean(earned) + 1e-6 * Math.abs(mean(earned))) {
                         break;
                     }
                     best = next;
                     earned = other;
                 }
             }
-            if (earned <= before + 1e-4 * Math.abs(before)) {
+            if (mean(earned) <= before + 1e-4 * Math.abs(before)) {
                 break;
             }
         }
