@@ -29,10 +29,11 @@ final class Counter {
      * @param servedByCourse by course and class
      * @param askedByCourse  by course and class
      * @param leftover sku -> units that are left over, mean
+     * @param needed   sku -> share of courses that take more units than stand there without purchases
      * @param used     by class and build, orders in all courses together
      */
     record Tally(double[] margins, long[] served, long[] asked, int[][] servedByCourse, int[][] askedByCourse,
-                 Map<String, Double> leftover, List<Map<Choice, Long>> used) {
+                 Map<String, Double> leftover, Map<String, Double> needed, List<Map<Choice, Long>> used) {
 
         double mean() {
             return Arrays.stream(margins).average().orElse(0);
@@ -55,6 +56,8 @@ final class Counter {
     private final Way[][] ways;
     /** By pool, the day from which its units can be used. */
     private final int[] arrival;
+    /** The pools of each part. */
+    private final List<int[]> alike;
     /** The days on which further units arrive. */
     private final int[] arrivals;
     private final double[] patience;
@@ -80,6 +83,8 @@ final class Counter {
         shelves.offers().stream().filter(offer -> skus.contains(offer.sku())).forEach(offer -> addPool(Shelves.pool(offer)));
         standing = pools.stream().mapToInt(pool -> shelves.standing().getOrDefault(pool, 0)).toArray();
         arrival = pools.stream().mapToInt(Shelves.Pool::arrivalDay).toArray();
+        alike = skus.stream().map(sku -> IntStream.range(0, pools.size()).filter(p -> pools.get(p).sku().equals(sku)).toArray())
+                .filter(of -> of.length > 0).toList();
         arrivals = Arrays.stream(arrival).sorted().distinct().toArray();
         ways = new Way[classes.size()][];
         for (int k = 0; k < ways.length; k++) {
@@ -127,6 +132,7 @@ final class Counter {
         int[][] asked = new int[courses.size()][ways.length];
         long[][] left = new long[parts][pools.size()];
         long[][][] used = new long[parts][ways.length][];
+        int[][] needed = new int[parts][pools.size()];
         IntStream.range(0, parts).parallel().forEach(part -> {
             for (int k = 0; k < ways.length; k++) {
                 used[part][k] = new long[ways[k].length];
@@ -138,9 +144,16 @@ final class Counter {
                 for (int p = 0; p < now.length; p++) {
                     left[part][p] += now[p];
                 }
+                for (int[] of : alike) {
+                    int more = 0;
+                    for (int p : of) {
+                        more += stock[p] - standing[p] - now[p];
+                    }
+                    needed[part][of[0]] += more > 0 ? 1 : 0;
+                }
             }
         });
-        return tally(margins, served, asked, left, used);
+        return tally(margins, served, asked, left, needed, used);
     }
 
     /** What each course earns, as {@link #serve} has it, and nothing else. */
@@ -285,11 +298,15 @@ final class Counter {
         }
     }
 
-    private Tally tally(double[] margins, int[][] served, int[][] asked, long[][] left, long[][][] used) {
+    private Tally tally(double[] margins, int[][] served, int[][] asked, long[][] left, int[][] needed, long[][][] used) {
         Map<String, Double> leftover = new TreeMap<>();
         for (int p = 0; p < pools.size(); p++) {
             int pool = p;
             leftover.merge(pools.get(p).sku(), (double) Arrays.stream(left).mapToLong(part -> part[pool]).sum() / margins.length, Double::sum);
+        }
+        Map<String, Double> shares = new TreeMap<>();
+        for (int[] of : alike) {
+            shares.put(pools.get(of[0]).sku(), (double) Arrays.stream(needed).mapToInt(part -> part[of[0]]).sum() / margins.length);
         }
         List<Map<Choice, Long>> builds = new ArrayList<>();
         for (int k = 0; k < ways.length; k++) {
@@ -301,7 +318,7 @@ final class Counter {
             }
             builds.add(counts);
         }
-        return new Tally(margins, sum(served), sum(asked), served, asked, leftover, builds);
+        return new Tally(margins, sum(served), sum(asked), served, asked, leftover, shares, builds);
     }
 
     private static long[] sum(int[][] parts) {

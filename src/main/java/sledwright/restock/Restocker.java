@@ -3,7 +3,6 @@ package sledwright.restock;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -13,7 +12,6 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.apache.commons.statistics.distribution.NormalDistribution;
@@ -46,6 +44,8 @@ public final class Restocker {
     private static final int REFUSALS_IN = 3;
     /** So many builds of each class are bought together or left. */
     private static final int KITS_OF_A_CLASS = 8;
+    /** So many orders in a course, in the mean. */
+    private static final double WORTH_TELLING = 0.1;
     private static final int PASSES = 3;
     /** Shares of the budget at which the curve is looked at. */
     private static final double[] CURVE = {0, 0.25, 0.5, 1, 2};
@@ -112,14 +112,15 @@ public final class Restocker {
         int[] best = hindsight.best(limits);
         double[] prices = hindsight.meanPrices(best);
         double known = hindsight.mean(best, limits) - program.loss(plan) - offset;
-        double rounded = inHindsight(rounding(counter, request.budget()).whole(relaxed.bought(), 0.5)) - offset;
+        int[] near = rounding(counter, request.budget()).whole(relaxed.bought(), 0.5);
+        double rounded = inHindsight(near) - offset;
         Expected heldBack = expected(counter(prices, true).serve(program, plan, tried).margins());
         progress.accept("what each part is worth");
         List<PartOutlook> parts = parts(plan, with, prices);
         double[] differences = new double[tried.size()];
         Arrays.setAll(differences, s -> with.margins()[s] - without.margins()[s]);
         return new RestockPlan(request, buys(plan, with), expected(with.margins()), expected(without.margins()), expected(differences),
-                relaxed.bound() - offset, rounded, known, counter.serve(program, plan, made).mean(), closed, choices.size(), made.size(),
+                relaxed.bound() - offset, rounded, counter.serve(program, near, made).mean(), known, counter.serve(program, plan, made).mean(), closed, choices.size(), made.size(),
                 deadline.isOver(), outlook(with, without), parts, curve, uses(with), heldBack);
     }
 
@@ -319,7 +320,7 @@ public final class Restocker {
     }
 
     private String why(String sku, Tally with) {
-        Map<String, Double> orders = new HashMap<>();
+        Map<String, Double> orders = new TreeMap<>();
         for (int k = 0; k < request.classes().size(); k++) {
             DemandClass asked = request.classes().get(k);
             with.used().get(k).forEach((choice, count) -> {
@@ -328,12 +329,13 @@ public final class Restocker {
                 }
             });
         }
-        if (orders.isEmpty()) {
-            return "Goes into no order that is expected.";
-        }
-        return "Goes into %s.".formatted(orders.entrySet().stream().sorted(Map.Entry.<String, Double>comparingByValue().reversed()
-                .thenComparing(Map.Entry.comparingByKey())).limit(3)
-                .map(entry -> "%.1f orders of %s".formatted(entry.getValue(), entry.getKey())).collect(Collectors.joining(", ")));
+        int standing = shelves.standing(sku);
+        return "%s; %s.".formatted(standing == 0 ? "None is there"
+                        : "The %d there fall short in %.0f %% of courses".formatted(standing, 100 * with.needed().getOrDefault(sku, 0.0)),
+                orders.entrySet().stream().filter(entry -> entry.getValue() >= WORTH_TELLING)
+                        .sorted(Map.Entry.<String, Double>comparingByValue().reversed().thenComparing(Map.Entry.comparingByKey())).limit(3)
+                        .map(entry -> "%.1f orders of %s".formatted(entry.getValue(), entry.getKey()))
+                        .reduce((one, other) -> one + ", " + other).map(all -> "goes into " + all).orElse("goes into hardly any order that is expected"));
     }
 
     private List<PartOutlook> parts(int[] plan, Tally with, double[] rowPrices) {
