@@ -45,7 +45,7 @@ final class RestockCommand implements Callable<Integer> {
 
         @Override
         public String defaultValue(ArgSpec argument) {
-            return argument instanceof OptionSpec option && option.longestName().equals("--time-limit") ? "120" : null;
+            return argument instanceof OptionSpec option && option.longestName().equals("--time-limit") ? "180" : null;
         }
     }
 

@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Set;
 import sledwright.domain.Catalog;
@@ -15,7 +14,11 @@ import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
 
-/** The most that a unit of a part may cost before a request is better met without it. */
+/**
+ * The most that a unit of a part may cost before a request is better met without it.
+ *
+ * <p>Asked for many requests, the answer to one is where the next begins: most then need a single search, which the limit of the price cuts short.
+ */
 public final class HighestPrice {
 
     private final Catalog catalog;
@@ -31,45 +34,47 @@ public final class HighestPrice {
     }
 
     /**
-     * The greatest unit price in minor units at which the cheapest order with the part costs no more than the cheapest without it, nor
-     * than a ceiling; empty where not even a free one would do, or time ran out.
+     * What an order with the part may cost: no more than the cheapest without it, nor than a ceiling; minor units.
      *
      * @param request asks for the cheapest, without a limit of the price
-     * @param ceiling what all machines may cost together, minor units; empty: any amount
+     * @param ceiling what all machines may cost together
+     * @return empty when time ran out
      */
-    public OptionalLong of(String sku, Request request, OptionalLong ceiling) {
-        Request one = request.withAlternatives(1, request.step());
-        OptionalDouble without = without(sku, one);
-        double level = Math.min(without.orElse(Double.POSITIVE_INFINITY), ceiling.isPresent() ? ceiling.getAsLong() : Double.POSITIVE_INFINITY);
-        if (Double.isNaN(level) || Double.isInfinite(level)) {
-            return OptionalLong.empty();
-        }
-        Catalog free = catalog.withEachLot(lot -> !lot.sku().equals(sku) ? lot
-                : lot.with(lot.available(), List.of(new Lot.PriceBreak(lot.minQuantity(), 0, OptionalLong.empty()))));
-        Findings given = search.on(free).run(WhyNotAnswer.with(one, sku), deadline);
-        if (given.status() != Status.PROVED || given.best() > level) {
-            return OptionalLong.empty();
-        }
-        try {
-            return new BreakEven(sku, new Findings(one, Status.PROVED, level, level, List.of(), true), catalog, search, deadline).find()
-                    .map(BreakEven.Found::unitPrice).orElse(OptionalLong.empty());
-        } catch (UnsettledException late) {
-            return OptionalLong.empty();
-        }
-    }
-
-    /** What the cheapest order without the part costs; empty where there is none, NaN where time ran out. */
-    private OptionalDouble without(String sku, Request one) {
-        Findings best = known.computeIfAbsent(one, asked -> search.run(asked, deadline));
+    public OptionalLong level(String sku, Request request, long ceiling) {
+        Findings best = known.computeIfAbsent(request, asked -> search.run(asked.withAlternatives(1, asked.step()), deadline));
         if (best.status() == Status.PROVED && best.ranked().get(0).needed().containsKey(sku)) {
-            Set<String> forbid = new HashSet<>(one.forbid());
+            Set<String> forbid = new HashSet<>(request.forbid());
             forbid.add(sku);
-            best = search.run(one.withForbid(forbid), deadline);
+            best = search.run(request.withForbid(forbid).withAlternatives(1, request.step()), deadline);
         }
         return switch (best.status()) {
-            case PROVED -> OptionalDouble.of(best.best());
-            case BEST_FOUND -> OptionalDouble.of(Double.NaN);
-            case IMPOSSIBLE -> OptionalDouble.empty();
+            case PROVED -> OptionalLong.of(Math.min(ceiling, best.ranked().get(0).price().total()));
+            case BEST_FOUND -> OptionalLong.empty();
+            case IMPOSSIBLE -> OptionalLong.of(ceiling);
         };
+    }
+
+    /**
+     * The greatest unit price in minor units at which some order with the part costs no more than a level.
+     *
+     * @param known a price that is not of interest unless it is exceeded; -1: any is
+     * @return the price, or {@code known} where it is no greater, or time ran out
+     */
+    public long beyond(long known, String sku, Request request, long level) {
+        Request within = WhyNotAnswer.with(request, sku).withAlternatives(1, request.step())
+                .withLimit(request.limit().withPrice(OptionalLong.of(level)));
+        long good = known;
+        while (true) {
+            long price = good + 1;
+            Catalog priced = catalog.withEachLot(lot -> !lot.sku().equals(sku) ? lot
+                    : lot.with(lot.available(), List.of(new Lot.PriceBreak(lot.minQuantity(), price, OptionalLong.empty()))));
+            Findings found = search.on(priced).run(within, deadline);
+            if (found.status() != Status.PROVED) {
+                return good;
+            }
+            // The same order costs more by a line that is known; only another can stay below the level beyond its end.
+            int units = BreakEven.bought(found.ranked().get(0), sku);
+            good = price + (level - found.ranked().get(0).price().total()) / units;
+        }
     }
 }

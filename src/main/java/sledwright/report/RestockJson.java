@@ -43,9 +43,11 @@ final class RestockJson {
         out.writeObjectFieldStart("bound");
         money("most", plan.bound());
         money("rounded_in_hindsight", plan.rounded());
+        money("rounded_as_orders_come", plan.roundedInSample());
         money("plan_in_hindsight", plan.hindsight());
         money("plan_as_orders_come", plan.inSample());
         out.writeNumberField("gap", Decimals.of(plan.gap()));
+        out.writeNumberField("rounded_gap", Decimals.of(plan.roundedGap()));
         out.writeNumberField("builds", plan.builds());
         out.writeBooleanField("no_other_build", plan.closed());
         out.writeEndObject();

@@ -8,7 +8,6 @@ import java.util.OptionalLong;
 import sledwright.restock.Levels;
 import sledwright.restock.RestockPlan;
 import sledwright.restock.RestockPlan.ClassOutlook;
-import sledwright.restock.RestockPlan.PartOutlook;
 
 /** The tables of a restocking plan, for every format that has room for all of it. */
 final class RestockTables {
@@ -40,11 +39,7 @@ final class RestockTables {
 
     static List<Content> of(RestockView view) {
         RestockTables tables = new RestockTables(view);
-        List<Content> all = new ArrayList<>(List.of(tables.buys(), tables.classes(), tables.curve(), tables.parts("parts", "Parts in use",
-                "One more: what a further unit on the shelf would add, if orders were filled in hindsight. Pay at most: above that every class is"
-                        + " better met without the part.", view.wanted()),
-                tables.parts("dead", "Dead stock", "Parts that no expected order takes. Pay at most: the price at which some class is met as well with"
-                        + " the part; empty: in none, not even as a gift.", view.dead())));
+        List<Content> all = new ArrayList<>(List.of(tables.buys(), tables.classes(), tables.curve(), tables.parts(), tables.dead()));
         if (!view.levels().isEmpty()) {
             all.add(tables.levels());
         }
@@ -112,12 +107,22 @@ final class RestockTables {
                         view.amount(point.margin().mean()), view.amount(point.margin().halfWidth()))).toList());
     }
 
-    private Content parts(String id, String name, String note, List<PartOutlook> parts) {
-        return new Content(id, name, note, List.of(words("Part"), words("Description"), count("On the shelf"), count("Bought"), mean("Used"), mean("Left"),
+    private Content parts() {
+        return new Content("parts", "Parts in use", "One more: what a further unit on the shelf would add, if orders were filled in hindsight. Pay at most:"
+                + " a price at which that pays, or at which some class is met as well with the part while others cost what one more of them adds; above it"
+                + " none is.", List.of(words("Part"), words("Description"), count("On the shelf"), count("Bought"), mean("Used"), mean("Left"),
                 money("Left loses"), money("Worth today"), money("One more"), money("Pay at most")),
-                parts.stream().map(part -> List.<Object>of(part.sku(), view.description(part.sku()), part.standing(), part.bought(),
+                view.wanted().stream().map(part -> List.<Object>of(part.sku(), view.description(part.sku()), part.standing(), part.bought(),
                         rounded(part.used(), 1), rounded(part.left(), 1), view.amount(part.lost()), view.amount(part.worth()),
                         view.amount(part.oneMore()), amount(part.mostPrice()))).toList());
+    }
+
+    private Content dead() {
+        return new Content("dead", "Dead stock", "Parts that no expected order takes. Moves at: the unit price at which some class is met as well with"
+                + " the part; empty: in none, not even as a gift.",
+                List.of(words("Part"), words("Description"), count("Units"), money("Worth today"), money("Loses"), money("Moves at")),
+                view.dead().stream().map(part -> List.<Object>of(part.sku(), view.description(part.sku()), part.standing(), view.amount(part.worth()),
+                        view.amount(part.lost()), amount(part.mostPrice()))).toList());
     }
 
     private Content levels() {

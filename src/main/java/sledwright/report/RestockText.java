@@ -113,7 +113,7 @@ public final class RestockText {
                     view.amount(part.lost()).toString(), view.amount(part.worth()).toString(), view.amount(part.oneMore()).toString(), most(part));
         }
         page.table(table);
-        page.text("worth: the least that a unit costs today. one more: what a further unit on the shelf would add, if orders were filled in hindsight. pay at most: above that every class is better met without the part.");
+        page.text("worth: the least that a unit costs today. one more: what a further unit on the shelf would add, if orders were filled in hindsight. pay at most: a price at which that pays, or at which some class is met as well with the part while others cost what one more of them adds; above it none is.");
     }
 
     private String most(PartOutlook part) {

@@ -10,16 +10,15 @@ import sledwright.rules.Order;
  *
  * @param needed sku -> units of the whole order
  * @param labour putting it together and its licence, minor units
- * @param order  as the search found it
  */
-record Choice(int demandClass, SortedMap<String, Integer> needed, long labour, Order order) {
+record Choice(int demandClass, SortedMap<String, Integer> needed, long labour) {
 
     Choice {
         needed = new TreeMap<>(needed);
     }
 
     static Choice of(int demandClass, Order order) {
-        return new Choice(demandClass, order.needed(), order.price().labour() + order.price().licence(), order);
+        return new Choice(demandClass, order.needed(), order.price().labour() + order.price().licence());
     }
 
     /** What the parts come to at given unit prices. */

@@ -9,7 +9,9 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.function.IntConsumer;
 import java.util.function.ToLongFunction;
+import java.util.stream.IntStream;
 import sledwright.domain.Catalog;
 import sledwright.domain.DemandClass;
 import sledwright.domain.Request;
@@ -19,16 +21,21 @@ import sledwright.generator.Deadline;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
+import sledwright.rules.Order;
 
 /** The builds that orders of each class may be filled with, found by the exact search; more are found as parts turn out scarce. */
 final class Choices {
 
     /** Builds that buy more than is asked for, which may still be the only ones left. */
     private static final int RICHER = 4;
+    private static final int WORKERS = 2;
+    /** How many parts of a kind may run out one after the other. */
+    private static final int FALLBACKS = 4;
 
     private final Shelves shelves;
     private final List<DemandClass> classes;
-    private final Search root;
+    /** A search serves one request at a time, so each worker has its own; a class is always served by the same. */
+    private final List<Search> roots;
     private final Deadline deadline;
     private final List<Map<SortedMap<String, Integer>, Choice>> known = new ArrayList<>();
     private final List<OptionalLong> cheapest = new ArrayList<>();
@@ -38,28 +45,53 @@ final class Choices {
         this.shelves = shelves;
         this.deadline = deadline;
         classes = shelves.request().classes();
-        root = new Search(shelves.priced());
+        roots = IntStream.range(0, WORKERS).mapToObj(worker -> new Search(shelves.priced())).toList();
         for (int k = 0; k < classes.size(); k++) {
             known.add(new LinkedHashMap<>());
-            seek(k);
+            cheapest.add(OptionalLong.empty());
+            impossible.add(Optional.empty());
         }
+        forEach(this::seek);
+    }
+
+    private Search root(int k) {
+        return roots.get(k % WORKERS);
+    }
+
+    /** Does something for each class, several at a time. */
+    void forEach(IntConsumer work) {
+        IntStream.range(0, WORKERS).parallel().forEach(worker -> {
+            for (int k = worker; k < classes.size(); k += WORKERS) {
+                work.accept(k);
+            }
+        });
     }
 
     private void seek(int k) {
         Request asked = classes.get(k).request();
         Catalog today = shelves.priced();
-        Findings findings = root.run(asked.withAlternatives(RICHER, Request.DEFAULT_STEP), deadline);
-        cheapest.add(findings.ranked().isEmpty() ? OptionalLong.empty() : OptionalLong.of(findings.ranked().get(0).price().total()));
-        impossible.add(findings.status() == Status.IMPOSSIBLE
-                ? Optional.of(new Explainer(today, root, deadline).explain(findings, List.of())) : Optional.empty());
+        Findings findings = root(k).run(asked.withAlternatives(RICHER, Request.DEFAULT_STEP), deadline);
+        cheapest.set(k, findings.ranked().isEmpty() ? OptionalLong.empty() : OptionalLong.of(findings.ranked().get(0).price().total()));
+        impossible.set(k, findings.status() == Status.IMPOSSIBLE
+                ? Optional.of(new Explainer(today, root(k), deadline).explain(findings, List.of())) : Optional.empty());
         findings.ranked().forEach(order -> add(Choice.of(k, order)));
         if (!findings.ranked().isEmpty()) {
-            for (String sku : findings.ranked().get(0).needed().keySet()) {
-                Set<String> forbidden = new HashSet<>(asked.forbid());
-                forbidden.add(sku);
-                root.run(asked.withForbid(forbidden).withAlternatives(1, Request.DEFAULT_STEP), deadline).ranked()
-                        .forEach(order -> add(Choice.of(k, order)));
+            findings.ranked().get(0).needed().keySet().forEach(sku -> seekWithout(k, sku));
+        }
+    }
+
+    /** What would do if a part ran out, and then whatever of its kind would do instead. */
+    private void seekWithout(int k, String first) {
+        Request asked = classes.get(k).request();
+        Set<String> gone = new HashSet<>(asked.forbid());
+        gone.add(first);
+        for (int i = 0; i < FALLBACKS && !deadline.isOver(); i++) {
+            List<Order> ranked = root(k).run(asked.withForbid(gone).withAlternatives(1, Request.DEFAULT_STEP), deadline).ranked();
+            if (ranked.isEmpty()) {
+                return;
             }
+            add(Choice.of(k, ranked.get(0)));
+            ranked.get(0).needed().keySet().stream().filter(sku -> shelves.kind(sku) == shelves.kind(first)).forEach(gone::add);
         }
     }
 
@@ -102,12 +134,24 @@ final class Choices {
      */
     Optional<Found> seek(int demandClass, ToLongFunction<String> unitPrice) {
         Request asked = classes.get(demandClass).request().withAlternatives(1, Request.DEFAULT_STEP);
-        Findings findings = root.on(shelves.priced(unitPrice)).run(asked, deadline);
+        Findings findings = root(demandClass).on(shelves.priced(unitPrice)).run(asked, deadline);
         if (findings.status() != Status.PROVED) {
             return Optional.empty();
         }
         Choice choice = Choice.of(demandClass, findings.ranked().get(0));
         return Optional.of(new Found(choice, add(choice)));
+    }
+
+    /**
+     * The cheapest build of a class from what is left; it is added to the known ones.
+     *
+     * @param units sku -> units
+     * @return whether there is one that was not known
+     */
+    boolean seekIn(int demandClass, Map<String, Integer> units) {
+        Request asked = classes.get(demandClass).request().withAlternatives(1, Request.DEFAULT_STEP);
+        List<Order> ranked = root(demandClass).on(shelves.left(units, asked.limit().conditions())).run(asked, deadline).ranked();
+        return !ranked.isEmpty() && add(Choice.of(demandClass, ranked.get(0)));
     }
 
     /** A build that the search found. */

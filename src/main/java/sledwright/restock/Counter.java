@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 import sledwright.domain.DemandClass;
-import sledwright.domain.SupplyOffer;
 
 /**
  * The shop's counter: orders are served as they come. Each gets, of the builds that can still be put together for it in time, the one
@@ -26,28 +29,37 @@ final class Counter {
      * @param servedByCourse by course and class
      * @param askedByCourse  by course and class
      * @param leftover sku -> units that are left over, mean
+     * @param needed   sku -> share of courses that take more units than stand there without purchases
      * @param used     by class and build, orders in all courses together
      */
     record Tally(double[] margins, long[] served, long[] asked, int[][] servedByCourse, int[][] askedByCourse,
-                 Map<String, Double> leftover, List<Map<Choice, Long>> used) {
+                 Map<String, Double> leftover, Map<String, Double> needed, List<Map<Choice, Long>> used) {
 
         double mean() {
             return Arrays.stream(margins).average().orElse(0);
         }
     }
 
-    private record Way(Choice choice, double gain, int[] parts, int[] units) {
+    /**
+     * One way to fill an order.
+     *
+     * @param units of each part
+     * @param pools of each part, in the order in which they are drawn on
+     */
+    private record Way(Choice choice, double gain, int[] units, int[][] pools) {
     }
 
     private final Shelves shelves;
     private final List<Shelves.Pool> pools = new ArrayList<>();
     private final Map<Shelves.Pool, Integer> poolAt = new HashMap<>();
-    private final List<String> skus = new ArrayList<>();
-    private final Map<String, Integer> skuAt = new HashMap<>();
     private final int[] standing;
     private final Way[][] ways;
-    /** By class and part: its pools in the order in which they are drawn on. */
-    private final int[][][] drawn;
+    /** By pool, the day from which its units can be used. */
+    private final int[] arrival;
+    /** The pools of each part. */
+    private final List<int[]> alike;
+    /** The days on which further units arrive. */
+    private final int[] arrivals;
     private final double[] patience;
     private final double[] turnedAway;
 
@@ -55,52 +67,40 @@ final class Counter {
      * @param scarcity by class, sku -> what a unit counts beyond its worth, which decides between builds
      * @param holdsBack whether an order is turned away whose parts are worth more than it earns
      */
-    Counter(Program program, Shelves shelves, Choices choices, List<Map<String, Double>> scarcity, boolean holdsBack) {
+    Counter(Program program, Shelves shelves, List<Map<String, Double>> scarcity, boolean holdsBack) {
         this.shelves = shelves;
         List<DemandClass> classes = shelves.request().classes();
-        ways = new Way[classes.size()][];
+        List<List<Choice>> choices = new ArrayList<>();
+        Set<String> skus = new TreeSet<>();
         for (int k = 0; k < classes.size(); k++) {
             Map<String, Double> dear = scarcity.get(k);
-            ways[k] = choices.of(k).stream().filter(choice -> program.gain(choice)
-                            > (holdsBack ? choice.parts(sku -> dear.getOrDefault(sku, 0.0)) : 0))
-                    .sorted(Comparator.comparingDouble(choice -> choice.parts(sku -> dear.getOrDefault(sku, 0.0)) - program.gain(choice)))
-                    .map(choice -> way(choice, program.gain(choice))).toArray(Way[]::new);
+            choices.add(program.ways(k).stream()
+                    .filter(choice -> program.gain(choice) > (holdsBack ? choice.parts(sku -> dear.getOrDefault(sku, 0.0)) : 0))
+                    .sorted(Comparator.comparingDouble(choice -> choice.parts(sku -> dear.getOrDefault(sku, 0.0)) - program.gain(choice))).toList());
+            choices.get(k).forEach(choice -> skus.addAll(choice.needed().keySet()));
         }
-        shelves.standing().keySet().forEach(this::addPool);
-        shelves.offers().forEach(offer -> addPool(Shelves.pool(offer)));
-        standing = new int[pools.size()];
-        shelves.standing().forEach((pool, units) -> {
-            if (poolAt.containsKey(pool)) {
-                standing[poolAt.get(pool)] += units;
-            }
-        });
-        drawn = new int[classes.size()][skus.size()][];
-        for (int k = 0; k < classes.size(); k++) {
-            for (int i = 0; i < skus.size(); i++) {
-                drawn[k][i] = drawn(classes, k, skus.get(i));
-            }
+        shelves.standing().keySet().stream().filter(pool -> skus.contains(pool.sku())).forEach(this::addPool);
+        shelves.offers().stream().filter(offer -> skus.contains(offer.sku())).forEach(offer -> addPool(Shelves.pool(offer)));
+        standing = pools.stream().mapToInt(pool -> shelves.standing().getOrDefault(pool, 0)).toArray();
+        arrival = pools.stream().mapToInt(Shelves.Pool::arrivalDay).toArray();
+        alike = skus.stream().map(sku -> IntStream.range(0, pools.size()).filter(p -> pools.get(p).sku().equals(sku)).toArray())
+                .filter(of -> of.length > 0).toList();
+        arrivals = Arrays.stream(arrival).sorted().distinct().toArray();
+        ways = new Way[classes.size()][];
+        for (int k = 0; k < ways.length; k++) {
+            int of = k;
+            Map<String, int[]> drawn = new HashMap<>();
+            ways[k] = choices.get(k).stream().map(choice -> new Way(choice, program.gain(choice),
+                    choice.needed().values().stream().mapToInt(Integer::intValue).toArray(),
+                    choice.needed().keySet().stream().map(sku -> drawn.computeIfAbsent(sku, key -> drawn(classes, of, key))).toArray(int[][]::new)))
+                    .toArray(Way[]::new);
         }
         patience = classes.stream().mapToDouble(Program::patience).toArray();
         turnedAway = classes.stream().mapToDouble(asked -> (double) asked.loss() * asked.machines()).toArray();
     }
 
-    private Way way(Choice choice, double gain) {
-        int[] parts = new int[choice.needed().size()];
-        int[] units = new int[parts.length];
-        int i = 0;
-        for (Map.Entry<String, Integer> part : choice.needed().entrySet()) {
-            parts[i] = skuAt.computeIfAbsent(part.getKey(), sku -> {
-                skus.add(sku);
-                return skus.size() - 1;
-            });
-            units[i++] = part.getValue();
-        }
-        return new Way(choice, gain, parts, units);
-    }
-
     private void addPool(Shelves.Pool pool) {
-        if (skuAt.containsKey(pool.sku()) && !poolAt.containsKey(pool)) {
-            poolAt.put(pool, pools.size());
+        if (poolAt.putIfAbsent(pool, pools.size()) == null) {
             pools.add(pool);
         }
     }
@@ -124,24 +124,15 @@ final class Counter {
      * @param bought units of each purchase of the program
      */
     Tally serve(Program program, int[] bought, List<Course> courses) {
-        int[] stock = standing.clone();
-        double spent = 0;
-        for (int o = 0; o < bought.length; o++) {
-            SupplyOffer offer = program.purchases().get(o).offer();
-            // What no order takes has no place at the counter.
-            Integer pool = poolAt.get(Shelves.pool(offer));
-            if (pool != null) {
-                stock[pool] += bought[o];
-            }
-            spent += program.purchases().get(o).loss() * bought[o];
-        }
-        double loss = spent;
+        int[] stock = stocked(program, bought);
+        double loss = program.loss(bought);
         double[] margins = new double[courses.size()];
         int parts = Math.min(courses.size(), PARTS);
         int[][] served = new int[courses.size()][ways.length];
         int[][] asked = new int[courses.size()][ways.length];
         long[][] left = new long[parts][pools.size()];
         long[][][] used = new long[parts][ways.length][];
+        int[][] needed = new int[parts][pools.size()];
         IntStream.range(0, parts).parallel().forEach(part -> {
             for (int k = 0; k < ways.length; k++) {
                 used[part][k] = new long[ways[k].length];
@@ -149,44 +140,135 @@ final class Counter {
             int[] now = new int[stock.length];
             for (int s = part; s < courses.size(); s += parts) {
                 System.arraycopy(stock, 0, now, 0, stock.length);
-                margins[s] = course(courses.get(s), now, served[s], asked[s], used[part]) - loss;
+                margins[s] = course(courses.get(s), now, new Seen(served[s], asked[s], used[part])) - loss;
                 for (int p = 0; p < now.length; p++) {
                     left[part][p] += now[p];
                 }
+                for (int[] of : alike) {
+                    int more = 0;
+                    for (int p : of) {
+                        more += stock[p] - standing[p] - now[p];
+                    }
+                    needed[part][of[0]] += more > 0 ? 1 : 0;
+                }
             }
         });
-        return tally(margins, served, asked, left, used);
+        return tally(margins, served, asked, left, needed, used);
+    }
+
+    /** What each course earns, as {@link #serve} has it, and nothing else. */
+    double[] margins(Program program, int[] bought, List<Course> courses) {
+        int[] stock = stocked(program, bought);
+        double loss = program.loss(bought);
+        double[] margins = new double[courses.size()];
+        int parts = Math.min(courses.size(), PARTS);
+        IntStream.range(0, parts).parallel().forEach(part -> {
+            Seen seen = new Seen(new int[ways.length], new int[ways.length], new long[ways.length][]);
+            Arrays.setAll(seen.used(), k -> new long[ways[k].length]);
+            int[] now = new int[stock.length];
+            for (int s = part; s < courses.size(); s += parts) {
+                System.arraycopy(stock, 0, now, 0, stock.length);
+                margins[s] = course(courses.get(s), now, seen) - loss;
+            }
+        });
+        return margins;
+    }
+
+    /** What is counted on the way: by class, by class, and by class and way. */
+    private record Seen(int[] served, int[] asked, long[][] used) {
     }
 
     /** Fixed, so that sums come out the same on any machine. */
     private static final int PARTS = 8;
 
-    private double course(Course course, int[] stock, int[] served, int[] asked, long[][] used) {
+    private double course(Course course, int[] stock, Seen seen) {
         double earned = 0;
         double horizon = shelves.request().horizonDays();
+        // Stock only dwindles until more arrives, so a way that failed need not be tried again before.
+        int[] first = new int[ways.length];
+        int[] arrived = new int[ways.length];
         for (int i = 0; i < course.orders(); i++) {
             int k = course.classes()[i];
             double deadline = Math.min(course.days()[i] + patience[k], horizon);
-            asked[k]++;
+            seen.asked()[k]++;
             earned -= turnedAway[k];
-            for (int w = 0; w < ways[k].length; w++) {
-                if (has(ways[k][w], k, deadline, stock)) {
-                    take(ways[k][w], k, deadline, stock);
-                    earned += ways[k][w].gain();
-                    served[k]++;
-                    used[k][w]++;
-                    break;
-                }
+            while (arrived[k] < arrivals.length && arrivals[arrived[k]] <= deadline) {
+                arrived[k]++;
+                first[k] = 0;
+            }
+            while (first[k] < ways[k].length && !has(ways[k][first[k]], deadline, stock)) {
+                first[k]++;
+            }
+            if (first[k] < ways[k].length) {
+                Way way = ways[k][first[k]];
+                take(way, deadline, stock);
+                earned += way.gain();
+                seen.served()[k]++;
+                seen.used()[k][first[k]]++;
             }
         }
         return earned;
     }
 
-    private boolean has(Way way, int k, double deadline, int[] stock) {
-        for (int i = 0; i < way.parts().length; i++) {
+    /**
+     * What is left for an order of each class when the first of it is turned away in a course.
+     *
+     * @return class -> sku -> units that it could take in time
+     */
+    Map<Integer, Map<String, Integer>> firstRefusals(Program program, int[] bought, Course course) {
+        int[] stock = stocked(program, bought);
+        Map<Integer, Map<String, Integer>> refusals = new TreeMap<>();
+        for (int i = 0; i < course.orders(); i++) {
+            int k = course.classes()[i];
+            double deadline = Math.min(course.days()[i] + patience[k], shelves.request().horizonDays());
+            Optional<Way> way = Arrays.stream(ways[k]).filter(one -> has(one, deadline, stock)).findFirst();
+            if (way.isPresent()) {
+                take(way.get(), deadline, stock);
+            } else {
+                refusals.computeIfAbsent(k, of -> left(of, deadline, stock));
+            }
+        }
+        return refusals;
+    }
+
+    /** The builds that orders of a class get first. */
+    List<Choice> foremost(int k, int most) {
+        return Arrays.stream(ways[k]).limit(most).map(Way::choice).toList();
+    }
+
+    private Map<String, Integer> left(int k, double deadline, int[] stock) {
+        DemandClass asked = shelves.request().classes().get(k);
+        Map<String, Integer> left = new TreeMap<>();
+        shelves.standing().forEach((pool, units) -> {
+            if (!poolAt.containsKey(pool) && takes(asked, pool) && pool.arrivalDay() <= deadline) {
+                left.merge(pool.sku(), units, Integer::sum);
+            }
+        });
+        for (int p = 0; p < pools.size(); p++) {
+            if (takes(asked, pools.get(p)) && pools.get(p).arrivalDay() <= deadline) {
+                left.merge(pools.get(p).sku(), stock[p], Integer::sum);
+            }
+        }
+        return left;
+    }
+
+    private int[] stocked(Program program, int[] bought) {
+        int[] stock = standing.clone();
+        for (int o = 0; o < bought.length; o++) {
+            // What no order takes has no place at the counter.
+            Integer pool = poolAt.get(Shelves.pool(program.purchases().get(o).offer()));
+            if (pool != null) {
+                stock[pool] += bought[o];
+            }
+        }
+        return stock;
+    }
+
+    private boolean has(Way way, double deadline, int[] stock) {
+        for (int i = 0; i < way.units().length; i++) {
             int missing = way.units()[i];
-            for (int pool : drawn[k][way.parts()[i]]) {
-                if (stock[pool] > 0 && pools.get(pool).arrivalDay() <= deadline) {
+            for (int pool : way.pools()[i]) {
+                if (arrival[pool] <= deadline) {
                     missing -= stock[pool];
                     if (missing <= 0) {
                         break;
@@ -200,11 +282,11 @@ final class Counter {
         return true;
     }
 
-    private void take(Way way, int k, double deadline, int[] stock) {
-        for (int i = 0; i < way.parts().length; i++) {
+    private void take(Way way, double deadline, int[] stock) {
+        for (int i = 0; i < way.units().length; i++) {
             int missing = way.units()[i];
-            for (int pool : drawn[k][way.parts()[i]]) {
-                if (stock[pool] > 0 && pools.get(pool).arrivalDay() <= deadline) {
+            for (int pool : way.pools()[i]) {
+                if (stock[pool] > 0 && arrival[pool] <= deadline) {
                     int taken = Math.min(missing, stock[pool]);
                     stock[pool] -= taken;
                     missing -= taken;
@@ -216,15 +298,19 @@ final class Counter {
         }
     }
 
-    private Tally tally(double[] margins, int[][] served, int[][] asked, long[][] left, long[][][] used) {
+    private Tally tally(double[] margins, int[][] served, int[][] asked, long[][] left, int[][] needed, long[][][] used) {
         Map<String, Double> leftover = new TreeMap<>();
         for (int p = 0; p < pools.size(); p++) {
             int pool = p;
             leftover.merge(pools.get(p).sku(), (double) Arrays.stream(left).mapToLong(part -> part[pool]).sum() / margins.length, Double::sum);
         }
+        Map<String, Double> shares = new TreeMap<>();
+        for (int[] of : alike) {
+            shares.put(pools.get(of[0]).sku(), (double) Arrays.stream(needed).mapToInt(part -> part[of[0]]).sum() / margins.length);
+        }
         List<Map<Choice, Long>> builds = new ArrayList<>();
         for (int k = 0; k < ways.length; k++) {
-            Map<Choice, Long> counts = new java.util.LinkedHashMap<>();
+            Map<Choice, Long> counts = new LinkedHashMap<>();
             for (int w = 0; w < ways[k].length; w++) {
                 int way = w;
                 int of = k;
@@ -232,7 +318,7 @@ final class Counter {
             }
             builds.add(counts);
         }
-        return new Tally(margins, sum(served), sum(asked), served, asked, leftover, builds);
+        return new Tally(margins, sum(served), sum(asked), served, asked, leftover, shares, builds);
     }
 
     private static long[] sum(int[][] parts) {

@@ -2,7 +2,10 @@ package sledwright.restock;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
@@ -38,10 +41,20 @@ final class Hindsight {
     private final int[][] demand;
     private final List<Prices> pool = new ArrayList<>();
 
-    Hindsight(Program program, List<Course> courses) {
+    /** The kept prices that have been the best for some course. */
+    private final BitSet winners = new BitSet();
+
+    /** @param known prices of the rows that may be good ones */
+    Hindsight(Program program, List<Course> courses, List<double[]> known) {
         this.program = program;
         demand = courses.parallelStream().map(program::demand).toArray(int[][]::new);
         pool.add(priced(new double[program.limits(new double[0]).length]));
+        known.parallelStream().map(this::priced).forEachOrdered(pool::add);
+    }
+
+    /** Prices of the rows that have been the best for some course. */
+    List<double[]> winners() {
+        return winners.stream().filter(j -> j > 0).mapToObj(j -> pool.get(j).rows()).toList();
     }
 
     int courses() {
@@ -53,11 +66,7 @@ final class Hindsight {
         for (int t = 0; t < gains.length; t++) {
             Kind kind = program.kinds().get(t);
             for (int b = 0; b < kind.gain().length; b++) {
-                double gain = kind.gain()[b];
-                for (int i = 0; i < kind.rows()[b].length; i++) {
-                    gain -= kind.units()[b][i] * rows[kind.rows()[b][i]];
-                }
-                gains[t] = Math.max(gains[t], gain);
+                gains[t] = Math.max(gains[t], gain(kind, b, rows));
             }
         }
         return new Prices(rows, gains);
@@ -95,7 +104,13 @@ final class Hindsight {
 
     /** The mean bound over all courses. */
     double mean(int[] best, double[] limits) {
-        return IntStream.range(0, demand.length).parallel().mapToDouble(s -> bound(s, best[s], limits)).sum() / demand.length;
+        double[] bounds = IntStream.range(0, demand.length).parallel().mapToDouble(s -> bound(s, best[s], limits)).toArray();
+        // One after the other: the sum must not depend on how many workers there are.
+        double sum = 0;
+        for (double bound : bounds) {
+            sum += bound;
+        }
+        return sum / demand.length;
     }
 
     /** The share of some courses in the mean over all, as a plane. */
@@ -105,6 +120,7 @@ final class Hindsight {
         int[] uses = new int[pool.size()];
         for (int s = from; s < to; s++) {
             uses[best[s]]++;
+            winners.set(best[s]);
             double[] gains = pool.get(best[s]).kinds();
             for (int t = 0; t < gains.length; t++) {
                 constant += gains[t] * demand[s][t];
@@ -130,7 +146,7 @@ final class Hindsight {
      * @return by how much the bound of these courses fell, in the mean
      */
     double refine(int[] courses, int[] best, double[] limits) {
-        Prices[] found = Arrays.stream(courses).parallel().mapToObj(s -> solve(demand[s], limits)).toArray(Prices[]::new);
+        Prices[] found = Arrays.stream(courses).parallel().mapToObj(s -> solve(demand[s], limits, pool.get(best[s]))).toArray(Prices[]::new);
         double fell = 0;
         for (int i = 0; i < courses.length; i++) {
             if (found[i] != null) {
@@ -141,17 +157,71 @@ final class Hindsight {
         return fell / courses.length;
     }
 
-    /** The prices of the least bound; null where the library gives none. */
-    private Prices solve(int[] orders, double[] limits) {
+    /**
+     * The prices of the least bound; null where the library gives none. Few builds matter in one course, so the program begins with those
+     * that are best at the prices known so far and takes in others that its own prices would favour. Left off early, its prices are good
+     * ones still.
+     */
+    private Prices solve(int[] orders, double[] limits, Prices known) {
+        List<Set<Integer>> builds = new ArrayList<>();
+        for (int t = 0; t < orders.length; t++) {
+            builds.add(new TreeSet<>());
+        }
+        takeIn(builds, orders, pool.get(0));
+        takeIn(builds, orders, known);
+        Prices prices = null;
+        for (int turn = 0; turn < MOST_TURNS; turn++) {
+            double[] rows = solve(orders, limits, builds, program);
+            if (rows == null) {
+                return prices;
+            }
+            prices = priced(rows);
+            if (!takeIn(builds, orders, prices)) {
+                return prices;
+            }
+        }
+        return prices;
+    }
+
+    /** Adds for each kind of order the build that gains the most at some prices; whether any was new. */
+    private boolean takeIn(List<Set<Integer>> builds, int[] orders, Prices prices) {
+        boolean more = false;
+        for (int t = 0; t < orders.length; t++) {
+            if (orders[t] > 0) {
+                Kind kind = program.kinds().get(t);
+                int best = -1;
+                double most = NOTHING;
+                for (int b = 0; b < kind.gain().length; b++) {
+                    double gain = gain(kind, b, prices.rows());
+                    if (gain > most) {
+                        most = gain;
+                        best = b;
+                    }
+                }
+                more |= best >= 0 && builds.get(t).add(best);
+            }
+        }
+        return more;
+    }
+
+    private static double gain(Kind kind, int build, double[] rows) {
+        double gain = kind.gain()[build];
+        for (int i = 0; i < kind.rows()[build].length; i++) {
+            gain -= kind.units()[build][i] * rows[kind.rows()[build][i]];
+        }
+        return gain;
+    }
+
+    private static double[] solve(int[] orders, double[] limits, List<Set<Integer>> builds, Program program) {
         ExpressionsBasedModel model = new ExpressionsBasedModel();
         Variable[] prices = new Variable[limits.length];
         for (int t = 0; t < orders.length; t++) {
-            if (orders[t] == 0) {
+            if (builds.get(t).isEmpty()) {
                 continue;
             }
             Kind kind = program.kinds().get(t);
             Variable gain = model.newVariable("k" + t).lower(0).weight(orders[t]);
-            for (int b = 0; b < kind.gain().length; b++) {
+            for (int b : builds.get(t)) {
                 Expression covers = model.newExpression("b" + t + "." + b).lower(kind.gain()[b] / SCALE);
                 covers.set(gain, 1);
                 for (int i = 0; i < kind.rows()[b].length; i++) {
@@ -171,24 +241,19 @@ final class Hindsight {
         for (int i = 0; i < rows.length; i++) {
             rows[i] = prices[i] == null ? 0 : Math.max(0, prices[i].getValue().doubleValue() * SCALE);
         }
-        return priced(rows);
+        return rows;
     }
 
     /** Amounts of money are brought near 1 for the library's sake, minor units. */
     private static final double SCALE = 10_000;
 
+    /** A gain below a coin's share is none. */
+    private static final double NOTHING = 1e-3;
+    private static final int MOST_TURNS = 12;
+
     /** The mean price of each row over all courses. */
     double[] meanPrices(int[] best) {
         return plane(best, 0, demand.length).slope();
-    }
-
-    /** Keeps only prices that are best for some course in some of the given choices, and returns how many are left. */
-    int keep(List<int[]> used) {
-        return pool.size();
-    }
-
-    int size() {
-        return pool.size();
     }
 
     private static double dot(double[] one, double[] other) {

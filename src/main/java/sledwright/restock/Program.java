@@ -49,6 +49,8 @@ final class Program {
 
     private final Shelves shelves;
     private final Choices choices;
+    /** By class, the known ways to fill an order that earn something; those found later are not of this program. */
+    private final List<List<Choice>> ways = new ArrayList<>();
     private final Windows windows;
     private final List<Row> rows = new ArrayList<>();
     private final Map<String, List<Integer>> rowsOf = new HashMap<>();
@@ -60,6 +62,9 @@ final class Program {
     Program(Shelves shelves, Choices choices) {
         this.shelves = shelves;
         this.choices = choices;
+        for (int k = 0; k < classes().size(); k++) {
+            ways.add(choices.of(k).stream().filter(choice -> gain(choice) > 0).toList());
+        }
         Set<String> used = used();
         windows = new Windows(arrivals(used), leastPatience());
         used.forEach(this::addRows);
@@ -80,7 +85,7 @@ final class Program {
     private Set<String> used() {
         Set<String> used = new TreeSet<>();
         for (int k = 0; k < classes().size(); k++) {
-            choices.of(k).stream().filter(choice -> gain(choice) > 0).forEach(choice -> used.addAll(choice.needed().keySet()));
+            ways.get(k).forEach(choice -> used.addAll(choice.needed().keySet()));
         }
         return used;
     }
@@ -112,7 +117,7 @@ final class Program {
     private void addRows(String sku) {
         Set<Set<Condition>> families = new LinkedHashSet<>();
         for (int k = 0; k < classes().size(); k++) {
-            if (choices.of(k).stream().anyMatch(choice -> choice.needed().containsKey(sku))) {
+            if (ways.get(k).stream().anyMatch(choice -> choice.needed().containsKey(sku))) {
                 Set<Condition> accepted = accepted(classes().get(k));
                 for (Set<Condition> other : List.copyOf(families)) {
                     families.add(union(other, accepted));
@@ -146,22 +151,21 @@ final class Program {
 
     private void addKinds() {
         for (int k = 0; k < classes().size(); k++) {
-            List<Choice> ways = choices.of(k).stream().filter(choice -> gain(choice) > 0).toList();
             int first = windows.of(Math.min(patience(classes().get(k)), shelves.request().horizonDays()));
-            for (int window = first; window < windows.count() && !ways.isEmpty(); window++) {
+            for (int window = first; window < windows.count() && !ways.get(k).isEmpty(); window++) {
                 kindAt.put(List.of(k, window), kinds.size());
-                kinds.add(kind(k, window, ways));
+                kinds.add(kind(k, window, ways.get(k)));
             }
         }
     }
 
-    private Kind kind(int k, int window, List<Choice> ways) {
-        double[] gain = ways.stream().mapToDouble(this::gain).toArray();
+    private Kind kind(int k, int window, List<Choice> known) {
+        double[] gain = known.stream().mapToDouble(this::gain).toArray();
         int[][] touched = new int[gain.length][];
         double[][] units = new double[gain.length][];
         for (int b = 0; b < gain.length; b++) {
             List<double[]> entries = new ArrayList<>();
-            ways.get(b).needed().forEach((sku, count) -> rowsFor(k, sku, window).forEach(row -> entries.add(new double[] {row, count})));
+            known.get(b).needed().forEach((sku, count) -> rowsFor(k, sku, window).forEach(row -> entries.add(new double[] {row, count})));
             touched[b] = entries.stream().mapToInt(entry -> (int) entry[0]).toArray();
             units[b] = entries.stream().mapToDouble(entry -> entry[1]).toArray();
         }
@@ -199,6 +203,40 @@ final class Program {
         return rowsOf.getOrDefault(sku, List.of()).stream().mapToDouble(row -> rowPrices[row]).sum();
     }
 
+    /** Prices of the rows of an earlier program, of fewer builds, as prices of these; rows that are new are free. */
+    double[] carried(Program earlier, double[] rowPrices) {
+        Map<List<Object>, Integer> at = new HashMap<>();
+        for (int i = 0; i < rows.size(); i++) {
+            at.put(likeness(i), i);
+        }
+        double[] prices = new double[rows.size()];
+        for (int i = 0; i < rowPrices.length; i++) {
+            Integer row = rowPrices[i] > 0 ? at.get(earlier.likeness(i)) : null;
+            if (row != null) {
+                prices[row] = rowPrices[i];
+            }
+        }
+        return prices;
+    }
+
+    /** What tells a row from all others, whatever windows there are. */
+    private List<Object> likeness(int row) {
+        return List.of(rows.get(row).sku(), rows.get(row).conditions(), windows.end(rows.get(row).lastWindow()));
+    }
+
+    /** Purchases of an earlier program, of fewer builds, as purchases of this one. */
+    double[] carriedPurchases(Program earlier, double[] bought) {
+        Map<SupplyOffer, Integer> at = new HashMap<>();
+        for (int o = 0; o < purchases.size(); o++) {
+            at.put(purchases.get(o).offer(), o);
+        }
+        double[] units = new double[purchases.size()];
+        for (int o = 0; o < bought.length; o++) {
+            units[at.get(earlier.purchases.get(o).offer())] = bought[o];
+        }
+        return units;
+    }
+
     /** How many orders of each kind come in a course. */
     int[] demand(Course course) {
         int[] counts = new int[kinds.size()];
@@ -213,12 +251,26 @@ final class Program {
         return counts;
     }
 
+    /** The ways to fill an order of a class that earn something. */
+    List<Choice> ways(int k) {
+        return ways.get(k);
+    }
+
     List<Kind> kinds() {
         return kinds;
     }
 
     List<Purchase> purchases() {
         return purchases;
+    }
+
+    /** What purchases lose if none of the units is used, minor units. */
+    double loss(int[] bought) {
+        double loss = 0;
+        for (int o = 0; o < bought.length; o++) {
+            loss += purchases.get(o).loss() * bought[o];
+        }
+        return loss;
     }
 
     /** The limit of each row with given purchases. */

@@ -1,5 +1,6 @@
 package sledwright.restock;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalLong;
@@ -20,6 +21,7 @@ final class Relaxation {
     private static final int BATCH = 8;
     private static final int MOST_BATCHES = 6;
     private static final double STEP = 0.5;
+    private static final int ROUNDS_TOLD = 10;
 
     /**
      * @param bound  no plan earns more on these courses in the mean, minor units: orders earn beside being turned away
@@ -34,14 +36,12 @@ final class Relaxation {
     private final Hindsight hindsight;
     private final Master master;
     private final SplittableRandom luck;
-    private final double tolerance;
     private final Deadline deadline;
+    private final List<double[]> seen = new ArrayList<>();
 
-    /** @param tolerance share of the bound that may stay open */
-    Relaxation(Program program, Hindsight hindsight, double tolerance, long seed, Deadline deadline) {
+    Relaxation(Program program, Hindsight hindsight, long seed, Deadline deadline) {
         this.program = program;
         this.hindsight = hindsight;
-        this.tolerance = tolerance;
         this.deadline = deadline;
         master = new Master(program, GROUPS);
         luck = new SplittableRandom(seed);
@@ -50,8 +50,26 @@ final class Relaxation {
     private record Point(double[] bought, double value, double[] prices) {
     }
 
-    Answer solve(OptionalLong budget, int mostRounds, Consumer<String> progress) {
-        Point inner = look(new double[program.purchases().size()], tolerance);
+    /** The purchases that were looked at. */
+    List<double[]> seen() {
+        return seen;
+    }
+
+    /** Adds the planes that are known to hold at some purchases, without looking for better ones. */
+    void recall(List<double[]> points) {
+        for (double[] bought : points) {
+            addPlanes(hindsight.best(program.limits(bought)));
+        }
+    }
+
+    /**
+     * The best purchases within a budget.
+     *
+     * @param start     where to begin; all of it shrinks alike where it costs too much
+     * @param tolerance share of the bound that may stay open
+     */
+    Answer solve(OptionalLong budget, double[] start, double tolerance, int mostRounds, Consumer<String> progress) {
+        Point inner = look(within(budget, start), tolerance);
         // Whatever is bought, each order gains at most what its best build earns.
         double bound = hindsight.mean(new int[hindsight.courses()], new double[inner.prices().length]);
         int round = 0;
@@ -73,9 +91,20 @@ final class Relaxation {
             if (point.value() > inner.value()) {
                 inner = point;
             }
-            progress.accept("round %d: at most %.0f, seen %.0f, %d prices".formatted(round, bound, inner.value(), hindsight.size()));
+            if (round % ROUNDS_TOLD == 0) {
+                progress.accept("round %d: %.1f %% of the bound reached".formatted(round, 100 * inner.value() / bound));
+            }
         }
         return new Answer(bound, inner.value(), inner.bought(), inner.prices(), round);
+    }
+
+    private double[] within(OptionalLong budget, double[] bought) {
+        double cost = 0;
+        for (int o = 0; o < bought.length; o++) {
+            cost += program.purchases().get(o).offer().unitCost() * bought[o];
+        }
+        double share = budget.isPresent() && cost > budget.getAsLong() ? budget.getAsLong() / cost : 1;
+        return Arrays.stream(bought).map(units -> share * units).toArray();
     }
 
     /** What some purchases earn with hindsight; adds the planes that hold there. */
@@ -92,15 +121,20 @@ final class Relaxation {
             }
         }
         mean = hindsight.mean(best, limits);
-        for (int g = 0; g < GROUPS; g++) {
-            int from = (int) ((long) hindsight.courses() * g / GROUPS);
-            int to = (int) ((long) hindsight.courses() * (g + 1) / GROUPS);
-            master.add(g, hindsight.plane(best, from, to));
-        }
+        seen.add(bought);
+        addPlanes(best);
         double loss = 0;
         for (int o = 0; o < bought.length; o++) {
             loss += program.purchases().get(o).loss() * bought[o];
         }
         return new Point(bought, mean - loss, hindsight.meanPrices(best));
+    }
+
+    private void addPlanes(int[] best) {
+        for (int g = 0; g < GROUPS; g++) {
+            int from = (int) ((long) hindsight.courses() * g / GROUPS);
+            int to = (int) ((long) hindsight.courses() * (g + 1) / GROUPS);
+            master.add(g, hindsight.plane(best, from, to));
+        }
     }
 }

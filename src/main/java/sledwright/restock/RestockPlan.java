@@ -18,6 +18,7 @@ import sledwright.explain.Explanation;
  * @param bound     no plan within the budget earns more on the courses it was made on, whatever builds of those known fill orders
  * @param rounded   what the whole quantities nearest to the bound's own earn there where each course is known before orders are filled;
  *                  at most
+ * @param roundedInSample what they earn there where orders are served as they come
  * @param hindsight what this plan earns there where each course is known before orders are filled; at most
  * @param inSample  what it earns there where orders are served as they come
  * @param closed    whether the search found no build that would be worth more than the known ones at the shadow prices of the bound
@@ -28,7 +29,7 @@ import sledwright.explain.Explanation;
  * @param heldBack  what the plan earns if orders are turned away whose parts are worth more to others
  */
 public record RestockPlan(RestockRequest request, List<Buy> buys, Expected with, Expected without, Expected gain, double bound,
-                          double rounded, double hindsight, double inSample, boolean closed, int builds, int courses, boolean late,
+                          double rounded, double roundedInSample, double hindsight, double inSample, boolean closed, int builds, int courses, boolean late,
                           List<ClassOutlook> classes, List<PartOutlook> parts, List<CurvePoint> curve, List<ClassUse> uses,
                           Expected heldBack) {
 

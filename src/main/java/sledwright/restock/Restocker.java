@@ -3,25 +3,23 @@ package sledwright.restock;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.LongStream;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import sledwright.domain.Catalog;
 import sledwright.domain.DemandClass;
 import sledwright.domain.RestockRequest;
 import sledwright.domain.SupplyOffer;
-import sledwright.explain.HighestPrice;
 import sledwright.generator.Deadline;
-import sledwright.generator.Search;
 import sledwright.restock.Counter.Tally;
 import sledwright.restock.RestockPlan.Buy;
 import sledwright.restock.RestockPlan.ClassOutlook;
@@ -35,11 +33,20 @@ public final class Restocker {
     private static final double Z_95 = NormalDistribution.of(0, 1).inverseCumulativeProbability(0.975);
     private static final double TOLERANCE = 0.002;
     private static final int MOST_ROUNDS = 60;
-    private static final int MOST_REOPENED = 12;
+    private static final int MOST_REOPENED = 8;
     /** Rough shadow prices are enough to look for further builds. */
     private static final double ROUGH = 0.01;
-    private static final int WORKERS = 2;
-    private static final int PASSES = 2;
+    private static final double[] SCARCITY_WEIGHTS = {0, 0.5, 1, 1.5, 2, 3, 4, 8};
+    private static final int MOST_FINISHED = 1;
+    /** Courses for rough shadow prices. */
+    private static final int ROUGHLY = 80;
+    /** Refused orders are looked into in so many courses. */
+    private static final int REFUSALS_IN = 3;
+    /** So many builds of each class are bought together or left. */
+    private static final int KITS_OF_A_CLASS = 8;
+    /** So many orders in a course, in the mean. */
+    private static final double WORTH_TELLING = 0.1;
+    private static final int PASSES = 3;
     /** Shares of the budget at which the curve is looked at. */
     private static final double[] CURVE = {0, 0.25, 0.5, 1, 2};
 
@@ -55,6 +62,7 @@ public final class Restocker {
     private Program program;
     private Hindsight hindsight;
     private Relaxation relaxation;
+    private Relaxation.Answer relaxed;
 
     private Restocker(Catalog catalog, RestockRequest request, long seed, Deadline deadline, Consumer<String> progress) {
         this.request = request;
@@ -79,54 +87,101 @@ public final class Restocker {
 
     private RestockPlan plan() {
         boolean closed = false;
+        List<Course> few = made.subList(0, Math.min(made.size(), ROUGHLY));
         for (int again = 0; !closed && again < MOST_REOPENED && !deadline.isOver(); again++) {
-            closed = isClosed(relax(ROUGH));
+            Relaxation.Answer rough = relax(ROUGH, few);
+            // Both, always: what the one finds the other may miss.
+            closed = isClosed(rough) & !findMore(rough);
         }
-        Relaxation.Answer relaxed = relax(TOLERANCE);
+        relax(TOLERANCE, made);
         closed = isClosed(relaxed);
+        for (int again = 0; !closed && again < MOST_FINISHED && !deadline.isOver(); again++) {
+            relax(TOLERANCE, made);
+            closed = isClosed(relaxed);
+        }
         progress.accept("trying whole quantities");
-        Counter counter = counter(relaxed.prices(), false);
+        Counter counter = bestCounter(relaxed);
         int[] nothing = new int[program.purchases().size()];
-        int[] plan = rounding(counter, request.budget()).round(relaxed.bought(), List.of(), PASSES);
-        List<CurvePoint> curve = curve(counter, plan);
+        Budgets budgets = new Budgets(counter);
+        int[] plan = budgets.plan(relaxed);
+        List<CurvePoint> curve = budgets.curve(plan);
         Tally with = counter.serve(program, plan, tried);
         Tally without = counter.serve(program, nothing, tried);
         double offset = turnedAway(made);
         double[] limits = program.limits(Arrays.stream(plan).asDoubleStream().toArray());
         int[] best = hindsight.best(limits);
         double[] prices = hindsight.meanPrices(best);
-        double known = hindsight.mean(best, limits) - loss(plan) - offset;
-        double rounded = inHindsight(rounding(counter, request.budget()).whole(relaxed.bought(), 0.5)) - offset;
+        double known = hindsight.mean(best, limits) - program.loss(plan) - offset;
+        int[] near = rounding(counter, request.budget()).whole(relaxed.bought(), 0.5);
+        double rounded = inHindsight(near) - offset;
         Expected heldBack = expected(counter(prices, true).serve(program, plan, tried).margins());
         progress.accept("what each part is worth");
         List<PartOutlook> parts = parts(plan, with, prices);
         double[] differences = new double[tried.size()];
         Arrays.setAll(differences, s -> with.margins()[s] - without.margins()[s]);
         return new RestockPlan(request, buys(plan, with), expected(with.margins()), expected(without.margins()), expected(differences),
-                relaxed.bound() - offset, rounded, known, counter.serve(program, plan, made).mean(), closed, choices.size(), made.size(),
+                relaxed.bound() - offset, rounded, counter.serve(program, near, made).mean(), known, counter.serve(program, plan, made).mean(), closed, choices.size(), made.size(),
                 deadline.isOver(), outlook(with, without), parts, curve, uses(with), heldBack);
     }
 
-    private Relaxation.Answer relax(double tolerance) {
+    /** What the relaxation knew of fewer builds serves on. */
+    private Relaxation.Answer relax(double tolerance, List<Course> courses) {
+        Program earlier = program;
         program = new Program(shelves, choices);
-        hindsight = new Hindsight(program, made);
-        relaxation = new Relaxation(program, hindsight, tolerance, seed, deadline);
-        return relaxation.solve(request.budget(), MOST_ROUNDS, progress);
+        List<double[]> known = earlier == null ? List.of() : hindsight.winners().stream().map(prices -> program.carried(earlier, prices)).toList();
+        List<double[]> seen = earlier == null ? List.of() : relaxation.seen().stream().map(bought -> program.carriedPurchases(earlier, bought)).toList();
+        double[] start = earlier == null ? new double[program.purchases().size()] : program.carriedPurchases(earlier, relaxed.bought());
+        hindsight = new Hindsight(program, courses, known);
+        relaxation = new Relaxation(program, hindsight, seed, deadline);
+        relaxation.recall(seen);
+        relaxed = relaxation.solve(request.budget(), start, tolerance, MOST_ROUNDS, progress);
+        progress.accept("bound over %d builds on %d courses after %d rounds".formatted(choices.size(), courses.size(), relaxed.rounds()));
+        return relaxed;
     }
 
     /** Whether the search knows no further build that would earn more than any known one at these shadow prices. */
     private boolean isClosed(Relaxation.Answer relaxed) {
-        boolean closed = true;
-        for (int k = 0; k < request.classes().size(); k++) {
-            if (choices.of(k).isEmpty()) {
-                continue;
+        boolean[] open = new boolean[request.classes().size()];
+        choices.forEach(k -> {
+            if (!choices.of(k).isEmpty()) {
+                Map<String, Double> scarce = program.scarcity(k, relaxed.prices());
+                Optional<Choices.Found> found = choices.seek(k, sku -> Math.round(shelves.leftover(sku) + scarce.getOrDefault(sku, 0.0)));
+                open[k] = found.isEmpty() || found.get().isNew() && program.gain(found.get().choice())
+                        - found.get().choice().parts(sku -> scarce.getOrDefault(sku, 0.0)) > 0;
             }
-            Map<String, Double> scarce = program.scarcity(k, relaxed.prices());
-            Optional<Choices.Found> found = choices.seek(k, sku -> Math.round(shelves.leftover(sku) + scarce.getOrDefault(sku, 0.0)));
-            closed &= found.isPresent() && (!found.get().isNew() || program.gain(found.get().choice())
-                    - found.get().choice().parts(sku -> scarce.getOrDefault(sku, 0.0)) <= 0);
+        });
+        return noneOf(open);
+    }
+
+    private static boolean noneOf(boolean[] flags) {
+        return IntStream.range(0, flags.length).noneMatch(i -> flags[i]);
+    }
+
+    /** Searches in what is left when orders are turned away; whether there was a build after all that nobody knew. */
+    private boolean findMore(Relaxation.Answer relaxed) {
+        Counter counter = bestCounter(relaxed);
+        int[] plan = rounding(counter, request.budget()).whole(relaxed.bought(), 0.5);
+        List<Map<Integer, Map<String, Integer>>> refusals = made.subList(0, Math.min(made.size(), REFUSALS_IN)).stream()
+                .map(course -> counter.firstRefusals(program, plan, course)).toList();
+        boolean[] found = new boolean[request.classes().size()];
+        choices.forEach(k -> refusals.stream().filter(of -> of.containsKey(k) && choices.impossible(k).isEmpty() && !deadline.isOver())
+                .forEach(of -> found[k] |= choices.seekIn(k, of.get(k))));
+        return !noneOf(found);
+    }
+
+    /** Shadow prices with hindsight understate what a part is worth to whom knows nothing; how much, simulation tells. */
+    private Counter bestCounter(Relaxation.Answer relaxed) {
+        Counter best = null;
+        double most = Double.NEGATIVE_INFINITY;
+        for (double weight : SCARCITY_WEIGHTS) {
+            Counter counter = counter(Arrays.stream(relaxed.prices()).map(price -> weight * price).toArray(), false);
+            double earned = counter.serve(program, rounding(counter, request.budget()).whole(relaxed.bought(), 0.5), made).mean();
+            if (earned > most) {
+                most = earned;
+                best = counter;
+            }
         }
-        return closed;
+        return best;
     }
 
     private Counter counter(double[] rowPrices, boolean holdsBack) {
@@ -134,53 +189,63 @@ public final class Restocker {
         for (int k = 0; k < request.classes().size(); k++) {
             scarcity.add(program.scarcity(k, rowPrices));
         }
-        return new Counter(program, shelves, choices, scarcity, holdsBack);
+        return new Counter(program, shelves, scarcity, holdsBack);
     }
 
     private Rounding rounding(Counter counter, OptionalLong budget) {
         List<Choice> kits = new ArrayList<>();
         for (int k = 0; k < request.classes().size(); k++) {
-            choices.of(k).stream().filter(choice -> program.gain(choice) > 0).forEach(kits::add);
+            kits.addAll(counter.foremost(k, KITS_OF_A_CLASS));
         }
         return new Rounding(program, counter, kits, budget, made, deadline);
     }
 
-    /** A plan of a smaller budget is allowed in a larger one, so more money never earns less where both are made on the same courses. */
-    private List<CurvePoint> curve(Counter counter, int[] plan) {
-        long cost = rounding(counter, request.budget()).cost(plan);
-        long whole = request.budget().orElse(cost);
-        List<CurvePoint> points = new ArrayList<>();
-        List<int[]> smaller = new ArrayList<>();
-        for (double share : CURVE) {
-            long budget = Math.round(whole * share);
-            if (deadline.isOver() || request.budget().isEmpty() && share > 1 || whole == 0 && share > 0) {
-                break;
-            }
-            progress.accept("with %.0f %% of the budget".formatted(100 * share));
-            if (share >= 1) {
-                smaller.add(plan);
-            }
-            Rounding rounding = rounding(counter, OptionalLong.of(budget));
-            int[] other = share == 1 ? plan : share == 0 ? new int[plan.length]
-                    : rounding.round(relaxation.solve(OptionalLong.of(budget), MOST_ROUNDS / 4, line -> { }).bought(), smaller, 1);
-            smaller.add(other);
-            points.add(new CurvePoint(budget, rounding.cost(other), expected(counter.serve(program, other, tried).margins())));
+    /** Plans for several budgets: one of a smaller budget is allowed in a larger, so more money never earns less on the same courses. */
+    private final class Budgets {
+
+        private final Counter counter;
+        private final List<int[]> smaller = new ArrayList<>();
+        private final SortedMap<Long, int[]> plans = new TreeMap<>();
+
+        Budgets(Counter counter) {
+            this.counter = counter;
         }
-        return points;
+
+        /** The plan for the whole budget. */
+        int[] plan(Relaxation.Answer relaxed) {
+            int[] plan = rounding(counter, request.budget()).round(relaxed.bought(), List.of(), PASSES);
+            progress.accept("a plan of %s".formatted(shelves.catalog().amount(rounding(counter, request.budget()).cost(plan))));
+            request.budget().ifPresent(budget -> Arrays.stream(CURVE).filter(share -> share < 1).forEach(share -> at(Math.round(share * budget))));
+            smaller.add(plan);
+            return smaller.stream().max(Comparator.comparingDouble(other -> counter.serve(program, other, made).mean())).orElseThrow();
+        }
+
+        private void at(long budget) {
+            if (deadline.isOver() || plans.containsKey(budget)) {
+                return;
+            }
+            progress.accept("with a budget of %s".formatted(shelves.catalog().amount(budget)));
+            int[] plan = budget == 0 ? new int[program.purchases().size()] : rounding(counter, OptionalLong.of(budget))
+                    .round(relaxation.solve(OptionalLong.of(budget), relaxed.bought(), ROUGH, MOST_ROUNDS / 4, line -> { }).bought(), smaller, 1);
+            smaller.add(plan);
+            plans.put(budget, plan);
+        }
+
+        List<CurvePoint> curve(int[] plan) {
+            long whole = request.budget().orElse(rounding(counter, request.budget()).cost(plan));
+            plans.put(whole, plan);
+            Arrays.stream(CURVE).filter(share -> share < 1 || request.budget().isPresent()).forEach(share -> at(Math.round(share * whole)));
+            List<CurvePoint> points = new ArrayList<>();
+            plans.forEach((budget, other) -> points.add(new CurvePoint(budget, rounding(counter, OptionalLong.of(budget)).cost(other),
+                    expected(counter.serve(program, other, tried).margins()))));
+            return points;
+        }
     }
 
     /** What whole quantities earn on the courses that the plan is made on, each known in advance; at most. */
     private double inHindsight(int[] plan) {
         double[] limits = program.limits(Arrays.stream(plan).asDoubleStream().toArray());
-        return hindsight.mean(hindsight.best(limits), limits) - loss(plan);
-    }
-
-    private double loss(int[] plan) {
-        double loss = 0;
-        for (int o = 0; o < plan.length; o++) {
-            loss += program.purchases().get(o).loss() * plan[o];
-        }
-        return loss;
+        return hindsight.mean(hindsight.best(limits), limits) - program.loss(plan);
     }
 
     /** What it would cost to turn every order away, mean. */
@@ -255,7 +320,7 @@ public final class Restocker {
     }
 
     private String why(String sku, Tally with) {
-        Map<String, Double> orders = new HashMap<>();
+        Map<String, Double> orders = new TreeMap<>();
         for (int k = 0; k < request.classes().size(); k++) {
             DemandClass asked = request.classes().get(k);
             with.used().get(k).forEach((choice, count) -> {
@@ -264,45 +329,51 @@ public final class Restocker {
                 }
             });
         }
-        if (orders.isEmpty()) {
-            return "Goes into no order that is expected.";
-        }
-        return "Goes into %s.".formatted(orders.entrySet().stream().sorted(Map.Entry.<String, Double>comparingByValue().reversed()
-                .thenComparing(Map.Entry.comparingByKey())).limit(3)
-                .map(entry -> "%.1f orders of %s".formatted(entry.getValue(), entry.getKey())).collect(Collectors.joining(", ")));
+        int standing = shelves.standing(sku);
+        return "%s; %s.".formatted(standing == 0 ? "None is there"
+                        : "The %d there fall short in %.0f %% of courses".formatted(standing, 100 * with.needed().getOrDefault(sku, 0.0)),
+                orders.entrySet().stream().filter(entry -> entry.getValue() >= WORTH_TELLING)
+                        .sorted(Map.Entry.<String, Double>comparingByValue().reversed().thenComparing(Map.Entry.comparingByKey())).limit(3)
+                        .map(entry -> "%.1f orders of %s".formatted(entry.getValue(), entry.getKey()))
+                        .reduce((one, other) -> one + ", " + other).map(all -> "goes into " + all).orElse("goes into hardly any order that is expected"));
     }
 
     private List<PartOutlook> parts(int[] plan, Tally with, double[] rowPrices) {
         Set<String> skus = new LinkedHashSet<>();
         shelves.standing().keySet().forEach(pool -> skus.add(pool.sku()));
         shelves.offers().forEach(offer -> skus.add(offer.sku()));
-        Map<String, OptionalLong> most = mostPrices(List.copyOf(skus));
+        Map<String, OptionalLong> most = new Ceilings(shelves, choices, sku -> Math.round(Math.max(shelves.worth(sku).orElse(0),
+                oneMore(sku, rowPrices))), deadline).of(List.copyOf(skus));
         List<PartOutlook> parts = new ArrayList<>();
         for (String sku : skus) {
             double used = used(sku, plan, with);
             int bought = bought(sku, plan);
             long worth = shelves.worth(sku).orElse(0);
             double left = shelves.standing(sku) + bought - used;
-            parts.add(new PartOutlook(sku, shelves.standing(sku), bought, used, worth, program.scarcity(sku, rowPrices) + shelves.leftover(sku),
-                    left * (worth - shelves.leftover(sku)), most.get(sku)));
+            parts.add(new PartOutlook(sku, shelves.standing(sku), bought, used, worth, oneMore(sku, rowPrices),
+                    left * (worth - shelves.leftover(sku)), most(sku, most.get(sku), plan, rowPrices)));
         }
         return parts;
     }
 
-    /** The highest price to pay for each part. A search serves one part at a time, so each worker has its own. */
-    private Map<String, OptionalLong> mostPrices(List<String> skus) {
-        Map<String, OptionalLong> prices = new ConcurrentHashMap<>();
-        Relevance relevance = new Relevance(shelves, choices, new Search(shelves.priced()), deadline);
-        IntStream.range(0, WORKERS).parallel().forEach(worker -> {
-            Catalog priced = shelves.priced();
-            HighestPrice highest = new HighestPrice(priced, new Search(priced), deadline);
-            for (int i = worker; i < skus.size(); i += WORKERS) {
-                String sku = skus.get(i);
-                prices.put(sku, relevance.classesOf(sku).stream()
-                        .map(k -> highest.of(sku, request.classes().get(k).request(), choices.revenue(k)))
-                        .flatMapToLong(OptionalLong::stream).max());
+    /** What one more unit adds: its worth at the end and its scarcity. */
+    private double oneMore(String sku, double[] rowPrices) {
+        return shelves.leftover(sku) + program.scarcity(sku, rowPrices);
+    }
+
+    /** A price is worth paying, too, that one more unit brings in, or that the plan pays. */
+    private OptionalLong most(String sku, OptionalLong ceiling, int[] plan, double[] rowPrices) {
+        LongStream.Builder prices = LongStream.builder();
+        ceiling.ifPresent(prices);
+        if (program.scarcity(sku, rowPrices) > 0) {
+            prices.add((long) Math.floor(oneMore(sku, rowPrices)));
+        }
+        for (int o = 0; o < plan.length; o++) {
+            SupplyOffer offer = program.purchases().get(o).offer();
+            if (plan[o] > 0 && offer.sku().equals(sku)) {
+                prices.add(offer.unitCost());
             }
-        });
-        return prices;
+        }
+        return prices.build().max();
     }
 }

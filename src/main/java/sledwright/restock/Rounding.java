@@ -7,9 +7,11 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import sledwright.domain.SupplyOffer;
 import sledwright.generator.Deadline;
 
@@ -20,7 +22,15 @@ import sledwright.generator.Deadline;
 final class Rounding {
 
     /** Steps are judged on so many courses at most; the best plans again on all. */
-    private static final int JUDGED_ON = 150;
+    private static final int JUDGED_ON = 300;
+    /** A step that does clearly worse on so many courses is not tried on the others. */
+    private static final int GLANCED_AT = 50;
+    private static final double CLEARLY = 2;
+
+    private static final int NONE = -1;
+    private static final int[] KITS = {1, 4};
+    /** So many purchases are each tried as what is given up for a kit. */
+    private static final int DONORS = 2;
 
     private final Program program;
     private final Counter counter;
@@ -78,36 +88,62 @@ final class Rounding {
         List<int[]> plans = new ArrayList<>(starts);
         plans.add(whole(broken, 0.5));
         plans.add(whole(broken, 0.999));
+        plans.add(whole(broken, 0.5, 10));
         plans.add(new int[broken.length]);
         int[] best = null;
         double value = Double.NEGATIVE_INFINITY;
         for (int[] plan : plans) {
             if (isAllowed(plan) && tried.add(Arrays.stream(plan).boxed().toList())) {
-                double earned = value(plan);
+                double earned = mean(margins(plan, few));
                 if (earned > value) {
                     value = earned;
                     best = plan;
                 }
             }
         }
-        int[] improved = improve(best, value, passes);
+        int[] improved = improve(best, passes);
         List<int[]> finals = new ArrayList<>(starts.stream().filter(this::isAllowed).toList());
         finals.add(best);
         finals.add(improved);
-        return finals.stream().max(Comparator.comparingDouble(plan -> counter.serve(program, plan, courses).mean())).orElseThrow();
+        return finals.stream().max(Comparator.comparingDouble(plan -> mean(margins(plan, courses)))).orElseThrow();
     }
 
-    private double value(int[] plan) {
-        return counter.serve(program, plan, few).mean();
+    private double[] margins(int[] plan, List<Course> of) {
+        return counter.margins(program, plan, of);
     }
 
-    /** Rounds up from a fraction on, then gives up what brings least for its money until the budget holds. */
+    private static double mean(double[] margins) {
+        return Arrays.stream(margins).average().orElse(0);
+    }
+
+    /** What a plan earns by course; empty where it clearly earns less than another one. */
+    private Optional<double[]> ifBetter(int[] plan, double[] than) {
+        int glanced = Math.min(GLANCED_AT, few.size());
+        double[] first = margins(plan, few.subList(0, glanced));
+        double[] better = new double[glanced];
+        Arrays.setAll(better, s -> first[s] - than[s]);
+        double mean = mean(better);
+        double squares = Arrays.stream(better).map(more -> (more - mean) * (more - mean)).sum();
+        if (mean + CLEARLY * Math.sqrt(squares) / glanced < 0) {
+            return Optional.empty();
+        }
+        double[] all = Arrays.copyOf(first, few.size());
+        System.arraycopy(margins(plan, few.subList(glanced, few.size())), 0, all, glanced, few.size() - glanced);
+        return Optional.of(all);
+    }
+
+    /** Rounds up from a fraction on, then gives up some of everything until the budget holds. */
     int[] whole(double[] broken, double up) {
+        return whole(broken, up, 2);
+    }
+
+    /** @param least what is wanted is bought although the least quantity is up to so many times more */
+    private int[] whole(double[] broken, double up, int least) {
         int[] plan = new int[broken.length];
         for (int o = 0; o < plan.length; o++) {
             plan[o] = (int) Math.floor(broken[o] + 1 - up);
             if (plan[o] < offer(o).minQuantity()) {
-                plan[o] = broken[o] * 2 >= offer(o).minQuantity() ? offer(o).minQuantity() : 0;
+                plan[o] = broken[o] * least >= offer(o).minQuantity() ? offer(o).minQuantity() : 0;
             }
             plan[o] = Math.min(plan[o], offer(o).available());
         }
@@ -115,7 +151,15 @@ final class Rounding {
     }
 
     private int[] withinBudget(int[] plan, Set<Integer> kept) {
+        return withinBudget(plan, kept, NONE);
+    }
+
+    /** Gives up units until the budget holds, of a donor first, then of all alike. */
+    private int[] withinBudget(int[] plan, Set<Integer> kept, int donor) {
         int[] less = plan.clone();
+        while (budget.isPresent() && donor != NONE && !kept.contains(donor) && less[donor] > 0 && cost(less) > budget.getAsLong()) {
+            less[donor] = less[donor] - 1 < offer(donor).minQuantity() ? 0 : less[donor] - 1;
+        }
         while (budget.isPresent() && cost(less) > budget.getAsLong()) {
             int dearest = -1;
             for (int o = 0; o < less.length; o++) {
@@ -136,22 +180,22 @@ final class Rounding {
         return (double) less[o] / plan[o];
     }
 
-    private int[] improve(int[] start, double value, int passes) {
+    private int[] improve(int[] start, int passes) {
         int[] best = start;
-        double earned = value;
+        double[] earned = margins(start, few);
         for (int pass = 0; pass < passes; pass++) {
-            double before = earned;
+            double before = mean(earned);
             for (Step step : steps()) {
                 for (int[] next = step.from(best); next != null && !deadline.isOver(); next = step.from(best)) {
-                    double other = isAllowed(next) && !Arrays.equals(next, best) ? value(next) : Double.NEGATIVE_INFINITY;
-                    if (other <= earned + 1e-6 * Math.abs(earned)) {
+                    double[] other = isAllowed(next) && !Arrays.equals(next, best) ? ifBetter(next, earned).orElse(null) : null;
+                    if (other == null || mean(other) <= mean(earned) + 1e-6 * Math.abs(mean(earned))) {
                         break;
                     }
                     best = next;
                     earned = other;
                 }
             }
-            if (earned <= before + 1e-4 * Math.abs(before)) {
+            if (mean(earned) <= before + 1e-4 * Math.abs(before)) {
                 break;
             }
         }
@@ -166,8 +210,13 @@ final class Rounding {
     private List<Step> steps() {
         List<Step> steps = new ArrayList<>();
         for (Map<String, Integer> kit : bought()) {
-            steps.add(plan -> withKit(plan, kit, 1));
-            steps.add(plan -> withKit(plan, kit, 4));
+            for (int count : KITS) {
+                steps.add(plan -> withKit(plan, kit, count, NONE));
+                for (int rank = 0; rank < DONORS && budget.isPresent(); rank++) {
+                    int of = rank;
+                    steps.add(plan -> cost(plan) * 10 < budget.getAsLong() * 9 ? null : withKit(plan, kit, count, dearest(plan, of)));
+                }
+            }
             steps.add(plan -> withoutKit(plan, kit));
         }
         for (int o = 0; o < program.purchases().size(); o++) {
@@ -207,7 +256,7 @@ final class Rounding {
         return by > 0 ? offer(o).minQuantity() : 0;
     }
 
-    private int[] withKit(int[] plan, Map<String, Integer> needed, int count) {
+    private int[] withKit(int[] plan, Map<String, Integer> needed, int count, int donor) {
         int[] next = plan.clone();
         Set<Integer> kept = new LinkedHashSet<>();
         for (Map.Entry<String, Integer> part : needed.entrySet()) {
@@ -221,7 +270,13 @@ final class Rounding {
                 }
             }
         }
-        return kept.isEmpty() ? null : withinBudget(next, kept);
+        return kept.isEmpty() ? null : withinBudget(next, kept, donor);
+    }
+
+    /** The purchase that is so manieth in what it costs altogether. */
+    private int dearest(int[] plan, int rank) {
+        return IntStream.range(0, plan.length).filter(o -> plan[o] > 0).boxed()
+                .sorted(Comparator.comparingLong(o -> -offer(o).unitCost() * plan[o])).skip(rank).findFirst().orElse(NONE);
     }
 
     private int[] withoutKit(int[] plan, Map<String, Integer> needed) {

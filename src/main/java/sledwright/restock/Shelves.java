@@ -2,6 +2,7 @@ package sledwright.restock;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -125,6 +126,20 @@ final class Shelves {
                     new Lot(sku, condition.label(), "shelf and suppliers", condition, count, 0, price, false)));
             lots.put(sku, offered);
         });
+        return catalog.withLots(lots);
+    }
+
+    /**
+     * A catalogue of what is left for a class, at what units are worth today.
+     *
+     * @param units sku -> units in conditions that it accepts
+     */
+    Catalog left(Map<String, Integer> units, Set<Condition> conditions) {
+        // The first in order: sets have none that is the same in every run.
+        Condition some = Collections.min(accepted(conditions));
+        Map<String, List<Lot>> lots = new TreeMap<>();
+        units.forEach((sku, count) -> lots.put(sku, List.of(new Lot(sku, "left", "shelf", some, count, 0,
+                List.of(new Lot.PriceBreak(1, worth(sku).orElse(0), OptionalLong.empty())), false))));
         return catalog.withLots(lots);
     }
 

@@ -40,6 +40,11 @@ final class Windows {
         return starts.length;
     }
 
+    /** The day on which a window is over. */
+    double end(int window) {
+        return window + 1 < starts.length ? starts[window + 1] : Double.POSITIVE_INFINITY;
+    }
+
     /** The window in which a day lies. */
     int of(double day) {
         int window = 0;

@@ -1,6 +1,8 @@
 package sledwright.bench;
 
+import com.sun.management.OperatingSystemMXBean;
 import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -52,7 +54,8 @@ final class RestockBenchmark {
     }
 
     private void line(String words) {
-        out.printf(Locale.ROOT, "%7.2f s  %s%n", (System.nanoTime() - start) / 1e9, words);
+        long processorNanos = ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class).getProcessCpuTime();
+        out.printf(Locale.ROOT, "%7.2f s, processors %7.2f s  %s%n", (System.nanoTime() - start) / 1e9, processorNanos / 1e9, words);
     }
 
     private static RestockRequest request(Shop shop, int classes, int parts, int samples, long budget, long seed) {

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TimeZone;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ForkJoinPool;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -46,6 +48,22 @@ class SamenessTest {
     @Test
     void workbooksAreTheSameEverywhere() {
         assertSame("catalog", "export", SHOP, "--as", "processors", "--format", "xlsx");
+    }
+
+    /** A plan is made by several workers at once. */
+    @Test
+    void stockPlansAreTheSameEverywhereAndWithAnyNumberOfWorkers() throws InterruptedException, ExecutionException {
+        String[] words = {"restock", "scenarios/sled-restock.yaml", "--set", "samples=20", "--levels", "--format", "json", "--seed", "7", "--time-limit", "600"};
+        assertSame(words);
+        String usual = run(words);
+        for (int workers : new int[] {1, 3}) {
+            ForkJoinPool pool = new ForkJoinPool(workers);
+            try {
+                assertThat(pool.submit(() -> run(words)).get()).as("%d workers", workers).isEqualTo(usual);
+            } finally {
+                pool.shutdown();
+            }
+        }
     }
 
     private static void assertSame(String... words) {

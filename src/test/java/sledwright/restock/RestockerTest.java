@@ -71,7 +71,7 @@ class RestockerTest {
         Choices choices = new Choices(shelves, Deadline.never());
         Program program = new Program(shelves, choices);
         List<Course> courses = Courses.draw(request, 100, 1);
-        Counter counter = new Counter(program, shelves, choices, List.of(Map.of(), Map.of()), false);
+        Counter counter = new Counter(program, shelves, List.of(Map.of(), Map.of()), false);
         double best = Double.NEGATIVE_INFINITY;
         for (int box = 0; box <= 8; box++) {
             for (int small = 0; small <= 12; small = Math.max(4, small + 1)) {
@@ -94,8 +94,8 @@ class RestockerTest {
         Shelves shelves = new Shelves(SmallShop.CATALOG, request);
         Program program = new Program(shelves, new Choices(shelves, Deadline.never()));
         List<Course> courses = Courses.draw(request, 40, 1);
-        Relaxation.Answer answer = new Relaxation(program, new Hindsight(program, courses), 1e-4, 0, Deadline.never())
-                .solve(request.budget(), 200, line -> { });
+        Relaxation.Answer answer = new Relaxation(program, new Hindsight(program, courses, List.of()), 0, Deadline.never())
+                .solve(request.budget(), new double[program.purchases().size()], 1e-4, 200, line -> { });
         double whole = whole(program, courses, 70_000);
         assertThat(answer.bound()).isCloseTo(whole, within(2e-3 * whole)).isGreaterThanOrEqualTo(whole - 1e-3);
     }
