@@ -115,7 +115,7 @@ final class Filler {
         }
         Map<Integer, List<Lot>> left = left(tally, market.poolOf(line));
         int can = 0;
-        int cannot = tally.missing(line) + 1;
+        int cannot = Math.min(tally.missing(line), mostOfOnePlatform(left)) + 1;
         int tried = cannot - 1;
         Column most = null;
         while (cannot - can > 1 && !deadline.isOver()) {
@@ -132,6 +132,12 @@ final class Filler {
         if (most != null) {
             tally.change(List.of(new Tally.Step(most, 1)));
         }
+    }
+
+    /** No build of one platform can be had more often. */
+    private int mostOfOnePlatform(Map<Integer, List<Lot>> left) {
+        return market.catalog().platforms().stream().mapToInt(platform -> left.getOrDefault(market.index().get(platform.sku()), List.of()).stream()
+                .mapToInt(Lot::available).reduce(0, (some, more) -> (int) Math.min(Integer.MAX_VALUE / 4, (long) some + more))).max().orElse(0);
     }
 
     /** How many such machines the first lots of each part still give, so that each costs about as much as the first. */
