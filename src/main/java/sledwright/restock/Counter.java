@@ -105,6 +105,25 @@ final class Counter {
         }
     }
 
+    private Counter(Counter usual, int k, Counter other) {
+        shelves = usual.shelves;
+        pools.addAll(usual.pools);
+        poolAt.putAll(usual.poolAt);
+        standing = usual.standing;
+        ways = usual.ways.clone();
+        ways[k] = other.ways[k];
+        arrival = usual.arrival;
+        alike = usual.alike;
+        arrivals = usual.arrivals;
+        patience = usual.patience;
+        turnedAway = usual.turnedAway;
+    }
+
+    /** The same but for one class, which is served as another counter does; both must know the same builds. */
+    Counter with(int k, Counter other) {
+        return new Counter(this, k, other);
+    }
+
     /** Units that fewest others would take go first, of these what came last, so that the hasty still find some. */
     private int[] drawn(List<DemandClass> classes, int k, String sku) {
         return IntStream.range(0, pools.size()).boxed()

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
-import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -36,19 +35,13 @@ public final class Restocker {
     private static final int MOST_REOPENED = 8;
     /** Rough shadow prices are enough to look for further builds. */
     private static final double ROUGH = 0.01;
-    private static final double[] SCARCITY_WEIGHTS = {0, 0.5, 1, 1.5, 2, 3, 4, 8};
     private static final int MOST_FINISHED = 1;
     /** Courses for rough shadow prices. */
     private static final int ROUGHLY = 80;
     /** Refused orders are looked into in so many courses. */
     private static final int REFUSALS_IN = 3;
-    /** So many builds of each class are bought together or left. */
-    private static final int KITS_OF_A_CLASS = 8;
     /** So many orders in a course, in the mean. */
     private static final double WORTH_TELLING = 0.1;
-    private static final int PASSES = 3;
-    /** Shares of the budget at which the curve is looked at. */
-    private static final double[] CURVE = {0, 0.25, 0.5, 1, 2};
 
     private final Shelves shelves;
     private final RestockRequest request;
@@ -100,28 +93,30 @@ public final class Restocker {
             closed = isClosed(relaxed);
         }
         progress.accept("trying whole quantities");
-        Counter counter = bestCounter(relaxed);
-        int[] nothing = new int[program.purchases().size()];
-        Budgets budgets = new Budgets(counter);
-        int[] plan = budgets.plan(relaxed);
-        List<CurvePoint> curve = budgets.curve(plan);
-        Tally with = counter.serve(program, plan, tried);
-        Tally without = counter.serve(program, nothing, tried);
+        Counters counters = new Counters(program, shelves, made);
+        Plans plans = new Plans(program, hindsight, relaxation, relaxed, counters, made, deadline);
+        Plans.Stocked chosen = plans.find(request.budget(), stocked -> progress.accept("a plan of %s within %s".formatted(
+                shelves.catalog().amount(plans.cost(stocked.bought())), shelves.catalog().amount(stocked.budget()))));
+        int[] plan = chosen.bought();
+        Tally with = chosen.counter().serve(program, plan, tried);
+        Plans.Stocked nothing = plans.all().get(0);
+        Tally without = nothing.counter().serve(program, nothing.bought(), tried);
         double offset = turnedAway(made);
-        double[] limits = program.limits(Arrays.stream(plan).asDoubleStream().toArray());
-        int[] best = hindsight.best(limits);
-        double[] prices = hindsight.meanPrices(best);
-        double known = hindsight.mean(best, limits) - program.loss(plan) - offset;
-        int[] near = rounding(counter, request.budget()).whole(relaxed.bought(), 0.5);
-        double rounded = inHindsight(near) - offset;
-        Expected heldBack = expected(counter(prices, true).serve(program, plan, tried).margins());
+        double[] prices = plans.pricesAt(plan);
+        int[] near = plans.near(request.budget());
+        Expected heldBack = expected(counters.at(prices, true).serve(program, plan, tried).margins());
         progress.accept("what each part is worth");
         List<PartOutlook> parts = parts(plan, with, prices);
         double[] differences = new double[tried.size()];
         Arrays.setAll(differences, s -> with.margins()[s] - without.margins()[s]);
         return new RestockPlan(request, buys(plan, with), expected(with.margins()), expected(without.margins()), expected(differences),
-                relaxed.bound() - offset, rounded, counter.serve(program, near, made).mean(), known, counter.serve(program, plan, made).mean(), closed, choices.size(), made.size(),
-                deadline.isOver(), outlook(with, without), parts, curve, uses(with), heldBack);
+                relaxed.bound() - offset, inHindsight(near) - offset, plans.atItsCounter(near), inHindsight(plan) - offset, chosen.earns(), closed,
+                choices.size(), made.size(), deadline.isOver(), outlook(with, without), parts, curve(plans), uses(with), heldBack);
+    }
+
+    private List<CurvePoint> curve(Plans plans) {
+        return plans.all().stream().map(stocked -> new CurvePoint(stocked.budget(), plans.cost(stocked.bought()),
+                expected(stocked.counter().margins(program, stocked.bought(), tried)))).toList();
     }
 
     /** What the relaxation knew of fewer builds serves on. */
@@ -159,87 +154,16 @@ public final class Restocker {
 
     /** Searches in what is left when orders are turned away; whether there was a build after all that nobody knew. */
     private boolean findMore(Relaxation.Answer relaxed) {
-        Counter counter = bestCounter(relaxed);
-        int[] plan = rounding(counter, request.budget()).whole(relaxed.bought(), 0.5);
+        Counters counters = new Counters(program, shelves, made);
+        Plans plans = new Plans(program, hindsight, relaxation, relaxed, counters, made, deadline);
+        int[] plan = plans.near(request.budget());
+        Counter counter = counters.best(counters.around(relaxed.prices()), plan);
         List<Map<Integer, Map<String, Integer>>> refusals = made.subList(0, Math.min(made.size(), REFUSALS_IN)).stream()
                 .map(course -> counter.firstRefusals(program, plan, course)).toList();
         boolean[] found = new boolean[request.classes().size()];
         choices.forEach(k -> refusals.stream().filter(of -> of.containsKey(k) && choices.impossible(k).isEmpty() && !deadline.isOver())
                 .forEach(of -> found[k] |= choices.seekIn(k, of.get(k))));
         return !noneOf(found);
-    }
-
-    /** Shadow prices with hindsight understate what a part is worth to whom knows nothing; how much, simulation tells. */
-    private Counter bestCounter(Relaxation.Answer relaxed) {
-        Counter best = null;
-        double most = Double.NEGATIVE_INFINITY;
-        for (double weight : SCARCITY_WEIGHTS) {
-            Counter counter = counter(Arrays.stream(relaxed.prices()).map(price -> weight * price).toArray(), false);
-            double earned = counter.serve(program, rounding(counter, request.budget()).whole(relaxed.bought(), 0.5), made).mean();
-            if (earned > most) {
-                most = earned;
-                best = counter;
-            }
-        }
-        return best;
-    }
-
-    private Counter counter(double[] rowPrices, boolean holdsBack) {
-        List<Map<String, Double>> scarcity = new ArrayList<>();
-        for (int k = 0; k < request.classes().size(); k++) {
-            scarcity.add(program.scarcity(k, rowPrices));
-        }
-        return new Counter(program, shelves, scarcity, holdsBack);
-    }
-
-    private Rounding rounding(Counter counter, OptionalLong budget) {
-        List<Choice> kits = new ArrayList<>();
-        for (int k = 0; k < request.classes().size(); k++) {
-            kits.addAll(counter.foremost(k, KITS_OF_A_CLASS));
-        }
-        return new Rounding(program, counter, kits, budget, made, deadline);
-    }
-
-    /** Plans for several budgets: one of a smaller budget is allowed in a larger, so more money never earns less on the same courses. */
-    private final class Budgets {
-
-        private final Counter counter;
-        private final List<int[]> smaller = new ArrayList<>();
-        private final SortedMap<Long, int[]> plans = new TreeMap<>();
-
-        Budgets(Counter counter) {
-            this.counter = counter;
-        }
-
-        /** The plan for the whole budget. */
-        int[] plan(Relaxation.Answer relaxed) {
-            int[] plan = rounding(counter, request.budget()).round(relaxed.bought(), List.of(), PASSES);
-            progress.accept("a plan of %s".formatted(shelves.catalog().amount(rounding(counter, request.budget()).cost(plan))));
-            request.budget().ifPresent(budget -> Arrays.stream(CURVE).filter(share -> share < 1).forEach(share -> at(Math.round(share * budget))));
-            smaller.add(plan);
-            return smaller.stream().max(Comparator.comparingDouble(other -> counter.serve(program, other, made).mean())).orElseThrow();
-        }
-
-        private void at(long budget) {
-            if (deadline.isOver() || plans.containsKey(budget)) {
-                return;
-            }
-            progress.accept("with a budget of %s".formatted(shelves.catalog().amount(budget)));
-            int[] plan = budget == 0 ? new int[program.purchases().size()] : rounding(counter, OptionalLong.of(budget))
-                    .round(relaxation.solve(OptionalLong.of(budget), relaxed.bought(), ROUGH, MOST_ROUNDS / 4, line -> { }).bought(), smaller, 1);
-            smaller.add(plan);
-            plans.put(budget, plan);
-        }
-
-        List<CurvePoint> curve(int[] plan) {
-            long whole = request.budget().orElse(rounding(counter, request.budget()).cost(plan));
-            plans.put(whole, plan);
-            Arrays.stream(CURVE).filter(share -> share < 1 || request.budget().isPresent()).forEach(share -> at(Math.round(share * whole)));
-            List<CurvePoint> points = new ArrayList<>();
-            plans.forEach((budget, other) -> points.add(new CurvePoint(budget, rounding(counter, OptionalLong.of(budget)).cost(other),
-                    expected(counter.serve(program, other, tried).margins()))));
-            return points;
-        }
     }
 
     /** What whole quantities earn on the courses that the plan is made on, each known in advance; at most. */
