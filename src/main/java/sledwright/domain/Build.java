@@ -37,6 +37,13 @@ public record Build(Platform platform, List<Processor> processors, CoolingKit co
     }
 
     /** Cores of all fitted processors. */
+    /** Whether nothing but part numbers tells the machines' modules apart, and nothing at all tells the rest. */
+    public boolean isAlike(Build other) {
+        return platform.equals(other.platform) && processors.equals(other.processors) && cooling.equals(other.cooling) && supply.equals(other.supply)
+                && modules.keySet().equals(other.modules.keySet())
+                && modules.entrySet().stream().allMatch(module -> module.getValue().kind().equals(other.modules.get(module.getKey()).kind()));
+    }
+
     public int cores() {
         return processors.stream().mapToInt(Processor::cores).sum();
     }

@@ -108,7 +108,7 @@ final class Draw {
         return shares;
     }
 
-    private void visit(Consumer<Share> visitor) {
+    void visit(Consumer<Share> visitor) {
         if (share != null) {
             visitor.accept(share);
         }

@@ -214,18 +214,14 @@ final class KindDraws {
     List<Draw> worthwhile(List<Draw> draws) {
         draws.sort(CHEAP_THEN_LIGHT);
         List<Draw> kept = new ArrayList<>();
+        Hands hands = dealtExactly ? new Hands(draws.stream().filter(draw -> !draw.even()).toList()) : null;
         long heaviestOfLightest = Long.MAX_VALUE;
-        long leastTotal = Long.MAX_VALUE;
         for (Draw draw : draws) {
             Draw.Load load = draw.load();
             long surely = dealtExactly ? load.lightest() : load.heaviest() - load.range();
-            // Nothing kept can match a draw of fewer watts in all than any of them, so the comparison by hand is spared.
-            boolean matched = surely >= heaviestOfLightest || dealtExactly && !draw.even() && load.total() >= leastTotal
-                    && kept.stream().anyMatch(cheaper -> !cheaper.even() && Hand.isLighterOrEqual(cheaper, draw));
-            if (!matched) {
+            if (surely < heaviestOfLightest && (!dealtExactly || draw.even() || hands.keep(draw))) {
                 kept.add(draw);
                 heaviestOfLightest = Math.min(heaviestOfLightest, load.heaviest());
-                leastTotal = draw.even() ? leastTotal : Math.min(leastTotal, load.total());
             }
         }
         return List.copyOf(kept);

@@ -1,8 +1,12 @@
 package sledwright.generator;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import sledwright.metrics.CheapestDraw;
 
 /**
@@ -29,6 +33,59 @@ final class RoundDraws {
     private record Way(long price, long weight, int units, Way before) {
     }
 
+    /**
+     * Ways of equal weight, so that a loop over numbers of units compares their prices and nothing else.
+     *
+     * @param first  the least number of units of these ways
+     * @param prices by number of units from there on; {@link CheapestDraw#IMPOSSIBLE} where there is none
+     */
+    private record Alike(long weight, int first, long[] prices) {
+
+        static List<Alike> of(List<List<Way>> ways) {
+            Map<Long, int[]> ranges = new TreeMap<>();
+            for (int units = 0; units < ways.size(); units++) {
+                for (Way way : ways.get(units)) {
+                    ranges.computeIfAbsent(way.weight, weight -> new int[] {-1, 0});
+                    int[] range = ranges.get(way.weight);
+                    range[0] = range[0] < 0 ? units : range[0];
+                    range[1] = units;
+                }
+            }
+            Map<Long, Alike> alike = new LinkedHashMap<>();
+            ranges.forEach((weight, range) -> {
+                long[] prices = new long[range[1] - range[0] + 1];
+                Arrays.fill(prices, CheapestDraw.IMPOSSIBLE);
+                alike.put(weight, new Alike(weight, range[0], prices));
+            });
+            for (int units = 0; units < ways.size(); units++) {
+                for (Way way : ways.get(units)) {
+                    Alike same = alike.get(way.weight);
+                    same.prices[units - same.first] = way.price;
+                }
+            }
+            return List.copyOf(alike.values());
+        }
+
+        int last() {
+            return first + prices.length - 1;
+        }
+
+        /** The least number of units from which a source takes these ways to so many units most cheaply; -1 where it cannot. */
+        int cheapest(int from, int to, int units, long[] sourcePrices) {
+            int best = -1;
+            long least = CheapestDraw.IMPOSSIBLE;
+            int end = Math.min(to, last());
+            for (int before = Math.max(from, first); before <= end; before++) {
+                long price = prices[before - first] + sourcePrices[units - before];
+                if (price < least) {
+                    least = price;
+                    best = before;
+                }
+            }
+            return best;
+        }
+    }
+
     /** For 0, 1, 2 ... modules the ways to take their units, cheapest first, each as units by source. */
     List<List<int[]>> upTo(int mostModules, int unitsPerModule) {
         int mostUnits = mostModules * unitsPerModule;
@@ -37,9 +94,11 @@ final class RoundDraws {
         for (int i = 0; i < sources.size(); i++) {
             boolean last = i == sources.size() - 1;
             int reached = Math.min(mostUnits, ways.size() - 1 + sources.get(i).most());
+            List<Alike> alike = Alike.of(ways);
             List<List<Way>> longer = new ArrayList<>();
             for (int units = 0; units <= (last ? mostUnits : reached); units++) {
-                longer.add(units > reached || last && units % unitsPerModule != 0 ? List.of() : longer(ways, units, sources.get(i), everywhere));
+                longer.add(units > reached || last && units % unitsPerModule != 0 ? List.of()
+                        : longer(ways, alike, units, sources.get(i), everywhere));
             }
             everywhere += sources.get(i).everywhere() ? 1 : 0;
             ways = longer;
@@ -51,34 +110,40 @@ final class RoundDraws {
         return taken;
     }
 
-    /** The worthwhile ways to have so many units once a source has given some. */
-    private List<Way> longer(List<List<Way>> ways, int units, KindDraws.Source source, int everywhere) {
+    /** The worthwhile ways to have so many units once a source has given some; of equals the one in which it gives most. */
+    private List<Way> longer(List<List<Way>> ways, List<Alike> alike, int units, KindDraws.Source source, int everywhere) {
         if (deadline.isOver()) {
             throw new OutOfTimeException();
         }
         List<Way> kept = new ArrayList<>(4);
         int everyMachine = source.everywhere() ? 1 : 0;
         int rounds = KindDraws.rounds(units - machines * (everywhere + everyMachine), machines);
-        for (int before = Math.max(0, units - source.most()); before < ways.size() && before <= units; before++) {
-            long price = source.prices()[units - before];
-            if (price < CheapestDraw.IMPOSSIBLE && !ways.get(before).isEmpty()) {
-                long weight = source.microwatts() * (rounds - KindDraws.rounds(before - machines * everywhere, machines) + everyMachine);
-                for (Way way : ways.get(before)) {
-                    keep(kept, way, way.price + price, way.weight + weight, units - before);
+        int mostBefore = Math.min(units, ways.size() - 1);
+        int to;
+        // Numbers of units that begin equally many rounds weigh the same with the source, so of these the cheapest will do.
+        for (int from = Math.max(machines * everywhere, units - source.most()); from <= mostBefore; from = to + 1) {
+            int roundsBefore = KindDraws.rounds(from - machines * everywhere, machines);
+            to = Math.min(mostBefore, machines * (everywhere + roundsBefore));
+            long weight = source.microwatts() * (rounds - roundsBefore + everyMachine);
+            for (Alike same : alike) {
+                int before = same.cheapest(from, to, units, source.prices());
+                if (before >= 0) {
+                    long price = same.prices[before - same.first] + source.prices()[units - before];
+                    keep(kept, price, same.weight + weight, units - before, ways.get(before), same.weight);
                 }
             }
         }
         return kept;
     }
 
-    private static void keep(List<Way> kept, Way before, long price, long weight, int units) {
+    private static void keep(List<Way> kept, long price, long weight, int units, List<Way> before, long weightBefore) {
         for (Way way : kept) {
             if (way.price <= price && way.weight <= weight) {
                 return;
             }
         }
         kept.removeIf(way -> way.price >= price && way.weight >= weight);
-        kept.add(new Way(price, weight, units, before));
+        kept.add(new Way(price, weight, units, before.stream().filter(way -> way.weight == weightBefore).findFirst().orElseThrow()));
     }
 
     private int[] taken(Way last) {

@@ -1,8 +1,9 @@
 package sledwright.generator;
 
-import java.util.HashMap;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import sledwright.domain.Catalog;
 import sledwright.domain.Objective;
 import sledwright.domain.Request;
@@ -27,7 +28,7 @@ public final class Search {
     private final Map<List<Object>, List<List<Draw>>> draws;
 
     public Search(Catalog catalog) {
-        this(catalog, new HashMap<>(), new Recent<>(MOST_DRAWS));
+        this(catalog, new ConcurrentHashMap<>(), Collections.synchronizedMap(new Recent<>(MOST_DRAWS)));
     }
 
     private Search(Catalog catalog, Map<ShapeKey, Shapes> shapes, Map<List<Object>, List<List<Draw>>> draws) {
@@ -36,7 +37,7 @@ public final class Search {
         this.draws = draws;
     }
 
-    /** A search of another catalogue, such as the same one at other prices, that shares what they have in common. */
+    /** A search of another catalogue, such as the same one at other prices, that shares what they have in common; it may run beside this one. */
     public Search on(Catalog other) {
         return new Search(other, shapes, draws);
     }

@@ -2,18 +2,27 @@ package sledwright.planner.order;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import sledwright.planner.order.Restrictions.Range;
-import sledwright.planner.order.Restrictions.Use;
 
 /** Where a mix is in fractions that no order can be, and the two ways out of it. */
 final class Branching {
 
     private static final double WHOLE = 1e-5;
+
+    /** A set of orders is not split into more. */
+    private static final int MOST_WAYS = 40;
+
+    private static final int OF_PLACES = 0;
+    private static final int OF_FRAMES = 1;
+    private static final int OF_MEMORY = 2;
 
     private final Market market;
 
@@ -21,79 +30,141 @@ final class Branching {
         this.market = market;
     }
 
+    /**
+     * A number that no order has and the mix does: it is at least so much more, or so much less.
+     *
+     * @param more takes what is settled to what is settled besides when it is more
+     * @param less and when it is less
+     */
+    record Split(UnaryOperator<Restrictions> more, UnaryOperator<Restrictions> less) {
+
+        /** On a whole number. */
+        static Split at(double value, Function<Restrictions, Range> range, BiFunction<Restrictions, Range, Restrictions> with) {
+            int floor = (int) Math.floor(value);
+            return new Split(settled -> with.apply(settled, range.apply(settled).from(floor + 1)), settled -> with.apply(settled, range.apply(settled).upTo(floor)));
+        }
+
+        /** Both ways, where there are. */
+        List<Restrictions> of(Restrictions settled) {
+            return Stream.of(more, less).map(way -> way.apply(settled)).filter(way -> !way.isContradictory() && !way.equals(settled)).toList();
+        }
+    }
+
     /** Restrictions that between them allow every order that these allow, but not the mix; empty where nothing tells the mix from an order. */
     List<Restrictions> split(Restrictions settled, Master.Mix mix) {
-        List<Restrictions> ways = onEnclosures(settled, mix);
-        ways = ways.isEmpty() ? onSuppliers(settled, mix) : ways;
-        ways = ways.isEmpty() ? onPrices(settled, mix) : ways;
-        return ways.isEmpty() ? onUse(settled, mix) : ways;
+        List<Split> splits = onOrder(settled, mix);
+        splits = splits.isEmpty() ? onFrames(settled, mix) : splits;
+        splits = splits.isEmpty() ? onTraits(settled, mix, OF_MEMORY) : splits;
+        return splits.isEmpty() ? onExcess(settled, mix) : splits.get(0).of(settled);
     }
 
-    /** Whether the supplier that gives most, and that costs something to have, delivers. */
-    private List<Restrictions> onSuppliers(Restrictions settled, Master.Mix mix) {
-        if (market.order().deliveryCharge() == 0 && market.order().suppliersMax().isEmpty()) {
-            return List.of();
+    /** What the whole order has: enclosures, suppliers, units of lots; of each first where most is at stake. */
+    List<Split> onOrder(Restrictions settled, Master.Mix mix) {
+        List<Split> splits = new ArrayList<>();
+        fractions(mix.enclosures()).forEach(bay -> splits.add(Split.at(mix.enclosures().get(bay), all -> all.of(bay), (all, range) -> all.with(bay, range))));
+        fractions(mix.suppliers()).forEach(supplier -> splits.add(new Split(all -> all.with(supplier, true), all -> all.with(supplier, false))));
+        undercuts(settled, mix).forEach(lot -> splits.add(
+                Split.at(lot.least - 0.5, all -> all.of(lot.lot), (all, range) -> all.with(lot.lot, range))));
+        return splits;
+    }
+
+    /** What machines of a line have in common but for their memory. */
+    List<Split> onFrames(Restrictions settled, Master.Mix mix) {
+        List<Split> splits = new ArrayList<>(onTraits(settled, mix, OF_PLACES));
+        splits.addAll(onTraits(settled, mix, OF_FRAMES));
+        return splits;
+    }
+
+    private List<Split> onTraits(Restrictions settled, Master.Mix mix, int kind) {
+        Map<Trait, Double> traits = traits(mix);
+        return fractions(traits).stream().filter(trait -> kind(trait) == kind && settled.of(trait).contains(traits.get(trait)))
+                .map(trait -> Split.at(traits.get(trait), all -> all.of(trait), (all, range) -> all.with(trait, range))).toList();
+    }
+
+    /** What has a number that is not whole, the one closest to the middle first. */
+    private static <T> List<T> fractions(Map<T, Double> values) {
+        return values.entrySet().stream().filter(entry -> !isWhole(entry.getValue()))
+                .sorted(Comparator.comparingDouble(entry -> Math.abs(entry.getValue() - Math.floor(entry.getValue()) - 0.5))).map(Map.Entry::getKey).toList();
+    }
+
+    /**
+     * A lot that the mix takes for cheaper than its units are.
+     *
+     * @param least with so many units or more it costs otherwise than with fewer
+     * @param units that it gives in the mix
+     */
+    private record Undercut(Source lot, int least, double units) {
+
+        private double atStake() {
+            long[] prices = lot.steps().stream().mapToLong(Source.Step::price).sorted().toArray();
+            return units * (prices[prices.length - 1] - prices[0]);
         }
-        Map<Integer, Double> given = new TreeMap<>();
-        mix.drawn().forEach((source, steps) -> {
-            if (source.supplier() >= 0 && !settled.suppliers().containsKey(source.supplier())) {
-                given.merge(source.supplier(), steps.entrySet().stream().mapToDouble(step -> step.getValue() * step.getKey().price()).sum(), Double::sum);
+    }
+
+    /** Those by which the mix can save most first. */
+    private static List<Undercut> undercuts(Restrictions settled, Master.Mix mix) {
+        List<Undercut> found = new ArrayList<>();
+        mix.drawn().forEach((lot, units) -> {
+            int parting = units > WHOLE ? Envelope.of(lot, settled.of(lot)).parting(lot, units) : 0;
+            if (parting > settled.of(lot).least() && parting <= settled.of(lot).most()) {
+                found.add(new Undercut(lot, parting, units));
             }
         });
-        return given.entrySet().stream().filter(entry -> entry.getValue() > WHOLE).max(Map.Entry.comparingByValue())
-                .map(entry -> List.of(settled.with(entry.getKey(), true), settled.with(entry.getKey(), false))).orElse(List.of());
+        found.sort(Comparator.comparingDouble(Undercut::atStake).reversed());
+        return found;
     }
 
-    private List<Restrictions> onEnclosures(Restrictions settled, Master.Mix mix) {
-        return mix.enclosures().entrySet().stream().filter(entry -> !isWhole(entry.getValue()))
-                .min(Comparator.comparingDouble(entry -> Math.abs(entry.getValue() - Math.floor(entry.getValue()) - 0.5)))
-                .map(entry -> two(settled.of(entry.getKey()), entry.getValue(), range -> settled.with(entry.getKey(), range))).orElse(List.of());
+    /** How many machines have what any of them has; those of a uniform line count as one. */
+    private Map<Trait, Double> traits(Master.Mix mix) {
+        Map<Trait, Double> traits = new LinkedHashMap<>();
+        for (Column column : mix.columns().keySet()) {
+            for (int i = 0; i < column.parts().length; i++) {
+                traits.put(new Trait.Takes(column.line(), column.parts()[i], column.units()[i]), 0.0);
+            }
+            // A part of a uniform line's machines may stand elsewhere.
+            if (column.bay() != null && !(market.line(column.line()).uniform() && market.line(column.line()).machines() > 1)) {
+                traits.put(new Trait.Stands(column.line(), column.bay()), 0.0);
+            }
+        }
+        mix.columns().forEach((column, times) -> traits.replaceAll((trait, sum) -> trait.isOf(column) ? sum + times : sum));
+        return traits;
     }
 
-    /** A lot whose units do not cost what the mix takes them for: they are too few for the price. */
-    private List<Restrictions> onPrices(Restrictions settled, Master.Mix mix) {
-        Source worst = null;
-        int from = 0;
-        double most = WHOLE * Scale.ONE;
-        for (Map.Entry<Source, Map<Source.Step, Double>> lot : mix.drawn().entrySet()) {
-            double units = lot.getValue().values().stream().mapToDouble(Double::doubleValue).sum();
-            for (Map.Entry<Source.Step, Double> step : lot.getValue().entrySet()) {
-                double saved = step.getValue() * (lot.getKey().steps().get(0).price() - step.getKey().price());
-                if (step.getValue() > WHOLE && units < step.getKey().least() - WHOLE && saved > most
-                        && settled.of(lot.getKey()).least() < step.getKey().least() && settled.of(lot.getKey()).most() >= step.getKey().least()) {
-                    most = saved;
-                    worst = lot.getKey();
-                    from = step.getKey().least();
+    /** Lots that must give more units of a part than the mix takes: some machine takes more of it, the first one, or the second but not the first... */
+    private List<Restrictions> onExcess(Restrictions settled, Master.Mix mix) {
+        Map<Integer, Integer> must = new TreeMap<>();
+        settled.drawn().forEach((lot, range) -> must.merge(lot.part(), range.least(), Integer::sum));
+        for (Map.Entry<Integer, Integer> lots : must.entrySet()) {
+            int part = lots.getKey();
+            double taken = mix.columns().entrySet().stream().mapToDouble(entry -> entry.getValue() * entry.getKey().unitsOf(part)).sum();
+            if (taken < lots.getValue() - WHOLE && !market.isOfEnclosures(part)) {
+                return more(settled, mix, part);
+            }
+        }
+        return List.of();
+    }
+
+    private List<Restrictions> more(Restrictions settled, Master.Mix mix, int part) {
+        List<Restrictions> ways = new ArrayList<>();
+        Restrictions others = settled;
+        for (int line = 0; line < market.lines().size(); line++) {
+            int machines = market.line(line).machines();
+            boolean together = market.line(line).uniform();
+            int most = Math.min(market.mostInMachine(part) * (together ? machines : 1), market.available(part, market.poolOf(line)));
+            for (int units = 1; units <= most && ways.size() <= MOST_WAYS; units++) {
+                Trait trait = new Trait.Takes(line, part, units);
+                int now = (int) Math.round(mix.columns().entrySet().stream().filter(entry -> trait.isOf(entry.getKey())).mapToDouble(Map.Entry::getValue).sum());
+                if (now < Math.min(together ? 1 : machines, settled.of(trait).most())) {
+                    ways.add(others.with(trait, settled.of(trait).from(now + 1)));
+                    others = others.with(trait, settled.of(trait).upTo(now));
                 }
             }
         }
-        return worst == null ? List.of() : List.of(settled.with(worst, settled.of(worst).from(from)), settled.with(worst, settled.of(worst).upTo(from - 1)));
+        return ways.size() > MOST_WAYS ? List.of() : ways;
     }
 
-    /** The part whose use by a line is furthest from a whole number; of the frame of machines sooner than of their memory. */
-    private List<Restrictions> onUse(Restrictions settled, Master.Mix mix) {
-        Map<Use, Double> used = new HashMap<>();
-        mix.columns().forEach((column, times) -> {
-            for (int i = 0; i < column.parts().length; i++) {
-                used.merge(new Use(column.line(), column.parts()[i]), times * column.units()[i], Double::sum);
-            }
-        });
-        return used.entrySet().stream().filter(entry -> !isWhole(entry.getValue()))
-                .min(Comparator.comparing((Map.Entry<Use, Double> entry) -> market.catalog().module(market.sku(entry.getKey().part())).isPresent())
-                        .thenComparingDouble(entry -> Math.abs(entry.getValue() - Math.floor(entry.getValue()) - 0.5))
-                        .thenComparingInt(entry -> entry.getKey().line()).thenComparingInt(entry -> entry.getKey().part()))
-                .map(entry -> two(settled.of(entry.getKey()), entry.getValue(), range -> settled.with(entry.getKey(), range))).orElse(List.of());
-    }
-
-    private static List<Restrictions> two(Range range, double value, Function<Range, Restrictions> with) {
-        int floor = (int) Math.floor(value);
-        List<Restrictions> ways = new ArrayList<>();
-        for (Range some : List.of(range.upTo(floor), range.from(floor + 1))) {
-            if (!some.isEmpty()) {
-                ways.add(with.apply(some));
-            }
-        }
-        return ways;
+    private int kind(Trait trait) {
+        return trait instanceof Trait.Takes takes ? market.catalog().module(market.sku(takes.part())).isPresent() ? OF_MEMORY : OF_FRAMES : OF_PLACES;
     }
 
     private static boolean isWhole(double value) {

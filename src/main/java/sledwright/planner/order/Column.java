@@ -67,6 +67,11 @@ final class Column {
         return units;
     }
 
+    int unitsOf(int part) {
+        int at = Arrays.binarySearch(parts, part);
+        return at < 0 ? 0 : units[at];
+    }
+
     /** The load of each machine, in millionths of a watt. */
     long[] microwatts() {
         return microwatts;
@@ -74,6 +79,11 @@ final class Column {
 
     long load() {
         return Arrays.stream(microwatts).sum();
+    }
+
+    /** Whether its machines are those of another, wherever they stand. */
+    boolean isPlacedOtherwise(Column other) {
+        return line == other.line && Arrays.equals(parts, other.parts) && Arrays.equals(units, other.units) && machines() == other.machines();
     }
 
     /** What tells columns apart: their line, what they take from the stock and where they stand. */

@@ -1,6 +1,7 @@
 package sledwright.planner.order;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -14,8 +15,8 @@ import sledwright.domain.Pick;
 import sledwright.metrics.CheapestDraw;
 
 /**
- * What units of a part cost when an order draws them together. Pools that share lots are served one after the other, in whichever
- * order comes out cheapest: with several pools and price breaks a cheaper split may exist, which is never claimed.
+ * What units of a part cost when an order draws them together. Where very many units can be shared in very many ways, pools are served one after
+ * the other, in whichever order comes out cheapest: a cheaper split may exist then, which is never claimed.
  */
 final class Draws {
 
@@ -28,12 +29,14 @@ final class Draws {
     private final Market market;
     private final boolean[] open;
     private final long[][][] tables;
+    private final SharedDraw[] shared;
     private final Map<List<Integer>, Long> mixed = new HashMap<>();
 
     /** @param open for each supplier whether the order may draw on it */
     Draws(Market market, boolean[] open) {
         this.market = market;
         this.open = open.clone();
+        shared = new SharedDraw[market.parts()];
         tables = new long[market.parts()][market.pools().size()][];
     }
 
@@ -48,7 +51,7 @@ final class Draws {
         for (int pool = 0; pool < pools; pool++) {
             if (need[pool][part] > 0) {
                 if (only >= 0) {
-                    return mixed.computeIfAbsent(key(part, need), asked -> price(shared(part, need)));
+                    return mixed.computeIfAbsent(key(part, need), asked -> sharedPrice(part, need));
                 }
                 only = pool;
             }
@@ -82,6 +85,27 @@ final class Draws {
         return sources(part, pool).stream().map(Source::lot).toList();
     }
 
+    private long sharedPrice(int part, int[][] need) {
+        SharedDraw draw = draw(part);
+        int[] units = units(part, need);
+        if (!draw.isExact(units)) {
+            return price(inTurn(part, need));
+        }
+        long price = draw.price(units);
+        return price >= CheapestDraw.IMPOSSIBLE ? IMPOSSIBLE : price * Scale.ONE;
+    }
+
+    private SharedDraw draw(int part) {
+        if (shared[part] == null) {
+            shared[part] = new SharedDraw(market.sources(part).stream().filter(this::isOpen).toList());
+        }
+        return shared[part];
+    }
+
+    private static int[] units(int part, int[][] need) {
+        return Arrays.stream(need).mapToInt(pool -> pool[part]).toArray();
+    }
+
     private static long price(Map<Integer, List<Pick>> picks) {
         if (picks == null) {
             return IMPOSSIBLE;
@@ -102,10 +126,15 @@ final class Draws {
             List<Pick> picks = CheapestDraw.picks(lots(part, pools.get(0)), need[pools.get(0)][part]);
             return picks == null ? null : Map.of(pools.get(0), picks);
         }
-        return pools.isEmpty() ? Map.of() : shared(part, need);
+        if (pools.isEmpty()) {
+            return Map.of();
+        }
+        int[] units = units(part, need);
+        return draw(part).isExact(units) ? draw(part).picks(units) : inTurn(part, need);
     }
 
-    private Map<Integer, List<Pick>> shared(int part, int[][] need) {
+    /** One pool served after the other, in whichever order comes out cheapest. */
+    private Map<Integer, List<Pick>> inTurn(int part, int[][] need) {
         List<Integer> pools = IntStream.range(0, need.length).filter(pool -> need[pool][part] > 0).boxed()
                 .sorted(Comparator.comparingInt(pool -> sources(part, pool).size())).toList();
         Map<Integer, List<Pick>> best = null;

@@ -39,9 +39,28 @@ final class Filler {
         }
     }
 
-    /** The cheapest machine of a line from what the stock still has. */
-    Pricer.Best alone(Tally tally, int line, Deadline deadline) {
-        return best(tally, line, 1, left(tally, market.poolOf(line)), deadline);
+    /**
+     * More than what a machine of a line takes where each unit is as dear as it ever is, or is worth where each unit is free; scaled, 0 where
+     * there is none.
+     */
+    long dearest(int line, Deadline deadline) {
+        Pricer.Best dear = priced(line, Source.Step::price, deadline);
+        return dear.column() == null ? 0 : Math.max(0, dear.least()) + Math.abs(priced(line, step -> 0, deadline).least());
+    }
+
+    private Pricer.Best priced(int line, ToLongFunction<Source.Step> price, Deadline deadline) {
+        int pool = market.poolOf(line);
+        Map<Integer, List<Lot>> lots = new HashMap<>();
+        for (int part = 0; part < market.parts(); part++) {
+            int units = market.available(part, pool);
+            if (units > 0) {
+                long most = market.sources(part).stream().filter(source -> source.pools()[pool]).flatMap(source -> source.steps().stream())
+                        .mapToLong(price).max().orElseThrow();
+                lots.put(part, List.of(Pricer.lot(market.sku(part), units, most / Scale.ONE)));
+            }
+        }
+        ToLongFunction<Bay> place = bay -> cheapest(lots, bay.enclosure().sku()) + cheapest(lots, bay.supply().sku()) * bay.supply().count();
+        return pricer.best(line, 1, place, offers(place, lots), deadline);
     }
 
     private Pricer.Best best(Tally tally, int line, int machines, Map<Integer, List<Lot>> left, Deadline deadline) {
@@ -96,7 +115,7 @@ final class Filler {
         }
         Map<Integer, List<Lot>> left = left(tally, market.poolOf(line));
         int can = 0;
-        int cannot = tally.missing(line) + 1;
+        int cannot = Math.min(tally.missing(line), mostOfOnePlatform(left)) + 1;
         int tried = cannot - 1;
         Column most = null;
         while (cannot - can > 1 && !deadline.isOver()) {
@@ -113,6 +132,12 @@ final class Filler {
         if (most != null) {
             tally.change(List.of(new Tally.Step(most, 1)));
         }
+    }
+
+    /** No build of one platform can be had more often. */
+    private int mostOfOnePlatform(Map<Integer, List<Lot>> left) {
+        return market.catalog().platforms().stream().mapToInt(platform -> left.getOrDefault(market.index().get(platform.sku()), List.of()).stream()
+                .mapToInt(Lot::available).reduce(0, (some, more) -> (int) Math.min(Integer.MAX_VALUE / 4, (long) some + more))).max().orElse(0);
     }
 
     /** How many such machines the first lots of each part still give, so that each costs about as much as the first. */

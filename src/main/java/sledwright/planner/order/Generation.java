@@ -1,6 +1,11 @@
 package sledwright.planner.order;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import sledwright.generator.Deadline;
 
 /**
@@ -14,12 +19,19 @@ final class Generation {
 
     private static final double CLOSE = 1e-7;
 
+    /** Rounds after which a question that is still open is left open. */
+    private static final int FEW = 4;
+
+    /** What no order takes that there is. */
+    private static final long NEVER = Long.MAX_VALUE / 16;
+
     private final Market market;
     private final Pricer pricer;
     private final Master master;
     private final LowerBound lower;
     private final boolean free;
     private final Columns columns;
+    private final long[] penalty;
     private final Restrictions settled;
     private Prices center;
     private long bound = Long.MIN_VALUE;
@@ -29,12 +41,20 @@ final class Generation {
     /** @param free whether parts cost nothing, so that only what is delivered counts */
     Generation(Market market, Pricer pricer, Columns columns, long[] penalty, boolean free, Restrictions settled) {
         this.market = market;
+        this.penalty = penalty;
         this.pricer = pricer;
         this.columns = columns;
         this.free = free;
         this.settled = settled;
         master = new Master(market, penalty, free, settled);
         lower = new LowerBound(market, penalty, free, settled);
+    }
+
+    /** The same under other restrictions, from the prices that this has come to. */
+    Generation under(Restrictions others) {
+        Generation other = new Generation(market, pricer, columns, penalty, free, others);
+        other.bound = bound;
+        return other;
     }
 
     Restrictions settled() {
@@ -64,11 +84,34 @@ final class Generation {
         }
     }
 
+    /** Whether no order that is allowed takes less than so much; also false where that is not known after a few rounds, or the deadline comes. */
+    boolean reaches(long enough, Deadline deadline) {
+        for (int round = 0; round < FEW && !finished && bound < enough && !deadline.isOver(); round++) {
+            master();
+            // More columns would only lower what is too low already.
+            if (mix != null && Scale.of(mix.cost()) < enough) {
+                return false;
+            }
+            search(deadline);
+        }
+        return bound >= enough;
+    }
+
     private void round(Deadline deadline) {
+        master();
+        search(deadline);
+    }
+
+    private void master() {
         mix = master.solve(columns.all());
         if (mix == null) {
-            bound = Long.MAX_VALUE / 2;
+            bound = NEVER;
             finished = true;
+        }
+    }
+
+    private void search(Deadline deadline) {
+        if (finished) {
             return;
         }
         Prices own = lower.kept(defaulted(mix.prices()));
@@ -83,51 +126,85 @@ final class Generation {
 
     /** Asks the search at some prices; whether it found a column that the master lacks and gains by. */
     private boolean look(Prices prices, Deadline deadline) {
-        int lines = market.lines().size();
-        long[] one = new long[lines];
-        long[] all = new long[lines];
-        boolean added = false;
-        for (int line = 0; line < lines; line++) {
-            int machines = market.line(line).machines();
-            boolean uniform = market.line(line).uniform() && machines > 1;
-            Pricer.Best best = pricer.best(line, 1, prices, deadline);
-            one[line] = best.least();
-            all[line] = Long.MAX_VALUE / 4;
-            if (market.line(line).uniform()) {
-                best = uniform ? pricer.best(line, machines, prices, deadline) : best;
-                all[line] = Math.min(all[line], best.least());
-            }
-            if (best.column() != null) {
-                added |= columns.isNew(best.column());
-                columns.add(best.column());
-            }
+        boolean better = false;
+        // Lines know nothing of each other here, so they are searched side by side; what they find is kept in their order.
+        List<Line> lines = IntStream.range(0, market.lines().size()).parallel().mapToObj(line -> line(line, prices, deadline)).toList();
+        for (Column column : lines.stream().flatMap(line -> line.found.stream()).toList()) {
+            better |= columns.isNew(column) && saved(column) > Scale.ONE * CLOSE;
+            columns.add(column);
         }
-        long found = lower.at(prices, one, all);
-        if (found > bound) {
-            bound = found;
+        long[] least = lines.stream().mapToLong(Line::least).toArray();
+        long found = lower.at(prices, least);
+        if (found > bound || center == null) {
             center = prices;
         }
-        center = center == null ? prices : center;
-        return added;
+        bound = Math.max(bound, found);
+        return better;
     }
 
-    /** What the master has not met is worth what it costs at least, so that the search does not take it for a gift. */
+    /**
+     * What the search says of a line.
+     *
+     * @param least its machines take no less
+     * @param found ways to build them
+     */
+    private record Line(long least, List<Column> found) {
+
+        static Line of(long least, List<Pricer.Best> found) {
+            return new Line(least, found.stream().map(Pricer.Best::column).filter(Objects::nonNull).toList());
+        }
+    }
+
+    private Line line(int line, Prices prices, Deadline deadline) {
+        int machines = market.line(line).machines();
+        Pricer.Best one = pricer.best(line, 1, prices, deadline);
+        long each = Math.min(one.least(), penalty[line]);
+        List<Pricer.Best> found = new ArrayList<>(List.of(one));
+        // The machines of a uniform line come together or not all of them come.
+        boolean together = market.line(line).uniform() && machines > 1;
+        Pricer.Best all = together ? pricer.best(line, machines, prices, deadline) : one;
+        long inPart = (machines - 1) * each + penalty[line];
+        long least = together ? Math.min(all.least(), inPart) : machines * each;
+        found.add(all);
+        for (Map.Entry<Trait, Restrictions.Range> trait : settled.traits().entrySet()) {
+            int must = trait.getValue().least();
+            if (trait.getKey().line() == line && must > 0) {
+                Pricer.Best alike = pricer.best(trait.getKey(), together ? machines : 1, prices, deadline);
+                found.add(alike);
+                // So many machines are chosen among those alike in this, the others among all.
+                long others = together ? Math.min(alike.least(), inPart)
+                        : alike.least() >= Draws.IMPOSSIBLE ? NEVER : must * alike.least() + (machines - must) * each;
+                least = Math.max(least, others);
+            }
+        }
+        return Line.of(least, found);
+    }
+
+    /** What the master has not met is worth what it costs at least, so that the search does not take it for a gift; but what has to be bought may be one. */
     private Prices defaulted(Prices prices) {
         long[][] parts = new long[prices.part().length][];
         for (int pool = 0; pool < parts.length; pool++) {
             parts[pool] = prices.part()[pool].clone();
             for (int part = 0; part < market.parts() && !free; part++) {
+                if (market.sources(part).stream().anyMatch(source -> settled.of(source).least() > 0)) {
+                    continue;
+                }
                 // The lots of a part that the master has met set its worth at its cheapest or above.
                 parts[pool][part] = Math.max(parts[pool][part], market.cheapest(part, pool));
             }
         }
         long[] bay = prices.bay().clone();
         for (Bay some : market.bays()) {
-            if (bay[some.id()] == 0 && prices.watt()[some.id()] == 0) {
-                bay[some.id()] = lower.takes(new Prices(parts, bay, prices.watt(), prices.use()), some) / some.bays();
+            if (bay[some.id()] == 0 && prices.watt()[some.id()] == 0 && settled.of(some).least() == 0) {
+                bay[some.id()] = lower.takes(new Prices(parts, bay, prices.watt(), prices.trait()), some) / some.bays();
             }
         }
-        return new Prices(parts, bay, prices.watt(), prices.use());
+        return new Prices(parts, bay, prices.watt(), prices.trait());
+    }
+
+    /** By how much the master would better its mix with a column, for each time it is used; scaled. */
+    private double saved(Column column) {
+        return mix.filling()[column.line()] * column.machines() - mix.prices().of(column, market.poolOf(column.line()));
     }
 
     /** What a column takes beyond what its machines are worth to the master, scaled. */

@@ -1,11 +1,11 @@
 package sledwright.planner.order;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import sledwright.planner.order.Restrictions.Use;
 
 /**
  * What no order goes below, by Lagrangian relaxation: at any worth of units, lines that buy from a common store and lots that sell to it
@@ -30,22 +30,16 @@ final class LowerBound {
     /**
      * The bound at some worth of units, which {@link #kept} must have been applied to.
      *
-     * @param one for each line what one machine takes at least
-     * @param all for each uniform line what all its machines together take at least
+     * @param least what each line takes at least
      */
-    long at(Prices prices, long[] one, long[] all) {
-        long bound = 0;
-        for (int line = 0; line < one.length; line++) {
-            int machines = market.line(line).machines();
-            long each = Math.min(one[line], penalty[line]);
-            bound += market.line(line).uniform() ? Math.min(all[line], (machines - 1) * each + penalty[line]) : machines * each;
-        }
+    long at(Prices prices, long[] least) {
+        long bound = Arrays.stream(least).sum();
         for (Bay bay : settled.enclosures().keySet()) {
             long beyond = takes(prices, bay) - prices.bay()[bay.id()] * bay.bays() - (long) Math.ceil(prices.watt()[bay.id()] * capacityW(bay));
             bound += beyond * (beyond < 0 ? settled.of(bay).most() : settled.of(bay).least());
         }
-        for (Map.Entry<Use, Long> use : prices.use().entrySet()) {
-            bound -= use.getValue() * (use.getValue() > 0 ? settled.of(use.getKey()).most() : settled.of(use.getKey()).least());
+        for (Map.Entry<Trait, Long> trait : prices.trait().entrySet()) {
+            bound -= trait.getValue() * settled.of(trait.getKey()).most();
         }
         return bound - gains(prices);
     }
@@ -64,6 +58,8 @@ final class LowerBound {
     private long gains(Prices prices) {
         long own = 0;
         long[] bySupplier = new long[market.suppliers().size()];
+        boolean[] delivers = new boolean[bySupplier.length];
+        settled.suppliers().forEach((supplier, whether) -> delivers[supplier] = whether);
         for (int part = 0; part < market.parts(); part++) {
             for (Source source : market.sources(part)) {
                 long worth = 0;
@@ -78,6 +74,7 @@ final class LowerBound {
                     own += gain;
                 } else {
                     bySupplier[source.supplier()] += gain;
+                    delivers[source.supplier()] |= settled.of(source).least() > 0;
                 }
             }
         }
@@ -86,7 +83,7 @@ final class LowerBound {
         List<Long> undecided = new ArrayList<>();
         for (int supplier = 0; supplier < bySupplier.length; supplier++) {
             long gain = bySupplier[supplier] - charge;
-            if (settled.suppliers().getOrDefault(supplier, false)) {
+            if (delivers[supplier]) {
                 own += gain;
                 left--;
             } else if (gain > 0) {
@@ -99,7 +96,7 @@ final class LowerBound {
 
     /**
      * The same worth but for places and watts in enclosures, where it must not be more than the enclosure itself takes unless their number
-     * is settled; and for parts in a line, where it must leave the part a worth of at least 0.
+     * is settled; and without what machines are to have in common at least, since the line sees to that.
      */
     Prices kept(Prices prices) {
         long[] bay = prices.bay().clone();
@@ -111,12 +108,12 @@ final class LowerBound {
                 watt[some.id()] = Math.min(watt[some.id()], (long) Math.floor((takes - bay[some.id()] * some.bays()) / capacityW(some)));
             }
         }
-        Map<Use, Long> use = new HashMap<>();
-        prices.use().forEach((some, worth) -> {
-            if (worth != 0 && settled.used().containsKey(some)) {
-                use.put(some, Math.max(worth, -prices.part()[market.poolOf(some.line())][some.part()]));
+        Map<Trait, Long> traits = new LinkedHashMap<>();
+        prices.trait().forEach((trait, worth) -> {
+            if (worth > 0 && settled.traits().containsKey(trait)) {
+                traits.put(trait, worth);
             }
         });
-        return new Prices(prices.part(), bay, watt, use);
+        return new Prices(prices.part(), bay, watt, traits);
     }
 }

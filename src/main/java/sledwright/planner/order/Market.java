@@ -3,8 +3,10 @@ package sledwright.planner.order;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -30,6 +32,7 @@ final class Market {
     private final List<Pool> pools;
     private final int[] poolOf;
     private final long[][] cheapest;
+    private final Map<String, Integer> useful;
     private final List<List<Source>> byPart = new ArrayList<>();
     private final List<String> suppliers = new ArrayList<>();
     private final List<Bay> bays = new ArrayList<>();
@@ -37,9 +40,9 @@ final class Market {
     Market(Catalog catalog, OrderRequest order) {
         this.catalog = catalog;
         this.order = order;
-        pools = order.lines().stream().map(line -> Pool.of(line.request().limit())).distinct().toList();
+        pools = pools(catalog, order);
         poolOf = order.lines().stream().mapToInt(line -> pools.indexOf(Pool.of(line.request().limit()))).toArray();
-        Map<String, Integer> useful = useful();
+        useful = useful();
         Map<String, Integer> supplierIndex = new LinkedHashMap<>();
         for (Part part : catalog.parts()) {
             index.put(part.sku(), skus.size());
@@ -66,6 +69,17 @@ final class Market {
         cheapest = IntStream.range(0, pools.size()).mapToObj(pool -> byPart.stream().mapToLong(sources -> cheapest(sources, pool)).toArray())
                 .toArray(long[][]::new);
         addBays();
+    }
+
+    /** Those of the lines and, where enclosures may hold sleds of several, those of lots that all of them accept. */
+    private static List<Pool> pools(Catalog catalog, OrderRequest order) {
+        Set<Pool> pools = new LinkedHashSet<>();
+        order.lines().forEach(line -> pools.add(Pool.of(line.request().limit())));
+        List<Pool> own = List.copyOf(pools);
+        for (Pool one : catalog.enclosures().isEmpty() ? List.<Pool>of() : own) {
+            List.copyOf(pools).forEach(other -> other.and(one).ifPresent(pools::add));
+        }
+        return List.copyOf(pools);
     }
 
     private List<Lot> lots(String sku) {
@@ -183,6 +197,16 @@ final class Market {
         return (int) Math.min(Integer.MAX_VALUE / 4, byPart.get(part).stream().filter(source -> source.pools()[pool]).mapToLong(Source::most).sum());
     }
 
+    /** Units of a part that no machine goes beyond. */
+    int mostInMachine(int part) {
+        return useful.getOrDefault(sku(part), 0) / Math.max(1, order.machines());
+    }
+
+    /** Whether enclosures take units of a part. */
+    boolean isOfEnclosures(int part) {
+        return bays.stream().anyMatch(bay -> bay.enclosure().sku().equals(sku(part)) || bay.supply().sku().equals(sku(part)));
+    }
+
     /** A supplier's name as its lots spell it most often. */
     String spelled(int supplier) {
         Map<String, Long> spellings = byPart.stream().flatMap(List::stream).filter(source -> source.supplier() == supplier)
@@ -193,6 +217,11 @@ final class Market {
     /** Those who deliver. */
     List<String> suppliers() {
         return suppliers;
+    }
+
+    /** Whether it matters who delivers. */
+    boolean isSupplierScarce() {
+        return order.deliveryCharge() > 0 || order.suppliersMax().isPresent();
     }
 
     List<Bay> bays() {

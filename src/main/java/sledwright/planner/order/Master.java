@@ -11,8 +11,6 @@ import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
-import sledwright.planner.order.Restrictions.Range;
-import sledwright.planner.order.Restrictions.Use;
 
 /**
  * The linear program over the columns known so far: fractions of them fill the lines at the least price from lots whose units and
@@ -49,11 +47,12 @@ final class Master {
      * @param cost       minor units
      * @param columns    how often each column is used, where it is
      * @param enclosures how many there are of each kind, where there are any
-     * @param drawn      units from each lot at each of its prices
+     * @param drawn      units from each lot
+     * @param suppliers  how far each delivers, where that matters
      * @param filling    for each line what one more machine costs, scaled
      */
-    record Mix(double cost, Map<Column, Double> columns, Map<Bay, Double> enclosures, Map<Source, Map<Source.Step, Double>> drawn,
-               Prices prices, double[] filling) {
+    record Mix(double cost, Map<Column, Double> columns, Map<Bay, Double> enclosures, Map<Source, Double> drawn,
+               Map<Integer, Double> suppliers, Prices prices, double[] filling) {
     }
 
     private final class Model {
@@ -64,8 +63,10 @@ final class Master {
         private final Map<Bay, Expression> watts = new LinkedHashMap<>();
         private final Map<Column, Variable> uses = new LinkedHashMap<>();
         private final Map<Bay, Variable> enclosures = new LinkedHashMap<>();
-        private final Map<Source, Map<Source.Step, List<Variable>>> draws = new LinkedHashMap<>();
-        private final Map<Use, Expression> limits = new LinkedHashMap<>();
+        private final Map<Source, List<Variable>> draws = new LinkedHashMap<>();
+        private final Map<Integer, Variable> suppliers = new LinkedHashMap<>();
+        private final Map<Trait, Expression> fewest = new LinkedHashMap<>();
+        private final Map<Trait, Expression> most = new LinkedHashMap<>();
         private int number;
 
         private Expression row(String kind) {
@@ -107,12 +108,29 @@ final class Master {
                 house(model, column, use);
             }
         }
+        if (market.isSupplierScarce() && !free) {
+            addSuppliers(model);
+        }
         TreeSet<Integer> parts = new TreeSet<>();
         model.balances.keySet().forEach(key -> parts.add(key % market.parts()));
         parts.forEach(part -> supply(model, part));
-        use(model, columns);
+        hold(model, columns);
         Optimisation.Result result = model.model.minimise();
         return mix(model, result);
+    }
+
+    /** Lets every supplier that is not ruled out deliver for its charge, and so many of them at most. */
+    private void addSuppliers(Model model) {
+        Expression few = model.row("few").upper(market.order().suppliersMax().orElse(market.suppliers().size()));
+        for (int supplier = 0; supplier < market.suppliers().size(); supplier++) {
+            int asked = supplier;
+            boolean must = settled.suppliers().getOrDefault(supplier, false)
+                    || settled.drawn().entrySet().stream().anyMatch(lot -> lot.getKey().supplier() == asked && lot.getValue().least() > 0);
+            Variable delivers = model.variable().lower(must ? 1 : 0).upper(settled.suppliers().getOrDefault(supplier, true) ? 1 : 0)
+                    .weight(market.order().deliveryCharge());
+            few.set(delivers, 1);
+            model.suppliers.put(supplier, delivers);
+        }
     }
 
     private void house(Model model, Column column, Variable use) {
@@ -153,47 +171,50 @@ final class Master {
     }
 
     private void supply(Model model, Source source, List<Expression> takers) {
-        Range range = settled.of(source);
-        boolean plain = source.isPlain();
-        Expression all = settled.drawn().containsKey(source) ? model.row("range").lower(range.least()).upper(range.most()) : null;
-        Expression one = plain ? null : model.row("step").upper(1);
-        for (Source.Step step : source.steps()) {
+        Envelope envelope = Envelope.of(source, settled.of(source));
+        if (envelope == null) {
+            // Nothing that is allowed is sold, so there is no mix.
+            model.row("none").level(1);
+            return;
+        }
+        Variable delivers = model.suppliers.get(source.supplier());
+        int from = 0;
+        for (Envelope.Piece piece : envelope.pieces()) {
+            boolean must = from < envelope.least();
+            from += piece.units();
             List<Expression> rows = new ArrayList<>();
-            if (!plain) {
-                Variable chosen = model.variable().upper(1);
-                one.set(chosen, 1);
-                rows.add(model.row("most").upper(0).set(chosen, -Math.min(step.most(), range.most())));
-                rows.add(model.row("least").lower(0).set(chosen, -step.least()));
-            } else if (takers.size() > 1) {
-                rows.add(model.row("most").upper(step.most()));
+            if (takers.size() > 1) {
+                rows.add(must ? model.row("piece").level(piece.units()) : model.row("piece").upper(piece.units()));
             }
-            if (all != null) {
-                rows.add(all);
-            }
-            if (step.least() > range.most()) {
-                continue;
+            if (delivers != null) {
+                rows.add(model.row("given").upper(0).set(delivers, -piece.units()));
             }
             for (Expression taker : takers) {
-                Variable taken = model.variable().upper(step.most()).weight(free ? 0 : Scale.minor(step.price()));
+                Variable taken = model.variable().upper(piece.units()).weight(free ? 0 : Scale.minor(piece.price()));
+                if (must && takers.size() == 1) {
+                    taken.lower(piece.units());
+                }
                 taker.set(taken, 1);
                 rows.forEach(row -> row.set(taken, 1));
-                model.draws.computeIfAbsent(source, some -> new LinkedHashMap<>()).computeIfAbsent(step, some -> new ArrayList<>()).add(taken);
+                model.draws.computeIfAbsent(source, some -> new ArrayList<>()).add(taken);
             }
         }
     }
 
-    /** Holds lines to what is settled about the parts they use; not at any price, so that there always is a mix. */
-    private void use(Model model, List<Column> columns) {
+    /** Holds lines to what is settled about their machines; not at any price, so that there always is a mix. */
+    private void hold(Model model, List<Column> columns) {
         double dear = Arrays.stream(penalty).sum();
-        settled.used().forEach((use, range) -> {
-            Expression row = model.row("use").lower(range.least()).upper(range.most());
-            row.set(model.variable().weight(dear), 1);
-            model.limits.put(use, row);
-            for (Column column : columns) {
-                int at = column.line() == use.line() ? Arrays.binarySearch(column.parts(), use.part()) : -1;
-                if (at >= 0) {
-                    row.set(model.uses.get(column), column.units()[at]);
-                }
+        settled.traits().forEach((trait, range) -> {
+            if (range.least() > 0) {
+                Expression row = model.row("least").lower(range.least());
+                row.set(model.variable().weight(dear), 1);
+                columns.stream().filter(trait::isOf).forEach(column -> row.set(model.uses.get(column), 1));
+                model.fewest.put(trait, row);
+            }
+            if (range.most() < Restrictions.Range.ANY.most()) {
+                Expression row = model.row("most").upper(range.most());
+                columns.stream().filter(trait::isOf).forEach(column -> row.set(model.uses.get(column), 1));
+                model.most.put(trait, row);
             }
         });
     }
@@ -204,12 +225,8 @@ final class Master {
         }
         Map<Column, Double> used = values(model, result, model.uses);
         Map<Bay, Double> enclosures = values(model, result, model.enclosures);
-        Map<Source, Map<Source.Step, Double>> drawn = new LinkedHashMap<>();
-        model.draws.forEach((source, steps) -> {
-            Map<Source.Step, Double> taken = new LinkedHashMap<>();
-            steps.forEach((step, variables) -> taken.put(step, variables.stream().mapToDouble(some -> result.doubleValue(model.model.indexOf(some))).sum()));
-            drawn.put(source, taken);
-        });
+        Map<Source, Double> drawn = new LinkedHashMap<>();
+        model.draws.forEach((source, taken) -> drawn.put(source, taken.stream().mapToDouble(some -> result.doubleValue(model.model.indexOf(some))).sum()));
         Map<String, Double> duals = new HashMap<>();
         result.getMatchedMultipliers().forEach(one -> {
             if (one.getKey().left() instanceof Expression row) {
@@ -222,10 +239,11 @@ final class Master {
         long[] watt = new long[bay.length];
         model.places.forEach((some, row) -> bay[some.id()] = Math.max(0, dual(duals, row)));
         model.watts.forEach((some, row) -> watt[some.id()] = Math.max(0, dual(duals, row)));
-        Map<Use, Long> use = new HashMap<>();
-        model.limits.forEach((some, row) -> use.put(some, -dual(duals, row)));
+        Map<Trait, Long> traits = new LinkedHashMap<>();
+        model.fewest.forEach((some, row) -> traits.merge(some, -dual(duals, row), Long::sum));
+        model.most.forEach((some, row) -> traits.merge(some, dual(duals, row), Long::sum));
         double[] filling = model.demands.stream().mapToDouble(row -> -duals.getOrDefault(row.getName(), 0.0) * Scale.ONE).toArray();
-        return new Mix(result.getValue(), used, enclosures, drawn, new Prices(parts, bay, watt, use), filling);
+        return new Mix(result.getValue(), used, enclosures, drawn, values(model, result, model.suppliers), new Prices(parts, bay, watt, traits), filling);
     }
 
     private static <T> Map<T, Double> values(Model model, Optimisation.Result result, Map<T, Variable> variables) {

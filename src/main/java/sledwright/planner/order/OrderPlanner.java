@@ -97,6 +97,11 @@ public final class OrderPlanner {
             throw new DefectException("An order that was found breaks the rules:\n" + broken.stream()
                     .map(one -> "  %s %s: %s".formatted(one.rule(), one.where(), one.message())).collect(Collectors.joining("\n")));
         }
+        for (LineFill line : outcome.lines()) {
+            if (line.line().uniform() && line.fills().stream().anyMatch(fill -> !fill.build().isAlike(line.fills().get(0).build()))) {
+                throw new DefectException("Machines of line %s are not alike.".formatted(line.line().name()));
+            }
+        }
         boolean plain = outcome.order().modulePartCharge() == 0
                 && outcome.order().lines().stream().allMatch(line -> line.request().objective() == Objective.CHEAPEST);
         if (plain && outcome.price().total() != Math.round(outcome.best())) {

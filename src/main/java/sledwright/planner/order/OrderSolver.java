@@ -1,8 +1,8 @@
 package sledwright.planner.order;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
@@ -24,8 +24,14 @@ final class OrderSolver {
     /** Tries to better the first order before sets of orders are split. */
     private static final int FIRST_STEPS = 10;
 
+    /** Rounds of column generation after which its mix is first made an order; then after twice as many. */
+    private static final int FIRST_ROUNDING = 10;
+
     /** What takes long and seldom gains is done in one of so many steps. */
     private static final int RARELY = 5;
+
+    /** Of equals are orders that differ by less than a fraction of a minor unit. */
+    private static final int FINEST = 100;
 
     /** A machine that is not delivered counts as much as so many of the dearest. */
     private static final int DEAREST = 20;
@@ -73,10 +79,8 @@ final class OrderSolver {
         long dearest = 1;
         long[] penalty = new long[market.lines().size()];
         long weight = 0;
-        Tally empty = new Tally(market, new Draws(market, open), penalty);
         for (int line = 0; line < penalty.length; line++) {
-            Pricer.Best alone = filler.alone(empty, line, deadline);
-            dearest = Math.max(dearest, alone.column() == null ? 0 : alone.least());
+            dearest = Math.max(dearest, filler.dearest(line, deadline));
             weight += (long) market.line(line).priority() * market.line(line).machines();
         }
         long each = Math.max(1, Math.min(dearest * DEAREST, MOST_PENALTY / weight));
@@ -101,9 +105,16 @@ final class OrderSolver {
     /** The best order found and, in {@link #generation()}, what none is below. */
     Tally solve() {
         keep(suppliers.settle(mended(new Tally(market, new Draws(market, open), penalty)), this::mended));
+        int[] rounds = new int[2];
+        rounds[1] = FIRST_ROUNDING;
         generation.run(Long.MAX_VALUE, deadline, now -> {
             bound = now;
             report();
+            if (++rounds[0] == rounds[1]) {
+                // Large orders take many rounds, and one that is cut off should have more to show than what came first.
+                rounds[1] *= 2;
+                take(rounded(generation.mix()));
+            }
         });
         if (!isProved() && generation.mix() != null) {
             take(suppliers.settle(rounded(generation.mix()), this::mended));
@@ -113,16 +124,59 @@ final class OrderSolver {
             take(refill.step(best, deadline));
         }
         if (generation.isFinished() && (best.missing() == 0 || mayDeliverMore())) {
-            branch(refill);
+            Branching branching = new Branching(market);
+            branch(branching, narrowed(branching, generation), refill);
         }
         return best;
     }
 
+    /** Rules out one side of splits where no order better than the best lies on it: the mix then has to pay what such orders pay. */
+    private Generation narrowed(Branching branching, Generation all) {
+        Generation narrow = all;
+        Restrictions settled = null;
+        while (settled != narrow.settled() && !isProved() && !deadline.isOver()) {
+            settled = narrowed(narrow, branching.onOrder(narrow.settled(), narrow.mix()));
+            if (settled == narrow.settled()) {
+                settled = narrowed(narrow, branching.onFrames(narrow.settled(), narrow.mix()));
+            }
+            if (settled != narrow.settled()) {
+                Generation narrower = narrow.under(settled);
+                narrower.run(enough(), deadline, now -> { });
+                bound = Math.max(bound, Math.min(narrower.bound(), cost));
+                report();
+                if (!narrower.isFinished()) {
+                    return narrow;
+                }
+                narrow = narrower;
+                settled = null;
+                if (!isProved()) {
+                    take(rounded(narrow.mix()));
+                }
+            }
+        }
+        return narrow;
+    }
+
+    private Restrictions narrowed(Generation all, List<Branching.Split> splits) {
+        Restrictions settled = all.settled();
+        for (Branching.Split split : splits) {
+            if (isRuledOut(all, split.more().apply(settled))) {
+                settled = split.less().apply(settled);
+            } else if (isRuledOut(all, split.less().apply(settled))) {
+                settled = split.more().apply(settled);
+            }
+        }
+        return settled;
+    }
+
+    private boolean isRuledOut(Generation all, Restrictions way) {
+        return way.isContradictory() || all.under(way).reaches(enough(), deadline);
+    }
+
     /** Splits orders into ever smaller sets, the one of the least bound first, until none of them can be better than the best. */
-    private void branch(Refill refill) {
-        Branching branching = new Branching(market);
+    private void branch(Branching branching, Generation root, Refill refill) {
         PriorityQueue<Generation> sets = new PriorityQueue<>(Comparator.comparingLong(Generation::bound));
-        sets.add(generation);
+        sets.add(root);
         long closed = Long.MAX_VALUE;
         for (int step = 0; step < STEPS && !sets.isEmpty() && !isProved() && !deadline.isOver(); step++) {
             Generation set = sets.poll();
@@ -131,11 +185,11 @@ final class OrderSolver {
                 closed = Math.min(closed, set.bound());
             }
             for (Restrictions way : ways) {
-                Generation smaller = new Generation(market, pricer, columns, penalty, false, way);
+                Generation smaller = set.under(way);
                 smaller.run(enough(), deadline, now -> { });
-                if (!smaller.isFinished() && smaller.bound() < set.bound()) {
-                    // Ended by the deadline: what holds for the larger set holds for it.
-                    closed = Math.min(closed, set.bound());
+                if (!smaller.isFinished()) {
+                    // Either it holds nothing better or the deadline came first.
+                    closed = Math.min(closed, smaller.bound());
                 } else if (smaller.bound() < enough()) {
                     sets.add(smaller);
                     Tally tried = rounded(smaller.mix());
@@ -153,12 +207,13 @@ final class OrderSolver {
 
     /** Whether the bound leaves room for another machine; a short order is not split for the sake of its price. */
     private boolean mayDeliverMore() {
-        return cost - bound >= Arrays.stream(penalty).min().orElse(0);
+        // What the machine costs is a small part of what it weighs.
+        return cost - bound >= Arrays.stream(penalty).min().orElse(0) / 2;
     }
 
     /** A bound above which no set of orders holds a better one. */
     private long enough() {
-        return cost - (isWhole() ? Scale.ONE : 0) + 1;
+        return cost - (isWhole() ? Scale.ONE : Scale.ONE / FINEST) + 1;
     }
 
     /** No order takes less, scaled; {@link Long#MIN_VALUE}: not known yet. */
@@ -170,7 +225,7 @@ final class OrderSolver {
         return market.lines().stream().noneMatch(line -> line.request().objective() == Objective.BEST_VALUE);
     }
 
-    /** Whether no order takes less: all money is whole minor units but for what is of worth. */
+    /** Whether no order takes less: all money is whole minor units but for what is of worth, which counts to a hundredth. */
     boolean isProved() {
         return bound >= enough();
     }
@@ -203,22 +258,56 @@ final class OrderSolver {
                 .sorted(Comparator.comparing((Integer line) -> market.line(line).priority()).reversed()).toList();
     }
 
-    /** The whole part of the master's mix, and the rest filled up. */
-    private Tally rounded(Master.Mix of) {
-        Tally tally = new Tally(market, new Draws(market, open), penalty);
-        List<Map.Entry<Column, Double>> mix = new ArrayList<>(of.columns().entrySet());
-        for (Map.Entry<Column, Double> used : mix) {
-            int times = (int) Math.floor(used.getValue() + 1e-6);
-            while (times > 0 && !tally.change(List.of(new Step(used.getKey(), times)))) {
-                times--;
+    /** The whole part of the master's mix from those who deliver in it, and the rest filled up. */
+    private Tally rounded(Master.Mix mix) {
+        boolean[] delivers = new boolean[open.length];
+        for (int supplier = 0; supplier < open.length; supplier++) {
+            delivers[supplier] = !market.isSupplierScarce() || mix.suppliers().containsKey(supplier);
+        }
+        Tally tally = new Tally(market, new Draws(market, delivers), penalty);
+        Map<Column, Double> columns = dealt(mix.columns());
+        List<Step> whole = columns.entrySet().stream().map(used -> new Step(used.getKey(), whole(used.getValue()))).filter(step -> step.times() > 0).toList();
+        // Lots that are sold in numbers may suit all of them and not one.
+        if (!tally.change(whole)) {
+            for (Step step : whole) {
+                int times = step.times();
+                while (times > 0 && !tally.change(List.of(new Step(step.column(), times)))) {
+                    times--;
+                }
             }
         }
-        mix.sort(Comparator.comparingDouble(used -> Math.floor(used.getValue() + 1e-6) - used.getValue()));
-        for (Map.Entry<Column, Double> used : mix) {
-            if (used.getValue() - Math.floor(used.getValue() + 1e-6) > 0.5) {
-                tally.change(List.of(new Step(used.getKey(), 1)));
-            }
-        }
+        columns.entrySet().stream().sorted(Comparator.comparingDouble(used -> whole(used.getValue()) - used.getValue()))
+                .filter(used -> used.getValue() - whole(used.getValue()) > 0.5).forEach(used -> tally.change(List.of(new Step(used.getKey(), 1))));
         return mended(tally);
+    }
+
+    /** The machines of a uniform line that stand in several kinds of enclosure by fractions, dealt to these as whole ones. */
+    private Map<Column, Double> dealt(Map<Column, Double> mix) {
+        Map<Column, Double> dealt = new LinkedHashMap<>(mix);
+        for (Column first : mix.keySet()) {
+            List<Column> alike = mix.keySet().stream().filter(column -> column.isPlacedOtherwise(first)).toList();
+            if (first.machines() > 1 && alike.size() > 1 && dealt.containsKey(first) && isWhole(alike.stream().mapToDouble(mix::get).sum())) {
+                int from = 0;
+                double upTo = 0;
+                for (Column column : alike) {
+                    upTo += mix.get(column) * first.machines();
+                    int to = (int) Math.round(upTo);
+                    dealt.remove(column);
+                    if (to > from) {
+                        dealt.put(pricer.column(first.line(), first.builds().subList(from, to), column.bay()), 1.0);
+                    }
+                    from = to;
+                }
+            }
+        }
+        return dealt;
+    }
+
+    private static boolean isWhole(double times) {
+        return Math.abs(times - 1) < 1e-6;
+    }
+
+    private static int whole(double times) {
+        return (int) Math.floor(times + 1e-6);
     }
 }

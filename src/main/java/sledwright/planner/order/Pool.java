@@ -1,7 +1,10 @@
 package sledwright.planner.order;
 
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
 import sledwright.domain.Condition;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
@@ -13,6 +16,17 @@ record Pool(OptionalInt leadDays, Set<Condition> conditions) {
 
     static Pool of(Limits limits) {
         return new Pool(limits.leadDays(), limits.conditions());
+    }
+
+    /** Lots that both accept; empty where there can be none. */
+    Optional<Pool> and(Pool other) {
+        Set<Condition> both = new TreeSet<>(conditions.isEmpty() ? other.conditions : conditions);
+        if (!other.conditions.isEmpty()) {
+            both.retainAll(other.conditions);
+        }
+        OptionalInt sooner = IntStream.concat(leadDays.stream(), other.leadDays.stream()).min();
+        boolean none = both.isEmpty() && !(conditions.isEmpty() && other.conditions.isEmpty());
+        return none ? Optional.empty() : Optional.of(new Pool(sooner, both));
     }
 
     boolean accepts(Lot lot) {

@@ -1,11 +1,13 @@
 package sledwright.planner.order;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.ToLongFunction;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
@@ -34,8 +36,12 @@ import sledwright.metrics.SurplusWorth;
 /** Finds the best machines of a line at given prices of parts, by the exact search. */
 final class Pricer {
 
+    /** No machine takes more units of a part. */
+    private static final int MOST_UNITS = 128;
+
     private final Market market;
     private final Variants variants;
+    private final Answers answers;
     private final Search search;
     private final boolean free;
 
@@ -49,6 +55,7 @@ final class Pricer {
         this.search = search;
         this.free = free;
         variants = new Variants(market);
+        answers = new Answers(market, variants);
     }
 
     /**
@@ -62,32 +69,87 @@ final class Pricer {
 
     /** Machines of a line at the worth of units; the stock limits what one of them takes, not what all take together. */
     Best best(int line, int machines, Prices prices, Deadline deadline) {
-        int pool = market.poolOf(line);
-        List<Variants.Variant> worthwhile = variants.worthwhile(line, bay -> prices.bay()[bay.id()], bay -> prices.watt()[bay.id()]);
-        return best(line, machines, worthwhile, variant -> {
-            Map<String, List<Lot>> lots = new HashMap<>();
-            for (int part = 0; part < market.parts(); part++) {
-                int available = market.available(part, pool);
-                if (available > 0) {
-                    lots.put(market.sku(part), List.of(lot(market.sku(part), available, prices.of(line, pool, part) + extra(part, variant.bay(), prices))));
-                }
-            }
-            return lots;
+        return answers.of(new Answers.Question(line, machines, null), prices,
+                () -> best(line, machines, worthwhile(line, prices), Set.of(), variant -> offers(line, variant, prices), deadline));
+    }
+
+    private List<Variants.Variant> worthwhile(int line, Prices prices) {
+        return variants.worthwhile(line, bay -> prices.place(line, bay), bay -> prices.watt()[bay.id()]);
+    }
+
+    /** Machines of a line that have something in common, at the worth of units. */
+    Best best(Trait trait, int machines, Prices prices, Deadline deadline) {
+        return answers.of(new Answers.Question(trait.line(), machines, trait), prices, () -> alike(trait, machines, prices, deadline));
+    }
+
+    private Best alike(Trait trait, int machines, Prices prices, Deadline deadline) {
+        int line = trait.line();
+        if (trait instanceof Trait.Stands stands) {
+            return best(line, machines, variants.of(line, stands.bay()), Set.of(), variant -> offers(line, variant, prices), deadline);
+        }
+        Trait.Takes takes = (Trait.Takes) trait;
+        String sku = market.sku(takes.part());
+        return best(line, machines, worthwhile(line, prices), Set.of(sku), variant -> {
+            Map<String, List<Lot>> offers = offers(line, variant, prices);
+            offers.computeIfPresent(sku, (same, lots) -> lots.stream().map(lot -> from(lot, takes.least())).toList());
+            return offers;
         }, deadline);
     }
 
+    /** A lot that sells no fewer units. */
+    private static Lot from(Lot lot, int least) {
+        List<PriceBreak> more = new ArrayList<>(lot.breaks().stream().filter(step -> step.minQuantity() > least).toList());
+        if (least <= lot.available()) {
+            more.add(new PriceBreak(least, lot.breakFor(least).unitPrice(), OptionalLong.empty()));
+        }
+        return lot.with(more.isEmpty() ? 0 : lot.available(), more);
+    }
+
+    private Map<String, List<Lot>> offers(int line, Variants.Variant variant, Prices prices) {
+        Map<String, List<Lot>> lots = new HashMap<>();
+        for (int part = 0; part < market.parts(); part++) {
+            int available = market.available(part, market.poolOf(line));
+            if (available > 0) {
+                lots.put(market.sku(part), List.of(lot(line, part, available, extra(line, part, variant.bay(), prices), prices)));
+            }
+        }
+        return lots;
+    }
+
     /** What a part takes of its enclosure, rounded down. */
-    private long extra(int part, Bay bay, Prices prices) {
+    private long extra(int line, int part, Bay bay, Prices prices) {
         if (bay == null) {
             return 0;
         }
         double watt = prices.watt()[bay.id()];
         Part known = market.catalog().part(market.sku(part)).orElseThrow();
         if (known instanceof Platform platform) {
-            return prices.bay()[bay.id()] + (long) Math.floor(watt * platform.power().baseW());
+            return prices.place(line, bay) + (long) Math.floor(watt * platform.power().baseW());
         }
         double watts = known instanceof Processor processor ? processor.tdpW() : known instanceof MemoryModule module ? module.powerW() : 0;
         return (long) Math.floor(watt * watts);
+    }
+
+    /** What stands for a part's lots where only its worth counts; where that is uneven, a price for every number of units, rounded down. */
+    private Lot lot(int line, int part, int available, long extra, Prices prices) {
+        int pool = market.poolOf(line);
+        Lot plain = lot(market.sku(part), available, prices.part()[pool][part] + extra);
+        int[] steps = prices.steps(line, part);
+        if (steps.length == 0 || steps[0] > available) {
+            return plain;
+        }
+        List<PriceBreak> each = new ArrayList<>();
+        if (steps[0] > 1) {
+            each.add(plain.breaks().get(0));
+        }
+        int last = Math.min(available, Math.max(MOST_UNITS * (market.line(line).uniform() ? market.line(line).machines() : 1), steps[steps.length - 1]));
+        for (int units = steps[0]; units <= last; units++) {
+            each.add(new PriceBreak(units, Math.floorDiv(prices.of(line, pool, part, units) + extra * units, units), OptionalLong.empty()));
+        }
+        if (last < available) {
+            each.add(new PriceBreak(last + 1, Math.min(plain.breaks().get(0).unitPrice(), each.get(each.size() - 1).unitPrice()), OptionalLong.empty()));
+        }
+        return plain.with(available, each);
     }
 
     /** What stands for a part's lots where only its worth counts. */
@@ -97,7 +159,7 @@ final class Pricer {
 
     /** Machines of a line on scaled offers, where a place in each kind of enclosure takes so much. */
     Best best(int line, int machines, ToLongFunction<Bay> place, Offers offers, Deadline deadline) {
-        return best(line, machines, variants.worthwhile(line, place, bay -> 0), offers, deadline);
+        return best(line, machines, variants.worthwhile(line, place, bay -> 0), Set.of(), offers, deadline);
     }
 
     /** The lots to search on, by sku, for machines that stand in some way. */
@@ -105,8 +167,12 @@ final class Pricer {
         Map<String, List<Lot>> lots(Variants.Variant variant);
     }
 
-    /** The best over some ways to stand. */
-    private Best best(int line, int machines, List<Variants.Variant> ways, Offers offers, Deadline deadline) {
+    /**
+     * The best over some ways to stand.
+     *
+     * @param use part numbers that it takes in any case
+     */
+    private Best best(int line, int machines, List<Variants.Variant> ways, Set<String> use, Offers offers, Deadline deadline) {
         OrderLine asked = market.line(line);
         Catalog shop = market.catalog();
         Labour labour = free ? new Labour(0, 0) : new Labour(shop.labour().perMachine() * Scale.ONE, shop.labour().perModule() * Scale.ONE);
@@ -114,7 +180,7 @@ final class Pricer {
         double best = Double.POSITIVE_INFINITY;
         double least = Double.POSITIVE_INFINITY;
         for (Variants.Variant variant : ways) {
-            Request request = scaled(asked.request(), machines, variant.platforms());
+            Request request = scaled(asked.request(), machines, variant.platforms(), use);
             Findings findings = search.on(shop.with(offers.lots(variant), labour)).run(request, deadline);
             if (findings.status() != Status.IMPOSSIBLE) {
                 least = Math.min(least, findings.bound());
@@ -128,7 +194,9 @@ final class Pricer {
     }
 
     /** The request with money scaled and whatever the offers have settled left open. */
-    private Request scaled(Request request, int machines, Set<String> platforms) {
+    private Request scaled(Request request, int machines, Set<String> platforms, Set<String> use) {
+        Set<String> used = new TreeSet<>(request.use());
+        used.addAll(use);
         Limits limit = request.limit();
         Limits open = new Limits(OptionalLong.empty(), limit.powerW(), OptionalInt.empty(), limit.inletC(), limit.altitudeM(), limit.mainsV(), Set.of());
         Worth worth = free ? Worth.NOTHING : request.worth();
@@ -136,7 +204,7 @@ final class Pricer {
         Objective objective = free ? Objective.CHEAPEST : request.objective();
         return new Request(request.name(), machines, platforms, request.require(), open, objective,
                 new Worth(worth.core() * Scale.ONE, worth.gb() * Scale.ONE, worth.gbs() * Scale.ONE, worth.throughput() * Scale.ONE),
-                new Licence(licence.perCore() * Scale.ONE, licence.perProcessor() * Scale.ONE), 1, request.step(), request.forbid(), request.use(), Map.of());
+                new Licence(licence.perCore() * Scale.ONE, licence.perProcessor() * Scale.ONE), 1, request.step(), request.forbid(), used, Map.of());
     }
 
     Column column(int line, List<Build> builds, Bay bay) {

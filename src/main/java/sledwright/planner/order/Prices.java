@@ -1,10 +1,9 @@
 package sledwright.planner.order;
 
-import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
-import sledwright.planner.order.Restrictions.Use;
 
 /**
  * What units are worth to an order, scaled: the dual values of its master, or any others.
@@ -12,9 +11,9 @@ import sledwright.planner.order.Restrictions.Use;
  * @param part by pool and part
  * @param bay  of a place in each kind of enclosure
  * @param watt of a watt in each kind of enclosure
- * @param use  what a part in a line is worth beyond that, where the line is to use more or less of it
+ * @param trait what a machine is worth beyond that for something that it has in common with others of its line
  */
-record Prices(long[][] part, long[] bay, long[] watt, Map<Use, Long> use) {
+record Prices(long[][] part, long[] bay, long[] watt, Map<Trait, Long> trait) {
 
     /** Part of the way from these to others. */
     Prices towards(Prices other, double share) {
@@ -22,11 +21,11 @@ record Prices(long[][] part, long[] bay, long[] watt, Map<Use, Long> use) {
         for (int pool = 0; pool < part.length; pool++) {
             mixed[pool] = mix(part[pool], other.part[pool], share);
         }
-        Set<Use> uses = new HashSet<>(use.keySet());
-        uses.addAll(other.use.keySet());
-        Map<Use, Long> mixedUse = new HashMap<>();
-        uses.forEach(some -> mixedUse.put(some, mix(use.getOrDefault(some, 0L), other.use.getOrDefault(some, 0L), share)));
-        return new Prices(mixed, mix(bay, other.bay, share), mix(watt, other.watt, share), mixedUse);
+        Set<Trait> traits = new LinkedHashSet<>(trait.keySet());
+        traits.addAll(other.trait.keySet());
+        Map<Trait, Long> mixedTraits = new LinkedHashMap<>();
+        traits.forEach(some -> mixedTraits.put(some, mix(trait.getOrDefault(some, 0L), other.trait.getOrDefault(some, 0L), share)));
+        return new Prices(mixed, mix(bay, other.bay, share), mix(watt, other.watt, share), mixedTraits);
     }
 
     private static long[] mix(long[] one, long[] other, double share) {
@@ -41,9 +40,26 @@ record Prices(long[][] part, long[] bay, long[] watt, Map<Use, Long> use) {
         return one + Math.round(share * (other - one));
     }
 
-    /** A unit of a part in a line. */
-    long of(int line, int pool, int of) {
-        return part[pool][of] + (use.isEmpty() ? 0 : use.getOrDefault(new Use(line, of), 0L));
+    /** What units of a part in one machine of a line take. */
+    long of(int line, int pool, int of, int units) {
+        long sum = part[pool][of] * units;
+        for (Map.Entry<Trait, Long> some : trait.entrySet()) {
+            if (some.getKey() instanceof Trait.Takes takes && takes.line() == line && takes.part() == of && units >= takes.least()) {
+                sum += some.getValue();
+            }
+        }
+        return sum;
+    }
+
+    /** Numbers of units of a part in a line from which on it is worth more or less, ascending. */
+    int[] steps(int line, int of) {
+        return trait.keySet().stream().filter(Trait.Takes.class::isInstance).map(Trait.Takes.class::cast)
+                .filter(takes -> takes.line() == line && takes.part() == of).mapToInt(Trait.Takes::least).sorted().toArray();
+    }
+
+    /** A place in an enclosure for a machine of a line. */
+    long place(int line, Bay some) {
+        return bay[some.id()] + trait.getOrDefault(new Trait.Stands(line, some), 0L);
     }
 
     /** What a column takes, at these prices and with what it costs beside. */
@@ -52,7 +68,10 @@ record Prices(long[][] part, long[] bay, long[] watt, Map<Use, Long> use) {
         int[] parts = column.parts();
         int[] units = column.units();
         for (int i = 0; i < parts.length; i++) {
-            sum += of(column.line(), pool, parts[i]) * units[i];
+            sum += part[pool][parts[i]] * units[i];
+        }
+        for (Map.Entry<Trait, Long> some : trait.entrySet()) {
+            sum += some.getKey().isOf(column) ? some.getValue() : 0;
         }
         if (column.bay() != null) {
             int id = column.bay().id();

@@ -2,16 +2,17 @@ package sledwright.planner.order;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * What a branch of the search for the best order takes for settled.
  *
  * @param enclosures of each kind of enclosure, how many there are
  * @param drawn      of each lot, how many units it gives
- * @param used       of a part in a line, how many units its machines take
+ * @param traits     how many machines of a line have something in common
  * @param suppliers  whether a supplier delivers, where that is settled
  */
-record Restrictions(Map<Bay, Range> enclosures, Map<Source, Range> drawn, Map<Use, Range> used, Map<Integer, Boolean> suppliers) {
+record Restrictions(Map<Bay, Range> enclosures, Map<Source, Range> drawn, Map<Trait, Range> traits, Map<Integer, Boolean> suppliers) {
 
     static final Restrictions NONE = new Restrictions(Map.of(), Map.of(), Map.of(), Map.of());
 
@@ -28,13 +29,18 @@ record Restrictions(Map<Bay, Range> enclosures, Map<Source, Range> drawn, Map<Us
             return new Range(Math.max(least, bound), most);
         }
 
+        boolean contains(double value) {
+            return least <= value && value <= most;
+        }
+
         boolean isEmpty() {
             return least > most;
         }
     }
 
-    /** A part in a line. */
-    record Use(int line, int part) {
+    /** Whether some number would have to be more than it may be. */
+    boolean isContradictory() {
+        return Stream.of(enclosures, drawn, traits).flatMap(ranges -> ranges.values().stream()).anyMatch(Range::isEmpty);
     }
 
     Range of(Bay bay) {
@@ -45,8 +51,8 @@ record Restrictions(Map<Bay, Range> enclosures, Map<Source, Range> drawn, Map<Us
         return drawn.getOrDefault(source, Range.ANY).upTo(source.most());
     }
 
-    Range of(Use use) {
-        return used.getOrDefault(use, Range.ANY);
+    Range of(Trait trait) {
+        return traits.getOrDefault(trait, Range.ANY);
     }
 
     boolean isClosed(Source source) {
@@ -54,19 +60,19 @@ record Restrictions(Map<Bay, Range> enclosures, Map<Source, Range> drawn, Map<Us
     }
 
     Restrictions with(Bay bay, Range range) {
-        return new Restrictions(and(enclosures, bay, range), drawn, used, suppliers);
+        return new Restrictions(and(enclosures, bay, range), drawn, traits, suppliers);
     }
 
     Restrictions with(Source source, Range range) {
-        return new Restrictions(enclosures, and(drawn, source, range), used, suppliers);
+        return new Restrictions(enclosures, and(drawn, source, range), traits, suppliers);
     }
 
-    Restrictions with(Use use, Range range) {
-        return new Restrictions(enclosures, drawn, and(used, use, range), suppliers);
+    Restrictions with(Trait trait, Range range) {
+        return new Restrictions(enclosures, drawn, and(traits, trait, range), suppliers);
     }
 
     Restrictions with(int supplier, boolean delivers) {
-        return new Restrictions(enclosures, drawn, used, and(suppliers, supplier, delivers));
+        return new Restrictions(enclosures, drawn, traits, and(suppliers, supplier, delivers));
     }
 
     private static <K, V> Map<K, V> and(Map<K, V> map, K key, V value) {

@@ -12,7 +12,7 @@ final class Scale {
         return Math.round(minor * ONE);
     }
 
-    static double minor(long scaled) {
-        return scaled / (double) ONE;
+    static double minor(double scaled) {
+        return scaled / ONE;
     }
 }

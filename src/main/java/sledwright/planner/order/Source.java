@@ -36,11 +36,6 @@ record Source(Lot lot, int part, boolean[] pools, int supplier, int most, List<S
         return new Source(lot, part, pools, supplier, most, List.copyOf(steps));
     }
 
-    /** Whether every unit costs the same and any number may be taken. */
-    boolean isPlain() {
-        return steps.size() == 1 && steps.get(0).least() == 1;
-    }
-
     /** The most that drawing so many units can gain where a unit is worth so much, scaled; below 0 where it must lose. */
     long gain(long worth, Restrictions.Range range) {
         long gain = range.least() <= 0 ? 0 : Long.MIN_VALUE / 4;

@@ -14,11 +14,6 @@ final class Suppliers {
         this.market = market;
     }
 
-    /** Whether it matters who delivers. */
-    boolean matter() {
-        return market.order().deliveryCharge() > 0 || market.order().suppliersMax().isPresent();
-    }
-
     /** Those that deliver something. */
     Set<Integer> used(Tally tally) {
         Set<Integer> used = new TreeSet<>();
@@ -35,7 +30,7 @@ final class Suppliers {
 
     /** The cost of an order with what its suppliers charge, scaled. */
     long cost(Tally tally) {
-        return tally.cost() + (matter() ? used(tally).size() * market.order().deliveryCharge() * Scale.ONE : 0);
+        return tally.cost() + (market.isSupplierScarce() ? used(tally).size() * market.order().deliveryCharge() * Scale.ONE : 0);
     }
 
     boolean tooMany(Tally tally) {
@@ -45,7 +40,7 @@ final class Suppliers {
     /** The order with fewer suppliers where that is cheaper or must be. {@code mend} fills and betters what a closed supplier leaves open. */
     Tally settle(Tally order, UnaryOperator<Tally> mend) {
         Tally best = order;
-        while (matter()) {
+        while (market.isSupplierScarce()) {
             boolean must = tooMany(best);
             Tally fewer = null;
             Set<Integer> used = used(best);

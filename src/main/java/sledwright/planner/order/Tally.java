@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import sledwright.domain.Build;
 
 /** An order in the making: how often each column is used, what that takes from the stock, and what it costs. */
 final class Tally {
@@ -177,8 +178,11 @@ final class Tally {
 
     /** Whether a line that wants one build has several. */
     private boolean isMixed(int line) {
-        return market.line(line).uniform()
-                && counts.entrySet().stream().filter(entry -> entry.getKey().line() == line).mapToInt(Map.Entry::getValue).sum() > 1;
+        if (!market.line(line).uniform()) {
+            return false;
+        }
+        List<Build> builds = counts.keySet().stream().filter(column -> column.line() == line).flatMap(column -> column.builds().stream()).toList();
+        return builds.stream().anyMatch(build -> !build.isAlike(builds.get(0)));
     }
 
     private void count(Column column, int more) {

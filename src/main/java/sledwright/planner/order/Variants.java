@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
+import sledwright.domain.Catalog;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
 
 /** The ways in which machines of a line can stand: on their own feet, or as sleds in each kind of enclosure that suits. */
 final class Variants {
 
+    private final Catalog catalog;
     private final List<List<Variant>> byLine = new ArrayList<>();
 
     /**
@@ -21,6 +23,7 @@ final class Variants {
     }
 
     Variants(Market market) {
+        catalog = market.catalog();
         for (int line = 0; line < market.lines().size(); line++) {
             Request request = market.line(line).request();
             Set<String> asked = market.catalog().platforms().stream().map(Platform::sku)
@@ -41,6 +44,16 @@ final class Variants {
         if (!platforms.isEmpty()) {
             variants.add(new Variant(bay, platforms));
         }
+    }
+
+    /** The platforms that a line's machines may be of. */
+    List<Platform> platforms(int line) {
+        return byLine.get(line).stream().flatMap(variant -> variant.platforms().stream()).distinct().map(sku -> catalog.platform(sku).orElseThrow()).toList();
+    }
+
+    /** Those in a kind of enclosure. */
+    List<Variant> of(int line, Bay bay) {
+        return byLine.get(line).stream().filter(variant -> bay.equals(variant.bay())).toList();
     }
 
     /** Those that no other matches: in which places and watts take less and as many platforms stand. */

@@ -1,0 +1,104 @@
+package sledwright.planner.order;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import sledwright.domain.CoolingKit;
+import sledwright.domain.Platform;
+import sledwright.domain.Supply;
+import sledwright.rules.memory.MemoryGeneration;
+import sledwright.rules.processor.SocketMatch;
+
+/**
+ * What the search has answered. What was best and has not become dearer is best still where nothing that a line can use has become cheaper;
+ * and what could not be built cannot be built at any price.
+ */
+final class Answers {
+
+    /** Answers kept to each question. */
+    private static final int KEPT = 12;
+
+    private final Market market;
+    private final List<int[]> usable;
+    private final Map<Question, Deque<Answer>> known = new ConcurrentHashMap<>();
+
+    /** @param trait null: none is asked for */
+    record Question(int line, int machines, Trait trait) {
+    }
+
+    /**
+     * @param worth of everything that the line can use
+     * @param takes what the column took
+     */
+    private record Answer(long[] worth, Map<Trait, Long> traits, long takes, Pricer.Best best) {
+    }
+
+    Answers(Market market, Variants variants) {
+        this.market = market;
+        usable = IntStream.range(0, market.lines().size()).mapToObj(line -> usable(variants.platforms(line))).toList();
+    }
+
+    private int[] usable(List<Platform> platforms) {
+        return IntStream.range(0, market.parts()).filter(part -> platforms.stream().anyMatch(platform -> isUsable(market.sku(part), platform))).toArray();
+    }
+
+    private boolean isUsable(String sku, Platform platform) {
+        return platform.sku().equals(sku)
+                || platform.cooling().stream().map(CoolingKit::sku).anyMatch(sku::equals)
+                || platform.power().supplies().stream().map(Supply::sku).anyMatch(sku::equals)
+                || market.catalog().processor(sku).filter(processor -> SocketMatch.allows(platform, processor)).isPresent()
+                || market.catalog().module(sku).filter(module -> MemoryGeneration.allows(platform.memory(), module)).isPresent();
+    }
+
+    /** The answer to a question at some prices: one that still holds, or a new one. Questions about different lines may be asked at once. */
+    Pricer.Best of(Question question, Prices prices, Supplier<Pricer.Best> search) {
+        long[] worth = worth(question.line, prices);
+        Map<Trait, Long> traits = prices.trait().entrySet().stream().filter(trait -> trait.getKey().line() == question.line)
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+        Deque<Answer> answers = known.computeIfAbsent(question, asked -> new ArrayDeque<>());
+        for (Answer answer : answers) {
+            if (holds(answer, question.line, worth, traits, prices)) {
+                return answer.best;
+            }
+        }
+        Pricer.Best best = search.get();
+        answers.addFirst(new Answer(worth, traits, best.column() == null ? 0 : prices.of(best.column(), market.poolOf(question.line)), best));
+        if (answers.size() > KEPT) {
+            answers.removeLast();
+        }
+        return best;
+    }
+
+    private boolean holds(Answer answer, int line, long[] worth, Map<Trait, Long> traits, Prices prices) {
+        if (answer.best.column() == null) {
+            return answer.best.least() == Long.MAX_VALUE;
+        }
+        if (!answer.traits.equals(traits) || prices.of(answer.best.column(), market.poolOf(line)) != answer.takes) {
+            return false;
+        }
+        for (int i = 0; i < worth.length; i++) {
+            if (worth[i] < answer.worth[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private long[] worth(int line, Prices prices) {
+        int[] parts = usable.get(line);
+        long[] worth = new long[parts.length + 2 * market.bays().size()];
+        for (int i = 0; i < parts.length; i++) {
+            worth[i] = prices.part()[market.poolOf(line)][parts[i]];
+        }
+        for (Bay bay : market.bays()) {
+            worth[parts.length + 2 * bay.id()] = market.suits(bay, line) ? prices.bay()[bay.id()] : 0;
+            worth[parts.length + 2 * bay.id() + 1] = market.suits(bay, line) ? prices.watt()[bay.id()] : 0;
+        }
+        return worth;
+    }
+}
