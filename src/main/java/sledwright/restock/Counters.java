@@ -2,6 +2,8 @@ package sledwright.restock;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -11,9 +13,11 @@ import java.util.Map;
  */
 final class Counters {
 
-    private static final double[] WEIGHTS = {0, 0.5, 1, 1.5, 2, 3, 4, 8};
+    private static final double[] WEIGHTS = {0, 0.5, 1, 1.5, 2, 3, 5};
     /** Counters are compared on so many courses at most. */
     private static final int COMPARED_ON = 300;
+    private static final int GLANCED_AT = 60;
+    private static final int MOST_PROMISING = 3;
 
     private final Program program;
     private final Shelves shelves;
@@ -55,17 +59,20 @@ final class Counters {
         return best;
     }
 
-    /** The counter that earns the most with given purchases; of equals the first. */
+    /** The counter that earns the most with given purchases; of equals the first. Those that look best on a few courses are tried on more. */
     Counter best(List<Counter> counters, int[] bought) {
-        Counter best = null;
-        double most = Double.NEGATIVE_INFINITY;
-        for (Counter counter : counters) {
-            double earned = Arrays.stream(counter.margins(program, bought, courses)).average().orElse(0);
-            if (earned > most) {
-                most = earned;
-                best = counter;
-            }
-        }
-        return best;
+        List<Course> few = courses.subList(0, Math.min(courses.size(), GLANCED_AT));
+        Map<Counter, Double> glanced = earned(counters, bought, few);
+        List<Counter> promising = counters.stream().distinct().sorted(Comparator.comparingDouble((Counter counter) -> -glanced.get(counter)))
+                .limit(MOST_PROMISING).toList();
+        Map<Counter, Double> earned = promising.size() > 1 ? earned(promising, bought, courses) : glanced;
+        return promising.stream().reduce((one, other) -> earned.get(other) > earned.get(one) ? other : one).orElseThrow();
+    }
+
+    private Map<Counter, Double> earned(List<Counter> counters, int[] bought, List<Course> on) {
+        Map<Counter, Double> earned = new IdentityHashMap<>();
+        counters.forEach(counter -> earned.computeIfAbsent(counter,
+                one -> Arrays.stream(one.margins(program, bought, on)).average().orElse(0)));
+        return earned;
     }
 }

@@ -117,7 +117,6 @@ final class Plans {
         if (better != counter && label > 0) {
             bought = rounding(better, budget).round(answer.bought(), List.of(bought), 1);
         }
-        known.addAll(own);
         known.add(better);
         List<Stocked> allowed = new ArrayList<>(List.of(new Stocked(label, bought, better, mean(better, bought))));
         found.values().forEach(less -> allowed.add(new Stocked(label, less.bought(), less.counter(), less.earns())));
