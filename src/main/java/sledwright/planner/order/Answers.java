@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -27,8 +28,8 @@ final class Answers {
     private final List<int[]> usable;
     private final Map<Question, Deque<Answer>> known = new ConcurrentHashMap<>();
 
-    /** @param trait null: none is asked for */
-    record Question(int line, int machines, Trait trait) {
+    /** @param traits that all machines are to have */
+    record Question(int line, int machines, Set<Trait> traits) {
     }
 
     /**

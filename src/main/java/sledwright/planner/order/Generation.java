@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import sledwright.generator.Deadline;
 
@@ -23,7 +25,7 @@ final class Generation {
     private static final int FEW = 4;
 
     /** What no order takes that there is. */
-    private static final long NEVER = Long.MAX_VALUE / 16;
+    static final long NEVER = Long.MAX_VALUE / 16;
 
     private final Market market;
     private final Pricer pricer;
@@ -166,18 +168,36 @@ final class Generation {
         long inPart = (machines - 1) * each + penalty[line];
         long least = together ? Math.min(all.least(), inPart) : machines * each;
         found.add(all);
-        for (Map.Entry<Trait, Restrictions.Range> trait : settled.traits().entrySet()) {
-            int must = trait.getValue().least();
-            if (trait.getKey().line() == line && must > 0) {
-                Pricer.Best alike = pricer.best(trait.getKey(), together ? machines : 1, prices, deadline);
+        List<Trait> wanted = wanted(line);
+        if (together) {
+            for (Trait trait : wanted) {
+                Pricer.Best alike = pricer.best(line, Set.of(trait), machines, prices, deadline);
                 found.add(alike);
-                // So many machines are chosen among those alike in this, the others among all.
-                long others = together ? Math.min(alike.least(), inPart)
-                        : alike.least() >= Draws.IMPOSSIBLE ? NEVER : must * alike.least() + (machines - must) * each;
-                least = Math.max(least, others);
+                least = Math.max(least, Math.min(alike.least(), inPart));
+            }
+        } else {
+            for (List<Trait> some : Shares.groups(wanted, machines)) {
+                Shares shares = new Shares(machines, some.stream().mapToInt(trait -> settled.of(trait).least()).toArray());
+                long[] bySet = new long[1 << some.size()];
+                for (int set = 0; set < bySet.length; set++) {
+                    int asked = set;
+                    Pricer.Best alike = set == 0 ? one : pricer.best(line, IntStream.range(0, some.size()).filter(i -> (asked >> i & 1) == 1).mapToObj(some::get)
+                            .collect(Collectors.toSet()), 1, prices, deadline);
+                    found.add(alike);
+                    bySet[set] = set == 0 ? each : alike.least();
+                }
+                least = Math.max(least, shares.least(bySet));
             }
         }
         return Line.of(least, found);
+    }
+
+    /** What so many machines of a line must have, but for what others imply. */
+    private List<Trait> wanted(int line) {
+        List<Trait> wanted = settled.traits().entrySet().stream().filter(trait -> trait.getKey().line() == line && trait.getValue().least() > 0)
+                .map(Map.Entry::getKey).toList();
+        return wanted.stream().filter(trait -> wanted.stream().noneMatch(other -> other != trait && other.implies(trait)
+                && settled.of(other).least() >= settled.of(trait).least())).toList();
     }
 
     /** What the master has not met is worth what it costs at least, so that the search does not take it for a gift; but what has to be bought may be one. */

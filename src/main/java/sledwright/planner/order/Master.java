@@ -57,7 +57,7 @@ final class Master {
 
     private final class Model {
         private final ExpressionsBasedModel model = new ExpressionsBasedModel();
-        private final Map<Integer, Expression> balances = new HashMap<>();
+        private final Map<Integer, Expression> balances = new LinkedHashMap<>();
         private final List<Expression> demands = new ArrayList<>();
         private final Map<Bay, Expression> places = new LinkedHashMap<>();
         private final Map<Bay, Expression> watts = new LinkedHashMap<>();

@@ -16,7 +16,7 @@ import sledwright.generator.Search;
 final class OrderSolver {
 
     /** Tries to better an order that no bound proves yet. */
-    private static final int STEPS = 400;
+    private static final int STEPS = 2_000;
 
     /** Tries to better the first order before sets of orders are split. */
     private static final int FIRST_STEPS = 10;

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.ToLongFunction;
 import sledwright.domain.Build;
@@ -69,7 +70,7 @@ final class Pricer {
 
     /** Machines of a line at the worth of units; the stock limits what one of them takes, not what all take together. */
     Best best(int line, int machines, Prices prices, Deadline deadline) {
-        return answers.of(new Answers.Question(line, machines, null), prices,
+        return answers.of(new Answers.Question(line, machines, Set.of()), prices,
                 () -> best(line, machines, worthwhile(line, prices), Set.of(), variant -> offers(line, variant, prices), deadline));
     }
 
@@ -77,21 +78,26 @@ final class Pricer {
         return variants.worthwhile(line, bay -> prices.place(line, bay), bay -> prices.watt()[bay.id()]);
     }
 
-    /** Machines of a line that have something in common, at the worth of units. */
-    Best best(Trait trait, int machines, Prices prices, Deadline deadline) {
-        return answers.of(new Answers.Question(trait.line(), machines, trait), prices, () -> alike(trait, machines, prices, deadline));
+    /** Machines of a line that have some things in common, at the worth of units. */
+    Best best(int line, Set<Trait> traits, int machines, Prices prices, Deadline deadline) {
+        return answers.of(new Answers.Question(line, machines, traits), prices, () -> alike(line, traits, machines, prices, deadline));
     }
 
-    private Best alike(Trait trait, int machines, Prices prices, Deadline deadline) {
-        int line = trait.line();
-        if (trait instanceof Trait.Stands stands) {
-            return best(line, machines, variants.of(line, stands.bay()), Set.of(), variant -> offers(line, variant, prices), deadline);
+    private Best alike(int line, Set<Trait> traits, int machines, Prices prices, Deadline deadline) {
+        Map<String, Integer> least = new TreeMap<>();
+        List<Variants.Variant> ways = worthwhile(line, prices);
+        boolean housed = false;
+        for (Trait trait : traits) {
+            if (trait instanceof Trait.Takes takes) {
+                least.merge(market.sku(takes.part()), takes.least(), Math::max);
+            } else if (trait instanceof Trait.Stands stands) {
+                ways = housed ? List.of() : variants.of(line, stands.bay());
+                housed = true;
+            }
         }
-        Trait.Takes takes = (Trait.Takes) trait;
-        String sku = market.sku(takes.part());
-        return best(line, machines, worthwhile(line, prices), Set.of(sku), variant -> {
+        return best(line, machines, ways, least.keySet(), variant -> {
             Map<String, List<Lot>> offers = offers(line, variant, prices);
-            offers.computeIfPresent(sku, (same, lots) -> lots.stream().map(lot -> from(lot, takes.least())).toList());
+            least.forEach((sku, units) -> offers.computeIfPresent(sku, (same, lots) -> lots.stream().map(lot -> from(lot, units)).toList()));
             return offers;
         }, deadline);
     }

@@ -1,6 +1,6 @@
 package sledwright.planner.order;
 
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Stream;
 
@@ -76,7 +76,7 @@ record Restrictions(Map<Bay, Range> enclosures, Map<Source, Range> drawn, Map<Tr
     }
 
     private static <K, V> Map<K, V> and(Map<K, V> map, K key, V value) {
-        Map<K, V> more = new HashMap<>(map);
+        Map<K, V> more = new LinkedHashMap<>(map);
         more.put(key, value);
         return more;
     }

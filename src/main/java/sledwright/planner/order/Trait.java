@@ -8,12 +8,22 @@ sealed interface Trait {
     /** Whether the machines of a column have it. */
     boolean isOf(Column column);
 
+    /** Whether what has this has the other, too. */
+    default boolean implies(Trait other) {
+        return equals(other);
+    }
+
     /** At least so many units of a part. */
     record Takes(int line, int part, int least) implements Trait {
 
         @Override
         public boolean isOf(Column column) {
             return column.line() == line && column.unitsOf(part) >= least;
+        }
+
+        @Override
+        public boolean implies(Trait other) {
+            return other instanceof Takes fewer && fewer.line == line && fewer.part == part && fewer.least <= least;
         }
     }
 
