@@ -32,7 +32,7 @@ class SentencesTest {
 
     private static final List<String> QUESTIONS = List.of(
             "render-node --steps --why-not S1-18X --why-not FINCH-S4 --why-not PS-460S",
-            "small-web-node --why-not PS-1100P --why-not LAPWING-HS-PIPE --why-not BR3R8-24-13",
+            "small-web-node --why-not PS-1100P --why-not NV5R64-24-48 --why-not LAPWING-HS-PIPE --why-not BR3R8-24-13",
             "cache-node --why-not S1-12",
             "best-value-host --why-not K1-14",
             "too-much-for-the-money --steps --why-not S1-06",
@@ -47,6 +47,10 @@ class SentencesTest {
             "render-node --set use=[S1-18X,S1-06]",
             "small-web-node --set limit.power_w=20",
             "render-node --set limit.conditions=[new] --set platforms=[WHEATEAR-R1]",
+            "low-line-mains --set limit.mains_v=100 --set require.cores=190",
+            "in-memory-database",
+            "widest-memory",
+            "cache-node --why-not BR3R8-24-13",
             "four-years-of-power");
 
     @Test

@@ -6,20 +6,27 @@ import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
+import sledwright.domain.Labour;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryMode;
+import sledwright.domain.Platform;
 import sledwright.domain.Request;
+import sledwright.domain.Requirements;
+import sledwright.domain.Supply;
+import sledwright.domain.Thermal;
 import sledwright.generator.Deadline;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
 import sledwright.samples.Answers;
+import sledwright.samples.PlatformSketch;
 import sledwright.samples.Samples;
 
 /** Impossible requests on a small shop, whose conflicts and ways out can be counted by hand or by trying every subset. */
@@ -40,7 +47,7 @@ class ImpossibilityTest {
         return explain(request, Answers.SHOP).relaxations().stream().map(Relaxation::message).toList();
     }
 
-    private static Request asking(sledwright.domain.Requirements require, Limits limit) {
+    private static Request asking(Requirements require, Limits limit) {
         return Request.named("any").withRequire(require).withLimit(limit);
     }
 
@@ -118,6 +125,36 @@ class ImpossibilityTest {
                         .formatted(shop.amount(least)));
         assertThat(said.relaxations()).extracting(Relaxation::message).anyMatch(way ->
                 way.startsWith("Get 1 more unit of SLED at the price of lot S1: builds from %s EUR".formatted(shop.amount(least - 3000))));
+    }
+
+    /** A shop of one platform and the processor of 120 W. */
+    private static Catalog shop(Platform platform) {
+        return Samples.catalog(new Labour(3000, 50), List.of(platform), List.of(Answers.HOT), List.of(Answers.R16), Samples.lot("BOX", "B1", 3, 20000),
+                Samples.lot("P12", "C1", 8, 9000), Samples.lot("TALL", "H1", 9, 1000), Samples.lot("PAIR", "W1", 9, 4000),
+                Samples.lot("ONE", "W2", 9, 4000), Samples.lot("R16", "M1", 12, 2000));
+    }
+
+    private static PlatformSketch platform() {
+        return Samples.platform().sku("BOX").cooling(Samples.TALL);
+    }
+
+    private static void alone(Platform platform, Requirements require, Limits limit, String conflict, String way) {
+        Explanation said = explain(asking(require, limit), shop(platform));
+        assertThat(said.conflicts()).extracting(Conflict::message).containsExactly(conflict);
+        assertThat(said.relaxations()).extracting(Relaxation::message).singleElement().asString().startsWith(way + ": builds from ");
+    }
+
+    @Test
+    void whatNoMachineOfTheShopHas() {
+        alone(platform().mirrored(OptionalDouble.empty()).make(), Samples.require().mode(MemoryMode.MIRRORED).make(), Limits.NONE,
+                "No build has such memory; the request asks for mirrored memory.", "Take independent memory");
+        Supply highLine = Samples.supply("PAIR", 2, 1, 750, 0, Map.of());
+        alone(platform().supplies(highLine).make(), Samples.require().make(), Samples.limit().mainsV(115).make(),
+                "A build needs mains of 180 V or more; the request asks for mains of 115 V.", "Feed it from mains of 180 V or more instead of 115 V");
+        Thermal coolOnes = new Thermal(950, 300, List.of(new Thermal.InletRow(105, 35, Set.of())));
+        alone(platform().thermal(coolOnes).make(), Samples.require().make(), Samples.limit().site(20, 0).make(),
+                "No inlet temperature is stated for any build that would do; the request asks for inlet air of 20 C.",
+                "Do without a stated inlet temperature");
     }
 
     @Test
