@@ -1,5 +1,6 @@
 package sledwright.explain;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryMode;
+import sledwright.domain.Pick;
 import sledwright.domain.Stock;
 import sledwright.metrics.CheapestDraw;
 import sledwright.rules.Numbers;
@@ -317,15 +319,31 @@ final class ChoiceDemands {
         @Override
         public Concession nearest(Oracle oracle, Terms terms) {
             Order order = oracle.cheapest(terms).orElseThrow();
-            Map<String, int[]> missing = shortages(order, Stock.of(oracle.catalog(), terms.request()));
+            Stock stock = Stock.of(oracle.catalog(), terms.request());
+            Map<String, int[]> missing = shortages(order, stock);
             if (missing.isEmpty()) {
-                return new Concession(terms, "", "the lots sell only in larger packs", "buy smaller packs");
+                return cheapLots(terms, order, stock);
             }
             String reach = "a build needs " + Sentences.list(missing.entrySet().stream().map(entry -> "%s of %s (%d in stock)".formatted(
                     Sentences.count(entry.getValue()[0], "unit"), entry.getKey(), entry.getValue()[1])).toList());
             String advice = "get " + Sentences.list(missing.entrySet().stream().map(entry -> "%s of %s".formatted(
                     Numbers.counted(entry.getValue()[0] - entry.getValue()[1], "more unit", "more units"), entry.getKey())).toList());
             return new Concession(terms, "", reach, advice);
+        }
+
+        /** The stock has units enough, but not at the price: what the lots lack that the order takes. */
+        private static Concession cheapLots(Terms terms, Order order, Stock stock) {
+            List<String> reach = new ArrayList<>();
+            List<String> advice = new ArrayList<>();
+            for (Pick pick : order.picks()) {
+                int given = stock.lots(pick.sku()).stream().filter(lot -> lot.lot().equals(pick.lot().lot()) && lot.onHand() == pick.lot().onHand()).mapToInt(Lot::available).sum();
+                if (given < pick.quantity()) {
+                    reach.add("%s of %s from lot %s (%d there)".formatted(Sentences.count(pick.quantity(), "unit"), pick.sku(), pick.lot().lot(), given));
+                    advice.add("%s of %s at the price of lot %s".formatted(
+                            Numbers.counted(pick.quantity() - given, "more unit", "more units"), pick.sku(), pick.lot().lot()));
+                }
+            }
+            return new Concession(terms, "", "a build needs " + Sentences.list(reach), "get " + Sentences.list(advice));
         }
 
         /** Sku -> units needed, units that the real lots give. */

@@ -209,8 +209,8 @@ final class LimitDemands {
             return warmest.map(inletC -> new Concession(at(terms, OptionalDouble.of(inletC)), Sentences.exact(inletC),
                             "the inlet air may be at most %s C".formatted(Sentences.floor(inletC)),
                             "cool the inlet air from %s to %s C".formatted(Numbers.plain(siteC), Sentences.floor(inletC))))
-                    .orElseGet(() -> new Concession(terms, "", "no inlet temperature is stated that would do",
-                            "take a machine for which no inlet temperature is stated"));
+                    .orElseGet(() -> new Concession(terms, "", "no inlet temperature is stated for any build that would do",
+                            "do without a stated inlet temperature"));
         }
     }
 

@@ -98,10 +98,10 @@ final class StepsText {
     private static String ends(PriceRange part) {
         List<String> ends = new ArrayList<>();
         if (part.below() == End.FREE && part.from().signum() > 0) {
-            ends.add("from: its cheapest lot is free then");
+            ends.add("at %s its cheapest lot is free".formatted(part.from()));
         }
         if (part.above() == End.PRICE_LIMIT) {
-            ends.add("to: the limit of the price");
+            ends.add("beyond %s the price breaks its limit".formatted(part.to().orElseThrow()));
         }
         return String.join("; ", ends);
     }

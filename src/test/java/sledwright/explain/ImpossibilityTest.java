@@ -2,19 +2,31 @@ package sledwright.explain;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Duration;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
+import sledwright.domain.Labour;
 import sledwright.domain.Limits;
+import sledwright.domain.Lot;
 import sledwright.domain.MemoryMode;
+import sledwright.domain.Platform;
 import sledwright.domain.Request;
+import sledwright.domain.Requirements;
+import sledwright.domain.Supply;
+import sledwright.domain.Thermal;
 import sledwright.generator.Deadline;
+import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
 import sledwright.samples.Answers;
+import sledwright.samples.PlatformSketch;
 import sledwright.samples.Samples;
 
 /** Impossible requests on a small shop, whose conflicts and ways out can be counted by hand or by trying every subset. */
@@ -35,7 +47,7 @@ class ImpossibilityTest {
         return explain(request, Answers.SHOP).relaxations().stream().map(Relaxation::message).toList();
     }
 
-    private static Request asking(sledwright.domain.Requirements require, Limits limit) {
+    private static Request asking(Requirements require, Limits limit) {
         return Request.named("any").withRequire(require).withLimit(limit);
     }
 
@@ -89,7 +101,7 @@ class ImpossibilityTest {
 
     @Test
     void aShopThatCannotBuildAnythingSaysSo() {
-        Catalog empty = Answers.SHOP.withLots(java.util.Map.of());
+        Catalog empty = Answers.SHOP.withLots(Map.of());
         Explanation said = explain(Request.named("any").withMachines(2), empty);
         assertThat(said.conflicts()).singleElement().satisfies(conflict -> {
             assertThat(conflict.keys()).isEmpty();
@@ -97,6 +109,85 @@ class ImpossibilityTest {
         });
         assertThat(said.relaxations()).isEmpty();
         assertThat(said.notes()).isEmpty();
+    }
+
+    @Test
+    void stockThatIsTooDearIsNamedByItsLot() {
+        Map<String, List<Lot>> lots = new HashMap<>(Answers.SHOP.lots());
+        lots.put("SLED", List.of(Samples.lot("SLED", "S1", 1, 15000), Samples.lot("SLED", "S2", 1, 18000)));
+        Catalog shop = Answers.SHOP.withLots(lots);
+        Request two = Request.named("any").withMachines(2);
+        long least = Math.round(new Search(shop).run(two, Deadline.never()).best());
+        Explanation said = explain(two.withLimit(Samples.limit().price(least - 1000).make()), shop);
+        assertThat(said.conflicts()).extracting(Conflict::message).containsExactly(
+                "2 identical machines, what is in stock and a price of at most %s EUR exclude one another: with the others and any stock, a build needs "
+                        .formatted(shop.amount(least - 1000)) + "2 units of SLED from lot S1 (1 there); with the others, the cheapest build costs %s EUR."
+                        .formatted(shop.amount(least)));
+        assertThat(said.relaxations()).extracting(Relaxation::message).anyMatch(way ->
+                way.startsWith("Get 1 more unit of SLED at the price of lot S1: builds from %s EUR".formatted(shop.amount(least - 3000))));
+    }
+
+    /** A shop of one platform and the processor of 120 W. */
+    private static Catalog shop(Platform platform) {
+        return Samples.catalog(new Labour(3000, 50), List.of(platform), List.of(Answers.HOT), List.of(Answers.R16), Samples.lot("BOX", "B1", 3, 20000),
+                Samples.lot("P12", "C1", 8, 9000), Samples.lot("TALL", "H1", 9, 1000), Samples.lot("PAIR", "W1", 9, 4000),
+                Samples.lot("ONE", "W2", 9, 4000), Samples.lot("R16", "M1", 12, 2000));
+    }
+
+    private static PlatformSketch platform() {
+        return Samples.platform().sku("BOX").cooling(Samples.TALL);
+    }
+
+    private static void alone(Platform platform, Requirements require, Limits limit, String conflict, String way) {
+        Explanation said = explain(asking(require, limit), shop(platform));
+        assertThat(said.conflicts()).extracting(Conflict::message).containsExactly(conflict);
+        assertThat(said.relaxations()).extracting(Relaxation::message).singleElement().asString().startsWith(way + ": builds from ");
+    }
+
+    @Test
+    void whatNoMachineOfTheShopHas() {
+        alone(platform().mirrored(OptionalDouble.empty()).make(), Samples.require().mode(MemoryMode.MIRRORED).make(), Limits.NONE,
+                "No build has such memory; the request asks for mirrored memory.", "Take independent memory");
+        Supply highLine = Samples.supply("PAIR", 2, 1, 750, 0, Map.of());
+        alone(platform().supplies(highLine).make(), Samples.require().make(), Samples.limit().mainsV(115).make(),
+                "A build needs mains of 180 V or more; the request asks for mains of 115 V.", "Feed it from mains of 180 V or more instead of 115 V");
+        Thermal coolOnes = new Thermal(950, 300, List.of(new Thermal.InletRow(105, 35, Set.of())));
+        alone(platform().thermal(coolOnes).make(), Samples.require().make(), Samples.limit().site(20, 0).make(),
+                "No inlet temperature is stated for any build that would do; the request asks for inlet air of 20 C.",
+                "Do without a stated inlet temperature");
+    }
+
+    @Test
+    void whatTimeCutsOffIsSaid() {
+        Request request = asking(Samples.require().cores(20).make(), Samples.limit().price(30000).make());
+        Search search = new Search(Answers.SHOP);
+        Findings findings = search.run(request, Deadline.never());
+        Explanation said = new Explainer(Answers.SHOP, search, Deadline.in(Duration.ZERO)).explain(findings, List.of());
+        assertThat(said.conflicts()).isEmpty();
+        assertThat(said.notes()).containsExactly("Time ran out before every conflict and every way out was found. Maybe allow more time: --time-limit");
+        assertThat(new Explainer(Answers.SHOP, search, Deadline.never()).steps(findings).notes())
+                .containsExactly("No valid build exists, so there are no steps from it.");
+    }
+
+    @Test
+    void stepsSayWhatTheyLack() {
+        Search search = new Search(Answers.SHOP);
+        Findings findings = search.run(asking(Samples.require().cores(20).make(), Limits.NONE), Deadline.never());
+        assertThat(new Explainer(Answers.SHOP, search, Deadline.in(Duration.ZERO)).steps(findings).notes())
+                .containsExactly("Time ran out before every step was found. Maybe allow more time: --time-limit");
+        Findings unproved = new Findings(findings.request(), Status.BEST_FOUND, findings.best(), findings.best(), findings.ranked(), false);
+        assertThat(new Explainer(Answers.SHOP, search, Deadline.never()).steps(unproved).notes())
+                .containsExactly("The best is not proved, so there are no steps from it. Maybe allow more time: --time-limit");
+        assertThat(new Explainer(Answers.SHOP, search, Deadline.never()).steps(search.run(Request.named("any"), Deadline.never())).notes())
+                .containsExactly("The request asks for no figure that could be more or less.");
+    }
+
+    @Test
+    void onlyTheFirstConflictsAreTold() {
+        Explanation said = explain(asking(Samples.require().cores(1000).memoryGb(100000).bandwidthGbs(9000).gbPerCore(5000).gbsPerCore(900).spareSlots(99)
+                .make(), Limits.NONE), Answers.SHOP);
+        assertThat(said.conflicts()).hasSize(Impossibility.ENOUGH);
+        assertThat(said.notes()).containsExactly("There are further conflicts or ways out; these are the first that were found.");
     }
 
     @Test

@@ -3,6 +3,7 @@ package sledwright.explain;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Build;
 import sledwright.domain.MemoryModule;
@@ -98,6 +99,13 @@ class ReasonsTest {
         Request hot = Request.named("any").withLimit(Samples.limit().site(33, 1250).make());
         assertThat(reasons(hot, Answers.cool()))
                 .contains("The tightest limit is the inlet air (corrected for altitude): 34 C of 35 C, 1 C to spare.");
+        Build single = Samples.machine(Answers.BOX).cooling(Samples.LOW).channels(4, Samples.R16)
+                .supply(Samples.supply("ONE", 1, 0, 300, 300, Map.of())).build();
+        assertThat(reasons(Request.named("any"), single)).contains("The tightest limit is the load on the supplies: 287 W of 300 W, 13 W to spare.");
+        Build pair = Samples.machine(Answers.BOX).cooling(Samples.LOW).channels(4, Samples.R16)
+                .supply(Samples.supply("TWO", 2, 1, 300, 300, Map.of())).build();
+        assertThat(reasons(Request.named("any"), pair))
+                .contains("The tightest limit is the load on the supplies with 1 failed: 287 W of 300 W, 13 W to spare.");
         Build ranks = Samples.machine().channels(4, Samples.Q32, Samples.Q32).build();
         assertThat(reasons(Request.named("any"), ranks)).contains("The tightest limit is used up: number of ranks on a channel 8 of 8.");
     }
@@ -129,6 +137,8 @@ class ReasonsTest {
                         + "bandwidth (76.8) and 200 less throughput (200).");
         assertThat(Difference.sentence(Answers.order(any, Answers.cool()), Answers.order(any, Answers.cool())))
                 .isEqualTo("At the price of the best: the same figures.");
+        assertThat(Difference.sentence(Answers.order(any, Answers.coolHeavier()), Answers.order(any, Answers.cool())))
+                .isEqualTo("For 8.00 EUR more than the best: nothing more, but 4 W more load (291).");
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -208,5 +209,29 @@ class WhyNotTest {
         WhyNot answer = new Explainer(Answers.SHOP, search, Deadline.in(java.time.Duration.ZERO)).explain(findings, List.of(other)).whyNot().get(0);
         assertThat(answer.verdict()).isEqualTo(WhyNot.Verdict.UNSETTLED);
         assertThat(answer.message()).startsWith("Time ran out");
+    }
+
+    @Test
+    void aPartThatCostsNothingToUseIsNoMatterOfItsPrice() {
+        Request request = Request.named("any").withRequire(Samples.require().cores(20).memoryGb(128).make())
+                .withOnHand(Map.of("R16", 8, "R16B", 8));
+        assertThat(whyNot(Answers.SHOP, request, "R16B").sentences()).hasSize(2)
+                .anyMatch(sentence -> sentence.endsWith("at the price of the best.")).contains("Its price does not matter for that.");
+    }
+
+    @Test
+    void whatTimeCutsOffIsSaid() {
+        Set<String> said = new HashSet<>();
+        for (int asked = 0; asked < 300; asked++) {
+            int most = asked;
+            AtomicInteger questions = new AtomicInteger();
+            Search search = new Search(Answers.SHOP);
+            Findings findings = search.run(Answers.ASKED, Deadline.never());
+            said.addAll(new Explainer(Answers.SHOP, search, Deadline.never().or(() -> questions.getAndIncrement() >= most))
+                    .explain(findings, List.of("R32")).whyNot().get(0).sentences());
+        }
+        assertThat(said).contains("Time ran out before an answer was found. Maybe allow more time: --time-limit",
+                "Time ran out before it was proved that no better build holds it.",
+                "Time ran out before the price was found at which it would win. Maybe allow more time: --time-limit");
     }
 }
