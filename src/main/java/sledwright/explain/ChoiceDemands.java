@@ -74,7 +74,8 @@ final class ChoiceDemands {
             int some = oracle.cheapest(terms).orElseThrow().machines().size();
             List<Integer> more = IntStream.range(some, count).boxed().sorted(Comparator.reverseOrder()).toList();
             int most = Extreme.first(more, number -> oracle.cheapest(terms.withMachines(number)).map(order -> number)).orElse(some);
-            for (int number = most + 1; number < Math.min(count, most + LOOK_AHEAD); number++) {
+            int farthest = Math.min(count, most + LOOK_AHEAD);
+            for (int number = most + 1; number < farthest && oracle.canBeHadOneByOne(terms.withMachines(number)); number++) {
                 most = oracle.cheapest(terms.withMachines(number)).isPresent() ? number : most;
             }
             return new Concession(terms.withMachines(most), String.valueOf(most), "the most is " + Sentences.count(most, "machine"),

@@ -107,8 +107,8 @@ final class Impossibility {
     }
 
     private String together(List<Demand> conflict) {
-        return "%s exclude %s %s.".formatted(Sentences.capital(Sentences.list(conflict.stream().map(Demand::words).toList())),
-                conflict.size() == 2 ? "each other: with the other," : "one another: with the others,", Sentences.list(reaches(conflict)));
+        return "%s exclude %s: %s.".formatted(Sentences.capital(Sentences.list(conflict.stream().map(Demand::words).toList())),
+                conflict.size() == 2 ? "each other" : "one another", String.join("; ", reaches(conflict)));
     }
 
     /** How far the demand that is told best can go beside the others; where stock is among these, what it lacks as well. */
@@ -120,10 +120,19 @@ final class Impossibility {
             if (demand == told || demand instanceof ChoiceDemands.InTheLots) {
                 Set<Demand> others = new HashSet<>(conflict);
                 others.remove(demand);
-                reaches.add(demand.nearest(oracle, feasibility.terms(others)).reach());
+                String reach = demand.nearest(oracle, feasibility.terms(others)).reach();
+                reaches.add(others.isEmpty() ? reach : "with %s, %s".formatted(kept(demand, others), reach));
             }
         }
         return reaches;
+    }
+
+    /** The demands beside one that gives way. */
+    private static String kept(Demand given, Set<Demand> others) {
+        if (others.size() == 1) {
+            return others.iterator().next().words();
+        }
+        return given instanceof ChoiceDemands.InTheLots ? "the others and any stock" : "the others";
     }
 
     /** Gives way in one demand after the other as little as can be, while those still to come are given up. */

@@ -81,8 +81,8 @@ final class Oracle {
         return IntStream.range(2, all).mapToObj(count -> best(terms.withMachines(count), objective)).flatMap(Optional::stream).findFirst();
     }
 
-    /** Whether a machine could be had if every lot sold units one by one at its lowest price; where not even that, no number can. */
-    private boolean canBeHadOneByOne(Terms terms) {
+    /** Whether the machines could be had if every lot sold units one by one at its lowest price; where not even that, nor can more. */
+    boolean canBeHadOneByOne(Terms terms) {
         return run(unpacked(terms.stockCounts() ? catalog : plentiful(terms.request().machines())), terms).isPresent();
     }
 

@@ -135,7 +135,9 @@ final class WhyNotAnswer {
     }
 
     private String figure(String noun, String unit, Findings with, String money) {
-        return "%s %s%s against %s%s, %s".formatted(noun, Numbers.plain(with.best()), unit, Numbers.plain(findings.best()), unit, money);
+        String reached = Numbers.plain(with.best()) + unit;
+        String best = Numbers.plain(findings.best()) + unit;
+        return reached.equals(best) ? "the same %s of %s, %s".formatted(noun, best, money) : "%s %s against %s, %s".formatted(noun, reached, best, money);
     }
 
     private String atWhichPrice(BreakEven.Found level) {

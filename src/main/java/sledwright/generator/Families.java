@@ -62,6 +62,10 @@ final class Families {
 
     List<Family> all() {
         List<Family> families = new ArrayList<>();
+        // A part that every machine must hold and that there is too little of is told here rather than by every board.
+        if (!request.use().stream().allMatch(sku -> shelf.holds(sku, request.machines()))) {
+            return families;
+        }
         for (Platform platform : catalog.platforms()) {
             if (AskedPlatform.allows(request, platform) && RequiredPart.allows(request, platformSkus, platform.sku())
                     && ModeSupported.allows(platform.memory(), request.require().mode()) && isSold(platform.sku(), 1)) {

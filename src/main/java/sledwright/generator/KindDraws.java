@@ -91,7 +91,8 @@ final class KindDraws {
             return new RoundDraws(sources, machines, deadline).upTo(mostModules, unitsPerModule).stream()
                     .map(ways -> ways.stream().map(taken -> draw(sources, taken)).toList()).toList();
         }
-        return IntStream.rangeClosed(0, mostModules).mapToObj(count -> ofKind(sources, count * unitsPerModule)).toList();
+        List<boolean[][]> pairs = IntStream.range(1, sources.size()).mapToObj(i -> worthwhilePairs(sources.get(i - 1), sources.get(i))).toList();
+        return IntStream.rangeClosed(0, mostModules).mapToObj(count -> ofKind(sources, pairs, count * unitsPerModule)).toList();
     }
 
     /** The sources of a kind, the heaviest first. */
@@ -122,7 +123,25 @@ final class KindDraws {
         return modules.stream().map(MemoryModule::sku).distinct().flatMap(sku -> shelf.lots(sku).stream()).toList();
     }
 
-    private List<Draw> ofKind(List<Source> sources, int units) {
+    /**
+     * Whether so many units of one source and of the next are worth to be taken together: not where fewer of the heavier one and more of
+     * the lighter cost no more, whatever else is drawn. A part number that every machine must hold is no substitute for another.
+     */
+    private boolean[][] worthwhilePairs(Source heavier, Source lighter) {
+        boolean[][] worthwhile = new boolean[heavier.most + 1][lighter.most + 1];
+        boolean substitutes = !heavier.everywhere && !lighter.everywhere;
+        for (int both = 0; both <= heavier.most + lighter.most; both++) {
+            long least = CheapestDraw.IMPOSSIBLE;
+            for (int units = Math.max(0, both - lighter.most); units <= Math.min(both, heavier.most); units++) {
+                long price = heavier.prices[units] + lighter.prices[both - units];
+                worthwhile[units][both - units] = !substitutes || price < least;
+                least = Math.min(least, price);
+            }
+        }
+        return worthwhile;
+    }
+
+    private List<Draw> ofKind(List<Source> sources, List<boolean[][]> pairs, int units) {
         if (deadline.isOver()) {
             throw new OutOfTimeException();
         }
@@ -131,21 +150,21 @@ final class KindDraws {
             return sources.get(0).prices[units] < CheapestDraw.IMPOSSIBLE ? List.of(draw(sources, taken)) : List.of();
         }
         List<Draw> draws = new ArrayList<>();
-        split(sources, 0, units, new int[sources.size()], taken -> draws.add(draw(sources, taken)));
+        split(sources, pairs, 0, units, new int[sources.size()], taken -> draws.add(draw(sources, taken)));
         return worthwhile(draws);
     }
 
-    private static void split(List<Source> sources, int index, int left, int[] taken, Consumer<int[]> found) {
+    private static void split(List<Source> sources, List<boolean[][]> pairs, int index, int left, int[] taken, Consumer<int[]> found) {
         Source source = sources.get(index);
         boolean last = index == sources.size() - 1;
         int behind = sources.subList(index + 1, sources.size()).stream().mapToInt(Source::most).sum();
         for (int units = Math.max(0, left - behind); units <= Math.min(left, source.most); units++) {
-            if (source.prices[units] < CheapestDraw.IMPOSSIBLE) {
+            if (source.prices[units] < CheapestDraw.IMPOSSIBLE && (index == 0 || pairs.get(index - 1)[taken[index - 1]][units])) {
                 taken[index] = units;
                 if (last) {
                     found.accept(taken);
                 } else {
-                    split(sources, index + 1, left - units, taken, found);
+                    split(sources, pairs, index + 1, left - units, taken, found);
                 }
             }
         }

@@ -19,11 +19,13 @@ import sledwright.rules.memory.RankLimit;
 /**
  * The modules of one type that run at a speed or faster on a platform, in groups that the rules cannot tell apart.
  *
- * @param mts    the speed that the platform's table and every module reach, MT/s
- * @param width  device width of all modules where the platform does not mix them; else 0
- * @param groups group -> its modules
+ * @param mts       the speed that the platform's table and every module reach, MT/s
+ * @param width     device width of all modules where the platform does not mix them; else 0
+ * @param groups    group -> its modules
+ * @param entangled sets of groups that share kinds, because alike modules show the controller different ranks; each with more than
+ *                  one group. All other groups stand by themselves
  */
-record Level(ModuleType type, int width, int mts, Map<GroupKind, List<MemoryModule>> groups) {
+record Level(ModuleType type, int width, int mts, Map<GroupKind, List<MemoryModule>> groups, List<List<GroupKind>> entangled) {
 
     /**
      * The levels of a type, fastest first. A level that takes no module, rank count or channel filling beyond those of a
@@ -48,7 +50,7 @@ record Level(ModuleType type, int width, int mts, Map<GroupKind, List<MemoryModu
             }
             boolean adds = levels.isEmpty() ? !groups.isEmpty() : !groups.equals(levels.get(levels.size() - 1).groups);
             if (adds) {
-                levels.add(new Level(type, width, mts, groups));
+                levels.add(new Level(type, width, mts, groups, entangled(groups)));
             }
         }
         return levels;
@@ -93,16 +95,14 @@ record Level(ModuleType type, int width, int mts, Map<GroupKind, List<MemoryModu
                 .allMatch(sum -> RankLimit.allows(limit, sum + one) == RankLimit.allows(limit, sum + other));
     }
 
-    /**
-     * Sets of groups that share kinds, because alike modules show the controller different ranks; each with more than one
-     * group. All other groups stand by themselves.
-     */
-    List<List<GroupKind>> entangled() {
+    private static List<List<GroupKind>> entangled(Map<GroupKind, List<MemoryModule>> groups) {
+        Map<GroupKind, Set<MemoryModule.Kind>> kinds = new HashMap<>();
+        groups.forEach((group, modules) -> kinds.put(group, modules.stream().map(MemoryModule::kind).collect(Collectors.toSet())));
         List<List<GroupKind>> sets = new ArrayList<>();
         for (GroupKind group : groups.keySet()) {
             List<GroupKind> joined = new ArrayList<>(List.of(group));
             sets.removeIf(set -> {
-                boolean shares = set.stream().anyMatch(other -> !Collections.disjoint(kinds(other), kinds(group)));
+                boolean shares = set.stream().anyMatch(other -> !Collections.disjoint(kinds.get(other), kinds.get(group)));
                 if (shares) {
                     joined.addAll(set);
                 }
@@ -117,10 +117,6 @@ record Level(ModuleType type, int width, int mts, Map<GroupKind, List<MemoryModu
     /** Whether groups of the level hold any of some part numbers. */
     boolean holdsAny(List<GroupKind> set, Set<String> skus) {
         return set.stream().flatMap(group -> groups.get(group).stream()).anyMatch(module -> skus.contains(module.sku()));
-    }
-
-    private Set<MemoryModule.Kind> kinds(GroupKind group) {
-        return groups.get(group).stream().map(MemoryModule::kind).collect(Collectors.toSet());
     }
 
     /** All modules of the level. */

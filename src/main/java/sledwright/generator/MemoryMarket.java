@@ -35,7 +35,7 @@ final class MemoryMarket {
     private final Deadline deadline = Deadline.current(() -> this.end);
     private Deadline end = Deadline.never();
     private final Map<String, List<MemoryModule>> sold = new HashMap<>();
-    private final Map<List<Object>, List<Level>> levels = new HashMap<>();
+    private final Map<List<Object>, List<Level>> levels;
     private final Map<List<Object>, PriceFloor> floors = new HashMap<>();
     private final Map<List<Object>, List<List<Draw>>> draws;
     private final Map<List<Object>, List<MemoryOption>> options = new HashMap<>();
@@ -43,10 +43,12 @@ final class MemoryMarket {
     /**
      * @param request as {@link #concerning} leaves it
      * @param shapes  cache of shapes, kept from request to request
+     * @param levels  cache of levels, kept from request to request
      * @param draws   cache of the draws of groups, kept from request to request
      */
-    MemoryMarket(Catalog catalog, Request request, Map<ShapeKey, Shapes> shapes,
+    MemoryMarket(Catalog catalog, Request request, Map<ShapeKey, Shapes> shapes, Map<List<Object>, List<Level>> levels,
                  Map<List<Object>, List<List<Draw>>> draws) {
+        this.levels = levels;
         this.draws = draws;
         this.catalog = catalog;
         this.request = request;
@@ -64,7 +66,7 @@ final class MemoryMarket {
         }
         Requirements require = request.require();
         Limits limit = request.limit();
-        return Request.named("").withMachines(request.machines()).withObjective(request.objective()).withForbid(request.forbid())
+        return Request.named("").withMachines(request.machines()).withForbid(request.forbid())
                 .withUse(request.use()).withOnHand(request.onHand())
                 .withRequire(new Requirements(0, 0, require.memoryGb(), 0, 0, 0, 0, 0, 0, require.spareSlots(), require.mode()))
                 .withLimit(new Limits(limit.price(), OptionalDouble.empty(), limit.leadDays(), OptionalDouble.empty(), 0, OptionalDouble.empty(),
@@ -97,8 +99,9 @@ final class MemoryMarket {
             List<MemoryModule> modules = memory.takes(type)
                     ? sold(memory).stream().filter(module -> module.type() == type).toList() : List.of();
             for (int width : widths(memory, modules)) {
-                List<Level> fastestFirst = levels.computeIfAbsent(List.of(memory, type, width), key -> Level.of(memory, type, width,
-                        modules.stream().filter(module -> width == 0 || module.deviceWidth() == width).toList(), isSparing()));
+                List<MemoryModule> mixing = modules.stream().filter(module -> width == 0 || module.deviceWidth() == width).toList();
+                List<Level> fastestFirst = levels.computeIfAbsent(List.of(memory, type, width, mixing, isSparing()),
+                        key -> Level.of(memory, type, width, mixing, isSparing()));
                 for (int i = 0; i < fastestFirst.size(); i++) {
                     int nextSlowerMts = i + 1 < fastestFirst.size() ? fastestFirst.get(i + 1).mts() : 0;
                     option(memory, fastestFirst.get(i), nextSlowerMts, depths, uncovered, sockets, found);
@@ -127,7 +130,7 @@ final class MemoryMarket {
                         List<MemoryOption> found) {
         List<MemoryModule> modules = level.modules();
         Set<String> wanted = wantedModules();
-        if (!modules.stream().map(MemoryModule::sku).collect(Collectors.toSet()).containsAll(wanted)) {
+        if (!wanted.isEmpty() && !modules.stream().map(MemoryModule::sku).collect(Collectors.toSet()).containsAll(wanted)) {
             return;
         }
         MemoryMode mode = request.require().mode();

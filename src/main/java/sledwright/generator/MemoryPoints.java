@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
+import sledwright.domain.Objective;
 import sledwright.metrics.Bandwidth;
 
 /** The populations of an option that no other of it matches in price, width, usable memory and watts. */
@@ -19,7 +20,7 @@ final class MemoryPoints {
 
     private final int sockets;
     private final List<MemoryPoint> cheapestFirst;
-    private final Map<Integer, List<MemoryPoint>> byAim = new HashMap<>();
+    private final Map<List<Object>, List<MemoryPoint>> byAim = new HashMap<>();
 
     MemoryPoints(List<MemoryPoint> points, int sockets) {
         this.sockets = sockets;
@@ -35,10 +36,10 @@ final class MemoryPoints {
     /**
      * All points in the order of an aim, then of price.
      *
-     * @param aim the less the better; always the same for a speed
+     * @param aim the less the better; always the same for an objective and a speed
      */
-    List<MemoryPoint> inOrderOf(int speedMts, ToDoubleFunction<MemoryPoint> aim) {
-        return byAim.computeIfAbsent(speedMts, mts -> {
+    List<MemoryPoint> inOrderOf(Objective objective, int speedMts, ToDoubleFunction<MemoryPoint> aim) {
+        return byAim.computeIfAbsent(List.of(objective, speedMts), same -> {
             List<MemoryPoint> sorted = new ArrayList<>(cheapestFirst);
             sorted.sort(Comparator.comparingDouble(aim));
             return sorted;

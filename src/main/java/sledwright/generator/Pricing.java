@@ -27,7 +27,7 @@ final class Pricing {
     private final int uncoveredSlots;
     private final long labourPerModule;
     private final Deadline deadline;
-    private final List<Integer> wantedGroups;
+    private final int[] wantedGroups;
     private final long[][] leastPrice;
     private final long[][] leastMicrowatts;
     private final boolean dealtExactly;
@@ -53,7 +53,7 @@ final class Pricing {
         leastPrice = bounds(Draw::price);
         leastMicrowatts = bounds(draw -> surely(draw.load()));
         // A group that cannot be left empty holds a part that the request wants used.
-        wantedGroups = IntStream.range(0, draws.size()).filter(group -> draws.get(group) != null && draws.get(group).get(0).isEmpty()).boxed().toList();
+        wantedGroups = IntStream.range(0, draws.size()).filter(group -> draws.get(group) != null && draws.get(group).get(0).isEmpty()).toArray();
     }
 
     /** For each group and number of modules the least figure of its draws; {@link #UNAVAILABLE} where there is none; 0 for entangled groups. */
@@ -66,17 +66,28 @@ final class Pricing {
     MemoryPoints points(int mostSocketGb) {
         List<MemoryPoint> points = new ArrayList<>();
         Skyline skyline = new Skyline(shapes.widths());
-        for (Shapes.Bucket bucket : shapes.buckets()) {
-            // Buckets come with the most to use first, so what serves no more here serves no more behind it.
-            if (!Target.MEMORY_CAPACITY.allows(request.require(), usableGb(bucket))) {
-                break;
-            }
+        for (Shapes.Bucket bucket : roomy()) {
             if (bucket.totalGb() * shapes.key().multiple() <= mostSocketGb
                     && Target.SPARE_SLOTS.allows(request.require(), uncoveredSlots - modules(bucket))) {
                 addPoints(points, skyline, bucket);
             }
         }
         return new MemoryPoints(points, sockets);
+    }
+
+    /** Those that leave enough to use: buckets come with the most to use first, so all before some place do. */
+    private List<Shapes.Bucket> roomy() {
+        int low = 0;
+        int high = shapes.buckets().size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (Target.MEMORY_CAPACITY.allows(request.require(), usableGb(shapes.buckets().get(middle)))) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return shapes.buckets().subList(0, low);
     }
 
     private double usableGb(Shapes.Bucket bucket) {
@@ -117,7 +128,12 @@ final class Pricing {
     }
 
     private boolean holdsWanted(Shapes.Shape shape) {
-        return wantedGroups.isEmpty() || Arrays.stream(shape.groups()).boxed().toList().containsAll(wantedGroups);
+        for (int group : wantedGroups) {
+            if (Arrays.binarySearch(shape.groups(), group) < 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /**

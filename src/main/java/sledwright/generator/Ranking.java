@@ -88,7 +88,7 @@ final class Ranking implements Comparator<Candidate> {
         if (objective == Objective.CHEAPEST || objective == Objective.MOST_THROUGHPUT) {
             return points.cheapestFirst();
         }
-        return points.inOrderOf(speedMts, point -> ownAim(point, points.bandwidthGbs(point, speedMts)));
+        return points.inOrderOf(objective, speedMts, point -> ownAim(point, points.bandwidthGbs(point, speedMts)));
     }
 
     /** The memory's own part of the aim. */

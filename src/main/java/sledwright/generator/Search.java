@@ -19,27 +19,32 @@ public final class Search {
     /** Markets kept from request to request; each may hold thousands of priced populations. */
     private static final int MOST_MARKETS = 24;
 
+    /** Lists of modules whose levels are kept from request to request. */
+    private static final int MOST_LEVELS = 1000;
+
     /** Groups of modules whose draws are kept from request to request. */
     private static final int MOST_DRAWS = 1000;
 
     private final Catalog catalog;
     private final Map<ShapeKey, Shapes> shapes;
     private final Map<Request, MemoryMarket> markets = new Recent<>(MOST_MARKETS);
+    private final Map<List<Object>, List<Level>> levels;
     private final Map<List<Object>, List<List<Draw>>> draws;
 
     public Search(Catalog catalog) {
-        this(catalog, new ConcurrentHashMap<>(), Collections.synchronizedMap(new Recent<>(MOST_DRAWS)));
+        this(catalog, new ConcurrentHashMap<>(), Collections.synchronizedMap(new Recent<>(MOST_LEVELS)), Collections.synchronizedMap(new Recent<>(MOST_DRAWS)));
     }
 
-    private Search(Catalog catalog, Map<ShapeKey, Shapes> shapes, Map<List<Object>, List<List<Draw>>> draws) {
+    private Search(Catalog catalog, Map<ShapeKey, Shapes> shapes, Map<List<Object>, List<Level>> levels, Map<List<Object>, List<List<Draw>>> draws) {
         this.catalog = catalog;
         this.shapes = shapes;
+        this.levels = levels;
         this.draws = draws;
     }
 
     /** A search of another catalogue, such as the same one at other prices, that shares what they have in common; it may run beside this one. */
     public Search on(Catalog other) {
-        return new Search(other, shapes, draws);
+        return new Search(other, shapes, levels, draws);
     }
 
     /** The best order for a request and its alternatives, proven unless the deadline comes first. */
@@ -61,7 +66,7 @@ public final class Search {
     }
 
     private MemoryMarket market(Request request) {
-        return markets.computeIfAbsent(MemoryMarket.concerning(request), asked -> new MemoryMarket(catalog, asked, shapes, draws));
+        return markets.computeIfAbsent(MemoryMarket.concerning(request), asked -> new MemoryMarket(catalog, asked, shapes, levels, draws));
     }
 
     private static Findings findings(Request request, Ranking ranking, Walk.Path path, List<Order> ranked) {

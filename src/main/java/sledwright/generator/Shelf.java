@@ -34,6 +34,11 @@ final class Shelf {
                 : List.of());
     }
 
+    /** Whether the lots hold so many units of a part, however they sell them. */
+    boolean holds(String sku, int units) {
+        return lots(sku).stream().mapToLong(Lot::available).sum() >= units;
+    }
+
     /** The least price of units of one part, minor units; {@link CheapestDraw#IMPOSSIBLE} where there are not enough. */
     long price(String sku, int units) {
         return prices.computeIfAbsent(sku, key -> new HashMap<>())

@@ -1,8 +1,6 @@
 package sledwright.generator;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 
 /**
  * Priced and weighed populations, asked whether one of them is at least so wide, no dearer and no heavier than a newcomer.
@@ -19,8 +17,11 @@ final class Skyline {
         private int size;
 
         boolean matches(long price, long weight) {
+            if (size == 0 || microwatts[size - 1] > weight || prices[0] > price) {
+                return false;
+            }
             int steps = upTo(price);
-            return steps > 0 && microwatts[steps - 1] <= weight;
+            return microwatts[steps - 1] <= weight;
         }
 
         void add(long price, long weight) {
@@ -61,20 +62,18 @@ final class Skyline {
         }
     }
 
-    private final List<Staircase> nodes;
+    private final Staircase[] nodes;
 
     /** @param ranks how many distinct widths there are */
     Skyline(int ranks) {
-        nodes = new ArrayList<>(ranks + 1);
-        for (int i = 0; i <= ranks; i++) {
-            nodes.add(new Staircase());
-        }
+        nodes = new Staircase[ranks + 1];
+        Arrays.setAll(nodes, node -> new Staircase());
     }
 
     /** @param rank of the width, 1 for the widest */
     boolean matches(int rank, long price, long microwatts) {
         for (int node = rank; node > 0; node -= node & -node) {
-            if (nodes.get(node).matches(price, microwatts)) {
+            if (nodes[node].matches(price, microwatts)) {
                 return true;
             }
         }
@@ -83,8 +82,8 @@ final class Skyline {
 
     /** @param rank of the width, 1 for the widest */
     void add(int rank, long price, long microwatts) {
-        for (int node = rank; node < nodes.size(); node += node & -node) {
-            nodes.get(node).add(price, microwatts);
+        for (int node = rank; node < nodes.length; node += node & -node) {
+            nodes[node].add(price, microwatts);
         }
     }
 }

@@ -10,11 +10,11 @@ final class ExplanationText {
 
     static void addConflicts(Page page, Explanation explanation) {
         if (!explanation.conflicts().isEmpty()) {
-            page.heading("What conflicts");
+            page.heading("What conflicts, whatever else gives way");
             explanation.conflicts().forEach(conflict -> page.item("- ", conflict.message()));
         }
         if (!explanation.relaxations().isEmpty()) {
-            page.heading("What would do");
+            page.heading("What would do, all else as asked");
             explanation.relaxations().forEach(relaxation -> page.item("- ", relaxation.message()));
         }
         if (!explanation.notes().isEmpty()) {

@@ -43,8 +43,8 @@ class ImpossibilityTest {
     void aPriceThatIsTooLow() {
         Request request = asking(Samples.require().cores(20).make(), Samples.limit().price(30000).make());
         assertThat(conflicts(request)).containsExactly(
-                "At least 20 cores and a price of at most 300.00 EUR exclude each other: with the others, the cheapest build costs 442.00 EUR."
-                        .replace("others", "other").replace("442.00", cheapest(request)));
+                "At least 20 cores and a price of at most 300.00 EUR exclude each other: with at least 20 cores, the cheapest build costs %s EUR."
+                        .formatted(cheapest(request)));
         assertThat(relaxations(request)).contains(
                 "Raise the price from 300.00 to %s EUR: builds from %s EUR.".formatted(cheapest(request), cheapest(request)));
     }
@@ -62,7 +62,7 @@ class ImpossibilityTest {
         assertThat(relaxations(asking(Samples.require().cores(30).make(), Limits.NONE)))
                 .singleElement().asString().startsWith("Lower the number of cores from 30 to 24: builds from ");
         assertThat(conflicts(asking(Samples.require().cores(24).make(), Samples.limit().conditions(Condition.NEW, Condition.REFURBISHED).make())))
-                .containsExactly("At least 24 cores and new or refurbished parts alone exclude each other: with the other, "
+                .containsExactly("At least 24 cores and new or refurbished parts alone exclude each other: with new or refurbished parts alone, "
                         + "the number of cores reaches 20 at most.");
         assertThat(relaxations(asking(Samples.require().cores(24).make(), Samples.limit().conditions(Condition.NEW, Condition.REFURBISHED).make())))
                 .anyMatch(way -> way.startsWith("Accept used parts, too: builds from "));
@@ -75,10 +75,10 @@ class ImpossibilityTest {
         assertThat(relaxations(Request.named("any").withUse(Set.of("P10", "P12")))).hasSize(2)
                 .allMatch(way -> way.startsWith("Do without P1"));
         assertThat(conflicts(Request.named("any").withPlatforms(Set.of("SLED")).withForbid(Set.of("SLED"))))
-                .containsExactly("The platform SLED and no SLED exclude each other: with the other, a build needs another platform, such as BOX.");
+                .containsExactly("The platform SLED and no SLED exclude each other: with no SLED, a build needs another platform, such as BOX.");
         assertThat(conflicts(Request.named("any").withPlatforms(Set.of("SLED")).withMachines(2))).containsExactly(
                 "2 identical machines, the platform SLED and what is in stock exclude one another: with the others, "
-                        + "the most is 1 machine and a build needs 2 units of SLED (1 in stock).");
+                        + "the most is 1 machine; with the others and any stock, a build needs 2 units of SLED (1 in stock).");
         assertThat(relaxations(Request.named("any").withPlatforms(Set.of("SLED")).withMachines(2)))
                 .anyMatch(way -> way.startsWith("Order 1 machine instead of 2: builds from "))
                 .anyMatch(way -> way.startsWith("Take the platform BOX: builds from "))

@@ -213,10 +213,10 @@ class TextTest {
                 render node: 1 machine, cheapest
                 impossible: no valid build exists
 
-                What conflicts
+                What conflicts, whatever else gives way
                 - 20 cores cost more than 100.00 EUR.
 
-                What would do
+                What would do, all else as asked
                 - With 594.00 EUR a build exists.
 
                 Why not R32

@@ -2,9 +2,7 @@ package sledwright.planner.order;
 
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -13,7 +11,6 @@ import sledwright.domain.Objective;
 import sledwright.domain.OrderRequest;
 import sledwright.generator.Deadline;
 import sledwright.generator.Search;
-import sledwright.planner.order.Tally.Step;
 
 /** Fills an order: a first one greedily, the bound by column generation, a better one by rounding its mix, then exchanges until time or steps are over. */
 final class OrderSolver {
@@ -49,6 +46,7 @@ final class OrderSolver {
     private final Generation generation;
     private final Filler filler;
     private final Suppliers suppliers;
+    private final Rounding rounding;
     private Tally best;
     private long cost;
     private long bound = Long.MIN_VALUE;
@@ -72,6 +70,7 @@ final class OrderSolver {
         penalty = penalties();
         generation = new Generation(market, pricer, columns, penalty, false, Restrictions.NONE);
         suppliers = new Suppliers(market);
+        rounding = new Rounding(market, pricer, penalty);
     }
 
     /** So much that no machine is left out to save money, as far as whole numbers reach. */
@@ -258,56 +257,7 @@ final class OrderSolver {
                 .sorted(Comparator.comparing((Integer line) -> market.line(line).priority()).reversed()).toList();
     }
 
-    /** The whole part of the master's mix from those who deliver in it, and the rest filled up. */
     private Tally rounded(Master.Mix mix) {
-        boolean[] delivers = new boolean[open.length];
-        for (int supplier = 0; supplier < open.length; supplier++) {
-            delivers[supplier] = !market.isSupplierScarce() || mix.suppliers().containsKey(supplier);
-        }
-        Tally tally = new Tally(market, new Draws(market, delivers), penalty);
-        Map<Column, Double> columns = dealt(mix.columns());
-        List<Step> whole = columns.entrySet().stream().map(used -> new Step(used.getKey(), whole(used.getValue()))).filter(step -> step.times() > 0).toList();
-        // Lots that are sold in numbers may suit all of them and not one.
-        if (!tally.change(whole)) {
-            for (Step step : whole) {
-                int times = step.times();
-                while (times > 0 && !tally.change(List.of(new Step(step.column(), times)))) {
-                    times--;
-                }
-            }
-        }
-        columns.entrySet().stream().sorted(Comparator.comparingDouble(used -> whole(used.getValue()) - used.getValue()))
-                .filter(used -> used.getValue() - whole(used.getValue()) > 0.5).forEach(used -> tally.change(List.of(new Step(used.getKey(), 1))));
-        return mended(tally);
-    }
-
-    /** The machines of a uniform line that stand in several kinds of enclosure by fractions, dealt to these as whole ones. */
-    private Map<Column, Double> dealt(Map<Column, Double> mix) {
-        Map<Column, Double> dealt = new LinkedHashMap<>(mix);
-        for (Column first : mix.keySet()) {
-            List<Column> alike = mix.keySet().stream().filter(column -> column.isPlacedOtherwise(first)).toList();
-            if (first.machines() > 1 && alike.size() > 1 && dealt.containsKey(first) && isWhole(alike.stream().mapToDouble(mix::get).sum())) {
-                int from = 0;
-                double upTo = 0;
-                for (Column column : alike) {
-                    upTo += mix.get(column) * first.machines();
-                    int to = (int) Math.round(upTo);
-                    dealt.remove(column);
-                    if (to > from) {
-                        dealt.put(pricer.column(first.line(), first.builds().subList(from, to), column.bay()), 1.0);
-                    }
-                    from = to;
-                }
-            }
-        }
-        return dealt;
-    }
-
-    private static boolean isWhole(double times) {
-        return Math.abs(times - 1) < 1e-6;
-    }
-
-    private static int whole(double times) {
-        return (int) Math.floor(times + 1e-6);
+        return mended(rounding.of(mix));
     }
 }
