@@ -15,7 +15,9 @@ import sledwright.generator.Deadline;
  */
 final class Plans {
 
+    /** How often every step is tried: for the whole budget, and for the others. */
     private static final int PASSES = 2;
+    private static final int PASSES_OF_OTHERS = 1;
     /** Shares of the budget at which the curve is looked at, beside the whole. */
     private static final double[] LESS = {0, 0.25, 0.5};
     private static final double MORE = 2;
@@ -107,7 +109,8 @@ final class Plans {
         Counter counter = counters.best(known, first);
         int[] bought = new int[first.length];
         if (label > 0) {
-            bought = rounding(counter, budget).round(answer.bought(), found.values().stream().map(Stocked::bought).toList(), PASSES);
+            bought = rounding(counter, budget).round(answer.bought(), found.values().stream().map(Stocked::bought).toList(),
+                    answer == relaxed ? PASSES : PASSES_OF_OTHERS);
         }
         List<Counter> more = new ArrayList<>(List.of(counter));
         more.addAll(known);

@@ -25,7 +25,7 @@ final class Relevance {
         this.shelves = shelves;
         for (int k = 0; k < shelves.request().classes().size(); k++) {
             Request asked = shelves.request().classes().get(k).request().withAlternatives(1, Request.DEFAULT_STEP);
-            boolean possible = choices.impossible(k).isEmpty();
+            boolean possible = choices.impossible(k).isEmpty() && choices.revenue(k).isPresent();
             platforms.add(shelves.catalog().platforms().stream()
                     .filter(board -> possible && (asked.platforms().isEmpty() || asked.platforms().contains(board.sku())))
                     .filter(board -> search.run(asked.withPlatforms(Set.of(board.sku())), deadline).status() != Status.IMPOSSIBLE).toList());

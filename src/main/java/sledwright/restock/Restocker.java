@@ -275,7 +275,7 @@ public final class Restocker {
             long worth = shelves.worth(sku).orElse(0);
             double left = shelves.standing(sku) + bought - used;
             parts.add(new PartOutlook(sku, shelves.standing(sku), bought, used, worth, oneMore(sku, rowPrices),
-                    left * (worth - shelves.leftover(sku)), most(sku, most.get(sku), plan, rowPrices)));
+                    left * (worth - shelves.leftover(sku)), most(sku, most.get(sku), used > 0, plan, rowPrices)));
         }
         return parts;
     }
@@ -286,11 +286,11 @@ public final class Restocker {
     }
 
     /** A price is worth paying, too, that one more unit brings in, or that the plan pays. */
-    private OptionalLong most(String sku, OptionalLong ceiling, int[] plan, double[] rowPrices) {
+    private OptionalLong most(String sku, OptionalLong ceiling, boolean isUsed, int[] plan, double[] rowPrices) {
         LongStream.Builder prices = LongStream.builder();
         ceiling.ifPresent(prices);
-        if (program.scarcity(sku, rowPrices) > 0) {
-            prices.add((long) Math.floor(oneMore(sku, rowPrices)));
+        if (isUsed) {
+            prices.add(Math.round(oneMore(sku, rowPrices)));
         }
         for (int o = 0; o < plan.length; o++) {
             SupplyOffer offer = program.purchases().get(o).offer();

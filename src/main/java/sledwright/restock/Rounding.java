@@ -22,9 +22,9 @@ import sledwright.generator.Deadline;
 final class Rounding {
 
     /** Steps are judged on so many courses at most; the best plans again on all. */
-    private static final int JUDGED_ON = 300;
+    private static final int JUDGED_ON = 200;
     /** A step that does clearly worse on so many courses is not tried on the others. */
-    private static final int GLANCED_AT = 50;
+    private static final int GLANCED_AT = 40;
     private static final double CLEARLY = 2;
 
     private static final int NONE = -1;

@@ -9,6 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import sledwright.browser.Browser;
+import sledwright.browser.DocumentChecks;
+import sledwright.browser.InBrowser;
 import sledwright.report.Schemas;
 
 class RestockCommandTest {
@@ -64,6 +67,20 @@ class RestockCommandTest {
     void csvHasARowForEachPurchase(@TempDir Path folder) throws IOException {
         Run run = Run.of("restock", file(folder).toString(), "--catalog", SHOP, "--format", "csv");
         assertThat(run.out()).startsWith("sku,supplier,condition,quantity,unit_cost,cost,currency,lead_days,why\n");
+    }
+
+    @Test
+    @InBrowser
+    void pageIsSound(Browser browser, @TempDir Path folder) throws IOException {
+        DocumentChecks.assertSound(browser, Run.of("restock", file(folder).toString(), "--catalog", SHOP, "--levels", "--format", "html").out());
+        assertThat(browser.text()).contains("spring: what to stock for 2 months");
+    }
+
+    @Test
+    void timeThatRanOutIsTold(@TempDir Path folder) throws IOException {
+        Run run = Run.of("restock", file(folder).toString(), "--catalog", SHOP, "--time-limit", "0.001");
+        assertThat(run.code()).as(run.err()).isEqualTo(ExitCode.DONE);
+        assertThat(run.out()).contains("Time ran out");
     }
 
     @Test

@@ -54,8 +54,7 @@ class SamenessTest {
     @Test
     void stockPlansAreTheSameEverywhereAndWithAnyNumberOfWorkers() throws InterruptedException, ExecutionException {
         String[] words = {"restock", "scenarios/sled-restock.yaml", "--set", "samples=20", "--levels", "--format", "json", "--seed", "7", "--time-limit", "600"};
-        assertSame(words);
-        String usual = run(words);
+        String usual = assertSame(HOMES.subList(0, 2), words);
         for (int workers : new int[] {1, 3}) {
             ForkJoinPool pool = new ForkJoinPool(workers);
             try {
@@ -67,11 +66,16 @@ class SamenessTest {
     }
 
     private static void assertSame(String... words) {
+        assertSame(HOMES, words);
+    }
+
+    /** @return what is printed everywhere */
+    private static String assertSame(List<Home> homes, String... words) {
         Locale locale = Locale.getDefault();
         TimeZone zone = TimeZone.getDefault();
         String first = null;
         try {
-            for (Home home : HOMES) {
+            for (Home home : homes) {
                 Locale.setDefault(home.locale());
                 TimeZone.setDefault(home.zone());
                 String now = run(words);
@@ -82,6 +86,7 @@ class SamenessTest {
             Locale.setDefault(locale);
             TimeZone.setDefault(zone);
         }
+        return first;
     }
 
     private static String run(String... words) {

@@ -16,10 +16,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import sledwright.domain.Catalog;
+import sledwright.domain.Condition;
 import sledwright.domain.DemandClass;
 import sledwright.domain.OrdersByMonth;
 import sledwright.domain.PartKind;
 import sledwright.domain.RestockRequest;
+import sledwright.domain.SupplyOffer;
 import sledwright.generator.Deadline;
 import sledwright.samples.Samples;
 
@@ -190,6 +192,38 @@ class RestockerTest {
         RestockRequest doubled = usual.withClasses(List.of(usual.classes().get(0), new DemandClass(large.name(), large.request(),
                 new OrdersByMonth.Months(List.of(2, 6, 4)), large.margin(), large.accepted(), large.loss())));
         assertThat(SmallShop.plan(doubled).cost()).isGreaterThan(SmallShop.plan(usual).cost());
+    }
+
+    @Test
+    void theSupplierWhoAsksTheAbsurdIsPassedOver() {
+        RestockRequest usual = SmallShop.request(List.of(SmallShop.asking("all", new OrdersByMonth.Poisson(5), 16, 3000, 0)), OptionalLong.empty(), 0.1, 200,
+                SmallShop.offer("BOX", 10_000, 50, 1, 0), new SupplyOffer("BOX", "Reed", Condition.USED, 9_000, 50, 1, 0));
+        Catalog shop = SmallShop.with(Samples.lot("R16", "M1", 1000, 2000));
+        assertThat(Restocker.plan(shop, usual, 0, Deadline.never(), line -> { }).buys()).isNotEmpty()
+                .allSatisfy(buy -> assertThat(buy.offer().supplier()).isEqualTo("Reed"));
+        RestockRequest absurd = usual.withOffers(List.of(usual.offers().get(0), new SupplyOffer("BOX", "Reed", Condition.USED, 900_000, 50, 1, 0)));
+        assertThat(Restocker.plan(shop, absurd, 0, Deadline.never(), line -> { }).buys()).isNotEmpty()
+                .allSatisfy(buy -> assertThat(buy.offer().supplier()).isEqualTo("Quarry"));
+    }
+
+    @Test
+    void halfTheMoneyBuysLessAndEarnsLessButNothingElseChanges() {
+        RestockRequest usual = two(OptionalLong.of(90_000), 300, 0);
+        RestockPlan whole = SmallShop.plan(usual);
+        RestockPlan half = SmallShop.plan(usual.withBudget(OptionalLong.of(45_000)));
+        assertThat(half.cost()).isLessThanOrEqualTo(45_000);
+        assertThat(half.with().mean()).isLessThan(whole.with().mean() - whole.with().halfWidth());
+        assertThat(half.without()).isEqualTo(whole.without());
+        assertThat(half.with().mean()).isCloseTo(whole.curve().get(2).margin().mean(), within(0.02 * whole.with().mean()));
+    }
+
+    @Test
+    void whatIsBoughtMayCostWhatIsPaid() {
+        RestockPlan plan = SmallShop.plan(two(OptionalLong.of(90_000), 300, 0));
+        assertThat(plan.buys()).isNotEmpty().allSatisfy(buy -> assertThat(plan.parts()).anySatisfy(part -> {
+            assertThat(part.sku()).isEqualTo(buy.offer().sku());
+            assertThat(part.mostPrice().orElseThrow()).isGreaterThanOrEqualTo(buy.offer().unitCost());
+        }));
     }
 
     @Test
