@@ -14,6 +14,7 @@ final class MemoryOption {
 
     private final Level level;
     private final boolean keptApart;
+    private final double leastWattsPerGb;
     private final int nextSlowerMts;
     private final Extent extent;
     private final MemoryFloor coarse;
@@ -52,6 +53,7 @@ final class MemoryOption {
         this.ownPrices = ownPrices;
         this.builder = builder;
         this.keptApart = keptApart;
+        leastWattsPerGb = level.modules().stream().mapToDouble(module -> module.powerW() / module.capacityGb()).min().orElse(0);
         coarse = new MemoryFloor(extent, allPrices, false);
     }
 
@@ -77,6 +79,11 @@ final class MemoryOption {
     /** The most usable GB of a machine whose sockets hold at most so much. */
     double mostUsableGb(int mostSocketGb) {
         return extent.sockets * Math.min(mostSocketGb, extent.mostSocketGb) * extent.usableShare;
+    }
+
+    /** What modules of so many GB draw at least, in watts: those of the lightest GB of the level. */
+    double leastW(double usableGb) {
+        return usableGb * leastWattsPerGb;
     }
 
     int mostWidth() {

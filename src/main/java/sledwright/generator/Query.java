@@ -19,6 +19,8 @@ import sledwright.rules.target.Target;
  */
 final class Query {
 
+    private static final double MILLIONTH = 1e-6;
+
     private final Requirements require;
     private final Limits limits;
     private final List<Family> families;
@@ -115,7 +117,12 @@ final class Query {
     }
 
     private double bound(Frame frame, MemoryOption option, MemoryFloor floor, Zone zone) {
-        return ranking.bound(frame, option, floor, leastUsableGb(frame, zone), leastBandwidthGbs(frame, zone));
+        double usableGb = leastUsableGb(frame, zone);
+        double leastW = Watts.of(frame.microwatts()) + option.leastW(usableGb) - MILLIONTH;
+        if (leastW > zone.loadW() || !carries(frame, leastW)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return ranking.bound(frame, option, floor, usableGb, leastBandwidthGbs(frame, zone));
     }
 
     private static boolean isInside(Frame frame, Zone zone) {

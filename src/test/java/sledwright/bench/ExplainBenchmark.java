@@ -27,8 +27,8 @@ import sledwright.request.Kind;
 import sledwright.request.RequestReader;
 
 /**
- * How long explanations take, warm: on every quote of the demo why parts of every kind are not in the best build, and what
- * conflicts where one of its figures is asked for too high.
+ * How long explanations take, warm: on every quote of the demo why parts of every kind are not in the best build, what
+ * conflicts where one of its figures is asked for too high, and what the next figure more or less would cost.
  */
 final class ExplainBenchmark {
 
@@ -45,7 +45,9 @@ final class ExplainBenchmark {
         this.out = out;
     }
 
-    private record Question(String words, Job.Quote job, List<String> whyNot) {
+    private enum Sort { WHY_NOT, CONFLICT, STEPS }
+
+    private record Question(Sort sort, String words, Job.Quote job, List<String> whyNot) {
     }
 
     private record Timed(Question question, double millis, double cpuMillis) {
@@ -62,8 +64,9 @@ final class ExplainBenchmark {
                 timed.add(time(search, question));
             }
             if (last) {
-                report("why not", timed.stream().filter(one -> !one.question().whyNot().isEmpty()).toList());
-                report("conflicts", timed.stream().filter(one -> one.question().whyNot().isEmpty()).toList());
+                report("why not", timed, Sort.WHY_NOT);
+                report("conflicts", timed, Sort.CONFLICT);
+                report("steps", timed, Sort.STEPS);
             }
         }
     }
@@ -81,11 +84,13 @@ final class ExplainBenchmark {
                 List<Part> parts = List.copyOf(catalog.parts());
                 for (int i = questions.size() % every; i < parts.size(); i += every) {
                     String sku = parts.get(i).sku();
-                    questions.add(new Question(file.getFileName() + " --why-not " + sku, job.get(), List.of(sku)));
+                    questions.add(new Question(Sort.WHY_NOT, file.getFileName() + " --why-not " + sku, job.get(), List.of(sku)));
                 }
                 for (String set : TIGHTENED) {
-                    read(file, List.of(set)).ifPresent(tight -> questions.add(new Question(file.getFileName() + " --set " + set, tight, List.of())));
+                    read(file, List.of(set)).ifPresent(tight -> questions.add(
+                            new Question(Sort.CONFLICT, file.getFileName() + " --set " + set, tight, List.of())));
                 }
+                questions.add(new Question(Sort.STEPS, file.getFileName() + " --steps", job.get(), List.of()));
             }
         }
         return questions;
@@ -104,12 +109,18 @@ final class ExplainBenchmark {
         Findings findings = search.run(request, Deadline.never());
         long cpu = THREADS.getCurrentThreadCpuTime();
         long start = System.nanoTime();
-        new Explainer(question.job().catalog(), search, Deadline.never()).explain(findings, question.whyNot());
+        Explainer explainer = new Explainer(question.job().catalog(), search, Deadline.never());
+        if (question.sort() == Sort.STEPS) {
+            explainer.steps(findings);
+        } else {
+            explainer.explain(findings, question.whyNot());
+        }
         double millis = (System.nanoTime() - start) / 1e6;
         return new Timed(question, millis, (THREADS.getCurrentThreadCpuTime() - cpu) / 1e6);
     }
 
-    private void report(String name, List<Timed> timed) {
+    private void report(String name, List<Timed> all, Sort sort) {
+        List<Timed> timed = all.stream().filter(one -> one.question().sort() == sort).toList();
         out.printf(Locale.ROOT, "%-32s %5s %9s %9s %9s%n", name + ", ms", "n", "median", "95 %", "worst");
         row("by the clock", timed, Timed::millis);
         row("time of the thread", timed, Timed::cpuMillis);
