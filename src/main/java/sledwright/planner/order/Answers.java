@@ -1,11 +1,12 @@
 package sledwright.planner.order;
 
 import java.util.ArrayDeque;
+import java.util.Collections;
 import java.util.Deque;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -24,9 +25,17 @@ final class Answers {
     /** Answers kept to each question. */
     private static final int KEPT = 12;
 
+    /** Questions that answers are kept to. */
+    private static final int MOST_QUESTIONS = 200;
+
     private final Market market;
     private final List<int[]> usable;
-    private final Map<Question, Deque<Answer>> known = new ConcurrentHashMap<>();
+    private final Map<Question, Deque<Answer>> known = Collections.synchronizedMap(new LinkedHashMap<>(16, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Question, Deque<Answer>> eldest) {
+            return size() > MOST_QUESTIONS;
+        }
+    });
 
     /** @param traits that all machines are to have */
     record Question(int line, int machines, Set<Trait> traits) {
