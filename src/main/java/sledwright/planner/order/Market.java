@@ -71,14 +71,20 @@ final class Market {
         addBays();
     }
 
-    /** Those of the lines and, where enclosures may hold sleds of several, those of lots that all of them accept. */
+    /** Those of the lines and, where enclosures may hold sleds of several, those of lots that all of these accept. */
     private static List<Pool> pools(Catalog catalog, OrderRequest order) {
         Set<Pool> pools = new LinkedHashSet<>();
-        order.lines().forEach(line -> pools.add(Pool.of(line.request().limit())));
-        List<Pool> own = List.copyOf(pools);
-        for (Pool one : catalog.enclosures().isEmpty() ? List.<Pool>of() : own) {
-            List.copyOf(pools).forEach(other -> other.and(one).ifPresent(pools::add));
+        Set<Pool> ofSleds = new LinkedHashSet<>();
+        for (OrderLine line : order.lines()) {
+            Pool pool = Pool.of(line.request().limit());
+            pools.add(pool);
+            Set<String> asked = line.request().platforms();
+            if (catalog.enclosures().stream().anyMatch(enclosure -> asked.isEmpty() || enclosure.takes().stream().anyMatch(asked::contains))) {
+                List.copyOf(ofSleds).forEach(other -> other.and(pool).ifPresent(ofSleds::add));
+                ofSleds.add(pool);
+            }
         }
+        pools.addAll(ofSleds);
         return List.copyOf(pools);
     }
 

@@ -6,52 +6,52 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import sledwright.domain.Lot;
 import sledwright.domain.Pick;
 import sledwright.metrics.CheapestDraw;
 
 /**
  * What units of a part cost that several pools need at once, exactly. Lots that the same pools accept are one {@link Store}, so all that has to be
- * chosen is how many units each store gives. By Hall's theorem they can be handed out when, for every set of pools, the stores that
- * any of them accepts give at least what the set needs.
+ * chosen is how many units each store gives. By Hall's theorem they can be handed out when, for every set of stores, these give at least what the
+ * pools need that accept no other.
  */
 final class SharedDraw {
 
     /** Beyond so many ways to share units between stores they are not all looked at. */
-    private static final long MOST_WAYS = 200_000;
+    private static final long MOST_WAYS = 50_000;
 
     private final List<Store> stores;
 
-    /** Lots that the same pools accept, as a set of bits, and what units of them cost. */
-    private record Store(long pools, List<Lot> lots, long[] prices) {
+    /** Lots that the same pools accept, and what units of them cost. */
+    private record Store(boolean[] pools, List<Lot> lots, long[] prices) {
     }
 
     /** @param sources the open lots of one part */
     SharedDraw(List<Source> sources) {
-        Map<Long, List<Source>> byPools = new TreeMap<>();
-        sources.forEach(source -> byPools.computeIfAbsent(bits(source.pools()), pools -> new ArrayList<>()).add(source));
+        Map<List<Boolean>, List<Source>> byPools = new LinkedHashMap<>();
+        sources.forEach(source -> byPools.computeIfAbsent(accepted(source), pools -> new ArrayList<>()).add(source));
         stores = new ArrayList<>();
-        byPools.forEach((pools, some) -> {
+        byPools.values().forEach(some -> {
             List<Lot> lots = some.stream().map(Source::lot).toList();
-            stores.add(new Store(pools, lots, CheapestDraw.prices(lots, some.stream().mapToInt(Source::most).sum())));
+            stores.add(new Store(some.get(0).pools(), lots, CheapestDraw.prices(lots, some.stream().mapToInt(Source::most).sum())));
         });
         // The last gives what the others leave, so that it is not counted through.
         stores.sort(Comparator.comparingInt(store -> store.prices.length));
     }
 
-    private static long bits(boolean[] pools) {
-        long bits = 0;
-        for (int pool = 0; pool < pools.length; pool++) {
-            bits |= pools[pool] ? 1L << pool : 0;
+    private static List<Boolean> accepted(Source source) {
+        List<Boolean> accepted = new ArrayList<>();
+        for (boolean pool : source.pools()) {
+            accepted.add(pool);
         }
-        return bits;
+        return accepted;
     }
 
     /** Whether there are so few ways to share the units that the best of them is found. */
     boolean isExact(int[] need) {
         int units = Arrays.stream(need).sum();
-        long ways = 1;
+        // Every set of stores is looked at for every way.
+        long ways = 1L << stores.size();
         for (int store = 0; store < stores.size() - 1 && ways <= MOST_WAYS; store++) {
             ways *= Math.min(units + 1, stores.get(store).prices.length);
         }
@@ -93,7 +93,7 @@ final class SharedDraw {
 
     /** As many units of a store for a pool as leave enough for the others. */
     private int given(int[] shares, int[] left, int store, int pool) {
-        int given = (stores.get(store).pools >> pool & 1) == 0 ? 0 : Math.min(shares[store], left[pool]);
+        int given = stores.get(store).pools[pool] ? Math.min(shares[store], left[pool]) : 0;
         for (; given > 0; given--) {
             shares[store] -= given;
             left[pool] -= given;
@@ -147,16 +147,21 @@ final class SharedDraw {
     }
 
     private boolean suffices(int[] shares, int[] need) {
-        for (long set = 1; set < 1L << need.length; set++) {
-            int needed = 0;
+        int[] accepts = new int[need.length];
+        for (int pool = 0; pool < need.length; pool++) {
+            for (int store = 0; store < shares.length && need[pool] > 0; store++) {
+                accepts[pool] |= stores.get(store).pools[pool] ? 1 << store : 0;
+            }
+        }
+        for (int set = 0; set < 1 << shares.length; set++) {
+            int left = 0;
+            for (int store = 0; store < shares.length; store++) {
+                left += (set >> store & 1) == 1 ? shares[store] : 0;
+            }
             for (int pool = 0; pool < need.length; pool++) {
-                needed += (set >> pool & 1) == 1 ? need[pool] : 0;
+                left -= (accepts[pool] & ~set) == 0 ? need[pool] : 0;
             }
-            int given = 0;
-            for (int store = 0; store < shares.length && given < needed; store++) {
-                given += (stores.get(store).pools & set) != 0 ? shares[store] : 0;
-            }
-            if (given < needed) {
+            if (left < 0) {
                 return false;
             }
         }
