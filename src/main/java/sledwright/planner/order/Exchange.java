@@ -32,24 +32,24 @@ final class Exchange {
             if (deadline.isOver()) {
                 return gained;
             }
-            while (tally.missing(in.line()) >= in.machines() && tally.difference(List.of(new Step(in, 1))) < 0) {
+            while (!deadline.isOver() && tally.missing(in.line()) >= in.machines() && tally.difference(List.of(new Step(in, 1))) < 0) {
                 gained |= tally.change(List.of(new Step(in, 1)));
             }
             for (Column out : List.copyOf(tally.counts().keySet())) {
                 if (out.line() == in.line() && out != in) {
-                    gained |= repeat(tally, List.of(new Step(out, -1), new Step(in, 1)));
+                    gained |= repeat(tally, List.of(new Step(out, -1), new Step(in, 1)), deadline);
                     int all = tally.count(out);
                     // A lot that is sold in numbers may suit all machines and not one of them.
-                    gained |= all > 1 && repeat(tally, List.of(new Step(out, -all), new Step(in, all)));
+                    gained |= all > 1 && repeat(tally, List.of(new Step(out, -all), new Step(in, all)), deadline);
                 }
             }
         }
         return gained;
     }
 
-    private static boolean repeat(Tally tally, List<Step> steps) {
+    private static boolean repeat(Tally tally, List<Step> steps, Deadline deadline) {
         boolean gained = false;
-        while (tally.count(steps.get(0).column()) > 0 && tally.difference(steps) < 0 && tally.change(steps)) {
+        while (!deadline.isOver() && tally.count(steps.get(0).column()) > 0 && tally.difference(steps) < 0 && tally.change(steps)) {
             gained = true;
         }
         return gained;
