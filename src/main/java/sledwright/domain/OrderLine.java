@@ -19,6 +19,11 @@ public record OrderLine(String name, Request request, int priority, boolean unif
         }
     }
 
+    /** Whether several machines have to be one build, so that they come together or not at all. */
+    public boolean isTogether() {
+        return uniform && machines() > 1;
+    }
+
     /** Machines that the line asks for. */
     public int machines() {
         return request.machines();

@@ -4,11 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** Keeps what was asked for last, and no more than so much. */
-final class Recent<K, V> extends LinkedHashMap<K, V> {
+public final class Recent<K, V> extends LinkedHashMap<K, V> {
 
     private final int most;
 
-    Recent(int most) {
+    public Recent(int most) {
         super(16, 0.75f, true);
         this.most = most;
     }

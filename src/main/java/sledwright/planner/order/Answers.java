@@ -3,7 +3,6 @@ package sledwright.planner.order;
 import java.util.ArrayDeque;
 import java.util.Collections;
 import java.util.Deque;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -13,6 +12,7 @@ import java.util.stream.IntStream;
 import sledwright.domain.CoolingKit;
 import sledwright.domain.Platform;
 import sledwright.domain.Supply;
+import sledwright.generator.Recent;
 import sledwright.rules.memory.MemoryGeneration;
 import sledwright.rules.processor.SocketMatch;
 
@@ -30,12 +30,8 @@ final class Answers {
 
     private final Market market;
     private final List<int[]> usable;
-    private final Map<Question, Deque<Answer>> known = Collections.synchronizedMap(new LinkedHashMap<>(16, 0.75f, true) {
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Question, Deque<Answer>> eldest) {
-            return size() > MOST_QUESTIONS;
-        }
-    });
+    private final List<List<Bay>> bays;
+    private final Map<Question, Deque<Answer>> known = Collections.synchronizedMap(new Recent<>(MOST_QUESTIONS));
 
     /** @param traits that all machines are to have */
     record Question(int line, int machines, Set<Trait> traits) {
@@ -51,6 +47,7 @@ final class Answers {
     Answers(Market market, Variants variants) {
         this.market = market;
         usable = IntStream.range(0, market.lines().size()).mapToObj(line -> usable(variants.platforms(line))).toList();
+        bays = IntStream.range(0, market.lines().size()).mapToObj(line -> market.bays().stream().filter(bay -> market.suits(bay, line)).toList()).toList();
     }
 
     private int[] usable(List<Platform> platforms) {
@@ -101,13 +98,14 @@ final class Answers {
 
     private long[] worth(int line, Prices prices) {
         int[] parts = usable.get(line);
-        long[] worth = new long[parts.length + 2 * market.bays().size()];
+        List<Bay> places = bays.get(line);
+        long[] worth = new long[parts.length + 2 * places.size()];
         for (int i = 0; i < parts.length; i++) {
             worth[i] = prices.part()[market.poolOf(line)][parts[i]];
         }
-        for (Bay bay : market.bays()) {
-            worth[parts.length + 2 * bay.id()] = market.suits(bay, line) ? prices.bay()[bay.id()] : 0;
-            worth[parts.length + 2 * bay.id() + 1] = market.suits(bay, line) ? prices.watt()[bay.id()] : 0;
+        for (int i = 0; i < places.size(); i++) {
+            worth[parts.length + 2 * i] = prices.bay()[places.get(i).id()];
+            worth[parts.length + 2 * i + 1] = prices.watt()[places.get(i).id()];
         }
         return worth;
     }

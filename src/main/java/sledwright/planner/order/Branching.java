@@ -122,7 +122,7 @@ final class Branching {
                 traits.put(new Trait.Takes(column.line(), column.parts()[i], column.units()[i]), 0.0);
             }
             // A part of a uniform line's machines may stand elsewhere.
-            if (column.bay() != null && !(market.line(column.line()).uniform() && market.line(column.line()).machines() > 1)) {
+            if (column.bay() != null && !market.line(column.line()).isTogether()) {
                 traits.put(new Trait.Stands(column.line(), column.bay()), 0.0);
             }
         }
@@ -149,7 +149,7 @@ final class Branching {
         Restrictions others = settled;
         for (int line = 0; line < market.lines().size(); line++) {
             int machines = market.line(line).machines();
-            boolean together = market.line(line).uniform();
+            boolean together = market.line(line).isTogether();
             int most = Math.min(market.mostInMachine(part) * (together ? machines : 1), market.available(part, market.poolOf(line)));
             for (int units = 1; units <= most && ways.size() <= MOST_WAYS; units++) {
                 Trait trait = new Trait.Takes(line, part, units);

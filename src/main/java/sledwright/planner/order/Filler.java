@@ -136,8 +136,8 @@ final class Filler {
 
     /** No build of one platform can be had more often. */
     private int mostOfOnePlatform(Map<Integer, List<Lot>> left) {
-        return market.catalog().platforms().stream().mapToInt(platform -> left.getOrDefault(market.index().get(platform.sku()), List.of()).stream()
-                .mapToInt(Lot::available).reduce(0, (some, more) -> (int) Math.min(Integer.MAX_VALUE / 4, (long) some + more))).max().orElse(0);
+        return (int) Math.min(Integer.MAX_VALUE / 4, market.catalog().platforms().stream().map(platform -> market.index().get(platform.sku()))
+                .mapToLong(part -> left.getOrDefault(part, List.of()).stream().mapToLong(Lot::available).sum()).max().orElse(0));
     }
 
     /** How many such machines the first lots of each part still give, so that each costs about as much as the first. */

@@ -35,6 +35,7 @@ final class Generation {
     private final Columns columns;
     private final long[] penalty;
     private final Restrictions settled;
+    private final Set<Integer> mustBeBought;
     private Prices center;
     private long bound = Long.MIN_VALUE;
     private Master.Mix mix;
@@ -48,11 +49,12 @@ final class Generation {
         this.columns = columns;
         this.free = free;
         this.settled = settled;
+        mustBeBought = settled.drawn().entrySet().stream().filter(lot -> lot.getValue().least() > 0).map(lot -> lot.getKey().part()).collect(Collectors.toSet());
         master = new Master(market, penalty, free, settled);
         lower = new LowerBound(market, penalty, free, settled);
     }
 
-    /** The same under other restrictions, from the prices that this has come to. */
+    /** The same under further restrictions, where no order takes less than here. */
     Generation under(Restrictions others) {
         Generation other = new Generation(market, pricer, columns, penalty, free, others);
         other.bound = bound;
@@ -158,36 +160,42 @@ final class Generation {
     }
 
     private Line line(int line, Prices prices, Deadline deadline) {
+        return market.line(line).isTogether() ? together(line, prices, deadline) : oneByOne(line, prices, deadline);
+    }
+
+    /** All machines of one build, or some of them and a penalty. */
+    private Line together(int line, Prices prices, Deadline deadline) {
         int machines = market.line(line).machines();
-        Pricer.Best one = pricer.best(line, 1, prices, deadline);
-        long each = Math.min(one.least(), penalty[line]);
+        Pricer.Best one = pricer.best(line, Set.of(), 1, prices, deadline);
+        Pricer.Best all = pricer.best(line, Set.of(), machines, prices, deadline);
+        List<Pricer.Best> found = new ArrayList<>(List.of(one, all));
+        long inPart = (machines - 1) * Math.min(one.least(), penalty[line]) + penalty[line];
+        long least = Math.min(all.least(), inPart);
+        for (Trait trait : wanted(line)) {
+            Pricer.Best alike = pricer.best(line, Set.of(trait), machines, prices, deadline);
+            found.add(alike);
+            least = Math.max(least, Math.min(alike.least(), inPart));
+        }
+        return Line.of(least, found);
+    }
+
+    private Line oneByOne(int line, Prices prices, Deadline deadline) {
+        int machines = market.line(line).machines();
+        Pricer.Best one = pricer.best(line, Set.of(), 1, prices, deadline);
         List<Pricer.Best> found = new ArrayList<>(List.of(one));
-        // The machines of a uniform line come together or not all of them come.
-        boolean together = market.line(line).uniform() && machines > 1;
-        Pricer.Best all = together ? pricer.best(line, machines, prices, deadline) : one;
-        long inPart = (machines - 1) * each + penalty[line];
-        long least = together ? Math.min(all.least(), inPart) : machines * each;
-        found.add(all);
-        List<Trait> wanted = wanted(line);
-        if (together) {
-            for (Trait trait : wanted) {
-                Pricer.Best alike = pricer.best(line, Set.of(trait), machines, prices, deadline);
+        long each = Math.min(one.least(), penalty[line]);
+        long least = machines * each;
+        for (List<Trait> some : Shares.groups(wanted(line), machines)) {
+            long[] bySet = new long[1 << some.size()];
+            bySet[0] = each;
+            for (int set = 1; set < bySet.length; set++) {
+                int asked = set;
+                Set<Trait> traits = IntStream.range(0, some.size()).filter(i -> (asked >> i & 1) == 1).mapToObj(some::get).collect(Collectors.toSet());
+                Pricer.Best alike = pricer.best(line, traits, 1, prices, deadline);
                 found.add(alike);
-                least = Math.max(least, Math.min(alike.least(), inPart));
+                bySet[set] = alike.least();
             }
-        } else {
-            for (List<Trait> some : Shares.groups(wanted, machines)) {
-                Shares shares = new Shares(machines, some.stream().mapToInt(trait -> settled.of(trait).least()).toArray());
-                long[] bySet = new long[1 << some.size()];
-                for (int set = 0; set < bySet.length; set++) {
-                    int asked = set;
-                    Pricer.Best alike = set == 0 ? one : pricer.best(line, IntStream.range(0, some.size()).filter(i -> (asked >> i & 1) == 1).mapToObj(some::get)
-                            .collect(Collectors.toSet()), 1, prices, deadline);
-                    found.add(alike);
-                    bySet[set] = set == 0 ? each : alike.least();
-                }
-                least = Math.max(least, shares.least(bySet));
-            }
+            least = Math.max(least, new Shares(machines, some.stream().mapToInt(trait -> settled.of(trait).least()).toArray()).least(bySet));
         }
         return Line.of(least, found);
     }
@@ -206,11 +214,8 @@ final class Generation {
         for (int pool = 0; pool < parts.length; pool++) {
             parts[pool] = prices.part()[pool].clone();
             for (int part = 0; part < market.parts() && !free; part++) {
-                if (market.sources(part).stream().anyMatch(source -> settled.of(source).least() > 0)) {
-                    continue;
-                }
                 // The lots of a part that the master has met set its worth at its cheapest or above.
-                parts[pool][part] = Math.max(parts[pool][part], market.cheapest(part, pool));
+                parts[pool][part] = mustBeBought.contains(part) ? parts[pool][part] : Math.max(parts[pool][part], market.cheapest(part, pool));
             }
         }
         long[] bay = prices.bay().clone();

@@ -58,8 +58,6 @@ final class LowerBound {
     private long gains(Prices prices) {
         long own = 0;
         long[] bySupplier = new long[market.suppliers().size()];
-        boolean[] delivers = new boolean[bySupplier.length];
-        settled.suppliers().forEach((supplier, whether) -> delivers[supplier] = whether);
         for (int part = 0; part < market.parts(); part++) {
             for (Source source : market.sources(part)) {
                 long worth = 0;
@@ -74,7 +72,6 @@ final class LowerBound {
                     own += gain;
                 } else {
                     bySupplier[source.supplier()] += gain;
-                    delivers[source.supplier()] |= settled.of(source).least() > 0;
                 }
             }
         }
@@ -83,7 +80,7 @@ final class LowerBound {
         List<Long> undecided = new ArrayList<>();
         for (int supplier = 0; supplier < bySupplier.length; supplier++) {
             long gain = bySupplier[supplier] - charge;
-            if (delivers[supplier]) {
+            if (settled.mustDeliver(supplier)) {
                 own += gain;
                 left--;
             } else if (gain > 0) {

@@ -123,10 +123,7 @@ final class Master {
     private void addSuppliers(Model model) {
         Expression few = model.row("few").upper(market.order().suppliersMax().orElse(market.suppliers().size()));
         for (int supplier = 0; supplier < market.suppliers().size(); supplier++) {
-            int asked = supplier;
-            boolean must = settled.suppliers().getOrDefault(supplier, false)
-                    || settled.drawn().entrySet().stream().anyMatch(lot -> lot.getKey().supplier() == asked && lot.getValue().least() > 0);
-            Variable delivers = model.variable().lower(must ? 1 : 0).upper(settled.suppliers().getOrDefault(supplier, true) ? 1 : 0)
+            Variable delivers = model.variable().lower(settled.mustDeliver(supplier) ? 1 : 0).upper(settled.suppliers().getOrDefault(supplier, true) ? 1 : 0)
                     .weight(market.order().deliveryCharge());
             few.set(delivers, 1);
             model.suppliers.put(supplier, delivers);

@@ -68,19 +68,17 @@ final class Pricer {
     record Best(Column column, long least) {
     }
 
-    /** Machines of a line at the worth of units; the stock limits what one of them takes, not what all take together. */
-    Best best(int line, int machines, Prices prices, Deadline deadline) {
-        return answers.of(new Answers.Question(line, machines, Set.of()), prices,
-                () -> best(line, machines, worthwhile(line, prices), Set.of(), variant -> offers(line, variant, prices), deadline));
+    /**
+     * Machines of a line at the worth of units; the stock limits what one of them takes, not what all take together.
+     *
+     * @param traits that they all have
+     */
+    Best best(int line, Set<Trait> traits, int machines, Prices prices, Deadline deadline) {
+        return answers.of(new Answers.Question(line, machines, traits), prices, () -> alike(line, traits, machines, prices, deadline));
     }
 
     private List<Variants.Variant> worthwhile(int line, Prices prices) {
         return variants.worthwhile(line, bay -> prices.place(line, bay), bay -> prices.watt()[bay.id()]);
-    }
-
-    /** Machines of a line that have some things in common, at the worth of units. */
-    Best best(int line, Set<Trait> traits, int machines, Prices prices, Deadline deadline) {
-        return answers.of(new Answers.Question(line, machines, traits), prices, () -> alike(line, traits, machines, prices, deadline));
     }
 
     private Best alike(int line, Set<Trait> traits, int machines, Prices prices, Deadline deadline) {
@@ -148,7 +146,7 @@ final class Pricer {
         if (steps[0] > 1) {
             each.add(plain.breaks().get(0));
         }
-        int last = Math.min(available, Math.max(MOST_UNITS * (market.line(line).uniform() ? market.line(line).machines() : 1), steps[steps.length - 1]));
+        int last = Math.min(available, Math.max(MOST_UNITS * (market.line(line).isTogether() ? market.line(line).machines() : 1), steps[steps.length - 1]));
         for (int units = steps[0]; units <= last; units++) {
             each.add(new PriceBreak(units, Math.floorDiv(prices.of(line, pool, part, units) + extra * units, units), OptionalLong.empty()));
         }

@@ -59,6 +59,12 @@ record Restrictions(Map<Bay, Range> enclosures, Map<Source, Range> drawn, Map<Tr
         return source.supplier() >= 0 && !suppliers.getOrDefault(source.supplier(), true);
     }
 
+    /** Whether a supplier delivers in any case: that is settled, or one of its lots has to give something. */
+    boolean mustDeliver(int supplier) {
+        return suppliers.getOrDefault(supplier, false)
+                || drawn.entrySet().stream().anyMatch(lot -> lot.getKey().supplier() == supplier && lot.getValue().least() > 0);
+    }
+
     Restrictions with(Bay bay, Range range) {
         return new Restrictions(and(enclosures, bay, range), drawn, traits, suppliers);
     }
