@@ -99,26 +99,6 @@ class HostileFilesTest {
     }
 
     @Test
-    void noCellOfACsvRunsAsAFormula() throws IOException {
-        Path shop = Folders.copy(Folders.SHOP, work.resolve("shop"));
-        for (String file : List.of("offers.csv", "platforms/wren-2.yaml", "platforms/reed-sled.yaml")) {
-            Files.writeString(shop.resolve(file), Files.readString(shop.resolve(file)).replace("Marsh Trade", "=Marsh").replace("Fen Surplus", "@Fen"));
-        }
-        String upgrade = Files.writeString(work.resolve("upgrade.yaml"), """
-                kind: upgrade
-                name: "=1+1"
-                build: { platform: WREN-2, processor: H1-08, processors: 1, cooling: WREN-HS-1, supply: RS-750, supply_count: 2, modules: { 1A1: M16 } }
-                require: { memory_gb: 32 }
-                """).toString();
-        String quote = request("kind: quote\nname: \"=1+1\"\nrequire: { cores: 8 }\n").toString();
-        for (List<String> words : List.of(List.of("quote", quote), List.of("upgrade", upgrade), List.of("catalog", "export", "--as", "offers"), List.of("catalog"))) {
-            Run run = Run.of(Stream.concat(words.stream(), Stream.of("--catalog", shop.toString(), "--format", "csv")).toArray(String[]::new));
-            assertThat(run.code()).as(run.err()).isEqualTo(ExitCode.DONE);
-            assertThat(run.out()).as(words.toString()).doesNotContainPattern("(?m)(^|,|\")[=+@]");
-        }
-    }
-
-    @Test
     void linksAreFollowedAndStay() throws IOException {
         Path shop = Folders.copy(Folders.SHOP, work.resolve("shop"));
         Path real = Files.move(shop.resolve("offers.csv"), work.resolve("real.csv"));
