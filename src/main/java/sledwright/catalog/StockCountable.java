@@ -4,11 +4,11 @@ import java.math.BigInteger;
 import sledwright.input.Faults;
 import sledwright.input.Located;
 
-/** All units of all lots at their prices come to an amount that whole minor units can hold, so that no order of them overflows. */
+/** All units of all lots at their prices come to an amount that stays exact, also in a double, so that no order of them is rounded or wraps. */
 final class StockCountable implements CatalogCheck {
 
-    /** Half of what they hold; labour and licences have the other half. */
-    private static final BigInteger MOST = BigInteger.valueOf(Long.MAX_VALUE / 2);
+    /** Minor units: half of what doubles hold exactly; what else an order costs has the other half. */
+    private static final BigInteger MOST = BigInteger.ONE.shiftLeft(52);
 
     @Override
     public void check(RawCatalog raw, Faults faults) {

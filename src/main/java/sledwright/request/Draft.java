@@ -10,15 +10,17 @@ import sledwright.domain.Request;
 import sledwright.domain.Worth;
 import sledwright.input.Faults;
 import sledwright.input.Field;
+import sledwright.input.Place;
 import sledwright.input.Section.Entry;
 
 /**
  * A request before it is held against a catalogue.
  *
- * @param figures what needs no catalogue; its skus and amounts are still missing
- * @param onHand  units by sku
+ * @param figures  what needs no catalogue; its skus and amounts are still missing
+ * @param machines where their number stands
+ * @param onHand   units by sku
  */
-record Draft(Optional<Path> catalogFolder, Request figures, Optional<Field> price, WorthFields worth, LicenceFields licence,
+record Draft(Optional<Path> catalogFolder, Request figures, Place machines, Optional<Field> price, WorthFields worth, LicenceFields licence,
              List<Field> platforms, List<Field> forbid, List<Field> use, List<Entry> onHand) {
 
     record WorthFields(Optional<Field> core, Optional<Field> gb, Optional<Field> gbs, Optional<Field> throughput) {
@@ -33,6 +35,15 @@ record Draft(Optional<Path> catalogFolder, Request figures, Optional<Field> pric
 
     /** The request in the catalogue's currency; what is unknown there goes to {@code faults} and is left out. */
     Request resolve(Catalog catalog, Faults faults) {
+        return resolve(catalog, new Countable(catalog, faults), faults);
+    }
+
+    /**
+     * The same for one of several requests.
+     *
+     * @param countable adds them up
+     */
+    Request resolve(Catalog catalog, Countable countable, Faults faults) {
         Resolver find = new Resolver(catalog, faults);
         platforms.forEach(find::platform);
         forbid.forEach(find::part);
@@ -40,9 +51,11 @@ record Draft(Optional<Path> catalogFolder, Request figures, Optional<Field> pric
         OptionalLong most = price.map(field -> find.amount(field, RequestBounds.PRICE)).orElse(OptionalLong.empty());
         Worth worthOfOne = new Worth(worth(worth.core(), find), worth(worth.gb(), find), worth(worth.gbs(), find), worth(worth.throughput(), find));
         Licence software = new Licence(fee(licence.perCore(), find), fee(licence.perProcessor(), find));
-        return new Request(figures.name(), figures.machines(), find.skus(platforms), figures.require(),
+        Request request = new Request(figures.name(), figures.machines(), find.skus(platforms), figures.require(),
                 figures.limit().withPrice(most), figures.objective(), worthOfOne, software, figures.alternatives(), figures.step(), find.skus(forbid), find.skus(use),
                 find.onHand(onHand));
+        countable.require(request, machines, licence, worth);
+        return request;
     }
 
     private static double worth(Optional<Field> field, Resolver find) {

@@ -134,7 +134,7 @@ final class DraftReader {
                 limit.map(this::limits).orElse(Limits.NONE), objective, Worth.NOTHING, Licence.NONE, alternatives, step,
                 Set.of(), Set.of(), Map.of());
         LicenceFields licence = top.section("licence").map(DraftReader::licence).orElse(LicenceFields.NONE);
-        return new Draft(catalogFolder(), figures, price, worth, licence, platforms, forbid, use, top.entries("on_hand"));
+        return new Draft(catalogFolder(), figures, top.place("machines"), price, worth, licence, platforms, forbid, use, top.entries("on_hand"));
     }
 
     static String plainName(Path file) {

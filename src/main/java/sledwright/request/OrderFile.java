@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import sledwright.domain.Catalog;
 import sledwright.domain.Limits;
+import sledwright.domain.Lot;
 import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
 import sledwright.domain.Request;
@@ -109,13 +110,17 @@ public final class OrderFile implements RequestFile {
         int before = faults.size();
         Resolver find = new Resolver(catalog, faults);
         OptionalInt shipDays = shipDays(catalog, faults);
+        Countable countable = new Countable(catalog, faults);
         List<OrderLine> resolved = new ArrayList<>();
         for (LineDraft line : lines) {
-            Request request = line.draft().resolve(catalog, faults);
+            Request request = line.draft().resolve(catalog, countable, faults);
             resolved.add(new OrderLine(request.name(), request.withLimit(within(request.limit(), shipDays)), line.priority(), line.uniform()));
         }
         long perSupplier = charge(deliveryCharge, find);
         long perModulePart = charge(modulePartCharge, find);
+        countable.require(deliveryCharge, perSupplier, catalog.lots().values().stream().flatMap(List::stream).map(lot -> Lot.supplierKey(lot.supplier()))
+                .distinct().count());
+        countable.require(modulePartCharge, perModulePart, (long) catalog.modules().size() * lines.size());
         Map<String, Integer> units = find.onHand(onHand);
         return faults.since(before) || !sound ? Optional.empty()
                 : Optional.of(new Job.Order(catalog, new OrderRequest(name, resolved, suppliersMax, perSupplier, perModulePart, units)));

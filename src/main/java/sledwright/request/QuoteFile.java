@@ -56,8 +56,11 @@ public final class QuoteFile implements RequestFile {
     public Optional<Job.Quote> resolve(Catalog catalog, Faults faults) {
         int before = faults.size();
         Request request = draft.resolve(catalog, faults);
-        Optional<Energy> asked = energy.flatMap(fields -> fields.price.map(price ->
-                new Energy(fields.years, new Resolver(catalog, faults).worth(price), fields.duty)));
+        Optional<Energy> asked = energy.flatMap(fields -> fields.price.map(price -> {
+            Energy given = new Energy(fields.years, new Resolver(catalog, faults).worth(price), fields.duty);
+            new Countable(catalog, faults).require(given, price, request);
+            return given;
+        }));
         return faults.since(before) ? Optional.empty() : Optional.of(new Job.Quote(catalog, request, customer, asked));
     }
 }

@@ -153,13 +153,19 @@ public final class RestockFile implements RequestFile {
         int before = faults.size();
         Resolver find = new Resolver(catalog, faults);
         OptionalLong most = amount(budget, find);
-        List<SupplyOffer> offers = supply.map(table -> table.resolve(catalog, find)).orElse(List.of());
+        List<SupplyOffer> offers = supply.map(table -> table.resolve(catalog, find, faults)).orElse(List.of());
+        Countable countable = new Countable(catalog, faults);
         List<DemandClass> expected = new ArrayList<>();
         for (ClassDraft drafted : classes) {
             OptionalLong margin = amount(drafted.margin(), find);
             OptionalLong accepted = amount(drafted.accepted(), find);
             OptionalLong loss = amount(drafted.loss(), find);
             var request = drafted.draft().resolve(catalog, faults);
+            drafted.orders().ifPresent(orders -> {
+                countable.requireExpected(drafted.margin(), margin.orElse(0), request.machines(), orders, horizonMonths);
+                countable.requireExpected(drafted.accepted(), accepted.orElse(0), request.machines(), orders, horizonMonths);
+                countable.requireExpected(drafted.loss(), loss.orElse(0), request.machines(), orders, horizonMonths);
+            });
             if (drafted.orders().isPresent() && margin.isPresent() != accepted.isPresent()) {
                 expected.add(new DemandClass(drafted.name(), request, drafted.orders().get(), margin, accepted, loss.orElse(0)));
             }

@@ -1,5 +1,6 @@
 package sledwright.request;
 
+import java.math.BigInteger;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.ArrayList;
@@ -30,6 +31,9 @@ public final class SupplyTable {
     private record Draft(Optional<Field> sku, String supplier, Optional<Field> unitCost, int available, int minQuantity, int leadDays,
                          Condition condition, Place place) {
     }
+
+    /** Minor units: half of what doubles hold exactly. */
+    private static final BigInteger MOST = BigInteger.ONE.shiftLeft(52);
 
     private final List<Draft> drafts;
 
@@ -70,11 +74,18 @@ public final class SupplyTable {
         }
     }
 
-    /** The offers in the catalogue's currency; what is unknown there goes to the resolver's faults. */
-    List<SupplyOffer> resolve(Catalog catalog, Resolver find) {
+    /** The offers in the catalogue's currency; what is unknown there, or too much to count, goes to {@code faults}. */
+    List<SupplyOffer> resolve(Catalog catalog, Resolver find, Faults faults) {
         List<SupplyOffer> offers = new ArrayList<>();
+        BigInteger worth = BigInteger.ZERO;
         for (Draft draft : drafts) {
             OptionalLong cost = draft.unitCost().map(field -> find.amount(field, CatalogBounds.MONEY)).orElse(OptionalLong.empty());
+            BigInteger before = worth;
+            worth = worth.add(BigInteger.valueOf(cost.orElse(0)).multiply(BigInteger.valueOf(draft.available())));
+            if (worth.compareTo(MOST) > 0 && before.compareTo(MOST) <= 0) {
+                draft.unitCost().ifPresent(field -> field.fault("up to here the supply comes to more than can be counted; lower available or unit_cost",
+                        faults));
+            }
             boolean known = draft.sku().flatMap(find::part).isPresent();
             if (known && cost.isPresent()) {
                 offers.add(new SupplyOffer(draft.sku().orElseThrow().text(), draft.supplier(), draft.condition(), cost.getAsLong(),

@@ -84,7 +84,7 @@ class HostileFilesTest {
             offers.append("M16,Z%d,Marsh Trade,new,1000000000,1,10000000,,\n".formatted(lot));
         }
         Files.writeString(shop.resolve("offers.csv"), offers);
-        assertFault(Run.of("catalog", shop.toString()), "offers.csv:18: up to here the stock comes to more than can be counted");
+        assertFault(Run.of("catalog", shop.toString()), "offers.csv:14: up to here the stock comes to more than can be counted");
     }
 
     @Test

@@ -1,0 +1,170 @@
+package sledwright.request;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToLongFunction;
+import sledwright.catalog.CatalogBounds;
+import sledwright.domain.Catalog;
+import sledwright.domain.CoolingKit;
+import sledwright.domain.Energy;
+import sledwright.domain.Lot;
+import sledwright.domain.MemoryModule;
+import sledwright.domain.Objective;
+import sledwright.domain.OrdersByMonth;
+import sledwright.domain.Part;
+import sledwright.domain.Processor;
+import sledwright.domain.Request;
+import sledwright.domain.Supply;
+import sledwright.input.Faults;
+import sledwright.input.Field;
+import sledwright.input.Place;
+import sledwright.request.Draft.LicenceFields;
+import sledwright.request.Draft.WorthFields;
+
+/**
+ * Whether every amount that a request can come to stays exact: what the greatest machine of the catalogue costs, with all processors and
+ * modules that any platform and any part there allow. A request beyond that is a fault, so that no sum of any command wraps or is rounded.
+ * The lines of an order, and the classes of a plan, add up.
+ */
+final class Countable {
+
+    /** Minor units. Orders count in ten-thousandths of them, and a linear program in doubles, which are whole up to 2^53. */
+    private static final double MOST = 1e14;
+    /** Minor units where machines are ranked by price less worth, which is kept in millionths: 2^63 of them are 9.2e12 minor units. */
+    private static final double MOST_RANKED = 8e12;
+    /** Kinds of amounts that share the most: parts, labour, two fees, four worths. */
+    private static final int SHARES = 8;
+    /** Demand that is drawn stays below its mean and so many standard deviations. */
+    private static final double DEVIATIONS = 10;
+
+    // Bounds of figures, a little above them, and not the formulas by which machines are judged.
+    private static final double HOURS_A_YEAR_AT_MOST = 9000;
+    private static final double GBS_OF_MTS_AT_MOST = 0.01;
+    private static final double GHZ_AT_MOST = CatalogBounds.GHZ.max().doubleValue();
+
+    private final Catalog catalog;
+    private final Faults faults;
+    private final int processors;
+    private final int cores;
+    private final int slots;
+    private double parts;
+    private double labour;
+    private double perCore;
+    private double perProcessor;
+    private double worths;
+    private double expected;
+
+    Countable(Catalog catalog, Faults faults) {
+        this.catalog = catalog;
+        this.faults = faults;
+        processors = catalog.platforms().stream().mapToInt(platform -> platform.processors().sockets()).max().orElse(0);
+        cores = processors * catalog.processors().stream().mapToInt(Processor::cores).max().orElse(0);
+        slots = catalog.platforms().stream().mapToInt(platform -> platform.board().slots().size()).max().orElse(0);
+    }
+
+    /**
+     * Adds a request's machines.
+     *
+     * @param machines where their number stands
+     */
+    void require(Request request, Place machines, LicenceFields licence, WorthFields worth) {
+        double most = (request.objective() == Objective.BEST_VALUE ? MOST_RANKED : MOST) / SHARES;
+        int count = request.machines();
+        parts = ofMachines("the parts", machines, count, dearest(), parts, most);
+        labour = ofMachines("the labour", machines, count, catalog.labour().perMachine() + (double) catalog.labour().perModule() * slots, labour, most);
+        perCore = fee(licence.perCore(), request.licence().perCore(), (double) cores * count, perCore, most);
+        perProcessor = fee(licence.perProcessor(), request.licence().perProcessor(), (double) processors * count, perProcessor, most);
+        if (request.objective() == Objective.BEST_VALUE) {
+            long gb = slots * (long) most(catalog.modules(), MemoryModule::capacityGb);
+            worths = fee(worth.core(), request.worth().core(), (double) cores * count, worths, 4 * most);
+            worths = fee(worth.gb(), request.worth().gb(), (double) gb * count, worths, 4 * most);
+            worths = fee(worth.gbs(), request.worth().gbs(), bandwidthGbs() * count, worths, 4 * most);
+            worths = fee(worth.throughput(), request.worth().throughput(), throughput() * count, worths, 4 * most);
+        }
+    }
+
+    private double ofMachines(String what, Place machines, int count, double each, double before, double most) {
+        double sum = before + each * count;
+        if (sum > most) {
+            long right = (long) Math.max(0, (most - before) / each);
+            faults.add(machines, "machines \"%d\": %s, at the catalogue's dearest, can come to more than can be counted; %s".formatted(count, what,
+                    right > 0 ? "it must be at most %d here".formatted(right) : "not even one can be counted; look for a mistyped price in the catalogue"));
+            return before;
+        }
+        return sum;
+    }
+
+    private double fee(Optional<Field> field, double fee, double units, double before, double most) {
+        double sum = before + fee * units;
+        if (sum > most) {
+            field.ifPresent(given -> tooMuch(given, most - before, units));
+            return before;
+        }
+        return sum;
+    }
+
+    /** Adds what expected orders can come to at an amount for each of their machines. */
+    void requireExpected(Optional<Field> field, long amount, int machines, OrdersByMonth orders, double months) {
+        expected = fee(field, amount, machines * months * (orders.mean() + DEVIATIONS * orders.deviation() + 1), expected, MOST / SHARES);
+    }
+
+    /** The price of a kWh, held against the machine that takes most. */
+    void require(Energy energy, Field price, Request request) {
+        double loadW = catalog.platforms().stream().mapToDouble(platform -> platform.power().baseW()).max().orElse(0)
+                + processors * catalog.processors().stream().mapToDouble(Processor::tdpW).max().orElse(0)
+                + slots * catalog.modules().stream().mapToDouble(MemoryModule::powerW).max().orElse(0);
+        double efficiency = catalog.platforms().stream().flatMap(platform -> platform.power().supplies().stream())
+                .flatMap(supply -> supply.efficiency().values().stream()).mapToDouble(percent -> percent / 100).min().orElse(1);
+        double kwh = loadW / efficiency / 1000 * HOURS_A_YEAR_AT_MOST * energy.years() * request.machines();
+        fee(Optional.of(price), energy.pricePerKwh(), kwh, 0, MOST / SHARES);
+    }
+
+    /**
+     * A charge that stands so many times at most.
+     *
+     * @param minor what it is, minor units
+     */
+    void require(Optional<Field> charge, long minor, long times) {
+        fee(charge, minor, times, 0, MOST / SHARES);
+    }
+
+    private void tooMuch(Field field, double left, double units) {
+        int digits = catalog.currency().getDefaultFractionDigits();
+        BigDecimal right = BigDecimal.valueOf(Math.max(0, left) / units).movePointLeft(digits).setScale(digits, RoundingMode.FLOOR);
+        field.fault("it can come to more than can be counted; it must be at most %s %s here".formatted(right.toPlainString(),
+                catalog.currency().getCurrencyCode()), faults);
+    }
+
+    /** What the parts of one machine cost at most, minor units. */
+    private long dearest() {
+        long dear = dearest(catalog.platforms()) + processors * dearest(catalog.processors()) + slots * dearest(catalog.modules());
+        List<CoolingKit> kits = catalog.platforms().stream().flatMap(platform -> platform.cooling().stream()).toList();
+        List<Supply> supplies = catalog.platforms().stream().flatMap(platform -> platform.power().supplies().stream()).toList();
+        return dear + processors * dearest(kits) + most(supplies, Supply::count) * dearest(supplies)
+                + catalog.enclosures().stream().mapToLong(enclosure -> dearest(List.of(enclosure))
+                        + most(enclosure.supplies(), Supply::count) * dearest(enclosure.supplies())).max().orElse(0);
+    }
+
+    private long dearest(Collection<? extends Part> choice) {
+        return most(choice, part -> catalog.lots(part.sku()).stream().flatMap(lot -> lot.breaks().stream())
+                .mapToLong(Lot.PriceBreak::unitPrice).max().orElse(0));
+    }
+
+    private static <T> long most(Collection<T> items, ToLongFunction<T> figure) {
+        return items.stream().mapToLong(figure).max().orElse(0);
+    }
+
+    private double bandwidthGbs() {
+        long mts = most(catalog.modules(), MemoryModule::speedMts);
+        return most(catalog.platforms(), platform -> (long) platform.board().sockets() * platform.board().channels()) * mts * GBS_OF_MTS_AT_MOST;
+    }
+
+    private double throughput() {
+        double factor = catalog.throughputFactors().values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+        return processors * catalog.processors().stream()
+                .mapToDouble(processor -> processor.throughput().orElse(processor.cores() * GHZ_AT_MOST * factor)).max().orElse(0);
+    }
+}
