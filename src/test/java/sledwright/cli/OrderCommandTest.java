@@ -103,6 +103,15 @@ class OrderCommandTest {
     }
 
     @Test
+    void aDeliveryMayCostMoreThanTheMachines() throws IOException {
+        JsonNode answer = answer(ExitCode.DONE, "delivery_charge=10000000");
+        assertThat(answer.get("status").textValue()).isEqualTo("proved");
+        assertThat(answer.get("delivered").asInt()).isEqualTo(5);
+        assertThat(answer.get("suppliers").size()).isEqualTo(2);
+        assertThat(amount(answer, "delivery")).isEqualByComparingTo("20000000");
+    }
+
+    @Test
     void machinesAndEnclosuresTakeWhatIsPicked() throws IOException {
         JsonNode answer = answer(ExitCode.DONE, "lines.web.machines=4", "lines.data.machines=3");
         Map<String, Integer> taken = new HashMap<>();

@@ -38,6 +38,9 @@ record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
     /** So often another request is drawn where no machine or too many meet one. */
     private static final int REDRAWN = 6;
 
+    /** A delivery costs a multiple of this, minor units: far above any machine. */
+    private static final int DEAR = 1_000_000;
+
     /** How large an order is, and how many times the stock of a single machine's case there is. */
     private record Size(RandomCase.Size parts, int leastLines, int mostLines, int leastMachines, int mostMachines, int stock) {
     }
@@ -78,7 +81,7 @@ record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
             own.put(enclosures.get(0).sku(), 1);
         }
         OrderRequest order = new OrderRequest("random", lines, random.nextInt(5) == 0 ? OptionalInt.of(random.nextInt(1, 3)) : OptionalInt.empty(),
-                random.nextInt(4) == 0 ? random.nextInt(1, 60) * 100 : 0, random.nextInt(5) == 0 ? random.nextInt(1, 8) * 100 : 0, own);
+                random.nextInt(4) == 0 ? random.nextInt(1, 60) * (seed % 3 == 0 ? DEAR : 100) : 0, random.nextInt(5) == 0 ? random.nextInt(1, 8) * 100 : 0, own);
         return new RandomOrder(seed, catalog, order);
     }
 

@@ -82,7 +82,8 @@ final class OrderSolver {
             dearest = Math.max(dearest, filler.dearest(line, deadline));
             weight += (long) market.line(line).priority() * market.line(line).machines();
         }
-        long each = Math.max(1, Math.min(dearest * DEAREST, MOST_PENALTY / weight));
+        long charges = market.order().deliveryCharge() * Scale.ONE * market.suppliers().size();
+        long each = Math.max(1, Math.min(dearest * DEAREST + charges, MOST_PENALTY / weight));
         for (int line = 0; line < penalty.length; line++) {
             penalty[line] = each * market.line(line).priority();
         }
