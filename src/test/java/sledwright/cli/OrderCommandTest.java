@@ -112,6 +112,18 @@ class OrderCommandTest {
     }
 
     @Test
+    void whatALineForbidsIsNotInItsEnclosuresEither() throws IOException {
+        JsonNode asked = answer(ExitCode.DONE);
+        String supply = asked.get("enclosures").get(0).get("supply").textValue();
+        JsonNode answer = answer(ExitCode.NO_VALID_BUILD, "lines.web.forbid=[REED-F4]");
+        assertThat(answer.get("enclosures")).isEmpty();
+        assertThat(answer.get("delivered").asInt()).isEqualTo(2);
+        Run without = run("json", "lines.web.forbid=[" + supply + "]");
+        JsonNode other = new ObjectMapper().readTree(without.out());
+        assertThat(other.get("enclosures")).as(without.out()).noneMatch(enclosure -> enclosure.get("supply").textValue().equals(supply));
+    }
+
+    @Test
     void machinesAndEnclosuresTakeWhatIsPicked() throws IOException {
         JsonNode answer = answer(ExitCode.DONE, "lines.web.machines=4", "lines.data.machines=3");
         Map<String, Integer> taken = new HashMap<>();

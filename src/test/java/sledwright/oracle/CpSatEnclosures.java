@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import sledwright.domain.Catalog;
 import sledwright.domain.Enclosure;
 import sledwright.domain.Supply;
@@ -27,7 +28,7 @@ final class CpSatEnclosures {
      *
      * @param number how many the order has
      */
-    record Sleds(int pool, String platform, boolean lowLine, long microwatts, LinearArgument number) {
+    record Sleds(int pool, String platform, boolean lowLine, Set<String> forbid, long microwatts, LinearArgument number) {
     }
 
     private final CpModel model;
@@ -49,7 +50,7 @@ final class CpSatEnclosures {
                 for (boolean lowLine : new boolean[] {false, true}) {
                     long capacity = capacity(enclosure, supply, lowLine);
                     List<Sleds> fitting = sleds.stream().filter(some -> enclosure.takes().contains(some.platform) && some.lowLine == lowLine
-                            && some.microwatts <= capacity).toList();
+                            && !some.forbid.contains(enclosure.sku()) && !some.forbid.contains(supply.sku()) && some.microwatts <= capacity).toList();
                     BoolVar before = null;
                     for (int i = 0; i < machines && !fitting.isEmpty(); i++) {
                         before = enclosure(enclosure, supply, capacity, fitting, pools, housed, before);

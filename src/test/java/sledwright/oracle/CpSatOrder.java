@@ -17,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
@@ -60,7 +61,7 @@ final class CpSatOrder {
     }
 
     /** A kind of sled that enclosures can't tell apart. */
-    private record Sled(int pool, String platform, boolean lowLine, long microwatts) {
+    private record Sled(int pool, String platform, boolean lowLine, Set<String> forbid, long microwatts) {
     }
 
     private final CpModel model = new CpModel();
@@ -81,7 +82,7 @@ final class CpSatOrder {
             line(order.lines().get(line), machines.get(line), whole);
         }
         new CpSatEnclosures(model, that.catalog(), this::need).house(sleds.entrySet().stream().map(sled -> new CpSatEnclosures.Sleds(sled.getKey().pool(),
-                sled.getKey().platform(), sled.getKey().lowLine(), sled.getKey().microwatts(), LinearExpr.sum(sled.getValue().toArray(LinearArgument[]::new)))).toList(),
+                sled.getKey().platform(), sled.getKey().lowLine(), sled.getKey().forbid(), sled.getKey().microwatts(), LinearExpr.sum(sled.getValue().toArray(LinearArgument[]::new)))).toList(),
                 pools.size(), order.machines());
         needs.forEach(this::draw);
         order.suppliersMax().ifPresent(most -> model.addLessOrEqual(LinearExpr.sum(suppliers.values().toArray(LinearArgument[]::new)), most));
@@ -137,7 +138,7 @@ final class CpSatOrder {
             cost.addTerm(times, SCALE * (machine.beside() + order.modulePartCharge() * (machine.moduleParts() - 1)) - Math.round(SCALE * machine.worth()));
             if (that.catalog().enclosures().stream().anyMatch(any -> any.takes().contains(machine.build().platform().sku()))) {
                 boolean lowLine = line.request().limit().mainsV().isPresent() && line.request().limit().mainsV().getAsDouble() < 180;
-                sleds.computeIfAbsent(new Sled(pool, machine.build().platform().sku(), lowLine, machine.microwatts()), key -> new ArrayList<>()).add(times);
+                sleds.computeIfAbsent(new Sled(pool, machine.build().platform().sku(), lowLine, line.request().forbid(), machine.microwatts()), key -> new ArrayList<>()).add(times);
             }
         }
         if (line.uniform()) {

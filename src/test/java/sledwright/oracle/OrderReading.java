@@ -131,7 +131,7 @@ final class OrderReading {
             filled.sleds().forEach(sled -> housed.merge(sled, 1, Integer::sum));
             // Which line a sled is of is not told; a site that any line with such sleds has will do.
             check(outcome.lines().stream().filter(line -> line.fills().stream().anyMatch(fill -> filled.sleds().contains(fill.build())))
-                            .anyMatch(line -> Reading.enclosure(filled, line.line().request().limit(), catalog.throughputFactors()).isEmpty()),
+                            .filter(line -> filled.partCounts().keySet().stream().noneMatch(line.line().request().forbid()::contains)).anyMatch(line -> Reading.enclosure(filled, line.line().request().limit(), catalog.throughputFactors()).isEmpty()),
                     "an enclosure of %d sleds breaks a rule", filled.sleds().size());
         }
         check(standing.equals(housed), "%d kinds of sled are delivered, %d housed", standing.size(), housed.size());

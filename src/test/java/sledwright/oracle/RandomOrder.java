@@ -12,6 +12,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
@@ -80,9 +81,18 @@ record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
         if (!enclosures.isEmpty() && random.nextInt(4) == 0) {
             own.put(enclosures.get(0).sku(), 1);
         }
+        SplittableRandom others = new SplittableRandom(seed);
+        lines.replaceAll(line -> enclosures.isEmpty() || others.nextInt(3) > 0 ? line : without(line, enclosures.get(others.nextInt(enclosures.size())), others));
         OrderRequest order = new OrderRequest("random", lines, random.nextInt(5) == 0 ? OptionalInt.of(random.nextInt(1, 3)) : OptionalInt.empty(),
                 random.nextInt(4) == 0 ? random.nextInt(1, 60) * (seed % 3 == 0 ? DEAR : 100) : 0, random.nextInt(5) == 0 ? random.nextInt(1, 8) * 100 : 0, own);
         return new RandomOrder(seed, catalog, order);
+    }
+
+    /** A line that wants nothing of an enclosure, or of one of its supplies. */
+    private static OrderLine without(OrderLine line, Enclosure enclosure, SplittableRandom random) {
+        Set<String> forbid = new TreeSet<>(line.request().forbid());
+        forbid.add(random.nextInt(3) == 0 ? enclosure.sku() : enclosure.supplies().get(random.nextInt(enclosure.supplies().size())).sku());
+        return new OrderLine(line.name(), line.request().withForbid(forbid), line.priority(), line.uniform());
     }
 
     private static Map<String, Integer> own(SplittableRandom random, Catalog shop) {

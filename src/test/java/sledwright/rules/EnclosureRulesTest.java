@@ -1,6 +1,7 @@
 package sledwright.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static sledwright.rules.Examples.offender;
 import static sledwright.samples.Samples.R16;
 import static sledwright.samples.Samples.limit;
@@ -19,7 +20,9 @@ import sledwright.domain.Enclosure;
 import sledwright.domain.FilledEnclosure;
 import sledwright.domain.Limits;
 import sledwright.domain.Platform;
+import sledwright.domain.Request;
 import sledwright.domain.Supply;
+import sledwright.rules.choice.ForbiddenPart;
 import sledwright.rules.enclosure.EnclosureBays;
 import sledwright.rules.enclosure.EnclosurePower;
 
@@ -82,6 +85,17 @@ class EnclosureRulesTest extends RuleGroup {
         assertThat(EnclosurePower.capacityW(enclosure(8, 200, 5000, THREE), THREE, lowLine)).isEqualTo(800);
         assertThat(EnclosurePower.capacityW(enclosure(8, 1300, 0, THREE), THREE, Limits.NONE)).isEqualTo(-100);
         assertThat(EnclosurePower.capacityW(enclosure(8, 0, 0, PLENTY), PLENTY, lowLine)).isEqualTo(Double.NEGATIVE_INFINITY);
+    }
+
+    @Test
+    void whatARequestForbidsIsNotInAnEnclosureEither() {
+        FilledEnclosure filled = housing(enclosure(8, 200, 0, THREE), THREE, 1, SLED).filled();
+        Request request = Request.named("sample");
+        ForbiddenPart rule = new ForbiddenPart();
+        assertThat(rule.judge(filled, request.withForbid(Set.of("FRAME", "PS-600", "PS-9000")))).extracting(Violation::where, Violation::message).containsExactly(
+                tuple("FRAME", "The machine stands in an enclosure with FRAME, which the request forbids."),
+                tuple("PS-600", "The machine stands in an enclosure with PS-600, which the request forbids."));
+        assertThat(rule.judge(filled, request.withForbid(Set.of("R16")))).isEmpty();
     }
 
     private static Build sled(String sku, double baseW) {

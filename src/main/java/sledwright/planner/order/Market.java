@@ -19,7 +19,9 @@ import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
 import sledwright.domain.Part;
 import sledwright.domain.Platform;
+import sledwright.domain.Request;
 import sledwright.domain.Supply;
+import sledwright.rules.choice.ForbiddenPart;
 import sledwright.rules.enclosure.EnclosurePower;
 
 /** What an order draws on: the lots that its lines accept, by part, and the enclosures that its sleds may stand in. */
@@ -236,8 +238,9 @@ final class Market {
 
     /** Whether machines of a line may stand in an enclosure: it runs on the line's mains and its parts suit the line. */
     boolean suits(Bay bay, int line) {
-        Limits limit = line(line).request().limit();
-        if (bay.site().lowLine() != limit.lowLine()) {
+        Request request = line(line).request();
+        if (bay.site().lowLine() != request.limit().lowLine() || !ForbiddenPart.allows(request, bay.enclosure().sku())
+                || !ForbiddenPart.allows(request, bay.supply().sku())) {
             return false;
         }
         int own = poolOf(line);

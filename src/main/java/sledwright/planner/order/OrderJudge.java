@@ -7,8 +7,8 @@ import java.util.stream.Stream;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.FilledEnclosure;
-import sledwright.domain.Limits;
 import sledwright.domain.Pick;
+import sledwright.domain.Request;
 import sledwright.planner.Judge;
 import sledwright.planner.order.OrderOutcome.Fill;
 import sledwright.planner.order.OrderOutcome.LineFill;
@@ -16,9 +16,12 @@ import sledwright.rules.Housing;
 import sledwright.rules.Order;
 import sledwright.rules.Rulebook;
 import sledwright.rules.Violation;
+import sledwright.rules.choice.ForbiddenPart;
 
 /** Holds a filled order against the rulebook: every machine and line, the stock over all lines, and the enclosures. */
 final class OrderJudge {
+
+    private static final ForbiddenPart FORBIDDEN = new ForbiddenPart();
 
     private final Catalog catalog;
     private final Judge judge = new Judge();
@@ -45,15 +48,20 @@ final class OrderJudge {
         }
         broken.addAll(judge.judgeTogether(orders));
         for (FilledEnclosure filled : outcome.enclosures()) {
-            broken.addAll(sites(outcome, filled).map(site -> Rulebook.judge(new Housing(filled, site)))
-                    .min(Comparator.comparingInt(List::size)).orElse(List.of()));
+            broken.addAll(requests(outcome, filled).map(request -> judge(filled, request)).min(Comparator.comparingInt(List::size)).orElse(List.of()));
         }
         return broken;
     }
 
+    private static List<Violation> judge(FilledEnclosure filled, Request request) {
+        List<Violation> broken = new ArrayList<>(Rulebook.judge(new Housing(filled, request.limit())));
+        broken.addAll(FORBIDDEN.judge(filled, request));
+        return broken;
+    }
+
     /** An enclosure stands at the site of a line whose sleds it houses; lines with equal sleds may stand at different ones. */
-    private static Stream<Limits> sites(OrderOutcome outcome, FilledEnclosure filled) {
+    private static Stream<Request> requests(OrderOutcome outcome, FilledEnclosure filled) {
         return outcome.lines().stream().filter(line -> line.fills().stream().anyMatch(fill -> filled.sleds().contains(fill.build())))
-                .map(line -> line.line().request().limit());
+                .map(line -> line.line().request());
     }
 }

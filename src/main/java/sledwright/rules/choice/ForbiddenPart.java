@@ -1,12 +1,13 @@
 package sledwright.rules.choice;
 
 import java.util.List;
+import sledwright.domain.FilledEnclosure;
 import sledwright.domain.Request;
 import sledwright.rules.Machine;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
 
-/** {@value #ID}: no part that the request forbids is in the machine. */
+/** {@value #ID}: no part that the request forbids is in the machine, or in the enclosure that it stands in. */
 public final class ForbiddenPart extends Rule<Machine> {
 
     public static final String ID = "forbidden-part";
@@ -23,5 +24,11 @@ public final class ForbiddenPart extends Rule<Machine> {
     public List<Violation> judge(Machine machine) {
         return machine.build().partCounts().keySet().stream().filter(sku -> !allows(machine.request(), sku))
                 .map(sku -> broken(sku, "The machine holds %s, which the request forbids.", sku)).toList();
+    }
+
+    /** The breaches of an enclosure that machines of the request stand in. */
+    public List<Violation> judge(FilledEnclosure enclosure, Request request) {
+        return enclosure.partCounts().keySet().stream().filter(sku -> !allows(request, sku))
+                .map(sku -> broken(sku, "The machine stands in an enclosure with %s, which the request forbids.", sku)).toList();
     }
 }
