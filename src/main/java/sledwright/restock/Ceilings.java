@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.ToLongFunction;
-import java.util.stream.IntStream;
 import sledwright.domain.Catalog;
 import sledwright.domain.DemandClass;
 import sledwright.domain.Request;
@@ -20,7 +19,6 @@ import sledwright.generator.Search;
  */
 final class Ceilings {
 
-    private static final int WORKERS = 2;
     private static final long NONE = -1;
 
     private final Shelves shelves;
@@ -41,11 +39,9 @@ final class Ceilings {
         Map<String, OptionalLong> most = new ConcurrentHashMap<>();
         Catalog priced = shelves.priced(prices);
         Relevance relevance = new Relevance(shelves, choices, new Search(priced), deadline);
-        IntStream.range(0, WORKERS).parallel().forEach(worker -> {
+        Workers.share(skus.size(), worker -> {
             HighestPrice highest = new HighestPrice(priced, new Search(priced), deadline);
-            for (int i = worker; i < skus.size(); i += WORKERS) {
-                most.put(skus.get(i), of(skus.get(i), relevance.classesOf(skus.get(i)), highest));
-            }
+            return i -> most.put(skus.get(i), of(skus.get(i), relevance.classesOf(skus.get(i)), highest));
         });
         return most;
     }

@@ -28,7 +28,6 @@ final class Choices {
 
     /** Builds that buy more than is asked for, which may still be the only ones left. */
     private static final int RICHER = 4;
-    private static final int WORKERS = 2;
     /** How many parts of a kind may run out one after the other. */
     private static final int FALLBACKS = 4;
 
@@ -45,7 +44,7 @@ final class Choices {
         this.shelves = shelves;
         this.deadline = deadline;
         classes = shelves.request().classes();
-        roots = IntStream.range(0, WORKERS).mapToObj(worker -> new Search(shelves.priced())).toList();
+        roots = IntStream.range(0, Workers.COUNT).mapToObj(worker -> new Search(shelves.priced())).toList();
         for (int k = 0; k < classes.size(); k++) {
             known.add(new LinkedHashMap<>());
             cheapest.add(OptionalLong.empty());
@@ -55,16 +54,12 @@ final class Choices {
     }
 
     private Search root(int k) {
-        return roots.get(k % WORKERS);
+        return roots.get(Workers.of(k));
     }
 
     /** Does something for each class, several at a time. */
     void forEach(IntConsumer work) {
-        IntStream.range(0, WORKERS).parallel().forEach(worker -> {
-            for (int k = worker; k < classes.size(); k += WORKERS) {
-                work.accept(k);
-            }
-        });
+        Workers.share(classes.size(), worker -> work);
     }
 
     private void seek(int k) {

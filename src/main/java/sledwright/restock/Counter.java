@@ -11,6 +11,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.BiConsumer;
+import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 import sledwright.domain.DemandClass;
 
@@ -144,32 +146,22 @@ final class Counter {
      */
     Tally serve(Program program, int[] bought, List<Course> courses) {
         int[] stock = stocked(program, bought);
-        double loss = program.loss(bought);
-        double[] margins = new double[courses.size()];
-        int parts = Math.min(courses.size(), PARTS);
         int[][] served = new int[courses.size()][ways.length];
         int[][] asked = new int[courses.size()][ways.length];
-        long[][] left = new long[parts][pools.size()];
-        long[][][] used = new long[parts][ways.length][];
-        int[][] needed = new int[parts][pools.size()];
-        IntStream.range(0, parts).parallel().forEach(part -> {
-            for (int k = 0; k < ways.length; k++) {
-                used[part][k] = new long[ways[k].length];
+        long[][] left = new long[PARTS][pools.size()];
+        long[][][] used = new long[PARTS][][];
+        Arrays.setAll(used, part -> noWay());
+        int[][] needed = new int[PARTS][pools.size()];
+        double[] margins = margins(program.loss(bought), stock, courses, (part, s) -> new Seen(served[s], asked[s], used[part]), (part, now) -> {
+            for (int p = 0; p < now.length; p++) {
+                left[part][p] += now[p];
             }
-            int[] now = new int[stock.length];
-            for (int s = part; s < courses.size(); s += parts) {
-                System.arraycopy(stock, 0, now, 0, stock.length);
-                margins[s] = course(courses.get(s), now, new Seen(served[s], asked[s], used[part])) - loss;
-                for (int p = 0; p < now.length; p++) {
-                    left[part][p] += now[p];
+            for (int[] of : alike) {
+                int more = 0;
+                for (int p : of) {
+                    more += stock[p] - standing[p] - now[p];
                 }
-                for (int[] of : alike) {
-                    int more = 0;
-                    for (int p : of) {
-                        more += stock[p] - standing[p] - now[p];
-                    }
-                    needed[part][of[0]] += more > 0 ? 1 : 0;
-                }
+                needed[part][of[0]] += more > 0 ? 1 : 0;
             }
         });
         return tally(margins, served, asked, left, needed, used);
@@ -177,20 +169,28 @@ final class Counter {
 
     /** What each course earns, as {@link #serve} has it, and nothing else. */
     double[] margins(Program program, int[] bought, List<Course> courses) {
-        int[] stock = stocked(program, bought);
-        double loss = program.loss(bought);
+        Seen[] seen = new Seen[PARTS];
+        Arrays.setAll(seen, part -> new Seen(new int[ways.length], new int[ways.length], noWay()));
+        return margins(program.loss(bought), stocked(program, bought), courses, (part, s) -> seen[part], (part, now) -> { });
+    }
+
+    /** Serves some of the courses in each part, with what it sees, and tells of what is left after each of them. */
+    private double[] margins(double loss, int[] stock, List<Course> courses, BiFunction<Integer, Integer, Seen> seen, BiConsumer<Integer, int[]> after) {
         double[] margins = new double[courses.size()];
-        int parts = Math.min(courses.size(), PARTS);
-        IntStream.range(0, parts).parallel().forEach(part -> {
-            Seen seen = new Seen(new int[ways.length], new int[ways.length], new long[ways.length][]);
-            Arrays.setAll(seen.used(), k -> new long[ways[k].length]);
+        IntStream.range(0, Math.min(courses.size(), PARTS)).parallel().forEach(part -> {
             int[] now = new int[stock.length];
-            for (int s = part; s < courses.size(); s += parts) {
+            for (int s = part; s < courses.size(); s += PARTS) {
                 System.arraycopy(stock, 0, now, 0, stock.length);
-                margins[s] = course(courses.get(s), now, seen) - loss;
+                margins[s] = course(courses.get(s), now, seen.apply(part, s)) - loss;
+                after.accept(part, now);
             }
         });
         return margins;
+    }
+
+    /** By class and way. */
+    private long[][] noWay() {
+        return Arrays.stream(ways).map(of -> new long[of.length]).toArray(long[][]::new);
     }
 
     /** What is counted on the way: by class, by class, and by class and way. */

@@ -97,11 +97,7 @@ final class Plans {
     }
 
     long cost(int[] bought) {
-        long cost = 0;
-        for (int o = 0; o < bought.length; o++) {
-            cost += program.purchases().get(o).offer().unitCost() * bought[o];
-        }
-        return cost;
+        return program.cost(bought);
     }
 
     private Stocked at(long label, OptionalLong budget, Relaxation.Answer answer) {

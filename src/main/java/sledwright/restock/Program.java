@@ -264,6 +264,15 @@ final class Program {
         return purchases;
     }
 
+    /** What purchases cost, minor units. */
+    long cost(int[] bought) {
+        long cost = 0;
+        for (int o = 0; o < bought.length; o++) {
+            cost += purchases.get(o).offer().unitCost() * bought[o];
+        }
+        return cost;
+    }
+
     /** What purchases lose if none of the units is used, minor units. */
     double loss(int[] bought) {
         double loss = 0;

@@ -14,6 +14,9 @@ import sledwright.domain.Supply;
 import sledwright.generator.Deadline;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
+import sledwright.rules.memory.MemoryGeneration;
+import sledwright.rules.memory.ModuleTypeTaken;
+import sledwright.rules.processor.SocketMatch;
 
 /** Which classes could take a part at all: those that can be answered on some platform that the part fits. */
 final class Relevance {
@@ -40,11 +43,12 @@ final class Relevance {
 
     private static boolean fits(Part part, Platform board) {
         if (part instanceof Processor processor) {
-            return board.processors().socket().equals(processor.socket()) && board.processors().generations().contains(processor.generation());
+            return SocketMatch.allows(board, processor);
         } else if (part instanceof MemoryModule module) {
-            return board.memory().generation().equals(module.generation());
+            return MemoryGeneration.allows(board.memory(), module) && ModuleTypeTaken.allows(board.memory(), module.type());
         } else if (part instanceof CoolingKit kit) {
-            return board.cooling().contains(kit);
+            // The same kit may cover other slots on another board.
+            return board.cooling().stream().anyMatch(option -> option.sku().equals(kit.sku()));
         } else if (part instanceof Supply supply) {
             return board.power().supplies().stream().anyMatch(option -> option.sku().equals(supply.sku()));
         }

@@ -60,21 +60,13 @@ final class Rounding {
         return program.purchases().get(o).offer();
     }
 
-    long cost(int[] plan) {
-        long cost = 0;
-        for (int o = 0; o < plan.length; o++) {
-            cost += offer(o).unitCost() * plan[o];
-        }
-        return cost;
-    }
-
     private boolean isAllowed(int[] plan) {
         for (int o = 0; o < plan.length; o++) {
             if (plan[o] < 0 || plan[o] > offer(o).available() || plan[o] > 0 && plan[o] < offer(o).minQuantity()) {
                 return false;
             }
         }
-        return budget.isEmpty() || cost(plan) <= budget.getAsLong();
+        return budget.isEmpty() || program.cost(plan) <= budget.getAsLong();
     }
 
     /**
@@ -157,10 +149,10 @@ final class Rounding {
     /** Gives up units until the budget holds, of a donor first, then of all alike. */
     private int[] withinBudget(int[] plan, Set<Integer> kept, int donor) {
         int[] less = plan.clone();
-        while (budget.isPresent() && donor != NONE && !kept.contains(donor) && less[donor] > 0 && cost(less) > budget.getAsLong()) {
+        while (budget.isPresent() && donor != NONE && !kept.contains(donor) && less[donor] > 0 && program.cost(less) > budget.getAsLong()) {
             less[donor] = less[donor] - 1 < offer(donor).minQuantity() ? 0 : less[donor] - 1;
         }
-        while (budget.isPresent() && cost(less) > budget.getAsLong()) {
+        while (budget.isPresent() && program.cost(less) > budget.getAsLong()) {
             int dearest = -1;
             for (int o = 0; o < less.length; o++) {
                 if (less[o] > 0 && !kept.contains(o) && (dearest < 0 || share(less, plan, o) > share(less, plan, dearest))) {
@@ -214,7 +206,7 @@ final class Rounding {
                 steps.add(plan -> withKit(plan, kit, count, NONE));
                 for (int rank = 0; rank < DONORS && budget.isPresent(); rank++) {
                     int of = rank;
-                    steps.add(plan -> cost(plan) * 10 < budget.getAsLong() * 9 ? null : withKit(plan, kit, count, dearest(plan, of)));
+                    steps.add(plan -> program.cost(plan) * 10 < budget.getAsLong() * 9 ? null : withKit(plan, kit, count, dearest(plan, of)));
                 }
             }
             steps.add(plan -> withoutKit(plan, kit));

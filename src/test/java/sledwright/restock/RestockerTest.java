@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import sledwright.domain.Catalog;
+import sledwright.domain.CoolingKit;
 import sledwright.domain.Condition;
 import sledwright.domain.DemandClass;
 import sledwright.domain.OrdersByMonth;
@@ -239,6 +240,18 @@ class RestockerTest {
     void theSameSeedGivesTheSamePlan() {
         RestockRequest request = two(OptionalLong.of(90_000), 100, 0);
         assertThat(SmallShop.plan(request)).usingRecursiveComparison().isEqualTo(SmallShop.plan(request));
+    }
+
+    /** Where a kit covers slots on one board that it leaves free on another, it is the same kit. */
+    @Test
+    void aKitOfTwoBoardsIsWorthWhatItSavesOnEither() {
+        CoolingKit covering = new CoolingKit("TALL", "tall heat sink", 150, List.of("C1A"));
+        Catalog shop = Samples.catalog(List.of(Samples.platform().sku("BOX").make(), Samples.platform().sku("ANVIL").cooling(covering).make()),
+                List.of(Samples.P10), List.of(Samples.R16), Samples.lot("BOX", "B1", 100, 12_000), Samples.lot("R16", "M1", 1000, 2000), Samples.lot("P10", "C1", 1000, 5000),
+                Samples.lot("LOW", "H1", 1000, 1000), Samples.lot("TALL", "H2", 100, 1500), Samples.lot("PAIR", "W1", 1000, 4000));
+        RestockRequest request = SmallShop.request(List.of(SmallShop.asking("all", new OrdersByMonth.Poisson(5), 16, 3000, 0)), OptionalLong.empty(), 0.1, 100);
+        RestockPlan plan = Restocker.plan(shop, request, 0, Deadline.never(), line -> { });
+        assertThat(plan.parts()).filteredOn(part -> part.sku().equals("TALL")).singleElement().satisfies(part -> assertThat(part.mostPrice()).hasValue(1000));
     }
 
     @Test
