@@ -16,6 +16,8 @@ final class Filler {
 
     /** Lots sold only in larger numbers are left to lines that reach them with the machines they have. */
     private static final int MOST_TOGETHER = 64;
+    /** So many machines more than those that were found are looked at one by one. */
+    private static final int FEW = 8;
 
     private final Market market;
     private final Pricer pricer;
@@ -92,10 +94,7 @@ final class Filler {
 
     /** Lots that are sold only in numbers may be reached by several machines together: the fewest that do. */
     private boolean several(Tally tally, int line, Map<Integer, List<Lot>> left, Deadline deadline) {
-        Map<Integer, List<Lot>> singly = new HashMap<>();
-        left.forEach((part, lots) -> singly.put(part, lots.stream().map(lot -> lot.with(lot.available(),
-                List.of(new PriceBreak(1, lot.breaks().get(0).unitPrice(), lot.breaks().get(0).unitCost())))).toList()));
-        Pricer.Best best = best(tally, line, 1, singly, deadline);
+        Pricer.Best best = best(tally, line, 1, singly(left), deadline);
         if (best.column() == null) {
             return false;
         }
@@ -108,20 +107,28 @@ final class Filler {
         return false;
     }
 
+    /** The lots as if they were sold in any number. */
+    private static Map<Integer, List<Lot>> singly(Map<Integer, List<Lot>> left) {
+        Map<Integer, List<Lot>> singly = new HashMap<>();
+        left.forEach((part, lots) -> singly.put(part, lots.stream().map(lot -> lot.with(lot.available(),
+                List.of(new PriceBreak(1, lot.breaks().get(0).unitPrice(), lot.breaks().get(0).unitCost())))).toList()));
+        return singly;
+    }
+
     /** A uniform line takes one build for all machines, or for as many as can be had. */
     private void fillWhole(Tally tally, int line, Deadline deadline) {
         if (tally.missing(line) < market.line(line).machines()) {
             return;
         }
         Map<Integer, List<Lot>> left = left(tally, market.poolOf(line));
+        int all = Math.min(tally.missing(line), mostOfOnePlatform(left));
         int can = 0;
-        int cannot = Math.min(tally.missing(line), mostOfOnePlatform(left)) + 1;
-        int tried = cannot - 1;
+        int cannot = all + 1;
+        int tried = all;
         Column most = null;
         while (cannot - can > 1 && !deadline.isOver()) {
-            Pricer.Best best = best(tally, line, tried, left, deadline);
-            Column column = best.column() == null ? null : columns.add(best.column());
-            if (column != null && tally.difference(List.of(new Tally.Step(column, 1))) < Draws.IMPOSSIBLE) {
+            Column column = together(tally, line, tried, left, deadline);
+            if (column != null) {
                 can = tried;
                 most = column;
             } else {
@@ -129,9 +136,22 @@ final class Filler {
             }
             tried = (can + cannot) / 2;
         }
-        if (most != null) {
-            tally.change(List.of(new Tally.Step(most, 1)));
+        // Where lots are sold only in numbers, some machines may be had where fewer may not.
+        boolean hopeless = can == 0 && best(tally, line, 1, singly(left), deadline).column() == null;
+        Column more = null;
+        for (int some = Math.min(all, can == 0 ? MOST_TOGETHER : can + FEW); !hopeless && some > can && more == null && !deadline.isOver(); some--) {
+            more = together(tally, line, some, left, deadline);
         }
+        if (more != null || most != null) {
+            tally.change(List.of(new Tally.Step(more != null ? more : most, 1)));
+        }
+    }
+
+    /** So many machines of one build; null where there are none. */
+    private Column together(Tally tally, int line, int machines, Map<Integer, List<Lot>> left, Deadline deadline) {
+        Pricer.Best best = best(tally, line, machines, left, deadline);
+        Column column = best.column() == null ? null : columns.add(best.column());
+        return column != null && tally.difference(List.of(new Tally.Step(column, 1))) < Draws.IMPOSSIBLE ? column : null;
     }
 
     /** No build of one platform can be had more often. */
