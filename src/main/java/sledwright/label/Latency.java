@@ -11,7 +11,7 @@ public record Latency(List<Integer> cycles) {
 
     public Latency {
         cycles = List.copyOf(cycles);
-        if (cycles.size() != 1 && cycles.size() != 3 || !cycles.stream().allMatch(cycle -> cycle >= LEAST && cycle <= MOST)) {
+        if (cycles.size() != 1 && cycles.size() != 3 || !cycles.stream().allMatch(Latency::isCount)) {
             throw new IllegalArgumentException("one or three counts from 4 to 99, not " + cycles);
         }
     }

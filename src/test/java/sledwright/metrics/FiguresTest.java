@@ -9,10 +9,13 @@ import static sledwright.samples.Samples.platform;
 import static sledwright.samples.Samples.processor;
 import static sledwright.samples.Samples.require;
 
+import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Build;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Request;
+import sledwright.metrics.MemorySpeed.SetBy;
 
 class FiguresTest {
 
@@ -77,5 +80,31 @@ class FiguresTest {
     @Test
     void noWallPowerWhereTheEnclosureFeedsTheMachine() {
         assertThat(Figures.of(machine(platform().supplies().make()).channels(4, R16).build(), ANY, FACTORS).wallW()).isEmpty();
+    }
+
+    /** Two machines of which each is the worse one in half of the figures. */
+    @Test
+    void ofSeveralMachinesWhatEachReaches() {
+        MemorySpeed fast = new MemorySpeed(2400, SetBy.MODULE);
+        MemorySpeed slow = new MemorySpeed(1866, SetBy.PROCESSOR);
+        Figures one = new Figures(1, 20, 2.0, 3.0, 64, 64, fast, 100, 500, false, 200, OptionalDouble.of(230), 4);
+        Figures other = new Figures(2, 10, 2.5, 2.5, 128, 32, slow, 200, 400, true, 300, OptionalDouble.of(220), 8);
+        Figures each = new Figures(1, 10, 2.0, 2.5, 64, 32, slow, 100, 400, true, 300, OptionalDouble.of(230), 4);
+        assertThat(Figures.ofEach(List.of(one, other))).isEqualTo(each);
+        assertThat(Figures.ofEach(List.of(other, one))).isEqualTo(each);
+        assertThat(Figures.ofEach(List.of(one))).isEqualTo(one);
+        Figures unfed = new Figures(1, 20, 2.0, 3.0, 64, 64, fast, 100, 500, false, 200, OptionalDouble.empty(), 4);
+        assertThat(Figures.ofEach(List.of(one, unfed)).wallW()).isEmpty();
+        assertThat(Figures.ofEach(List.of(unfed, one)).wallW()).isEmpty();
+        assertThat(Figures.ofEach(List.of(one, unfed)).throughputEstimated()).isFalse();
+    }
+
+    /** Of equal speeds what holds the first one there is told. */
+    @Test
+    void ofEqualSpeedsTheFirst() {
+        Figures one = Figures.of(machine().processors(2, processor("SLOW").memoryMts(2400).make()).channels(4, R16).build(), ANY, FACTORS);
+        Figures other = Figures.of(machine().processors(2, processor("FAST").memoryMts(2933).make()).channels(4, R16).build(), ANY, FACTORS);
+        assertThat(Figures.ofEach(List.of(one, other)).speed()).isEqualTo(new MemorySpeed(2400, SetBy.PROCESSOR));
+        assertThat(Figures.ofEach(List.of(other, one)).speed()).isEqualTo(new MemorySpeed(2400, SetBy.MODULE));
     }
 }

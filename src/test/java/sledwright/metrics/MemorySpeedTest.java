@@ -10,6 +10,7 @@ import static sledwright.samples.Samples.machine;
 import static sledwright.samples.Samples.module;
 import static sledwright.samples.Samples.processor;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Build;
 import sledwright.domain.MemoryModule;
@@ -69,5 +70,19 @@ class MemorySpeedTest {
 
     private static void assertSpeed(Build build, int mts, SetBy setBy) {
         assertThat(MemorySpeed.of(build)).isEqualTo(new MemorySpeed(mts, setBy));
+    }
+
+    @Test
+    void ofSeveralMachinesTheSlowestAndOfEqualsTheFirst() {
+        Build fast = machine().processors(2, FAST).channels(4, R16_2666).build();
+        Build slow = machine().processors(2, FAST).channels(4, R16, R16, R16).build();
+        Build alike = machine().processors(2, FAST).channels(4, R16_2666, R16_2666, R16_2666).build();
+        assertThat(MemorySpeed.slowest(List.of(fast, slow, alike))).isSameAs(slow);
+        assertThat(MemorySpeed.slowest(List.of(alike, slow, fast))).isSameAs(alike);
+    }
+
+    @Test
+    void labels() {
+        assertThat(SetBy.values()).extracting(SetBy::label).containsExactly("processor", "module", "modules per channel");
     }
 }

@@ -55,4 +55,13 @@ class OrderPriceTest {
         assertThat(TWO_SOCKETS.partCounts()).isEqualTo(Map.of("BOX", 1, "P10", 2, "LOW", 2, "PAIR", 2, "R16", 8));
         assertThat(ONE_SOCKET.partCounts()).isEqualTo(Map.of("BOX", 1, "P10", 1, "LOW", 1, "PAIR", 2, "R16", 4));
     }
+
+    /** 1.23 for three cores is 0.41 each; 1.24 for three is 0.413, for 1.5 GB 0.827. */
+    @Test
+    void aShareForEachUnit() {
+        assertThat(new OrderPrice(100, 20, 3).perUnit(3)).hasValue(41);
+        assertThat(new OrderPrice(100, 20, 4).perUnit(3)).hasValue(41);
+        assertThat(new OrderPrice(100, 20, 4).perUnit(1.5)).hasValue(83);
+        assertThat(new OrderPrice(100, 20, 4).perUnit(0)).isEmpty();
+    }
 }

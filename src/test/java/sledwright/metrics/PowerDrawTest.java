@@ -10,9 +10,11 @@ import static sledwright.samples.Samples.machine;
 import static sledwright.samples.Samples.module;
 import static sledwright.samples.Samples.supply;
 
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import sledwright.domain.Build;
 import sledwright.domain.Limits;
 import sledwright.domain.Supply;
 
@@ -77,5 +79,15 @@ class PowerDrawTest {
         Supply bare = supply("BARE", 2, 1, 750, 0, Map.of());
         assertThat(PowerDraw.wallW(300, bare, Limits.NONE)).isEmpty();
         assertThat(PowerDraw.wallW(300, supply("HIGH", 2, 1, 750, 0, Map.of(50, 92.0)), LOW_LINE)).isEmpty();
+    }
+
+    @Test
+    void ofSeveralMachinesTheHeaviestAndOfEqualsTheFirst() {
+        Build light = machine().channels(2, R16).build();
+        Build heavy = machine().channels(4, R16).build();
+        Build alike = machine().channels(2, R16, R16).build();
+        assertThat(PowerDraw.heaviest(List.of(light, heavy, alike))).isSameAs(heavy);
+        assertThat(PowerDraw.heaviest(List.of(alike, light, heavy))).isSameAs(alike);
+        assertThat(PowerDraw.heaviest(List.of(light))).isSameAs(light);
     }
 }

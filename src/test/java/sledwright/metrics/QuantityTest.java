@@ -1,6 +1,7 @@
 package sledwright.metrics;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import org.junit.jupiter.api.Test;
 
@@ -50,5 +51,26 @@ class QuantityTest {
     void nothingIsBeatenByAnythingAndNotByItself() {
         assertThat(0.0).isLessThan(Quantity.betterThan(0, 0.05));
         assertThat(0.000001).isGreaterThanOrEqualTo(Quantity.betterThan(0, 0.05));
+    }
+
+    @Test
+    void millionthsAreWhole() {
+        assertThat(Quantity.micro(0.1 + 0.2)).isEqualTo(300_000);
+        assertThat(Quantity.micro(-1.5)).isEqualTo(-1_500_000);
+        assertThat(Quantity.micro(9.2e12)).isEqualTo(9_200_000_000_000_000_000L);
+        assertThatThrownBy(() -> Quantity.micro(9.3e12)).isInstanceOf(ArithmeticException.class).hasMessageContaining("9.3E12");
+        assertThatThrownBy(() -> Quantity.micro(-9.3e12)).isInstanceOf(ArithmeticException.class);
+        assertThatThrownBy(() -> Quantity.micro(Double.NaN)).isInstanceOf(ArithmeticException.class);
+        // 2^63 millionths are one more than 64 bits hold.
+        assertThatThrownBy(() -> Quantity.micro(0x1p63 / 1e6)).isInstanceOf(ArithmeticException.class);
+    }
+
+    /** Half a millionth is the edge, and counts as met: 0.0000005 is what a figure of a millionth may be off by. */
+    @Test
+    void theEdgeCounts() {
+        assertThat(Quantity.reaches(0, 0.5e-6)).isTrue();
+        assertThat(Quantity.reaches(0, Math.nextUp(0.5e-6))).isFalse();
+        assertThat(Quantity.within(0.5e-6, 0)).isTrue();
+        assertThat(Quantity.within(Math.nextUp(0.5e-6), 0)).isFalse();
     }
 }
