@@ -182,10 +182,17 @@ public final class LabelReader {
         if (!again) {
             tail = read;
         } else if (tail.isPresent() && read.isPresent()) {
-            tail = tail.get().joined(read.get());
-            if (tail.isEmpty()) {
-                fault("speed", found.group(), "the label already says " + seen.get("speed"));
-            }
+            join(tail.get(), read.get(), found.group());
+        }
+    }
+
+    private void join(LabelTail said, LabelTail more, String written) {
+        if (!said.isOfRate(more)) {
+            fault("speed", written, "the label already says " + seen.get("speed"));
+        } else if (said.isOfOtherType(more)) {
+            fault("type", more.letter().orElseThrow().name(), "the label already says " + said.letter().orElseThrow());
+        } else {
+            tail = Optional.of(said.joined(more));
         }
     }
 

@@ -42,13 +42,17 @@ record LabelTail(Generation generation, String voltage, Form form, int mts, Opti
         return faults.since(before) ? Optional.empty() : tail;
     }
 
-    /** This with what another designation on the label adds; empty where the two contradict each other. */
-    Optional<LabelTail> joined(LabelTail other) {
-        boolean lettersDiffer = letter.isPresent() && other.letter.isPresent() && !letter.equals(other.letter);
-        if (generation != other.generation || mts != other.mts || lettersDiffer) {
-            return Optional.empty();
-        }
-        return Optional.of(weight() >= other.weight() ? this : other);
+    boolean isOfRate(LabelTail other) {
+        return generation == other.generation && mts == other.mts;
+    }
+
+    boolean isOfOtherType(LabelTail other) {
+        return letter.isPresent() && other.letter.isPresent() && !letter.equals(other.letter);
+    }
+
+    /** Of this and another designation of the same module, the one that says more. */
+    LabelTail joined(LabelTail other) {
+        return weight() >= other.weight() ? this : other;
     }
 
     private long weight() {

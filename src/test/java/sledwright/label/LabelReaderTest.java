@@ -58,6 +58,12 @@ class LabelReaderTest {
         "32gb_2rx8_pc5-4800b_re0_1010-xt, 32GB 2Rx8 PC5-4800B-RE0-1010-XT",
         "48GB 1Rx4 PC5-4800B-PF0-1010-XT EC4 RDIMM, 48GB 1Rx4 PC5-4800B-PF0-1010-XT",
         "128GB 2S4Rx4 PC4-2666V, 128GB 2S4Rx4 PC4-2666V",
+        "16GB 2Rx4 PC4-19200 PC4-2400T-RA1-11, 16GB 2Rx4 PC4-2400T-RA1-11",
+        "16GB 2Rx4 PC4-2400T-RA1-11 PC4-19200R, 16GB 2Rx4 PC4-2400T-RA1-11",
+        "16GB 2Rx4 PC4-2400-R PC4-2400T, 16GB 2Rx4 PC4-2400-R",
+        "16GB 1Rx4 PC4-2400T UDIMM, 16GB 1Rx4 PC4-2400T-U",
+        "16GB 1Rx8 PC4-2400T UDIMM ECC, 16GB 1Rx8 PC4-2400T-E",
+        "64GB 4DRx4 PC4-2400T LRDIMM, 64GB 4DRx4 PC4-2400T-L",
         "PC4-2400T, PC4-2400T"})
     void theBag(String typed, String printed) {
         assertThat(read(typed)).hasToString(printed);
@@ -112,6 +118,9 @@ class LabelReaderTest {
             16GB 2Rx4 PC4-2400T-RA1 DDR3 | generation "DDR3": | PC4, which is DDR4
             16GB 2Rx4 PC4-2400T-RA1-11-P1-P2-P3 | end of the label "P3": | the order is PC4-2400T-RA1-11
             Wonder 16GB 2Rx4 PC4-2400T-R | word "WONDER": | is no field of a label
+            16GB 2Rx4 PC4-2400T-PA1 | type "P": must be R (registered), L (load-reduced), E (unbuffered, with ECC), U (unbuffered | without ECC)
+            16GB 2Rx4 PC4-2400T-R PC4-2400T-L | type "L": | the label already says R
+            16GB 2Rx4 PC3-12800R PC4-1600 | speed "PC4-1600": | already says PC3-12800R
             16GB 2Rx4 PC4-2400T PC4-2666V | speed "PC4-2666V": | already says PC4-2400T
             """)
     void wrongLabels(String text, String begins, String holds) {

@@ -91,6 +91,56 @@ class SpdReaderTest {
         assertThat(fault(new byte[0])).isNotEmpty();
     }
 
+    /** A signed image with one byte changed. */
+    private static byte[] with(SpdImage image, int address, int value) {
+        byte[] spd = image.bytes();
+        spd[address] = (byte) value;
+        SpdImage.sign(spd);
+        return spd;
+    }
+
+    @Test
+    void whatNoServerModuleSaysIsAFault() {
+        assertThat(fault(with(SpdImage.ddr4(), 3, 0x81))).isEqualTo("dump: module type 0x81 in byte 3 is that of no RDIMM, LRDIMM or UDIMM, the modules that server slots take");
+        assertThat(read(with(SpdImage.ddr3(), 3, 0x81)).row().type()).contains(ModuleType.RDIMM);
+        assertThat(fault(with(SpdImage.ddr4(), 4, 0x8F))).isEqualTo("dump: density 0x8F in byte 4 is no density of DDR4 devices");
+        assertThat(fault(with(SpdImage.ddr4(), 4, 0x81))).isEqualTo("dump: density 0x81 in byte 4 is no density of DDR4 devices");
+        assertThat(fault(new SpdImage(3, 'U', 1, 16, 1, 1024, 1600, 1.5, 13_750, 13_750, 'A', 0, "SMALL").bytes()))
+                .isEqualTo("dump: density 0x02 in byte 4 makes a module of 0.5 GB, which is no whole number of GB");
+        assertThat(fault(with(SpdImage.ddr4(), 12, 0x48))).isEqualTo("dump: organisation 0x48 in byte 12 says that the ranks are not alike, which cannot be read");
+        assertThat(fault(with(SpdImage.ddr4(), 13, 0x0A))).isEqualTo("dump: bus width 0x0A in byte 13 must say 64 data bits");
+        assertThat(fault(with(SpdImage.ddr4(), 17, 1))).contains("clock 0x07 in byte 18 counts in steps that cannot be read");
+        assertThat(fault(with(SpdImage.ddr3(), 11, 0))).contains("clock 0x0A in byte 12 counts in steps that cannot be read");
+        assertThat(fault(with(SpdImage.ddr4(), 24, 0x10))).isEqualTo("dump: CAS latency 0x10 in byte 24 makes [3, 17, 17] cycles with tRCD and tRP, which no module has");
+    }
+
+    @Test
+    void densitiesBetweenThePowersOfTwo() {
+        assertThat(read(with(SpdImage.ddr4(), 4, 0x88)).row().capacityGb()).contains(48);
+        assertThat(read(with(SpdImage.ddr4(), 4, 0x89)).row().capacityGb()).contains(96);
+    }
+
+    /** Raw card AA, and those of later revisions, are told elsewhere or by more bits. */
+    @Test
+    void rawCards() {
+        assertThat(read(with(SpdImage.ddr4(), 130, 0x80)).label().card()).isEmpty();
+        assertThat(read(with(SpdImage.ddr4(), 130, 0x1F)).label().card()).isEmpty();
+        assertThat(read(with(SpdImage.ddr4(), 128, 0x91)).label().revision()).contains("4");
+    }
+
+    @Test
+    void aPartNumberIsWhatCanBeSeenOfIt() {
+        byte[] spd = SpdImage.ddr4().bytes();
+        spd[329] = ' ';
+        spd[330] = 0x1B;
+        spd[331] = (byte) 0xE9;
+        spd[332] = '~';
+        spd[333] = 0x7F;
+        assertThat(read(spd).row().sku()).isEqualTo("~16");
+        Arrays.fill(spd, 329, 349, (byte) 0);
+        assertThat(read(spd).row().sku()).isEqualTo("16GB-2Rx4-PC4-2400T-RA1-11");
+    }
+
     @Test
     void dumpsOfManyTools() {
         byte[] spd = SpdImage.ddr3().bytes();
