@@ -3,6 +3,7 @@ package sledwright.request;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToLongFunction;
@@ -91,10 +92,16 @@ final class Countable {
         if (sum > most) {
             long right = (long) Math.max(0, (most - before) / each);
             faults.add(machines, "machines \"%d\": %s, at the catalogue's dearest, can come to more than can be counted; %s".formatted(count, what,
-                    right > 0 ? "it must be at most %d here".formatted(right) : "not even one can be counted; look for a mistyped price in the catalogue"));
+                    right > 0 ? "it must be at most %d here".formatted(right) : "not even one can be counted" + mistyped()));
             return before;
         }
         return sum;
+    }
+
+    private String mistyped() {
+        return catalog.lots().values().stream().flatMap(List::stream).max(Comparator.comparingLong(Countable::dearest))
+                .map(lot -> "; nothing is dearer than %s in lot %s at %s %s: is that mistyped?".formatted(lot.sku(), lot.lot(), catalog.amount(dearest(lot)),
+                        catalog.currency().getCurrencyCode())).orElse("");
     }
 
     private double fee(Optional<Field> field, double fee, double units, double before, double most) {
@@ -149,8 +156,11 @@ final class Countable {
     }
 
     private long dearest(Collection<? extends Part> choice) {
-        return most(choice, part -> catalog.lots(part.sku()).stream().flatMap(lot -> lot.breaks().stream())
-                .mapToLong(Lot.PriceBreak::unitPrice).max().orElse(0));
+        return most(choice, part -> most(catalog.lots(part.sku()), Countable::dearest));
+    }
+
+    private static long dearest(Lot lot) {
+        return most(lot.breaks(), Lot.PriceBreak::unitPrice);
     }
 
     private static <T> long most(Collection<T> items, ToLongFunction<T> figure) {
