@@ -14,6 +14,9 @@ public final class Nearest {
     /** Nothing so long was meant to be a name. */
     private static final int LONGEST_NAME = 200;
 
+    /** Times that a name may be longer than what was written for it. */
+    private static final int LONGER = 4;
+
     private final List<String> names;
     private final Map<String, String> hints = new HashMap<>();
 
@@ -42,6 +45,9 @@ public final class Nearest {
         String best = null;
         int least = Integer.MAX_VALUE;
         for (String candidate : names) {
+            if (candidate.length() > LONGER * name.length() + LONGER) {
+                continue;
+            }
             int score = distance(name, candidate) - longestShared(name, candidate);
             if (score < least) {
                 least = score;

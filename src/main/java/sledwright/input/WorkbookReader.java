@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDateTime;
@@ -31,6 +32,8 @@ import org.dhatim.fastexcel.reader.Sheet;
 final class WorkbookReader {
 
     private static final int MOST_MEGABYTES = 64;
+    /** ECMA-376 part 1, 12.3.20: the type of a workbook's styles. */
+    private static final String STYLES = "spreadsheetml.styles+xml";
     /** What the library needs to tell one kind of file from another. */
     private static final int LEAST_BYTES = 8;
     /** A few kilobytes can unpack to gigabytes. */
@@ -67,7 +70,7 @@ final class WorkbookReader {
                 faults.add(Place.of(file), "unpacks to more than %d MB".formatted(MOST_UNPACKED_MEGABYTES));
                 return Optional.empty();
             }
-            try (ReadableWorkbook workbook = new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(true, true))) {
+            try (ReadableWorkbook workbook = new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(hasStyles(bytes), true))) {
                 Optional<Grid> grid = sheet(workbook, wanted);
                 return faults.since(before) ? Optional.empty() : grid;
             }
@@ -95,6 +98,14 @@ final class WorkbookReader {
             }
         }
         return false;
+    }
+
+    /** A workbook may be without styles, and so without dates; the library must not look for them then. */
+    private static boolean hasStyles(byte[] bytes) throws IOException {
+        try (ZipFile zip = ZipFile.builder().setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes)).get()) {
+            ZipArchiveEntry types = zip.getEntry("[Content_Types].xml");
+            return types == null || new String(zip.getInputStream(types).readAllBytes(), StandardCharsets.UTF_8).contains(STYLES);
+        }
     }
 
     private Optional<Grid> sheet(ReadableWorkbook workbook, Optional<String> wanted) throws IOException {

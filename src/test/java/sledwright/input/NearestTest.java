@@ -26,6 +26,12 @@ class NearestTest {
     }
 
     @Test
+    void aSentenceIsNoNameThatWasMeant() {
+        assertThat(new Nearest(List.of("Surplus of the yard, November")).hint("sku")).isEmpty();
+        assertThat(new Nearest(List.of("sixteen letters.")).hint("abc")).isEqualTo(", did you mean sixteen letters.?");
+    }
+
+    @Test
     void nothingKnownGivesNoHint() {
         assertThat(new Nearest(List.of()).hint("cores")).isEmpty();
     }

@@ -6,13 +6,18 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
+import java.util.zip.ZipOutputStream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
@@ -174,6 +179,29 @@ class CatalogImportTest {
                 .containsExactly("list.xlsx: has several sheets; name one with --sheet: Cover, Prices");
         assertThat(faults(() -> CatalogImport.of(shop, CatalogTable.OFFERS, list, Optional.empty(), Optional.of("Price"))))
                 .containsExactly("list.xlsx: has no sheet \"Price\", did you mean Prices?");
+    }
+
+    /** ECMA-376 part 1, 12.3.20: a workbook may have styles, and need not. */
+    @Test
+    void aWorkbookWithoutStylesIsRead() throws IOException {
+        Path styled = workbook("styled.xlsx", workbook -> {
+            Worksheet sheet = workbook.newWorksheet("Prices");
+            List.of("sku", "lot", "unit_price").forEach(heading -> sheet.value(0, List.of("sku", "lot", "unit_price").indexOf(heading), heading));
+            sheet.value(1, 0, "H1-08");
+            sheet.value(1, 1, "A3");
+            sheet.value(1, 2, 23.5);
+        });
+        Path bare = work.resolve("bare.xlsx");
+        try (ZipFile from = new ZipFile(styled.toFile()); ZipOutputStream to = new ZipOutputStream(Files.newOutputStream(bare))) {
+            for (ZipEntry entry : Collections.list(from.entries())) {
+                if (!entry.getName().endsWith("styles.xml")) {
+                    to.putNextEntry(new ZipEntry(entry.getName()));
+                    String text = new String(from.getInputStream(entry).readAllBytes(), StandardCharsets.UTF_8);
+                    to.write(text.replaceAll("<(Override|Relationship) [^>]*styles[^>]*>", "").getBytes(StandardCharsets.UTF_8));
+                }
+            }
+        }
+        assertThat(offers(bare).changes()).singleElement().asString().contains("23.5");
     }
 
     @Test
