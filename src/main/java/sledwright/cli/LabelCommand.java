@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.input.Faults;
 import sledwright.input.Located;
+import sledwright.input.Visible;
 import sledwright.label.LabelLines;
 import sledwright.label.ModuleRow;
 import sledwright.label.Reading;
@@ -46,6 +47,9 @@ final class LabelCommand implements Callable<Integer> {
             description = "Read the SPD of a DDR3 or DDR4 module from its bytes or a hexadecimal dump of them. Repeatable.")
     private List<Path> spds = new ArrayList<>();
 
+    @Option(names = "--skip-faulty", description = "Take the other labels and files when some cannot be read.")
+    private boolean skipFaulty;
+
     @Mixin
     private SharedOptions shared;
 
@@ -64,7 +68,11 @@ final class LabelCommand implements Callable<Integer> {
         files.forEach(file -> labels.addAll(LabelLines.ofFile(file, faults)));
         List<Reading> readings = new ArrayList<>(LabelLines.read(labels, faults));
         spds.forEach(file -> SpdReader.read(file, faults).ifPresent(readings::add));
-        faults.throwIfAny();
+        if (skipFaulty && !readings.isEmpty()) {
+            faults.all().forEach(fault -> terminal.err().println("sledwright: passed over: " + Visible.of(fault.toString())));
+        } else {
+            faults.throwIfAny();
+        }
         LabelView view = LabelView.of(readings);
         output.write(Renderings.of(screen -> LabelText.of(view, screen), () -> Json.of(view), () -> csv(view)));
         return ExitCode.DONE;

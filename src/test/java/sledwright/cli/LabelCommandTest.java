@@ -100,6 +100,20 @@ class LabelCommandTest {
     }
 
     @Test
+    void whatCannotBeReadIsPassedOverIfAsked(@TempDir Path folder) throws IOException {
+        Path list = Files.write(folder.resolve("labels.txt"), List.of("16GB 2Rz4 PC4-2400T-R", LABEL, "hello"));
+        Run run = Run.of("label", "--file", list.toString(), "--spd", folder.resolve("no").toString(), "--skip-faulty", "--format", "csv");
+        assertThat(run.code()).isEqualTo(ExitCode.DONE);
+        assertThat(run.out().lines().skip(1)).singleElement().asString().contains(LABEL);
+        assertThat(run.err()).contains("sledwright: passed over: " + list + ":1: ranks x width \"2RZ4\": ", "passed over: " + list + ":3: word \"HELLO\": ",
+                "passed over: " + folder.resolve("no") + ": there is no such file\n");
+        Run none = Run.of("label", "hello", "--skip-faulty");
+        assertThat(none.code()).isEqualTo(ExitCode.INPUT_FAULT);
+        assertThat(none.out()).isEmpty();
+        assertThat(none.err()).contains("word \"HELLO\": ").doesNotContain("passed over");
+    }
+
+    @Test
     void anSpdGivesARowWithItsPartNumber(@TempDir Path folder) throws IOException {
         Path binary = Files.write(folder.resolve("spd.bin"), SpdImage.ddr4().bytes());
         Path dump = Files.writeString(folder.resolve("spd.txt"), SpdImage.hexdump(SpdImage.ddr4().bytes()));
