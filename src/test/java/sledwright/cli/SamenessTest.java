@@ -3,6 +3,9 @@ package sledwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
@@ -12,8 +15,11 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ForkJoinPool;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import sledwright.samples.Folders;
 
 /** The same inputs and seed give the same bytes, run after run, in whatever language and time zone. */
 class SamenessTest {
@@ -34,7 +40,16 @@ class SamenessTest {
                 List.of("check", "scenarios/build-broken.yaml"), List.of("check", "scenarios/build-valid.yaml"), List.of("upgrade", "scenarios/sled-in-place.yaml"),
                 List.of("catalog", SHOP), List.of("label", "16GB 2Rx4 PC4-2400T-RA1-11"), List.of("catalog", "export", SHOP, "--as", "memory"),
                 List.of("catalog", "import", "docs/examples/palisander-list.csv", "--as", "offers", "--mapping", "docs/examples/palisander-list.yaml", "--into", SHOP),
-                List.of("catalog", "diff", SHOP, SHOP, "scenarios/render-node.yaml"));
+                List.of("catalog", "diff", SHOP, SHOP, "scenarios/render-node.yaml"), List.of("compare", "scenarios/four-years-of-power.yaml"),
+                List.of("sheet", "scenarios/build-valid.yaml"));
+    }
+
+    static Stream<List<String>> documents() {
+        return Stream.of(List.of("quote", "scenarios/render-node.yaml", "--format", "html"), List.of("quote", "scenarios/render-node.yaml", "--internal", "--format", "pdf"),
+                List.of("compare", "scenarios/four-years-of-power.yaml", "--format", "html"), List.of("compare", "scenarios/four-years-of-power.yaml", "--format", "svg"),
+                List.of("compare", "scenarios/four-years-of-power.yaml", "--format", "xlsx"), List.of("sheet", "scenarios/build-valid.yaml", "--format", "html"),
+                List.of("sheet", "scenarios/build-valid.yaml", "--format", "svg"), List.of("sheet", "scenarios/build-valid.yaml", "--format", "pdf"),
+                List.of("catalog", "export", SHOP, "--as", "processors", "--format", "xlsx"));
     }
 
     @ParameterizedTest
@@ -45,9 +60,29 @@ class SamenessTest {
         }
     }
 
-    @Test
-    void workbooksAreTheSameEverywhere() {
-        assertSame("catalog", "export", SHOP, "--as", "processors", "--format", "xlsx");
+    @ParameterizedTest
+    @MethodSource("documents")
+    void documentsAndWorkbooksAreTheSameEverywhere(List<String> command) {
+        assertSame(Stream.concat(command.stream(), Stream.of("--seed", "7", "--time-limit", "600")).toArray(String[]::new));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"text", "json", "csv"})
+    void ordersAreTheSameEverywhere(String format, @TempDir Path folder) throws IOException {
+        Path order = Files.writeString(folder.resolve("order.yaml"), """
+                kind: order
+                delivery_charge: 10
+                lines:
+                  web: { machines: 3, platforms: [REED-S], require: { cores: 8, memory_gb: 32 } }
+                  data: { machines: 3, platforms: [WREN-2], require: { cores: 16, memory_gb: 64 }, priority: 3 }
+                """);
+        assertSame("order", order.toString(), "--catalog", Folders.SHOP.toString(), "--format", format, "--seed", "7", "--time-limit", "600");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"html", "xlsx", "csv", "text"})
+    void plansAreTheSameInEveryForm(String format) {
+        assertSame(HOMES.subList(0, 2), "restock", "scenarios/sled-restock.yaml", "--set", "samples=10", "--format", format, "--seed", "7", "--time-limit", "600");
     }
 
     /** A plan is made by several workers at once. */
