@@ -2,36 +2,52 @@ package sledwright.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.math.BigDecimal;
-import java.util.Optional;
 import sledwright.domain.Energy;
 import sledwright.report.CompareView.CurveView;
 import sledwright.report.CompareView.Extra;
 import sledwright.report.CompareView.PointView;
 import sledwright.report.CompareView.TogetherView;
 
-/** A comparison as JSON, but for its builds. */
+/** A comparison as JSON. */
 final class CompareJson {
 
-    private CompareJson() {
+    private final JsonGenerator out;
+    private final JsonParts parts;
+
+    private CompareJson(JsonGenerator out) {
+        this.out = out;
+        parts = new JsonParts(out);
     }
 
     static void write(CompareView view, JsonGenerator out) throws IOException {
+        new CompareJson(out).comparison(view);
+    }
+
+    private void comparison(CompareView view) throws IOException {
         out.writeStringField("request", view.request());
         out.writeStringField("currency", view.currency());
         out.writeStringField("status", view.status().label());
         out.writeNumberField("machines", view.machines());
-        energy(view, out);
+        energy(view);
         out.writeBooleanField("by_platform", view.byPlatform());
         out.writeArrayFieldStart("curves");
         for (CurveView curve : view.curves()) {
-            curve(curve, out);
+            curve(curve);
         }
         out.writeEndArray();
-        together(view, out);
+        together(view);
+        out.writeArrayFieldStart("builds");
+        int number = 0;
+        for (BuildView build : view.builds()) {
+            out.writeStartObject();
+            out.writeNumberField("number", ++number);
+            parts.build(build);
+            out.writeEndObject();
+        }
+        out.writeEndArray();
     }
 
-    private static void energy(CompareView view, JsonGenerator out) throws IOException {
+    private void energy(CompareView view) throws IOException {
         if (view.energy().isEmpty()) {
             out.writeNullField("energy");
             return;
@@ -39,52 +55,48 @@ final class CompareJson {
         Energy energy = view.energy().get();
         out.writeObjectFieldStart("energy");
         out.writeNumberField("years", Decimals.of(energy.years()));
-        number("price_per_kwh", view.pricePerKwh(), out);
+        parts.number("price_per_kwh", view.pricePerKwh());
         out.writeNumberField("duty", Decimals.of(energy.duty()));
         out.writeEndObject();
     }
 
-    private static void curve(CurveView curve, JsonGenerator out) throws IOException {
+    private void curve(CurveView curve) throws IOException {
         out.writeStartObject();
         out.writeStringField("figure", curve.axis().label());
         out.writeStringField("unit", curve.axis().unit());
         out.writeBooleanField("less_is_better", curve.axis().lessIsBetter());
         out.writeStringField("cost", curve.cost().label());
-        if (curve.platform().isPresent()) {
-            out.writeStringField("platform", curve.platform().get());
-        } else {
-            out.writeNullField("platform");
-        }
+        parts.string("platform", curve.platform());
         out.writeStringField("status", curve.status().label());
         out.writeNumberField("proved_points", curve.proved());
-        number("bound", curve.bound(), out);
+        parts.number("bound", curve.bound());
         out.writeArrayFieldStart("points");
         for (PointView point : curve.points()) {
-            point(point, out);
+            point(point);
         }
         out.writeEndArray();
         out.writeEndObject();
     }
 
-    private static void point(PointView point, JsonGenerator out) throws IOException {
+    private void point(PointView point) throws IOException {
         out.writeStartObject();
         out.writeNumberField("build", point.build());
         out.writeNumberField("cost", point.cost());
         out.writeNumberField("value", Decimals.of(point.figure()));
-        number("per_unit", point.perUnit(), out);
-        number("extra_cost", point.extra().map(Extra::cost), out);
-        number("extra_value", point.extra().map(extra -> Decimals.of(extra.figure())), out);
-        number("extra_per_unit", point.extra().map(Extra::perUnit), out);
+        parts.number("per_unit", point.perUnit());
+        parts.number("extra_cost", point.extra().map(Extra::cost));
+        parts.number("extra_value", point.extra().map(extra -> Decimals.of(extra.figure())));
+        parts.number("extra_per_unit", point.extra().map(Extra::perUnit));
         out.writeBooleanField("knee", point.knee());
         out.writeBooleanField("best_per_unit", point.bestPerUnit());
         out.writeBooleanField("foremost", point.foremost());
         out.writeNumberField("price", point.price());
-        number("energy_cost", point.energy(), out);
-        number("total_cost", point.energy().map(energy -> point.total()), out);
+        parts.number("energy_cost", point.energy());
+        parts.number("total_cost", point.energy().map(energy -> point.total()));
         out.writeEndObject();
     }
 
-    private static void together(CompareView view, JsonGenerator out) throws IOException {
+    private void together(CompareView view) throws IOException {
         if (view.together().isEmpty()) {
             out.writeNullField("together");
             return;
@@ -99,13 +111,5 @@ final class CompareJson {
         }
         out.writeEndArray();
         out.writeEndObject();
-    }
-
-    private static void number(String key, Optional<BigDecimal> value, JsonGenerator out) throws IOException {
-        if (value.isPresent()) {
-            out.writeNumberField(key, value.get());
-        } else {
-            out.writeNullField(key);
-        }
     }
 }

@@ -19,25 +19,25 @@ import sledwright.report.OrderView.Sled;
 /** The answer to an order, as JSON. */
 final class OrderJson {
 
-    private final Json json;
+    private final JsonParts parts;
     private final JsonGenerator out;
 
-    private OrderJson(Json json, JsonGenerator out) {
-        this.json = json;
+    private OrderJson(JsonGenerator out) {
+        parts = new JsonParts(out);
         this.out = out;
     }
 
-    static void write(OrderView view, Json json, JsonGenerator out) throws IOException {
-        new OrderJson(json, out).order(view);
+    static void write(OrderView view, JsonGenerator out) throws IOException {
+        new OrderJson(out).order(view);
     }
 
     private void order(OrderView view) throws IOException {
         out.writeStringField("request", view.request());
         out.writeStringField("currency", view.currency());
         out.writeStringField("status", view.status().label());
-        json.number("best", view.best());
-        json.number("bound", view.bound());
-        json.number("gap_percent", view.gapPercent());
+        parts.number("best", view.best());
+        parts.number("bound", view.bound());
+        parts.number("gap_percent", view.gapPercent());
         out.writeNumberField("machines", view.machines());
         out.writeNumberField("delivered", view.delivered());
         out.writeNumberField("price", view.cost().total());
@@ -82,7 +82,7 @@ final class OrderJson {
     private void lines(String key, List<Line> lines) throws IOException {
         out.writeArrayFieldStart(key);
         for (Line line : lines) {
-            json.line(line);
+            parts.line(line);
         }
         out.writeEndArray();
     }
@@ -100,7 +100,7 @@ final class OrderJson {
         for (Group group : line.builds()) {
             out.writeStartObject();
             out.writeNumberField("build", group.number());
-            json.build(group.build());
+            parts.build(group.build());
             out.writeArrayFieldStart("picked");
             for (Picked picked : group.picked()) {
                 out.writeStartObject();
@@ -114,7 +114,7 @@ final class OrderJson {
         }
         out.writeEndArray();
         out.writeBooleanField("impossible", line.why().isPresent());
-        json.explanation(line.why().orElse(Explanation.NONE));
+        new ExplanationJson(out).explanation(line.why().orElse(Explanation.NONE));
         out.writeEndObject();
     }
 
@@ -174,7 +174,7 @@ final class OrderJson {
         out.writeFieldName("later");
         if (shortage.later().isPresent()) {
             out.writeStartObject();
-            json.number("price", Optional.of(shortage.later().get().price()));
+            parts.number("price", Optional.of(shortage.later().get().price()));
             out.writeNumberField("lead_days", shortage.later().get().leadDays());
             lines("purchases", shortage.later().get().purchases());
             out.writeEndObject();
