@@ -50,6 +50,8 @@ final class OrderSolver {
     private Tally best;
     private long cost;
     private long bound = Long.MIN_VALUE;
+    private int rounds;
+    private int nextRounding = FIRST_ROUNDING;
 
     /**
      * @param cost  price less worth of what is delivered and, for what is not, its weight; scaled
@@ -105,17 +107,7 @@ final class OrderSolver {
     /** The best order found and, in {@link #generation()}, what none is below. */
     Tally solve() {
         keep(suppliers.settle(mended(new Tally(market, new Draws(market, open), penalty)), this::mended));
-        int[] rounds = new int[2];
-        rounds[1] = FIRST_ROUNDING;
-        generation.run(Long.MAX_VALUE, deadline, now -> {
-            bound = now;
-            report();
-            if (++rounds[0] == rounds[1]) {
-                // Large orders take many rounds, and one that is cut off should have more to show than what came first.
-                rounds[1] *= 2;
-                take(rounded(generation.mix()));
-            }
-        });
+        generation.run(Long.MAX_VALUE, deadline, this::afterRound);
         if (!isProved() && generation.mix() != null) {
             take(suppliers.settle(rounded(generation.mix()), this::mended));
         }
@@ -128,6 +120,16 @@ final class OrderSolver {
             branch(branching, narrowed(branching, generation), refill);
         }
         return best;
+    }
+
+    /** Large orders take many rounds, and one that is cut off should have more to show than what came first. */
+    private void afterRound(long now) {
+        bound = now;
+        report();
+        if (++rounds == nextRounding) {
+            nextRounding *= 2;
+            take(rounded(generation.mix()));
+        }
     }
 
     /** Rules out one side of splits where no order better than the best lies on it: the mix then has to pay what such orders pay. */
