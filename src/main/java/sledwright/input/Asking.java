@@ -10,13 +10,23 @@ public interface Asking {
 
     /** What may stand under a key. */
     enum Shape {
-        VALUE, SECTION, LIST_OF_VALUES, LIST_OF_SECTIONS, FREE_KEYS
+        VALUE, SECTION, LIST_OF_VALUES, LIST_OF_SECTIONS, NAMED_SECTIONS, FREE_KEYS
     }
 
     /** Nobody takes note. */
     Asking NOBODY = new Asking() {
         @Override
         public void shape(String path, Shape shape) {
+            // Nobody is there.
+        }
+
+        @Override
+        public void named(String path) {
+            // Nobody is there.
+        }
+
+        @Override
+        public void count(String path, Bounds bounds) {
             // Nobody is there.
         }
 
@@ -43,6 +53,12 @@ public interface Asking {
 
     /** A key is asked for; several shapes of one key are alternatives. */
     void shape(String path, Shape shape);
+
+    /** The end of a path is no key but the name that the file gives one of the sections under the path before it. */
+    void named(String path);
+
+    /** So many values or sections may stand under a key. */
+    void count(String path, Bounds bounds);
 
     /** A value must be a figure. Of a section with free keys: its keys must. */
     void figure(String path, Bounds bounds, boolean whole);

@@ -1,5 +1,6 @@
 package sledwright.input;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -105,10 +106,15 @@ public final class Section implements Fields {
     }
 
     /**
-     * The sections under a key, whether they stand in a list or under names of their own; none when the key is absent. A name that is
-     * missing there is empty here.
+     * The sections under a key, whether they stand in a list or under names of their own; none when the key is absent or, with a fault,
+     * when they are too many. A name that is missing there is empty here.
+     *
+     * @param most how many may stand there; that there are none is for the caller to judge
      */
-    public List<Named> listedOrNamed(String name) {
+    public List<Named> listedOrNamed(String name, Bounds most) {
+        asked(name, Shape.LIST_OF_SECTIONS);
+        asked(name, Shape.NAMED_SECTIONS);
+        faults.asking().count(full(name), most);
         Optional<Value> value = value(name);
         List<Named> found = new ArrayList<>();
         if (value.isPresent() && value.get() instanceof Series series) {
@@ -119,11 +125,16 @@ public final class Section implements Fields {
                 if (item instanceof Nothing) {
                     named.missing(key);
                 } else {
+                    faults.asking().named(named.full(key));
                     section(named.full(key), item).ifPresent(section -> found.add(new Named(Optional.of(keyField), section)));
                 }
             }));
         } else {
             value.ifPresent(other -> wrongShape(full(name), other, "a list of sections, or sections by name"));
+        }
+        if (!found.isEmpty() && !most.holds(BigDecimal.valueOf(found.size()))) {
+            faults.add(place(name), "there are %d %s; their number must be %s".formatted(found.size(), full(name), most));
+            return List.of();
         }
         return found;
     }

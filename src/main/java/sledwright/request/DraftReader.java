@@ -42,19 +42,27 @@ final class DraftReader {
             "alternatives", "is no key of a line: an order has one answer; ask for alternatives with a quote",
             "step", "is no key of a line: an order has one answer; ask for alternatives with a quote");
 
+    /** What a line's machines cost is known only with the whole order: its lines share lots, price breaks and enclosures. */
+    private static final String NO_PRICE_OF_A_LINE = "limit.price bounds a quote; an order is filled at the least price, and its lines share lots and"
+            + " price breaks, so that none has a price of its own";
+    private static final String NO_PRICE_OF_A_CLASS = "limit.price is given by margin or price_accepted here; take it out";
+
     private final Path file;
     private final String plainName;
     private final Section top;
+    /** Of one of several requests of a file, which share its catalogue and its stock: why none has a price of its own. */
+    private final Optional<String> noPrice;
     private final Faults faults;
 
     DraftReader(Path file, Section top) {
-        this(file, plainName(file), top);
+        this(file, plainName(file), top, Optional.empty());
     }
 
-    private DraftReader(Path file, String plainName, Section top) {
+    private DraftReader(Path file, String plainName, Section top, Optional<String> noPrice) {
         this.file = file;
         this.plainName = plainName;
         this.top = top;
+        this.noPrice = noPrice;
         this.faults = top.faults();
     }
 
@@ -64,22 +72,12 @@ final class DraftReader {
      * @param plainName what it is called where it has no name
      */
     static Draft line(Path file, String plainName, Section section) {
-        return new DraftReader(file, plainName, section).line();
+        return new DraftReader(file, plainName, section, Optional.of(NO_PRICE_OF_A_LINE)).line();
     }
 
     private Draft line() {
-        new TreeMap<>(NOT_OF_A_LINE).forEach((key, why) -> {
-            if (top.has(key)) {
-                faults.add(top.place(key), key + " " + why);
-            }
-        });
+        new TreeMap<>(NOT_OF_A_LINE).forEach((key, why) -> refuse(top, key, key + " " + why));
         Optional<Field> objective = top.field("objective");
-        // What a line's machines cost is known only with the whole order: its lines share lots, price breaks and enclosures.
-        if (top.has("limit")) {
-            top.section("limit").filter(limit -> limit.has("price")).ifPresent(limit -> faults.add(limit.place("price"),
-                    "limit.price bounds a quote; an order is filled at the least price, and its lines share lots and price breaks, so that none has"
-                            + " a price of its own"));
-        }
         Optional<Objective> aim = objective.flatMap(field -> field.word(Objective::named, OBJECTIVES_OF_LINES, faults));
         aim.filter(other -> other != Objective.CHEAPEST && other != Objective.BEST_VALUE).ifPresent(other -> objective.get().fault(
                 "must be cheapest or best-value in an order, which is filled at the least price or the least price less worth", faults));
@@ -111,30 +109,34 @@ final class DraftReader {
     }
 
     /** A request that many customers come with: it chooses the cheapest, at no price of its own and without anyone's parts. */
-    Draft demandClass() {
-        Draft draft = upgrade();
-        refuse("catalog", "is the same for all classes; write it at the top");
-        draft.price().ifPresent(price -> price.fault("is given by margin or price_accepted here; take it out", faults));
-        if (top.has("on_hand")) {
-            faults.add(top.place("on_hand"), "on_hand is of one customer and cannot be expected of all; take it out");
-        }
-        return draft;
+    static Draft demandClass(Path file, Section section) {
+        return new DraftReader(file, plainName(file), section, Optional.of(NO_PRICE_OF_A_CLASS)).demandClass();
     }
 
-    private void refuse(String key, String why) {
-        top.field(key).ifPresent(field -> field.fault(why, faults));
+    private Draft demandClass() {
+        refuse(top, "catalog", "catalog is the same for all classes; write it at the top");
+        refuse(top, "on_hand", "on_hand is of one customer and cannot be expected of all; take it out");
+        return upgrade();
+    }
+
+    private void refuse(Section section, String key, String why) {
+        if (section.has(key)) {
+            faults.add(section.place(key), why);
+        }
     }
 
     private Draft draft(Objective objective, WorthFields worth, int alternatives, double step,
                         List<Field> platforms, List<Field> forbid, List<Field> use) {
         Optional<Section> limit = top.section("limit");
-        Optional<Field> price = limit.flatMap(section -> section.field("price"));
+        noPrice.ifPresent(why -> limit.ifPresent(section -> refuse(section, "price", why)));
+        Optional<Field> price = noPrice.isPresent() ? Optional.empty() : limit.flatMap(section -> section.field("price"));
         Request figures = new Request(top.text("name", plainName), top.wholeIfAny("machines", RequestBounds.MACHINES).orElse(1),
                 Set.of(), top.section("require").map(this::require).orElse(Requirements.NONE),
                 limit.map(this::limits).orElse(Limits.NONE), objective, Worth.NOTHING, Licence.NONE, alternatives, step,
                 Set.of(), Set.of(), Map.of());
         LicenceFields licence = top.section("licence").map(DraftReader::licence).orElse(LicenceFields.NONE);
-        return new Draft(catalogFolder(), figures, top.place("machines"), price, worth, licence, platforms, forbid, use, top.entries("on_hand"));
+        return new Draft(noPrice.isPresent() ? Optional.empty() : catalogFolder(), figures, top.place("machines"), price, worth, licence,
+                platforms, forbid, use, noPrice.isPresent() ? List.of() : top.entries("on_hand"));
     }
 
     static String plainName(Path file) {

@@ -1,6 +1,5 @@
 package sledwright.request;
 
-import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
@@ -70,13 +69,9 @@ public final class OrderFile implements RequestFile {
 
     private void lines(Section top) {
         int before = faults.size();
-        List<Named> found = top.listedOrNamed("lines");
+        List<Named> found = top.listedOrNamed("lines", RequestBounds.LINES);
         if (found.isEmpty() && !faults.since(before)) {
             faults.add(top.place("lines"), "lines must hold at least one line: a name, and under it the keys of a quote");
-        }
-        if (!RequestBounds.LINES.holds(BigDecimal.valueOf(Math.max(1, found.size())))) {
-            faults.add(top.place("lines"), "there are %d lines; their number must be %s".formatted(found.size(), RequestBounds.LINES));
-            return;
         }
         Map<String, Place> names = new HashMap<>();
         for (Named line : found) {

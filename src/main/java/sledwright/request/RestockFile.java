@@ -90,7 +90,7 @@ public final class RestockFile implements RequestFile {
 
     private static ClassDraft classDraft(Path file, Section section) {
         String name = section.text("name");
-        Draft draft = new DraftReader(file, section).demandClass();
+        Draft draft = DraftReader.demandClass(file, section);
         Optional<OrdersByMonth> orders = section.requiredSection("demand").flatMap(RestockFile::orders);
         Optional<Field> margin = section.field("margin");
         Optional<Field> accepted = section.field("price_accepted");
@@ -112,8 +112,12 @@ public final class RestockFile implements RequestFile {
             given.add(new OrdersByMonth.Normal(normal.number("mean", RequestBounds.ORDERS), normal.number("sd", RequestBounds.ORDERS)));
             normal.finish();
         });
+        List<Field> listed = demand.list("months");
+        if (demand.has("months") && listed.isEmpty() && !demand.faults().since(before)) {
+            demand.faults().add(demand.place("months"), "demand.months must list the orders of at least one month");
+        }
         List<Integer> months = new ArrayList<>();
-        demand.list("months").forEach(field -> field.whole(RequestBounds.ORDERS, demand.faults()).ifPresent(months::add));
+        listed.forEach(field -> field.whole(RequestBounds.ORDERS, demand.faults()).ifPresent(months::add));
         if (!months.isEmpty()) {
             given.add(new OrdersByMonth.Months(months));
         }

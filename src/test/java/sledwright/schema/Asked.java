@@ -2,6 +2,7 @@ package sledwright.schema;
 
 import java.util.Collection;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
@@ -9,7 +10,7 @@ import java.util.Set;
 import sledwright.input.Asking;
 import sledwright.input.Bounds;
 
-/** What a reader asked for, by path; {@code *} stands for a key that the file chooses. */
+/** What a reader asked for, by path; {@code *} stands for a key that the file chooses. Sections of alike kind bear one path, whatever their names. */
 final class Asked implements Asking {
 
     /** What is known of one path. */
@@ -19,11 +20,13 @@ final class Asked implements Asking {
         final Set<String> words = new LinkedHashSet<>();
         final Set<String> patterns = new LinkedHashSet<>();
         Bounds bounds;
+        Bounds count;
         boolean whole;
         int longestSku;
     }
 
     private final Map<String, Key> keys = new LinkedHashMap<>();
+    private final Set<String> names = new HashSet<>();
 
     /** In the order in which they were first asked for. */
     Map<String, Key> keys() {
@@ -32,7 +35,17 @@ final class Asked implements Asking {
 
     @Override
     public void shape(String path, Shape shape) {
-        key(path).shapes.add(shape);
+        keys.computeIfAbsent(general(path), plain -> new Key()).shapes.add(shape);
+    }
+
+    @Override
+    public void named(String path) {
+        names.add(path);
+    }
+
+    @Override
+    public void count(String path, Bounds bounds) {
+        key(path).count = bounds;
     }
 
     @Override
@@ -60,13 +73,18 @@ final class Asked implements Asking {
         key(path).patterns.add(regex);
     }
 
+    /** A key whose shape was asked for. Columns of a table that stands beside the file have none. */
     private Key key(String path) {
-        return keys.computeIfAbsent(general(path), plain -> new Key());
+        String general = general(path);
+        boolean isOfTable = !keys.containsKey(general) && !general.endsWith(".*");
+        return isOfTable ? new Key() : keys.computeIfAbsent(general, plain -> new Key());
     }
 
     private String general(String path) {
+        String unnamed = names.stream().filter(name -> path.startsWith(name + ".")).findFirst()
+                .map(name -> name.substring(0, name.lastIndexOf('.')) + path.substring(name.length())).orElse(path);
         StringBuilder general = new StringBuilder();
-        for (String segment : path.split("\\.")) {
+        for (String segment : unnamed.split("\\.")) {
             Key above = keys.get(general.toString());
             boolean free = above != null && above.shapes.contains(Shape.FREE_KEYS);
             general.append(general.isEmpty() ? "" : ".").append(free ? "*" : segment);

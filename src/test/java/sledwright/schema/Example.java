@@ -9,6 +9,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.yaml.snakeyaml.DumperOptions;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
@@ -22,6 +24,7 @@ import sledwright.input.Faults;
 final class Example {
 
     private final Format format;
+    private final Predicate<String> holdsNames;
     private final Path file;
     private final Path work;
     private final Object sound;
@@ -34,10 +37,18 @@ final class Example {
         void set(Object value);
 
         void remove();
+
+        /** Sets another key of the section. */
+        void beside(String key, Object value);
     }
 
-    Example(Format format, Path file, Path folder) {
+    /**
+     * @param holdsNames whether the sections under a path may stand under names of their own
+     * @param folder     where changed copies stand
+     */
+    Example(Format format, Predicate<String> holdsNames, Path file, Path folder) {
         this.format = format;
+        this.holdsNames = holdsNames;
         this.file = file;
         work = folder.resolve(file.getFileName());
         sound = load();
@@ -62,7 +73,19 @@ final class Example {
 
     /** How many sections the file has under a path; the whole file is one under the empty path. */
     int sections(String path) {
-        return path.isEmpty() ? 1 : holders(sound, path).stream().mapToInt(holder -> sections(holder.get()).size()).sum();
+        return sections(sound, path).size();
+    }
+
+    /** Whether a section of the file has both of two keys, given by their paths. */
+    boolean haveBoth(String path, String other) {
+        int point = path.lastIndexOf('.');
+        return sections(sound, point < 0 ? "" : path.substring(0, point)).stream()
+                .anyMatch(section -> section.containsKey(path.substring(point + 1)) && section.containsKey(other.substring(point + 1)));
+    }
+
+    /** What the file has at a path. */
+    List<Object> values(String path) {
+        return holders(sound, path).stream().map(Holder::get).toList();
     }
 
     /** Whether the file writes a bare number at a path. */
@@ -104,25 +127,20 @@ final class Example {
         }
     }
 
-    private static List<Holder> holders(Object root, String path) {
-        List<Object> level = List.of(root);
-        String[] segments = path.split("\\.");
-        for (int i = 0; i < segments.length - 1; i++) {
-            List<Object> next = new ArrayList<>();
-            for (Object section : level) {
-                next.addAll(children(section, segments[i]));
-            }
-            level = next;
-        }
+    private List<Holder> holders(Object root, String path) {
+        int point = path.lastIndexOf('.');
         List<Holder> holders = new ArrayList<>();
-        level.forEach(section -> sections(section).forEach(map -> keys(map, segments[segments.length - 1]).forEach(key -> holders.add(holder(map, key)))));
+        sections(root, point < 0 ? "" : path.substring(0, point)).forEach(map -> keys(map, path.substring(point + 1)).forEach(key -> holders.add(holder(map, key))));
         return holders;
     }
 
-    private static List<Object> children(Object section, String segment) {
-        List<Object> found = new ArrayList<>();
-        sections(section).forEach(map -> keys(map, segment).forEach(key -> found.add(map.get(key))));
-        return found;
+    private List<Map<Object, Object>> sections(Object root, String path) {
+        if (path.isEmpty()) {
+            return sections(root);
+        }
+        Stream<Object> values = holders(root, path).stream().map(Holder::get);
+        return values.flatMap(value -> holdsNames.test(path) && value instanceof Map<?, ?> named ? named.values().stream() : Stream.of(value))
+                .flatMap(value -> sections(value).stream()).toList();
     }
 
     @SuppressWarnings("unchecked")
@@ -159,6 +177,11 @@ final class Example {
                 left.remove(key);
                 map.clear();
                 map.putAll(left);
+            }
+
+            @Override
+            public void beside(String other, Object value) {
+                map.put(other, value);
             }
         };
     }

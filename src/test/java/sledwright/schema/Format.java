@@ -29,27 +29,47 @@ enum Format {
     ENCLOSURE("A sled enclosure: enclosures/*.yaml", FormatReaders::enclosure, "formats.md#enclosures/*.yaml", "formats.md#platforms/*.yaml"),
     QUOTE("A request of kind quote", Kind.QUOTE, "formats.md#kind: quote"),
     BUILD("A request of kind build", Kind.BUILD, "formats.md#kind: build", "formats.md#kind: quote"),
+    ORDER("A request of kind order", Kind.ORDER, List.of(Heading.of("formats.md#kind: order"),
+            new Heading("formats.md#A line of an order", "lines."), new Heading("formats.md#kind: quote", "lines."))),
+    RESTOCK("A request of kind restock", Kind.RESTOCK, "formats.md#kind: restock"),
     UPGRADE("A request of kind upgrade", Kind.UPGRADE, "formats.md#kind: upgrade"),
     MAPPING("How a supplier's list is read: sledwright catalog import --mapping", Format::mapping, "spreadsheets.md#The mapping");
+
+    /**
+     * Where a table stands.
+     *
+     * @param place document and heading
+     * @param above path of the section whose keys the table has; empty: of the file, else ends in a point
+     */
+    record Heading(String place, String above) {
+
+        static Heading of(String place) {
+            return new Heading(place, "");
+        }
+    }
 
     private static final Path EXAMPLES = Path.of("src/test/resources/schema");
 
     private final String title;
     private final BiConsumer<Path, Faults> reader;
     private final BiConsumer<Path, Faults> judge;
-    private final List<String> headings;
+    private final List<Heading> headings;
 
     Format(String title, BiConsumer<Path, Faults> reader, String... headings) {
-        this(title, reader, reader, List.of(headings));
+        this(title, reader, reader, Stream.of(headings).map(Heading::of).toList());
+    }
+
+    Format(String title, Kind kind, String... headings) {
+        this(title, kind, Stream.of(headings).map(Heading::of).toList());
     }
 
     /** A schema judges a request by itself; what its skus and amounts mean shows only against a catalogue. */
-    Format(String title, Kind kind, String... headings) {
+    Format(String title, Kind kind, List<Heading> headings) {
         this(title, (file, faults) -> RequestReader.open(file, List.of(), Set.of(kind), faults).ifPresent(read -> read.resolve(shop(), faults)),
-                (file, faults) -> RequestReader.open(file, List.of(), Set.of(kind), faults), List.of(headings));
+                (file, faults) -> RequestReader.open(file, List.of(), Set.of(kind), faults), headings);
     }
 
-    Format(String title, BiConsumer<Path, Faults> reader, BiConsumer<Path, Faults> judge, List<String> headings) {
+    Format(String title, BiConsumer<Path, Faults> reader, BiConsumer<Path, Faults> judge, List<Heading> headings) {
         this.title = title;
         this.reader = reader;
         this.judge = judge;
@@ -75,7 +95,7 @@ enum Format {
     }
 
     /** Documents and headings of the tables that say what keys mean; a key is looked up in them one after the other. */
-    List<String> headings() {
+    List<Heading> headings() {
         return headings;
     }
 
@@ -90,6 +110,15 @@ enum Format {
     }
 
     List<Path> examples() {
+        return files().stream().filter(file -> file.toString().endsWith(".yaml")).toList();
+    }
+
+    /** Tables that the examples name. */
+    List<Path> tables() {
+        return files().stream().filter(file -> file.toString().endsWith(".csv")).toList();
+    }
+
+    private List<Path> files() {
         try (Stream<Path> files = Files.list(EXAMPLES.resolve(name().toLowerCase(Locale.ROOT)))) {
             return files.sorted().toList();
         } catch (IOException missing) {

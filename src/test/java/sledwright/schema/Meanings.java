@@ -19,18 +19,19 @@ final class Meanings {
 
     static Meanings of(Format format) {
         Meanings meanings = new Meanings();
-        format.headings().forEach(meanings::add);
+        format.headings().forEach(heading -> meanings.add(heading.place(), heading.above()));
         return meanings;
     }
 
-    private void add(String place) {
+    private void add(String place, String above) {
         List<String> lines;
         try {
             lines = Files.readAllLines(Path.of("docs").resolve(place.substring(0, place.indexOf('#'))));
         } catch (IOException missing) {
             throw new UncheckedIOException(missing);
         }
-        int start = lines.indexOf("### " + place.substring(place.indexOf('#') + 1));
+        String title = place.substring(place.indexOf('#') + 1);
+        int start = Math.max(lines.indexOf("### " + title), lines.indexOf("#### " + title));
         if (start < 0) {
             throw new AssertionError("no heading " + place);
         }
@@ -40,7 +41,7 @@ final class Meanings {
             }
             if (line.startsWith("| `")) {
                 List<String> cells = Arrays.stream(line.split("\\|")).map(String::strip).toList();
-                byKey.putIfAbsent(cells.get(1).replace("`", ""), cells.get(4).replace("`", ""));
+                byKey.putIfAbsent(above + cells.get(1).replace("`", ""), cells.get(4).replace("`", ""));
             }
         }
     }

@@ -5,7 +5,10 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -13,6 +16,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.stream.Collectors;
@@ -23,7 +27,7 @@ import sledwright.schema.Asked.Key;
 
 /**
  * The schema of a format, learned from its reader: keys, shapes, ranges and words from what it asks for while it reads the examples; what is
- * needed, what may be empty, null or double from whether it refuses examples that are changed so.
+ * needed, what excludes what, what may be empty, null or double from whether it refuses examples that are changed so.
  */
 final class SchemaGenerator {
 
@@ -32,8 +36,10 @@ final class SchemaGenerator {
     private final Format format;
     private final Meanings meanings;
     private final Asked asked = new Asked();
+    private final ObjectNode defined = JSON.objectNode();
     private final List<Example> examples;
     private final Map<String, Boolean> removable = new HashMap<>();
+    private final Map<String, List<String>> rivals = new HashMap<>();
 
     private SchemaGenerator(Format format, Path work) {
         this.format = format;
@@ -41,7 +47,20 @@ final class SchemaGenerator {
         Faults faults = new Faults(asked);
         format.examples().forEach(file -> format.read(file, faults));
         faults.throwIfAny();
-        examples = format.examples().stream().map(file -> new Example(format, file, work)).toList();
+        format.tables().forEach(table -> copy(table, work));
+        examples = format.examples().stream().map(file -> new Example(format, path -> has(path, Shape.NAMED_SECTIONS), file, work)).toList();
+    }
+
+    private static void copy(Path table, Path work) {
+        try {
+            Files.copy(table, work.resolve(table.getFileName()));
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
+    private boolean has(String path, Shape shape) {
+        return asked.keys().containsKey(path) && asked.keys().get(path).shapes.contains(shape);
     }
 
     /** @param work a folder for files of its own */
@@ -56,6 +75,9 @@ final class SchemaGenerator {
         root.put("title", format.title());
         root.put("type", "object");
         section(root, "");
+        if (!defined.isEmpty()) {
+            root.set("$defs", defined);
+        }
         return root;
     }
 
@@ -72,6 +94,38 @@ final class SchemaGenerator {
         if (!together.isEmpty()) {
             node.set("dependentRequired", together);
         }
+        exclusions(node, children);
+    }
+
+    /** Of keys that exclude each other, a section has exactly one. */
+    private void exclusions(ObjectNode section, List<String> children) {
+        List<String> exclusive = children.stream().filter(child -> !rivals(child).isEmpty()).toList();
+        if (exclusive.isEmpty()) {
+            return;
+        }
+        for (String key : exclusive) {
+            if (rivals(key).size() != exclusive.size() - 1 || isRemovable(key)) {
+                throw new AssertionError("each of " + exclusive + " must exclude all others, and one of them be needed; nothing else is provided for");
+            }
+        }
+        ArrayNode oneOf = section.putArray("oneOf");
+        exclusive.forEach(rival -> {
+            ObjectNode one = oneOf.addObject();
+            strings(one, "required", List.of(name(rival)));
+            // A key without value does not count.
+            one.putObject("properties").putObject(name(rival)).putObject("not").put("type", "null");
+        });
+    }
+
+    /** The keys beside this one that the reader refuses wherever this one stands. */
+    private List<String> rivals(String path) {
+        return rivals.computeIfAbsent(path, key -> children(parent(key)).stream().filter(other -> !other.equals(key)
+                && examples.stream().noneMatch(example -> example.haveBoth(key, other)) && excludes(key, other) && excludes(other, key)).toList());
+    }
+
+    private boolean excludes(String path, String other) {
+        List<Object> values = examples.stream().flatMap(example -> example.values(other).stream()).toList();
+        return values.stream().noneMatch(value -> any(path, (example, place) -> example.accepts(path, place, holder -> holder.beside(name(other), value))));
     }
 
     private List<String> children(String path) {
@@ -99,6 +153,12 @@ final class SchemaGenerator {
             ObjectNode items = JSON.objectNode();
             items.put("type", "object");
             section(items, path);
+            if (key.shapes.contains(Shape.NAMED_SECTIONS)) {
+                types.add("object");
+                defined.set(path, items);
+                items = JSON.objectNode().put("$ref", "#/$defs/" + path);
+                named(node, path, items);
+            }
             list(node, path, items);
         } else {
             if (key.shapes.contains(Shape.VALUE) || key.shapes.isEmpty()) {
@@ -115,7 +175,7 @@ final class SchemaGenerator {
                 section(node, path);
             }
         }
-        if (!required && any(path, (example, place) -> example.accepts(path, place, holder -> holder.set(null)))) {
+        if (!required && mayBeNull(path)) {
             types.add("null");
         }
         ObjectNode typed = JSON.objectNode();
@@ -128,6 +188,11 @@ final class SchemaGenerator {
         }
         type(typed, types);
         return typed.setAll(node);
+    }
+
+    private boolean mayBeNull(String path) {
+        return any(path, (example, place) -> example.accepts(path, place, holder -> holder.set(null)))
+                || rivals(path).stream().anyMatch(rival -> any(rival, (example, place) -> example.accepts(rival, place, holder -> holder.beside(name(path), null))));
     }
 
     private static void type(ObjectNode node, Collection<String> types) {
@@ -148,8 +213,21 @@ final class SchemaGenerator {
         }
     }
 
+    private void named(ObjectNode node, String path, ObjectNode sections) {
+        node.set("additionalProperties", sections);
+        if (!any(path, (example, place) -> example.accepts(path, place, holder -> holder.set(Map.of())))) {
+            node.put("minProperties", 1);
+        }
+        count(path).ifPresent(bounds -> number(node, "maxProperties", bounds.max()));
+    }
+
+    private Optional<Bounds> count(String path) {
+        return Optional.ofNullable(asked.keys().get(path).count);
+    }
+
     private void list(ObjectNode node, String path, ObjectNode items) {
         node.set("items", items);
+        count(path).ifPresent(bounds -> number(node, "maxItems", bounds.max()));
         if (!any(path, (example, place) -> example.accepts(path, place, holder -> holder.set(List.of())))) {
             node.put("minItems", 1);
         }
@@ -159,7 +237,7 @@ final class SchemaGenerator {
     }
 
     private static Object doubled(Object list) {
-        List<Object> items = new ArrayList<>(list instanceof List<?> many ? many : List.of(list));
+        List<Object> items = new ArrayList<>(list instanceof List<?> many ? many : list instanceof Map<?, ?> named ? named.values() : List.of(list));
         items.add(items.get(0));
         return items;
     }
