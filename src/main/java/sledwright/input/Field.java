@@ -80,9 +80,13 @@ public record Field(String name, String text, Place place, boolean decimalComma)
         }
     }
 
-    /** A part number; empty, with a fault, when it holds what cannot be seen or typed. */
+    /** A part number; empty, with a fault, when it is blank or holds what cannot be seen or typed. */
     public Optional<String> sku(Faults faults) {
         faults.asking().sku(name, LONGEST_SKU);
+        if (text.isBlank()) {
+            fault("must not be empty", faults);
+            return Optional.empty();
+        }
         if (text.length() > LONGEST_SKU) {
             fault("is longer than %d characters".formatted(LONGEST_SKU), faults);
             return Optional.empty();

@@ -1,6 +1,7 @@
 package sledwright.request;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -16,9 +17,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -65,6 +68,27 @@ class SchemaTest {
     @MethodSource("scenarios")
     void soundRequestsPass(Path file) throws IOException {
         assertThat(errors(RequestReader.open(file, List.of()).kind().label(), file)).isEmpty();
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("documents")
+    void requestsInDocumentsPass(String document, String kind, String request) throws IOException {
+        Schema loaded = REGISTRY.getSchema(Files.readString(SCHEMAS.resolve(kind + ".schema.json")));
+        assertThat(loaded.validate(request, InputFormat.YAML)).as(document).isEmpty();
+    }
+
+    static Stream<Arguments> documents() throws IOException {
+        List<Path> documents = new ArrayList<>(files(Path.of("docs")));
+        documents.add(Path.of("README.md"));
+        Pattern request = Pattern.compile("```yaml\n((?:#.*\n)*kind: (\\w+)\n.*?)```", Pattern.DOTALL);
+        List<Arguments> found = new ArrayList<>();
+        for (Path document : documents) {
+            if (document.toString().endsWith(".md")) {
+                request.matcher(Files.readString(document)).results()
+                        .forEach(block -> found.add(arguments(document.getFileName().toString(), block.group(2), block.group(1))));
+            }
+        }
+        return found.stream();
     }
 
     @Test

@@ -54,7 +54,7 @@ final class Example {
         sound = load();
     }
 
-    private static Yaml yaml() {
+    static Yaml yaml() {
         DumperOptions dump = new DumperOptions();
         LoaderOptions load = new LoaderOptions();
         return new Yaml(new SafeConstructor(load), new Representer(dump), dump, load, new Resolver() {

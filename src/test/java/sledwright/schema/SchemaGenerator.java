@@ -147,7 +147,7 @@ final class SchemaGenerator {
         if (key.shapes.contains(Shape.FREE_KEYS)) {
             types.add("object");
             keys(node.putObject("propertyNames"), key);
-            node.set("additionalProperties", value(path + ".*", true));
+            properties(node, path, value(path + ".*", true));
         } else if (key.shapes.contains(Shape.LIST_OF_SECTIONS)) {
             types.add("array");
             ObjectNode items = JSON.objectNode();
@@ -157,7 +157,7 @@ final class SchemaGenerator {
                 types.add("object");
                 defined.set(path, items);
                 items = JSON.objectNode().put("$ref", "#/$defs/" + path);
-                named(node, path, items);
+                properties(node, path, items);
             }
             list(node, path, items);
         } else {
@@ -213,8 +213,9 @@ final class SchemaGenerator {
         }
     }
 
-    private void named(ObjectNode node, String path, ObjectNode sections) {
-        node.set("additionalProperties", sections);
+    /** What stands under keys that the file chooses. */
+    private void properties(ObjectNode node, String path, ObjectNode each) {
+        node.set("additionalProperties", each);
         if (!any(path, (example, place) -> example.accepts(path, place, holder -> holder.set(Map.of())))) {
             node.put("minProperties", 1);
         }
