@@ -36,7 +36,7 @@ class FormatsDocumentTest {
     private static Map<String, Row> table(String heading) throws IOException {
         List<String> lines = Files.readAllLines(DOCUMENT);
         Map<String, Row> rows = new LinkedHashMap<>();
-        int start = lines.indexOf("### " + heading);
+        int start = Math.max(lines.indexOf("### " + heading), lines.indexOf("#### " + heading));
         assertThat(start).as("heading " + heading).isNotNegative();
         for (String line : lines.subList(start + 1, lines.size())) {
             if (line.startsWith("#")) {
@@ -94,6 +94,20 @@ class FormatsDocumentTest {
         Set<String> leaves = new TreeSet<>();
         collect(root, "", leaves, rows);
         assertThat(rows.keySet()).containsExactlyInAnyOrderElementsOf(leaves);
+    }
+
+    /** The other keys of a line are those of a quote. */
+    @Test
+    void keysAndRangesOfALine() throws IOException {
+        JsonNode line = new ObjectMapper().readTree(SCHEMAS.resolve("order.schema.json").toFile()).at("/$defs/lines");
+        assertThat(line.has("required")).isFalse();
+        Map<String, Row> rows = table("A line of an order");
+        assertThat(rows).containsOnlyKeys("name", "priority", "uniform", "objective");
+        rows.forEach((key, row) -> {
+            assertThat(row.needed()).as(key).isEqualTo("no");
+            assertThat(line.path("properties").has(key)).as(key).isTrue();
+            range(line.path("properties").path(key), key, row);
+        });
     }
 
     /** Adds the path of every key; those whose value is a section or a list of sections only where the document has a row for them. */
