@@ -13,7 +13,7 @@ import java.util.function.UnaryOperator;
 final class Changes {
 
     private static final List<Object> SHAPES = List.of(Map.of(), List.of(), "word", "");
-    private static final List<String> FIGURES = List.of("-1", "0", "0.5", "3", "99999", "1e15");
+    private static final List<String> FIGURES = List.of("-1", "0", "0.5", "1e15");
 
     /**
      * A changed file.
@@ -73,6 +73,7 @@ final class Changes {
         siblings.getOrDefault(path, Map.of()).forEach((key, value) -> {
             if (!section.containsKey(key)) {
                 add(path + key + " added to " + section.keySet(), file.apply(with(section, key, value)));
+                add(path + key + " added without value to " + section.keySet(), file.apply(with(section, key, null)));
             }
         });
         section.forEach((key, value) -> {
