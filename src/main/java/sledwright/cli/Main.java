@@ -77,7 +77,7 @@ public final class Main implements Runnable {
         }
     }
 
-    private static CommandLine commands(Terminal terminal, Boundary boundary) {
+    static CommandLine commands(Terminal terminal, Boundary boundary) {
         CommandLine line = new CommandLine(new Main())
                 .addSubcommand(new QuoteCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal))
