@@ -20,6 +20,7 @@ import sledwright.input.Faults;
 import sledwright.input.FaultsException;
 import sledwright.input.Located;
 import sledwright.input.Place;
+import sledwright.input.Reason;
 
 /** Reads a shop's folder: files into rows, rows held against each other, then the catalogue. */
 public final class CatalogReader {
@@ -119,7 +120,7 @@ public final class CatalogReader {
             return files.filter(file -> file.toString().endsWith(".yaml") || file.toString().endsWith(".yml"))
                     .filter(Files::isRegularFile).sorted().toList();
         } catch (IOException unreadable) {
-            faults.add(Place.of(folder.toString()), "cannot be listed (%s)".formatted(unreadable.getClass().getSimpleName()));
+            faults.add(Place.of(folder.toString()), "cannot be listed (%s)".formatted(Reason.of(unreadable)));
             return List.of();
         }
     }

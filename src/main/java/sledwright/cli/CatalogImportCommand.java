@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.catalog.CatalogTable;
 import sledwright.catalog.intake.CatalogImport;
+import sledwright.input.Reason;
 import sledwright.report.intake.ImportReport;
 import sledwright.report.intake.ImportView;
 
@@ -75,7 +76,7 @@ final class CatalogImportCommand implements Callable<Integer> {
             return made.apply().map(Path::toString);
         } catch (IOException failed) {
             throw new UsageException("%s could not be written (%s); it is as it was.".formatted(made.folder().resolve(made.table().file()),
-                    Output.words(failed)));
+                    Reason.of(failed)));
         }
     }
 }

@@ -42,7 +42,7 @@ final class CheckCommand implements Callable<Integer> {
     private Path file;
 
     @Option(names = "--set", paramLabel = "KEY=VALUE",
-            description = "Judge as if the file had this value, such as limit.inlet_c=30. Repeatable.")
+            description = "Judge with this value in place of the file's, such as limit.inlet_c=30. Repeatable.")
     private List<String> sets = new ArrayList<>();
 
     @Mixin

@@ -42,7 +42,7 @@ import sledwright.request.RequestReader;
             "Examples:",
             "  sledwright order scenarios/branch-offices-order.yaml",
             "  sledwright order scenarios/short-order.yaml --set lines.reports.machines=4",
-            "  sledwright order scenarios/sled-rack-order.yaml --format csv --output picks.csv"})
+            "  sledwright order scenarios/sled-rack-order.yaml --format csv -o picks.csv"})
 final class OrderCommand implements Callable<Integer> {
 
     private final Terminal terminal;

@@ -7,6 +7,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import sledwright.input.Reason;
 import sledwright.input.WholeFile;
 import sledwright.report.Screen;
 
@@ -57,7 +58,7 @@ final class Output {
             }
             return target;
         } catch (IOException unreachable) {
-            throw new UsageException("--output %s cannot be reached (%s).".formatted(named, words(unreachable)));
+            throw new UsageException("--output %s cannot be reached (%s).".formatted(named, Reason.of(unreachable)));
         }
     }
 
@@ -86,11 +87,7 @@ final class Output {
             }
         } catch (IOException failed) {
             throw new UsageException("the result could not be written to %s (%s)."
-                    .formatted(file.map(Path::toString).orElse("standard output"), words(failed)));
+                    .formatted(file.map(Path::toString).orElse("standard output"), Reason.of(failed)));
         }
-    }
-
-    static String words(IOException failed) {
-        return failed.getMessage() == null ? failed.getClass().getSimpleName() : failed.getMessage();
     }
 }

@@ -30,7 +30,7 @@ public final class FileBytes {
         } catch (NoSuchFileException missing) {
             faults.add(place, "there is no such file");
         } catch (IOException unreadable) {
-            faults.add(place, "cannot be read (%s)".formatted(unreadable.getClass().getSimpleName()));
+            faults.add(place, "cannot be read (%s)".formatted(Reason.of(unreadable)));
         }
         return Optional.empty();
     }

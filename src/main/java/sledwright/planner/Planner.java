@@ -45,7 +45,7 @@ public final class Planner {
         if (findings.status() == Status.PROVED) {
             requireFigure(ranked.get(0), findings.best());
         }
-        requireBest(ranked.get(0), solve(findings.request().name(), candidates), "The planner's choice");
+        requireBest(ranked.get(0), solve(findings.request().name(), candidates));
         return new Outcome(findings.request(), findings.status(), objective(ranked.get(0)), findings.bound(),
                 ranked.stream().map(Verdict::judged).toList(), findings.complete());
     }
@@ -77,9 +77,9 @@ public final class Planner {
         }
     }
 
-    private static void requireBest(Verdict first, BendableLongScore other, String what) {
+    private static void requireBest(Verdict first, BendableLongScore other) {
         if (other.compareTo(first.score()) > 0) {
-            throw new DefectException("%s of score %s is better than the best:\n%s".formatted(what, other, details(first)));
+            throw new DefectException("The planner's choice of score %s is better than the best:\n%s".formatted(other, details(first)));
         }
     }
 

@@ -123,7 +123,7 @@ final class Shelves {
             List<Lot.PriceBreak> price = List.of(new Lot.PriceBreak(1, Math.max(0, unitPrice.applyAsLong(sku)), OptionalLong.empty()));
             List<Lot> offered = new ArrayList<>();
             byCondition.forEach((condition, count) -> offered.add(
-                    new Lot(sku, condition.label(), "shelf and suppliers", condition, count, 0, price, false)));
+                    new Lot(sku, condition.label(), "all", condition, count, 0, price, false)));
             lots.put(sku, offered);
         });
         return catalog.withLots(lots);

@@ -66,7 +66,8 @@ class CatalogCommandsTest {
         String[] words = {"catalog", "import", list.toString(), "--as", "offers", "--into", shop.toString()};
         Run preview = Run.of(words);
         assertThat(preview.code()).isEqualTo(ExitCode.INPUT_FAULT);
-        assertThat(preview.out()).contains("0 added, 1 changed, 0 unchanged, 1 not taken", "M16, A7, 1: unit_price 44 -> 40", "stands twice", "nothing was written");
+        assertThat(preview.out().replaceAll("\\s+", " ")).contains("0 added, 1 changed, 0 unchanged, 1 not taken", "M16, A7, 1: unit_price 44 -> 40", "stands twice",
+                "nothing was written; put the rows right, or take the others with --apply --skip-faulty");
         assertThat(with(words, "--apply").code()).isEqualTo(ExitCode.INPUT_FAULT);
         assertThat(shop.resolve("offers.csv")).hasSameTextualContentAs(Folders.SHOP.resolve("offers.csv"));
         Run applied = with(words, "--apply", "--skip-faulty", "--format", "json");
@@ -78,6 +79,24 @@ class CatalogCommandsTest {
                 change,line,key,column,before,after,message
                 "not taken",3,,,,,"sku M16, lot A7, min_quantity 1 stands twice, first at line 2"
                 """);
+    }
+
+    @Test
+    void whatAnImportDidIsSaid() throws IOException {
+        Path shop = Folders.copy(Folders.SHOP, work.resolve("shop"));
+        Path list = Files.writeString(work.resolve("list.csv"), "sku,lot,unit_price\nM16,A7,40\n");
+        String[] words = {"catalog", "import", list.toString(), "--as", "offers", "--into", shop.toString()};
+        assertThat(Run.of(words).out()).endsWith("\nnothing was written yet; --apply writes it\n");
+        assertThat(with(words, "--apply").out().replaceAll("\\s+", " ")).endsWith(" written; the file as it was is kept as %s ".formatted(shop.resolve("offers.csv.bak")));
+        assertThat(with(words, "--apply").out()).endsWith("\nnothing to write\n");
+        for (int copy = 2; copy <= 1000; copy++) {
+            Files.createFile(shop.resolve("offers.csv.bak" + copy));
+        }
+        Files.writeString(list, "sku,lot,unit_price\nM16,A7,41\n");
+        Run full = with(words, "--apply");
+        assertThat(full.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(full.err()).isEqualTo("sledwright: %1$s could not be written (1000 old copies stand beside %1$s; move them away); it is as it was.%n"
+                .formatted(shop.resolve("offers.csv")));
     }
 
     private static Run with(String[] words, String... more) {
@@ -114,7 +133,7 @@ class CatalogCommandsTest {
         Files.writeString(shop.resolve("catalog.yaml"), Files.readString(shop.resolve("catalog.yaml")).replace("EUR", "CHF"));
         Run run = Run.of("catalog", "diff", Folders.SHOP.toString(), shop.toString());
         assertThat(run.code()).isEqualTo(ExitCode.USAGE);
-        assertThat(run.err()).contains("EUR", "CHF", "cannot be compared");
+        assertThat(run.err()).isEqualTo("sledwright: amounts of %s are in EUR, those of %s in CHF; they cannot be compared.%n".formatted(Folders.SHOP, shop));
     }
 
     @Test

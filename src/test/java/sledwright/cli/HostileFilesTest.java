@@ -8,6 +8,7 @@ import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -53,6 +54,39 @@ class HostileFilesTest {
         assertFault(Run.of("quote", "/dev/zero"), "/dev/zero: is larger than 3 MB");
     }
 
+    @Test
+    void aFileThatGivesOtherBytesThanItsSizeIsReadAgain() {
+        assumeTrue(Files.exists(Path.of("/proc/cpuinfo")));
+        assertFault(Run.of("quote", "/proc/cpuinfo"), "/proc/cpuinfo: was changed while it was read; run it again");
+    }
+
+    @Test
+    void aFileThatFailsWhileItIsReadIsAFault() {
+        assumeTrue(Files.exists(Path.of("/proc/self/mem")));
+        assertFault(Run.of("quote", "/proc/self/mem"), "/proc/self/mem: cannot be read (Input/output error)");
+    }
+
+    @Test
+    void whatMayNotBeReadSaysSo() throws IOException {
+        assumeTrue(Files.getFileStore(work).supportsFileAttributeView("posix"));
+        Path shop = Folders.copy(Folders.SHOP, work.resolve("shop"));
+        Files.setPosixFilePermissions(shop.resolve("memory.csv"), PosixFilePermissions.fromString("-wx-wx-wx"));
+        Files.setPosixFilePermissions(shop.resolve("platforms"), PosixFilePermissions.fromString("-wx-wx-wx"));
+        try {
+            assumeTrue(!Files.isReadable(shop.resolve("memory.csv")), "the superuser may read anything");
+            Run run = Run.of("catalog", shop.toString());
+            assertFault(run, "memory.csv: cannot be read (permission denied)");
+            assertThat(run.err()).contains("platforms: cannot be listed (permission denied)");
+        } finally {
+            Files.setPosixFilePermissions(shop.resolve("platforms"), PosixFilePermissions.fromString("rwxrwxrwx"));
+        }
+    }
+
+    @Test
+    void aFileIsNoCatalogue() {
+        assertFault(Run.of("catalog", "README.md"), "README.md: is a file; a catalogue is a folder");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"catalog: ../../../../../../etc", "catalog: /dev", "catalog: \"a\\0b\"", "catalog: ''", "catalog: ~root"})
     void aCatalogueThatIsNoneIsAFault(String line) throws IOException {
@@ -84,7 +118,7 @@ class HostileFilesTest {
             offers.append("M16,Z%d,Marsh Trade,new,1000000000,1,10000000,,\n".formatted(lot));
         }
         Files.writeString(shop.resolve("offers.csv"), offers);
-        assertFault(Run.of("catalog", shop.toString()), "offers.csv:14: up to here the stock comes to more than can be counted");
+        assertFault(Run.of("catalog", shop.toString()), "offers.csv:14: up to here the stock comes to more than can be counted; lower available or unit_price");
     }
 
     @Test

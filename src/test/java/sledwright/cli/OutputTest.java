@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -101,7 +102,50 @@ class OutputTest {
         assumeTrue(!Files.isWritable(locked), "the superuser may write anywhere");
         Run run = Run.of("catalog", SHOP, "--output", locked.resolve("x").toString());
         assertThat(run.code()).isEqualTo(ExitCode.USAGE);
-        assertThat(run.err()).contains("nothing can be written into folder " + locked);
+        assertThat(run.err()).isEqualTo("sledwright: --output %s: nothing can be written into folder %s.%nMaybe choose another, or allow writing there.%n"
+                .formatted(locked.resolve("x"), locked));
+    }
+
+    @Test
+    void aFileWithoutWriteAccessIsTold() throws IOException {
+        assumeTrue(Files.getFileStore(folder).supportsFileAttributeView("posix"));
+        Path locked = Files.createFile(folder.resolve("locked"));
+        Files.setPosixFilePermissions(locked, PosixFilePermissions.fromString("r--r--r--"));
+        assumeTrue(!Files.isWritable(locked), "the superuser may write anywhere");
+        Run run = Run.of("catalog", SHOP, "--output", locked.toString());
+        assertThat(run.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(run.err()).isEqualTo("sledwright: --output %s is write-protected.%nMaybe choose another file, or allow writing to it.%n".formatted(locked));
+    }
+
+    @Test
+    void aFullDeviceIsTold() {
+        assumeTrue(Files.exists(Path.of("/dev/full")));
+        Run run = Run.of("catalog", SHOP, "--output", "/dev/full");
+        assertThat(run.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(run.err()).isEqualTo("sledwright: the result could not be written to /dev/full (No space left on device).%n".formatted());
+    }
+
+    /** An open file that was deleted still stands among the process's files, but nowhere else. */
+    @Test
+    void aFileThatIsNowhereIsTold() throws IOException {
+        Path open = Path.of("/proc/self/fd");
+        assumeTrue(Files.exists(open));
+        Path gone = folder.resolve("gone");
+        try (OutputStream held = Files.newOutputStream(gone); Stream<Path> files = Files.list(open)) {
+            Path file = files.filter(link -> pointsTo(link, gone)).findFirst().orElseThrow();
+            Files.delete(gone);
+            Run run = Run.of("catalog", SHOP, "--output", file.toString());
+            assertThat(run.code()).isEqualTo(ExitCode.USAGE);
+            assertThat(run.err()).startsWith("sledwright: --output %s cannot be reached (".formatted(file)).endsWith(").%n".formatted());
+        }
+    }
+
+    private static boolean pointsTo(Path link, Path file) {
+        try {
+            return Files.readSymbolicLink(link).equals(file.toRealPath());
+        } catch (IOException closed) {
+            return false;
+        }
     }
 
     @Test

@@ -32,7 +32,7 @@ class SentencesTest {
         Clauses.ofProgram(Heard.files(SOURCES, ".java")).forEach((file, texts) -> unsaid
                 .computeIfAbsent(SOURCES.toAbsolutePath().relativize(file).getParent().toString(), name -> new ArrayList<>())
                 .addAll(texts.stream().filter(text -> !said.has(text)).map(text -> file.getFileName() + ": " + text).toList()));
-        return unsaid.entrySet().stream().filter(entry -> !LEFT.contains(entry.getKey()))
+        return unsaid.entrySet().stream().filter(entry -> true || !LEFT.contains(entry.getKey()))
                 .map(entry -> DynamicTest.dynamicTest(entry.getKey(), () -> assertThat(entry.getValue()).isEmpty()));
     }
 }

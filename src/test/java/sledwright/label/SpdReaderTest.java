@@ -108,10 +108,29 @@ class SpdReaderTest {
         assertThat(fault(new SpdImage(3, 'U', 1, 16, 1, 1024, 1600, 1.5, 13_750, 13_750, 'A', 0, "SMALL").bytes()))
                 .isEqualTo("dump: density 0x02 in byte 4 makes a module of 0.5 GB, which is no whole number of GB");
         assertThat(fault(with(SpdImage.ddr4(), 12, 0x48))).isEqualTo("dump: organisation 0x48 in byte 12 says that the ranks are not alike, which cannot be read");
+        assertThat(fault(with(SpdImage.ddr4(), 12, 0x10))).isEqualTo("dump: organisation 0x10 in byte 12 says 3 ranks of x4 in layers of 1, which no module has");
+        assertThat(fault(with(SpdImage.ddr4(), 18, 3))).isEqualTo("dump: clock 0x03 in byte 18 makes a cycle of 333 ps, which no rate of DDR4 has");
         assertThat(fault(with(SpdImage.ddr4(), 13, 0x0A))).isEqualTo("dump: bus width 0x0A in byte 13 must say 64 data bits");
         assertThat(fault(with(SpdImage.ddr4(), 17, 1))).contains("clock 0x07 in byte 18 counts in steps that cannot be read");
         assertThat(fault(with(SpdImage.ddr3(), 11, 0))).contains("clock 0x0A in byte 12 counts in steps that cannot be read");
         assertThat(fault(with(SpdImage.ddr4(), 24, 0x10))).isEqualTo("dump: CAS latency 0x10 in byte 24 makes [3, 17, 17] cycles with tRCD and tRP, which no module has");
+    }
+
+    @Test
+    void whatIsNoWholeSpdIsAFault() {
+        byte[] spd = SpdImage.ddr4().bytes();
+        assertThat(fault(Arrays.copyOf(spd, 100)))
+                .isEqualTo("dump: holds 100 bytes; an SPD has 256 (DDR3) or 512 (DDR4), of which at least the first 128 are needed");
+        byte[] five = SpdImage.ddr4().bytes();
+        five[2] = 0x12;
+        assertThat(fault(five)).isEqualTo("dump: memory type 0x12 in byte 2 must be 0x0B (DDR3) or 0x0C (DDR4); it is that of DDR5, whose label can be read instead");
+        spd[130] ^= 1;
+        assertThat(fault(spd)).isEqualTo("dump: checksum 0x%04X of bytes 128-253 must be 0x%04X: the dump is damaged; read it again"
+                .formatted(spd[254] & 0xFF | (spd[255] & 0xFF) << 8, new SpdBytes(spd).crc(128, 126)));
+        assertThat(fault("no dump at all".getBytes(StandardCharsets.US_ASCII))).isEqualTo("dump: is neither an SPD nor a dump of one, such as hexdump -C prints");
+        String first = SpdImage.hexdump(SpdImage.ddr4().bytes()).lines().findFirst().orElseThrow();
+        assertThat(fault((first + "\nand then some\n").getBytes(StandardCharsets.US_ASCII)))
+                .isEqualTo("dump:2: is no line of a dump; it would be an address and up to sixteen bytes");
     }
 
     @Test

@@ -63,7 +63,7 @@ final class Dated {
             inflater.setInput(archive.array(), from, packed);
             byte[] content = new byte[size];
             if (inflater.inflate(content) != size) {
-                throw new IOException("the workbook's archive ends early");
+                throw new IllegalStateException("the workbook's archive ends early");
             }
             return content;
         } catch (DataFormatException broken) {

@@ -291,7 +291,54 @@ class CatalogImportTest {
         Path cut = workbook("cut.xlsx", workbook -> workbook.newWorksheet("S").value(0, 0, "sku"));
         byte[] whole = Files.readAllBytes(cut);
         Files.write(cut, Arrays.copyOf(whole, whole.length / 2));
-        assertThat(faults(() -> offers(cut))).singleElement().asString().startsWith("cut.xlsx: cannot be read as an XLSX workbook");
+        assertThat(faults(() -> offers(cut))).singleElement().asString().matches("cut\\.xlsx: cannot be read as an XLSX workbook \\(.+\\); save it again");
+        assertThat(faults(() -> offers(cut))).hasSize(1);
+    }
+
+    @Test
+    void workbooksAndListsThatHoldNothingOrTooMuchAreRefused() throws IOException {
+        assertThat(faults(() -> offers(workbook("empty.xlsx", workbook -> workbook.newWorksheet("S"))))).containsExactly("empty.xlsx: holds no cells");
+        Path old = Files.write(work.resolve("old.xlsx"), new byte[] {(byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0, (byte) 0xA1, (byte) 0xB1, 0x1A, (byte) 0xE1});
+        assertThat(faults(() -> offers(old))).containsExactly("old.xlsx: is a workbook of the old kind or has a password; save it as XLSX without one");
+        Path bomb = work.resolve("bomb.xlsx");
+        try (ZipOutputStream to = new ZipOutputStream(Files.newOutputStream(bomb))) {
+            to.putNextEntry(new ZipEntry("xl/workbook.xml"));
+            byte[] block = new byte[1_000_000];
+            for (int megabyte = 0; megabyte <= 256; megabyte++) {
+                to.write(block);
+            }
+        }
+        assertThat(faults(() -> offers(bomb))).containsExactly("bomb.xlsx: unpacks to more than 256 MB");
+        assertThat(faults(() -> offers(file("long.csv", "sku\n" + "M16\n".repeat(200_001))))).containsExactly("long.csv: has more than 200000 rows; split it");
+        assertThat(faults(() -> CatalogImport.of(shop, CatalogTable.OFFERS, file("list.csv", "sku\nM16\n"), Optional.empty(), Optional.of("Prices"))))
+                .containsExactly("list.csv: has no sheets; leave out sheet \"Prices\"");
+        assertThat(faults(() -> CatalogImport.of(work.resolve("gone"), CatalogTable.OFFERS, file("list.csv", "sku\nM16\n"), Optional.empty(), Optional.empty())))
+                .containsExactly("gone: there is no such folder; a catalogue is one");
+        assertThat(faults(() -> offers(file("list.csv", "sku\nM16\n"), file("map.yaml", "columns: {}\n"))))
+                .containsExactly("map.yaml:1: columns must name at least one of our columns and their heading");
+    }
+
+    @Test
+    void cellsThatAreNoDatesOrHoldErrorsAreNamed() throws IOException {
+        Path dates = file("dates.yaml", "dates: dd.MM.uuuu\ncolumns: { sku: sku, lot: lot, valid_until: until }\n");
+        assertThat(refusals(offers(file("list.csv", "sku,lot,until\nM16,A7,2025-04-30\n"), dates)))
+                .containsExactly("list.csv:2: valid_until (cell C2) \"2025-04-30\": must be a date as dd.MM.uuuu");
+        Path sheet = workbook("errors.xlsx", workbook -> {
+            Worksheet cells = workbook.newWorksheet("S");
+            List.of("sku", "lot", "unit_price").forEach(heading -> cells.value(0, List.of("sku", "lot", "unit_price").indexOf(heading), heading));
+            cells.value(1, 0, "M16");
+            cells.value(1, 1, "A7");
+            cells.value(1, 2, 12345);
+        });
+        Path broken = work.resolve("broken.xlsx");
+        try (ZipFile from = new ZipFile(sheet.toFile()); ZipOutputStream to = new ZipOutputStream(Files.newOutputStream(broken))) {
+            for (ZipEntry entry : Collections.list(from.entries())) {
+                to.putNextEntry(new ZipEntry(entry.getName()));
+                String text = new String(from.getInputStream(entry).readAllBytes(), StandardCharsets.UTF_8);
+                to.write(text.replaceAll("<c r=\"C2\"[^>]*><v>12345</v></c>", "<c r=\"C2\" t=\"e\"><v>#DIV/0!</v></c>").getBytes(StandardCharsets.UTF_8));
+            }
+        }
+        assertThat(refusals(offers(broken))).containsExactly("broken.xlsx:2: unit_price (cell C2) \"#DIV/0!\": is an error of the spreadsheet");
     }
 
     @Test
