@@ -76,8 +76,7 @@ final class WorkbookReader {
             }
         } catch (IOException | RuntimeException broken) {
             // The library tells a broken workbook by exceptions of many kinds.
-            faults.add(Place.of(file), "cannot be read as an XLSX workbook (%s); save it again"
-                    .formatted(broken.getMessage() == null ? broken.getClass().getSimpleName() : Field.shown(broken.getMessage())));
+            faults.add(Place.of(file), "is damaged or cut off; save it again as an XLSX workbook");
             return Optional.empty();
         }
     }

@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 final class Said {
 
     private static final Pattern BLANK = Pattern.compile("%(?:\\d+\\$)?[-#+ 0,(]*\\d*(?:\\.\\d+)?[a-zA-Z]|\\$\\{[^}]*}");
-    private static final Pattern SPACE = Pattern.compile("\\s+");
+    private static final Pattern SPACE = Pattern.compile("[\\s\u00a0]+");
     private static final Pattern WORD = Pattern.compile("[a-z]{2,}");
     private static final String FILLED = ".{0,200}?";
     private static final String PERCENT = "\u0000";
@@ -40,11 +40,11 @@ final class Said {
 
     /** One line in small letters: sentences break where there is room, and begin where they stand. */
     static String flat(String text) {
-        return SPACE.matcher(text).replaceAll(" ").strip().toLowerCase(Locale.ROOT);
+        return SPACE.matcher(text.replace("%n", " ")).replaceAll(" ").strip().toLowerCase(Locale.ROOT);
     }
 
     boolean has(String text) {
-        List<String> parts = Arrays.stream(BLANK.split(flat(text.replace("%n", " ").replace("%%", PERCENT)), -1))
+        List<String> parts = Arrays.stream(BLANK.split(flat(text.replace("%%", PERCENT)), -1))
                 .map(part -> part.replace(PERCENT, "%")).toList();
         Pattern pattern = Pattern.compile(parts.stream().map(Pattern::quote).collect(Collectors.joining(FILLED)));
         return candidates(parts).mapToObj(texts::get).anyMatch(said -> parts.stream().allMatch(said::contains) && pattern.matcher(said).find());

@@ -291,8 +291,7 @@ class CatalogImportTest {
         Path cut = workbook("cut.xlsx", workbook -> workbook.newWorksheet("S").value(0, 0, "sku"));
         byte[] whole = Files.readAllBytes(cut);
         Files.write(cut, Arrays.copyOf(whole, whole.length / 2));
-        assertThat(faults(() -> offers(cut))).singleElement().asString().matches("cut\\.xlsx: cannot be read as an XLSX workbook \\(.+\\); save it again");
-        assertThat(faults(() -> offers(cut))).hasSize(1);
+        assertThat(faults(() -> offers(cut))).singleElement().asString().isEqualTo("cut.xlsx: is damaged or cut off; save it again as an XLSX workbook");
     }
 
     @Test
