@@ -128,6 +128,14 @@ class CatalogCommandsTest {
     }
 
     @Test
+    void aPriceThatChangedAloneIsCalledThat() throws IOException {
+        Path later = Folders.copy(Folders.SHOP, work.resolve("later"));
+        Files.writeString(later.resolve("offers.csv"), Files.readString(later.resolve("offers.csv")).replace("REED-S,A2,Marsh Trade,used,150,", "REED-S,A2,Marsh Trade,used,149,"));
+        Run csv = Run.of("catalog", "diff", Folders.SHOP.toString(), later.toString(), "src/test/resources/sentences/files/quote.yaml", "--format", "csv");
+        assertThat(csv.out().lines()).contains("request,\"another price\",node,,,251.50,250.50,,");
+    }
+
+    @Test
     void cataloguesOfTwoCurrenciesAreNotCompared() throws IOException {
         Path shop = Folders.copy(Folders.SHOP, work.resolve("shop"));
         Files.writeString(shop.resolve("catalog.yaml"), Files.readString(shop.resolve("catalog.yaml")).replace("EUR", "CHF"));

@@ -93,6 +93,13 @@ class JudgeTest {
                 new Trade(Criterion.CORES, 20, "The number of cores is 20; the price comes to 21.00 EUR for each core."));
     }
 
+    @Test
+    void saysWhatCountsFirstWhereThePriceDoesNot() {
+        Judged judged = judge.judge(Shop.order(Request.named("one").withObjective(Objective.MOST_MEMORY), new Pick(lot("R16", "A", 8, 2_000), 8)));
+
+        assertThat(judged.trades().get(0)).isEqualTo(new Trade(Criterion.OBJECTIVE, 128, "What counts first is the usable memory, the most."));
+    }
+
     /** Worth of one machine: 4 cores x 5.00, 28 GB x 0.10, 53.6 GB/s x 0.25, 100 units x 0.50 = 86.20; two cost 840.00. */
     @Test
     void saysWhatIsWorthMoreThanItsPrice() {
