@@ -35,6 +35,12 @@ class BenchWorkTest {
                 .as(sku).hasSize(sku.equals(build.platform().sku()) ? 0 : units));
     }
 
+    @Test
+    void aSupplyThatComesBackIsLaidAside() {
+        assertThat(BenchText.sentence(new BenchStep(Action.LAY_ASIDE, Part.SUPPLY, "PS-750", Optional.of("supply 1"), Optional.empty())))
+                .isEqualTo("Pull PS-750 (supply 1) and lay it aside.");
+    }
+
     /** A module that was laid aside must be back before the next one moves to where it was. */
     @Test
     void nothingPassesAStepThatHasToComeFirst() {

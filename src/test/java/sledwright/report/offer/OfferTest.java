@@ -82,7 +82,12 @@ class OfferTest {
     void howSureTheAnswerIsIsSaid() {
         assertThat(OfferPage.html(offer(Answers.proved(), Answers.SHOP), Audience.CUSTOMER)).contains("option 1 has the lowest price. Each other option betters");
         Findings inTime = Answers.findings(Answers.ASKED, Status.BEST_FOUND, Answers.order(Answers.ASKED, Answers.cool()));
-        assertThat(OfferPage.html(offer(inTime, Answers.SHOP), Audience.CUSTOMER)).contains("a better one may exist").doesNotContain("lowest price");
+        assertThat(OfferPage.html(offer(inTime, Answers.SHOP), Audience.CUSTOMER)).contains("Option 1 is the best that was found for your request in the time at hand; a better one may exist.")
+                .doesNotContain("lowest price");
+        Findings cut = new Findings(Answers.ASKED, Status.PROVED, 59400, 59400, Answers.proved().ranked(), false);
+        assertThat(OfferPage.html(offer(cut, Answers.SHOP), Audience.SHOP)).contains("Proved: nothing better exists in this catalogue. The time limit ended the search for further options.");
+        Findings twice = Answers.findings(Answers.ASKED, Status.PROVED, Answers.order(Answers.ASKED, Answers.cool()), Answers.order(Answers.ASKED, Answers.cool()));
+        assertThat(OfferPage.html(offer(twice, Answers.SHOP), Audience.CUSTOMER)).contains("Option 2: the same price");
         assertThat(OfferPage.html(offer(inTime, Answers.SHOP), Audience.SHOP)).contains("Best found in time. No valid build is below \u20ac");
         Findings nothing = Answers.findings(Answers.ASKED, Status.BEST_FOUND);
         assertThat(OfferPage.html(offer(nothing, Answers.SHOP), Audience.CUSTOMER)).contains("It is not certain that there is none.");

@@ -1,0 +1,45 @@
+package sledwright.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.junit.jupiter.api.Test;
+import sledwright.domain.Build;
+import sledwright.domain.Request;
+import sledwright.explain.Explanation;
+import sledwright.generator.Deadline;
+import sledwright.generator.Status;
+import sledwright.planner.upgrade.Installed;
+import sledwright.planner.upgrade.Upgrade;
+import sledwright.planner.upgrade.Upgrader;
+import sledwright.planner.upgrade.Whole;
+import sledwright.samples.Answers;
+import sledwright.samples.Samples;
+
+/** An answer that time cut off claims no more than it knows. */
+class UpgradeTextTest {
+
+    private static Upgrade proved() {
+        Build before = Samples.machine(Answers.BOX).processors(1, Answers.COOL).cooling(Samples.LOW).channels(4, Answers.R16).build();
+        Request request = Answers.ASKED.withRequire(Samples.require().cores(20).memoryGb(192).make()).withLimit(Samples.limit().make());
+        Installed installed = Installed.of(before, 1, 0.5, request.limit(), Answers.SHOP);
+        Upgrader upgrader = new Upgrader(Answers.SHOP, request, installed, 0);
+        return upgrader.answer(upgrader.findings(Deadline.never()), Deadline.never());
+    }
+
+    private static String text(Upgrade upgrade) {
+        return UpgradeText.of(UpgradeView.of(upgrade, Answers.SHOP, Explanation.NONE), Screen.PLAIN).replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void whatIsNotProvedIsSaidToBeSo() {
+        Upgrade proved = proved();
+        Whole whole = proved.whole().orElseThrow();
+        long spend = proved.plan().orElseThrow().spend().total();
+        Upgrade cut = new Upgrade(proved.request(), proved.installed(), proved.breaches(), proved.misses(), Status.BEST_FOUND, OptionalLong.of(1234),
+                proved.plan(), Optional.of(new Whole(whole.order(), whole.order().price().total() - spend)), false);
+        assertThat(text(cut)).contains("best found in time: nothing costs less than 12.34 EUR", ", as much as the upgrade; time ran out before it was proved that nothing is cheaper");
+        assertThat(text(proved)).contains("proved: the target cannot be reached for less").doesNotContain("best found", "time ran out");
+    }
+}
