@@ -6,10 +6,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 
-/** Judges many random cases and fails with the disagreements, the first few made as small as they get. */
+/**
+ * Judges many random cases and fails with the disagreements, the first few made as small as they get; under
+ * {@code -Dsledwright.shrink=false} with the first as it is, where only whether there is one matters.
+ */
 final class Disagreement {
 
     private static final int SHOWN = 3;
+    private static final boolean SHRINK = !"false".equals(System.getProperty("sledwright.shrink"));
 
     private Disagreement() {
     }
@@ -22,7 +26,11 @@ final class Disagreement {
         List<String> shown = new ArrayList<>();
         Seeds.chosen(seeds).forEach(seed -> {
             RandomCase that = RandomCase.of(seed, size);
-            if (!judge.apply(that).isEmpty()) {
+            String words = judge.apply(that);
+            if (!words.isEmpty()) {
+                if (!SHRINK) {
+                    fail("seed %d:%n%s%n%s", seed, words, that.text());
+                }
                 failing.add(seed);
                 if (shown.size() < SHOWN) {
                     RandomCase small = Shrinker.shrink(that, next -> !judge.apply(next).isEmpty());

@@ -39,7 +39,7 @@ class StaircasesAgainstBruteForceTest {
             List<Listed> all = BruteForce.all(that).stream().map(build -> new Listed(build, build.price())).toList();
             steps.addAndGet(check(that, all, Optional.empty(), Deadline.never()));
         });
-        assertThat(steps.get()).isGreaterThan(5 * SEEDS);
+        assertThat(steps.get()).isGreaterThan(5 * (int) Seeds.chosen(SEEDS).count());
     }
 
     @Test
@@ -51,7 +51,7 @@ class StaircasesAgainstBruteForceTest {
             Energy energy = new Energy(random.nextInt(1, 9), random.nextDouble(1, 60), random.nextDouble(0.05, 1));
             steps.addAndGet(check(that, withEnergy(that, energy), Optional.of(energy), Deadline.never()));
         });
-        assertThat(steps.get()).isGreaterThan(5 * SEEDS);
+        assertThat(steps.get()).isGreaterThan(5 * (int) Seeds.chosen(SEEDS).count());
     }
 
     /** Cut off at once, a staircase may lack steps, but what it calls proved must be so. */
