@@ -243,7 +243,7 @@ public final class LabelReader {
     private void agreeOnCapacity(int gb, Organisation org, Generation generation) {
         double density = org.densityMbit(gb);
         if (generation.densitiesMbit().stream().noneMatch(known -> known == density)) {
-            int nearest = generation.densitiesMbit().stream().filter(known -> org.capacityGb(known) >= 1)
+            int nearest = generation.densitiesMbit().stream()
                     .min(Comparator.comparingDouble(known -> Math.abs(Math.log(org.capacityGb(known) / gb))))
                     .map(known -> (int) org.capacityGb(known)).orElseThrow();
             fault("capacity", gb + "GB", "with %s each device would hold %s Gbit, which %s devices do not; nearest is %dGB"

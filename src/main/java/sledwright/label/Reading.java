@@ -32,7 +32,7 @@ public record Reading(String from, ModuleLabel label, ModuleRow row, List<Meanin
     static Reading of(String from, ModuleLabel label, Optional<String> part, List<Meaning> meanings) {
         String printed = label.toString();
         String made = printed.replace(' ', '-');
-        String sku = part.orElse(made.length() > LONGEST_SKU ? made.substring(0, LONGEST_SKU) : made);
+        String sku = part.orElse(made.substring(0, Math.min(LONGEST_SKU, made.length())));
         Optional<Organisation> org = label.organisation();
         ModuleRow row = new ModuleRow(sku, printed, label.generation(), label.type(), label.capacityGb(), org.map(Organisation::ranks),
                 org.map(Organisation::logicalRanks), org.map(Organisation::width), label.mts(), label.volts());

@@ -47,7 +47,7 @@ public final class EnergyCost {
     }
 
     /**
-     * Whether more load always takes more from the wall. A table of efficiencies that rises faster than the load does not say so:
+     * Whether more load never takes less from the wall. A table of efficiencies that rises faster than the load does not say so:
      * 10 % at a tenth and 90 % at a fifth would make twice the load cheaper to run.
      */
     public static boolean risesWithLoad(Supply supply) {

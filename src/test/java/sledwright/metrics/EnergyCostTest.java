@@ -49,6 +49,7 @@ class EnergyCostTest {
         assertThat(EnergyCost.risesWithLoad(supply(Map.of()))).isTrue();
         Supply odd = supply(Map.of(10, 10.0, 20, 90.0));
         assertThat(EnergyCost.risesWithLoad(odd)).isFalse();
+        assertThat(EnergyCost.risesWithLoad(supply(Map.of(10, 25.0, 20, 50.0)))).as("twice the load takes as much, not less").isTrue();
         assertThat(PowerDraw.wallW(150, odd, Limits.NONE).getAsDouble()).isGreaterThan(PowerDraw.wallW(300, odd, Limits.NONE).getAsDouble());
     }
 
