@@ -15,7 +15,7 @@ class OrderTest {
     @Test
     void machinesOfAKindAreOne() {
         Build cool = Answers.cool();
-        Order order = Answers.order(Answers.ASKED.withMachines(3), cool, Answers.coolHeavier(), Answers.cool());
+        Order order = Order.of(List.of(cool, Answers.coolHeavier(), cool, Answers.cool()), List.of(), Answers.ASKED.withMachines(4), Answers.SHOP);
         assertThat(order.kinds()).containsExactly(cool, Answers.coolHeavier());
     }
 
