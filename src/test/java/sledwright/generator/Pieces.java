@@ -1,0 +1,66 @@
+package sledwright.generator;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import sledwright.domain.Catalog;
+import sledwright.domain.Lot;
+import sledwright.domain.MemoryModule;
+import sledwright.domain.ModuleType;
+import sledwright.domain.Processor;
+import sledwright.domain.Request;
+import sledwright.samples.Samples;
+
+/** Pieces of the search put together by hand. */
+final class Pieces {
+
+    private Pieces() {
+    }
+
+    /** A frame of one processor whose price is 1000, whose worth is nothing and whose load is 100 W. */
+    static Frame frame(Processor processor) {
+        return frame(processor, 1000, 0, 0, processor.throughput().orElse(0), 100);
+    }
+
+    static Frame frame(Processor processor, long price, double worth, long energy, double throughput, double loadW) {
+        return new Frame(Samples.platform().make(), processor, 1, Samples.LOW, Optional.empty(), Set.of(ModuleType.RDIMM), price, worth, energy,
+                processor.cores(), throughput, Watts.micro(loadW));
+    }
+
+    /** Memory of one machine; the socket is as wide as told. */
+    static MemoryPoint point(long price, int socketGb, int fullestGb, double usableGb, int modules, double loadW, double slackW) {
+        return new MemoryPoint(price, socketGb, fullestGb, usableGb, modules, Watts.micro(loadW), Watts.micro(slackW), null, null, null, Draw.NOTHING);
+    }
+
+    /** A build of those figures of one machine, at a price and an aim of 0. */
+    static Candidate candidate(double throughput, int cores, double bandwidthGbs, double usableGb, double loadW) {
+        return candidate(0, 0, throughput, cores, bandwidthGbs, usableGb, loadW);
+    }
+
+    static Candidate candidate(double aim, long price, double throughput, int cores, double bandwidthGbs, double usableGb, double loadW) {
+        return new Candidate(frame(Samples.processor("P").cores(cores).make(), 0, 0, 0, throughput, 0), null,
+                point(0, 64, 16, usableGb, 4, 0, 0), aim, price, bandwidthGbs, loadW);
+    }
+
+    /** The lots of modules alone. */
+    static Shelf shelf(Request request, List<MemoryModule> modules, Lot... lots) {
+        return new Shelf(shop(modules, lots), request);
+    }
+
+    static Catalog shop(List<MemoryModule> modules, Lot... lots) {
+        return Samples.catalog(List.of(Samples.platform().make()), List.of(Samples.P10), modules, lots);
+    }
+
+    static Lot lot(MemoryModule module, int available, Map<Integer, Long> prices) {
+        return Samples.lot(module.sku(), "L" + module.sku(), available, 0, sledwright.domain.Condition.NEW, prices);
+    }
+
+    static Lot lot(MemoryModule module, int available, long price) {
+        return lot(module, available, Map.of(1, price));
+    }
+
+    static GroupKind group(int capacityGb) {
+        return new GroupKind(capacityGb, 2, 0, 7);
+    }
+}
