@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import sledwright.domain.Catalog;
+import sledwright.domain.Condition;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.ModuleType;
@@ -53,7 +54,7 @@ final class Pieces {
     }
 
     static Lot lot(MemoryModule module, int available, Map<Integer, Long> prices) {
-        return Samples.lot(module.sku(), "L" + module.sku(), available, 0, sledwright.domain.Condition.NEW, prices);
+        return Samples.lot(module.sku(), "L" + module.sku(), available, 0, Condition.NEW, prices);
     }
 
     static Lot lot(MemoryModule module, int available, long price) {

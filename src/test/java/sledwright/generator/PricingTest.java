@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Catalog;
+import sledwright.domain.Lot;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.ModuleType;
@@ -34,7 +35,7 @@ class PricingTest {
 
     private static Catalog shop(int light, int heavy, MemoryModule... modules) {
         return Samples.catalog(List.of(TWO_SLOTS), List.of(Samples.P10), List.of(modules), List.of(modules).stream()
-                .map(module -> Pieces.lot(module, module.sku().startsWith("LIGHT") ? light : heavy, module.capacityGb())).toArray(sledwright.domain.Lot[]::new));
+                .map(module -> Pieces.lot(module, module.sku().startsWith("LIGHT") ? light : heavy, module.capacityGb())).toArray(Lot[]::new));
     }
 
     private static MemoryMarket market(Catalog shop, Request request) {
