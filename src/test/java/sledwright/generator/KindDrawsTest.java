@@ -131,6 +131,7 @@ class KindDrawsTest {
                     long bought = draw.shares().stream().mapToLong(share -> CheapestDraw.prices(KindDraws.lots(stock.shelf, share.modules()), share.units())[share.units()]).sum();
                     assertThat(draw.price()).as(where).isEqualTo(bought);
                     assertThat(draw.shares().stream().mapToInt(Draw.Share::units).sum()).as(where).isEqualTo(count * stock.unitsPerModule);
+                    assertThat(draw.shares()).as(where).allMatch(share -> share.units() > 0);
                     assertThat(draw.shares()).filteredOn(Draw.Share::everywhere).allMatch(share -> share.units() >= stock.machines);
                     assertThat(kept).as(where).noneMatch(other -> other != draw && other.price() <= draw.price()
                             && other.load().heaviest() <= draw.load().lightest());
@@ -206,9 +207,53 @@ class KindDrawsTest {
         assertThat(draws.load(sources, new int[] {4, 2, 0})).isEqualTo(new Draw.Load(28_000_000, 9_000_000, 10_000_000, 1_000_000, 1));
         assertThat(draws.load(sources, new int[] {3, 0, 0})).isEqualTo(new Draw.Load(15_000_000, 5_000_000, 5_000_000, 0, 0));
         assertThat(draws.load(sources, new int[] {5, 2, 2})).isEqualTo(new Draw.Load(39_000_000, 11_000_000, 14_000_000, 2_000_000, 2));
+        KindDraws lightWanted = new KindDraws(shelf, Set.of("W3"), 3, 3, 3, Deadline.never());
+        List<KindDraws.Source> others = lightWanted.sources(new Draw.Alike(Pieces.group(16), modules.get(0).kind()), modules);
+        assertThat(lightWanted.load(others, new int[] {2, 1, 3})).isEqualTo(new Draw.Load(23_000_000, 7_000_000, 8_000_000, 2_000_000, 2));
         assertThat(KindDraws.rounds(0, 3)).isZero();
         assertThat(KindDraws.rounds(3, 3)).isEqualTo(1);
         assertThat(KindDraws.rounds(4, 3)).isEqualTo(2);
+    }
+
+    private static Draw draw(long price, long lightest, long heaviest, long range, int uneven, Draw.Share... shares) {
+        Draw draw = Draw.NOTHING;
+        for (Draw.Share share : shares) {
+            draw = draw.plus(Draw.of(share, 0));
+        }
+        return draw.priced(price).with(new Draw.Load(0, lightest, heaviest, range, uneven));
+    }
+
+    private static KindDraws of(int machines, int mostModules) {
+        MemoryModule module = Samples.R16;
+        Shelf shelf = Pieces.shelf(Request.named("some").withMachines(machines), List.of(module), Pieces.lot(module, 9, 10));
+        return new KindDraws(shelf, Set.of(), machines, machines, mostModules, Deadline.never());
+    }
+
+    /** In large orders a dearer draw stays while a better deal, or a draw that it stands for, could make it lighter than all cheaper ones. */
+    @Test
+    void whatCouldBeLighterIsKept() {
+        Draw.Share share = new Draw.Share(new Draw.Alike(Pieces.group(16), Samples.R16.kind()), List.of(Samples.R16), 25, 4, false);
+        Draw first = draw(10, 50, 100, 0, 1, share);
+        Draw lighter = draw(20, 300, 102, 5, 2, share);
+        Draw heavier = draw(30, 40, 106, 5, 2, share);
+        Draw least = draw(40, 300, 90, 5, 2, share);
+        Draw equal = draw(50, 40, 95, 5, 2, share);
+        assertThat(of(25, 2).worthwhile(new ArrayList<>(List.of(equal, least, heavier, lighter, first)))).containsExactly(first, lighter, least);
+    }
+
+    /** In small orders a draw is dropped that weighs, whatever the deal, what a cheaper one does at most, or has more of the heavier units. */
+    @Test
+    void whatNoDealMakesLighterIsDropped() {
+        Draw.Alike alike = new Draw.Alike(Pieces.group(16), Samples.R16.kind());
+        Draw first = draw(10, 70, 100, 9, 1, new Draw.Share(alike, List.of(Samples.R16), 2, 5, false), new Draw.Share(alike, List.of(Samples.R16), 2, 3, false));
+        Draw more = draw(11, 70, 90, 0, 1, new Draw.Share(alike, List.of(Samples.R16), 3, 5, false), new Draw.Share(alike, List.of(Samples.R16), 1, 3, false));
+        Draw fewer = draw(12, 70, 90, 0, 1, new Draw.Share(alike, List.of(Samples.R16), 1, 5, false), new Draw.Share(alike, List.of(Samples.R16), 3, 3, false));
+        Draw even = draw(13, 60, 60, 0, 0, new Draw.Share(alike, List.of(Samples.R16), 4, 3, false));
+        Draw late = draw(14, 60, 80, 0, 0, new Draw.Share(alike, List.of(Samples.R16), 4, 3, false));
+        assertThat(of(2, 2).worthwhile(new ArrayList<>(List.of(late, even, fewer, more, first)))).containsExactly(first, fewer, even);
+        Draw light = draw(10, 50, 60, 0, 0, new Draw.Share(alike, List.of(Samples.R16), 4, 2, false));
+        Draw same = draw(10, 60, 60, 0, 0, new Draw.Share(alike, List.of(Samples.R16), 4, 3, false));
+        assertThat(of(2, 2).worthwhile(new ArrayList<>(List.of(same, light)))).containsExactly(light);
     }
 
     @Test

@@ -51,7 +51,7 @@ class LabelBordersTest {
     @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
             16GB 2Rx4 PC4-19099R | speed "19099": | the nearest is PC4-19200
             16GB 2Rx4 PC4-10600R | speed "10600": | PC3-10600 would be right
-            16GB 2Rx4 PC4-10000R | speed "10000": | the nearest is PC4-12800
+            16GB 2Rx4 PC4-10000E | speed "10000": | the nearest is PC4-12800
             DDR9 16GB 2Rx4 PC4-2400T-R | generation "DDR9": | must be PC3, PC4 or PC5
             LRDIM 16GB 2Rx4 PC4-2400T-R | word "LRDIM": | did you mean LRDIMM?
             16GB 2Rx4 PC4-2400T-TA1 | type "T": | a small-outline module fits no server slot
