@@ -113,6 +113,8 @@ class DealsTest {
         List<Draw.Share> shares = List.of(share(0, 13, 2, false), share(0, 13, 5, false), share(1, 13, 5, false), share(1, 13, 2, false));
         Deal.Dealt dealt = Deal.deal(shares, 2);
         assertThat(dealt.unitsByMachine()).containsExactly(new int[] {6, 7}, new int[] {7, 6}, new int[] {6, 7}, new int[] {7, 6});
+        assertThat(Deal.deal(List.of(share(0, 50, 5, false), share(1, 4, 5, false), share(2, 1, 5, false), share(2, 1, 4, false)), 2).unitsByMachine())
+                .containsExactly(new int[] {25, 25}, new int[] {2, 2}, new int[] {1, 0}, new int[] {0, 1});
         assertThat(heaviest(shares, 2, dealt, "rounds")).isEqualTo(2 * 13 * 7 / 2);
     }
 
