@@ -144,14 +144,6 @@ final class Layouts {
         return (histograms + 63) / 64;
     }
 
-    int columns() {
-        return columns;
-    }
-
-    int slots() {
-        return slots;
-    }
-
     /** The most modules that the columns hold together. */
     int maxModules() {
         return maxModules;
