@@ -171,6 +171,19 @@ class ShapeFinderTest {
         }
     }
 
+    /** Eight channels of three slots have 81 histograms, more than the bits of one word. */
+    @Test
+    void wideSocketsToo() {
+        for (boolean sparing : new boolean[] {false, true}) {
+            ShapeKey key = new ShapeKey(List.of(new GroupKind(16, 2, sparing ? 2 : 0, 7)), 3, List.of(List.of(3, 3, 3, 3, 3, 3, 3, 3)), false, sparing, 8, 1, Set.of());
+            Shapes shapes = ShapeFinder.find(key, Deadline.never());
+            List<Found> found = new ArrayList<>();
+            shapes.buckets().forEach(bucket -> bucket.shapes().forEach(shape -> found.add(new Found(counts(key, shape), bucket.totalGb(), bucket.fullestGb(),
+                    Math.rint(bucket.sparedGb() * 1e6), bucket.modules()))));
+            assertThat(found).hasSizeGreaterThanOrEqualTo(24).containsExactlyInAnyOrderElementsOf(best(key));
+        }
+    }
+
     @Test
     void bucketsThatLeaveMostToUseComeFirst() {
         for (long seed = 1; seed <= SEEDS; seed++) {
