@@ -22,8 +22,8 @@ final class RestockNotes {
                 view.amount(plan.hindsight()), RestockView.percent(plan.gap()), atTheCounter(view), plan.builds(),
                 plan.closed() ? "; at its shadow prices no other build earns more" : "; others may add to it"));
         if (plan.heldBack().mean() > plan.with().mean() + plan.with().halfWidth()) {
-            notes.put("Holding back", "Orders are served first come, first served. If those were turned away whose parts are worth more to others, the plan would earn %s."
-                    .formatted(spread(view, plan.heldBack())));
+            notes.put("Holding back", "Orders are served first come, first served. If those were turned away whose parts are worth more to others, the plan would earn %s %s."
+                    .formatted(spread(view, plan.heldBack()), view.currency()));
         }
         if (plan.late()) {
             notes.put("Time", "Time ran out before all was tried. Maybe allow more time: --time-limit");

@@ -140,6 +140,11 @@ final class Hindsight {
         return new Plane(constant / demand.length, slope);
     }
 
+    /** Courses with any order; in the others nothing is scarce. */
+    int[] busy() {
+        return IntStream.range(0, demand.length).filter(s -> Arrays.stream(demand[s]).anyMatch(orders -> orders > 0)).toArray();
+    }
+
     /**
      * Solves the programs of some courses and keeps their prices.
      *

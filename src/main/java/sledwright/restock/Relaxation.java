@@ -34,6 +34,7 @@ final class Relaxation {
 
     private final Program program;
     private final Hindsight hindsight;
+    private final int[] busy;
     private final Master master;
     private final SplittableRandom luck;
     private final Deadline deadline;
@@ -43,6 +44,7 @@ final class Relaxation {
         this.program = program;
         this.hindsight = hindsight;
         this.deadline = deadline;
+        busy = hindsight.busy();
         master = new Master(program, GROUPS);
         luck = new SplittableRandom(seed);
     }
@@ -112,8 +114,8 @@ final class Relaxation {
         double[] limits = program.limits(bought);
         int[] best = hindsight.best(limits);
         double mean = hindsight.mean(best, limits);
-        for (int batch = 0; batch < MOST_BATCHES && !deadline.isOver(); batch++) {
-            int[] courses = luck.ints(BATCH, 0, hindsight.courses()).distinct().toArray();
+        for (int batch = 0; batch < MOST_BATCHES && busy.length > 0 && !deadline.isOver(); batch++) {
+            int[] courses = luck.ints(BATCH, 0, busy.length).distinct().map(some -> busy[some]).toArray();
             double fell = hindsight.refine(courses, best, limits);
             best = hindsight.best(limits);
             if (fell <= enough / 4 * Math.abs(mean)) {

@@ -25,6 +25,7 @@ import sledwright.restock.RestockPlan.ClassOutlook;
 import sledwright.restock.RestockPlan.CurvePoint;
 import sledwright.restock.RestockPlan.Expected;
 import sledwright.restock.RestockPlan.PartOutlook;
+import sledwright.rules.Numbers;
 
 /** Plans what to buy. */
 public final class Restocker {
@@ -130,7 +131,8 @@ public final class Restocker {
         relaxation = new Relaxation(program, hindsight, seed, deadline);
         relaxation.recall(seen);
         relaxed = relaxation.solve(request.budget(), start, tolerance, MOST_ROUNDS, progress);
-        progress.accept("bound over %d builds on %d courses after %d rounds".formatted(choices.size(), courses.size(), relaxed.rounds()));
+        progress.accept("bound over %d builds on %d courses after %s".formatted(choices.size(), courses.size(),
+                Numbers.counted(relaxed.rounds(), "round", "rounds")));
         return relaxed;
     }
 

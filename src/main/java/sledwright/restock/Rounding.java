@@ -93,10 +93,9 @@ final class Rounding {
                 }
             }
         }
-        int[] improved = improve(best, passes);
-        List<int[]> finals = new ArrayList<>(starts.stream().filter(this::isAllowed).toList());
-        finals.add(best);
-        finals.add(improved);
+        // Few courses may have none of the orders that seldom come; all have.
+        List<int[]> finals = new ArrayList<>(plans.stream().filter(this::isAllowed).toList());
+        finals.add(improve(best, passes));
         return finals.stream().max(Comparator.comparingDouble(plan -> mean(margins(plan, courses)))).orElseThrow();
     }
 

@@ -2,6 +2,7 @@ package sledwright.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
@@ -10,6 +11,7 @@ import sledwright.domain.Request;
 import sledwright.explain.Explanation;
 import sledwright.generator.Deadline;
 import sledwright.generator.Status;
+import sledwright.planner.upgrade.BenchStep;
 import sledwright.planner.upgrade.Installed;
 import sledwright.planner.upgrade.Upgrade;
 import sledwright.planner.upgrade.Upgrader;
@@ -41,5 +43,19 @@ class UpgradeTextTest {
                 proved.plan(), Optional.of(new Whole(whole.order(), whole.order().price().total() - spend)), false);
         assertThat(text(cut)).contains("best found in time: nothing costs less than 12.34 EUR", ", as much as the upgrade; time ran out before it was proved that nothing is cheaper");
         assertThat(text(proved)).contains("proved: the target cannot be reached for less").doesNotContain("best found", "time ran out");
+    }
+
+    /** Machines whose modules differ in part number are not worked on alike. */
+    @Test
+    void workIsForSomeOfTheMachines() {
+        UpgradeView one = UpgradeView.of(proved(), Answers.SHOP, Explanation.NONE);
+        UpgradeView.Done done = one.upgrade().orElseThrow();
+        List<BenchStep> steps = done.work().get(0).steps();
+        UpgradeView.Done shared = new UpgradeView.Done(true, done.spend(), done.parts(), done.labour(), done.licence(), done.credit(), done.build(),
+                List.of(new UpgradeView.Work(2, steps), new UpgradeView.Work(1, steps)));
+        UpgradeView three = new UpgradeView(one.request(), 3, one.currency(), one.status(), one.bound(), one.breaches(), one.misses(), one.targets(),
+                Optional.of(shared), one.whole(), one.wholeProved(), one.explanation());
+        assertThat(UpgradeText.of(three, Screen.PLAIN)).contains("At the bench, each of 2 machines", "At the bench, each of 1 machine\n");
+        assertThat(UpgradeText.of(one, Screen.PLAIN)).contains("At the bench\n");
     }
 }

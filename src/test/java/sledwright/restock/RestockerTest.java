@@ -227,6 +227,19 @@ class RestockerTest {
         }));
     }
 
+    /** One order in a hundred months that is worth a fortune: nearly all courses have none, and say nothing of what it takes. */
+    @Test
+    void rareOrdersAreBoughtFor() {
+        RestockRequest request = SmallShop.request(List.of(SmallShop.asking("rare", new OrdersByMonth.Poisson(0.01), 16, 100_000_000, 0)), OptionalLong.empty(), 0.1, 500,
+                SmallShop.offer("BOX", 10_000, 80, 1, 0), SmallShop.offer("R16", 2000, 1200, 1, 0));
+        List<String> told = new ArrayList<>();
+        RestockPlan plan = Restocker.plan(SmallShop.CATALOG, request, 0, Deadline.never(), told::add);
+        assertThat(plan.buys()).isNotEmpty()
+                .allSatisfy(buy -> assertThat(buy.why()).isEqualTo("None is there; goes into hardly any order that is expected."));
+        assertThat(plan.gap()).isLessThan(0.001);
+        assertThat(told).anySatisfy(line -> assertThat(line).matches("round 10: \\d+\\.\\d % of the bound reached"));
+    }
+
     @Test
     void aClassThatNothingCanServeIsExplained() {
         RestockRequest request = SmallShop.request(List.of(SmallShop.asking("huge", new OrdersByMonth.Poisson(2), 100_000, 5000, 0)), OptionalLong.empty(),

@@ -15,6 +15,7 @@ import sledwright.domain.Objective;
 import sledwright.domain.Paper;
 import sledwright.domain.Request;
 import sledwright.domain.Stationery;
+import sledwright.explain.Conflict;
 import sledwright.explain.Explanation;
 import sledwright.generator.Findings;
 import sledwright.generator.Status;
@@ -94,6 +95,17 @@ class OfferTest {
         Request most = Answers.ASKED.withObjective(Objective.MOST_BANDWIDTH);
         assertThat(OfferPage.html(offer(Answers.findings(most, Status.PROVED, Answers.order(most, Answers.cool())), Answers.SHOP), Audience.CUSTOMER))
                 .contains("option 1 has the most memory bandwidth.").doesNotContain("other option");
+    }
+
+    /** What the lots hold is no customer's matter: only that it is not enough. */
+    @Test
+    void whatTheShopLacksIsToldInItsOwnWords() {
+        Conflict stock = new Conflict(List.of(new Conflict.Member("stock", Optional.empty(), "what the lots hold")), List.of("in-stock"), "There are 2 processors in all.");
+        Outcome outcome = Answers.outcome(Answers.findings(Answers.ASKED, Status.IMPOSSIBLE));
+        Explanation why = new Explanation(List.of(), List.of(stock), List.of(), List.of());
+        Offer offer = Offer.of(outcome, QuoteView.of(outcome, Answers.SHOP, why), Answers.SHOP, List.of());
+        assertThat(OfferPage.html(offer, Audience.CUSTOMER)).contains("We have no parts for such a machine.").doesNotContain("There are 2 processors");
+        assertThat(OfferPage.html(offer, Audience.SHOP)).contains("There are 2 processors in all.").doesNotContain("We have no parts");
     }
 
     @Test
