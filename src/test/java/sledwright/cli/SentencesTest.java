@@ -18,6 +18,7 @@ import org.junit.jupiter.api.TestFactory;
  */
 class SentencesTest {
 
+    private static final Path TEMPLATES = Path.of("src/main/resources");
     private static final Path SOURCES = Path.of("src/main/java/sledwright");
 
     @TestFactory
@@ -28,6 +29,9 @@ class SentencesTest {
         clauses.forEach((file, texts) -> unsaid
                 .computeIfAbsent(SOURCES.toAbsolutePath().relativize(file).getParent().toString(), name -> new ArrayList<>())
                 .addAll(texts.stream().filter(text -> !said.has(text)).map(text -> file.getFileName() + ": " + text.strip()).toList()));
+        for (Path template : Heard.files(TEMPLATES, ".ftlh")) {
+            unsaid.put(template.getFileName().toString(), TemplateClauses.of(template).stream().filter(text -> !said.has(text)).toList());
+        }
         return unsaid.entrySet().stream().map(entry -> DynamicTest.dynamicTest(entry.getKey(), () -> assertThat(entry.getValue()).isEmpty()));
     }
 }
