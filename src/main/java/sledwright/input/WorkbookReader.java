@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
 import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.apache.commons.compress.utils.SeekableInMemoryByteChannel;
@@ -86,6 +87,10 @@ final class WorkbookReader {
         byte[] buffer = new byte[1 << 16];
         try (ZipFile zip = ZipFile.builder().setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes)).get()) {
             for (ZipArchiveEntry entry : Collections.list(zip.getEntries())) {
+                // ISO/IEC 29500-2, annex B (from memory): parts are stored or deflated. To unpack others, the library needs libraries that are not here.
+                if (entry.getMethod() != ZipEntry.STORED && entry.getMethod() != ZipEntry.DEFLATED) {
+                    throw new IOException(entry.getName());
+                }
                 try (InputStream content = zip.getInputStream(entry)) {
                     for (int read = content.read(buffer); read >= 0; read = content.read(buffer)) {
                         left -= read;
