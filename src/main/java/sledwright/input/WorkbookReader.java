@@ -82,10 +82,14 @@ final class WorkbookReader {
         }
     }
 
+    private static ZipFile zip(byte[] bytes) throws IOException {
+        return ZipFile.builder().setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes)).get();
+    }
+
     private static boolean isBomb(byte[] bytes) throws IOException {
         long left = MOST_UNPACKED_MEGABYTES * 1_000_000L;
         byte[] buffer = new byte[1 << 16];
-        try (ZipFile zip = ZipFile.builder().setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes)).get()) {
+        try (ZipFile zip = zip(bytes)) {
             for (ZipArchiveEntry entry : Collections.list(zip.getEntries())) {
                 // ISO/IEC 29500-2, annex B (from memory): parts are stored or deflated. To unpack others, the library needs libraries that are not here.
                 if (entry.getMethod() != ZipEntry.STORED && entry.getMethod() != ZipEntry.DEFLATED) {
@@ -106,7 +110,7 @@ final class WorkbookReader {
 
     /** A workbook may be without styles, and so without dates; the library must not look for them then. */
     private static boolean hasStyles(byte[] bytes) throws IOException {
-        try (ZipFile zip = ZipFile.builder().setSeekableByteChannel(new SeekableInMemoryByteChannel(bytes)).get()) {
+        try (ZipFile zip = zip(bytes)) {
             ZipArchiveEntry types = zip.getEntry("[Content_Types].xml");
             return types == null || new String(zip.getInputStream(types).readAllBytes(), StandardCharsets.UTF_8).contains(STYLES);
         }

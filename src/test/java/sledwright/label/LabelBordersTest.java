@@ -2,6 +2,7 @@ package sledwright.label;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static sledwright.label.LabelReaderTest.faults;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -12,7 +13,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import sledwright.input.Fault;
 import sledwright.input.Faults;
 import sledwright.input.Located;
 import sledwright.input.Place;
@@ -21,12 +21,6 @@ import sledwright.input.Place;
 class LabelBordersTest {
 
     private static final Place HERE = new Place("labels.txt", 1);
-
-    private static List<String> faults(String text) {
-        Faults faults = new Faults();
-        assertThat(LabelReader.read(text, HERE, faults)).as(text).isEmpty();
-        return faults.all().stream().map(Fault::message).toList();
-    }
 
     @ParameterizedTest
     @CsvSource({

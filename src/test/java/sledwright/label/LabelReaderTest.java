@@ -28,7 +28,7 @@ class LabelReaderTest {
         return label.orElseThrow();
     }
 
-    private static List<String> faults(String text) {
+    static List<String> faults(String text) {
         Faults faults = new Faults();
         assertThat(LabelReader.read(text, HERE, faults)).as(text).isEmpty();
         return faults.all().stream().map(Fault::message).toList();

@@ -1,32 +1,19 @@
 package sledwright.label;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static sledwright.label.SpdReaderTest.fault;
+import static sledwright.label.SpdReaderTest.read;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import sledwright.input.Fault;
 import sledwright.input.Faults;
 
 /** SPDs and dumps of just the length that is enough, and bytes at the ends of what they may say. */
 class SpdBordersTest {
 
     private static final String ROW = " 41".repeat(16);
-
-    private static Reading read(byte[] file) {
-        Faults faults = new Faults();
-        Optional<Reading> reading = SpdReader.read(file, "dump", faults);
-        assertThat(faults.all()).isEmpty();
-        return reading.orElseThrow();
-    }
-
-    private static String fault(byte[] file) {
-        Faults faults = new Faults();
-        assertThat(SpdReader.read(file, "dump", faults)).isEmpty();
-        return String.join("\n", faults.all().stream().map(Fault::toString).toList());
-    }
 
     private static byte[] signed(byte[] spd) {
         SpdImage.sign(spd);

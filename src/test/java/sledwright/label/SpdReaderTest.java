@@ -20,14 +20,14 @@ import sledwright.input.Faults;
 
 class SpdReaderTest {
 
-    private static Reading read(byte[] file) {
+    static Reading read(byte[] file) {
         Faults faults = new Faults();
         Optional<Reading> reading = SpdReader.read(file, "dump", faults);
         assertThat(faults.all()).isEmpty();
         return reading.orElseThrow();
     }
 
-    private static String fault(byte[] file) {
+    static String fault(byte[] file) {
         Faults faults = new Faults();
         assertThat(SpdReader.read(file, "dump", faults)).isEmpty();
         return String.join("\n", faults.all().stream().map(Fault::toString).toList());

@@ -15,6 +15,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
@@ -51,6 +52,21 @@ class CatalogImportTest {
         Path file = work.resolve(name);
         try (OutputStream out = Files.newOutputStream(file); Workbook workbook = new Workbook(out, "test", "1.0")) {
             content.accept(workbook);
+        }
+        return file;
+    }
+
+    /** A workbook with some of its parts, in which other text stands. */
+    private Path repacked(Path workbook, String name, Predicate<String> parts, String regex, String by) throws IOException {
+        Path file = work.resolve(name);
+        try (ZipFile from = new ZipFile(workbook.toFile()); ZipOutputStream to = new ZipOutputStream(Files.newOutputStream(file))) {
+            for (ZipEntry entry : Collections.list(from.entries())) {
+                if (parts.test(entry.getName())) {
+                    to.putNextEntry(new ZipEntry(entry.getName()));
+                    String text = new String(from.getInputStream(entry).readAllBytes(), StandardCharsets.UTF_8);
+                    to.write(text.replaceAll(regex, by).getBytes(StandardCharsets.UTF_8));
+                }
+            }
         }
         return file;
     }
@@ -191,16 +207,7 @@ class CatalogImportTest {
             sheet.value(1, 1, "A3");
             sheet.value(1, 2, 23.5);
         });
-        Path bare = work.resolve("bare.xlsx");
-        try (ZipFile from = new ZipFile(styled.toFile()); ZipOutputStream to = new ZipOutputStream(Files.newOutputStream(bare))) {
-            for (ZipEntry entry : Collections.list(from.entries())) {
-                if (!entry.getName().endsWith("styles.xml")) {
-                    to.putNextEntry(new ZipEntry(entry.getName()));
-                    String text = new String(from.getInputStream(entry).readAllBytes(), StandardCharsets.UTF_8);
-                    to.write(text.replaceAll("<(Override|Relationship) [^>]*styles[^>]*>", "").getBytes(StandardCharsets.UTF_8));
-                }
-            }
-        }
+        Path bare = repacked(styled, "bare.xlsx", part -> !part.endsWith("styles.xml"), "<(Override|Relationship) [^>]*styles[^>]*>", "");
         assertThat(offers(bare).changes()).singleElement().asString().contains("23.5");
     }
 
@@ -329,14 +336,7 @@ class CatalogImportTest {
             cells.value(1, 1, "A7");
             cells.value(1, 2, 12345);
         });
-        Path broken = work.resolve("broken.xlsx");
-        try (ZipFile from = new ZipFile(sheet.toFile()); ZipOutputStream to = new ZipOutputStream(Files.newOutputStream(broken))) {
-            for (ZipEntry entry : Collections.list(from.entries())) {
-                to.putNextEntry(new ZipEntry(entry.getName()));
-                String text = new String(from.getInputStream(entry).readAllBytes(), StandardCharsets.UTF_8);
-                to.write(text.replaceAll("<c r=\"C2\"[^>]*><v>12345</v></c>", "<c r=\"C2\" t=\"e\"><v>#DIV/0!</v></c>").getBytes(StandardCharsets.UTF_8));
-            }
-        }
+        Path broken = repacked(sheet, "broken.xlsx", part -> true, "<c r=\"C2\"[^>]*><v>12345</v></c>", "<c r=\"C2\" t=\"e\"><v>#DIV/0!</v></c>");
         assertThat(refusals(offers(broken))).containsExactly("broken.xlsx:2: unit_price (cell C2) \"#DIV/0!\": is an error of the spreadsheet");
     }
 
