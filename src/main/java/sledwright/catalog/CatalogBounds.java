@@ -1,5 +1,6 @@
 package sledwright.catalog;
 
+import java.math.BigInteger;
 import sledwright.input.Bounds;
 
 /**
@@ -7,6 +8,9 @@ import sledwright.input.Bounds;
  * practice, no source.
  */
 public final class CatalogBounds {
+
+    /** What all units of a stock or a supply come to at most, minor units: half of what doubles hold exactly; what else an order costs has the other half. */
+    public static final BigInteger COUNTABLE = BigInteger.ONE.shiftLeft(52);
 
     public static final Bounds CORES = Bounds.of(1, 1024, "cores");
     public static final Bounds THREADS = Bounds.of(1, 8192, "threads");

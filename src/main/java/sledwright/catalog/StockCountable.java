@@ -7,15 +7,12 @@ import sledwright.input.Located;
 /** All units of all lots at their prices come to an amount that stays exact, also in a double, so that no order of them is rounded or wraps. */
 final class StockCountable implements CatalogCheck {
 
-    /** Minor units: half of what doubles hold exactly; what else an order costs has the other half. */
-    private static final BigInteger MOST = BigInteger.ONE.shiftLeft(52);
-
     @Override
     public void check(RawCatalog raw, Faults faults) {
         BigInteger worth = BigInteger.ZERO;
         for (Located<OfferRow> row : raw.offers().rows()) {
             worth = worth.add(BigInteger.valueOf(row.value().unitPrice()).multiply(BigInteger.valueOf(row.value().available())));
-            if (worth.compareTo(MOST) > 0) {
+            if (worth.compareTo(CatalogBounds.COUNTABLE) > 0) {
                 faults.add(row.place(), "up to here the stock comes to more than can be counted; lower available or unit_price");
                 return;
             }

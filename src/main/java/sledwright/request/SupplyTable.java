@@ -32,9 +32,6 @@ public final class SupplyTable {
                          Condition condition, Place place) {
     }
 
-    /** Minor units: half of what doubles hold exactly. */
-    private static final BigInteger MOST = BigInteger.ONE.shiftLeft(52);
-
     private final List<Draft> drafts;
 
     private SupplyTable(List<Draft> drafts) {
@@ -82,7 +79,7 @@ public final class SupplyTable {
             OptionalLong cost = draft.unitCost().map(field -> find.amount(field, CatalogBounds.MONEY)).orElse(OptionalLong.empty());
             BigInteger before = worth;
             worth = worth.add(BigInteger.valueOf(cost.orElse(0)).multiply(BigInteger.valueOf(draft.available())));
-            if (worth.compareTo(MOST) > 0 && before.compareTo(MOST) <= 0) {
+            if (worth.compareTo(CatalogBounds.COUNTABLE) > 0 && before.compareTo(CatalogBounds.COUNTABLE) <= 0) {
                 draft.unitCost().ifPresent(field -> field.fault("up to here the supply comes to more than can be counted; lower available or unit_cost",
                         faults));
             }

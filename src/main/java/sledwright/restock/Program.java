@@ -275,6 +275,11 @@ final class Program {
 
     /** What purchases lose if none of the units is used, minor units. */
     double loss(int[] bought) {
+        return loss(Arrays.stream(bought).asDoubleStream().toArray());
+    }
+
+    /** The same where units may be broken. */
+    double loss(double[] bought) {
         double loss = 0;
         for (int o = 0; o < bought.length; o++) {
             loss += purchases.get(o).loss() * bought[o];

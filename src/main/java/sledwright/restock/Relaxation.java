@@ -125,11 +125,7 @@ final class Relaxation {
         mean = hindsight.mean(best, limits);
         seen.add(bought);
         addPlanes(best);
-        double loss = 0;
-        for (int o = 0; o < bought.length; o++) {
-            loss += program.purchases().get(o).loss() * bought[o];
-        }
-        return new Point(bought, mean - loss, hindsight.meanPrices(best));
+        return new Point(bought, mean - program.loss(bought), hindsight.meanPrices(best));
     }
 
     private void addPlanes(int[] best) {
