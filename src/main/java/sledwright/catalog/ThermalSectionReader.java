@@ -49,9 +49,10 @@ final class ThermalSectionReader {
         return types;
     }
 
+    /** A row that names a module type speaks before one that names none, so only two of a kind contradict each other. */
     private static void overlap(Located<InletRow> earlier, InletRow row, Section section) {
         Set<ModuleType> one = earlier.value().types();
-        boolean shared = one.isEmpty() || row.types().isEmpty() || !Collections.disjoint(one, row.types());
+        boolean shared = one.isEmpty() ? row.types().isEmpty() : !Collections.disjoint(one, row.types());
         if (earlier.value().maxTdpW() == row.maxTdpW() && shared) {
             section.faults().add(section.place(), "an inlet row for %s W stands twice, first at line %d".formatted(
                     section.text("max_tdp_w"), earlier.place().line()));

@@ -25,8 +25,8 @@ public record Thermal(double altitudeFromM, double metresPerKelvin, List<InletRo
             types = Set.copyOf(types);
         }
 
-        boolean serves(double tdpW, ModuleType type) {
-            return tdpW <= maxTdpW && (types.isEmpty() || types.contains(type));
+        boolean serves(ModuleType type) {
+            return types.isEmpty() || types.contains(type);
         }
     }
 
@@ -38,7 +38,13 @@ public record Thermal(double altitudeFromM, double metresPerKelvin, List<InletRo
 
     /** The row that governs a processor of {@code tdpW} beside modules of a type: the one of least TDP that suffices. */
     public Optional<InletRow> row(double tdpW, ModuleType type) {
-        return inlet.stream().filter(row -> row.serves(tdpW, type)).findFirst();
+        return inlet.stream().filter(row -> tdpW <= row.maxTdpW() && row.serves(type)).findFirst();
+    }
+
+    /** The TDP of the last row, watts, or of the last that serves modules of a type; negative infinity where there is none. */
+    public double hottestW(Optional<ModuleType> beside) {
+        return inlet.stream().filter(row -> beside.isEmpty() || row.serves(beside.get())).mapToDouble(InletRow::maxTdpW).max()
+                .orElse(Double.NEGATIVE_INFINITY);
     }
 
     /** The site's inlet temperature, degrees Celsius, made worse by thin air. */

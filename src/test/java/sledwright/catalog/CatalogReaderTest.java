@@ -136,9 +136,10 @@ class CatalogReaderTest {
                 new CoolingKit("WREN-HS-2", "deep heat sink", 150, List.of("1D2", "2D2")));
         assertThat(wren.thermal().altitudeFromM()).isEqualTo(950);
         assertThat(wren.thermal().metresPerKelvin()).isEqualTo(300);
-        assertThat(wren.thermal().inlet()).containsExactly(new InletRow(105, 35, Set.of()),
-                new InletRow(150, 30, Set.of(ModuleType.RDIMM)),
-                new InletRow(150, 27.5, Set.of(ModuleType.LRDIMM, ModuleType.THREE_DS)));
+        assertThat(wren.thermal().inlet()).as("of one TDP a type's own row speaks before the one for all").containsExactly(
+                new InletRow(105, 35, Set.of()),
+                new InletRow(150, 27.5, Set.of(ModuleType.LRDIMM, ModuleType.THREE_DS)),
+                new InletRow(150, 30, Set.of()));
         assertThat(wren.power().baseW()).isEqualTo(85);
         assertThat(wren.power().budgetW()).as("a budget of 0 is none").isEmpty();
         assertThat(wren.power().supplies()).extracting(Supply::name).containsExactly("750 W supply", "RS-750");

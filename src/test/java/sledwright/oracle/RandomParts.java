@@ -244,7 +244,12 @@ final class RandomParts {
             if (chance(0.4)) {
                 rows.add(new Thermal.InletRow(105, 33, Set.of(ModuleType.LRDIMM, ModuleType.THREE_DS)));
             }
-            rows.add(new Thermal.InletRow(pick(120, 150, 150), chance(0.2) ? 36 : 30, Set.of()));
+            double last = pick(120, 150, 150);
+            boolean general = chance(0.85);
+            rows.add(new Thermal.InletRow(last, chance(0.2) ? 36 : 30, general ? Set.of() : Set.of(ModuleType.RDIMM, ModuleType.UDIMM)));
+            if (chance(0.3)) {
+                rows.add(new Thermal.InletRow(general || chance(0.5) ? last : 105, 26, Set.of(ModuleType.LRDIMM, ModuleType.THREE_DS)));
+            }
         }
         return new Thermal(pick(0, 900, 950), pick(125, 175, 300), rows);
     }

@@ -48,6 +48,7 @@ final class Reading {
         for (Processor processor : build.processors()) {
             broken.addAll(processor(platform, processor, fitted));
             broken.addAll(cooling(build.cooling(), processor));
+            broken.addAll(lastRow(platform.thermal(), processor));
             for (MemoryModule module : build.modules().values()) {
                 broken.addAll(inlet(platform.thermal(), processor, module.type(), request.limit()));
             }
@@ -139,21 +140,35 @@ final class Reading {
     }
 
     static Set<String> inlet(Thermal thermal, Processor processor, ModuleType type, Limits site) {
-        if (site.inletC().isEmpty() || thermal.inlet().isEmpty()) {
+        if (thermal.inlet().isEmpty()) {
             return Set.of();
-        }
-        double corrected = site.inletC().getAsDouble();
-        if (site.altitudeM() > thermal.altitudeFromM()) {
-            corrected += (site.altitudeM() - thermal.altitudeFromM()) / thermal.metresPerKelvin();
         }
         Thermal.InletRow governing = null;
         for (Thermal.InletRow row : thermal.inlet()) {
             boolean serves = processor.tdpW() <= row.maxTdpW() && (row.types().isEmpty() || row.types().contains(type));
-            if (serves && (governing == null || row.maxTdpW() < governing.maxTdpW())) {
+            boolean lower = governing == null || row.maxTdpW() < governing.maxTdpW();
+            boolean ownOfTheSame = !lower && row.maxTdpW() == governing.maxTdpW() && governing.types().isEmpty();
+            if (serves && (lower || ownOfTheSame)) {
                 governing = row;
             }
         }
-        return governing == null || corrected > governing.maxInletC() + 1e-6 ? Set.of("inlet-limit") : Set.of();
+        if (governing == null) {
+            return Set.of("inlet-limit");
+        }
+        double corrected = site.inletC().orElse(Double.NEGATIVE_INFINITY);
+        if (site.altitudeM() > thermal.altitudeFromM()) {
+            corrected += (site.altitudeM() - thermal.altitudeFromM()) / thermal.metresPerKelvin();
+        }
+        return corrected > governing.maxInletC() + 1e-6 ? Set.of("inlet-limit") : Set.of();
+    }
+
+    /** Breaches by a processor hotter than the last row, whatever stands beside it. */
+    private static Set<String> lastRow(Thermal thermal, Processor processor) {
+        boolean hotter = !thermal.inlet().isEmpty();
+        for (Thermal.InletRow row : thermal.inlet()) {
+            hotter &= processor.tdpW() > row.maxTdpW();
+        }
+        return hotter ? Set.of("inlet-limit") : Set.of();
     }
 
     /** Breaches within one channel; {@code ranks} holds each slot's logical ranks. */

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.ModuleType;
+import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.domain.Thermal;
 import sledwright.metrics.Quantity;
@@ -16,7 +17,10 @@ import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
 
-/** {@value #ID}: the site's inlet air, corrected for altitude, is no warmer than the platform allows. */
+/**
+ * {@value #ID}: the site's inlet air, corrected for altitude, is no warmer than the platform allows. What its table has no row for, it
+ * cools at no inlet temperature, whether the site's is known or not.
+ */
 public final class InletLimit extends Rule<Machine> {
 
     public static final String ID = "inlet-limit";
@@ -26,11 +30,16 @@ public final class InletLimit extends Rule<Machine> {
     }
 
     public static boolean allows(Thermal thermal, double tdpW, ModuleType type, Limits site) {
-        if (site.inletC().isEmpty() || thermal.inlet().isEmpty()) {
+        if (thermal.inlet().isEmpty()) {
             return true;
         }
         Optional<Thermal.InletRow> row = thermal.row(tdpW, type);
-        return row.isPresent() && Quantity.within(correctedC(thermal, site), row.get().maxInletC());
+        return row.isPresent() && (site.inletC().isEmpty() || Quantity.within(correctedC(thermal, site), row.get().maxInletC()));
+    }
+
+    /** Whether some row of the table, where there is one, serves a processor of so many watts beside any modules. */
+    public static boolean allows(Thermal thermal, double tdpW) {
+        return thermal.inlet().isEmpty() || tdpW <= thermal.hottestW(Optional.empty());
     }
 
     private static double correctedC(Thermal thermal, Limits site) {
@@ -39,25 +48,35 @@ public final class InletLimit extends Rule<Machine> {
 
     @Override
     public List<Violation> judge(Machine machine) {
-        Thermal thermal = machine.build().platform().thermal();
+        Platform platform = machine.build().platform();
         Limits site = machine.request().limit();
         Set<ModuleType> types = machine.build().modules().values().stream().map(MemoryModule::type).collect(Collectors.toSet());
         List<Violation> broken = new ArrayList<>();
         for (Processor processor : machine.build().processors().stream().distinct().toList()) {
-            types.stream().sorted().filter(type -> !allows(thermal, processor.tdpW(), type, site))
-                    .map(type -> broken(thermal, processor, type, site)).forEach(broken::add);
+            if (allows(platform.thermal(), processor.tdpW())) {
+                types.stream().sorted().filter(type -> !allows(platform.thermal(), processor.tdpW(), type, site))
+                        .map(type -> broken(platform, processor, type, site)).forEach(broken::add);
+            } else {
+                broken.add(tooHot(platform, processor, Optional.empty()));
+            }
         }
         return broken;
     }
 
-    private Violation broken(Thermal thermal, Processor processor, ModuleType type, Limits site) {
-        String tdp = Numbers.plain(processor.tdpW());
-        return thermal.row(processor.tdpW(), type)
+    private Violation broken(Platform platform, Processor processor, ModuleType type, Limits site) {
+        return platform.thermal().row(processor.tdpW(), type)
                 .map(row -> broken(processor.sku(),
                         "The inlet air of %s C counts as %s C at %s m; with a processor of %s W and %s the platform allows %s C.",
-                        Numbers.plain(site.inletC().orElseThrow()), Numbers.plain(correctedC(thermal, site)),
-                        Numbers.plain(site.altitudeM()), tdp, type, Numbers.plain(row.maxInletC())))
-                .orElseGet(() -> broken(processor.sku(),
-                        "The platform states no inlet temperature for a processor of %s W with %s.", tdp, type));
+                        Numbers.plain(site.inletC().orElseThrow()), Numbers.plain(correctedC(platform.thermal(), site)),
+                        Numbers.plain(site.altitudeM()), Numbers.plain(processor.tdpW()), type, Numbers.plain(row.maxInletC())))
+                .orElseGet(() -> tooHot(platform, processor, Optional.of(type)));
+    }
+
+    private Violation tooHot(Platform platform, Processor processor, Optional<ModuleType> beside) {
+        double hottestW = platform.thermal().hottestW(beside);
+        String modules = beside.map(type -> " beside " + type).orElse("");
+        return hottestW < 0 ? broken(processor.sku(), "%s cools no processor%s at any inlet temperature.", platform.sku(), modules)
+                : broken(processor.sku(), "%s cools processors of up to %s W%s; %s has a TDP of %s W.", platform.sku(), Numbers.plain(hottestW),
+                        modules, processor.sku(), Numbers.plain(processor.tdpW()));
     }
 }
