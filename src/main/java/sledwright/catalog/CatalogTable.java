@@ -10,6 +10,7 @@ import sledwright.input.CsvReader;
 import sledwright.input.CsvReader.Columns;
 import sledwright.input.CsvTable;
 import sledwright.input.Faults;
+import sledwright.input.Source;
 
 /** The tables of a catalogue that are CSV: their columns, and what tells one row from another. */
 public enum CatalogTable {
@@ -87,6 +88,6 @@ public enum CatalogTable {
 
     /** The table as its file has it. */
     public CsvTable read(Path folder, Faults faults) {
-        return CsvReader.read(folder.resolve(file), columns, faults);
+        return CsvReader.read(Source.of(folder.resolve(file)), columns, faults);
     }
 }

@@ -13,6 +13,7 @@ import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Located;
 import sledwright.input.Section;
+import sledwright.input.Source;
 import sledwright.input.YamlReader;
 
 /** Reads a file of {@code enclosures/}. */
@@ -22,7 +23,7 @@ final class EnclosureReader {
     }
 
     static EnclosureFile read(Path file, Faults faults) {
-        return YamlReader.file(file, faults).map(group -> enclosure(Section.top(group, faults))).orElse(EnclosureFile.UNREADABLE);
+        return YamlReader.read(Source.of(file), faults).map(group -> enclosure(Section.top(group, faults))).orElse(EnclosureFile.UNREADABLE);
     }
 
     private static EnclosureFile enclosure(Section top) {

@@ -26,6 +26,7 @@ import sledwright.input.Located;
 import sledwright.input.Nearest;
 import sledwright.input.Place;
 import sledwright.input.Section;
+import sledwright.input.Source;
 import sledwright.input.YamlReader;
 
 /** Reads a file of {@code platforms/}: processors, cooling and slots here, the rest by a reader for each section. */
@@ -45,7 +46,7 @@ final class PlatformReader {
     }
 
     static PlatformFile read(Path file, Faults faults) {
-        return YamlReader.file(file, faults).map(group -> new PlatformReader(Section.top(group, faults)).platform())
+        return YamlReader.read(Source.of(file), faults).map(group -> new PlatformReader(Section.top(group, faults)).platform())
                 .orElse(PlatformFile.UNREADABLE);
     }
 

@@ -11,6 +11,7 @@ import sledwright.domain.Labour;
 import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Section;
+import sledwright.input.Source;
 import sledwright.input.Section.Entry;
 import sledwright.input.YamlReader;
 
@@ -29,7 +30,7 @@ final class ShopReader {
 
     /** Empty, with faults, when the file is not readable at all. */
     static Optional<Shop> read(Path file, Faults faults) {
-        return YamlReader.file(file, faults).map(group -> new ShopReader(faults).shop(Section.top(group, faults)));
+        return YamlReader.read(Source.of(file), faults).map(group -> new ShopReader(faults).shop(Section.top(group, faults)));
     }
 
     private Shop shop(Section top) {

@@ -10,12 +10,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import sledwright.catalog.CatalogReader;
+import sledwright.catalog.CatalogSource;
 import sledwright.domain.Catalog;
 import sledwright.explain.Explanation;
 import sledwright.generator.Deadline;
 import sledwright.generator.Search;
 import sledwright.input.Fault;
 import sledwright.input.FaultsException;
+import sledwright.input.Source;
 import sledwright.planner.Planner;
 import sledwright.report.QuoteView;
 import sledwright.report.intake.DifferenceReport;
@@ -89,7 +91,7 @@ final class CatalogDiffCommand implements Callable<Integer> {
     }
 
     private Job.Quote read(Path file, Path catalog) {
-        return (Job.Quote) RequestReader.read(file, BEST_ALONE, Optional.of(catalog), Set.of(Kind.QUOTE));
+        return (Job.Quote) RequestReader.read(Source.of(file), BEST_ALONE, Optional.of(CatalogSource.of(catalog)), Set.of(Kind.QUOTE));
     }
 
     private Answer answer(Job.Quote job) {

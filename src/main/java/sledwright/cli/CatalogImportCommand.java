@@ -11,6 +11,7 @@ import picocli.CommandLine.Parameters;
 import sledwright.catalog.CatalogTable;
 import sledwright.catalog.intake.CatalogImport;
 import sledwright.input.Reason;
+import sledwright.input.Source;
 import sledwright.report.intake.ImportReport;
 import sledwright.report.intake.ImportView;
 
@@ -63,7 +64,7 @@ final class CatalogImportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        CatalogImport made = CatalogImport.of(shared.folder(into, "--into"), table, file, Optional.ofNullable(mapping), Optional.ofNullable(sheet));
+        CatalogImport made = CatalogImport.of(shared.folder(into, "--into"), table, Source.of(file), Optional.ofNullable(mapping).map(Source::of), Optional.ofNullable(sheet));
         boolean whole = made.refused().isEmpty() || skipFaulty;
         boolean writes = apply && whole && !made.changes().isEmpty();
         ImportView view = ImportView.of(file.toString(), made, writes, writes ? write(made) : Optional.empty());

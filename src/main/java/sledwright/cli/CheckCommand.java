@@ -16,6 +16,7 @@ import sledwright.report.CheckText;
 import sledwright.report.CheckView;
 import sledwright.report.Csv;
 import sledwright.report.Json;
+import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
@@ -55,7 +56,7 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        Job.Judge job = (Job.Judge) RequestReader.read(file, sets, shared.catalog(), Set.of(Kind.BUILD));
+        Job.Judge job = (Job.Judge) RequestReader.read(Source.of(file), sets, shared.catalogSource(), Set.of(Kind.BUILD));
         Machine machine = Machine.of(job.build(), job.request(), job.catalog().throughputFactors());
         Draw draw = Draw.of(Collections.nCopies(job.request().machines(), job.build()), job.request(), job.catalog());
         List<Violation> violations = Stream.concat(Rulebook.judge(machine).stream(), Rulebook.judge(draw.order()).stream()).toList();

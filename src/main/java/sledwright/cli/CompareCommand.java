@@ -27,6 +27,7 @@ import sledwright.report.CompareText;
 import sledwright.report.CompareView;
 import sledwright.report.Csv;
 import sledwright.report.Json;
+import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
@@ -93,7 +94,7 @@ final class CompareCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal, Format.HTML, Format.SVG, Format.XLSX);
-        Job.Quote job = (Job.Quote) RequestReader.read(file, allSets(), shared.catalog(), Set.of(Kind.QUOTE));
+        Job.Quote job = (Job.Quote) RequestReader.read(Source.of(file), allSets(), shared.catalogSource(), Set.of(Kind.QUOTE));
         Request request = onPlatforms(job);
         if (costs.contains(Cost.TOTAL) && job.energy().isEmpty()) {
             throw new UsageException("--over total needs to know about energy.\nMaybe add --years 4 --price-per-kwh 0.30, or a section energy to the file.");

@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.input.Faults;
 import sledwright.input.Located;
+import sledwright.input.Source;
 import sledwright.input.Visible;
 import sledwright.label.LabelLines;
 import sledwright.label.ModuleRow;
@@ -65,9 +66,9 @@ final class LabelCommand implements Callable<Integer> {
         Output output = shared.output(terminal);
         Faults faults = new Faults();
         List<Located<String>> labels = new ArrayList<>(LabelLines.ofArguments(texts));
-        files.forEach(file -> labels.addAll(LabelLines.ofFile(file, faults)));
+        files.forEach(file -> labels.addAll(LabelLines.ofFile(Source.of(file), faults)));
         List<Reading> readings = new ArrayList<>(LabelLines.read(labels, faults));
-        spds.forEach(file -> SpdReader.read(file, faults).ifPresent(readings::add));
+        spds.forEach(file -> SpdReader.read(Source.of(file), faults).ifPresent(readings::add));
         if (skipFaulty && !readings.isEmpty()) {
             faults.all().forEach(fault -> terminal.err().println("sledwright: passed over: " + Visible.of(fault.toString())));
         } else {

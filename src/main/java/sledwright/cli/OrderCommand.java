@@ -27,6 +27,7 @@ import sledwright.report.Json;
 import sledwright.report.OrderCsv;
 import sledwright.report.OrderText;
 import sledwright.report.OrderView;
+import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
@@ -64,7 +65,7 @@ final class OrderCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        Job.Order job = (Job.Order) RequestReader.read(file, sets, shared.catalog(), Set.of(Kind.ORDER));
+        Job.Order job = (Job.Order) RequestReader.read(Source.of(file), sets, shared.catalogSource(), Set.of(Kind.ORDER));
         OrderView view;
         try (Interrupt interrupt = Interrupt.listen(terminal.err())) {
             Deadline deadline = shared.deadline().or(interrupt::isAsked);

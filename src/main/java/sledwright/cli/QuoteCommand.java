@@ -25,6 +25,7 @@ import sledwright.report.QuoteView;
 import sledwright.report.offer.Audience;
 import sledwright.report.offer.Offer;
 import sledwright.report.offer.OfferPage;
+import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
@@ -75,7 +76,7 @@ final class QuoteCommand implements Callable<Integer> {
     public Integer call() {
         Output output = shared.output(terminal, Format.HTML, Format.PDF);
         requireFitting();
-        Job.Quote job = (Job.Quote) RequestReader.read(file, sets, shared.catalog(), Set.of(Kind.QUOTE));
+        Job.Quote job = (Job.Quote) RequestReader.read(Source.of(file), sets, shared.catalogSource(), Set.of(Kind.QUOTE));
         whyNot.forEach(sku -> requireKnown(sku, job.catalog()));
         Deadline deadline = shared.deadline();
         Search search = new Search(job.catalog());

@@ -18,6 +18,7 @@ import sledwright.report.RestockPage;
 import sledwright.report.RestockSheets;
 import sledwright.report.RestockText;
 import sledwright.report.RestockView;
+import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
@@ -70,7 +71,7 @@ final class RestockCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal, Format.HTML, Format.XLSX);
-        Job.Restock job = (Job.Restock) RequestReader.read(file, sets, shared.catalog(), Set.of(Kind.RESTOCK));
+        Job.Restock job = (Job.Restock) RequestReader.read(Source.of(file), sets, shared.catalogSource(), Set.of(Kind.RESTOCK));
         RestockPlan plan = Restocker.plan(job.catalog(), job.plan(), shared.seed(), shared.deadline(),
                 line -> terminal.err().println("sledwright: " + line));
         RestockView view = new RestockView(plan, job.catalog(), shared.seed(), levels ? Levels.of(plan, plan.uses()) : List.of());

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Optional;
 import picocli.CommandLine.Option;
+import sledwright.catalog.CatalogSource;
 import sledwright.generator.Deadline;
 
 /** The options of every command. */
@@ -50,8 +51,9 @@ final class SharedOptions {
         return format;
     }
 
-    Optional<Path> catalog() {
-        return Optional.ofNullable(catalog);
+    /** The catalogue that the option names. */
+    Optional<CatalogSource> catalogSource() {
+        return Optional.ofNullable(catalog).map(CatalogSource::of);
     }
 
     /** The catalogue's folder, which is named once: as the command has it, or by the option. */

@@ -29,6 +29,7 @@ import sledwright.report.sheet.SheetSvg;
 import sledwright.report.sheet.SheetText;
 import sledwright.report.sheet.SheetView;
 import sledwright.report.sheet.Sheets;
+import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
@@ -76,7 +77,7 @@ final class SheetCommand implements Callable<Integer> {
             throw new UsageException("--rank %d: the list begins with 1.".formatted(rank));
         }
         Output output = shared.output(terminal, Format.HTML, Format.PDF, Format.SVG);
-        Job job = RequestReader.read(file, sets, shared.catalog(), Set.of(Kind.BUILD, Kind.QUOTE, Kind.UPGRADE));
+        Job job = RequestReader.read(Source.of(file), sets, shared.catalogSource(), Set.of(Kind.BUILD, Kind.QUOTE, Kind.UPGRADE));
         Optional<SheetView> made = sheet(job);
         made.ifPresent(view -> write(view, job, output));
         return made.isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;

@@ -20,6 +20,7 @@ import sledwright.report.Csv;
 import sledwright.report.Json;
 import sledwright.report.UpgradeText;
 import sledwright.report.UpgradeView;
+import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
@@ -57,7 +58,7 @@ final class UpgradeCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        Job.Upgrade job = (Job.Upgrade) RequestReader.read(file, sets, shared.catalog(), Set.of(Kind.UPGRADE));
+        Job.Upgrade job = (Job.Upgrade) RequestReader.read(Source.of(file), sets, shared.catalogSource(), Set.of(Kind.UPGRADE));
         Deadline deadline = shared.deadline();
         Installed installed = Installed.of(job.build(), job.request().machines(), job.tradeIn(), job.request().limit(), job.catalog());
         Upgrader upgrader = new Upgrader(job.catalog(), job.request(), installed, shared.seed());

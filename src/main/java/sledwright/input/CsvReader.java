@@ -1,6 +1,5 @@
 package sledwright.input;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -57,9 +56,9 @@ public final class CsvReader {
     }
 
     /** The rows that can be read; whatever is wrong with the others goes to {@code faults}. */
-    public static CsvTable read(Path path, Columns known, Faults faults) {
-        CsvReader reader = new CsvReader(path.toString(), known, faults);
-        Optional<String> text = TextFile.read(path, MOST_MEGABYTES, faults);
+    public static CsvTable read(Source source, Columns known, Faults faults) {
+        CsvReader reader = new CsvReader(source.name(), known, faults);
+        Optional<String> text = TextFile.read(source, MOST_MEGABYTES, faults);
         reader.whole = text.isPresent();
         text.ifPresent(reader::parse);
         return new CsvTable(reader.rows, reader.columns.keySet(), reader.whole);

@@ -1,6 +1,5 @@
 package sledwright.input;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -28,24 +27,24 @@ public final class GridReader {
      * @param sheet     the sheet of a workbook; empty: the only one that holds anything
      * @param separator what separates the cells of CSV; empty: guessed
      */
-    public static Optional<Grid> read(Path file, Optional<String> sheet, Optional<Character> separator, Faults faults) {
-        String name = file.getFileName() == null ? "" : file.getFileName().toString().toLowerCase(Locale.ROOT);
+    public static Optional<Grid> read(Source source, Optional<String> sheet, Optional<Character> separator, Faults faults) {
+        String name = source.name().toLowerCase(Locale.ROOT);
         if (name.endsWith(".xlsx")) {
-            return WorkbookReader.read(file, sheet, faults);
+            return WorkbookReader.read(source, sheet, faults);
         }
         if (name.endsWith(".csv") || name.endsWith(".txt") || name.endsWith(".tsv")) {
             if (sheet.isPresent()) {
-                faults.add(Place.of(file.toString()), "has no sheets; leave out sheet \"%s\"".formatted(Field.shown(sheet.get())));
+                faults.add(source.place(), "has no sheets; leave out sheet \"%s\"".formatted(Field.shown(sheet.get())));
                 return Optional.empty();
             }
-            return csv(file, separator, faults);
+            return csv(source, separator, faults);
         }
-        faults.add(Place.of(file.toString()), "must end in .xlsx, .csv, .tsv or .txt; save it as one of them");
+        faults.add(source.place(), "must end in .xlsx, .csv, .tsv or .txt; save it as one of them");
         return Optional.empty();
     }
 
-    private static Optional<Grid> csv(Path file, Optional<Character> separator, Faults faults) {
-        Optional<String> text = TextFile.read(file, CsvReader.MOST_MEGABYTES, faults);
+    private static Optional<Grid> csv(Source source, Optional<Character> separator, Faults faults) {
+        Optional<String> text = TextFile.read(source, CsvReader.MOST_MEGABYTES, faults);
         if (text.isEmpty()) {
             return Optional.empty();
         }
@@ -53,7 +52,7 @@ public final class GridReader {
         String table = CsvReader.SEPARATOR_LINE.matcher(text.get()).replaceFirst("");
         char found = separator.orElseGet(() -> separator(table));
         List<Grid.Row> rows = new ArrayList<>();
-        String name = file.toString();
+        String name = source.name();
         CsvCells.Broken broken = CsvCells.read(table, found, (cells, line) -> {
             Grid.Row row = new Grid.Row(line, cells.stream().limit(MOST_COLUMNS).map(Grid.Cell::text).toList());
             if (!row.isEmpty() && rows.size() <= MOST_ROWS) {

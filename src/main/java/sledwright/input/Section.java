@@ -105,6 +105,12 @@ public final class Section implements Fields {
         return found;
     }
 
+    /** The sections under a key where a list stands there; empty for anything else or nothing. */
+    public Optional<List<Section>> sectionsIfAny(String name) {
+        asked(name, Shape.LIST_OF_SECTIONS);
+        return value(name).filter(Series.class::isInstance).map(list -> sections(name));
+    }
+
     /**
      * The sections under a key, whether they stand in a list or under names of their own; none when the key is absent or, with a fault,
      * when they are too many. A name that is missing there is empty here.

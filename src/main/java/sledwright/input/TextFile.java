@@ -6,7 +6,6 @@ import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,15 +19,15 @@ public final class TextFile {
     }
 
     /** The text; empty, with faults, when it cannot be read as text. */
-    static Optional<String> read(Path path, int mostMegabytes, Faults faults) {
-        return FileBytes.read(path, mostMegabytes, faults).flatMap(bytes -> decode(bytes, Place.of(path.toString()), faults));
+    static Optional<String> read(Source source, int mostMegabytes, Faults faults) {
+        return source.bytes(mostMegabytes, faults).flatMap(bytes -> decode(bytes, source.place(), faults));
     }
 
     /** The lines of a text, each with its place; none, with faults, when it cannot be read as text. */
-    public static List<Located<String>> lines(Path path, int mostMegabytes, Faults faults) {
+    public static List<Located<String>> lines(Source source, int mostMegabytes, Faults faults) {
         List<Located<String>> lines = new ArrayList<>();
-        read(path, mostMegabytes, faults).ifPresent(text -> text.lines()
-                .forEach(line -> lines.add(new Located<>(line, new Place(path.toString(), lines.size() + 1)))));
+        read(source, mostMegabytes, faults).ifPresent(text -> text.lines()
+                .forEach(line -> lines.add(new Located<>(line, new Place(source.name(), lines.size() + 1)))));
         return lines;
     }
 

@@ -7,7 +7,6 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
@@ -54,8 +53,8 @@ final class WorkbookReader {
         this.faults = faults;
     }
 
-    static Optional<Grid> read(Path file, Optional<String> sheet, Faults faults) {
-        return FileBytes.read(file, MOST_MEGABYTES, faults).flatMap(bytes -> new WorkbookReader(file.toString(), faults).grid(bytes, sheet));
+    static Optional<Grid> read(Source source, Optional<String> sheet, Faults faults) {
+        return source.bytes(MOST_MEGABYTES, faults).flatMap(bytes -> new WorkbookReader(source.name(), faults).grid(bytes, sheet));
     }
 
     private Optional<Grid> grid(byte[] bytes, Optional<String> wanted) {

@@ -1,6 +1,5 @@
 package sledwright.input;
 
-import java.nio.file.Path;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -26,7 +25,8 @@ import org.yaml.snakeyaml.resolver.Resolver;
  */
 public final class YamlReader {
 
-    private static final int MOST_MEGABYTES = 3;
+    /** The largest text, in millions of bytes. */
+    public static final int MOST_MEGABYTES = 3;
     private static final int DEEPEST = 20;
     private static final int MOST_ALIASES = 50;
 
@@ -51,11 +51,10 @@ public final class YamlReader {
         this.faults = faults;
     }
 
-    /** The keys of a file; empty, with faults, when it holds none. */
-    public static Optional<Value.Group> file(Path path, Faults faults) {
-        String name = path.toString();
-        return TextFile.read(path, MOST_MEGABYTES, faults)
-                .flatMap(text -> new YamlReader(line -> new Place(name, line), faults).group(text));
+    /** The keys of a source; empty, with faults, when it holds none. */
+    public static Optional<Value.Group> read(Source source, Faults faults) {
+        return TextFile.read(source, MOST_MEGABYTES, faults)
+                .flatMap(text -> new YamlReader(line -> new Place(source.name(), line), faults).group(text));
     }
 
     /** One value given outside a file; everything in it stands at {@code place}. */

@@ -1,6 +1,5 @@
 package sledwright.label;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +7,7 @@ import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Located;
 import sledwright.input.Place;
+import sledwright.input.Source;
 import sledwright.input.TextFile;
 
 /** Labels as a user gives them: on the command line, or one on each line of a file. */
@@ -52,12 +52,12 @@ public final class LabelLines {
     }
 
     /** The labels of a file; empty lines and those that begin with # are passed over. None, with a fault, when it has no label. */
-    public static List<Located<String>> ofFile(Path file, Faults faults) {
+    public static List<Located<String>> ofFile(Source source, Faults faults) {
         int before = faults.size();
-        List<Located<String>> labels = TextFile.lines(file, MOST_MEGABYTES, faults).stream()
+        List<Located<String>> labels = TextFile.lines(source, MOST_MEGABYTES, faults).stream()
                 .filter(line -> !line.value().isBlank() && !line.value().strip().startsWith("#")).toList();
         if (labels.isEmpty() && !faults.since(before)) {
-            faults.add(Place.of(file.toString()), "holds no label; it would have one on each line");
+            faults.add(source.place(), "holds no label; it would have one on each line");
         }
         return labels;
     }

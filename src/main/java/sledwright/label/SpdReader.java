@@ -1,11 +1,10 @@
 package sledwright.label;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import sledwright.input.Faults;
-import sledwright.input.FileBytes;
 import sledwright.input.Place;
+import sledwright.input.Source;
 
 /** Reads the SPD of a DDR3 or DDR4 module from a file: the bytes themselves, or a dump of them in hexadecimal. */
 public final class SpdReader {
@@ -18,9 +17,9 @@ public final class SpdReader {
     }
 
     /** The module; empty, with faults, when the file holds no SPD that can be trusted. */
-    public static Optional<Reading> read(Path file, Faults faults) {
-        Optional<byte[]> bytes = FileBytes.read(file, MOST_MEGABYTES, faults);
-        return bytes.flatMap(found -> read(found, file.toString(), faults));
+    public static Optional<Reading> read(Source source, Faults faults) {
+        Optional<byte[]> bytes = source.bytes(MOST_MEGABYTES, faults);
+        return bytes.flatMap(found -> read(found, source.name(), faults));
     }
 
     static Optional<Reading> read(byte[] file, String name, Faults faults) {

@@ -1,12 +1,12 @@
 package sledwright.request;
 
-import java.nio.file.Path;
 import java.util.Optional;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.Request;
 import sledwright.input.Faults;
 import sledwright.input.Section;
+import sledwright.input.Source;
 
 /** A file of kind {@code build}. */
 public final class BuildFile implements RequestFile {
@@ -14,13 +14,13 @@ public final class BuildFile implements RequestFile {
     private final BuildDraft build;
     private final Draft draft;
 
-    private BuildFile(Path file, Section top) {
+    private BuildFile(Source source, Section top) {
         build = BuildDraft.read(top);
-        draft = new DraftReader(file, top).judge();
+        draft = new DraftReader(source, top).judge();
     }
 
-    static BuildFile read(Path file, Section top) {
-        return new BuildFile(file, top);
+    static BuildFile read(Source source, Section top) {
+        return new BuildFile(source, top);
     }
 
     @Override
@@ -29,8 +29,8 @@ public final class BuildFile implements RequestFile {
     }
 
     @Override
-    public Optional<Path> catalogFolder() {
-        return draft.catalogFolder();
+    public Optional<NamedCatalog> catalog() {
+        return draft.catalog();
     }
 
     @Override

@@ -1,6 +1,5 @@
 package sledwright.request;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -20,7 +19,7 @@ import sledwright.input.Section.Entry;
  * @param machines where their number stands
  * @param onHand   units by sku
  */
-record Draft(Optional<Path> catalogFolder, Request figures, Place machines, Optional<Field> price, WorthFields worth, LicenceFields licence,
+record Draft(Optional<NamedCatalog> catalog, Request figures, Place machines, Optional<Field> price, WorthFields worth, LicenceFields licence,
              List<Field> platforms, List<Field> forbid, List<Field> use, List<Entry> onHand) {
 
     record WorthFields(Optional<Field> core, Optional<Field> gb, Optional<Field> gbs, Optional<Field> throughput) {

@@ -1,7 +1,5 @@
 package sledwright.request;
 
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
@@ -24,6 +22,7 @@ import sledwright.input.Bounds;
 import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Section;
+import sledwright.input.Source;
 import sledwright.request.Draft.LicenceFields;
 import sledwright.request.Draft.WorthFields;
 
@@ -47,19 +46,19 @@ final class DraftReader {
             + " price breaks, so that none has a price of its own";
     private static final String NO_PRICE_OF_A_CLASS = "limit.price is given by margin or price_accepted here; take it out";
 
-    private final Path file;
+    private final Source source;
     private final String plainName;
     private final Section top;
     /** Of one of several requests of a file, which share its catalogue and its stock: why none has a price of its own. */
     private final Optional<String> noPrice;
     private final Faults faults;
 
-    DraftReader(Path file, Section top) {
-        this(file, plainName(file), top, Optional.empty());
+    DraftReader(Source source, Section top) {
+        this(source, source.plainName(), top, Optional.empty());
     }
 
-    private DraftReader(Path file, String plainName, Section top, Optional<String> noPrice) {
-        this.file = file;
+    private DraftReader(Source source, String plainName, Section top, Optional<String> noPrice) {
+        this.source = source;
         this.plainName = plainName;
         this.top = top;
         this.noPrice = noPrice;
@@ -71,8 +70,8 @@ final class DraftReader {
      *
      * @param plainName what it is called where it has no name
      */
-    static Draft line(Path file, String plainName, Section section) {
-        return new DraftReader(file, plainName, section, Optional.of(NO_PRICE_OF_A_LINE)).line();
+    static Draft line(Source source, String plainName, Section section) {
+        return new DraftReader(source, plainName, section, Optional.of(NO_PRICE_OF_A_LINE)).line();
     }
 
     private Draft line() {
@@ -109,8 +108,8 @@ final class DraftReader {
     }
 
     /** A request that many customers come with: it chooses the cheapest, at no price of its own and without anyone's parts. */
-    static Draft demandClass(Path file, Section section) {
-        return new DraftReader(file, plainName(file), section, Optional.of(NO_PRICE_OF_A_CLASS)).demandClass();
+    static Draft demandClass(Source source, Section section) {
+        return new DraftReader(source, source.plainName(), section, Optional.of(NO_PRICE_OF_A_CLASS)).demandClass();
     }
 
     private Draft demandClass() {
@@ -135,26 +134,8 @@ final class DraftReader {
                 limit.map(this::limits).orElse(Limits.NONE), objective, Worth.NOTHING, Licence.NONE, alternatives, step,
                 Set.of(), Set.of(), Map.of());
         LicenceFields licence = top.section("licence").map(DraftReader::licence).orElse(LicenceFields.NONE);
-        return new Draft(noPrice.isPresent() ? Optional.empty() : catalogFolder(), figures, top.place("machines"), price, worth, licence,
+        return new Draft(noPrice.isPresent() ? Optional.empty() : NamedCatalog.read(top, source), figures, top.place("machines"), price, worth, licence,
                 platforms, forbid, use, noPrice.isPresent() ? List.of() : top.entries("on_hand"));
-    }
-
-    static String plainName(Path file) {
-        return file.getFileName().toString().replaceFirst("\\.ya?ml$", "");
-    }
-
-    /** The folder that the file names. */
-    Optional<Path> catalogFolder() {
-        return top.field("catalog").flatMap(this::besideFile);
-    }
-
-    private Optional<Path> besideFile(Field field) {
-        try {
-            return Optional.of(file.resolveSibling(field.text()).normalize());
-        } catch (InvalidPathException noPath) {
-            field.fault("must be the path of a folder", faults);
-            return Optional.empty();
-        }
     }
 
     private Requirements require(Section section) {

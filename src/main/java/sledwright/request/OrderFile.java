@@ -1,6 +1,5 @@
 package sledwright.request;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -19,6 +18,7 @@ import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Place;
 import sledwright.input.Section;
+import sledwright.input.Source;
 import sledwright.input.Section.Entry;
 import sledwright.input.Section.Named;
 
@@ -33,11 +33,11 @@ public final class OrderFile implements RequestFile {
     }
 
     private final Faults faults;
-    private final Path file;
+    private final Source source;
     /** Whether the file by itself has no fault. */
     private final boolean sound;
     private final String name;
-    private final Optional<Path> catalogFolder;
+    private final Optional<NamedCatalog> catalog;
     private final List<LineDraft> lines = new ArrayList<>();
     private final OptionalInt suppliersMax;
     private final Optional<Field> deliveryCharge;
@@ -46,12 +46,12 @@ public final class OrderFile implements RequestFile {
     private final Optional<LocalDate> shipDay;
     private final List<Entry> onHand;
 
-    private OrderFile(Path file, Section top) {
-        this.file = file;
+    private OrderFile(Source source, Section top) {
+        this.source = source;
         faults = top.faults();
         int before = faults.size();
-        name = top.text("name", DraftReader.plainName(file));
-        catalogFolder = new DraftReader(file, top).catalogFolder();
+        name = top.text("name", source.plainName());
+        catalog = NamedCatalog.read(top, source);
         lines(top);
         suppliersMax = top.wholeIfAny("suppliers_max", RequestBounds.SUPPLIERS).map(OptionalInt::of).orElse(OptionalInt.empty());
         deliveryCharge = top.field("delivery_charge");
@@ -63,8 +63,8 @@ public final class OrderFile implements RequestFile {
         sound = !faults.since(before);
     }
 
-    static OrderFile read(Path file, Section top) {
-        return new OrderFile(file, top);
+    static OrderFile read(Source source, Section top) {
+        return new OrderFile(source, top);
     }
 
     private void lines(Section top) {
@@ -77,7 +77,7 @@ public final class OrderFile implements RequestFile {
         for (Named line : found) {
             Section section = line.section();
             String plainName = line.name().map(Field::text).orElse("line " + (lines.size() + 1));
-            Draft draft = DraftReader.line(file, plainName, section);
+            Draft draft = DraftReader.line(source, plainName, section);
             int priority = section.wholeIfAny("priority", RequestBounds.PRIORITY).orElse(OrderLine.LEAST_PRIORITY);
             boolean uniform = section.field("uniform").flatMap(field -> field.truth(faults)).orElse(false);
             section.finish();
@@ -96,8 +96,8 @@ public final class OrderFile implements RequestFile {
     }
 
     @Override
-    public Optional<Path> catalogFolder() {
-        return catalogFolder;
+    public Optional<NamedCatalog> catalog() {
+        return catalog;
     }
 
     @Override

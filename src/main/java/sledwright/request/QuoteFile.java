@@ -1,6 +1,5 @@
 package sledwright.request;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import sledwright.domain.Catalog;
@@ -9,6 +8,7 @@ import sledwright.domain.Request;
 import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Section;
+import sledwright.input.Source;
 
 /** A file of kind {@code quote}. */
 public final class QuoteFile implements RequestFile {
@@ -37,8 +37,8 @@ public final class QuoteFile implements RequestFile {
         this.energy = energy;
     }
 
-    static QuoteFile read(Path file, Section top) {
-        return new QuoteFile(new DraftReader(file, top).quote(), top.oneOrList("customer").stream().map(Field::text).toList(),
+    static QuoteFile read(Source source, Section top) {
+        return new QuoteFile(new DraftReader(source, top).quote(), top.oneOrList("customer").stream().map(Field::text).toList(),
                 top.section("energy").map(EnergyFields::read));
     }
 
@@ -48,8 +48,8 @@ public final class QuoteFile implements RequestFile {
     }
 
     @Override
-    public Optional<Path> catalogFolder() {
-        return draft.catalogFolder();
+    public Optional<NamedCatalog> catalog() {
+        return draft.catalog();
     }
 
     @Override

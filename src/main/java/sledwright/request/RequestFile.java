@@ -1,6 +1,5 @@
 package sledwright.request;
 
-import java.nio.file.Path;
 import java.util.Optional;
 import sledwright.domain.Catalog;
 import sledwright.input.Faults;
@@ -11,8 +10,8 @@ public sealed interface RequestFile permits QuoteFile, BuildFile, OrderFile, Res
 
     Kind kind();
 
-    /** The catalogue's folder that the file names, found from the file's own folder. */
-    Optional<Path> catalogFolder();
+    /** The catalogue that the file names. */
+    Optional<NamedCatalog> catalog();
 
     /** The job with every sku found and every amount in the catalogue's currency; empty, with faults, when something is unknown. */
     Optional<? extends Job> resolve(Catalog catalog, Faults faults);

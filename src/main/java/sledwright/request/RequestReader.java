@@ -1,16 +1,15 @@
 package sledwright.request;
 
-import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
-import sledwright.catalog.CatalogReader;
+import sledwright.catalog.CatalogSource;
 import sledwright.domain.Catalog;
 import sledwright.input.Faults;
 import sledwright.input.FaultsException;
 import sledwright.input.Field;
-import sledwright.input.Place;
 import sledwright.input.Section;
+import sledwright.input.Source;
 import sledwright.input.Value.Group;
 import sledwright.input.YamlReader;
 
@@ -24,22 +23,26 @@ public final class RequestReader {
      * Reads a request and the catalogue that it is answered from.
      *
      * @param sets    overrides of keys, as {@code path=value}
-     * @param catalog the catalogue's folder; empty: the one that the file names
+     * @param catalog the catalogue; empty: the one that the request names
      * @param takes   the kinds that the caller answers
      * @throws FaultsException with every fault of the request, of the overrides and of the catalogue
      */
-    public static Job read(Path file, List<String> sets, Optional<Path> catalog, Collection<Kind> takes) {
+    public static Job read(Source source, List<String> sets, Optional<CatalogSource> catalog, Collection<Kind> takes) {
         Faults faults = new Faults();
-        Optional<RequestFile> request = open(file, sets, takes, faults);
-        Optional<Path> folder = catalog.or(() -> request.flatMap(RequestFile::catalogFolder));
-        if (folder.isEmpty() && request.isPresent()) {
-            faults.add(Place.of(file.toString()), "names no catalogue; add \"catalog: FOLDER\" or give --catalog FOLDER");
-        }
-        Optional<Catalog> parts = folder.flatMap(path -> CatalogReader.read(path, faults));
+        Optional<RequestFile> request = open(source, sets, takes, faults);
+        Optional<CatalogSource> from = catalog.or(() -> request.flatMap(read -> named(read, source, faults)));
+        Optional<Catalog> parts = from.flatMap(found -> found.read(faults));
         Optional<Job> job = request.isPresent() && parts.isPresent()
                 ? request.get().resolve(parts.get(), faults).map(Job.class::cast) : Optional.empty();
         faults.throwIfAny();
         return job.orElseThrow();
+    }
+
+    private static Optional<CatalogSource> named(RequestFile request, Source source, Faults faults) {
+        if (request.catalog().isEmpty()) {
+            faults.add(source.place(), "names no catalogue; add \"catalog: FOLDER\" or give --catalog FOLDER");
+        }
+        return request.catalog().flatMap(named -> named.folder(faults)).map(CatalogSource::of);
     }
 
     /**
@@ -48,9 +51,9 @@ public final class RequestReader {
      * @param sets overrides of keys, as {@code path=value}
      * @throws FaultsException with every fault that shows without a catalogue
      */
-    public static RequestFile open(Path file, List<String> sets) {
+    public static RequestFile open(Source source, List<String> sets) {
         Faults faults = new Faults();
-        Optional<RequestFile> request = open(file, sets, Kind.READ, faults);
+        Optional<RequestFile> request = open(source, sets, Kind.READ, faults);
         faults.throwIfAny();
         return request.orElseThrow();
     }
@@ -60,25 +63,25 @@ public final class RequestReader {
      *
      * @param takes the kinds that the caller answers
      */
-    public static Optional<RequestFile> open(Path file, List<String> sets, Collection<Kind> takes, Faults faults) {
-        Optional<Group> group = YamlReader.file(file, faults).map(read -> Overrides.apply(read, sets, faults));
+    public static Optional<RequestFile> open(Source source, List<String> sets, Collection<Kind> takes, Faults faults) {
+        Optional<Group> group = YamlReader.read(source, faults).map(read -> Overrides.apply(read, sets, faults));
         if (group.isEmpty()) {
             return Optional.empty();
         }
         Section top = Section.top(group.get(), faults);
         Optional<Kind> kind = kind(top, takes, faults);
-        Optional<RequestFile> request = kind.map(known -> read(known, file, top));
+        Optional<RequestFile> request = kind.map(known -> read(known, source, top));
         request.ifPresent(read -> top.finish());
         return request;
     }
 
-    private static RequestFile read(Kind kind, Path file, Section top) {
+    private static RequestFile read(Kind kind, Source source, Section top) {
         return switch (kind) {
-            case QUOTE -> QuoteFile.read(file, top);
-            case BUILD -> BuildFile.read(file, top);
-            case UPGRADE -> UpgradeFile.read(file, top);
-            case ORDER -> OrderFile.read(file, top);
-            case RESTOCK -> RestockFile.read(file, top);
+            case QUOTE -> QuoteFile.read(source, top);
+            case BUILD -> BuildFile.read(source, top);
+            case UPGRADE -> UpgradeFile.read(source, top);
+            case ORDER -> OrderFile.read(source, top);
+            case RESTOCK -> RestockFile.read(source, top);
         };
     }
 

@@ -1,8 +1,6 @@
 package sledwright.request;
 
 import java.math.BigDecimal;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -20,6 +18,7 @@ import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Place;
 import sledwright.input.Section;
+import sledwright.input.Source;
 
 /** A file of kind {@code restock}: the orders that a shop expects, and what it may spend on parts for them. */
 public final class RestockFile implements RequestFile {
@@ -29,7 +28,7 @@ public final class RestockFile implements RequestFile {
                               Optional<Field> loss) {
     }
 
-    private final Optional<Path> catalogFolder;
+    private final Optional<NamedCatalog> catalog;
     private final String name;
     private final List<ClassDraft> classes;
     private final double horizonMonths;
@@ -39,9 +38,9 @@ public final class RestockFile implements RequestFile {
     private final int samples;
     private final Optional<SupplyTable> supply;
 
-    private RestockFile(Path file, Section top) {
-        catalogFolder = beside(file, top, "catalog", "folder");
-        name = top.text("name", file.getFileName().toString().replaceFirst("\\.ya?ml$", ""));
+    private RestockFile(Source source, Section top) {
+        catalog = NamedCatalog.read(top, source);
+        name = top.text("name", source.plainName());
         horizonMonths = top.number("horizon_months", RequestBounds.HORIZON_MONTHS);
         budget = top.field("budget");
         readDepreciation(top);
@@ -50,27 +49,26 @@ public final class RestockFile implements RequestFile {
         if (!top.has("supply")) {
             top.missing("supply");
         }
-        supply = beside(file, top, "supply", "file").map(path -> SupplyTable.read(path, top.faults()));
+        supply = supply(source, top);
         if (!top.has("classes")) {
             top.missing("classes");
         }
-        classes = top.sections("classes").stream().map(section -> classDraft(file, section)).toList();
+        classes = top.sections("classes").stream().map(section -> classDraft(source, section)).toList();
         requireNamesOnce(top);
     }
 
-    static RestockFile read(Path file, Section top) {
-        return new RestockFile(file, top);
+    static RestockFile read(Source source, Section top) {
+        return new RestockFile(source, top);
     }
 
-    private static Optional<Path> beside(Path file, Section top, String key, String what) {
-        return top.field(key).flatMap(field -> {
-            try {
-                return Optional.of(file.resolveSibling(field.text()).normalize());
-            } catch (InvalidPathException noPath) {
-                field.fault("must be the path of a " + what, top.faults());
-                return Optional.empty();
-            }
-        });
+    /** What suppliers offer: a table of its own, or listed in the request. */
+    private static Optional<SupplyTable> supply(Source source, Section top) {
+        Optional<List<Section>> listed = top.sectionsIfAny("supply");
+        if (listed.isPresent()) {
+            return listed.map(rows -> SupplyTable.of(rows, top.place("supply"), top.faults()));
+        }
+        return top.field("supply").flatMap(field -> source.beside(field, "file", top.faults()))
+                .map(path -> SupplyTable.read(Source.of(path), top.faults()));
     }
 
     private void readDepreciation(Section top) {
@@ -88,9 +86,9 @@ public final class RestockFile implements RequestFile {
         });
     }
 
-    private static ClassDraft classDraft(Path file, Section section) {
+    private static ClassDraft classDraft(Source source, Section section) {
         String name = section.text("name");
-        Draft draft = DraftReader.demandClass(file, section);
+        Draft draft = DraftReader.demandClass(source, section);
         Optional<OrdersByMonth> orders = section.requiredSection("demand").flatMap(RestockFile::orders);
         Optional<Field> margin = section.field("margin");
         Optional<Field> accepted = section.field("price_accepted");
@@ -148,8 +146,8 @@ public final class RestockFile implements RequestFile {
     }
 
     @Override
-    public Optional<Path> catalogFolder() {
-        return catalogFolder;
+    public Optional<NamedCatalog> catalog() {
+        return catalog;
     }
 
     @Override

@@ -1,7 +1,6 @@
 package sledwright.request;
 
 import java.math.BigInteger;
-import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -15,12 +14,14 @@ import sledwright.domain.Condition;
 import sledwright.domain.SupplyOffer;
 import sledwright.input.CsvReader;
 import sledwright.input.CsvReader.Columns;
-import sledwright.input.CsvTable.Row;
 import sledwright.input.Faults;
 import sledwright.input.Field;
+import sledwright.input.Fields;
 import sledwright.input.Place;
+import sledwright.input.Section;
+import sledwright.input.Source;
 
-/** Reads {@code supply.csv}: what suppliers would sell to the shop. */
+/** What suppliers would sell to the shop: the rows of {@code supply.csv}, or the same listed in a request. */
 public final class SupplyTable {
 
     static final Columns COLUMNS = new Columns(List.of("sku", "supplier", "unit_cost", "available"), List.of("min_quantity", "lead_days", "condition"));
@@ -38,13 +39,30 @@ public final class SupplyTable {
         this.drafts = drafts;
     }
 
-    static SupplyTable read(Path file, Faults faults) {
-        List<Draft> drafts = CsvReader.read(file, COLUMNS, faults).rows().stream().map(SupplyTable::draft).toList();
+    static SupplyTable read(Source table, Faults faults) {
+        return sound(CsvReader.read(table, COLUMNS, faults).rows().stream().map(SupplyTable::draft).toList(), faults);
+    }
+
+    /**
+     * Offers that a request lists itself, under the names of the columns.
+     *
+     * @param place where the list stands
+     */
+    static SupplyTable of(List<Section> rows, Place place, Faults faults) {
+        if (rows.isEmpty()) {
+            faults.add(place, "supply must list at least one offer, or name a table of them");
+        }
+        List<Draft> drafts = rows.stream().map(SupplyTable::draft).toList();
+        rows.forEach(Section::finish);
+        return sound(drafts, faults);
+    }
+
+    private static SupplyTable sound(List<Draft> drafts, Faults faults) {
         requireOnce(drafts, faults);
         return new SupplyTable(drafts);
     }
 
-    private static Draft draft(Row row) {
+    private static Draft draft(Fields row) {
         Optional<Field> sku = row.required("sku");
         sku.ifPresent(field -> field.sku(row.faults()));
         Optional<Field> unitCost = row.required("unit_cost");

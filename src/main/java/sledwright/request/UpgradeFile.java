@@ -1,12 +1,12 @@
 package sledwright.request;
 
-import java.nio.file.Path;
 import java.util.Optional;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.Request;
 import sledwright.input.Faults;
 import sledwright.input.Section;
+import sledwright.input.Source;
 
 /** A file of kind {@code upgrade}: the machine that stands, and what it shall reach. */
 public final class UpgradeFile implements RequestFile {
@@ -15,18 +15,18 @@ public final class UpgradeFile implements RequestFile {
     private final Draft draft;
     private final double tradeIn;
 
-    private UpgradeFile(Path file, Section top) {
+    private UpgradeFile(Source source, Section top) {
         build = top.requiredSection("build").map(section -> {
             BuildDraft installed = BuildDraft.read(section);
             section.finish();
             return installed;
         });
-        draft = new DraftReader(file, top).upgrade();
+        draft = new DraftReader(source, top).upgrade();
         tradeIn = top.numberIfAny("trade_in", RequestBounds.TRADE_IN).orElse(0.0);
     }
 
-    static UpgradeFile read(Path file, Section top) {
-        return new UpgradeFile(file, top);
+    static UpgradeFile read(Source source, Section top) {
+        return new UpgradeFile(source, top);
     }
 
     @Override
@@ -35,8 +35,8 @@ public final class UpgradeFile implements RequestFile {
     }
 
     @Override
-    public Optional<Path> catalogFolder() {
-        return draft.catalogFolder();
+    public Optional<NamedCatalog> catalog() {
+        return draft.catalog();
     }
 
     @Override

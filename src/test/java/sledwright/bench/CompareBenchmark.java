@@ -18,6 +18,7 @@ import sledwright.compare.Cost;
 import sledwright.domain.Energy;
 import sledwright.generator.Axis;
 import sledwright.generator.Deadline;
+import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
@@ -42,8 +43,8 @@ final class CompareBenchmark {
     void run(Path scenarios) throws IOException {
         List<Job.Quote> jobs;
         try (Stream<Path> files = Files.list(scenarios)) {
-            jobs = files.sorted().filter(file -> RequestReader.open(file, List.of()).kind() == Kind.QUOTE)
-                    .map(file -> (Job.Quote) RequestReader.read(file, List.of(), Optional.empty(), Set.of(Kind.QUOTE))).toList();
+            jobs = files.sorted().filter(file -> RequestReader.open(Source.of(file), List.of()).kind() == Kind.QUOTE)
+                    .map(file -> (Job.Quote) RequestReader.read(Source.of(file), List.of(), Optional.empty(), Set.of(Kind.QUOTE))).toList();
         }
         out.printf("%-28s %8s %6s %8s %6s %8s %6s%n", "ms and points", "price", "", "total", "", "by sku", "");
         List<List<Double>> times = List.of(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());

@@ -22,6 +22,7 @@ import sledwright.generator.Deadline;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.input.FaultsException;
+import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
@@ -98,7 +99,7 @@ final class ExplainBenchmark {
 
     private static Optional<Job.Quote> read(Path file, List<String> sets) {
         try {
-            return Optional.of((Job.Quote) RequestReader.read(file, sets, Optional.empty(), Set.of(Kind.QUOTE)));
+            return Optional.of((Job.Quote) RequestReader.read(Source.of(file), sets, Optional.empty(), Set.of(Kind.QUOTE)));
         } catch (FaultsException another) {
             return Optional.empty();
         }

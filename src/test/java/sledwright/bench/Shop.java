@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import sledwright.catalog.CatalogReader;
 import sledwright.domain.Catalog;
 import sledwright.domain.Request;
+import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.RequestReader;
 import sledwright.samples.CatalogGenerator;
@@ -70,7 +71,7 @@ record Shop(String name, Catalog catalog, RequestGenerator requests, double read
             Path file = Files.createTempFile("sledwright-request", ".yaml");
             try {
                 Files.writeString(file, yaml);
-                return ((Job.Single) RequestReader.open(file, List.of()).resolve(catalog)).request();
+                return ((Job.Single) RequestReader.open(Source.of(file), List.of()).resolve(catalog)).request();
             } finally {
                 Files.delete(file);
             }

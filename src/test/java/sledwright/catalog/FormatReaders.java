@@ -3,6 +3,7 @@ package sledwright.catalog;
 import java.nio.file.Path;
 import sledwright.input.CsvReader;
 import sledwright.input.Faults;
+import sledwright.input.Source;
 
 /** The readers of a catalogue's YAML files, each by itself. */
 public final class FormatReaders {
@@ -24,7 +25,7 @@ public final class FormatReaders {
 
     /** A table of a catalogue in whatever file. */
     public static void table(CatalogTable table, Path file, Faults faults) {
-        TableRows rows = TableRows.of(CsvReader.read(file, table.columns(), faults));
+        TableRows rows = TableRows.of(CsvReader.read(Source.of(file), table.columns(), faults));
         switch (table) {
             case OFFERS -> OfferTable.read(rows, ShopReader.STAND_IN, faults);
             case MEMORY -> PartTables.modules(rows, faults);

@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import sledwright.input.CsvReader;
 import sledwright.input.CsvReader.Columns;
 import sledwright.input.Faults;
+import sledwright.input.Source;
 
 /** The document of formats says what the readers do. */
 class FormatsDocumentTest {
@@ -73,9 +74,9 @@ class FormatsDocumentTest {
                 rows.values().stream().map(row -> row.range().isEmpty() ? "4" : "1e17").collect(Collectors.joining(","))));
         Faults faults = new Faults();
         switch (file) {
-            case "processors.csv" -> PartTables.processors(TableRows.of(CsvReader.read(absurd, PartTables.PROCESSOR_COLUMNS, faults)), faults);
-            case "memory.csv" -> PartTables.modules(TableRows.of(CsvReader.read(absurd, PartTables.MODULE_COLUMNS, faults)), faults);
-            default -> OfferTable.read(TableRows.of(CsvReader.read(absurd, OfferTable.COLUMNS, faults)), ShopReader.STAND_IN, faults);
+            case "processors.csv" -> PartTables.processors(TableRows.of(CsvReader.read(Source.of(absurd), PartTables.PROCESSOR_COLUMNS, faults)), faults);
+            case "memory.csv" -> PartTables.modules(TableRows.of(CsvReader.read(Source.of(absurd), PartTables.MODULE_COLUMNS, faults)), faults);
+            default -> OfferTable.read(TableRows.of(CsvReader.read(Source.of(absurd), OfferTable.COLUMNS, faults)), ShopReader.STAND_IN, faults);
         }
         Files.delete(absurd);
         List<String> messages = faults.all().stream().map(fault -> fault.message()).toList();

@@ -15,6 +15,7 @@ import sledwright.generator.Deadline;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
+import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
@@ -23,7 +24,7 @@ import sledwright.request.RequestReader;
 class ImpossibleRequestsTest {
 
     private static Job.Quote job(String scenario, List<String> sets) {
-        return (Job.Quote) RequestReader.read(Path.of("scenarios", scenario + ".yaml"), sets, Optional.empty(), Set.of(Kind.QUOTE));
+        return (Job.Quote) RequestReader.read(Source.of(Path.of("scenarios", scenario + ".yaml")), sets, Optional.empty(), Set.of(Kind.QUOTE));
     }
 
     private static Findings search(Job.Quote job) {

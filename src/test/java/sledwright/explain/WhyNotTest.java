@@ -23,6 +23,7 @@ import sledwright.generator.Deadline;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
+import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
@@ -35,7 +36,7 @@ class WhyNotTest {
     private static final double ROUNDING = 1e-4;
 
     private static Job.Quote job(String scenario) {
-        return (Job.Quote) RequestReader.read(Path.of("scenarios", scenario + ".yaml"), List.of(), Optional.empty(), Set.of(Kind.QUOTE));
+        return (Job.Quote) RequestReader.read(Source.of(Path.of("scenarios", scenario + ".yaml")), List.of(), Optional.empty(), Set.of(Kind.QUOTE));
     }
 
     private static Findings search(Catalog catalog, Request request) {

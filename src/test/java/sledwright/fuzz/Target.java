@@ -16,6 +16,7 @@ import sledwright.catalog.intake.MappingReader;
 import sledwright.domain.Catalog;
 import sledwright.input.Faults;
 import sledwright.input.FaultsException;
+import sledwright.input.Source;
 import sledwright.label.LabelLines;
 import sledwright.label.SpdReader;
 import sledwright.request.Kind;
@@ -29,11 +30,11 @@ enum Target {
     ENCLOSURE("yaml", file -> FormatReaders.enclosure(file, new Faults())),
     TABLE("csv", Target::table),
     REQUEST("yaml", Target::request),
-    MAPPING("yaml", file -> MappingReader.check(file, CatalogTable.OFFERS, new Faults())),
-    LIST("csv", file -> CatalogImport.of(Folders.SHOP, CatalogTable.OFFERS, file, Optional.empty(), Optional.empty())),
-    WORKBOOK("xlsx", file -> CatalogImport.of(Folders.SHOP, CatalogTable.MEMORY, file, Optional.empty(), Optional.empty())),
+    MAPPING("yaml", file -> MappingReader.check(Source.of(file), CatalogTable.OFFERS, new Faults())),
+    LIST("csv", file -> CatalogImport.of(Folders.SHOP, CatalogTable.OFFERS, Source.of(file), Optional.empty(), Optional.empty())),
+    WORKBOOK("xlsx", file -> CatalogImport.of(Folders.SHOP, CatalogTable.MEMORY, Source.of(file), Optional.empty(), Optional.empty())),
     LABELS("txt", Target::labels),
-    SPD("bin", file -> SpdReader.read(file, new Faults()));
+    SPD("bin", file -> SpdReader.read(Source.of(file), new Faults()));
 
     private interface Reading {
         void read(Path file) throws IOException;
@@ -58,12 +59,12 @@ enum Target {
 
     private static void request(Path file) {
         Faults faults = new Faults();
-        RequestReader.open(file, List.of(), Set.of(Kind.values()), faults).ifPresent(request -> request.resolve(Shop.CATALOG, faults));
+        RequestReader.open(Source.of(file), List.of(), Set.of(Kind.values()), faults).ifPresent(request -> request.resolve(Shop.CATALOG, faults));
     }
 
     private static void labels(Path file) {
         Faults faults = new Faults();
-        LabelLines.read(LabelLines.ofFile(file, faults), faults);
+        LabelLines.read(LabelLines.ofFile(Source.of(file), faults), faults);
     }
 
     private static final class Shop {

@@ -25,7 +25,7 @@ class CsvReaderTest {
     private CsvTable read(String text) throws IOException {
         Path file = folder.resolve("table.csv");
         Files.writeString(file, text);
-        return CsvReader.read(file, COLUMNS, faults);
+        return CsvReader.read(Source.of(file), COLUMNS, faults);
     }
 
     /** Every way in which a spreadsheet may save the same two rows. */
@@ -84,7 +84,7 @@ class CsvReaderTest {
 
     @Test
     void aFolderIsNoTable() {
-        assertThat(CsvReader.read(folder, COLUMNS, faults).whole()).isFalse();
+        assertThat(CsvReader.read(Source.of(folder), COLUMNS, faults).whole()).isFalse();
         assertThat(faults.all()).extracting(Fault::toString).containsExactly(folder + ": is a folder, a file is needed");
     }
 }

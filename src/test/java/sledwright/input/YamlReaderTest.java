@@ -22,7 +22,7 @@ class YamlReaderTest {
     private Group read(String text) throws IOException {
         Path file = folder.resolve("file.yaml");
         Files.writeString(file, text);
-        return YamlReader.file(file, faults).orElseThrow();
+        return YamlReader.read(Source.of(file), faults).orElseThrow();
     }
 
     @Test

@@ -16,6 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import sledwright.input.Faults;
 import sledwright.input.Located;
 import sledwright.input.Place;
+import sledwright.input.Source;
 
 /** The last value that a field takes and the first that it does not, and fields that stand where they seldom do. */
 class LabelBordersTest {
@@ -91,7 +92,7 @@ class LabelBordersTest {
     void labelsOfAFile(@TempDir Path folder) throws IOException {
         Path file = Files.writeString(folder.resolve("labels.txt"), "# in the box\n\n  \n16GB 2Rx4 PC4-2400T-R\n  # not this\n8GB 1Rx8 PC4-2400T-E\n");
         Faults faults = new Faults();
-        List<Located<String>> labels = LabelLines.ofFile(file, faults);
+        List<Located<String>> labels = LabelLines.ofFile(Source.of(file), faults);
         assertThat(labels).extracting(Located::value).containsExactly("16GB 2Rx4 PC4-2400T-R", "8GB 1Rx8 PC4-2400T-E");
         assertThat(labels).extracting(label -> label.place().toString()).containsExactly(file + ":4", file + ":6");
         assertThat(faults.all()).isEmpty();
@@ -100,10 +101,10 @@ class LabelBordersTest {
     @Test
     void aFileWithoutLabels(@TempDir Path folder) throws IOException {
         Faults faults = new Faults();
-        assertThat(LabelLines.ofFile(Files.writeString(folder.resolve("none.txt"), "# nothing\n\n"), faults)).isEmpty();
+        assertThat(LabelLines.ofFile(Source.of(Files.writeString(folder.resolve("none.txt"), "# nothing\n\n")), faults)).isEmpty();
         assertThat(faults.all()).singleElement().asString().contains("holds no label");
         Faults missing = new Faults();
-        assertThat(LabelLines.ofFile(folder.resolve("missing.txt"), missing)).isEmpty();
+        assertThat(LabelLines.ofFile(Source.of(folder.resolve("missing.txt")), missing)).isEmpty();
         assertThat(missing.all()).singleElement().asString().contains("there is no such file");
     }
 }

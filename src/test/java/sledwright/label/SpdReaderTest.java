@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import sledwright.domain.ModuleType;
 import sledwright.input.Fault;
 import sledwright.input.Faults;
+import sledwright.input.Source;
 
 class SpdReaderTest {
 
@@ -243,9 +244,9 @@ class SpdReaderTest {
     void files(@TempDir Path folder) throws IOException {
         Path file = Files.write(folder.resolve("spd.bin"), SpdImage.ddr4().bytes());
         Faults faults = new Faults();
-        assertThat(SpdReader.read(file, faults)).isPresent();
-        assertThat(SpdReader.read(folder.resolve("none"), faults)).isEmpty();
-        assertThat(SpdReader.read(folder, faults)).isEmpty();
+        assertThat(SpdReader.read(Source.of(file), faults)).isPresent();
+        assertThat(SpdReader.read(Source.of(folder.resolve("none")), faults)).isEmpty();
+        assertThat(SpdReader.read(Source.of(folder), faults)).isEmpty();
         assertThat(faults.all()).extracting(Fault::message).containsExactly("there is no such file", "is a folder, a file is needed");
     }
 }

@@ -28,6 +28,7 @@ import sledwright.domain.Objective;
 import sledwright.generator.Axis;
 import sledwright.generator.Deadline;
 import sledwright.generator.Search;
+import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
@@ -80,7 +81,7 @@ class FrontierAgainstMoeaTest {
     /** The demo is too large to list: here no build that quotes of other aims find may lie beyond a curve. */
     @Test
     void noQuoteOfTheDemoLiesBeyondItsCurves() {
-        Job.Quote job = (Job.Quote) RequestReader.read(Path.of("scenarios/cache-node.yaml"), List.of(), Optional.empty(), Set.of(Kind.QUOTE));
+        Job.Quote job = (Job.Quote) RequestReader.read(Source.of(Path.of("scenarios/cache-node.yaml")), List.of(), Optional.empty(), Set.of(Kind.QUOTE));
         Search search = new Search(job.catalog());
         List<Order> quoted = new ArrayList<>();
         for (Objective objective : List.of(Objective.CHEAPEST, Objective.MOST_THROUGHPUT, Objective.MOST_BANDWIDTH, Objective.MOST_MEMORY)) {

@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import sledwright.domain.ModuleType;
 import sledwright.input.Faults;
+import sledwright.input.Source;
 import sledwright.label.ModuleRow;
 import sledwright.label.Reading;
 import sledwright.label.SpdImage;
@@ -46,7 +47,7 @@ class DecodeDimmsTest {
         Map<String, Map<String, String>> decoded = decoded(files, folder);
         for (Path file : files) {
             Faults faults = new Faults();
-            Reading reading = SpdReader.read(file, faults).orElseThrow(() -> new AssertionError(faults.all().toString()));
+            Reading reading = SpdReader.read(Source.of(file), faults).orElseThrow(() -> new AssertionError(faults.all().toString()));
             Map<String, String> theirs = decoded.get(file.toString());
             String what = "seed %d, %s: %s against %s".formatted(seed, file.getFileName(), reading, theirs);
             ModuleRow row = reading.row();

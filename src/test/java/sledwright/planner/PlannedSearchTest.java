@@ -19,6 +19,7 @@ import sledwright.generator.Deadline;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
+import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
@@ -42,7 +43,7 @@ class PlannedSearchTest {
         int several = 0;
         for (long seed = 0; seed < 40; seed++) {
             Path file = Files.writeString(dir.resolve("request.yaml"), requests.request(seed, objective.label()));
-            Job.Quote job = (Job.Quote) RequestReader.read(file, List.of(), Optional.empty(), Set.of(Kind.QUOTE));
+            Job.Quote job = (Job.Quote) RequestReader.read(Source.of(file), List.of(), Optional.empty(), Set.of(Kind.QUOTE));
             Findings findings = new Search(job.catalog()).run(job.request(), Deadline.never());
 
             assertThatCode(() -> planner.plan(findings)).as("%s, seed %d", objective, seed).doesNotThrowAnyException();
@@ -57,7 +58,7 @@ class PlannedSearchTest {
 
     @Test
     void aSearchWithoutTimePasses() {
-        Job.Quote job = (Job.Quote) RequestReader.read(Path.of("scenarios/render-node.yaml"), List.of(), Optional.empty(), Set.of(Kind.QUOTE));
+        Job.Quote job = (Job.Quote) RequestReader.read(Source.of(Path.of("scenarios/render-node.yaml")), List.of(), Optional.empty(), Set.of(Kind.QUOTE));
         Findings findings = new Search(job.catalog()).run(job.request(), Deadline.in(Duration.ZERO));
 
         Outcome outcome = planner.plan(findings);

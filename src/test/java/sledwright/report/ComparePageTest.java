@@ -20,6 +20,7 @@ import sledwright.domain.Limits;
 import sledwright.domain.Request;
 import sledwright.generator.Axis;
 import sledwright.generator.Deadline;
+import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
@@ -27,7 +28,7 @@ import sledwright.request.RequestReader;
 /** The page of a comparison as a reader gets it. */
 class ComparePageTest {
 
-    private static final Job.Quote JOB = (Job.Quote) RequestReader.read(Path.of("scenarios/small-web-node.yaml"), List.of(), Optional.empty(), Set.of(Kind.QUOTE));
+    private static final Job.Quote JOB = (Job.Quote) RequestReader.read(Source.of(Path.of("scenarios/small-web-node.yaml")), List.of(), Optional.empty(), Set.of(Kind.QUOTE));
     /** Low, so that few points are left: checking each takes its time. */
     private static final Limits LOW = new Limits(OptionalLong.of(23_000), JOB.request().limit().powerW(), JOB.request().limit().leadDays(),
             JOB.request().limit().inletC(), 0, JOB.request().limit().mainsV(), Set.of());

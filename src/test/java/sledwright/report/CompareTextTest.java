@@ -13,6 +13,7 @@ import sledwright.compare.Cost;
 import sledwright.generator.Axis;
 import sledwright.generator.Deadline;
 import sledwright.generator.Status;
+import sledwright.input.Source;
 import sledwright.report.CompareView.CurveView;
 import sledwright.request.Job;
 import sledwright.request.Kind;
@@ -21,7 +22,7 @@ import sledwright.request.RequestReader;
 /** A curve that time cut off claims no more points than were proved. */
 class CompareTextTest {
 
-    private static final Job.Quote JOB = (Job.Quote) RequestReader.read(Path.of("src/test/resources/sentences/files/quote.yaml"), List.of(), Optional.empty(),
+    private static final Job.Quote JOB = (Job.Quote) RequestReader.read(Source.of(Path.of("src/test/resources/sentences/files/quote.yaml")), List.of(), Optional.empty(),
             Set.of(Kind.QUOTE));
 
     /** The whole comparison, as if only so many points of its curve were proved. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import sledwright.generator.Deadline;
+import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
@@ -18,7 +19,7 @@ import sledwright.restock.Restocker;
 /** What stands beside a plan: how sure it is, and what its way of serving costs. */
 class RestockNotesTest {
 
-    private static final Job.Restock JOB = (Job.Restock) RequestReader.read(Path.of("src/test/resources/sentences/files/dear.yaml"), List.of(), Optional.empty(),
+    private static final Job.Restock JOB = (Job.Restock) RequestReader.read(Source.of(Path.of("src/test/resources/sentences/files/dear.yaml")), List.of(), Optional.empty(),
             Set.of(Kind.RESTOCK));
 
     private static RestockPlan plan(boolean closed, Expected heldBack) {

@@ -13,7 +13,9 @@ import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import sledwright.catalog.CatalogSource;
 import sledwright.input.FaultsException;
+import sledwright.input.Source;
 
 /** However a sound file is broken, it is read or refused with faults; nothing else comes out. */
 class BrokenFilesTest {
@@ -82,7 +84,7 @@ class BrokenFilesTest {
 
     private boolean refused(Path request, int seed, Path file) {
         try {
-            RequestReader.read(request, List.of(), Optional.of(work.resolve("shop")), Kind.READ);
+            RequestReader.read(Source.of(request), List.of(), Optional.of(CatalogSource.of(work.resolve("shop"))), Kind.READ);
             return false;
         } catch (FaultsException faults) {
             assertThat(faults.faults()).as("seed " + seed).isNotEmpty().allMatch(fault -> !fault.message().isBlank());

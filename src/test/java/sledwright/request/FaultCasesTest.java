@@ -15,7 +15,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import sledwright.catalog.CatalogReader;
+import sledwright.catalog.CatalogSource;
 import sledwright.input.FaultsException;
+import sledwright.input.Source;
 
 /**
  * Each folder of {@code faults} is a case: files that replace those of the sound shop (an empty file with the ending
@@ -43,7 +45,7 @@ class FaultCasesTest {
         List<String> overrides = Files.exists(sets) ? Files.readAllLines(sets) : List.of();
         FaultsException thrown = catchThrowableOfType(FaultsException.class, () -> {
             if (Files.exists(request)) {
-                RequestReader.read(request, overrides, Optional.of(work.resolve("shop")), Kind.READ);
+                RequestReader.read(Source.of(request), overrides, Optional.of(CatalogSource.of(work.resolve("shop"))), Kind.READ);
             } else {
                 CatalogReader.read(work.resolve("shop"));
             }

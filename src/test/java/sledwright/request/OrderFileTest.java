@@ -27,7 +27,9 @@ import sledwright.domain.OrderRequest;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.domain.Worth;
+import sledwright.input.Faults;
 import sledwright.input.FaultsException;
+import sledwright.input.Source;
 
 /** The shop's prices are of 2025-03-31. */
 class OrderFileTest {
@@ -76,7 +78,7 @@ class OrderFileTest {
 
     private Job.Order job(String text, String... sets) throws IOException {
         Path file = Files.writeString(folder.resolve("spring.yaml"), text);
-        return (Job.Order) RequestReader.open(file, List.of(sets)).resolve(CATALOG);
+        return (Job.Order) RequestReader.open(Source.of(file), List.of(sets)).resolve(CATALOG);
     }
 
     private OrderRequest order(String text, String... sets) throws IOException {
@@ -105,7 +107,7 @@ class OrderFileTest {
                 OptionalInt.of(3), 1250, 75, Map.of("REED-F4", 1, "M16", 8)));
         assertThat(order(EVERYTHING).machines()).isEqualTo(9);
         assertThat(job(EVERYTHING).name()).isEqualTo("spring order");
-        assertThat(RequestReader.open(folder.resolve("spring.yaml"), List.of()).catalogFolder()).contains(folder.resolveSibling("shop"));
+        assertThat(RequestReader.open(Source.of(folder.resolve("spring.yaml")), List.of()).catalog().orElseThrow().folder(new Faults())).contains(folder.resolveSibling("shop"));
     }
 
     @Test

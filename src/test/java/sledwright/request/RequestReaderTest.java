@@ -16,6 +16,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sledwright.catalog.CatalogReader;
+import sledwright.catalog.CatalogSource;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
@@ -30,7 +31,9 @@ import sledwright.domain.Requirements;
 import sledwright.domain.Slot;
 import sledwright.domain.Supply;
 import sledwright.domain.Worth;
+import sledwright.input.Faults;
 import sledwright.input.FaultsException;
+import sledwright.input.Source;
 
 class RequestReaderTest {
 
@@ -75,11 +78,11 @@ class RequestReaderTest {
     }
 
     private Request request(String text, String... sets) throws IOException {
-        return ((Job.Single) RequestReader.open(file(text), List.of(sets)).resolve(CATALOG)).request();
+        return ((Job.Single) RequestReader.open(Source.of(file(text)), List.of(sets)).resolve(CATALOG)).request();
     }
 
     private Build build(String text, String... sets) throws IOException {
-        return ((Job.Judge) RequestReader.open(file(text), List.of(sets)).resolve(CATALOG)).build();
+        return ((Job.Judge) RequestReader.open(Source.of(file(text)), List.of(sets)).resolve(CATALOG)).build();
     }
 
     @Test
@@ -136,15 +139,15 @@ class RequestReaderTest {
 
     @Test
     void catalogueIsFoundFromTheFilesFolder() throws IOException {
-        assertThat(RequestReader.open(file(EVERYTHING), List.of()).catalogFolder()).contains(folder.resolveSibling("shop"));
-        assertThat(RequestReader.open(file(BUILD), List.of()).catalogFolder()).isEmpty();
-        Job job = RequestReader.read(file("kind: quote\ncatalog: " + SHOP + "\n"), List.of(), Optional.empty(), List.of(Kind.QUOTE));
+        assertThat(RequestReader.open(Source.of(file(EVERYTHING)), List.of()).catalog().orElseThrow().folder(new Faults())).contains(folder.resolveSibling("shop"));
+        assertThat(RequestReader.open(Source.of(file(BUILD)), List.of()).catalog()).isEmpty();
+        Job job = RequestReader.read(Source.of(file("kind: quote\ncatalog: " + SHOP + "\n")), List.of(), Optional.empty(), List.of(Kind.QUOTE));
         assertThat(job.catalog().name()).isEqualTo("Reedmere Stores");
     }
 
     @Test
     void theCallersCatalogueComesBeforeTheFiles() throws IOException {
-        Job job = RequestReader.read(file("kind: quote\ncatalog: nowhere\n"), List.of(), Optional.of(SHOP), List.of(Kind.QUOTE));
+        Job job = RequestReader.read(Source.of(file("kind: quote\ncatalog: nowhere\n")), List.of(), Optional.of(CatalogSource.of(SHOP)), List.of(Kind.QUOTE));
         assertThat(job).isInstanceOf(Job.Quote.class);
         assertThat(job.catalog().name()).isEqualTo("Reedmere Stores");
     }
@@ -152,14 +155,14 @@ class RequestReaderTest {
     @Test
     void noCatalogueAtAllIsAFault() throws IOException {
         Path file = file("kind: quote\n");
-        assertThatThrownBy(() -> RequestReader.read(file, List.of(), Optional.empty(), List.of(Kind.QUOTE)))
+        assertThatThrownBy(() -> RequestReader.read(Source.of(file), List.of(), Optional.empty(), List.of(Kind.QUOTE)))
                 .isInstanceOf(FaultsException.class).hasMessage(file + ": names no catalogue; add \"catalog: FOLDER\" or give --catalog FOLDER");
     }
 
     @Test
     void aKindThatTheCallerDoesNotTakeIsAFault() throws IOException {
         Path file = file("kind: quote\n");
-        assertThatThrownBy(() -> RequestReader.read(file, List.of(), Optional.of(SHOP), List.of(Kind.BUILD)))
+        assertThatThrownBy(() -> RequestReader.read(Source.of(file), List.of(), Optional.of(CatalogSource.of(SHOP)), List.of(Kind.BUILD)))
                 .isInstanceOf(FaultsException.class).hasMessage(file + ":1: kind \"quote\": must be build here");
     }
 

@@ -24,6 +24,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import sledwright.input.Source;
 
 /** The published schemas take what is shipped and refuse what the readers refuse. */
 class SchemaTest {
@@ -67,7 +68,7 @@ class SchemaTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("scenarios")
     void soundRequestsPass(Path file) throws IOException {
-        assertThat(errors(RequestReader.open(file, List.of()).kind().label(), file)).isEmpty();
+        assertThat(errors(RequestReader.open(Source.of(file), List.of()).kind().label(), file)).isEmpty();
     }
 
     @ParameterizedTest(name = "{0}")

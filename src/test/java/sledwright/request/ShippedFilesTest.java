@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import sledwright.catalog.CatalogReader;
 import sledwright.domain.Catalog;
+import sledwright.input.Source;
 
 /** Every catalogue and every scenario that is shipped can be read. */
 class ShippedFilesTest {
@@ -42,6 +43,6 @@ class ShippedFilesTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("scenarios")
     void scenario(Path file) {
-        assertThat(RequestReader.read(file, List.of(), Optional.empty(), Kind.READ).name()).isNotEmpty();
+        assertThat(RequestReader.read(Source.of(file), List.of(), Optional.empty(), Kind.READ).name()).isNotEmpty();
     }
 }

@@ -15,6 +15,7 @@ import sledwright.catalog.FormatReaders;
 import sledwright.catalog.intake.MappingReader;
 import sledwright.domain.Catalog;
 import sledwright.input.Faults;
+import sledwright.input.Source;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
 import sledwright.samples.Folders;
@@ -65,8 +66,8 @@ enum Format {
 
     /** A schema judges a request by itself; what its skus and amounts mean shows only against a catalogue. */
     Format(String title, Kind kind, List<Heading> headings) {
-        this(title, (file, faults) -> RequestReader.open(file, List.of(), Set.of(kind), faults).ifPresent(read -> read.resolve(shop(), faults)),
-                (file, faults) -> RequestReader.open(file, List.of(), Set.of(kind), faults), headings);
+        this(title, (file, faults) -> RequestReader.open(Source.of(file), List.of(), Set.of(kind), faults).ifPresent(read -> read.resolve(shop(), faults)),
+                (file, faults) -> RequestReader.open(Source.of(file), List.of(), Set.of(kind), faults), headings);
     }
 
     Format(String title, BiConsumer<Path, Faults> reader, BiConsumer<Path, Faults> judge, List<Heading> headings) {
@@ -83,7 +84,7 @@ enum Format {
     /** An example is named after its table; one that suits every table is read for offers. */
     private static void mapping(Path file, Faults faults) {
         String name = file.getFileName().toString().replace(".yaml", "");
-        MappingReader.check(file, CatalogTable.named(name).orElse(CatalogTable.OFFERS), faults);
+        MappingReader.check(Source.of(file), CatalogTable.named(name).orElse(CatalogTable.OFFERS), faults);
     }
 
     String title() {

@@ -149,6 +149,9 @@ final class SchemaGenerator {
             keys(node.putObject("propertyNames"), key);
             properties(node, path, value(path + ".*", true));
         } else if (key.shapes.contains(Shape.LIST_OF_SECTIONS)) {
+            if (key.shapes.contains(Shape.VALUE)) {
+                types.addAll(scalar(node, path, key));
+            }
             types.add("array");
             ObjectNode items = JSON.objectNode();
             items.put("type", "object");

@@ -18,10 +18,10 @@ import sledwright.input.CsvTable;
 import sledwright.input.Fault;
 import sledwright.input.Faults;
 import sledwright.input.FaultsException;
-import sledwright.input.FileBytes;
 import sledwright.input.Grid;
 import sledwright.input.GridReader;
 import sledwright.input.Place;
+import sledwright.input.Source;
 import sledwright.input.WholeFile;
 
 /**
@@ -53,7 +53,7 @@ public record CatalogImport(Path folder, CatalogTable table, List<Change> change
      * @param sheet   the sheet of a workbook; empty: as the mapping says, or the only one
      * @throws FaultsException with every fault, when the list or its mapping cannot be read, or the catalogue would have faults
      */
-    public static CatalogImport of(Path folder, CatalogTable table, Path list, Optional<Path> mapping, Optional<String> sheet) {
+    public static CatalogImport of(Path folder, CatalogTable table, Source list, Optional<Source> mapping, Optional<String> sheet) {
         Faults faults = new Faults();
         Optional<Mapping> columns = mapping.isPresent() ? MappingReader.read(mapping.get(), table, faults) : Optional.of(Mapping.own(table));
         if (!Files.isDirectory(folder)) {
@@ -144,6 +144,6 @@ public record CatalogImport(Path folder, CatalogTable table, List<Change> change
     }
 
     private static Optional<byte[]> bytes(Path file, Faults faults) {
-        return Files.exists(file) ? FileBytes.read(file, MOST_MEGABYTES, faults) : Optional.empty();
+        return Files.exists(file) ? Source.of(file).bytes(MOST_MEGABYTES, faults) : Optional.empty();
     }
 }

@@ -3,7 +3,6 @@ package sledwright.catalog.intake;
 import static java.util.Map.entry;
 
 import java.math.BigDecimal;
-import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -21,6 +20,7 @@ import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Nearest;
 import sledwright.input.Section;
+import sledwright.input.Source;
 import sledwright.input.Section.Entry;
 import sledwright.input.YamlReader;
 
@@ -48,15 +48,15 @@ public final class MappingReader {
     }
 
     /** Empty, with faults, when something in the file is wrong. */
-    static Optional<Mapping> read(Path file, CatalogTable table, Faults faults) {
+    static Optional<Mapping> read(Source source, CatalogTable table, Faults faults) {
         int before = faults.size();
-        Optional<Mapping> mapping = YamlReader.file(file, faults).map(group -> new MappingReader(table, faults).mapping(Section.top(group, faults)));
+        Optional<Mapping> mapping = YamlReader.read(source, faults).map(group -> new MappingReader(table, faults).mapping(Section.top(group, faults)));
         return faults.since(before) ? Optional.empty() : mapping;
     }
 
     /** Reads a mapping for nothing but its faults. */
-    public static void check(Path file, CatalogTable table, Faults faults) {
-        read(file, table, faults);
+    public static void check(Source source, CatalogTable table, Faults faults) {
+        read(source, table, faults);
     }
 
     private Mapping mapping(Section top) {

@@ -31,6 +31,7 @@ import sledwright.domain.Catalog;
 import sledwright.domain.Lot;
 import sledwright.input.Fault;
 import sledwright.input.FaultsException;
+import sledwright.input.Source;
 import sledwright.samples.Folders;
 
 class CatalogImportTest {
@@ -72,11 +73,11 @@ class CatalogImportTest {
     }
 
     private CatalogImport offers(Path list) {
-        return CatalogImport.of(shop, CatalogTable.OFFERS, list, Optional.empty(), Optional.empty());
+        return CatalogImport.of(shop, CatalogTable.OFFERS, Source.of(list), Optional.empty(), Optional.empty());
     }
 
     private CatalogImport offers(Path list, Path mapping) {
-        return CatalogImport.of(shop, CatalogTable.OFFERS, list, Optional.of(mapping), Optional.empty());
+        return CatalogImport.of(shop, CatalogTable.OFFERS, Source.of(list), Optional.of(Source.of(mapping)), Optional.empty());
     }
 
     private List<String> refusals(CatalogImport made) {
@@ -191,9 +192,9 @@ class CatalogImportTest {
                 "list.xlsx:10: available (cell D10) \"2025-04-30\": is a date and must be a number; the cell has the wrong format");
         assertThat(made.text().lines().skip(13)).containsExactly(
                 "H1-08,W1,Fen Surplus,used,1124.75,,7,,,2025-04-30", "M16,W1,Fen Surplus,new,0.33,,12,,,2025-12-31");
-        assertThat(faults(() -> CatalogImport.of(shop, CatalogTable.OFFERS, list, Optional.empty(), Optional.empty())))
+        assertThat(faults(() -> CatalogImport.of(shop, CatalogTable.OFFERS, Source.of(list), Optional.empty(), Optional.empty())))
                 .containsExactly("list.xlsx: has several sheets; name one with --sheet: Cover, Prices");
-        assertThat(faults(() -> CatalogImport.of(shop, CatalogTable.OFFERS, list, Optional.empty(), Optional.of("Price"))))
+        assertThat(faults(() -> CatalogImport.of(shop, CatalogTable.OFFERS, Source.of(list), Optional.empty(), Optional.of("Price"))))
                 .containsExactly("list.xlsx: has no sheet \"Price\", did you mean Prices?");
     }
 
@@ -244,7 +245,7 @@ class CatalogImportTest {
     void aTableOfDecimalCommasBecomesOneOfPoints() throws IOException {
         Files.writeString(shop.resolve("memory.csv"), Files.readString(shop.resolve("memory.csv")).replace(',', ';').replace("1.2;", "1,2;").replace("4.5", "4,5"));
         Catalog before = CatalogReader.read(shop);
-        CatalogImport made = CatalogImport.of(shop, CatalogTable.MEMORY, file("list.csv", "sku,power_w\nM08,3.5\n"), Optional.empty(), Optional.empty());
+        CatalogImport made = CatalogImport.of(shop, CatalogTable.MEMORY, Source.of(file("list.csv", "sku,power_w\nM08,3.5\n")), Optional.empty(), Optional.empty());
         assertThat(made.changes()).hasSize(1);
         made.apply();
         Catalog after = CatalogReader.read(shop);
@@ -316,9 +317,9 @@ class CatalogImportTest {
         }
         assertThat(faults(() -> offers(bomb))).containsExactly("bomb.xlsx: unpacks to more than 256 MB");
         assertThat(faults(() -> offers(file("long.csv", "sku\n" + "M16\n".repeat(200_001))))).containsExactly("long.csv: has more than 200000 rows; split it");
-        assertThat(faults(() -> CatalogImport.of(shop, CatalogTable.OFFERS, file("list.csv", "sku\nM16\n"), Optional.empty(), Optional.of("Prices"))))
+        assertThat(faults(() -> CatalogImport.of(shop, CatalogTable.OFFERS, Source.of(file("list.csv", "sku\nM16\n")), Optional.empty(), Optional.of("Prices"))))
                 .containsExactly("list.csv: has no sheets; leave out sheet \"Prices\"");
-        assertThat(faults(() -> CatalogImport.of(work.resolve("gone"), CatalogTable.OFFERS, file("list.csv", "sku\nM16\n"), Optional.empty(), Optional.empty())))
+        assertThat(faults(() -> CatalogImport.of(work.resolve("gone"), CatalogTable.OFFERS, Source.of(file("list.csv", "sku\nM16\n")), Optional.empty(), Optional.empty())))
                 .containsExactly("gone: there is no such folder; a catalogue is one");
         assertThat(faults(() -> offers(file("list.csv", "sku\nM16\n"), file("map.yaml", "columns: {}\n"))))
                 .containsExactly("map.yaml:1: columns must name at least one of our columns and their heading");

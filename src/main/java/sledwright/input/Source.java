@@ -1,0 +1,133 @@
+package sledwright.input;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Optional;
+
+/**
+ * Something to read: bytes, the name that faults call them by, and the folder from which the files are found that they name. What did not come
+ * from a file has no folder, so it can name no file.
+ */
+public final class Source {
+
+    private static final String UNNAMED = "request";
+
+    private final String name;
+    /** Read when asked for; empty: the bytes are here. */
+    private final Optional<Path> file;
+    private final byte[] bytes;
+
+    private Source(String name, Optional<Path> file, byte[] bytes) {
+        this.name = name;
+        this.file = file;
+        this.bytes = bytes;
+    }
+
+    /** A file, named as the user named it; the files that it names are found from its own folder. */
+    public static Source of(Path file) {
+        return new Source(file.toString(), Optional.of(file), new byte[0]);
+    }
+
+    /** Bytes that came from elsewhere, such as standard input or a network; they are in no folder. */
+    public static Source of(String name, byte[] bytes) {
+        return new Source(name, Optional.empty(), bytes.clone());
+    }
+
+    /** What faults call it. */
+    public String name() {
+        return name;
+    }
+
+    /** All of it. */
+    public Place place() {
+        return Place.of(name);
+    }
+
+    /** Whether it can name other files. */
+    public boolean isFile() {
+        return file.isPresent();
+    }
+
+    /** What a request is called that has no name of its own: as its file, without the ending. */
+    public String plainName() {
+        return file.map(path -> path.getFileName().toString().replaceFirst("\\.ya?ml$", "")).orElse(UNNAMED);
+    }
+
+    /**
+     * What a value of it names; empty, with a fault, when there can be no such path.
+     *
+     * @param what such as {@code folder}
+     */
+    public Optional<Path> beside(Field named, String what, Faults faults) {
+        if (!isFile()) {
+            named.fault("a %s is found from the file that names it, and %s is none; take it out".formatted(what, name), faults);
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(file.get().resolveSibling(named.text()).normalize());
+        } catch (InvalidPathException noPath) {
+            named.fault("must be the path of a " + what, faults);
+            return Optional.empty();
+        }
+    }
+
+    /** The bytes; empty, with a fault, when they cannot be read. */
+    public Optional<byte[]> bytes(int mostMegabytes, Faults faults) {
+        if (isFile()) {
+            return read(file.get(), mostMegabytes, faults);
+        }
+        if (bytes.length > mostMegabytes * 1_000_000) {
+            faults.add(place(), tooLarge(mostMegabytes));
+            return Optional.empty();
+        }
+        return Optional.of(bytes.clone());
+    }
+
+    private static String tooLarge(int mostMegabytes) {
+        return "is larger than %d MB".formatted(mostMegabytes);
+    }
+
+    private Optional<byte[]> read(Path path, int mostMegabytes, Faults faults) {
+        try {
+            if (Files.isDirectory(path)) {
+                faults.add(place(), "is a folder, a file is needed");
+                return Optional.empty();
+            }
+            if (Files.size(path) > mostMegabytes * 1_000_000L) {
+                faults.add(place(), tooLarge(mostMegabytes));
+                return Optional.empty();
+            }
+            return whole(path, mostMegabytes, faults);
+        } catch (NoSuchFileException missing) {
+            faults.add(place(), "there is no such file");
+        } catch (IOException unreadable) {
+            faults.add(place(), "cannot be read (%s)".formatted(Reason.of(unreadable)));
+        }
+        return Optional.empty();
+    }
+
+    /** A device has no size, and a file may grow while it is read; so the bytes are counted, too. */
+    private Optional<byte[]> whole(Path path, int mostMegabytes, Faults faults) throws IOException {
+        BasicFileAttributes before = Files.readAttributes(path, BasicFileAttributes.class);
+        byte[] found;
+        try (InputStream in = Files.newInputStream(path)) {
+            found = in.readNBytes(mostMegabytes * 1_000_000 + 1);
+        }
+        if (found.length > mostMegabytes * 1_000_000) {
+            faults.add(place(), tooLarge(mostMegabytes));
+            return Optional.empty();
+        }
+        BasicFileAttributes after = Files.readAttributes(path, BasicFileAttributes.class);
+        if (before.isRegularFile() && (before.size() != found.length || after.size() != found.length
+                || !before.lastModifiedTime().equals(after.lastModifiedTime()))) {
+            faults.add(place(), "was changed while it was read; run it again");
+            return Optional.empty();
+        }
+        return Optional.of(found);
+    }
+}
