@@ -1,5 +1,7 @@
 package sledwright;
 
+import static com.tngtech.archunit.base.DescribedPredicate.alwaysTrue;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
@@ -17,6 +19,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import sledwright.rules.Rulebook;
 
 /** Holds who may import whom: data flows one way, from facts to text. */
 @AnalyzeClasses(packages = "sledwright", importOptions = DoNotIncludeTests.class)
@@ -32,6 +35,11 @@ class ArchitectureTest {
 
   @ArchTest
   static final ArchRule PACKAGES_HAVE_NO_CYCLES = slices().matching(ROOT + ".(*)..").should().beFreeOfCycles();
+
+  /** Rooms within a package, too: each package is a slice of its own. Only the rulebook lists the rules that are made of what lies beside it. */
+  @ArchTest
+  static final ArchRule ROOMS_HAVE_NO_CYCLES =
+      slices().matching(ROOT + ".(**)").should().beFreeOfCycles().ignoreDependency(type(Rulebook.class), alwaysTrue());
 
   @ArchTest
   static final ArchRule FACTS_NEED_NO_LIBRARY =

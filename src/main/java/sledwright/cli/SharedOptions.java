@@ -5,7 +5,7 @@ import java.time.Duration;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 import sledwright.catalog.CatalogSource;
-import sledwright.generator.Deadline;
+import sledwright.generator.time.Deadline;
 
 /** The options of every command. */
 final class SharedOptions {

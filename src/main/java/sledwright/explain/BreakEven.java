@@ -8,10 +8,10 @@ import sledwright.domain.Lot;
 import sledwright.domain.Objective;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
-import sledwright.generator.Deadline;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
+import sledwright.generator.time.Deadline;
 import sledwright.metrics.Quantity;
 import sledwright.rules.Order;
 

@@ -5,10 +5,10 @@ import java.util.List;
 import sledwright.domain.Catalog;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
-import sledwright.generator.Deadline;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
+import sledwright.generator.time.Deadline;
 import sledwright.rules.Order;
 import sledwright.rules.target.Target;
 

@@ -9,10 +9,10 @@ import java.util.Set;
 import sledwright.domain.Catalog;
 import sledwright.domain.Lot;
 import sledwright.domain.Request;
-import sledwright.generator.Deadline;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
+import sledwright.generator.time.Deadline;
 
 /**
  * The most that a unit of a part may cost before a request is better met without it.

@@ -13,10 +13,10 @@ import sledwright.domain.Objective;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.domain.Supply;
-import sledwright.generator.Deadline;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
+import sledwright.generator.time.Deadline;
 import sledwright.rules.Order;
 
 /** Answers what could be had on other terms, by the exact search, and remembers it. */

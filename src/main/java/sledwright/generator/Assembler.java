@@ -17,6 +17,15 @@ import sledwright.domain.MemoryModule;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
 import sledwright.domain.Slot;
+import sledwright.generator.draw.Deal;
+import sledwright.generator.draw.Draw;
+import sledwright.generator.draw.KindDraws;
+import sledwright.generator.draw.Shelf;
+import sledwright.generator.memory.MemoryPoint;
+import sledwright.generator.shape.Arrangement;
+import sledwright.generator.shape.GroupKind;
+import sledwright.generator.shape.ShapeKey;
+import sledwright.generator.shape.Shapes;
 import sledwright.metrics.CheapestDraw;
 import sledwright.metrics.PowerDraw;
 import sledwright.rules.Order;
@@ -38,7 +47,7 @@ final class Assembler {
     }
 
     /** The order of a candidate, the heaviest machine first. */
-    Order assemble(Candidate candidate) {
+    Order assemble(Combination candidate) {
         List<Pick> picks = new ArrayList<>(framePicks(candidate.frame()));
         List<Draw.Share> shares = candidate.point().draw().shares();
         Map<List<MemoryModule>, Integer> drawn = new LinkedHashMap<>();
@@ -70,7 +79,7 @@ final class Assembler {
         return picks;
     }
 
-    private List<Build> machines(Candidate candidate, List<Draw.Share> shares,
+    private List<Build> machines(Combination candidate, List<Draw.Share> shares,
                                  Map<List<MemoryModule>, Deque<MemoryModule>> units) {
         List<Map.Entry<Slot, Draw.Alike>> plan = plan(candidate);
         Deal.Dealt dealt = Deal.deal(shares, request.machines());
@@ -94,7 +103,7 @@ final class Assembler {
     }
 
     /** What each slot of a machine takes. */
-    private List<Map.Entry<Slot, Draw.Alike>> plan(Candidate candidate) {
+    private List<Map.Entry<Slot, Draw.Alike>> plan(Combination candidate) {
         MemoryPoint point = candidate.point();
         Shapes found = shapes.get(point.key());
         List<Deque<Draw.Alike>> kinds = kindsByGroup(candidate, found);
@@ -122,7 +131,7 @@ final class Assembler {
     }
 
     /** For each group of the shapes, what each module that a socket (or half of it) holds. */
-    private List<Deque<Draw.Alike>> kindsByGroup(Candidate candidate, Shapes found) {
+    private List<Deque<Draw.Alike>> kindsByGroup(Combination candidate, Shapes found) {
         int unitsPerModule = request.machines() * candidate.frame().processors() * found.key().multiple();
         Map<Draw.Alike, Integer> units = new LinkedHashMap<>();
         candidate.point().draw().shares().forEach(share -> units.merge(share.alike(), share.units(), Integer::sum));

@@ -56,7 +56,7 @@ public enum Axis {
         };
     }
 
-    double of(Candidate build) {
+    double of(Combination build) {
         return switch (this) {
             case THROUGHPUT -> build.throughput();
             case CORES -> build.cores();
@@ -67,13 +67,13 @@ public enum Axis {
     }
 
     /** Builds of the better figure first. */
-    Comparator<Candidate> betterFirst() {
-        Comparator<Candidate> lesserFirst = Comparator.comparingDouble(this::of);
+    Comparator<Combination> betterFirst() {
+        Comparator<Combination> lesserFirst = Comparator.comparingDouble(this::of);
         return lessIsBetter ? lesserFirst : lesserFirst.reversed();
     }
 
     /** All builds whose figure is better than another's. */
-    Zone beyond(Candidate build) {
+    Zone beyond(Combination build) {
         Zone all = Zone.EVERYTHING;
         double least = Quantity.betterThan(of(build), 0);
         return switch (this) {

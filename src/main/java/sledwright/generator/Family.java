@@ -3,6 +3,7 @@ package sledwright.generator;
 import java.util.List;
 import sledwright.domain.CoolingKit;
 import sledwright.domain.Platform;
+import sledwright.generator.memory.MemoryOption;
 
 /**
  * Frames of one platform, processor count and cooling kit, which choose among the same memory.

@@ -6,6 +6,13 @@ import java.util.PriorityQueue;
 import sledwright.domain.Limits;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
+import sledwright.generator.draw.Watts;
+import sledwright.generator.memory.MemoryFloor;
+import sledwright.generator.memory.MemoryOption;
+import sledwright.generator.memory.MemoryPoint;
+import sledwright.generator.memory.MemoryPoints;
+import sledwright.generator.time.Deadline;
+import sledwright.generator.time.OutOfTimeException;
 import sledwright.metrics.Figures;
 import sledwright.rules.power.PowerBudget;
 import sledwright.rules.power.PowerSupply;
@@ -42,7 +49,7 @@ final class Query {
      * @param best    null where there is none
      * @param openAim no build that was not looked at has a lesser aim; infinite when all were
      */
-    record Answer(Candidate best, double openAim) {
+    record Answer(Combination best, double openAim) {
 
         /** Whether no build that was not looked at has a lesser aim. */
         boolean isProved() {
@@ -69,7 +76,7 @@ final class Query {
     Answer best(Zone zone) {
         // Few branches are ever looked at, so they are heaped rather than sorted.
         PriorityQueue<Branch> branches = new PriorityQueue<>(branches(zone));
-        Candidate best = null;
+        Combination best = null;
         openAim = Double.POSITIVE_INFINITY;
         for (Branch branch = branches.poll(); branch != null; branch = branches.poll()) {
             if (best != null && branch.bound > best.aim()) {
@@ -138,13 +145,13 @@ final class Query {
         return Math.max(zone.bandwidthGbs(), Math.max(require.bandwidthGbs(), require.gbsPerCore() * frame.cores() * (1 - 1e-6)) - 1e-6);
     }
 
-    private Candidate better(Candidate incumbent, Branch branch, Zone zone) {
+    private Combination better(Combination incumbent, Branch branch, Zone zone) {
         Frame frame = branch.frame;
         int speedMts = branch.option.speedMts(frame.processor().memoryMts());
         MemoryPoints points = branch.option.points(frame.processor().maxMemoryGb().orElse(Integer.MAX_VALUE));
         double usableGb = leastUsableGb(frame, zone);
         double leastGbs = leastBandwidthGbs(frame, zone);
-        Candidate best = incumbent;
+        Combination best = incumbent;
         for (MemoryPoint point : ranking.order(points, speedMts)) {
             long price = frame.price() + point.price();
             double bandwidthGbs = points.bandwidthGbs(point, speedMts);
@@ -156,7 +163,7 @@ final class Query {
                     && keepsTargets(frame, point, bandwidthGbs)) {
                 double loadW = Watts.of(frame.microwatts() + point.microwatts());
                 if (loadW <= zone.loadW() && carries(frame, loadW)) {
-                    Candidate found = new Candidate(frame, branch.option, point, aim, price, bandwidthGbs, loadW);
+                    Combination found = new Combination(frame, branch.option, point, aim, price, bandwidthGbs, loadW);
                     best = best == null || ranking.compare(found, best) < 0 ? found : best;
                     openAim = Math.min(openAim, ranking.aimIfLighter(frame, point, price));
                 } else if (point.slack() > 0) {

@@ -7,6 +7,11 @@ import sledwright.domain.Energy;
 import sledwright.domain.Objective;
 import sledwright.domain.Request;
 import sledwright.domain.Supply;
+import sledwright.generator.draw.Watts;
+import sledwright.generator.memory.MemoryFloor;
+import sledwright.generator.memory.MemoryOption;
+import sledwright.generator.memory.MemoryPoint;
+import sledwright.generator.memory.MemoryPoints;
 import sledwright.metrics.EnergyCost;
 import sledwright.metrics.Quantity;
 import sledwright.metrics.SurplusWorth;
@@ -16,14 +21,14 @@ import sledwright.metrics.SurplusWorth;
  * years can be added; a figure with its sign turned; or price less worth. Where a figure is the aim, the price comes next. Then more throughput, more bandwidth,
  * more usable memory, less load, more cores.
  */
-final class Ranking implements Comparator<Candidate> {
+final class Ranking implements Comparator<Combination> {
 
     private static final double ROUNDING = 1e-4;
 
     private final Request request;
     private final Objective objective;
     private final Optional<Energy> energy;
-    private final Comparator<Candidate> order;
+    private final Comparator<Combination> order;
 
     Ranking(Request request) {
         this(request, Optional.empty(), (one, other) -> 0);
@@ -33,22 +38,22 @@ final class Ranking implements Comparator<Candidate> {
      * @param energy what is added to the price where the objective is the cheapest
      * @param tie    what comes next between builds of equal aim, before all else
      */
-    Ranking(Request request, Optional<Energy> energy, Comparator<Candidate> tie) {
+    Ranking(Request request, Optional<Energy> energy, Comparator<Combination> tie) {
         this.request = request;
         this.energy = energy;
         objective = request.objective();
-        Comparator<Candidate> aim = Comparator.comparingDouble(Candidate::aim);
-        Comparator<Candidate> first = aim.thenComparing(tie);
-        order = (isPriceNext() ? first.thenComparingLong(Candidate::price) : first)
-                .thenComparing(Comparator.comparingDouble(Candidate::throughput).reversed())
-                .thenComparing(Comparator.comparingDouble(Candidate::bandwidthGbs).reversed())
-                .thenComparing(Comparator.comparingDouble(Candidate::usableGb).reversed())
-                .thenComparingDouble(Candidate::loadW)
-                .thenComparing(Comparator.comparingInt(Candidate::cores).reversed());
+        Comparator<Combination> aim = Comparator.comparingDouble(Combination::aim);
+        Comparator<Combination> first = aim.thenComparing(tie);
+        order = (isPriceNext() ? first.thenComparingLong(Combination::price) : first)
+                .thenComparing(Comparator.comparingDouble(Combination::throughput).reversed())
+                .thenComparing(Comparator.comparingDouble(Combination::bandwidthGbs).reversed())
+                .thenComparing(Comparator.comparingDouble(Combination::usableGb).reversed())
+                .thenComparingDouble(Combination::loadW)
+                .thenComparing(Comparator.comparingInt(Combination::cores).reversed());
     }
 
     @Override
-    public int compare(Candidate one, Candidate other) {
+    public int compare(Combination one, Combination other) {
         return order.compare(one, other);
     }
 
@@ -102,7 +107,7 @@ final class Ranking implements Comparator<Candidate> {
     }
 
     /** Whether no build of the frame can come before another, once one of that aim and price does not. */
-    boolean isHopeless(Frame frame, double aim, long price, Candidate other) {
+    boolean isHopeless(Frame frame, double aim, long price, Combination other) {
         return switch (objective) {
             case CHEAPEST -> price + frame.energy() > other.aim();
             case MOST_THROUGHPUT -> frame.throughput() <= other.throughput() && price > other.price();

@@ -7,6 +7,13 @@ import java.util.concurrent.ConcurrentHashMap;
 import sledwright.domain.Catalog;
 import sledwright.domain.Objective;
 import sledwright.domain.Request;
+import sledwright.generator.draw.Draw;
+import sledwright.generator.draw.Shelf;
+import sledwright.generator.memory.Level;
+import sledwright.generator.memory.MemoryMarket;
+import sledwright.generator.shape.ShapeKey;
+import sledwright.generator.shape.Shapes;
+import sledwright.generator.time.Deadline;
 import sledwright.rules.Order;
 
 /**

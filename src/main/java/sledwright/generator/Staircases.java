@@ -11,6 +11,11 @@ import sledwright.domain.Catalog;
 import sledwright.domain.Energy;
 import sledwright.domain.Request;
 import sledwright.domain.Supply;
+import sledwright.generator.memory.MemoryMarket;
+import sledwright.generator.memory.MemoryPoint;
+import sledwright.generator.shape.ShapeKey;
+import sledwright.generator.shape.Shapes;
+import sledwright.generator.time.Deadline;
 import sledwright.metrics.EnergyCost;
 import sledwright.rules.Order;
 
@@ -45,14 +50,14 @@ public final class Staircases {
         market.until(deadline);
         Ranking ranking = new Ranking(request, energy, axis.betterFirst());
         Query query = new Query(request, families(energy, ranking), ranking, deadline);
-        List<Candidate> steps = new ArrayList<>();
+        List<Combination> steps = new ArrayList<>();
         int proved = 0;
         // Where a greater load may run cheaper, a build that was dropped as heavier and no cheaper may have been the one.
         boolean whole = energy.isEmpty() || loadsRiseAtTheWall();
         OptionalDouble bound = OptionalDouble.empty();
         Query.Answer answer = query.best(Zone.EVERYTHING);
         while (answer.best() != null) {
-            Candidate next = answer.best();
+            Combination next = answer.best();
             if (whole && !answer.isFirst()) {
                 whole = false;
                 bound = OptionalDouble.of(Math.min(answer.openAim(), next.aim()));
@@ -81,7 +86,7 @@ public final class Staircases {
         return catalog.platforms().stream().flatMap(platform -> platform.power().supplies().stream()).allMatch(EnergyCost::risesWithLoad);
     }
 
-    private Order order(Candidate step) {
+    private Order order(Combination step) {
         return assembled.computeIfAbsent(step.point(), point -> new IdentityHashMap<>())
                 .computeIfAbsent(step.frame(), frame -> assembler.assemble(step));
     }

@@ -28,7 +28,7 @@ final class Walk {
      * @param first    the answer for everything, with what it leaves open
      * @param complete whether every further build is the next of the walk beyond doubt
      */
-    record Path(List<Candidate> builds, Query.Answer first, boolean complete) {
+    record Path(List<Combination> builds, Query.Answer first, boolean complete) {
     }
 
     private record Open(Zone zone, Query.Answer answer) {
@@ -36,11 +36,11 @@ final class Walk {
 
     Path walk() {
         Query.Answer first = query.best(Zone.EVERYTHING);
-        List<Candidate> kept = new ArrayList<>();
+        List<Combination> kept = new ArrayList<>();
         List<Open> open = List.of(new Open(Zone.EVERYTHING, first));
         boolean complete = first.isFirst();
         while (kept.size() < request.alternatives()) {
-            Candidate next = open.stream().map(zone -> zone.answer.best()).filter(best -> best != null).min(ranking).orElse(null);
+            Combination next = open.stream().map(zone -> zone.answer.best()).filter(best -> best != null).min(ranking).orElse(null);
             if (next == null) {
                 break;
             }
@@ -55,7 +55,7 @@ final class Walk {
         return new Path(kept, first, complete);
     }
 
-    private List<Open> split(List<Open> open, Candidate kept) {
+    private List<Open> split(List<Open> open, Combination kept) {
         List<Zone> zones = new ArrayList<>();
         for (Open old : open) {
             for (Zone part : old.zone.beyond(kept, request.step())) {

@@ -11,7 +11,7 @@ record Zone(double throughput, double cores, double bandwidthGbs, double usableG
 
     static final Zone EVERYTHING = new Zone(0, 0, 0, 0, Double.POSITIVE_INFINITY);
 
-    boolean contains(Candidate build) {
+    boolean contains(Combination build) {
         return build.throughput() >= throughput && build.cores() >= cores && build.bandwidthGbs() >= bandwidthGbs
                 && build.usableGb() >= usableGb && build.loadW() <= loadW;
     }
@@ -23,7 +23,7 @@ record Zone(double throughput, double cores, double bandwidthGbs, double usableG
     }
 
     /** The parts of this zone in which builds are better than a kept one by a share of its figure, one part for each figure. */
-    List<Zone> beyond(Candidate kept, double step) {
+    List<Zone> beyond(Combination kept, double step) {
         return List.of(
                 new Zone(Math.max(throughput, Quantity.betterThan(kept.throughput(), step)), cores, bandwidthGbs, usableGb, loadW),
                 new Zone(throughput, Math.max(cores, Quantity.betterThan(kept.cores(), step)), bandwidthGbs, usableGb, loadW),

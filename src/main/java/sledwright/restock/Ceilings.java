@@ -10,8 +10,8 @@ import sledwright.domain.Catalog;
 import sledwright.domain.DemandClass;
 import sledwright.domain.Request;
 import sledwright.explain.HighestPrice;
-import sledwright.generator.Deadline;
 import sledwright.generator.Search;
+import sledwright.generator.time.Deadline;
 
 /**
  * The highest price at which a unit of a part is as good as doing without it, over all classes: a machine with it then costs no more than the

@@ -17,10 +17,10 @@ import sledwright.domain.DemandClass;
 import sledwright.domain.Request;
 import sledwright.explain.Explainer;
 import sledwright.explain.Explanation;
-import sledwright.generator.Deadline;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
+import sledwright.generator.time.Deadline;
 import sledwright.rules.Order;
 
 /** The builds that orders of each class may be filled with, found by the exact search; more are found as parts turn out scarce. */

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.TreeMap;
 import java.util.function.Consumer;
-import sledwright.generator.Deadline;
+import sledwright.generator.time.Deadline;
 
 /**
  * Plans for several budgets, each with the counter that suits it. One of a smaller budget is allowed in a larger, so more money never earns less on

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
-import sledwright.generator.Deadline;
+import sledwright.generator.time.Deadline;
 
 /**
  * The best purchases if every course of events could be looked at before orders are filled, and units could be broken.

@@ -18,7 +18,7 @@ import sledwright.domain.Catalog;
 import sledwright.domain.DemandClass;
 import sledwright.domain.RestockRequest;
 import sledwright.domain.SupplyOffer;
-import sledwright.generator.Deadline;
+import sledwright.generator.time.Deadline;
 import sledwright.restock.Counter.Tally;
 import sledwright.restock.RestockPlan.Buy;
 import sledwright.restock.RestockPlan.ClassOutlook;

@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import sledwright.domain.SupplyOffer;
-import sledwright.generator.Deadline;
+import sledwright.generator.time.Deadline;
 
 /**
  * Whole units from broken ones: least quantities and the budget are kept by every step, and each step must earn more when the orders

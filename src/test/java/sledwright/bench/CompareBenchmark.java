@@ -17,7 +17,7 @@ import sledwright.compare.Comparison;
 import sledwright.compare.Cost;
 import sledwright.domain.Energy;
 import sledwright.generator.Axis;
-import sledwright.generator.Deadline;
+import sledwright.generator.time.Deadline;
 import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.Kind;

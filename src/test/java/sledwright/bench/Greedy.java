@@ -12,9 +12,9 @@ import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
-import sledwright.generator.Deadline;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
+import sledwright.generator.time.Deadline;
 import sledwright.metrics.OrderPrice;
 
 /** What a salesman does: each machine in turn the cheapest from what the machines before it have left. */

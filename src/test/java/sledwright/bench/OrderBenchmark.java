@@ -10,7 +10,7 @@ import java.util.Locale;
 import java.util.concurrent.atomic.AtomicReference;
 import sledwright.domain.Catalog;
 import sledwright.domain.OrderRequest;
-import sledwright.generator.Deadline;
+import sledwright.generator.time.Deadline;
 import sledwright.oracle.OrderPace;
 import sledwright.planner.order.OrderOutcome;
 import sledwright.planner.order.OrderPlanner;

@@ -22,9 +22,9 @@ import sledwright.domain.PartKind;
 import sledwright.domain.Request;
 import sledwright.domain.RestockRequest;
 import sledwright.domain.SupplyOffer;
-import sledwright.generator.Deadline;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
+import sledwright.generator.time.Deadline;
 import sledwright.restock.RestockPlan;
 import sledwright.restock.Restocker;
 

@@ -4,9 +4,9 @@ import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.time.Duration;
 import sledwright.domain.Request;
-import sledwright.generator.Deadline;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
+import sledwright.generator.time.Deadline;
 
 /**
  * One measured search.

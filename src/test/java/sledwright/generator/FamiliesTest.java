@@ -22,6 +22,12 @@ import sledwright.domain.Processor;
 import sledwright.domain.Request;
 import sledwright.domain.Supply;
 import sledwright.domain.Worth;
+import sledwright.generator.draw.Draw;
+import sledwright.generator.draw.Watts;
+import sledwright.generator.memory.MemoryMarket;
+import sledwright.generator.memory.MemoryOption;
+import sledwright.generator.memory.MemoryPoint;
+import sledwright.generator.memory.MemoryPoints;
 import sledwright.samples.Samples;
 
 /** Machines without memory, and the memory that they choose among, in a small shop. */

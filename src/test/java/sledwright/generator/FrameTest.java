@@ -11,6 +11,7 @@ import sledwright.domain.ModuleType;
 import sledwright.domain.Processor;
 import sledwright.domain.Request;
 import sledwright.domain.Supply;
+import sledwright.generator.draw.Watts;
 import sledwright.samples.ProcessorSketch;
 import sledwright.samples.Samples;
 

@@ -11,10 +11,15 @@ import sledwright.domain.MemoryModule;
 import sledwright.domain.ModuleType;
 import sledwright.domain.Processor;
 import sledwright.domain.Request;
+import sledwright.generator.draw.Draw;
+import sledwright.generator.draw.Shelf;
+import sledwright.generator.draw.Watts;
+import sledwright.generator.memory.MemoryPoint;
+import sledwright.generator.shape.GroupKind;
 import sledwright.samples.Samples;
 
 /** Pieces of the search put together by hand. */
-final class Pieces {
+public final class Pieces {
 
     private Pieces() {
     }
@@ -35,17 +40,17 @@ final class Pieces {
     }
 
     /** A build of those figures of one machine, at a price and an aim of 0. */
-    static Candidate candidate(double throughput, int cores, double bandwidthGbs, double usableGb, double loadW) {
+    static Combination candidate(double throughput, int cores, double bandwidthGbs, double usableGb, double loadW) {
         return candidate(0, 0, throughput, cores, bandwidthGbs, usableGb, loadW);
     }
 
-    static Candidate candidate(double aim, long price, double throughput, int cores, double bandwidthGbs, double usableGb, double loadW) {
-        return new Candidate(frame(Samples.processor("P").cores(cores).make(), 0, 0, 0, throughput, 0), null,
+    static Combination candidate(double aim, long price, double throughput, int cores, double bandwidthGbs, double usableGb, double loadW) {
+        return new Combination(frame(Samples.processor("P").cores(cores).make(), 0, 0, 0, throughput, 0), null,
                 point(0, 64, 16, usableGb, 4, 0, 0), aim, price, bandwidthGbs, loadW);
     }
 
     /** The lots of modules alone. */
-    static Shelf shelf(Request request, List<MemoryModule> modules, Lot... lots) {
+    public static Shelf shelf(Request request, List<MemoryModule> modules, Lot... lots) {
         return new Shelf(shop(modules, lots), request);
     }
 
@@ -53,15 +58,15 @@ final class Pieces {
         return Samples.catalog(List.of(Samples.platform().make()), List.of(Samples.P10), modules, lots);
     }
 
-    static Lot lot(MemoryModule module, int available, Map<Integer, Long> prices) {
+    public static Lot lot(MemoryModule module, int available, Map<Integer, Long> prices) {
         return Samples.lot(module.sku(), "L" + module.sku(), available, 0, Condition.NEW, prices);
     }
 
-    static Lot lot(MemoryModule module, int available, long price) {
+    public static Lot lot(MemoryModule module, int available, long price) {
         return lot(module, available, Map.of(1, price));
     }
 
-    static GroupKind group(int capacityGb) {
+    public static GroupKind group(int capacityGb) {
         return new GroupKind(capacityGb, 2, 0, 7);
     }
 }

@@ -21,6 +21,14 @@ import sledwright.domain.Processor;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.domain.Supply;
+import sledwright.generator.draw.Watts;
+import sledwright.generator.memory.Level;
+import sledwright.generator.memory.MemoryOption;
+import sledwright.generator.memory.MemoryPoint;
+import sledwright.generator.memory.MemoryPoints;
+import sledwright.generator.memory.PriceFloor;
+import sledwright.generator.time.Deadline;
+import sledwright.generator.time.OutOfTimeException;
 import sledwright.metrics.Bandwidth;
 import sledwright.samples.Samples;
 
@@ -231,7 +239,7 @@ class QueryTest {
         MemoryOption option = option(ONE, TWO, FOUR);
         assertThat(best(PLAIN, Zone.EVERYTHING, Deadline.never(), List.of(fast, cheap), option).best().frame()).isSameAs(cheap);
         assertThat(best(PLAIN.withObjective(Objective.MOST_THROUGHPUT), Zone.EVERYTHING, Deadline.never(), List.of(cheap, fast), option).best().frame()).isSameAs(fast);
-        Candidate widest = best(PLAIN.withObjective(Objective.MOST_BANDWIDTH), Zone.EVERYTHING, Deadline.never(), List.of(fast, cheap), option).best();
+        Combination widest = best(PLAIN.withObjective(Objective.MOST_BANDWIDTH), Zone.EVERYTHING, Deadline.never(), List.of(fast, cheap), option).best();
         assertThat(widest.point()).isSameAs(FOUR);
         assertThat(widest.frame()).isSameAs(cheap);
         assertThat(widest.bandwidthGbs()).isCloseTo(4 * CHANNEL_GBS, within(1e-6));
@@ -242,10 +250,10 @@ class QueryTest {
     @Test
     void alternativesOfAWalk() {
         Request request = PLAIN.withAlternatives(3, 0.1);
-        assertThat(walk(request, ONE, TWO, FOUR).builds()).extracting(Candidate::point).containsExactly(ONE, TWO, FOUR);
+        assertThat(walk(request, ONE, TWO, FOUR).builds()).extracting(Combination::point).containsExactly(ONE, TWO, FOUR);
         assertThat(walk(request, ONE, TWO, FOUR).complete()).isTrue();
-        assertThat(walk(request.withAlternatives(2, 0.1), ONE, TWO, FOUR).builds()).extracting(Candidate::point).containsExactly(ONE, TWO);
-        assertThat(walk(request, ONE, Pieces.point(40, 17, 16, 17, 2, 8, 0), FOUR).builds()).extracting(Candidate::point).containsExactly(ONE, FOUR);
+        assertThat(walk(request.withAlternatives(2, 0.1), ONE, TWO, FOUR).builds()).extracting(Combination::point).containsExactly(ONE, TWO);
+        assertThat(walk(request, ONE, Pieces.point(40, 17, 16, 17, 2, 8, 0), FOUR).builds()).extracting(Combination::point).containsExactly(ONE, FOUR);
         assertThat(walk(request, ONE, Pieces.point(40, 32, 16, 32, 2, 8, 1), FOUR).complete()).isFalse();
         assertThat(walk(request).builds()).isEmpty();
         assertThat(walk(request).complete()).isTrue();
@@ -259,7 +267,7 @@ class QueryTest {
 
     @Test
     void whatAnAnswerSays() {
-        Candidate build = Pieces.candidate(100, 100, 1, 1, 1, 1, 1);
+        Combination build = Pieces.candidate(100, 100, 1, 1, 1, 1, 1);
         assertThat(new Query.Answer(build, 100)).matches(Query.Answer::isProved).matches(answer -> !answer.isFirst());
         assertThat(new Query.Answer(build, 101)).matches(Query.Answer::isProved).matches(Query.Answer::isFirst);
         assertThat(new Query.Answer(build, 99)).matches(answer -> !answer.isProved()).matches(answer -> !answer.isFirst());

@@ -19,6 +19,14 @@ import sledwright.domain.Objective;
 import sledwright.domain.Processor;
 import sledwright.domain.Request;
 import sledwright.domain.Worth;
+import sledwright.generator.draw.Shelf;
+import sledwright.generator.draw.Watts;
+import sledwright.generator.memory.Level;
+import sledwright.generator.memory.MemoryFloor;
+import sledwright.generator.memory.MemoryOption;
+import sledwright.generator.memory.MemoryPoint;
+import sledwright.generator.memory.MemoryPoints;
+import sledwright.generator.memory.PriceFloor;
 import sledwright.metrics.Bandwidth;
 import sledwright.samples.Samples;
 
@@ -46,7 +54,7 @@ class RankingTest {
         return new Ranking(ask(Objective.CHEAPEST), Optional.of(ENERGY), (one, other) -> 0);
     }
 
-    private static Candidate build(double aim, long price, double throughput) {
+    private static Combination build(double aim, long price, double throughput) {
         return Pieces.candidate(aim, price, throughput, 10, 50, 64, 100);
     }
 
@@ -91,13 +99,13 @@ class RankingTest {
     @Test
     void theOrderOfBuilds() {
         Ranking ranking = ranking(Objective.CHEAPEST);
-        List<Candidate> order = List.of(Pieces.candidate(1, 9, 1, 1, 1, 1, 9), Pieces.candidate(2, 9, 9, 1, 1, 1, 9), Pieces.candidate(2, 9, 8, 1, 9, 1, 9),
+        List<Combination> order = List.of(Pieces.candidate(1, 9, 1, 1, 1, 1, 9), Pieces.candidate(2, 9, 9, 1, 1, 1, 9), Pieces.candidate(2, 9, 8, 1, 9, 1, 9),
                 Pieces.candidate(2, 9, 8, 1, 8, 9, 9), Pieces.candidate(2, 9, 8, 1, 8, 8, 7), Pieces.candidate(2, 9, 8, 9, 8, 8, 8), Pieces.candidate(2, 1, 8, 8, 8, 8, 8));
         assertThat(order).isSortedAccordingTo(ranking);
         for (int i = 1; i < order.size(); i++) {
             assertThat(ranking.compare(order.get(i), order.get(i - 1))).as("%d", i).isPositive();
         }
-        Candidate cheap = Pieces.candidate(2, 1, 1, 1, 1, 1, 9);
+        Combination cheap = Pieces.candidate(2, 1, 1, 1, 1, 1, 9);
         assertThat(ranking(Objective.MOST_MEMORY).compare(cheap, order.get(1))).isNegative();
         Ranking tied = new Ranking(ask(Objective.CHEAPEST), Optional.empty(), Axis.LOAD.betterFirst());
         assertThat(tied.compare(order.get(4), order.get(1))).isNegative();

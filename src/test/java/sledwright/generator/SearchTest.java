@@ -19,6 +19,8 @@ import sledwright.domain.Pick;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.domain.Supply;
+import sledwright.generator.draw.Shelf;
+import sledwright.generator.time.Deadline;
 import sledwright.metrics.PowerDraw;
 import sledwright.rules.Order;
 import sledwright.samples.PlatformSketch;

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class ZoneTest {
 
     /** Throughput 100, 10 cores, 50 GB/s, 64 GB and 200 W. */
-    private static final Candidate BUILD = Pieces.candidate(100, 10, 50, 64, 200);
+    private static final Combination BUILD = Pieces.candidate(100, 10, 50, 64, 200);
 
     /** The build that is a little worse in one figure and better in all others is outside. */
     @Test
@@ -35,9 +35,9 @@ class ZoneTest {
     @Test
     void partsBeyondABuild() {
         List<Zone> parts = Zone.EVERYTHING.beyond(BUILD, 0.1);
-        List<Candidate> better = List.of(Pieces.candidate(110, 1, 1, 1, 999), Pieces.candidate(1, 11, 1, 1, 999), Pieces.candidate(1, 1, 55, 1, 999),
+        List<Combination> better = List.of(Pieces.candidate(110, 1, 1, 1, 999), Pieces.candidate(1, 11, 1, 1, 999), Pieces.candidate(1, 1, 55, 1, 999),
                 Pieces.candidate(1, 1, 1, 70.4, 999), Pieces.candidate(1, 1, 1, 1, 180));
-        List<Candidate> tooLittle = List.of(Pieces.candidate(109.9, 1, 1, 1, 999), Pieces.candidate(1, 10, 1, 1, 999), Pieces.candidate(1, 1, 54.9, 1, 999),
+        List<Combination> tooLittle = List.of(Pieces.candidate(109.9, 1, 1, 1, 999), Pieces.candidate(1, 10, 1, 1, 999), Pieces.candidate(1, 1, 54.9, 1, 999),
                 Pieces.candidate(1, 1, 1, 70.3, 999), Pieces.candidate(1, 1, 1, 1, 180.1));
         assertThat(parts).hasSize(5);
         for (int i = 0; i < 5; i++) {
@@ -59,7 +59,7 @@ class ZoneTest {
         double[] figures = {1, 1, 1, 1, 999};
         double better = axis.of(BUILD) + (axis.lessIsBetter() ? -1 : 1);
         figures[axis.ordinal()] = better;
-        Candidate other = Pieces.candidate(figures[0], (int) figures[1], figures[2], figures[3], figures[4]);
+        Combination other = Pieces.candidate(figures[0], (int) figures[1], figures[2], figures[3], figures[4]);
         assertThat(axis.of(other)).isEqualTo(better);
         assertThat(beyond.contains(other)).isTrue();
         assertThat(axis.betterFirst().compare(other, BUILD)).isNegative();

@@ -2,6 +2,7 @@ package sledwright.oracle;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -11,7 +12,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Function;
-import java.nio.file.Path;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.moeaframework.core.Solution;
@@ -26,8 +26,8 @@ import sledwright.compare.Curve;
 import sledwright.compare.Together;
 import sledwright.domain.Objective;
 import sledwright.generator.Axis;
-import sledwright.generator.Deadline;
 import sledwright.generator.Search;
+import sledwright.generator.time.Deadline;
 import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.Kind;

@@ -9,7 +9,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import sledwright.generator.Deadline;
+import sledwright.generator.time.Deadline;
 import sledwright.rules.Rule;
 import sledwright.rules.Rulebook;
 

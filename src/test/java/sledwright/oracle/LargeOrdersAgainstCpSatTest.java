@@ -6,7 +6,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import sledwright.generator.Deadline;
+import sledwright.generator.time.Deadline;
 import sledwright.planner.order.OrderOutcome;
 import sledwright.planner.order.OrderPlanner;
 

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.OrderLine;
-import sledwright.generator.Deadline;
+import sledwright.generator.time.Deadline;
 import sledwright.oracle.EveryMachine.Machine;
 import sledwright.planner.order.OrderOutcome;
 import sledwright.planner.order.OrderPlanner;

@@ -14,8 +14,8 @@ import sledwright.domain.Lot.PriceBreak;
 import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
 import sledwright.domain.Request;
-import sledwright.generator.Deadline;
 import sledwright.generator.Search;
+import sledwright.generator.time.Deadline;
 import sledwright.oracle.EveryMachine.Machine;
 
 /** An order filled by the outside solver from machines that it is given and others that are cheapest at prices a little off the catalogue's. */

@@ -27,9 +27,9 @@ import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.domain.Supply;
 import sledwright.domain.Worth;
-import sledwright.generator.Deadline;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
+import sledwright.generator.time.Deadline;
 
 /** A small shop and an order on it, the same for the same seed. */
 record RandomOrder(long seed, Catalog catalog, OrderRequest order) {

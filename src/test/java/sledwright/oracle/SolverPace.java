@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import sledwright.domain.Objective;
 import sledwright.domain.Request;
-import sledwright.generator.Deadline;
 import sledwright.generator.Search;
+import sledwright.generator.time.Deadline;
 
 /** How long the outside solver and the search take to the proof of the cheapest build, on the same random cases. */
 public final class SolverPace {

@@ -17,10 +17,10 @@ import sledwright.domain.Platform;
 import sledwright.domain.Power;
 import sledwright.domain.Supply;
 import sledwright.generator.Axis;
-import sledwright.generator.Deadline;
 import sledwright.generator.Search;
 import sledwright.generator.Staircase;
 import sledwright.generator.Staircases;
+import sledwright.generator.time.Deadline;
 
 /** Every staircase of small random requests against the list of every build: each step, and that none is missing. */
 class StaircasesAgainstBruteForceTest {

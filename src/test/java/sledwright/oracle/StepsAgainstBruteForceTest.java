@@ -22,10 +22,10 @@ import sledwright.explain.Steps.Curve;
 import sledwright.explain.Steps.End;
 import sledwright.explain.Steps.PriceRange;
 import sledwright.explain.Steps.Step;
-import sledwright.generator.Deadline;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
+import sledwright.generator.time.Deadline;
 
 /** The steps of an answer against the list of every build, at both ends of every step and just beyond. */
 class StepsAgainstBruteForceTest {

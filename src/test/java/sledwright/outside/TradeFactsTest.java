@@ -33,10 +33,10 @@ import sledwright.domain.Processor;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.domain.Slot;
-import sledwright.generator.Deadline;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
+import sledwright.generator.time.Deadline;
 import sledwright.metrics.Figures;
 
 /** Facts of the trade that the search must find by itself. All of them: common practice, no source. */

@@ -19,7 +19,7 @@ import sledwright.domain.Energy;
 import sledwright.domain.Limits;
 import sledwright.domain.Request;
 import sledwright.generator.Axis;
-import sledwright.generator.Deadline;
+import sledwright.generator.time.Deadline;
 import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.Kind;

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
-import sledwright.generator.Deadline;
+import sledwright.generator.time.Deadline;
 import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.Kind;

@@ -16,14 +16,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import sledwright.domain.Catalog;
-import sledwright.domain.CoolingKit;
 import sledwright.domain.Condition;
+import sledwright.domain.CoolingKit;
 import sledwright.domain.DemandClass;
 import sledwright.domain.OrdersByMonth;
 import sledwright.domain.PartKind;
 import sledwright.domain.RestockRequest;
 import sledwright.domain.SupplyOffer;
-import sledwright.generator.Deadline;
+import sledwright.generator.time.Deadline;
 import sledwright.samples.Samples;
 
 class RestockerTest {

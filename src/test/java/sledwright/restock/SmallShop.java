@@ -14,7 +14,7 @@ import sledwright.domain.PartKind;
 import sledwright.domain.Request;
 import sledwright.domain.RestockRequest;
 import sledwright.domain.SupplyOffer;
-import sledwright.generator.Deadline;
+import sledwright.generator.time.Deadline;
 import sledwright.samples.Samples;
 
 /** A shop with plenty of everything but boxes and modules of 16 and 32 GB, which must be bought. */

@@ -3,7 +3,7 @@ package sledwright.planner.order;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import sledwright.generator.Deadline;
+import sledwright.generator.time.Deadline;
 import sledwright.planner.order.Tally.Step;
 
 /** Betters an order by putting other columns in the place of those it uses: one by one, then two at a time. */

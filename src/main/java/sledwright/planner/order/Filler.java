@@ -8,7 +8,7 @@ import java.util.function.ToLongFunction;
 import sledwright.domain.Lot;
 import sledwright.domain.Lot.PriceBreak;
 import sledwright.domain.Pick;
-import sledwright.generator.Deadline;
+import sledwright.generator.time.Deadline;
 import sledwright.metrics.CheapestDraw;
 
 /** Fills what an order still lacks, machine by machine, each the cheapest from what the stock still has. */

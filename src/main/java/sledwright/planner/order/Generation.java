@@ -8,7 +8,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import sledwright.generator.Deadline;
+import sledwright.generator.time.Deadline;
 
 /**
  * Column generation: the master prices the parts, the exact search answers with the best machines at these prices, and so on until

@@ -9,8 +9,8 @@ import java.util.stream.IntStream;
 import sledwright.domain.Catalog;
 import sledwright.domain.Objective;
 import sledwright.domain.OrderRequest;
-import sledwright.generator.Deadline;
 import sledwright.generator.Search;
+import sledwright.generator.time.Deadline;
 
 /** Fills an order: a first one greedily, the bound by column generation, a better one by rounding its mix, then exchanges until time or steps are over. */
 final class OrderSolver {

@@ -5,7 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
-import sledwright.generator.Deadline;
+import sledwright.generator.time.Deadline;
 import sledwright.planner.order.Tally.Step;
 
 /** Takes some machines apart and puts others together from what is then on the shelf, and keeps what is cheaper. */

@@ -19,7 +19,7 @@ import sledwright.domain.Build;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
-import sledwright.generator.Deadline;
+import sledwright.generator.time.Deadline;
 import sledwright.planner.upgrade.Installed;
 import sledwright.planner.upgrade.Upgrade;
 import sledwright.planner.upgrade.Upgrader;

@@ -1,0 +1,47 @@
+package sledwright.generator.draw;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import sledwright.domain.Catalog;
+import sledwright.domain.Lot;
+import sledwright.domain.Request;
+import sledwright.domain.Stock;
+import sledwright.metrics.CheapestDraw;
+import sledwright.rules.choice.ForbiddenPart;
+import sledwright.rules.stock.AcceptedCondition;
+import sledwright.rules.stock.LeadTime;
+
+/** The lots that a request may draw on, and what units of a part cost there. */
+public final class Shelf {
+
+    private final Request request;
+    private final Stock stock;
+    private final Map<String, List<Lot>> lots = new HashMap<>();
+    private final Map<String, Map<Integer, Long>> prices = new HashMap<>();
+
+    public Shelf(Catalog catalog, Request request) {
+        this.request = request;
+        stock = Stock.of(catalog, request);
+    }
+
+    /** The lots of a part that the request accepts, the preferred first. */
+    public List<Lot> lots(String sku) {
+        return lots.computeIfAbsent(sku, key -> ForbiddenPart.allows(request, key)
+                ? stock.lots(key).stream()
+                        .filter(lot -> LeadTime.allows(lot, request.limit()) && AcceptedCondition.allows(lot, request.limit()))
+                        .filter(lot -> lot.available() > 0).toList()
+                : List.of());
+    }
+
+    /** Whether the lots hold so many units of a part, however they sell them. */
+    public boolean holds(String sku, int units) {
+        return lots(sku).stream().mapToLong(Lot::available).sum() >= units;
+    }
+
+    /** The least price of units of one part, minor units; {@link CheapestDraw#IMPOSSIBLE} where there are not enough. */
+    public long price(String sku, int units) {
+        return prices.computeIfAbsent(sku, key -> new HashMap<>())
+                .computeIfAbsent(units, count -> CheapestDraw.prices(lots(sku), count)[count]);
+    }
+}

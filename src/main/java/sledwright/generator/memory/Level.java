@@ -1,0 +1,127 @@
+package sledwright.generator.memory;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import sledwright.domain.MemoryModule;
+import sledwright.domain.MemorySupport;
+import sledwright.domain.ModuleType;
+import sledwright.generator.shape.GroupKind;
+import sledwright.rules.memory.RankLimit;
+
+/**
+ * The modules of one type that run at a speed or faster on a platform, in groups that the rules cannot tell apart.
+ *
+ * @param mts       the speed that the platform's table and every module reach, MT/s
+ * @param width     device width of all modules where the platform does not mix them; else 0
+ * @param groups    group -> its modules
+ * @param entangled sets of groups that share kinds, because alike modules show the controller different ranks; each with more than
+ *                  one group. All other groups stand by themselves
+ */
+public record Level(ModuleType type, int width, int mts, Map<GroupKind, List<MemoryModule>> groups, List<List<GroupKind>> entangled) {
+
+    /**
+     * The levels of a type, fastest first. A level that takes no module, rank count or channel filling beyond those of a
+     * faster one is left out: what it could hold runs faster.
+     *
+     * @param modules those of the platform's generation and this type and width
+     */
+    static List<Level> of(MemorySupport memory, ModuleType type, int width, List<MemoryModule> modules, boolean sparing) {
+        TreeSet<Integer> speeds = new TreeSet<>();
+        modules.forEach(module -> speeds.add(module.speedMts()));
+        memory.speeds().stream().filter(entry -> entry.type() == type).forEach(entry -> speeds.addAll(entry.mts()));
+        Map<Integer, Integer> ranks = indistinguishableRanks(memory, type, modules);
+        List<Level> levels = new ArrayList<>();
+        for (int mts : speeds.descendingSet()) {
+            Map<GroupKind, List<MemoryModule>> groups = new TreeMap<>();
+            for (MemoryModule module : modules) {
+                int perChannel = perChannel(memory, module, mts);
+                if (module.speedMts() >= mts && perChannel != 0) {
+                    groups.computeIfAbsent(new GroupKind(module.capacityGb(), ranks.get(module.logicalRanks()),
+                            sparing ? module.ranks() : 0, perChannel), group -> new ArrayList<>()).add(module);
+                }
+            }
+            boolean adds = levels.isEmpty() ? !groups.isEmpty() : !groups.equals(levels.get(levels.size() - 1).groups);
+            if (adds) {
+                levels.add(new Level(type, width, mts, groups, entangled(groups)));
+            }
+        }
+        return levels;
+    }
+
+    private static int perChannel(MemorySupport memory, MemoryModule module, int mts) {
+        return IntStream.rangeClosed(1, memory.slotsPerChannel())
+                .filter(filled -> memory.speedMts(module.type(), module.ranks(), filled).orElse(0) >= mts)
+                .map(filled -> 1 << filled - 1).sum();
+    }
+
+    /** For each count of logical ranks the least count that no channel filling can tell from it by the rank limit. */
+    private static Map<Integer, Integer> indistinguishableRanks(MemorySupport memory, ModuleType type, List<MemoryModule> modules) {
+        int[] counts = modules.stream().mapToInt(MemoryModule::logicalRanks).distinct().sorted().toArray();
+        boolean[] reachable = new boolean[1 + memory.slotsPerChannel() * (counts.length == 0 ? 1 : counts[counts.length - 1])];
+        reachable[0] = true;
+        for (int others = 1; others < memory.slotsPerChannel(); others++) {
+            boolean[] before = reachable.clone();
+            for (int sum = 0; sum < before.length; sum++) {
+                if (before[sum]) {
+                    for (int count : counts) {
+                        mark(reachable, sum + count);
+                    }
+                }
+            }
+        }
+        Map<Integer, Integer> least = new HashMap<>();
+        for (int count : counts) {
+            least.put(count, Arrays.stream(counts).filter(other -> alike(reachable, memory.rankLimit(type), other, count)).findFirst().orElse(count));
+        }
+        return least;
+    }
+
+    private static void mark(boolean[] reachable, int sum) {
+        if (sum < reachable.length) {
+            reachable[sum] = true;
+        }
+    }
+
+    private static boolean alike(boolean[] reachable, int limit, int one, int other) {
+        return IntStream.range(0, reachable.length).filter(sum -> reachable[sum])
+                .allMatch(sum -> RankLimit.allows(limit, sum + one) == RankLimit.allows(limit, sum + other));
+    }
+
+    private static List<List<GroupKind>> entangled(Map<GroupKind, List<MemoryModule>> groups) {
+        Map<GroupKind, Set<MemoryModule.Kind>> kinds = new HashMap<>();
+        groups.forEach((group, modules) -> kinds.put(group, modules.stream().map(MemoryModule::kind).collect(Collectors.toSet())));
+        List<List<GroupKind>> sets = new ArrayList<>();
+        for (GroupKind group : groups.keySet()) {
+            List<GroupKind> joined = new ArrayList<>(List.of(group));
+            sets.removeIf(set -> {
+                boolean shares = set.stream().anyMatch(other -> !Collections.disjoint(kinds.get(other), kinds.get(group)));
+                if (shares) {
+                    joined.addAll(set);
+                }
+                return shares;
+            });
+            sets.add(joined);
+        }
+        sets.removeIf(set -> set.size() == 1);
+        return sets;
+    }
+
+    /** Whether groups of the level hold any of some part numbers. */
+    boolean holdsAny(List<GroupKind> set, Set<String> skus) {
+        return set.stream().flatMap(group -> groups.get(group).stream()).anyMatch(module -> skus.contains(module.sku()));
+    }
+
+    /** All modules of the level. */
+    public List<MemoryModule> modules() {
+        return groups.values().stream().flatMap(List::stream).toList();
+    }
+}

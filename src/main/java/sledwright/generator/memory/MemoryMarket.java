@@ -1,0 +1,232 @@
+package sledwright.generator.memory;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import sledwright.domain.Catalog;
+import sledwright.domain.CoolingKit;
+import sledwright.domain.Limits;
+import sledwright.domain.MemoryMode;
+import sledwright.domain.MemoryModule;
+import sledwright.domain.MemorySupport;
+import sledwright.domain.ModuleType;
+import sledwright.domain.Objective;
+import sledwright.domain.Platform;
+import sledwright.domain.Request;
+import sledwright.domain.Requirements;
+import sledwright.generator.draw.Draw;
+import sledwright.generator.draw.EntangledDraws;
+import sledwright.generator.draw.KindDraws;
+import sledwright.generator.draw.Shelf;
+import sledwright.generator.shape.GroupKind;
+import sledwright.generator.shape.ShapeFinder;
+import sledwright.generator.shape.ShapeKey;
+import sledwright.generator.shape.Shapes;
+import sledwright.generator.time.Deadline;
+import sledwright.metrics.SpareSlots;
+import sledwright.rules.cooling.BlockedSlot;
+import sledwright.rules.memory.DeviceWidth;
+import sledwright.rules.memory.MemoryGeneration;
+
+/** The memory that a request may choose among, worked out as it is asked for and shared by platforms with equal rules. */
+public final class MemoryMarket {
+
+    private final Catalog catalog;
+    private final Request request;
+    private final Shelf shelf;
+    private final Map<ShapeKey, Shapes> shapes;
+    private final Deadline deadline = Deadline.current(() -> this.end);
+    private Deadline end = Deadline.never();
+    private final Map<String, List<MemoryModule>> sold = new HashMap<>();
+    private final Map<List<Object>, List<Level>> levels;
+    private final Map<List<Object>, PriceFloor> floors = new HashMap<>();
+    private final Map<List<Object>, List<List<Draw>>> draws;
+    private final Map<List<Object>, List<MemoryOption>> options = new HashMap<>();
+
+    /**
+     * @param request as {@link #concerning} leaves it
+     * @param shapes  cache of shapes, kept from request to request
+     * @param levels  cache of levels, kept from request to request
+     * @param draws   cache of the draws of groups, kept from request to request
+     */
+    public MemoryMarket(Catalog catalog, Request request, Map<ShapeKey, Shapes> shapes, Map<List<Object>, List<Level>> levels,
+                 Map<List<Object>, List<List<Draw>>> draws) {
+        this.levels = levels;
+        this.draws = draws;
+        this.catalog = catalog;
+        this.request = request;
+        this.shelf = new Shelf(catalog, request);
+        this.shapes = shapes;
+    }
+
+    /**
+     * The part of a request that memory and its price depend on. Requests alike in this share a market, and what one has worked out
+     * serves the others: explanations ask after many that differ in a limit or two.
+     */
+    public static Request concerning(Request request) {
+        if (request.objective() == Objective.BEST_VALUE) {
+            return request;
+        }
+        Requirements require = request.require();
+        Limits limit = request.limit();
+        return Request.named("").withMachines(request.machines()).withForbid(request.forbid())
+                .withUse(request.use()).withOnHand(request.onHand())
+                .withRequire(new Requirements(0, 0, require.memoryGb(), 0, 0, 0, 0, 0, 0, require.spareSlots(), require.mode()))
+                .withLimit(new Limits(limit.price(), OptionalDouble.empty(), limit.leadDays(), OptionalDouble.empty(), 0, OptionalDouble.empty(),
+                        limit.conditions()));
+    }
+
+    /** What there is to draw on. */
+    public Shelf shelf() {
+        return shelf;
+    }
+
+    /** The market until so long. */
+    public MemoryMarket until(Deadline deadline) {
+        end = deadline;
+        return this;
+    }
+
+    /** The memory for so many processors on a platform under a kit, by module type, fastest first within each. */
+    public List<MemoryOption> options(Platform platform, CoolingKit kit, int sockets) {
+        List<List<Integer>> depths = IntStream.range(0, sockets).mapToObj(socket -> IntStream.range(0, platform.board().channels())
+                .mapToObj(channel -> BlockedSlot.depth(platform, kit, socket, channel)).toList()).distinct().toList();
+        int uncovered = SpareSlots.uncovered(platform, kit, sockets);
+        return options.computeIfAbsent(List.of(platform.memory(), depths, uncovered, sockets),
+                key -> newOptions(platform.memory(), depths, uncovered, sockets));
+    }
+
+    private List<MemoryOption> newOptions(MemorySupport memory, List<List<Integer>> depths, int uncovered, int sockets) {
+        List<MemoryOption> found = new ArrayList<>();
+        for (ModuleType type : ModuleType.values()) {
+            List<MemoryModule> modules = memory.takes(type)
+                    ? sold(memory).stream().filter(module -> module.type() == type).toList() : List.of();
+            for (int width : widths(memory, modules)) {
+                List<MemoryModule> mixing = modules.stream().filter(module -> width == 0 || module.deviceWidth() == width).toList();
+                List<Level> fastestFirst = levels.computeIfAbsent(List.of(memory, type, width, mixing, isSparing()),
+                        key -> Level.of(memory, type, width, mixing, isSparing()));
+                for (int i = 0; i < fastestFirst.size(); i++) {
+                    int nextSlowerMts = i + 1 < fastestFirst.size() ? fastestFirst.get(i + 1).mts() : 0;
+                    option(memory, fastestFirst.get(i), nextSlowerMts, depths, uncovered, sockets, found);
+                }
+            }
+        }
+        return found;
+    }
+
+    private boolean isSparing() {
+        return request.require().mode() == MemoryMode.RANK_SPARING;
+    }
+
+    /** The widths that modules of one machine must share, each by itself; 0 alone where they may mix. */
+    private static List<Integer> widths(MemorySupport memory, List<MemoryModule> modules) {
+        Set<Integer> all = modules.stream().map(MemoryModule::deviceWidth).collect(Collectors.toSet());
+        return DeviceWidth.allows(memory, all) ? List.of(0) : all.stream().sorted().toList();
+    }
+
+    private List<MemoryModule> sold(MemorySupport memory) {
+        return sold.computeIfAbsent(memory.generation(), generation -> catalog.modules().stream()
+                .filter(module -> MemoryGeneration.allows(memory, module) && !shelf.lots(module.sku()).isEmpty()).toList());
+    }
+
+    private void option(MemorySupport memory, Level level, int nextSlowerMts, List<List<Integer>> depths, int uncovered, int sockets,
+                        List<MemoryOption> found) {
+        List<MemoryModule> modules = level.modules();
+        Set<String> wanted = wantedModules();
+        if (!wanted.isEmpty() && !modules.stream().map(MemoryModule::sku).collect(Collectors.toSet()).containsAll(wanted)) {
+            return;
+        }
+        MemoryMode mode = request.require().mode();
+        ShapeKey key = new ShapeKey(List.copyOf(level.groups().keySet()), memory.slotsPerChannel(), depths, mode == MemoryMode.MIRRORED,
+                isSparing(), memory.rankLimit(level.type()), memory.maxDistinctCapacities(), memory.countsPerSocket());
+        int slots = IntStream.range(0, memory.channels())
+                .map(channel -> depths.stream().mapToInt(depth -> depth.get(channel)).min().orElse(0)).sum();
+        int mostModuleGb = modules.stream().mapToInt(MemoryModule::capacityGb).max().orElse(0);
+        double share = mode == MemoryMode.MIRRORED ? memory.mirroredFraction().orElse(0) : 1;
+        MemoryOption.Extent extent = new MemoryOption.Extent(request.machines(), sockets, slots, slots * mostModuleGb, memory.channels(),
+                mostModuleGb, share, catalog.labour().perModule());
+        double worthOfGb = request.worth().gb() * share;
+        List<MemoryModule> all = sold(memory);
+        PriceFloor allPrices = floors.computeIfAbsent(List.of(memory.generation(), level.type(), share), same -> new PriceFloor(shelf,
+                all.stream().filter(module -> module.type() == level.type()).toList(), worthOfGb));
+        boolean keptApart = level.entangled().stream().anyMatch(set -> level.holdsAny(set, wanted));
+        found.add(new MemoryOption(level, nextSlowerMts, keptApart, extent, allPrices,
+                () -> floors.computeIfAbsent(List.of(modules, share), same -> new PriceFloor(shelf, modules, worthOfGb)),
+                new Builder(memory, level, key, uncovered, sockets, wanted)::points));
+    }
+
+    private Set<String> wantedModules() {
+        return request.use().stream().filter(sku -> catalog.module(sku).isPresent()).collect(Collectors.toSet());
+    }
+
+    /** Works out an option: its shapes and the draws of its groups once, its points for each memory limit. */
+    private final class Builder {
+
+        private final MemorySupport memory;
+        private final Level level;
+        private final ShapeKey key;
+        private final int uncovered;
+        private final int sockets;
+        private final Set<String> wanted;
+        private Pricing pricing;
+
+        Builder(MemorySupport memory, Level level, ShapeKey key, int uncovered, int sockets, Set<String> wanted) {
+            this.memory = memory;
+            this.level = level;
+            this.key = key;
+            this.uncovered = uncovered;
+            this.sockets = sockets;
+            this.wanted = wanted;
+        }
+
+        MemoryPoints points(int mostSocketGb) {
+            if (pricing == null) {
+                Shapes found = shapes.get(key);
+                if (found == null) {
+                    found = ShapeFinder.find(key, deadline);
+                    shapes.put(key, found);
+                }
+                int unitsPerModule = request.machines() * sockets * key.multiple();
+                int mostModules = found.layouts().maxModules();
+                KindDraws kinds = new KindDraws(shelf, wanted, request.machines(), unitsPerModule, mostModules, deadline);
+                EntangledDraws[] entangled = entangled(kinds, unitsPerModule);
+                List<List<List<Draw>>> drawn = new ArrayList<>();
+                level.groups().forEach((group, modules) -> drawn.add(entangled[drawn.size()] != null ? null
+                        : drawn(kinds, group, modules, unitsPerModule, mostModules)));
+                pricing = new Pricing(request, memory, found, drawn, entangled, sockets, uncovered, catalog.labour().perModule(), deadline);
+            }
+            return pricing.points(mostSocketGb);
+        }
+
+        /** What draws depend on is their key, lots and all, so that requests which accept the same lots share them. */
+        private List<List<Draw>> drawn(KindDraws kinds, GroupKind group, List<MemoryModule> modules, int unitsPerModule, int mostModules) {
+            List<Object> asked = List.of(group, modules, KindDraws.lots(shelf, modules), request.machines(), unitsPerModule, mostModules,
+                    modules.stream().map(MemoryModule::sku).filter(wanted::contains).toList());
+            List<List<Draw>> known = draws.get(asked);
+            if (known == null) {
+                known = kinds.ofGroup(group, modules);
+                draws.put(asked, known);
+            }
+            return known;
+        }
+
+        /** For each group the set that it is entangled in; a part that is wanted keeps its set's groups apart. */
+        private EntangledDraws[] entangled(KindDraws kinds, int unitsPerModule) {
+            EntangledDraws[] byGroup = new EntangledDraws[key.groups().size()];
+            for (List<GroupKind> set : level.entangled()) {
+                if (!level.holdsAny(set, wanted)) {
+                    Map<GroupKind, List<MemoryModule>> modules = set.stream().collect(Collectors.toMap(Function.identity(), level.groups()::get));
+                    EntangledDraws draws = new EntangledDraws(modules, kinds, unitsPerModule);
+                    set.forEach(group -> byGroup[key.groups().indexOf(group)] = draws);
+                }
+            }
+            return byGroup;
+        }
+    }
+}

@@ -1,0 +1,173 @@
+package sledwright.generator.memory;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import sledwright.domain.Lot;
+import sledwright.domain.MemoryModule;
+import sledwright.generator.draw.Shelf;
+
+/**
+ * What memory costs at least: every lot at its lowest unit price, modules divisible, no rule but stock and the number of
+ * slots. Never above the true price, and told in a moment.
+ *
+ * <p>The slots come in by Lagrangian relaxation: whatever one charges for a slot, the least of price plus charge, less the
+ * charge for all slots there are, is no more than the price. A few charges are tried and the best bound taken.
+ */
+public final class PriceFloor {
+
+    /** Charges for a slot, in units of the middling module's price. */
+    private static final double[] SLOT_CHARGES = {0.1, 0.3, 0.6, 1, 2, 4, 8};
+
+    /** Units of a lot at its lowest reachable price. */
+    private record Offer(double price, int capacityGb, int units) {
+    }
+
+    /** Stands for slots that are not counted. */
+    static final int ANY_SLOTS = Integer.MAX_VALUE;
+
+    private final List<Offer> offers = new ArrayList<>();
+    private final double worthOfGb;
+    private final Steps byGb;
+    private final Steps byUnit;
+    private final Steps[] charged = new Steps[SLOT_CHARGES.length];
+    private final double middling;
+    private Steps byValue;
+
+    /** @param worthOfGb what a GB is worth to the customer, minor units */
+    public PriceFloor(Shelf shelf, List<MemoryModule> modules, double worthOfGb) {
+        this.worthOfGb = worthOfGb;
+        for (MemoryModule module : modules) {
+            for (Lot lot : shelf.lots(module.sku())) {
+                lot.breaks().stream().filter(tier -> tier.minQuantity() <= lot.available()).mapToLong(Lot.PriceBreak::unitPrice).min()
+                        .ifPresent(price -> offers.add(new Offer(price, module.capacityGb(), lot.available())));
+            }
+        }
+        byGb = stepsOfGb(Offer::price);
+        byUnit = steps(Offer::price, offer -> 1);
+        middling = offers.stream().mapToDouble(Offer::price).sorted().skip(offers.size() / 2).findFirst().orElse(0);
+    }
+
+    private Steps charged(int i) {
+        if (charged[i] == null) {
+            charged[i] = stepsOfGb(offer -> offer.price + charge(i));
+        }
+        return charged[i];
+    }
+
+    private double charge(int i) {
+        return SLOT_CHARGES[i] * middling;
+    }
+
+    private Steps byValue() {
+        if (byValue == null) {
+            byValue = steps(offer -> offer.price - worthOfGb * offer.capacityGb, offer -> 1);
+        }
+        return byValue;
+    }
+
+    private Steps stepsOfGb(ToDoubleFunction<Offer> price) {
+        return steps(price, Offer::capacityGb);
+    }
+
+    private Steps steps(ToDoubleFunction<Offer> price, ToDoubleFunction<Offer> amount) {
+        List<Offer> sorted = new ArrayList<>(offers);
+        sorted.sort(Comparator.comparingDouble(offer -> price.applyAsDouble(offer) / amount.applyAsDouble(offer)));
+        Steps steps = new Steps(sorted.size());
+        sorted.forEach(offer -> steps.add(offer.units * amount.applyAsDouble(offer), price.applyAsDouble(offer) / amount.applyAsDouble(offer)));
+        return steps;
+    }
+
+    /** The least price (minor units) of so many GB in so many modules or more and within the slots; infinite where the stock ends first. */
+    double price(double gb, double modules, int slots) {
+        double least = Math.max(byGb.price(gb), byUnit.price(modules));
+        for (int i = 0; i < SLOT_CHARGES.length && slots != ANY_SLOTS; i++) {
+            least = Math.max(least, charged(i).price(gb) - charge(i) * slots);
+        }
+        return least;
+    }
+
+    /** The least of price less worth over any amount of memory between two, within the slots. */
+    double priceLessWorth(double leastGb, double mostGb, int slots) {
+        double least = byGb.priceLess(leastGb, mostGb, worthOfGb);
+        return slots == ANY_SLOTS ? least : Math.max(least, byValue().priceLess(0, slots, 0));
+    }
+
+    /** The most GB that money buys within the slots: never more than what it and a charge's worth of the slots would buy at charged prices. */
+    double mostGb(double money, int slots) {
+        double most = byGb.amountFor(money);
+        for (int i = 0; i < SLOT_CHARGES.length && slots != ANY_SLOTS; i++) {
+            most = Math.min(most, charged(i).amountFor(money + charge(i) * slots));
+        }
+        return most;
+    }
+
+    /** Cumulated amounts and prices, cheapest first. */
+    private static final class Steps {
+        private final double[] amounts;
+        private final double[] prices;
+        private int size;
+
+        Steps(int capacity) {
+            amounts = new double[capacity + 1];
+            prices = new double[capacity + 1];
+        }
+
+        void add(double amount, double pricePerUnit) {
+            size++;
+            amounts[size] = amounts[size - 1] + amount;
+            prices[size] = prices[size - 1] + amount * pricePerUnit;
+        }
+
+        double price(double amount) {
+            if (amount > amounts[size]) {
+                return Double.POSITIVE_INFINITY;
+            }
+            int step = lowerBound(amounts, amount);
+            return step == 0 ? 0 : prices[step - 1] + (amount - amounts[step - 1]) * slope(step);
+        }
+
+        /** The least of price less worth between two amounts: on from the lesser as long as a step costs less than it is worth. */
+        double priceLess(double from, double to, double worth) {
+            double price = price(from);
+            if (price == Double.POSITIVE_INFINITY) {
+                return price;
+            }
+            double reached = from;
+            for (int step = Math.max(1, lowerBound(amounts, from)); step <= size && slope(step) < worth && reached < to; step++) {
+                double next = Math.min(amounts[step], to);
+                price += (next - reached) * slope(step);
+                reached = Math.max(reached, next);
+            }
+            return price - worth * reached;
+        }
+
+        double amountFor(double money) {
+            if (money >= prices[size]) {
+                return amounts[size];
+            }
+            int step = lowerBound(prices, money);
+            return step == 0 ? 0 : amounts[step - 1] + (money - prices[step - 1]) / slope(step);
+        }
+
+        private double slope(int step) {
+            return (prices[step] - prices[step - 1]) / (amounts[step] - amounts[step - 1]);
+        }
+
+        /** The first step that reaches {@code value}. */
+        private int lowerBound(double[] steps, double value) {
+            int low = 0;
+            int high = size;
+            while (low < high) {
+                int middle = (low + high) >>> 1;
+                if (steps[middle] < value) {
+                    low = middle + 1;
+                } else {
+                    high = middle;
+                }
+            }
+            return low;
+        }
+    }
+}

@@ -1,0 +1,218 @@
+package sledwright.generator.memory;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.ToLongFunction;
+import java.util.stream.IntStream;
+import sledwright.domain.MemorySupport;
+import sledwright.domain.Request;
+import sledwright.generator.draw.Deal;
+import sledwright.generator.draw.Draw;
+import sledwright.generator.draw.EntangledDraws;
+import sledwright.generator.draw.Watts;
+import sledwright.generator.shape.Shapes;
+import sledwright.generator.time.Deadline;
+import sledwright.generator.time.OutOfTimeException;
+import sledwright.metrics.CheapestDraw;
+import sledwright.metrics.UsableMemory;
+import sledwright.rules.stock.Budget;
+import sledwright.rules.target.Target;
+
+/** Turns the shapes of a socket into priced points: the worthwhile draws of every bucket that can meet the request. */
+final class Pricing {
+
+    /** Above any price, and small enough that a few of them add up without overflow. */
+    private static final long UNAVAILABLE = CheapestDraw.IMPOSSIBLE / 1024;
+
+    private final Request request;
+    private final MemorySupport memory;
+    private final Shapes shapes;
+    private final List<List<List<Draw>>> draws;
+    private final EntangledDraws[] entangled;
+    private final int sockets;
+    private final int uncoveredSlots;
+    private final long labourPerModule;
+    private final Deadline deadline;
+    private final int[] wantedGroups;
+    private final long[][] leastPrice;
+    private final long[][] leastMicrowatts;
+    private final boolean dealtExactly;
+
+    /**
+     * @param draws          for each group of the shapes' key, for each number of modules, the worthwhile draws; null for an entangled group
+     * @param entangled      for each group, the draws of the set that it belongs to; null for a group that stands by itself
+     * @param uncoveredSlots slots of the fitted sockets that the kit leaves free
+     */
+    Pricing(Request request, MemorySupport memory, Shapes shapes, List<List<List<Draw>>> draws, EntangledDraws[] entangled,
+            int sockets, int uncoveredSlots,
+            long labourPerModule, Deadline deadline) {
+        this.request = request;
+        this.memory = memory;
+        this.shapes = shapes;
+        this.draws = draws;
+        this.entangled = entangled;
+        this.sockets = sockets;
+        this.uncoveredSlots = uncoveredSlots;
+        this.labourPerModule = labourPerModule;
+        this.deadline = deadline;
+        dealtExactly = Deal.isExact(shapes.layouts().maxModules() * shapes.key().multiple() * sockets * request.machines());
+        leastPrice = bounds(Draw::price);
+        leastMicrowatts = bounds(draw -> surely(draw.load()));
+        // A group that cannot be left empty holds a part that the request wants used.
+        wantedGroups = IntStream.range(0, draws.size()).filter(group -> draws.get(group) != null && draws.get(group).get(0).isEmpty()).toArray();
+    }
+
+    /** For each group and number of modules the least figure of its draws; {@link #UNAVAILABLE} where there is none; 0 for entangled groups. */
+    private long[][] bounds(ToLongFunction<Draw> figure) {
+        return draws.stream().map(group -> group == null ? new long[shapes.layouts().maxModules() + 1]
+                : group.stream().mapToLong(of -> of.stream().mapToLong(figure).min().orElse(UNAVAILABLE)).toArray()).toArray(long[][]::new);
+    }
+
+    /** The points with no more than so many GB on a socket. */
+    MemoryPoints points(int mostSocketGb) {
+        List<MemoryPoint> points = new ArrayList<>();
+        Skyline skyline = new Skyline(shapes.widths());
+        for (Shapes.Bucket bucket : roomy()) {
+            if (bucket.totalGb() * shapes.key().multiple() <= mostSocketGb
+                    && Target.SPARE_SLOTS.allows(request.require(), uncoveredSlots - modules(bucket))) {
+                addPoints(points, skyline, bucket);
+            }
+        }
+        return new MemoryPoints(points, sockets);
+    }
+
+    /** Those that leave enough to use: buckets come with the most to use first, so all before some place do. */
+    private List<Shapes.Bucket> roomy() {
+        int low = 0;
+        int high = shapes.buckets().size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (Target.MEMORY_CAPACITY.allows(request.require(), usableGb(shapes.buckets().get(middle)))) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return shapes.buckets().subList(0, low);
+    }
+
+    private double usableGb(Shapes.Bucket bucket) {
+        double totalGb = (double) sockets * shapes.key().multiple() * bucket.totalGb();
+        return UsableMemory.gb(memory, request.require().mode(), totalGb, sockets * bucket.sparedGb());
+    }
+
+    private int modules(Shapes.Bucket bucket) {
+        return bucket.modules() * shapes.key().multiple() * sockets;
+    }
+
+    /** Adds the points of a bucket that none of those before matches: all of them leave at least as much to use. */
+    private void addPoints(List<MemoryPoint> points, Skyline skyline, Shapes.Bucket bucket) {
+        if (deadline.isOver()) {
+            throw new OutOfTimeException();
+        }
+        List<MemoryPoint> kept = new ArrayList<>(2);
+        long labour = labourPerModule * modules(bucket) * request.machines();
+        for (Shapes.Shape shape : bucket.shapes()) {
+            long price = labour;
+            long least = 0;
+            for (int i = 0; i < shape.groups().length; i++) {
+                int group = shape.groups()[i];
+                price += leastPrice[group][shape.counts()[i]];
+                least += leastMicrowatts[group][shape.counts()[i]];
+            }
+            if (price < UNAVAILABLE && Budget.allows(request.limit(), price) && !skyline.matches(bucket.widthRank(), price, least)
+                    && holdsWanted(shape)) {
+                combine(kept, bucket, shape, 0, price, least, new Draw[shape.groups().length]);
+            }
+        }
+        for (MemoryPoint point : kept) {
+            if (!skyline.matches(bucket.widthRank(), point.price(), point.microwatts() - point.slack())) {
+                skyline.add(bucket.widthRank(), point.price(), point.microwatts());
+                points.add(point);
+            }
+        }
+    }
+
+    private boolean holdsWanted(Shapes.Shape shape) {
+        for (int group : wantedGroups) {
+            if (Arrays.binarySearch(shape.groups(), group) < 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Tries the draws of each group of a shape in turn.
+     *
+     * @param price of the draws chosen so far and, for the groups still open, their cheapest
+     * @param least watts of the draws chosen so far and, for the groups still open, their lightest
+     */
+    private void combine(List<MemoryPoint> kept, Shapes.Bucket bucket, Shapes.Shape shape, int index, long price, long least, Draw[] chosen) {
+        if (isMatched(kept, price, least) || !Budget.allows(request.limit(), price)) {
+            return;
+        }
+        if (index == chosen.length) {
+            keep(kept, bucket, shape, price, chosen);
+            return;
+        }
+        int group = shape.groups()[index];
+        int count = shape.counts()[index];
+        for (Draw draw : draws(shape, group, count)) {
+            chosen[index] = draw;
+            combine(kept, bucket, shape, index + 1, price - leastPrice[group][count] + draw.price(),
+                    least - leastMicrowatts[group][count] + surely(draw.load()), chosen);
+        }
+    }
+
+    /** The draws of a group; the first of an entangled set stands for all of it, and the others add nothing. */
+    private List<Draw> draws(Shapes.Shape shape, int group, int count) {
+        EntangledDraws set = entangled[group];
+        if (set == null) {
+            return draws.get(group).get(count);
+        }
+        if (!set.groups().get(0).equals(shapes.key().groups().get(group))) {
+            return List.of(Draw.NOTHING);
+        }
+        return set.of(set.groups().stream().map(member -> count(shape, shapes.key().groups().indexOf(member))).toList());
+    }
+
+    private static int count(Shapes.Shape shape, int group) {
+        return shape.counts()[Arrays.binarySearch(shape.groups(), group)];
+    }
+
+    /** Watts of the heaviest machine that no deal, and no draw that this one stands for, goes below. */
+    private long surely(Draw.Load load) {
+        return dealtExactly ? load.lightest() : load.heaviest() - load.range();
+    }
+
+    private void keep(List<MemoryPoint> kept, Shapes.Bucket bucket, Shapes.Shape shape, long price, Draw[] chosen) {
+        Draw all = Draw.NOTHING;
+        for (Draw draw : chosen) {
+            all = all.plus(draw);
+        }
+        Draw.Load load = all.load();
+        // A single uneven kind of two weights is already dealt as well as can be.
+        boolean dealt = load.uneven() > 1 && dealtExactly;
+        if (dealt && isMatched(kept, price, load.total() / request.machines())) {
+            return;
+        }
+        long heaviest = dealt ? Deal.heaviestMicrowatts(all.shares(), request.machines()) : load.heaviest();
+        long slack = load.uneven() > 1 && !dealtExactly ? load.range() : 0;
+        if (!isMatched(kept, price, heaviest - slack)) {
+            kept.removeIf(point -> point.price() >= price && point.microwatts() - point.slack() >= heaviest);
+            kept.add(new MemoryPoint(price, bucket.totalGb() * shapes.key().multiple(), bucket.fullestGb(), usableGb(bucket),
+                    modules(bucket), heaviest, slack, shapes.key(), bucket, shape, all));
+        }
+    }
+
+    private static boolean isMatched(List<MemoryPoint> kept, long price, long microwatts) {
+        for (MemoryPoint point : kept) {
+            if (point.price() <= price && point.microwatts() <= microwatts) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

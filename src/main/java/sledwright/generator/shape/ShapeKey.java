@@ -1,0 +1,20 @@
+package sledwright.generator.shape;
+
+import java.util.List;
+import java.util.Set;
+
+/**
+ * All that decides which populations a socket takes, prices apart. Platforms with equal keys share their shapes.
+ *
+ * @param groups      ascending
+ * @param depths      for each fitted socket, the modules that each channel has slots for
+ * @param counts      module counts that the socket supports; empty: any
+ */
+public record ShapeKey(List<GroupKind> groups, int slots, List<List<Integer>> depths, boolean mirrored, boolean sparing,
+                int rankLimit, int maxDistinctCapacities, Set<Integer> counts) {
+
+    /** Modules that one module of a shape stands for on a socket. */
+    public int multiple() {
+        return mirrored ? 2 : 1;
+    }
+}

@@ -1,0 +1,49 @@
+package sledwright.generator.time;
+
+import java.time.Duration;
+import java.util.function.BooleanSupplier;
+import java.util.function.LongSupplier;
+import java.util.function.Supplier;
+
+/** The moment at which a search gives what it has. */
+public final class Deadline {
+
+    private static final long FOREVER = Long.MAX_VALUE;
+
+    private final LongSupplier leftNanos;
+
+    private Deadline(LongSupplier leftNanos) {
+        this.leftNanos = leftNanos;
+    }
+
+    /** No end. */
+    public static Deadline never() {
+        return new Deadline(() -> FOREVER);
+    }
+
+    /** So long from now. */
+    public static Deadline in(Duration time) {
+        long endNanos = System.nanoTime() + time.toNanos();
+        return new Deadline(() -> endNanos - System.nanoTime());
+    }
+
+    /** Whichever is current when it is asked, for what outlives one search. */
+    public static Deadline current(Supplier<Deadline> current) {
+        return new Deadline(() -> current.get().leftNanos.getAsLong());
+    }
+
+    /** The moment at which one of so many equal parts of the time that is left is over. */
+    public Deadline share(int parts) {
+        long left = leftNanos.getAsLong();
+        return left == FOREVER ? this : in(Duration.ofNanos(Math.max(0, left) / parts));
+    }
+
+    /** The same moment, or an earlier one at which somebody asks for what there is; once asked, always asked. */
+    public Deadline or(BooleanSupplier asked) {
+        return new Deadline(() -> asked.getAsBoolean() ? 0 : leftNanos.getAsLong());
+    }
+
+    public boolean isOver() {
+        return leftNanos.getAsLong() <= 0;
+    }
+}

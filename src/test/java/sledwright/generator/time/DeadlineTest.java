@@ -1,0 +1,59 @@
+package sledwright.generator.time;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.Duration;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicReference;
+import org.junit.jupiter.api.Test;
+import sledwright.generator.Recent;
+
+class DeadlineTest {
+
+    private static final Deadline OVER = Deadline.in(Duration.ZERO);
+
+    @Test
+    void neverAndAtOnceAndLater() {
+        assertThat(Deadline.never().isOver()).isFalse();
+        assertThat(OVER.isOver()).isTrue();
+        assertThat(Deadline.in(Duration.ofHours(1)).isOver()).isFalse();
+    }
+
+    @Test
+    void aShareOfNeverIsNeverAndOfNothingNothing() {
+        Deadline never = Deadline.never();
+        assertThat(never.share(3)).isSameAs(never);
+        assertThat(OVER.share(3).isOver()).isTrue();
+        assertThat(Deadline.in(Duration.ofHours(1)).share(3).isOver()).isFalse();
+        assertThat(Deadline.in(Duration.ofHours(1)).share(Integer.MAX_VALUE).share(Integer.MAX_VALUE).isOver()).isTrue();
+    }
+
+    @Test
+    void whoeverAsksEndsIt() {
+        AtomicBoolean asked = new AtomicBoolean();
+        Deadline either = Deadline.never().or(asked::get);
+        assertThat(either.isOver()).isFalse();
+        asked.set(true);
+        assertThat(either.isOver()).isTrue();
+        assertThat(OVER.or(() -> false).isOver()).isTrue();
+    }
+
+    @Test
+    void theCurrentOneIsAsked() {
+        AtomicReference<Deadline> current = new AtomicReference<>(Deadline.never());
+        Deadline deadline = Deadline.current(current::get);
+        assertThat(deadline.isOver()).isFalse();
+        current.set(OVER);
+        assertThat(deadline.isOver()).isTrue();
+    }
+
+    @Test
+    void theLastAskedForAreKept() {
+        Recent<String, Integer> recent = new Recent<>(2);
+        recent.put("a", 1);
+        recent.put("b", 2);
+        assertThat(recent.get("a")).isEqualTo(1);
+        recent.put("c", 3);
+        assertThat(recent).containsOnlyKeys("a", "c");
+    }
+}
