@@ -109,7 +109,8 @@ class ArchitectureTest {
     table.put("explain", upTo(table, "planner"));
     table.put("label", List.of("domain", "input"));
     table.put("restock", upTo(table, "explain"));
-    table.put("report", upTo(table, "restock"));
+    table.put("desk", upTo(table, "restock"));
+    table.put("report", upTo(table, "desk"));
     table.put("web", upTo(table, "report"));
     table.put("cli", upTo(table, "web"));
     return table;

@@ -8,9 +8,9 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import sledwright.catalog.CatalogReader;
 import sledwright.catalog.PlacedCatalog;
+import sledwright.desk.view.CatalogView;
 import sledwright.explain.audit.Audit;
 import sledwright.report.CatalogText;
-import sledwright.report.CatalogView;
 import sledwright.report.Csv;
 import sledwright.report.Json;
 

@@ -10,10 +10,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.catalog.CatalogTable;
 import sledwright.catalog.intake.CatalogImport;
+import sledwright.desk.view.ImportView;
 import sledwright.input.Reason;
 import sledwright.input.Source;
 import sledwright.report.intake.ImportReport;
-import sledwright.report.intake.ImportView;
 
 /** {@code catalog import FILE}: a supplier's list into a table of a catalogue. */
 @Command(

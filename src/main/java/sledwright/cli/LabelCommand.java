@@ -8,6 +8,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import sledwright.desk.view.LabelView;
 import sledwright.input.Faults;
 import sledwright.input.Located;
 import sledwright.input.Source;
@@ -19,7 +20,6 @@ import sledwright.label.SpdReader;
 import sledwright.report.Csv;
 import sledwright.report.Json;
 import sledwright.report.LabelText;
-import sledwright.report.LabelView;
 
 /** {@code label TEXT...}: rows of memory.csv from what is printed on modules, or stored in them. */
 @Command(

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
+import sledwright.desk.view.CatalogView;
+import sledwright.desk.view.Decimals;
 import sledwright.explain.audit.Warning;
 
 /** What a catalogue holds, as JSON. */

@@ -1,5 +1,6 @@
 package sledwright.report;
 
+import sledwright.desk.view.CatalogView;
 import sledwright.explain.audit.Warning;
 import sledwright.report.Table.Fit;
 import sledwright.rules.Numbers;

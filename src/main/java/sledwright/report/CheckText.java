@@ -1,5 +1,6 @@
 package sledwright.report;
 
+import sledwright.desk.view.CheckView;
 import sledwright.metrics.Figures;
 import sledwright.report.Table.Fit;
 import sledwright.rules.Numbers;

@@ -2,11 +2,14 @@ package sledwright.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import sledwright.desk.view.BuildView;
+import sledwright.desk.view.CompareView;
+import sledwright.desk.view.CompareView.CurveView;
+import sledwright.desk.view.CompareView.Extra;
+import sledwright.desk.view.CompareView.PointView;
+import sledwright.desk.view.CompareView.TogetherView;
+import sledwright.desk.view.Decimals;
 import sledwright.domain.Energy;
-import sledwright.report.CompareView.CurveView;
-import sledwright.report.CompareView.Extra;
-import sledwright.report.CompareView.PointView;
-import sledwright.report.CompareView.TogetherView;
 
 /** A comparison as JSON. */
 final class CompareJson {

@@ -2,6 +2,7 @@ package sledwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import sledwright.desk.view.CompareView;
 import sledwright.metrics.EnergyCost;
 
 /** What the words of a comparison mean, for every format that has room for it. */

@@ -3,10 +3,13 @@ package sledwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import sledwright.desk.view.BuildView;
+import sledwright.desk.view.CompareView;
+import sledwright.desk.view.CompareView.CurveView;
+import sledwright.desk.view.CompareView.Extra;
+import sledwright.desk.view.CompareView.PointView;
+import sledwright.desk.view.Decimals;
 import sledwright.metrics.Figures;
-import sledwright.report.CompareView.CurveView;
-import sledwright.report.CompareView.Extra;
-import sledwright.report.CompareView.PointView;
 
 /** The points of a comparison as rows of a table: numbers, and texts, of which the empty one stands for nothing. */
 final class CompareRows {

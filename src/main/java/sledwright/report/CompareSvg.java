@@ -2,6 +2,7 @@ package sledwright.report;
 
 import java.util.List;
 import java.util.Optional;
+import sledwright.desk.view.CompareView;
 import sledwright.domain.Catalog;
 import sledwright.report.chart.Chart;
 import sledwright.report.chart.SvgChart;

@@ -12,12 +12,14 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sledwright.compare.Cost;
+import sledwright.desk.view.BuildView;
+import sledwright.desk.view.CompareView;
+import sledwright.desk.view.CompareView.CurveView;
+import sledwright.desk.view.CompareView.PointView;
+import sledwright.desk.view.CompareView.Shortened;
+import sledwright.desk.view.CompareView.TogetherView;
 import sledwright.generator.Axis;
 import sledwright.generator.Status;
-import sledwright.report.CompareView.CurveView;
-import sledwright.report.CompareView.PointView;
-import sledwright.report.CompareView.Shortened;
-import sledwright.report.CompareView.TogetherView;
 import sledwright.report.Table.Fit;
 import sledwright.rules.Numbers;
 

@@ -13,8 +13,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import sledwright.catalog.intake.Formulas;
+import sledwright.desk.view.BuildView;
+import sledwright.desk.view.CatalogView;
+import sledwright.desk.view.CheckView;
+import sledwright.desk.view.CompareView;
+import sledwright.desk.view.Decimals;
+import sledwright.desk.view.LabelView;
+import sledwright.desk.view.Line;
+import sledwright.desk.view.QuoteView;
+import sledwright.desk.view.QuoteView.Alternative;
+import sledwright.desk.view.RestockView;
+import sledwright.desk.view.UpgradeView;
 import sledwright.metrics.Figures;
-import sledwright.report.QuoteView.Alternative;
 import sledwright.rules.Violation;
 
 /**

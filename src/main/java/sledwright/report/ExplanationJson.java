@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
+import sledwright.desk.view.Decimals;
 import sledwright.explain.Explanation;
 import sledwright.explain.Relaxation;
 import sledwright.explain.Steps;

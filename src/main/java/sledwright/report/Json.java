@@ -8,6 +8,14 @@ import com.fasterxml.jackson.core.util.Separators;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import sledwright.desk.view.CatalogView;
+import sledwright.desk.view.CheckView;
+import sledwright.desk.view.CompareView;
+import sledwright.desk.view.LabelView;
+import sledwright.desk.view.OrderView;
+import sledwright.desk.view.QuoteView;
+import sledwright.desk.view.RestockView;
+import sledwright.desk.view.UpgradeView;
 
 /** Views as JSON; docs/json.md describes every key. Money has the currency's digits, figures have no trailing zeros. */
 public final class Json {

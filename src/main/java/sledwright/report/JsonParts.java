@@ -6,6 +6,10 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sledwright.desk.view.BuildView;
+import sledwright.desk.view.Decimals;
+import sledwright.desk.view.Line;
+import sledwright.desk.view.MachineView;
 import sledwright.metrics.Figures;
 import sledwright.rules.Violation;
 

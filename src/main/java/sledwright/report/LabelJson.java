@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import sledwright.desk.view.LabelView;
 import sledwright.label.Meaning;
 import sledwright.label.Reading;
 import sledwright.label.Unknown;

@@ -2,6 +2,7 @@ package sledwright.report;
 
 import java.util.List;
 import java.util.Optional;
+import sledwright.desk.view.LabelView;
 import sledwright.label.Meaning;
 import sledwright.label.Reading;
 import sledwright.report.Table.Fit;

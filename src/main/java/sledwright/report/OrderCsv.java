@@ -5,11 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import sledwright.report.OrderView.Filled;
-import sledwright.report.OrderView.Group;
-import sledwright.report.OrderView.Housed;
-import sledwright.report.OrderView.Picked;
-import sledwright.report.OrderView.Sled;
+import sledwright.desk.view.Line;
+import sledwright.desk.view.OrderView;
+import sledwright.desk.view.OrderView.Filled;
+import sledwright.desk.view.OrderView.Group;
+import sledwright.desk.view.OrderView.Housed;
+import sledwright.desk.view.OrderView.Picked;
+import sledwright.desk.view.OrderView.Sled;
 
 /** The pick list of an order by machine and lot, and what else it pays for: the totals add up to its price. */
 public final class OrderCsv {

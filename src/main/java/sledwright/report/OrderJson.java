@@ -5,16 +5,19 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sledwright.desk.view.Decimals;
+import sledwright.desk.view.Line;
+import sledwright.desk.view.OrderView;
+import sledwright.desk.view.OrderView.Delivery;
+import sledwright.desk.view.OrderView.Filled;
+import sledwright.desk.view.OrderView.Group;
+import sledwright.desk.view.OrderView.Housed;
+import sledwright.desk.view.OrderView.Lack;
+import sledwright.desk.view.OrderView.Picked;
+import sledwright.desk.view.OrderView.Scarce;
+import sledwright.desk.view.OrderView.Shortage;
+import sledwright.desk.view.OrderView.Sled;
 import sledwright.explain.Explanation;
-import sledwright.report.OrderView.Delivery;
-import sledwright.report.OrderView.Filled;
-import sledwright.report.OrderView.Group;
-import sledwright.report.OrderView.Housed;
-import sledwright.report.OrderView.Lack;
-import sledwright.report.OrderView.Picked;
-import sledwright.report.OrderView.Scarce;
-import sledwright.report.OrderView.Shortage;
-import sledwright.report.OrderView.Sled;
 
 /** The answer to an order, as JSON. */
 final class OrderJson {

@@ -2,8 +2,9 @@ package sledwright.report;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import sledwright.desk.view.QuoteView;
+import sledwright.desk.view.QuoteView.Alternative;
 import sledwright.explain.WhyNot;
-import sledwright.report.QuoteView.Alternative;
 
 /** A quote as JSON. */
 final class QuoteJson {

@@ -4,10 +4,12 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import sledwright.desk.view.BuildView;
+import sledwright.desk.view.QuoteView;
+import sledwright.desk.view.QuoteView.Alternative;
 import sledwright.domain.Objective;
 import sledwright.generator.Status;
 import sledwright.metrics.MemorySpeed;
-import sledwright.report.QuoteView.Alternative;
 import sledwright.report.Table.Fit;
 import sledwright.rules.Numbers;
 

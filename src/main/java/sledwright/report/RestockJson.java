@@ -3,6 +3,8 @@ package sledwright.report;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.OptionalLong;
+import sledwright.desk.view.Decimals;
+import sledwright.desk.view.RestockView;
 import sledwright.explain.Conflict;
 import sledwright.restock.Levels;
 import sledwright.restock.RestockPlan;

@@ -2,6 +2,7 @@ package sledwright.report;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import sledwright.desk.view.RestockView;
 import sledwright.restock.RestockPlan;
 import sledwright.restock.RestockPlan.Expected;
 

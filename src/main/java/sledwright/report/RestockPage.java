@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sledwright.desk.view.RestockView;
 import sledwright.report.RestockTables.Content;
 import sledwright.report.RestockTables.Holds;
 import sledwright.report.chart.Chart;

@@ -2,6 +2,7 @@ package sledwright.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import sledwright.desk.view.RestockView;
 import sledwright.report.RestockTables.Content;
 import sledwright.report.sheets.Sheet;
 import sledwright.report.sheets.Workbooks;

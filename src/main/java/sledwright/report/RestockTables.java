@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
+import sledwright.desk.view.RestockView;
 import sledwright.restock.Levels;
 import sledwright.restock.RestockPlan;
 import sledwright.restock.RestockPlan.ClassOutlook;

@@ -1,6 +1,8 @@
 package sledwright.report;
 
 import java.math.BigDecimal;
+import sledwright.desk.view.Decimals;
+import sledwright.desk.view.RestockView;
 import sledwright.report.Table.Fit;
 import sledwright.restock.Levels;
 import sledwright.restock.RestockPlan;

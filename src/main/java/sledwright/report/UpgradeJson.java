@@ -3,6 +3,7 @@ package sledwright.report;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
+import sledwright.desk.view.UpgradeView;
 import sledwright.planner.upgrade.BenchStep;
 
 /** An upgrade as JSON. */

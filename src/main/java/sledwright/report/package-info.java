@@ -1,5 +1,5 @@
 /**
- * What people and programs read. An answer becomes one immutable view, and every renderer reads that view alone, so that text,
- * JSON and CSV cannot disagree. Pure functions: nothing here prints.
+ * What people and programs read: pure functions of the desk's views. Every renderer of an answer reads the same view, so that text, JSON and CSV
+ * cannot disagree. Nothing here prints.
  */
 package sledwright.report;

@@ -15,6 +15,7 @@ import sledwright.browser.DocumentChecks;
 import sledwright.browser.InBrowser;
 import sledwright.compare.Comparer;
 import sledwright.compare.Cost;
+import sledwright.desk.view.CompareView;
 import sledwright.domain.Energy;
 import sledwright.domain.Limits;
 import sledwright.domain.Request;

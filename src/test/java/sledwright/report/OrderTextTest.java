@@ -6,13 +6,14 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import sledwright.desk.view.OrderView;
+import sledwright.desk.view.OrderView.Cost;
+import sledwright.desk.view.OrderView.Filled;
+import sledwright.desk.view.OrderView.Housed;
+import sledwright.desk.view.OrderView.Scarce;
+import sledwright.desk.view.OrderView.Shortage;
+import sledwright.desk.view.OrderView.Sled;
 import sledwright.planner.order.OrderStatus;
-import sledwright.report.OrderView.Cost;
-import sledwright.report.OrderView.Filled;
-import sledwright.report.OrderView.Housed;
-import sledwright.report.OrderView.Scarce;
-import sledwright.report.OrderView.Shortage;
-import sledwright.report.OrderView.Sled;
 
 /** What an order says that is not often said: views are made up, so that no clock decides. */
 class OrderTextTest {

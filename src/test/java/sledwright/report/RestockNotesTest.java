@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import sledwright.desk.view.RestockView;
 import sledwright.generator.time.Deadline;
 import sledwright.input.Source;
 import sledwright.request.Job;

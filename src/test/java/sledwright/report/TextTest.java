@@ -4,10 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Optional;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import sledwright.desk.view.BuildView;
+import sledwright.desk.view.CatalogView;
+import sledwright.desk.view.CheckView;
+import sledwright.desk.view.QuoteView;
 import sledwright.domain.Build;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;

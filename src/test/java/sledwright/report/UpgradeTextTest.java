@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
+import sledwright.desk.view.UpgradeView;
 import sledwright.domain.Build;
 import sledwright.domain.Request;
 import sledwright.explain.Explanation;

@@ -8,6 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import sledwright.desk.view.DifferenceView;
+import sledwright.desk.view.DifferenceView.Answer;
+import sledwright.desk.view.DifferenceView.RequestMove;
 import sledwright.explain.change.CatalogDifference.Move;
 import sledwright.explain.change.CatalogDifference.OfferMove;
 import sledwright.explain.change.CatalogDifference.PartMove;
@@ -19,8 +22,6 @@ import sledwright.report.Page;
 import sledwright.report.Screen;
 import sledwright.report.Table;
 import sledwright.report.Table.Fit;
-import sledwright.report.intake.DifferenceView.Answer;
-import sledwright.report.intake.DifferenceView.RequestMove;
 
 /** How two catalogues differ, in text, JSON and CSV. */
 public final class DifferenceReport {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import sledwright.catalog.intake.Change;
 import sledwright.catalog.intake.Change.Edit;
+import sledwright.desk.view.ImportView;
 import sledwright.input.Fault;
 import sledwright.report.Csv;
 import sledwright.report.Ink;

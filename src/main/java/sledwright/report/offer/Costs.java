@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
+import sledwright.desk.view.Line;
 import sledwright.domain.Catalog;
 import sledwright.domain.Pick;
-import sledwright.report.Line;
 import sledwright.rules.Order;
 
 /**

@@ -4,10 +4,10 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import sledwright.desk.view.QuoteView;
 import sledwright.explain.Sentences;
 import sledwright.explain.WhyNot;
 import sledwright.generator.Status;
-import sledwright.report.QuoteView;
 import sledwright.report.offer.Offer.Option;
 import sledwright.report.page.Wording;
 

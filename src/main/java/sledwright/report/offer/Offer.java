@@ -6,14 +6,14 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import sledwright.desk.view.Lines;
+import sledwright.desk.view.QuoteView;
 import sledwright.domain.Catalog;
 import sledwright.domain.Request;
 import sledwright.domain.Stationery;
 import sledwright.explain.Difference;
 import sledwright.planner.Judged;
 import sledwright.planner.Outcome;
-import sledwright.report.Lines;
-import sledwright.report.QuoteView;
 import sledwright.rules.Order;
 
 /**

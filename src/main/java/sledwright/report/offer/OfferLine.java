@@ -7,8 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToIntFunction;
+import sledwright.desk.view.Line;
 import sledwright.domain.Lot;
-import sledwright.report.Line;
 
 /**
  * What a customer pays, whichever lots it comes from: units of one part at one price.

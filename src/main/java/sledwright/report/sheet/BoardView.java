@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import sledwright.desk.view.SlotMap;
 import sledwright.domain.Board;
 import sledwright.domain.Build;
 import sledwright.domain.MemoryModule;
 import sledwright.planner.upgrade.BenchStep;
 import sledwright.planner.upgrade.BenchStep.Action;
 import sledwright.planner.upgrade.BenchStep.Part;
-import sledwright.report.SlotMap;
 
 /**
  * A board as it is drawn: its sockets, their channels and slots in board order.

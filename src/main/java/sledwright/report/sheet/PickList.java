@@ -7,7 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
-import sledwright.report.Line;
+import sledwright.desk.view.Line;
 import sledwright.report.sheet.SheetView.Pick;
 
 /**

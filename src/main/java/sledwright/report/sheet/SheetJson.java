@@ -4,7 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import sledwright.report.Decimals;
+import sledwright.desk.view.Decimals;
 import sledwright.report.Json;
 import sledwright.report.sheet.BoardView.Channel;
 import sledwright.report.sheet.BoardView.Fitted;

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import sledwright.desk.view.QuoteView;
 import sledwright.domain.Catalog;
 import sledwright.domain.Objective;
 import sledwright.domain.Paper;
@@ -20,7 +21,6 @@ import sledwright.explain.Explanation;
 import sledwright.generator.Findings;
 import sledwright.generator.Status;
 import sledwright.planner.Outcome;
-import sledwright.report.QuoteView;
 import sledwright.samples.Answers;
 
 class OfferTest {

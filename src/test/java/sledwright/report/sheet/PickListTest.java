@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import sledwright.report.Line;
+import sledwright.desk.view.Line;
 import sledwright.report.sheet.SheetView.Pick;
 
 class PickListTest {

@@ -1,4 +1,4 @@
-package sledwright.report;
+package sledwright.desk.view;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -13,6 +13,17 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import sledwright.desk.view.OrderView.Cost;
+import sledwright.desk.view.OrderView.Delivery;
+import sledwright.desk.view.OrderView.Filled;
+import sledwright.desk.view.OrderView.Group;
+import sledwright.desk.view.OrderView.Housed;
+import sledwright.desk.view.OrderView.Lack;
+import sledwright.desk.view.OrderView.Later;
+import sledwright.desk.view.OrderView.Picked;
+import sledwright.desk.view.OrderView.Scarce;
+import sledwright.desk.view.OrderView.Shortage;
+import sledwright.desk.view.OrderView.Sled;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.FilledEnclosure;
@@ -31,17 +42,6 @@ import sledwright.planner.order.OrderOutcome.LineFill;
 import sledwright.planner.order.OrderOutcome.Price;
 import sledwright.planner.order.OrderOutcome.Shortages;
 import sledwright.planner.order.OrderStatus;
-import sledwright.report.OrderView.Cost;
-import sledwright.report.OrderView.Delivery;
-import sledwright.report.OrderView.Filled;
-import sledwright.report.OrderView.Group;
-import sledwright.report.OrderView.Housed;
-import sledwright.report.OrderView.Lack;
-import sledwright.report.OrderView.Later;
-import sledwright.report.OrderView.Picked;
-import sledwright.report.OrderView.Scarce;
-import sledwright.report.OrderView.Shortage;
-import sledwright.report.OrderView.Sled;
 
 /** Makes the view of one outcome: numbers its machines, gives each sled its bay, and shares out what lots cost. */
 final class OrderViews {

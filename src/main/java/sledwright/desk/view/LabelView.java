@@ -1,4 +1,4 @@
-package sledwright.report;
+package sledwright.desk.view;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -17,7 +17,7 @@ import sledwright.label.Reading;
 public record LabelView(List<Reading> readings, List<ModuleRow> rows) {
 
     /** The columns of memory.csv. */
-    static final List<String> COLUMNS = List.of("sku", "description", "generation", "type", "capacity_gb", "ranks", "logical_ranks",
+    public static final List<String> COLUMNS = List.of("sku", "description", "generation", "type", "capacity_gb", "ranks", "logical_ranks",
             "device_width", "speed_mts", "voltage", "power_w");
 
     public LabelView {
@@ -42,7 +42,7 @@ public record LabelView(List<Reading> readings, List<ModuleRow> rows) {
     }
 
     /** The cells of a row under {@link #COLUMNS}: texts and numbers; empty where nothing is known. */
-    static List<Optional<Object>> cells(ModuleRow row) {
+    public static List<Optional<Object>> cells(ModuleRow row) {
         return List.of(Optional.of(row.sku()), Optional.of(row.description()), Optional.of(row.generation().name()),
                 row.type().map(type -> type.label()), row.capacityGb().map(gb -> gb), row.ranks().map(ranks -> ranks),
                 row.logicalRanks().map(ranks -> ranks), row.deviceWidth().map(width -> width), Optional.of(row.speedMts()),

@@ -1,4 +1,4 @@
-package sledwright.report;
+package sledwright.desk.view;
 
 import java.math.BigDecimal;
 import java.util.Optional;

@@ -1,4 +1,4 @@
-package sledwright.report.intake;
+package sledwright.desk.view;
 
 import java.util.List;
 import java.util.Optional;
@@ -24,16 +24,16 @@ public record ImportView(String list, String file, CatalogTable table, List<Chan
                 made.refused(), written, kept);
     }
 
-    long added() {
+    public long added() {
         return changes.stream().filter(Change::added).count();
     }
 
-    long changed() {
+    public long changed() {
         return changes.size() - added();
     }
 
     /** How many rows of the list were refused; one can have several faults. */
-    long refusedRows() {
+    public long refusedRows() {
         return refused.stream().map(Fault::line).distinct().count();
     }
 }

@@ -1,4 +1,4 @@
-package sledwright.report;
+package sledwright.desk.view;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -21,35 +21,35 @@ public record RestockView(RestockPlan plan, Catalog shop, long seed, List<Levels
         levels = List.copyOf(levels);
     }
 
-    String currency() {
+    public String currency() {
         return shop.currency().getCurrencyCode();
     }
 
     /** A mean of minor units as people write it, in units of the currency. */
-    BigDecimal amount(double minor) {
+    public BigDecimal amount(double minor) {
         return shop.amount(Math.round(minor));
     }
 
-    static String percent(double share) {
+    public static String percent(double share) {
         return BigDecimal.valueOf(100 * share).setScale(1, RoundingMode.HALF_UP) + " %";
     }
 
-    static BigDecimal tenths(double figure) {
+    public static BigDecimal tenths(double figure) {
         return BigDecimal.valueOf(figure).setScale(1, RoundingMode.HALF_UP);
     }
 
-    String description(String sku) {
+    public String description(String sku) {
         return shop.part(sku).orElseThrow().description();
     }
 
     /** Parts that the plan buys, uses or would pay for one more of. */
-    List<PartOutlook> wanted() {
+    public List<PartOutlook> wanted() {
         return plan.parts().stream().filter(part -> part.bought() > 0 || part.used() > 0)
                 .sorted(Comparator.comparingDouble((PartOutlook part) -> -(part.oneMore() - part.worth())).thenComparing(PartOutlook::sku)).toList();
     }
 
     /** Dead stock, what loses the most first. */
-    List<PartOutlook> dead() {
+    public List<PartOutlook> dead() {
         return plan.dead().stream().sorted(Comparator.comparingDouble((PartOutlook part) -> -part.lost()).thenComparing(PartOutlook::sku)).toList();
     }
 }

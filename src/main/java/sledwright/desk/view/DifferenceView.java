@@ -1,4 +1,4 @@
-package sledwright.report.intake;
+package sledwright.desk.view;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
@@ -9,8 +9,6 @@ import java.util.function.LongFunction;
 import java.util.stream.Collectors;
 import sledwright.domain.Catalog;
 import sledwright.explain.change.CatalogDifference;
-import sledwright.report.BuildView;
-import sledwright.report.QuoteView;
 
 /**
  * How two catalogues differ, and what that does to requests.

@@ -1,4 +1,4 @@
-package sledwright.report;
+package sledwright.desk.view;
 
 import java.math.BigDecimal;
 import java.util.List;
@@ -32,7 +32,7 @@ public record BuildView(Optional<BigDecimal> price, String platform, String plat
     /**
      * @param priced whether the order's picks hold every part of it
      */
-    static BuildView of(Order order, boolean priced) {
+    public static BuildView of(Order order, boolean priced) {
         return of(order, priced ? Optional.of(order.catalog().amount(order.price().total())) : Optional.empty(), Lines.of(order));
     }
 

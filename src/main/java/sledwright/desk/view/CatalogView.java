@@ -1,4 +1,4 @@
-package sledwright.report;
+package sledwright.desk.view;
 
 import java.time.LocalDate;
 import java.util.Collection;
