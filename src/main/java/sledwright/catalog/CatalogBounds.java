@@ -27,6 +27,24 @@ public final class CatalogBounds {
     public static final Bounds VOLTAGE = Bounds.of(0.8, 3.3, "V").not("mV", 1000);
     public static final Bounds MODULE_W = Bounds.of(0, 100, "W");
 
+    public static final Bounds DRIVE_GB = Bounds.above(0, 200_000, "GB").not("TB", 0.001);
+    public static final Bounds DRIVE_W = Bounds.of(0, 100, "W");
+    public static final Bounds DRIVE_MBS = Bounds.of(1, 100_000, "MB/s").not("GB/s", 0.001);
+    public static final Bounds ENDURANCE_DWPD = Bounds.of(0, 200, "writes of the drive a day");
+    public static final Bounds PCIE_GENERATION = Bounds.of(1, 8, "");
+    public static final Bounds LANES = Bounds.of(1, 32, "lanes");
+    public static final Bounds LENGTH_MM = Bounds.above(0, 600, "mm").not("cm", 0.1);
+    public static final Bounds CARD_W = Bounds.of(0, 2000, "W");
+    public static final Bounds CARD_PORTS = Bounds.of(1, 64, "ports");
+    public static final Bounds PORT_GBIT = Bounds.above(0, 3200, "Gbit/s").not("Mbit/s", 1000);
+    public static final Bounds DRIVE_PORTS = Bounds.of(1, 1024, "ports");
+    public static final Bounds EXTRA_W = Bounds.of(0, 1000, "W");
+    public static final Bounds DRIVE_BAYS = Bounds.of(1, 256, "bays");
+    public static final Bounds SOCKETS = Bounds.of(1, 16, "sockets");
+    public static final Bounds SOCKET = Bounds.of(1, 16, "");
+    public static final Bounds EMPTY_SOCKETS = Bounds.of(1, 1, "");
+    public static final Bounds EXTRA_UNITS = Bounds.of(0, 1000, "units");
+
     public static final Bounds MONEY = Bounds.of(0, 1_000_000_000, "");
     public static final Bounds MIN_QUANTITY = Bounds.of(1, 1_000_000, "units");
     public static final Bounds AVAILABLE = Bounds.of(0, 10_000_000, "units");

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import sledwright.domain.Assortment;
 import sledwright.domain.Catalog;
 import sledwright.domain.Enclosure;
 import sledwright.domain.Lot;
@@ -26,7 +27,7 @@ import sledwright.input.Reason;
 public final class CatalogReader {
 
     private static final List<CatalogCheck> CHECKS = List.of(
-            new UniqueSkus(), new SharedPartsAgree(), new EnclosuresFit(), new ThroughputKnown(), new OffersKnown(), new LotsAgree(), new StockCountable());
+            new UniqueSkus(), new SharedPartsAgree(), new EnclosuresFit(), new ExtrasKnown(), new ThroughputKnown(), new OffersKnown(), new LotsAgree(), new StockCountable());
 
     private CatalogReader() {
     }
@@ -87,12 +88,18 @@ public final class CatalogReader {
                 .map(file -> EnclosureReader.read(file, faults)).toList();
         return new RawCatalog(shop, platforms, enclosures, PartTables.processors(rows(CatalogTable.PROCESSORS, folder, others, faults), faults),
                 PartTables.modules(rows(CatalogTable.MEMORY, folder, others, faults), faults),
+                EquipmentTables.drives(rows(CatalogTable.DRIVES, folder, others, faults), faults),
+                EquipmentTables.cards(rows(CatalogTable.CARDS, folder, others, faults), faults),
+                EquipmentTables.extras(rows(CatalogTable.EXTRAS, folder, others, faults), faults),
                 OfferTable.read(rows(CatalogTable.OFFERS, folder, others, faults), shop.map(Shop::currency).orElse(ShopReader.STAND_IN), faults));
     }
 
     private static TableRows rows(CatalogTable table, Path folder, Map<CatalogTable, TableRows> others, Faults faults) {
         TableRows other = others.get(table);
-        return other == null ? TableRows.of(table.read(folder, faults)) : other;
+        if (other != null) {
+            return other;
+        }
+        return table.isOptional() && !Files.exists(folder.resolve(table.file())) ? TableRows.NONE : TableRows.of(table.read(folder, faults));
     }
 
     private static List<Path> platformFiles(Path folder, Faults faults) {
@@ -129,9 +136,9 @@ public final class CatalogReader {
         Shop shop = raw.shop().orElseThrow();
         List<Platform> platforms = raw.platforms().stream().flatMap(file -> file.platform().stream()).toList();
         List<Enclosure> enclosures = raw.enclosures().stream().flatMap(file -> file.enclosure().stream()).toList();
-        return new Catalog(shop.name(), shop.currency(), shop.pricedOn(), shop.labour(), shop.throughputFactors().orElseThrow(), platforms,
-                enclosures, values(raw.processors()), values(raw.modules()), lots(raw.offers(), shop.pricedOn()))
-                .withStationery(shop.stationery());
+        return new Catalog(shop.name(), shop.currency(), shop.pricedOn(), shop.labour(), shop.throughputFactors().orElseThrow(),
+                new Assortment(platforms, enclosures, values(raw.processors()), values(raw.modules()), values(raw.drives()), values(raw.cards()),
+                        values(raw.extras())), lots(raw.offers(), shop.pricedOn()), shop.stationery());
     }
 
     private static <T> List<T> values(Table<T> table) {

@@ -2,6 +2,7 @@ package sledwright.catalog;
 
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,7 +20,16 @@ public enum CatalogTable {
     MEMORY("memory", "memory.csv", PartTables.MODULE_COLUMNS, PartTables.MODULE_ORDER, List.of("sku"),
             Set.of("sku", "description", "generation", "type"), Map.of()),
     PROCESSORS("processors", "processors.csv", PartTables.PROCESSOR_COLUMNS, PartTables.PROCESSOR_ORDER, List.of("sku"),
-            Set.of("sku", "description", "socket", "generation"), Map.of());
+            Set.of("sku", "description", "socket", "generation"), Map.of()),
+    DRIVES("drives", "drives.csv", EquipmentTables.DRIVE_COLUMNS, EquipmentTables.DRIVE_ORDER, List.of("sku"),
+            Set.of("sku", "description", "kind", "interface", "form_factor"), Map.of()),
+    CARDS("cards", "cards.csv", EquipmentTables.CARD_COLUMNS, EquipmentTables.CARD_ORDER, List.of("sku"),
+            Set.of("sku", "description", "kind", "height", "drive_interfaces", "raid_levels"), Map.of()),
+    EXTRAS("extras", "extras.csv", EquipmentTables.EXTRA_COLUMNS, EquipmentTables.EXTRA_ORDER, List.of("sku"),
+            Set.of("sku", "description"), Map.of("power_w", "0"));
+
+    /** What a shop may do without. */
+    private static final Set<CatalogTable> OPTIONAL = EnumSet.of(DRIVES, CARDS, EXTRAS);
 
     private final String label;
     private final String file;
@@ -69,6 +79,11 @@ public enum CatalogTable {
     /** The columns that tell one row from another. */
     public List<String> key() {
         return key;
+    }
+
+    /** Whether a catalogue may be without it. */
+    public boolean isOptional() {
+        return OPTIONAL.contains(this);
     }
 
     /** Whether a column holds words; the others hold figures. */

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import sledwright.domain.Board;
 import sledwright.domain.CoolingKit;
+import sledwright.domain.Expansion;
 import sledwright.domain.MemorySupport;
 import sledwright.domain.Platform;
 import sledwright.domain.Power;
@@ -36,8 +37,9 @@ final class PlatformReader {
     private final Faults faults;
     private final List<Located<CoolingKit>> kits = new ArrayList<>();
     private final List<Located<Supply>> supplies = new ArrayList<>();
+    private final List<Field> extras = new ArrayList<>();
 
-    /** The most processors that the platform runs with; 0 when they are faulty. */
+    /** Sockets of the board; 0 when they are faulty. */
     private int sockets;
 
     private PlatformReader(Section top) {
@@ -67,11 +69,12 @@ final class PlatformReader {
         cooling(board);
         Thermal thermal = top.section("thermal").map(ThermalSectionReader::read).orElse(ThermalSectionReader.NO_RULE);
         Optional<Power> power = top.requiredSection("power").map(section -> PowerSectionReader.read(section, supplies));
+        Expansion expansion = ExpansionReader.read(top, sockets, extras);
         top.finish();
         Optional<Platform> platform = faults.since(before) ? Optional.empty()
                 : Optional.of(new Platform(sku, name, processors.orElseThrow(), memory.orElseThrow(), board.orElseThrow(),
-                        kits.stream().map(Located::value).toList(), thermal, power.orElseThrow(), fillSide));
-        return new PlatformFile(platform, top.field("sku").map(field -> new Located<>(field.text(), field.place())), kits, supplies);
+                        kits.stream().map(Located::value).toList(), thermal, power.orElseThrow(), fillSide, expansion));
+        return new PlatformFile(platform, top.field("sku").map(field -> new Located<>(field.text(), field.place())), kits, supplies, extras);
     }
 
     private Optional<ProcessorSupport> processors(Section section) {
@@ -86,12 +89,16 @@ final class PlatformReader {
         if (counts.isEmpty() && !faults.since(countsBefore)) {
             section.missing("counts");
         }
-        sockets = faults.since(countsBefore) ? 0 : Collections.max(counts);
+        int most = faults.since(countsBefore) ? 0 : Collections.max(counts);
+        sockets = section.wholeIfAny("sockets", CatalogBounds.SOCKETS).orElse(most);
+        if (sockets < most) {
+            section.field("sockets").ifPresent(field -> field.fault("must be at least %d, the most processors of counts".formatted(most), faults));
+        }
         String socket = section.text("socket");
         double maxTdpW = section.number("max_tdp_w", CatalogBounds.TDP_W);
         section.finish();
         return faults.since(before) ? Optional.empty()
-                : Optional.of(new ProcessorSupport(socket, generations, List.copyOf(counts), maxTdpW));
+                : Optional.of(new ProcessorSupport(socket, generations, List.copyOf(counts), maxTdpW, sockets));
     }
 
     /** Whole figures of which none may stand twice. */

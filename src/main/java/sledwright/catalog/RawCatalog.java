@@ -5,6 +5,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import sledwright.domain.Card;
+import sledwright.domain.Drive;
+import sledwright.domain.Extra;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.Processor;
 import sledwright.input.Located;
@@ -16,7 +20,7 @@ import sledwright.input.Place;
  * @param shop empty when {@code catalog.yaml} cannot be read
  */
 record RawCatalog(Optional<Shop> shop, List<PlatformFile> platforms, List<EnclosureFile> enclosures, Table<Processor> processors,
-                  Table<MemoryModule> modules, Table<OfferRow> offers) {
+                  Table<MemoryModule> modules, Table<Drive> drives, Table<Card> cards, Table<Extra> extras, Table<OfferRow> offers) {
 
     /** A part number where a file defines it. */
     record SkuUse(String sku, String kind, Place place) {
@@ -31,6 +35,9 @@ record RawCatalog(Optional<Shop> shop, List<PlatformFile> platforms, List<Enclos
     static final String ENCLOSURE = "sled enclosure";
     static final String PROCESSOR = "processor";
     static final String MODULE = "memory module";
+    static final String DRIVE = "drive";
+    static final String CARD = "card";
+    static final String EXTRA = "part of extras.csv";
     static final String KIT = "cooling kit";
     static final String SUPPLY = "power supply";
 
@@ -52,6 +59,9 @@ record RawCatalog(Optional<Shop> shop, List<PlatformFile> platforms, List<Enclos
         }
         processors.skus().forEach(sku -> uses.add(use(sku, PROCESSOR)));
         modules.skus().forEach(sku -> uses.add(use(sku, MODULE)));
+        drives.skus().forEach(sku -> uses.add(use(sku, DRIVE)));
+        cards.skus().forEach(sku -> uses.add(use(sku, CARD)));
+        extras.skus().forEach(sku -> uses.add(use(sku, EXTRA)));
         return uses;
     }
 
@@ -63,7 +73,7 @@ record RawCatalog(Optional<Shop> shop, List<PlatformFile> platforms, List<Enclos
 
     /** Whether every part was seen, so that a sku not among them is truly unknown. */
     boolean partsWhole() {
-        return processors.whole() && modules.whole() && platforms.stream().allMatch(file -> file.platform().isPresent())
+        return Stream.of(processors, modules, drives, cards, extras).allMatch(Table::whole) && platforms.stream().allMatch(file -> file.platform().isPresent())
                 && enclosures.stream().allMatch(file -> file.enclosure().isPresent());
     }
 

@@ -57,7 +57,8 @@ final class ShopReader {
     }
 
     private Labour labour(Section section, Currency currency) {
-        Labour labour = new Labour(amount(section, "per_machine", currency), amount(section, "per_module", currency));
+        Labour labour = new Labour(amount(section, "per_machine", currency), amount(section, "per_module", currency),
+                amount(section, "per_drive", currency), amount(section, "per_card", currency));
         section.finish();
         return labour;
     }

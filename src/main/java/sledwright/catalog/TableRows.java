@@ -11,6 +11,9 @@ import sledwright.input.Fields;
  */
 public record TableRows(List<? extends Fields> rows, boolean whole) {
 
+    /** The rows of a table that a shop does without. */
+    static final TableRows NONE = new TableRows(List.of(), true);
+
     public TableRows {
         rows = List.copyOf(rows);
     }

@@ -16,13 +16,19 @@ import java.util.stream.IntStream;
  * @param cooling    the kit that each of them carries
  * @param supply     empty where the enclosure feeds the machine
  * @param modules    the module of every filled slot, in board order
+ * @param fitout     drives, cards and extras
  */
 public record Build(Platform platform, List<Processor> processors, CoolingKit cooling, Optional<Supply> supply,
-                    SortedMap<Slot, MemoryModule> modules) {
+                    SortedMap<Slot, MemoryModule> modules, Fitout fitout) {
 
     public Build {
         processors = List.copyOf(processors);
         modules = Collections.unmodifiableSortedMap(new TreeMap<>(modules));
+    }
+
+    /** A build without drives, cards and extras. */
+    public Build(Platform platform, List<Processor> processors, CoolingKit cooling, Optional<Supply> supply, SortedMap<Slot, MemoryModule> modules) {
+        this(platform, processors, cooling, supply, modules, Fitout.NONE);
     }
 
     /** A build whose processors are all the same part. */
@@ -36,14 +42,20 @@ public record Build(Platform platform, List<Processor> processors, CoolingKit co
         return processors.get(0);
     }
 
-    /** Cores of all fitted processors. */
+    /** The same machine with other drives, cards and extras. */
+    public Build with(Fitout other) {
+        return new Build(platform, processors, cooling, supply, modules, other);
+    }
+
     /** Whether nothing but part numbers tells the machines' modules apart, and nothing at all tells the rest. */
     public boolean isAlike(Build other) {
         return platform.equals(other.platform) && processors.equals(other.processors) && cooling.equals(other.cooling) && supply.equals(other.supply)
+                && fitout.isAlike(other.fitout)
                 && modules.keySet().equals(other.modules.keySet())
                 && modules.entrySet().stream().allMatch(module -> module.getValue().kind().equals(other.modules.get(module.getKey()).kind()));
     }
 
+    /** Cores of all fitted processors. */
     public int cores() {
         return processors.stream().mapToInt(Processor::cores).sum();
     }
@@ -78,6 +90,7 @@ public record Build(Platform platform, List<Processor> processors, CoolingKit co
         }
         supply.ifPresent(option -> counts.merge(option.sku(), option.count(), Integer::sum));
         modules.values().forEach(module -> counts.merge(module.sku(), 1, Integer::sum));
+        fitout.partCounts().forEach((sku, units) -> counts.merge(sku, units, Integer::sum));
         return counts;
     }
 }

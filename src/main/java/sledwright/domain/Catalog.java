@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
 /** A shop's parts, prices and stock. */
 public final class Catalog {
@@ -21,10 +22,7 @@ public final class Catalog {
     private final LocalDate pricedOn;
     private final Labour labour;
     private final Map<String, Double> throughputFactors;
-    private final Map<String, Platform> platforms = new LinkedHashMap<>();
-    private final Map<String, Enclosure> enclosures = new LinkedHashMap<>();
-    private final Map<String, Processor> processors = new LinkedHashMap<>();
-    private final Map<String, MemoryModule> modules = new LinkedHashMap<>();
+    private final Assortment assortment;
     private final Map<String, Part> parts = new LinkedHashMap<>();
     private final Set<String> ofEnclosures = new HashSet<>();
     private final Map<String, List<Lot>> lots;
@@ -37,51 +35,39 @@ public final class Catalog {
         this(name, currency, pricedOn, labour, throughputFactors, platforms, List.of(), processors, modules, lots);
     }
 
-    /**
-     * A shop without stationery of its own.
-     *
-     * @param throughputFactors processor generation -> throughput of one core at one GHz
-     * @param lots              sku -> its lots
-     */
+    /** A shop without drives, cards and extras. */
     public Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour,
                    Map<String, Double> throughputFactors, List<Platform> platforms, List<Enclosure> enclosures,
                    List<Processor> processors, List<MemoryModule> modules, Map<String, List<Lot>> lots) {
-        this(name, currency, pricedOn, labour, throughputFactors, platforms, enclosures, processors, modules, lots, Stationery.PLAIN);
+        this(name, currency, pricedOn, labour, throughputFactors,
+                new Assortment(platforms, enclosures, processors, modules, List.of(), List.of(), List.of()), lots, Stationery.PLAIN);
     }
 
-    private Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour,
-                    Map<String, Double> throughputFactors, List<Platform> platforms, List<Enclosure> enclosures,
-                    List<Processor> processors, List<MemoryModule> modules, Map<String, List<Lot>> lots, Stationery stationery) {
+    /**
+     * @param throughputFactors processor generation -> throughput of one core at one GHz
+     * @param lots              sku -> its lots
+     */
+    public Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour, Map<String, Double> throughputFactors,
+                   Assortment assortment, Map<String, List<Lot>> lots, Stationery stationery) {
         this.name = name;
         this.currency = currency;
         this.pricedOn = pricedOn;
         this.labour = labour;
         this.throughputFactors = Map.copyOf(throughputFactors);
-        platforms.forEach(platform -> this.platforms.put(platform.sku(), platform));
-        enclosures.forEach(enclosure -> this.enclosures.put(enclosure.sku(), enclosure));
-        processors.forEach(processor -> this.processors.put(processor.sku(), processor));
-        modules.forEach(module -> this.modules.put(module.sku(), module));
-        platforms.forEach(platform -> {
+        this.assortment = assortment;
+        assortment.platforms().forEach(platform -> {
             platform.cooling().forEach(kit -> parts.put(kit.sku(), kit));
             platform.power().supplies().forEach(supply -> parts.put(supply.sku(), supply));
         });
-        enclosures.forEach(enclosure -> {
+        assortment.enclosures().forEach(enclosure -> {
             ofEnclosures.add(enclosure.sku());
             enclosure.supplies().stream().filter(supply -> !parts.containsKey(supply.sku())).forEach(supply -> ofEnclosures.add(supply.sku()));
         });
-        enclosures.forEach(enclosure -> enclosure.supplies().forEach(supply -> parts.putIfAbsent(supply.sku(), supply)));
-        parts.putAll(this.platforms);
-        parts.putAll(this.enclosures);
-        parts.putAll(this.processors);
-        parts.putAll(this.modules);
+        assortment.enclosures().forEach(enclosure -> enclosure.supplies().forEach(supply -> parts.putIfAbsent(supply.sku(), supply)));
+        Stream.of(assortment.platforms(), assortment.enclosures(), assortment.processors(), assortment.modules(), assortment.drives(),
+                assortment.cards(), assortment.extras()).forEach(kind -> kind.forEach(part -> parts.put(part.sku(), part)));
         this.lots = Map.copyOf(lots);
         this.stationery = stationery;
-    }
-
-    /** The same shop with what it puts on its documents. */
-    public Catalog withStationery(Stationery own) {
-        return new Catalog(name, currency, pricedOn, labour, throughputFactors, List.copyOf(platforms.values()),
-                List.copyOf(enclosures.values()), List.copyOf(processors.values()), List.copyOf(modules.values()), lots, own);
     }
 
     /**
@@ -106,8 +92,17 @@ public final class Catalog {
      * @param offers sku -> its lots
      */
     public Catalog with(Map<String, List<Lot>> offers, Labour rates) {
-        return new Catalog(name, currency, pricedOn, rates, throughputFactors, List.copyOf(platforms.values()),
-                List.copyOf(enclosures.values()), List.copyOf(processors.values()), List.copyOf(modules.values()), offers, stationery);
+        return new Catalog(name, currency, pricedOn, rates, throughputFactors, assortment, offers, stationery);
+    }
+
+    /** The same shop with what it puts on its documents. */
+    public Catalog withStationery(Stationery own) {
+        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, own);
+    }
+
+    /** The same shop with these parts instead. */
+    public Catalog with(Assortment other) {
+        return new Catalog(name, currency, pricedOn, labour, throughputFactors, other, lots, stationery);
     }
 
     public String name() {
@@ -136,13 +131,18 @@ public final class Catalog {
         return throughputFactors;
     }
 
-    public Collection<Platform> platforms() {
-        return Collections.unmodifiableCollection(platforms.values());
+    /** Every part by kind. */
+    public Assortment assortment() {
+        return assortment;
+    }
+
+    public List<Platform> platforms() {
+        return assortment.platforms();
     }
 
     /** What houses sleds. */
-    public Collection<Enclosure> enclosures() {
-        return Collections.unmodifiableCollection(enclosures.values());
+    public List<Enclosure> enclosures() {
+        return assortment.enclosures();
     }
 
     /** Whether the part is an enclosure or a supply that only enclosures list, so that no machine can hold it. */
@@ -152,15 +152,27 @@ public final class Catalog {
 
     /** Whether some enclosure takes the platform; such a machine runs in one alone. */
     public boolean isSled(Platform platform) {
-        return enclosures.values().stream().anyMatch(enclosure -> enclosure.takes(platform));
+        return assortment.enclosures().stream().anyMatch(enclosure -> enclosure.takes(platform));
     }
 
-    public Collection<Processor> processors() {
-        return Collections.unmodifiableCollection(processors.values());
+    public List<Processor> processors() {
+        return assortment.processors();
     }
 
-    public Collection<MemoryModule> modules() {
-        return Collections.unmodifiableCollection(modules.values());
+    public List<MemoryModule> modules() {
+        return assortment.modules();
+    }
+
+    public List<Drive> drives() {
+        return assortment.drives();
+    }
+
+    public List<Card> cards() {
+        return assortment.cards();
+    }
+
+    public List<Extra> extras() {
+        return assortment.extras();
     }
 
     /** Every part of every kind; a kit or supply that several platforms take stands once. */
@@ -169,19 +181,35 @@ public final class Catalog {
     }
 
     public Optional<Platform> platform(String sku) {
-        return Optional.ofNullable(platforms.get(sku));
+        return find(sku, Platform.class);
     }
 
     public Optional<Enclosure> enclosure(String sku) {
-        return Optional.ofNullable(enclosures.get(sku));
+        return find(sku, Enclosure.class);
     }
 
     public Optional<Processor> processor(String sku) {
-        return Optional.ofNullable(processors.get(sku));
+        return find(sku, Processor.class);
     }
 
     public Optional<MemoryModule> module(String sku) {
-        return Optional.ofNullable(modules.get(sku));
+        return find(sku, MemoryModule.class);
+    }
+
+    public Optional<Drive> drive(String sku) {
+        return find(sku, Drive.class);
+    }
+
+    public Optional<Card> card(String sku) {
+        return find(sku, Card.class);
+    }
+
+    public Optional<Extra> extra(String sku) {
+        return find(sku, Extra.class);
+    }
+
+    private <P extends Part> Optional<P> find(String sku, Class<P> kind) {
+        return part(sku).filter(kind::isInstance).map(kind::cast);
     }
 
     public Optional<Part> part(String sku) {

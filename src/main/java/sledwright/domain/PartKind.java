@@ -6,7 +6,7 @@ import java.util.Optional;
 
 /** The kinds of part that a shop keeps on its shelves. */
 public enum PartKind {
-    PLATFORMS, PROCESSORS, MEMORY, COOLING, SUPPLIES, ENCLOSURES;
+    PLATFORMS, PROCESSORS, MEMORY, COOLING, SUPPLIES, ENCLOSURES, DRIVES, CARDS, EXTRAS;
 
     public static PartKind of(Part part) {
         if (part instanceof Platform) {
@@ -17,6 +17,12 @@ public enum PartKind {
             return MEMORY;
         } else if (part instanceof CoolingKit) {
             return COOLING;
+        } else if (part instanceof Drive) {
+            return DRIVES;
+        } else if (part instanceof Card) {
+            return CARDS;
+        } else if (part instanceof Extra) {
+            return EXTRAS;
         }
         return part instanceof Supply ? SUPPLIES : ENCLOSURES;
     }

@@ -1,5 +1,6 @@
 package sledwright.domain;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 
@@ -8,16 +9,17 @@ import java.util.Set;
  *
  * @param counts  the numbers of processors that the platform runs with, ascending
  * @param maxTdpW the hottest processor that the board feeds, watts
+ * @param sockets sockets on the board, of which some may have to stay empty
  */
-public record ProcessorSupport(String socket, Set<String> generations, List<Integer> counts, double maxTdpW) {
+public record ProcessorSupport(String socket, Set<String> generations, List<Integer> counts, double maxTdpW, int sockets) {
 
     public ProcessorSupport {
         generations = Set.copyOf(generations);
         counts = counts.stream().sorted().toList();
     }
 
-    /** Sockets on the board. */
-    public int sockets() {
-        return counts.get(counts.size() - 1);
+    /** A board without more sockets than the most processors that it runs with. */
+    public ProcessorSupport(String socket, Set<String> generations, List<Integer> counts, double maxTdpW) {
+        this(socket, generations, counts, maxTdpW, Collections.max(counts));
     }
 }

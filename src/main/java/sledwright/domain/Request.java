@@ -12,10 +12,11 @@ import java.util.Set;
  * @param forbid       skus that must not be in a machine
  * @param use          skus that must be in every machine
  * @param onHand       sku -> units that the customer already has
+ * @param equipment    drives, cards, extras and enclosures
  */
 public record Request(String name, int machines, Set<String> platforms, Requirements require, Limits limit,
                       Objective objective, Worth worth, Licence licence, int alternatives, double step,
-                      Set<String> forbid, Set<String> use, Map<String, Integer> onHand) {
+                      Set<String> forbid, Set<String> use, Map<String, Integer> onHand, Equipment equipment) {
 
     public static final int DEFAULT_ALTERNATIVES = 5;
     public static final double DEFAULT_STEP = 0.05;
@@ -27,6 +28,13 @@ public record Request(String name, int machines, Set<String> platforms, Requirem
         onHand = Map.copyOf(onHand);
     }
 
+    /** A request that asks for no drives, cards and extras. */
+    public Request(String name, int machines, Set<String> platforms, Requirements require, Limits limit,
+                   Objective objective, Worth worth, Licence licence, int alternatives, double step,
+                   Set<String> forbid, Set<String> use, Map<String, Integer> onHand) {
+        this(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, use, onHand, Equipment.NONE);
+    }
+
     /** A request for one machine that asks for nothing yet. */
     public static Request named(String name) {
         return new Request(name, 1, Set.of(), Requirements.NONE, Limits.NONE, Objective.CHEAPEST, Worth.NOTHING,
@@ -34,38 +42,42 @@ public record Request(String name, int machines, Set<String> platforms, Requirem
     }
 
     public Request withMachines(int count) {
-        return new Request(name, count, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, use, onHand);
+        return new Request(name, count, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, use, onHand, equipment);
     }
 
     public Request withPlatforms(Set<String> skus) {
-        return new Request(name, machines, skus, require, limit, objective, worth, licence, alternatives, step, forbid, use, onHand);
+        return new Request(name, machines, skus, require, limit, objective, worth, licence, alternatives, step, forbid, use, onHand, equipment);
     }
 
     public Request withRequire(Requirements figures) {
-        return new Request(name, machines, platforms, figures, limit, objective, worth, licence, alternatives, step, forbid, use, onHand);
+        return new Request(name, machines, platforms, figures, limit, objective, worth, licence, alternatives, step, forbid, use, onHand, equipment);
     }
 
     public Request withLimit(Limits limits) {
-        return new Request(name, machines, platforms, require, limits, objective, worth, licence, alternatives, step, forbid, use, onHand);
+        return new Request(name, machines, platforms, require, limits, objective, worth, licence, alternatives, step, forbid, use, onHand, equipment);
     }
 
     public Request withObjective(Objective aim) {
-        return new Request(name, machines, platforms, require, limit, aim, worth, licence, alternatives, step, forbid, use, onHand);
+        return new Request(name, machines, platforms, require, limit, aim, worth, licence, alternatives, step, forbid, use, onHand, equipment);
     }
 
     public Request withAlternatives(int count, double share) {
-        return new Request(name, machines, platforms, require, limit, objective, worth, licence, count, share, forbid, use, onHand);
+        return new Request(name, machines, platforms, require, limit, objective, worth, licence, count, share, forbid, use, onHand, equipment);
     }
 
     public Request withForbid(Set<String> skus) {
-        return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, skus, use, onHand);
+        return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, skus, use, onHand, equipment);
     }
 
     public Request withUse(Set<String> skus) {
-        return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, skus, onHand);
+        return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, skus, onHand, equipment);
     }
 
     public Request withOnHand(Map<String, Integer> units) {
-        return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, use, units);
+        return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, use, units, equipment);
+    }
+
+    public Request withEquipment(Equipment wanted) {
+        return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, use, onHand, wanted);
     }
 }

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.CoolingKit;
+import sledwright.domain.Fitout;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
@@ -36,6 +37,7 @@ final class BuildDraft {
     private final Optional<Integer> supplyCount;
     /** Skus by slot. */
     private final List<Entry> modules;
+    private final FitoutDraft fitout;
 
     private BuildDraft(Section top) {
         platform = top.required("platform");
@@ -45,6 +47,7 @@ final class BuildDraft {
         supply = top.field("supply");
         supplyCount = top.wholeIfAny("supply_count", RequestBounds.SUPPLY_COUNT);
         modules = top.entries("modules");
+        fitout = FitoutDraft.read(top);
     }
 
     /** The build that stands in a section; other keys of it are left to the caller. */
@@ -74,8 +77,9 @@ final class BuildDraft {
         Optional<CoolingKit> kit = board.flatMap(known -> cooling.flatMap(field -> find.kit(field, known)));
         Optional<Supply> feed = board.flatMap(known -> supply.flatMap(field -> supply(field, known, find, faults)));
         SortedMap<Slot, MemoryModule> filled = filled(board, find, faults);
+        Fitout equipped = fitout.resolve(find);
         return faults.since(before) || board.isEmpty() || kit.isEmpty() ? Optional.empty()
-                : Optional.of(new Build(board.get(), fitted, kit.get(), feed, filled));
+                : Optional.of(new Build(board.get(), fitted, kit.get(), feed, filled, equipped));
     }
 
     private List<Processor> fitted(Resolver find) {

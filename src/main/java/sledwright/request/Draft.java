@@ -20,7 +20,8 @@ import sledwright.input.Section.Entry;
  * @param onHand   units by sku
  */
 record Draft(Optional<NamedCatalog> catalog, Request figures, Place machines, Optional<Field> price, WorthFields worth, LicenceFields licence,
-             List<Field> platforms, List<Field> forbid, List<Field> use, List<Entry> onHand) {
+             List<Field> platforms, List<Field> forbid, List<Field> use, List<Entry> onHand,
+             EquipmentDraft equipment) {
 
     record WorthFields(Optional<Field> core, Optional<Field> gb, Optional<Field> gbs, Optional<Field> throughput) {
 
@@ -52,7 +53,7 @@ record Draft(Optional<NamedCatalog> catalog, Request figures, Place machines, Op
         Licence software = new Licence(fee(licence.perCore(), find), fee(licence.perProcessor(), find));
         Request request = new Request(figures.name(), figures.machines(), find.skus(platforms), figures.require(),
                 figures.limit().withPrice(most), figures.objective(), worthOfOne, software, figures.alternatives(), figures.step(), find.skus(forbid), find.skus(use),
-                find.onHand(onHand));
+                find.onHand(onHand), equipment.resolve(find));
         countable.require(request, machines, licence, worth);
         return request;
     }

@@ -11,6 +11,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
 import sledwright.domain.Condition;
+import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
@@ -22,6 +23,7 @@ import sledwright.input.Bounds;
 import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Section;
+import sledwright.input.Section.Entry;
 import sledwright.input.Source;
 import sledwright.request.Draft.LicenceFields;
 import sledwright.request.Draft.WorthFields;
@@ -81,7 +83,7 @@ final class DraftReader {
         aim.filter(other -> other != Objective.CHEAPEST && other != Objective.BEST_VALUE).ifPresent(other -> objective.get().fault(
                 "must be cheapest or best-value in an order, which is filled at the least price or the least price less worth", faults));
         return draft(aim.orElse(Objective.CHEAPEST), worthFields(), Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP,
-                top.list("platforms"), top.list("forbid"), top.list("use"));
+                top.list("platforms"), top.list("forbid"), top.list("use"), EnclosureFrom.NEW, top.entries("extras"));
     }
 
     /** A request that lets the search choose. */
@@ -90,21 +92,26 @@ final class DraftReader {
         Objective objective = top.wordIfAny("objective", Objective::named, OBJECTIVES).orElse(Objective.CHEAPEST);
         int alternatives = top.wholeIfAny("alternatives", RequestBounds.ALTERNATIVES).orElse(Request.DEFAULT_ALTERNATIVES);
         double step = top.numberIfAny("step", RequestBounds.STEP).orElse(Request.DEFAULT_STEP);
-        return draft(objective, worth, alternatives, step, top.list("platforms"), top.list("forbid"), top.list("use"));
+        return draft(objective, worth, alternatives, step, top.list("platforms"), top.list("forbid"), top.list("use"), EnclosureFrom.NEW, top.entries("extras"));
     }
 
     /** A request whose build is given. */
     Draft judge() {
-        return draft(Objective.CHEAPEST, WorthFields.NONE, Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP, List.of(), List.of(), List.of());
+        return draft(Objective.CHEAPEST, WorthFields.NONE, Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP, List.of(), List.of(), List.of(),
+                EnclosureFrom.OWN, List.of());
     }
 
     /** A request that chooses what to do to a build: what is spent is all that such a choice can make least. */
     Draft upgrade() {
+        return choice(EnclosureFrom.OWN);
+    }
+
+    private Draft choice(EnclosureFrom enclosure) {
         Optional<Field> objective = top.field("objective");
         objective.flatMap(field -> field.word(Objective::named, OBJECTIVES, faults)).filter(other -> other != Objective.CHEAPEST)
                 .ifPresent(other -> objective.get().fault("must be cheapest here", faults));
         return draft(Objective.CHEAPEST, WorthFields.NONE, Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP, top.list("platforms"),
-                top.list("forbid"), top.list("use"));
+                top.list("forbid"), top.list("use"), enclosure, top.entries("extras"));
     }
 
     /** A request that many customers come with: it chooses the cheapest, at no price of its own and without anyone's parts. */
@@ -115,7 +122,7 @@ final class DraftReader {
     private Draft demandClass() {
         refuse(top, "catalog", "catalog is the same for all classes; write it at the top");
         refuse(top, "on_hand", "on_hand is of one customer and cannot be expected of all; take it out");
-        return upgrade();
+        return choice(EnclosureFrom.NEW);
     }
 
     private void refuse(Section section, String key, String why) {
@@ -125,17 +132,22 @@ final class DraftReader {
     }
 
     private Draft draft(Objective objective, WorthFields worth, int alternatives, double step,
-                        List<Field> platforms, List<Field> forbid, List<Field> use) {
+                        List<Field> platforms, List<Field> forbid, List<Field> use,
+                        EnclosureFrom otherwise, List<Entry> extras) {
+        EnclosureFrom enclosure = EquipmentDraft.enclosure(top, otherwise);
+        Optional<Section> require = top.section("require");
+        EquipmentDraft equipment = require.map(section -> EquipmentDraft.required(section, extras, enclosure))
+                .orElse(new EquipmentDraft(List.of(), List.of(), extras, enclosure));
         Optional<Section> limit = top.section("limit");
         noPrice.ifPresent(why -> limit.ifPresent(section -> refuse(section, "price", why)));
         Optional<Field> price = noPrice.isPresent() ? Optional.empty() : limit.flatMap(section -> section.field("price"));
         Request figures = new Request(top.text("name", plainName), top.wholeIfAny("machines", RequestBounds.MACHINES).orElse(1),
-                Set.of(), top.section("require").map(this::require).orElse(Requirements.NONE),
+                Set.of(), require.map(this::require).orElse(Requirements.NONE),
                 limit.map(this::limits).orElse(Limits.NONE), objective, Worth.NOTHING, Licence.NONE, alternatives, step,
                 Set.of(), Set.of(), Map.of());
         LicenceFields licence = top.section("licence").map(DraftReader::licence).orElse(LicenceFields.NONE);
         return new Draft(noPrice.isPresent() ? Optional.empty() : NamedCatalog.read(top, source), figures, top.place("machines"), price, worth, licence,
-                platforms, forbid, use, noPrice.isPresent() ? List.of() : top.entries("on_hand"));
+                platforms, forbid, use, noPrice.isPresent() ? List.of() : top.entries("on_hand"), equipment);
     }
 
     private Requirements require(Section section) {

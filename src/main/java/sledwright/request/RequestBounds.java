@@ -21,6 +21,12 @@ public final class RequestBounds {
     public static final Bounds GBS_PER_CORE = Bounds.of(0, 1e9, "GB/s");
     public static final Bounds SPARE_SLOTS = Bounds.of(0, 1_000_000, "slots");
 
+    public static final Bounds HOT_SPARES = Bounds.of(0, 64, "spares");
+    public static final Bounds CARD_COUNT = Bounds.of(1, 64, "cards");
+    public static final Bounds CARD_PORTS = Bounds.of(0, 64, "ports");
+    public static final Bounds PORT_GBIT = Bounds.of(0, 3200, "Gbit/s").not("Mbit/s", 1000);
+    public static final Bounds EXTRA_UNITS = Bounds.of(0, 1000, "units");
+
     public static final Bounds PRICE = Bounds.of(0, 1e14, "");
     public static final Bounds POWER_W = Bounds.of(0, 1e9, "W");
     public static final Bounds LEAD_DAYS = Bounds.of(0, 36_500, "days");

@@ -3,6 +3,7 @@ package sledwright.request;
 import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -11,9 +12,12 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
 import sledwright.catalog.Money;
+import sledwright.domain.Card;
 import sledwright.domain.Catalog;
 import sledwright.domain.CoolingKit;
+import sledwright.domain.Drive;
 import sledwright.domain.Enclosure;
+import sledwright.domain.Extra;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.Part;
 import sledwright.domain.Platform;
@@ -70,6 +74,27 @@ final class Resolver {
 
     Optional<MemoryModule> module(Field field) {
         return find(field, catalog::module, "memory module of the catalogue", catalog.modules());
+    }
+
+    Optional<Drive> drive(Field field) {
+        return find(field, catalog::drive, "drive of the catalogue", catalog.drives());
+    }
+
+    Optional<Card> card(Field field) {
+        return find(field, catalog::card, "card of the catalogue", catalog.cards());
+    }
+
+    /** Units by extra; none where 0 are named. */
+    Map<Extra, Integer> extras(List<Entry> entries) {
+        Map<Extra, Integer> units = new LinkedHashMap<>();
+        for (Entry entry : entries) {
+            Optional<Extra> extra = find(entry.key(), catalog::extra, "part of extras.csv", catalog.extras());
+            Optional<Integer> count = entry.value().whole(RequestBounds.EXTRA_UNITS, faults);
+            if (extra.isPresent() && count.orElse(0) > 0) {
+                units.put(extra.get(), count.get());
+            }
+        }
+        return units;
     }
 
     Optional<CoolingKit> kit(Field field, Platform platform) {
@@ -131,6 +156,15 @@ final class Resolver {
         }
         if (part instanceof Enclosure) {
             return "sled enclosure";
+        }
+        if (part instanceof Drive) {
+            return "drive";
+        }
+        if (part instanceof Card) {
+            return "card";
+        }
+        if (part instanceof Extra) {
+            return "part of extras.csv";
         }
         if (catalog.isOfEnclosuresAlone(part.sku())) {
             return "power supply of a sled enclosure";

@@ -53,7 +53,7 @@ class CatalogReaderTest {
     @Test
     void everyPartIsThere() {
         assertThat(SHOP.parts()).extracting(Part::sku).containsExactlyInAnyOrder("WREN-2", "REED-S", "WREN-HS-1", "WREN-HS-2",
-                "RS-750", "REED-F4", "RS-1200", "H1-08", "H1-10", "H2-16", "M08", "M16", "M64", "M128");
+                "RS-750", "REED-F4", "RS-1200", "H1-08", "H1-10", "H2-16", "M08", "M16", "M64", "M128", "SSD-480", "HDD-4T", "NET-2X10", "CTL-8", "RAILS", "FANS-2");
     }
 
     @Test

@@ -62,11 +62,14 @@ class FormatsDocumentTest {
         assertColumns("processors.csv", PartTables.PROCESSOR_COLUMNS);
         assertColumns("memory.csv", PartTables.MODULE_COLUMNS);
         assertColumns("offers.csv", OfferTable.COLUMNS);
+        assertColumns("drives.csv", EquipmentTables.DRIVE_COLUMNS);
+        assertColumns("cards.csv", EquipmentTables.CARD_COLUMNS);
+        assertColumns("extras.csv", EquipmentTables.EXTRA_COLUMNS);
     }
 
     /** What a figure of 1e17 is answered with states the range that the reader applies. */
     @ParameterizedTest
-    @CsvSource({"processors.csv", "memory.csv", "offers.csv"})
+    @CsvSource({"processors.csv", "memory.csv", "offers.csv", "drives.csv", "extras.csv"})
     void rangesOfColumns(String file) throws IOException {
         Map<String, Row> rows = table(file);
         Path absurd = Files.createTempFile("absurd", ".csv");
@@ -76,13 +79,15 @@ class FormatsDocumentTest {
         switch (file) {
             case "processors.csv" -> PartTables.processors(TableRows.of(CsvReader.read(Source.of(absurd), PartTables.PROCESSOR_COLUMNS, faults)), faults);
             case "memory.csv" -> PartTables.modules(TableRows.of(CsvReader.read(Source.of(absurd), PartTables.MODULE_COLUMNS, faults)), faults);
+            case "drives.csv" -> EquipmentTables.drives(TableRows.of(CsvReader.read(Source.of(absurd), EquipmentTables.DRIVE_COLUMNS, faults)), faults);
+            case "extras.csv" -> EquipmentTables.extras(TableRows.of(CsvReader.read(Source.of(absurd), EquipmentTables.EXTRA_COLUMNS, faults)), faults);
             default -> OfferTable.read(TableRows.of(CsvReader.read(Source.of(absurd), OfferTable.COLUMNS, faults)), ShopReader.STAND_IN, faults);
         }
         Files.delete(absurd);
         List<String> messages = faults.all().stream().map(fault -> fault.message()).toList();
         rows.forEach((name, row) -> {
             if (!row.range().isEmpty()) {
-                assertThat(messages).contains(name + " \"1e17\": must be from " + row.range());
+                assertThat(messages).contains(name + " \"1e17\": must be " + (row.range().startsWith("above") ? "" : "from ") + row.range());
             }
         });
     }

@@ -20,6 +20,8 @@ import sledwright.catalog.CatalogSource;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
+import sledwright.domain.EnclosureFrom;
+import sledwright.domain.Equipment;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
@@ -186,7 +188,7 @@ class RequestReaderTest {
         assertThat(request.machines()).isEqualTo(2);
         assertThat(request.onHand()).isEqualTo(Map.of("M16", 2));
         assertThat(request.licence()).isEqualTo(new Licence(100, 0));
-        assertThat(request(BUILD)).isEqualTo(Request.named("render-node"));
+        assertThat(request(BUILD)).isEqualTo(Request.named("render-node").withEquipment(Equipment.NONE.withEnclosure(EnclosureFrom.OWN)));
     }
 
     @Test

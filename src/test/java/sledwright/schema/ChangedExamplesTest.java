@@ -26,14 +26,16 @@ import sledwright.input.Faults;
 class ChangedExamplesTest {
 
     /** What only the readers can tell: it depends on several values or another file, or is a language or a pattern of dates. */
+    private static final String EQUIPMENT = "(.*\\.)?require\\.(cards\\.port(s|_gbit) added|storage\\.(hot_spares added|level = 0)).*";
     private static final Map<Format, String> OF_READERS_ALONE = Map.of(
+            Format.QUOTE, EQUIPMENT,
             Format.CATALOG, "document\\.locale.*",
-            Format.PLATFORM, "(memory\\.(channels|slots_per_channel|slot_names|counts_per_socket|speeds\\.mts)|cooling\\.covers|processors\\.counts|power\\.supplies\\.).*",
+            Format.PLATFORM, "(memory\\.(channels|slots_per_channel|slot_names|counts_per_socket|speeds\\.mts)|cooling\\.covers|processors\\.(counts|sockets)|storage added|power\\.supplies\\.).*",
             Format.ENCLOSURE, "power\\.supplies\\..*",
-            Format.BUILD, "processors?\\b.*",
-            Format.ORDER, "lines\\.name added.*",
-            Format.RESTOCK, "depreciation\\.\\w+ .*|supply .*",
-            Format.UPGRADE, "build\\.processors?\\b.*",
+            Format.BUILD, "processors?\\b.*|" + EQUIPMENT,
+            Format.ORDER, "lines\\.name added.*|" + EQUIPMENT,
+            Format.RESTOCK, "depreciation\\.\\w+ .*|supply .*|" + EQUIPMENT,
+            Format.UPGRADE, "build\\.processors?\\b.*|" + EQUIPMENT,
             Format.MAPPING, "columns\\.sku .*|(as|constants|columns\\.\\w+|constants\\.\\w+) added.*|dates .*|decimal .*");
 
     /** Readers pass over an item without value, and over a key without value that only others would need; an editor had better show both. */

@@ -97,24 +97,32 @@ final class SchemaGenerator {
         exclusions(node, children);
     }
 
-    /** Of keys that exclude each other, a section has exactly one. */
+    /** Of keys that exclude each other, a section has exactly one, or, where it may do without, at most one. */
     private void exclusions(ObjectNode section, List<String> children) {
         List<String> exclusive = children.stream().filter(child -> !rivals(child).isEmpty()).toList();
-        if (exclusive.isEmpty()) {
-            return;
-        }
-        for (String key : exclusive) {
-            if (rivals(key).size() != exclusive.size() - 1 || isRemovable(key)) {
-                throw new AssertionError("each of " + exclusive + " must exclude all others, and one of them be needed; nothing else is provided for");
+        List<String> needed = exclusive.stream().filter(key -> !isRemovable(key)).toList();
+        for (String key : needed) {
+            if (!rivals(key).containsAll(needed.stream().filter(other -> !other.equals(key)).toList())) {
+                throw new AssertionError("each of " + needed + " must exclude all others, and one of them be needed; nothing else is provided for");
             }
         }
-        ArrayNode oneOf = section.putArray("oneOf");
-        exclusive.forEach(rival -> {
-            ObjectNode one = oneOf.addObject();
-            strings(one, "required", List.of(name(rival)));
-            // A key without value does not count.
-            one.putObject("properties").putObject(name(rival)).putObject("not").put("type", "null");
-        });
+        if (!needed.isEmpty()) {
+            ArrayNode oneOf = section.putArray("oneOf");
+            needed.forEach(key -> present(oneOf.addObject(), List.of(key)));
+        }
+        ArrayNode never = JSON.arrayNode();
+        exclusive.stream().filter(this::isRemovable).forEach(key -> rivals(key).stream().filter(rival -> needed.contains(rival) || name(rival).compareTo(name(key)) > 0)
+                .forEach(rival -> present(never.addObject().putObject("not"), List.of(key, rival))));
+        if (!never.isEmpty()) {
+            section.set("allOf", never);
+        }
+    }
+
+    /** All of the keys stand there; a key without value does not count. */
+    private static void present(ObjectNode node, List<String> keys) {
+        strings(node, "required", keys.stream().map(SchemaGenerator::name).toList());
+        ObjectNode properties = node.putObject("properties");
+        keys.forEach(key -> properties.putObject(name(key)).putObject("not").put("type", "null"));
     }
 
     /** The keys beside this one that the reader refuses wherever this one stands. */
@@ -261,6 +269,9 @@ final class SchemaGenerator {
         } else if (!key.words.isEmpty()) {
             boolean figures = key.words.stream().allMatch(word -> word.matches("\\d+"));
             types.add(figures ? "integer" : "string");
+            if (key.words.stream().anyMatch(SchemaGenerator::isDecimal)) {
+                types.add("number");
+            }
             strings(node, "enum", key.words.stream().filter(word -> takes(path, word)).toList());
         }
         if (!key.patterns.isEmpty()) {
@@ -361,9 +372,17 @@ final class SchemaGenerator {
                     list.add(Integer.parseInt(value));
                 } else {
                     list.add(value);
+                    if (isDecimal(value)) {
+                        list.add(new BigDecimal(value));
+                    }
                 }
             });
         }
+    }
+
+    /** Whether people may write a word with or without quotes. */
+    private static boolean isDecimal(String word) {
+        return word.matches("\\d+\\.\\d+");
     }
 
     /** The text of a schema's file. */

@@ -1,0 +1,18 @@
+package sledwright.domain;
+
+import java.util.Optional;
+
+/**
+ * An expansion card.
+ *
+ * @param ports    of a network card; 0 of others
+ * @param portGbit Gbit/s of each port
+ * @param support  what a controller does for drives; empty for other cards
+ */
+public record Card(String sku, String description, CardKind kind, CardShape shape, int ports, double portGbit,
+                   Optional<DriveSupport> support) implements Part {
+
+    public double powerW() {
+        return shape.powerW();
+    }
+}

@@ -1,0 +1,65 @@
+package sledwright.domain;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * What is in a machine besides processors, heat sinks, supplies and memory, valid or not.
+ *
+ * @param driver what drives SATA and SAS drives: {@link #ONBOARD} or the name of a card's slot; empty: nothing does
+ * @param cards  card by name of its slot
+ * @param extras units by extra, with risers and what is called for
+ */
+public record Fitout(List<Volume> volumes, Optional<String> driver, SortedMap<String, Card> cards, Map<Extra, Integer> extras) {
+
+    /** The driver that is no card. */
+    public static final String ONBOARD = "onboard";
+
+    public static final Fitout NONE = new Fitout(List.of(), Optional.empty(), new TreeMap<>(), Map.of());
+
+    public Fitout {
+        volumes = List.copyOf(volumes);
+        cards = Collections.unmodifiableSortedMap(new TreeMap<>(cards));
+        extras = Map.copyOf(extras);
+    }
+
+    /** Every drive, volume by volume, hot spares too. */
+    public List<Drive> drives() {
+        return volumes.stream().flatMap(volume -> volume.all().stream()).toList();
+    }
+
+    /** Whether nothing but part numbers tells the drives apart, and nothing at all tells the rest. */
+    public boolean isAlike(Fitout other) {
+        return driver.equals(other.driver) && cards.equals(other.cards) && extras.equals(other.extras)
+                && volumes.stream().map(Fitout::likeness).toList().equals(other.volumes.stream().map(Fitout::likeness).toList());
+    }
+
+    private static List<Object> likeness(Volume volume) {
+        return List.of(volume.name(), volume.level(), volume.group(), volume.drives().stream().map(Drive::likeness).toList(),
+                volume.hotSpares().stream().map(Drive::likeness).toList());
+    }
+
+    /** Watts of all of it. */
+    public double powerW() {
+        return drives().stream().mapToDouble(Drive::powerW).sum() + cards.values().stream().mapToDouble(Card::powerW).sum()
+                + extras.entrySet().stream().mapToDouble(extra -> extra.getKey().powerW() * extra.getValue()).sum();
+    }
+
+    /** Units of an extra. */
+    public int units(String sku) {
+        return extras.entrySet().stream().filter(extra -> extra.getKey().sku().equals(sku)).mapToInt(Map.Entry::getValue).sum();
+    }
+
+    /** Sku -> units of all of it. */
+    public SortedMap<String, Integer> partCounts() {
+        SortedMap<String, Integer> counts = new TreeMap<>();
+        drives().forEach(drive -> counts.merge(drive.sku(), 1, Integer::sum));
+        cards.values().forEach(card -> counts.merge(card.sku(), 1, Integer::sum));
+        extras.forEach((extra, units) -> counts.merge(extra.sku(), units, Integer::sum));
+        return counts;
+    }
+}
