@@ -99,6 +99,7 @@ class ArchitectureTest {
     Map<String, List<String>> table = new LinkedHashMap<>();
     table.put("domain", List.of());
     table.put("input", List.of());
+    table.put("words", List.of());
     table.put("catalog", List.of("domain", "input"));
     table.put("request", List.of("domain", "input", "catalog"));
     table.put("metrics", List.of("domain"));

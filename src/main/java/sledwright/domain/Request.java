@@ -1,5 +1,6 @@
 package sledwright.domain;
 
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 
@@ -71,6 +72,13 @@ public record Request(String name, int machines, Set<String> platforms, Requirem
 
     public Request withUse(Set<String> skus) {
         return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, skus, onHand, equipment);
+    }
+
+    /** The request whose machines must hold a part, too. */
+    public Request using(String sku) {
+        Set<String> skus = new HashSet<>(use);
+        skus.add(sku);
+        return withUse(skus);
     }
 
     public Request withOnHand(Map<String, Integer> units) {

@@ -8,6 +8,7 @@ import sledwright.metrics.Figures;
 import sledwright.metrics.Quantity;
 import sledwright.rules.Numbers;
 import sledwright.rules.Order;
+import sledwright.words.Sentences;
 
 /**
  * What one order buys against another.

@@ -1,6 +1,9 @@
 package sledwright.explain;
 
 import java.util.List;
+import sledwright.explain.conflict.Conflict;
+import sledwright.explain.conflict.Relaxation;
+import sledwright.explain.whynot.WhyNot;
 
 /**
  * What is said beside an answer.

@@ -21,6 +21,7 @@ import sledwright.planner.Trade;
 import sledwright.rules.Numbers;
 import sledwright.rules.Order;
 import sledwright.rules.cooling.HeatSinkRating;
+import sledwright.words.Sentences;
 
 /** Why a valid build is as it is, in a few short sentences. Where machines differ, the slowest speaks for the memory and the heaviest for the rest. */
 public final class Reasons {

@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import sledwright.desk.view.Decimals;
 import sledwright.explain.Explanation;
-import sledwright.explain.Relaxation;
-import sledwright.explain.Steps;
-import sledwright.explain.WhyNot;
+import sledwright.explain.conflict.Relaxation;
+import sledwright.explain.steps.Steps;
+import sledwright.explain.whynot.WhyNot;
 
 /** Explanations as JSON: conflicts and what would do, why not, and what more costs. */
 final class ExplanationJson {

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import sledwright.desk.view.QuoteView;
 import sledwright.desk.view.QuoteView.Alternative;
-import sledwright.explain.WhyNot;
+import sledwright.explain.whynot.WhyNot;
 
 /** A quote as JSON. */
 final class QuoteJson {

@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.util.OptionalLong;
 import sledwright.desk.view.Decimals;
 import sledwright.desk.view.RestockView;
-import sledwright.explain.Conflict;
+import sledwright.explain.conflict.Conflict;
 import sledwright.restock.Levels;
 import sledwright.restock.RestockPlan;
 import sledwright.restock.RestockPlan.Buy;

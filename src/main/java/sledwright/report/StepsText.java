@@ -7,11 +7,11 @@ import sledwright.desk.view.Decimals;
 import sledwright.desk.view.Line;
 import sledwright.desk.view.QuoteView;
 import sledwright.domain.Objective;
-import sledwright.explain.Steps;
-import sledwright.explain.Steps.Curve;
-import sledwright.explain.Steps.End;
-import sledwright.explain.Steps.PriceRange;
-import sledwright.explain.Steps.Step;
+import sledwright.explain.steps.Steps;
+import sledwright.explain.steps.Steps.Curve;
+import sledwright.explain.steps.Steps.End;
+import sledwright.explain.steps.Steps.PriceRange;
+import sledwright.explain.steps.Steps.Step;
 import sledwright.report.Table.Fit;
 
 /** The part of a text that shows how the best changes with the request and with prices. */

@@ -9,7 +9,7 @@ import java.util.function.ToLongFunction;
 import sledwright.domain.Catalog;
 import sledwright.domain.DemandClass;
 import sledwright.domain.Request;
-import sledwright.explain.HighestPrice;
+import sledwright.explain.price.HighestPrice;
 import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
 

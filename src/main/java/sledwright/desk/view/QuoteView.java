@@ -10,7 +10,7 @@ import sledwright.domain.Objective;
 import sledwright.explain.Difference;
 import sledwright.explain.Explanation;
 import sledwright.explain.Reasons;
-import sledwright.explain.Steps;
+import sledwright.explain.steps.Steps;
 import sledwright.generator.Status;
 import sledwright.metrics.Figures;
 import sledwright.metrics.SurplusWorth;

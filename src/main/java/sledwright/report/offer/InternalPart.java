@@ -5,11 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sledwright.desk.view.QuoteView;
-import sledwright.explain.Sentences;
-import sledwright.explain.WhyNot;
+import sledwright.explain.whynot.WhyNot;
 import sledwright.generator.Status;
 import sledwright.report.offer.Offer.Option;
 import sledwright.report.page.Wording;
+import sledwright.words.Sentences;
 
 /**
  * What the shop alone reads in a quote; every text is finished.

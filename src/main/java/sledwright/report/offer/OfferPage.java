@@ -11,16 +11,16 @@ import sledwright.desk.view.BuildView;
 import sledwright.desk.view.QuoteView;
 import sledwright.domain.Limits;
 import sledwright.domain.Processor;
-import sledwright.explain.Conflict;
 import sledwright.explain.Difference;
-import sledwright.explain.Relaxation;
-import sledwright.explain.Sentences;
+import sledwright.explain.conflict.Conflict;
+import sledwright.explain.conflict.Relaxation;
 import sledwright.generator.Status;
 import sledwright.report.offer.Offer.Option;
 import sledwright.report.page.PageHead;
 import sledwright.report.page.Pages;
 import sledwright.report.page.Pdf;
 import sledwright.report.page.Wording;
+import sledwright.words.Sentences;
 
 /** Writes an offer as a document. */
 public final class OfferPage {

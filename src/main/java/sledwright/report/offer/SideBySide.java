@@ -12,11 +12,11 @@ import sledwright.domain.Condition;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Request;
-import sledwright.explain.Sentences;
 import sledwright.metrics.Figures;
 import sledwright.report.offer.Offer.Option;
 import sledwright.report.page.Wording;
 import sledwright.rules.target.Target;
+import sledwright.words.Sentences;
 
 /** The options in columns beside what was asked for. */
 final class SideBySide {

@@ -1,0 +1,128 @@
+package sledwright.explain.ask;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.stream.IntStream;
+import sledwright.domain.Board;
+import sledwright.domain.Catalog;
+import sledwright.domain.Lot.PriceBreak;
+import sledwright.domain.Objective;
+import sledwright.domain.Platform;
+import sledwright.domain.Request;
+import sledwright.domain.Supply;
+import sledwright.generator.Findings;
+import sledwright.generator.Search;
+import sledwright.generator.Status;
+import sledwright.generator.time.Deadline;
+import sledwright.rules.Order;
+
+/** Answers what could be had on other terms, by the exact search, and remembers it. */
+public final class Oracle {
+
+    private final Catalog catalog;
+    private final Search search;
+    private final Deadline deadline;
+    private final Map<Terms, Optional<Order>> known = new HashMap<>();
+    private Search plenty;
+    private int plentyFor;
+
+    public Oracle(Catalog catalog, Search search, Deadline deadline) {
+        this.catalog = catalog;
+        this.search = search;
+        this.deadline = deadline;
+    }
+
+    public Catalog catalog() {
+        return catalog;
+    }
+
+    /**
+     * The cheapest order on these terms; where fewer machines will do, that of a number that can be had.
+     *
+     * @throws UnsettledException when time runs out
+     */
+    public Optional<Order> cheapest(Terms terms) {
+        return best(terms, Objective.CHEAPEST);
+    }
+
+    /** The best order by an objective on these terms. */
+    public Optional<Order> best(Terms terms, Objective objective) {
+        Terms asked = terms.with(terms.request().withObjective(objective).withAlternatives(1, Request.DEFAULT_STEP));
+        Optional<Order> before = known.get(asked);
+        if (before == null) {
+            before = asked.everyMachine() ? fromUnlimited(asked).orElseGet(() -> search(asked)) : ofAnyNumber(asked);
+            known.put(asked, before);
+        }
+        return before;
+    }
+
+    /** What the cheapest order without a limit on the price, where that is known, tells of the cheapest within the limit. */
+    private Optional<Optional<Order>> fromUnlimited(Terms asked) {
+        OptionalLong most = asked.request().limit().price();
+        if (most.isEmpty() || asked.request().objective() != Objective.CHEAPEST) {
+            return Optional.empty();
+        }
+        Terms unlimited = asked.with(asked.request().limit().withPrice(OptionalLong.empty()));
+        return Optional.ofNullable(known.get(unlimited)).map(order -> order.filter(found -> found.price().total() <= most.getAsLong()));
+    }
+
+    /** One machine is the easiest to have, and all of them come next; stock that is sold in packs can make it another number. */
+    private Optional<Order> ofAnyNumber(Terms terms) {
+        int all = terms.request().machines();
+        Objective objective = terms.request().objective();
+        Optional<Order> one = best(terms.withMachines(1), objective);
+        Optional<Order> found = one.isPresent() || all == 1 ? one : best(terms.withMachines(all), objective);
+        if (found.isPresent() || all < 3 || !canBeHadOneByOne(terms.withMachines(1))) {
+            return found;
+        }
+        return IntStream.range(2, all).mapToObj(count -> best(terms.withMachines(count), objective)).flatMap(Optional::stream).findFirst();
+    }
+
+    /** Whether the machines could be had if every lot sold units one by one at its lowest price; where not even that, nor can more. */
+    public boolean canBeHadOneByOne(Terms terms) {
+        return run(unpacked(terms.stockCounts() ? catalog : plentiful(terms.request().machines())), terms).isPresent();
+    }
+
+    private Optional<Order> search(Terms terms) {
+        return run(terms.stockCounts() ? search : plenty(terms.request().machines()), terms);
+    }
+
+    private Optional<Order> run(Search by, Terms terms) {
+        if (deadline.isOver()) {
+            throw new UnsettledException();
+        }
+        Findings findings = by.run(terms.request(), deadline);
+        if (findings.status() == Status.BEST_FOUND) {
+            throw new UnsettledException();
+        }
+        return findings.ranked().stream().findFirst();
+    }
+
+    private Search plenty(int machines) {
+        if (plenty == null || machines > plentyFor) {
+            plenty = search.on(plentiful(machines));
+            plentyFor = machines;
+        }
+        return plenty;
+    }
+
+    private Catalog plentiful(int machines) {
+        int most = machines * catalog.platforms().stream().mapToInt(Oracle::mostOfAnyPart).max().orElse(1);
+        return catalog.withEachLot(lot -> lot.onHand() ? lot : lot.with(Math.max(most, lot.available()), lot.breaks()));
+    }
+
+    private Search unpacked(Catalog offered) {
+        return search.on(offered.withEachLot(lot -> lot.with(lot.available(), List.of(new PriceBreak(1,
+                lot.breaks().stream().mapToLong(PriceBreak::unitPrice).min().orElseThrow(), OptionalLong.empty())))));
+    }
+
+    /** No machine on a platform takes more units of one part. */
+    private static int mostOfAnyPart(Platform platform) {
+        Board board = platform.board();
+        int supplies = platform.power().supplies().stream().mapToInt(Supply::count).max().orElse(0);
+        return Math.max(supplies, board.sockets() * board.channels() * board.slotsPerChannel());
+    }
+}

@@ -1,0 +1,14 @@
+package sledwright.explain.conflict;
+
+import sledwright.explain.ask.Terms;
+
+/**
+ * As much of a demand as can be had.
+ *
+ * @param terms  the terms with so much in its place
+ * @param to     what can be had, as a request file writes it; empty: the key must go
+ * @param reach  what can be had, as a clause: {@code the cheapest build costs 950.00 EUR}
+ * @param advice what to change: {@code raise the price from 900.00 to 950.00 EUR}
+ */
+record Concession(Terms terms, String to, String reach, String advice) {
+}

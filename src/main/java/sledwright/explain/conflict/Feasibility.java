@@ -1,0 +1,98 @@
+package sledwright.explain.conflict;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import sledwright.domain.Lot;
+import sledwright.domain.Pick;
+import sledwright.domain.Request;
+import sledwright.domain.Stock;
+import sledwright.explain.ask.Oracle;
+import sledwright.explain.ask.Terms;
+import sledwright.explain.ask.UnsettledException;
+import sledwright.rules.Machine;
+import sledwright.rules.Order;
+import sledwright.rules.Rulebook;
+import sledwright.rules.Violation;
+
+/** Whether some of a request's demands can be met together, by the search where the answers so far do not tell. */
+public final class Feasibility implements Predicate<Set<Demand>> {
+
+    private final Request request;
+    private final List<Demand> demands;
+    private final Oracle oracle;
+    private final Stock stock;
+    private final List<Set<Demand>> met = new ArrayList<>();
+    private final List<Set<Demand>> unmet = new ArrayList<>();
+
+    public Feasibility(Request request, List<Demand> demands, Oracle oracle) {
+        this.request = request;
+        this.demands = demands;
+        this.oracle = oracle;
+        stock = Stock.of(oracle.catalog(), request);
+    }
+
+    /** The terms on which only these demands count. */
+    public Terms terms(Set<Demand> kept) {
+        Terms terms = Terms.of(request);
+        for (Demand demand : demands) {
+            terms = kept.contains(demand) ? terms : demand.without(terms);
+        }
+        return terms;
+    }
+
+    /** @throws UnsettledException when time runs out */
+    @Override
+    public boolean test(Set<Demand> kept) {
+        if (met.stream().anyMatch(larger -> larger.containsAll(kept))) {
+            return true;
+        }
+        if (unmet.stream().anyMatch(kept::containsAll)) {
+            return false;
+        }
+        Optional<Order> order = order(kept);
+        if (order.isEmpty()) {
+            unmet.add(Set.copyOf(kept));
+            return false;
+        }
+        met.add(Set.copyOf(kept));
+        met.add(metBy(order.get()));
+        return true;
+    }
+
+    /** An order that meets the demands. Without a limit the least price is found, and it tells of every limit. */
+    private Optional<Order> order(Set<Demand> kept) {
+        Terms terms = terms(kept);
+        if (terms.everyMachine()) {
+            oracle.cheapest(terms.with(terms.request().limit().withPrice(OptionalLong.empty())));
+        }
+        return oracle.cheapest(terms);
+    }
+
+    /**
+     * The demands that an order meets together, asked of it or not. They may lack some that were asked: a memory mode that was not asked
+     * changes what the memory is worth.
+     */
+    private Set<Demand> metBy(Order order) {
+        List<Pick> picks = order.picks().stream().map(this::fromTheRealLot).toList();
+        List<Violation> broken = Stream.concat(
+                order.machines().stream().distinct().flatMap(build ->
+                        Rulebook.judge(Machine.of(build, request, oracle.catalog().throughputFactors())).stream()),
+                Rulebook.judge(Order.of(order.machines(), picks, request, oracle.catalog())).stream()).toList();
+        return demands.stream().filter(demand -> broken.stream().noneMatch(violation -> violation.rule().equals(demand.rule())
+                        && demand.sku().map(violation.where()::equals).orElse(true)))
+                .filter(demand -> !(demand instanceof ChoiceDemands.Machines) || order.machines().size() == request.machines())
+                .collect(Collectors.toSet());
+    }
+
+    private Pick fromTheRealLot(Pick pick) {
+        Lot real = stock.lots(pick.sku()).stream().filter(lot -> lot.lot().equals(pick.lot().lot()) && lot.onHand() == pick.lot().onHand())
+                .findFirst().orElseThrow();
+        return new Pick(real, pick.quantity());
+    }
+}

@@ -1,0 +1,160 @@
+package sledwright.explain.conflict;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import sledwright.domain.Request;
+import sledwright.explain.ask.Oracle;
+import sledwright.explain.ask.Terms;
+import sledwright.explain.ask.UnsettledException;
+import sledwright.rules.Order;
+import sledwright.words.Sentences;
+
+/** Why nothing can be had on a request, and what would do. */
+public final class Impossibility {
+
+    /** So many conflicts and corrections are told. */
+    public static final int ENOUGH = 5;
+
+    private final String holding;
+    private final List<Demand> demands;
+    private final Oracle oracle;
+    private final Feasibility feasibility;
+    private final MinimalSets<Demand> sets;
+    private boolean outOfTime;
+
+    private Impossibility(Request request, List<Demand> demands, Oracle oracle, String holding) {
+        this.holding = holding;
+        this.demands = demands;
+        this.oracle = oracle;
+        feasibility = new Feasibility(request, demands, oracle);
+        sets = MinimalSets.of(likelyFirst(demands), feasibility, ENOUGH);
+    }
+
+    /** @param request cannot be met */
+    public static Impossibility of(Request request, Oracle oracle) {
+        return new Impossibility(request, Demands.of(request, oracle.catalog(), Set.of()), oracle, "");
+    }
+
+    /** @param request cannot be met with the part in every machine, which is beyond question */
+    public static Impossibility with(String sku, Request request, Oracle oracle) {
+        Set<String> use = new HashSet<>(request.use());
+        use.add(sku);
+        Request wanted = request.withUse(use);
+        return new Impossibility(wanted, Demands.of(wanted, oracle.catalog(), Set.of(sku)), oracle, sku);
+    }
+
+    /** The price is part of most conflicts, and those are found soonest that lie among the first demands. */
+    private static List<Demand> likelyFirst(List<Demand> demands) {
+        return demands.stream().sorted(Comparator.comparing(demand -> !(demand instanceof LimitDemands.Price))).toList();
+    }
+
+    /** The conflicts, those of few demands first. */
+    public List<Conflict> conflicts() {
+        List<Conflict> told = new ArrayList<>();
+        sets.conflicts().stream().sorted(Comparator.comparingInt(Set::size)).limit(ENOUGH).map(this::inOrder).forEach(conflict -> {
+            try {
+                told.add(conflict(conflict));
+            } catch (UnsettledException late) {
+                outOfTime = true;
+            }
+        });
+        return told;
+    }
+
+    /** The corrections, those that open the cheapest build first. */
+    public List<Relaxation> relaxations() {
+        List<Relaxation> told = new ArrayList<>();
+        sets.corrections().stream().map(this::inOrder).forEach(correction -> {
+            try {
+                told.add(relaxation(correction));
+            } catch (UnsettledException late) {
+                outOfTime = true;
+            }
+        });
+        told.sort(Comparator.comparing(Relaxation::price).thenComparingInt(relaxation -> relaxation.changes().size()));
+        return told.stream().limit(ENOUGH).toList();
+    }
+
+    /** What has to be said about the two lists; ask when they are made. */
+    public List<String> notes() {
+        if (outOfTime || !sets.complete() && sets.conflicts().size() < ENOUGH) {
+            return List.of("Time ran out before every conflict and every way out was found. Maybe allow more time: --time-limit");
+        }
+        return sets.complete() && sets.conflicts().size() <= ENOUGH && sets.corrections().size() <= ENOUGH ? List.of()
+                : List.of("There are further conflicts or ways out; these are the first that were found.");
+    }
+
+    private List<Demand> inOrder(Set<Demand> some) {
+        return demands.stream().filter(some::contains).toList();
+    }
+
+    private Conflict conflict(List<Demand> conflict) {
+        List<Conflict.Member> members = conflict.stream()
+                .map(demand -> new Conflict.Member(demand.key(), demand.sku(), demand.words())).toList();
+        List<String> rules = conflict.stream().map(Demand::rule).filter(rule -> !rule.isEmpty()).distinct().toList();
+        if (conflict.isEmpty()) {
+            return new Conflict(members, rules, "No build can be made of this catalogue, whatever is asked.");
+        }
+        return new Conflict(members, rules, conflict.size() == 1 ? alone(conflict.get(0)) : together(conflict));
+    }
+
+    private String alone(Demand demand) {
+        if (demand instanceof ChoiceDemands.Forbidden forbidden && forbidden.part().equals(holding)) {
+            return "The request forbids %s.".formatted(holding);
+        }
+        String reach = (holding.isEmpty() ? "" : "with %s, ".formatted(holding)) + reaches(List.of(demand)).get(0);
+        return Sentences.capital(reach)
+                + (demand instanceof ChoiceDemands.InTheLots ? "." : "; the request asks for %s.".formatted(demand.words()));
+    }
+
+    private String together(List<Demand> conflict) {
+        return "%s exclude %s: %s.".formatted(Sentences.capital(Sentences.list(conflict.stream().map(Demand::words).toList())),
+                conflict.size() == 2 ? "each other" : "one another", String.join("; ", reaches(conflict)));
+    }
+
+    /** How far the demand that is told best can go beside the others; where stock is among these, what it lacks as well. */
+    private List<String> reaches(List<Demand> conflict) {
+        Demand last = conflict.get(conflict.size() - 1);
+        Demand told = last instanceof LimitDemands.Price ? last : conflict.get(0);
+        List<String> reaches = new ArrayList<>();
+        for (Demand demand : conflict) {
+            if (demand == told || demand instanceof ChoiceDemands.InTheLots) {
+                Set<Demand> others = new HashSet<>(conflict);
+                others.remove(demand);
+                String reach = demand.nearest(oracle, feasibility.terms(others)).reach();
+                reaches.add(others.isEmpty() ? reach : "with %s, %s".formatted(kept(demand, others), reach));
+            }
+        }
+        return reaches;
+    }
+
+    /** The demands beside one that gives way. */
+    private static String kept(Demand given, Set<Demand> others) {
+        if (others.size() == 1) {
+            return others.iterator().next().words();
+        }
+        return given instanceof ChoiceDemands.InTheLots ? "the others and any stock" : "the others";
+    }
+
+    /** Gives way in one demand after the other as little as can be, while those still to come are given up. */
+    private Relaxation relaxation(List<Demand> correction) {
+        Set<Demand> kept = new HashSet<>(demands);
+        correction.forEach(kept::remove);
+        Terms terms = feasibility.terms(kept);
+        List<Relaxation.Change> changes = new ArrayList<>();
+        List<String> advice = new ArrayList<>();
+        for (Demand demand : correction) {
+            Concession concession = demand.nearest(oracle, terms);
+            terms = concession.terms();
+            changes.removeIf(change -> change.key().equals(demand.key()));
+            changes.add(new Relaxation.Change(demand.key(), demand.asked(), concession.to()));
+            advice.add(concession.advice());
+        }
+        Order order = oracle.cheapest(terms).orElseThrow();
+        return new Relaxation(changes, oracle.catalog().amount(order.price().total()), "%s: builds from %s.".formatted(
+                Sentences.capital(Sentences.list(advice)), order.words(order.price().total())));
+    }
+}

@@ -1,0 +1,33 @@
+package sledwright.explain.conflict;
+
+import java.math.BigDecimal;
+import java.util.List;
+import sledwright.explain.ask.Changes;
+
+/**
+ * Changes that together make a request possible, none of which could be left out.
+ *
+ * @param price   what the cheapest build costs that they open, all machines, in units of the currency
+ * @param message a finished sentence with the figures that would do
+ */
+public record Relaxation(List<Change> changes, BigDecimal price, String message) {
+
+    /**
+     * One change.
+     *
+     * @param key  the request's key, such as {@code limit.price}; {@code stock}: what the lots hold
+     * @param from as a request file writes it; empty for stock
+     * @param to   the nearest that can be had, as a request file writes it; empty where the key must go, and for stock
+     */
+    public record Change(String key, String from, String to) {
+    }
+
+    public Relaxation {
+        changes = List.copyOf(changes);
+    }
+
+    /** The keys that change. */
+    public List<String> keys() {
+        return changes.stream().map(Change::key).toList();
+    }
+}

@@ -1,0 +1,136 @@
+package sledwright.explain.steps;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import sledwright.domain.Objective;
+import sledwright.domain.Request;
+import sledwright.explain.ask.Changes;
+import sledwright.explain.ask.Extreme;
+import sledwright.explain.ask.Oracle;
+import sledwright.explain.ask.Terms;
+import sledwright.explain.ask.UnsettledException;
+import sledwright.explain.conflict.FigureDemand;
+import sledwright.explain.steps.Steps.Curve;
+import sledwright.explain.steps.Steps.Step;
+import sledwright.rules.Order;
+import sledwright.rules.stock.Budget;
+import sledwright.rules.target.Target;
+
+/**
+ * What more or less of one required figure costs. The least price as a function of the figure asked for is a staircase: it rises
+ * behind the figure that a best build reaches, and the next stair ends at the figure that the next best build reaches.
+ */
+public final class RequirementSteps {
+
+    /** So many stairs are told on either side. */
+    static final int EACH_WAY = 3;
+
+    private final Target target;
+    private final Request request;
+    private final Terms terms;
+    private final Oracle oracle;
+    private final double grain;
+    private final double asked;
+    private final Order best;
+
+    /**
+     * @param best the proved best order of the request
+     */
+    public RequirementSteps(Target target, Request request, Order best, Oracle oracle) {
+        this.target = target;
+        this.request = request;
+        this.best = best;
+        this.oracle = oracle;
+        // Where the price is what changes, it is shown above its limit, too.
+        terms = Terms.of(request.objective() == Objective.CHEAPEST
+                ? request.withLimit(request.limit().withPrice(OptionalLong.empty())) : request);
+        grain = FigureDemand.grain(target);
+        asked = target.least(request.require());
+    }
+
+    /** @throws UnsettledException when time runs out */
+    public Curve find() {
+        List<Step> steps = new ArrayList<>();
+        boolean first = addLess(steps);
+        Collections.reverse(steps);
+        boolean last = addMore(steps);
+        return new Curve(FigureDemand.KEYS.get(target), target.unit(), asked, steps, first, last);
+    }
+
+    /** Adds the stairs below, the next first; whether there are no more. */
+    private boolean addLess(List<Step> steps) {
+        double figure = asked;
+        Standing standing = standing(best);
+        for (int i = 0; i <= EACH_WAY; i++) {
+            Optional<Order> found = less(figure, standing);
+            if (found.isEmpty()) {
+                return true;
+            }
+            if (i < EACH_WAY) {
+                steps.add(step(found.get()));
+            }
+            figure = figure(found.get());
+            standing = standing(found.get());
+        }
+        return false;
+    }
+
+    /** The best order of those that reach the greatest figure which still makes it better. */
+    private Optional<Order> less(double than, Standing standing) {
+        Optional<Order> free = best(0).filter(order -> standing(order).beats(standing));
+        if (free.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Objective> most = FigureDemand.objective(target);
+        if (most.isPresent() && request.objective() == Objective.CHEAPEST) {
+            return oracle.best(asking(0).with(terms.request().limit().withPrice(OptionalLong.of(standing.price() - 1))), most.get());
+        }
+        double figure = Extreme.greatest(figure(free.get()), than, grain, least -> {
+            Optional<Order> found = best(least).filter(order -> standing(order).beats(standing));
+            return found.isPresent() ? OptionalDouble.of(figure(found.get())) : OptionalDouble.empty();
+        });
+        return best(figure);
+    }
+
+    /** Adds the request's own stair and those above; whether there are no more. */
+    private boolean addMore(List<Step> steps) {
+        Optional<Order> found = Optional.of(best);
+        for (int i = 0; i <= EACH_WAY && found.isPresent(); i++) {
+            Order order = found.get();
+            Optional<Order> beyond = best(figure(order) + grain);
+            while (beyond.isPresent() && !standing(order).beats(standing(beyond.get()))) {
+                order = beyond.get();
+                beyond = best(figure(order) + grain);
+            }
+            steps.add(step(order));
+            found = beyond;
+        }
+        return found.isEmpty();
+    }
+
+    private Step step(Order order) {
+        Standing standing = standing(order);
+        return new Step(figure(order), standing.measured(oracle.catalog()), standing.above(standing(best), oracle.catalog()),
+                oracle.catalog().amount(standing.price()), Budget.allows(request.limit(), standing.price()));
+    }
+
+    private Optional<Order> best(double least) {
+        return oracle.best(asking(least), request.objective());
+    }
+
+    private Terms asking(double least) {
+        return terms.with(Changes.least(terms.request().require(), target, least));
+    }
+
+    private double figure(Order order) {
+        return target.figure(order.figures());
+    }
+
+    private Standing standing(Order order) {
+        return Standing.of(order, request);
+    }
+}

@@ -1,0 +1,60 @@
+package sledwright.explain.whynot;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Why a part that somebody asked about is not in the best build.
+ *
+ * @param sentences finished
+ * @param rules     identifiers of the rules that bar it, where it is barred
+ * @param offer     the best build with it, where there is one
+ */
+public record WhyNot(String sku, Verdict verdict, List<String> sentences, List<String> rules, Optional<Offer> offer) {
+
+    /** How a part stands. */
+    public enum Verdict {
+        /** It is in the best build. */
+        CHOSEN("chosen"),
+        /** There is a build with it, and a better one without. */
+        BEATEN("beaten"),
+        /** No valid build holds it. */
+        BARRED("barred"),
+        /** Time ran out before an answer was found. */
+        UNSETTLED("unsettled");
+
+        private final String label;
+
+        Verdict(String label) {
+            this.label = label;
+        }
+
+        public String label() {
+            return label;
+        }
+    }
+
+    /**
+     * The best build with a part. Amounts are of all machines, in units of the currency.
+     *
+     * @param extra      how much dearer it is than the best; may be negative where money is not the objective
+     * @param difference kind -> how much more it spends on that; the sum is {@code extra}
+     * @param breakEven  the greatest unit price at which a build with the part is as good as the best; empty where there is none, or where
+     *                   time ran out before it was found
+     * @param units      bought at that price; 0 where there is none
+     */
+    public record Offer(BigDecimal price, BigDecimal extra, Map<String, BigDecimal> difference, Optional<BigDecimal> breakEven, int units) {
+    }
+
+    public WhyNot {
+        sentences = List.copyOf(sentences);
+        rules = List.copyOf(rules);
+    }
+
+    /** All sentences as one text. */
+    public String message() {
+        return String.join(" ", sentences);
+    }
+}

@@ -1,0 +1,178 @@
+package sledwright.explain.whynot;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.stream.Collectors;
+import sledwright.domain.Build;
+import sledwright.domain.Catalog;
+import sledwright.domain.Lot;
+import sledwright.domain.Objective;
+import sledwright.domain.Request;
+import sledwright.explain.ask.Oracle;
+import sledwright.explain.ask.UnsettledException;
+import sledwright.explain.conflict.Conflict;
+import sledwright.explain.conflict.Impossibility;
+import sledwright.explain.price.BreakEven;
+import sledwright.explain.price.PriceShares;
+import sledwright.generator.Findings;
+import sledwright.generator.Search;
+import sledwright.generator.Status;
+import sledwright.generator.time.Deadline;
+import sledwright.metrics.CheapestDraw;
+import sledwright.rules.Numbers;
+import sledwright.rules.Order;
+import sledwright.rules.Violation;
+import sledwright.rules.stock.AcceptedCondition;
+import sledwright.rules.stock.LeadTime;
+import sledwright.words.Sentences;
+
+/** Works out why a part is not in the best build. */
+public final class WhyNotAnswer {
+
+    private static final int TOLD = 3;
+
+    private final String sku;
+    private final Findings findings;
+    private final Catalog catalog;
+    private final Search search;
+    private final Deadline deadline;
+    private final Oracle oracle;
+
+    public WhyNotAnswer(String sku, Findings findings, Search search, Deadline deadline, Oracle oracle) {
+        this.sku = sku;
+        this.findings = findings;
+        this.catalog = oracle.catalog();
+        this.search = search;
+        this.deadline = deadline;
+        this.oracle = oracle;
+    }
+
+    public WhyNot find() {
+        if (findings.ranked().isEmpty()) {
+            return findings.status() == Status.IMPOSSIBLE
+                    ? plain(WhyNot.Verdict.BARRED, "No valid build exists, with %s or without it.".formatted(sku))
+                    : unsettled();
+        }
+        if (findings.ranked().get(0).needed().containsKey(sku)) {
+            return plain(WhyNot.Verdict.CHOSEN, "%s is in the best build.".formatted(sku));
+        }
+        try {
+            Findings with = search.run(findings.request().using(sku).withAlternatives(1, findings.request().step()), deadline);
+            if (with.status() == Status.IMPOSSIBLE) {
+                return barred();
+            }
+            return with.ranked().isEmpty() ? unsettled() : beaten(with);
+        } catch (UnsettledException late) {
+            return unsettled();
+        }
+    }
+
+    private WhyNot plain(WhyNot.Verdict verdict, String sentence) {
+        return new WhyNot(sku, verdict, List.of(sentence), List.of(), Optional.empty());
+    }
+
+    private WhyNot unsettled() {
+        return plain(WhyNot.Verdict.UNSETTLED, "Time ran out before an answer was found. Maybe allow more time: --time-limit");
+    }
+
+    private WhyNot beaten(Findings with) {
+        Order best = findings.ranked().get(0);
+        Order order = with.ranked().get(0);
+        long extra = order.price().total() - best.price().total();
+        List<String> sentences = new ArrayList<>();
+        sentences.add("The best build with it is %s: %s.".formatted(parts(order), standing(with, extra, best)));
+        Map<String, Long> difference = PriceShares.difference(order, best);
+        if (!difference.isEmpty()) {
+            sentences.add("In %s against the best: %s.".formatted(catalog.currency(), PriceShares.words(difference, catalog)));
+        }
+        if (with.status() == Status.BEST_FOUND) {
+            sentences.add("Time ran out before it was proved that no better build holds it.");
+        }
+        Optional<BreakEven.Found> level = Optional.empty();
+        try {
+            level = new BreakEven(sku, findings, catalog, search, deadline).find();
+            sentences.add(level.map(this::atWhichPrice).orElse("Its price does not matter for that."));
+        } catch (UnsettledException late) {
+            sentences.add("Time ran out before the price was found at which it would win. Maybe allow more time: --time-limit");
+        }
+        Map<String, BigDecimal> amounts = new LinkedHashMap<>();
+        difference.forEach((kind, amount) -> amounts.put(kind, catalog.amount(amount)));
+        OptionalLong unitPrice = level.map(BreakEven.Found::unitPrice).orElse(OptionalLong.empty());
+        WhyNot.Offer offer = new WhyNot.Offer(catalog.amount(order.price().total()), catalog.amount(extra), amounts,
+                unitPrice.isPresent() ? Optional.of(catalog.amount(unitPrice.getAsLong())) : Optional.empty(),
+                unitPrice.isPresent() ? BreakEven.bought(level.get().order(), sku) : 0);
+        return new WhyNot(sku, WhyNot.Verdict.BEATEN, sentences, List.of(), Optional.of(offer));
+    }
+
+    private static String parts(Order order) {
+        Build build = order.machines().get(0);
+        return "%s with %d x %s and %s".formatted(build.platform().sku(), build.processors().size(), build.processor().sku(),
+                build.modules().values().stream().collect(Collectors.groupingBy(module -> module.sku(), java.util.TreeMap::new,
+                        Collectors.counting())).entrySet().stream().map(group -> group.getValue() + " x " + group.getKey())
+                        .collect(Collectors.joining(" + ")));
+    }
+
+    private String standing(Findings with, long extra, Order best) {
+        String money = extra == 0 ? "at the price of the best" : "%s %s".formatted(best.words(Math.abs(extra)), extra > 0 ? "dearer" : "cheaper");
+        Objective objective = findings.request().objective();
+        return switch (objective) {
+            case CHEAPEST -> "%s, %s".formatted(with.ranked().get(0).words(Math.round(with.best())), money);
+            case BEST_VALUE -> "price less worth %s against %s, %s".formatted(best.words(Math.round(with.best())),
+                    catalog.amount(Math.round(findings.best())), money);
+            case MOST_THROUGHPUT -> figure("throughput", "", with, money);
+            case MOST_BANDWIDTH -> figure("bandwidth", " GB/s", with, money);
+            case MOST_MEMORY -> figure("usable memory", " GB", with, money);
+        };
+    }
+
+    private String figure(String noun, String unit, Findings with, String money) {
+        String reached = Numbers.plain(with.best()) + unit;
+        String best = Numbers.plain(findings.best()) + unit;
+        return reached.equals(best) ? "the same %s of %s, %s".formatted(noun, best, money) : "%s %s against %s, %s".formatted(noun, reached, best, money);
+    }
+
+    private String atWhichPrice(BreakEven.Found level) {
+        if (level.unitPrice().isEmpty()) {
+            return "Even for nothing it would not be in the best build.";
+        }
+        Order order = level.order();
+        int units = BreakEven.bought(order, sku);
+        return "At %s each (%s; now %s) a build with it is as good as the best.".formatted(
+                order.words(level.unitPrice().getAsLong()), Sentences.count(units, "unit"), now(units));
+    }
+
+    /** What so many units cost each, today. */
+    private String now(int units) {
+        Request request = findings.request();
+        List<Lot> lots = catalog.lots(sku).stream().filter(lot -> LeadTime.allows(lot, request.limit())
+                && AcceptedCondition.allows(lot, request.limit())).toList();
+        long price = CheapestDraw.prices(lots, units)[units];
+        return catalog.amount(price).divide(BigDecimal.valueOf(units), catalog.amount(0).scale(), RoundingMode.HALF_UP).toPlainString();
+    }
+
+    private WhyNot barred() {
+        Impossibility impossibility = Impossibility.with(sku, findings.request(), oracle);
+        List<Conflict> conflicts = impossibility.conflicts();
+        Set<String> rules = new LinkedHashSet<>();
+        List<String> sentences = new ArrayList<>(List.of("No valid build holds it."));
+        List<Violation> bars = conflicts.stream().allMatch(conflict -> conflict.keys().stream().anyMatch(key -> !key.equals("platforms")))
+                ? List.of() : PartBars.of(catalog.part(sku).orElseThrow(), findings.request(), catalog);
+        bars.stream().limit(TOLD).forEach(bar -> sentences.add("%s: %s".formatted(bar.rule(), bar.message())));
+        bars.forEach(bar -> rules.add(bar.rule()));
+        conflicts.stream().filter(conflict -> !conflict.keys().isEmpty()).limit(TOLD).forEach(conflict -> {
+            sentences.add("%s: %s".formatted(String.join(", ", conflict.rules()), conflict.message()));
+            rules.addAll(conflict.rules());
+        });
+        impossibility.relaxations().stream().limit(TOLD).forEach(relaxation -> sentences.add("What would do: " + relaxation.message()));
+        sentences.addAll(impossibility.notes());
+        return new WhyNot(sku, WhyNot.Verdict.BARRED, sentences, List.copyOf(rules), Optional.empty());
+    }
+}

@@ -1,0 +1,2 @@
+/** Lists, numbers and beginnings of sentences. */
+package sledwright.words;
