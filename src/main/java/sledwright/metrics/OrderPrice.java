@@ -19,12 +19,17 @@ public record OrderPrice(long parts, long labour, long licence) {
     /** The price of machines whose parts are drawn as picked. */
     public static OrderPrice of(List<Build> machines, List<Pick> picks, Labour labour, Licence licence) {
         long parts = picks.stream().mapToLong(Pick::total).sum();
-        long work = machines.stream().mapToLong(build -> ofLabour(labour, build.modules().size())).sum();
+        long work = machines.stream().mapToLong(build -> ofLabour(labour, build)).sum();
         long software = machines.stream().mapToLong(build -> licence.of(build.cores(), build.processors().size())).sum();
         return new OrderPrice(parts, work, software);
     }
 
-    /** Labour of one machine with so many modules. */
+    private static long ofLabour(Labour labour, Build build) {
+        return ofLabour(labour, build.modules().size()) + labour.perDrive() * build.fitout().drives().size()
+                + labour.perCard() * build.fitout().cards().size();
+    }
+
+    /** Labour of one machine with so many modules and neither drives nor cards. */
     public static long ofLabour(Labour labour, int modules) {
         return labour.perMachine() + labour.perModule() * modules;
     }

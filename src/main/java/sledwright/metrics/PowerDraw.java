@@ -17,11 +17,11 @@ public final class PowerDraw {
     private PowerDraw() {
     }
 
-    /** Load in watts: the platform's base, every processor's TDP and every module's watts. */
+    /** Load in watts: the platform's base, every processor's TDP, and the watts of every module, drive, card and extra. */
     public static double loadW(Build build) {
         double processors = build.processors().stream().mapToDouble(Processor::tdpW).sum();
         double modules = build.modules().values().stream().mapToDouble(MemoryModule::powerW).sum();
-        return Quantity.rounded(build.platform().power().baseW() + processors + modules);
+        return Quantity.rounded(build.platform().power().baseW() + processors + modules + build.fitout().powerW());
     }
 
     /** Of several machines the one of the greatest load; of equals the first. */

@@ -3,6 +3,10 @@ package sledwright.rules;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import sledwright.rules.card.AskedCards;
+import sledwright.rules.card.CardFits;
+import sledwright.rules.card.PartsNeeded;
+import sledwright.rules.card.RiserBought;
 import sledwright.rules.choice.AskedPlatform;
 import sledwright.rules.choice.ForbiddenPart;
 import sledwright.rules.choice.RequiredPart;
@@ -37,6 +41,11 @@ import sledwright.rules.stock.AcceptedCondition;
 import sledwright.rules.stock.Budget;
 import sledwright.rules.stock.InStock;
 import sledwright.rules.stock.LeadTime;
+import sledwright.rules.storage.BayCount;
+import sledwright.rules.storage.DriveBay;
+import sledwright.rules.storage.StorageCapacity;
+import sledwright.rules.storage.VolumeDriver;
+import sledwright.rules.storage.VolumeDrives;
 import sledwright.rules.target.PowerLimit;
 import sledwright.rules.target.ProcessorCount;
 import sledwright.rules.target.Target;
@@ -95,7 +104,9 @@ public final class Rulebook {
                 new ModulesPerChannel(), new MatchedSockets(), new ModuleCount(), new ChannelOrder(),
                 new ProcessorMemoryLimit(), new ModeSupported(),
                 new PowerSupply(), new PowerBudget(), new PowerLimit(),
-                new AskedPlatform(), new ForbiddenPart(), new RequiredPart(), new ProcessorCount()));
+                new AskedPlatform(), new ForbiddenPart(), new RequiredPart(), new ProcessorCount(),
+                new DriveBay(), new BayCount(), new VolumeDrives(), new VolumeDriver(), new CardFits(), new RiserBought(), new PartsNeeded(),
+                new StorageCapacity(), new AskedCards()));
         rules.addAll(Target.ALL);
         return List.copyOf(rules);
     }

@@ -30,7 +30,7 @@ class RulebookCompletenessTest {
     private static final Pattern HEADER = Pattern.compile("^\\| id \\|.*");
 
     private static final List<RuleGroup> GROUPS = List.of(new ProcessorRulesTest(), new CoolingRulesTest(), new MemorySlotRulesTest(),
-            new MemoryModuleRulesTest(), new PowerRulesTest(), new EnclosureRulesTest(), new StockRulesTest(), new TargetRulesTest(), new ChoiceRulesTest());
+            new MemoryModuleRulesTest(), new PowerRulesTest(), new EnclosureRulesTest(), new StorageRulesTest(), new CardRulesTest(), new StockRulesTest(), new TargetRulesTest(), new ChoiceRulesTest());
 
     /** Rules about what stands where, not how much: their sentences name it. */
     private static final Set<String> WITHOUT_FIGURES = Set.of("socket-match", "matched-processors", "memory-present",
@@ -76,7 +76,7 @@ class RulebookCompletenessTest {
                 groups.add(heading);
             }
         }
-        assertThat(groups).containsExactly("Processors", "Cooling", "Memory", "Power", "Enclosures", "Price and stock", "Targets", "Choice");
+        assertThat(groups).containsExactly("Processors", "Cooling", "Memory", "Power", "Enclosures", "Drives and bays", "Cards and extras", "Price and stock", "Targets", "Choice");
     }
 
     @Test

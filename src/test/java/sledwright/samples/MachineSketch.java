@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import sledwright.domain.Build;
 import sledwright.domain.CoolingKit;
+import sledwright.domain.Equipment;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.Platform;
@@ -30,6 +32,7 @@ public final class MachineSketch {
     private CoolingKit cooling;
     private Optional<Supply> supply;
     private final Map<Slot, MemoryModule> modules = new TreeMap<>();
+    private final FitoutSketch fitout = new FitoutSketch();
     private Request request = Request.named("sample");
 
     MachineSketch(Platform platform) {
@@ -118,8 +121,19 @@ public final class MachineSketch {
         return this;
     }
 
+    /** Drives, cards and extras. */
+    public MachineSketch with(Consumer<FitoutSketch> equipment) {
+        equipment.accept(fitout);
+        return this;
+    }
+
+    public MachineSketch equipment(Equipment asked) {
+        request = request.withEquipment(asked);
+        return this;
+    }
+
     public Build build() {
-        return new Build(platform, new ArrayList<>(processors), cooling, supply, new TreeMap<>(modules));
+        return new Build(platform, new ArrayList<>(processors), cooling, supply, new TreeMap<>(modules), fitout.make());
     }
 
     /** The build with its figures. */

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import sledwright.domain.Board;
 import sledwright.domain.CoolingKit;
+import sledwright.domain.Expansion;
 import sledwright.domain.MemorySupport;
 import sledwright.domain.ModuleType;
 import sledwright.domain.Platform;
@@ -49,6 +50,7 @@ public final class PlatformSketch {
     private double baseW = 85;
     private OptionalDouble budgetW = OptionalDouble.empty();
     private List<Supply> supplies = List.of(Samples.PAIR);
+    private Expansion expansion = Expansion.NONE;
 
     /** A row of a speed table; no ranks: it serves every count. */
     public static SpeedEntry row(ModuleType type, Set<Integer> ranks, Integer... mts) {
@@ -154,12 +156,18 @@ public final class PlatformSketch {
         return this;
     }
 
+    /** Bays, slots and needs. */
+    public PlatformSketch expansion(Expansion takes) {
+        expansion = takes;
+        return this;
+    }
+
     public Platform make() {
         ProcessorSupport processors = new ProcessorSupport("LK3", generations, counts, maxTdpW);
         MemorySupport memory = new MemorySupport(memoryGeneration, channels, slotsPerChannel, rankLimits, speeds,
                 maxDistinctCapacities, mixedWidths, countsPerSocket, mirroredFraction, rankSparing);
         return new Platform(sku, sku, processors, memory,
                 new Board(processors.sockets(), channels, slotsPerChannel, slotNames), cooling, thermal,
-                new Power(baseW, budgetW, supplies), "outermost");
+                new Power(baseW, budgetW, supplies), "outermost", expansion);
     }
 }

@@ -1,0 +1,70 @@
+package sledwright.rules.card;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import sledwright.domain.Card;
+import sledwright.domain.CardKind;
+import sledwright.domain.CardWish;
+import sledwright.rules.Machine;
+import sledwright.rules.Numbers;
+import sledwright.rules.Rule;
+import sledwright.rules.Violation;
+
+/** {@value #ID}: every card that the request asks for is there; one card serves one entry, and one entry is one part. */
+public final class AskedCards extends Rule<Machine> {
+
+    public static final String ID = "cards";
+
+    public AskedCards() {
+        super(ID, "Every card that the request asks for is there; one card serves one entry, and one entry is one part.");
+    }
+
+    /** Whether the cards serve all entries at once. */
+    public static boolean allows(List<CardWish> wishes, List<Card> fitted) {
+        Map<String, Integer> left = new TreeMap<>();
+        fitted.forEach(card -> left.merge(card.sku(), 1, Integer::sum));
+        return serve(wishes, fitted.stream().distinct().toList(), left);
+    }
+
+    private static boolean serve(List<CardWish> wishes, List<Card> parts, Map<String, Integer> left) {
+        if (wishes.isEmpty()) {
+            return true;
+        }
+        CardWish first = wishes.get(0);
+        for (Card part : parts) {
+            if (first.takes(part) && left.get(part.sku()) >= first.count()) {
+                left.merge(part.sku(), -first.count(), Integer::sum);
+                boolean served = serve(wishes.subList(1, wishes.size()), parts, left);
+                left.merge(part.sku(), first.count(), Integer::sum);
+                if (served) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    @Override
+    public List<Violation> judge(Machine machine) {
+        List<CardWish> wishes = machine.request().equipment().cards();
+        List<Card> fitted = List.copyOf(machine.build().fitout().cards().values());
+        return allows(wishes, fitted) ? List.of() : List.of(broken("", "The machine has %s; the request asks for %s.",
+                fitted.isEmpty() ? "no cards" : fitted.stream().map(Card::sku).sorted().collect(Collectors.joining(", ")),
+                wishes.stream().map(AskedCards::words).collect(Collectors.joining(" and "))));
+    }
+
+    /** An entry in words. */
+    public static String words(CardWish wish) {
+        if (wish.sku().isPresent()) {
+            return "%d x %s".formatted(wish.count(), wish.sku().get());
+        }
+        if (wish.kind().orElseThrow() != CardKind.NETWORK) {
+            return Numbers.counted(wish.count(), "controller card", "controller cards");
+        }
+        return Numbers.counted(wish.count(), "network card", "network cards")
+                + (wish.ports() > 0 ? " with %s".formatted(Numbers.counted(wish.ports(), "port", "ports")) : "")
+                + (wish.portGbit() > 0 ? " of %s Gbit/s".formatted(Numbers.plain(wish.portGbit())) : "");
+    }
+}
