@@ -58,7 +58,10 @@ public final class Browser implements CloseableResource, AutoCloseable {
             // Named here, so that nothing looks for a driver elsewhere.
             ChromeDriverService service = new ChromeDriverService.Builder().usingDriverExecutable(DRIVER.toFile()).usingAnyFreePort()
                     .withLogFile(new File("/dev/null")).build();
-            return new Browser(new ChromeDriver(service, options), folder);
+            ChromeDriver driver = new ChromeDriver(service, options);
+            // No event of focus reaches a page that the browser holds for unfocused, as newer ones do with pages in no window.
+            driver.executeCdpCommand("Emulation.setFocusEmulationEnabled", Map.of("enabled", true));
+            return new Browser(driver, folder);
         } catch (IOException unwritable) {
             throw new UncheckedIOException(unwritable);
         }

@@ -29,4 +29,22 @@ class DocumentChecksTest {
                 .isInstanceOf(AssertionError.class);
         assertThat(browser.show(page("")).screen(Browser.PHONE, true).ask("return matchMedia('(prefers-color-scheme: dark)').matches")).isEqualTo(true);
     }
+
+    @Test
+    void pageHasTheFocusWhateverElseIsOpen(Browser browser) {
+        for (int page = 1; page <= 2; page++) {
+            browser.show(page("<a href=\"#here\" id=\"here\">here</a>"));
+            browser.ask("window.other = window.open('about:blank'); window.other.focus()");
+            assertThat(browser.ask("return document.hasFocus()")).isEqualTo(true);
+            assertThat(browser.ask("""
+                    let heard = 0;
+                    const link = document.getElementById('here');
+                    link.addEventListener('focus', () => heard++);
+                    link.addEventListener('blur', () => heard++);
+                    link.focus();
+                    link.blur();
+                    window.other.close();
+                    return heard;""")).isEqualTo(2L);
+        }
+    }
 }
