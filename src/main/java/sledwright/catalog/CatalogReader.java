@@ -17,6 +17,7 @@ import sledwright.domain.Enclosure;
 import sledwright.domain.Lot;
 import sledwright.domain.Lot.PriceBreak;
 import sledwright.domain.Platform;
+import sledwright.domain.SupplierNames;
 import sledwright.input.Faults;
 import sledwright.input.FaultsException;
 import sledwright.input.Located;
@@ -91,7 +92,8 @@ public final class CatalogReader {
                 EquipmentTables.drives(rows(CatalogTable.DRIVES, folder, others, faults), faults),
                 EquipmentTables.cards(rows(CatalogTable.CARDS, folder, others, faults), faults),
                 EquipmentTables.extras(rows(CatalogTable.EXTRAS, folder, others, faults), faults),
-                OfferTable.read(rows(CatalogTable.OFFERS, folder, others, faults), shop.map(Shop::currency).orElse(ShopReader.STAND_IN), faults));
+                OfferTable.read(rows(CatalogTable.OFFERS, folder, others, faults), shop.map(Shop::currency).orElse(ShopReader.STAND_IN), faults)
+                        .each(offer -> offer.withSupplier(shop.map(Shop::suppliers).orElse(SupplierNames.AS_WRITTEN).resolved(offer.supplier()))));
     }
 
     private static TableRows rows(CatalogTable table, Path folder, Map<CatalogTable, TableRows> others, Faults faults) {
@@ -138,7 +140,8 @@ public final class CatalogReader {
         List<Enclosure> enclosures = raw.enclosures().stream().flatMap(file -> file.enclosure().stream()).toList();
         return new Catalog(shop.name(), shop.currency(), shop.pricedOn(), shop.labour(), shop.throughputFactors().orElseThrow(),
                 new Assortment(platforms, enclosures, values(raw.processors()), values(raw.modules()), values(raw.drives()), values(raw.cards()),
-                        values(raw.extras())), lots(raw.offers(), shop.pricedOn()), shop.stationery());
+                        values(raw.extras())), lots(raw.offers(), shop.pricedOn()), shop.stationery())
+                .withSuppliers(shop.suppliers());
     }
 
     private static <T> List<T> values(Table<T> table) {

@@ -13,6 +13,11 @@ import sledwright.domain.Condition;
 public record OfferRow(String sku, String lot, String supplier, Condition condition, long unitPrice, int minQuantity, int available,
                 int leadDays, OptionalLong unitCost, Optional<LocalDate> validUntil) {
 
+    /** The same offer of a supplier by another name. */
+    OfferRow withSupplier(String name) {
+        return new OfferRow(sku, lot, name, condition, unitPrice, minQuantity, available, leadDays, unitCost, validUntil);
+    }
+
     /** Whether the lot is no longer sold on that day. */
     public boolean isOver(LocalDate day) {
         return validUntil.filter(last -> last.isBefore(day)).isPresent();

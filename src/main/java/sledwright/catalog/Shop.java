@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import sledwright.domain.Labour;
 import sledwright.domain.Stationery;
+import sledwright.domain.SupplierNames;
 
 /**
  * What {@code catalog.yaml} says.
@@ -13,5 +14,5 @@ import sledwright.domain.Stationery;
  * @param throughputFactors empty when they could not be read
  */
 record Shop(String name, Currency currency, LocalDate pricedOn, Labour labour, Optional<Map<String, Double>> throughputFactors,
-            Stationery stationery) {
+            Stationery stationery, SupplierNames suppliers) {
 }

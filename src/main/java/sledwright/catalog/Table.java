@@ -1,6 +1,7 @@
 package sledwright.catalog;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import sledwright.input.Located;
 
 /**
@@ -15,5 +16,10 @@ record Table<T>(List<Located<T>> rows, List<Located<String>> skus, boolean whole
     Table {
         rows = List.copyOf(rows);
         skus = List.copyOf(skus);
+    }
+
+    /** The same rows, each changed. */
+    Table<T> each(UnaryOperator<T> changed) {
+        return new Table<>(rows.stream().map(row -> new Located<>(changed.apply(row.value()), row.place())).toList(), skus, whole);
     }
 }

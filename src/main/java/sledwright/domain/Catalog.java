@@ -27,6 +27,7 @@ public final class Catalog {
     private final Set<String> ofEnclosures = new HashSet<>();
     private final Map<String, List<Lot>> lots;
     private final Stationery stationery;
+    private final SupplierNames suppliers;
 
     /** A shop without enclosures. */
     public Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour,
@@ -44,11 +45,18 @@ public final class Catalog {
     }
 
     /**
+     * A shop that calls its suppliers as its offers do.
+     *
      * @param throughputFactors processor generation -> throughput of one core at one GHz
      * @param lots              sku -> its lots
      */
     public Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour, Map<String, Double> throughputFactors,
                    Assortment assortment, Map<String, List<Lot>> lots, Stationery stationery) {
+        this(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery, SupplierNames.AS_WRITTEN);
+    }
+
+    private Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour, Map<String, Double> throughputFactors,
+                    Assortment assortment, Map<String, List<Lot>> lots, Stationery stationery, SupplierNames suppliers) {
         this.name = name;
         this.currency = currency;
         this.pricedOn = pricedOn;
@@ -68,6 +76,7 @@ public final class Catalog {
                 assortment.cards(), assortment.extras()).forEach(kind -> kind.forEach(part -> parts.put(part.sku(), part)));
         this.lots = Map.copyOf(lots);
         this.stationery = stationery;
+        this.suppliers = suppliers;
     }
 
     /**
@@ -92,17 +101,22 @@ public final class Catalog {
      * @param offers sku -> its lots
      */
     public Catalog with(Map<String, List<Lot>> offers, Labour rates) {
-        return new Catalog(name, currency, pricedOn, rates, throughputFactors, assortment, offers, stationery);
+        return new Catalog(name, currency, pricedOn, rates, throughputFactors, assortment, offers, stationery, suppliers);
     }
 
     /** The same shop with what it puts on its documents. */
     public Catalog withStationery(Stationery own) {
-        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, own);
+        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, own, suppliers);
+    }
+
+    /** The same shop with what it calls its suppliers; the names of its lots are resolved. */
+    public Catalog withSuppliers(SupplierNames called) {
+        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery, called);
     }
 
     /** The same shop with these parts instead. */
     public Catalog with(Assortment other) {
-        return new Catalog(name, currency, pricedOn, labour, throughputFactors, other, lots, stationery);
+        return new Catalog(name, currency, pricedOn, labour, throughputFactors, other, lots, stationery, suppliers);
     }
 
     public String name() {
@@ -125,6 +139,11 @@ public final class Catalog {
     /** What the shop puts on its documents. */
     public Stationery stationery() {
         return stationery;
+    }
+
+    /** What the shop calls its suppliers, and which of them it is itself. */
+    public SupplierNames suppliers() {
+        return suppliers;
     }
 
     public Map<String, Double> throughputFactors() {

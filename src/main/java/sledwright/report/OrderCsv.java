@@ -42,7 +42,7 @@ public final class OrderCsv {
         view.lines().forEach(csv::addLine);
         view.enclosures().forEach(housed -> housed.lines().forEach(line -> csv.add(line, "", "", "", housed.number(), "", "")));
         if (view.cost().delivery().signum() != 0) {
-            view.suppliers().forEach(delivery -> csv.rows.add(List.of(view.request(), view.status().label(), view.currency(), "delivery", "", "", "", "", "",
+            view.suppliers().stream().filter(delivery -> !delivery.own()).forEach(delivery -> csv.rows.add(List.of(view.request(), view.status().label(), view.currency(), "delivery", "", "", "", "", "",
                     "delivery", "", "", delivery.supplier(), "", "", "", 1, delivery.charge(), delivery.charge())));
         }
         return Csv.write(HEADER, csv.rows);

@@ -149,6 +149,7 @@ final class OrderJson {
     private void delivery(Delivery delivery) throws IOException {
         out.writeStartObject();
         out.writeStringField("supplier", delivery.supplier());
+        out.writeBooleanField("own", delivery.own());
         out.writeNumberField("lots", delivery.lots());
         out.writeNumberField("units", delivery.units());
         out.writeNumberField("parts", delivery.parts());

@@ -87,7 +87,7 @@ public final class OrderText {
         add(shares, "labour", view.cost().labour());
         add(shares, "licence", view.cost().licence());
         if (view.cost().delivery().signum() != 0) {
-            shares.add("delivery %s by %s".formatted(view.cost().delivery(), Numbers.counted(view.suppliers().size(), "supplier", "suppliers")));
+            shares.add("delivery %s by %s".formatted(view.cost().delivery(), Numbers.counted(view.deliveries(), "supplier", "suppliers")));
         }
         return "price%s: %s (%s)".formatted(view.shortage().isPresent() ? " of what is delivered" : "", money(view.cost().total()), String.join(" + ", shares));
     }
@@ -235,10 +235,10 @@ public final class OrderText {
             suppliers.column("delivery", Fit.RIGHT);
         }
         for (Delivery delivery : view.suppliers()) {
-            suppliers.row(delivery.supplier(), String.valueOf(delivery.lots()), String.valueOf(delivery.units()), String.valueOf(delivery.leadDays()),
+            suppliers.row(delivery.own() ? delivery.supplier() + ", own shelf" : delivery.supplier(), String.valueOf(delivery.lots()), String.valueOf(delivery.units()), String.valueOf(delivery.leadDays()),
                     delivery.parts().toString(), charged ? delivery.charge().toString() : "");
         }
-        page.heading("Who delivers").table(suppliers);
+        page.heading(view.suppliers().stream().anyMatch(Delivery::own) ? "Who delivers, and the shop's own shelf" : "Who delivers").table(suppliers);
     }
 
     private void addScarce() {

@@ -113,8 +113,8 @@ public final class OrderFile implements RequestFile {
         }
         long perSupplier = charge(deliveryCharge, find);
         long perModulePart = charge(modulePartCharge, find);
-        countable.require(deliveryCharge, perSupplier, catalog.lots().values().stream().flatMap(List::stream).map(lot -> Lot.supplierKey(lot.supplier()))
-                .distinct().count());
+        countable.require(deliveryCharge, perSupplier, catalog.lots().values().stream().flatMap(List::stream).map(Lot::supplier)
+                .filter(supplier -> !catalog.suppliers().isOwn(supplier)).map(Lot::supplierKey).distinct().count());
         countable.require(modulePartCharge, perModulePart, (long) catalog.modules().size() * lines.size());
         Map<String, Integer> units = find.onHand(onHand);
         return faults.since(before) || !sound ? Optional.empty()

@@ -8,9 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.Function;
 import sledwright.catalog.CatalogBounds;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
+import sledwright.domain.SupplierNames;
 import sledwright.domain.SupplyOffer;
 import sledwright.input.CsvReader;
 import sledwright.input.CsvReader.Columns;
@@ -58,8 +60,9 @@ public final class SupplyTable {
     }
 
     private static SupplyTable sound(List<Draft> drafts, Faults faults) {
-        requireOnce(drafts, faults);
-        return new SupplyTable(drafts);
+        SupplyTable table = new SupplyTable(drafts);
+        table.requireOnce(Draft::supplier, faults);
+        return table;
     }
 
     private static Draft draft(Fields row) {
@@ -76,14 +79,14 @@ public final class SupplyTable {
                 row.wordIfAny("condition", Condition::named, CONDITIONS).orElse(Condition.NEW), row.place());
     }
 
-    private static void requireOnce(List<Draft> drafts, Faults faults) {
+    private void requireOnce(Function<Draft, String> supplier, Faults faults) {
         Map<List<Object>, Place> seen = new HashMap<>();
         for (Draft draft : drafts) {
             if (draft.sku().isPresent()) {
-                Place earlier = seen.putIfAbsent(List.of(draft.sku().get().text(), draft.supplier(), draft.condition()), draft.place());
+                Place earlier = seen.putIfAbsent(List.of(draft.sku().get().text(), supplier.apply(draft), draft.condition()), draft.place());
                 if (earlier != null) {
                     draft.sku().get().fault("is offered twice by \"%s\" in that condition, first at line %d"
-                            .formatted(Field.shown(draft.supplier()), earlier.line()), faults);
+                            .formatted(Field.shown(supplier.apply(draft)), earlier.line()), faults);
                 }
             }
         }
@@ -91,6 +94,10 @@ public final class SupplyTable {
 
     /** The offers in the catalogue's currency; what is unknown there, or too much to count, goes to {@code faults}. */
     List<SupplyOffer> resolve(Catalog catalog, Resolver find, Faults faults) {
+        SupplierNames suppliers = catalog.suppliers();
+        if (drafts.stream().anyMatch(draft -> !suppliers.resolved(draft.supplier()).equals(draft.supplier()))) {
+            requireOnce(draft -> suppliers.resolved(draft.supplier()), faults);
+        }
         List<SupplyOffer> offers = new ArrayList<>();
         BigInteger worth = BigInteger.ZERO;
         for (Draft draft : drafts) {
@@ -103,7 +110,7 @@ public final class SupplyTable {
             }
             boolean known = draft.sku().flatMap(find::part).isPresent();
             if (known && cost.isPresent()) {
-                offers.add(new SupplyOffer(draft.sku().orElseThrow().text(), draft.supplier(), draft.condition(), cost.getAsLong(),
+                offers.add(new SupplyOffer(draft.sku().orElseThrow().text(), suppliers.resolved(draft.supplier()), draft.condition(), cost.getAsLong(),
                         draft.available(), draft.minQuantity(), draft.leadDays()));
             }
         }

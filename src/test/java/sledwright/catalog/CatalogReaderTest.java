@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -32,9 +33,11 @@ import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.domain.Slot;
 import sledwright.domain.SpeedEntry;
+import sledwright.domain.Stationery;
 import sledwright.domain.Supply;
 import sledwright.domain.Thermal.InletRow;
 import sledwright.input.FaultsException;
+import sledwright.samples.Folders;
 
 class CatalogReaderTest {
 
@@ -107,6 +110,28 @@ class CatalogReaderTest {
         assertThat(SHOP.lots("H1-10")).containsExactly(new Lot("H1-10", "A4", "Marsh Trade", Condition.REFURBISHED, 6, 0,
                 List.of(new PriceBreak(1, 3900, OptionalLong.of(2000))), false));
         assertThat(SHOP.lots("M08")).as("a part without an offer").isEmpty();
+    }
+
+    /** Spellings and aliases are resolved before rows of a lot are held against each other, and whose shelf is the shop's own after that. */
+    @Test
+    void suppliersAreOneByWhateverName(@TempDir Path folder) throws IOException {
+        Folders.copy(Folders.SHOP, folder);
+        Files.writeString(folder.resolve("catalog.yaml"), """
+
+                own_suppliers: [marsh trade returns, Reedmere stock]
+                supplier_aliases: { FEN SURPLUS: Fen & Sons, Marsh Trade Returns: Marsh Trade, 'marsh trade ': Marsh Trade }
+                """, StandardOpenOption.APPEND);
+        Path offers = folder.resolve("offers.csv");
+        Files.writeString(offers, Files.readString(offers).replace("M16,A6,Fen Surplus,used,19.00", "M16,A6, fen surplus ,used,19.00")
+                .replace("M64,A8,Marsh Trade", "M64,A8,marsh trade returns"));
+        Catalog shop = CatalogReader.read(folder);
+        assertThat(shop.lots("M16")).extracting(Lot::supplier).containsExactly("Fen & Sons", "Marsh Trade");
+        assertThat(shop.lots("M64")).extracting(Lot::supplier).containsExactly("Marsh Trade");
+        assertThat(shop.suppliers().isOwn("Marsh Trade")).isTrue();
+        assertThat(shop.suppliers().isOwn("reedmere Stock")).isTrue();
+        assertThat(shop.suppliers().isOwn("Fen & Sons")).isFalse();
+        assertThat(shop.withLots(Map.of()).withStationery(Stationery.PLAIN).suppliers()).isEqualTo(shop.suppliers());
+        assertThat(CatalogReader.readPlaced(folder).offers()).extracting(row -> row.value().supplier()).doesNotContain("Fen Surplus", " fen surplus ");
     }
 
     @Test

@@ -19,6 +19,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import sledwright.domain.Catalog;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.OrderLine;
@@ -203,10 +204,15 @@ final class CpSatOrder {
             }
         }
         model.addAtMostOne(taken.toArray(Literal[]::new));
-        if (!lot.onHand() && (order.suppliersMax().isPresent() || order.deliveryCharge() > 0)) {
+        if (!lot.onHand() && !isOwn(lot, that.catalog()) && (order.suppliersMax().isPresent() || order.deliveryCharge() > 0)) {
             BoolVar delivers = suppliers.computeIfAbsent(supplier(lot), name -> model.newBoolVar(name));
             taken.forEach(at -> model.addImplication(at, delivers));
         }
+    }
+
+    /** Whether a lot stands on the shop's own shelf. */
+    static boolean isOwn(Lot lot, Catalog catalog) {
+        return catalog.suppliers().own().stream().anyMatch(own -> own.toUpperCase(Locale.ROOT).equals(supplier(lot)));
     }
 
     /** Suppliers whose names differ in case and outer blanks are one. */

@@ -142,7 +142,7 @@ final class OrderReading {
         Set<String> suppliers = new HashSet<>();
         for (Pick pick : outcome.picks()) {
             parts += pick.quantity() * ExhaustiveDraw.unitPrice(pick.lot(), pick.quantity());
-            if (!pick.lot().onHand()) {
+            if (!pick.lot().onHand() && !CpSatOrder.isOwn(pick.lot(), catalog)) {
                 suppliers.add(CpSatOrder.supplier(pick.lot()));
             }
         }

@@ -16,6 +16,7 @@ import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
+import sledwright.domain.SupplierNames;
 import sledwright.domain.Request;
 
 /** Makes an order smaller for as long as something remains true of it: fewer lines, machines, parts, lots and wishes. */
@@ -82,6 +83,9 @@ final class OrderShrinker {
         Shrinker.without(enclosures).forEach(fewer -> catalogs.add(with(shop, platforms, fewer, processors, modules)));
         Shrinker.without(processors).forEach(fewer -> catalogs.add(with(shop, platforms, enclosures, fewer, modules)));
         Shrinker.without(modules).forEach(fewer -> catalogs.add(with(shop, platforms, enclosures, processors, fewer)));
+        if (!shop.suppliers().own().isEmpty()) {
+            catalogs.add(shop.withSuppliers(SupplierNames.AS_WRITTEN));
+        }
         shop.lots().forEach((sku, lots) -> {
             Shrinker.without(lots).forEach(fewer -> catalogs.add(shop.withLots(replaced(shop, sku, fewer))));
             for (int i = 0; i < lots.size(); i++) {
@@ -102,7 +106,7 @@ final class OrderShrinker {
                 Map.of());
         Map<String, List<Lot>> lots = new LinkedHashMap<>(shop.lots());
         lots.keySet().removeIf(sku -> fewer.part(sku).isEmpty());
-        return fewer.withLots(lots);
+        return fewer.withLots(lots).withSuppliers(shop.suppliers());
     }
 
     private static Map<String, List<Lot>> replaced(Catalog shop, String sku, List<Lot> lots) {

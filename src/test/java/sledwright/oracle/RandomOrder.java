@@ -25,6 +25,7 @@ import sledwright.domain.OrderRequest;
 import sledwright.domain.Part;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
+import sledwright.domain.SupplierNames;
 import sledwright.domain.Supply;
 import sledwright.domain.Worth;
 import sledwright.generator.Search;
@@ -85,7 +86,8 @@ record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
         lines.replaceAll(line -> enclosures.isEmpty() || others.nextInt(3) > 0 ? line : without(line, enclosures.get(others.nextInt(enclosures.size())), others));
         OrderRequest order = new OrderRequest("random", lines, random.nextInt(5) == 0 ? OptionalInt.of(random.nextInt(1, 3)) : OptionalInt.empty(),
                 random.nextInt(4) == 0 ? random.nextInt(1, 60) * (seed % 3 == 0 ? DEAR : 100) : 0, random.nextInt(5) == 0 ? random.nextInt(1, 8) * 100 : 0, own);
-        return new RandomOrder(seed, catalog, order);
+        boolean shelf = others.nextInt(3) == 0;
+        return new RandomOrder(seed, shelf ? catalog.withSuppliers(new SupplierNames(Map.of(), Set.of(others.nextInt(2) == 0 ? "birch" : "cedar"))) : catalog, order);
     }
 
     /** A line that wants nothing of an enclosure, or of one of its supplies. */
@@ -205,6 +207,7 @@ record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
         catalog.enclosures().forEach(enclosure -> texts.add(enclosure.toString()));
         texts.add(new RandomCase(seed, catalog, order.lines().get(0).request()).text());
         catalog.lots().values().forEach(lots -> lots.forEach(lot -> texts.add("%s %s is %s's".formatted(lot.sku(), lot.lot(), lot.supplier()))));
+        texts.add("the shop's own shelf: %s".formatted(catalog.suppliers().own()));
         return String.join("\n", texts);
     }
 }

@@ -38,6 +38,11 @@ public record OrderView(String request, String currency, OrderStatus status, int
         scarce = List.copyOf(scarce);
     }
 
+    /** Suppliers that deliver something. */
+    public int deliveries() {
+        return (int) suppliers.stream().filter(delivery -> !delivery.own()).count();
+    }
+
     /**
      * What an order costs.
      *
@@ -120,13 +125,14 @@ public record OrderView(String request, String currency, OrderStatus status, int
     }
 
     /**
-     * What one supplier delivers.
+     * What one supplier delivers, or what comes from the shop's own shelf.
      *
+     * @param own    whether it is the shop's own shelf, from which nothing has to be delivered
      * @param parts  what that costs
      * @param charge for delivering it
      * @param leadDays days until the last of it arrives
      */
-    public record Delivery(String supplier, int lots, int units, BigDecimal parts, BigDecimal charge, int leadDays) {
+    public record Delivery(String supplier, boolean own, int lots, int units, BigDecimal parts, BigDecimal charge, int leadDays) {
     }
 
     /** A part of which one more would save about so much. */

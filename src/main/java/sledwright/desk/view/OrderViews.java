@@ -200,10 +200,14 @@ final class OrderViews {
         Map<String, String> names = outcome.suppliers().stream().collect(Collectors.toMap(Lot::supplierKey, name -> name, (one, same) -> one));
         SortedMap<String, List<Pick>> bySupplier = new TreeMap<>(outcome.picks().stream().filter(pick -> !pick.lot().onHand())
                 .collect(Collectors.groupingBy(pick -> Lot.supplierKey(pick.lot().supplier()))));
-        return bySupplier.entrySet().stream().map(entry -> new Delivery(names.getOrDefault(entry.getKey(), entry.getKey()), entry.getValue().size(),
-                entry.getValue().stream().mapToInt(Pick::quantity).sum(),
-                catalog.amount(entry.getValue().stream().mapToLong(Pick::total).sum()), catalog.amount(outcome.order().deliveryCharge()),
-                entry.getValue().stream().mapToInt(pick -> pick.lot().leadDays()).max().orElse(0))).toList();
+        return bySupplier.entrySet().stream().map(entry -> delivery(names.getOrDefault(entry.getKey(), entry.getValue().get(0).lot().supplier()), entry.getValue())).toList();
+    }
+
+    private Delivery delivery(String supplier, List<Pick> picks) {
+        boolean own = catalog.suppliers().isOwn(supplier);
+        return new Delivery(supplier, own, picks.size(), picks.stream().mapToInt(Pick::quantity).sum(),
+                catalog.amount(picks.stream().mapToLong(Pick::total).sum()), catalog.amount(own ? 0 : outcome.order().deliveryCharge()),
+                picks.stream().mapToInt(pick -> pick.lot().leadDays()).max().orElse(0));
     }
 
     private Shortage shortage(Shortages shortages) {
