@@ -12,7 +12,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.desk.view.CheckView;
-import sledwright.input.Source;
 import sledwright.planner.Draw;
 import sledwright.report.CheckText;
 import sledwright.report.Csv;
@@ -39,7 +38,7 @@ final class CheckCommand implements Callable<Integer> {
 
     private final Terminal terminal;
 
-    @Parameters(paramLabel = "FILE", description = "A build: a file with 'kind: build'.")
+    @Parameters(paramLabel = "FILE", arity = "0..1", description = "A build: a file with 'kind: build'." + RequestInput.FILE)
     private Path file;
 
     @Option(names = "--set", paramLabel = "KEY=VALUE",
@@ -56,7 +55,7 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        Job.Judge job = (Job.Judge) RequestReader.read(Source.of(file), sets, shared.catalogSource(), Set.of(Kind.BUILD));
+        Job.Judge job = (Job.Judge) RequestReader.read(shared.request(file, "build", sets, terminal), sets, shared.catalogSource(), Set.of(Kind.BUILD));
         Machine machine = Machine.of(job.build(), job.request(), job.catalog().throughputFactors());
         Draw draw = Draw.of(Collections.nCopies(job.request().machines(), job.build()), job.request(), job.catalog());
         List<Violation> violations = Stream.concat(Rulebook.judge(machine).stream(), Rulebook.judge(draw.order()).stream()).toList();

@@ -21,7 +21,6 @@ import sledwright.generator.Axis;
 import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
 import sledwright.input.Nearest;
-import sledwright.input.Source;
 import sledwright.report.ComparePage;
 import sledwright.report.CompareSheets;
 import sledwright.report.CompareSvg;
@@ -50,7 +49,7 @@ final class CompareCommand implements Callable<Integer> {
 
     private final Terminal terminal;
 
-    @Parameters(paramLabel = "FILE", description = "A request: a file with 'kind: quote'.")
+    @Parameters(paramLabel = "FILE", arity = "0..1", description = "A request: a file with 'kind: quote'." + RequestInput.FILE)
     private Path file;
 
     @Option(names = "--set", paramLabel = "KEY=VALUE",
@@ -94,7 +93,7 @@ final class CompareCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal, Format.HTML, Format.SVG, Format.XLSX);
-        Job.Quote job = (Job.Quote) RequestReader.read(Source.of(file), allSets(), shared.catalogSource(), Set.of(Kind.QUOTE));
+        Job.Quote job = (Job.Quote) RequestReader.read(shared.request(file, "quote", sets, terminal), allSets(), shared.catalogSource(), Set.of(Kind.QUOTE));
         Request request = onPlatforms(job);
         if (costs.contains(Cost.TOTAL) && job.energy().isEmpty()) {
             throw new UsageException("--over total needs to know about energy.\nMaybe add --years 4 --price-per-kwh 0.30, or a section energy to the file.");

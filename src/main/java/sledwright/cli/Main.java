@@ -59,7 +59,7 @@ public final class Main implements Runnable {
         // Not System.out, which keeps silent about what it could not write.
         FileOutputStream out = new FileOutputStream(FileDescriptor.out);
         PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
-        int code = run(new Terminal(out, err, System.getenv(), Terminal::isInteractive), arguments);
+        int code = run(new Terminal(System.in, out, err, System.getenv(), Terminal::isInteractive), arguments);
         err.flush();
         System.exit(code);
     }

@@ -21,7 +21,6 @@ import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
-import sledwright.input.Source;
 import sledwright.planner.order.OrderOutcome;
 import sledwright.planner.order.OrderOutcome.LineFill;
 import sledwright.planner.order.OrderPlanner;
@@ -48,7 +47,7 @@ final class OrderCommand implements Callable<Integer> {
 
     private final Terminal terminal;
 
-    @Parameters(paramLabel = "FILE", description = "Lines of machines: a file with 'kind: order'.")
+    @Parameters(paramLabel = "FILE", arity = "0..1", description = "Lines of machines: a file with 'kind: order'." + RequestInput.FILE)
     private Path file;
 
     @Option(names = "--set", paramLabel = "KEY=VALUE",
@@ -65,7 +64,7 @@ final class OrderCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        Job.Order job = (Job.Order) RequestReader.read(Source.of(file), sets, shared.catalogSource(), Set.of(Kind.ORDER));
+        Job.Order job = (Job.Order) RequestReader.read(shared.request(file, "order", sets, terminal), sets, shared.catalogSource(), Set.of(Kind.ORDER));
         OrderView view;
         try (Interrupt interrupt = Interrupt.listen(terminal.err())) {
             Deadline deadline = shared.deadline().or(interrupt::isAsked);

@@ -3,32 +3,20 @@ package sledwright.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import sledwright.desk.QuoteQuestion;
+import sledwright.desk.view.QuoteAnswer;
 import sledwright.desk.view.QuoteView;
-import sledwright.domain.Catalog;
-import sledwright.domain.Part;
-import sledwright.explain.Explainer;
-import sledwright.generator.Findings;
-import sledwright.generator.Search;
-import sledwright.generator.time.Deadline;
-import sledwright.input.Nearest;
-import sledwright.input.Source;
-import sledwright.planner.Outcome;
-import sledwright.planner.Planner;
 import sledwright.report.Csv;
 import sledwright.report.Json;
 import sledwright.report.QuoteText;
 import sledwright.report.offer.Audience;
 import sledwright.report.offer.Offer;
 import sledwright.report.offer.OfferPage;
-import sledwright.request.Job;
-import sledwright.request.Kind;
-import sledwright.request.RequestReader;
 
 /** {@code quote FILE}: ranked builds for one request. */
 @Command(
@@ -48,7 +36,7 @@ final class QuoteCommand implements Callable<Integer> {
 
     private final Terminal terminal;
 
-    @Parameters(paramLabel = "FILE", description = "A request: a file with 'kind: quote'.")
+    @Parameters(paramLabel = "FILE", arity = "0..1", description = "A request: a file with 'kind: quote'." + RequestInput.FILE)
     private Path file;
 
     @Option(names = "--set", paramLabel = "KEY=VALUE",
@@ -76,19 +64,13 @@ final class QuoteCommand implements Callable<Integer> {
     public Integer call() {
         Output output = shared.output(terminal, Format.HTML, Format.PDF);
         requireFitting();
-        Job.Quote job = (Job.Quote) RequestReader.read(Source.of(file), sets, shared.catalogSource(), Set.of(Kind.QUOTE));
-        whyNot.forEach(sku -> requireKnown(sku, job.catalog()));
-        Deadline deadline = shared.deadline();
-        Search search = new Search(job.catalog());
-        Findings findings = search.run(job.request(), deadline);
-        Outcome outcome = new Planner(shared.seed()).plan(findings);
-        Explainer explainer = new Explainer(job.catalog(), search, deadline);
-        QuoteView answer = QuoteView.of(outcome, job.catalog(), explainer.explain(findings, whyNot));
-        QuoteView view = steps ? answer.with(explainer.steps(findings)) : answer;
+        QuoteAnswer answer = Replies.answer(shared.desk().quote(shared.request(file, "quote", sets, terminal),
+                new QuoteQuestion(sets, whyNot, steps), shared.terms()));
+        QuoteView view = answer.view();
         Audience audience = internal ? Audience.SHOP : Audience.CUSTOMER;
         output.write(Renderings.of(screen -> QuoteText.of(view, screen), () -> Json.of(view), () -> Csv.of(view))
-                .and(Format.HTML, () -> OfferPage.html(Offer.of(outcome, view, job.catalog(), job.customer()), audience))
-                .andBytes(Format.PDF, () -> OfferPage.pdf(Offer.of(outcome, view, job.catalog(), job.customer()), audience)));
+                .and(Format.HTML, () -> OfferPage.html(Offer.of(answer), audience))
+                .andBytes(Format.PDF, () -> OfferPage.pdf(Offer.of(answer), audience)));
         return view.alternatives().isEmpty() ? ExitCode.NO_VALID_BUILD : ExitCode.DONE;
     }
 
@@ -103,16 +85,6 @@ final class QuoteCommand implements Callable<Integer> {
         }
         if (document && !internal && !whyNot.isEmpty()) {
             throw new UsageException("--why-not is not for the customer's eyes.\nMaybe add --internal, or take --format text.");
-        }
-    }
-
-    private static void requireKnown(String sku, Catalog catalog) {
-        if (catalog.part(sku).isEmpty()) {
-            throw new UsageException("--why-not %s is no part of the catalogue%s".formatted(sku,
-                    new Nearest(catalog.parts().stream().map(Part::sku).toList()).hint(sku)));
-        }
-        if (catalog.isOfEnclosuresAlone(sku)) {
-            throw new UsageException("--why-not %s is of sled enclosures; no machine holds it".formatted(sku));
         }
     }
 }

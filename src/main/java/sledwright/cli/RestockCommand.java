@@ -13,7 +13,6 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.desk.view.RestockView;
-import sledwright.input.Source;
 import sledwright.report.Csv;
 import sledwright.report.Json;
 import sledwright.report.RestockPage;
@@ -52,7 +51,7 @@ final class RestockCommand implements Callable<Integer> {
 
     private final Terminal terminal;
 
-    @Parameters(paramLabel = "FILE", description = "A file with 'kind: restock'.")
+    @Parameters(paramLabel = "FILE", arity = "0..1", description = "A file with 'kind: restock'." + RequestInput.FILE)
     private Path file;
 
     @Option(names = "--set", paramLabel = "KEY=VALUE", description = "Answer as if the file had this value, such as budget=4000. Repeatable.")
@@ -71,7 +70,7 @@ final class RestockCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal, Format.HTML, Format.XLSX);
-        Job.Restock job = (Job.Restock) RequestReader.read(Source.of(file), sets, shared.catalogSource(), Set.of(Kind.RESTOCK));
+        Job.Restock job = (Job.Restock) RequestReader.read(shared.request(file, "restock", sets, terminal), sets, shared.catalogSource(), Set.of(Kind.RESTOCK));
         RestockPlan plan = Restocker.plan(job.catalog(), job.plan(), shared.seed(), shared.deadline(),
                 line -> terminal.err().println("sledwright: " + line));
         RestockView view = new RestockView(plan, job.catalog(), shared.seed(), levels ? Levels.of(plan, plan.uses()) : List.of());

@@ -2,10 +2,14 @@ package sledwright.cli;
 
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 import sledwright.catalog.CatalogSource;
+import sledwright.desk.Desk;
+import sledwright.desk.Terms;
 import sledwright.generator.time.Deadline;
+import sledwright.input.Source;
 
 /** The options of every command. */
 final class SharedOptions {
@@ -54,6 +58,21 @@ final class SharedOptions {
     /** The catalogue that the option names. */
     Optional<CatalogSource> catalogSource() {
         return Optional.ofNullable(catalog).map(CatalogSource::of);
+    }
+
+    /** Where the question is asked: at the catalogue that the option names, else at that of the request. */
+    Desk desk() {
+        return catalog == null ? Desk.open() : Desk.at(catalog);
+    }
+
+    /** On what terms it is answered. */
+    Terms terms() {
+        return Terms.within(timeLimit).withSeed(seed);
+    }
+
+    /** What is asked about; {@code file} is null where none is named. */
+    Source request(Path file, String kind, List<String> sets, Terminal terminal) {
+        return RequestInput.of(file, kind, sets, Optional.ofNullable(catalog), terminal);
     }
 
     /** The catalogue's folder, which is named once: as the command has it, or by the option. */

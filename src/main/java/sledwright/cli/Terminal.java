@@ -1,6 +1,7 @@
 package sledwright.cli;
 
 import java.io.Console;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.util.Map;
@@ -10,12 +11,13 @@ import sledwright.report.Screen;
 /**
  * What a run is connected to.
  *
+ * @param in          what is piped in; read only where a command is told to
  * @param out         results
  * @param err         everything else
  * @param environment the process's variables
  * @param interactive whether a person sees {@code out}
  */
-record Terminal(OutputStream out, PrintWriter err, Map<String, String> environment, BooleanSupplier interactive) {
+record Terminal(InputStream in, OutputStream out, PrintWriter err, Map<String, String> environment, BooleanSupplier interactive) {
 
     /** Whether the process's standard output is a terminal. */
     static boolean isInteractive() {

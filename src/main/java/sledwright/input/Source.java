@@ -2,6 +2,7 @@ package sledwright.input;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
@@ -21,21 +22,29 @@ public final class Source {
     /** Read when asked for; empty: the bytes are here. */
     private final Optional<Path> file;
     private final byte[] bytes;
+    /** Whether anybody can look lines up in it. */
+    private final boolean hasLines;
 
-    private Source(String name, Optional<Path> file, byte[] bytes) {
+    private Source(String name, Optional<Path> file, byte[] bytes, boolean hasLines) {
         this.name = name;
         this.file = file;
         this.bytes = bytes;
+        this.hasLines = hasLines;
     }
 
     /** A file, named as the user named it; the files that it names are found from its own folder. */
     public static Source of(Path file) {
-        return new Source(file.toString(), Optional.of(file), new byte[0]);
+        return new Source(file.toString(), Optional.of(file), new byte[0], true);
     }
 
     /** Bytes that came from elsewhere, such as standard input or a network; they are in no folder. */
     public static Source of(String name, byte[] bytes) {
-        return new Source(name, Optional.empty(), bytes.clone());
+        return new Source(name, Optional.empty(), bytes.clone(), true);
+    }
+
+    /** A text that nobody wrote down, such as what all is said beside; it has no lines that could be looked up. */
+    public static Source unwritten(String name, String text) {
+        return new Source(name, Optional.empty(), text.getBytes(StandardCharsets.UTF_8), false);
     }
 
     /** What faults call it. */
@@ -46,6 +55,11 @@ public final class Source {
     /** All of it. */
     public Place place() {
         return Place.of(name);
+    }
+
+    /** One line of it. */
+    public Place at(int line) {
+        return hasLines ? new Place(name, line) : place();
     }
 
     /** Whether it can name other files. */
@@ -61,11 +75,12 @@ public final class Source {
     /**
      * What a value of it names; empty, with a fault, when there can be no such path.
      *
-     * @param what such as {@code folder}
+     * @param what    such as {@code folder}
+     * @param instead what to do where nothing can be named
      */
-    public Optional<Path> beside(Field named, String what, Faults faults) {
+    public Optional<Path> beside(Field named, String what, String instead, Faults faults) {
         if (!isFile()) {
-            named.fault("a %s is found from the file that names it, and %s is none; take it out".formatted(what, name), faults);
+            named.fault("a %s is found from the file that names it, and %s is none; %s".formatted(what, name, instead), faults);
             return Optional.empty();
         }
         try {

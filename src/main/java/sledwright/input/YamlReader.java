@@ -54,7 +54,7 @@ public final class YamlReader {
     /** The keys of a source; empty, with faults, when it holds none. */
     public static Optional<Value.Group> read(Source source, Faults faults) {
         return TextFile.read(source, MOST_MEGABYTES, faults)
-                .flatMap(text -> new YamlReader(line -> new Place(source.name(), line), faults).group(text));
+                .flatMap(text -> new YamlReader(source::at, faults).group(text));
     }
 
     /** One value given outside a file; everything in it stands at {@code place}. */

@@ -67,7 +67,7 @@ public final class RestockFile implements RequestFile {
         if (listed.isPresent()) {
             return listed.map(rows -> SupplyTable.of(rows, top.place("supply"), top.faults()));
         }
-        return top.field("supply").flatMap(field -> source.beside(field, "file", top.faults()))
+        return top.field("supply").flatMap(field -> source.beside(field, "file", "list the offers under supply instead", top.faults()))
                 .map(path -> SupplyTable.read(Source.of(path), top.faults()));
     }
 

@@ -1,6 +1,7 @@
 package sledwright.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -66,7 +67,7 @@ final class Heard {
     /** What each command prints of itself. */
     private static List<String> helps() {
         PrintWriter nobody = new PrintWriter(OutputStream.nullOutputStream());
-        Terminal terminal = new Terminal(OutputStream.nullOutputStream(), nobody, Map.of(), () -> false);
+        Terminal terminal = new Terminal(InputStream.nullInputStream(), OutputStream.nullOutputStream(), nobody, Map.of(), () -> false);
         return helps(Main.commands(terminal, new Boundary(nobody, false))).toList();
     }
 

@@ -18,15 +18,15 @@ class SourceTest {
 
     @Test
     void whatAFileNamesIsFoundFromItsFolder() {
-        assertThat(Source.of(Path.of("requests/node.yaml")).beside(NAMED, "folder", faults)).contains(Path.of("shop"));
+        assertThat(Source.of(Path.of("requests/node.yaml")).beside(NAMED, "folder", "type it in", faults)).contains(Path.of("shop"));
         assertThat(faults.size()).isZero();
     }
 
     @Test
     void whatIsInNoFolderCanNameNoFile() {
-        assertThat(bytes("").beside(NAMED, "folder", faults)).isEmpty();
+        assertThat(bytes("").beside(NAMED, "folder", "type it in", faults)).isEmpty();
         assertThat(faults.all()).extracting(Fault::toString).containsExactly("standard input:2: catalog \"../shop\": a folder is found from the file"
-                + " that names it, and standard input is none; take it out");
+                + " that names it, and standard input is none; type it in");
     }
 
     @Test

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sledwright.desk.view.Lines;
+import sledwright.desk.view.QuoteAnswer;
 import sledwright.desk.view.QuoteView;
 import sledwright.domain.Catalog;
 import sledwright.domain.Request;
@@ -32,11 +33,15 @@ public record Offer(QuoteView answer, Request request, Catalog shop, List<String
     record Option(QuoteView.Alternative alternative, List<OfferLine> lines, BigDecimal net, Optional<Difference> difference, Costs costs) {
     }
 
+    public static Offer of(QuoteAnswer answer) {
+        return of(answer.outcome(), answer.view(), answer.job().catalog(), answer.job().customer());
+    }
+
     /**
      * @param outcome  the ranked builds of that answer
      * @param customer lines that say for whom; may be empty
      */
-    public static Offer of(Outcome outcome, QuoteView answer, Catalog shop, List<String> customer) {
+    static Offer of(Outcome outcome, QuoteView answer, Catalog shop, List<String> customer) {
         List<Option> options = new ArrayList<>();
         Order best = outcome.ranked().isEmpty() ? null : outcome.ranked().get(0).order();
         for (QuoteView.Alternative alternative : answer.alternatives()) {

@@ -1,0 +1,37 @@
+package sledwright.cli;
+
+import sledwright.desk.Misasking;
+import sledwright.desk.Reply;
+import sledwright.input.FaultsException;
+
+/** Replies of the desk in the words of a command line. */
+final class Replies {
+
+    private Replies() {
+    }
+
+    /**
+     * @throws FaultsException when something is wrong in what was read
+     * @throws UsageException  when something is wrong with what was asked
+     */
+    static <A> A answer(Reply<A> reply) {
+        if (reply instanceof Reply.Faulty<A> faulty) {
+            throw new FaultsException(faulty.faults());
+        }
+        if (reply instanceof Reply.Misasked<A> misasked) {
+            throw new UsageException(words(misasked.what()));
+        }
+        return ((Reply.Answered<A>) reply).answer();
+    }
+
+    private static String words(Misasking what) {
+        return "--%s %s %s%s".formatted(what.key(), what.value(), what.problem(), what.way().map(way -> "\nMaybe " + words(way) + ".").orElse(""));
+    }
+
+    private static String words(Misasking.Way way) {
+        return switch (way) {
+            case GIVE_ENERGY -> "add --years 4 --price-per-kwh 0.30, or a section energy to the file";
+            case MORE_ALTERNATIVES -> "ask for more with --set alternatives";
+        };
+    }
+}

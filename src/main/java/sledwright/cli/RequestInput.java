@@ -1,0 +1,50 @@
+package sledwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import sledwright.input.Fault;
+import sledwright.input.FaultsException;
+import sledwright.input.Reason;
+import sledwright.input.Source;
+import sledwright.input.YamlReader;
+
+/** What a command is asked about: a file, what is piped in, or what its options say alone. */
+final class RequestInput {
+
+    /** What FILE is for. */
+    static final String FILE = " -: standard input. May be left out where --catalog and --set say all.";
+
+    private static final String PIPE = "-";
+    private static final String PIPED = "standard input";
+
+    private RequestInput() {
+    }
+
+    /**
+     * @param file     as the user named it; null: not at all
+     * @param kind     what the request is where there is no file to say so
+     * @param sets     what is said of it beside a file
+     * @param catalog  the catalogue that is named beside a file
+     * @throws UsageException when nothing says what is asked
+     */
+    static Source of(Path file, String kind, List<String> sets, Optional<Path> catalog, Terminal terminal) {
+        if (file == null) {
+            if (sets.isEmpty() || catalog.isEmpty()) {
+                throw new UsageException("FILE is missing.\nMaybe name a file with 'kind: %s', pipe one in and write -, or say all with --catalog and --set."
+                        .formatted(kind));
+            }
+            return Source.unwritten("arguments", "kind: " + kind);
+        }
+        return file.toString().equals(PIPE) ? piped(terminal) : Source.of(file);
+    }
+
+    private static Source piped(Terminal terminal) {
+        try {
+            return Source.of(PIPED, terminal.in().readNBytes(YamlReader.MOST_MEGABYTES * 1_000_000 + 1));
+        } catch (IOException unreadable) {
+            throw new FaultsException(List.of(new Fault(PIPED, 0, "cannot be read (%s)".formatted(Reason.of(unreadable)))));
+        }
+    }
+}

@@ -1,0 +1,23 @@
+package sledwright.desk;
+
+import java.util.List;
+
+/**
+ * What is asked of a request of kind {@code quote} for its ranked builds.
+ *
+ * @param sets   keys to answer with in place of the request's own, as {@code path=value}
+ * @param whyNot part numbers of which to say why they are not in the best build
+ * @param steps  whether to say what more or less of each requirement costs
+ */
+public record QuoteQuestion(List<String> sets, List<String> whyNot, boolean steps) {
+
+    public QuoteQuestion {
+        sets = List.copyOf(sets);
+        whyNot = List.copyOf(whyNot);
+    }
+
+    /** The request as it stands, and nothing beside it. */
+    public static QuoteQuestion plain() {
+        return new QuoteQuestion(List.of(), List.of(), false);
+    }
+}

@@ -1,0 +1,45 @@
+package sledwright.desk;
+
+import java.util.Optional;
+import sledwright.desk.view.QuoteAnswer;
+import sledwright.desk.view.QuoteView;
+import sledwright.domain.Catalog;
+import sledwright.domain.Part;
+import sledwright.explain.Explainer;
+import sledwright.generator.Findings;
+import sledwright.generator.Search;
+import sledwright.generator.time.Deadline;
+import sledwright.input.Nearest;
+import sledwright.planner.Outcome;
+import sledwright.planner.Planner;
+import sledwright.request.Job;
+
+/** Ranked builds for one request. */
+final class Quoting {
+
+    private Quoting() {
+    }
+
+    static Reply<QuoteAnswer> answer(Job.Quote job, Search search, QuoteQuestion asked, Terms terms) {
+        Optional<Misasking> unknown = asked.whyNot().stream().flatMap(sku -> unknown(sku, job.catalog()).stream()).findFirst();
+        if (unknown.isPresent()) {
+            return new Reply.Misasked<>(unknown.get());
+        }
+        Deadline deadline = terms.deadline();
+        Findings findings = search.run(job.request(), deadline);
+        Outcome outcome = new Planner(terms.seed()).plan(findings);
+        Explainer explainer = new Explainer(job.catalog(), search, deadline);
+        QuoteView answer = QuoteView.of(outcome, job.catalog(), explainer.explain(findings, asked.whyNot()));
+        QuoteView view = asked.steps() ? answer.with(explainer.steps(findings)) : answer;
+        return new Reply.Answered<>(new QuoteAnswer(view, job, outcome));
+    }
+
+    private static Optional<Misasking> unknown(String sku, Catalog catalog) {
+        if (catalog.part(sku).isEmpty()) {
+            return Optional.of(new Misasking("why-not", sku, "is no part of the catalogue"
+                    + new Nearest(catalog.parts().stream().map(Part::sku).toList()).hint(sku)));
+        }
+        return catalog.isOfEnclosuresAlone(sku)
+                ? Optional.of(new Misasking("why-not", sku, "is of sled enclosures; no machine holds it")) : Optional.empty();
+    }
+}

@@ -1,0 +1,66 @@
+package sledwright.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import sledwright.desk.view.QuoteAnswer;
+import sledwright.generator.Status;
+import sledwright.input.Fault;
+import sledwright.input.Source;
+
+class DeskTest {
+
+    private static final Path SHOP = Path.of("catalogs/heronfold-yard");
+    private static final Source NODE = Source.of(Path.of("scenarios/render-node.yaml"));
+    private static final Terms TERMS = Terms.within(Duration.ofSeconds(30));
+
+    private final Desk desk = Desk.at(SHOP);
+
+    private static Source said(String text) {
+        return Source.of("a page", text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static <A> A answer(Reply<A> reply) {
+        assertThat(reply).isInstanceOf(Reply.Answered.class);
+        return ((Reply.Answered<A>) reply).answer();
+    }
+
+    @Test
+    void aQuoteIsAnsweredWithItsView() {
+        QuoteAnswer answer = answer(Desk.open().quote(NODE, QuoteQuestion.plain(), TERMS));
+        assertThat(answer.view().status()).isEqualTo(Status.PROVED);
+        assertThat(answer.view().alternatives()).hasSameSizeAs(answer.outcome().ranked()).isNotEmpty();
+    }
+
+    @Test
+    void whatCannotBeBuiltIsAnAnswer() {
+        QuoteAnswer answer = answer(desk.quote(said("kind: quote\nlimit: {price: 1}\nrequire: {cores: 4}\n"), QuoteQuestion.plain(), TERMS));
+        assertThat(answer.view().status()).isEqualTo(Status.IMPOSSIBLE);
+        assertThat(answer.view().explanation().conflicts()).isNotEmpty();
+    }
+
+    @Test
+    void faultsAreValues() {
+        Reply<QuoteAnswer> reply = desk.quote(said("kind: quote\nrequire: {cores: many}\nforbid: [NONE]\n"), QuoteQuestion.plain(), TERMS);
+        assertThat(reply).isEqualTo(new Reply.Faulty<QuoteAnswer>(List.of(
+                new Fault("a page", 2, "require.cores \"many\": must be a number"),
+                new Fault("a page", 3, "forbid \"NONE\": is no part of the catalogue, did you mean E1-02?"))));
+    }
+
+    @Test
+    void aQuestionThatCannotBeAnsweredSaysWhichPartOfIt() {
+        Reply<QuoteAnswer> reply = desk.quote(NODE, new QuoteQuestion(List.of(), List.of("NONE"), false), TERMS);
+        assertThat(reply).isEqualTo(new Reply.Misasked<QuoteAnswer>(new Misasking("why-not", "NONE", "is no part of the catalogue, did you mean E1-02?", Optional.empty())));
+    }
+
+    @Test
+    void nobodyWaitsForWhatIsCancelled() {
+        QuoteAnswer answer = answer(desk.quote(NODE, QuoteQuestion.plain(), TERMS.until(() -> true)));
+        assertThat(answer.view().status()).isEqualTo(Status.BEST_FOUND);
+    }
+}
