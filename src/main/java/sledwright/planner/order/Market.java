@@ -58,7 +58,7 @@ final class Market {
                     any |= accepted[pool];
                 }
                 if (any) {
-                    int supplier = lot.onHand() ? -1 : supplierIndex.computeIfAbsent(Lot.supplierKey(lot.supplier()), name -> supplierIndex.size());
+                    int supplier = lot.onHand() || catalog.suppliers().isOwn(lot.supplier()) ? -1 : supplierIndex.computeIfAbsent(Lot.supplierKey(lot.supplier()), name -> supplierIndex.size());
                     Source source = Source.of(lot, skus.size() - 1, accepted, supplier, useful.getOrDefault(part.sku(), 0));
                     if (!source.steps().isEmpty()) {
                         sources.add(source);

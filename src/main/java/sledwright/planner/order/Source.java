@@ -9,7 +9,7 @@ import sledwright.domain.Lot;
  *
  * @param part     index of its part
  * @param pools    for each pool whether its lines accept the lot
- * @param supplier index of who delivers it; -1 for the customer's own
+ * @param supplier index of who delivers it; -1 for what nobody has to deliver: the customer's own, and the shop's own shelf
  * @param most     units that the order could use of it
  * @param steps    its price list within that number
  */
