@@ -17,6 +17,7 @@ import sledwright.domain.Pick;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.domain.SupplierNames;
+import sledwright.generator.time.Deadline;
 import sledwright.samples.PlatformSketch;
 import sledwright.samples.Samples;
 
