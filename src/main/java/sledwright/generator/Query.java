@@ -124,7 +124,8 @@ final class Query {
     }
 
     private double bound(Frame frame, MemoryOption option, MemoryFloor floor, Zone zone) {
-        double usableGb = leastUsableGb(frame, zone);
+        // Usable memory is a figure to a millionth; a share of the capacity may have been rounded up to it.
+        double usableGb = leastUsableGb(frame, zone) - MILLIONTH;
         double leastW = Watts.of(frame.microwatts()) + option.leastW(usableGb) - MILLIONTH;
         if (leastW > zone.loadW() || !carries(frame, leastW)) {
             return Double.POSITIVE_INFINITY;
@@ -136,13 +137,17 @@ final class Query {
         return frame.throughput() >= zone.throughput() && frame.cores() >= zone.cores() && Watts.of(frame.microwatts()) <= zone.loadW();
     }
 
-    /** A hair below what the targets ask for, since they compare to a millionth and this only prunes. */
     private double leastUsableGb(Frame frame, Zone zone) {
-        return Math.max(zone.usableGb(), Math.max(require.memoryGb(), require.gbPerCore() * frame.cores() * (1 - 1e-6)) - 1e-6);
+        return least(zone.usableGb(), require.memoryGb(), require.gbPerCore(), frame);
     }
 
     private double leastBandwidthGbs(Frame frame, Zone zone) {
-        return Math.max(zone.bandwidthGbs(), Math.max(require.bandwidthGbs(), require.gbsPerCore() * frame.cores() * (1 - 1e-6)) - 1e-6);
+        return least(zone.bandwidthGbs(), require.bandwidthGbs(), require.gbsPerCore(), frame);
+    }
+
+    /** A hair below what the targets ask for, since they compare to a millionth, for each core where they go by it, and this only prunes. */
+    private static double least(double inZone, double required, double perCore, Frame frame) {
+        return Math.max(inZone, Math.max(required, (perCore - MILLIONTH) * frame.cores()) - MILLIONTH);
     }
 
     private Combination better(Combination incumbent, Branch branch, Zone zone) {

@@ -24,11 +24,14 @@ import sledwright.metrics.SurplusWorth;
 final class Ranking implements Comparator<Combination> {
 
     private static final double ROUNDING = 1e-4;
+    private static final double MILLIONTH = 1e-6;
 
     private final Request request;
     private final Objective objective;
     private final Optional<Energy> energy;
     private final Comparator<Combination> order;
+    /** What usable memory, a figure to a millionth, may be worth more than it is. */
+    private final double roundedWorth;
 
     Ranking(Request request) {
         this(request, Optional.empty(), (one, other) -> 0);
@@ -42,6 +45,7 @@ final class Ranking implements Comparator<Combination> {
         this.request = request;
         this.energy = energy;
         objective = request.objective();
+        roundedWorth = request.machines() * request.worth().gb() * MILLIONTH;
         Comparator<Combination> aim = Comparator.comparingDouble(Combination::aim);
         Comparator<Combination> first = aim.thenComparing(tie);
         order = (isPriceNext() ? first.thenComparingLong(Combination::price) : first)
@@ -163,7 +167,7 @@ final class Ranking implements Comparator<Combination> {
             case MOST_THROUGHPUT -> -frame.throughput();
             case MOST_BANDWIDTH -> -option.widestGbs(frame.processor().memoryMts());
             case MOST_MEMORY -> -ROUNDING - Math.min(option.mostUsableGb(mostSocketGb), floor.mostUsableGbFor(money - frame.price()));
-            case BEST_VALUE -> -ROUNDING + frame.price() - frame.worth()
+            case BEST_VALUE -> -ROUNDING - roundedWorth + frame.price() - frame.worth()
                     + floor.leastPriceLessWorth(usableGb, width, mostSocketGb) + request.machines()
                     * (request.worth().gb() * request.require().memoryGb()
                     - request.worth().gbs() * (channelsGbs * option.mostWidth() - request.require().bandwidthGbs()));

@@ -30,6 +30,8 @@ import sledwright.generator.memory.PriceFloor;
 import sledwright.generator.time.Deadline;
 import sledwright.generator.time.OutOfTimeException;
 import sledwright.metrics.Bandwidth;
+import sledwright.metrics.Figures;
+import sledwright.metrics.Quantity;
 import sledwright.samples.Samples;
 
 /** The best build of a zone from frames and memory that are put together by hand. */
@@ -56,10 +58,15 @@ class QueryTest {
     }
 
     private MemoryOption option(ModuleType type, int nextSlowerMts, boolean keptApart, long unitPrice, IntFunction<MemoryPoints> builder) {
+        return option(new MemoryOption.Extent(1, 1, 12, 192, 4, 16, 1, 0), type, nextSlowerMts, keptApart, unitPrice, builder);
+    }
+
+    private MemoryOption option(MemoryOption.Extent extent, ModuleType type, int nextSlowerMts, boolean keptApart, long unitPrice,
+                                IntFunction<MemoryPoints> builder) {
         Level level = new Level(type, 0, 2400, Map.of(Pieces.group(16), List.of(M16)), List.of());
         PriceFloor prices = new PriceFloor(Pieces.shelf(PLAIN, List.of(M16), Pieces.lot(M16, 12, unitPrice)), List.of(M16), 0);
         MemoryOption[] made = new MemoryOption[1];
-        made[0] = new MemoryOption(level, nextSlowerMts, keptApart, new MemoryOption.Extent(1, 1, 12, 192, 4, 16, 1, 0), prices, () -> prices, most -> {
+        made[0] = new MemoryOption(level, nextSlowerMts, keptApart, extent, prices, () -> prices, most -> {
             asked.add(made[0]);
             return builder.apply(most);
         });
@@ -113,6 +120,31 @@ class QueryTest {
         assertThat(point(asking(Samples.require().gbPerCore(3.2 + 0.9e-6).make()), Zone.EVERYTHING)).isSameAs(FOUR);
         assertThat(point(asking(Samples.require().gbsPerCore(2 * CHANNEL_GBS / 10 + 0.9e-6).make()), Zone.EVERYTHING)).isSameAs(FOUR);
         assertThat(point(asking(Samples.require().bandwidthGbs(2 * CHANNEL_GBS + 0.9e-6).make()), Zone.EVERYTHING)).isSameAs(FOUR);
+    }
+
+    /** 16 GB for 1200 cores are 0.0133... GB each, 0.013333 to a millionth; 0.0133 and a half millionth more is still reached, by rounding. */
+    @Test
+    void whatIsAskedForEachOfManyCoresIsKeptToAMillionthOfEach() {
+        Frame many = frame(BOX, Optional.empty(), 1200, 1000, 200, 100);
+        for (int gb : new int[] {16, 32, 64}) {
+            double perCore = Figures.perCore(gb, 1200);
+            Query.Answer memory = best(asking(Samples.require().gbPerCore(perCore).make()), Zone.EVERYTHING, many, option(ONE, TWO, FOUR));
+            assertThat(memory.best().usableGb()).isEqualTo(gb);
+            Query.Answer bandwidth = best(asking(Samples.require().gbsPerCore(Figures.perCore(gb / 16 * CHANNEL_GBS, 1200)).make()), Zone.EVERYTHING, many,
+                    option(ONE, TWO, FOUR));
+            assertThat(bandwidth.best().bandwidthGbs()).isEqualTo(gb / 16 * CHANNEL_GBS, within(1e-9));
+        }
+    }
+
+    /** A third of 32 GB is rounded up to a millionth, and 32 GB still cost what they cost: the limit is exactly that. */
+    @Test
+    void aShareThatIsRoundedUpCostsNoMore() {
+        long unitPrice = 1_000_000_000;
+        MemoryPoint third = Pieces.point(2 * unitPrice, 32, 16, Quantity.rounded(32 / 3.0), 2, 8, 0);
+        MemoryOption option = option(new MemoryOption.Extent(1, 1, 12, 192, 4, 16, 1 / 3.0, 0), ModuleType.RDIMM, 0, false, unitPrice,
+                most -> new MemoryPoints(List.of(third), 1));
+        Request exactly = limited(Samples.limit().price(1000 + 2 * unitPrice).make());
+        assertThat(best(exactly, new Zone(0, 0, 0, third.usableGb(), 999), frame(), option).best().point()).isSameAs(third);
     }
 
     @Test

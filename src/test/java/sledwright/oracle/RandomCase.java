@@ -34,7 +34,7 @@ record RandomCase(long seed, Catalog catalog, Request request) {
         int machines = size == Size.SOLVABLE || random.nextDouble() < 0.65 ? 1 : random.nextInt(2, 4);
         RandomParts parts = new RandomParts(random, size, machines);
         Catalog catalog = catalog(parts.labour(), parts.factors(), parts.platforms(), parts.processors(), parts.modules(), parts.lots());
-        return new RandomCase(seed, catalog, new RandomRequest(random, size, catalog).request(machines));
+        return RandomEdges.of(new RandomCase(seed, catalog, new RandomRequest(random, size, catalog).request(machines)), size);
     }
 
     /** The same case with another request. */

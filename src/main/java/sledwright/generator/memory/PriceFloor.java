@@ -124,7 +124,7 @@ public final class PriceFloor {
             if (amount > amounts[size]) {
                 return Double.POSITIVE_INFINITY;
             }
-            int step = lowerBound(amounts, amount);
+            int step = firstReaching(amount);
             return step == 0 ? 0 : prices[step - 1] + (amount - amounts[step - 1]) * slope(step);
         }
 
@@ -135,7 +135,7 @@ public final class PriceFloor {
                 return price;
             }
             double reached = from;
-            for (int step = Math.max(1, lowerBound(amounts, from)); step <= size && slope(step) < worth && reached < to; step++) {
+            for (int step = Math.max(1, firstReaching(from)); step <= size && slope(step) < worth && reached < to; step++) {
                 double next = Math.min(amounts[step], to);
                 price += (next - reached) * slope(step);
                 reached = Math.max(reached, next);
@@ -143,25 +143,38 @@ public final class PriceFloor {
             return price - worth * reached;
         }
 
+        /** What money buys, with all that costs nothing. */
         double amountFor(double money) {
-            if (money >= prices[size]) {
-                return amounts[size];
+            int paid = paidWhole(money);
+            return paid == size ? amounts[size] : amounts[paid] + Math.max(0, money - prices[paid]) / slope(paid + 1);
+        }
+
+        /** The last step that money pays for together with those before it; none costs nothing behind it. */
+        private int paidWhole(double money) {
+            int low = 0;
+            int high = size;
+            while (low < high) {
+                int middle = (low + high + 1) >>> 1;
+                if (prices[middle] <= Math.max(0, money)) {
+                    low = middle;
+                } else {
+                    high = middle - 1;
+                }
             }
-            int step = lowerBound(prices, money);
-            return step == 0 ? 0 : amounts[step - 1] + (money - prices[step - 1]) / slope(step);
+            return low;
         }
 
         private double slope(int step) {
             return (prices[step] - prices[step - 1]) / (amounts[step] - amounts[step - 1]);
         }
 
-        /** The first step that reaches {@code value}. */
-        private int lowerBound(double[] steps, double value) {
+        /** The first step up to which there is so much. */
+        private int firstReaching(double amount) {
             int low = 0;
             int high = size;
             while (low < high) {
                 int middle = (low + high) >>> 1;
-                if (steps[middle] < value) {
+                if (amounts[middle] < amount) {
                     low = middle + 1;
                 } else {
                     high = middle;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -92,6 +93,20 @@ class PriceFloorTest {
         assertThat(floor.mostGb(300, 2)).isGreaterThanOrEqualTo(96).isLessThan(floor.mostGb(300, ANY));
     }
 
+    /** What costs nothing is had without money, and with any. */
+    @Test
+    void whatCostsNothingIsHadWithoutMoney() {
+        List<MemoryModule> modules = List.of(M32, M16, M64);
+        PriceFloor floor = new PriceFloor(Pieces.shelf(Request.named("free"), modules, Pieces.lot(M16, 4, 0), Pieces.lot(M32, 2, 0), Pieces.lot(M64, 2, 192)), modules, 0);
+        assertThat(floor.mostGb(0, ANY)).isEqualTo(128, SAME);
+        assertThat(floor.mostGb(96, ANY)).isEqualTo(128 + 32, SAME);
+        assertThat(floor.mostGb(0, 6)).isGreaterThanOrEqualTo(128);
+        assertThat(floor.mostGb(-1, ANY)).isEqualTo(128, SAME);
+        PriceFloor all = new PriceFloor(Pieces.shelf(Request.named("all free"), modules, Pieces.lot(M16, 4, 0)), modules, 0);
+        assertThat(all.mostGb(0, 4)).isEqualTo(64, SAME);
+        assertThat(all.mostGb(7, ANY)).isEqualTo(64, SAME);
+    }
+
     /** At a worth of 2 a GB, those at 1 and 1.5 are worth their price and those at 3 are not. */
     @Test
     void priceLessWorthTakesWhatIsWorthIt() {
@@ -125,7 +140,9 @@ class PriceFloorTest {
             SplittableRandom random = new SplittableRandom(seed);
             List<MemoryModule> modules = List.of(M16, M32, M64);
             int[] units = {random.nextInt(1, 5), random.nextInt(1, 5), random.nextInt(1, 4)};
-            long[] prices = {random.nextInt(1, 60), random.nextInt(1, 90), random.nextInt(1, 150)};
+            long[] prices = {random.nextInt(-20, 60), random.nextInt(-30, 90), random.nextInt(-50, 150)};
+            // A quarter of the lots costs nothing.
+            Arrays.setAll(prices, i -> Math.max(0, prices[i]));
             double worth = random.nextInt(0, 4);
             PriceFloor floor = new PriceFloor(Pieces.shelf(Request.named("any"), modules, Pieces.lot(M16, units[0], prices[0]), Pieces.lot(M32, units[1], prices[1]),
                     Pieces.lot(M64, units[2], prices[2])), modules, worth);
