@@ -9,20 +9,25 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import sledwright.domain.Objective;
+import sledwright.domain.Request;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
 import sledwright.input.Source;
+import sledwright.metrics.Figures;
+import sledwright.metrics.SurplusWorth;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
+import sledwright.rules.Order;
 import sledwright.samples.CatalogGenerator;
 import sledwright.samples.RequestGenerator;
 
@@ -44,7 +49,8 @@ class PlannedSearchTest {
         for (long seed = 0; seed < 40; seed++) {
             Path file = Files.writeString(dir.resolve("request.yaml"), requests.request(seed, objective.label()));
             Job.Quote job = (Job.Quote) RequestReader.read(Source.of(file), List.of(), Optional.empty(), Set.of(Kind.QUOTE));
-            Findings findings = new Search(job.catalog()).run(job.request(), Deadline.never());
+            Search search = new Search(job.catalog());
+            Findings findings = search.run(job.request(), Deadline.never());
 
             assertThatCode(() -> planner.plan(findings)).as("%s, seed %d", objective, seed).doesNotThrowAnyException();
             Outcome outcome = planner.plan(findings);
@@ -52,8 +58,35 @@ class PlannedSearchTest {
                     .containsExactlyElementsOf(findings.ranked());
             assertThat(outcome.best()).as("%s, seed %d", objective, seed).isEqualTo(Double.valueOf(findings.best()));
             several += outcome.ranked().size() > 1 ? 1 : 0;
+            for (Judged judged : outcome.ranked()) {
+                atItsOwnPrice(search, job.request(), judged.order().price().total(), findings, "%s, seed %d".formatted(objective, seed));
+            }
         }
         assertThat(several).as("requests of several alternatives").isGreaterThan(5);
+    }
+
+    /** Where no more may be spent than some build costs, the best is no worse than that build, and no better than without the limit. */
+    private void atItsOwnPrice(Search search, Request request, long price, Findings unlimited, String where) {
+        Findings findings = search.run(request.withLimit(request.limit().withPrice(OptionalLong.of(price))), Deadline.never());
+        assertThat(findings.status()).as(where).isEqualTo(Status.PROVED);
+        assertThat(planner.plan(findings).ranked()).as(where).isNotEmpty();
+        boolean lessIsBetter = request.objective() == Objective.CHEAPEST || request.objective() == Objective.BEST_VALUE;
+        assertThat(lessIsBetter ? findings.best() >= unlimited.best() : findings.best() <= unlimited.best()).as(where).isTrue();
+        double reached = unlimited.ranked().stream().filter(order -> order.price().total() == price).mapToDouble(order -> aim(order, request))
+                .reduce(lessIsBetter ? Math::min : Math::max).orElseThrow();
+        assertThat(lessIsBetter ? findings.best() <= reached + 1e-6 : findings.best() >= reached - 1e-6).as(where).isTrue();
+    }
+
+    private static double aim(Order order, Request request) {
+        Figures worst = Figures.ofEach(order.machines().stream().map(build -> Figures.of(build, request, order.catalog().throughputFactors())).toList());
+        return switch (request.objective()) {
+            case CHEAPEST -> order.price().total();
+            case MOST_THROUGHPUT -> worst.throughput();
+            case MOST_BANDWIDTH -> worst.bandwidthGbs();
+            case MOST_MEMORY -> worst.usableGb();
+            case BEST_VALUE -> order.price().total()
+                    - SurplusWorth.of(request, worst.cores(), worst.usableGb(), worst.bandwidthGbs(), worst.throughput());
+        };
     }
 
     @Test

@@ -62,6 +62,9 @@ public final class CatalogGenerator {
     private record Priced(String sku, double price, boolean needed) {
     }
 
+    /** One lot in so many is given away. */
+    private static final int GIVEN_AWAY = 37;
+
     private final int scale;
     private final Random random;
     private final Map<String, Priced> priced = new LinkedHashMap<>();
@@ -243,7 +246,7 @@ public final class CatalogGenerator {
         boolean costKnown = random.nextInt(7) > 0;
         int written = 0;
         while (written < breaks && quantity <= available) {
-            double unit = Math.max(0.4, price);
+            double unit = number % GIVEN_AWAY == 0 && !part.needed() ? 0 : Math.max(0.4, price);
             row(csv, part.sku(), PlainText.of("L%05d", number), SUPPLIERS[supplier], condition, PlainText.cents(unit),
                     quantity == 1 && random.nextInt(4) == 0 ? "" : quantity, available,
                     leadDays == 0 && random.nextInt(4) == 0 ? "" : leadDays, costKnown ? PlainText.cents(unit * margin) : "");
