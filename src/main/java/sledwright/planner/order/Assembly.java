@@ -20,6 +20,11 @@ import sledwright.metrics.OrderPrice;
 import sledwright.planner.order.OrderOutcome.Fill;
 import sledwright.planner.order.OrderOutcome.LineFill;
 import sledwright.planner.order.OrderOutcome.Price;
+import sledwright.planner.order.fill.Packing;
+import sledwright.planner.order.fill.Tally;
+import sledwright.planner.order.market.Bay;
+import sledwright.planner.order.market.Column;
+import sledwright.planner.order.market.Market;
 
 /** Puts a finished tally into machines: which machine takes which units of which lot, and which sled stands where. */
 final class Assembly {

@@ -23,6 +23,15 @@ import sledwright.planner.order.OrderOutcome.Lack;
 import sledwright.planner.order.OrderOutcome.Later;
 import sledwright.planner.order.OrderOutcome.LineFill;
 import sledwright.planner.order.OrderOutcome.Shortages;
+import sledwright.planner.order.fill.Suppliers;
+import sledwright.planner.order.fill.Tally;
+import sledwright.planner.order.market.Columns;
+import sledwright.planner.order.market.Market;
+import sledwright.planner.order.market.Pool;
+import sledwright.planner.order.market.ScaledMoney;
+import sledwright.planner.order.relax.ColumnGeneration;
+import sledwright.planner.order.relax.Pricer;
+import sledwright.planner.order.relax.Restrictions;
 
 /** What an order lacks that cannot be delivered in full: by orders on a stock that has more, or later. */
 final class Lacking {
@@ -68,16 +77,16 @@ final class Lacking {
     /** Whether no order delivers machines of more weight, by the bound of an order whose parts are free. */
     private boolean isMost(Tally delivered) {
         Market market = delivered.market();
-        long[] weights = order.lines().stream().mapToLong(line -> line.priority() * Scale.ONE).toArray();
+        long[] weights = order.lines().stream().mapToLong(line -> line.priority() * ScaledMoney.ONE).toArray();
         Columns columns = new Columns();
         delivered.counts().keySet().forEach(columns::add);
-        Generation generation = new Generation(market, new Pricer(market, search, true), columns, weights, true, Restrictions.NONE);
+        ColumnGeneration generation = new ColumnGeneration(market, new Pricer(market, search, true), columns, weights, true, Restrictions.NONE);
         generation.run(Long.MAX_VALUE, deadline, bound -> { });
         long missing = 0;
         for (int line = 0; line < weights.length; line++) {
             missing += weights[line] * delivered.missing(line);
         }
-        return generation.bound() > missing - Scale.ONE;
+        return generation.bound() > missing - ScaledMoney.ONE;
     }
 
     /** The shop with as many more of every part as may be wanted, each dearer than any machine, so that few are taken. */

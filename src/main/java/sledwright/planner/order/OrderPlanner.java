@@ -20,6 +20,12 @@ import sledwright.planner.order.OrderOutcome.LineFill;
 import sledwright.planner.order.OrderOutcome.Price;
 import sledwright.planner.order.OrderOutcome.Scarce;
 import sledwright.planner.order.OrderOutcome.Shortages;
+import sledwright.planner.order.fill.Suppliers;
+import sledwright.planner.order.fill.Tally;
+import sledwright.planner.order.market.Market;
+import sledwright.planner.order.market.ScaledMoney;
+import sledwright.planner.order.relax.Duals;
+import sledwright.planner.order.relax.RestrictedMaster;
 import sledwright.rules.Violation;
 
 /** Fills orders of several lines from one stock, and lets none pass that breaks a rule. */
@@ -45,7 +51,7 @@ public final class OrderPlanner {
     public OrderOutcome plan(OrderRequest order, Deadline deadline, Consumer<OrderProgress> progress) {
         long start = System.nanoTime();
         OrderSolver solver = new OrderSolver(catalog, order, search, seed, deadline, now -> progress.accept(new OrderProgress(
-                (System.nanoTime() - start) / 1e9, Scale.minor(now.cost()), now.bound() == Long.MIN_VALUE ? Double.NaN : Scale.minor(now.bound()), now.missing())));
+                (System.nanoTime() - start) / 1e9, ScaledMoney.minor(now.cost()), now.bound() == Long.MIN_VALUE ? Double.NaN : ScaledMoney.minor(now.bound()), now.missing())));
         Tally tally = solver.solve();
         Assembly assembly = new Assembly(tally);
         List<LineFill> lines = assembly.lines();
@@ -56,9 +62,9 @@ public final class OrderPlanner {
         boolean whole = tally.missing() == 0;
         OrderStatus status = whole ? solver.isProved() ? OrderStatus.PROVED : OrderStatus.BEST_FOUND
                 : tally.counts().isEmpty() ? OrderStatus.IMPOSSIBLE : OrderStatus.SHORT;
-        double best = Scale.minor(tally.ofDelivered()) + order.deliveryCharge() * (order.deliveryCharge() > 0 ? suppliers.size() : 0);
+        double best = ScaledMoney.minor(tally.ofDelivered()) + order.deliveryCharge() * (order.deliveryCharge() > 0 ? suppliers.size() : 0);
         double bound = !whole || solver.bound() == Long.MIN_VALUE ? Double.NaN
-                : solver.isProved() ? best : Scale.minor(solver.bound());
+                : solver.isProved() ? best : ScaledMoney.minor(solver.bound());
         OrderOutcome outcome = new OrderOutcome(order, catalog, status, best, bound, price, lines, enclosures, picks, names(solver, suppliers),
                 whole ? scarce(solver) : List.of(), whole ? Shortages.NONE : new Lacking(catalog, order, search, seed, deadline).of(tally));
         require(outcome, tally);
@@ -73,18 +79,18 @@ public final class OrderPlanner {
     /** Parts whose every lot the master takes up, by what it would give for one more. */
     private static List<Scarce> scarce(OrderSolver solver) {
         Market market = solver.market();
-        Optional<Prices> prices = Optional.ofNullable(solver.generation().mix()).map(Master.Mix::prices);
+        Optional<Duals> duals = Optional.ofNullable(solver.generation().mix()).map(RestrictedMaster.Mix::duals);
         List<Scarce> scarce = new ArrayList<>();
-        for (int part = 0; part < market.parts() && prices.isPresent(); part++) {
+        for (int part = 0; part < market.parts() && duals.isPresent(); part++) {
             long saves = 0;
             for (int pool = 0; pool < market.pools().size(); pool++) {
                 int asked = pool;
                 long last = market.sources(part).stream().filter(source -> source.pools()[asked])
                         .mapToLong(source -> source.steps().get(0).price()).max().orElse(Long.MAX_VALUE);
-                saves = Math.max(saves, prices.get().part()[pool][part] - last);
+                saves = Math.max(saves, duals.get().part()[pool][part] - last);
             }
-            if (saves > Scale.ONE / 2) {
-                scarce.add(new Scarce(market.sku(part), Math.round(Scale.minor(saves))));
+            if (saves > ScaledMoney.ONE / 2) {
+                scarce.add(new Scarce(market.sku(part), Math.round(ScaledMoney.minor(saves))));
             }
         }
         scarce.sort(Comparator.comparingLong(Scarce::saves).reversed().thenComparing(Scarce::sku));

@@ -11,6 +11,21 @@ import sledwright.domain.Objective;
 import sledwright.domain.OrderRequest;
 import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
+import sledwright.planner.order.fill.Exchange;
+import sledwright.planner.order.fill.Filler;
+import sledwright.planner.order.fill.MixRounding;
+import sledwright.planner.order.fill.Refill;
+import sledwright.planner.order.fill.Suppliers;
+import sledwright.planner.order.fill.Tally;
+import sledwright.planner.order.market.Columns;
+import sledwright.planner.order.market.Draws;
+import sledwright.planner.order.market.Market;
+import sledwright.planner.order.market.ScaledMoney;
+import sledwright.planner.order.relax.Branching;
+import sledwright.planner.order.relax.ColumnGeneration;
+import sledwright.planner.order.relax.Pricer;
+import sledwright.planner.order.relax.RestrictedMaster;
+import sledwright.planner.order.relax.Restrictions;
 
 /** Fills an order: a first one greedily, the bound by column generation, a better one by rounding its mix, then exchanges until time or steps are over. */
 final class OrderSolver {
@@ -43,10 +58,10 @@ final class OrderSolver {
     private final boolean[] open;
     private final long[] penalty;
     private final Columns columns = new Columns();
-    private final Generation generation;
+    private final ColumnGeneration generation;
     private final Filler filler;
     private final Suppliers suppliers;
-    private final Rounding rounding;
+    private final MixRounding rounding;
     private Tally best;
     private long cost;
     private long bound = Long.MIN_VALUE;
@@ -70,9 +85,9 @@ final class OrderSolver {
         Arrays.fill(open, true);
         filler = new Filler(market, pricer, columns);
         penalty = penalties();
-        generation = new Generation(market, pricer, columns, penalty, false, Restrictions.NONE);
+        generation = new ColumnGeneration(market, pricer, columns, penalty, false, Restrictions.NONE);
         suppliers = new Suppliers(market);
-        rounding = new Rounding(market, pricer, penalty);
+        rounding = new MixRounding(market, pricer, penalty);
     }
 
     /** So much that no machine is left out to save money, as far as whole numbers reach. */
@@ -84,7 +99,7 @@ final class OrderSolver {
             dearest = Math.max(dearest, filler.dearest(line, deadline));
             weight += (long) market.line(line).priority() * market.line(line).machines();
         }
-        long charges = market.order().deliveryCharge() * Scale.ONE * market.suppliers().size();
+        long charges = market.order().deliveryCharge() * ScaledMoney.ONE * market.suppliers().size();
         long each = Math.max(1, Math.min(dearest * DEAREST + charges, MOST_PENALTY / weight));
         for (int line = 0; line < penalty.length; line++) {
             penalty[line] = each * market.line(line).priority();
@@ -100,7 +115,7 @@ final class OrderSolver {
         return suppliers;
     }
 
-    Generation generation() {
+    ColumnGeneration generation() {
         return generation;
     }
 
@@ -133,8 +148,8 @@ final class OrderSolver {
     }
 
     /** Rules out one side of splits where no order better than the best lies on it: the mix then has to pay what such orders pay. */
-    private Generation narrowed(Branching branching, Generation all) {
-        Generation narrow = all;
+    private ColumnGeneration narrowed(Branching branching, ColumnGeneration all) {
+        ColumnGeneration narrow = all;
         Restrictions settled = null;
         while (settled != narrow.settled() && !isProved() && !deadline.isOver()) {
             settled = narrowed(narrow, branching.onOrder(narrow.settled(), narrow.mix()));
@@ -142,7 +157,7 @@ final class OrderSolver {
                 settled = narrowed(narrow, branching.onFrames(narrow.settled(), narrow.mix()));
             }
             if (settled != narrow.settled()) {
-                Generation narrower = narrow.under(settled);
+                ColumnGeneration narrower = narrow.under(settled);
                 narrower.run(enough(), deadline, now -> { });
                 bound = Math.max(bound, Math.min(narrower.bound(), cost));
                 report();
@@ -159,7 +174,7 @@ final class OrderSolver {
         return narrow;
     }
 
-    private Restrictions narrowed(Generation all, List<Branching.Split> splits) {
+    private Restrictions narrowed(ColumnGeneration all, List<Branching.Split> splits) {
         Restrictions settled = all.settled();
         for (Branching.Split split : splits) {
             if (isRuledOut(all, split.more().apply(settled))) {
@@ -171,23 +186,23 @@ final class OrderSolver {
         return settled;
     }
 
-    private boolean isRuledOut(Generation all, Restrictions way) {
+    private boolean isRuledOut(ColumnGeneration all, Restrictions way) {
         return way.isContradictory() || all.under(way).reaches(enough(), deadline);
     }
 
     /** Splits orders into ever smaller sets, the one of the least bound first, until none of them can be better than the best. */
-    private void branch(Branching branching, Generation root, Refill refill) {
-        PriorityQueue<Generation> sets = new PriorityQueue<>(Comparator.comparingLong(Generation::bound));
+    private void branch(Branching branching, ColumnGeneration root, Refill refill) {
+        PriorityQueue<ColumnGeneration> sets = new PriorityQueue<>(Comparator.comparingLong(ColumnGeneration::bound));
         sets.add(root);
         long closed = Long.MAX_VALUE;
         for (int step = 0; step < STEPS && !sets.isEmpty() && !isProved() && !deadline.isOver(); step++) {
-            Generation set = sets.poll();
+            ColumnGeneration set = sets.poll();
             List<Restrictions> ways = set.mix() == null ? List.of() : branching.split(set.settled(), set.mix());
             if (ways.isEmpty()) {
                 closed = Math.min(closed, set.bound());
             }
             for (Restrictions way : ways) {
-                Generation smaller = set.under(way);
+                ColumnGeneration smaller = set.under(way);
                 smaller.run(enough(), deadline, now -> { });
                 if (!smaller.isFinished()) {
                     // Either it holds nothing better or the deadline came first.
@@ -215,7 +230,7 @@ final class OrderSolver {
 
     /** A bound above which no set of orders holds a better one. */
     private long enough() {
-        return cost - (isWhole() ? Scale.ONE : Scale.ONE / FINEST) + 1;
+        return cost - (isWhole() ? ScaledMoney.ONE : ScaledMoney.ONE / FINEST) + 1;
     }
 
     /** No order takes less, scaled; {@link Long#MIN_VALUE}: not known yet. */
@@ -260,7 +275,7 @@ final class OrderSolver {
                 .sorted(Comparator.comparing((Integer line) -> market.line(line).priority()).reversed()).toList();
     }
 
-    private Tally rounded(Master.Mix mix) {
+    private Tally rounded(RestrictedMaster.Mix mix) {
         return mended(rounding.of(mix));
     }
 }

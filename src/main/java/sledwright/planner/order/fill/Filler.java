@@ -1,0 +1,249 @@
+package sledwright.planner.order.fill;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.ToLongFunction;
+import sledwright.domain.Lot;
+import sledwright.domain.Lot.PriceBreak;
+import sledwright.domain.Pick;
+import sledwright.generator.time.Deadline;
+import sledwright.metrics.CheapestDraw;
+import sledwright.planner.order.market.Bay;
+import sledwright.planner.order.market.Column;
+import sledwright.planner.order.market.Columns;
+import sledwright.planner.order.market.Draws;
+import sledwright.planner.order.market.Market;
+import sledwright.planner.order.market.OfferedLot;
+import sledwright.planner.order.market.ScaledMoney;
+import sledwright.planner.order.relax.Pricer;
+
+/** Fills what an order still lacks, machine by machine, each the cheapest from what the stock still has. */
+public final class Filler {
+
+    /** Lots sold only in larger numbers are left to lines that reach them with the machines they have. */
+    private static final int MOST_TOGETHER = 64;
+    /** So many machines more than those that were found are looked at one by one. */
+    private static final int FEW = 8;
+
+    private final Market market;
+    private final Pricer pricer;
+    private final Columns columns;
+
+    /** @param columns takes up what is found */
+    public Filler(Market market, Pricer pricer, Columns columns) {
+        this.market = market;
+        this.pricer = pricer;
+        this.columns = columns;
+    }
+
+    /** Fills the lines in some order as far as the stock and the time go. */
+    public void fill(Tally tally, List<Integer> lines, Deadline deadline) {
+        for (int line : lines) {
+            if (market.line(line).uniform()) {
+                fillWhole(tally, line, deadline);
+            } else {
+                fillOneByOne(tally, line, deadline);
+            }
+        }
+    }
+
+    /**
+     * More than what a machine of a line takes where each unit is as dear as it ever is, or is worth where each unit is free; scaled, 0 where
+     * there is none.
+     */
+    public long dearest(int line, Deadline deadline) {
+        Pricer.Best dear = priced(line, OfferedLot.Step::price, deadline);
+        return dear.column() == null ? 0 : Math.max(0, dear.least()) + Math.abs(priced(line, step -> 0, deadline).least());
+    }
+
+    private Pricer.Best priced(int line, ToLongFunction<OfferedLot.Step> price, Deadline deadline) {
+        int pool = market.poolOf(line);
+        Map<Integer, List<Lot>> lots = new HashMap<>();
+        for (int part = 0; part < market.parts(); part++) {
+            int units = market.available(part, pool);
+            if (units > 0) {
+                long most = market.sources(part).stream().filter(source -> source.pools()[pool]).flatMap(source -> source.steps().stream())
+                        .mapToLong(price).max().orElseThrow();
+                lots.put(part, List.of(Pricer.lot(market.sku(part), units, most / ScaledMoney.ONE)));
+            }
+        }
+        ToLongFunction<Bay> place = bay -> cheapest(lots, bay.enclosure().sku()) + cheapest(lots, bay.supply().sku()) * bay.supply().count();
+        return pricer.best(line, 1, place, offers(place, lots), deadline);
+    }
+
+    private Pricer.Best best(Tally tally, int line, int machines, Map<Integer, List<Lot>> left, Deadline deadline) {
+        Map<Bay, Long> places = new HashMap<>();
+        ToLongFunction<Bay> place = bay -> places.computeIfAbsent(bay, some -> place(tally, some, line, left));
+        return pricer.best(line, machines, place, offers(place, left), deadline);
+    }
+
+    private void fillOneByOne(Tally tally, int line, Deadline deadline) {
+        while (tally.missing(line) > 0 && !deadline.isOver()) {
+            Map<Integer, List<Lot>> left = left(tally, market.poolOf(line));
+            Pricer.Best best = best(tally, line, 1, left, deadline);
+            boolean filled = best.column() != null && most(tally, columns.add(best.column()), left);
+            if (!filled && !several(tally, line, left, deadline)) {
+                return;
+            }
+        }
+    }
+
+    /** As many machines of a column as cost about the same. */
+    private static boolean most(Tally tally, Column column, Map<Integer, List<Lot>> left) {
+        for (int times = Math.min(tally.missing(column.line()), alike(column, left)); times > 0; times /= 2) {
+            if (tally.change(List.of(new Tally.Step(column, times)))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Lots that are sold only in numbers may be reached by several machines together: the fewest that do. */
+    private boolean several(Tally tally, int line, Map<Integer, List<Lot>> left, Deadline deadline) {
+        Pricer.Best best = best(tally, line, 1, singly(left), deadline);
+        if (best.column() == null) {
+            return false;
+        }
+        Column column = columns.add(best.column());
+        for (int times = 2; times <= Math.min(tally.missing(line), MOST_TOGETHER); times++) {
+            if (tally.change(List.of(new Tally.Step(column, times)))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The lots as if they were sold in any number. */
+    private static Map<Integer, List<Lot>> singly(Map<Integer, List<Lot>> left) {
+        Map<Integer, List<Lot>> singly = new HashMap<>();
+        left.forEach((part, lots) -> singly.put(part, lots.stream().map(lot -> lot.with(lot.available(),
+                List.of(new PriceBreak(1, lot.breaks().get(0).unitPrice(), lot.breaks().get(0).unitCost())))).toList()));
+        return singly;
+    }
+
+    /** A uniform line takes one build for all machines, or for as many as can be had. */
+    private void fillWhole(Tally tally, int line, Deadline deadline) {
+        if (tally.missing(line) < market.line(line).machines()) {
+            return;
+        }
+        Map<Integer, List<Lot>> left = left(tally, market.poolOf(line));
+        int all = Math.min(tally.missing(line), mostOfOnePlatform(left));
+        int can = 0;
+        int cannot = all + 1;
+        int tried = all;
+        Column most = null;
+        while (cannot - can > 1 && !deadline.isOver()) {
+            Column column = together(tally, line, tried, left, deadline);
+            if (column != null) {
+                can = tried;
+                most = column;
+            } else {
+                cannot = tried;
+            }
+            tried = (can + cannot) / 2;
+        }
+        // Where lots are sold only in numbers, some machines may be had where fewer may not.
+        boolean hopeless = can == 0 && best(tally, line, 1, singly(left), deadline).column() == null;
+        Column more = null;
+        for (int some = Math.min(all, can == 0 ? MOST_TOGETHER : can + FEW); !hopeless && some > can && more == null && !deadline.isOver(); some--) {
+            more = together(tally, line, some, left, deadline);
+        }
+        if (more != null || most != null) {
+            tally.change(List.of(new Tally.Step(more != null ? more : most, 1)));
+        }
+    }
+
+    /** So many machines of one build; null where there are none. */
+    private Column together(Tally tally, int line, int machines, Map<Integer, List<Lot>> left, Deadline deadline) {
+        Pricer.Best best = best(tally, line, machines, left, deadline);
+        Column column = best.column() == null ? null : columns.add(best.column());
+        return column != null && tally.difference(List.of(new Tally.Step(column, 1))) < Draws.IMPOSSIBLE ? column : null;
+    }
+
+    /** No build of one platform can be had more often. */
+    private int mostOfOnePlatform(Map<Integer, List<Lot>> left) {
+        return (int) Math.min(Integer.MAX_VALUE / 4, market.catalog().platforms().stream().map(platform -> market.index().get(platform.sku()))
+                .mapToLong(part -> left.getOrDefault(part, List.of()).stream().mapToLong(Lot::available).sum()).max().orElse(0));
+    }
+
+    /** How many such machines the first lots of each part still give, so that each costs about as much as the first. */
+    private static int alike(Column column, Map<Integer, List<Lot>> left) {
+        int times = Integer.MAX_VALUE;
+        for (int i = 0; i < column.parts().length; i++) {
+            List<Lot> lots = left.getOrDefault(column.parts()[i], List.of());
+            List<Pick> picks = CheapestDraw.picks(lots, column.units()[i]);
+            if (picks == null) {
+                return 1;
+            }
+            for (Pick pick : picks) {
+                times = Math.min(times, pick.lot().available() / pick.quantity());
+            }
+        }
+        return Math.max(1, times);
+    }
+
+    /** What is left of each part's lots, unscaled. */
+    private Map<Integer, List<Lot>> left(Tally tally, int pool) {
+        Map<Integer, List<Lot>> left = new HashMap<>();
+        for (int part = 0; part < market.parts(); part++) {
+            Map<Lot, Integer> taken = new HashMap<>();
+            if (tally.takes(part)) {
+                tally.draws().picks(part, tally.need()).values()
+                        .forEach(picks -> picks.forEach(pick -> taken.merge(pick.lot(), pick.quantity(), Integer::sum)));
+            }
+            List<Lot> lots = new ArrayList<>();
+            for (OfferedLot source : market.sources(part)) {
+                if (source.pools()[pool] && tally.draws().isOpen(source)) {
+                    Lot rest = Draws.rest(source.lot(), taken.getOrDefault(source.lot(), 0));
+                    if (rest != null) {
+                        lots.add(rest);
+                    }
+                }
+            }
+            if (!lots.isEmpty()) {
+                left.put(part, lots);
+            }
+        }
+        return left;
+    }
+
+    private Pricer.Offers offers(ToLongFunction<Bay> places, Map<Integer, List<Lot>> left) {
+        return variant -> {
+            long place = variant.bay() == null ? 0 : places.applyAsLong(variant.bay());
+            Map<String, List<Lot>> offers = new HashMap<>();
+            left.forEach((part, lots) -> {
+                String sku = market.sku(part);
+                long more = variant.platforms().contains(sku) ? place : 0;
+                if (place < Draws.IMPOSSIBLE || more == 0) {
+                    offers.put(sku, lots.stream().map(lot -> scaled(lot, more)).toList());
+                }
+            });
+            return offers;
+        };
+    }
+
+    private static Lot scaled(Lot lot, long more) {
+        return lot.with(lot.available(), lot.breaks().stream()
+                .map(step -> new PriceBreak(step.minQuantity(), step.unitPrice() * ScaledMoney.ONE + more, step.unitCost())).toList());
+    }
+
+    /** What a place in an enclosure takes: nothing where one has a bay free, else its share of a new one. */
+    private long place(Tally tally, Bay bay, int line, Map<Integer, List<Lot>> left) {
+        long[] loads = tally.loads(bay);
+        List<List<Integer>> packed = Packing.pack(loads, bay);
+        if (packed.stream().anyMatch(some -> some.size() < bay.bays())) {
+            return 0;
+        }
+        long enclosure = cheapest(left, bay.enclosure().sku());
+        long supply = cheapest(left, bay.supply().sku());
+        return enclosure >= Draws.IMPOSSIBLE || supply >= Draws.IMPOSSIBLE ? Draws.IMPOSSIBLE
+                : (enclosure + supply * bay.supply().count()) / Math.max(1, Math.min(bay.bays(), tally.missing(line)));
+    }
+
+    private long cheapest(Map<Integer, List<Lot>> left, String sku) {
+        return left.getOrDefault(market.index().get(sku), List.of()).stream().flatMap(lot -> lot.breaks().stream())
+                .mapToLong(step -> step.unitPrice() * ScaledMoney.ONE).min().orElse(Draws.IMPOSSIBLE);
+    }
+}

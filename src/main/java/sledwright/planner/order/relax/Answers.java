@@ -1,0 +1,115 @@
+package sledwright.planner.order.relax;
+
+import java.util.ArrayDeque;
+import java.util.Collections;
+import java.util.Deque;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import sledwright.domain.CoolingKit;
+import sledwright.domain.Platform;
+import sledwright.domain.Supply;
+import sledwright.generator.Recent;
+import sledwright.planner.order.market.Bay;
+import sledwright.planner.order.market.Market;
+import sledwright.planner.order.market.Variants;
+import sledwright.rules.memory.MemoryGeneration;
+import sledwright.rules.processor.SocketMatch;
+
+/**
+ * What the search has answered. What was best and has not become dearer is best still where nothing that a line can use has become cheaper;
+ * and what could not be built cannot be built at any price.
+ */
+final class Answers {
+
+    /** Answers kept to each question. */
+    private static final int KEPT = 12;
+
+    /** Questions that answers are kept to. */
+    private static final int MOST_QUESTIONS = 200;
+
+    private final Market market;
+    private final List<int[]> usable;
+    private final List<List<Bay>> bays;
+    private final Map<Question, Deque<Answer>> known = Collections.synchronizedMap(new Recent<>(MOST_QUESTIONS));
+
+    /** @param traits that all machines are to have */
+    record Question(int line, int machines, Set<Trait> traits) {
+    }
+
+    /**
+     * @param worth of everything that the line can use
+     * @param takes what the column took
+     */
+    private record Answer(long[] worth, Map<Trait, Long> traits, long takes, Pricer.Best best) {
+    }
+
+    Answers(Market market, Variants variants) {
+        this.market = market;
+        usable = IntStream.range(0, market.lines().size()).mapToObj(line -> usable(variants.platforms(line))).toList();
+        bays = IntStream.range(0, market.lines().size()).mapToObj(line -> market.bays().stream().filter(bay -> market.suits(bay, line)).toList()).toList();
+    }
+
+    private int[] usable(List<Platform> platforms) {
+        return IntStream.range(0, market.parts()).filter(part -> platforms.stream().anyMatch(platform -> isUsable(market.sku(part), platform))).toArray();
+    }
+
+    private boolean isUsable(String sku, Platform platform) {
+        return platform.sku().equals(sku)
+                || platform.cooling().stream().map(CoolingKit::sku).anyMatch(sku::equals)
+                || platform.power().supplies().stream().map(Supply::sku).anyMatch(sku::equals)
+                || market.catalog().processor(sku).filter(processor -> SocketMatch.allows(platform, processor)).isPresent()
+                || market.catalog().module(sku).filter(module -> MemoryGeneration.allows(platform.memory(), module)).isPresent();
+    }
+
+    /** The answer to a question at some prices: one that still holds, or a new one. Questions about different lines may be asked at once. */
+    Pricer.Best of(Question question, Duals duals, Supplier<Pricer.Best> search) {
+        long[] worth = worth(question.line, duals);
+        Map<Trait, Long> traits = duals.trait().entrySet().stream().filter(trait -> trait.getKey().line() == question.line)
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+        Deque<Answer> answers = known.computeIfAbsent(question, asked -> new ArrayDeque<>());
+        for (Answer answer : answers) {
+            if (holds(answer, question.line, worth, traits, duals)) {
+                return answer.best;
+            }
+        }
+        Pricer.Best best = search.get();
+        answers.addFirst(new Answer(worth, traits, best.column() == null ? 0 : duals.of(best.column(), market.poolOf(question.line)), best));
+        if (answers.size() > KEPT) {
+            answers.removeLast();
+        }
+        return best;
+    }
+
+    private boolean holds(Answer answer, int line, long[] worth, Map<Trait, Long> traits, Duals duals) {
+        if (answer.best.column() == null) {
+            return answer.best.least() == Long.MAX_VALUE;
+        }
+        if (!answer.traits.equals(traits) || duals.of(answer.best.column(), market.poolOf(line)) != answer.takes) {
+            return false;
+        }
+        for (int i = 0; i < worth.length; i++) {
+            if (worth[i] < answer.worth[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private long[] worth(int line, Duals duals) {
+        int[] parts = usable.get(line);
+        List<Bay> places = bays.get(line);
+        long[] worth = new long[parts.length + 2 * places.size()];
+        for (int i = 0; i < parts.length; i++) {
+            worth[i] = duals.part()[market.poolOf(line)][parts[i]];
+        }
+        for (int i = 0; i < places.size(); i++) {
+            worth[parts.length + 2 * i] = duals.bay()[places.get(i).id()];
+            worth[parts.length + 2 * i + 1] = duals.watt()[places.get(i).id()];
+        }
+        return worth;
+    }
+}

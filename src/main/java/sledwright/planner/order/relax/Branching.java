@@ -1,0 +1,176 @@
+package sledwright.planner.order.relax;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import sledwright.planner.order.market.Column;
+import sledwright.planner.order.market.Market;
+import sledwright.planner.order.market.OfferedLot;
+import sledwright.planner.order.market.Range;
+
+/** Where a mix is in fractions that no order can be, and the two ways out of it. */
+public final class Branching {
+
+    private static final double WHOLE = 1e-5;
+
+    /** A set of orders is not split into more. */
+    private static final int MOST_WAYS = 40;
+
+    private static final int OF_PLACES = 0;
+    private static final int OF_FRAMES = 1;
+    private static final int OF_MEMORY = 2;
+
+    private final Market market;
+
+    public Branching(Market market) {
+        this.market = market;
+    }
+
+    /**
+     * A number that no order has and the mix does: it is at least so much more, or so much less.
+     *
+     * @param more takes what is settled to what is settled besides when it is more
+     * @param less and when it is less
+     */
+    public record Split(UnaryOperator<Restrictions> more, UnaryOperator<Restrictions> less) {
+
+        /** On a whole number. */
+        static Split at(double value, Function<Restrictions, Range> range, BiFunction<Restrictions, Range, Restrictions> with) {
+            int floor = (int) Math.floor(value);
+            return new Split(settled -> with.apply(settled, range.apply(settled).from(floor + 1)), settled -> with.apply(settled, range.apply(settled).upTo(floor)));
+        }
+
+        /** Both ways, where there are. */
+        List<Restrictions> of(Restrictions settled) {
+            return Stream.of(more, less).map(way -> way.apply(settled)).filter(way -> !way.isContradictory() && !way.equals(settled)).toList();
+        }
+    }
+
+    /** Restrictions that between them allow every order that these allow, but not the mix; empty where nothing tells the mix from an order. */
+    public List<Restrictions> split(Restrictions settled, RestrictedMaster.Mix mix) {
+        List<Split> splits = onOrder(settled, mix);
+        splits = splits.isEmpty() ? onFrames(settled, mix) : splits;
+        splits = splits.isEmpty() ? onTraits(settled, mix, OF_MEMORY) : splits;
+        return splits.isEmpty() ? onExcess(settled, mix) : splits.get(0).of(settled);
+    }
+
+    /** What the whole order has: enclosures, suppliers, units of lots; of each first where most is at stake. */
+    public List<Split> onOrder(Restrictions settled, RestrictedMaster.Mix mix) {
+        List<Split> splits = new ArrayList<>();
+        fractions(mix.enclosures()).forEach(bay -> splits.add(Split.at(mix.enclosures().get(bay), all -> all.of(bay), (all, range) -> all.with(bay, range))));
+        fractions(mix.suppliers()).forEach(supplier -> splits.add(new Split(all -> all.with(supplier, true), all -> all.with(supplier, false))));
+        undercuts(settled, mix).forEach(lot -> splits.add(
+                Split.at(lot.least - 0.5, all -> all.of(lot.lot), (all, range) -> all.with(lot.lot, range))));
+        return splits;
+    }
+
+    /** What machines of a line have in common but for their memory. */
+    public List<Split> onFrames(Restrictions settled, RestrictedMaster.Mix mix) {
+        List<Split> splits = new ArrayList<>(onTraits(settled, mix, OF_PLACES));
+        splits.addAll(onTraits(settled, mix, OF_FRAMES));
+        return splits;
+    }
+
+    private List<Split> onTraits(Restrictions settled, RestrictedMaster.Mix mix, int kind) {
+        Map<Trait, Double> traits = traits(mix);
+        return fractions(traits).stream().filter(trait -> kind(trait) == kind && settled.of(trait).contains(traits.get(trait)))
+                .map(trait -> Split.at(traits.get(trait), all -> all.of(trait), (all, range) -> all.with(trait, range))).toList();
+    }
+
+    /** What has a number that is not whole, the one closest to the middle first. */
+    private static <T> List<T> fractions(Map<T, Double> values) {
+        return values.entrySet().stream().filter(entry -> !isWhole(entry.getValue()))
+                .sorted(Comparator.comparingDouble(entry -> Math.abs(entry.getValue() - Math.floor(entry.getValue()) - 0.5))).map(Map.Entry::getKey).toList();
+    }
+
+    /**
+     * A lot that the mix takes for cheaper than its units are.
+     *
+     * @param least with so many units or more it costs otherwise than with fewer
+     * @param units that it gives in the mix
+     */
+    private record Undercut(OfferedLot lot, int least, double units) {
+
+        private double atStake() {
+            long[] prices = lot.steps().stream().mapToLong(OfferedLot.Step::price).sorted().toArray();
+            return units * (prices[prices.length - 1] - prices[0]);
+        }
+    }
+
+    /** Those by which the mix can save most first. */
+    private static List<Undercut> undercuts(Restrictions settled, RestrictedMaster.Mix mix) {
+        List<Undercut> found = new ArrayList<>();
+        mix.drawn().forEach((lot, units) -> {
+            int parting = units > WHOLE ? Envelope.of(lot, settled.of(lot)).parting(lot, units) : 0;
+            if (parting > settled.of(lot).least() && parting <= settled.of(lot).most()) {
+                found.add(new Undercut(lot, parting, units));
+            }
+        });
+        found.sort(Comparator.comparingDouble(Undercut::atStake).reversed());
+        return found;
+    }
+
+    /** How many machines have what any of them has; those of a uniform line count as one. */
+    private Map<Trait, Double> traits(RestrictedMaster.Mix mix) {
+        Map<Trait, Double> traits = new LinkedHashMap<>();
+        for (Column column : mix.columns().keySet()) {
+            for (int i = 0; i < column.parts().length; i++) {
+                traits.put(new Trait.Takes(column.line(), column.parts()[i], column.units()[i]), 0.0);
+            }
+            // A part of a uniform line's machines may stand elsewhere.
+            if (column.bay() != null && !market.line(column.line()).isTogether()) {
+                traits.put(new Trait.Stands(column.line(), column.bay()), 0.0);
+            }
+        }
+        mix.columns().forEach((column, times) -> traits.replaceAll((trait, sum) -> trait.isOf(column) ? sum + times : sum));
+        return traits;
+    }
+
+    /** Lots that must give more units of a part than the mix takes: some machine takes more of it, the first one, or the second but not the first... */
+    private List<Restrictions> onExcess(Restrictions settled, RestrictedMaster.Mix mix) {
+        Map<Integer, Integer> must = new TreeMap<>();
+        settled.drawn().forEach((lot, range) -> must.merge(lot.part(), range.least(), Integer::sum));
+        for (Map.Entry<Integer, Integer> lots : must.entrySet()) {
+            int part = lots.getKey();
+            double taken = mix.columns().entrySet().stream().mapToDouble(entry -> entry.getValue() * entry.getKey().unitsOf(part)).sum();
+            if (taken < lots.getValue() - WHOLE && !market.isOfEnclosures(part)) {
+                return more(settled, mix, part);
+            }
+        }
+        return List.of();
+    }
+
+    private List<Restrictions> more(Restrictions settled, RestrictedMaster.Mix mix, int part) {
+        List<Restrictions> ways = new ArrayList<>();
+        Restrictions others = settled;
+        for (int line = 0; line < market.lines().size(); line++) {
+            int machines = market.line(line).machines();
+            boolean together = market.line(line).isTogether();
+            int most = Math.min(market.mostInMachine(part) * (together ? machines : 1), market.available(part, market.poolOf(line)));
+            for (int units = 1; units <= most && ways.size() <= MOST_WAYS; units++) {
+                Trait trait = new Trait.Takes(line, part, units);
+                int now = (int) Math.round(mix.columns().entrySet().stream().filter(entry -> trait.isOf(entry.getKey())).mapToDouble(Map.Entry::getValue).sum());
+                if (now < Math.min(together ? 1 : machines, settled.of(trait).most())) {
+                    ways.add(others.with(trait, settled.of(trait).from(now + 1)));
+                    others = others.with(trait, settled.of(trait).upTo(now));
+                }
+            }
+        }
+        return ways.size() > MOST_WAYS ? List.of() : ways;
+    }
+
+    private int kind(Trait trait) {
+        return trait instanceof Trait.Takes takes ? market.catalog().module(market.sku(takes.part())).isPresent() ? OF_MEMORY : OF_FRAMES : OF_PLACES;
+    }
+
+    private static boolean isWhole(double value) {
+        return Math.abs(value - Math.round(value)) < WHOLE;
+    }
+}

@@ -1,0 +1,244 @@
+package sledwright.planner.order.relax;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import sledwright.generator.time.Deadline;
+import sledwright.planner.order.market.Bay;
+import sledwright.planner.order.market.Column;
+import sledwright.planner.order.market.Columns;
+import sledwright.planner.order.market.Market;
+import sledwright.planner.order.market.ScaledMoney;
+
+/**
+ * Column generation: the master prices the parts, the exact search answers with the best machines at these prices, and so on until
+ * no better ones exist. Every round also gives a bound, whether or not it is the last.
+ */
+public final class ColumnGeneration {
+
+    /** How far the prices stay with those of the best bound so far; the master's own swing. */
+    private static final double HELD = 0.6;
+
+    private static final double CLOSE = 1e-7;
+
+    /** Rounds after which a question that is still open is left open. */
+    private static final int FEW = 4;
+
+    /** What no order takes that there is. */
+    static final long NEVER = Long.MAX_VALUE / 16;
+
+    private final Market market;
+    private final Pricer pricer;
+    private final RestrictedMaster master;
+    private final LowerBound lower;
+    private final boolean free;
+    private final Columns columns;
+    private final long[] penalty;
+    private final Restrictions settled;
+    private final Set<Integer> mustBeBought;
+    private Duals center;
+    private long bound = Long.MIN_VALUE;
+    private RestrictedMaster.Mix mix;
+    private boolean finished;
+
+    /** @param free whether parts cost nothing, so that only what is delivered counts */
+    public ColumnGeneration(Market market, Pricer pricer, Columns columns, long[] penalty, boolean free, Restrictions settled) {
+        this.market = market;
+        this.penalty = penalty;
+        this.pricer = pricer;
+        this.columns = columns;
+        this.free = free;
+        this.settled = settled;
+        mustBeBought = settled.drawn().entrySet().stream().filter(lot -> lot.getValue().least() > 0).map(lot -> lot.getKey().part()).collect(Collectors.toSet());
+        master = new RestrictedMaster(market, penalty, free, settled);
+        lower = new LowerBound(market, penalty, free, settled);
+    }
+
+    /** The same under further restrictions, where no order takes less than here. */
+    public ColumnGeneration under(Restrictions others) {
+        ColumnGeneration other = new ColumnGeneration(market, pricer, columns, penalty, free, others);
+        other.bound = bound;
+        return other;
+    }
+
+    public Restrictions settled() {
+        return settled;
+    }
+
+    /** No order takes less, scaled. */
+    public long bound() {
+        return bound;
+    }
+
+    /** The last mix of columns; null before the first round. */
+    public RestrictedMaster.Mix mix() {
+        return mix;
+    }
+
+    /** Whether the bound is as good as this relaxation gives. */
+    public boolean isFinished() {
+        return finished;
+    }
+
+    /** Runs until nothing is left, until the bound is as high as matters, or the deadline comes, telling of each round. */
+    public void run(long enough, Deadline deadline, Consumer<Long> better) {
+        while (!finished && bound < enough && !deadline.isOver()) {
+            round(deadline);
+            better.accept(bound);
+        }
+    }
+
+    /** Whether no order that is allowed takes less than so much; also false where that is not known after a few rounds, or the deadline comes. */
+    public boolean reaches(long enough, Deadline deadline) {
+        for (int round = 0; round < FEW && !finished && bound < enough && !deadline.isOver(); round++) {
+            master();
+            // More columns would only lower what is too low already.
+            if (mix != null && ScaledMoney.of(mix.cost()) < enough) {
+                return false;
+            }
+            search(deadline);
+        }
+        return bound >= enough;
+    }
+
+    private void round(Deadline deadline) {
+        master();
+        search(deadline);
+    }
+
+    private void master() {
+        mix = master.solve(columns.all());
+        if (mix == null) {
+            bound = NEVER;
+            finished = true;
+        }
+    }
+
+    private void search(Deadline deadline) {
+        if (finished) {
+            return;
+        }
+        Duals own = lower.kept(defaulted(mix.duals()));
+        boolean added = center != null && look(lower.kept(own.towards(center, HELD)), deadline);
+        if (!added && !deadline.isOver()) {
+            added = look(own, deadline);
+        }
+        double gap = mix.cost() - ScaledMoney.minor(bound);
+        finished = !deadline.isOver() && (!added || gap <= CLOSE * Math.abs(mix.cost()));
+        columns.tidy(this::reducedCost, mix.columns().keySet());
+    }
+
+    /** Asks the search at some prices; whether it found a column that the master lacks and gains by. */
+    private boolean look(Duals duals, Deadline deadline) {
+        boolean better = false;
+        // Lines know nothing of each other here, so they are searched side by side; what they find is kept in their order.
+        List<Line> lines = IntStream.range(0, market.lines().size()).parallel().mapToObj(line -> line(line, duals, deadline)).toList();
+        for (Column column : lines.stream().flatMap(line -> line.found.stream()).toList()) {
+            better |= columns.isNew(column) && saved(column) > ScaledMoney.ONE * CLOSE;
+            columns.add(column);
+        }
+        long[] least = lines.stream().mapToLong(Line::least).toArray();
+        long found = lower.at(duals, least);
+        if (found > bound || center == null) {
+            center = duals;
+        }
+        bound = Math.max(bound, found);
+        return better;
+    }
+
+    /**
+     * What the search says of a line.
+     *
+     * @param least its machines take no less
+     * @param found ways to build them
+     */
+    private record Line(long least, List<Column> found) {
+
+        static Line of(long least, List<Pricer.Best> found) {
+            return new Line(least, found.stream().map(Pricer.Best::column).filter(Objects::nonNull).toList());
+        }
+    }
+
+    private Line line(int line, Duals duals, Deadline deadline) {
+        return market.line(line).isTogether() ? together(line, duals, deadline) : oneByOne(line, duals, deadline);
+    }
+
+    /** All machines of one build, or some of them and a penalty. */
+    private Line together(int line, Duals duals, Deadline deadline) {
+        int machines = market.line(line).machines();
+        Pricer.Best one = pricer.best(line, Set.of(), 1, duals, deadline);
+        Pricer.Best all = pricer.best(line, Set.of(), machines, duals, deadline);
+        List<Pricer.Best> found = new ArrayList<>(List.of(one, all));
+        long inPart = (machines - 1) * Math.min(one.least(), penalty[line]) + penalty[line];
+        long least = Math.min(all.least(), inPart);
+        for (Trait trait : wanted(line)) {
+            Pricer.Best alike = pricer.best(line, Set.of(trait), machines, duals, deadline);
+            found.add(alike);
+            least = Math.max(least, Math.min(alike.least(), inPart));
+        }
+        return Line.of(least, found);
+    }
+
+    private Line oneByOne(int line, Duals duals, Deadline deadline) {
+        int machines = market.line(line).machines();
+        Pricer.Best one = pricer.best(line, Set.of(), 1, duals, deadline);
+        List<Pricer.Best> found = new ArrayList<>(List.of(one));
+        long each = Math.min(one.least(), penalty[line]);
+        long least = machines * each;
+        for (List<Trait> some : Shares.groups(wanted(line), machines)) {
+            long[] bySet = new long[1 << some.size()];
+            bySet[0] = each;
+            for (int set = 1; set < bySet.length; set++) {
+                int asked = set;
+                Set<Trait> traits = IntStream.range(0, some.size()).filter(i -> (asked >> i & 1) == 1).mapToObj(some::get).collect(Collectors.toSet());
+                Pricer.Best alike = pricer.best(line, traits, 1, duals, deadline);
+                found.add(alike);
+                bySet[set] = alike.least();
+            }
+            least = Math.max(least, new Shares(machines, some.stream().mapToInt(trait -> settled.of(trait).least()).toArray()).least(bySet));
+        }
+        return Line.of(least, found);
+    }
+
+    /** What so many machines of a line must have, but for what others imply. */
+    private List<Trait> wanted(int line) {
+        List<Trait> wanted = settled.traits().entrySet().stream().filter(trait -> trait.getKey().line() == line && trait.getValue().least() > 0)
+                .map(Map.Entry::getKey).toList();
+        return wanted.stream().filter(trait -> wanted.stream().noneMatch(other -> other != trait && other.implies(trait)
+                && settled.of(other).least() >= settled.of(trait).least())).toList();
+    }
+
+    /** What the master has not met is worth what it costs at least, so that the search does not take it for a gift; but what has to be bought may be one. */
+    private Duals defaulted(Duals duals) {
+        long[][] parts = new long[duals.part().length][];
+        for (int pool = 0; pool < parts.length; pool++) {
+            parts[pool] = duals.part()[pool].clone();
+            for (int part = 0; part < market.parts() && !free; part++) {
+                // The lots of a part that the master has met set its worth at its cheapest or above.
+                parts[pool][part] = mustBeBought.contains(part) ? parts[pool][part] : Math.max(parts[pool][part], market.cheapest(part, pool));
+            }
+        }
+        long[] bay = duals.bay().clone();
+        for (Bay some : market.bays()) {
+            if (bay[some.id()] == 0 && duals.watt()[some.id()] == 0 && settled.of(some).least() == 0) {
+                bay[some.id()] = lower.takes(new Duals(parts, bay, duals.watt(), duals.trait()), some) / some.bays();
+            }
+        }
+        return new Duals(parts, bay, duals.watt(), duals.trait());
+    }
+
+    /** By how much the master would better its mix with a column, for each time it is used; scaled. */
+    private double saved(Column column) {
+        return mix.filling()[column.line()] * column.machines() - mix.duals().of(column, market.poolOf(column.line()));
+    }
+
+    /** The reduced cost of a column: what it takes beyond what its machines are worth to the master, scaled. */
+    private long reducedCost(Column column) {
+        return center.of(column, market.poolOf(column.line())) - Math.round(mix.filling()[column.line()] * column.machines());
+    }
+}

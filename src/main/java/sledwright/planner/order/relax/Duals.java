@@ -1,0 +1,84 @@
+package sledwright.planner.order.relax;
+
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+import sledwright.planner.order.market.Bay;
+import sledwright.planner.order.market.Column;
+
+/**
+ * What units are worth to an order, scaled: the dual values of its master, or any others.
+ *
+ * @param part by pool and part
+ * @param bay  of a place in each kind of enclosure
+ * @param watt of a watt in each kind of enclosure
+ * @param trait what a machine is worth beyond that for something that it has in common with others of its line
+ */
+public record Duals(long[][] part, long[] bay, long[] watt, Map<Trait, Long> trait) {
+
+    /** Part of the way from these to others. */
+    Duals towards(Duals other, double share) {
+        long[][] mixed = new long[part.length][];
+        for (int pool = 0; pool < part.length; pool++) {
+            mixed[pool] = mix(part[pool], other.part[pool], share);
+        }
+        Set<Trait> traits = new LinkedHashSet<>(trait.keySet());
+        traits.addAll(other.trait.keySet());
+        Map<Trait, Long> mixedTraits = new LinkedHashMap<>();
+        traits.forEach(some -> mixedTraits.put(some, mix(trait.getOrDefault(some, 0L), other.trait.getOrDefault(some, 0L), share)));
+        return new Duals(mixed, mix(bay, other.bay, share), mix(watt, other.watt, share), mixedTraits);
+    }
+
+    private static long[] mix(long[] one, long[] other, double share) {
+        long[] mixed = new long[one.length];
+        for (int i = 0; i < mixed.length; i++) {
+            mixed[i] = mix(one[i], other[i], share);
+        }
+        return mixed;
+    }
+
+    private static long mix(long one, long other, double share) {
+        return one + Math.round(share * (other - one));
+    }
+
+    /** What units of a part in one machine of a line take. */
+    long of(int line, int pool, int of, int units) {
+        long sum = part[pool][of] * units;
+        for (Map.Entry<Trait, Long> some : trait.entrySet()) {
+            if (some.getKey() instanceof Trait.Takes takes && takes.line() == line && takes.part() == of && units >= takes.least()) {
+                sum += some.getValue();
+            }
+        }
+        return sum;
+    }
+
+    /** Numbers of units of a part in a line from which on it is worth more or less, ascending. */
+    int[] steps(int line, int of) {
+        return trait.keySet().stream().filter(Trait.Takes.class::isInstance).map(Trait.Takes.class::cast)
+                .filter(takes -> takes.line() == line && takes.part() == of).mapToInt(Trait.Takes::least).sorted().toArray();
+    }
+
+    /** A place in an enclosure for a machine of a line. */
+    long place(int line, Bay some) {
+        return bay[some.id()] + trait.getOrDefault(new Trait.Stands(line, some), 0L);
+    }
+
+    /** What a column takes, at these prices and with what it costs beside. */
+    long of(Column column, int pool) {
+        long sum = column.own();
+        int[] parts = column.parts();
+        int[] units = column.units();
+        for (int i = 0; i < parts.length; i++) {
+            sum += part[pool][parts[i]] * units[i];
+        }
+        for (Map.Entry<Trait, Long> some : trait.entrySet()) {
+            sum += some.getKey().isOf(column) ? some.getValue() : 0;
+        }
+        if (column.bay() != null) {
+            int id = column.bay().id();
+            sum += bay[id] * column.machines() + Math.round(watt[id] * (column.load() / (double) Bay.MICRO));
+        }
+        return sum;
+    }
+}

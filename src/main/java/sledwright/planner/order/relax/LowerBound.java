@@ -1,0 +1,120 @@
+package sledwright.planner.order.relax;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import sledwright.planner.order.market.Bay;
+import sledwright.planner.order.market.Market;
+import sledwright.planner.order.market.OfferedLot;
+import sledwright.planner.order.market.ScaledMoney;
+
+/**
+ * What no order goes below, by Lagrangian relaxation: at any worth of units, lines that buy from a common store and lots that sell to it
+ * can each be settled by themselves. Price breaks, the number of suppliers and what they charge for delivery are taken as they are.
+ * All in whole scaled units, so that nothing is lost by rounding.
+ */
+final class LowerBound {
+
+    private final Market market;
+    private final long[] penalty;
+    private final boolean free;
+    private final Restrictions settled;
+
+    /** @param free whether parts cost nothing, so that only what is delivered counts */
+    LowerBound(Market market, long[] penalty, boolean free, Restrictions settled) {
+        this.market = market;
+        this.penalty = penalty;
+        this.free = free;
+        this.settled = settled;
+    }
+
+    /**
+     * The bound at some worth of units, which {@link #kept} must have been applied to.
+     *
+     * @param least what each line takes at least
+     */
+    long at(Duals duals, long[] least) {
+        long bound = Arrays.stream(least).sum();
+        for (Bay bay : settled.enclosures().keySet()) {
+            long beyond = takes(duals, bay) - duals.bay()[bay.id()] * bay.bays() - (long) Math.ceil(duals.watt()[bay.id()] * capacityW(bay));
+            bound += beyond * (beyond < 0 ? settled.of(bay).most() : settled.of(bay).least());
+        }
+        for (Map.Entry<Trait, Long> trait : duals.trait().entrySet()) {
+            bound -= trait.getValue() * settled.of(trait.getKey()).most();
+        }
+        return bound - gains(duals);
+    }
+
+    /** What an enclosure with its supplies is worth. */
+    long takes(Duals duals, Bay bay) {
+        return duals.part()[bay.pool()][market.index().get(bay.enclosure().sku())]
+                + duals.part()[bay.pool()][market.index().get(bay.supply().sku())] * bay.supply().count();
+    }
+
+    private static double capacityW(Bay bay) {
+        return bay.capacity() / (double) Bay.MICRO;
+    }
+
+    /** What lots and their suppliers gain at most. */
+    private long gains(Duals duals) {
+        long own = 0;
+        long[] bySupplier = new long[market.suppliers().size()];
+        for (int part = 0; part < market.parts(); part++) {
+            for (OfferedLot source : market.sources(part)) {
+                long worth = 0;
+                for (int pool = 0; pool < source.pools().length; pool++) {
+                    worth = source.pools()[pool] ? Math.max(worth, duals.part()[pool][part]) : worth;
+                }
+                if (settled.isClosed(source)) {
+                    continue;
+                }
+                long gain = free ? worth * settled.of(source).most() : source.gain(worth, settled.of(source));
+                if (source.supplier() < 0) {
+                    own += gain;
+                } else {
+                    bySupplier[source.supplier()] += gain;
+                }
+            }
+        }
+        long charge = free ? 0 : market.order().deliveryCharge() * ScaledMoney.ONE;
+        int left = market.order().suppliersMax().orElse(Integer.MAX_VALUE);
+        List<Long> undecided = new ArrayList<>();
+        for (int supplier = 0; supplier < bySupplier.length; supplier++) {
+            long gain = bySupplier[supplier] - charge;
+            if (settled.mustDeliver(supplier)) {
+                own += gain;
+                left--;
+            } else if (gain > 0) {
+                undecided.add(gain);
+            }
+        }
+        List<Long> best = undecided.stream().sorted(Comparator.reverseOrder()).limit(Math.max(0, left)).toList();
+        return own + best.stream().mapToLong(Long::longValue).sum();
+    }
+
+    /**
+     * The same worth but for places and watts in enclosures, where it must not be more than the enclosure itself takes unless their number
+     * is settled; and without what machines are to have in common at least, since the line sees to that.
+     */
+    Duals kept(Duals duals) {
+        long[] bay = duals.bay().clone();
+        long[] watt = duals.watt().clone();
+        for (Bay some : market.bays()) {
+            if (!settled.enclosures().containsKey(some)) {
+                long takes = takes(duals, some);
+                bay[some.id()] = Math.min(bay[some.id()], takes / some.bays());
+                watt[some.id()] = Math.min(watt[some.id()], (long) Math.floor((takes - bay[some.id()] * some.bays()) / capacityW(some)));
+            }
+        }
+        Map<Trait, Long> traits = new LinkedHashMap<>();
+        duals.trait().forEach((trait, worth) -> {
+            if (worth > 0 && settled.traits().containsKey(trait)) {
+                traits.put(trait, worth);
+            }
+        });
+        return new Duals(duals.part(), bay, watt, traits);
+    }
+}

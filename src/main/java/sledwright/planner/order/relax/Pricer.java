@@ -1,0 +1,242 @@
+package sledwright.planner.order.relax;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.ToLongFunction;
+import sledwright.domain.Build;
+import sledwright.domain.Catalog;
+import sledwright.domain.Condition;
+import sledwright.domain.Labour;
+import sledwright.domain.Licence;
+import sledwright.domain.Limits;
+import sledwright.domain.Lot;
+import sledwright.domain.Lot.PriceBreak;
+import sledwright.domain.MemoryModule;
+import sledwright.domain.Objective;
+import sledwright.domain.OrderLine;
+import sledwright.domain.Part;
+import sledwright.domain.Platform;
+import sledwright.domain.Processor;
+import sledwright.domain.Request;
+import sledwright.domain.Worth;
+import sledwright.generator.Findings;
+import sledwright.generator.Search;
+import sledwright.generator.Status;
+import sledwright.generator.time.Deadline;
+import sledwright.metrics.Figures;
+import sledwright.metrics.OrderPrice;
+import sledwright.metrics.SurplusWorth;
+import sledwright.planner.order.market.Bay;
+import sledwright.planner.order.market.Column;
+import sledwright.planner.order.market.Market;
+import sledwright.planner.order.market.ScaledMoney;
+import sledwright.planner.order.market.Variants;
+
+/** Finds the best machines of a line at given prices of parts, by the exact search. */
+public final class Pricer {
+
+    /** No machine takes more units of a part. */
+    private static final int MOST_UNITS = 128;
+
+    private final Market market;
+    private final Variants variants;
+    private final Answers answers;
+    private final Search search;
+    private final boolean free;
+
+    public Pricer(Market market, Search search) {
+        this(market, search, false);
+    }
+
+    /** @param free whether nothing costs or is worth anything but what the prices say */
+    public Pricer(Market market, Search search, boolean free) {
+        this.market = market;
+        this.search = search;
+        this.free = free;
+        variants = new Variants(market);
+        answers = new Answers(market, variants);
+    }
+
+    /**
+     * The best way to build machines of a line.
+     *
+     * @param column what was found; null: no machine can be built
+     * @param least  no such machines take less at the prices, scaled; {@link Long#MAX_VALUE} where there are none at all
+     */
+    public record Best(Column column, long least) {
+    }
+
+    /**
+     * Machines of a line at the worth of units; the stock limits what one of them takes, not what all take together.
+     *
+     * @param traits that they all have
+     */
+    public Best best(int line, Set<Trait> traits, int machines, Duals duals, Deadline deadline) {
+        return answers.of(new Answers.Question(line, machines, traits), duals, () -> alike(line, traits, machines, duals, deadline));
+    }
+
+    private List<Variants.Variant> worthwhile(int line, Duals duals) {
+        return variants.worthwhile(line, bay -> duals.place(line, bay), bay -> duals.watt()[bay.id()]);
+    }
+
+    private Best alike(int line, Set<Trait> traits, int machines, Duals duals, Deadline deadline) {
+        Map<String, Integer> least = new TreeMap<>();
+        List<Variants.Variant> ways = worthwhile(line, duals);
+        boolean housed = false;
+        for (Trait trait : traits) {
+            if (trait instanceof Trait.Takes takes) {
+                least.merge(market.sku(takes.part()), takes.least(), Math::max);
+            } else if (trait instanceof Trait.Stands stands) {
+                ways = housed ? List.of() : variants.of(line, stands.bay());
+                housed = true;
+            }
+        }
+        return best(line, machines, ways, least.keySet(), variant -> {
+            Map<String, List<Lot>> offers = offers(line, variant, duals);
+            least.forEach((sku, units) -> offers.computeIfPresent(sku, (same, lots) -> lots.stream().map(lot -> from(lot, units)).toList()));
+            return offers;
+        }, deadline);
+    }
+
+    /** A lot that sells no fewer units. */
+    private static Lot from(Lot lot, int least) {
+        List<PriceBreak> more = new ArrayList<>(lot.breaks().stream().filter(step -> step.minQuantity() > least).toList());
+        if (least <= lot.available()) {
+            more.add(new PriceBreak(least, lot.breakFor(least).unitPrice(), OptionalLong.empty()));
+        }
+        return lot.with(more.isEmpty() ? 0 : lot.available(), more);
+    }
+
+    private Map<String, List<Lot>> offers(int line, Variants.Variant variant, Duals duals) {
+        Map<String, List<Lot>> lots = new HashMap<>();
+        for (int part = 0; part < market.parts(); part++) {
+            int available = market.available(part, market.poolOf(line));
+            if (available > 0) {
+                lots.put(market.sku(part), List.of(lot(line, part, available, extra(line, part, variant.bay(), duals), duals)));
+            }
+        }
+        return lots;
+    }
+
+    /** What a part takes of its enclosure, rounded down. */
+    private long extra(int line, int part, Bay bay, Duals duals) {
+        if (bay == null) {
+            return 0;
+        }
+        double watt = duals.watt()[bay.id()];
+        Part known = market.catalog().part(market.sku(part)).orElseThrow();
+        if (known instanceof Platform platform) {
+            return duals.place(line, bay) + (long) Math.floor(watt * platform.power().baseW());
+        }
+        double watts = known instanceof Processor processor ? processor.tdpW() : known instanceof MemoryModule module ? module.powerW() : 0;
+        return (long) Math.floor(watt * watts);
+    }
+
+    /** What stands for a part's lots where only its worth counts; where that is uneven, a price for every number of units, rounded down. */
+    private Lot lot(int line, int part, int available, long extra, Duals duals) {
+        int pool = market.poolOf(line);
+        Lot plain = lot(market.sku(part), available, duals.part()[pool][part] + extra);
+        int[] steps = duals.steps(line, part);
+        if (steps.length == 0 || steps[0] > available) {
+            return plain;
+        }
+        List<PriceBreak> each = new ArrayList<>();
+        if (steps[0] > 1) {
+            each.add(plain.breaks().get(0));
+        }
+        int last = Math.min(available, Math.max(MOST_UNITS * (market.line(line).isTogether() ? market.line(line).machines() : 1), steps[steps.length - 1]));
+        for (int units = steps[0]; units <= last; units++) {
+            each.add(new PriceBreak(units, Math.floorDiv(duals.of(line, pool, part, units) + extra * units, units), OptionalLong.empty()));
+        }
+        if (last < available) {
+            each.add(new PriceBreak(last + 1, Math.min(plain.breaks().get(0).unitPrice(), each.get(each.size() - 1).unitPrice()), OptionalLong.empty()));
+        }
+        return plain.with(available, each);
+    }
+
+    /** What stands for a part's lots where only its worth counts. */
+    public static Lot lot(String sku, int available, long price) {
+        return new Lot(sku, "any", "any", Condition.NEW, available, 0, List.of(new PriceBreak(1, price, OptionalLong.empty())), false);
+    }
+
+    /** Machines of a line on scaled offers, where a place in each kind of enclosure takes so much. */
+    public Best best(int line, int machines, ToLongFunction<Bay> place, Offers offers, Deadline deadline) {
+        return best(line, machines, variants.worthwhile(line, place, bay -> 0), Set.of(), offers, deadline);
+    }
+
+    /** The lots to search on, by sku, for machines that stand in some way. */
+    public interface Offers {
+        Map<String, List<Lot>> lots(Variants.Variant variant);
+    }
+
+    /**
+     * The best over some ways to stand.
+     *
+     * @param use part numbers that it takes in any case
+     */
+    private Best best(int line, int machines, List<Variants.Variant> ways, Set<String> use, Offers offers, Deadline deadline) {
+        OrderLine asked = market.line(line);
+        Catalog shop = market.catalog();
+        Labour labour = free ? new Labour(0, 0) : new Labour(shop.labour().perMachine() * ScaledMoney.ONE, shop.labour().perModule() * ScaledMoney.ONE);
+        Column found = null;
+        double best = Double.POSITIVE_INFINITY;
+        double least = Double.POSITIVE_INFINITY;
+        for (Variants.Variant variant : ways) {
+            Request request = scaled(asked.request(), machines, variant.platforms(), use);
+            Findings findings = search.on(shop.with(offers.lots(variant), labour)).run(request, deadline);
+            if (findings.status() != Status.IMPOSSIBLE) {
+                least = Math.min(least, findings.bound());
+            }
+            if (!findings.ranked().isEmpty() && findings.best() < best) {
+                best = findings.best();
+                found = column(line, findings.ranked().get(0).machines(), variant.bay());
+            }
+        }
+        return new Best(found, least == Double.POSITIVE_INFINITY ? Long.MAX_VALUE : (long) Math.floor(least));
+    }
+
+    /** The request with money scaled and whatever the offers have settled left open. */
+    private Request scaled(Request request, int machines, Set<String> platforms, Set<String> use) {
+        Set<String> used = new TreeSet<>(request.use());
+        used.addAll(use);
+        Limits limit = request.limit();
+        Limits open = new Limits(OptionalLong.empty(), limit.powerW(), OptionalInt.empty(), limit.inletC(), limit.altitudeM(), limit.mainsV(), Set.of());
+        Worth worth = free ? Worth.NOTHING : request.worth();
+        Licence licence = free ? Licence.NONE : request.licence();
+        Objective objective = free ? Objective.CHEAPEST : request.objective();
+        return new Request(request.name(), machines, platforms, request.require(), open, objective,
+                new Worth(worth.core() * ScaledMoney.ONE, worth.gb() * ScaledMoney.ONE, worth.gbs() * ScaledMoney.ONE, worth.throughput() * ScaledMoney.ONE),
+                new Licence(licence.perCore() * ScaledMoney.ONE, licence.perProcessor() * ScaledMoney.ONE), 1, request.step(), request.forbid(), used, Map.of());
+    }
+
+    public Column column(int line, List<Build> builds, Bay bay) {
+        Request request = market.line(line).request().withMachines(1);
+        OrderPrice beside = OrderPrice.of(builds, List.of(), market.catalog().labour(), request.licence());
+        long own = beside.total() * ScaledMoney.ONE;
+        for (Build build : builds) {
+            own += market.order().modulePartCharge() * ScaledMoney.ONE * (moduleParts(build) - 1) - ScaledMoney.of(worth(build, request));
+        }
+        return new Column(line, builds, bay, own, market.index());
+    }
+
+    private static long moduleParts(Build build) {
+        return build.modules().values().stream().map(MemoryModule::sku).distinct().count();
+    }
+
+    /** What a machine is worth beyond what is asked, minor units. */
+    private double worth(Build build, Request request) {
+        if (request.objective() != Objective.BEST_VALUE) {
+            return 0;
+        }
+        Figures figures = Figures.of(build, request, market.catalog().throughputFactors());
+        return SurplusWorth.of(request, build.cores(), figures.usableGb(), figures.bandwidthGbs(), figures.throughput());
+    }
+
+}

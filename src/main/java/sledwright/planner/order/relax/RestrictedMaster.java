@@ -1,0 +1,266 @@
+package sledwright.planner.order.relax;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.ojalgo.optimisation.Expression;
+import org.ojalgo.optimisation.ExpressionsBasedModel;
+import org.ojalgo.optimisation.Optimisation;
+import org.ojalgo.optimisation.Variable;
+import sledwright.planner.order.market.Bay;
+import sledwright.planner.order.market.Column;
+import sledwright.planner.order.market.Market;
+import sledwright.planner.order.market.OfferedLot;
+import sledwright.planner.order.market.Range;
+import sledwright.planner.order.market.ScaledMoney;
+
+/**
+ * The linear program over the columns known so far: fractions of them fill the lines at the least price from lots whose units and
+ * price breaks may be taken in fractions, too. Money in minor units.
+ */
+public final class RestrictedMaster {
+
+    private static final double NOTHING = 1e-9;
+
+    static {
+        // Rows that are simplified away would have no dual values, and a scarce part would look as if it were not.
+        ExpressionsBasedModel.clearPresolvers();
+    }
+
+    private final Market market;
+    private final double[] penalty;
+    private final boolean free;
+    private final Restrictions settled;
+
+    /**
+     * @param penalty for each line what a machine that is not delivered counts, scaled
+     * @param free    whether parts cost nothing, so that only what is delivered counts
+     */
+    public RestrictedMaster(Market market, long[] penalty, boolean free, Restrictions settled) {
+        this.market = market;
+        this.settled = settled;
+        this.penalty = Arrays.stream(penalty).mapToDouble(ScaledMoney::minor).toArray();
+        this.free = free;
+    }
+
+    /**
+     * What the linear program says.
+     *
+     * @param cost       minor units
+     * @param columns    how often each column is used, where it is
+     * @param enclosures how many there are of each kind, where there are any
+     * @param drawn      units from each lot
+     * @param suppliers  how far each delivers, where that matters
+     * @param filling    for each line what one more machine costs, scaled
+     */
+    public record Mix(double cost, Map<Column, Double> columns, Map<Bay, Double> enclosures, Map<OfferedLot, Double> drawn,
+               Map<Integer, Double> suppliers, Duals duals, double[] filling) {
+    }
+
+    private final class Model {
+        private final ExpressionsBasedModel model = new ExpressionsBasedModel();
+        private final Map<Integer, Expression> balances = new LinkedHashMap<>();
+        private final List<Expression> demands = new ArrayList<>();
+        private final Map<Bay, Expression> places = new LinkedHashMap<>();
+        private final Map<Bay, Expression> watts = new LinkedHashMap<>();
+        private final Map<Column, Variable> uses = new LinkedHashMap<>();
+        private final Map<Bay, Variable> enclosures = new LinkedHashMap<>();
+        private final Map<OfferedLot, List<Variable>> draws = new LinkedHashMap<>();
+        private final Map<Integer, Variable> suppliers = new LinkedHashMap<>();
+        private final Map<Trait, Expression> fewest = new LinkedHashMap<>();
+        private final Map<Trait, Expression> most = new LinkedHashMap<>();
+        private int number;
+
+        private Expression row(String kind) {
+            return model.addExpression(kind + number++);
+        }
+
+        private Variable variable() {
+            return model.addVariable("v" + number++).lower(0);
+        }
+
+        private Expression balance(int pool, int part) {
+            return balances.computeIfAbsent(pool * market.parts() + part, key -> row("balance").lower(0));
+        }
+    }
+
+    /** The best mix of columns, in which machines may stay undelivered; null where what is settled leaves none. */
+    Mix solve(List<Column> columns) {
+        Model model = new Model();
+        for (int line = 0; line < market.lines().size(); line++) {
+            int machines = market.line(line).machines();
+            Expression demand = model.row("demand").level(machines);
+            model.demands.add(demand);
+            demand.set(model.variable().upper(machines).weight(penalty[line]), 1);
+        }
+        settled.enclosures().keySet().forEach(bay -> stand(model, bay));
+        Map<Integer, Expression> single = new HashMap<>();
+        for (Column column : columns) {
+            Variable use = model.variable().weight(free ? 0 : ScaledMoney.minor(column.own()));
+            model.uses.put(column, use);
+            model.demands.get(column.line()).set(use, column.machines());
+            int pool = market.poolOf(column.line());
+            for (int i = 0; i < column.parts().length; i++) {
+                model.balance(pool, column.parts()[i]).set(use, -column.units()[i]);
+            }
+            if (market.line(column.line()).uniform()) {
+                single.computeIfAbsent(column.line(), line -> model.row("single").upper(1)).set(use, 1);
+            }
+            if (column.bay() != null) {
+                house(model, column, use);
+            }
+        }
+        if (market.isSupplierScarce() && !free) {
+            addSuppliers(model);
+        }
+        TreeSet<Integer> parts = new TreeSet<>();
+        model.balances.keySet().forEach(key -> parts.add(key % market.parts()));
+        parts.forEach(part -> supply(model, part));
+        hold(model, columns);
+        Optimisation.Result result = model.model.minimise();
+        return mix(model, result);
+    }
+
+    /** Lets every supplier that is not ruled out deliver for its charge, and so many of them at most. */
+    private void addSuppliers(Model model) {
+        Expression few = model.row("few").upper(market.order().suppliersMax().orElse(market.suppliers().size()));
+        for (int supplier = 0; supplier < market.suppliers().size(); supplier++) {
+            Variable delivers = model.variable().lower(settled.mustDeliver(supplier) ? 1 : 0).upper(settled.suppliers().getOrDefault(supplier, true) ? 1 : 0)
+                    .weight(market.order().deliveryCharge());
+            few.set(delivers, 1);
+            model.suppliers.put(supplier, delivers);
+        }
+    }
+
+    private void house(Model model, Column column, Variable use) {
+        Bay bay = column.bay();
+        stand(model, bay);
+        model.places.get(bay).set(use, -column.machines());
+        model.watts.get(bay).set(use, -column.load() / (double) Bay.MICRO);
+    }
+
+    /** Makes room for enclosures of a kind. */
+    private void stand(Model model, Bay bay) {
+        if (!model.places.containsKey(bay)) {
+            Variable enclosures = model.variable().lower(settled.of(bay).least()).upper(settled.of(bay).most());
+            model.enclosures.put(bay, enclosures);
+            model.places.put(bay, model.row("place").lower(0));
+            model.watts.put(bay, model.row("watt").lower(0));
+            model.places.get(bay).set(enclosures, bay.bays());
+            model.watts.get(bay).set(enclosures, bay.capacity() / (double) Bay.MICRO);
+            model.balance(bay.pool(), market.index().get(bay.enclosure().sku())).set(enclosures, -1);
+            model.balance(bay.pool(), market.index().get(bay.supply().sku())).set(enclosures, -bay.supply().count());
+        }
+    }
+
+    /** Lets the lots of a part fill the balances of every pool that takes it. */
+    private void supply(Model model, int part) {
+        for (OfferedLot source : market.sources(part)) {
+            List<Expression> takers = new ArrayList<>();
+            for (int pool = 0; pool < source.pools().length; pool++) {
+                Expression balance = model.balances.get(pool * market.parts() + part);
+                if (source.pools()[pool] && balance != null) {
+                    takers.add(balance);
+                }
+            }
+            if (!takers.isEmpty() && !settled.isClosed(source)) {
+                supply(model, source, takers);
+            }
+        }
+    }
+
+    private void supply(Model model, OfferedLot source, List<Expression> takers) {
+        Envelope envelope = Envelope.of(source, settled.of(source));
+        if (envelope == null) {
+            // Nothing that is allowed is sold, so there is no mix.
+            model.row("none").level(1);
+            return;
+        }
+        Variable delivers = model.suppliers.get(source.supplier());
+        int from = 0;
+        for (Envelope.Piece piece : envelope.pieces()) {
+            boolean must = from < envelope.least();
+            from += piece.units();
+            List<Expression> rows = new ArrayList<>();
+            if (takers.size() > 1) {
+                rows.add(must ? model.row("piece").level(piece.units()) : model.row("piece").upper(piece.units()));
+            }
+            if (delivers != null) {
+                rows.add(model.row("given").upper(0).set(delivers, -piece.units()));
+            }
+            for (Expression taker : takers) {
+                Variable taken = model.variable().upper(piece.units()).weight(free ? 0 : ScaledMoney.minor(piece.price()));
+                if (must && takers.size() == 1) {
+                    taken.lower(piece.units());
+                }
+                taker.set(taken, 1);
+                rows.forEach(row -> row.set(taken, 1));
+                model.draws.computeIfAbsent(source, some -> new ArrayList<>()).add(taken);
+            }
+        }
+    }
+
+    /** Holds lines to what is settled about their machines; not at any price, so that there always is a mix. */
+    private void hold(Model model, List<Column> columns) {
+        double dear = Arrays.stream(penalty).sum();
+        settled.traits().forEach((trait, range) -> {
+            if (range.least() > 0) {
+                Expression row = model.row("least").lower(range.least());
+                row.set(model.variable().weight(dear), 1);
+                columns.stream().filter(trait::isOf).forEach(column -> row.set(model.uses.get(column), 1));
+                model.fewest.put(trait, row);
+            }
+            if (range.most() < Range.ANY.most()) {
+                Expression row = model.row("most").upper(range.most());
+                columns.stream().filter(trait::isOf).forEach(column -> row.set(model.uses.get(column), 1));
+                model.most.put(trait, row);
+            }
+        });
+    }
+
+    private Mix mix(Model model, Optimisation.Result result) {
+        if (!result.getState().isOptimal()) {
+            return null;
+        }
+        Map<Column, Double> used = values(model, result, model.uses);
+        Map<Bay, Double> enclosures = values(model, result, model.enclosures);
+        Map<OfferedLot, Double> drawn = new LinkedHashMap<>();
+        model.draws.forEach((source, taken) -> drawn.put(source, taken.stream().mapToDouble(some -> result.doubleValue(model.model.indexOf(some))).sum()));
+        Map<String, Double> duals = new HashMap<>();
+        result.getMatchedMultipliers().forEach(one -> {
+            if (one.getKey().left() instanceof Expression row) {
+                duals.merge(row.getName(), one.doubleValue(), Double::sum);
+            }
+        });
+        long[][] parts = new long[market.pools().size()][market.parts()];
+        model.balances.forEach((key, row) -> parts[key / market.parts()][key % market.parts()] = Math.max(0, dual(duals, row)));
+        long[] bay = new long[market.bays().size()];
+        long[] watt = new long[bay.length];
+        model.places.forEach((some, row) -> bay[some.id()] = Math.max(0, dual(duals, row)));
+        model.watts.forEach((some, row) -> watt[some.id()] = Math.max(0, dual(duals, row)));
+        Map<Trait, Long> traits = new LinkedHashMap<>();
+        model.fewest.forEach((some, row) -> traits.merge(some, -dual(duals, row), Long::sum));
+        model.most.forEach((some, row) -> traits.merge(some, dual(duals, row), Long::sum));
+        double[] filling = model.demands.stream().mapToDouble(row -> -duals.getOrDefault(row.getName(), 0.0) * ScaledMoney.ONE).toArray();
+        return new Mix(result.getValue(), used, enclosures, drawn, values(model, result, model.suppliers), new Duals(parts, bay, watt, traits), filling);
+    }
+
+    private static <T> Map<T, Double> values(Model model, Optimisation.Result result, Map<T, Variable> variables) {
+        Map<T, Double> values = new LinkedHashMap<>();
+        variables.forEach((what, variable) -> {
+            double value = result.doubleValue(model.model.indexOf(variable));
+            if (value > NOTHING) {
+                values.put(what, value);
+            }
+        });
+        return values;
+    }
+
+    private static long dual(Map<String, Double> duals, Expression row) {
+        return ScaledMoney.of(duals.getOrDefault(row.getName(), 0.0));
+    }
+}

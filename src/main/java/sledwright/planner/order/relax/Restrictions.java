@@ -1,0 +1,70 @@
+package sledwright.planner.order.relax;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.stream.Stream;
+import sledwright.planner.order.market.Bay;
+import sledwright.planner.order.market.OfferedLot;
+import sledwright.planner.order.market.Range;
+
+/**
+ * What a branch of the search for the best order takes for settled.
+ *
+ * @param enclosures of each kind of enclosure, how many there are
+ * @param drawn      of each lot, how many units it gives
+ * @param traits     how many machines of a line have something in common
+ * @param suppliers  whether a supplier delivers, where that is settled
+ */
+public record Restrictions(Map<Bay, Range> enclosures, Map<OfferedLot, Range> drawn, Map<Trait, Range> traits, Map<Integer, Boolean> suppliers) {
+
+    public static final Restrictions NONE = new Restrictions(Map.of(), Map.of(), Map.of(), Map.of());
+
+    /** Whether some number would have to be more than it may be. */
+    public boolean isContradictory() {
+        return Stream.of(enclosures, drawn, traits).flatMap(ranges -> ranges.values().stream()).anyMatch(Range::isEmpty);
+    }
+
+    Range of(Bay bay) {
+        return enclosures.getOrDefault(bay, Range.ANY);
+    }
+
+    Range of(OfferedLot source) {
+        return drawn.getOrDefault(source, Range.ANY).upTo(source.most());
+    }
+
+    Range of(Trait trait) {
+        return traits.getOrDefault(trait, Range.ANY);
+    }
+
+    boolean isClosed(OfferedLot source) {
+        return source.supplier() >= 0 && !suppliers.getOrDefault(source.supplier(), true);
+    }
+
+    /** Whether a supplier delivers in any case: that is settled, or one of its lots has to give something. */
+    boolean mustDeliver(int supplier) {
+        return suppliers.getOrDefault(supplier, false)
+                || drawn.entrySet().stream().anyMatch(lot -> lot.getKey().supplier() == supplier && lot.getValue().least() > 0);
+    }
+
+    Restrictions with(Bay bay, Range range) {
+        return new Restrictions(and(enclosures, bay, range), drawn, traits, suppliers);
+    }
+
+    Restrictions with(OfferedLot source, Range range) {
+        return new Restrictions(enclosures, and(drawn, source, range), traits, suppliers);
+    }
+
+    Restrictions with(Trait trait, Range range) {
+        return new Restrictions(enclosures, drawn, and(traits, trait, range), suppliers);
+    }
+
+    Restrictions with(int supplier, boolean delivers) {
+        return new Restrictions(enclosures, drawn, traits, and(suppliers, supplier, delivers));
+    }
+
+    private static <K, V> Map<K, V> and(Map<K, V> map, K key, V value) {
+        Map<K, V> more = new LinkedHashMap<>(map);
+        more.put(key, value);
+        return more;
+    }
+}
