@@ -10,9 +10,9 @@ import sledwright.catalog.CatalogReader;
 import sledwright.catalog.PlacedCatalog;
 import sledwright.desk.view.CatalogView;
 import sledwright.explain.audit.Audit;
-import sledwright.report.CatalogText;
-import sledwright.report.Csv;
-import sledwright.report.Json;
+import sledwright.report.catalog.CatalogCsv;
+import sledwright.report.catalog.CatalogJson;
+import sledwright.report.catalog.CatalogText;
 
 /** {@code catalog DIR}: what a catalogue holds, or every fault in it. */
 @Command(
@@ -53,7 +53,7 @@ final class CatalogCommand implements Callable<Integer> {
     public Integer call() {
         Output output = shared.output(terminal);
         CatalogView view = view(CatalogReader.readPlaced(shared.folder(folder, "DIR")));
-        output.write(Renderings.of(screen -> CatalogText.of(view, screen), () -> Json.of(view), () -> Csv.of(view)));
+        output.write(Renderings.of(screen -> CatalogText.of(view, screen), () -> CatalogJson.of(view), () -> CatalogCsv.of(view)));
         return ExitCode.DONE;
     }
 

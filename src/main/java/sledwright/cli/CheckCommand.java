@@ -13,9 +13,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.desk.view.CheckView;
 import sledwright.planner.Draw;
-import sledwright.report.CheckText;
-import sledwright.report.Csv;
-import sledwright.report.Json;
+import sledwright.report.check.CheckCsv;
+import sledwright.report.check.CheckJson;
+import sledwright.report.check.CheckText;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
@@ -60,7 +60,7 @@ final class CheckCommand implements Callable<Integer> {
         Draw draw = Draw.of(Collections.nCopies(job.request().machines(), job.build()), job.request(), job.catalog());
         List<Violation> violations = Stream.concat(Rulebook.judge(machine).stream(), Rulebook.judge(draw.order()).stream()).toList();
         CheckView view = CheckView.of(draw.order(), draw.complete(), violations);
-        output.write(Renderings.of(screen -> CheckText.of(view, screen), () -> Json.of(view), () -> Csv.of(view)));
+        output.write(Renderings.of(screen -> CheckText.of(view, screen), () -> CheckJson.of(view), () -> CheckCsv.of(view)));
         return view.valid() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
     }
 }

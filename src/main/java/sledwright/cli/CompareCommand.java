@@ -21,12 +21,12 @@ import sledwright.generator.Axis;
 import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
 import sledwright.input.Nearest;
-import sledwright.report.ComparePage;
-import sledwright.report.CompareSheets;
-import sledwright.report.CompareSvg;
-import sledwright.report.CompareText;
-import sledwright.report.Csv;
-import sledwright.report.Json;
+import sledwright.report.compare.CompareCsv;
+import sledwright.report.compare.CompareJson;
+import sledwright.report.compare.ComparePage;
+import sledwright.report.compare.CompareSheets;
+import sledwright.report.compare.CompareSvg;
+import sledwright.report.compare.CompareText;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
@@ -104,7 +104,7 @@ final class CompareCommand implements Callable<Integer> {
                 together == null ? deadline : deadline.share(2));
         Comparison comparison = together == null ? curves : curves.with(comparer.together(request, share(), deadline));
         CompareView view = CompareView.of(comparison, job.catalog());
-        output.write(Renderings.of(screen -> CompareText.of(view, screen), () -> Json.of(view), () -> Csv.of(view))
+        output.write(Renderings.of(screen -> CompareText.of(view, screen), () -> CompareJson.of(view), () -> CompareCsv.of(view))
                 .and(Format.SVG, () -> CompareSvg.of(view, job.catalog()))
                 .and(Format.HTML, () -> ComparePage.of(view, job.catalog()))
                 .andBytes(Format.XLSX, () -> CompareSheets.of(view, job.catalog().pricedOn())));

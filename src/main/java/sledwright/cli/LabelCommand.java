@@ -17,9 +17,9 @@ import sledwright.label.LabelLines;
 import sledwright.label.ModuleRow;
 import sledwright.label.Reading;
 import sledwright.label.SpdReader;
-import sledwright.report.Csv;
-import sledwright.report.Json;
-import sledwright.report.LabelText;
+import sledwright.report.label.LabelCsv;
+import sledwright.report.label.LabelJson;
+import sledwright.report.label.LabelText;
 
 /** {@code label TEXT...}: rows of memory.csv from what is printed on modules, or stored in them. */
 @Command(
@@ -75,7 +75,7 @@ final class LabelCommand implements Callable<Integer> {
             faults.throwIfAny();
         }
         LabelView view = LabelView.of(readings);
-        output.write(Renderings.of(screen -> LabelText.of(view, screen), () -> Json.of(view), () -> csv(view)));
+        output.write(Renderings.of(screen -> LabelText.of(view, screen), () -> LabelJson.of(view), () -> csv(view)));
         return ExitCode.DONE;
     }
 
@@ -87,6 +87,6 @@ final class LabelCommand implements Callable<Integer> {
                 terminal.err().printf("sledwright: left empty in the row of %s: %s%n", row.sku(), String.join(", ", gaps));
             }
         }
-        return Csv.of(view);
+        return LabelCsv.of(view);
     }
 }

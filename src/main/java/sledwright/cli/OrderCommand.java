@@ -24,9 +24,9 @@ import sledwright.generator.time.Deadline;
 import sledwright.planner.order.OrderOutcome;
 import sledwright.planner.order.OrderOutcome.LineFill;
 import sledwright.planner.order.OrderPlanner;
-import sledwright.report.Json;
-import sledwright.report.OrderCsv;
-import sledwright.report.OrderText;
+import sledwright.report.order.OrderCsv;
+import sledwright.report.order.OrderJson;
+import sledwright.report.order.OrderText;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
@@ -72,7 +72,7 @@ final class OrderCommand implements Callable<Integer> {
                     new Progress(terminal.err(), minor -> job.catalog().amount(Math.round(minor)) + " " + job.catalog().currency().getCurrencyCode()));
             view = OrderView.of(outcome, why(outcome, job.catalog(), deadline));
         }
-        output.write(Renderings.of(screen -> OrderText.of(view, screen), () -> Json.of(view), () -> OrderCsv.of(view)));
+        output.write(Renderings.of(screen -> OrderText.of(view, screen), () -> OrderJson.of(view), () -> OrderCsv.of(view)));
         return view.shortage().isEmpty() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
     }
 

@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import sledwright.input.Reason;
 import sledwright.input.WholeFile;
-import sledwright.report.Screen;
+import sledwright.report.text.Screen;
 
 /** Where the result of a run goes: standard output, or a file that is replaced as a whole or not at all. */
 final class Output {

@@ -11,12 +11,12 @@ import picocli.CommandLine.Parameters;
 import sledwright.desk.QuoteQuestion;
 import sledwright.desk.view.QuoteAnswer;
 import sledwright.desk.view.QuoteView;
-import sledwright.report.Csv;
-import sledwright.report.Json;
-import sledwright.report.QuoteText;
 import sledwright.report.offer.Audience;
 import sledwright.report.offer.Offer;
 import sledwright.report.offer.OfferPage;
+import sledwright.report.quote.QuoteCsv;
+import sledwright.report.quote.QuoteJson;
+import sledwright.report.quote.QuoteText;
 
 /** {@code quote FILE}: ranked builds for one request. */
 @Command(
@@ -68,7 +68,7 @@ final class QuoteCommand implements Callable<Integer> {
                 new QuoteQuestion(sets, whyNot, steps), shared.terms()));
         QuoteView view = answer.view();
         Audience audience = internal ? Audience.SHOP : Audience.CUSTOMER;
-        output.write(Renderings.of(screen -> QuoteText.of(view, screen), () -> Json.of(view), () -> Csv.of(view))
+        output.write(Renderings.of(screen -> QuoteText.of(view, screen), () -> QuoteJson.of(view), () -> QuoteCsv.of(view))
                 .and(Format.HTML, () -> OfferPage.html(Offer.of(answer), audience))
                 .andBytes(Format.PDF, () -> OfferPage.pdf(Offer.of(answer), audience)));
         return view.alternatives().isEmpty() ? ExitCode.NO_VALID_BUILD : ExitCode.DONE;

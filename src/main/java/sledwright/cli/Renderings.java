@@ -5,7 +5,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import sledwright.report.Screen;
+import sledwright.report.text.Screen;
 
 /** One result in every format that its command writes; only the one that is asked for is ever made. */
 final class Renderings {

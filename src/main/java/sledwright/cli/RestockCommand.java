@@ -13,11 +13,11 @@ import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.desk.view.RestockView;
-import sledwright.report.Csv;
-import sledwright.report.Json;
-import sledwright.report.RestockPage;
-import sledwright.report.RestockSheets;
-import sledwright.report.RestockText;
+import sledwright.report.restock.RestockCsv;
+import sledwright.report.restock.RestockJson;
+import sledwright.report.restock.RestockPage;
+import sledwright.report.restock.RestockSheets;
+import sledwright.report.restock.RestockText;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
@@ -74,7 +74,7 @@ final class RestockCommand implements Callable<Integer> {
         RestockPlan plan = Restocker.plan(job.catalog(), job.plan(), shared.seed(), shared.deadline(),
                 line -> terminal.err().println("sledwright: " + line));
         RestockView view = new RestockView(plan, job.catalog(), shared.seed(), levels ? Levels.of(plan, plan.uses()) : List.of());
-        output.write(Renderings.of(screen -> RestockText.of(view, screen), () -> Json.of(view), () -> Csv.of(view))
+        output.write(Renderings.of(screen -> RestockText.of(view, screen), () -> RestockJson.of(view), () -> RestockCsv.of(view))
                 .and(Format.HTML, () -> RestockPage.of(view)).andBytes(Format.XLSX, () -> RestockSheets.of(view)));
         return ExitCode.DONE;
     }

@@ -6,7 +6,7 @@ import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
-import sledwright.report.Screen;
+import sledwright.report.text.Screen;
 
 /**
  * What a run is connected to.

@@ -17,9 +17,9 @@ import sledwright.generator.time.Deadline;
 import sledwright.planner.upgrade.Installed;
 import sledwright.planner.upgrade.Upgrade;
 import sledwright.planner.upgrade.Upgrader;
-import sledwright.report.Csv;
-import sledwright.report.Json;
-import sledwright.report.UpgradeText;
+import sledwright.report.upgrade.UpgradeCsv;
+import sledwright.report.upgrade.UpgradeJson;
+import sledwright.report.upgrade.UpgradeText;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
@@ -66,7 +66,7 @@ final class UpgradeCommand implements Callable<Integer> {
         Explanation explanation = upgrade.plan().isPresent() ? Explanation.NONE
                 : new Explainer(upgrader.catalog(), upgrader.search(), deadline).explain(findings, List.of());
         UpgradeView view = UpgradeView.of(upgrade, job.catalog(), explanation);
-        output.write(Renderings.of(screen -> UpgradeText.of(view, screen), () -> Json.of(view), () -> Csv.of(view)));
+        output.write(Renderings.of(screen -> UpgradeText.of(view, screen), () -> UpgradeJson.of(view), () -> UpgradeCsv.of(view)));
         return view.upgrade().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
     }
 }

@@ -14,6 +14,9 @@ import sledwright.desk.view.QuoteView;
 import sledwright.explain.Explanation;
 import sledwright.generator.Findings;
 import sledwright.generator.Status;
+import sledwright.report.catalog.CatalogCsv;
+import sledwright.report.check.CheckCsv;
+import sledwright.report.quote.QuoteCsv;
 import sledwright.rules.Violation;
 import sledwright.samples.Answers;
 
@@ -25,7 +28,7 @@ class CsvTest {
     }
 
     private static String csv(Findings findings) {
-        return Csv.of(QuoteView.of(Answers.outcome(findings), Answers.SHOP, Explanation.NONE));
+        return QuoteCsv.of(QuoteView.of(Answers.outcome(findings), Answers.SHOP, Explanation.NONE));
     }
 
     @Test
@@ -50,7 +53,7 @@ class CsvTest {
         for (String start : List.of("=", "+", "-", "@", "\t", "\r")) {
             CheckView view = CheckView.of(Answers.order(Answers.ASKED, Answers.cool()), true,
                     List.of(new Violation("a-rule", start + "1A", "1 + 1")));
-            assertThat(read(Csv.of(view)).get(0)).containsEntry("where", "'" + start + "1A").containsEntry("message", "1 + 1");
+            assertThat(read(CheckCsv.of(view)).get(0)).containsEntry("where", "'" + start + "1A").containsEntry("message", "1 + 1");
         }
     }
 
@@ -58,12 +61,12 @@ class CsvTest {
     void aVerdictHasARowForEachBreach() {
         CheckView view = CheckView.of(Answers.order(Answers.ASKED, Answers.cool()), true,
                 List.of(new Violation("rank-limit", "1A", "Too many, by \"far\".")));
-        assertThat(Csv.of(view)).isEqualTo("rule,where,message\nrank-limit,1A,\"Too many, by \"\"far\"\".\"\n");
+        assertThat(CheckCsv.of(view)).isEqualTo("rule,where,message\nrank-limit,1A,\"Too many, by \"\"far\"\".\"\n");
     }
 
     @Test
     void aCatalogueHasARowForEachKind() {
-        assertThat(Csv.of(CatalogView.of(Answers.SHOP))).isEqualTo("""
+        assertThat(CatalogCsv.of(CatalogView.of(Answers.SHOP))).isEqualTo("""
                 kind,count
                 platforms,2
                 "sled enclosures",0

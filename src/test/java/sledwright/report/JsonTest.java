@@ -26,6 +26,9 @@ import sledwright.explain.conflict.Relaxation;
 import sledwright.explain.whynot.WhyNot;
 import sledwright.generator.Findings;
 import sledwright.generator.Status;
+import sledwright.report.catalog.CatalogJson;
+import sledwright.report.check.CheckJson;
+import sledwright.report.quote.QuoteJson;
 import sledwright.rules.Violation;
 import sledwright.samples.Answers;
 import sledwright.samples.Samples;
@@ -46,7 +49,7 @@ class JsonTest {
 
     @Test
     void aQuoteIsWrittenKeyByKey() {
-        assertThat(Json.of(view(Answers.findings(Answers.ASKED, Status.PROVED, Answers.order(Answers.ASKED, Answers.sled()))))).startsWith("""
+        assertThat(QuoteJson.of(view(Answers.findings(Answers.ASKED, Status.PROVED, Answers.order(Answers.ASKED, Answers.sled()))))).startsWith("""
                 {
                   "request": "render node",
                   "currency": "EUR",
@@ -125,15 +128,15 @@ class JsonTest {
                         new BigDecimal("500.00"), "500.00 EUR would do.")), List.of("There are more."));
         Findings impossible = Answers.findings(Answers.ASKED, Status.IMPOSSIBLE);
         Findings value = new Findings(Answers.rich(), Status.BEST_FOUND, 400, 500.5, List.of(Answers.order(Answers.rich(), Answers.cool())), false);
-        for (String json : List.of(Json.of(view(Answers.proved())), Json.of(view(Answers.unequal())), Json.of(view(value)),
-                Json.of(QuoteView.of(Answers.outcome(impossible), Answers.SHOP, explanation)))) {
+        for (String json : List.of(QuoteJson.of(view(Answers.proved())), QuoteJson.of(view(Answers.unequal())), QuoteJson.of(view(value)),
+                QuoteJson.of(QuoteView.of(Answers.outcome(impossible), Answers.SHOP, explanation)))) {
             assertThat(Schemas.faults("quote-result", json)).as(json).isEmpty();
         }
     }
 
     @Test
     void theSchemaRefusesWhatIsNoAnswer() {
-        String json = Json.of(view(Answers.proved()));
+        String json = QuoteJson.of(view(Answers.proved()));
         assertThat(Schemas.faults("quote-result", json.replace("\"proved\"", "\"sure\""))).isNotEmpty();
         assertThat(Schemas.faults("quote-result", json.replace("\"price\": 594.00", "\"price\": \"594.00\""))).isNotEmpty();
         assertThat(Schemas.faults("quote-result", json.replace("\"lot\": \"B1\"", "\"lot\": null"))).isNotEmpty();
@@ -144,7 +147,7 @@ class JsonTest {
     void theLinesAddUpToThePrice() throws IOException {
         for (Findings findings : List.of(Answers.proved(), Answers.unequal(),
                 Answers.findings(Answers.rich(), Status.PROVED, Answers.order(Answers.rich(), Answers.cool())))) {
-            for (JsonNode alternative : read(Json.of(view(findings))).get("alternatives")) {
+            for (JsonNode alternative : read(QuoteJson.of(view(findings))).get("alternatives")) {
                 BigDecimal sum = BigDecimal.ZERO;
                 for (JsonNode line : alternative.get("lines")) {
                     assertThat(line.get("unit_price").decimalValue().multiply(BigDecimal.valueOf(line.get("quantity").asInt())))
@@ -158,7 +161,7 @@ class JsonTest {
 
     @Test
     void anObjectiveThatIsNoMoneyIsAPlainFigure() throws IOException {
-        JsonNode json = read(Json.of(view(new Findings(Answers.rich(), Status.BEST_FOUND, 400, 500.5,
+        JsonNode json = read(QuoteJson.of(view(new Findings(Answers.rich(), Status.BEST_FOUND, 400, 500.5,
                 List.of(Answers.order(Answers.rich(), Answers.cool())), true))));
         assertThat(json.get("best").toString()).isEqualTo("400");
         assertThat(json.get("bound").toString()).isEqualTo("500.5");
@@ -167,7 +170,7 @@ class JsonTest {
 
     @Test
     void machinesThatDifferAreListedTheHeaviestFirst() throws IOException {
-        JsonNode best = read(Json.of(view(Answers.unequal()))).get("alternatives").get(0);
+        JsonNode best = read(QuoteJson.of(view(Answers.unequal()))).get("alternatives").get(0);
         assertThat(best.get("machines").asInt()).isEqualTo(3);
         assertThat(best.get("modules").toString()).isEqualTo("{\"R16B\":8}");
         assertThat(best.get("load_w").asInt()).isEqualTo(291);
@@ -179,7 +182,7 @@ class JsonTest {
 
     @Test
     void theLicenceIsALineOfItsOwn() throws IOException {
-        JsonNode json = read(Json.of(view(Answers.findings(Answers.rich(), Status.PROVED, Answers.order(Answers.rich(), Answers.cool())))));
+        JsonNode json = read(QuoteJson.of(view(Answers.findings(Answers.rich(), Status.PROVED, Answers.order(Answers.rich(), Answers.cool())))));
         List<String> licences = json.get("alternatives").get(0).get("lines").findParents("kind").stream()
                 .filter(line -> line.get("kind").asText().equals("licence"))
                 .map(line -> line.get("quantity") + " x " + line.get("unit_price") + " = " + line.get("total")).toList();
@@ -188,7 +191,7 @@ class JsonTest {
 
     @Test
     void anImpossibleRequestHasNoFigures() throws IOException {
-        JsonNode json = read(Json.of(view(Answers.findings(Answers.ASKED, Status.IMPOSSIBLE))));
+        JsonNode json = read(QuoteJson.of(view(Answers.findings(Answers.ASKED, Status.IMPOSSIBLE))));
         assertThat(json.get("status").asText()).isEqualTo("impossible");
         assertThat(json.get("best").isNull()).isTrue();
         assertThat(json.get("bound").isNull()).isTrue();
@@ -199,7 +202,7 @@ class JsonTest {
     void aVerdictHasItsBreachesAndTheFigures() throws IOException {
         CheckView view = CheckView.of(Answers.order(Answers.ASKED, Answers.cool()), false,
                 List.of(new Violation("rank-limit", "1A", "Too many ranks.")));
-        String json = Json.of(view);
+        String json = CheckJson.of(view);
         assertThat(Schemas.faults("check-result", json)).isEmpty();
         assertThat(json).startsWith("""
                 {
@@ -222,7 +225,7 @@ class JsonTest {
     @Test
     void aMachineWithoutProcessorsIsShown() throws IOException {
         var build = Samples.machine(Answers.BOX).processors().slot("1A1", Answers.R16).build();
-        String json = Json.of(CheckView.of(Answers.order(Answers.ASKED, build), true, List.of(new Violation("socket-count", "", "None."))));
+        String json = CheckJson.of(CheckView.of(Answers.order(Answers.ASKED, build), true, List.of(new Violation("socket-count", "", "None."))));
         assertThat(Schemas.faults("check-result", json)).isEmpty();
         assertThat(read(json).get("processor").isNull()).isTrue();
         assertThat(read(json).get("cooling").isNull()).isTrue();
@@ -230,7 +233,7 @@ class JsonTest {
 
     @Test
     void aCatalogueIsCounted() throws IOException {
-        String json = Json.of(CatalogView.of(Answers.SHOP));
+        String json = CatalogJson.of(CatalogView.of(Answers.SHOP));
         assertThat(Schemas.faults("catalog-result", json)).isEmpty();
         assertThat(read(json).get("counts").toString()).isEqualTo("{\"platforms\":2,\"sled_enclosures\":0,\"processors\":2,\"memory_modules\":3,"
                 + "\"cooling_kits\":3,\"power_supplies\":1,\"lots\":10,\"units_in_stock\":83}");
@@ -242,8 +245,8 @@ class JsonTest {
     void everyKeyIsDescribed() throws IOException {
         String described = Files.readString(Path.of("docs/json.md"));
         Set<String> keys = new TreeSet<>();
-        for (String json : List.of(Json.of(view(Answers.proved())), Json.of(CatalogView.of(Answers.SHOP)),
-                Json.of(CheckView.of(Answers.order(Answers.ASKED, Answers.cool()), true, List.of(new Violation("a", "b", "c")))))) {
+        for (String json : List.of(QuoteJson.of(view(Answers.proved())), CatalogJson.of(CatalogView.of(Answers.SHOP)),
+                CheckJson.of(CheckView.of(Answers.order(Answers.ASKED, Answers.cool()), true, List.of(new Violation("a", "b", "c")))))) {
             collect(read(json), keys);
         }
         assertThat(keys).hasSizeGreaterThan(50).allSatisfy(key -> assertThat(described).contains("`" + key + "`"));

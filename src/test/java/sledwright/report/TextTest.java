@@ -25,6 +25,12 @@ import sledwright.explain.conflict.Relaxation;
 import sledwright.explain.whynot.WhyNot;
 import sledwright.generator.Findings;
 import sledwright.generator.Status;
+import sledwright.report.catalog.CatalogText;
+import sledwright.report.check.CheckText;
+import sledwright.report.quote.QuoteJson;
+import sledwright.report.quote.QuoteText;
+import sledwright.report.text.Screen;
+import sledwright.report.text.TextTable;
 import sledwright.rules.Order;
 import sledwright.rules.Violation;
 import sledwright.samples.Answers;
@@ -180,7 +186,7 @@ class TextTest {
                 1  594.00      540.00  2 x P10    8 x 16 GB = 128 GB      2
                 2  852.00      694.00  2 x P12    16 x 16 GB = 256 GB     4
                 """);
-        assertThat(Json.of(QuoteView.of(Answers.outcome(findings), Answers.SHOP, Explanation.NONE))).contains("\"price_less_worth\": 694.00");
+        assertThat(QuoteJson.of(QuoteView.of(Answers.outcome(findings), Answers.SHOP, Explanation.NONE))).contains("\"price_less_worth\": 694.00");
     }
 
     @Test
@@ -304,7 +310,7 @@ class TextTest {
 
     @Test
     void longNamesFold() {
-        Table table = new Table().column("part", Table.Fit.LEFT).column("from", Table.Fit.FLEXIBLE).column("EUR", Table.Fit.RIGHT)
+        TextTable table = new TextTable().column("part", TextTable.Fit.LEFT).column("from", TextTable.Fit.FLEXIBLE).column("EUR", TextTable.Fit.RIGHT)
                 .row("A", "a shop with a long name and another", "1.00").row("B", "unbreakable-name-of-a-shop", "10.00");
         assertThat(table.lines(28)).containsExactly(
                 "part  from               EUR",

@@ -15,13 +15,13 @@ import sledwright.explain.change.CatalogDifference.Move;
 import sledwright.explain.change.CatalogDifference.OfferMove;
 import sledwright.explain.change.CatalogDifference.PartMove;
 import sledwright.explain.change.CatalogDifference.Terms;
-import sledwright.report.Csv;
-import sledwright.report.Ink;
-import sledwright.report.Json;
-import sledwright.report.Page;
-import sledwright.report.Screen;
-import sledwright.report.Table;
-import sledwright.report.Table.Fit;
+import sledwright.report.text.Csv;
+import sledwright.report.text.Ink;
+import sledwright.report.text.Json;
+import sledwright.report.text.Page;
+import sledwright.report.text.Screen;
+import sledwright.report.text.TextTable;
+import sledwright.report.text.TextTable.Fit;
 
 /** How two catalogues differ, in text, JSON and CSV. */
 public final class DifferenceReport {
@@ -42,12 +42,12 @@ public final class DifferenceReport {
             page.text("the same parts, prices and stock");
         }
         if (!view.difference().parts().isEmpty()) {
-            Table parts = new Table().column("part", Fit.LEFT).column("", Fit.LEFT).column("description", Fit.FLEXIBLE);
+            TextTable parts = new TextTable().column("part", Fit.LEFT).column("", Fit.LEFT).column("description", Fit.FLEXIBLE);
             view.difference().parts().forEach(part -> parts.row(part.sku(), part.move().label(), part.description()));
             page.heading("Parts").table(parts);
         }
         if (!view.difference().offers().isEmpty()) {
-            Table offers = new Table().column("part", Fit.LEFT).column("lot", Fit.LEFT).column("from", Fit.RIGHT).column("", Fit.LEFT)
+            TextTable offers = new TextTable().column("part", Fit.LEFT).column("lot", Fit.LEFT).column("from", Fit.RIGHT).column("", Fit.LEFT)
                     .column("price", Fit.RIGHT).column("change", Fit.RIGHT).column("in stock", Fit.RIGHT).column("days", Fit.RIGHT);
             view.difference().offers().forEach(offer -> offers.row(offer.sku(), offer.lot(), String.valueOf(offer.minQuantity()), offer.move().label(),
                     moved(offer, terms -> amount(terms).toPlainString()), offer.pricePercent().map(DifferenceReport::percent).orElse(""),

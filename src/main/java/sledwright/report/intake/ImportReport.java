@@ -9,11 +9,11 @@ import sledwright.catalog.intake.Change;
 import sledwright.catalog.intake.Change.Edit;
 import sledwright.desk.view.ImportView;
 import sledwright.input.Fault;
-import sledwright.report.Csv;
-import sledwright.report.Ink;
-import sledwright.report.Json;
-import sledwright.report.Page;
-import sledwright.report.Screen;
+import sledwright.report.text.Csv;
+import sledwright.report.text.Ink;
+import sledwright.report.text.Json;
+import sledwright.report.text.Page;
+import sledwright.report.text.Screen;
 
 /** An import in text, JSON and CSV. */
 public final class ImportReport {

@@ -22,7 +22,7 @@ import sledwright.catalog.CatalogTable;
 import sledwright.catalog.intake.Formulas;
 import sledwright.catalog.intake.TableExport;
 import sledwright.input.Figure;
-import sledwright.report.Json;
+import sledwright.report.text.Json;
 
 /** A table of a catalogue for spreadsheets and programs. */
 public final class TableSheet {

@@ -9,8 +9,8 @@ import sledwright.domain.Slot;
 import sledwright.planner.upgrade.BenchStep;
 import sledwright.planner.upgrade.BenchStep.Action;
 import sledwright.planner.upgrade.BenchStep.Part;
-import sledwright.report.BenchText;
-import sledwright.report.Precautions;
+import sledwright.report.build.BenchText;
+import sledwright.report.build.Precautions;
 import sledwright.report.sheet.SheetView.Stage;
 
 /**

@@ -2,8 +2,8 @@ package sledwright.report.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import sledwright.report.Csv;
 import sledwright.report.sheet.SheetView.Sheet;
+import sledwright.report.text.Csv;
 
 /** The pick list as a table: a row for each lot that parts come from, then one for each part that comes out. */
 public final class SheetCsv {

@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import sledwright.desk.view.Decimals;
-import sledwright.report.Json;
 import sledwright.report.sheet.BoardView.Channel;
 import sledwright.report.sheet.BoardView.Fitted;
 import sledwright.report.sheet.BoardView.Place;
@@ -16,6 +15,7 @@ import sledwright.report.sheet.SheetView.Pick;
 import sledwright.report.sheet.SheetView.Pulled;
 import sledwright.report.sheet.SheetView.Sheet;
 import sledwright.report.sheet.SheetView.Stage;
+import sledwright.report.text.Json;
 
 /** The bench sheet as JSON; docs/json.md describes every key. */
 public final class SheetJson {

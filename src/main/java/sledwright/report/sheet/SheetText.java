@@ -2,13 +2,13 @@ package sledwright.report.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import sledwright.report.Ink;
-import sledwright.report.Page;
-import sledwright.report.Screen;
-import sledwright.report.Table;
-import sledwright.report.Table.Fit;
 import sledwright.report.sheet.SheetView.Sheet;
 import sledwright.report.sheet.SheetView.Stage;
+import sledwright.report.text.Ink;
+import sledwright.report.text.Page;
+import sledwright.report.text.Screen;
+import sledwright.report.text.TextTable;
+import sledwright.report.text.TextTable.Fit;
 
 /** The bench sheet, for people. */
 public final class SheetText {
@@ -40,7 +40,7 @@ public final class SheetText {
             page.heading("Parts to pick" + all(sheet)).table(picks(sheet));
         }
         if (!sheet.pulled().isEmpty()) {
-            Table table = new Table().column("part", Fit.LEFT).column("description", Fit.FLEXIBLE).column("units", Fit.RIGHT);
+            TextTable table = new TextTable().column("part", Fit.LEFT).column("description", Fit.FLEXIBLE).column("units", Fit.RIGHT);
             sheet.pulled().forEach(part -> table.row(part.sku(), part.description(), String.valueOf(part.units())));
             page.heading("Parts that come out" + all(sheet)).table(table);
         }
@@ -61,15 +61,15 @@ public final class SheetText {
         return sheet.machines() == 1 ? "" : ", for all %d machines".formatted(sheet.machines());
     }
 
-    private static Table picks(Sheet sheet) {
-        Table table = new Table().column("", Fit.LEFT).column("part", Fit.LEFT).column("description", Fit.FLEXIBLE).column("lot", Fit.FLEXIBLE)
+    private static TextTable picks(Sheet sheet) {
+        TextTable table = new TextTable().column("", Fit.LEFT).column("part", Fit.LEFT).column("description", Fit.FLEXIBLE).column("lot", Fit.FLEXIBLE)
                 .column("from", Fit.FLEXIBLE).column("units", Fit.RIGHT);
         sheet.picks().forEach(pick -> table.row(BOX.strip(), pick.sku(), pick.description(), pick.lot(), pick.supplier(), String.valueOf(pick.units())));
         return table;
     }
 
-    private static Table slots(BoardView board) {
-        Table table = new Table().column("channel", Fit.LEFT).column("holds", Fit.FLEXIBLE);
+    private static TextTable slots(BoardView board) {
+        TextTable table = new TextTable().column("channel", Fit.LEFT).column("holds", Fit.FLEXIBLE);
         for (int position = 1; position <= board.slotsPerChannel(); position++) {
             table.column("slot " + position, Fit.FLEXIBLE);
         }
@@ -91,8 +91,8 @@ public final class SheetText {
         }
     }
 
-    private static Table expected(Sheet sheet) {
-        Table table = new Table().column("", Fit.FLEXIBLE).column("expected", Fit.FLEXIBLE).column("seen", Fit.LEFT);
+    private static TextTable expected(Sheet sheet) {
+        TextTable table = new TextTable().column("", Fit.FLEXIBLE).column("expected", Fit.FLEXIBLE).column("seen", Fit.LEFT);
         SheetWords.expected(sheet.expected()).forEach(row -> table.row(row.what(), row.expected(), "______"));
         return table;
     }

@@ -24,7 +24,7 @@ import sledwright.planner.upgrade.BenchStep;
 import sledwright.planner.upgrade.Installed;
 import sledwright.planner.upgrade.Plan;
 import sledwright.planner.upgrade.Refit;
-import sledwright.report.Precautions;
+import sledwright.report.build.Precautions;
 import sledwright.report.sheet.BoardView.Side;
 import sledwright.report.sheet.SheetView.Channel;
 import sledwright.report.sheet.SheetView.Expected;

@@ -1,0 +1,78 @@
+package sledwright.report.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import sledwright.planner.upgrade.BenchStep;
+import sledwright.planner.upgrade.BenchStep.Action;
+
+/** Words for what is done at the bench. */
+public final class BenchText {
+
+    private BenchText() {
+    }
+
+    /** One sentence for each step; like steps that follow each other share one. */
+    public static List<String> sentences(List<BenchStep> steps) {
+        List<List<BenchStep>> groups = new ArrayList<>();
+        for (BenchStep step : steps) {
+            List<BenchStep> last = groups.isEmpty() ? List.of() : groups.get(groups.size() - 1);
+            if (step.action() != Action.MOVE && !last.isEmpty() && isLike(last.get(0), step)) {
+                last.add(step);
+            } else {
+                groups.add(new ArrayList<>(List.of(step)));
+            }
+        }
+        return groups.stream().map(BenchText::sentence).toList();
+    }
+
+    private static boolean isLike(BenchStep one, BenchStep other) {
+        return one.action() == other.action() && one.part() == other.part() && one.sku().equals(other.sku());
+    }
+
+    private static String list(List<String> items) {
+        int last = items.size() - 1;
+        return last == 0 ? items.get(0) : String.join(", ", items.subList(0, last)) + " and " + items.get(last);
+    }
+
+    /** One step. */
+    public static String sentence(BenchStep step) {
+        return sentence(List.of(step));
+    }
+
+    private static String sentence(List<BenchStep> like) {
+        BenchStep first = like.get(0);
+        List<String> named = like.stream().map(step -> step.from().or(step::to).orElseThrow()).toList();
+        String places = list(named);
+        String slots = (like.size() == 1 ? "slot " : "slots ") + String.join(", ", named);
+        String what = (like.size() == 1 ? "" : like.size() + " x ") + first.sku();
+        String processors = (like.size() == 1 ? "processor " : like.size() + " processors ") + first.sku();
+        String heatSinks = (like.size() == 1 ? "heat sink " : like.size() + " heat sinks ") + first.sku();
+        String them = like.size() == 1 ? "it" : "them";
+        return switch (first.part()) {
+            case MODULE -> switch (first.action()) {
+                case TAKE_OUT -> "Take %s out of %s.".formatted(what, slots);
+                case LAY_ASIDE -> "Lay %s from %s aside.".formatted(what, slots);
+                case MOVE -> "Move %s from slot %s to slot %s.".formatted(what, first.from().orElseThrow(), first.to().orElseThrow());
+                case PUT_IN -> "Put %s into %s.".formatted(what, slots);
+            };
+            case PROCESSOR -> switch (first.action()) {
+                case TAKE_OUT -> "Take %s out of %s.".formatted(processors, places);
+                case LAY_ASIDE -> "Lay %s from %s aside.".formatted(processors, places);
+                case MOVE -> "Move %s from %s to %s.".formatted(processors, first.from().orElseThrow(), first.to().orElseThrow());
+                case PUT_IN -> "Put %s into %s.".formatted(processors, places);
+            };
+            case HEAT_SINK -> switch (first.action()) {
+                case TAKE_OUT -> "Take %s off %s.".formatted(heatSinks, places);
+                case LAY_ASIDE -> "Take %s off %s and lay %s aside.".formatted(heatSinks, places, them);
+                case MOVE -> "Move %s from %s to %s.".formatted(heatSinks, first.from().orElseThrow(), first.to().orElseThrow());
+                case PUT_IN -> "Put %s on %s.".formatted(heatSinks, places);
+            };
+            case SUPPLY -> switch (first.action()) {
+                case TAKE_OUT -> "Pull %s (%s).".formatted(what, places);
+                case LAY_ASIDE -> "Pull %s (%s) and lay %s aside.".formatted(what, places, them);
+                case MOVE -> "Move %s from %s to %s.".formatted(what, first.from().orElseThrow(), first.to().orElseThrow());
+                case PUT_IN -> "Put in %s (%s).".formatted(what, places);
+            };
+        };
+    }
+}

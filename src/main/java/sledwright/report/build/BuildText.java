@@ -1,0 +1,133 @@
+package sledwright.report.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import sledwright.desk.view.BuildView;
+import sledwright.desk.view.Line;
+import sledwright.desk.view.Lines;
+import sledwright.desk.view.SlotMap;
+import sledwright.metrics.Figures;
+import sledwright.report.text.Page;
+import sledwright.report.text.TextTable;
+import sledwright.report.text.TextTable.Fit;
+import sledwright.rules.Numbers;
+
+/** The parts of a text that show one build. */
+public final class BuildText {
+
+    private static final String NONE = "-";
+
+    private BuildText() {
+    }
+
+    /** Such as {@code 2 x K2-10}. */
+    public static String processors(BuildView build) {
+        return build.processorSku().map(sku -> build.processors() + " x " + sku).orElse("none");
+    }
+
+    /** Such as {@code 12 x 16 GB = 192 GB}, of one machine. */
+    public static String memory(BuildView build) {
+        Map<Integer, Integer> memory = build.heaviest().memory();
+        if (memory.isEmpty()) {
+            return "none";
+        }
+        String groups = memory.entrySet().stream().map(group -> group.getValue() + " x " + group.getKey())
+                .collect(Collectors.joining(" + "));
+        return "%s GB = %d GB".formatted(groups, build.figures().memoryGb());
+    }
+
+    /** The figure, marked where it is an estimate. */
+    public static String throughput(Figures figures) {
+        return (figures.throughputEstimated() ? "~" : "") + Numbers.plain(figures.throughput());
+    }
+
+    /** Watts to one decimal. */
+    public static String wall(Figures figures) {
+        return figures.wallW().isPresent() ? Numbers.plain(Math.rint(figures.wallW().getAsDouble() * 10) / 10) : NONE;
+    }
+
+    public static String money(BuildView build) {
+        return build.price().map(Object::toString).orElse(NONE);
+    }
+
+    /** How many machines there are and what each is made of, in words. */
+    public static String summary(BuildView build) {
+        return (build.count() == 1 ? "" : build.count() + " machines, each ") + machine(build);
+    }
+
+    /** What one machine is made of, in words. */
+    public static String machine(BuildView build) {
+        List<String> parts = new ArrayList<>(List.of(build.platform() + " (" + build.platformName() + ")"));
+        build.processor().ifPresent(processor -> parts.add("%s (%d cores, %s GHz, %s GHz all cores)".formatted(processors(build),
+                processor.cores(), Numbers.plain(processor.baseGhz()), Numbers.plain(processor.allCoreGhz()))));
+        build.cooling().ifPresent(sku -> parts.add("heat sink " + sku));
+        parts.add(build.supply().map(sku -> "%d x %s".formatted(build.supplies(), sku)).orElse("fed by the enclosure"));
+        return String.join(", ", parts);
+    }
+
+    /** The lines of the order with the lots to pick from, and its total. */
+    public static TextTable parts(BuildView build, String currency) {
+        TextTable table = lines(build.lines(), currency);
+        build.price().ifPresent(price -> table.row("total", "", "", "", String.valueOf(build.leadDays()), "", "", price.toString()));
+        return table;
+    }
+
+    /** Lines of an order with the lots to pick from. */
+    public static TextTable lines(List<Line> lines, String currency) {
+        TextTable table = new TextTable().column("part", Fit.LEFT).column("lot", Fit.FLEXIBLE).column("from", Fit.FLEXIBLE)
+                .column("condition", Fit.LEFT).column("days", Fit.RIGHT).column("units", Fit.RIGHT).column("each", Fit.RIGHT)
+                .column(currency, Fit.RIGHT);
+        for (Line line : lines) {
+            List<String> cells = new ArrayList<>(List.of(line.sku()));
+            line.source().ifPresentOrElse(
+                    source -> cells.addAll(List.of(source.lot(), source.supplier(), source.condition(), String.valueOf(source.leadDays()))),
+                    () -> cells.addAll(List.of("", line.description(), "", "")));
+            cells.addAll(List.of(String.valueOf(line.quantity()), line.unitPrice().toString(), line.total().toString()));
+            table.row(cells);
+        }
+        return table;
+    }
+
+    /** The slots of one machine: a line for each channel, socket by socket. */
+    static TextTable slots(SlotMap map) {
+        TextTable table = new TextTable().column("channel", Fit.LEFT);
+        int depth = map.sockets().get(0).get(0).cells().size();
+        for (int position = 1; position <= depth; position++) {
+            table.column("slot " + position, Fit.LEFT);
+        }
+        for (List<SlotMap.Row> socket : map.sockets()) {
+            for (SlotMap.Row row : socket) {
+                List<String> cells = new ArrayList<>(List.of(row.name()));
+                row.cells().forEach(cell -> cells.add(cell.name() + " " + content(cell)));
+                table.row(cells);
+            }
+        }
+        return table;
+    }
+
+    private static String content(SlotMap.Cell cell) {
+        String mark = cell.covered() ? "covered" : cell.fitted() ? "empty" : "no processor";
+        return cell.holds().isEmpty() ? mark : cell.covered() || !cell.fitted() ? cell.holds() + " " + mark : cell.holds();
+    }
+
+    /** Adds the slots of the heaviest machine and, where machines differ, what each holds. */
+    public static void addSlots(Page page, BuildView build) {
+        SlotMap map = build.heaviest().map();
+        String which = build.machines().size() == 1 ? "" : " of the heaviest machine";
+        String side = map.fillSide().isEmpty() ? "" : " (first slot: %s)".formatted(map.fillSide());
+        page.heading("Slots" + which + side).table(slots(map));
+        if (build.machines().size() > 1) {
+            page.heading("The machines differ in part numbers");
+            build.machines().forEach(machine -> page.item("- ", "%d %s: %s".formatted(machine.count(),
+                    machine.count() == 1 ? "machine" : "machines", machine.modules().entrySet().stream()
+                            .map(entry -> entry.getValue() + " x " + entry.getKey()).collect(Collectors.joining(", ")))));
+        }
+    }
+
+    /** The modules of a machine on one line. */
+    public static String modules(Map<String, Integer> modules) {
+        return modules.entrySet().stream().map(entry -> entry.getValue() + " x " + entry.getKey()).collect(Collectors.joining("; "));
+    }
+}

@@ -1,0 +1,26 @@
+package sledwright.report.build;
+
+import sledwright.explain.Explanation;
+import sledwright.report.text.Page;
+
+/** The parts of a text that say why nothing can be had, and what would do. */
+public final class ExplanationText {
+
+    private ExplanationText() {
+    }
+
+    public static void addConflicts(Page page, Explanation explanation) {
+        if (!explanation.conflicts().isEmpty()) {
+            page.heading("What conflicts, whatever else gives way");
+            explanation.conflicts().forEach(conflict -> page.item("- ", conflict.message()));
+        }
+        if (!explanation.relaxations().isEmpty()) {
+            page.heading("What would do, all else as asked");
+            explanation.relaxations().forEach(relaxation -> page.item("- ", relaxation.message()));
+        }
+        if (!explanation.notes().isEmpty()) {
+            page.gap();
+            explanation.notes().forEach(page::text);
+        }
+    }
+}

@@ -1,0 +1,134 @@
+package sledwright.report.build;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sledwright.desk.view.BuildView;
+import sledwright.desk.view.Decimals;
+import sledwright.desk.view.Line;
+import sledwright.desk.view.MachineView;
+import sledwright.metrics.Figures;
+import sledwright.rules.Violation;
+
+/** What several documents hold: builds with their lines, violations, and values that may be absent. */
+public final class JsonParts {
+
+    private final JsonGenerator out;
+
+    public JsonParts(JsonGenerator out) {
+        this.out = out;
+    }
+
+    public void build(BuildView build) throws IOException {
+        Figures figures = build.figures();
+        number("price", build.price());
+        out.writeStringField("platform", build.platform());
+        string("processor", build.processorSku());
+        out.writeNumberField("processors", build.processors());
+        string("cooling", build.cooling());
+        string("supply", build.supply());
+        out.writeNumberField("supplies", build.supplies());
+        out.writeNumberField("machines", build.count());
+        population(build.heaviest());
+        out.writeNumberField("cores", figures.cores());
+        out.writeNumberField("memory_gb", figures.memoryGb());
+        out.writeNumberField("usable_gb", Decimals.of(figures.usableGb()));
+        out.writeNumberField("memory_mts", figures.speed().mts());
+        out.writeStringField("speed_set_by", figures.speed().setBy().label());
+        out.writeNumberField("bandwidth_gbs", Decimals.of(figures.bandwidthGbs()));
+        out.writeNumberField("throughput", Decimals.of(figures.throughput()));
+        out.writeBooleanField("throughput_estimated", figures.throughputEstimated());
+        out.writeNumberField("load_w", Decimals.of(figures.loadW()));
+        number("wall_w", figures.wallW().stream().mapToObj(Decimals::of).findFirst());
+        out.writeNumberField("base_ghz", Decimals.of(figures.baseGhz()));
+        out.writeNumberField("all_core_ghz", Decimals.of(figures.allCoreGhz()));
+        out.writeNumberField("spare_slots", figures.spareSlots());
+        out.writeNumberField("lead_days", build.leadDays());
+        out.writeArrayFieldStart("lines");
+        for (Line line : build.lines()) {
+            line(line);
+        }
+        out.writeEndArray();
+        out.writeArrayFieldStart("builds");
+        for (MachineView machine : build.machines()) {
+            out.writeStartObject();
+            out.writeNumberField("machines", machine.count());
+            population(machine);
+            out.writeNumberField("load_w", Decimals.of(machine.figures().loadW()));
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+    }
+
+    private void population(MachineView machine) throws IOException {
+        out.writeObjectFieldStart("modules");
+        for (Map.Entry<String, Integer> entry : machine.modules().entrySet()) {
+            out.writeNumberField(entry.getKey(), entry.getValue());
+        }
+        out.writeEndObject();
+        out.writeObjectFieldStart("slots");
+        for (Map.Entry<String, String> entry : machine.slots().entrySet()) {
+            out.writeStringField(entry.getKey(), entry.getValue());
+        }
+        out.writeEndObject();
+    }
+
+    public void line(Line line) throws IOException {
+        out.writeStartObject();
+        out.writeStringField("kind", line.kind().label());
+        out.writeStringField("sku", line.sku());
+        out.writeStringField("description", line.description());
+        string("lot", line.source().map(Line.Source::lot));
+        string("supplier", line.source().map(Line.Source::supplier));
+        string("condition", line.source().map(Line.Source::condition));
+        out.writeFieldName("lead_days");
+        if (line.source().isPresent()) {
+            out.writeNumber(line.source().get().leadDays());
+        } else {
+            out.writeNull();
+        }
+        out.writeNumberField("quantity", line.quantity());
+        out.writeNumberField("unit_price", line.unitPrice());
+        out.writeNumberField("total", line.total());
+        out.writeEndObject();
+    }
+
+    public void violations(String key, List<Violation> violations) throws IOException {
+        out.writeArrayFieldStart(key);
+        for (Violation violation : violations) {
+            out.writeStartObject();
+            out.writeStringField("rule", violation.rule());
+            out.writeStringField("where", violation.where());
+            out.writeStringField("message", violation.message());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+    }
+
+    public void string(String key, Optional<String> value) throws IOException {
+        if (value.isPresent()) {
+            out.writeStringField(key, value.get());
+        } else {
+            out.writeNullField(key);
+        }
+    }
+
+    public void number(String key, Optional<BigDecimal> value) throws IOException {
+        if (value.isPresent()) {
+            out.writeNumberField(key, value.get());
+        } else {
+            out.writeNullField(key);
+        }
+    }
+
+    public void strings(String key, List<String> values) throws IOException {
+        out.writeArrayFieldStart(key);
+        for (String value : values) {
+            out.writeString(value);
+        }
+        out.writeEndArray();
+    }
+}

@@ -1,0 +1,2 @@
+/** What a catalogue holds, as text, JSON and CSV. */
+package sledwright.report.catalog;

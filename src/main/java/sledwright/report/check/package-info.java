@@ -1,0 +1,2 @@
+/** A verdict on a build as text, JSON and CSV. */
+package sledwright.report.check;

@@ -1,0 +1,149 @@
+package sledwright.report.compare;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import sledwright.compare.Cost;
+import sledwright.desk.view.BuildView;
+import sledwright.desk.view.CompareView;
+import sledwright.desk.view.CompareView.CurveView;
+import sledwright.desk.view.CompareView.PointView;
+import sledwright.desk.view.Decimals;
+import sledwright.domain.Catalog;
+import sledwright.generator.Axis;
+import sledwright.generator.Status;
+import sledwright.metrics.Figures;
+import sledwright.metrics.Quantity;
+import sledwright.report.build.BuildText;
+import sledwright.report.chart.SvgChart;
+import sledwright.report.page.Markup;
+import sledwright.report.page.PageHead;
+import sledwright.report.page.Pages;
+import sledwright.report.page.Wording;
+import sledwright.words.Sentences;
+
+/**
+ * A comparison as a page: charts and tables of every point. Where scripts run, points answer to pointer and keys, and tables can be
+ * sorted and searched; where none does, all is there to read.
+ */
+public final class ComparePage {
+
+    /** A figure over a cost. */
+    public record Section(String id, String title, Markup chart, boolean saves, boolean total, String cost, String figure, List<Row> rows, List<String> open) {
+    }
+
+    /** A point; figures stand as words, and beside them as numbers that sort. */
+    public record Row(String link, String platform, Cell cost, Cell price, Cell figure, Cell perUnit, Cell extraCost, Cell extra, Cell perExtra, String marks, int build,
+                      String processor, String memory, boolean marked) {
+    }
+
+    public record Cell(String words, String sorts) {
+
+        static final Cell NONE = new Cell("", "");
+    }
+
+    /** A build. */
+    public record Machine(int number, String price, String platform, String processors, String cooling, String supply, String modules, String memory,
+                          int cores, String mts, String bandwidth, String throughput, String load, String wall, int days) {
+    }
+
+    private final CompareView view;
+    private final Catalog shop;
+    private final Wording words;
+
+    private ComparePage(CompareView view, Catalog shop) {
+        this.view = view;
+        this.shop = shop;
+        words = Wording.of(shop);
+    }
+
+    public static String of(CompareView view, Catalog shop) {
+        return new ComparePage(view, shop).page();
+    }
+
+    private String page() {
+        PageHead head = PageHead.of("Comparison: " + view.request(), "What each further coin buys, figure by figure, with every point proved or said not to be.",
+                shop);
+        List<Machine> machines = new ArrayList<>();
+        view.builds().forEach(build -> machines.add(machine(machines.size() + 1, build)));
+        return Pages.live("compare", head, Map.ofEntries(Map.entry("shop", Map.of("name", shop.name(), "address", shop.stationery().address(),
+                        "contact", shop.stationery().contact())), Map.entry("request", view.request()), Map.entry("machines", view.machines()),
+                Map.entry("day", words.day(shop.pricedOn())), Map.entry("status", status()), Map.entry("open", view.status() == Status.BEST_FOUND),
+                Map.entry("none", view.status() == Status.IMPOSSIBLE), Map.entry("energy", energy()), Map.entry("by_platform", view.byPlatform()),
+                Map.entry("sections", sections()), Map.entry("chart_style", new Markup(SvgChart.DARK_STYLE)), Map.entry("builds", machines), Map.entry("together", together()),
+                Map.entry("notes", CompareNotes.of(view).stream().map(note -> Map.of("term", note.term(), "meaning", note.meaning())).toList())));
+    }
+
+    private String status() {
+        return switch (view.status()) {
+            case PROVED -> "Proved: no valid build costs less than a point and gives as much, and no point is missing.";
+            case BEST_FOUND -> "Best found: not every point is proved.";
+            case IMPOSSIBLE -> "Impossible: no build is valid.";
+        };
+    }
+
+    private Optional<String> energy() {
+        return view.energy().map(energy -> "%s years, %s a kWh, %s %% of the load on average".formatted(words.figure(energy.years()),
+                words.sentence(view.pricePerKwh().orElseThrow().stripTrailingZeros().toPlainString(), word -> false) + " " + view.currency(), words.figure(Quantity.rounded(100 * energy.duty()))));
+    }
+
+    private Optional<Map<String, Object>> together() {
+        return view.together().map(all -> Map.of("share", words.figure(Quantity.rounded(100 * all.share())), "complete", all.complete(), "builds", all.builds()));
+    }
+
+    private List<Section> sections() {
+        CompareCharts charts = new CompareCharts(view, words);
+        List<Section> sections = new ArrayList<>();
+        for (Cost cost : view.costs()) {
+            for (Axis axis : view.axes()) {
+                charts.of(axis, cost).ifPresent(chart -> {
+                    List<CurveView> curves = view.curves(axis, cost);
+                    sections.add(new Section(axis.label() + "-" + cost.label(), CompareCharts.title(axis, cost),
+                            new Markup(SvgChart.of(chart, SvgChart.Use.LIVE)), axis.lessIsBetter(), cost == Cost.TOTAL, Sentences.capital(cost.noun()), Sentences.capital(curves.get(0).figureWords()),
+                            curves.stream().flatMap(curve -> curve.points().stream().map(point -> row(curve, point))).toList(),
+                            curves.stream().filter(curve -> curve.status() == Status.BEST_FOUND).map(this::open).toList()));
+                });
+            }
+        }
+        return sections;
+    }
+
+    private String open(CurveView curve) {
+        return "%sThe first %d of %d points are proved%s.".formatted(curve.platform().map(sku -> sku + ": ").orElse(""), curve.proved(), curve.points().size(),
+                curve.bound().map(bound -> "; nothing that gives more costs less than " + words.money(bound)).orElse(""));
+    }
+
+    private Row row(CurveView curve, PointView point) {
+        BuildView build = view.build(point.build());
+        String marks = Stream.of(point.knee() ? "knee" : "", point.bestPerUnit() ? "best per unit" : "", view.byPlatform() && point.foremost() ? "ahead" : "",
+                point.proved() ? "" : "not proved").filter(mark -> !mark.isEmpty()).collect(Collectors.joining(", "));
+        return new Row(CompareCharts.link(curve, point), curve.platform().orElse(build.platform()),
+                money(point.cost()), money(point.price()), figure(point.figure()),
+                point.perUnit().map(this::money).orElse(Cell.NONE),
+                point.extra().map(extra -> money(extra.cost())).orElse(Cell.NONE),
+                point.extra().map(extra -> figure(extra.figure())).orElse(Cell.NONE),
+                point.extra().map(extra -> money(extra.perUnit())).orElse(Cell.NONE),
+                marks, point.build(), BuildText.processors(build), BuildText.memory(build), point.knee() || point.bestPerUnit());
+    }
+
+    private Cell money(BigDecimal amount) {
+        return new Cell(words.money(amount), amount.toPlainString());
+    }
+
+    private Cell figure(double figure) {
+        return new Cell(words.figure(figure), Decimals.of(figure).toPlainString());
+    }
+
+    private Machine machine(int number, BuildView build) {
+        Figures figures = build.figures();
+        return new Machine(number, build.price().map(words::money).orElse(""), build.platform(), BuildText.processors(build), build.cooling().orElse("none"),
+                build.supply().map(sku -> build.supplies() + " x " + sku).orElse("the enclosure's"), BuildText.modules(build.heaviest().modules()),
+                BuildText.memory(build), figures.cores(), words.figure(figures.speed().mts()), words.figure(figures.bandwidthGbs()),
+                (figures.throughputEstimated() ? "~" : "") + words.figure(figures.throughput()), words.figure(figures.loadW()),
+                figures.wallW().isPresent() ? words.figure(Math.rint(figures.wallW().getAsDouble() * 10) / 10) : "", build.leadDays());
+    }
+}

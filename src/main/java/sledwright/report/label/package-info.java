@@ -1,0 +1,2 @@
+/** Modules read from labels, as text, JSON and CSV. */
+package sledwright.report.label;

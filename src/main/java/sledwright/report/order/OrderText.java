@@ -1,0 +1,257 @@
+package sledwright.report.order;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import sledwright.desk.view.Line;
+import sledwright.desk.view.OrderView;
+import sledwright.desk.view.OrderView.Delivery;
+import sledwright.desk.view.OrderView.Filled;
+import sledwright.desk.view.OrderView.Group;
+import sledwright.desk.view.OrderView.Housed;
+import sledwright.desk.view.OrderView.Lack;
+import sledwright.desk.view.OrderView.Later;
+import sledwright.desk.view.OrderView.Picked;
+import sledwright.desk.view.OrderView.Scarce;
+import sledwright.desk.view.OrderView.Shortage;
+import sledwright.desk.view.OrderView.Sled;
+import sledwright.metrics.Figures;
+import sledwright.report.build.BuildText;
+import sledwright.report.text.Ink;
+import sledwright.report.text.Page;
+import sledwright.report.text.Screen;
+import sledwright.report.text.TextTable;
+import sledwright.report.text.TextTable.Fit;
+import sledwright.rules.Numbers;
+
+/** The answer to an order, for people. */
+public final class OrderText {
+
+    private final OrderView view;
+    private final Page page;
+
+    private OrderText(OrderView view, Screen screen) {
+        this.view = view;
+        page = new Page(screen);
+    }
+
+    public static String of(OrderView view, Screen screen) {
+        return new OrderText(view, screen).write();
+    }
+
+    private String write() {
+        page.text(Ink.HEAD, "%s: %s on %s".formatted(view.request(), machines(view.machines()), Numbers.counted(view.lines().size(), "line", "lines")));
+        addStatus();
+        if (view.delivered() > 0) {
+            page.text(price());
+        }
+        if (!view.isPriceAlone() && view.best().isPresent()) {
+            page.text(counted());
+        }
+        addLines();
+        view.shortage().ifPresent(this::addShortage);
+        view.lines().forEach(this::addLine);
+        addEnclosures();
+        addPicks();
+        addScarce();
+        return page.toString();
+    }
+
+    private void addStatus() {
+        switch (view.status()) {
+            case PROVED -> page.text(Ink.GOOD, "proved: no order of all these machines %s".formatted(view.isPriceAlone() ? "costs less" : "comes to less"));
+            case BEST_FOUND -> page.text(Ink.FAIR, "best found, not proved: %s".formatted(view.bound().map(bound -> "no order of all these machines %s less than %s%s"
+                    .formatted(view.isPriceAlone() ? "costs" : "comes to", money(bound), view.gapPercent().map(gap -> ", %s %% below".formatted(gap)).orElse("")))
+                    .orElse("how much cheaper an order could be is not known")));
+            case SHORT -> page.text(Ink.BAD, "short: %s of %s can be delivered%s; %s".formatted(view.delivered() == 0 ? "none" : view.delivered(),
+                    machines(view.machines()), view.delivered() == 0 ? " so far as was found" : "", most()));
+            case IMPOSSIBLE -> page.text(Ink.BAD, "impossible: not one of the machines can be delivered");
+        }
+    }
+
+    private String most() {
+        String by = view.lines().stream().mapToInt(Filled::priority).distinct().count() > 1 ? ", counted by priority" : "";
+        return view.shortage().map(Shortage::most).orElse(false) ? "proved: no order delivers more" + by
+                : "not proved that no order delivers more%s. Maybe allow more time: --time-limit".formatted(by);
+    }
+
+    private static String machines(int count) {
+        return Numbers.counted(count, "machine", "machines");
+    }
+
+    private String money(BigDecimal amount) {
+        return amount + " " + view.currency();
+    }
+
+    private String price() {
+        List<String> shares = new ArrayList<>();
+        add(shares, "parts", view.cost().parts());
+        add(shares, "labour", view.cost().labour());
+        add(shares, "licence", view.cost().licence());
+        if (view.cost().delivery().signum() != 0) {
+            shares.add("delivery %s by %s".formatted(view.cost().delivery(), Numbers.counted(view.deliveries(), "supplier", "suppliers")));
+        }
+        return "price%s: %s (%s)".formatted(view.shortage().isPresent() ? " of what is delivered" : "", money(view.cost().total()), String.join(" + ", shares));
+    }
+
+    private String counted() {
+        String charge = view.charge().signum() == 0 ? "" : ", with %s for further part numbers of memory module in a machine".formatted(view.charge());
+        String worth = view.worth().signum() == 0 ? "" : ", less %s that the surplus of best-value lines is worth".formatted(view.worth());
+        return "what is brought down: %s (the price%s%s)".formatted(money(view.best().orElseThrow()), charge, worth);
+    }
+
+    private static void add(List<String> shares, String what, BigDecimal amount) {
+        if (amount.signum() != 0) {
+            shares.add("%s %s".formatted(what, amount));
+        }
+    }
+
+    private void addLines() {
+        page.heading("Lines");
+        boolean missing = view.shortage().isPresent();
+        boolean priorities = view.lines().stream().mapToInt(Filled::priority).distinct().count() > 1;
+        TextTable table = new TextTable().column("line", Fit.FLEXIBLE).column("machines", Fit.RIGHT);
+        if (missing) {
+            table.column("delivered", Fit.RIGHT).column("missing", Fit.RIGHT);
+        }
+        if (priorities) {
+            table.column("priority", Fit.RIGHT);
+        }
+        table.column("builds", Fit.RIGHT).column("days", Fit.RIGHT).column(view.currency(), Fit.RIGHT);
+        for (Filled line : view.lines()) {
+            List<String> cells = new ArrayList<>(List.of(line.name(), String.valueOf(line.asked())));
+            if (missing) {
+                cells.addAll(List.of(String.valueOf(line.delivered()), String.valueOf(line.missing())));
+            }
+            if (priorities) {
+                cells.add(String.valueOf(line.priority()));
+            }
+            cells.addAll(List.of(String.valueOf(line.builds().size()),
+                    String.valueOf(line.builds().stream().mapToInt(group -> group.build().leadDays()).max().orElse(0)), line.price().toString()));
+            table.row(cells);
+        }
+        page.table(table);
+    }
+
+    private void addShortage(Shortage shortage) {
+        for (Filled line : view.lines()) {
+            line.why().ifPresent(why -> {
+                page.heading("Why not one machine of %s can be built".formatted(line.name()));
+                why.conflicts().forEach(conflict -> page.item("- ", conflict.message()));
+                why.relaxations().forEach(relaxation -> page.item("- ", "What would do: " + relaxation.message()));
+                why.notes().forEach(note -> page.item("- ", note));
+            });
+        }
+        if (!shortage.lacks().isEmpty()) {
+            page.heading("Units beyond the stock that would do");
+            TextTable table = new TextTable().column("part", Fit.LEFT).column("", Fit.FLEXIBLE).column("units", Fit.RIGHT).column("for", Fit.FLEXIBLE);
+            shortage.lacks().forEach(lack -> table.row(lack.sku(), lack.description(), String.valueOf(lack.units()), users(lack)));
+            page.table(table);
+        }
+        shortage.later().ifPresent(this::addLater);
+        if (shortage.later().isEmpty() && view.lines().stream().allMatch(line -> line.why().isEmpty())) {
+            page.gap().text("No order of all these machines was found for lines that wait, either.");
+        }
+    }
+
+    private String users(Lack lack) {
+        List<String> users = new ArrayList<>();
+        lack.byLine().forEach((line, units) -> users.add(lack.byLine().size() == 1 && units == lack.units() ? line : "%s %d".formatted(line, units)));
+        int housed = lack.units() - lack.byLine().values().stream().mapToInt(Integer::intValue).sum();
+        if (housed > 0) {
+            users.add("enclosures" + (users.isEmpty() ? "" : " " + housed));
+        }
+        return String.join(", ", users);
+    }
+
+    private void addLater(Later later) {
+        page.heading("The whole order, later")
+                .text("Where the lines wait %s, all %s can be delivered for %s. What arrives after the day that its line allows:"
+                        .formatted(Numbers.counted(later.leadDays(), "day", "days"), machines(view.machines()), money(later.price())));
+        page.table(BuildText.lines(later.purchases(), view.currency()));
+    }
+
+    private void addLine(Filled line) {
+        for (Group group : line.builds()) {
+            page.heading("%s%s: %s".formatted(line.name(), line.builds().size() == 1 ? "" : ", build " + group.number(),
+                    machines(group.build().count())));
+            page.text("%s, %s".formatted(BuildText.machine(group.build()), BuildText.memory(group.build())));
+            page.text(figures(group));
+            addSlots(group);
+            for (Picked picked : group.picked()) {
+                addPicked(line, group, picked);
+            }
+        }
+    }
+
+    private String figures(Group group) {
+        Figures figures = group.build().figures();
+        String usable = figures.usableGb() == figures.memoryGb() ? "" : ", %s GB of it usable".formatted(Numbers.plain(figures.usableGb()));
+        String wall = figures.wallW().isPresent() ? " (%s W from the wall)".formatted(BuildText.wall(figures)) : "";
+        return "Each: %d cores, throughput %s; %d GB%s at %d MT/s (set by %s), %s GB/s, %s; %s W%s. All: %s".formatted(figures.cores(), BuildText.throughput(figures),
+                figures.memoryGb(), usable, figures.speed().mts(), figures.speed().setBy().label(), Numbers.plain(figures.bandwidthGbs()),
+                Numbers.counted(figures.spareSlots(), "slot left", "slots left"), Numbers.plain(figures.loadW()), wall,
+                money(group.build().price().orElseThrow()));
+    }
+
+    /** Which module goes where, in words that fit a line: the slot map is the bench's. */
+    private void addSlots(Group group) {
+        Map<String, List<String>> slots = new LinkedHashMap<>();
+        group.build().heaviest().slots().forEach((slot, sku) -> slots.computeIfAbsent(sku, some -> new ArrayList<>()).add(slot));
+        slots.forEach((sku, names) -> page.item("- ", "%s in %s".formatted(sku, String.join(", ", names))));
+    }
+
+    private void addPicked(Filled line, Group group, Picked picked) {
+        String which = picked.machines() == 1 ? "machine %d".formatted(picked.first()) : "each of machines %d to %d".formatted(picked.first(), picked.last());
+        page.text("To pick for %s:".formatted(line.asked() == 1 ? "the machine" : which));
+        TextTable table = new TextTable().column("", Fit.LEFT).column("", Fit.LEFT).column("", Fit.FLEXIBLE).column("", Fit.FLEXIBLE).column("", Fit.RIGHT);
+        for (Line part : picked.lines()) {
+            table.row("  " + part.quantity() + " x", part.sku(), "lot " + part.source().orElseThrow().lot(), part.source().orElseThrow().supplier(),
+                    part.unitPrice().toString());
+        }
+        page.table(table);
+    }
+
+    private void addEnclosures() {
+        for (Housed housed : view.enclosures()) {
+            page.heading("Enclosure %d: %s (%s), fed by %d x %s".formatted(housed.number(), housed.sku(), housed.name(), housed.supplies(), housed.supply()));
+            page.text("%d of %s, %s W of load. Enclosure and supplies: %s".formatted(housed.sleds().size(), Numbers.counted(housed.bays(), "bay filled", "bays filled"),
+                    Numbers.plain(housed.loadW()), money(housed.price())));
+            Map<String, List<Sled>> byLine = housed.sleds().stream().collect(Collectors.groupingBy(Sled::line, LinkedHashMap::new, Collectors.toList()));
+            byLine.forEach((line, sleds) -> page.item("- ", "%s: %s".formatted(line, sleds.stream()
+                    .map(sled -> "machine %d in bay %d".formatted(sled.machine(), sled.bay())).collect(Collectors.joining(", ")))));
+        }
+    }
+
+    private void addPicks() {
+        if (view.picks().isEmpty()) {
+            return;
+        }
+        TextTable table = BuildText.lines(view.picks(), view.currency());
+        table.row("parts", "", "", "", "", "", "", view.cost().parts().toString());
+        page.heading("Parts to pick, by lot").table(table);
+        TextTable suppliers = new TextTable().column("supplier", Fit.FLEXIBLE).column("lots", Fit.RIGHT).column("units", Fit.RIGHT).column("days", Fit.RIGHT)
+                .column(view.currency(), Fit.RIGHT);
+        boolean charged = view.cost().delivery().signum() != 0;
+        if (charged) {
+            suppliers.column("delivery", Fit.RIGHT);
+        }
+        for (Delivery delivery : view.suppliers()) {
+            suppliers.row(delivery.own() ? delivery.supplier() + ", own shelf" : delivery.supplier(), String.valueOf(delivery.lots()), String.valueOf(delivery.units()), String.valueOf(delivery.leadDays()),
+                    delivery.parts().toString(), charged ? delivery.charge().toString() : "");
+        }
+        page.heading(view.suppliers().stream().anyMatch(Delivery::own) ? "Who delivers, and the shop's own shelf" : "Who delivers").table(suppliers);
+    }
+
+    private void addScarce() {
+        if (!view.scarce().isEmpty()) {
+            page.heading("What is scarce, by the bound's linear relaxation");
+            for (Scarce scarce : view.scarce()) {
+                page.item("- ", "One more %s would save about %s.".formatted(scarce.sku(), money(scarce.saves())));
+            }
+        }
+    }
+}

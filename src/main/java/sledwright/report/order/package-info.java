@@ -1,0 +1,2 @@
+/** The answer to an order as text, JSON and CSV. */
+package sledwright.report.order;

@@ -1,0 +1,40 @@
+package sledwright.report.quote;
+
+import java.util.List;
+import sledwright.desk.view.BuildView;
+import sledwright.desk.view.Decimals;
+import sledwright.desk.view.QuoteView;
+import sledwright.desk.view.QuoteView.Alternative;
+import sledwright.metrics.Figures;
+import sledwright.report.build.BuildText;
+import sledwright.report.text.Csv;
+
+/** A quote as comma-separated values. */
+public final class QuoteCsv {
+
+    private QuoteCsv() {
+    }
+
+    /** One row for each alternative. */
+    public static String of(QuoteView view) {
+        List<String> header = List.of("rank", "request", "status", "machines", "price", "currency", "platform", "processor", "processors",
+                "cooling", "supply", "supplies", "modules", "cores", "memory_gb", "usable_gb", "memory_mts", "speed_set_by",
+                "bandwidth_gbs", "throughput", "throughput_estimated", "load_w", "wall_w", "base_ghz", "all_core_ghz", "spare_slots",
+                "lead_days", "price_less_worth", "reasons");
+        return Csv.write(header, view.alternatives().stream().map(alternative -> row(view, alternative)).toList());
+    }
+
+    private static List<Object> row(QuoteView view, Alternative alternative) {
+        BuildView build = alternative.build();
+        Figures figures = build.figures();
+        return List.of(alternative.rank(), view.request(), view.status().label(), build.count(), build.price().<Object>map(price -> price).orElse(""),
+                view.currency(), build.platform(), build.processorSku().orElse(""), build.processors(), build.cooling().orElse(""),
+                build.supply().orElse(""), build.supplies(), BuildText.modules(build.heaviest().modules()), figures.cores(), figures.memoryGb(),
+                Decimals.of(figures.usableGb()), figures.speed().mts(), figures.speed().setBy().label(),
+                Decimals.of(figures.bandwidthGbs()), Decimals.of(figures.throughput()), String.valueOf(figures.throughputEstimated()),
+                Decimals.of(figures.loadW()),
+                figures.wallW().isPresent() ? Decimals.of(figures.wallW().getAsDouble()) : "", Decimals.of(figures.baseGhz()),
+                Decimals.of(figures.allCoreGhz()), figures.spareSlots(), build.leadDays(),
+                alternative.priceLessWorth().<Object>map(amount -> amount).orElse(""), String.join(" ", alternative.sentences()));
+    }
+}

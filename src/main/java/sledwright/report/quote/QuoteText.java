@@ -1,0 +1,163 @@
+package sledwright.report.quote;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import sledwright.desk.view.BuildView;
+import sledwright.desk.view.QuoteView;
+import sledwright.desk.view.QuoteView.Alternative;
+import sledwright.domain.Objective;
+import sledwright.generator.Status;
+import sledwright.metrics.MemorySpeed;
+import sledwright.report.build.BuildText;
+import sledwright.report.build.ExplanationText;
+import sledwright.report.text.Ink;
+import sledwright.report.text.Page;
+import sledwright.report.text.Screen;
+import sledwright.report.text.TextTable;
+import sledwright.report.text.TextTable.Fit;
+import sledwright.rules.Numbers;
+
+/** The answer to a request, for people. */
+public final class QuoteText {
+
+    private record Column(String header, Fit fit, Function<Alternative, String> cell) {
+
+        static Column of(String header, Fit fit, Function<BuildView, String> cell) {
+            return new Column(header, fit, alternative -> cell.apply(alternative.build()));
+        }
+    }
+
+    private final QuoteView view;
+    private final Page page;
+
+    private QuoteText(QuoteView view, Screen screen) {
+        this.view = view;
+        page = new Page(screen);
+    }
+
+    public static String of(QuoteView view, Screen screen) {
+        return new QuoteText(view, screen).write();
+    }
+
+    private String write() {
+        page.text(Ink.HEAD, "%s: %s, %s".formatted(view.request(),
+                view.machines() == 1 ? "1 machine" : view.machines() + " machines", view.objective()));
+        addStatus();
+        if (!view.alternatives().isEmpty()) {
+            addRanking();
+            addBest(view.alternatives().get(0));
+        }
+        addExplanation();
+        view.steps().ifPresent(steps -> StepsText.add(page, steps, view));
+        return page.toString();
+    }
+
+    private void addStatus() {
+        switch (view.status()) {
+            case PROVED -> page.text(Ink.GOOD, "proved: " + switch (view.objective()) {
+                case CHEAPEST -> "no cheaper valid build exists";
+                case MOST_THROUGHPUT -> "no valid build has more throughput";
+                case MOST_BANDWIDTH -> "no valid build has more memory bandwidth";
+                case MOST_MEMORY -> "no valid build has more usable memory";
+                case BEST_VALUE -> "no valid build has a lower price less worth";
+            });
+            case BEST_FOUND -> page.text(Ink.FAIR, view.alternatives().isEmpty()
+                    ? "nothing found before the time limit, and not proved that nothing exists. Maybe allow more time: --time-limit"
+                    : "best found in time: " + bound());
+            case IMPOSSIBLE -> page.text(Ink.BAD, "impossible: no valid build exists");
+        }
+        view.best().filter(best -> !view.objective().label().equals("cheapest"))
+                .ifPresent(best -> page.line(switch (view.objective()) {
+                    case MOST_THROUGHPUT -> "throughput of the best: " + best;
+                    case MOST_BANDWIDTH -> "memory bandwidth of the best: " + best + " GB/s";
+                    case MOST_MEMORY -> "usable memory of the best: " + best + " GB";
+                    default -> "price less worth of the best: " + best + " " + view.currency();
+                }));
+    }
+
+    private String bound() {
+        if (view.bound().isEmpty()) {
+            return "how much better a build could be is not known";
+        }
+        String unit = view.isMoney() ? " " + view.currency() : "";
+        return "no valid build is %s %s%s%s".formatted(view.isMoney() ? "below" : "above", view.bound().get(), unit,
+                view.gapPercent().map(gap -> " (gap " + gap + " %)").orElse(""));
+    }
+
+    private void addRanking() {
+        page.heading(view.machines() == 1 ? "Alternatives" : "Alternatives (prices for all %d machines, figures of one)".formatted(view.machines()));
+        List<Column> parts = new ArrayList<>(List.of(Column.of(view.currency(), Fit.RIGHT, BuildText::money)));
+        if (view.objective() == Objective.BEST_VALUE) {
+            parts.add(new Column("less worth", Fit.RIGHT, alternative -> alternative.priceLessWorth().map(BigDecimal::toString).orElse("")));
+        }
+        if (view.alternatives().stream().map(alternative -> alternative.build().platform()).distinct().count() > 1) {
+            parts.add(Column.of("platform", Fit.LEFT, BuildView::platform));
+        }
+        parts.addAll(List.of(
+                Column.of("processor", Fit.LEFT, BuildText::processors),
+                Column.of("memory", Fit.LEFT, BuildText::memory),
+                Column.of("days", Fit.RIGHT, build -> String.valueOf(build.leadDays()))));
+        List<Column> figures = new ArrayList<>(List.of(
+                Column.of("cores", Fit.RIGHT, build -> String.valueOf(build.figures().cores()))));
+        if (view.alternatives().stream().anyMatch(alternative -> !allUsable(alternative.build()))) {
+            figures.add(Column.of("usable GB", Fit.RIGHT, build -> Numbers.plain(build.figures().usableGb())));
+        }
+        figures.addAll(List.of(
+                Column.of("MT/s", Fit.RIGHT, build -> String.valueOf(build.figures().speed().mts())),
+                Column.of("set by", Fit.FLEXIBLE, build -> build.figures().speed().setBy().label()),
+                Column.of("GB/s", Fit.RIGHT, build -> Numbers.plain(build.figures().bandwidthGbs())),
+                Column.of("throughput", Fit.RIGHT, build -> BuildText.throughput(build.figures())),
+                Column.of("load W", Fit.RIGHT, build -> Numbers.plain(build.figures().loadW())),
+                Column.of("wall W", Fit.RIGHT, build -> BuildText.wall(build.figures()))));
+        List<Column> all = new ArrayList<>(parts);
+        all.addAll(figures);
+        if (page.fits(ranking(all))) {
+            page.table(ranking(all));
+        } else {
+            page.table(ranking(parts)).gap().table(ranking(figures));
+        }
+        if (view.alternatives().stream().anyMatch(alternative -> alternative.build().figures().throughputEstimated())) {
+            page.line("~ an estimate: cores x all-core clock x the generation's factor");
+        }
+        if (view.status() == Status.PROVED && !view.complete()) {
+            page.text("The time limit ended the search for alternatives: better ones may be missing. Maybe allow more time: --time-limit");
+        }
+        view.alternatives().forEach(alternative -> alternative.difference()
+                .ifPresent(difference -> page.item(alternative.rank() + " - ", difference + speed(alternative))));
+    }
+
+    /** What sets the memory speed, where that is not what sets it in the best build. */
+    private String speed(Alternative alternative) {
+        MemorySpeed speed = alternative.build().figures().speed();
+        return speed.equals(view.alternatives().get(0).build().figures().speed()) ? "" : " " + alternative.reasons().get(0);
+    }
+
+    private static boolean allUsable(BuildView build) {
+        return build.figures().usableGb() == build.figures().memoryGb();
+    }
+
+    private TextTable ranking(List<Column> columns) {
+        TextTable table = new TextTable().column("#", Fit.RIGHT);
+        columns.forEach(column -> table.column(column.header(), column.fit()));
+        for (Alternative alternative : view.alternatives()) {
+            List<String> cells = new ArrayList<>(List.of(String.valueOf(alternative.rank())));
+            columns.forEach(column -> cells.add(column.cell().apply(alternative)));
+            table.row(cells);
+        }
+        return table;
+    }
+
+    private void addBest(Alternative best) {
+        page.heading("The best build").text(BuildText.summary(best.build()));
+        page.heading("Parts to pick").table(BuildText.parts(best.build(), view.currency()));
+        BuildText.addSlots(page, best.build());
+        page.heading("Why").items(best.sentences());
+    }
+
+    private void addExplanation() {
+        ExplanationText.addConflicts(page, view.explanation());
+        view.explanation().whyNot().forEach(answer -> page.heading("Why not " + answer.sku()).items(answer.sentences()));
+    }
+}

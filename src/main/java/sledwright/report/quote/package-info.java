@@ -1,0 +1,2 @@
+/** A quote as text, JSON and CSV. */
+package sledwright.report.quote;

@@ -1,0 +1,2 @@
+/** A stock plan as text, JSON, CSV, page and workbook. */
+package sledwright.report.restock;

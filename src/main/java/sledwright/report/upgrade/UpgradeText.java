@@ -1,0 +1,169 @@
+package sledwright.report.upgrade;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import sledwright.desk.view.UpgradeView;
+import sledwright.desk.view.UpgradeView.Bought;
+import sledwright.desk.view.UpgradeView.Done;
+import sledwright.desk.view.UpgradeView.Reach;
+import sledwright.desk.view.UpgradeView.Work;
+import sledwright.generator.Status;
+import sledwright.metrics.Figures;
+import sledwright.planner.upgrade.BenchStep;
+import sledwright.report.build.BenchText;
+import sledwright.report.build.BuildText;
+import sledwright.report.build.ExplanationText;
+import sledwright.report.build.Precautions;
+import sledwright.report.text.Ink;
+import sledwright.report.text.Page;
+import sledwright.report.text.Screen;
+import sledwright.report.text.TextTable;
+import sledwright.report.text.TextTable.Fit;
+import sledwright.rules.Numbers;
+import sledwright.rules.Violation;
+
+/** The answer to a request for an upgrade, for people. */
+public final class UpgradeText {
+
+    private final UpgradeView view;
+    private final Page page;
+
+    private UpgradeText(UpgradeView view, Screen screen) {
+        this.view = view;
+        page = new Page(screen);
+    }
+
+    public static String of(UpgradeView view, Screen screen) {
+        return new UpgradeText(view, screen).write();
+    }
+
+    private String write() {
+        page.text(Ink.HEAD, "%s: upgrade of %s".formatted(view.request(), Numbers.counted(view.machines(), "machine", "machines")));
+        addStatus();
+        view.upgrade().ifPresent(done -> page.text(spend(done)));
+        page.text(whole());
+        addStanding();
+        view.upgrade().ifPresent(this::addUpgrade);
+        if (view.whole().filter(Bought::isCheaper).isPresent()) {
+            Bought whole = view.whole().orElseThrow();
+            page.heading("Bought whole").text(BuildText.summary(whole.build()) + ", " + BuildText.memory(whole.build()));
+            page.gap().table(BuildText.parts(whole.build(), view.currency()));
+        }
+        addConflicts();
+        return page.toString();
+    }
+
+    private void addStatus() {
+        switch (view.status()) {
+            case PROVED -> page.text(Ink.GOOD, view.upgrade().orElseThrow().changes() ? "proved: the target cannot be reached for less"
+                    : "proved: nothing needs to change, the target is reached as it stands");
+            case BEST_FOUND -> page.text(Ink.FAIR, view.upgrade().isEmpty()
+                    ? "nothing found before the time limit, and not proved that nothing exists. Maybe allow more time: --time-limit"
+                    : "best found in time" + view.bound().map(bound -> ": nothing costs less than " + money(bound)).orElse(""));
+            case IMPOSSIBLE -> page.text(Ink.BAD, "impossible: no upgrade of this machine reaches the target");
+        }
+    }
+
+    private String money(BigDecimal amount) {
+        return amount + " " + view.currency();
+    }
+
+    private String spend(Done done) {
+        List<String> shares = new ArrayList<>();
+        add(shares, "parts", done.parts());
+        add(shares, "labour", done.labour());
+        add(shares, "licence", done.licence());
+        String credit = done.credit().signum() == 0 ? "" : ", less %s for what is pulled".formatted(done.credit());
+        return "to spend: %s%s".formatted(money(done.spend()), shares.isEmpty() && credit.isEmpty() ? "" : " (" + String.join(" + ", shares) + credit + ")");
+    }
+
+    private static void add(List<String> shares, String what, BigDecimal amount) {
+        if (amount.signum() != 0) {
+            shares.add("%s %s".formatted(what, amount));
+        }
+    }
+
+    private String whole() {
+        if (view.whole().isEmpty()) {
+            return view.wholeProved() ? "bought whole: no machine of the catalogue answers the request within its limits"
+                    : "bought whole: nothing found before the time limit";
+        }
+        Bought whole = view.whole().get();
+        String old = whole.credit().signum() == 0 ? "" : " (%s, less %s for what stands now)".formatted(whole.price(), whole.credit());
+        String against = whole.extra().map(extra -> extra.signum() == 0 ? ", as much as the upgrade"
+                : ", %s %s than the upgrade".formatted(money(extra.abs()), extra.signum() < 0 ? "less" : "more")).orElse("");
+        return "bought whole: %s%s%s%s".formatted(money(whole.spend()), old, against,
+                view.wholeProved() ? "" : "; time ran out before it was proved that nothing is cheaper");
+    }
+
+    private void addStanding() {
+        if (!view.targets().isEmpty()) {
+            TextTable table = new TextTable().column("what one machine reaches", Fit.LEFT).column("asked", Fit.RIGHT).column("now", Fit.RIGHT);
+            if (view.upgrade().isPresent()) {
+                table.column("then", Fit.RIGHT);
+            }
+            for (Reach reach : view.targets()) {
+                List<String> cells = new ArrayList<>(List.of(reach.noun(), Numbers.plain(reach.asked()) + reach.unit(), Numbers.plain(reach.now()) + reach.unit()));
+                reach.then().ifPresent(then -> cells.add(Numbers.plain(then) + reach.unit()));
+                table.row(cells);
+            }
+            page.gap().table(table);
+        }
+        addViolations("Rules that the machine breaks as it stands", view.breaches());
+        List<Violation> more = view.misses().stream().filter(violation -> !view.breaches().contains(violation)).toList();
+        addViolations("What keeps it from answering the request as it stands", more);
+    }
+
+    private void addViolations(String heading, List<Violation> violations) {
+        if (!violations.isEmpty()) {
+            page.heading(heading);
+            violations.forEach(violation -> page.item("- ", "%s: %s".formatted(violation.rule(), violation.message())));
+        }
+    }
+
+    private void addUpgrade(Done done) {
+        page.heading(done.changes() ? "The machine after the upgrade" : "The machine").text(BuildText.summary(done.build()) + ", " + BuildText.memory(done.build()));
+        if (!done.paid().isEmpty()) {
+            page.heading("What is paid for").table(BuildText.lines(done.paid(), view.currency()));
+        }
+        if (!done.pulled().isEmpty()) {
+            page.heading("What is pulled" + (done.credit().signum() == 0 ? "" : ", with what it fetches"));
+            TextTable table = new TextTable().column("part", Fit.LEFT).column("", Fit.FLEXIBLE).column("units", Fit.RIGHT).column("each", Fit.RIGHT)
+                    .column(view.currency(), Fit.RIGHT);
+            done.pulled().forEach(line -> table.row(line.sku(), line.description(), String.valueOf(line.quantity()),
+                    line.unitPrice().negate().toString(), line.total().negate().toString()));
+            page.table(table);
+        }
+        BuildText.addSlots(page, done.build());
+        if (done.changes()) {
+            addWork(done);
+        }
+    }
+
+    private void addWork(Done done) {
+        page.heading("Before the machine is opened").items(Precautions.BEFORE);
+        for (Work work : done.work()) {
+            String which = view.machines() == 1 ? "" : done.work().size() == 1 && work.machines() == view.machines() ? ", each machine"
+                    : ", each of " + Numbers.counted(work.machines(), "machine", "machines");
+            page.heading("At the bench" + which);
+            List<String> sentences = BenchText.sentences(work.steps());
+            for (int i = 0; i < sentences.size(); i++) {
+                page.item("%2d. ".formatted(i + 1), sentences.get(i));
+            }
+            if (work.steps().stream().anyMatch(step -> step.part() == BenchStep.Part.HEAT_SINK)) {
+                page.items(Precautions.HEAT_SINKS);
+            }
+        }
+        Figures then = done.build().figures();
+        page.gap().text("Close the machine before it is plugged in. At its first start it should count %s with %d cores and %d GB at %d MT/s."
+                .formatted(Numbers.counted(then.processors(), "processor", "processors"), then.cores(), then.memoryGb(), then.speed().mts()));
+    }
+
+    private void addConflicts() {
+        if (view.status() == Status.IMPOSSIBLE) {
+            ExplanationText.addConflicts(page, view.explanation());
+        }
+    }
+}

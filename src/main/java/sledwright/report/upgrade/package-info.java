@@ -1,0 +1,2 @@
+/** An upgrade as text, JSON and CSV. */
+package sledwright.report.upgrade;

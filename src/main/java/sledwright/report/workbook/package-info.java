@@ -1,0 +1,2 @@
+/** Workbooks of sheets with columns and rows, for spreadsheets. */
+package sledwright.report.workbook;

@@ -1,0 +1,111 @@
+package sledwright.report.compare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import sledwright.browser.Browser;
+import sledwright.browser.DocumentChecks;
+import sledwright.browser.InBrowser;
+import sledwright.compare.Comparer;
+import sledwright.compare.Cost;
+import sledwright.desk.view.CompareView;
+import sledwright.domain.Energy;
+import sledwright.domain.Limits;
+import sledwright.domain.Request;
+import sledwright.generator.Axis;
+import sledwright.generator.time.Deadline;
+import sledwright.input.Source;
+import sledwright.request.Job;
+import sledwright.request.Kind;
+import sledwright.request.RequestReader;
+
+/** The page of a comparison as a reader gets it. */
+class ComparePageTest {
+
+    private static final Job.Quote JOB = (Job.Quote) RequestReader.read(Source.of(Path.of("scenarios/small-web-node.yaml")), List.of(), Optional.empty(), Set.of(Kind.QUOTE));
+    /** Low, so that few points are left: checking each takes its time. */
+    private static final Limits LOW = new Limits(OptionalLong.of(23_000), JOB.request().limit().powerW(), JOB.request().limit().leadDays(),
+            JOB.request().limit().inletC(), 0, JOB.request().limit().mainsV(), Set.of());
+    private static final Request HOSTILE = new Request("<b>\"&' </script>", 1, JOB.request().platforms(), JOB.request().require(), LOW,
+            JOB.request().objective(), JOB.request().worth(), JOB.request().licence(), 5, 0.05, Set.of(), Set.of(), Map.of());
+
+    private static String page(Request request, boolean byPlatform, Axis... axes) {
+        Comparer comparer = new Comparer(JOB.catalog());
+        return ComparePage.of(CompareView.of(comparer.compare(request, Optional.of(new Energy(4, 28, 0.6)), Arrays.asList(Cost.values()), List.of(axes),
+                byPlatform, Deadline.never()).with(comparer.together(request, 0.5, Deadline.never())), JOB.catalog()), JOB.catalog());
+    }
+
+    @Test
+    @InBrowser
+    void pageIsSound(Browser browser) {
+        DocumentChecks.assertSound(browser, page(HOSTILE, false, Axis.CORES, Axis.LOAD));
+        assertThat(browser.text()).contains("<b>\"&' </script>: what money buys");
+    }
+
+    @Test
+    @InBrowser
+    void pageByPlatformIsSound(Browser browser) {
+        DocumentChecks.assertSound(browser, page(JOB.request().withLimit(LOW), true, Axis.CORES));
+    }
+
+    /** What the chart shows stands in the table, too, without any script. */
+    @Test
+    void everyPointHasItsRow() {
+        String html = page(JOB.request(), false, Axis.THROUGHPUT);
+        long points = html.lines().filter(line -> line.startsWith("<g class=\"spot")).count();
+        assertThat(points).isGreaterThan(10);
+        assertThat(html.split("<tr data-link=", -1)).hasSize((int) points + 1);
+        assertThat(html.replaceAll("(?s)<script>.*</script>", "")).doesNotContain("<button").doesNotContain("<input");
+    }
+
+    @Test
+    @InBrowser
+    void pointsAnswerToPointerAndKeys(Browser browser) {
+        browser.show(page(JOB.request(), false, Axis.THROUGHPUT));
+        assertThat(browser.ask("return document.querySelectorAll('.curve svg [tabindex=\"0\"]').length")).as("one stop for each chart").isEqualTo(2L);
+        browser.ask("document.querySelector('.spot[tabindex=\"0\"]').focus()");
+        String first = (String) browser.ask("return document.querySelector('.tip:not([hidden])').textContent");
+        assertThat(first).contains("; build 1: ");
+        browser.ask("document.activeElement.dispatchEvent(new KeyboardEvent('keydown', {key: 'ArrowRight', bubbles: true}))");
+        assertThat((String) browser.ask("return document.querySelector('.tip:not([hidden])').textContent")).isNotEqualTo(first);
+        assertThat(browser.ask("return document.querySelectorAll('tr.on').length")).as("its row is marked").isEqualTo(1L);
+        browser.ask("document.activeElement.dispatchEvent(new KeyboardEvent('keydown', {key: 'End', bubbles: true}))");
+        assertThat(browser.ask("return document.activeElement.dataset.link === Array.from(document.querySelectorAll('.curve')[0].querySelectorAll('.spot')).at(-1).dataset.link"))
+                .isEqualTo(true);
+        browser.ask("document.activeElement.blur()");
+        assertThat(browser.ask("return document.querySelectorAll('.tip:not([hidden])').length")).isEqualTo(0L);
+        browser.ask("document.querySelectorAll('.spot')[2].dispatchEvent(new MouseEvent('mouseenter'))");
+        assertThat((String) browser.ask("return document.querySelector('.tip:not([hidden])').textContent")).isNotEmpty();
+        assertThat(browser.barriers()).as("with a tip").isEmpty();
+    }
+
+    @Test
+    @InBrowser
+    void tablesAreSortedAndSearched(Browser browser) {
+        browser.show(page(JOB.request(), false, Axis.THROUGHPUT));
+        String costs = "return Array.from(document.querySelector('.curve tbody').rows).map(row => Number(row.cells[0].dataset.sort))";
+        List<Number> before = numbers(browser.ask(costs));
+        browser.ask("document.querySelector('.curve thead button').click(); document.querySelector('.curve thead button').click()");
+        List<Number> after = numbers(browser.ask(costs));
+        assertThat(after).isEqualTo(before.stream().sorted((one, other) -> Double.compare(other.doubleValue(), one.doubleValue())).toList()).isNotEqualTo(before);
+        assertThat(browser.ask("return document.querySelector('.curve thead th').getAttribute('aria-sort')")).isEqualTo("descending");
+
+        browser.ask("const field = document.querySelector('#tools input'); field.value = 'best PER unit'; field.dispatchEvent(new Event('input'))");
+        assertThat(browser.ask("return Array.from(document.querySelectorAll('.curve tbody tr')).filter(row => !row.hidden).length")).isEqualTo(2L);
+        assertThat((String) browser.ask("return document.querySelector('#tools [role=status]').textContent")).startsWith("2 of ");
+        assertThat(browser.ask("return document.querySelectorAll('.spot:not(.out)').length")).isEqualTo(2L);
+        assertThat(browser.barriers()).as("while searched").isEmpty();
+    }
+
+    @SuppressWarnings("unchecked")
+    private static List<Number> numbers(Object list) {
+        return (List<Number>) list;
+    }
+}

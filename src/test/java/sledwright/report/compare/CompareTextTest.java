@@ -1,0 +1,60 @@
+package sledwright.report.compare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import sledwright.compare.Comparer;
+import sledwright.compare.Cost;
+import sledwright.desk.view.CompareView;
+import sledwright.desk.view.CompareView.CurveView;
+import sledwright.generator.Axis;
+import sledwright.generator.Status;
+import sledwright.generator.time.Deadline;
+import sledwright.input.Source;
+import sledwright.report.text.Screen;
+import sledwright.request.Job;
+import sledwright.request.Kind;
+import sledwright.request.RequestReader;
+
+/** A curve that time cut off claims no more points than were proved. */
+class CompareTextTest {
+
+    private static final Job.Quote JOB = (Job.Quote) RequestReader.read(Source.of(Path.of("src/test/resources/sentences/files/quote.yaml")), List.of(), Optional.empty(),
+            Set.of(Kind.QUOTE));
+
+    /** The whole comparison, as if only so many points of its curve were proved. */
+    private static CompareView cut(int proved, Optional<BigDecimal> bound) {
+        CompareView whole = CompareView.of(new Comparer(JOB.catalog()).compare(JOB.request(), Optional.empty(), List.of(Cost.PRICE), List.of(Axis.CORES), false,
+                Deadline.never()), JOB.catalog());
+        CurveView curve = whole.curves().get(0);
+        assertThat(curve.points()).hasSizeGreaterThan(2);
+        return new CompareView(whole.request(), whole.machines(), whole.currency(), Status.BEST_FOUND, whole.energy(), whole.pricePerKwh(), false,
+                List.of(new CurveView(curve.axis(), curve.cost(), curve.platform(), Status.BEST_FOUND, proved, bound, curve.points(), curve.shortened())),
+                whole.builds(), Optional.empty());
+    }
+
+    private static String text(int proved, Optional<BigDecimal> bound) {
+        return CompareText.of(cut(proved, bound), Screen.PLAIN).replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void howManyPointsAreProvedIsSaid() {
+        assertThat(text(0, Optional.empty())).contains("Cores by price: no point is proved").doesNotContain("nothing that gives more");
+        assertThat(text(1, Optional.of(new BigDecimal("300.00"))))
+                .contains("Cores by price: the first point is proved; nothing that gives more costs less than 300.00 EUR");
+        assertThat(text(2, Optional.of(new BigDecimal("300.00"))))
+                .contains("Cores by price: the first 2 points are proved; nothing that gives more costs less than 300.00 EUR");
+    }
+
+    @Test
+    void thePageSaysTheSame() {
+        CompareView view = cut(2, Optional.of(new BigDecimal("300.00")));
+        assertThat(ComparePage.of(view, JOB.catalog())).contains("The first 2 of %d points are proved; nothing that gives more costs less than \u20ac300.00."
+                .formatted(view.curves().get(0).points().size()));
+    }
+}

@@ -1,0 +1,69 @@
+package sledwright.report.order;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import sledwright.desk.view.OrderView;
+import sledwright.desk.view.OrderView.Cost;
+import sledwright.desk.view.OrderView.Filled;
+import sledwright.desk.view.OrderView.Housed;
+import sledwright.desk.view.OrderView.Scarce;
+import sledwright.desk.view.OrderView.Shortage;
+import sledwright.desk.view.OrderView.Sled;
+import sledwright.planner.order.OrderStatus;
+import sledwright.report.text.Screen;
+
+/** What an order says that is not often said: views are made up, so that no clock decides. */
+class OrderTextTest {
+
+    private static final Cost COST = new Cost(amount("80.00"), amount("20.00"), amount("0.00"), amount("0.00"), amount("100.00"));
+
+    private static BigDecimal amount(String text) {
+        return new BigDecimal(text);
+    }
+
+    private static String text(OrderStatus status, int missing, String charge, Optional<BigDecimal> bound, Optional<BigDecimal> gap, Optional<Shortage> shortage) {
+        Filled line = new Filled("web", 3, missing, 1, false, amount("100.00"), List.of(), Optional.empty());
+        Housed frame = new Housed(1, "FRAME", "frame of one bay", 1, "FEED", 2, List.of(new Sled(1, "web", 1, 1, 250.5)), amount("12.00"), List.of());
+        OrderView view = new OrderView("order", "EUR", status, 3, Optional.of(amount("100.00").add(amount(charge))), amount(charge), amount("0"), bound, gap, COST,
+                List.of(line), List.of(frame), List.of(), List.of(), List.of(new Scarce("M32", amount("14.20"))), shortage);
+        return OrderText.of(view, Screen.PLAIN).replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void whatIsNotProvedIsSaidToBeSo() {
+        assertThat(text(OrderStatus.BEST_FOUND, 0, "0", Optional.of(amount("99.50")), Optional.of(amount("0.5")), Optional.empty()))
+                .contains("best found, not proved: no order of all these machines costs less than 99.50 EUR, 0.5 % below");
+        assertThat(text(OrderStatus.BEST_FOUND, 0, "7.00", Optional.of(amount("99.50")), Optional.empty(), Optional.empty()))
+                .contains("best found, not proved: no order of all these machines comes to less than 99.50 EUR price");
+        assertThat(text(OrderStatus.BEST_FOUND, 0, "0", Optional.empty(), Optional.empty(), Optional.empty()))
+                .contains("best found, not proved: how much cheaper an order could be is not known");
+    }
+
+    @Test
+    void furtherPartNumbersAreCounted() {
+        assertThat(text(OrderStatus.PROVED, 0, "7.00", Optional.empty(), Optional.empty(), Optional.empty()))
+                .contains("what is brought down: 107.00 EUR (the price, with 7.00 for further part numbers of memory module in a machine)");
+    }
+
+    @Test
+    void oneBayIsFilled() {
+        assertThat(text(OrderStatus.PROVED, 0, "0", Optional.empty(), Optional.empty(), Optional.empty()))
+                .contains("Enclosure 1: FRAME (frame of one bay), fed by 2 x FEED 1 of 1 bay filled, 250.5 W of load. Enclosure and supplies: 12.00 EUR");
+    }
+
+    @Test
+    void whatIsScarceIsNamed() {
+        assertThat(text(OrderStatus.PROVED, 0, "0", Optional.empty(), Optional.empty(), Optional.empty()))
+                .contains("What is scarce, by the bound's linear relaxation - One more M32 would save about 14.20 EUR.");
+    }
+
+    @Test
+    void waitingDoesNotAlwaysHelp() {
+        assertThat(text(OrderStatus.SHORT, 1, "0", Optional.empty(), Optional.empty(), Optional.of(new Shortage(true, List.of(), Optional.empty()))))
+                .contains("No order of all these machines was found for lines that wait, either.");
+    }
+}

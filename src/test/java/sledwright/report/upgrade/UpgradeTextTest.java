@@ -1,0 +1,63 @@
+package sledwright.report.upgrade;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.junit.jupiter.api.Test;
+import sledwright.desk.view.UpgradeView;
+import sledwright.domain.Build;
+import sledwright.domain.Request;
+import sledwright.explain.Explanation;
+import sledwright.generator.Status;
+import sledwright.generator.time.Deadline;
+import sledwright.planner.upgrade.BenchStep;
+import sledwright.planner.upgrade.Installed;
+import sledwright.planner.upgrade.Upgrade;
+import sledwright.planner.upgrade.Upgrader;
+import sledwright.planner.upgrade.Whole;
+import sledwright.report.text.Screen;
+import sledwright.samples.Answers;
+import sledwright.samples.Samples;
+
+/** An answer that time cut off claims no more than it knows. */
+class UpgradeTextTest {
+
+    private static Upgrade proved() {
+        Build before = Samples.machine(Answers.BOX).processors(1, Answers.COOL).cooling(Samples.LOW).channels(4, Answers.R16).build();
+        Request request = Answers.ASKED.withRequire(Samples.require().cores(20).memoryGb(192).make()).withLimit(Samples.limit().make());
+        Installed installed = Installed.of(before, 1, 0.5, request.limit(), Answers.SHOP);
+        Upgrader upgrader = new Upgrader(Answers.SHOP, request, installed, 0);
+        return upgrader.answer(upgrader.findings(Deadline.never()), Deadline.never());
+    }
+
+    private static String text(Upgrade upgrade) {
+        return UpgradeText.of(UpgradeView.of(upgrade, Answers.SHOP, Explanation.NONE), Screen.PLAIN).replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void whatIsNotProvedIsSaidToBeSo() {
+        Upgrade proved = proved();
+        Whole whole = proved.whole().orElseThrow();
+        long spend = proved.plan().orElseThrow().spend().total();
+        Upgrade cut = new Upgrade(proved.request(), proved.installed(), proved.breaches(), proved.misses(), Status.BEST_FOUND, OptionalLong.of(1234),
+                proved.plan(), Optional.of(new Whole(whole.order(), whole.order().price().total() - spend)), false);
+        assertThat(text(cut)).contains("best found in time: nothing costs less than 12.34 EUR", ", as much as the upgrade; time ran out before it was proved that nothing is cheaper");
+        assertThat(text(proved)).contains("proved: the target cannot be reached for less").doesNotContain("best found", "time ran out");
+    }
+
+    /** Machines whose modules differ in part number are not worked on alike. */
+    @Test
+    void workIsForSomeOfTheMachines() {
+        UpgradeView one = UpgradeView.of(proved(), Answers.SHOP, Explanation.NONE);
+        UpgradeView.Done done = one.upgrade().orElseThrow();
+        List<BenchStep> steps = done.work().get(0).steps();
+        UpgradeView.Done shared = new UpgradeView.Done(true, done.spend(), done.parts(), done.labour(), done.licence(), done.credit(), done.build(),
+                List.of(new UpgradeView.Work(2, steps), new UpgradeView.Work(1, steps)));
+        UpgradeView three = new UpgradeView(one.request(), 3, one.currency(), one.status(), one.bound(), one.breaches(), one.misses(), one.targets(),
+                Optional.of(shared), one.whole(), one.wholeProved(), one.explanation());
+        assertThat(UpgradeText.of(three, Screen.PLAIN)).contains("At the bench, each of 2 machines", "At the bench, each of 1 machine\n");
+        assertThat(UpgradeText.of(one, Screen.PLAIN)).contains("At the bench\n");
+    }
+}
