@@ -81,6 +81,11 @@ final class LabelCommand implements Callable<Integer> {
 
     private String csv(LabelView view) {
         terminal.err().println("sledwright: left empty in each row: power_w, which no label states; a catalogue needs it");
+        for (Reading reading : view.readings()) {
+            if (!reading.passedOver().isEmpty()) {
+                terminal.err().printf("sledwright: passed over in %s: %s%n", reading.from(), String.join(" ", reading.passedOver()));
+            }
+        }
         for (ModuleRow row : view.rows()) {
             List<String> gaps = LabelView.gaps(row);
             if (gaps.size() > 1) {

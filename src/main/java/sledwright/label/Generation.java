@@ -106,6 +106,11 @@ public enum Generation {
         return volts;
     }
 
+    /** Whether a letter states a supply voltage in any generation. */
+    static boolean isVoltage(String letter) {
+        return Arrays.stream(values()).anyMatch(generation -> generation.volts.containsKey(letter));
+    }
+
     /** What one memory device may hold, in megabits. */
     public List<Integer> densitiesMbit() {
         return densitiesMbit;

@@ -2,7 +2,6 @@ package sledwright.label;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Located;
@@ -66,8 +65,8 @@ public final class LabelLines {
     public static List<Reading> read(List<Located<String>> labels, Faults faults) {
         List<Reading> readings = new ArrayList<>();
         for (Located<String> label : labels) {
-            Optional<ModuleLabel> read = LabelReader.read(label.value(), label.place(), faults);
-            read.ifPresent(found -> readings.add(Reading.of(label.value().strip(), found)));
+            LabelReader.read(label.value(), label.place(), faults)
+                    .ifPresent(found -> readings.add(Reading.of(label.value().strip(), found)));
         }
         return readings;
     }

@@ -43,15 +43,29 @@ public final class LabelReader {
             Map.entry("EC8", Optional.empty()), Map.entry("DDR3", Optional.empty()), Map.entry("DDR4", Optional.empty()),
             Map.entry("DDR5", Optional.empty()), Map.entry("DIMM", Optional.empty()));
 
+    /**
+     * What a text was read as.
+     *
+     * @param passedOver words behind a whole label that are no field, such as a maker's name
+     */
+    record Read(ModuleLabel label, List<String> passedOver) {
+
+        Read {
+            passedOver = List.copyOf(passedOver);
+        }
+    }
+
     private final String text;
     private final Place place;
     private final Faults faults;
     private final Map<String, String> seen = new HashMap<>();
     private final List<String> words = new ArrayList<>();
+    private final List<String> rest = new ArrayList<>();
     private Optional<Integer> capacityGb = Optional.empty();
     private Optional<Organisation> organisation = Optional.empty();
     private Optional<LabelTail> tail = Optional.empty();
     private int position;
+    private boolean apart;
 
     private LabelReader(String text, Place place, Faults faults) {
         this.text = text;
@@ -60,7 +74,7 @@ public final class LabelReader {
     }
 
     /** The label; empty, with a fault for each field that is wrong, when it is none. */
-    public static Optional<ModuleLabel> read(String given, Place place, Faults faults) {
+    static Optional<Read> read(String given, Place place, Faults faults) {
         int before = faults.size();
         if (given.length() > LONGEST) {
             faults.add(place, "is longer than %d characters; a label is like %s".formatted(LONGEST, RIGHT));
@@ -71,7 +85,7 @@ public final class LabelReader {
         if (!faults.since(before)) {
             reader.agree();
         }
-        return faults.since(before) ? Optional.empty() : Optional.of(reader.label());
+        return faults.since(before) ? Optional.empty() : Optional.of(new Read(reader.label(), reader.rest));
     }
 
     private static String normal(String given) {
@@ -115,6 +129,7 @@ public final class LabelReader {
     private boolean skip() {
         Matcher gap = GAP.matcher(text).region(position, text.length());
         if (gap.lookingAt()) {
+            apart = gap.group().isBlank();
             position = gap.end();
         }
         return position < text.length();
@@ -171,14 +186,19 @@ public final class LabelReader {
     }
 
     private void rate(Matcher found) {
-        List<String> parts = new ArrayList<>();
+        List<LabelTail.Part> parts = new ArrayList<>();
         while (skip() && !at(CAPACITY_FORM).lookingAt() && !at(ORGANISATION_FORM).lookingAt() && !at(RATE_FORM).lookingAt()) {
             String part = take(WORD).orElseThrow().group();
-            (WORDS.containsKey(part) ? words : parts).add(part);
+            if (WORDS.containsKey(part)) {
+                words.add(part);
+            } else {
+                parts.add(new LabelTail.Part(part, apart));
+            }
         }
         boolean again = seen.containsKey("speed");
         seen.putIfAbsent("speed", found.group());
         Optional<LabelTail> read = LabelTail.read(found, parts, place, faults);
+        read.ifPresent(known -> rest.addAll(known.rest()));
         if (!again) {
             tail = read;
         } else if (tail.isPresent() && read.isPresent()) {
@@ -199,6 +219,8 @@ public final class LabelReader {
     private void word(String word) {
         if (WORDS.containsKey(word)) {
             words.add(word);
+        } else if (isWhole()) {
+            rest.add(word);
         } else if (word.matches("\\d*[SD]?\\d*R.*") && word.matches(".*\\d.*")) {
             fault("ranks x width", word, "must be ranks, R, x and the device width" + nearestOrganisation(word));
             seen.putIfAbsent("ranks x width", word);
@@ -215,9 +237,17 @@ public final class LabelReader {
         }
     }
 
+    /** Whether all has been read that a catalogue needs of a label; what follows may be text of a maker's or a seller's. */
+    private boolean isWhole() {
+        return capacityGb.isPresent() && organisation.isPresent() && tail.flatMap(LabelTail::letter).isPresent();
+    }
+
     /** Holds the fields against each other. */
     private void agree() {
         LabelTail speed = tail.orElseThrow();
+        if (!rest.isEmpty() && !isWhole()) {
+            fault(LabelTail.END, rest.get(0), LabelTail.order(speed.generation()));
+        }
         for (String word : words) {
             if (word.startsWith("DDR") && !word.equals(speed.generation().name())) {
                 fault("generation", word, "the label also says %s, which is %s".formatted(speed.generation().prefix(), speed.generation()));

@@ -15,9 +15,24 @@ import sledwright.input.Field;
 import sledwright.input.Place;
 import sledwright.label.ModuleLabel.Form;
 
-/** The rate of a label and what follows it, which has a fixed order. */
+/**
+ * The rate of a label and what follows it, which has a fixed order.
+ *
+ * @param rest words behind all that, which are no field
+ */
 record LabelTail(Generation generation, String voltage, Form form, int mts, Optional<SpeedBin> bin, Optional<ModuleLetter> letter,
-                 Optional<Latency> latency, Optional<String> card, Optional<String> revision, Optional<String> spd, List<String> suffixes) {
+                 Optional<Latency> latency, Optional<String> card, Optional<String> revision, Optional<String> spd, List<String> suffixes,
+                 List<String> rest) {
+
+    /**
+     * A word behind the rate.
+     *
+     * @param apart whether blanks alone stand before it, so that it may be none of the label's
+     */
+    record Part(String text, boolean apart) {
+    }
+
+    static final String END = "end of the label";
 
     private static final int MOST_SUFFIXES = 2;
     /** A figure of no rate is taken for one in MB/s from here on. */
@@ -28,18 +43,28 @@ record LabelTail(Generation generation, String voltage, Form form, int mts, Opti
 
     LabelTail {
         suffixes = List.copyOf(suffixes);
+        rest = List.copyOf(rest);
     }
 
     /**
      * Reads from the rate on.
      *
      * @param rate  prefix, generation, voltage letter, figure, letters right behind it
-     * @param parts what follows, split where a label has hyphens
+     * @param parts what follows, word by word
      */
-    static Optional<LabelTail> read(MatchResult rate, List<String> parts, Place place, Faults faults) {
+    static Optional<LabelTail> read(MatchResult rate, List<Part> parts, Place place, Faults faults) {
         int before = faults.size();
         Optional<LabelTail> tail = new Reader(rate, parts, place, faults).read();
         return faults.since(before) ? Optional.empty() : tail;
+    }
+
+    /** What is wrong with a word that is no field of a label of the generation. */
+    static String order(Generation generation) {
+        return "is no field that can stand there; the order is " + switch (generation) {
+            case DDR3 -> "PC3L-12800R-11-13-E2";
+            case DDR4 -> "PC4-2400T-RA1-11 or PC4-19200R-17-11-A1";
+            case DDR5 -> "PC5-4800B-RA0-1010-XT";
+        };
     }
 
     boolean isOfRate(LabelTail other) {
@@ -67,7 +92,7 @@ record LabelTail(Generation generation, String voltage, Form form, int mts, Opti
     private static final class Reader {
 
         private final MatchResult rate;
-        private final Deque<String> parts;
+        private final Deque<Part> parts;
         private final Place place;
         private final Faults faults;
         private Generation generation;
@@ -78,8 +103,9 @@ record LabelTail(Generation generation, String voltage, Form form, int mts, Opti
         private Optional<String> revision = Optional.empty();
         private Optional<String> spd = Optional.empty();
         private final List<String> suffixes = new ArrayList<>();
+        private final List<String> rest = new ArrayList<>();
 
-        Reader(MatchResult rate, List<String> parts, Place place, Faults faults) {
+        Reader(MatchResult rate, List<Part> parts, Place place, Faults faults) {
             this.rate = rate;
             this.parts = new ArrayDeque<>(parts);
             this.place = place;
@@ -95,8 +121,7 @@ record LabelTail(Generation generation, String voltage, Form form, int mts, Opti
             generation = known.get();
             String voltage = rate.group(3);
             if (!generation.volts().containsKey(voltage)) {
-                fault("voltage", generation.prefix() + voltage, "must be " + generation.volts().keySet().stream().sorted()
-                        .map(letters -> generation.prefix() + letters).collect(Collectors.joining(" or ")));
+                prefix(voltage);
             }
             int figure = Integer.parseInt(rate.group(4));
             Optional<Generation.Rate> bySpeed = generation.ofMts(figure);
@@ -113,7 +138,16 @@ record LabelTail(Generation generation, String voltage, Form form, int mts, Opti
                 bandwidthForm(rate.group(5));
             }
             return found.map(exact -> new LabelTail(generation, voltage, form, exact.mts(), bin,
-                    letter, latency, card, revision, spd, suffixes));
+                    letter, latency, card, revision, spd, suffixes, rest));
+        }
+
+        /** Reports a letter between generation and rate that does not belong there: only voltages do, and not in every generation. */
+        private void prefix(String letter) {
+            String right = "must be " + generation.volts().keySet().stream().sorted().map(letters -> generation.prefix() + letters)
+                    .collect(Collectors.joining(" or "));
+            String behind = SpeedBin.named(letter, generation).map(known -> "; a speed bin stands behind the rate: %s-%s%s"
+                    .formatted(generation.prefix(), rate.group(4), rate.group(5).isEmpty() ? letter : rate.group(5))).orElse("");
+            fault(Generation.isVoltage(letter) ? "voltage" : "generation", generation.prefix() + letter, right + behind);
         }
 
         /** Reports the rate; whether it is one of another generation, so that nothing behind it can be judged. */
@@ -135,15 +169,15 @@ record LabelTail(Generation generation, String voltage, Form form, int mts, Opti
                             ? "; a module's type stands behind a hyphen: %s-%s".formatted(printed, glued) : "";
                     fault("bin", glued, "must be a speed bin: %s has %s%s".formatted(printed, names(SpeedBin.of(generation, mts)), type));
                 }
-            } else if (!parts.isEmpty() && ModuleLetter.named(parts.peek(), generation).isEmpty()) {
-                bin = SpeedBin.named(parts.peek(), generation);
-                bin.ifPresent(taken -> parts.poll());
+            } else if (!parts.isEmpty() && ModuleLetter.named(next(), generation).isEmpty()) {
+                bin = SpeedBin.named(next(), generation);
+                bin.ifPresent(taken -> take());
             }
-            if (!parts.isEmpty() && !isNumber(parts.peek())) {
-                typeAndCard(parts.poll());
+            if (!parts.isEmpty() && !isNumber(next())) {
+                typeAndCard(take());
             }
-            if (!parts.isEmpty() && isNumber(parts.peek())) {
-                spd(parts.poll());
+            if (!parts.isEmpty() && isNumber(next())) {
+                spd(take());
             }
             suffixes();
         }
@@ -184,24 +218,24 @@ record LabelTail(Generation generation, String voltage, Form form, int mts, Opti
         }
 
         private void bandwidthForm(String glued) {
-            boolean apart = glued.isEmpty() && !parts.isEmpty() && ModuleLetter.named(parts.peek(), generation).isPresent();
-            String written = apart ? parts.poll() : glued;
+            boolean apart = glued.isEmpty() && !parts.isEmpty() && ModuleLetter.named(next(), generation).isPresent();
+            String written = apart ? take() : glued;
             if (!written.isEmpty()) {
                 type(written);
             }
-            if (!parts.isEmpty() && isNumber(parts.peek())) {
-                latency(parts.poll());
+            if (!parts.isEmpty() && isNumber(next())) {
+                latency(take());
             }
-            if (!parts.isEmpty() && isNumber(parts.peek())) {
-                spd(parts.poll());
+            if (!parts.isEmpty() && isNumber(next())) {
+                spd(take());
             }
             if (!parts.isEmpty()) {
-                Matcher found = CARD.matcher(parts.peek());
+                Matcher found = CARD.matcher(next());
                 if (found.matches()) {
-                    parts.poll();
+                    take();
                     card(found.group(1), found.group(2));
-                } else {
-                    fault("raw card", parts.poll(), "must be like A1: the raw card's letters and its revision");
+                } else if (!mayBeText()) {
+                    fault("raw card", take(), "must be like A1: the raw card's letters and its revision");
                 }
             }
             suffixes();
@@ -223,15 +257,28 @@ record LabelTail(Generation generation, String voltage, Form form, int mts, Opti
 
         private void suffixes() {
             while (!parts.isEmpty()) {
-                String part = parts.poll();
-                if (SUFFIX.matcher(part).matches() && suffixes.size() < MOST_SUFFIXES && (letter.isPresent() || spd.isPresent())) {
-                    suffixes.add(part);
+                if (SUFFIX.matcher(next()).matches() && suffixes.size() < MOST_SUFFIXES && (letter.isPresent() || spd.isPresent())) {
+                    suffixes.add(take());
+                } else if (mayBeText()) {
+                    parts.forEach(part -> rest.add(part.text()));
+                    parts.clear();
                 } else {
-                    fault("end of the label", part, "is no field that can stand there; the order is " + (generation == Generation.DDR3
-                            ? "PC3L-12800R-11-13-E2" : generation == Generation.DDR4 ? "PC4-2400T-RA1-11 or PC4-19200R-17-11-A1"
-                            : "PC5-4800B-RA0-1010-XT"));
+                    fault(END, take(), order(generation));
                 }
             }
+        }
+
+        /** Whether what comes next may be no part of the label: all fields that a catalogue needs have been read. */
+        private boolean mayBeText() {
+            return letter.isPresent() && parts.element().apart();
+        }
+
+        private String next() {
+            return parts.element().text();
+        }
+
+        private String take() {
+            return parts.remove().text();
         }
 
         private static boolean isNumber(String part) {

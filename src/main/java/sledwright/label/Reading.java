@@ -8,35 +8,42 @@ import sledwright.domain.ModuleType;
 /**
  * A module as read from its label or its SPD.
  *
- * @param from     what was read: the label as given, or the file
- * @param label    as the standard prints it
- * @param row      for memory.csv
- * @param meanings field by field
- * @param unknown  what could not be known
+ * @param from       what was read: the label as given, or the file
+ * @param label      as the standard prints it
+ * @param row        for memory.csv
+ * @param meanings   field by field
+ * @param unknown    what could not be known
+ * @param passedOver words behind a label that are no field of it
  */
-public record Reading(String from, ModuleLabel label, ModuleRow row, List<Meaning> meanings, List<Unknown> unknown) {
+public record Reading(String from, ModuleLabel label, ModuleRow row, List<Meaning> meanings, List<Unknown> unknown, List<String> passedOver) {
 
     private static final int LONGEST_SKU = 64;
 
     public Reading {
         meanings = List.copyOf(meanings);
         unknown = List.copyOf(unknown);
+        passedOver = List.copyOf(passedOver);
     }
 
     /** The reading of a label. */
-    static Reading of(String from, ModuleLabel label) {
-        return of(from, label, Optional.empty(), LabelMeanings.of(label));
+    static Reading of(String from, LabelReader.Read read) {
+        return of(from, read.label(), Optional.empty(), LabelMeanings.of(read.label()), read.passedOver());
+    }
+
+    /** The reading of an SPD. */
+    static Reading of(String from, ModuleLabel label, Optional<String> part, List<Meaning> meanings) {
+        return of(from, label, part, meanings, List.of());
     }
 
     /** @param part the part number, where it is known */
-    static Reading of(String from, ModuleLabel label, Optional<String> part, List<Meaning> meanings) {
+    private static Reading of(String from, ModuleLabel label, Optional<String> part, List<Meaning> meanings, List<String> passedOver) {
         String printed = label.toString();
         String made = printed.replace(' ', '-');
         String sku = part.orElse(made.substring(0, Math.min(LONGEST_SKU, made.length())));
         Optional<Organisation> org = label.organisation();
         ModuleRow row = new ModuleRow(sku, printed, label.generation(), label.type(), label.capacityGb(), org.map(Organisation::ranks),
                 org.map(Organisation::logicalRanks), org.map(Organisation::width), label.mts(), label.volts());
-        return new Reading(from, label, row, meanings, unknown(label, part, sku));
+        return new Reading(from, label, row, meanings, unknown(label, part, sku), passedOver);
     }
 
     private static List<Unknown> unknown(ModuleLabel label, Optional<String> part, String sku) {

@@ -77,6 +77,18 @@ class LabelCommandTest {
     }
 
     @Test
+    void whatIsPassedOverIsSaidInEveryFormat() throws IOException {
+        String text = LABEL + " Yarrow Memory";
+        assertThat(Run.of("label", text).out()).startsWith(text + "\nas the standard prints it: " + LABEL)
+                .contains("passed over, for it is no field of a label: YARROW MEMORY\n");
+        assertThat(new ObjectMapper().readTree(Run.of("label", text, "--format", "json").out()).at("/modules/0/passed_over").toString())
+                .isEqualTo("[\"YARROW\",\"MEMORY\"]");
+        Run csv = Run.of("label", text, "--format", "csv");
+        assertThat(csv.out()).isEqualTo(Run.of("label", LABEL, "--format", "csv").out());
+        assertThat(csv.err()).contains("sledwright: passed over in " + text + ": YARROW MEMORY\n");
+    }
+
+    @Test
     void gapsOfARowAreNamed() {
         assertThat(Run.of("label", "PC4-2400T-R", "--format", "csv").err())
                 .contains("row of PC4-2400T-R: capacity_gb, ranks, device_width, power_w\n");

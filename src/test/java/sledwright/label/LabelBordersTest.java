@@ -37,9 +37,9 @@ class LabelBordersTest {
         "16GB 2Rx4 PC4-19300R, 16GB 2Rx4 PC4-19200R"})
     void fieldsThatStandApart(String typed, String printed) {
         Faults faults = new Faults();
-        Optional<ModuleLabel> label = LabelReader.read(typed, HERE, faults);
+        Optional<LabelReader.Read> label = LabelReader.read(typed, HERE, faults);
         assertThat(faults.all()).as(typed).isEmpty();
-        assertThat(label.orElseThrow()).hasToString(printed);
+        assertThat(label.orElseThrow().label()).hasToString(printed);
     }
 
     @ParameterizedTest

@@ -23,9 +23,14 @@ class LabelReaderTest {
 
     private static ModuleLabel read(String text) {
         Faults faults = new Faults();
-        Optional<ModuleLabel> label = LabelReader.read(text, HERE, faults);
+        Optional<LabelReader.Read> read = LabelReader.read(text, HERE, faults);
         assertThat(faults.all()).as(text).isEmpty();
-        return label.orElseThrow();
+        assertThat(read.orElseThrow().passedOver()).as(text).isEmpty();
+        return read.get().label();
+    }
+
+    private static Reading reading(String text) {
+        return Reading.of("x", LabelReader.read(text, HERE, new Faults()).orElseThrow());
     }
 
     static List<String> faults(String text) {
@@ -71,22 +76,22 @@ class LabelReaderTest {
 
     @Test
     void whatTheRowTakesFromIt() {
-        Reading stacked = Reading.of("x", read("128GB 2S4Rx4 PC4-2666V-LA1"));
+        Reading stacked = reading("128GB 2S4Rx4 PC4-2666V-LA1");
         assertThat(stacked.row()).isEqualTo(new ModuleRow("128GB-2S4Rx4-PC4-2666V-LA1", "128GB 2S4Rx4 PC4-2666V-LA1", Generation.DDR4,
                 Optional.of(ModuleType.THREE_DS), Optional.of(128), Optional.of(2), Optional.of(8), Optional.of(4), 2666, 1.2));
-        Reading low = Reading.of("x", read("8GB 2Rx4 PC3L-12800R-11-13-E2"));
+        Reading low = reading("8GB 2Rx4 PC3L-12800R-11-13-E2");
         assertThat(low.row().voltage()).isEqualTo(1.35);
         assertThat(low.row().type()).contains(ModuleType.RDIMM);
         assertThat(low.row().speedMts()).isEqualTo(1600);
-        assertThat(Reading.of("x", read("16GB 2Rx4 PC3-12800R")).row().voltage()).isEqualTo(1.5);
-        assertThat(Reading.of("x", read("16GB 2Rx8 PC5-4800B-E")).row().voltage()).isEqualTo(1.1);
+        assertThat(reading("16GB 2Rx4 PC3-12800R").row().voltage()).isEqualTo(1.5);
+        assertThat(reading("16GB 2Rx8 PC5-4800B-E").row().voltage()).isEqualTo(1.1);
     }
 
     @Test
     void whatIsMissingIsSaid() {
-        assertThat(Reading.of("x", read("PC4-2400T")).unknown()).extracting(Unknown::what)
+        assertThat(reading("PC4-2400T").unknown()).extracting(Unknown::what)
                 .containsExactly("sku", "type", "capacity_gb", "ranks", "power_w", "price and stock");
-        assertThat(Reading.of("x", read("32GB 2Rx4 PC4-2400T-LA0")).unknown()).extracting(Unknown::what)
+        assertThat(reading("32GB 2Rx4 PC4-2400T-LA0").unknown()).extracting(Unknown::what)
                 .containsExactly("sku", "logical_ranks", "power_w", "price and stock");
     }
 
@@ -108,6 +113,15 @@ class LabelReaderTest {
             16GB 2Rx4 PC4-19200R-0 | CAS latency "0": | must be clock cycles
             15GB 2Rx4 PC4-2400T-RA1-11 | capacity "15GB": with 2Rx4 each device would hold 3.75 Gbit | nearest is 16GB
             16GB 2Rx4 PC4L-2400T-RA1-11 | voltage "PC4L": | must be PC4
+            64GB 2Rx4 PC5B-4800-RA0-1010 | generation "PC5B": must be PC5; a speed bin stands | behind the rate: PC5-4800B
+            64GB 2Rx4 PC5L-4800B-RA0-1010 | voltage "PC5L": | must be PC5
+            8GB 2Rx4 PC3T-12800R | generation "PC3T": | must be PC3 or PC3L or PC3U
+            16GB 2Rx4 PC4T-2400 | generation "PC4T": must be PC4; | PC4-2400T
+            16GB 2Rx4 PC4-2400T-RA1-11-Yarrow | end of the label "YARROW": | the order is PC4-2400T-RA1-11
+            2Rx4 PC4-2400T-RA1-11 Yarrow | end of the label "YARROW": | the order is PC4-2400T-RA1-11
+            16GB PC4-2400T-RA1-11 Yarrow | end of the label "YARROW": | the order is PC4-2400T-RA1-11
+            16GB 2Rx4 PC4-2400T Yarrow | type and raw card "YARROW": | must be like RA1
+            16GB 2Rx4 PC4-19200-17 Yarrow | raw card "YARROW": | must be like A1
             PC2-5300P | generation "PC2": | must be PC3, PC4 or PC5
             16GBB 2Rx4 PC4-2400T-R | capacity "16GBB": | did you mean 16GB?
             512MB 1Rx8 PC3-10600U | capacity "512MB": | must be a whole number from 1 to 1024 GB
@@ -127,6 +141,32 @@ class LabelReaderTest {
         List<String> faults = faults(text.strip());
         assertThat(faults).hasSize(1);
         assertThat(faults.get(0)).startsWith(begins.strip()).contains(holds.strip());
+    }
+
+    /** What makers and sellers print behind a label is told from what is wrong in it, whatever stands around it and in any hand. */
+    @ParameterizedTest
+    @CsvSource({
+        "16GB 2Rx4 PC4-2400T-RA1-11 Yarrow, YARROW",
+        "16GB 2Rx4 PC4-2400T-R Yarrow, YARROW",
+        "16GB 2Rx4 PC4-2400-R-11 Yarrow, YARROW",
+        "16gb 2rx4 pc4 2400t ra1 11 yarrow memory, YARROW MEMORY",
+        "16GB 2Rx4 PC4-2400T-RA1-11 Yarrow-Memory 1742, YARROW MEMORY 1742",
+        "16GB 2Rx4 PC4-2400T-RA1-11 RDIMM Yarrow ECC Memory, YARROW MEMORY",
+        "PC4-2400T-RA1-11 Yarrow 16GB 2Rx4, YARROW",
+        "PC4-2400T-RA1-11 16GB 2Rx4 Yarrow Rex2, YARROW REX2",
+        "16GB 2Rx4 PC4-19200R-17-11-A1 Yarrow, YARROW",
+        "16GB 2Rx4 PC4-19200R Yarrow, YARROW",
+        "8GB 2Rx4 PC3L-12800R-11-13-E2 Yarrow, YARROW",
+        "8GB 2Rx4 PC3L-12800R-11 Yarrow, YARROW",
+        "32GB 2Rx8 PC5-4800B-RE0-1010-XT Yarrow YM-4711, YARROW YM 4711",
+        "16GB 2Rx4 PC4-2400T-RA1-11-P1-P2 P3, P3"})
+    void textBehindAWholeLabelIsPassedOver(String text, String passedOver) {
+        Faults faults = new Faults();
+        Optional<LabelReader.Read> read = LabelReader.read(text, HERE, faults);
+        assertThat(faults.all()).as(text).isEmpty();
+        assertThat(String.join(" ", read.orElseThrow().passedOver())).isEqualTo(passedOver);
+        assertThat(read.get().label().capacityGb()).isPresent();
+        assertThat(read.get().label().letter()).contains(ModuleLetter.R);
     }
 
     @Test
@@ -223,7 +263,7 @@ class LabelReaderTest {
                 }
             }
             Faults faults = new Faults();
-            Optional<ModuleLabel> label = LabelReader.read(text.toString(), HERE, faults);
+            Optional<LabelReader.Read> label = LabelReader.read(text.toString(), HERE, faults);
             assertThat(label.isPresent()).as("seed %d, run %d: %s", seed, run, text).isEqualTo(faults.size() == 0);
             label.ifPresent(found -> assertThat(Reading.of("x", found).row().sku()).hasSizeLessThanOrEqualTo(64));
         }

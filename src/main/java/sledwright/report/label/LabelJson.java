@@ -30,6 +30,7 @@ public final class LabelJson {
             row(reading, out);
             meanings(reading.meanings(), out);
             unknown(reading.unknown(), out);
+            passedOver(reading.passedOver(), out);
             out.writeEndObject();
         }
         out.writeEndArray();
@@ -61,6 +62,14 @@ public final class LabelJson {
             out.writeStringField("meaning", meaning.meaning());
             out.writeBooleanField("from_memory", meaning.fromMemory());
             out.writeEndObject();
+        }
+        out.writeEndArray();
+    }
+
+    private static void passedOver(List<String> words, JsonGenerator out) throws IOException {
+        out.writeArrayFieldStart("passed_over");
+        for (String word : words) {
+            out.writeString(word);
         }
         out.writeEndArray();
     }

@@ -31,6 +31,9 @@ public final class LabelText {
             if (reading.meanings().stream().anyMatch(Meaning::fromMemory)) {
                 page.text("* from memory of the standard");
             }
+            if (!reading.passedOver().isEmpty()) {
+                page.text("passed over, for it is no field of a label: " + String.join(" ", reading.passedOver()));
+            }
             page.heading("The row of memory.csv").table(row(reading));
             page.heading("Not known").items(reading.unknown().stream().map(one -> one.what() + ": " + one.why()).toList());
         }
