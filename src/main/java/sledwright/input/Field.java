@@ -55,7 +55,7 @@ public record Field(String name, String text, Place place, boolean decimalComma)
         faults.asking().words(name, words);
         Optional<T> found = lookup.apply(text);
         if (found.isEmpty()) {
-            fault("must be one of %s%s".formatted(String.join(", ", words), new Nearest(words).hint(text)), faults);
+            fault("must be one of %s%s".formatted(String.join(", ", words), new Nearest(words).near(text)), faults);
         }
         return found;
     }

@@ -5,27 +5,43 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Finds the known name that is most like a mistyped one. */
+/** Finds the known name that a mistyped one was meant to be, or says which names there are. */
 public final class Nearest {
 
-    /** Each search walks all names, so a large file of nothing but unknown names stops getting hints at some point. */
-    private static final int MOST_COMPARISONS = 200_000;
+    /** Each search walks all names letter by letter, so a large file of nothing but unknown names stops getting hints at some point. */
+    private static final long MOST_STEPS = 20_000_000;
 
     /** Nothing so long was meant to be a name. */
     private static final int LONGEST_NAME = 200;
 
-    /** Times that a name may be longer than what was written for it. */
-    private static final int LONGER = 4;
+    /** Letters of both names for each mistake: one in three is near. */
+    private static final int LETTERS_PER_MISTAKE = 6;
+    /** So much in one piece, from where a word begins, is no chance. */
+    private static final int TELLING_RUN = 4;
+
+    /** What fits into a message: the names altogether, and how many of more than that. */
+    private static final int LONGEST_LIST = 200;
+    private static final int EXAMPLES = 3;
 
     private final List<String> names;
     private final Map<String, String> hints = new HashMap<>();
+    private long steps;
 
     public Nearest(Collection<String> names) {
         this.names = List.copyOf(names);
     }
 
-    /** The end of a message: {@code ", did you mean X?"}; empty when nothing is known. */
+    /** The end of a message: {@code ", did you mean X?"}, or where nothing is near {@code "; known are X, Y"}; empty when nothing is known. */
     public String hint(String name) {
+        if (steps > MOST_STEPS && !hints.containsKey(name)) {
+            return "";
+        }
+        String near = near(name);
+        return near.isEmpty() && !names.isEmpty() ? "; known are " + listed(names) : near;
+    }
+
+    /** The end of a message that lists the names itself: {@code ", did you mean X?"}; empty when nothing is near. */
+    public String near(String name) {
         if (name.length() > LONGEST_NAME) {
             return "";
         }
@@ -33,7 +49,7 @@ public final class Nearest {
         if (known != null) {
             return known;
         }
-        if (!hints.isEmpty() && (hints.size() + 1L) * names.size() > MOST_COMPARISONS) {
+        if (steps > MOST_STEPS) {
             return "";
         }
         String hint = search(name);
@@ -41,20 +57,36 @@ public final class Nearest {
         return hint;
     }
 
+    /** Names as a message lists them; of many, some. */
+    public static String listed(Collection<String> names) {
+        List<String> shown = names.stream().map(Field::shown).toList();
+        String all = String.join(", ", shown);
+        return all.length() <= LONGEST_LIST || shown.size() <= EXAMPLES ? all
+                : "%s and %d more".formatted(String.join(", ", shown.subList(0, EXAMPLES)), shown.size() - EXAMPLES);
+    }
+
     private String search(String name) {
         String best = null;
         int least = Integer.MAX_VALUE;
         for (String candidate : names) {
-            if (candidate.length() > LONGER * name.length() + LONGER) {
-                continue;
-            }
-            int score = distance(name, candidate) - longestShared(name, candidate);
+            steps += 1 + (long) name.length() * Math.min(candidate.length(), LONGEST_NAME);
+            int score = candidate.length() > LONGEST_NAME ? Integer.MAX_VALUE : score(name, candidate);
             if (score < least) {
                 least = score;
                 best = candidate;
             }
         }
         return best == null ? "" : ", did you mean " + best + "?";
+    }
+
+    /** The less, the nearer; the most where it cannot have been meant: too many letters are wrong, and too few stand together in both. */
+    private static int score(String name, String candidate) {
+        int distance = distance(name, candidate);
+        int shared = longestShared(name, candidate);
+        boolean mistyped = distance <= (name.length() + candidate.length() + 1) / LETTERS_PER_MISTAKE;
+        boolean partly = shared >= TELLING_RUN && 2 * shared >= Math.min(name.length(), candidate.length())
+                && 4 * shared >= Math.max(name.length(), candidate.length());
+        return mistyped || partly ? distance - shared : Integer.MAX_VALUE;
     }
 
     /** Insertions, deletions, substitutions and swaps of neighbours that turn one name into the other, whatever their case. */
@@ -82,19 +114,24 @@ public final class Nearest {
         return row[other.length()];
     }
 
-    /** The length of the longest run of characters in both, so that {@code core_count} finds {@code cores}. */
+    /** The length of the longest run of characters with which words of both begin, so that {@code core_count} finds {@code cores}. */
     private static int longestShared(String one, String other) {
         int longest = 0;
         int[] last = new int[other.length() + 1];
         for (int i = 1; i <= one.length(); i++) {
             int[] row = new int[other.length() + 1];
             for (int j = 1; j <= other.length(); j++) {
-                row[j] = same(one, i - 1, other, j - 1) ? last[j - 1] + 1 : 0;
+                boolean goesOn = last[j - 1] > 0 || beginsWord(one, i - 1) && beginsWord(other, j - 1);
+                row[j] = goesOn && same(one, i - 1, other, j - 1) ? last[j - 1] + 1 : 0;
                 longest = Math.max(longest, row[j]);
             }
             last = row;
         }
         return longest;
+    }
+
+    private static boolean beginsWord(String name, int i) {
+        return i == 0 || !Character.isLetterOrDigit(name.charAt(i - 1));
     }
 
     private static boolean same(String one, int i, String other, int j) {

@@ -2,6 +2,7 @@ package sledwright.input;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -26,7 +27,9 @@ public final class Section implements Fields {
     private final Group group;
     private final String path;
     private final Faults faults;
-    private final Set<String> known = new LinkedHashSet<>();
+    private final Set<String> known = new HashSet<>();
+    /** What may stand here; of other known keys it was only asked whether they are there, to refuse them. */
+    private final Set<String> offered = new LinkedHashSet<>();
 
     private Section(Group group, String path, Faults faults) {
         this.group = group;
@@ -101,7 +104,7 @@ public final class Section implements Fields {
     public List<Section> sections(String name) {
         asked(name, Shape.LIST_OF_SECTIONS);
         List<Section> found = new ArrayList<>();
-        items(name).forEach(item -> section(full(name), item).ifPresent(found::add));
+        items(name, listed(name)).forEach(item -> section(full(name), item).ifPresent(found::add));
         return found;
     }
 
@@ -136,7 +139,7 @@ public final class Section implements Fields {
                 }
             }));
         } else {
-            value.ifPresent(other -> wrongShape(full(name), other, "a list of sections, or sections by name"));
+            value.ifPresent(other -> wrongShape(full(name), other, "a list of sections, or sections by name, such as \"main: { ... }\""));
         }
         if (!found.isEmpty() && !most.holds(BigDecimal.valueOf(found.size()))) {
             faults.add(place(name), "there are %d %s; their number must be %s".formatted(found.size(), full(name), most));
@@ -149,7 +152,7 @@ public final class Section implements Fields {
     public List<Field> list(String name) {
         asked(name, Shape.LIST_OF_VALUES);
         List<Field> found = new ArrayList<>();
-        items(name).forEach(item -> scalar(full(name), item).ifPresent(found::add));
+        items(name, inBrackets(name)).forEach(item -> scalar(full(name), item).ifPresent(found::add));
         return found;
     }
 
@@ -177,7 +180,7 @@ public final class Section implements Fields {
 
     /** Reports every key that nobody asked for, with the nearest one that somebody did. */
     public void finish() {
-        Nearest nearest = new Nearest(known);
+        Nearest nearest = new Nearest(offered);
         group.keys().forEach((key, place) -> {
             if (!known.contains(key)) {
                 String where = path.isEmpty() ? "" : " under " + path;
@@ -187,6 +190,7 @@ public final class Section implements Fields {
     }
 
     private void asked(String name, Shape shape) {
+        offered.add(name);
         faults.asking().shape(full(name), shape);
     }
 
@@ -195,14 +199,31 @@ public final class Section implements Fields {
         return Optional.ofNullable(group.values().get(name)).filter(value -> !(value instanceof Nothing));
     }
 
-    private List<Value> items(String name) {
+    /** @param rather how a list would be written */
+    private List<Value> items(String name, String rather) {
         Optional<Value> value = value(name);
         if (value.isEmpty() || value.get() instanceof Series) {
             return value.map(series -> ((Series) series).items()).orElse(List.of());
         }
-        String rather = value.get() instanceof Scalar scalar ? "; write [%s]".formatted(Field.shown(scalar.text())) : "";
-        wrongShape(full(name), value.get(), "a list" + rather);
+        wrongShape(full(name), value.get(), "a list; " + rather);
         return List.of();
+    }
+
+    /** What stands under a key as a list of values. */
+    private String inBrackets(String name) {
+        Value value = group.values().get(name);
+        if (value instanceof Scalar scalar) {
+            return "write [%s]".formatted(Field.shown(scalar.text()));
+        }
+        return value instanceof Group keys && !keys.keys().isEmpty()
+                ? "write [%s]".formatted(Nearest.listed(keys.keys().keySet())) : "write it as [..., ...]";
+    }
+
+    /** What stands under a key as a list of sections. */
+    private String listed(String name) {
+        return group.values().get(name) instanceof Group keys && !keys.keys().isEmpty()
+                ? "write \"- %s: ...\"".formatted(Field.shown(keys.keys().keySet().iterator().next()))
+                : "write a section of keys behind each hyphen, such as \"- name: ...\"";
     }
 
     private Optional<Section> section(String name, Value value) {

@@ -182,7 +182,7 @@ public final class LabelReader {
     }
 
     private static String nearestOrganisation(String written) {
-        return new Nearest(Organisation.all().stream().map(Organisation::toString).toList()).hint(written.replaceAll("\\s", ""));
+        return new Nearest(Organisation.all().stream().map(Organisation::toString).toList()).near(written.replaceAll("\\s", ""));
     }
 
     private void rate(Matcher found) {
@@ -226,14 +226,14 @@ public final class LabelReader {
             seen.putIfAbsent("ranks x width", word);
         } else if (word.matches("(PC|P\\d|C\\d|DD?R).*")) {
             fault("generation", word, "must be PC3, PC4 or PC5, with the rate behind it, such as PC4-2400T"
-                    + new Nearest(List.of("PC3", "PC3L", "PC4", "PC5")).hint(word));
+                    + new Nearest(List.of("PC3", "PC3L", "PC4", "PC5")).near(word));
             seen.putIfAbsent("speed", word);
         } else if (word.matches("\\d+[A-Z]{0,3}")) {
             fault("capacity", word, "must be a number and GB, such as 16GB"
-                    + new Nearest(List.of("1GB", "2GB", "4GB", "8GB", "16GB", "32GB", "64GB", "128GB", "256GB")).hint(word));
+                    + new Nearest(List.of("1GB", "2GB", "4GB", "8GB", "16GB", "32GB", "64GB", "128GB", "256GB")).near(word));
         } else {
             fault("word", word, "is no field of a label; a label is like " + RIGHT
-                    + (word.contains("DIM") ? new Nearest(WORDS.keySet().stream().sorted().toList()).hint(word) : ""));
+                    + (word.contains("DIM") ? new Nearest(WORDS.keySet().stream().sorted().toList()).near(word) : ""));
         }
     }
 

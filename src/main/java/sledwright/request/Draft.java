@@ -35,16 +35,16 @@ record Draft(Optional<NamedCatalog> catalog, Request figures, Place machines, Op
 
     /** The request in the catalogue's currency; what is unknown there goes to {@code faults} and is left out. */
     Request resolve(Catalog catalog, Faults faults) {
-        return resolve(catalog, new Countable(catalog, faults), faults);
+        return resolve(new Resolver(catalog, faults), new Countable(catalog, faults));
     }
 
     /**
      * The same for one of several requests.
      *
+     * @param find      looks up the parts of all of them
      * @param countable adds them up
      */
-    Request resolve(Catalog catalog, Countable countable, Faults faults) {
-        Resolver find = new Resolver(catalog, faults);
+    Request resolve(Resolver find, Countable countable) {
         platforms.forEach(find::platform);
         forbid.forEach(find::part);
         use.forEach(find::partOfMachine);

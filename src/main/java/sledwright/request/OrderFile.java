@@ -108,7 +108,7 @@ public final class OrderFile implements RequestFile {
         Countable countable = new Countable(catalog, faults);
         List<OrderLine> resolved = new ArrayList<>();
         for (LineDraft line : lines) {
-            Request request = line.draft().resolve(catalog, countable, faults);
+            Request request = line.draft().resolve(find, countable);
             resolved.add(new OrderLine(request.name(), request.withLimit(within(request.limit(), shipDays)), line.priority(), line.uniform()));
         }
         long perSupplier = charge(deliveryCharge, find);

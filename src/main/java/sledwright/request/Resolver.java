@@ -34,6 +34,8 @@ final class Resolver {
 
     private final Catalog catalog;
     private final Faults faults;
+    /** What is looked for -> the names of all such parts. */
+    private final Map<String, Nearest> nearest = new HashMap<>();
 
     Resolver(Catalog catalog, Faults faults) {
         this.catalog = catalog;
@@ -139,8 +141,8 @@ final class Resolver {
 
     private void unknown(Field field, String what, Collection<? extends Part> known) {
         Optional<Part> other = catalog.part(field.text());
-        String hint = other.map(part -> "; it is a " + kind(part))
-                .orElseGet(() -> new Nearest(known.stream().map(Part::sku).toList()).hint(field.text()));
+        String hint = other.map(part -> "; it is a " + kind(part)).orElseGet(() -> nearest
+                .computeIfAbsent(what, all -> new Nearest(known.stream().map(Part::sku).toList())).hint(field.text()));
         field.fault("is no " + what + hint, faults);
     }
 

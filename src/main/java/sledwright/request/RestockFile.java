@@ -162,7 +162,7 @@ public final class RestockFile implements RequestFile {
             OptionalLong margin = amount(drafted.margin(), find);
             OptionalLong accepted = amount(drafted.accepted(), find);
             OptionalLong loss = amount(drafted.loss(), find);
-            var request = drafted.draft().resolve(catalog, faults);
+            var request = drafted.draft().resolve(find, new Countable(catalog, faults));
             drafted.orders().ifPresent(orders -> {
                 countable.requireExpected(drafted.margin(), margin.orElse(0), request.machines(), orders, horizonMonths);
                 countable.requireExpected(drafted.accepted(), accepted.orElse(0), request.machines(), orders, horizonMonths);

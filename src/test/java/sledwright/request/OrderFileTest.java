@@ -158,7 +158,7 @@ class OrderFileTest {
     void aMistypedNameMakesNoNewLine() {
         assertThatThrownBy(() -> order(BY_NAME, "lines.wbe.machines=5", "lines.date.eu=")).isInstanceOf(FaultsException.class)
                 .hasMessage("--set lines.wbe.machines=5: there is no such line; give its name, did you mean web?" + System.lineSeparator()
-                        + "--set lines.date.eu=: there is no such line; give its name, did you mean data.eu?");
+                        + "--set lines.date.eu=: there is no such line; give its name; known are web, data.eu");
     }
 
     @Test

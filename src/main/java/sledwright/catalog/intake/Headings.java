@@ -57,7 +57,8 @@ record Headings(Map<String, Integer> columns, int firstRow) {
         int before = faults.size();
         List<Set<String>> names = names(header);
         Place place = new Place(grid.file(), line);
-        Nearest nearest = new Nearest(names.stream().flatMap(Set::stream).filter(name -> !name.isEmpty()).distinct().toList());
+        List<String> seen = names.stream().flatMap(Set::stream).filter(name -> !name.isEmpty()).distinct().toList();
+        Nearest nearest = new Nearest(seen);
         Map<String, Integer> columns = new HashMap<>();
         for (String heading : wanted) {
             List<Integer> found = Stream.iterate(0, column -> column < names.size(), column -> column + 1)
@@ -68,10 +69,17 @@ record Headings(Map<String, Integer> columns, int firstRow) {
             } else if (found.size() == 1) {
                 columns.put(heading, found.get(0));
             } else if (!optional.contains(heading)) {
-                faults.add(place, "no column has the heading \"%s\"%s".formatted(Field.shown(heading), nearest.hint(heading)));
+                faults.add(place, "no column has the heading \"%s\"%s".formatted(Field.shown(heading), instead(nearest.near(heading), seen)));
             }
         }
         return faults.since(before) ? Optional.empty() : Optional.of(new Headings(columns, behind));
+    }
+
+    private static String instead(String near, List<String> seen) {
+        if (seen.isEmpty()) {
+            return "; there are no headings";
+        }
+        return (near.isEmpty() ? "; the headings are " : near + " The headings are ") + Nearest.listed(seen);
     }
 
     Optional<Integer> column(String heading) {

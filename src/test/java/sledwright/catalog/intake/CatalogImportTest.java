@@ -129,11 +129,12 @@ class CatalogImportTest {
         assertThat(made.changes()).extracting(change -> change.key().get(1)).containsExactly("F1");
         assertThat(refusals(made)).containsExactly(
                 "list.csv:3: sku H1-08, lot F1, min_quantity 1 stands twice, first at line 2",
-                "list.csv:4: sku \"NOPE\" is no part of this catalogue, did you mean M08?",
+                "list.csv:4: sku \"NOPE\" is no part of this catalogue; known are REED-S, WREN-HS-1, WREN-2, WREN-HS-2, RS-750, REED-F4, RS-1200,"
+                        + " H1-08, H1-10, H2-16, M08, M16, M64, M128, SSD-480, HDD-4T, NET-2X10, CTL-8, RAILS, FANS-2",
                 "list.csv:5: unit_price (cell C5) \"21 EUR\": must be a number alone; drop the unit and write 21",
                 "list.csv:6: unit_price (cell C6) \"21.005\": must have at most 2 decimals, as EUR has",
                 "list.csv:7: lot is empty",
-                "list.csv:8: condition (cell F8) \"shiny\": must be one of new, refurbished, used, did you mean new?",
+                "list.csv:8: condition (cell F8) \"shiny\": must be one of new, refurbished, used",
                 "list.csv:9: available is missing");
     }
 
@@ -270,7 +271,7 @@ class CatalogImportTest {
                 """);
         assertThat(faults(() -> offers(file("list.csv", "sku\nM16\n"), mapping))).containsExactly(
                 "map.yaml:1: as \"memory\": must be offers, as --as has it",
-                "map.yaml:2: decimal \"semicolon\": must be one of point, comma, did you mean comma?",
+                "map.yaml:2: decimal \"semicolon\": must be one of point, comma",
                 "map.yaml:3: thousands \"point\": must not be the same as decimal",
                 "map.yaml:4: header \"4-2\": must be a row, or some few rows, such as 3-4",
                 "map.yaml:5: dates \"qqqqqqq\": must be a pattern of days, months and years, such as dd.MM.uuuu",
@@ -279,16 +280,17 @@ class CatalogImportTest {
                 "map.yaml:10: columns.available.heading is missing",
                 "map.yaml:10: columns.available.factor \"many\": must be a number",
                 "map.yaml:11: constants \"sku\": stands under columns already; give it a value for empty cells there, with \"empty\"",
-                "map.yaml:11: constants \"weight\": is no column of offers.csv, did you mean lot?");
+                "map.yaml:11: constants \"weight\": is no column of offers.csv; known are sku, lot, supplier, condition, unit_price, min_quantity, available,"
+                        + " lead_days, unit_cost, valid_until");
     }
 
     @Test
     void headingsThatAreNotThereAreNamed() throws IOException {
         Path mapping = file("map.yaml", "columns: { sku: Article, lot: Lot, unit_price: Net, available: Qty }\n");
         assertThat(faults(() -> offers(file("list.csv", "x\nArtikle;Lot;Net;Net\n1;2;3;4\n"), mapping))).containsExactly(
-                "list.csv:2: no column has the heading \"Article\", did you mean Artikle?",
+                "list.csv:2: no column has the heading \"Article\", did you mean Artikle? The headings are Artikle, Lot, Net",
                 "list.csv:2: heading \"Net\" stands over columns C2, D2; rename all but one",
-                "list.csv:2: no column has the heading \"Qty\", did you mean Lot?");
+                "list.csv:2: no column has the heading \"Qty\"; the headings are Artikle, Lot, Net");
     }
 
     @Test
