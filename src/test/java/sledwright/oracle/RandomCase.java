@@ -32,7 +32,7 @@ record RandomCase(long seed, Catalog catalog, Request request) {
     static RandomCase of(long seed, Size size) {
         SplittableRandom random = new SplittableRandom(seed * 7919 + size.ordinal());
         int machines = size == Size.SOLVABLE || random.nextDouble() < 0.65 ? 1 : random.nextInt(2, 4);
-        RandomParts parts = new RandomParts(random, size, machines);
+        RandomParts parts = new RandomParts(random, new SplittableRandom(~seed), size, machines);
         Catalog catalog = catalog(parts.labour(), parts.factors(), parts.platforms(), parts.processors(), parts.modules(), parts.lots());
         return RandomEdges.of(new RandomCase(seed, catalog, new RandomRequest(random, size, catalog).request(machines)), size);
     }

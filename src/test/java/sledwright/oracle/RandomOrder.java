@@ -65,7 +65,7 @@ record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
     private static RandomOrder of(long seed, Size size) {
         SplittableRandom random = new SplittableRandom(seed * 104_729);
         int stock = size.stock;
-        RandomParts parts = new RandomParts(random, size.parts, 2);
+        RandomParts parts = new RandomParts(random, new SplittableRandom(~seed), size.parts, 2);
         Map<String, List<Lot>> lots = new LinkedHashMap<>();
         parts.lots().forEach((sku, old) -> lots.put(sku, new ArrayList<>(old.stream().map(lot -> supplied(lot, stock, random)).toList())));
         Catalog shop = catalog(parts, List.of(), lots);

@@ -37,6 +37,8 @@ final class RandomParts {
     private static final int MOST_ALIKE = 3;
 
     private final SplittableRandom random;
+    /** For what is added to the cases as time goes by, so that the rest of each stays what it was. */
+    private final SplittableRandom added;
     private final boolean large;
     /** Several machines: fewer parts and slots, since every way of dealing alike parts is tried. */
     private final boolean several;
@@ -50,8 +52,9 @@ final class RandomParts {
     private final List<Platform> platforms = new ArrayList<>();
     private final Map<String, List<Lot>> lots = new LinkedHashMap<>();
 
-    RandomParts(SplittableRandom random, RandomCase.Size size, int machines) {
+    RandomParts(SplittableRandom random, SplittableRandom added, RandomCase.Size size, int machines) {
         this.random = random;
+        this.added = added;
         large = size == RandomCase.Size.SOLVABLE;
         several = machines > 1;
         mainType = chance(0.7) ? ModuleType.RDIMM : pick(ModuleType.LRDIMM, ModuleType.LRDIMM, ModuleType.UDIMM, ModuleType.THREE_DS);
@@ -244,14 +247,20 @@ final class RandomParts {
             if (chance(0.4)) {
                 rows.add(new Thermal.InletRow(105, 33, Set.of(ModuleType.LRDIMM, ModuleType.THREE_DS)));
             }
-            double last = pick(120, 150, 150);
-            boolean general = chance(0.85);
-            rows.add(new Thermal.InletRow(last, chance(0.2) ? 36 : 30, general ? Set.of() : Set.of(ModuleType.RDIMM, ModuleType.UDIMM)));
-            if (chance(0.3)) {
-                rows.add(new Thermal.InletRow(general || chance(0.5) ? last : 105, 26, Set.of(ModuleType.LRDIMM, ModuleType.THREE_DS)));
-            }
+            rows.add(new Thermal.InletRow(pick(120, 150, 150), chance(0.2) ? 36 : 30, Set.of()));
+            ownRows(rows);
         }
         return new Thermal(pick(0, 900, 950), pick(125, 175, 300), rows);
+    }
+
+    /** Rows of a type's own, beside the last row for all or instead of it. */
+    private void ownRows(List<Thermal.InletRow> rows) {
+        Thermal.InletRow last = rows.get(rows.size() - 1);
+        if (added.nextDouble() < 0.1) {
+            rows.set(rows.size() - 1, new Thermal.InletRow(last.maxTdpW(), last.maxInletC(), Set.of(mainType)));
+        } else if (added.nextDouble() < 0.3) {
+            rows.add(new Thermal.InletRow(last.maxTdpW(), 26, Set.of(mainType)));
+        }
     }
 
     private Power power(int number) {

@@ -2,10 +2,12 @@ package sledwright.oracle;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.assertj.core.data.Offset;
@@ -36,6 +38,11 @@ class StepsAgainstBruteForceTest {
     private static final double LEAST_BETTER = 1e-4;
 
     private record Asked(RandomCase that, Findings findings, Steps steps) {
+
+        /** What the objective measures, as it is written. */
+        BigDecimal best() {
+            return BigDecimal.valueOf(findings.best()).movePointLeft(isMoney(that.request()) ? 2 : 0);
+        }
     }
 
     @Test
@@ -73,52 +80,72 @@ class StepsAgainstBruteForceTest {
         List<Step> steps = curve.steps();
         String about = curve + "\n" + asked.that.text();
         assertThat(steps).as(about).isNotEmpty().anyMatch(curve::isAsked);
+        Step own = steps.stream().filter(curve::isAsked).findFirst().orElseThrow();
+        assertThat(own.price().movePointRight(2).longValueExact()).as("the price of what was asked in " + about)
+                .isEqualTo(asked.findings.ranked().get(0).price().total());
         for (int i = 0; i < steps.size(); i++) {
             Step step = steps.get(i);
-            double aim = aimOf(step, request);
-            assertThat(best(asked, curve.key(), step.upTo()).orElse(Double.NaN)).as("at " + step + " of " + about).isEqualTo(aim, within(SAME));
-            OptionalDouble beyond = best(asked, curve.key(), step.upTo() + grain);
+            Goal goal = Goal.of(step, request);
+            assertThat(best(asked, curve.key(), step.upTo())).as("at " + step + " of " + about).hasValueSatisfying(goal::assertSame);
+            Optional<Goal> beyond = best(asked, curve.key(), step.upTo() + grain);
             if (i + 1 < steps.size()) {
-                assertThat(beyond.orElse(Double.NaN)).as("beyond " + step + " of " + about).isEqualTo(aimOf(steps.get(i + 1), request), within(SAME));
-                assertThat(aim).as(about).isLessThan(aimOf(steps.get(i + 1), request));
+                Goal next = Goal.of(steps.get(i + 1), request);
+                assertThat(beyond).as("beyond " + step + " of " + about).hasValueSatisfying(next::assertSame);
+                assertThat(goal.precedes(next)).as(about).isTrue();
             } else {
                 assertThat(beyond.isEmpty()).as("beyond the last of " + about).isEqualTo(curve.last());
             }
-            if (curve.isAsked(step)) {
-                assertThat(step.change().signum()).as(about).isZero();
-                assertThat(aim).as(about).isEqualTo(aimOf(asked.findings.best(), request), within(SAME));
-            }
+            assertThat(step.change()).as(about).isEqualByComparingTo(step.best().subtract(own.best()));
             assertThat(step.within()).as(about).isEqualTo(request.limit().price().isEmpty()
                     || step.price().movePointRight(2).longValueExact() <= request.limit().price().getAsLong());
         }
-        assertThat(Math.abs(best(asked, curve.key(), 0).orElseThrow() - aimOf(steps.get(0), request)) < SAME).as(about).isEqualTo(curve.first());
+        assertThat(own.best().subtract(asked.best()).abs()).as(about).isLessThan(BigDecimal.valueOf(isMoney(request) ? 0.0051 : SAME));
+        assertThat(best(asked, curve.key(), 0).orElseThrow().precedes(Goal.of(steps.get(0), request))).as(about).isNotEqualTo(curve.first());
+    }
+
+    /** What is made least: an aim, and the price where the aim is a figure of the machine. */
+    private record Goal(double aim, double price) {
+
+        static Goal of(Step step, Request request) {
+            return isMoney(request) ? new Goal(step.best().movePointRight(2).doubleValue(), 0)
+                    : new Goal(-step.best().doubleValue(), step.price().movePointRight(2).doubleValue());
+        }
+
+        static Goal of(Candidate build, Request request) {
+            return new Goal(StepsAgainstBruteForceTest.aim(build, request), isMoney(request) ? 0 : build.price());
+        }
+
+        boolean precedes(Goal other) {
+            return aim < other.aim - SAME || aim < other.aim + SAME && price < other.price;
+        }
+
+        void assertSame(Goal other) {
+            assertThat(other.aim).isEqualTo(aim, within(SAME));
+            assertThat(other.price).isEqualTo(price);
+        }
+
+        Goal rounded(Request request) {
+            return isMoney(request) ? new Goal(Math.rint(aim), price) : this;
+        }
     }
 
     private static Offset<Double> within(double offset) {
         return Offset.offset(offset);
     }
 
-    private static double aimOf(Step step, Request request) {
-        return isMoney(request) ? step.best().movePointRight(2).doubleValue() : -step.best().doubleValue();
-    }
-
-    private static double aimOf(double best, Request request) {
-        return isMoney(request) ? Math.rint(best) : -best;
-    }
-
     private static boolean isMoney(Request request) {
         return request.objective() == Objective.CHEAPEST || request.objective() == Objective.BEST_VALUE;
     }
 
-    /** The least aim of all builds that reach so much; for the cheapest without the limit of the price. */
-    private static OptionalDouble best(Asked asked, String key, double least) {
+    /** The best of all builds that reach so much; for the cheapest without the limit of the price. */
+    private static Optional<Goal> best(Asked asked, String key, double least) {
         Request request = asked.that.request();
         Request changed = request.withRequire(least(request.require(), key, least));
         if (request.objective() == Objective.CHEAPEST) {
             changed = changed.withLimit(price(request.limit(), OptionalLong.empty()));
         }
-        OptionalDouble aim = BruteForce.all(asked.that.with(changed)).stream().mapToDouble(build -> aim(build, request)).min();
-        return aim.isPresent() && isMoney(request) ? OptionalDouble.of(Math.rint(aim.getAsDouble())) : aim;
+        return BruteForce.all(asked.that.with(changed)).stream().map(build -> Goal.of(build, request))
+                .min(Comparator.comparingDouble(Goal::aim).thenComparingDouble(Goal::price)).map(goal -> goal.rounded(request));
     }
 
     /** Of less than was asked the worth counts as lost. */

@@ -20,7 +20,8 @@ import sledwright.rules.Order;
  * The unit price at which a part would be in a best build, if every lot of it sold at that one price.
  *
  * <p>Among all builds with the part the least aim is a minimum of straight lines in that price. From the build that wins at one price
- * follows the price at which it comes level with the best; only another build can win beyond that (Dinkelbach's method for ratios).
+ * follows the price at which it comes level with the best, or leaves the limit of the price; only another build can win beyond that
+ * (Dinkelbach's method for ratios).
  */
 public final class BreakEven {
 
@@ -80,7 +81,7 @@ public final class BreakEven {
             if (units == 0) {
                 return Optional.empty();
             }
-            price += (long) Math.floor((best.best() - level.best() + ROUNDING) / units);
+            price += Math.min((long) Math.floor((best.best() - level.best() + ROUNDING) / units), affordableRise(order, units));
             Optional<Findings> beyond = at(price + 1).filter(this::isAsGood);
             if (beyond.isEmpty()) {
                 return Optional.of(new Found(OptionalLong.of(price), at(price).orElseThrow().ranked().get(0)));
@@ -88,6 +89,12 @@ public final class BreakEven {
             level = beyond.get();
             price++;
         }
+    }
+
+    /** By how much each unit may rise before the order leaves the limit of the price. */
+    private long affordableRise(Order order, int units) {
+        OptionalLong limit = request.limit().price();
+        return limit.isPresent() ? (limit.getAsLong() - order.price().total()) / units : Long.MAX_VALUE;
     }
 
     private Optional<Found> byHalves(Findings free) {

@@ -22,7 +22,8 @@ import sledwright.rules.target.Target;
 
 /**
  * What more or less of one required figure costs. The least price as a function of the figure asked for is a staircase: it rises
- * behind the figure that a best build reaches, and the next stair ends at the figure that the next best build reaches.
+ * behind the figure that a best build reaches, and the next stair ends at the figure that the next best build reaches. Where the
+ * objective makes most of a figure, a stair ends where that falls or where it stays and the price rises.
  */
 public final class RequirementSteps {
 
@@ -71,7 +72,7 @@ public final class RequirementSteps {
                 return true;
             }
             if (i < EACH_WAY) {
-                steps.add(step(found.get()));
+                steps.add(step(found.get(), figure(found.get())));
             }
             figure = figure(found.get());
             standing = standing(found.get());
@@ -81,7 +82,7 @@ public final class RequirementSteps {
 
     /** The best order of those that reach the greatest figure which still makes it better. */
     private Optional<Order> less(double than, Standing standing) {
-        Optional<Order> free = best(0).filter(order -> standing(order).beats(standing));
+        Optional<Order> free = best(0).filter(order -> standing(order).precedes(standing));
         if (free.isEmpty()) {
             return Optional.empty();
         }
@@ -90,7 +91,7 @@ public final class RequirementSteps {
             return oracle.best(asking(0).with(terms.request().limit().withPrice(OptionalLong.of(standing.price() - 1))), most.get());
         }
         double figure = Extreme.greatest(figure(free.get()), than, grain, least -> {
-            Optional<Order> found = best(least).filter(order -> standing(order).beats(standing));
+            Optional<Order> found = best(least).filter(order -> standing(order).precedes(standing));
             return found.isPresent() ? OptionalDouble.of(figure(found.get())) : OptionalDouble.empty();
         });
         return best(figure);
@@ -101,20 +102,22 @@ public final class RequirementSteps {
         Optional<Order> found = Optional.of(best);
         for (int i = 0; i <= EACH_WAY && found.isPresent(); i++) {
             Order order = found.get();
-            Optional<Order> beyond = best(figure(order) + grain);
-            while (beyond.isPresent() && !standing(order).beats(standing(beyond.get()))) {
-                order = beyond.get();
-                beyond = best(figure(order) + grain);
+            double figure = figure(order);
+            Optional<Order> beyond = best(figure + grain);
+            while (beyond.isPresent() && !standing(order).precedes(standing(beyond.get()))) {
+                figure = figure(beyond.get());
+                beyond = best(figure + grain);
             }
-            steps.add(step(order));
+            steps.add(step(order, figure));
             found = beyond;
         }
         return found.isEmpty();
     }
 
-    private Step step(Order order) {
+    /** @param upTo the greatest figure that costs no more than the order */
+    private Step step(Order order, double upTo) {
         Standing standing = standing(order);
-        return new Step(figure(order), standing.measured(oracle.catalog()), standing.above(standing(best), oracle.catalog()),
+        return new Step(upTo, standing.measured(oracle.catalog()), standing.above(standing(best), oracle.catalog()),
                 oracle.catalog().amount(standing.price()), Budget.allows(request.limit(), standing.price()));
     }
 

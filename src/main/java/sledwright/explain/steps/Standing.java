@@ -58,17 +58,13 @@ record Standing(Objective objective, double aim, long price) {
         return new Standing(objective, isMoney() ? aim + more : aim, price + more);
     }
 
-    /** How much this is above another: money, or a figure of one machine. */
+    /** How much this is above another, as both are written: money, or a figure of one machine. */
     BigDecimal above(Standing other, Catalog catalog) {
-        return isMoney() ? catalog.amount(Math.round(aim - other.aim)) : decimal(other.aim - aim);
+        return measured(catalog).subtract(other.measured(catalog));
     }
 
     /** What the objective measures: units of the currency, or a figure of one machine. */
     BigDecimal measured(Catalog catalog) {
-        return isMoney() ? catalog.amount(Math.round(aim)) : decimal(-aim);
-    }
-
-    private static BigDecimal decimal(double figure) {
-        return new BigDecimal(Sentences.exact(figure));
+        return isMoney() ? catalog.amount(Math.round(aim)) : new BigDecimal(Sentences.exact(-aim));
     }
 }
