@@ -1,8 +1,10 @@
 package sledwright.generator;
 
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import sledwright.domain.Catalog;
 import sledwright.domain.Objective;
@@ -34,7 +36,7 @@ public final class Search {
 
     private final Catalog catalog;
     private final Map<ShapeKey, Shapes> shapes;
-    private final Map<Request, MemoryMarket> markets = new Recent<>(MOST_MARKETS);
+    private final Map<Wanted, MemoryMarket> markets = new Recent<>(MOST_MARKETS);
     private final Map<List<Object>, List<Level>> levels;
     private final Map<List<Object>, List<List<Draw>>> draws;
 
@@ -56,8 +58,25 @@ public final class Search {
 
     /** The best order for a request and its alternatives, proven unless the deadline comes first. */
     public Findings run(Request request, Deadline deadline) {
+        return run(request, Set.of(), deadline);
+    }
+
+    /**
+     * The same, where one machine at least holds a part. Machines of a request are alike but for the part numbers of their modules, so any
+     * other part is in all of them or in none.
+     */
+    public Findings runHolding(String sku, Request request, Deadline deadline) {
+        if (request.machines() > 1 && catalog.module(sku).isPresent() && !request.use().contains(sku)) {
+            return run(request, Set.of(sku), deadline);
+        }
+        Set<String> use = new HashSet<>(request.use());
+        use.add(sku);
+        return run(request.withUse(use), deadline);
+    }
+
+    private Findings run(Request request, Set<String> somewhere, Deadline deadline) {
         Ranking ranking = new Ranking(request);
-        MemoryMarket market = market(request).until(deadline);
+        MemoryMarket market = market(request, somewhere).until(deadline);
         Shelf shelf = market.shelf();
         List<Family> families = new Families(catalog, request, shelf, market, ranking).all();
         Walk.Path path = new Walk(request, new Query(request, families, ranking, deadline), ranking).walk();
@@ -69,11 +88,16 @@ public final class Search {
     /** The staircases of a request, which ask for its figures one by one; its objective does not matter to them. */
     public Staircases staircases(Request request) {
         Request cheapest = request.withObjective(Objective.CHEAPEST);
-        return new Staircases(catalog, cheapest, market(cheapest), shapes);
+        return new Staircases(catalog, cheapest, market(cheapest, Set.of()), shapes);
     }
 
-    private MemoryMarket market(Request request) {
-        return markets.computeIfAbsent(MemoryMarket.concerning(request), asked -> new MemoryMarket(catalog, asked, shapes, levels, draws));
+    /** What a market is of: requests alike in that share it. */
+    private record Wanted(Request request, Set<String> somewhere) {
+    }
+
+    private MemoryMarket market(Request request, Set<String> somewhere) {
+        return markets.computeIfAbsent(new Wanted(MemoryMarket.concerning(request), somewhere),
+                wanted -> new MemoryMarket(catalog, wanted.request, wanted.somewhere, shapes, levels, draws));
     }
 
     private static Findings findings(Request request, Ranking ranking, Walk.Path path, List<Order> ranked) {

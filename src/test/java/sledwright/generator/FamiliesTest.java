@@ -49,7 +49,7 @@ class FamiliesTest {
     private static final Request PLAIN = Request.named("families");
 
     private static MemoryMarket market(Catalog catalog, Request request) {
-        return new MemoryMarket(catalog, MemoryMarket.concerning(request), new HashMap<>(), new HashMap<>(), new HashMap<>());
+        return new MemoryMarket(catalog, MemoryMarket.concerning(request), Set.of(), new HashMap<>(), new HashMap<>(), new HashMap<>());
     }
 
     private static List<Family> families(Request request) {

@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -31,7 +30,7 @@ public final class KindDraws {
             .thenComparingLong(draw -> draw.load().lightest()).thenComparingLong(draw -> draw.load().total());
 
     private final Shelf shelf;
-    private final Set<String> wanted;
+    private final Map<String, Integer> leastUnits;
     private final int machines;
     private final int unitsPerModule;
     private final int mostModules;
@@ -39,12 +38,12 @@ public final class KindDraws {
     private final Deadline deadline;
 
     /**
-     * @param wanted         skus that every machine must hold
+     * @param leastUnits     sku -> units that all machines together must take; as many as there are machines: one each
      * @param unitsPerModule units over all machines that one module of a shape stands for
      */
-    public KindDraws(Shelf shelf, Set<String> wanted, int machines, int unitsPerModule, int mostModules, Deadline deadline) {
+    public KindDraws(Shelf shelf, Map<String, Integer> leastUnits, int machines, int unitsPerModule, int mostModules, Deadline deadline) {
         this.shelf = shelf;
-        this.wanted = wanted;
+        this.leastUnits = leastUnits;
         this.machines = machines;
         this.unitsPerModule = unitsPerModule;
         this.mostModules = mostModules;
@@ -103,14 +102,13 @@ public final class KindDraws {
         record Key(long microwatts, String wantedSku) {
         }
         Map<Key, List<MemoryModule>> bySource = all.stream().collect(Collectors.groupingBy(
-                module -> new Key(Watts.micro(module.powerW()), wanted.contains(module.sku()) ? module.sku() : "")));
+                module -> new Key(Watts.micro(module.powerW()), leastUnits.containsKey(module.sku()) ? module.sku() : "")));
         List<Source> sources = new ArrayList<>();
         bySource.forEach((key, modules) -> {
-            boolean everywhere = !key.wantedSku.isEmpty();
+            int least = leastUnits.getOrDefault(key.wantedSku, 0);
+            boolean everywhere = least >= machines;
             long[] prices = CheapestDraw.prices(lots(shelf, modules), mostModules * unitsPerModule);
-            if (everywhere) {
-                Arrays.fill(prices, 0, Math.min(machines, prices.length), CheapestDraw.IMPOSSIBLE);
-            }
+            Arrays.fill(prices, 0, Math.min(least, prices.length), CheapestDraw.IMPOSSIBLE);
             int most = prices.length - 1;
             while (most > 0 && prices[most] >= CheapestDraw.IMPOSSIBLE) {
                 most--;

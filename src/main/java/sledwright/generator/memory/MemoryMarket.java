@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -48,21 +49,25 @@ public final class MemoryMarket {
     private final Map<List<Object>, PriceFloor> floors = new HashMap<>();
     private final Map<List<Object>, List<List<Draw>>> draws;
     private final Map<List<Object>, List<MemoryOption>> options = new HashMap<>();
+    private final Map<String, Integer> leastUnits = new TreeMap<>();
 
     /**
-     * @param request as {@link #concerning} leaves it
-     * @param shapes  cache of shapes, kept from request to request
-     * @param levels  cache of levels, kept from request to request
-     * @param draws   cache of the draws of groups, kept from request to request
+     * @param request   as {@link #concerning} leaves it
+     * @param somewhere modules of which one machine at least must hold one
+     * @param shapes    cache of shapes, kept from request to request
+     * @param levels    cache of levels, kept from request to request
+     * @param draws     cache of the draws of groups, kept from request to request
      */
-    public MemoryMarket(Catalog catalog, Request request, Map<ShapeKey, Shapes> shapes, Map<List<Object>, List<Level>> levels,
-                 Map<List<Object>, List<List<Draw>>> draws) {
+    public MemoryMarket(Catalog catalog, Request request, Set<String> somewhere, Map<ShapeKey, Shapes> shapes, Map<List<Object>, List<Level>> levels,
+                        Map<List<Object>, List<List<Draw>>> draws) {
         this.levels = levels;
         this.draws = draws;
         this.catalog = catalog;
         this.request = request;
         this.shelf = new Shelf(catalog, request);
         this.shapes = shapes;
+        somewhere.forEach(sku -> leastUnits.put(sku, 1));
+        request.use().stream().filter(sku -> catalog.module(sku).isPresent()).forEach(sku -> leastUnits.put(sku, request.machines()));
     }
 
     /**
@@ -138,7 +143,7 @@ public final class MemoryMarket {
     private void option(MemorySupport memory, Level level, int nextSlowerMts, List<List<Integer>> depths, int uncovered, int sockets,
                         List<MemoryOption> found) {
         List<MemoryModule> modules = level.modules();
-        Set<String> wanted = wantedModules();
+        Set<String> wanted = leastUnits.keySet();
         if (!wanted.isEmpty() && !modules.stream().map(MemoryModule::sku).collect(Collectors.toSet()).containsAll(wanted)) {
             return;
         }
@@ -158,11 +163,7 @@ public final class MemoryMarket {
         boolean keptApart = level.entangled().stream().anyMatch(set -> level.holdsAny(set, wanted));
         found.add(new MemoryOption(level, nextSlowerMts, keptApart, extent, allPrices,
                 () -> floors.computeIfAbsent(List.of(modules, share), same -> new PriceFloor(shelf, modules, worthOfGb)),
-                new Builder(memory, level, key, uncovered, sockets, wanted)::points));
-    }
-
-    private Set<String> wantedModules() {
-        return request.use().stream().filter(sku -> catalog.module(sku).isPresent()).collect(Collectors.toSet());
+                new Builder(memory, level, key, uncovered, sockets)::points));
     }
 
     /** Works out an option: its shapes and the draws of its groups once, its points for each memory limit. */
@@ -173,16 +174,14 @@ public final class MemoryMarket {
         private final ShapeKey key;
         private final int uncovered;
         private final int sockets;
-        private final Set<String> wanted;
         private Pricing pricing;
 
-        Builder(MemorySupport memory, Level level, ShapeKey key, int uncovered, int sockets, Set<String> wanted) {
+        Builder(MemorySupport memory, Level level, ShapeKey key, int uncovered, int sockets) {
             this.memory = memory;
             this.level = level;
             this.key = key;
             this.uncovered = uncovered;
             this.sockets = sockets;
-            this.wanted = wanted;
         }
 
         MemoryPoints points(int mostSocketGb) {
@@ -194,7 +193,7 @@ public final class MemoryMarket {
                 }
                 int unitsPerModule = request.machines() * sockets * key.multiple();
                 int mostModules = found.layouts().maxModules();
-                KindDraws kinds = new KindDraws(shelf, wanted, request.machines(), unitsPerModule, mostModules, deadline);
+                KindDraws kinds = new KindDraws(shelf, leastUnits, request.machines(), unitsPerModule, mostModules, deadline);
                 EntangledDraws[] entangled = entangled(kinds, unitsPerModule);
                 List<List<List<Draw>>> drawn = new ArrayList<>();
                 level.groups().forEach((group, modules) -> drawn.add(entangled[drawn.size()] != null ? null
@@ -207,7 +206,7 @@ public final class MemoryMarket {
         /** What draws depend on is their key, lots and all, so that requests which accept the same lots share them. */
         private List<List<Draw>> drawn(KindDraws kinds, GroupKind group, List<MemoryModule> modules, int unitsPerModule, int mostModules) {
             List<Object> asked = List.of(group, modules, KindDraws.lots(shelf, modules), request.machines(), unitsPerModule, mostModules,
-                    modules.stream().map(MemoryModule::sku).filter(wanted::contains).toList());
+                    modules.stream().map(module -> leastUnits.getOrDefault(module.sku(), 0)).toList());
             List<List<Draw>> known = draws.get(asked);
             if (known == null) {
                 known = kinds.ofGroup(group, modules);
@@ -220,7 +219,7 @@ public final class MemoryMarket {
         private EntangledDraws[] entangled(KindDraws kinds, int unitsPerModule) {
             EntangledDraws[] byGroup = new EntangledDraws[key.groups().size()];
             for (List<GroupKind> set : level.entangled()) {
-                if (!level.holdsAny(set, wanted)) {
+                if (!level.holdsAny(set, leastUnits.keySet())) {
                     Map<GroupKind, List<MemoryModule>> modules = set.stream().collect(Collectors.toMap(Function.identity(), level.groups()::get));
                     EntangledDraws draws = new EntangledDraws(modules, kinds, unitsPerModule);
                     set.forEach(group -> byGroup[key.groups().indexOf(group)] = draws);

@@ -8,7 +8,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Lot;
@@ -50,7 +49,7 @@ class EntangledDrawsTest {
         shelf = Pieces.shelf(Request.named("entangled").withMachines(machines), modules, lots.toArray(Lot[]::new));
         Map<GroupKind, List<MemoryModule>> groups = new HashMap<>();
         groupOf.forEach((module, group) -> groups.computeIfAbsent(group, same -> new ArrayList<>()).add(module));
-        return new EntangledDraws(groups, new KindDraws(shelf, Set.of(), machines, machines, 4, Deadline.never()), machines);
+        return new EntangledDraws(groups, new KindDraws(shelf, Map.of(), machines, machines, 4, Deadline.never()), machines);
     }
 
     /** Units by module and group (low, high), with what they cost. */

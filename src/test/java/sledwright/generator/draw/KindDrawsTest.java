@@ -7,11 +7,9 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
@@ -30,15 +28,20 @@ class KindDrawsTest {
 
     private static final int SEEDS = 150;
 
-    /** A shop of a few alike modules, of one kind or two. */
-    private record Stock(int machines, int unitsPerModule, int mostModules, List<MemoryModule> modules, Set<String> wanted, Shelf shelf) {
+    /**
+     * A shop of a few alike modules, of one kind or two.
+     *
+     * @param wanted sku -> units that all machines must take: one, or one each
+     */
+    private record Stock(int machines, int unitsPerModule, int mostModules, List<MemoryModule> modules, Map<String, Integer> wanted,
+                         Shelf shelf) {
 
         static Stock random(SplittableRandom random, int kinds, boolean exact, boolean wantsSome) {
             int machines = exact ? random.nextInt(2, 4) : random.nextInt(1, 4);
             int mostModules = exact ? random.nextInt(1, 4) : machines == 1 ? random.nextInt(1, 5) : 1 + 48 / machines;
             List<MemoryModule> modules = new ArrayList<>();
             List<Lot> lots = new ArrayList<>();
-            Set<String> wanted = new HashSet<>();
+            Map<String, Integer> wanted = new TreeMap<>();
             for (int i = random.nextInt(2, 5); i > 0; i--) {
                 MemoryModule module = Samples.module("M" + i, 16).width(i % kinds == 0 ? 4 : 8).powerW(random.nextInt(2, 6)).make();
                 modules.add(module);
@@ -48,7 +51,7 @@ class KindDrawsTest {
                 }
                 lots.add(Pieces.lot(module, random.nextInt(1, 10), prices));
                 if (wantsSome && random.nextInt(3) == 0) {
-                    wanted.add(module.sku());
+                    wanted.put(module.sku(), random.nextBoolean() ? machines : 1);
                 }
             }
             Request request = Request.named("draw").withMachines(machines);
@@ -81,7 +84,7 @@ class KindDrawsTest {
                 }
                 return;
             }
-            for (int some = wanted.contains(modules.get(index).sku()) ? machines : 0; some <= left; some++) {
+            for (int some = wanted.getOrDefault(modules.get(index).sku(), 0); some <= left; some++) {
                 units[index] = some;
                 extend(units, index + 1, left - some, ways);
             }
@@ -98,7 +101,7 @@ class KindDrawsTest {
                 MemoryModule module = modules.get(i);
                 if (units.get(i) > 0) {
                     shares.add(new Draw.Share(new Draw.Alike(Pieces.group(16), module.kind()), List.of(module), units.get(i), Watts.micro(module.powerW()),
-                            wanted.contains(module.sku())));
+                            wanted.getOrDefault(module.sku(), 0) >= machines));
                 }
             }
             return shares;
@@ -202,7 +205,7 @@ class KindDrawsTest {
                 Samples.module("W3", 16).powerW(3).make());
         Shelf shelf = Pieces.shelf(Request.named("load").withMachines(3), modules, Pieces.lot(modules.get(0), 9, 10), Pieces.lot(modules.get(1), 9, 10),
                 Pieces.lot(modules.get(2), 9, 10));
-        KindDraws draws = new KindDraws(shelf, Set.of("W5"), 3, 3, 3, Deadline.never());
+        KindDraws draws = new KindDraws(shelf, Map.of("W5", 3), 3, 3, 3, Deadline.never());
         List<KindDraws.Source> sources = draws.sources(new Draw.Alike(Pieces.group(16), modules.get(0).kind()), modules);
         assertThat(sources).extracting(KindDraws.Source::microwatts).containsExactly(5_000_000L, 4_000_000L, 3_000_000L);
         assertThat(sources).extracting(KindDraws.Source::most).containsExactly(9, 9, 9);
@@ -210,7 +213,7 @@ class KindDrawsTest {
         assertThat(draws.load(sources, new int[] {4, 2, 0})).isEqualTo(new Draw.Load(28_000_000, 9_000_000, 10_000_000, 1_000_000, 1));
         assertThat(draws.load(sources, new int[] {3, 0, 0})).isEqualTo(new Draw.Load(15_000_000, 5_000_000, 5_000_000, 0, 0));
         assertThat(draws.load(sources, new int[] {5, 2, 2})).isEqualTo(new Draw.Load(39_000_000, 11_000_000, 14_000_000, 2_000_000, 2));
-        KindDraws lightWanted = new KindDraws(shelf, Set.of("W3"), 3, 3, 3, Deadline.never());
+        KindDraws lightWanted = new KindDraws(shelf, Map.of("W3", 3), 3, 3, 3, Deadline.never());
         List<KindDraws.Source> others = lightWanted.sources(new Draw.Alike(Pieces.group(16), modules.get(0).kind()), modules);
         assertThat(lightWanted.load(others, new int[] {2, 1, 3})).isEqualTo(new Draw.Load(23_000_000, 7_000_000, 8_000_000, 2_000_000, 2));
         assertThat(KindDraws.rounds(0, 3)).isZero();
@@ -229,7 +232,7 @@ class KindDrawsTest {
     private static KindDraws of(int machines, int mostModules) {
         MemoryModule module = Samples.R16;
         Shelf shelf = Pieces.shelf(Request.named("some").withMachines(machines), List.of(module), Pieces.lot(module, 9, 10));
-        return new KindDraws(shelf, Set.of(), machines, machines, mostModules, Deadline.never());
+        return new KindDraws(shelf, Map.of(), machines, machines, mostModules, Deadline.never());
     }
 
     /** In large orders a dearer draw stays while a better deal, or a draw that it stands for, could make it lighter than all cheaper ones. */
@@ -264,7 +267,7 @@ class KindDrawsTest {
         List<MemoryModule> modules = List.of(Samples.module("W5", 16).powerW(5).make(), Samples.module("W4", 16).powerW(4).make());
         Shelf shelf = Pieces.shelf(Request.named("late").withMachines(2), modules, Pieces.lot(modules.get(0), 9, 10), Pieces.lot(modules.get(1), 9, 10));
         Deadline over = Deadline.in(Duration.ZERO);
-        assertThatThrownBy(() -> new KindDraws(shelf, Set.of(), 2, 2, 2, over).ofGroup(Pieces.group(16), modules)).isInstanceOf(OutOfTimeException.class);
-        assertThatThrownBy(() -> new KindDraws(shelf, Set.of(), 1, 1, 2, over).ofGroup(Pieces.group(16), modules)).isInstanceOf(OutOfTimeException.class);
+        assertThatThrownBy(() -> new KindDraws(shelf, Map.of(), 2, 2, 2, over).ofGroup(Pieces.group(16), modules)).isInstanceOf(OutOfTimeException.class);
+        assertThatThrownBy(() -> new KindDraws(shelf, Map.of(), 1, 1, 2, over).ofGroup(Pieces.group(16), modules)).isInstanceOf(OutOfTimeException.class);
     }
 }
