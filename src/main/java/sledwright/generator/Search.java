@@ -1,7 +1,6 @@
 package sledwright.generator;
 
 import java.util.Collections;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -69,9 +68,7 @@ public final class Search {
         if (request.machines() > 1 && catalog.module(sku).isPresent() && !request.use().contains(sku)) {
             return run(request, Set.of(sku), deadline);
         }
-        Set<String> use = new HashSet<>(request.use());
-        use.add(sku);
-        return run(request.withUse(use), deadline);
+        return run(request.using(sku), deadline);
     }
 
     private Findings run(Request request, Set<String> somewhere, Deadline deadline) {

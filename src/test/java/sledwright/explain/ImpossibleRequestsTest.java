@@ -83,8 +83,8 @@ class ImpossibleRequestsTest {
     }
 
     private static void isMinimal(Job.Quote job, Conflict conflict) {
-        List<Demand> demands = Demands.of(job.request(), job.catalog(), Set.of());
-        Feasibility feasibility = new Feasibility(job.request(), demands,
+        List<Demand> demands = Demands.of(Terms.of(job.request(), Optional.empty()), job.catalog());
+        Feasibility feasibility = new Feasibility(Terms.of(job.request(), Optional.empty()), demands,
                 new Oracle(job.catalog(), new Search(job.catalog()), Deadline.never()));
         Set<Demand> members = new HashSet<>(demands);
         members.removeIf(demand -> conflict.members().stream()

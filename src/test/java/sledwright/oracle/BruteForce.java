@@ -26,13 +26,15 @@ final class BruteForce {
     private final Catalog catalog;
     private final Request request;
     private final Set<String> ignored;
+    private final Set<String> held;
     private final Map<String, long[]> prices = new HashMap<>();
     private final Map<Candidate, Candidate> found = new LinkedHashMap<>();
 
-    private BruteForce(RandomCase that, Set<String> ignored) {
+    private BruteForce(RandomCase that, Set<String> ignored, Set<String> held) {
         catalog = that.catalog();
         request = that.request();
         this.ignored = ignored;
+        this.held = held;
     }
 
     /** Every valid order, one of each price and figures. */
@@ -42,9 +44,17 @@ final class BruteForce {
 
     /** The same, were some rules not in the book. */
     static List<Candidate> allWithout(RandomCase that, Set<String> ignoredRules) {
-        BruteForce search = new BruteForce(that, ignoredRules);
-        search.run();
-        return List.copyOf(search.found.values());
+        return new BruteForce(that, ignoredRules, Set.of()).list();
+    }
+
+    /** Every valid order of which one machine at least holds a part. */
+    static List<Candidate> allHolding(String sku, RandomCase that) {
+        return new BruteForce(that, Set.of(), Set.of(sku)).list();
+    }
+
+    private List<Candidate> list() {
+        run();
+        return List.copyOf(found.values());
     }
 
     private void run() {
@@ -72,7 +82,7 @@ final class BruteForce {
                     long price = fixedPrice(platform, kit, fitted, processor, supply);
                     if (price < ExhaustiveDraw.NONE && wished(platform, kit, processor, supply)) {
                         if (populations == null) {
-                            populations = Populations.of(platform, kit, fitted, catalog, request, ignored, this::price);
+                            populations = Populations.of(platform, kit, fitted, catalog, request, ignored, held, this::price);
                         }
                         for (Population population : populations) {
                             judge(platform, kit, fitted, processor, supply, price, population);
@@ -103,6 +113,7 @@ final class BruteForce {
     /** Whether all wanted parts that are no modules are there; the modules are seen to where they are dealt. */
     private boolean wished(Platform platform, CoolingKit kit, Processor processor, Supply supply) {
         Set<String> wanted = new HashSet<>(request.use());
+        wanted.addAll(held);
         wanted.removeIf(sku -> catalog.module(sku).isPresent());
         wanted.removeAll(Set.of(platform.sku(), kit.sku(), processor.sku()));
         if (supply != null) {

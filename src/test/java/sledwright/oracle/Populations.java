@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.ToLongBiFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import sledwright.domain.Catalog;
 import sledwright.domain.CoolingKit;
 import sledwright.domain.MemoryMode;
@@ -29,6 +31,7 @@ final class Populations {
     private final int fitted;
     private final Request request;
     private final Set<String> ignored;
+    private final Set<String> held;
     private final ToLongBiFunction<String, Integer> price;
     private final boolean[][][] covered;
     private final Set<String> wanted = new HashSet<>();
@@ -37,18 +40,22 @@ final class Populations {
     private final Map<List<Object>, Layout> layouts = new LinkedHashMap<>();
     private final Map<List<Object>, Population> found = new LinkedHashMap<>();
 
-    private Populations(Platform platform, CoolingKit kit, int fitted, Request request, Set<String> ignored, ToLongBiFunction<String, Integer> price) {
+    private Populations(Platform platform, CoolingKit kit, int fitted, Request request, Set<String> ignored, Set<String> held,
+                        ToLongBiFunction<String, Integer> price) {
         this.platform = platform;
         this.fitted = fitted;
         this.request = request;
         this.ignored = ignored;
+        this.held = held;
         this.price = price;
         covered = SlotView.covered(platform, kit);
     }
 
+    /** @param held parts, of which those that are modules must be in some machine */
     static List<Population> of(Platform platform, CoolingKit kit, int fitted, Catalog catalog, Request request, Set<String> ignored,
-                               ToLongBiFunction<String, Integer> price) {
-        Populations all = new Populations(platform, kit, fitted, request, ignored, price);
+                               Set<String> held, ToLongBiFunction<String, Integer> price) {
+        Set<String> modules = catalog.modules().stream().map(MemoryModule::sku).filter(held::contains).collect(Collectors.toSet());
+        Populations all = new Populations(platform, kit, fitted, request, ignored, modules, price);
         all.sort(catalog);
         all.fill(all.channelChoices(), 0, new int[platform.memory().channels()][]);
         int spare = (int) platform.board().slots().stream().filter(slot -> slot.socket() < fitted && !kit.covers().contains(slot.name())).count();
@@ -162,7 +169,9 @@ final class Populations {
     /** Splits the units of each kind over its parts in every way. */
     private void choose(Layout layout, int kind, int part, int[] counts, long total, int spare) {
         if (kind == kinds.size()) {
-            deal(layout, counts, total, spare);
+            if (held.stream().allMatch(sku -> IntStream.range(0, counts.length).anyMatch(p -> counts[p] > 0 && parts.get(p).sku().equals(sku)))) {
+                deal(layout, counts, total, spare);
+            }
             return;
         }
         List<MemoryModule> choices = kinds.get(kind);

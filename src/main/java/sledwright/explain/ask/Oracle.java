@@ -94,7 +94,8 @@ public final class Oracle {
         if (deadline.isOver()) {
             throw new UnsettledException();
         }
-        Findings findings = by.run(terms.request(), deadline);
+        Findings findings = terms.held().isPresent() ? by.runHolding(terms.held().get(), terms.request(), deadline)
+                : by.run(terms.request(), deadline);
         if (findings.status() == Status.BEST_FOUND) {
             throw new UnsettledException();
         }

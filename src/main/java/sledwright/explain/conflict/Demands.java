@@ -2,7 +2,7 @@ package sledwright.explain.conflict;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
+import java.util.Optional;
 import java.util.TreeSet;
 import sledwright.domain.Catalog;
 import sledwright.domain.MemoryMode;
@@ -17,10 +17,9 @@ public final class Demands {
 
     /**
      * In the order in which they are best given way to: figures first, the price, which follows from all else, last.
-     *
-     * @param settled parts whose use is beyond question
      */
-    public static List<Demand> of(Request request, Catalog catalog, Set<String> settled) {
+    public static List<Demand> of(Terms asked, Catalog catalog) {
+        Request request = asked.request();
         List<Demand> demands = new ArrayList<>();
         Requirements require = request.require();
         FigureDemand.KEYS.keySet().stream().filter(target -> target.least(require) > 0)
@@ -39,7 +38,7 @@ public final class Demands {
             demands.add(new ChoiceDemands.Platforms(request.platforms()));
         }
         new TreeSet<>(request.forbid()).forEach(sku -> demands.add(new ChoiceDemands.Forbidden(sku, request.forbid())));
-        new TreeSet<>(request.use()).stream().filter(sku -> !settled.contains(sku))
+        new TreeSet<>(request.use()).stream().filter(sku -> !asked.held().equals(Optional.of(sku)))
                 .forEach(sku -> demands.add(new ChoiceDemands.Used(sku, request.use())));
         demands.add(new ChoiceDemands.InTheLots());
         request.limit().price().ifPresent(most -> demands.add(new LimitDemands.Price(catalog, most)));

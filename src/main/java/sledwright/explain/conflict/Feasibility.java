@@ -23,23 +23,23 @@ import sledwright.rules.Violation;
 /** Whether some of a request's demands can be met together, by the search where the answers so far do not tell. */
 public final class Feasibility implements Predicate<Set<Demand>> {
 
-    private final Request request;
+    private final Terms asked;
     private final List<Demand> demands;
     private final Oracle oracle;
     private final Stock stock;
     private final List<Set<Demand>> met = new ArrayList<>();
     private final List<Set<Demand>> unmet = new ArrayList<>();
 
-    public Feasibility(Request request, List<Demand> demands, Oracle oracle) {
-        this.request = request;
+    public Feasibility(Terms asked, List<Demand> demands, Oracle oracle) {
+        this.asked = asked;
         this.demands = demands;
         this.oracle = oracle;
-        stock = Stock.of(oracle.catalog(), request);
+        stock = Stock.of(oracle.catalog(), asked.request());
     }
 
     /** The terms on which only these demands count. */
     public Terms terms(Set<Demand> kept) {
-        Terms terms = Terms.of(request);
+        Terms terms = asked;
         for (Demand demand : demands) {
             terms = kept.contains(demand) ? terms : demand.without(terms);
         }
@@ -79,6 +79,7 @@ public final class Feasibility implements Predicate<Set<Demand>> {
      * changes what the memory is worth.
      */
     private Set<Demand> metBy(Order order) {
+        Request request = asked.request();
         List<Pick> picks = order.picks().stream().map(this::fromTheRealLot).toList();
         List<Violation> broken = Stream.concat(
                 order.machines().stream().distinct().flatMap(build ->

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import sledwright.domain.Request;
 import sledwright.explain.ask.Oracle;
@@ -18,32 +19,29 @@ public final class Impossibility {
     /** So many conflicts and corrections are told. */
     public static final int ENOUGH = 5;
 
-    private final String holding;
+    private final Terms asked;
     private final List<Demand> demands;
     private final Oracle oracle;
     private final Feasibility feasibility;
     private final MinimalSets<Demand> sets;
     private boolean outOfTime;
 
-    private Impossibility(Request request, List<Demand> demands, Oracle oracle, String holding) {
-        this.holding = holding;
-        this.demands = demands;
+    private Impossibility(Terms asked, Oracle oracle) {
+        this.asked = asked;
         this.oracle = oracle;
-        feasibility = new Feasibility(request, demands, oracle);
+        demands = Demands.of(asked, oracle.catalog());
+        feasibility = new Feasibility(asked, demands, oracle);
         sets = MinimalSets.of(likelyFirst(demands), feasibility, ENOUGH);
     }
 
     /** @param request cannot be met */
     public static Impossibility of(Request request, Oracle oracle) {
-        return new Impossibility(request, Demands.of(request, oracle.catalog(), Set.of()), oracle, "");
+        return new Impossibility(Terms.of(request, Optional.empty()), oracle);
     }
 
-    /** @param request cannot be met with the part in every machine, which is beyond question */
+    /** @param request cannot be met with the part in any machine; that one holds it is beyond question */
     public static Impossibility with(String sku, Request request, Oracle oracle) {
-        Set<String> use = new HashSet<>(request.use());
-        use.add(sku);
-        Request wanted = request.withUse(use);
-        return new Impossibility(wanted, Demands.of(wanted, oracle.catalog(), Set.of(sku)), oracle, sku);
+        return new Impossibility(Terms.of(request, Optional.of(sku)), oracle);
     }
 
     /** The price is part of most conflicts, and those are found soonest that lie among the first demands. */
@@ -102,10 +100,10 @@ public final class Impossibility {
     }
 
     private String alone(Demand demand) {
-        if (demand instanceof ChoiceDemands.Forbidden forbidden && forbidden.part().equals(holding)) {
-            return "The request forbids %s.".formatted(holding);
+        if (demand instanceof ChoiceDemands.Forbidden && demand.sku().equals(asked.held())) {
+            return "The request forbids %s.".formatted(demand.sku().get());
         }
-        String reach = (holding.isEmpty() ? "" : "with %s, ".formatted(holding)) + reaches(List.of(demand)).get(0);
+        String reach = asked.held().map("with %s, "::formatted).orElse("") + reaches(List.of(demand)).get(0);
         return Sentences.capital(reach)
                 + (demand instanceof ChoiceDemands.InTheLots ? "." : "; the request asks for %s.".formatted(demand.words()));
     }

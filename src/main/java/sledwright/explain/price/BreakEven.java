@@ -43,7 +43,7 @@ public final class BreakEven {
         this.catalog = catalog;
         this.search = search;
         this.deadline = deadline;
-        request = best.request().using(sku);
+        request = best.request().withAlternatives(1, best.request().step());
     }
 
     /**
@@ -139,7 +139,7 @@ public final class BreakEven {
         if (deadline.isOver()) {
             throw new UnsettledException();
         }
-        Findings found = search.on(priced).run(request.withAlternatives(1, request.step()), deadline);
+        Findings found = search.on(priced).runHolding(sku, request, deadline);
         if (found.status() == Status.BEST_FOUND) {
             throw new UnsettledException();
         }

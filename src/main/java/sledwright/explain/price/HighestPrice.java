@@ -61,14 +61,14 @@ public final class HighestPrice {
      * @return the price, or {@code known} where it is no greater, or time ran out
      */
     public long beyond(long known, String sku, Request request, long level) {
-        Request within = request.using(sku).withAlternatives(1, request.step())
+        Request within = request.withAlternatives(1, request.step())
                 .withLimit(request.limit().withPrice(OptionalLong.of(level)));
         long good = known;
         while (true) {
             long price = good + 1;
             Catalog priced = catalog.withEachLot(lot -> !lot.sku().equals(sku) ? lot
                     : lot.with(lot.available(), List.of(new Lot.PriceBreak(lot.minQuantity(), price, OptionalLong.empty()))));
-            Findings found = search.on(priced).run(within, deadline);
+            Findings found = search.on(priced).runHolding(sku, within, deadline);
             if (found.status() != Status.PROVED) {
                 return good;
             }

@@ -48,7 +48,7 @@ public final class RequirementSteps {
         this.oracle = oracle;
         // Where the price is what changes, it is shown above its limit, too.
         terms = Terms.of(request.objective() == Objective.CHEAPEST
-                ? request.withLimit(request.limit().withPrice(OptionalLong.empty())) : request);
+                ? request.withLimit(request.limit().withPrice(OptionalLong.empty())) : request, Optional.empty());
         grain = FigureDemand.grain(target);
         asked = target.least(request.require());
     }

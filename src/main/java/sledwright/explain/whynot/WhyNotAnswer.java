@@ -65,7 +65,7 @@ public final class WhyNotAnswer {
             return plain(WhyNot.Verdict.CHOSEN, "%s is in the best build.".formatted(sku));
         }
         try {
-            Findings with = search.run(findings.request().using(sku).withAlternatives(1, findings.request().step()), deadline);
+            Findings with = search.runHolding(sku, findings.request().withAlternatives(1, findings.request().step()), deadline);
             if (with.status() == Status.IMPOSSIBLE) {
                 return barred();
             }
@@ -88,13 +88,14 @@ public final class WhyNotAnswer {
         Order order = with.ranked().get(0);
         long extra = order.price().total() - best.price().total();
         List<String> sentences = new ArrayList<>();
-        sentences.add("The best build with it is %s: %s.".formatted(parts(order), standing(with, extra, best)));
+        sentences.add("The best build with it is %s%s: %s.".formatted(parts(order), machines(order), standing(with, extra, best)));
         Map<String, Long> difference = PriceShares.difference(order, best);
         if (!difference.isEmpty()) {
             sentences.add("In %s against the best: %s.".formatted(catalog.currency(), PriceShares.words(difference, catalog)));
         }
         if (with.status() == Status.BEST_FOUND) {
-            sentences.add("Time ran out before it was proved that no better build holds it.");
+            sentences.add(deadline.isOver() ? "Time ran out before it was proved that no better build holds it."
+                    : "It is not proved that no better build holds it, since alike modules differ in the ranks that they show.");
         }
         Optional<BreakEven.Found> level = Optional.empty();
         try {
@@ -112,8 +113,19 @@ public final class WhyNotAnswer {
         return new WhyNot(sku, WhyNot.Verdict.BEATEN, sentences, List.of(), Optional.of(offer));
     }
 
-    private static String parts(Order order) {
-        Build build = order.machines().get(0);
+    /** In how many machines it is, where not in all. */
+    private String machines(Order order) {
+        long holding = order.machines().stream().filter(this::holds).count();
+        int all = order.machines().size();
+        return holding == all ? "" : " (in %d of %s)".formatted(holding, Sentences.count(all, "machine"));
+    }
+
+    private boolean holds(Build build) {
+        return build.partCounts().containsKey(sku);
+    }
+
+    private String parts(Order order) {
+        Build build = order.machines().stream().filter(this::holds).findFirst().orElseThrow();
         return "%s with %d x %s and %s".formatted(build.platform().sku(), build.processors().size(), build.processor().sku(),
                 build.modules().values().stream().collect(Collectors.groupingBy(module -> module.sku(), java.util.TreeMap::new,
                         Collectors.counting())).entrySet().stream().map(group -> group.getValue() + " x " + group.getKey())

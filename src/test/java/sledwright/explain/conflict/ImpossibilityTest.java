@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Random;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Catalog;
@@ -203,8 +204,8 @@ class ImpossibilityTest {
                 continue;
             }
             told++;
-            List<Demand> demands = Demands.of(request, Answers.SHOP, Set.of());
-            Feasibility asked = new Feasibility(request, demands, new Oracle(Answers.SHOP, search, Deadline.never()));
+            List<Demand> demands = Demands.of(Terms.of(request, Optional.empty()), Answers.SHOP);
+            Feasibility asked = new Feasibility(Terms.of(request, Optional.empty()), demands, new Oracle(Answers.SHOP, search, Deadline.never()));
             Oracle memory = new Oracle(Answers.SHOP, new Search(Answers.SHOP), Deadline.never());
             MinimalSets<Demand> found = MinimalSets.of(demands, asked, Integer.MAX_VALUE);
             assertThat(found.conflicts()).as("seed " + seed).containsExactlyInAnyOrderElementsOf(

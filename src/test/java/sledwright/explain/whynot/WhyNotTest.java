@@ -28,7 +28,9 @@ import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
+import sledwright.rules.Machine;
 import sledwright.rules.Order;
+import sledwright.rules.Rulebook;
 import sledwright.samples.Answers;
 import sledwright.samples.Samples;
 
@@ -54,10 +56,8 @@ class WhyNotTest {
         return whyNot(job.catalog(), job.request(), sku);
     }
 
-    private static Request using(Request request, String sku) {
-        Set<String> use = new HashSet<>(request.use());
-        use.add(sku);
-        return request.withUse(use);
+    private static Findings searchHolding(Catalog catalog, Request request, String sku) {
+        return new Search(catalog).runHolding(sku, request.withAlternatives(1, request.step()), Deadline.never());
     }
 
     /** The catalogue with every lot of a part at one unit price. */
@@ -93,7 +93,7 @@ class WhyNotTest {
             assertThat(whyNot(scenario, sku).verdict()).isEqualTo(WhyNot.Verdict.CHOSEN);
             return;
         }
-        Findings with = search(job.catalog(), using(job.request(), sku));
+        Findings with = searchHolding(job.catalog(), job.request(), sku);
         WhyNot answer = whyNot(scenario, sku);
         if (with.status() == Status.IMPOSSIBLE) {
             assertThat(answer.verdict()).isEqualTo(WhyNot.Verdict.BARRED);
@@ -108,14 +108,14 @@ class WhyNotTest {
         assertThat(offer.difference().values().stream().reduce(BigDecimal.ZERO, BigDecimal::add)).isEqualByComparingTo(offer.extra());
         Objective objective = job.request().objective();
         if (offer.breakEven().isEmpty()) {
-            assertThat(compare(search(priced(job.catalog(), sku, 0), using(job.request(), sku)), best, objective)).isPositive();
+            assertThat(compare(searchHolding(priced(job.catalog(), sku, 0), job.request(), sku), best, objective)).isPositive();
             assertThat(answer.message()).contains("Even for nothing it would not be in the best build.");
             return;
         }
         long level = offer.breakEven().get().movePointRight(2).longValueExact();
-        Findings there = search(priced(job.catalog(), sku, level), using(job.request(), sku));
+        Findings there = searchHolding(priced(job.catalog(), sku, level), job.request(), sku);
         assertThat(compare(there, best, objective)).isNotPositive();
-        Findings beyond = search(priced(job.catalog(), sku, level + 1), using(job.request(), sku));
+        Findings beyond = searchHolding(priced(job.catalog(), sku, level + 1), job.request(), sku);
         assertThat(beyond.ranked().isEmpty() || compare(beyond, best, objective) > 0).isTrue();
         if (level > 0) {
             assertThat(search(priced(job.catalog(), sku, level - 1), job.request()).ranked().get(0).needed())
@@ -142,12 +142,35 @@ class WhyNotTest {
         Job.Quote job = job("render-node");
         String sku = "NV4R16-24-21";
         WhyNot.Offer offer = whyNot("render-node", sku).offer().orElseThrow();
-        Order today = search(job.catalog(), using(job.request(), sku)).ranked().get(0);
+        Order today = searchHolding(job.catalog(), job.request(), sku).ranked().get(0);
         long units = today.needed().get(sku);
         long paid = today.picks().stream().filter(pick -> pick.sku().equals(sku)).mapToLong(sledwright.domain.Pick::total).sum();
         long extra = offer.extra().movePointRight(2).longValueExact();
         assertThat(offer.units()).isNotEqualTo((int) units);
         assertThat(offer.breakEven().orElseThrow().movePointRight(2).longValueExact()).isGreaterThan((paid - extra) / units);
+    }
+
+    /** Three machines are alike though the part number of a module may differ: one unit of the part in one of them is a build with it. */
+    @Test
+    void ofSeveralMachinesOneHoldsThePart() {
+        Job.Quote job = job("scarce-batch");
+        WhyNot answer = whyNot(job.catalog(), job.request().withMachines(3), "BR4R32-44-24");
+        assertThat(answer.sentences()).first().asString().contains("(in 1 of 3 machines): ").contains(" 2.00 EUR dearer");
+        assertThat(answer.offer().orElseThrow().units()).isEqualTo(1);
+        Order order = searchHolding(job.catalog(), job.request().withMachines(3), "BR4R32-44-24").ranked().get(0);
+        assertThat(Rulebook.judge(order)).isEmpty();
+        assertThat(order.machines()).allSatisfy(build -> assertThat(Rulebook.judge(
+                Machine.of(build, order.request(), job.catalog().throughputFactors()))).isEmpty());
+        assertThat(order.needed()).containsEntry("BR4R32-44-24", 1);
+    }
+
+    /** The best value with the part may lie at the limit of the price: its price line is followed no farther. */
+    @Test
+    void theBreakEvenPriceKeepsToTheLimit() {
+        Job.Quote job = job("best-value-host");
+        Request request = job.request().withLimit(job.request().limit().withPrice(OptionalLong.of(21232)));
+        WhyNot.Offer offer = whyNot(job.catalog(), request, "OS3R8-28-16").offer().orElseThrow();
+        assertThat(offer.breakEven().orElseThrow()).isEqualByComparingTo("2.03");
     }
 
     @Test
