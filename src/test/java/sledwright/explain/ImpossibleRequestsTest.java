@@ -59,7 +59,7 @@ class ImpossibleRequestsTest {
         "scarce-batch | machines=60",
         "small-web-node | limit.price=1",
         "in-memory-database | limit.lead_days=0",
-        "hot-mountain-site | limit.inlet_c=45",
+        "hot-mountain-site | limit.inlet_c=45", "hot-mountain-site | limit.inlet_c=36", "hot-mountain-site | limit.altitude_m=4000; limit.inlet_c=33",
         "low-line-mains | require.cores=128",
         "mirrored-ledger | require.memory_gb=2000; require.spare_slots=30",
         "parts-on-hand | require.cores=100",
@@ -132,7 +132,7 @@ class ImpossibleRequestsTest {
             case "limit.lead_days" -> Optional.of(String.valueOf(Integer.parseInt(change.to()) - 1));
             case "limit.price" -> Optional.of(new java.math.BigDecimal(change.to()).subtract(new java.math.BigDecimal("0.01")).toPlainString());
             case "limit.power_w" -> Optional.of(new java.math.BigDecimal(change.to()).subtract(new java.math.BigDecimal("0.001")).toPlainString());
-            case "limit.inlet_c", "require.memory_gb", "require.bandwidth_gbs", "require.throughput", "require.base_ghz",
+            case "limit.inlet_c", "limit.altitude_m", "require.memory_gb", "require.bandwidth_gbs", "require.throughput", "require.base_ghz",
                     "require.all_core_ghz", "require.gb_per_core", "require.gbs_per_core" -> change.to().isEmpty() ? Optional.empty()
                     : Optional.of(new java.math.BigDecimal(change.to()).add(new java.math.BigDecimal("0.001")).toPlainString());
             default -> Optional.empty();

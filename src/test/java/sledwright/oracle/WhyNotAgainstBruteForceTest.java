@@ -18,7 +18,7 @@ import sledwright.domain.Objective;
 import sledwright.domain.Part;
 import sledwright.domain.Request;
 import sledwright.explain.Explainer;
-import sledwright.explain.WhyNot;
+import sledwright.explain.whynot.WhyNot;
 import sledwright.generator.time.Deadline;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;

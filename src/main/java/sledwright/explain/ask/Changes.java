@@ -49,6 +49,10 @@ public final class Changes {
         return new Limits(before.price(), before.powerW(), before.leadDays(), site, before.altitudeM(), before.mainsV(), before.conditions());
     }
 
+    public static Limits altitudeM(Limits before, double site) {
+        return new Limits(before.price(), before.powerW(), before.leadDays(), before.inletC(), site, before.mainsV(), before.conditions());
+    }
+
     public static Limits mainsV(Limits before, OptionalDouble site) {
         return new Limits(before.price(), before.powerW(), before.leadDays(), before.inletC(), before.altitudeM(), site, before.conditions());
     }

@@ -8,6 +8,7 @@ import sledwright.domain.Catalog;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
+import sledwright.explain.ask.Terms;
 
 /** Everything of a request and its circumstances that could be otherwise. */
 public final class Demands {

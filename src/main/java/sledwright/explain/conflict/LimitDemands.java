@@ -14,6 +14,7 @@ import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
+import sledwright.domain.Platform;
 import sledwright.domain.Supply;
 import sledwright.explain.ask.Changes;
 import sledwright.explain.ask.Extreme;
@@ -172,7 +173,7 @@ final class LimitDemands {
     }
 
     /** The site's inlet air. */
-    record Inlet(double siteC, double altitudeM) implements Demand {
+    record Inlet(double siteC) implements Demand {
 
         @Override
         public String key() {
@@ -191,8 +192,7 @@ final class LimitDemands {
 
         @Override
         public String words() {
-            return "inlet air of %s C".formatted(Numbers.plain(siteC))
-                    + (altitudeM > 0 ? " at %s m".formatted(Numbers.plain(altitudeM)) : "");
+            return "inlet air of %s C".formatted(Numbers.plain(siteC));
         }
 
         @Override
@@ -204,18 +204,62 @@ final class LimitDemands {
             return terms.with(Changes.inletC(terms.request().limit(), inletC));
         }
 
+        /** A build that can be had without a stated inlet has a row that serves it, and none that is as warm as the site. */
         @Override
         public Concession nearest(Oracle oracle, Terms terms) {
+            double altitudeM = terms.request().limit().altitudeM();
             List<Double> cooler = oracle.catalog().platforms().stream().flatMap(platform -> platform.thermal().inlet().stream()
                             .map(row -> Quantity.rounded(row.maxInletC() - platform.thermal().correctedInletC(0, altitudeM))))
                     .filter(inletC -> inletC < siteC).distinct().sorted(Comparator.reverseOrder()).toList();
-            Optional<Double> warmest = Extreme.first(cooler,
-                    some -> oracle.cheapest(at(terms, OptionalDouble.of(some))).map(order -> some));
-            return warmest.map(inletC -> new Concession(at(terms, OptionalDouble.of(inletC)), Sentences.exact(inletC),
-                            "the inlet air may be at most %s C".formatted(Sentences.floor(inletC)),
-                            "cool the inlet air from %s to %s C".formatted(Numbers.plain(siteC), Sentences.floor(inletC))))
-                    .orElseGet(() -> new Concession(terms, "", "no inlet temperature is stated for any build that would do",
-                            "do without a stated inlet temperature"));
+            double warmest = Extreme.first(cooler, some -> oracle.cheapest(at(terms, OptionalDouble.of(some))).map(order -> some)).orElseThrow();
+            return new Concession(at(terms, OptionalDouble.of(warmest)), Sentences.exact(warmest),
+                    "the inlet air may be at most %s C".formatted(Sentences.floor(warmest)),
+                    "cool the inlet air from %s to %s C".formatted(Numbers.plain(siteC), Sentences.floor(warmest)));
+        }
+    }
+
+    /** The height at which the site's inlet air is thin. */
+    record Altitude(double siteM) implements Demand {
+
+        @Override
+        public String key() {
+            return "limit.altitude_m";
+        }
+
+        @Override
+        public String rule() {
+            return InletLimit.ID;
+        }
+
+        @Override
+        public String asked() {
+            return Sentences.exact(siteM);
+        }
+
+        @Override
+        public String words() {
+            return "a site at %s m".formatted(Numbers.plain(siteM));
+        }
+
+        @Override
+        public Terms without(Terms terms) {
+            return at(terms, 0);
+        }
+
+        private static Terms at(Terms terms, double altitudeM) {
+            return terms.with(Changes.altitudeM(terms.request().limit(), altitudeM));
+        }
+
+        @Override
+        public Concession nearest(Oracle oracle, Terms terms) {
+            List<Double> lower = terms.request().limit().inletC().stream().boxed().flatMap(inletC -> oracle.catalog().platforms().stream()
+                            .map(Platform::thermal).filter(thermal -> Double.isFinite(thermal.metresPerKelvin())).flatMap(thermal -> thermal.inlet().stream().filter(row -> row.maxInletC() >= inletC)
+                                    .map(row -> Quantity.rounded(thermal.altitudeFromM() + (row.maxInletC() - inletC) * thermal.metresPerKelvin()))))
+                    .filter(altitudeM -> altitudeM < siteM).distinct().sorted(Comparator.reverseOrder()).toList();
+            double highest = Extreme.first(lower, some -> oracle.cheapest(at(terms, some)).map(order -> some)).orElseThrow();
+            return new Concession(at(terms, highest), Sentences.exact(highest),
+                    "the site may be at most %s m high".formatted(Sentences.floor(highest)),
+                    "take a site at %s m instead of %s m".formatted(Sentences.floor(highest), Numbers.plain(siteM)));
         }
     }
 
@@ -319,7 +363,8 @@ final class LimitDemands {
         return Arrays.<Optional<Demand>>asList(
                 limits.powerW().isPresent() ? Optional.of(new Load(limits.powerW().getAsDouble())) : Optional.empty(),
                 limits.leadDays().isPresent() ? Optional.of(new Delivery(limits.leadDays().getAsInt())) : Optional.empty(),
-                limits.inletC().isPresent() ? Optional.of(new Inlet(limits.inletC().getAsDouble(), limits.altitudeM())) : Optional.empty(),
+                limits.inletC().isPresent() ? Optional.of(new Inlet(limits.inletC().getAsDouble())) : Optional.empty(),
+                limits.inletC().isPresent() && limits.altitudeM() > 0 ? Optional.of(new Altitude(limits.altitudeM())) : Optional.empty(),
                 limits.lowLine() ? Optional.of(new Mains(limits.mainsV().getAsDouble())) : Optional.empty(),
                 limits.conditions().isEmpty() || limits.conditions().size() == Condition.values().length ? Optional.empty()
                         : Optional.of(new Conditions(limits.conditions()))).stream().flatMap(Optional::stream).toList();

@@ -25,6 +25,7 @@ import sledwright.domain.Thermal;
 import sledwright.explain.Explainer;
 import sledwright.explain.Explanation;
 import sledwright.explain.ask.Oracle;
+import sledwright.explain.ask.Terms;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
@@ -155,10 +156,23 @@ class ImpossibilityTest {
         Supply highLine = Samples.supply("PAIR", 2, 1, 750, 0, Map.of());
         alone(platform().supplies(highLine).make(), Samples.require().make(), Samples.limit().mainsV(115).make(),
                 "A build needs mains of 180 V or more; the request asks for mains of 115 V.", "Feed it from mains of 180 V or more instead of 115 V");
-        Thermal coolOnes = new Thermal(950, 300, List.of(new Thermal.InletRow(105, 35, Set.of())));
-        alone(platform().thermal(coolOnes).make(), Samples.require().make(), Samples.limit().site(20, 0).make(),
-                "No inlet temperature is stated for any build that would do; the request asks for inlet air of 20 C.",
-                "Do without a stated inlet temperature");
+    }
+
+    @Test
+    void thinAirIsADemandOfItsOwn() {
+        Thermal cool = new Thermal(950, 300, List.of(new Thermal.InletRow(150, 30, Set.of())));
+        Request request = asking(Samples.require().make(), Samples.limit().site(28, 3050).make());
+        Explanation said = explain(request, shop(platform().thermal(cool).make()));
+        assertThat(said.conflicts()).singleElement().satisfies(conflict -> {
+            assertThat(conflict.keys()).containsExactly("limit.inlet_c", "limit.altitude_m");
+            assertThat(conflict.rules()).containsExactly("inlet-limit");
+            assertThat(conflict.message()).isEqualTo(
+                    "Inlet air of 28 C and a site at 3050 m exclude each other: with a site at 3050 m, the inlet air may be at most 23 C.");
+        });
+        assertThat(said.relaxations()).extracting(Relaxation::message).map(words -> words.replaceFirst(": builds from .*", ""))
+                .containsExactlyInAnyOrder("Cool the inlet air from 28 to 23 C", "Take a site at 1550 m instead of 3050 m");
+        assertThat(explain(asking(Samples.require().make(), Samples.limit().site(31, 3050).make()), shop(platform().thermal(cool).make())).conflicts())
+                .extracting(Conflict::keys).containsExactly(List.of("limit.inlet_c"));
     }
 
     @Test
