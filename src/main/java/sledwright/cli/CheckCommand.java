@@ -12,7 +12,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.desk.view.CheckView;
-import sledwright.planner.Draw;
+import sledwright.planner.StockDraw;
 import sledwright.report.check.CheckCsv;
 import sledwright.report.check.CheckJson;
 import sledwright.report.check.CheckText;
@@ -57,7 +57,7 @@ final class CheckCommand implements Callable<Integer> {
         Output output = shared.output(terminal);
         Job.Judge job = (Job.Judge) RequestReader.read(shared.request(file, "build", sets, terminal), sets, shared.catalogSource(), Set.of(Kind.BUILD));
         Machine machine = Machine.of(job.build(), job.request(), job.catalog().throughputFactors());
-        Draw draw = Draw.of(Collections.nCopies(job.request().machines(), job.build()), job.request(), job.catalog());
+        StockDraw draw = StockDraw.of(Collections.nCopies(job.request().machines(), job.build()), job.request(), job.catalog());
         List<Violation> violations = Stream.concat(Rulebook.judge(machine).stream(), Rulebook.judge(draw.order()).stream()).toList();
         CheckView view = CheckView.of(draw.order(), draw.complete(), violations);
         output.write(Renderings.of(screen -> CheckText.of(view, screen), () -> CheckJson.of(view), () -> CheckCsv.of(view)));

@@ -69,7 +69,7 @@ final class OrderCommand implements Callable<Integer> {
         try (Interrupt interrupt = Interrupt.listen(terminal.err())) {
             Deadline deadline = shared.deadline().or(interrupt::isAsked);
             OrderOutcome outcome = new OrderPlanner(job.catalog(), shared.seed()).plan(job.order(), deadline,
-                    new Progress(terminal.err(), minor -> job.catalog().amount(Math.round(minor)) + " " + job.catalog().currency().getCurrencyCode()));
+                    new ProgressLine(terminal.err(), minor -> job.catalog().amount(Math.round(minor)) + " " + job.catalog().currency().getCurrencyCode()));
             view = OrderView.of(outcome, why(outcome, job.catalog(), deadline));
         }
         output.write(Renderings.of(screen -> OrderText.of(view, screen), () -> OrderJson.of(view), () -> OrderCsv.of(view)));

@@ -14,9 +14,10 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
-import sledwright.planner.Draw;
+import sledwright.input.Source;
 import sledwright.planner.Outcome;
 import sledwright.planner.Planner;
+import sledwright.planner.StockDraw;
 import sledwright.planner.upgrade.Installed;
 import sledwright.planner.upgrade.Upgrade;
 import sledwright.planner.upgrade.Upgrader;
@@ -29,7 +30,6 @@ import sledwright.report.sheet.SheetSvg;
 import sledwright.report.sheet.SheetText;
 import sledwright.report.sheet.SheetView;
 import sledwright.report.sheet.Sheets;
-import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
@@ -103,7 +103,7 @@ final class SheetCommand implements Callable<Integer> {
 
     private Optional<SheetView> ofBuild(Job.Judge job) {
         Machine machine = Machine.of(job.build(), job.request(), job.catalog().throughputFactors());
-        Draw draw = Draw.of(Collections.nCopies(job.request().machines(), job.build()), job.request(), job.catalog());
+        StockDraw draw = StockDraw.of(Collections.nCopies(job.request().machines(), job.build()), job.request(), job.catalog());
         List<Violation> violations = Stream.concat(Rulebook.judge(machine).stream(), Rulebook.judge(draw.order()).stream()).toList();
         if (!violations.isEmpty()) {
             say("%s: no sheet, because the build is invalid.".formatted(job.request().name()));

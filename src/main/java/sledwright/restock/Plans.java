@@ -37,8 +37,8 @@ final class Plans {
 
     private final Program program;
     private final Hindsight hindsight;
-    private final Relaxation relaxation;
-    private final Relaxation.Answer relaxed;
+    private final HindsightRelaxation relaxation;
+    private final HindsightRelaxation.Answer relaxed;
     private final Counters counters;
     private final List<Course> courses;
     private final Deadline deadline;
@@ -46,7 +46,7 @@ final class Plans {
     private final TreeMap<Long, Stocked> found = new TreeMap<>();
 
     /** @param relaxed the answer for the whole budget */
-    Plans(Program program, Hindsight hindsight, Relaxation relaxation, Relaxation.Answer relaxed, Counters counters, List<Course> courses,
+    Plans(Program program, Hindsight hindsight, HindsightRelaxation relaxation, HindsightRelaxation.Answer relaxed, Counters counters, List<Course> courses,
           Deadline deadline) {
         this.program = program;
         this.hindsight = hindsight;
@@ -65,7 +65,7 @@ final class Plans {
      */
     Stocked find(OptionalLong budget, Consumer<Stocked> told) {
         long whole = budget.orElse(cost(near(budget)));
-        TreeMap<Long, Relaxation.Answer> answers = new TreeMap<>();
+        TreeMap<Long, HindsightRelaxation.Answer> answers = new TreeMap<>();
         for (double share : LESS) {
             long less = Math.round(share * whole);
             answers.computeIfAbsent(less, some -> relaxation.solve(OptionalLong.of(some), relaxed.bought(), ROUGH, MOST_ROUNDS, line -> { }));
@@ -100,7 +100,7 @@ final class Plans {
         return program.cost(bought);
     }
 
-    private Stocked at(long label, OptionalLong budget, Relaxation.Answer answer) {
+    private Stocked at(long label, OptionalLong budget, HindsightRelaxation.Answer answer) {
         int[] first = rounding(counters.at(answer.prices(), false), budget).whole(answer.bought(), 0.5);
         Counter counter = counters.best(known, first);
         int[] bought = new int[first.length];

@@ -55,8 +55,8 @@ public final class Restocker {
 
     private Program program;
     private Hindsight hindsight;
-    private Relaxation relaxation;
-    private Relaxation.Answer relaxed;
+    private HindsightRelaxation relaxation;
+    private HindsightRelaxation.Answer relaxed;
 
     private Restocker(Catalog catalog, RestockRequest request, long seed, Deadline deadline, Consumer<String> progress) {
         this.request = request;
@@ -83,7 +83,7 @@ public final class Restocker {
         boolean closed = false;
         List<Course> few = made.subList(0, Math.min(made.size(), ROUGHLY));
         for (int again = 0; !closed && again < MOST_REOPENED && !deadline.isOver(); again++) {
-            Relaxation.Answer rough = relax(ROUGH, few);
+            HindsightRelaxation.Answer rough = relax(ROUGH, few);
             // Both, always: what the one finds the other may miss.
             closed = isClosed(rough) & !findMore(rough);
         }
@@ -121,14 +121,14 @@ public final class Restocker {
     }
 
     /** What the relaxation knew of fewer builds serves on. */
-    private Relaxation.Answer relax(double tolerance, List<Course> courses) {
+    private HindsightRelaxation.Answer relax(double tolerance, List<Course> courses) {
         Program earlier = program;
         program = new Program(shelves, choices);
         List<double[]> known = earlier == null ? List.of() : hindsight.winners().stream().map(prices -> program.carried(earlier, prices)).toList();
         List<double[]> seen = earlier == null ? List.of() : relaxation.seen().stream().map(bought -> program.carriedPurchases(earlier, bought)).toList();
         double[] start = earlier == null ? new double[program.purchases().size()] : program.carriedPurchases(earlier, relaxed.bought());
         hindsight = new Hindsight(program, courses, known);
-        relaxation = new Relaxation(program, hindsight, seed, deadline);
+        relaxation = new HindsightRelaxation(program, hindsight, seed, deadline);
         relaxation.recall(seen);
         relaxed = relaxation.solve(request.budget(), start, tolerance, MOST_ROUNDS, progress);
         progress.accept("bound over %d builds on %d courses after %s".formatted(choices.size(), courses.size(),
@@ -137,7 +137,7 @@ public final class Restocker {
     }
 
     /** Whether the search knows no further build that would earn more than any known one at these shadow prices. */
-    private boolean isClosed(Relaxation.Answer relaxed) {
+    private boolean isClosed(HindsightRelaxation.Answer relaxed) {
         boolean[] open = new boolean[request.classes().size()];
         choices.forEach(k -> {
             if (!choices.of(k).isEmpty()) {
@@ -155,7 +155,7 @@ public final class Restocker {
     }
 
     /** Searches in what is left when orders are turned away; whether there was a build after all that nobody knew. */
-    private boolean findMore(Relaxation.Answer relaxed) {
+    private boolean findMore(HindsightRelaxation.Answer relaxed) {
         Counters counters = new Counters(program, shelves, made);
         Plans plans = new Plans(program, hindsight, relaxation, relaxed, counters, made, deadline);
         int[] plan = plans.near(request.budget());

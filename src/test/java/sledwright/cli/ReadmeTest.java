@@ -103,7 +103,7 @@ class ReadmeTest {
             Matcher ours = COMMAND.matcher(command);
             if (ours.matches()) {
                 last = Run.of(Map.of(), false, words(ours.group(1)));
-                // Progress shows only where the machine is slow.
+                // ProgressLine shows only where the machine is slow.
                 printed.append(last.err().replaceAll("(?m)^sledwright: [0-9.]+ s: .*\\R", "")).append(last.out());
             } else {
                 assertThat(command).as("a command that is not run here").isEqualTo("$ echo $?");

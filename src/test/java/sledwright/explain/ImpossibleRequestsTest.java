@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sledwright.explain.ask.Oracle;
-import sledwright.explain.ask.Terms;
+import sledwright.explain.ask.WhatIf;
 import sledwright.explain.conflict.ChoiceDemands;
 import sledwright.explain.conflict.Conflict;
 import sledwright.explain.conflict.Demand;
@@ -40,7 +40,7 @@ class ImpossibleRequestsTest {
         return new Search(job.catalog()).run(job.request().withAlternatives(1, 0), Deadline.never());
     }
 
-    private static boolean isPossible(Job.Quote job, Terms terms) {
+    private static boolean isPossible(Job.Quote job, WhatIf terms) {
         return new Oracle(job.catalog(), new Search(job.catalog()), Deadline.never()).cheapest(terms).isPresent();
     }
 
@@ -83,8 +83,8 @@ class ImpossibleRequestsTest {
     }
 
     private static void isMinimal(Job.Quote job, Conflict conflict) {
-        List<Demand> demands = Demands.of(Terms.of(job.request(), Optional.empty()), job.catalog());
-        Feasibility feasibility = new Feasibility(Terms.of(job.request(), Optional.empty()), demands,
+        List<Demand> demands = Demands.of(WhatIf.of(job.request(), Optional.empty()), job.catalog());
+        Feasibility feasibility = new Feasibility(WhatIf.of(job.request(), Optional.empty()), demands,
                 new Oracle(job.catalog(), new Search(job.catalog()), Deadline.never()));
         Set<Demand> members = new HashSet<>(demands);
         members.removeIf(demand -> conflict.members().stream()

@@ -97,7 +97,7 @@ class RestockerTest {
         Shelves shelves = new Shelves(SmallShop.CATALOG, request);
         Program program = new Program(shelves, new Choices(shelves, Deadline.never()));
         List<Course> courses = Courses.draw(request, 40, 1);
-        Relaxation.Answer answer = new Relaxation(program, new Hindsight(program, courses, List.of()), 0, Deadline.never())
+        HindsightRelaxation.Answer answer = new HindsightRelaxation(program, new Hindsight(program, courses, List.of()), 0, Deadline.never())
                 .solve(request.budget(), new double[program.purchases().size()], 1e-4, 200, line -> { });
         double whole = whole(program, courses, 70_000);
         assertThat(answer.bound()).isCloseTo(whole, within(2e-3 * whole)).isGreaterThanOrEqualTo(whole - 1e-3);

@@ -25,7 +25,7 @@ public final class Oracle {
     private final Catalog catalog;
     private final Search search;
     private final Deadline deadline;
-    private final Map<Terms, Optional<Order>> known = new HashMap<>();
+    private final Map<WhatIf, Optional<Order>> known = new HashMap<>();
     private Search plenty;
     private int plentyFor;
 
@@ -44,13 +44,13 @@ public final class Oracle {
      *
      * @throws UnsettledException when time runs out
      */
-    public Optional<Order> cheapest(Terms terms) {
+    public Optional<Order> cheapest(WhatIf terms) {
         return best(terms, Objective.CHEAPEST);
     }
 
     /** The best order by an objective on these terms. */
-    public Optional<Order> best(Terms terms, Objective objective) {
-        Terms asked = terms.with(terms.request().withObjective(objective).withAlternatives(1, Request.DEFAULT_STEP));
+    public Optional<Order> best(WhatIf terms, Objective objective) {
+        WhatIf asked = terms.with(terms.request().withObjective(objective).withAlternatives(1, Request.DEFAULT_STEP));
         Optional<Order> before = known.get(asked);
         if (before == null) {
             before = asked.everyMachine() ? fromUnlimited(asked).orElseGet(() -> search(asked)) : ofAnyNumber(asked);
@@ -60,17 +60,17 @@ public final class Oracle {
     }
 
     /** What the cheapest order without a limit on the price, where that is known, tells of the cheapest within the limit. */
-    private Optional<Optional<Order>> fromUnlimited(Terms asked) {
+    private Optional<Optional<Order>> fromUnlimited(WhatIf asked) {
         OptionalLong most = asked.request().limit().price();
         if (most.isEmpty() || asked.request().objective() != Objective.CHEAPEST) {
             return Optional.empty();
         }
-        Terms unlimited = asked.with(asked.request().limit().withPrice(OptionalLong.empty()));
+        WhatIf unlimited = asked.with(asked.request().limit().withPrice(OptionalLong.empty()));
         return Optional.ofNullable(known.get(unlimited)).map(order -> order.filter(found -> found.price().total() <= most.getAsLong()));
     }
 
     /** One machine is the easiest to have, and all of them come next; stock that is sold in packs can make it another number. */
-    private Optional<Order> ofAnyNumber(Terms terms) {
+    private Optional<Order> ofAnyNumber(WhatIf terms) {
         int all = terms.request().machines();
         Objective objective = terms.request().objective();
         Optional<Order> one = best(terms.withMachines(1), objective);
@@ -82,15 +82,15 @@ public final class Oracle {
     }
 
     /** Whether the machines could be had if every lot sold units one by one at its lowest price; where not even that, nor can more. */
-    public boolean canBeHadOneByOne(Terms terms) {
+    public boolean canBeHadOneByOne(WhatIf terms) {
         return run(unpacked(terms.stockCounts() ? catalog : plentiful(terms.request().machines())), terms).isPresent();
     }
 
-    private Optional<Order> search(Terms terms) {
+    private Optional<Order> search(WhatIf terms) {
         return run(terms.stockCounts() ? search : plenty(terms.request().machines()), terms);
     }
 
-    private Optional<Order> run(Search by, Terms terms) {
+    private Optional<Order> run(Search by, WhatIf terms) {
         if (deadline.isOver()) {
             throw new UnsettledException();
         }

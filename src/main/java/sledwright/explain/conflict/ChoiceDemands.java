@@ -17,7 +17,7 @@ import sledwright.domain.Stock;
 import sledwright.explain.ask.Changes;
 import sledwright.explain.ask.Extreme;
 import sledwright.explain.ask.Oracle;
-import sledwright.explain.ask.Terms;
+import sledwright.explain.ask.WhatIf;
 import sledwright.metrics.CheapestDraw;
 import sledwright.rules.Numbers;
 import sledwright.rules.Order;
@@ -72,12 +72,12 @@ public final class ChoiceDemands {
         }
 
         @Override
-        public Terms without(Terms terms) {
+        public WhatIf without(WhatIf terms) {
             return terms.withFewerMachines();
         }
 
         @Override
-        public Concession nearest(Oracle oracle, Terms terms) {
+        public Concession nearest(Oracle oracle, WhatIf terms) {
             int some = oracle.cheapest(terms).orElseThrow().machines().size();
             List<Integer> more = IntStream.range(some, count).boxed().sorted(Comparator.reverseOrder()).toList();
             int most = Extreme.first(more, number -> oracle.cheapest(terms.withMachines(number)).map(order -> number)).orElse(some);
@@ -114,16 +114,16 @@ public final class ChoiceDemands {
         }
 
         @Override
-        public Terms without(Terms terms) {
+        public WhatIf without(WhatIf terms) {
             return exactly(terms, 0);
         }
 
-        private static Terms exactly(Terms terms, int number) {
+        private static WhatIf exactly(WhatIf terms, int number) {
             return terms.with(Changes.processors(terms.request().require(), number));
         }
 
         @Override
-        public Concession nearest(Oracle oracle, Terms terms) {
+        public Concession nearest(Oracle oracle, WhatIf terms) {
             int nearest = oracle.catalog().platforms().stream().flatMap(platform -> platform.processors().counts().stream()).distinct()
                     .sorted(Comparator.<Integer>comparingInt(number -> Math.abs(number - count)).thenComparing(Comparator.naturalOrder()))
                     .filter(number -> oracle.cheapest(exactly(terms, number)).isPresent()).findFirst().orElseThrow();
@@ -157,12 +157,12 @@ public final class ChoiceDemands {
         }
 
         @Override
-        public Terms without(Terms terms) {
+        public WhatIf without(WhatIf terms) {
             return terms.with(Changes.mode(terms.request().require(), MemoryMode.INDEPENDENT));
         }
 
         @Override
-        public Concession nearest(Oracle oracle, Terms terms) {
+        public Concession nearest(Oracle oracle, WhatIf terms) {
             return new Concession(terms, MemoryMode.INDEPENDENT.label(), "no build has such memory", "take independent memory");
         }
     }
@@ -191,12 +191,12 @@ public final class ChoiceDemands {
         }
 
         @Override
-        public Terms without(Terms terms) {
+        public WhatIf without(WhatIf terms) {
             return terms.with(terms.request().withPlatforms(Set.of()));
         }
 
         @Override
-        public Concession nearest(Oracle oracle, Terms terms) {
+        public Concession nearest(Oracle oracle, WhatIf terms) {
             String other = oracle.cheapest(terms).orElseThrow().machines().get(0).platform().sku();
             Set<String> more = new TreeSet<>(skus);
             more.add(other);
@@ -238,12 +238,12 @@ public final class ChoiceDemands {
         }
 
         @Override
-        public Terms without(Terms terms) {
+        public WhatIf without(WhatIf terms) {
             return terms.with(terms.request().withForbid(ChoiceDemands.without(terms.request().forbid(), part)));
         }
 
         @Override
-        public Concession nearest(Oracle oracle, Terms terms) {
+        public Concession nearest(Oracle oracle, WhatIf terms) {
             return new Concession(terms, list(terms.request().forbid()), "a build needs " + part, "allow " + part);
         }
     }
@@ -281,12 +281,12 @@ public final class ChoiceDemands {
         }
 
         @Override
-        public Terms without(Terms terms) {
+        public WhatIf without(WhatIf terms) {
             return terms.with(terms.request().withUse(ChoiceDemands.without(terms.request().use(), part)));
         }
 
         @Override
-        public Concession nearest(Oracle oracle, Terms terms) {
+        public Concession nearest(Oracle oracle, WhatIf terms) {
             return new Concession(terms, list(terms.request().use()), "no build holds " + part, "do without " + part);
         }
     }
@@ -317,12 +317,12 @@ public final class ChoiceDemands {
         }
 
         @Override
-        public Terms without(Terms terms) {
+        public WhatIf without(WhatIf terms) {
             return terms.withoutStock();
         }
 
         @Override
-        public Concession nearest(Oracle oracle, Terms terms) {
+        public Concession nearest(Oracle oracle, WhatIf terms) {
             Order order = oracle.cheapest(terms).orElseThrow();
             Stock stock = Stock.of(oracle.catalog(), terms.request());
             Map<String, int[]> missing = shortages(order, stock);
@@ -337,7 +337,7 @@ public final class ChoiceDemands {
         }
 
         /** The stock has units enough, but not at the price: what the lots lack that the order takes. */
-        private static Concession cheapLots(Terms terms, Order order, Stock stock) {
+        private static Concession cheapLots(WhatIf terms, Order order, Stock stock) {
             List<String> reach = new ArrayList<>();
             List<String> advice = new ArrayList<>();
             for (Pick pick : order.picks()) {

@@ -1,6 +1,6 @@
 package sledwright.explain.conflict;
 
-import sledwright.explain.ask.Terms;
+import sledwright.explain.ask.WhatIf;
 
 /**
  * As much of a demand as can be had.
@@ -10,5 +10,5 @@ import sledwright.explain.ask.Terms;
  * @param reach  what can be had, as a clause: {@code the cheapest build costs 950.00 EUR}
  * @param advice what to change: {@code raise the price from 900.00 to 950.00 EUR}
  */
-record Concession(Terms terms, String to, String reach, String advice) {
+record Concession(WhatIf terms, String to, String reach, String advice) {
 }

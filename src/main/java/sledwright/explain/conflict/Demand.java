@@ -2,8 +2,8 @@ package sledwright.explain.conflict;
 
 import java.util.Optional;
 import sledwright.explain.ask.Oracle;
-import sledwright.explain.ask.Terms;
 import sledwright.explain.ask.UnsettledException;
+import sledwright.explain.ask.WhatIf;
 
 /** Something that a request asks for, or a circumstance that it meets, and that could be otherwise. */
 public interface Demand {
@@ -26,7 +26,7 @@ public interface Demand {
     String words();
 
     /** The terms without this. */
-    Terms without(Terms terms);
+    WhatIf without(WhatIf terms);
 
     /**
      * The nearest to what is asked that can be had.
@@ -34,5 +34,5 @@ public interface Demand {
      * @param terms without this; something can be had on them, and nothing with it
      * @throws UnsettledException when time runs out
      */
-    Concession nearest(Oracle oracle, Terms terms);
+    Concession nearest(Oracle oracle, WhatIf terms);
 }

@@ -8,7 +8,7 @@ import sledwright.domain.Catalog;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
-import sledwright.explain.ask.Terms;
+import sledwright.explain.ask.WhatIf;
 
 /** Everything of a request and its circumstances that could be otherwise. */
 public final class Demands {
@@ -19,7 +19,7 @@ public final class Demands {
     /**
      * In the order in which they are best given way to: figures first, the price, which follows from all else, last.
      */
-    public static List<Demand> of(Terms asked, Catalog catalog) {
+    public static List<Demand> of(WhatIf asked, Catalog catalog) {
         Request request = asked.request();
         List<Demand> demands = new ArrayList<>();
         Requirements require = request.require();

@@ -13,8 +13,8 @@ import sledwright.domain.Pick;
 import sledwright.domain.Request;
 import sledwright.domain.Stock;
 import sledwright.explain.ask.Oracle;
-import sledwright.explain.ask.Terms;
 import sledwright.explain.ask.UnsettledException;
+import sledwright.explain.ask.WhatIf;
 import sledwright.rules.Machine;
 import sledwright.rules.Order;
 import sledwright.rules.Rulebook;
@@ -23,14 +23,14 @@ import sledwright.rules.Violation;
 /** Whether some of a request's demands can be met together, by the search where the answers so far do not tell. */
 public final class Feasibility implements Predicate<Set<Demand>> {
 
-    private final Terms asked;
+    private final WhatIf asked;
     private final List<Demand> demands;
     private final Oracle oracle;
     private final Stock stock;
     private final List<Set<Demand>> met = new ArrayList<>();
     private final List<Set<Demand>> unmet = new ArrayList<>();
 
-    public Feasibility(Terms asked, List<Demand> demands, Oracle oracle) {
+    public Feasibility(WhatIf asked, List<Demand> demands, Oracle oracle) {
         this.asked = asked;
         this.demands = demands;
         this.oracle = oracle;
@@ -38,8 +38,8 @@ public final class Feasibility implements Predicate<Set<Demand>> {
     }
 
     /** The terms on which only these demands count. */
-    public Terms terms(Set<Demand> kept) {
-        Terms terms = asked;
+    public WhatIf terms(Set<Demand> kept) {
+        WhatIf terms = asked;
         for (Demand demand : demands) {
             terms = kept.contains(demand) ? terms : demand.without(terms);
         }
@@ -67,7 +67,7 @@ public final class Feasibility implements Predicate<Set<Demand>> {
 
     /** An order that meets the demands. Without a limit the least price is found, and it tells of every limit. */
     private Optional<Order> order(Set<Demand> kept) {
-        Terms terms = terms(kept);
+        WhatIf terms = terms(kept);
         if (terms.everyMachine()) {
             oracle.cheapest(terms.with(terms.request().limit().withPrice(OptionalLong.empty())));
         }

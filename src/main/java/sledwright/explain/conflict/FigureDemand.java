@@ -15,7 +15,7 @@ import sledwright.domain.Requirements;
 import sledwright.explain.ask.Changes;
 import sledwright.explain.ask.Extreme;
 import sledwright.explain.ask.Oracle;
-import sledwright.explain.ask.Terms;
+import sledwright.explain.ask.WhatIf;
 import sledwright.rules.Order;
 import sledwright.rules.target.Target;
 import sledwright.words.Sentences;
@@ -79,16 +79,16 @@ public record FigureDemand(Target target, double least) implements Demand {
     }
 
     @Override
-    public Terms without(Terms terms) {
+    public WhatIf without(WhatIf terms) {
         return asking(terms, 0);
     }
 
-    private Terms asking(Terms terms, double figure) {
+    private WhatIf asking(WhatIf terms, double figure) {
         return terms.with(Changes.least(terms.request().require(), target, figure));
     }
 
     @Override
-    public Concession nearest(Oracle oracle, Terms terms) {
+    public Concession nearest(Oracle oracle, WhatIf terms) {
         double most = most(oracle, terms);
         String reached = Sentences.floor(most) + target.unit();
         Requirements require = Changes.least(terms.request().require(), target, most);
@@ -96,7 +96,7 @@ public record FigureDemand(Target target, double least) implements Demand {
                 "lower the %s from %s%s to %s".formatted(target.noun(), Sentences.floor(least), target.unit(), reached));
     }
 
-    private double most(Oracle oracle, Terms terms) {
+    private double most(Oracle oracle, WhatIf terms) {
         Objective objective = OBJECTIVES.get(target);
         if (objective != null) {
             return figure(oracle.best(terms, objective).orElseThrow());

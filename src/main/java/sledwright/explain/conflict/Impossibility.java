@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import sledwright.domain.Request;
 import sledwright.explain.ask.Oracle;
-import sledwright.explain.ask.Terms;
 import sledwright.explain.ask.UnsettledException;
+import sledwright.explain.ask.WhatIf;
 import sledwright.rules.Order;
 import sledwright.words.Sentences;
 
@@ -19,14 +19,14 @@ public final class Impossibility {
     /** So many conflicts and corrections are told. */
     public static final int ENOUGH = 5;
 
-    private final Terms asked;
+    private final WhatIf asked;
     private final List<Demand> demands;
     private final Oracle oracle;
     private final Feasibility feasibility;
     private final MinimalSets<Demand> sets;
     private boolean outOfTime;
 
-    private Impossibility(Terms asked, Oracle oracle) {
+    private Impossibility(WhatIf asked, Oracle oracle) {
         this.asked = asked;
         this.oracle = oracle;
         demands = Demands.of(asked, oracle.catalog());
@@ -36,12 +36,12 @@ public final class Impossibility {
 
     /** @param request cannot be met */
     public static Impossibility of(Request request, Oracle oracle) {
-        return new Impossibility(Terms.of(request, Optional.empty()), oracle);
+        return new Impossibility(WhatIf.of(request, Optional.empty()), oracle);
     }
 
     /** @param request cannot be met with the part in any machine; that one holds it is beyond question */
     public static Impossibility with(String sku, Request request, Oracle oracle) {
-        return new Impossibility(Terms.of(request, Optional.of(sku)), oracle);
+        return new Impossibility(WhatIf.of(request, Optional.of(sku)), oracle);
     }
 
     /** The price is part of most conflicts, and those are found soonest that lie among the first demands. */
@@ -141,7 +141,7 @@ public final class Impossibility {
     private Relaxation relaxation(List<Demand> correction) {
         Set<Demand> kept = new HashSet<>(demands);
         correction.forEach(kept::remove);
-        Terms terms = feasibility.terms(kept);
+        WhatIf terms = feasibility.terms(kept);
         List<Relaxation.Change> changes = new ArrayList<>();
         List<String> advice = new ArrayList<>();
         for (Demand demand : correction) {

@@ -19,7 +19,7 @@ import sledwright.domain.Supply;
 import sledwright.explain.ask.Changes;
 import sledwright.explain.ask.Extreme;
 import sledwright.explain.ask.Oracle;
-import sledwright.explain.ask.Terms;
+import sledwright.explain.ask.WhatIf;
 import sledwright.metrics.PowerDraw;
 import sledwright.metrics.Quantity;
 import sledwright.rules.Numbers;
@@ -66,12 +66,12 @@ final class LimitDemands {
         }
 
         @Override
-        public Terms without(Terms terms) {
+        public WhatIf without(WhatIf terms) {
             return terms.with(terms.request().limit().withPrice(OptionalLong.empty()));
         }
 
         @Override
-        public Concession nearest(Oracle oracle, Terms terms) {
+        public Concession nearest(Oracle oracle, WhatIf terms) {
             long price = oracle.cheapest(terms).orElseThrow().price().total();
             String amount = catalog.amount(price).toPlainString();
             return new Concession(terms.with(terms.request().limit().withPrice(OptionalLong.of(price))), amount,
@@ -106,16 +106,16 @@ final class LimitDemands {
         }
 
         @Override
-        public Terms without(Terms terms) {
+        public WhatIf without(WhatIf terms) {
             return within(terms, OptionalDouble.empty());
         }
 
-        private static Terms within(Terms terms, OptionalDouble watts) {
+        private static WhatIf within(WhatIf terms, OptionalDouble watts) {
             return terms.with(Changes.powerW(terms.request().limit(), watts));
         }
 
         @Override
-        public Concession nearest(Oracle oracle, Terms terms) {
+        public Concession nearest(Oracle oracle, WhatIf terms) {
             double leastW = -Extreme.greatest(-loadW(oracle.cheapest(terms).orElseThrow()), -mostW, MILLIONTH, negative ->
                     oracle.cheapest(within(terms, OptionalDouble.of(-negative))).map(order -> OptionalDouble.of(-loadW(order)))
                             .orElse(OptionalDouble.empty()));
@@ -153,16 +153,16 @@ final class LimitDemands {
         }
 
         @Override
-        public Terms without(Terms terms) {
+        public WhatIf without(WhatIf terms) {
             return within(terms, OptionalInt.empty());
         }
 
-        private static Terms within(Terms terms, OptionalInt days) {
+        private static WhatIf within(WhatIf terms, OptionalInt days) {
             return terms.with(terms.request().limit().withLeadDays(days));
         }
 
         @Override
-        public Concession nearest(Oracle oracle, Terms terms) {
+        public Concession nearest(Oracle oracle, WhatIf terms) {
             List<Integer> later = oracle.catalog().lots().values().stream().flatMap(List::stream).map(Lot::leadDays)
                     .filter(days -> days > mostDays).distinct().sorted().toList();
             int days = Extreme.first(later, some -> oracle.cheapest(within(terms, OptionalInt.of(some))).map(order -> some)).orElseThrow();
@@ -196,17 +196,17 @@ final class LimitDemands {
         }
 
         @Override
-        public Terms without(Terms terms) {
+        public WhatIf without(WhatIf terms) {
             return at(terms, OptionalDouble.empty());
         }
 
-        private static Terms at(Terms terms, OptionalDouble inletC) {
+        private static WhatIf at(WhatIf terms, OptionalDouble inletC) {
             return terms.with(Changes.inletC(terms.request().limit(), inletC));
         }
 
         /** A build that can be had without a stated inlet has a row that serves it, and none that is as warm as the site. */
         @Override
-        public Concession nearest(Oracle oracle, Terms terms) {
+        public Concession nearest(Oracle oracle, WhatIf terms) {
             double altitudeM = terms.request().limit().altitudeM();
             List<Double> cooler = oracle.catalog().platforms().stream().flatMap(platform -> platform.thermal().inlet().stream()
                             .map(row -> Quantity.rounded(row.maxInletC() - platform.thermal().correctedInletC(0, altitudeM))))
@@ -242,16 +242,16 @@ final class LimitDemands {
         }
 
         @Override
-        public Terms without(Terms terms) {
+        public WhatIf without(WhatIf terms) {
             return at(terms, 0);
         }
 
-        private static Terms at(Terms terms, double altitudeM) {
+        private static WhatIf at(WhatIf terms, double altitudeM) {
             return terms.with(Changes.altitudeM(terms.request().limit(), altitudeM));
         }
 
         @Override
-        public Concession nearest(Oracle oracle, Terms terms) {
+        public Concession nearest(Oracle oracle, WhatIf terms) {
             List<Double> lower = terms.request().limit().inletC().stream().boxed().flatMap(inletC -> oracle.catalog().platforms().stream()
                             .map(Platform::thermal).filter(thermal -> Double.isFinite(thermal.metresPerKelvin())).flatMap(thermal -> thermal.inlet().stream().filter(row -> row.maxInletC() >= inletC)
                                     .map(row -> Quantity.rounded(thermal.altitudeFromM() + (row.maxInletC() - inletC) * thermal.metresPerKelvin()))))
@@ -287,12 +287,12 @@ final class LimitDemands {
         }
 
         @Override
-        public Terms without(Terms terms) {
+        public WhatIf without(WhatIf terms) {
             return terms.with(Changes.mainsV(terms.request().limit(), OptionalDouble.empty()));
         }
 
         @Override
-        public Concession nearest(Oracle oracle, Terms terms) {
+        public Concession nearest(Oracle oracle, WhatIf terms) {
             String volts = Numbers.plain(Supply.LOW_LINE_BELOW_V);
             return new Concession(terms.with(Changes.mainsV(terms.request().limit(), OptionalDouble.of(Supply.LOW_LINE_BELOW_V))), volts,
                     "a build needs mains of %s V or more".formatted(volts),
@@ -328,12 +328,12 @@ final class LimitDemands {
         }
 
         @Override
-        public Terms without(Terms terms) {
+        public WhatIf without(WhatIf terms) {
             return terms.with(Changes.conditions(terms.request().limit(), Set.of()));
         }
 
         @Override
-        public Concession nearest(Oracle oracle, Terms terms) {
+        public Concession nearest(Oracle oracle, WhatIf terms) {
             Set<Condition> refused = EnumSet.complementOf(EnumSet.copyOf(accepted));
             Set<Condition> more = refused.stream().map(EnumSet::of)
                     .filter(one -> price(oracle, terms, one) < Long.MAX_VALUE)
@@ -343,11 +343,11 @@ final class LimitDemands {
                     "accept %s parts, too".formatted(words));
         }
 
-        private long price(Oracle oracle, Terms terms, Set<Condition> more) {
+        private long price(Oracle oracle, WhatIf terms, Set<Condition> more) {
             return oracle.cheapest(accepting(terms, more)).map(order -> order.price().total()).orElse(Long.MAX_VALUE);
         }
 
-        private Terms accepting(Terms terms, Set<Condition> more) {
+        private WhatIf accepting(WhatIf terms, Set<Condition> more) {
             return terms.with(Changes.conditions(terms.request().limit(), together(more)));
         }
 

@@ -11,8 +11,8 @@ import sledwright.domain.Request;
 import sledwright.explain.ask.Changes;
 import sledwright.explain.ask.Extreme;
 import sledwright.explain.ask.Oracle;
-import sledwright.explain.ask.Terms;
 import sledwright.explain.ask.UnsettledException;
+import sledwright.explain.ask.WhatIf;
 import sledwright.explain.conflict.FigureDemand;
 import sledwright.explain.steps.Steps.Curve;
 import sledwright.explain.steps.Steps.Step;
@@ -32,7 +32,7 @@ public final class RequirementSteps {
 
     private final Target target;
     private final Request request;
-    private final Terms terms;
+    private final WhatIf terms;
     private final Oracle oracle;
     private final double grain;
     private final double asked;
@@ -47,7 +47,7 @@ public final class RequirementSteps {
         this.best = best;
         this.oracle = oracle;
         // Where the price is what changes, it is shown above its limit, too.
-        terms = Terms.of(request.objective() == Objective.CHEAPEST
+        terms = WhatIf.of(request.objective() == Objective.CHEAPEST
                 ? request.withLimit(request.limit().withPrice(OptionalLong.empty())) : request, Optional.empty());
         grain = FigureDemand.grain(target);
         asked = target.least(request.require());
@@ -125,7 +125,7 @@ public final class RequirementSteps {
         return oracle.best(asking(least), request.objective());
     }
 
-    private Terms asking(double least) {
+    private WhatIf asking(double least) {
         return terms.with(Changes.least(terms.request().require(), target, least));
     }
 

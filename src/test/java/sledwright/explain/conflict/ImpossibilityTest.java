@@ -6,9 +6,9 @@ import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
-import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Catalog;
@@ -25,7 +25,7 @@ import sledwright.domain.Thermal;
 import sledwright.explain.Explainer;
 import sledwright.explain.Explanation;
 import sledwright.explain.ask.Oracle;
-import sledwright.explain.ask.Terms;
+import sledwright.explain.ask.WhatIf;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
@@ -218,8 +218,8 @@ class ImpossibilityTest {
                 continue;
             }
             told++;
-            List<Demand> demands = Demands.of(Terms.of(request, Optional.empty()), Answers.SHOP);
-            Feasibility asked = new Feasibility(Terms.of(request, Optional.empty()), demands, new Oracle(Answers.SHOP, search, Deadline.never()));
+            List<Demand> demands = Demands.of(WhatIf.of(request, Optional.empty()), Answers.SHOP);
+            Feasibility asked = new Feasibility(WhatIf.of(request, Optional.empty()), demands, new Oracle(Answers.SHOP, search, Deadline.never()));
             Oracle memory = new Oracle(Answers.SHOP, new Search(Answers.SHOP), Deadline.never());
             MinimalSets<Demand> found = MinimalSets.of(demands, asked, Integer.MAX_VALUE);
             assertThat(found.conflicts()).as("seed " + seed).containsExactlyInAnyOrderElementsOf(

@@ -46,7 +46,7 @@ import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.domain.Request;
 import sledwright.input.Faults;
-import sledwright.planner.Draw;
+import sledwright.planner.StockDraw;
 import sledwright.report.page.PageHead;
 import sledwright.report.page.Pdf;
 import sledwright.report.sheet.BoardView.State;
@@ -87,7 +87,7 @@ class SheetPagesTest {
                 && isSold(part.sku(), platform.board().sockets() * platform.board().channels())).findFirst().orElseThrow();
         CoolingKit kit = platform.cooling().get(platform.cooling().size() - 1);
         Build build = Samples.machine(platform).processors(platform.board().sockets(), processor).cooling(kit).channels(platform.board().channels(), module).build();
-        return Sheets.ofBuild(Draw.of(List.of(build), Request.named("bench"), SHOP).order());
+        return Sheets.ofBuild(StockDraw.of(List.of(build), Request.named("bench"), SHOP).order());
     }
 
     /** Without blanks: where lines end is nobody's business. */
@@ -116,7 +116,7 @@ class SheetPagesTest {
         Build build = Samples.machine(Answers.BOX).channels(4, hostile).build();
         Catalog shop = Samples.catalog(List.of(Answers.BOX), List.of(Samples.P10), List.of(hostile), Samples.lot("BOX", "B", 1, 1), Samples.lot("P10", "<lot>", 2, 1),
                 Samples.lot("LOW", "H", 2, 1), Samples.lot("PAIR", "W", 2, 1), Samples.lot("R<&>\"16", "M", 8, 1));
-        SheetView view = Sheets.ofBuild(Draw.of(List.of(build), Request.named(HOSTILE), shop).order());
+        SheetView view = Sheets.ofBuild(StockDraw.of(List.of(build), Request.named(HOSTILE), shop).order());
         String html = html(view);
         assertThat(html).doesNotContain("<script", "R<&>", "<lot>").contains("&lt;lot&gt;", "&lt;script&gt;");
         parse(html.substring(html.indexOf("<svg"), html.indexOf("</svg>") + 6));

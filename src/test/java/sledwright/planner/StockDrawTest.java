@@ -16,7 +16,7 @@ import sledwright.rules.Rulebook;
 import sledwright.rules.Violation;
 import sledwright.samples.Samples;
 
-class DrawTest {
+class StockDrawTest {
 
     private static final Platform BOARD = Samples.platform().supplies().make();
     private static final Build BUILD = Samples.machine(BOARD).processors(1, Samples.P10).channels(4, Samples.R16).build();
@@ -27,23 +27,23 @@ class DrawTest {
     private static final Lot BOTH = Samples.lot("R16", "BOTH", 9, 10, Condition.USED, Map.of(1, 100L));
     private static final Limits STRICT = Samples.limit().leadDays(5).conditions(Condition.NEW).make();
 
-    private static Draw draw(Limits limits, Lot... modules) {
+    private static StockDraw draw(Limits limits, Lot... modules) {
         Lot[] lots = new Lot[modules.length + 3];
         lots[0] = Samples.lot("BOX", "B", 1, 10000);
         lots[1] = Samples.lot("P10", "P", 1, 5000);
         lots[2] = Samples.lot("LOW", "L", 1, 500);
         System.arraycopy(modules, 0, lots, 3, modules.length);
         Catalog catalog = Samples.catalog(List.of(BOARD), List.of(Samples.P10), List.of(Samples.R16), lots);
-        return Draw.of(List.of(BUILD), Request.named("draw").withLimit(limits), catalog);
+        return StockDraw.of(List.of(BUILD), Request.named("draw").withLimit(limits), catalog);
     }
 
-    private static List<String> broken(Draw draw) {
+    private static List<String> broken(StockDraw draw) {
         return Rulebook.judge(draw.order()).stream().map(Violation::rule).distinct().toList();
     }
 
     @Test
     void acceptedLotsServeForTheLeastPrice() {
-        Draw draw = draw(STRICT, Samples.lot("R16", "DEAR", 9, 2000), Samples.lot("R16", "CHEAP", 2, 1500), LATE, USED);
+        StockDraw draw = draw(STRICT, Samples.lot("R16", "DEAR", 9, 2000), Samples.lot("R16", "CHEAP", 2, 1500), LATE, USED);
         assertThat(draw.complete()).isTrue();
         assertThat(draw.order().price().total()).isEqualTo(10000 + 5000 + 500 + 2 * 1500 + 2 * 2000);
         assertThat(broken(draw)).isEmpty();
@@ -51,7 +51,7 @@ class DrawTest {
 
     @Test
     void aLateLotServesWhereNoOtherDoes() {
-        Draw draw = draw(STRICT, HERE, LATE, BOTH);
+        StockDraw draw = draw(STRICT, HERE, LATE, BOTH);
         assertThat(draw.complete()).isTrue();
         assertThat(broken(draw)).containsExactly("lead-time");
     }
@@ -68,7 +68,7 @@ class DrawTest {
 
     @Test
     void tooFewUnitsAreOutOfStockAndHaveNoPrice() {
-        Draw draw = draw(STRICT, HERE);
+        StockDraw draw = draw(STRICT, HERE);
         assertThat(draw.complete()).isFalse();
         assertThat(Rulebook.judge(draw.order())).containsExactly(
                 new Violation("in-stock", "R16", "The order needs 4 units of R16; the lots give 3."));
@@ -76,7 +76,7 @@ class DrawTest {
 
     @Test
     void aPartThatNobodySellsIsOutOfStock() {
-        Draw draw = draw(Limits.NONE);
+        StockDraw draw = draw(Limits.NONE);
         assertThat(draw.complete()).isFalse();
         assertThat(Rulebook.judge(draw.order())).containsExactly(
                 new Violation("in-stock", "R16", "The order needs 4 units of R16; the lots give 0."));
@@ -84,7 +84,7 @@ class DrawTest {
 
     @Test
     void aLotThatSellsOnlyMoreThanIsNeededDoesNotServe() {
-        Draw draw = draw(Limits.NONE, Samples.lot("R16", "BULK", 50, 0, Condition.NEW, Map.of(10, 10L)));
+        StockDraw draw = draw(Limits.NONE, Samples.lot("R16", "BULK", 50, 0, Condition.NEW, Map.of(10, 10L)));
         assertThat(draw.complete()).isFalse();
         assertThat(broken(draw)).containsExactly("in-stock");
     }

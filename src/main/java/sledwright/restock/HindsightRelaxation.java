@@ -15,7 +15,7 @@ import sledwright.generator.time.Deadline;
  * above. Each next point lies between the best point by the planes and the best point seen (in-out separation, Ben-Ameur and Neto,
  * "Acceleration of cutting-plane and column generation algorithms", Networks 49, 2007).
  */
-final class Relaxation {
+final class HindsightRelaxation {
 
     private static final int GROUPS = 4;
     private static final int BATCH = 8;
@@ -40,7 +40,7 @@ final class Relaxation {
     private final Deadline deadline;
     private final List<double[]> seen = new ArrayList<>();
 
-    Relaxation(Program program, Hindsight hindsight, long seed, Deadline deadline) {
+    HindsightRelaxation(Program program, Hindsight hindsight, long seed, Deadline deadline) {
         this.program = program;
         this.hindsight = hindsight;
         this.deadline = deadline;

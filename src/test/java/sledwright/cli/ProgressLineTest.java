@@ -9,11 +9,11 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import sledwright.planner.order.OrderProgress;
 
-class ProgressTest {
+class ProgressLineTest {
 
     private static List<String> lines(List<OrderProgress> reports) {
         StringWriter err = new StringWriter();
-        Progress progress = new Progress(new PrintWriter(err, true), minor -> minor / 100 + " EUR");
+        ProgressLine progress = new ProgressLine(new PrintWriter(err, true), minor -> minor / 100 + " EUR");
         reports.forEach(progress);
         return err.toString().lines().toList();
     }

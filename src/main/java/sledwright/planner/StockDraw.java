@@ -21,7 +21,7 @@ import sledwright.rules.stock.LeadTime;
  *
  * @param complete whether the lots hold every unit; otherwise the order draws what there is
  */
-public record Draw(Order order, boolean complete) {
+public record StockDraw(Order order, boolean complete) {
 
     /** Which lots a part may come from, the strictest first: a lot that the request refuses only serves where no other can. */
     private static final List<BiPredicate<Lot, Limits>> CONCESSIONS = List.of(
@@ -34,7 +34,7 @@ public record Draw(Order order, boolean complete) {
      * Draws every part by itself. Where the request's lead time or conditions leave too few units, refused lots serve too, and the
      * order breaks those rules; where all lots together hold too few, it draws as many units as they give.
      */
-    public static Draw of(List<Build> machines, Request request, Catalog catalog) {
+    public static StockDraw of(List<Build> machines, Request request, Catalog catalog) {
         Stock stock = Stock.of(catalog, request);
         List<Pick> picks = new ArrayList<>();
         boolean complete = true;
@@ -43,7 +43,7 @@ public record Draw(Order order, boolean complete) {
             complete &= drawn.stream().mapToInt(Pick::quantity).sum() == need.getValue();
             picks.addAll(drawn);
         }
-        return new Draw(Order.of(machines, picks, request, catalog), complete);
+        return new StockDraw(Order.of(machines, picks, request, catalog), complete);
     }
 
     private static List<Pick> drawn(List<Lot> lots, int units, Limits limits) {

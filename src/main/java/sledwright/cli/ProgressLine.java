@@ -7,7 +7,7 @@ import sledwright.planner.order.OrderProgress;
 import sledwright.rules.Numbers;
 
 /** Tells a person who waits how far an order has come; keeps silent where it is quick. */
-final class Progress implements Consumer<OrderProgress> {
+final class ProgressLine implements Consumer<OrderProgress> {
 
     private static final double FIRST_AFTER_S = 1;
     private static final double BETWEEN_S = 0.5;
@@ -17,7 +17,7 @@ final class Progress implements Consumer<OrderProgress> {
     private double nextAtS = FIRST_AFTER_S;
 
     /** @param money an amount of minor units in words */
-    Progress(PrintWriter err, DoubleFunction<String> money) {
+    ProgressLine(PrintWriter err, DoubleFunction<String> money) {
         this.err = err;
         this.money = money;
     }
