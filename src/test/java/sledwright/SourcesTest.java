@@ -1,0 +1,55 @@
+package sledwright;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** Holds that the program's sources stay easy to find and to read. */
+class SourcesTest {
+
+    private static final Path MAIN = Path.of("src/main/java");
+    private static final int MOST_LINES = 400;
+
+    private static List<Path> sources() {
+        try (Stream<Path> files = Files.walk(MAIN)) {
+            return files.filter(file -> file.toString().endsWith(".java")).sorted().toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static List<String> lines(Path file) {
+        try {
+            return Files.readAllLines(file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Test
+    void noSimpleNameStandsForTwoClasses() {
+        Map<String, List<Path>> byName = sources().stream().filter(file -> !file.endsWith("package-info.java"))
+                .collect(Collectors.groupingBy(file -> file.getFileName().toString()));
+        assertThat(byName).hasSizeGreaterThan(400);
+        assertThat(byName.values()).allSatisfy(files -> assertThat(files).hasSize(1));
+    }
+
+    @Test
+    void noClassIsLong() {
+        assertThat(sources()).allSatisfy(file -> assertThat(lines(file)).as(file.toString()).hasSizeLessThanOrEqualTo(MOST_LINES));
+    }
+
+    @Test
+    void everyPackageSaysWhatItIsFor() {
+        assertThat(sources().stream().map(Path::getParent).distinct().filter(folder -> !folder.endsWith("java")))
+                .allSatisfy(folder -> assertThat(folder.resolve("package-info.java")).exists());
+    }
+}
