@@ -17,6 +17,7 @@ class SourcesTest {
 
     private static final Path MAIN = Path.of("src/main/java");
     private static final int MOST_LINES = 400;
+    private static final int MOST_COLUMNS = 140;
 
     private static List<Path> sources() {
         try (Stream<Path> files = Files.walk(MAIN)) {
@@ -45,6 +46,12 @@ class SourcesTest {
     @Test
     void noClassIsLong() {
         assertThat(sources()).allSatisfy(file -> assertThat(lines(file)).as(file.toString()).hasSizeLessThanOrEqualTo(MOST_LINES));
+    }
+
+    @Test
+    void noLineIsLong() {
+        assertThat(sources()).allSatisfy(file -> assertThat(lines(file)).as(file.toString())
+                .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(MOST_COLUMNS)));
     }
 
     @Test

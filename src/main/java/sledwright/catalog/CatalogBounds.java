@@ -9,7 +9,10 @@ import sledwright.input.Bounds;
  */
 public final class CatalogBounds {
 
-    /** What all units of a stock or a supply come to at most, minor units: half of what doubles hold exactly; what else an order costs has the other half. */
+    /**
+     * What all units of a stock or a supply come to at most, minor units: half of what doubles hold exactly; what else an order costs has
+     * the other half.
+     */
     public static final BigInteger COUNTABLE = BigInteger.ONE.shiftLeft(52);
 
     public static final Bounds CORES = Bounds.of(1, 1024, "cores");

@@ -28,7 +28,8 @@ import sledwright.input.Reason;
 public final class CatalogReader {
 
     private static final List<CatalogCheck> CHECKS = List.of(
-            new UniqueSkus(), new SharedPartsAgree(), new EnclosuresFit(), new ExtrasKnown(), new ThroughputKnown(), new OffersKnown(), new LotsAgree(), new StockCountable());
+            new UniqueSkus(), new SharedPartsAgree(), new EnclosuresFit(), new ExtrasKnown(), new ThroughputKnown(), new OffersKnown(),
+            new LotsAgree(), new StockCountable());
 
     private CatalogReader() {
     }
@@ -87,13 +88,16 @@ public final class CatalogReader {
                 .map(file -> PlatformReader.read(file, faults)).toList();
         List<EnclosureFile> enclosures = enclosureFiles(folder.resolve("enclosures"), faults).stream()
                 .map(file -> EnclosureReader.read(file, faults)).toList();
-        return new RawCatalog(shop, platforms, enclosures, PartTables.processors(rows(CatalogTable.PROCESSORS, folder, others, faults), faults),
+        return new RawCatalog(shop, platforms, enclosures,
+                PartTables.processors(rows(CatalogTable.PROCESSORS, folder, others, faults), faults),
                 PartTables.modules(rows(CatalogTable.MEMORY, folder, others, faults), faults),
                 EquipmentTables.drives(rows(CatalogTable.DRIVES, folder, others, faults), faults),
                 EquipmentTables.cards(rows(CatalogTable.CARDS, folder, others, faults), faults),
                 EquipmentTables.extras(rows(CatalogTable.EXTRAS, folder, others, faults), faults),
-                OfferTable.read(rows(CatalogTable.OFFERS, folder, others, faults), shop.map(Shop::currency).orElse(ShopReader.STAND_IN), faults)
-                        .each(offer -> offer.withSupplier(shop.map(Shop::suppliers).orElse(SupplierNames.AS_WRITTEN).resolved(offer.supplier()))));
+                OfferTable.read(rows(CatalogTable.OFFERS, folder, others, faults),
+                shop.map(Shop::currency).orElse(ShopReader.STAND_IN), faults)
+                        .each(offer -> offer.withSupplier(shop
+                        .map(Shop::suppliers).orElse(SupplierNames.AS_WRITTEN).resolved(offer.supplier()))));
     }
 
     private static TableRows rows(CatalogTable table, Path folder, Map<CatalogTable, TableRows> others, Faults faults) {
@@ -101,7 +105,8 @@ public final class CatalogReader {
         if (other != null) {
             return other;
         }
-        return table.isOptional() && !Files.exists(folder.resolve(table.file())) ? TableRows.NONE : TableRows.of(table.read(folder, faults));
+        return table.isOptional() && !Files.exists(folder.resolve(table.file())) ? TableRows.NONE
+                : TableRows.of(table.read(folder, faults));
     }
 
     private static List<Path> platformFiles(Path folder, Faults faults) {
@@ -139,8 +144,8 @@ public final class CatalogReader {
         List<Platform> platforms = raw.platforms().stream().flatMap(file -> file.platform().stream()).toList();
         List<Enclosure> enclosures = raw.enclosures().stream().flatMap(file -> file.enclosure().stream()).toList();
         return new Catalog(shop.name(), shop.currency(), shop.pricedOn(), shop.labour(), shop.throughputFactors().orElseThrow(),
-                new Assortment(platforms, enclosures, values(raw.processors()), values(raw.modules()), values(raw.drives()), values(raw.cards()),
-                        values(raw.extras())), lots(raw.offers(), shop.pricedOn()), shop.stationery())
+                new Assortment(platforms, enclosures, values(raw.processors()), values(raw.modules()), values(raw.drives()),
+                values(raw.cards()), values(raw.extras())), lots(raw.offers(), shop.pricedOn()), shop.stationery())
                 .withSuppliers(shop.suppliers());
     }
 

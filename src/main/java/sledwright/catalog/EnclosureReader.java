@@ -23,7 +23,8 @@ final class EnclosureReader {
     }
 
     static EnclosureFile read(Path file, Faults faults) {
-        return YamlReader.read(Source.of(file), faults).map(group -> enclosure(Section.top(group, faults))).orElse(EnclosureFile.UNREADABLE);
+        return YamlReader.read(Source.of(file), faults).map(group -> enclosure(Section.top(group, faults)))
+                .orElse(EnclosureFile.UNREADABLE);
     }
 
     private static EnclosureFile enclosure(Section top) {

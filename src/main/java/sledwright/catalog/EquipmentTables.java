@@ -34,9 +34,11 @@ final class EquipmentTables {
             List.of("description", "ports", "port_gbit", "drive_interfaces", "drive_ports", "raid_levels"));
     static final Columns EXTRA_COLUMNS = new Columns(List.of("sku"), List.of("description", "power_w"));
 
-    static final List<String> DRIVE_ORDER = List.of("sku", "description", "kind", "interface", "form_factor", "capacity_gb", "power_w", "read_mbs",
+    static final List<String> DRIVE_ORDER = List.of("sku", "description", "kind", "interface", "form_factor", "capacity_gb",
+            "power_w", "read_mbs",
             "write_mbs", "endurance_dwpd");
-    static final List<String> CARD_ORDER = List.of("sku", "description", "kind", "pcie_generation", "lanes", "height", "length_mm", "power_w", "ports",
+    static final List<String> CARD_ORDER = List.of("sku", "description", "kind", "pcie_generation", "lanes", "height", "length_mm",
+            "power_w", "ports",
             "port_gbit", "drive_interfaces", "drive_ports", "raid_levels");
     static final List<String> EXTRA_ORDER = List.of("sku", "description", "power_w");
 
@@ -66,8 +68,9 @@ final class EquipmentTables {
 
     private static Drive drive(Fields row) {
         String sku = row.sku("sku");
-        Drive.Kind likeness = new Drive.Kind(word(row, "kind", DriveKind::named, DRIVE_KINDS), word(row, "interface", DriveInterface::named, LINKS),
-                word(row, "form_factor", FormFactor::named, FORM_FACTORS), row.number("capacity_gb", CatalogBounds.DRIVE_GB));
+        Drive.Kind likeness = new Drive.Kind(word(row, "kind", DriveKind::named, DRIVE_KINDS),
+                word(row, "interface", DriveInterface::named, LINKS), word(row, "form_factor", FormFactor::named, FORM_FACTORS),
+                row.number("capacity_gb", CatalogBounds.DRIVE_GB));
         return new Drive(sku, row.text("description", sku), likeness, row.number("power_w", CatalogBounds.DRIVE_W),
                 number(row, "read_mbs", CatalogBounds.DRIVE_MBS), number(row, "write_mbs", CatalogBounds.DRIVE_MBS),
                 number(row, "endurance_dwpd", CatalogBounds.ENDURANCE_DWPD));
@@ -76,8 +79,9 @@ final class EquipmentTables {
     private static Card card(Fields row) {
         String sku = row.sku("sku");
         CardKind kind = word(row, "kind", CardKind::named, CARD_KINDS);
-        CardShape shape = new CardShape(row.whole("pcie_generation", CatalogBounds.PCIE_GENERATION), row.whole("lanes", CatalogBounds.LANES),
-                word(row, "height", CardHeight::named, HEIGHTS), row.number("length_mm", CatalogBounds.LENGTH_MM), row.number("power_w", CatalogBounds.CARD_W));
+        CardShape shape = new CardShape(row.whole("pcie_generation", CatalogBounds.PCIE_GENERATION),
+                row.whole("lanes", CatalogBounds.LANES), word(row, "height", CardHeight::named, HEIGHTS),
+                row.number("length_mm", CatalogBounds.LENGTH_MM), row.number("power_w", CatalogBounds.CARD_W));
         if (kind != CardKind.NETWORK) {
             refuse(row, OF_NETWORK, CardKind.NETWORK);
         }
@@ -92,7 +96,8 @@ final class EquipmentTables {
 
     private static void refuse(Fields row, List<String> columns, CardKind owner) {
         for (String column : columns) {
-            row.field(column).ifPresent(field -> field.fault("is a figure of %s cards alone; leave the cell empty".formatted(owner.label()), row.faults()));
+            row.field(column).ifPresent(field -> field.fault("is a figure of %s cards alone; leave the cell empty".formatted(owner.label()),
+                    row.faults()));
         }
     }
 
@@ -100,8 +105,11 @@ final class EquipmentTables {
         Faults faults = row.faults();
         Set<DriveInterface> links = EnumSet.noneOf(DriveInterface.class);
         Set<RaidLevel> levels = EnumSet.noneOf(RaidLevel.class);
-        row.required("drive_interfaces").ifPresent(field -> words(field).forEach(word -> word.word(DriveInterface::named, LINKS, faults).ifPresent(links::add)));
-        row.field("raid_levels").ifPresent(field -> words(field).forEach(word -> word.word(RaidLevel::named, RaidLevel.LABELS, faults).ifPresent(levels::add)));
+        row.required("drive_interfaces")
+                .ifPresent(field -> words(field).forEach(word -> word.word(DriveInterface::named, LINKS, faults).ifPresent(links::add)));
+        row.field("raid_levels")
+                .ifPresent(field -> words(field).forEach(word -> word.word(RaidLevel::named, RaidLevel.LABELS, faults)
+                .ifPresent(levels::add)));
         return new DriveSupport(links, row.whole("drive_ports", CatalogBounds.DRIVE_PORTS), levels);
     }
 
@@ -112,7 +120,8 @@ final class EquipmentTables {
 
     /** The words of a cell that holds a list. */
     private static List<Field> words(Field field) {
-        return Arrays.stream(field.text().strip().split("\\s+")).map(word -> new Field(field.name(), word, field.place(), field.decimalComma())).toList();
+        return Arrays.stream(field.text().strip().split("\\s+"))
+                .map(word -> new Field(field.name(), word, field.place(), field.decimalComma())).toList();
     }
 
     /** Null, with a fault, where there is no such word. */

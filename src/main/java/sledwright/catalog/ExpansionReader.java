@@ -77,9 +77,11 @@ final class ExpansionReader {
     }
 
     private DriveSupport onboard(Section section) {
-        Set<DriveInterface> links = words(section, "drive_interfaces", DriveInterface.class, DriveInterface::named, EquipmentTables.LINKS, true);
+        Set<DriveInterface> links = words(section, "drive_interfaces", DriveInterface.class, DriveInterface::named,
+                EquipmentTables.LINKS, true);
         if (links.contains(DriveInterface.NVME)) {
-            faults.add(section.place("drive_interfaces"), "drive_interfaces cannot list NVMe: such drives hang on their group of bays; list it there");
+            faults.add(section.place("drive_interfaces"),
+                    "drive_interfaces cannot list NVMe: such drives hang on their group of bays; list it there");
         }
         DriveSupport support = new DriveSupport(links, section.whole("drive_ports", CatalogBounds.DRIVE_PORTS), levels(section));
         section.finish();
@@ -92,10 +94,12 @@ final class ExpansionReader {
         for (Section row : top.sections("slots")) {
             String name = name(row, seen, "slot");
             if (name.equals(Fitout.ONBOARD)) {
-                faults.add(row.place("name"), "a slot cannot be called %s: the word stands for what the board drives by itself".formatted(name));
+                faults.add(row.place("name"), "a slot cannot be called %s: the word stands for what the board drives by itself"
+                        .formatted(name));
             }
-            CardShape offers = new CardShape(row.whole("pcie_generation", CatalogBounds.PCIE_GENERATION), row.whole("lanes", CatalogBounds.LANES),
-                    row.required("height").flatMap(field -> field.word(CardHeight::named, EquipmentTables.HEIGHTS, faults)).orElse(CardHeight.LOW),
+            CardShape offers = new CardShape(row.whole("pcie_generation", CatalogBounds.PCIE_GENERATION),
+                    row.whole("lanes", CatalogBounds.LANES), row.required("height")
+                    .flatMap(field -> field.word(CardHeight::named, EquipmentTables.HEIGHTS, faults)).orElse(CardHeight.LOW),
                     row.number("length_mm", CatalogBounds.LENGTH_MM), row.number("max_w", CatalogBounds.CARD_W));
             Optional<Field> riser = row.field("riser").filter(field -> field.sku(faults).isPresent());
             riser.ifPresent(extras::add);
@@ -143,7 +147,8 @@ final class ExpansionReader {
     private OptionalInt socket(Section row) {
         Optional<Integer> socket = row.wholeIfAny("socket", CatalogBounds.SOCKET);
         if (sockets > 0 && socket.orElse(0) > sockets) {
-            row.field("socket").ifPresent(field -> field.fault("must be at most %d: the board has no more sockets".formatted(sockets), faults));
+            row.field("socket").ifPresent(field ->
+                    field.fault("must be at most %d: the board has no more sockets".formatted(sockets), faults));
         }
         return socket.map(OptionalInt::of).orElse(OptionalInt.empty());
     }
@@ -152,8 +157,8 @@ final class ExpansionReader {
         return words(row, "raid_levels", RaidLevel.class, RaidLevel::named, RaidLevel.LABELS, false);
     }
 
-    private <T extends Enum<T>> Set<T> words(Section row, String key, Class<T> kind, Function<String, Optional<T>> lookup, List<String> words,
-                                             boolean needed) {
+    private <T extends Enum<T>> Set<T> words(Section row, String key, Class<T> kind, Function<String, Optional<T>> lookup,
+            List<String> words, boolean needed) {
         int before = faults.size();
         Set<T> found = EnumSet.noneOf(kind);
         row.list(key).forEach(field -> field.word(lookup, words, faults).ifPresent(found::add));

@@ -17,7 +17,8 @@ final class OffersKnown implements CatalogCheck {
         Nearest nearest = new Nearest(skus);
         for (Located<String> offer : raw.offers().skus()) {
             if (!skus.contains(offer.value())) {
-                faults.add(offer.place(), "sku \"%s\" is no part of this catalogue%s".formatted(offer.value(), nearest.hint(offer.value())));
+                faults.add(offer.place(), "sku \"%s\" is no part of this catalogue%s"
+                        .formatted(offer.value(), nearest.hint(offer.value())));
             }
         }
     }

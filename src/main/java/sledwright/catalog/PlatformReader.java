@@ -74,7 +74,8 @@ final class PlatformReader {
         Optional<Platform> platform = faults.since(before) ? Optional.empty()
                 : Optional.of(new Platform(sku, name, processors.orElseThrow(), memory.orElseThrow(), board.orElseThrow(),
                         kits.stream().map(Located::value).toList(), thermal, power.orElseThrow(), fillSide, expansion));
-        return new PlatformFile(platform, top.field("sku").map(field -> new Located<>(field.text(), field.place())), kits, supplies, extras);
+        return new PlatformFile(platform, top.field("sku").map(field -> new Located<>(field.text(), field.place())), kits,
+                supplies, extras);
     }
 
     private Optional<ProcessorSupport> processors(Section section) {
@@ -92,7 +93,8 @@ final class PlatformReader {
         int most = faults.since(countsBefore) ? 0 : Collections.max(counts);
         sockets = section.wholeIfAny("sockets", CatalogBounds.SOCKETS).orElse(most);
         if (sockets < most) {
-            section.field("sockets").ifPresent(field -> field.fault("must be at least %d, the most processors of counts".formatted(most), faults));
+            section.field("sockets")
+                    .ifPresent(field -> field.fault("must be at least %d, the most processors of counts".formatted(most), faults));
         }
         String socket = section.text("socket");
         double maxTdpW = section.number("max_tdp_w", CatalogBounds.TDP_W);

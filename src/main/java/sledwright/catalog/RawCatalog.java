@@ -73,7 +73,8 @@ record RawCatalog(Optional<Shop> shop, List<PlatformFile> platforms, List<Enclos
 
     /** Whether every part was seen, so that a sku not among them is truly unknown. */
     boolean partsWhole() {
-        return Stream.of(processors, modules, drives, cards, extras).allMatch(Table::whole) && platforms.stream().allMatch(file -> file.platform().isPresent())
+        return Stream.of(processors, modules, drives, cards, extras).allMatch(Table::whole)
+                && platforms.stream().allMatch(file -> file.platform().isPresent())
                 && enclosures.stream().allMatch(file -> file.enclosure().isPresent());
     }
 

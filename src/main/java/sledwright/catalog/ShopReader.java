@@ -15,7 +15,10 @@ import sledwright.input.Source;
 import sledwright.input.Section.Entry;
 import sledwright.input.YamlReader;
 
-/** Reads {@code catalog.yaml}: the shop's name, currency, day of prices, labour, throughput factors, stationery and what it calls its suppliers. */
+/**
+ * Reads {@code catalog.yaml}: the shop's name, currency, day of prices, labour, throughput factors, stationery and what it calls its
+ * suppliers.
+ */
 final class ShopReader {
 
     private static final String CODE = "must be the code of a currency, such as EUR";
@@ -37,8 +40,8 @@ final class ShopReader {
         Currency currency = top.required("currency").flatMap(this::currency).orElse(STAND_IN);
         Shop shop = new Shop(top.text("name"), currency,
                 top.required("priced_on").flatMap(field -> field.date(faults)).orElse(LocalDate.EPOCH),
-                top.section("labour").map(section -> labour(section, currency)).orElse(new Labour(0, 0)), factors(top), StationeryReader.read(top),
-                SupplierNamesReader.read(top));
+                top.section("labour").map(section -> labour(section, currency)).orElse(new Labour(0, 0)), factors(top),
+                StationeryReader.read(top), SupplierNamesReader.read(top));
         top.finish();
         return shop;
     }

@@ -32,9 +32,9 @@ final class StationeryReader {
     }
 
     private Stationery stationery() {
-        Stationery stationery = new Stationery(lines("address"), lines("contact"), section.decimalIfAny("tax_percent", CatalogBounds.TAX_PERCENT),
-                section.text("tax_name", Stationery.DEFAULT_TAX_NAME), lines("terms"),
-                section.wholeIfAny("valid_days", CatalogBounds.VALID_DAYS).map(OptionalInt::of).orElse(OptionalInt.empty()),
+        Stationery stationery = new Stationery(lines("address"), lines("contact"),
+                section.decimalIfAny("tax_percent", CatalogBounds.TAX_PERCENT), section.text("tax_name", Stationery.DEFAULT_TAX_NAME),
+                lines("terms"), section.wholeIfAny("valid_days", CatalogBounds.VALID_DAYS).map(OptionalInt::of).orElse(OptionalInt.empty()),
                 section.field("locale").flatMap(this::locale).orElse(Locale.ENGLISH),
                 section.wordIfAny("paper", Paper::named, PAPERS).orElse(Paper.A4));
         section.finish();

@@ -4,7 +4,9 @@ import java.math.BigInteger;
 import sledwright.input.Faults;
 import sledwright.input.Located;
 
-/** All units of all lots at their prices come to an amount that stays exact, also in a double, so that no order of them is rounded or wraps. */
+/**
+ * All units of all lots at their prices come to an amount that stays exact, also in a double, so that no order of them is rounded or wraps.
+ */
 final class StockCountable implements CatalogCheck {
 
     @Override

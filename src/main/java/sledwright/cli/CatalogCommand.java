@@ -19,7 +19,8 @@ import sledwright.report.catalog.CatalogText;
         name = "catalog",
         sortOptions = false,
         synopsisSubcommandLabel = "[COMMAND]",
-        description = "Reads a catalogue, counts what it holds and shows what is odd about it, or lists every fault in it as file:line: message.",
+        description = "Reads a catalogue, counts what it holds and shows what is odd about it, or lists every fault in it as file:line:"
+                + " message.",
         footer = {
             "",
             "Examples:",

@@ -32,7 +32,8 @@ import sledwright.request.RequestReader;
 @Command(
         name = "diff",
         sortOptions = false,
-        description = "Shows which parts, prices and stock differ between two catalogues, and whether the best build or price of requests does.",
+        description = "Shows which parts, prices and stock differ between two catalogues, and whether the best build or price of"
+                + " requests does.",
         footer = {
             "",
             "--time-limit counts for each request and catalogue by itself.",
@@ -68,12 +69,13 @@ final class CatalogDiffCommand implements Callable<Integer> {
         Catalog old = CatalogReader.read(before);
         Catalog now = CatalogReader.read(after);
         if (!old.currency().equals(now.currency())) {
-            throw new UsageException("amounts of %s are in %s, those of %s in %s; they cannot be compared.".formatted(before, old.currency(), after,
-                    now.currency()));
+            throw new UsageException("amounts of %s are in %s, those of %s in %s; they cannot be compared."
+                    .formatted(before, old.currency(), after, now.currency()));
         }
         List<RequestMove> moves = requests.stream().map(this::move).toList();
         DifferenceView view = DifferenceView.of(before.toString(), after.toString(), old, now, moves);
-        output.write(Renderings.of(screen -> DifferenceReport.text(view, screen), () -> DifferenceReport.json(view), () -> DifferenceReport.csv(view)));
+        output.write(Renderings.of(screen -> DifferenceReport.text(view, screen), () -> DifferenceReport.json(view),
+                () -> DifferenceReport.csv(view)));
         return ExitCode.DONE;
     }
 
@@ -96,7 +98,7 @@ final class CatalogDiffCommand implements Callable<Integer> {
 
     private Answer answer(Job.Quote job) {
         Deadline deadline = shared.deadline();
-        return Answer.of(QuoteView.of(new Planner(shared.seed()).plan(new Search(job.catalog()).run(job.request(), deadline)), job.catalog(),
-                Explanation.NONE));
+        return Answer.of(QuoteView.of(new Planner(shared.seed()).plan(new Search(job.catalog()).run(job.request(), deadline)),
+                job.catalog(), Explanation.NONE));
     }
 }

@@ -14,7 +14,8 @@ import sledwright.report.intake.TableSheet;
 @Command(
         name = "export",
         sortOptions = false,
-        description = "Writes a table of a catalogue for a spreadsheet, as csv (also what text gives), xlsx or json. What a spreadsheet would run as a"
+        description = "Writes a table of a catalogue for a spreadsheet, as csv (also what text gives), xlsx or json. What a spreadsheet"
+                + " would run as a"
                 + " formula gets an apostrophe before it; catalog import takes it away again.",
         footer = {
             "",

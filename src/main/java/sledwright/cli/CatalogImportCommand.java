@@ -19,7 +19,8 @@ import sledwright.report.intake.ImportReport;
 @Command(
         name = "import",
         sortOptions = false,
-        description = "Lays a supplier's list (XLSX or CSV) over a table of a catalogue and shows what that adds and changes. Nothing is written"
+        description = "Lays a supplier's list (XLSX or CSV) over a table of a catalogue and shows what that adds and changes. Nothing is"
+                + " written"
                 + " without --apply, and nothing when the catalogue would then have a fault.",
         footer = {
             "",
@@ -45,7 +46,8 @@ final class CatalogImportCommand implements Callable<Integer> {
             description = "The YAML file that says which column of the list is which of ours. Without it, the list has our headings.")
     private Path mapping;
 
-    @Option(names = "--sheet", paramLabel = "NAME", description = "The sheet of the workbook. Default: as the mapping says, or the only one.")
+    @Option(names = "--sheet", paramLabel = "NAME",
+            description = "The sheet of the workbook. Default: as the mapping says, or the only one.")
     private String sheet;
 
     @Option(names = "--apply", description = "Write the table; the file as it was is kept beside it as .bak.")
@@ -64,7 +66,8 @@ final class CatalogImportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        CatalogImport made = CatalogImport.of(shared.folder(into, "--into"), table, Source.of(file), Optional.ofNullable(mapping).map(Source::of), Optional.ofNullable(sheet));
+        CatalogImport made = CatalogImport.of(shared.folder(into, "--into"), table, Source.of(file),
+                Optional.ofNullable(mapping).map(Source::of), Optional.ofNullable(sheet));
         boolean whole = made.refused().isEmpty() || skipFaulty;
         boolean writes = apply && whole && !made.changes().isEmpty();
         ImportView view = ImportView.of(file.toString(), made, writes, writes ? write(made) : Optional.empty());

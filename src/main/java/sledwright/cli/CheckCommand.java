@@ -55,7 +55,8 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        Job.Judge job = (Job.Judge) RequestReader.read(shared.request(file, "build", sets, terminal), sets, shared.catalogSource(), Set.of(Kind.BUILD));
+        Job.Judge job = (Job.Judge) RequestReader.read(shared.request(file, "build", sets, terminal), sets, shared.catalogSource(),
+                Set.of(Kind.BUILD));
         Machine machine = Machine.of(job.build(), job.request(), job.catalog().throughputFactors());
         StockDraw draw = StockDraw.of(Collections.nCopies(job.request().machines(), job.build()), job.request(), job.catalog());
         List<Violation> violations = Stream.concat(Rulebook.judge(machine).stream(), Rulebook.judge(draw.order()).stream()).toList();

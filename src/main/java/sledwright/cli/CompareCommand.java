@@ -35,7 +35,8 @@ import sledwright.request.RequestReader;
 @Command(
         name = "compare",
         sortOptions = false,
-        description = "Finds what money buys: for each figure of a machine every build than which none is cheaper and as good, with what each"
+        description = "Finds what money buys: for each figure of a machine every build than which none is cheaper and as good, with what"
+                + " each"
                 + " step costs and brings, the knee of the curve and the best price of a unit. Writes text, json, csv, xlsx, svg or html.",
         footer = {
             "",
@@ -64,7 +65,8 @@ final class CompareCommand implements Callable<Integer> {
             description = "Weigh this cost: price, or total, which needs energy. Repeatable. Otherwise both, so far as known.")
     private List<Cost> costs = new ArrayList<>();
 
-    @Option(names = "--platform", paramLabel = "SKU", description = "Compare builds on this platform. Repeatable. Otherwise those of the file.")
+    @Option(names = "--platform", paramLabel = "SKU",
+            description = "Compare builds on this platform. Repeatable. Otherwise those of the file.")
     private List<String> platforms = new ArrayList<>();
 
     @Option(names = "--by-platform", description = "Draw a curve for each platform instead of one for all.")
@@ -93,10 +95,12 @@ final class CompareCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal, Format.HTML, Format.SVG, Format.XLSX);
-        Job.Quote job = (Job.Quote) RequestReader.read(shared.request(file, "quote", sets, terminal), allSets(), shared.catalogSource(), Set.of(Kind.QUOTE));
+        Job.Quote job = (Job.Quote) RequestReader.read(shared.request(file, "quote", sets, terminal), allSets(), shared.catalogSource(),
+                Set.of(Kind.QUOTE));
         Request request = onPlatforms(job);
         if (costs.contains(Cost.TOTAL) && job.energy().isEmpty()) {
-            throw new UsageException("--over total needs to know about energy.\nMaybe add --years 4 --price-per-kwh 0.30, or a section energy to the file.");
+            throw new UsageException(
+                    "--over total needs to know about energy.\nMaybe add --years 4 --price-per-kwh 0.30, or a section energy to the file.");
         }
         Deadline deadline = shared.deadline();
         Comparer comparer = new Comparer(job.catalog());

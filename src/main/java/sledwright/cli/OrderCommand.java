@@ -35,7 +35,8 @@ import sledwright.request.RequestReader;
 @Command(
         name = "order",
         sortOptions = false,
-        description = "Fills several lines of machines from one stock at the least price, and says how far from it the answer can be at most."
+        description = "Fills several lines of machines from one stock at the least price, and says how far from it the answer can be at"
+                + " most."
                 + " Ctrl-C gives the best found so far; once more ends at once. The exit code is 4 when machines are missing.",
         footer = {
             "",
@@ -64,12 +65,14 @@ final class OrderCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        Job.Order job = (Job.Order) RequestReader.read(shared.request(file, "order", sets, terminal), sets, shared.catalogSource(), Set.of(Kind.ORDER));
+        Job.Order job = (Job.Order) RequestReader.read(shared.request(file, "order", sets, terminal), sets, shared.catalogSource(),
+                Set.of(Kind.ORDER));
         OrderView view;
         try (Interrupt interrupt = Interrupt.listen(terminal.err())) {
             Deadline deadline = shared.deadline().or(interrupt::isAsked);
             OrderOutcome outcome = new OrderPlanner(job.catalog(), shared.seed()).plan(job.order(), deadline,
-                    new ProgressLine(terminal.err(), minor -> job.catalog().amount(Math.round(minor)) + " " + job.catalog().currency().getCurrencyCode()));
+                    new ProgressLine(terminal.err(), minor -> job.catalog().amount(Math.round(minor)) + " "
+                    + job.catalog().currency().getCurrencyCode()));
             view = OrderView.of(outcome, why(outcome, job.catalog(), deadline));
         }
         output.write(Renderings.of(screen -> OrderText.of(view, screen), () -> OrderJson.of(view), () -> OrderCsv.of(view)));
@@ -91,6 +94,7 @@ final class OrderCommand implements Callable<Integer> {
 
     private static Optional<Explanation> explained(Request asked, Catalog catalog, Search search, Deadline deadline) {
         Findings findings = search.run(asked.withMachines(1), deadline);
-        return findings.status() == Status.IMPOSSIBLE ? Optional.of(new Explainer(catalog, search, deadline).explain(findings, List.of())) : Optional.empty();
+        return findings.status() == Status.IMPOSSIBLE ? Optional.of(new Explainer(catalog, search, deadline).explain(findings, List.of()))
+                : Optional.empty();
     }
 }

@@ -50,11 +50,13 @@ final class Output {
                 throw new UsageException("--output %s: there is no folder %s.\nMaybe make it first.".formatted(named, folder));
             }
             if (!Files.isWritable(folder)) {
-                throw new UsageException("--output %s: nothing can be written into folder %s.\nMaybe choose another, or allow writing there."
+                throw new UsageException(
+                        "--output %s: nothing can be written into folder %s.\nMaybe choose another, or allow writing there."
                         .formatted(named, folder));
             }
             if (Files.exists(target) && !Files.isWritable(target)) {
-                throw new UsageException("--output %s is write-protected.\nMaybe choose another file, or allow writing to it.".formatted(named));
+                throw new UsageException("--output %s is write-protected.\nMaybe choose another file, or allow writing to it."
+                        .formatted(named));
             }
             return target;
         } catch (IOException unreachable) {

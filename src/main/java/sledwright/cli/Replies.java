@@ -25,7 +25,8 @@ final class Replies {
     }
 
     private static String words(Misasking what) {
-        return "--%s %s %s%s".formatted(what.key(), what.value(), what.problem(), what.way().map(way -> "\nMaybe " + words(way) + ".").orElse(""));
+        return "--%s %s %s%s".formatted(what.key(), what.value(), what.problem(),
+                what.way().map(way -> "\nMaybe " + words(way) + ".").orElse(""));
     }
 
     private static String words(Misasking.Way way) {

@@ -32,7 +32,8 @@ final class RequestInput {
     static Source of(Path file, String kind, List<String> sets, Optional<Path> catalog, Terminal terminal) {
         if (file == null) {
             if (sets.isEmpty() || catalog.isEmpty()) {
-                throw new UsageException("FILE is missing.\nMaybe name a file with 'kind: %s', pipe one in and write -, or say all with --catalog and --set."
+                throw new UsageException(
+                        "FILE is missing.\nMaybe name a file with 'kind: %s', pipe one in and write -, or say all with --catalog and --set."
                         .formatted(kind));
             }
             return Source.unwritten("arguments", "kind: " + kind);

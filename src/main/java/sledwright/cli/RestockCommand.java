@@ -54,7 +54,8 @@ final class RestockCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", arity = "0..1", description = "A file with 'kind: restock'." + RequestInput.FILE)
     private Path file;
 
-    @Option(names = "--set", paramLabel = "KEY=VALUE", description = "Answer as if the file had this value, such as budget=4000. Repeatable.")
+    @Option(names = "--set", paramLabel = "KEY=VALUE",
+            description = "Answer as if the file had this value, such as budget=4000. Repeatable.")
     private List<String> sets = new ArrayList<>();
 
     @Option(names = "--levels", description = "Show for each part that is used at how many units to buy again.")
@@ -70,7 +71,8 @@ final class RestockCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal, Format.HTML, Format.XLSX);
-        Job.Restock job = (Job.Restock) RequestReader.read(shared.request(file, "restock", sets, terminal), sets, shared.catalogSource(), Set.of(Kind.RESTOCK));
+        Job.Restock job = (Job.Restock) RequestReader.read(shared.request(file, "restock", sets, terminal), sets, shared.catalogSource(),
+                Set.of(Kind.RESTOCK));
         RestockPlan plan = Restocker.plan(job.catalog(), job.plan(), shared.seed(), shared.deadline(),
                 line -> terminal.err().println("sledwright: " + line));
         RestockView view = new RestockView(plan, job.catalog(), shared.seed(), levels ? Levels.of(plan, plan.uses()) : List.of());

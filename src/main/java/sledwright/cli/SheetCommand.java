@@ -41,8 +41,10 @@ import sledwright.rules.Violation;
 @Command(
         name = "sheet",
         sortOptions = false,
-        description = "Writes the bench sheet of a build, of an alternative of a quote or of an upgrade: parts to pick, the board, the steps,"
-                + " what the first start must show. Formats: text, json, csv (the pick list), html, pdf, svg (the board). Nothing is written"
+        description = "Writes the bench sheet of a build, of an alternative of a quote or of an upgrade: parts to pick, the board, the"
+                + " steps,"
+                + " what the first start must show. Formats: text, json, csv (the pick list), html, pdf, svg (the board). Nothing is"
+                + " written"
                 + " for a build that breaks a rule; the exit code is then 4.",
         footer = {
             "",
@@ -57,7 +59,8 @@ final class SheetCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", description = "A file with 'kind: build', 'kind: quote' or 'kind: upgrade'.")
     private Path file;
 
-    @Option(names = "--rank", paramLabel = "N", description = "Of a quote, the alternative at this place of the list. Default: 1, the best.")
+    @Option(names = "--rank", paramLabel = "N",
+            description = "Of a quote, the alternative at this place of the list. Default: 1, the best.")
     private Integer rank;
 
     @Option(names = "--set", paramLabel = "KEY=VALUE",
@@ -117,13 +120,15 @@ final class SheetCommand implements Callable<Integer> {
         Outcome outcome = new Planner(shared.seed()).plan(new Search(job.catalog()).run(job.request(), shared.deadline()));
         int alternatives = outcome.ranked().size();
         if (alternatives == 0) {
-            say("%s: no sheet, because no valid build was found.\nMaybe run 'sledwright quote', which says what conflicts.".formatted(job.request().name()));
+            say("%s: no sheet, because no valid build was found.\nMaybe run 'sledwright quote', which says what conflicts."
+                    .formatted(job.request().name()));
             return Optional.empty();
         }
         int chosen = rank == null ? 1 : rank;
         if (chosen > alternatives) {
-            throw new UsageException("--rank %d: the list has %s.\nMaybe take %s, or ask for more with --set alternatives=%1$d.".formatted(chosen,
-                    alternatives == 1 ? "1 alternative" : alternatives + " alternatives", alternatives == 1 ? "1" : "one of 1 to " + alternatives));
+            throw new UsageException("--rank %d: the list has %s.\nMaybe take %s, or ask for more with --set alternatives=%1$d."
+                    .formatted(chosen, alternatives == 1 ? "1 alternative" : alternatives + " alternatives", alternatives == 1 ? "1"
+                    : "one of 1 to " + alternatives));
         }
         return Optional.of(Sheets.ofAlternative(outcome.ranked().get(chosen - 1).order(), chosen));
     }
@@ -134,7 +139,8 @@ final class SheetCommand implements Callable<Integer> {
         Upgrader upgrader = new Upgrader(job.catalog(), job.request(), installed, shared.seed());
         Upgrade upgrade = upgrader.answer(upgrader.findings(deadline), deadline);
         if (upgrade.plan().isEmpty()) {
-            say("%s: no sheet, because no upgrade was found.\nMaybe run 'sledwright upgrade', which says what conflicts.".formatted(job.request().name()));
+            say("%s: no sheet, because no upgrade was found.\nMaybe run 'sledwright upgrade', which says what conflicts."
+                    .formatted(job.request().name()));
         }
         return upgrade.plan().map(plan -> Sheets.ofUpgrade(plan, installed));
     }

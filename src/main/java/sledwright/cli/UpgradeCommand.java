@@ -40,7 +40,8 @@ final class UpgradeCommand implements Callable<Integer> {
 
     private final Terminal terminal;
 
-    @Parameters(paramLabel = "FILE", arity = "0..1", description = "A machine and a target: a file with 'kind: upgrade'." + RequestInput.FILE)
+    @Parameters(paramLabel = "FILE", arity = "0..1", description = "A machine and a target: a file with 'kind: upgrade'."
+            + RequestInput.FILE)
     private Path file;
 
     @Option(names = "--set", paramLabel = "KEY=VALUE",
@@ -57,7 +58,8 @@ final class UpgradeCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        Job.Upgrade job = (Job.Upgrade) RequestReader.read(shared.request(file, "upgrade", sets, terminal), sets, shared.catalogSource(), Set.of(Kind.UPGRADE));
+        Job.Upgrade job = (Job.Upgrade) RequestReader.read(shared.request(file, "upgrade", sets, terminal), sets, shared.catalogSource(),
+                Set.of(Kind.UPGRADE));
         Deadline deadline = shared.deadline();
         Installed installed = Installed.of(job.build(), job.request().machines(), job.tradeIn(), job.request().limit(), job.catalog());
         Upgrader upgrader = new Upgrader(job.catalog(), job.request(), installed, shared.seed());

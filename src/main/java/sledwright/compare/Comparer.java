@@ -99,7 +99,8 @@ public final class Comparer {
     private static Point point(Step step, Request request, Optional<Energy> energy) {
         Order order = step.order();
         Optional<Supply> supply = order.machines().get(0).supply();
-        long electricity = energy.map(asked -> EnergyCost.of(request.machines(), order.figures().loadW(), supply, request.limit(), asked)).orElse(0L);
+        long electricity = energy.map(asked -> EnergyCost.of(request.machines(), order.figures().loadW(), supply, request.limit(), asked))
+                .orElse(0L);
         return new Point(order, step.figure(), order.price().total(), electricity);
     }
 
@@ -116,8 +117,9 @@ public final class Comparer {
     private void requireAsFound(Step step, Point point, Axis axis, Cost cost) {
         requireValid(step.order());
         if (point.cost(cost) != step.cost() || axis.of(step.order().figures()) != step.figure()) {
-            throw new DefectException("A build was found at %s %d with %s %s and comes to %d with %s:\n  machines %s".formatted(cost.noun(), step.cost(),
-                    axis.noun(), step.figure(), point.cost(cost), axis.of(step.order().figures()), step.order().needed()));
+            throw new DefectException("A build was found at %s %d with %s %s and comes to %d with %s:\n  machines %s"
+                    .formatted(cost.noun(), step.cost(), axis.noun(), step.figure(), point.cost(cost), axis.of(step.order().figures()),
+                    step.order().needed()));
         }
     }
 }

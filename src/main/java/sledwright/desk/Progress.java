@@ -20,7 +20,8 @@ public sealed interface Progress {
         /** The distance between best and bound as a share of the best; empty where either is not known or the best is 0. */
         public Optional<Double> gap() {
             return best.filter(figure -> figure.signum() != 0)
-                    .flatMap(figure -> bound.map(least -> Math.max(0, figure.subtract(least).doubleValue()) / Math.abs(figure.doubleValue())));
+                    .flatMap(figure -> bound
+                    .map(least -> Math.max(0, figure.subtract(least).doubleValue()) / Math.abs(figure.doubleValue())));
         }
     }
 

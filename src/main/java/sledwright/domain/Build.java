@@ -27,7 +27,8 @@ public record Build(Platform platform, List<Processor> processors, CoolingKit co
     }
 
     /** A build without drives, cards and extras. */
-    public Build(Platform platform, List<Processor> processors, CoolingKit cooling, Optional<Supply> supply, SortedMap<Slot, MemoryModule> modules) {
+    public Build(Platform platform, List<Processor> processors, CoolingKit cooling, Optional<Supply> supply,
+            SortedMap<Slot, MemoryModule> modules) {
         this(platform, processors, cooling, supply, modules, Fitout.NONE);
     }
 
@@ -49,10 +50,12 @@ public record Build(Platform platform, List<Processor> processors, CoolingKit co
 
     /** Whether nothing but part numbers tells the machines' modules apart, and nothing at all tells the rest. */
     public boolean isAlike(Build other) {
-        return platform.equals(other.platform) && processors.equals(other.processors) && cooling.equals(other.cooling) && supply.equals(other.supply)
+        return platform.equals(other.platform) && processors.equals(other.processors) && cooling.equals(other.cooling)
+                && supply.equals(other.supply)
                 && fitout.isAlike(other.fitout)
                 && modules.keySet().equals(other.modules.keySet())
-                && modules.entrySet().stream().allMatch(module -> module.getValue().kind().equals(other.modules.get(module.getKey()).kind()));
+                && modules.entrySet().stream()
+                .allMatch(module -> module.getValue().kind().equals(other.modules.get(module.getKey()).kind()));
     }
 
     /** Cores of all fitted processors. */

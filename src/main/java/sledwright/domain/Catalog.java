@@ -69,7 +69,8 @@ public final class Catalog {
         });
         assortment.enclosures().forEach(enclosure -> {
             ofEnclosures.add(enclosure.sku());
-            enclosure.supplies().stream().filter(supply -> !parts.containsKey(supply.sku())).forEach(supply -> ofEnclosures.add(supply.sku()));
+            enclosure.supplies().stream().filter(supply -> !parts.containsKey(supply.sku()))
+                    .forEach(supply -> ofEnclosures.add(supply.sku()));
         });
         assortment.enclosures().forEach(enclosure -> enclosure.supplies().forEach(supply -> parts.putIfAbsent(supply.sku(), supply)));
         Stream.of(assortment.platforms(), assortment.enclosures(), assortment.processors(), assortment.modules(), assortment.drives(),

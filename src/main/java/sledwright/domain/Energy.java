@@ -14,7 +14,8 @@ public record Energy(double years, double pricePerKwh, double duty) {
 
     public Energy {
         if (!(years >= 0 && pricePerKwh >= 0 && duty >= 0 && duty <= 1)) {
-            throw new IllegalArgumentException("years %s and price %s must not be below 0, duty %s from 0 to 1".formatted(years, pricePerKwh, duty));
+            throw new IllegalArgumentException("years %s and price %s must not be below 0, duty %s from 0 to 1"
+                    .formatted(years, pricePerKwh, duty));
         }
     }
 }

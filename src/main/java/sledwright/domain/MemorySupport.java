@@ -30,7 +30,9 @@ public record MemorySupport(String generation, int channels, int slotsPerChannel
         countsPerSocket = Set.copyOf(countsPerSocket);
     }
 
-    /** The table's speed (MT/s) for a module of that type and physical ranks where a channel holds {@code modules}; empty: not supported. */
+    /**
+     * The table's speed (MT/s) for a module of that type and physical ranks where a channel holds {@code modules}; empty: not supported.
+     */
     public OptionalInt speedMts(ModuleType type, int ranks, int modules) {
         for (SpeedEntry entry : speeds) {
             if (entry.type() == type && (entry.ranks().isEmpty() || entry.ranks().contains(ranks))) {

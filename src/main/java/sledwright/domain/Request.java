@@ -43,35 +43,43 @@ public record Request(String name, int machines, Set<String> platforms, Requirem
     }
 
     public Request withMachines(int count) {
-        return new Request(name, count, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, use, onHand, equipment);
+        return new Request(name, count, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, use,
+                onHand, equipment);
     }
 
     public Request withPlatforms(Set<String> skus) {
-        return new Request(name, machines, skus, require, limit, objective, worth, licence, alternatives, step, forbid, use, onHand, equipment);
+        return new Request(name, machines, skus, require, limit, objective, worth, licence, alternatives, step, forbid, use,
+                onHand, equipment);
     }
 
     public Request withRequire(Requirements figures) {
-        return new Request(name, machines, platforms, figures, limit, objective, worth, licence, alternatives, step, forbid, use, onHand, equipment);
+        return new Request(name, machines, platforms, figures, limit, objective, worth, licence, alternatives, step, forbid, use,
+                onHand, equipment);
     }
 
     public Request withLimit(Limits limits) {
-        return new Request(name, machines, platforms, require, limits, objective, worth, licence, alternatives, step, forbid, use, onHand, equipment);
+        return new Request(name, machines, platforms, require, limits, objective, worth, licence, alternatives, step, forbid, use,
+                onHand, equipment);
     }
 
     public Request withObjective(Objective aim) {
-        return new Request(name, machines, platforms, require, limit, aim, worth, licence, alternatives, step, forbid, use, onHand, equipment);
+        return new Request(name, machines, platforms, require, limit, aim, worth, licence, alternatives, step, forbid, use,
+                onHand, equipment);
     }
 
     public Request withAlternatives(int count, double share) {
-        return new Request(name, machines, platforms, require, limit, objective, worth, licence, count, share, forbid, use, onHand, equipment);
+        return new Request(name, machines, platforms, require, limit, objective, worth, licence, count, share, forbid, use,
+                onHand, equipment);
     }
 
     public Request withForbid(Set<String> skus) {
-        return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, skus, use, onHand, equipment);
+        return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, skus, use,
+                onHand, equipment);
     }
 
     public Request withUse(Set<String> skus) {
-        return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, skus, onHand, equipment);
+        return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, skus,
+                onHand, equipment);
     }
 
     /** The request whose machines must hold a part, too. */
@@ -82,10 +90,12 @@ public record Request(String name, int machines, Set<String> platforms, Requirem
     }
 
     public Request withOnHand(Map<String, Integer> units) {
-        return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, use, units, equipment);
+        return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, use,
+                units, equipment);
     }
 
     public Request withEquipment(Equipment wanted) {
-        return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, use, onHand, wanted);
+        return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, use,
+                onHand, wanted);
     }
 }

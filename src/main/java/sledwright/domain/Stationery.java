@@ -23,8 +23,8 @@ public record Stationery(List<String> address, List<String> contact, Optional<Bi
     public static final String DEFAULT_TAX_NAME = "VAT";
 
     /** Of a shop that says nothing of the kind. */
-    public static final Stationery PLAIN = new Stationery(List.of(), List.of(), Optional.empty(), DEFAULT_TAX_NAME, List.of(), OptionalInt.empty(),
-            Locale.ENGLISH, Paper.A4);
+    public static final Stationery PLAIN = new Stationery(List.of(), List.of(), Optional.empty(), DEFAULT_TAX_NAME, List.of(),
+            OptionalInt.empty(), Locale.ENGLISH, Paper.A4);
 
     public Stationery {
         address = List.copyOf(address);

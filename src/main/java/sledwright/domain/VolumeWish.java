@@ -10,7 +10,8 @@ import java.util.Optional;
  * @param link      empty: any
  * @param hotSpares further drives of the same, which wait for one to fail
  */
-public record VolumeWish(String name, double usableGb, RaidLevel level, Optional<DriveKind> kind, Optional<DriveInterface> link, int hotSpares) {
+public record VolumeWish(String name, double usableGb, RaidLevel level, Optional<DriveKind> kind, Optional<DriveInterface> link,
+        int hotSpares) {
 
     /** Whether a drive of that kind may serve it. */
     public boolean takes(Drive.Kind drive) {

@@ -81,6 +81,7 @@ public final class Explainer {
         } catch (UnsettledException late) {
             return new Steps(curves, parts, List.of("Time ran out before every step was found. Maybe allow more time: --time-limit"));
         }
-        return new Steps(curves, parts, curves.isEmpty() ? List.of("The request asks for no figure that could be more or less.") : List.of());
+        return new Steps(curves, parts, curves.isEmpty() ? List.of("The request asks for no figure that could be more or less.")
+                : List.of());
     }
 }

@@ -23,7 +23,10 @@ import sledwright.rules.Order;
 import sledwright.rules.cooling.HeatSinkRating;
 import sledwright.words.Sentences;
 
-/** Why a valid build is as it is, in a few short sentences. Where machines differ, the slowest speaks for the memory and the heaviest for the rest. */
+/**
+ * Why a valid build is as it is, in a few short sentences. Where machines differ, the slowest speaks for the memory and the heaviest for
+ * the rest.
+ */
 public final class Reasons {
 
     /** The trades that a person weighs against the price; the others only break ties. */

@@ -62,7 +62,8 @@ final class Assembler {
         });
         Order order = Order.of(machines(candidate, shares, units), picks, request, catalog);
         if (order.price().total() != candidate.price()) {
-            throw new IllegalStateException("the search priced a build at %d, its picks come to %d".formatted(candidate.price(), order.price().total()));
+            throw new IllegalStateException("the search priced a build at %d, its picks come to %d"
+                    .formatted(candidate.price(), order.price().total()));
         }
         return order;
     }
@@ -89,7 +90,8 @@ final class Assembler {
             Map<Draw.Alike, Deque<MemoryModule>> hand = new HashMap<>();
             for (int i = 0; i < shares.size(); i++) {
                 for (int unit = 0; unit < dealt.unitsByMachine().get(i)[machine]; unit++) {
-                    hand.computeIfAbsent(shares.get(i).alike(), alike -> new ArrayDeque<>()).add(units.get(shares.get(i).modules()).remove());
+                    hand.computeIfAbsent(shares.get(i).alike(), alike -> new ArrayDeque<>())
+                            .add(units.get(shares.get(i).modules()).remove());
                 }
             }
             Map<Slot, MemoryModule> modules = new TreeMap<>();

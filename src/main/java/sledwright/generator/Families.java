@@ -58,7 +58,8 @@ final class Families {
         this.ranking = ranking;
         platformSkus = catalog.platforms().stream().map(Platform::sku).collect(Collectors.toSet());
         processorSkus = catalog.processors().stream().map(Processor::sku).collect(Collectors.toSet());
-        kitSkus = catalog.platforms().stream().flatMap(platform -> platform.cooling().stream()).map(CoolingKit::sku).collect(Collectors.toSet());
+        kitSkus = catalog.platforms().stream().flatMap(platform -> platform.cooling().stream()).map(CoolingKit::sku)
+                .collect(Collectors.toSet());
         supplySkus = catalog.platforms().stream().flatMap(platform -> platform.power().supplies().stream()).map(Supply::sku)
                 .collect(Collectors.toSet());
     }

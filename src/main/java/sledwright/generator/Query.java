@@ -145,7 +145,9 @@ final class Query {
         return least(zone.bandwidthGbs(), require.bandwidthGbs(), require.gbsPerCore(), frame);
     }
 
-    /** A hair below what the targets ask for, since they compare to a millionth, for each core where they go by it, and this only prunes. */
+    /**
+     * A hair below what the targets ask for, since they compare to a millionth, for each core where they go by it, and this only prunes.
+     */
     private static double least(double inZone, double required, double perCore, Frame frame) {
         return Math.max(inZone, Math.max(required, (perCore - MILLIONTH) * frame.cores()) - MILLIONTH);
     }

@@ -18,8 +18,8 @@ import sledwright.metrics.SurplusWorth;
 
 /**
  * The order of an objective. Each objective is brought to an aim, the less the better: the price, to which the energy of some
- * years can be added; a figure with its sign turned; or price less worth. Where a figure is the aim, the price comes next. Then more throughput, more bandwidth,
- * more usable memory, less load, more cores.
+ * years can be added; a figure with its sign turned; or price less worth. Where a figure is the aim, the price comes next. Then more
+ * throughput, more bandwidth, more usable memory, less load, more cores.
  */
 final class Ranking implements Comparator<Combination> {
 

@@ -40,17 +40,22 @@ public final class Search {
     private final Map<List<Object>, List<List<Draw>>> draws;
 
     public Search(Catalog catalog) {
-        this(catalog, new ConcurrentHashMap<>(), Collections.synchronizedMap(new Recent<>(MOST_LEVELS)), Collections.synchronizedMap(new Recent<>(MOST_DRAWS)));
+        this(catalog, new ConcurrentHashMap<>(), Collections.synchronizedMap(new Recent<>(MOST_LEVELS)),
+                Collections.synchronizedMap(new Recent<>(MOST_DRAWS)));
     }
 
-    private Search(Catalog catalog, Map<ShapeKey, Shapes> shapes, Map<List<Object>, List<Level>> levels, Map<List<Object>, List<List<Draw>>> draws) {
+    private Search(Catalog catalog, Map<ShapeKey, Shapes> shapes, Map<List<Object>, List<Level>> levels,
+            Map<List<Object>, List<List<Draw>>> draws) {
         this.catalog = catalog;
         this.shapes = shapes;
         this.levels = levels;
         this.draws = draws;
     }
 
-    /** A search of another catalogue, such as the same one at other prices, that shares what they have in common; it may run beside this one. */
+    /**
+     * A search of another catalogue, such as the same one at other prices, that shares what they have in common; it may run beside this
+     * one.
+     */
     public Search on(Catalog other) {
         return new Search(other, shapes, levels, draws);
     }

@@ -38,7 +38,8 @@ public record Figure(Optional<BigDecimal> value, String problem) {
         String figure = decimalComma && comma.matches() ? comma.replaceFirst("$1.$2") : text;
         if (figure.length() <= MOST_CHARACTERS && NUMBER.matcher(figure).matches()) {
             BigDecimal value = new BigDecimal(figure);
-            boolean sane = Math.abs((long) value.scale()) <= MOST_DIGITS && Math.abs((long) value.precision() - value.scale()) <= MOST_DIGITS;
+            boolean sane = Math.abs((long) value.scale()) <= MOST_DIGITS
+                    && Math.abs((long) value.precision() - value.scale()) <= MOST_DIGITS;
             return sane ? new Figure(Optional.of(value), "") : problem("has too many digits");
         }
         return problem(whatIsWrong(text));

@@ -80,7 +80,8 @@ public final class GridReader {
     }
 
     private static long alike(List<String> lines, char separator) {
-        List<Long> counts = lines.stream().map(line -> outsideQuotes(line).filter(c -> c == separator).count()).filter(count -> count > 0).toList();
+        List<Long> counts = lines.stream().map(line -> outsideQuotes(line).filter(c -> c == separator).count())
+                .filter(count -> count > 0).toList();
         return counts.stream().mapToLong(count -> counts.stream().filter(count::equals).count()).max().orElse(0);
     }
 

@@ -31,7 +31,9 @@ public final class Nearest {
         this.names = List.copyOf(names);
     }
 
-    /** The end of a message: {@code ", did you mean X?"}, or where nothing is near {@code "; known are X, Y"}; empty when nothing is known. */
+    /**
+     * The end of a message: {@code ", did you mean X?"}, or where nothing is near {@code "; known are X, Y"}; empty when nothing is known.
+     */
     public String hint(String name) {
         if (steps > MOST_STEPS && !hints.containsKey(name)) {
             return "";

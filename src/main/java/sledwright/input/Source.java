@@ -11,8 +11,8 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Optional;
 
 /**
- * Something to read: bytes, the name that faults call them by, and the folder from which the files are found that they name. What did not come
- * from a file has no folder, so it can name no file.
+ * Something to read: bytes, the name that faults call them by, and the folder from which the files are found that they name. What did not
+ * come from a file has no folder, so it can name no file.
  */
 public final class Source {
 

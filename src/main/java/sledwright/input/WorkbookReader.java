@@ -70,7 +70,8 @@ final class WorkbookReader {
                 faults.add(Place.of(file), "unpacks to more than %d MB".formatted(MOST_UNPACKED_MEGABYTES));
                 return Optional.empty();
             }
-            try (ReadableWorkbook workbook = new ReadableWorkbook(new ByteArrayInputStream(bytes), new ReadingOptions(hasStyles(bytes), true))) {
+            try (ReadableWorkbook workbook = new ReadableWorkbook(new ByteArrayInputStream(bytes),
+                    new ReadingOptions(hasStyles(bytes), true))) {
                 Optional<Grid> grid = sheet(workbook, wanted);
                 return faults.since(before) ? Optional.empty() : grid;
             }
@@ -90,7 +91,8 @@ final class WorkbookReader {
         byte[] buffer = new byte[1 << 16];
         try (ZipFile zip = zip(bytes)) {
             for (ZipArchiveEntry entry : Collections.list(zip.getEntries())) {
-                // ISO/IEC 29500-2, annex B (from memory): parts are stored or deflated. To unpack others, the library needs libraries that are not here.
+                // ISO/IEC 29500-2, annex B (from memory): parts are stored or deflated. To unpack others, the library needs libraries that
+                // are not here.
                 if (entry.getMethod() != ZipEntry.STORED && entry.getMethod() != ZipEntry.DEFLATED) {
                     throw new IOException(entry.getName());
                 }
@@ -124,7 +126,8 @@ final class WorkbookReader {
         if (wanted.isPresent()) {
             Optional<Sheet> named = sheets.stream().filter(sheet -> sheet.getName().equals(wanted.get())).findFirst();
             if (named.isEmpty()) {
-                faults.add(Place.of(file), "has no sheet \"%s\"%s".formatted(Field.shown(wanted.get()), new Nearest(names).hint(wanted.get())));
+                faults.add(Place.of(file), "has no sheet \"%s\"%s"
+                        .formatted(Field.shown(wanted.get()), new Nearest(names).hint(wanted.get())));
                 return Optional.empty();
             }
             return Optional.of(new Grid(file, wanted.get(), rows(named.get()), false));

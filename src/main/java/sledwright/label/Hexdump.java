@@ -14,7 +14,8 @@ import sledwright.input.Place;
  */
 final class Hexdump {
 
-    private static final Pattern LINE = Pattern.compile("\\s*([0-9A-Fa-f]{2,8})(:?)((?:\\s+(?:[0-9A-Fa-f]{4}|[0-9A-Fa-f]{2})(?=\\s|$))*)(.*)");
+    private static final Pattern LINE = Pattern.compile(
+            "\\s*([0-9A-Fa-f]{2,8})(:?)((?:\\s+(?:[0-9A-Fa-f]{4}|[0-9A-Fa-f]{2})(?=\\s|$))*)(.*)");
     private static final int ROW = 16;
     private static final int MOST_BYTES = 1024;
 

@@ -46,7 +46,8 @@ final class LabelMeanings {
         String written = org.toString().substring(0, org.toString().indexOf('x'));
         if (org.stacked()) {
             String layers = COUNTS.get(org.layers());
-            add("ranks", written, "%s of packages, each a stack of %s: %d logical ranks".formatted(ranks, layers, org.logicalRanks()), true);
+            add("ranks", written, "%s of packages, each a stack of %s: %d logical ranks"
+                    .formatted(ranks, layers, org.logicalRanks()), true);
         } else {
             boolean dual = org.stacking() == Organisation.Stacking.DUAL_DIE;
             add("ranks", written, ranks + (dual ? ", in packages of several dies" : ""), dual);
@@ -87,7 +88,8 @@ final class LabelMeanings {
 
     private void spd(String digits) {
         add("SPD revision", digits, digits.length() == 2 ? "%c.%c".formatted(digits.charAt(0), digits.charAt(1))
-                : "%c.%c, of the part by type of module %c.%c".formatted(digits.charAt(0), digits.charAt(1), digits.charAt(2), digits.charAt(3)),
+                : "%c.%c, of the part by type of module %c.%c"
+                .formatted(digits.charAt(0), digits.charAt(1), digits.charAt(2), digits.charAt(3)),
                 digits.length() == 4);
     }
 

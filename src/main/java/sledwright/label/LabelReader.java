@@ -31,7 +31,8 @@ public final class LabelReader {
     private static final Pattern DASHES = Pattern.compile("[\\u2010-\\u2015\\u2212]");
     private static final Pattern GAP = Pattern.compile("[\\s,;:()/_|-]+");
     private static final Pattern CAPACITY_FORM = Pattern.compile("(\\d{1,9}(?:\\.\\d{1,9})?)\\s*(GI?B|G|[MT]I?B)" + ENDS);
-    private static final Pattern ORGANISATION_FORM = Pattern.compile("(\\d{1,4})\\s*([SD]?)\\s*(\\d{0,4})\\s*R\\s*[X*]\\s*(\\d{1,4})" + ENDS);
+    private static final Pattern ORGANISATION_FORM =
+            Pattern.compile("(\\d{1,4})\\s*([SD]?)\\s*(\\d{0,4})\\s*R\\s*[X*]\\s*(\\d{1,4})" + ENDS);
     private static final Pattern RATE_FORM = Pattern.compile("(PC|DDR)\\s?(\\d)([A-Z]?)[\\s_-]*(\\d{3,6})([A-Z]{0,12})" + ENDS);
     private static final Pattern WORD = Pattern.compile("[^\\s,;:()/_|-]+");
     /** Words that sellers add; the type that some of them state. */

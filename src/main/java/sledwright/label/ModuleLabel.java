@@ -16,9 +16,9 @@ import sledwright.domain.ModuleType;
  * @param spd       the SPD's revision as printed
  * @param suffixes  what follows the fields of the standard
  */
-public record ModuleLabel(Optional<Integer> capacityGb, Optional<Organisation> organisation, Generation generation, String voltage, Form form,
-                          int mts, Optional<SpeedBin> bin, Optional<ModuleLetter> letter, Optional<Latency> latency, Optional<String> card,
-                          Optional<String> revision, Optional<String> spd, List<String> suffixes) {
+public record ModuleLabel(Optional<Integer> capacityGb, Optional<Organisation> organisation, Generation generation,
+        String voltage, Form form, int mts, Optional<SpeedBin> bin, Optional<ModuleLetter> letter, Optional<Latency> latency,
+        Optional<String> card, Optional<String> revision, Optional<String> spd, List<String> suffixes) {
 
     /** The two ways to print a label. */
     public enum Form {

@@ -9,5 +9,6 @@ import sledwright.domain.ModuleType;
  * @param sku the module's own part number, or one made of its label
  */
 public record ModuleRow(String sku, String description, Generation generation, Optional<ModuleType> type, Optional<Integer> capacityGb,
-                        Optional<Integer> ranks, Optional<Integer> logicalRanks, Optional<Integer> deviceWidth, int speedMts, double voltage) {
+                        Optional<Integer> ranks, Optional<Integer> logicalRanks, Optional<Integer> deviceWidth, int speedMts,
+                        double voltage) {
 }

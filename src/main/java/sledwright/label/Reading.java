@@ -15,7 +15,8 @@ import sledwright.domain.ModuleType;
  * @param unknown    what could not be known
  * @param passedOver words behind a label that are no field of it
  */
-public record Reading(String from, ModuleLabel label, ModuleRow row, List<Meaning> meanings, List<Unknown> unknown, List<String> passedOver) {
+public record Reading(String from, ModuleLabel label, ModuleRow row, List<Meaning> meanings, List<Unknown> unknown,
+        List<String> passedOver) {
 
     private static final int LONGEST_SKU = 64;
 
@@ -52,13 +53,15 @@ public record Reading(String from, ModuleLabel label, ModuleRow row, List<Meanin
             unknown.add(new Unknown("sku", "%s stands in for the part number; put your own there".formatted(sku)));
         }
         if (label.type().isEmpty()) {
-            unknown.add(new Unknown("type", "left empty: the letter of the type is missing; RDIMM, LRDIMM, UDIMM or 3DS, as on the module"));
+            unknown.add(new Unknown("type",
+                    "left empty: the letter of the type is missing; RDIMM, LRDIMM, UDIMM or 3DS, as on the module"));
         }
         if (label.capacityGb().isEmpty()) {
             unknown.add(new Unknown("capacity_gb", "left empty: the label as given has none"));
         }
         if (label.organisation().isEmpty()) {
-            unknown.add(new Unknown("ranks", "left empty, like logical_ranks and device_width: the label as given has no field such as 2Rx4"));
+            unknown.add(new Unknown("ranks",
+                    "left empty, like logical_ranks and device_width: the label as given has no field such as 2Rx4"));
         } else if (label.type().equals(Optional.of(ModuleType.LRDIMM))) {
             unknown.add(new Unknown("logical_ranks", "as many as ranks, the safe side: a load-reduced module may show the controller "
                     + "fewer; its data sheet tells"));

@@ -41,7 +41,8 @@ final class SpdBytes {
     /** Letters without the blanks that fill them up; bytes that are no visible ASCII are left out. */
     String text(int address, int length) {
         String text = new String(bytes, address, length, StandardCharsets.ISO_8859_1);
-        return text.chars().filter(c -> c >= ' ' && c <= '~').collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+        return text.chars().filter(c -> c >= ' ' && c <= '~')
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
                 .toString().strip();
     }
 

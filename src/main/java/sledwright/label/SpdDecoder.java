@@ -112,7 +112,8 @@ final class SpdDecoder {
         Optional<Generation.Rate> rate = cyclePs > 0 ? layout.generation.ofClock(cyclePs) : Optional.empty();
         if (rate.isEmpty()) {
             fault("clock", address, layout.coarsePs(spd) == 0 ? "counts in steps that cannot be read"
-                    : "makes a cycle of %s ps, which no rate of %s has".formatted(LabelMeanings.plain(Math.rint(cyclePs)), layout.generation));
+                    : "makes a cycle of %s ps, which no rate of %s has"
+                    .formatted(LabelMeanings.plain(Math.rint(cyclePs)), layout.generation));
         }
         rate.ifPresent(found -> mean("speed", address, found.mts() + " MT/s"));
         return rate;
@@ -132,7 +133,8 @@ final class SpdDecoder {
         return (int) Math.ceil(layout.timePs(time, spd) / cyclePs - layout.cycleSlack());
     }
 
-    private ModuleLabel label(Optional<ModuleLetter> letter, Organisation organisation, Optional<Integer> capacityGb, int mts, Latency latency) {
+    private ModuleLabel label(Optional<ModuleLetter> letter, Organisation organisation, Optional<Integer> capacityGb, int mts,
+            Latency latency) {
         boolean speedForm = layout == SpdLayout.DDR4;
         boolean hasCard = spd.size() > Math.max(layout.card, layout.cardExtension);
         Optional<String> card = hasCard ? layout.cardLetter(spd) : Optional.empty();

@@ -93,7 +93,8 @@ final class BuildDraft {
         List<Supply> fitting = options.stream().filter(option -> supplyCount.isEmpty() || supplyCount.get() == option.count()).toList();
         if (!options.isEmpty() && fitting.size() != 1) {
             field.fault("supply_count must be %s, as %s lists it".formatted(
-                    options.stream().map(option -> String.valueOf(option.count())).collect(Collectors.joining(" or ")), board.sku()), faults);
+                    options.stream().map(option -> String.valueOf(option.count())).collect(Collectors.joining(" or ")),
+                    board.sku()), faults);
         }
         return fitting.stream().findFirst();
     }

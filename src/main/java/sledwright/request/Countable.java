@@ -75,7 +75,8 @@ final class Countable {
         double most = (request.objective() == Objective.BEST_VALUE ? MOST_RANKED : MOST) / SHARES;
         int count = request.machines();
         parts = ofMachines("the parts", machines, count, dearest(), parts, most);
-        labour = ofMachines("the labour", machines, count, catalog.labour().perMachine() + (double) catalog.labour().perModule() * slots, labour, most);
+        labour = ofMachines("the labour", machines, count, catalog.labour().perMachine() + (double) catalog.labour().perModule() * slots,
+                labour, most);
         perCore = fee(licence.perCore(), request.licence().perCore(), (double) cores * count, perCore, most);
         perProcessor = fee(licence.perProcessor(), request.licence().perProcessor(), (double) processors * count, perProcessor, most);
         if (request.objective() == Objective.BEST_VALUE) {
@@ -91,8 +92,9 @@ final class Countable {
         double sum = before + each * count;
         if (sum > most) {
             long right = (long) Math.max(0, (most - before) / each);
-            faults.add(machines, "machines \"%d\": %s, at the catalogue's dearest, can come to more than can be counted; %s".formatted(count, what,
-                    right > 0 ? "it must be at most %d here".formatted(right) : "not even one can be counted" + mistyped()));
+            faults.add(machines, "machines \"%d\": %s, at the catalogue's dearest, can come to more than can be counted; %s"
+                    .formatted(count, what, right > 0 ? "it must be at most %d here".formatted(right)
+                    : "not even one can be counted" + mistyped()));
             return before;
         }
         return sum;
@@ -100,8 +102,8 @@ final class Countable {
 
     private String mistyped() {
         return catalog.lots().values().stream().flatMap(List::stream).max(Comparator.comparingLong(Countable::dearest))
-                .map(lot -> "; nothing is dearer than %s in lot %s at %s %s: is that mistyped?".formatted(lot.sku(), lot.lot(), catalog.amount(dearest(lot)),
-                        catalog.currency().getCurrencyCode())).orElse("");
+                .map(lot -> "; nothing is dearer than %s in lot %s at %s %s: is that mistyped?"
+                .formatted(lot.sku(), lot.lot(), catalog.amount(dearest(lot)), catalog.currency().getCurrencyCode())).orElse("");
     }
 
     private double fee(Optional<Field> field, double fee, double units, double before, double most) {
@@ -169,7 +171,8 @@ final class Countable {
 
     private double bandwidthGbs() {
         long mts = most(catalog.modules(), MemoryModule::speedMts);
-        return most(catalog.platforms(), platform -> (long) platform.board().sockets() * platform.board().channels()) * mts * GBS_OF_MTS_AT_MOST;
+        return most(catalog.platforms(), platform -> (long) platform.board().sockets() * platform.board()
+                .channels()) * mts * GBS_OF_MTS_AT_MOST;
     }
 
     private double throughput() {

@@ -19,8 +19,8 @@ import sledwright.input.Section.Entry;
  * @param machines where their number stands
  * @param onHand   units by sku
  */
-record Draft(Optional<NamedCatalog> catalog, Request figures, Place machines, Optional<Field> price, WorthFields worth, LicenceFields licence,
-             List<Field> platforms, List<Field> forbid, List<Field> use, List<Entry> onHand,
+record Draft(Optional<NamedCatalog> catalog, Request figures, Place machines, Optional<Field> price, WorthFields worth,
+        LicenceFields licence, List<Field> platforms, List<Field> forbid, List<Field> use, List<Entry> onHand,
              EquipmentDraft equipment) {
 
     record WorthFields(Optional<Field> core, Optional<Field> gb, Optional<Field> gbs, Optional<Field> throughput) {
@@ -49,11 +49,12 @@ record Draft(Optional<NamedCatalog> catalog, Request figures, Place machines, Op
         forbid.forEach(find::part);
         use.forEach(find::partOfMachine);
         OptionalLong most = price.map(field -> find.amount(field, RequestBounds.PRICE)).orElse(OptionalLong.empty());
-        Worth worthOfOne = new Worth(worth(worth.core(), find), worth(worth.gb(), find), worth(worth.gbs(), find), worth(worth.throughput(), find));
+        Worth worthOfOne = new Worth(worth(worth.core(), find), worth(worth.gb(), find), worth(worth.gbs(), find),
+                worth(worth.throughput(), find));
         Licence software = new Licence(fee(licence.perCore(), find), fee(licence.perProcessor(), find));
         Request request = new Request(figures.name(), figures.machines(), find.skus(platforms), figures.require(),
-                figures.limit().withPrice(most), figures.objective(), worthOfOne, software, figures.alternatives(), figures.step(), find.skus(forbid), find.skus(use),
-                find.onHand(onHand), equipment.resolve(find));
+                figures.limit().withPrice(most), figures.objective(), worthOfOne, software, figures.alternatives(), figures.step(),
+                find.skus(forbid), find.skus(use), find.onHand(onHand), equipment.resolve(find));
         countable.require(request, machines, licence, worth);
         return request;
     }

@@ -44,7 +44,8 @@ final class DraftReader {
             "step", "is no key of a line: an order has one answer; ask for alternatives with a quote");
 
     /** What a line's machines cost is known only with the whole order: its lines share lots, price breaks and enclosures. */
-    private static final String NO_PRICE_OF_A_LINE = "limit.price bounds a quote; an order is filled at the least price, and its lines share lots and"
+    private static final String NO_PRICE_OF_A_LINE =
+            "limit.price bounds a quote; an order is filled at the least price, and its lines share lots and"
             + " price breaks, so that none has a price of its own";
     private static final String NO_PRICE_OF_A_CLASS = "limit.price is given by margin or price_accepted here; take it out";
 
@@ -92,13 +93,14 @@ final class DraftReader {
         Objective objective = top.wordIfAny("objective", Objective::named, OBJECTIVES).orElse(Objective.CHEAPEST);
         int alternatives = top.wholeIfAny("alternatives", RequestBounds.ALTERNATIVES).orElse(Request.DEFAULT_ALTERNATIVES);
         double step = top.numberIfAny("step", RequestBounds.STEP).orElse(Request.DEFAULT_STEP);
-        return draft(objective, worth, alternatives, step, top.list("platforms"), top.list("forbid"), top.list("use"), EnclosureFrom.NEW, top.entries("extras"));
+        return draft(objective, worth, alternatives, step, top.list("platforms"), top.list("forbid"), top.list("use"), EnclosureFrom.NEW,
+                top.entries("extras"));
     }
 
     /** A request whose build is given. */
     Draft judge() {
-        return draft(Objective.CHEAPEST, WorthFields.NONE, Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP, List.of(), List.of(), List.of(),
-                EnclosureFrom.OWN, List.of());
+        return draft(Objective.CHEAPEST, WorthFields.NONE, Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP, List.of(),
+                List.of(), List.of(), EnclosureFrom.OWN, List.of());
     }
 
     /** A request that chooses what to do to a build: what is spent is all that such a choice can make least. */
@@ -146,7 +148,8 @@ final class DraftReader {
                 limit.map(this::limits).orElse(Limits.NONE), objective, Worth.NOTHING, Licence.NONE, alternatives, step,
                 Set.of(), Set.of(), Map.of());
         LicenceFields licence = top.section("licence").map(DraftReader::licence).orElse(LicenceFields.NONE);
-        return new Draft(noPrice.isPresent() ? Optional.empty() : NamedCatalog.read(top, source), figures, top.place("machines"), price, worth, licence,
+        return new Draft(noPrice.isPresent() ? Optional.empty()
+                : NamedCatalog.read(top, source), figures, top.place("machines"), price, worth, licence,
                 platforms, forbid, use, noPrice.isPresent() ? List.of() : top.entries("on_hand"), equipment);
     }
 

@@ -37,7 +37,8 @@ record EquipmentDraft(List<VolumeWish> volumes, List<CardFields> cards, List<Ent
     static final List<String> LEVELS = RaidLevel.LABELS;
     private static final String ANY = "any";
     private static final List<String> KINDS = List.of(ANY, DriveKind.HDD.label(), DriveKind.SSD.label());
-    private static final List<String> LINKS = List.of(ANY, DriveInterface.SATA.label(), DriveInterface.SAS.label(), DriveInterface.NVME.label());
+    private static final List<String> LINKS = List.of(ANY, DriveInterface.SATA.label(), DriveInterface.SAS.label(),
+            DriveInterface.NVME.label());
     private static final List<CardKind> BY_KIND = List.of(CardKind.NETWORK, CardKind.CONTROLLER);
     private static final List<String> CARD_KINDS = BY_KIND.stream().map(CardKind::label).toList();
     private static final List<String> ENCLOSURES = Arrays.stream(EnclosureFrom.values()).map(EnclosureFrom::label).toList();

@@ -69,6 +69,7 @@ record FitoutDraft(List<VolumeFields> volumes, Optional<Field> driver, List<Entr
     Fitout resolve(Resolver find) {
         SortedMap<String, Card> fitted = new TreeMap<>();
         cards.forEach(entry -> find.card(entry.value()).ifPresent(card -> fitted.put(entry.key().text(), card)));
-        return new Fitout(volumes.stream().map(volume -> volume.resolve(find)).toList(), driver.map(Field::text), fitted, find.extras(extras));
+        return new Fitout(volumes.stream().map(volume -> volume.resolve(find)).toList(), driver.map(Field::text), fitted,
+                find.extras(extras));
     }
 }

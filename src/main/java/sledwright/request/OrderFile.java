@@ -26,7 +26,8 @@ import sledwright.input.Section.Named;
 public final class OrderFile implements RequestFile {
 
     /** Keys of a quote that an order has in its lines. */
-    private static final List<String> OF_LINES = List.of("platforms", "machines", "require", "limit", "objective", "worth", "licence", "forbid",
+    private static final List<String> OF_LINES = List.of("platforms", "machines", "require", "limit", "objective", "worth",
+            "licence", "forbid",
             "use", "priority", "uniform");
 
     private record LineDraft(Draft draft, int priority, boolean uniform) {
@@ -109,7 +110,8 @@ public final class OrderFile implements RequestFile {
         List<OrderLine> resolved = new ArrayList<>();
         for (LineDraft line : lines) {
             Request request = line.draft().resolve(find, countable);
-            resolved.add(new OrderLine(request.name(), request.withLimit(within(request.limit(), shipDays)), line.priority(), line.uniform()));
+            resolved.add(new OrderLine(request.name(), request.withLimit(within(request.limit(), shipDays)), line.priority(),
+                    line.uniform()));
         }
         long perSupplier = charge(deliveryCharge, find);
         long perModulePart = charge(modulePartCharge, find);

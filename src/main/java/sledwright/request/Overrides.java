@@ -101,7 +101,8 @@ final class Overrides {
 
     private void noSuchLine(String path, String right, Collection<String> names) {
         int point = path.indexOf('.');
-        faults.add(place, "there is no such line; %s%s".formatted(right, new Nearest(names).hint(point < 0 ? path : path.substring(0, point))));
+        faults.add(place, "there is no such line; %s%s"
+                .formatted(right, new Nearest(names).hint(point < 0 ? path : path.substring(0, point))));
     }
 
     /** Lines in a list, of which one is named or numbered from 0. */
@@ -140,7 +141,8 @@ final class Overrides {
     }
 
     private static Optional<String> name(Value line) {
-        return line instanceof Group group && group.values().get("name") instanceof Scalar scalar ? Optional.of(scalar.text()) : Optional.empty();
+        return line instanceof Group group && group.values().get("name") instanceof Scalar scalar ? Optional.of(scalar.text())
+                : Optional.empty();
     }
 
     private static boolean begins(String path, String name) {

@@ -131,7 +131,8 @@ final class Resolver {
                 .map(BigDecimal::doubleValue).orElse(0.0);
     }
 
-    private <P extends Part> Optional<P> find(Field field, Function<String, Optional<P>> lookup, String what, Collection<? extends Part> known) {
+    private <P extends Part> Optional<P> find(Field field, Function<String, Optional<P>> lookup, String what,
+            Collection<? extends Part> known) {
         Optional<P> found = lookup.apply(field.text());
         if (found.isEmpty()) {
             unknown(field, what, known);

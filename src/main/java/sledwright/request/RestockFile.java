@@ -77,7 +77,8 @@ public final class RestockFile implements RequestFile {
                 Optional<Double> share = section.numberIfAny(kind.label(), RequestBounds.DEPRECIATION);
                 share.ifPresent(monthly -> depreciation.put(kind, monthly));
                 if (share.isPresent() && share.get() * horizonMonths > 1) {
-                    section.field(kind.label()).ifPresent(field -> field.fault("over %s months is more than the whole; it must be at most %s".formatted(
+                    section.field(kind.label())
+                            .ifPresent(field -> field.fault("over %s months is more than the whole; it must be at most %s".formatted(
                             BigDecimal.valueOf(horizonMonths).stripTrailingZeros().toPlainString(),
                             BigDecimal.valueOf(Math.floor(1e4 / horizonMonths) / 1e4).stripTrailingZeros().toPlainString()), top.faults()));
                 }

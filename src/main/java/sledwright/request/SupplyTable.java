@@ -26,7 +26,8 @@ import sledwright.input.Source;
 /** What suppliers would sell to the shop: the rows of {@code supply.csv}, or the same listed in a request. */
 public final class SupplyTable {
 
-    static final Columns COLUMNS = new Columns(List.of("sku", "supplier", "unit_cost", "available"), List.of("min_quantity", "lead_days", "condition"));
+    static final Columns COLUMNS = new Columns(List.of("sku", "supplier", "unit_cost", "available"),
+            List.of("min_quantity", "lead_days", "condition"));
 
     private static final List<String> CONDITIONS = Arrays.stream(Condition.values()).map(Condition::label).toList();
 
@@ -72,7 +73,8 @@ public final class SupplyTable {
         int available = row.whole("available", CatalogBounds.AVAILABLE);
         int least = row.wholeIfAny("min_quantity", CatalogBounds.MIN_QUANTITY).orElse(1);
         if (row.has("available") && row.has("min_quantity") && available > 0 && least > available) {
-            row.field("min_quantity").ifPresent(field -> field.fault("is more than the %d that are available".formatted(available), row.faults()));
+            row.field("min_quantity")
+                    .ifPresent(field -> field.fault("is more than the %d that are available".formatted(available), row.faults()));
         }
         return new Draft(sku, row.text("supplier"), unitCost, available, least,
                 row.wholeIfAny("lead_days", CatalogBounds.LEAD_DAYS).orElse(0),
@@ -83,7 +85,8 @@ public final class SupplyTable {
         Map<List<Object>, Place> seen = new HashMap<>();
         for (Draft draft : drafts) {
             if (draft.sku().isPresent()) {
-                Place earlier = seen.putIfAbsent(List.of(draft.sku().get().text(), supplier.apply(draft), draft.condition()), draft.place());
+                Place earlier = seen.putIfAbsent(List.of(draft.sku().get().text(), supplier.apply(draft), draft.condition()),
+                        draft.place());
                 if (earlier != null) {
                     draft.sku().get().fault("is offered twice by \"%s\" in that condition, first at line %d"
                             .formatted(Field.shown(supplier.apply(draft)), earlier.line()), faults);
@@ -105,13 +108,14 @@ public final class SupplyTable {
             BigInteger before = worth;
             worth = worth.add(BigInteger.valueOf(cost.orElse(0)).multiply(BigInteger.valueOf(draft.available())));
             if (worth.compareTo(CatalogBounds.COUNTABLE) > 0 && before.compareTo(CatalogBounds.COUNTABLE) <= 0) {
-                draft.unitCost().ifPresent(field -> field.fault("up to here the supply comes to more than can be counted; lower available or unit_cost",
+                draft.unitCost().ifPresent(field ->
+                        field.fault("up to here the supply comes to more than can be counted; lower available or unit_cost",
                         faults));
             }
             boolean known = draft.sku().flatMap(find::part).isPresent();
             if (known && cost.isPresent()) {
-                offers.add(new SupplyOffer(draft.sku().orElseThrow().text(), suppliers.resolved(draft.supplier()), draft.condition(), cost.getAsLong(),
-                        draft.available(), draft.minQuantity(), draft.leadDays()));
+                offers.add(new SupplyOffer(draft.sku().orElseThrow().text(), suppliers.resolved(draft.supplier()), draft.condition(),
+                        cost.getAsLong(), draft.available(), draft.minQuantity(), draft.leadDays()));
             }
         }
         return offers;

@@ -14,8 +14,8 @@ import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
 
 /**
- * The highest price at which a unit of a part is as good as doing without it, over all classes: a machine with it then costs no more than the
- * cheapest without it, nor than it brings. One machine of an order stands for all, since each part has one price.
+ * The highest price at which a unit of a part is as good as doing without it, over all classes: a machine with it then costs no more than
+ * the cheapest without it, nor than it brings. One machine of an order stands for all, since each part has one price.
  */
 final class Ceilings {
 

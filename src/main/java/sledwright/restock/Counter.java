@@ -78,7 +78,8 @@ final class Counter {
             Map<String, Double> dear = scarcity.get(k);
             choices.add(program.ways(k).stream()
                     .filter(choice -> program.gain(choice) > (holdsBack ? choice.parts(sku -> dear.getOrDefault(sku, 0.0)) : 0))
-                    .sorted(Comparator.comparingDouble(choice -> choice.parts(sku -> dear.getOrDefault(sku, 0.0)) - program.gain(choice))).toList());
+                    .sorted(Comparator.comparingDouble(choice -> choice.parts(sku -> dear.getOrDefault(sku, 0.0)) - program.gain(choice)))
+                    .toList());
             choices.get(k).forEach(choice -> skus.addAll(choice.needed().keySet()));
         }
         shelves.standing().keySet().stream().filter(pool -> skus.contains(pool.sku())).forEach(this::addPool);
@@ -94,7 +95,8 @@ final class Counter {
             Map<String, int[]> drawn = new HashMap<>();
             ways[k] = choices.get(k).stream().map(choice -> new Way(choice, program.gain(choice),
                     choice.needed().values().stream().mapToInt(Integer::intValue).toArray(),
-                    choice.needed().keySet().stream().map(sku -> drawn.computeIfAbsent(sku, key -> drawn(classes, of, key))).toArray(int[][]::new)))
+                    choice.needed().keySet().stream().map(sku -> drawn.computeIfAbsent(sku, key -> drawn(classes, of, key)))
+                    .toArray(int[][]::new)))
                     .toArray(Way[]::new);
         }
         patience = classes.stream().mapToDouble(Program::patience).toArray();
@@ -152,7 +154,8 @@ final class Counter {
         long[][][] used = new long[PARTS][][];
         Arrays.setAll(used, part -> noWay());
         int[][] needed = new int[PARTS][pools.size()];
-        double[] margins = margins(program.loss(bought), stock, courses, (part, s) -> new Seen(served[s], asked[s], used[part]), (part, now) -> {
+        double[] margins = margins(program.loss(bought), stock, courses, (part, s) -> new Seen(served[s], asked[s], used[part]),
+                (part, now) -> {
             for (int p = 0; p < now.length; p++) {
                 left[part][p] += now[p];
             }
@@ -175,7 +178,8 @@ final class Counter {
     }
 
     /** Serves some of the courses in each part, with what it sees, and tells of what is left after each of them. */
-    private double[] margins(double loss, int[] stock, List<Course> courses, BiFunction<Integer, Integer, Seen> seen, BiConsumer<Integer, int[]> after) {
+    private double[] margins(double loss, int[] stock, List<Course> courses, BiFunction<Integer, Integer, Seen> seen,
+            BiConsumer<Integer, int[]> after) {
         double[] margins = new double[courses.size()];
         IntStream.range(0, Math.min(courses.size(), PARTS)).parallel().forEach(part -> {
             int[] now = new int[stock.length];
@@ -321,7 +325,8 @@ final class Counter {
         Map<String, Double> leftover = new TreeMap<>();
         for (int p = 0; p < pools.size(); p++) {
             int pool = p;
-            leftover.merge(pools.get(p).sku(), (double) Arrays.stream(left).mapToLong(part -> part[pool]).sum() / margins.length, Double::sum);
+            leftover.merge(pools.get(p).sku(), (double) Arrays.stream(left).mapToLong(part -> part[pool]).sum() / margins.length,
+                    Double::sum);
         }
         Map<String, Double> shares = new TreeMap<>();
         for (int[] of : alike) {

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Counters that differ in what scarcity counts. Shadow prices with hindsight understate what a part is worth to whom knows nothing; how much,
- * simulation tells.
+ * Counters that differ in what scarcity counts. Shadow prices with hindsight understate what a part is worth to whom knows nothing; how
+ * much, simulation tells.
  */
 final class Counters {
 
@@ -43,10 +43,13 @@ final class Counters {
 
     /** Shadow prices that count for less and for more. */
     List<Counter> around(double[] rowPrices) {
-        return Arrays.stream(WEIGHTS).mapToObj(weight -> at(Arrays.stream(rowPrices).map(price -> weight * price).toArray(), false)).toList();
+        return Arrays.stream(WEIGHTS).mapToObj(weight -> at(Arrays.stream(rowPrices).map(price -> weight * price).toArray(), false))
+                .toList();
     }
 
-    /** A counter that serves each class as whichever of several does that earns the most with given purchases; one class after the other. */
+    /**
+     * A counter that serves each class as whichever of several does that earns the most with given purchases; one class after the other.
+     */
     Counter mixed(Counter start, List<Counter> others, int[] bought) {
         Counter best = start;
         for (int k = 0; k < program.classes().size(); k++) {
@@ -59,11 +62,14 @@ final class Counters {
         return best;
     }
 
-    /** The counter that earns the most with given purchases; of equals the first. Those that look best on a few courses are tried on more. */
+    /**
+     * The counter that earns the most with given purchases; of equals the first. Those that look best on a few courses are tried on more.
+     */
     Counter best(List<Counter> counters, int[] bought) {
         List<Course> few = courses.subList(0, Math.min(courses.size(), GLANCED_AT));
         Map<Counter, Double> glanced = earned(counters, bought, few);
-        List<Counter> promising = counters.stream().distinct().sorted(Comparator.comparingDouble((Counter counter) -> -glanced.get(counter)))
+        List<Counter> promising = counters.stream().distinct()
+                .sorted(Comparator.comparingDouble((Counter counter) -> -glanced.get(counter)))
                 .limit(MOST_PROMISING).toList();
         Map<Counter, Double> earned = promising.size() > 1 ? earned(promising, bought, courses) : glanced;
         return promising.stream().reduce((one, other) -> earned.get(other) > earned.get(one) ? other : one).orElseThrow();

@@ -41,7 +41,8 @@ final class Courses {
             }
         }
         orders.sort((one, other) -> Double.compare(one[0], other[0]));
-        return new Course(orders.stream().mapToInt(order -> (int) order[1]).toArray(), orders.stream().mapToDouble(order -> order[0]).toArray());
+        return new Course(orders.stream().mapToInt(order -> (int) order[1]).toArray(),
+                orders.stream().mapToDouble(order -> order[0]).toArray());
     }
 
     /** The orders of one month. */
@@ -50,7 +51,8 @@ final class Courses {
             return poisson.rate() == 0 ? 0 : PoissonDistribution.of(poisson.rate()).inverseCumulativeProbability(luck.nextDouble());
         } else if (orders instanceof OrdersByMonth.Normal normal) {
             double drawn = normal.deviation() == 0 ? normal.mean()
-                    : NormalDistribution.of(normal.mean(), normal.deviation()).inverseCumulativeProbability(luck.nextDouble(Double.MIN_NORMAL, 1));
+                    : NormalDistribution.of(normal.mean(), normal.deviation())
+                    .inverseCumulativeProbability(luck.nextDouble(Double.MIN_NORMAL, 1));
             return (int) Math.max(0, Math.round(drawn));
         }
         List<Integer> months = ((OrdersByMonth.Months) orders).orders();

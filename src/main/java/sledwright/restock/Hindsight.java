@@ -151,7 +151,8 @@ final class Hindsight {
      * @return by how much the bound of these courses fell, in the mean
      */
     double refine(int[] courses, int[] best, double[] limits) {
-        Prices[] found = Arrays.stream(courses).parallel().mapToObj(s -> solve(demand[s], limits, pool.get(best[s]))).toArray(Prices[]::new);
+        Prices[] found = Arrays.stream(courses).parallel().mapToObj(s -> solve(demand[s], limits, pool.get(best[s])))
+                .toArray(Prices[]::new);
         double fell = 0;
         for (int i = 0; i < courses.length; i++) {
             if (found[i] != null) {

@@ -10,7 +10,9 @@ import org.ojalgo.optimisation.Variable;
 import sledwright.restock.Hindsight.Plane;
 import sledwright.restock.Program.Purchase;
 
-/** Which purchases look best by the planes that are known: a linear program, in which units may be broken and least quantities do not count. */
+/**
+ * Which purchases look best by the planes that are known: a linear program, in which units may be broken and least quantities do not count.
+ */
 final class Master {
 
     private static final double SCALE = 10_000;

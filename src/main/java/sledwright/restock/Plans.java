@@ -10,8 +10,8 @@ import java.util.function.Consumer;
 import sledwright.generator.time.Deadline;
 
 /**
- * Plans for several budgets, each with the counter that suits it. One of a smaller budget is allowed in a larger, so more money never earns less on
- * the same courses.
+ * Plans for several budgets, each with the counter that suits it. One of a smaller budget is allowed in a larger, so more money never earns
+ * less on the same courses.
  */
 final class Plans {
 
@@ -46,8 +46,8 @@ final class Plans {
     private final TreeMap<Long, Stocked> found = new TreeMap<>();
 
     /** @param relaxed the answer for the whole budget */
-    Plans(Program program, Hindsight hindsight, HindsightRelaxation relaxation, HindsightRelaxation.Answer relaxed, Counters counters, List<Course> courses,
-          Deadline deadline) {
+    Plans(Program program, Hindsight hindsight, HindsightRelaxation relaxation, HindsightRelaxation.Answer relaxed, Counters counters,
+            List<Course> courses, Deadline deadline) {
         this.program = program;
         this.hindsight = hindsight;
         this.relaxation = relaxation;
@@ -68,11 +68,13 @@ final class Plans {
         TreeMap<Long, HindsightRelaxation.Answer> answers = new TreeMap<>();
         for (double share : LESS) {
             long less = Math.round(share * whole);
-            answers.computeIfAbsent(less, some -> relaxation.solve(OptionalLong.of(some), relaxed.bought(), ROUGH, MOST_ROUNDS, line -> { }));
+            answers.computeIfAbsent(less, some -> relaxation.solve(OptionalLong.of(some), relaxed.bought(), ROUGH, MOST_ROUNDS,
+                    line -> { }));
         }
         answers.put(whole, relaxed);
         if (budget.isPresent()) {
-            answers.computeIfAbsent(Math.round(MORE * whole), some -> relaxation.solve(OptionalLong.of(some), relaxed.bought(), ROUGH, MOST_ROUNDS, line -> { }));
+            answers.computeIfAbsent(Math.round(MORE * whole),
+                    some -> relaxation.solve(OptionalLong.of(some), relaxed.bought(), ROUGH, MOST_ROUNDS, line -> { }));
         }
         answers.values().forEach(answer -> known.addAll(counters.around(answer.prices())));
         answers.forEach((some, answer) -> {

@@ -31,7 +31,8 @@ final class Relevance {
             boolean possible = choices.impossible(k).isEmpty() && choices.revenue(k).isPresent();
             platforms.add(shelves.catalog().platforms().stream()
                     .filter(board -> possible && (asked.platforms().isEmpty() || asked.platforms().contains(board.sku())))
-                    .filter(board -> search.run(asked.withPlatforms(Set.of(board.sku())), deadline).status() != Status.IMPOSSIBLE).toList());
+                    .filter(board -> search.run(asked.withPlatforms(Set.of(board.sku())), deadline).status() != Status.IMPOSSIBLE)
+                    .toList());
         }
     }
 

@@ -29,9 +29,9 @@ import sledwright.explain.Explanation;
  * @param heldBack  what the plan earns if orders are turned away whose parts are worth more to others
  */
 public record RestockPlan(RestockRequest request, List<Buy> buys, Expected with, Expected without, Expected gain, double bound,
-                          double rounded, double roundedInSample, double hindsight, double inSample, boolean closed, int builds, int courses, boolean late,
-                          List<ClassOutlook> classes, List<PartOutlook> parts, List<CurvePoint> curve, List<ClassUse> uses,
-                          Expected heldBack) {
+                          double rounded, double roundedInSample, double hindsight, double inSample, boolean closed, int builds,
+                          int courses, boolean late, List<ClassOutlook> classes, List<PartOutlook> parts, List<CurvePoint> curve,
+                          List<ClassUse> uses, Expected heldBack) {
 
     public RestockPlan {
         buys = List.copyOf(buys);

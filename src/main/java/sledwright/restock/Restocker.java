@@ -111,8 +111,9 @@ public final class Restocker {
         double[] differences = new double[tried.size()];
         Arrays.setAll(differences, s -> with.margins()[s] - without.margins()[s]);
         return new RestockPlan(request, buys(plan, with), expected(with.margins()), expected(without.margins()), expected(differences),
-                relaxed.bound() - offset, inHindsight(near) - offset, plans.atItsCounter(near), inHindsight(plan) - offset, chosen.earns(), closed,
-                choices.size(), made.size(), deadline.isOver(), outlook(with, without), parts, curve(plans), uses(with), heldBack);
+                relaxed.bound() - offset, inHindsight(near) - offset, plans.atItsCounter(near), inHindsight(plan) - offset,
+                chosen.earns(), closed, choices.size(), made.size(), deadline.isOver(), outlook(with, without), parts, curve(plans),
+                uses(with), heldBack);
     }
 
     private List<CurvePoint> curve(Plans plans) {
@@ -124,8 +125,10 @@ public final class Restocker {
     private HindsightRelaxation.Answer relax(double tolerance, List<Course> courses) {
         Program earlier = program;
         program = new Program(shelves, choices);
-        List<double[]> known = earlier == null ? List.of() : hindsight.winners().stream().map(prices -> program.carried(earlier, prices)).toList();
-        List<double[]> seen = earlier == null ? List.of() : relaxation.seen().stream().map(bought -> program.carriedPurchases(earlier, bought)).toList();
+        List<double[]> known = earlier == null ? List.of()
+                : hindsight.winners().stream().map(prices -> program.carried(earlier, prices)).toList();
+        List<double[]> seen = earlier == null ? List.of()
+                : relaxation.seen().stream().map(bought -> program.carriedPurchases(earlier, bought)).toList();
         double[] start = earlier == null ? new double[program.purchases().size()] : program.carriedPurchases(earlier, relaxed.bought());
         hindsight = new Hindsight(program, courses, known);
         relaxation = new HindsightRelaxation(program, hindsight, seed, deadline);
@@ -261,7 +264,8 @@ public final class Restocker {
                 orders.entrySet().stream().filter(entry -> entry.getValue() >= WORTH_TELLING)
                         .sorted(Map.Entry.<String, Double>comparingByValue().reversed().thenComparing(Map.Entry.comparingByKey())).limit(3)
                         .map(entry -> "%.1f orders of %s".formatted(entry.getValue(), entry.getKey()))
-                        .reduce((one, other) -> one + ", " + other).map(all -> "goes into " + all).orElse("goes into hardly any order that is expected"));
+                        .reduce((one, other) -> one + ", " + other).map(all -> "goes into " + all)
+                        .orElse("goes into hardly any order that is expected"));
     }
 
     private List<PartOutlook> parts(int[] plan, Tally with, double[] rowPrices) {

@@ -205,7 +205,8 @@ final class Rounding {
                 steps.add(plan -> withKit(plan, kit, count, NONE));
                 for (int rank = 0; rank < DONORS && budget.isPresent(); rank++) {
                     int of = rank;
-                    steps.add(plan -> program.cost(plan) * 10 < budget.getAsLong() * 9 ? null : withKit(plan, kit, count, dearest(plan, of)));
+                    steps.add(plan -> program.cost(plan) * 10 < budget.getAsLong() * 9 ? null
+                            : withKit(plan, kit, count, dearest(plan, of)));
                 }
             }
             steps.add(plan -> withoutKit(plan, kit));

@@ -6,7 +6,8 @@ import java.util.List;
  * A rule of the rulebook: its identifier, its law in one sentence, and the judgement that tells every breach in finished
  * sentences. Each rule also has a static {@code allows}, the bare predicate, which the search prunes with.
  *
- * @param <S> what it judges: a {@link Machine}, an enclosure with its sleds as a {@link Housing}, or a whole {@link Order} because stock and
+ * @param <S> what it judges: a {@link Machine}, an enclosure with its sleds as a {@link Housing}, or a whole {@link Order} because stock
+ *            and
  *            budget are shared
  */
 public abstract class Rule<S> {

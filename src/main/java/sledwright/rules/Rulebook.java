@@ -105,8 +105,8 @@ public final class Rulebook {
                 new ProcessorMemoryLimit(), new ModeSupported(),
                 new PowerSupply(), new PowerBudget(), new PowerLimit(),
                 new AskedPlatform(), new ForbiddenPart(), new RequiredPart(), new ProcessorCount(),
-                new DriveBay(), new BayCount(), new VolumeDrives(), new VolumeDriver(), new CardFits(), new RiserBought(), new PartsNeeded(),
-                new StorageCapacity(), new AskedCards()));
+                new DriveBay(), new BayCount(), new VolumeDrives(), new VolumeDriver(), new CardFits(), new RiserBought(),
+                new PartsNeeded(), new StorageCapacity(), new AskedCards()));
         rules.addAll(Target.ALL);
         return List.copyOf(rules);
     }

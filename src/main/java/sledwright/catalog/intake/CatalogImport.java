@@ -55,7 +55,8 @@ public record CatalogImport(Path folder, CatalogTable table, List<Change> change
      */
     public static CatalogImport of(Path folder, CatalogTable table, Source list, Optional<Source> mapping, Optional<String> sheet) {
         Faults faults = new Faults();
-        Optional<Mapping> columns = mapping.isPresent() ? MappingReader.read(mapping.get(), table, faults) : Optional.of(Mapping.own(table));
+        Optional<Mapping> columns = mapping.isPresent() ? MappingReader.read(mapping.get(), table, faults)
+                : Optional.of(Mapping.own(table));
         if (!Files.isDirectory(folder)) {
             faults.add(Place.of(folder.toString()), "there is no such folder; a catalogue is one");
         }
@@ -74,7 +75,8 @@ public record CatalogImport(Path folder, CatalogTable table, List<Change> change
     }
 
     /** Takes rows out until no fault of the whole catalogue stands in a row of the list. */
-    private static CatalogImport sound(Path folder, CatalogTable table, List<MergedRow> ours, Delivery delivery, Optional<byte[]> standing) {
+    private static CatalogImport sound(Path folder, CatalogTable table, List<MergedRow> ours, Delivery delivery,
+            Optional<byte[]> standing) {
         List<Incoming> taken = new ArrayList<>(delivery.rows());
         List<Fault> refused = new ArrayList<>(delivery.refused());
         while (true) {
@@ -115,7 +117,8 @@ public record CatalogImport(Path folder, CatalogTable table, List<Change> change
         Optional<byte[]> now = bytes(file, faults);
         faults.throwIfAny();
         if (now.isPresent() != standing.isPresent() || now.isPresent() && !Arrays.equals(now.get(), standing.get())) {
-            throw new FaultsException(List.of(new Fault(file.toString(), 0, "was changed while it was read; nothing was written: run it again")));
+            throw new FaultsException(List.of(new Fault(file.toString(), 0,
+                    "was changed while it was read; nothing was written: run it again")));
         }
         Optional<Path> kept = standing.isPresent() ? Optional.of(free(file)) : Optional.empty();
         if (kept.isPresent()) {

@@ -76,7 +76,8 @@ record Delivery(List<Incoming> rows, List<Fault> refused) {
                     continue;
                 }
                 String address = column.map(known -> Grid.address(known, row.number())).orElse("");
-                CellReader.Read read = column.map(known -> cells.read(row.cell(known), rule)).orElseGet(() -> CellReader.Read.of(rule.constant()));
+                CellReader.Read read = column.map(known -> cells.read(row.cell(known), rule))
+                        .orElseGet(() -> CellReader.Read.of(rule.constant()));
                 read.problem().ifPresent(problem -> refused.add(place, "%s (cell %s) \"%s\": %s".formatted(rule.column(), address,
                         Field.shown(read.text()), problem)));
                 if (!read.text().isEmpty()) {

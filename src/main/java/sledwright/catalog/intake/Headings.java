@@ -35,7 +35,8 @@ record Headings(Map<String, Integer> columns, int firstRow) {
         List<String> wanted = mapping.rules().stream().flatMap(rule -> rule.heading().stream()).map(Headings::plain).distinct().toList();
         Optional<HeaderRows> given = mapping.header();
         if (given.isPresent()) {
-            List<Grid.Row> rows = grid.rows().stream().filter(row -> row.number() >= given.get().first() && row.number() <= given.get().last()).toList();
+            List<Grid.Row> rows = grid.rows().stream()
+                    .filter(row -> row.number() >= given.get().first() && row.number() <= given.get().last()).toList();
             int behind = (int) grid.rows().stream().filter(row -> row.number() <= given.get().last()).count();
             return of(grid, rows, behind, given.get().last(), wanted, optional, faults);
         }
@@ -53,7 +54,8 @@ record Headings(Map<String, Integer> columns, int firstRow) {
         return of(grid, header, best + 1, header.isEmpty() ? 1 : header.get(0).number(), wanted, optional, faults);
     }
 
-    private static Optional<Headings> of(Grid grid, List<Grid.Row> header, int behind, int line, List<String> wanted, List<String> optional, Faults faults) {
+    private static Optional<Headings> of(Grid grid, List<Grid.Row> header, int behind, int line, List<String> wanted, List<String> optional,
+            Faults faults) {
         int before = faults.size();
         List<Set<String>> names = names(header);
         Place place = new Place(grid.file(), line);
@@ -69,7 +71,8 @@ record Headings(Map<String, Integer> columns, int firstRow) {
             } else if (found.size() == 1) {
                 columns.put(heading, found.get(0));
             } else if (!optional.contains(heading)) {
-                faults.add(place, "no column has the heading \"%s\"%s".formatted(Field.shown(heading), instead(nearest.near(heading), seen)));
+                faults.add(place, "no column has the heading \"%s\"%s"
+                        .formatted(Field.shown(heading), instead(nearest.near(heading), seen)));
             }
         }
         return faults.since(before) ? Optional.empty() : Optional.of(new Headings(columns, behind));

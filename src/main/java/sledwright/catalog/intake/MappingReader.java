@@ -31,9 +31,11 @@ public final class MappingReader {
     static final Bounds DECIMALS = Bounds.of(0, 9, "decimals");
     static final Bounds HEADER = Bounds.of(1, 1000, "");
 
-    private static final Map<String, Character> SEPARATORS = ordered(entry("comma", ','), entry("semicolon", ';'), entry("tab", '\t'), entry("bar", '|'));
+    private static final Map<String, Character> SEPARATORS = ordered(entry("comma", ','), entry("semicolon", ';'), entry("tab", '\t'),
+            entry("bar", '|'));
     private static final Map<String, Character> DECIMAL = ordered(entry("point", '.'), entry("comma", ','));
-    private static final Map<String, Character> THOUSANDS = ordered(entry("comma", ','), entry("point", '.'), entry("blank", ' '), entry("apostrophe", '\''));
+    private static final Map<String, Character> THOUSANDS = ordered(entry("comma", ','), entry("point", '.'), entry("blank", ' '),
+            entry("apostrophe", '\''));
     private static final Pattern ROWS = Pattern.compile("(\\d{1,4})-(\\d{1,4})");
 
     private final CatalogTable table;
@@ -50,7 +52,8 @@ public final class MappingReader {
     /** Empty, with faults, when something in the file is wrong. */
     static Optional<Mapping> read(Source source, CatalogTable table, Faults faults) {
         int before = faults.size();
-        Optional<Mapping> mapping = YamlReader.read(source, faults).map(group -> new MappingReader(table, faults).mapping(Section.top(group, faults)));
+        Optional<Mapping> mapping = YamlReader.read(source, faults)
+                .map(group -> new MappingReader(table, faults).mapping(Section.top(group, faults)));
         return faults.since(before) ? Optional.empty() : mapping;
     }
 

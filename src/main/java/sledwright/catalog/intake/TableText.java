@@ -20,7 +20,8 @@ public final class TableText {
     public static String of(List<String> columns, List<Map<String, String>> rows, UnaryOperator<String> cell) {
         StringBuilder text = new StringBuilder(String.join(",", columns)).append('\n');
         for (Map<String, String> row : rows) {
-            text.append(columns.stream().map(column -> quoted(cell.apply(row.getOrDefault(column, "")))).collect(Collectors.joining(","))).append('\n');
+            text.append(columns.stream().map(column -> quoted(cell.apply(row.getOrDefault(column, "")))).collect(Collectors.joining(",")))
+                    .append('\n');
         }
         return text.toString();
     }

@@ -45,7 +45,10 @@ public final class BenchWork {
         return new BenchStep(Action.PUT_IN, part, sku, Optional.empty(), Optional.of(place));
     }
 
-    /** Modules that go in one after another change places with each other; nothing passes a step of another kind, which may have to come first. */
+    /**
+     * Modules that go in one after another change places with each other; nothing passes a step of another kind, which may have to come
+     * first.
+     */
     private static List<BenchStep> inFillingOrder(List<BenchStep> steps, Board board) {
         List<BenchStep> ordered = new ArrayList<>(steps);
         int from = 0;
@@ -54,7 +57,8 @@ public final class BenchWork {
             while (to < ordered.size() && fillsSlot(ordered.get(to))) {
                 to++;
             }
-            ordered.subList(from, to).sort(Comparator.comparing(step -> board.slot(step.to().orElseThrow()).orElseThrow(), Slot.FILLING_ORDER));
+            ordered.subList(from, to)
+                    .sort(Comparator.comparing(step -> board.slot(step.to().orElseThrow()).orElseThrow(), Slot.FILLING_ORDER));
             from = to + 1;
         }
         return List.copyOf(ordered);

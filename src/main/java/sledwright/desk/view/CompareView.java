@@ -61,8 +61,8 @@ public record CompareView(String request, int machines, String currency, Status 
      * @param extra    what it costs more than the point before; empty for the first
      * @param foremost whether no point of another platform's curve beats it
      */
-    public record PointView(int build, BigDecimal price, Optional<BigDecimal> energy, BigDecimal cost, double figure, Optional<BigDecimal> perUnit,
-                            Optional<Extra> extra, boolean knee, boolean bestPerUnit, boolean foremost, boolean proved) {
+    public record PointView(int build, BigDecimal price, Optional<BigDecimal> energy, BigDecimal cost, double figure,
+            Optional<BigDecimal> perUnit, Optional<Extra> extra, boolean knee, boolean bestPerUnit, boolean foremost, boolean proved) {
 
         public BigDecimal total() {
             return price.add(energy.orElse(BigDecimal.ZERO));
@@ -151,13 +151,15 @@ public record CompareView(String request, int machines, String currency, Status 
         }
 
         private TogetherView together(Together all) {
-            return new TogetherView(all.share(), all.complete(), all.builds().size() == Together.MOST, all.builds().stream().map(numbers::get).toList());
+            return new TogetherView(all.share(), all.complete(), all.builds().size() == Together.MOST,
+                    all.builds().stream().map(numbers::get).toList());
         }
 
         private CurveView curve(Curve curve) {
             List<Integer> all = IntStream.range(0, curve.points().size()).boxed().toList();
             ShortList few = ShortList.of(curve, comparison.request().step());
-            Optional<BigDecimal> bound = curve.bound().isPresent() ? Optional.of(catalog.amount((long) Math.ceil(curve.bound().getAsDouble())))
+            Optional<BigDecimal> bound = curve.bound().isPresent()
+                    ? Optional.of(catalog.amount((long) Math.ceil(curve.bound().getAsDouble())))
                     : Optional.empty();
             return new CurveView(curve.axis(), curve.cost(), curve.platform(), curve.status(), curve.proved(), bound, points(curve, all),
                     new Shortened(points(curve, few.points()), few.share(), all.size() - few.points().size()));
@@ -180,7 +182,8 @@ public record CompareView(String request, int machines, String currency, Status 
         }
 
         private Extra extra(Curve curve, int before, int point) {
-            return new Extra(catalog.amount(curve.extraCost(before, point)), curve.extraFigure(before, point), perUnit(curve.costPerExtra(before, point)));
+            return new Extra(catalog.amount(curve.extraCost(before, point)), curve.extraFigure(before, point),
+                    perUnit(curve.costPerExtra(before, point)));
         }
 
         private BigDecimal perUnit(double minor) {

@@ -15,8 +15,8 @@ import sledwright.explain.change.CatalogDifference;
  *
  * @param amount minor units -> units of the currency
  */
-public record DifferenceView(String before, String after, LocalDate pricedBefore, LocalDate pricedAfter, String currency, CatalogDifference difference,
-                             LongFunction<BigDecimal> amount, List<RequestMove> requests) {
+public record DifferenceView(String before, String after, LocalDate pricedBefore, LocalDate pricedAfter, String currency,
+        CatalogDifference difference, LongFunction<BigDecimal> amount, List<RequestMove> requests) {
 
     /**
      * The best answer to a request.

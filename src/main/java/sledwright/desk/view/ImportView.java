@@ -16,8 +16,8 @@ import sledwright.input.Fault;
  * @param written whether the file was written
  * @param kept    where the file as it was is kept; empty where it was not written or is new
  */
-public record ImportView(String list, String file, CatalogTable table, List<Change> changes, int unchanged, List<Fault> refused, boolean written,
-                         Optional<String> kept) {
+public record ImportView(String list, String file, CatalogTable table, List<Change> changes, int unchanged, List<Fault> refused,
+        boolean written, Optional<String> kept) {
 
     public static ImportView of(String list, CatalogImport made, boolean written, Optional<String> kept) {
         return new ImportView(list, made.folder().resolve(made.table().file()).toString(), made.table(), made.changes(), made.unchanged(),

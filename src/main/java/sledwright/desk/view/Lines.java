@@ -74,8 +74,8 @@ public final class Lines {
     }
 
     private void addPulled(String sku, int units, long each) {
-        lines.add(new Line(Line.Kind.CREDIT, sku, catalog.part(sku).orElseThrow().description(), Optional.empty(), units, catalog.amount(-each),
-                catalog.amount(-each * units)));
+        lines.add(new Line(Line.Kind.CREDIT, sku, catalog.part(sku).orElseThrow().description(), Optional.empty(), units,
+                catalog.amount(-each), catalog.amount(-each * units)));
     }
 
     private int place(String sku) {

@@ -26,9 +26,9 @@ import sledwright.planner.order.OrderStatus;
  * @param scarce     parts of which one more would save something, the one that saves most first
  * @param shortage   what is lacking; empty where all machines are delivered
  */
-public record OrderView(String request, String currency, OrderStatus status, int machines, Optional<BigDecimal> best, BigDecimal charge, BigDecimal worth,
-                        Optional<BigDecimal> bound, Optional<BigDecimal> gapPercent, Cost cost, List<Filled> lines, List<Housed> enclosures, List<Line> picks,
-                        List<Delivery> suppliers, List<Scarce> scarce, Optional<Shortage> shortage) {
+public record OrderView(String request, String currency, OrderStatus status, int machines, Optional<BigDecimal> best, BigDecimal charge,
+        BigDecimal worth, Optional<BigDecimal> bound, Optional<BigDecimal> gapPercent, Cost cost, List<Filled> lines,
+        List<Housed> enclosures, List<Line> picks, List<Delivery> suppliers, List<Scarce> scarce, Optional<Shortage> shortage) {
 
     public OrderView {
         lines = List.copyOf(lines);

@@ -67,8 +67,8 @@ final class OrderViews {
         List<Filled> lines = outcome.lines().stream().map(this::line).toList();
         boolean nothing = outcome.delivered() == 0;
         return new OrderView(outcome.order().name(), catalog.currency().getCurrencyCode(), status(), outcome.order().machines(),
-                nothing ? Optional.empty() : amount(outcome.best()), catalog.amount(charge()), catalog.amount(worth()), amount(outcome.bound()), gapPercent(), cost(outcome.price()), lines,
-                enclosures(), parts(outcome.picks()), suppliers(),
+                nothing ? Optional.empty() : amount(outcome.best()), catalog.amount(charge()), catalog.amount(worth()),
+                amount(outcome.bound()), gapPercent(), cost(outcome.price()), lines, enclosures(), parts(outcome.picks()), suppliers(),
                 outcome.scarce().stream().map(scarce -> new Scarce(scarce.sku(), catalog.amount(scarce.saves()))).toList(),
                 outcome.missing() == 0 ? Optional.empty() : Optional.of(shortage(outcome.shortages())));
     }
@@ -84,12 +84,14 @@ final class OrderViews {
 
     private Optional<BigDecimal> gapPercent() {
         double gap = outcome.gap();
-        return Double.isFinite(gap) ? Optional.of(BigDecimal.valueOf(Math.max(0, gap) * 100).setScale(3, RoundingMode.UP)) : Optional.empty();
+        return Double.isFinite(gap) ? Optional.of(BigDecimal.valueOf(Math.max(0, gap) * 100).setScale(3, RoundingMode.UP))
+                : Optional.empty();
     }
 
     /** What further part numbers of memory module count, minor units. */
     private long charge() {
-        return outcome.lines().stream().flatMap(line -> line.fills().stream()).mapToLong(fill -> fill.machines() * outcome.order().modulePartCharge()
+        return outcome.lines().stream().flatMap(line -> line.fills().stream())
+                .mapToLong(fill -> fill.machines() * outcome.order().modulePartCharge()
                 * Math.max(0, fill.build().modules().values().stream().map(MemoryModule::sku).distinct().count() - 1)).sum();
     }
 
@@ -101,7 +103,8 @@ final class OrderViews {
                 Request one = line.line().request().withMachines(1);
                 for (Fill fill : line.fills()) {
                     Figures figures = fill.figures();
-                    worth += fill.machines() * SurplusWorth.of(one, figures.cores(), figures.usableGb(), figures.bandwidthGbs(), figures.throughput());
+                    worth += fill.machines() * SurplusWorth.of(one, figures.cores(), figures.usableGb(), figures.bandwidthGbs(),
+                            figures.throughput());
                 }
             }
         }
@@ -132,8 +135,8 @@ final class OrderViews {
             machine += fill.machines();
             price = price.add(group.build().price().orElseThrow());
         }
-        return new Filled(line.line().name(), line.line().machines(), line.missing(), line.line().priority(), line.line().uniform(), price, groups,
-                Optional.ofNullable(why.get(line.line().name())));
+        return new Filled(line.line().name(), line.line().machines(), line.missing(), line.line().priority(), line.line().uniform(),
+                price, groups, Optional.ofNullable(why.get(line.line().name())));
     }
 
     private Group group(LineFill line, Fill fill, int number, int first) {
@@ -197,10 +200,13 @@ final class OrderViews {
     }
 
     private List<Delivery> suppliers() {
-        Map<String, String> names = outcome.suppliers().stream().collect(Collectors.toMap(Lot::supplierKey, name -> name, (one, same) -> one));
+        Map<String, String> names = outcome.suppliers().stream()
+                .collect(Collectors.toMap(Lot::supplierKey, name -> name, (one, same) -> one));
         SortedMap<String, List<Pick>> bySupplier = new TreeMap<>(outcome.picks().stream().filter(pick -> !pick.lot().onHand())
                 .collect(Collectors.groupingBy(pick -> Lot.supplierKey(pick.lot().supplier()))));
-        return bySupplier.entrySet().stream().map(entry -> delivery(names.getOrDefault(entry.getKey(), entry.getValue().get(0).lot().supplier()), entry.getValue())).toList();
+        return bySupplier.entrySet().stream()
+                .map(entry -> delivery(names.getOrDefault(entry.getKey(), entry.getValue().get(0).lot().supplier()), entry.getValue()))
+                .toList();
     }
 
     private Delivery delivery(String supplier, List<Pick> picks) {

@@ -71,7 +71,8 @@ public record QuoteView(String request, int machines, Objective objective, Strin
 
     /** The same answer with its steps. */
     public QuoteView with(Steps found) {
-        return new QuoteView(request, machines, objective, currency, status, best, bound, alternatives, complete, explanation, Optional.of(found));
+        return new QuoteView(request, machines, objective, currency, status, best, bound, alternatives, complete, explanation,
+                Optional.of(found));
     }
 
     private static Optional<BigDecimal> priceLessWorth(Order order, Figures figures) {

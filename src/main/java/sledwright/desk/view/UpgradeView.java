@@ -83,9 +83,9 @@ public record UpgradeView(String request, int machines, String currency, Status 
 
     public static UpgradeView of(Upgrade upgrade, Catalog shop, Explanation explanation) {
         Optional<Plan> plan = upgrade.plan();
-        return new UpgradeView(upgrade.request().name(), upgrade.installed().machines(), shop.currency().getCurrencyCode(), upgrade.status(),
-                upgrade.bound().stream().mapToObj(shop::amount).findFirst(), upgrade.breaches(), upgrade.misses(), targets(upgrade, shop),
-                plan.map(found -> done(found, upgrade, shop)),
+        return new UpgradeView(upgrade.request().name(), upgrade.installed().machines(), shop.currency().getCurrencyCode(),
+                upgrade.status(), upgrade.bound().stream().mapToObj(shop::amount).findFirst(), upgrade.breaches(), upgrade.misses(),
+                targets(upgrade, shop), plan.map(found -> done(found, upgrade, shop)),
                 upgrade.whole().map(whole -> new Bought(BuildView.of(whole.order(), true), shop.amount(whole.order().price().total()),
                         shop.amount(whole.credit()), shop.amount(whole.spend()),
                         plan.map(found -> shop.amount(whole.spend() - found.spend().total())))),

@@ -42,11 +42,13 @@ public final class Changes {
     }
 
     public static Limits powerW(Limits before, OptionalDouble most) {
-        return new Limits(before.price(), most, before.leadDays(), before.inletC(), before.altitudeM(), before.mainsV(), before.conditions());
+        return new Limits(before.price(), most, before.leadDays(), before.inletC(), before.altitudeM(), before.mainsV(),
+                before.conditions());
     }
 
     public static Limits inletC(Limits before, OptionalDouble site) {
-        return new Limits(before.price(), before.powerW(), before.leadDays(), site, before.altitudeM(), before.mainsV(), before.conditions());
+        return new Limits(before.price(), before.powerW(), before.leadDays(), site, before.altitudeM(), before.mainsV(),
+                before.conditions());
     }
 
     public static Limits altitudeM(Limits before, double site) {
@@ -54,10 +56,12 @@ public final class Changes {
     }
 
     public static Limits mainsV(Limits before, OptionalDouble site) {
-        return new Limits(before.price(), before.powerW(), before.leadDays(), before.inletC(), before.altitudeM(), site, before.conditions());
+        return new Limits(before.price(), before.powerW(), before.leadDays(), before.inletC(), before.altitudeM(), site,
+                before.conditions());
     }
 
     public static Limits conditions(Limits before, Set<Condition> accepted) {
-        return new Limits(before.price(), before.powerW(), before.leadDays(), before.inletC(), before.altitudeM(), before.mainsV(), accepted);
+        return new Limits(before.price(), before.powerW(), before.leadDays(), before.inletC(), before.altitudeM(),
+                before.mainsV(), accepted);
     }
 }

@@ -17,8 +17,8 @@ public final class Audit {
         List<Warning> look(PlacedCatalog placed);
     }
 
-    static final List<Check> CHECKS = List.of(new UnsoldPlatforms(), new SpeedHoles(), new PartsWithoutPlatform(), new OffersOfUnusableParts(),
-            new LotsOver(), new PricesOffTrend(), new CaseTwins());
+    static final List<Check> CHECKS = List.of(new UnsoldPlatforms(), new SpeedHoles(), new PartsWithoutPlatform(),
+            new OffersOfUnusableParts(), new LotsOver(), new PricesOffTrend(), new CaseTwins());
 
     private Audit() {
     }

@@ -25,7 +25,8 @@ final class LotsOver implements Audit.Check {
         for (Located<OfferRow> row : placed.offers()) {
             OfferRow offer = row.value();
             if (offer.isOver(day) && seen.add(List.of(offer.sku(), offer.lot()))) {
-                warnings.add(new Warning(id(), row.place(), "lot %s of %s was valid until %s and is not sold on %s.".formatted(offer.lot(), offer.sku(),
+                warnings.add(new Warning(id(), row.place(),
+                        "lot %s of %s was valid until %s and is not sold on %s.".formatted(offer.lot(), offer.sku(),
                         offer.validUntil().orElseThrow(), day)));
             }
         }

@@ -21,14 +21,16 @@ final class OffersOfUnusableParts implements Audit.Check {
     public List<Warning> look(PlacedCatalog placed) {
         Catalog catalog = placed.catalog();
         Set<String> unusable = new HashSet<>();
-        catalog.processors().stream().filter(processor -> !Usable.anywhere(processor, catalog)).forEach(processor -> unusable.add(processor.sku()));
+        catalog.processors().stream().filter(processor -> !Usable.anywhere(processor, catalog))
+                .forEach(processor -> unusable.add(processor.sku()));
         catalog.modules().stream().filter(module -> !Usable.anywhere(module, catalog)).forEach(module -> unusable.add(module.sku()));
         List<Warning> warnings = new ArrayList<>();
         Set<List<String>> seen = new HashSet<>();
         for (Located<OfferRow> row : placed.offers()) {
             OfferRow offer = row.value();
             if (unusable.contains(offer.sku()) && offer.available() > 0 && seen.add(List.of(offer.sku(), offer.lot()))) {
-                warnings.add(new Warning(id(), row.place(), "lot %s offers %d of %s, which no platform takes.".formatted(offer.lot(), offer.available(),
+                warnings.add(new Warning(id(), row.place(),
+                        "lot %s offers %d of %s, which no platform takes.".formatted(offer.lot(), offer.available(),
                         offer.sku())));
             }
         }

@@ -53,7 +53,8 @@ final class PricesOffTrend implements Audit.Check {
             Optional<Part> part = placed.catalog().part(row.value().sku());
             OptionalDouble worth = part.map(known -> worth(known, placed.catalog())).orElse(OptionalDouble.empty());
             if (worth.isPresent() && row.value().unitPrice() == 0) {
-                warnings.add(new Warning(id(), row.place(), "lot %s sells %s for nothing.".formatted(row.value().lot(), row.value().sku())));
+                warnings.add(new Warning(id(), row.place(),
+                        "lot %s sells %s for nothing.".formatted(row.value().lot(), row.value().sku())));
             } else if (worth.isPresent()) {
                 groups.computeIfAbsent(like(part.get(), row.value()), like -> new ArrayList<>())
                         .add(new Priced(row, Math.log(row.value().unitPrice() / worth.getAsDouble()), unit(part.get())));
@@ -103,20 +104,23 @@ final class PricesOffTrend implements Audit.Check {
             double distance = Math.abs(each.log() - median);
             if (distance >= Math.log(LEAST_FACTOR) && MAD_OF_NORMAL * distance > HIGHEST_SCORE * mad) {
                 OfferRow offer = each.row().value();
-                warnings.add(new Warning(id(), each.row().place(), "lot %s sells %s at %s %s %s; the median of %d like lots (%s) is %s: is the price right?"
-                        .formatted(offer.lot(), offer.sku(), amount(each.log(), catalog), catalog.currency(), each.unit(), priced.size(), words(like),
-                                amount(median, catalog))));
+                warnings.add(new Warning(id(), each.row().place(),
+                        "lot %s sells %s at %s %s %s; the median of %d like lots (%s) is %s: is the price right?"
+                        .formatted(offer.lot(), offer.sku(), amount(each.log(), catalog), catalog.currency(), each.unit(), priced.size(),
+                        words(like), amount(median, catalog))));
             }
         }
         return warnings;
     }
 
     private static String words(Like like) {
-        return "%s, %s%s, %s".formatted(like.kind(), like.generation(), like.form().isEmpty() ? "" : " " + like.form(), like.isNew() ? "new" : "second-hand");
+        return "%s, %s%s, %s".formatted(like.kind(), like.generation(), like.form().isEmpty() ? "" : " " + like.form(), like.isNew() ? "new"
+                : "second-hand");
     }
 
     private static String amount(double log, Catalog catalog) {
-        return BigDecimal.valueOf(Math.exp(log)).movePointLeft(catalog.currency().getDefaultFractionDigits()).setScale(3, RoundingMode.HALF_UP)
+        return BigDecimal.valueOf(Math.exp(log)).movePointLeft(catalog.currency().getDefaultFractionDigits())
+                .setScale(3, RoundingMode.HALF_UP)
                 .toPlainString();
     }
 

@@ -39,12 +39,15 @@ final class SpeedHoles implements Audit.Check {
                 if (!missing.isEmpty()) {
                     warnings.add(new Warning(id(), placed.parts().get(platform.sku()),
                             "the speed table of %s has no row for %s with %s ranks, which modules of the catalogue carry.".formatted(
-                                    platform.sku(), type.label(), missing.stream().map(String::valueOf).collect(Collectors.joining(" or ")))));
+                                    platform.sku(), type.label(), missing.stream().map(String::valueOf)
+                                    .collect(Collectors.joining(" or ")))));
                 }
             }
-            memory.speeds().stream().filter(SpeedHoles::rises).forEach(entry -> warnings.add(new Warning(id(), placed.parts().get(platform.sku()),
-                    "the speed table of %s has %s faster with more modules on the channel: %s.".formatted(platform.sku(), entry.type().label(),
-                            entry.mts().stream().map(String::valueOf).collect(Collectors.joining(", "))))));
+            memory.speeds().stream().filter(SpeedHoles::rises)
+                    .forEach(entry -> warnings.add(new Warning(id(), placed.parts().get(platform.sku()),
+                    "the speed table of %s has %s faster with more modules on the channel: %s."
+                    .formatted(platform.sku(), entry.type().label(),
+                    entry.mts().stream().map(String::valueOf).collect(Collectors.joining(", "))))));
         }
         return warnings;
     }

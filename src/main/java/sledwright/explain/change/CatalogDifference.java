@@ -91,7 +91,8 @@ public record CatalogDifference(List<PartMove> parts, List<OfferMove> offers) {
 
     /** What a part is; boards are told apart by their slots. */
     private static List<Object> facts(Part part) {
-        return part instanceof Platform platform ? List.of(platform.name(), platform.processors(), platform.memory(), platform.board().slots(),
+        return part instanceof Platform platform
+                ? List.of(platform.name(), platform.processors(), platform.memory(), platform.board().slots(),
                 platform.cooling(), platform.thermal(), platform.power(), platform.fillSide()) : List.of(part);
     }
 
@@ -105,7 +106,8 @@ public record CatalogDifference(List<PartMove> parts, List<OfferMove> offers) {
             Terms was = old.get(key);
             Terms is = now.get(key);
             if (!Objects.equals(was, is)) {
-                moves.add(new OfferMove(Move.between(was, is), key.sku(), key.lot(), key.minQuantity(), Optional.ofNullable(was), Optional.ofNullable(is)));
+                moves.add(new OfferMove(Move.between(was, is), key.sku(), key.lot(), key.minQuantity(), Optional.ofNullable(was),
+                        Optional.ofNullable(is)));
             }
         }
         moves.sort(Comparator.comparing(OfferMove::sku).thenComparing(OfferMove::lot).thenComparing(OfferMove::minQuantity));

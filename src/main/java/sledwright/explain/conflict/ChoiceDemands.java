@@ -341,9 +341,12 @@ public final class ChoiceDemands {
             List<String> reach = new ArrayList<>();
             List<String> advice = new ArrayList<>();
             for (Pick pick : order.picks()) {
-                int given = stock.lots(pick.sku()).stream().filter(lot -> lot.lot().equals(pick.lot().lot()) && lot.onHand() == pick.lot().onHand()).mapToInt(Lot::available).sum();
+                int given = stock.lots(pick.sku()).stream()
+                        .filter(lot -> lot.lot().equals(pick.lot().lot()) && lot.onHand() == pick.lot().onHand())
+                        .mapToInt(Lot::available).sum();
                 if (given < pick.quantity()) {
-                    reach.add("%s of %s from lot %s (%d there)".formatted(Sentences.count(pick.quantity(), "unit"), pick.sku(), pick.lot().lot(), given));
+                    reach.add("%s of %s from lot %s (%d there)"
+                            .formatted(Sentences.count(pick.quantity(), "unit"), pick.sku(), pick.lot().lot(), given));
                     advice.add("%s of %s at the price of lot %s".formatted(
                             Numbers.counted(pick.quantity() - given, "more unit", "more units"), pick.sku(), pick.lot().lot()));
                 }

@@ -113,7 +113,8 @@ public record FigureDemand(Target target, double least) implements Demand {
     private List<Double> figures(Catalog catalog) {
         Stream<Double> figures = Stream.of();
         if (target == Target.CORES) {
-            List<Integer> counts = catalog.platforms().stream().flatMap(platform -> platform.processors().counts().stream()).distinct().toList();
+            List<Integer> counts = catalog.platforms().stream().flatMap(platform -> platform.processors().counts().stream())
+                    .distinct().toList();
             figures = catalog.processors().stream().flatMap(processor -> counts.stream().map(count -> (double) count * processor.cores()));
         } else if (target == Target.BASE_CLOCK) {
             figures = catalog.processors().stream().map(Processor::baseGhz);

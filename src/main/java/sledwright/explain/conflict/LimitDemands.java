@@ -120,7 +120,8 @@ final class LimitDemands {
                     oracle.cheapest(within(terms, OptionalDouble.of(-negative))).map(order -> OptionalDouble.of(-loadW(order)))
                             .orElse(OptionalDouble.empty()));
             String watts = Sentences.ceiling(leastW);
-            return new Concession(within(terms, OptionalDouble.of(leastW)), Sentences.exact(leastW), "the least load is %s W".formatted(watts),
+            return new Concession(within(terms, OptionalDouble.of(leastW)), Sentences.exact(leastW),
+                    "the least load is %s W".formatted(watts),
                     "allow a load of %s W instead of %s W".formatted(watts, Sentences.ceiling(mostW)));
         }
 
@@ -211,7 +212,8 @@ final class LimitDemands {
             List<Double> cooler = oracle.catalog().platforms().stream().flatMap(platform -> platform.thermal().inlet().stream()
                             .map(row -> Quantity.rounded(row.maxInletC() - platform.thermal().correctedInletC(0, altitudeM))))
                     .filter(inletC -> inletC < siteC).distinct().sorted(Comparator.reverseOrder()).toList();
-            double warmest = Extreme.first(cooler, some -> oracle.cheapest(at(terms, OptionalDouble.of(some))).map(order -> some)).orElseThrow();
+            double warmest = Extreme.first(cooler, some -> oracle.cheapest(at(terms, OptionalDouble.of(some))).map(order -> some))
+                    .orElseThrow();
             return new Concession(at(terms, OptionalDouble.of(warmest)), Sentences.exact(warmest),
                     "the inlet air may be at most %s C".formatted(Sentences.floor(warmest)),
                     "cool the inlet air from %s to %s C".formatted(Numbers.plain(siteC), Sentences.floor(warmest)));
@@ -253,8 +255,10 @@ final class LimitDemands {
         @Override
         public Concession nearest(Oracle oracle, WhatIf terms) {
             List<Double> lower = terms.request().limit().inletC().stream().boxed().flatMap(inletC -> oracle.catalog().platforms().stream()
-                            .map(Platform::thermal).filter(thermal -> Double.isFinite(thermal.metresPerKelvin())).flatMap(thermal -> thermal.inlet().stream().filter(row -> row.maxInletC() >= inletC)
-                                    .map(row -> Quantity.rounded(thermal.altitudeFromM() + (row.maxInletC() - inletC) * thermal.metresPerKelvin()))))
+                            .map(Platform::thermal).filter(thermal -> Double.isFinite(thermal.metresPerKelvin()))
+                            .flatMap(thermal -> thermal.inlet().stream().filter(row -> row.maxInletC() >= inletC)
+                                    .map(row -> Quantity.rounded(thermal.altitudeFromM()
+                                    + (row.maxInletC() - inletC) * thermal.metresPerKelvin()))))
                     .filter(altitudeM -> altitudeM < siteM).distinct().sorted(Comparator.reverseOrder()).toList();
             double highest = Extreme.first(lower, some -> oracle.cheapest(at(terms, some)).map(order -> some)).orElseThrow();
             return new Concession(at(terms, highest), Sentences.exact(highest),

@@ -25,7 +25,8 @@ final class QuickXplain<T> {
     }
 
     /**
-     * Demands that cannot be met together although any all but one of them can. Of several such sets, one that leans on the earlier demands.
+     * Demands that cannot be met together although any all but one of them can. Of several such sets, one that leans on the earlier
+     * demands.
      *
      * @param demands cannot be met together
      * @return empty where nothing can be met even without demands

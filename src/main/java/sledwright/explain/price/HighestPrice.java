@@ -17,7 +17,8 @@ import sledwright.generator.time.Deadline;
 /**
  * The most that a unit of a part may cost before a request is better met without it.
  *
- * <p>Asked for many requests, the answer to one is where the next begins: most then need a single search, which the limit of the price cuts short.
+ * <p>Asked for many requests, the answer to one is where the next begins: most then need a single search, which the limit of the price cuts
+ * short.
  */
 public final class HighestPrice {
 

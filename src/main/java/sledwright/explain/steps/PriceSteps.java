@@ -78,7 +78,8 @@ public final class PriceSteps {
     /** The change at which the first lot that may serve gives a unit for nothing. */
     private long mostFall() {
         return catalog.lots(sku).stream()
-                .filter(lot -> !lot.onHand() && lot.available() > 0 && LeadTime.allows(lot, request.limit()) && AcceptedCondition.allows(lot, request.limit()))
+                .filter(lot -> !lot.onHand() && lot.available() > 0 && LeadTime.allows(lot, request.limit())
+                && AcceptedCondition.allows(lot, request.limit()))
                 .flatMap(lot -> lot.breaks().stream()).mapToLong(PriceBreak::unitPrice).min().orElseThrow();
     }
 

@@ -68,7 +68,8 @@ final class PartBars {
             return List.of();
         }
         return byRule.values().stream().map(bars -> bars.size() == 1 ? bars.get(0) : new Violation(bars.get(0).rule(), bars.get(0).where(),
-                bars.get(0).message() + " The same rule bars it on %s.".formatted(Sentences.count(bars.size() - 1, "other platform")))).toList();
+                bars.get(0).message() + " The same rule bars it on %s."
+                .formatted(Sentences.count(bars.size() - 1, "other platform")))).toList();
     }
 
     private Stream<Violation> broken(Part part, Platform platform) {

@@ -133,7 +133,8 @@ public final class WhyNotAnswer {
     }
 
     private String standing(Findings with, long extra, Order best) {
-        String money = extra == 0 ? "at the price of the best" : "%s %s".formatted(best.words(Math.abs(extra)), extra > 0 ? "dearer" : "cheaper");
+        String money = extra == 0 ? "at the price of the best"
+                : "%s %s".formatted(best.words(Math.abs(extra)), extra > 0 ? "dearer" : "cheaper");
         Objective objective = findings.request().objective();
         return switch (objective) {
             case CHEAPEST -> "%s, %s".formatted(with.ranked().get(0).words(Math.round(with.best())), money);
@@ -148,7 +149,8 @@ public final class WhyNotAnswer {
     private String figure(String noun, String unit, Findings with, String money) {
         String reached = Numbers.plain(with.best()) + unit;
         String best = Numbers.plain(findings.best()) + unit;
-        return reached.equals(best) ? "the same %s of %s, %s".formatted(noun, best, money) : "%s %s against %s, %s".formatted(noun, reached, best, money);
+        return reached.equals(best) ? "the same %s of %s, %s".formatted(noun, best, money)
+                : "%s %s against %s, %s".formatted(noun, reached, best, money);
     }
 
     private String atWhichPrice(BreakEven.Found level) {

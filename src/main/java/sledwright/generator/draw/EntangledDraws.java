@@ -47,7 +47,8 @@ public final class EntangledDraws {
             }
         }
         for (List<Ranked> sources : byKind.values()) {
-            sources.sort(Comparator.comparingLong((Ranked ranked) -> ranked.source.microwatts()).reversed().thenComparingInt(Ranked::lowest));
+            sources.sort(Comparator.comparingLong((Ranked ranked) -> ranked.source.microwatts()).reversed()
+                    .thenComparingInt(Ranked::lowest));
             kindSources.add(sources);
             ofKind.add(new HashMap<>());
         }

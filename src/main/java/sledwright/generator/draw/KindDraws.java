@@ -93,7 +93,8 @@ public final class KindDraws {
             return new RoundDraws(sources, machines, deadline).upTo(mostModules, unitsPerModule).stream()
                     .map(ways -> ways.stream().map(taken -> draw(sources, taken)).toList()).toList();
         }
-        List<boolean[][]> pairs = IntStream.range(1, sources.size()).mapToObj(i -> worthwhilePairs(sources.get(i - 1), sources.get(i))).toList();
+        List<boolean[][]> pairs = IntStream.range(1, sources.size())
+                .mapToObj(i -> worthwhilePairs(sources.get(i - 1), sources.get(i))).toList();
         return IntStream.rangeClosed(0, mostModules).mapToObj(count -> ofKind(sources, pairs, count * unitsPerModule)).toList();
     }
 
@@ -176,7 +177,8 @@ public final class KindDraws {
         for (int i = 0; i < taken.length; i++) {
             if (taken[i] > 0) {
                 Source source = sources.get(i);
-                draw = draw.plus(Draw.of(new Draw.Share(source.alike, source.modules, taken[i], source.microwatts, source.everywhere), source.prices[taken[i]]));
+                draw = draw.plus(Draw.of(new Draw.Share(source.alike, source.modules, taken[i], source.microwatts, source.everywhere),
+                        source.prices[taken[i]]));
             }
         }
         return draw == Draw.NOTHING ? draw : draw.with(load(sources, taken));

@@ -80,7 +80,8 @@ public record Level(ModuleType type, int width, int mts, Map<GroupKind, List<Mem
         }
         Map<Integer, Integer> least = new HashMap<>();
         for (int count : counts) {
-            least.put(count, Arrays.stream(counts).filter(other -> alike(reachable, memory.rankLimit(type), other, count)).findFirst().orElse(count));
+            least.put(count, Arrays.stream(counts).filter(other -> alike(reachable, memory.rankLimit(type), other, count)).findFirst()
+                    .orElse(count));
         }
         return least;
     }

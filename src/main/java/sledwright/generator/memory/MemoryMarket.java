@@ -58,8 +58,8 @@ public final class MemoryMarket {
      * @param levels    cache of levels, kept from request to request
      * @param draws     cache of the draws of groups, kept from request to request
      */
-    public MemoryMarket(Catalog catalog, Request request, Set<String> somewhere, Map<ShapeKey, Shapes> shapes, Map<List<Object>, List<Level>> levels,
-                        Map<List<Object>, List<List<Draw>>> draws) {
+    public MemoryMarket(Catalog catalog, Request request, Set<String> somewhere, Map<ShapeKey, Shapes> shapes,
+            Map<List<Object>, List<Level>> levels, Map<List<Object>, List<List<Draw>>> draws) {
         this.levels = levels;
         this.draws = draws;
         this.catalog = catalog;
@@ -83,8 +83,8 @@ public final class MemoryMarket {
         return Request.named("").withMachines(request.machines()).withForbid(request.forbid())
                 .withUse(request.use()).withOnHand(request.onHand())
                 .withRequire(new Requirements(0, 0, require.memoryGb(), 0, 0, 0, 0, 0, 0, require.spareSlots(), require.mode()))
-                .withLimit(new Limits(limit.price(), OptionalDouble.empty(), limit.leadDays(), OptionalDouble.empty(), 0, OptionalDouble.empty(),
-                        limit.conditions()));
+                .withLimit(new Limits(limit.price(), OptionalDouble.empty(), limit.leadDays(), OptionalDouble.empty(), 0,
+                OptionalDouble.empty(), limit.conditions()));
     }
 
     /** What there is to draw on. */
@@ -220,7 +220,8 @@ public final class MemoryMarket {
             EntangledDraws[] byGroup = new EntangledDraws[key.groups().size()];
             for (List<GroupKind> set : level.entangled()) {
                 if (!level.holdsAny(set, leastUnits.keySet())) {
-                    Map<GroupKind, List<MemoryModule>> modules = set.stream().collect(Collectors.toMap(Function.identity(), level.groups()::get));
+                    Map<GroupKind, List<MemoryModule>> modules = set.stream()
+                            .collect(Collectors.toMap(Function.identity(), level.groups()::get));
                     EntangledDraws draws = new EntangledDraws(modules, kinds, unitsPerModule);
                     set.forEach(group -> byGroup[key.groups().indexOf(group)] = draws);
                 }

@@ -46,8 +46,8 @@ public final class MemoryOption {
      * @param ownPrices     of the level's own modules
      * @param builder       most GB of a socket -> points
      */
-    public MemoryOption(Level level, int nextSlowerMts, boolean keptApart, Extent extent, PriceFloor allPrices, Supplier<PriceFloor> ownPrices,
-                 IntFunction<MemoryPoints> builder) {
+    public MemoryOption(Level level, int nextSlowerMts, boolean keptApart, Extent extent, PriceFloor allPrices,
+            Supplier<PriceFloor> ownPrices, IntFunction<MemoryPoints> builder) {
         this.level = level;
         this.nextSlowerMts = nextSlowerMts;
         this.extent = extent;

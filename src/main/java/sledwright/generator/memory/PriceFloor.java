@@ -75,7 +75,8 @@ public final class PriceFloor {
         List<Offer> sorted = new ArrayList<>(offers);
         sorted.sort(Comparator.comparingDouble(offer -> price.applyAsDouble(offer) / amount.applyAsDouble(offer)));
         Steps steps = new Steps(sorted.size());
-        sorted.forEach(offer -> steps.add(offer.units * amount.applyAsDouble(offer), price.applyAsDouble(offer) / amount.applyAsDouble(offer)));
+        sorted.forEach(offer -> steps.add(offer.units * amount.applyAsDouble(offer),
+                price.applyAsDouble(offer) / amount.applyAsDouble(offer)));
         return steps;
     }
 
@@ -94,7 +95,9 @@ public final class PriceFloor {
         return slots == ANY_SLOTS ? least : Math.max(least, byValue().priceLess(0, slots, 0));
     }
 
-    /** The most GB that money buys within the slots: never more than what it and a charge's worth of the slots would buy at charged prices. */
+    /**
+     * The most GB that money buys within the slots: never more than what it and a charge's worth of the slots would buy at charged prices.
+     */
     double mostGb(double money, int slots) {
         double most = byGb.amountFor(money);
         for (int i = 0; i < SLOT_CHARGES.length && slots != ANY_SLOTS; i++) {

@@ -40,7 +40,8 @@ final class Pricing {
     private final boolean dealtExactly;
 
     /**
-     * @param draws          for each group of the shapes' key, for each number of modules, the worthwhile draws; null for an entangled group
+     * @param draws          for each group of the shapes' key, for each number of modules, the worthwhile draws; null for an entangled
+     *                       group
      * @param entangled      for each group, the draws of the set that it belongs to; null for a group that stands by itself
      * @param uncoveredSlots slots of the fitted sockets that the kit leaves free
      */
@@ -60,10 +61,13 @@ final class Pricing {
         leastPrice = bounds(Draw::price);
         leastMicrowatts = bounds(draw -> surely(draw.load()));
         // A group that cannot be left empty holds a part that the request wants used.
-        wantedGroups = IntStream.range(0, draws.size()).filter(group -> draws.get(group) != null && draws.get(group).get(0).isEmpty()).toArray();
+        wantedGroups = IntStream.range(0, draws.size())
+                .filter(group -> draws.get(group) != null && draws.get(group).get(0).isEmpty()).toArray();
     }
 
-    /** For each group and number of modules the least figure of its draws; {@link #UNAVAILABLE} where there is none; 0 for entangled groups. */
+    /**
+     * For each group and number of modules the least figure of its draws; {@link #UNAVAILABLE} where there is none; 0 for entangled groups.
+     */
     private long[][] bounds(ToLongFunction<Draw> figure) {
         return draws.stream().map(group -> group == null ? new long[shapes.layouts().maxModules() + 1]
                 : group.stream().mapToLong(of -> of.stream().mapToLong(figure).min().orElse(UNAVAILABLE)).toArray()).toArray(long[][]::new);
@@ -149,7 +153,8 @@ final class Pricing {
      * @param price of the draws chosen so far and, for the groups still open, their cheapest
      * @param least watts of the draws chosen so far and, for the groups still open, their lightest
      */
-    private void combine(List<MemoryPoint> kept, Shapes.Bucket bucket, Shapes.Shape shape, int index, long price, long least, Draw[] chosen) {
+    private void combine(List<MemoryPoint> kept, Shapes.Bucket bucket, Shapes.Shape shape, int index, long price, long least,
+            Draw[] chosen) {
         if (isMatched(kept, price, least) || !Budget.allows(request.limit(), price)) {
             return;
         }

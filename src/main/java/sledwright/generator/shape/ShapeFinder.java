@@ -92,7 +92,8 @@ public final class ShapeFinder {
                 .filter(i -> capacities.contains(key.groups().get(i).capacityGb())).toArray();
         List<GroupKind> groups = Arrays.stream(members).mapToObj(key.groups()::get).toList();
         Lattice lattice = new Lattice(groups.size(), layouts.maxModules());
-        if (layouts.maxModules() > Byte.MAX_VALUE || lattice.size() * (key.sparing() ? layouts.histograms() : layouts.words()) > MOST_VECTORS) {
+        if (layouts.maxModules() > Byte.MAX_VALUE || lattice.size() * (key.sparing() ? layouts.histograms()
+                : layouts.words()) > MOST_VECTORS) {
             throw new OutOfTimeException();
         }
         lattice.list();
@@ -112,7 +113,8 @@ public final class ShapeFinder {
         }
     }
 
-    private void remember(int[] members, List<GroupKind> groups, int capacities, int[] counts, int modules, int fullestGb, double sparedGb) {
+    private void remember(int[] members, List<GroupKind> groups, int capacities, int[] counts, int modules, int fullestGb,
+            double sparedGb) {
         int totalGb = 0;
         int used = 0;
         int last = -1;

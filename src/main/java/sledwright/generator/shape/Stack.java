@@ -29,7 +29,8 @@ record Stack(int[] counts, int size, int capacityGb, double sparedGb) {
                                int[] counts, int group, int left) {
         if (left == 0) {
             Stack stack = of(groups, counts.clone(), size);
-            if (RankLimit.allows(rankLimit, stack.sum(groups, true)) && (!sparing || ModeSupported.allowsSparing(stack.sum(groups, false)))) {
+            if (RankLimit.allows(rankLimit, stack.sum(groups, true))
+                    && (!sparing || ModeSupported.allowsSparing(stack.sum(groups, false)))) {
                 stacks.add(stack);
             }
             return;

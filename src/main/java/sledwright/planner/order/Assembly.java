@@ -57,7 +57,8 @@ final class Assembly {
         List<FilledEnclosure> enclosures = new ArrayList<>();
         for (Bay bay : market.bays()) {
             List<Build> sleds = tally.counts().entrySet().stream().filter(entry -> bay.equals(entry.getKey().bay()))
-                    .flatMap(entry -> Collections.nCopies(entry.getValue(), entry.getKey().builds()).stream().flatMap(List::stream)).toList();
+                    .flatMap(entry -> Collections.nCopies(entry.getValue(), entry.getKey().builds()).stream().flatMap(List::stream))
+                    .toList();
             if (!sleds.isEmpty()) {
                 Packing.pack(tally.loads(bay), bay).forEach(packed -> {
                     enclosures.add(new FilledEnclosure(bay.enclosure(), bay.supply(), packed.stream().map(sleds::get).toList()));
@@ -76,7 +77,8 @@ final class Assembly {
                     .sorted(Comparator.comparing((Map.Entry<Column, Integer> entry) -> entry.getValue()).reversed())
                     .forEach(entry -> {
                         for (int time = 0; time < entry.getValue(); time++) {
-                            entry.getKey().builds().forEach(build -> byBuild.computeIfAbsent(build, same -> new ArrayList<>()).add(drawn(build, asked)));
+                            entry.getKey().builds()
+                                    .forEach(build -> byBuild.computeIfAbsent(build, same -> new ArrayList<>()).add(drawn(build, asked)));
                         }
                     });
             OrderLine of = market.line(line);
@@ -113,7 +115,8 @@ final class Assembly {
         long licence = 0;
         for (LineFill line : lines) {
             for (Fill fill : line.fills()) {
-                OrderPrice beside = OrderPrice.of(List.of(fill.build()), List.of(), market.catalog().labour(), line.line().request().licence());
+                OrderPrice beside = OrderPrice.of(List.of(fill.build()), List.of(), market.catalog().labour(),
+                        line.line().request().licence());
                 labour += beside.labour() * fill.machines();
                 licence += beside.licence() * fill.machines();
             }

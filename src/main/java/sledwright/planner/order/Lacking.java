@@ -80,7 +80,8 @@ final class Lacking {
         long[] weights = order.lines().stream().mapToLong(line -> line.priority() * ScaledMoney.ONE).toArray();
         Columns columns = new Columns();
         delivered.counts().keySet().forEach(columns::add);
-        ColumnGeneration generation = new ColumnGeneration(market, new Pricer(market, search, true), columns, weights, true, Restrictions.NONE);
+        ColumnGeneration generation = new ColumnGeneration(market, new Pricer(market, search, true), columns, weights, true,
+                Restrictions.NONE);
         generation.run(Long.MAX_VALUE, deadline, bound -> { });
         long missing = 0;
         for (int line = 0; line < weights.length; line++) {
@@ -97,7 +98,8 @@ final class Lacking {
             if (!all.isEmpty()) {
                 long price = all.stream().flatMap(lot -> lot.breaks().stream()).mapToLong(PriceBreak::unitPrice).max().orElse(0) + DEAR;
                 int units = (int) Math.min(1_000_000, 64L * order.machines());
-                all.add(new Lot(part.sku(), MISSING, MISSING, Condition.NEW, units, 0, List.of(new PriceBreak(1, price, OptionalLong.empty())), true));
+                all.add(new Lot(part.sku(), MISSING, MISSING, Condition.NEW, units, 0,
+                        List.of(new PriceBreak(1, price, OptionalLong.empty())), true));
                 lots.put(part.sku(), all);
             }
         });
@@ -109,11 +111,14 @@ final class Lacking {
         SortedMap<String, Map<String, Integer>> bySku = new TreeMap<>();
         for (LineFill line : assembly.lines()) {
             line.fills().forEach(fill -> fill.picks().forEach(picks -> picks.stream().filter(pick -> pick.lot().lot().equals(MISSING))
-                    .forEach(pick -> bySku.computeIfAbsent(pick.sku(), sku -> new TreeMap<>()).merge(line.line().name(), pick.quantity(), Integer::sum))));
+                    .forEach(pick -> bySku.computeIfAbsent(pick.sku(), sku -> new TreeMap<>())
+                    .merge(line.line().name(), pick.quantity(), Integer::sum))));
         }
         Map<String, Integer> all = new HashMap<>();
-        assembly.picks().stream().filter(pick -> pick.lot().lot().equals(MISSING)).forEach(pick -> all.merge(pick.sku(), pick.quantity(), Integer::sum));
-        return all.entrySet().stream().map(entry -> new Lack(entry.getKey(), entry.getValue(), bySku.getOrDefault(entry.getKey(), Map.of())))
+        assembly.picks().stream().filter(pick -> pick.lot().lot().equals(MISSING))
+                .forEach(pick -> all.merge(pick.sku(), pick.quantity(), Integer::sum));
+        return all.entrySet().stream()
+                .map(entry -> new Lack(entry.getKey(), entry.getValue(), bySku.getOrDefault(entry.getKey(), Map.of())))
                 .sorted(Comparator.comparing(Lack::sku)).toList();
     }
 
@@ -141,6 +146,7 @@ final class Lacking {
 
     private static OrderLine waiting(OrderLine line) {
         Request request = line.request();
-        return new OrderLine(line.name(), request.withLimit(request.limit().withLeadDays(OptionalInt.empty())), line.priority(), line.uniform());
+        return new OrderLine(line.name(), request.withLimit(request.limit().withLeadDays(OptionalInt.empty())), line.priority(),
+                line.uniform());
     }
 }

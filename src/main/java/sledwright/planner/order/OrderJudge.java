@@ -43,12 +43,14 @@ final class OrderJudge {
                         picks.addAll(some);
                     });
                 }
-                orders.add(Order.of(machines, picks, line.line().request().withMachines(line.delivered()).withOnHand(outcome.order().onHand()), catalog));
+                orders.add(Order.of(machines, picks,
+                        line.line().request().withMachines(line.delivered()).withOnHand(outcome.order().onHand()), catalog));
             }
         }
         broken.addAll(judge.judgeTogether(orders));
         for (FilledEnclosure filled : outcome.enclosures()) {
-            broken.addAll(requests(outcome, filled).map(request -> judge(filled, request)).min(Comparator.comparingInt(List::size)).orElse(List.of()));
+            broken.addAll(requests(outcome, filled).map(request -> judge(filled, request)).min(Comparator.comparingInt(List::size))
+                    .orElse(List.of()));
         }
         return broken;
     }

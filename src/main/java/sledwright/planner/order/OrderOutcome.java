@@ -24,8 +24,9 @@ import sledwright.metrics.Figures;
  * @param scarce     parts of which more would make the order cheaper, the one that saves most first; empty where machines are missing
  * @param shortages  what is lacking where machines are missing
  */
-public record OrderOutcome(OrderRequest order, Catalog catalog, OrderStatus status, double best, double bound, Price price, List<LineFill> lines,
-                           List<FilledEnclosure> enclosures, List<Pick> picks, Set<String> suppliers, List<Scarce> scarce, Shortages shortages) {
+public record OrderOutcome(OrderRequest order, Catalog catalog, OrderStatus status, double best, double bound, Price price,
+        List<LineFill> lines, List<FilledEnclosure> enclosures, List<Pick> picks, Set<String> suppliers, List<Scarce> scarce,
+        Shortages shortages) {
 
     public OrderOutcome {
         lines = List.copyOf(lines);

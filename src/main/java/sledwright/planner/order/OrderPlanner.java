@@ -51,7 +51,8 @@ public final class OrderPlanner {
     public OrderOutcome plan(OrderRequest order, Deadline deadline, Consumer<OrderProgress> progress) {
         long start = System.nanoTime();
         OrderSolver solver = new OrderSolver(catalog, order, search, seed, deadline, now -> progress.accept(new OrderProgress(
-                (System.nanoTime() - start) / 1e9, ScaledMoney.minor(now.cost()), now.bound() == Long.MIN_VALUE ? Double.NaN : ScaledMoney.minor(now.bound()), now.missing())));
+                (System.nanoTime() - start) / 1e9, ScaledMoney.minor(now.cost()), now.bound() == Long.MIN_VALUE ? Double.NaN
+                : ScaledMoney.minor(now.bound()), now.missing())));
         Tally tally = solver.solve();
         Assembly assembly = new Assembly(tally);
         List<LineFill> lines = assembly.lines();
@@ -65,8 +66,9 @@ public final class OrderPlanner {
         double best = ScaledMoney.minor(tally.ofDelivered()) + order.deliveryCharge() * (order.deliveryCharge() > 0 ? suppliers.size() : 0);
         double bound = !whole || solver.bound() == Long.MIN_VALUE ? Double.NaN
                 : solver.isProved() ? best : ScaledMoney.minor(solver.bound());
-        OrderOutcome outcome = new OrderOutcome(order, catalog, status, best, bound, price, lines, enclosures, picks, names(solver, suppliers),
-                whole ? scarce(solver) : List.of(), whole ? Shortages.NONE : new Lacking(catalog, order, search, seed, deadline).of(tally));
+        OrderOutcome outcome = new OrderOutcome(order, catalog, status, best, bound, price, lines, enclosures, picks,
+                names(solver, suppliers), whole ? scarce(solver) : List.of(), whole ? Shortages.NONE
+                : new Lacking(catalog, order, search, seed, deadline).of(tally));
         require(outcome, tally);
         return outcome;
     }

@@ -27,7 +27,10 @@ import sledwright.planner.order.relax.Pricer;
 import sledwright.planner.order.relax.RestrictedMaster;
 import sledwright.planner.order.relax.Restrictions;
 
-/** Fills an order: a first one greedily, the bound by column generation, a better one by rounding its mix, then exchanges until time or steps are over. */
+/**
+ * Fills an order: a first one greedily, the bound by column generation, a better one by rounding its mix, then exchanges until time or
+ * steps are over.
+ */
 final class OrderSolver {
 
     /** Tries to better an order that no bound proves yet. */

@@ -73,7 +73,8 @@ final class Bench {
                         Optional.of(socket), Optional.empty()));
             }
         });
-        bare.forEach(socket -> sinksOn.add(new BenchStep(Action.PUT_IN, Part.HEAT_SINK, after.cooling().sku(), Optional.empty(), Optional.of(socket))));
+        bare.forEach(socket ->
+                sinksOn.add(new BenchStep(Action.PUT_IN, Part.HEAT_SINK, after.cooling().sku(), Optional.empty(), Optional.of(socket))));
     }
 
     private static Map<String, String> processors(Build build) {

@@ -177,7 +177,8 @@ final class SlotPlan {
             }
         });
         Map<Place, List<MemoryModule>> rest = new HashMap<>();
-        units.values().forEach(some -> some.forEach(module -> rest.computeIfAbsent(Place.of(module), place -> new ArrayList<>()).add(module)));
+        units.values().forEach(some -> some.forEach(module -> rest.computeIfAbsent(Place.of(module), place -> new ArrayList<>())
+                .add(module)));
         plan.forEach((slot, place) -> {
             if (!modules.containsKey(slot)) {
                 modules.put(slot, rest.get(place).remove(0));

@@ -82,7 +82,8 @@ public final class Upgrader {
         Outcome outcome = planner.plan(findings);
         List<Violation> misses = misses();
         Optional<Plan> change = outcome.ranked().stream().findFirst().map(judged -> plan(judged.order()));
-        Optional<Plan> plan = misses.isEmpty() ? Optional.of(change.filter(other -> other.spend().total() < licence()).orElseGet(this::asItStands))
+        Optional<Plan> plan = misses.isEmpty()
+                ? Optional.of(change.filter(other -> other.spend().total() < licence()).orElseGet(this::asItStands))
                 : change;
         Findings whole = search.on(shop).run(wholeRequest(), deadline);
         OptionalLong bound = bound(outcome, misses.isEmpty());
@@ -140,7 +141,8 @@ public final class Upgrader {
     private Plan plan(Order found) {
         List<Build> machines = arranged(found);
         List<Pick> picks = found.picks().stream().map(this::atShopPrice).toList();
-        int modulesPutIn = picks.stream().filter(pick -> shop.module(pick.sku()).isPresent() && !isInstalled(pick)).mapToInt(Pick::quantity).sum();
+        int modulesPutIn = picks.stream().filter(pick -> shop.module(pick.sku()).isPresent() && !isInstalled(pick))
+                .mapToInt(Pick::quantity).sum();
         SortedMap<String, Integer> pulled = pulled(found);
         Labour labour = shop.labour();
         Spend spend = new Spend(picks.stream().mapToLong(Pick::total).sum(),

@@ -8,23 +8,29 @@ import java.util.List;
  */
 public final class Precautions {
 
-    public static final String MANUALS = "The makers' manuals for the machine and the parts come before this list. For the mains and the enclosure follow "
+    public static final String MANUALS =
+            "The makers' manuals for the machine and the parts come before this list. For the mains and the enclosure follow "
             + "the local code; leave work on them to qualified people.";
 
-    public static final String POWER_OFF = "Shut the machine down, switch it off and unplug every cord, or draw the sled from its enclosure. Wait as long as "
+    public static final String POWER_OFF =
+            "Shut the machine down, switch it off and unplug every cord, or draw the sled from its enclosure. Wait as long as "
             + "the manual says, until every light is out: supplies hold charge.";
 
     public static final String HOT = "Heat sinks, processors and modules are hot after work and burn the skin. Let them cool.";
 
-    public static final String STATIC = "Static kills parts unseen. Wear a wrist strap on a grounded work surface and test both before: a wrist-strap system "
-            + "must be below 3.5 x 10^7 ohm, a work surface below 1 x 10^9 ohm (ANSI/ESD S20.20, IEC 61340-5-1). Never wear a strap at a machine under power.";
+    public static final String STATIC =
+            "Static kills parts unseen. Wear a wrist strap on a grounded work surface and test both before: a wrist-strap system "
+            + "must be below 3.5 x 10^7 ohm, a work surface below 1 x 10^9 ohm (ANSI/ESD S20.20, IEC 61340-5-1). Never wear a strap at a"
+            + " machine under power.";
 
-    public static final String BAGS = "Keep parts in their shielding bags until they go in, and hold modules and processors by their edges.";
+    public static final String BAGS =
+            "Keep parts in their shielding bags until they go in, and hold modules and processors by their edges.";
 
     public static final List<String> BEFORE = List.of(MANUALS, POWER_OFF, HOT, STATIC, BAGS);
 
     public static final List<String> HEAT_SINKS = List.of(
-            "Clean a processor and its heat sink before the sink goes on, and put on fresh thermal compound. Tighten in the order and to the torque that the "
+            "Clean a processor and its heat sink before the sink goes on, and put on fresh thermal compound. Tighten in the order and to"
+            + " the torque that the "
                     + "manual states.");
 
     private Precautions() {

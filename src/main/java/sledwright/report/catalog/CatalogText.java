@@ -35,7 +35,8 @@ public final class CatalogText {
     }
 
     private static TextTable enclosures(CatalogView view) {
-        TextTable table = new TextTable().column("sku", Fit.LEFT).column("bays", Fit.RIGHT).column("takes", Fit.FLEXIBLE).column("fed by", Fit.LEFT)
+        TextTable table = new TextTable().column("sku", Fit.LEFT).column("bays", Fit.RIGHT).column("takes", Fit.FLEXIBLE)
+                .column("fed by", Fit.LEFT)
                 .column("W for sleds", Fit.RIGHT);
         for (CatalogView.Housed enclosure : view.enclosures()) {
             String sku = enclosure.sku();

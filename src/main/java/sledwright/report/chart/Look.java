@@ -16,8 +16,10 @@ record Look(int index, String light, String dark, String dashes) {
 
     static final int COUNT = 8;
 
-    private static final List<String> LIGHT = List.of("#0f5257", "#b3541e", "#3b5ba5", "#8a2f6b", "#52701b", "#6b4fa0", "#8c1d18", "#4a5560");
-    private static final List<String> DARK = List.of("#7cc7c9", "#f0a070", "#8fb0f0", "#e08cc8", "#b3d06a", "#c0a8f0", "#f2a29b", "#b8c2ca");
+    private static final List<String> LIGHT = List.of("#0f5257", "#b3541e", "#3b5ba5", "#8a2f6b", "#52701b", "#6b4fa0",
+            "#8c1d18", "#4a5560");
+    private static final List<String> DARK = List.of("#7cc7c9", "#f0a070", "#8fb0f0", "#e08cc8", "#b3d06a", "#c0a8f0",
+            "#f2a29b", "#b8c2ca");
     private static final List<String> DASHES = List.of("", "7 3", "2 3", "9 3 2 3");
     private static final int SHAPES = 5;
 

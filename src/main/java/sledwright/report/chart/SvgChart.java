@@ -105,13 +105,15 @@ public final class SvgChart {
     }
 
     private double legendWidth() {
-        return several() ? LEGEND_MARGIN + 44 + LETTER * 1.12 * chart.lines().stream().mapToInt(line -> line.name().length()).max().orElse(0) : 0;
+        return several() ? LEGEND_MARGIN + 44 + LETTER * 1.12 * chart.lines().stream().mapToInt(line -> line.name().length()).max()
+                .orElse(0) : 0;
     }
 
     /** @param from where the drawing begins in its file */
     private String draw(double from) {
         String label = escaped(chart.title() + ". " + chart.description());
-        add("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %s\" role=\"%s\" aria-label=\"%s\" class=\"chart\" font-family=\"%s\" font-size=\"12\"%s>",
+        add("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %s\" role=\"%s\" aria-label=\"%s\" class=\"chart\""
+                + " font-family=\"%s\" font-size=\"12\"%s>",
                 WIDTH, n(height), use == Use.LIVE ? "group" : "img", label, FONT,
                 use == Use.FILE ? " y=\"%s\" width=\"%d\" height=\"%s\"".formatted(n(from), WIDTH, n(height)) : "");
         if (use == Use.FILE) {
@@ -177,12 +179,13 @@ public final class SvgChart {
                     : mark(spot.mark(), x(spot.across()), y(spot.up()));
             String fill = spot.ahead() ? look.light() : "#ffffff";
             String words = (several() ? drawn.name() + ": " : "") + spot.words();
-            add("<g class=\"spot %s%s\"%s%s fill=\"%s\" stroke=\"%s\" stroke-width=\"1.4\">", look.className(), spot.ahead() ? "" : " hollow",
-                    spot.link().map(id -> " data-link=\"" + escaped(id) + "\"").orElse(""),
+            add("<g class=\"spot %s%s\"%s%s fill=\"%s\" stroke=\"%s\" stroke-width=\"1.4\">", look.className(), spot.ahead() ? ""
+                    : " hollow", spot.link().map(id -> " data-link=\"" + escaped(id) + "\"").orElse(""),
                     use == Use.LIVE ? " role=\"img\" aria-label=\"" + escaped(words) + "\"" : "", fill, look.light());
             add("<title>%s</title>", escaped(words));
             if (use == Use.LIVE) {
-                add("<circle class=\"hit\" cx=\"%s\" cy=\"%s\" r=\"9\" fill=\"none\" stroke=\"none\" pointer-events=\"all\"/>", n(x(spot.across())), n(y(spot.up())));
+                add("<circle class=\"hit\" cx=\"%s\" cy=\"%s\" r=\"9\" fill=\"none\" stroke=\"none\" pointer-events=\"all\"/>",
+                        n(x(spot.across())), n(y(spot.up())));
             }
             add("%s</g>", shape);
         }
@@ -236,11 +239,12 @@ public final class SvgChart {
             Place place = free(new Place(from, from + wide, height(spot, 1)), spot, taken);
             taken.add(place);
             if (place.from > from) {
-                add("<path aria-hidden=\"true\" class=\"axis\" d=\"M%s %sL%s %s\" stroke=\"#55606b\" fill=\"none\"/>", n(x(spot.across()) + 6),
-                        n(y(spot.up()) + (chart.falling() ? -4 : 4)), n(place.from - 3), n(place.at - 4));
+                add("<path aria-hidden=\"true\" class=\"axis\" d=\"M%s %sL%s %s\" stroke=\"#55606b\" fill=\"none\"/>",
+                        n(x(spot.across()) + 6), n(y(spot.up()) + (chart.falling() ? -4 : 4)), n(place.from - 3), n(place.at - 4));
             }
             // A rim of the ground's colour keeps words readable where they cross a line.
-            add("<text aria-hidden=\"true\" class=\"call ink\" x=\"%s\" y=\"%s\" text-anchor=\"%s\" fill=\"#1b1f23\" stroke=\"#ffffff\" stroke-width=\"3.5\" stroke-linejoin=\"round\" paint-order=\"stroke\">%s</text>",
+            add("<text aria-hidden=\"true\" class=\"call ink\" x=\"%s\" y=\"%s\" text-anchor=\"%s\" fill=\"#1b1f23\" stroke=\"#ffffff\""
+                    + " stroke-width=\"3.5\" stroke-linejoin=\"round\" paint-order=\"stroke\">%s</text>",
                     n(before ? place.to : place.from), n(place.at), before ? "end" : "start", escaped(words));
         }
     }
@@ -269,9 +273,11 @@ public final class SvgChart {
         for (int i = 0; i < chart.lines().size(); i++) {
             Look look = Look.of(i);
             double y = top + 6 + i * LEGEND_ROW;
-            add("<line class=\"line %s\" x1=\"%s\" x2=\"%s\" y1=\"%s\" y2=\"%s\" stroke=\"%s\" stroke-width=\"1.6\"%s/>", look.className(), n(x), n(x + 34),
-                    n(y), n(y), look.light(), look.dashes().isEmpty() ? "" : " stroke-dasharray=\"" + look.dashes() + "\"");
-            add("<g class=\"spot %s\" fill=\"%s\" stroke=\"%s\">%s</g>", look.className(), look.light(), look.light(), look.shape(x + 17, y, 3.6));
+            add("<line class=\"line %s\" x1=\"%s\" x2=\"%s\" y1=\"%s\" y2=\"%s\" stroke=\"%s\" stroke-width=\"1.6\"%s/>", look.className(),
+                    n(x), n(x + 34), n(y), n(y), look.light(), look.dashes().isEmpty() ? ""
+                    : " stroke-dasharray=\"" + look.dashes() + "\"");
+            add("<g class=\"spot %s\" fill=\"%s\" stroke=\"%s\">%s</g>", look.className(), look.light(), look.light(),
+                    look.shape(x + 17, y, 3.6));
             text(x + 42, y + 4, "start", "ink", "#1b1f23", 12, false, chart.lines().get(i).name());
         }
         add("</g>");
@@ -286,8 +292,8 @@ public final class SvgChart {
     }
 
     private void text(double x, double y, String anchor, String className, String colour, int size, boolean bold, String words) {
-        add("<text class=\"%s\" x=\"%s\" y=\"%s\" text-anchor=\"%s\" fill=\"%s\" font-size=\"%d\"%s>%s</text>", className, n(x), n(y), anchor, colour, size,
-                bold ? " font-weight=\"700\"" : "", escaped(words));
+        add("<text class=\"%s\" x=\"%s\" y=\"%s\" text-anchor=\"%s\" fill=\"%s\" font-size=\"%d\"%s>%s</text>", className, n(x), n(y),
+                anchor, colour, size, bold ? " font-weight=\"700\"" : "", escaped(words));
     }
 
     private void add(String format, Object... values) {
@@ -316,7 +322,8 @@ public final class SvgChart {
 
     /** What XML can hold and what turns nothing round. */
     private static boolean isDrawn(int character) {
-        return !Character.isISOControl(character) && Character.getType(character) != Character.SURROGATE && Character.getType(character) != Character.FORMAT
+        return !Character.isISOControl(character) && Character.getType(character) != Character.SURROGATE
+                && Character.getType(character) != Character.FORMAT
                 && (character & 0xFFFE) != 0xFFFE;
     }
 
@@ -331,8 +338,8 @@ public final class SvgChart {
                 """);
         for (int i = 0; i < Look.COUNT; i++) {
             Look look = Look.of(i);
-            style.append(".chart .line.%s { stroke: %s; }\n.chart .spot.%s { stroke: %s; fill: %s; }\n".formatted(look.className(), look.dark(),
-                    look.className(), look.dark(), look.dark()));
+            style.append(".chart .line.%s { stroke: %s; }\n.chart .spot.%s { stroke: %s; fill: %s; }\n"
+                    .formatted(look.className(), look.dark(), look.className(), look.dark(), look.dark()));
         }
         return style.append(".chart .spot.hollow { fill: #171b1e; }\n").toString();
     }

@@ -59,7 +59,8 @@ final class CompareCharts {
 
     /** What a page knows a point by. */
     static String link(CurveView curve, PointView point) {
-        return String.join("-", curve.axis().label(), curve.cost().label(), curve.platform().orElse("all"), String.valueOf(curve.points().indexOf(point) + 1));
+        return String.join("-", curve.axis().label(), curve.cost().label(), curve.platform().orElse("all"),
+                String.valueOf(curve.points().indexOf(point) + 1));
     }
 
     private Optional<String> call(CurveView curve, PointView point) {
@@ -93,7 +94,9 @@ final class CompareCharts {
         CurveView first = curves.get(0);
         PointView from = first.points().get(0);
         PointView to = first.points().get(first.points().size() - 1);
-        return curves.size() > 1 ? "A staircase for each of %d platforms; filled points are ahead of all other platforms. The table has every point.".formatted(curves.size())
+        return curves.size() > 1
+                ? "A staircase for each of %d platforms; filled points are ahead of all other platforms. The table has every point."
+                .formatted(curves.size())
                 : "A staircase of %s, from %s for %s to %s for %s. The table has every point.".formatted(
                 Numbers.counted(first.points().size(), "point", "points"), amount(first, from.figure()), words.money(from.cost()),
                 amount(first, to.figure()), words.money(to.cost()));

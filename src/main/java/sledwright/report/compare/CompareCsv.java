@@ -16,9 +16,12 @@ import sledwright.report.text.Csv;
 /** The points of a comparison as rows of a table: numbers, and texts, of which the empty one stands for nothing. */
 public final class CompareCsv {
 
-    private static final List<String> HEADER = List.of("request", "status", "currency", "figure", "cost", "curve_platform", "cost_amount", "value", "per_unit",
-            "extra_cost", "extra_value", "extra_per_unit", "knee", "best_per_unit", "foremost", "proved", "price", "energy_cost", "total_cost", "build",
-            "platform", "processor", "processors", "cooling", "supply", "supplies", "modules", "cores", "memory_gb", "usable_gb", "memory_mts",
+    private static final List<String> HEADER = List.of("request", "status", "currency", "figure", "cost", "curve_platform", "cost_amount",
+            "value", "per_unit",
+            "extra_cost", "extra_value", "extra_per_unit", "knee", "best_per_unit", "foremost", "proved", "price", "energy_cost",
+            "total_cost", "build",
+            "platform", "processor", "processors", "cooling", "supply", "supplies", "modules", "cores", "memory_gb", "usable_gb",
+            "memory_mts",
             "bandwidth_gbs", "throughput", "throughput_estimated", "load_w", "wall_w", "lead_days");
 
     private CompareCsv() {
@@ -38,13 +41,15 @@ public final class CompareCsv {
         BuildView build = view.build(point.build());
         Figures figures = build.figures();
         return List.of(view.request(), curve.status().label(), view.currency(), curve.axis().label(), curve.cost().label(),
-                curve.platform().orElse(""), point.cost(), Decimals.of(point.figure()), or(point.perUnit()), or(point.extra().map(Extra::cost)),
-                or(point.extra().map(extra -> Decimals.of(extra.figure()))), or(point.extra().map(Extra::perUnit)), String.valueOf(point.knee()),
-                String.valueOf(point.bestPerUnit()), String.valueOf(point.foremost()), String.valueOf(point.proved()), point.price(),
+                curve.platform().orElse(""), point.cost(), Decimals.of(point.figure()), or(point.perUnit()),
+                or(point.extra().map(Extra::cost)), or(point.extra().map(extra -> Decimals.of(extra.figure()))),
+                or(point.extra().map(Extra::perUnit)), String.valueOf(point.knee()), String.valueOf(point.bestPerUnit()),
+                String.valueOf(point.foremost()), String.valueOf(point.proved()), point.price(),
                 or(point.energy()), or(point.energy().map(energy -> point.total())), point.build(), build.platform(),
-                build.processorSku().orElse(""), build.processors(), build.cooling().orElse(""), build.supply().orElse(""), build.supplies(),
-                BuildText.modules(build.heaviest().modules()), figures.cores(), figures.memoryGb(), Decimals.of(figures.usableGb()), figures.speed().mts(),
-                Decimals.of(figures.bandwidthGbs()), Decimals.of(figures.throughput()), String.valueOf(figures.throughputEstimated()),
+                build.processorSku().orElse(""), build.processors(), build.cooling().orElse(""), build.supply().orElse(""),
+                build.supplies(), BuildText.modules(build.heaviest().modules()), figures.cores(), figures.memoryGb(),
+                Decimals.of(figures.usableGb()), figures.speed().mts(), Decimals.of(figures.bandwidthGbs()),
+                Decimals.of(figures.throughput()), String.valueOf(figures.throughputEstimated()),
                 Decimals.of(figures.loadW()), or(figures.wallW().stream().mapToObj(Decimals::of).findFirst()), build.leadDays());
     }
 

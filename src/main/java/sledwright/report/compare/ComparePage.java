@@ -33,12 +33,13 @@ import sledwright.words.Sentences;
 public final class ComparePage {
 
     /** A figure over a cost. */
-    public record Section(String id, String title, Markup chart, boolean saves, boolean total, String cost, String figure, List<Row> rows, List<String> open) {
+    public record Section(String id, String title, Markup chart, boolean saves, boolean total, String cost, String figure, List<Row> rows,
+            List<String> open) {
     }
 
     /** A point; figures stand as words, and beside them as numbers that sort. */
-    public record Row(String link, String platform, Cell cost, Cell price, Cell figure, Cell perUnit, Cell extraCost, Cell extra, Cell perExtra, String marks, int build,
-                      String processor, String memory, boolean marked) {
+    public record Row(String link, String platform, Cell cost, Cell price, Cell figure, Cell perUnit, Cell extraCost, Cell extra,
+            Cell perExtra, String marks, int build, String processor, String memory, boolean marked) {
     }
 
     public record Cell(String words, String sorts) {
@@ -47,8 +48,8 @@ public final class ComparePage {
     }
 
     /** A build. */
-    public record Machine(int number, String price, String platform, String processors, String cooling, String supply, String modules, String memory,
-                          int cores, String mts, String bandwidth, String throughput, String load, String wall, int days) {
+    public record Machine(int number, String price, String platform, String processors, String cooling, String supply, String modules,
+            String memory, int cores, String mts, String bandwidth, String throughput, String load, String wall, int days) {
     }
 
     private final CompareView view;
@@ -66,16 +67,21 @@ public final class ComparePage {
     }
 
     private String page() {
-        PageHead head = PageHead.of("Comparison: " + view.request(), "What each further coin buys, figure by figure, with every point proved or said not to be.",
+        PageHead head = PageHead.of("Comparison: " + view.request(),
+                "What each further coin buys, figure by figure, with every point proved or said not to be.",
                 shop);
         List<Machine> machines = new ArrayList<>();
         view.builds().forEach(build -> machines.add(machine(machines.size() + 1, build)));
-        return Pages.live("compare", head, Map.ofEntries(Map.entry("shop", Map.of("name", shop.name(), "address", shop.stationery().address(),
-                        "contact", shop.stationery().contact())), Map.entry("request", view.request()), Map.entry("machines", view.machines()),
-                Map.entry("day", words.day(shop.pricedOn())), Map.entry("status", status()), Map.entry("open", view.status() == Status.BEST_FOUND),
-                Map.entry("none", view.status() == Status.IMPOSSIBLE), Map.entry("energy", energy()), Map.entry("by_platform", view.byPlatform()),
-                Map.entry("sections", sections()), Map.entry("chart_style", new Markup(SvgChart.DARK_STYLE)), Map.entry("builds", machines), Map.entry("together", together()),
-                Map.entry("notes", CompareNotes.of(view).stream().map(note -> Map.of("term", note.term(), "meaning", note.meaning())).toList())));
+        return Pages.live("compare", head,
+                Map.ofEntries(Map.entry("shop", Map.of("name", shop.name(), "address", shop.stationery().address(),
+                        "contact", shop.stationery().contact())), Map.entry("request", view.request()),
+                        Map.entry("machines", view.machines()), Map.entry("day", words.day(shop.pricedOn())), Map.entry("status", status()),
+                        Map.entry("open", view.status() == Status.BEST_FOUND), Map.entry("none", view.status() == Status.IMPOSSIBLE),
+                        Map.entry("energy", energy()), Map.entry("by_platform", view.byPlatform()),
+                Map.entry("sections", sections()), Map.entry("chart_style", new Markup(SvgChart.DARK_STYLE)), Map.entry("builds", machines),
+                Map.entry("together", together()),
+                Map.entry("notes", CompareNotes.of(view).stream().map(note -> Map.of("term", note.term(), "meaning", note.meaning()))
+                .toList())));
     }
 
     private String status() {
@@ -88,11 +94,14 @@ public final class ComparePage {
 
     private Optional<String> energy() {
         return view.energy().map(energy -> "%s years, %s a kWh, %s %% of the load on average".formatted(words.figure(energy.years()),
-                words.sentence(view.pricePerKwh().orElseThrow().stripTrailingZeros().toPlainString(), word -> false) + " " + view.currency(), words.figure(Quantity.rounded(100 * energy.duty()))));
+                words.sentence(view.pricePerKwh().orElseThrow().stripTrailingZeros().toPlainString(), word -> false) + " "
+                + view.currency(), words.figure(Quantity.rounded(100 * energy.duty()))));
     }
 
     private Optional<Map<String, Object>> together() {
-        return view.together().map(all -> Map.of("share", words.figure(Quantity.rounded(100 * all.share())), "complete", all.complete(), "builds", all.builds()));
+        return view.together()
+                .map(all -> Map.of("share", words.figure(Quantity.rounded(100 * all.share())), "complete", all.complete(), "builds",
+                all.builds()));
     }
 
     private List<Section> sections() {
@@ -103,7 +112,8 @@ public final class ComparePage {
                 charts.of(axis, cost).ifPresent(chart -> {
                     List<CurveView> curves = view.curves(axis, cost);
                     sections.add(new Section(axis.label() + "-" + cost.label(), CompareCharts.title(axis, cost),
-                            new Markup(SvgChart.of(chart, SvgChart.Use.LIVE)), axis.lessIsBetter(), cost == Cost.TOTAL, Sentences.capital(cost.noun()), Sentences.capital(curves.get(0).figureWords()),
+                            new Markup(SvgChart.of(chart, SvgChart.Use.LIVE)), axis.lessIsBetter(), cost == Cost.TOTAL,
+                            Sentences.capital(cost.noun()), Sentences.capital(curves.get(0).figureWords()),
                             curves.stream().flatMap(curve -> curve.points().stream().map(point -> row(curve, point))).toList(),
                             curves.stream().filter(curve -> curve.status() == Status.BEST_FOUND).map(this::open).toList()));
                 });
@@ -113,14 +123,16 @@ public final class ComparePage {
     }
 
     private String open(CurveView curve) {
-        return "%sThe first %d of %d points are proved%s.".formatted(curve.platform().map(sku -> sku + ": ").orElse(""), curve.proved(), curve.points().size(),
+        return "%sThe first %d of %d points are proved%s."
+                .formatted(curve.platform().map(sku -> sku + ": ").orElse(""), curve.proved(), curve.points().size(),
                 curve.bound().map(bound -> "; nothing that gives more costs less than " + words.money(bound)).orElse(""));
     }
 
     private Row row(CurveView curve, PointView point) {
         BuildView build = view.build(point.build());
-        String marks = Stream.of(point.knee() ? "knee" : "", point.bestPerUnit() ? "best per unit" : "", view.byPlatform() && point.foremost() ? "ahead" : "",
-                point.proved() ? "" : "not proved").filter(mark -> !mark.isEmpty()).collect(Collectors.joining(", "));
+        String marks = Stream.of(point.knee() ? "knee" : "", point.bestPerUnit() ? "best per unit" : "", view.byPlatform()
+                && point.foremost() ? "ahead" : "", point.proved() ? ""
+                : "not proved").filter(mark -> !mark.isEmpty()).collect(Collectors.joining(", "));
         return new Row(CompareCharts.link(curve, point), curve.platform().orElse(build.platform()),
                 money(point.cost()), money(point.price()), figure(point.figure()),
                 point.perUnit().map(this::money).orElse(Cell.NONE),
@@ -140,9 +152,10 @@ public final class ComparePage {
 
     private Machine machine(int number, BuildView build) {
         Figures figures = build.figures();
-        return new Machine(number, build.price().map(words::money).orElse(""), build.platform(), BuildText.processors(build), build.cooling().orElse("none"),
-                build.supply().map(sku -> build.supplies() + " x " + sku).orElse("the enclosure's"), BuildText.modules(build.heaviest().modules()),
-                BuildText.memory(build), figures.cores(), words.figure(figures.speed().mts()), words.figure(figures.bandwidthGbs()),
+        return new Machine(number, build.price().map(words::money).orElse(""), build.platform(), BuildText.processors(build),
+                build.cooling().orElse("none"), build.supply().map(sku -> build.supplies() + " x " + sku).orElse("the enclosure's"),
+                BuildText.modules(build.heaviest().modules()), BuildText.memory(build), figures.cores(),
+                words.figure(figures.speed().mts()), words.figure(figures.bandwidthGbs()),
                 (figures.throughputEstimated() ? "~" : "") + words.figure(figures.throughput()), words.figure(figures.loadW()),
                 figures.wallW().isPresent() ? words.figure(Math.rint(figures.wallW().getAsDouble() * 10) / 10) : "", build.leadDays());
     }

@@ -27,7 +27,8 @@ public final class CompareSheets {
 
     private CompareSheets(CompareView view) {
         this.view = view;
-        digits = Math.max(0, view.builds().stream().flatMap(build -> build.price().stream()).mapToInt(BigDecimal::scale).findFirst().orElse(0));
+        digits = Math.max(0, view.builds().stream().flatMap(build -> build.price().stream()).mapToInt(BigDecimal::scale).findFirst()
+                .orElse(0));
     }
 
     /** @param pricedOn the day of the catalogue's prices */
@@ -46,10 +47,11 @@ public final class CompareSheets {
     }
 
     private WorkbookSheet points() {
-        List<Column> columns = Stream.of(Column.of("Figure"), Column.of("By"), Column.of("Curve of"), money("Cost"), Column.of("Value"), Column.of("Unit"),
-                unitPrice("Per unit"), money("Extra cost"), Column.of("Extra value"), unitPrice("Per extra unit"), Column.of("Knee"), Column.of("Best per unit"),
-                Column.of("Ahead of all platforms"), Column.of("Proved"), money("Price"), money("Energy"), money("Total cost"), Column.of("Build"),
-                Column.of("Platform"), Column.of("Processor"), Column.of("Memory")).toList();
+        List<Column> columns = Stream.of(Column.of("Figure"), Column.of("By"), Column.of("Curve of"), money("Cost"), Column.of("Value"),
+                Column.of("Unit"), unitPrice("Per unit"), money("Extra cost"), Column.of("Extra value"), unitPrice("Per extra unit"),
+                Column.of("Knee"), Column.of("Best per unit"), Column.of("Ahead of all platforms"), Column.of("Proved"), money("Price"),
+                money("Energy"), money("Total cost"), Column.of("Build"), Column.of("Platform"), Column.of("Processor"),
+                Column.of("Memory")).toList();
         List<List<Object>> rows = new ArrayList<>();
         view.curves().forEach(curve -> curve.points().forEach(point -> rows.add(point(curve, point))));
         return new WorkbookSheet("Points", columns, rows);
@@ -57,41 +59,45 @@ public final class CompareSheets {
 
     private List<Object> point(CurveView curve, PointView point) {
         BuildView build = view.build(point.build());
-        return List.of(curve.axis().noun(), curve.cost().noun(), curve.platform().orElse("all platforms"), point.cost(), Decimals.of(point.figure()),
-                curve.axis().unit(), or(point.perUnit()), or(point.extra().map(CompareView.Extra::cost)),
-                or(point.extra().map(extra -> Decimals.of(extra.figure()))), or(point.extra().map(CompareView.Extra::perUnit)), point.knee(),
-                point.bestPerUnit(), point.foremost(), point.proved(), point.price(), or(point.energy()), or(point.energy().map(energy -> point.total())),
-                point.build(), build.platform(), BuildText.processors(build), BuildText.memory(build));
+        return List.of(curve.axis().noun(), curve.cost().noun(), curve.platform().orElse("all platforms"), point.cost(),
+                Decimals.of(point.figure()), curve.axis().unit(), or(point.perUnit()), or(point.extra().map(CompareView.Extra::cost)),
+                or(point.extra().map(extra -> Decimals.of(extra.figure()))), or(point.extra().map(CompareView.Extra::perUnit)),
+                point.knee(), point.bestPerUnit(), point.foremost(), point.proved(), point.price(), or(point.energy()),
+                or(point.energy().map(energy -> point.total())), point.build(), build.platform(), BuildText.processors(build),
+                BuildText.memory(build));
     }
 
     private WorkbookSheet builds() {
-        List<Column> columns = Stream.of(Column.of("Build"), money("Price"), Column.of("Machines"), Column.of("Platform"), Column.of("Processor"),
-                Column.of("Processors"), Column.of("Heat sink"), Column.of("Supply"), Column.of("Supplies"), Column.of("Modules"), Column.of("Cores"),
-                Column.of("Memory, GB"), Column.of("Usable memory, GB"), Column.of("Memory speed, MT/s"), Column.of("Memory bandwidth, GB/s"),
-                Column.of("Throughput"), Column.of("Throughput estimated"), Column.of("Load, W"), Column.of("From the wall, W"), Column.of("Spare slots"),
+        List<Column> columns = Stream.of(Column.of("Build"), money("Price"), Column.of("Machines"), Column.of("Platform"),
+                Column.of("Processor"), Column.of("Processors"), Column.of("Heat sink"), Column.of("Supply"), Column.of("Supplies"),
+                Column.of("Modules"), Column.of("Cores"), Column.of("Memory, GB"), Column.of("Usable memory, GB"),
+                Column.of("Memory speed, MT/s"), Column.of("Memory bandwidth, GB/s"), Column.of("Throughput"),
+                Column.of("Throughput estimated"), Column.of("Load, W"), Column.of("From the wall, W"), Column.of("Spare slots"),
                 Column.of("Lead time, days")).toList();
         List<List<Object>> rows = new ArrayList<>();
         for (BuildView build : view.builds()) {
             Figures figures = build.figures();
-            rows.add(List.of(rows.size() + 1, or(build.price()), build.count(), build.platform(), build.processorSku().orElse(""), build.processors(),
-                    build.cooling().orElse(""), build.supply().orElse(""), build.supplies(), BuildText.modules(build.heaviest().modules()), figures.cores(),
-                    figures.memoryGb(), Decimals.of(figures.usableGb()), figures.speed().mts(), Decimals.of(figures.bandwidthGbs()),
-                    Decimals.of(figures.throughput()), figures.throughputEstimated(), Decimals.of(figures.loadW()),
+            rows.add(List.of(rows.size() + 1, or(build.price()), build.count(), build.platform(), build.processorSku().orElse(""),
+                    build.processors(), build.cooling().orElse(""), build.supply().orElse(""), build.supplies(),
+                    BuildText.modules(build.heaviest().modules()), figures.cores(), figures.memoryGb(), Decimals.of(figures.usableGb()),
+                    figures.speed().mts(), Decimals.of(figures.bandwidthGbs()), Decimals.of(figures.throughput()),
+                    figures.throughputEstimated(), Decimals.of(figures.loadW()),
                     or(figures.wallW().stream().mapToObj(Decimals::of).findFirst()), figures.spareSlots(), build.leadDays()));
         }
         return new WorkbookSheet("Builds", columns, rows);
     }
 
     private WorkbookSheet parts() {
-        List<Column> columns = Stream.of(Column.of("Build"), Column.of("Kind"), Column.of("Part"), Column.of("Description"), Column.of("Lot"), Column.of("From"),
-                Column.of("Condition"), Column.of("Days"), Column.of("Units"), money("Each"), money("Total")).toList();
+        List<Column> columns = Stream.of(Column.of("Build"), Column.of("Kind"), Column.of("Part"), Column.of("Description"),
+                Column.of("Lot"), Column.of("From"), Column.of("Condition"), Column.of("Days"), Column.of("Units"), money("Each"),
+                money("Total")).toList();
         List<List<Object>> rows = new ArrayList<>();
         for (int number = 1; number <= view.builds().size(); number++) {
             for (Line line : view.build(number).lines()) {
                 Optional<Line.Source> source = line.source();
                 rows.add(List.of(number, line.kind().label(), line.sku(), line.description(), source.map(Line.Source::lot).orElse(""),
-                        source.map(Line.Source::supplier).orElse(""), source.map(Line.Source::condition).orElse(""), or(source.map(Line.Source::leadDays)),
-                        line.quantity(), line.unitPrice(), line.total()));
+                        source.map(Line.Source::supplier).orElse(""), source.map(Line.Source::condition).orElse(""),
+                        or(source.map(Line.Source::leadDays)), line.quantity(), line.unitPrice(), line.total()));
             }
         }
         return new WorkbookSheet("Parts", columns, rows);
@@ -101,7 +107,8 @@ public final class CompareSheets {
         List<List<Object>> rows = new ArrayList<>(List.of(List.of("Request", view.request()), List.of("Machines", view.machines()),
                 List.of("Currency", view.currency()), List.of("Prices of", pricedOn), List.of("Status", view.status().label())));
         view.energy().ifPresent(energy -> rows.addAll(Arrays.asList(List.<Object>of("Years of energy", Decimals.of(energy.years())),
-                List.<Object>of("A kWh costs, " + view.currency(), view.pricePerKwh().orElseThrow()), List.<Object>of("Mean share of the load", Decimals.of(energy.duty())))));
+                List.<Object>of("A kWh costs, " + view.currency(), view.pricePerKwh().orElseThrow()),
+                List.<Object>of("Mean share of the load", Decimals.of(energy.duty())))));
         CompareNotes.of(view).forEach(note -> rows.add(List.of(note.term(), note.meaning())));
         return new WorkbookSheet("About", List.of(Column.of("What"), Column.of("Says")), rows);
     }

@@ -56,8 +56,10 @@ public final class CompareText {
         page.text(Ink.HEAD, "%s: what money buys, %s".formatted(view.request(),
                 view.machines() == 1 ? "1 machine" : "prices of all %d machines, figures of one".formatted(view.machines())));
         addStatus();
-        view.energy().ifPresent(energy -> page.text(("Energy: %s years at %s %s a kWh, %s %% of the load on average. Total cost is the price and "
-                + "the energy.").formatted(Numbers.plain(energy.years()), view.pricePerKwh().orElseThrow().stripTrailingZeros().toPlainString(),
+        view.energy().ifPresent(energy ->
+                page.text(("Energy: %s years at %s %s a kWh, %s %% of the load on average. Total cost is the price and "
+                + "the energy.").formatted(Numbers.plain(energy.years()),
+                view.pricePerKwh().orElseThrow().stripTrailingZeros().toPlainString(),
                 view.currency(), Numbers.plain(100 * energy.duty()))));
         if (view.status() == Status.IMPOSSIBLE) {
             return page.toString();
@@ -82,9 +84,11 @@ public final class CompareText {
             case PROVED -> page.text(Ink.GOOD, "proved: no valid build costs less than a point and gives as much, and no point is missing");
             case BEST_FOUND -> {
                 page.text(Ink.FAIR, "best-found: not every point is proved. Maybe allow more time: --time-limit");
-                view.curves().stream().filter(curve -> curve.status() == Status.BEST_FOUND).forEach(curve -> page.item("- ", unfinished(curve)));
+                view.curves().stream().filter(curve -> curve.status() == Status.BEST_FOUND)
+                        .forEach(curve -> page.item("- ", unfinished(curve)));
             }
-            case IMPOSSIBLE -> page.text(Ink.BAD, "impossible: no build is valid. What conflicts, and what would do, tells: sledwright quote");
+            case IMPOSSIBLE -> page.text(Ink.BAD,
+                    "impossible: no build is valid. What conflicts, and what would do, tells: sledwright quote");
         }
     }
 
@@ -100,7 +104,8 @@ public final class CompareText {
     }
 
     private void addCurve(CurveView curve) {
-        page.heading("%s (%s by %s)".formatted(heading(curve), curve.axis().unit().isEmpty() ? "figure" : curve.axis().unit(), view.currency()));
+        page.heading("%s (%s by %s)".formatted(heading(curve), curve.axis().unit().isEmpty() ? "figure"
+                : curve.axis().unit(), view.currency()));
         Plot plot = plot(List.of(curve));
         List<PointView> points = curve.points();
         for (int i = 1; i < points.size(); i++) {
@@ -123,13 +128,15 @@ public final class CompareText {
     private Plot plot(List<CurveView> curves) {
         List<PointView> all = curves.stream().flatMap(curve -> curve.points().stream()).toList();
         return new Plot(all.stream().mapToDouble(CompareText::x).min().orElse(0), all.stream().mapToDouble(CompareText::x).max().orElse(0),
-                all.stream().mapToDouble(PointView::figure).min().orElse(0), all.stream().mapToDouble(PointView::figure).max().orElse(0), screen.width());
+                all.stream().mapToDouble(PointView::figure).min().orElse(0), all.stream().mapToDouble(PointView::figure).max().orElse(0),
+                screen.width());
     }
 
     /** The marks of the plot, and what the table leaves out. */
     private void addRest(CurveView curve) {
         Shortened rows = curve.shortened();
-        page.text("%s a point, %s the knee, %s the best price of a unit, %s both.".formatted(POINT, KNEE, BEST, BOTH) + (rows.left() == 0 ? ""
+        page.text("%s a point, %s the knee, %s the best price of a unit, %s both.".formatted(POINT, KNEE, BEST, BOTH)
+                + (rows.left() == 0 ? ""
                 : " %d of %d points are left out below: those that are less than %s %% better than the one before.".formatted(rows.left(),
                         curve.points().size(), Numbers.plain(100 * rows.share()))));
     }
@@ -143,8 +150,9 @@ public final class CompareText {
             shown.add(point.build());
             BuildView build = view.build(point.build());
             table.row(point.cost().toString(), Numbers.plain(point.figure()), point.perUnit().map(this::cents).orElse(""),
-                    point.extra().map(extra -> extra.cost().toString()).orElse(""), point.extra().map(extra -> Numbers.plain(extra.figure())).orElse(""),
-                    point.extra().map(extra -> cents(extra.perUnit())).orElse(""), marks(point), "#" + point.build(), BuildText.processors(build));
+                    point.extra().map(extra -> extra.cost().toString()).orElse(""), point.extra()
+                    .map(extra -> Numbers.plain(extra.figure())).orElse(""), point.extra().map(extra -> cents(extra.perUnit())).orElse(""),
+                    marks(point), "#" + point.build(), BuildText.processors(build));
         }
         return table;
     }
@@ -163,7 +171,8 @@ public final class CompareText {
 
     private void addPlatforms(List<CurveView> curves) {
         CurveView first = curves.get(0);
-        page.heading("%s (%s by %s), platform by platform".formatted(heading(first), first.axis().unit().isEmpty() ? "figure" : first.axis().unit(),
+        page.heading("%s (%s by %s), platform by platform"
+                .formatted(heading(first), first.axis().unit().isEmpty() ? "figure" : first.axis().unit(),
                 view.currency()));
         Map<CurveView, Character> letters = new LinkedHashMap<>();
         curves.forEach(curve -> letters.put(curve, (char) ('a' + letters.size() % 26)));
@@ -174,16 +183,18 @@ public final class CompareText {
                 .forEach(point -> plot.mark(x(point), point.figure(), Character.toUpperCase(letter))));
         plot.lines().forEach(page::line);
         String gives = first.axis().lessIsBetter() ? "takes" : "gives";
-        TextTable table = new TextTable().column("", Fit.LEFT).column("platform", Fit.LEFT).column("points", Fit.RIGHT).column("ahead", Fit.RIGHT)
+        TextTable table = new TextTable().column("", Fit.LEFT).column("platform", Fit.LEFT).column("points", Fit.RIGHT)
+                .column("ahead", Fit.RIGHT)
                 .column(view.currency(), Fit.RIGHT).column(gives, Fit.RIGHT).column("to " + view.currency(), Fit.RIGHT)
                 .column(gives, Fit.RIGHT).column("best each", Fit.RIGHT);
         letters.forEach((curve, letter) -> {
             PointView from = curve.points().get(0);
             PointView to = curve.points().get(curve.points().size() - 1);
             table.row(letter.toString(), curve.platform().orElse(""), String.valueOf(curve.points().size()),
-                    String.valueOf(curve.points().stream().filter(PointView::foremost).count()), from.cost().toString(), Numbers.plain(from.figure()),
-                    to.cost().toString(), Numbers.plain(to.figure()),
-                    curve.points().stream().filter(PointView::bestPerUnit).findFirst().flatMap(PointView::perUnit).map(this::cents).orElse(""));
+                    String.valueOf(curve.points().stream().filter(PointView::foremost).count()), from.cost().toString(),
+                    Numbers.plain(from.figure()), to.cost().toString(), Numbers.plain(to.figure()),
+                    curve.points().stream().filter(PointView::bestPerUnit).findFirst().flatMap(PointView::perUnit).map(this::cents)
+                    .orElse(""));
         });
         page.gap().table(table);
         page.gap().text("Capital letters are ahead: no platform gives as much for less.");
@@ -196,9 +207,11 @@ public final class CompareText {
 
     private void addTogether(TogetherView all) {
         page.heading("All figures together");
-        page.text("Each of these %d builds beats every cheaper one of them by %s %% in some figure, and none that does so is missing%s.".formatted(
+        page.text("Each of these %d builds beats every cheaper one of them by %s %% in some figure, and none that does so is missing%s."
+                .formatted(
                 all.builds().size(), Numbers.plain(100 * all.share()), all.complete() ? "" : all.full()
-                        ? " below the price of the last: no more than these are looked for" : " so far as the time limit let the search come"));
+                        ? " below the price of the last: no more than these are looked for"
+                        : " so far as the time limit let the search come"));
         shown.addAll(all.builds());
     }
 
@@ -209,12 +222,14 @@ public final class CompareText {
         }
         page.heading("The builds");
         boolean energy = view.energy().isPresent();
-        TextTable table = new TextTable().column("build", Fit.RIGHT).column(view.currency(), Fit.RIGHT).column("platform", Fit.LEFT).column("processor", Fit.LEFT)
+        TextTable table = new TextTable().column("build", Fit.RIGHT).column(view.currency(), Fit.RIGHT).column("platform", Fit.LEFT)
+                .column("processor", Fit.LEFT)
                 .column("memory", Fit.FLEXIBLE).column("GB/s", Fit.RIGHT).column("load W", Fit.RIGHT).column("days", Fit.RIGHT);
         for (int number : shown) {
             BuildView build = view.build(number);
             table.row("#" + number, BuildText.money(build), build.platform(), BuildText.processors(build), BuildText.memory(build),
-                    Numbers.plain(build.figures().bandwidthGbs()), Numbers.plain(build.figures().loadW()), String.valueOf(build.leadDays()));
+                    Numbers.plain(build.figures().bandwidthGbs()), Numbers.plain(build.figures().loadW()),
+                    String.valueOf(build.leadDays()));
         }
         page.table(table);
     }

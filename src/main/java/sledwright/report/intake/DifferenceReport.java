@@ -37,7 +37,8 @@ public final class DifferenceReport {
     }
 
     private String text(Page page) {
-        page.text(Ink.HEAD, "%s, prices of %s, against %s, prices of %s".formatted(view.after(), view.pricedAfter(), view.before(), view.pricedBefore()));
+        page.text(Ink.HEAD, "%s, prices of %s, against %s, prices of %s"
+                .formatted(view.after(), view.pricedAfter(), view.before(), view.pricedBefore()));
         if (view.difference().parts().isEmpty() && view.difference().offers().isEmpty()) {
             page.text("the same parts, prices and stock");
         }
@@ -47,9 +48,11 @@ public final class DifferenceReport {
             page.heading("Parts").table(parts);
         }
         if (!view.difference().offers().isEmpty()) {
-            TextTable offers = new TextTable().column("part", Fit.LEFT).column("lot", Fit.LEFT).column("from", Fit.RIGHT).column("", Fit.LEFT)
+            TextTable offers = new TextTable().column("part", Fit.LEFT).column("lot", Fit.LEFT).column("from", Fit.RIGHT)
+                    .column("", Fit.LEFT)
                     .column("price", Fit.RIGHT).column("change", Fit.RIGHT).column("in stock", Fit.RIGHT).column("days", Fit.RIGHT);
-            view.difference().offers().forEach(offer -> offers.row(offer.sku(), offer.lot(), String.valueOf(offer.minQuantity()), offer.move().label(),
+            view.difference().offers()
+                    .forEach(offer -> offers.row(offer.sku(), offer.lot(), String.valueOf(offer.minQuantity()), offer.move().label(),
                     moved(offer, terms -> amount(terms).toPlainString()), offer.pricePercent().map(DifferenceReport::percent).orElse(""),
                     moved(offer, terms -> String.valueOf(terms.available())), moved(offer, terms -> String.valueOf(terms.leadDays()))));
             page.heading("Offers, amounts in " + view.currency()).table(offers);
@@ -77,7 +80,8 @@ public final class DifferenceReport {
     }
 
     private void request(Page page, RequestMove request) {
-        String price = request.changesPrice() ? "%s -> %s".formatted(price(request.before()), price(request.after())) : price(request.after()) + ", as before";
+        String price = request.changesPrice() ? "%s -> %s".formatted(price(request.before()), price(request.after()))
+                : price(request.after()) + ", as before";
         page.item("- ", "%s: %s%s".formatted(request.name(), price, request.changesBuild() ? "; another build" : "; the same build"));
         if (request.changesBuild()) {
             page.item("    before: ", build(request.before()));
@@ -175,12 +179,15 @@ public final class DifferenceReport {
         DifferenceReport report = new DifferenceReport(view);
         List<List<Object>> rows = new ArrayList<>();
         view.difference().parts().forEach(part -> rows.add(List.of("part", part.move().label(), part.sku(), "", "", "", "", "", "")));
-        view.difference().offers().forEach(offer -> rows.add(List.of("offer", offer.move().label(), offer.sku(), offer.lot(), offer.minQuantity(),
+        view.difference().offers()
+                .forEach(offer -> rows.add(List.of("offer", offer.move().label(), offer.sku(), offer.lot(), offer.minQuantity(),
                 offer.before().<Object>map(report::amount).orElse(""), offer.after().<Object>map(report::amount).orElse(""),
                 offer.before().<Object>map(Terms::available).orElse(""), offer.after().<Object>map(Terms::available).orElse(""))));
         view.requests().forEach(request -> rows.add(List.of("request", request.changesBuild() ? "another build"
-                : request.changesPrice() ? "another price" : "unchanged", request.name(), "", "", request.before().price().<Object>map(price -> price).orElse(""),
+                : request.changesPrice() ? "another price"
+                : "unchanged", request.name(), "", "", request.before().price().<Object>map(price -> price).orElse(""),
                 request.after().price().<Object>map(price -> price).orElse(""), "", "")));
-        return Csv.write(List.of("kind", "change", "name", "lot", "min_quantity", "price_before", "price_after", "available_before", "available_after"), rows);
+        return Csv.write(List.of("kind", "change", "name", "lot", "min_quantity", "price_before", "price_after", "available_before",
+                "available_after"), rows);
     }
 }

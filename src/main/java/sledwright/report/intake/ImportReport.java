@@ -24,7 +24,8 @@ public final class ImportReport {
     public static String text(ImportView view, Screen screen) {
         Page page = new Page(screen);
         page.text(Ink.HEAD, "%s into %s".formatted(view.list(), view.file()));
-        page.text("rows: %d added, %d changed, %d unchanged, %d not taken".formatted(view.added(), view.changed(), view.unchanged(), view.refusedRows()));
+        page.text("rows: %d added, %d changed, %d unchanged, %d not taken"
+                .formatted(view.added(), view.changed(), view.unchanged(), view.refusedRows()));
         changes(page, "Added", view, true);
         changes(page, "Changed", view, false);
         if (!view.refused().isEmpty()) {
@@ -50,7 +51,8 @@ public final class ImportReport {
         }
         page.heading(heading);
         for (Change change : changes) {
-            page.item("- ", String.join(", ", change.key()) + ": " + change.edits().stream().filter(edit -> !view.table().key().contains(edit.column()))
+            page.item("- ", String.join(", ", change.key()) + ": "
+                    + change.edits().stream().filter(edit -> !view.table().key().contains(edit.column()))
                     .map(edit -> words(edit, added)).collect(Collectors.joining("; ")));
         }
     }
@@ -117,7 +119,8 @@ public final class ImportReport {
         List<List<Object>> rows = new ArrayList<>();
         for (Change change : view.changes()) {
             for (Edit edit : change.edits()) {
-                rows.add(List.of(change.added() ? "added" : "changed", change.place().line(), String.join(", ", change.key()), edit.column(), edit.before(),
+                rows.add(List.of(change.added() ? "added"
+                        : "changed", change.place().line(), String.join(", ", change.key()), edit.column(), edit.before(),
                         edit.after(), ""));
             }
         }

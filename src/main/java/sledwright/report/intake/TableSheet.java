@@ -91,7 +91,8 @@ public final class TableSheet {
     }
 
     private static Optional<BigDecimal> figure(CatalogTable table, String column, Map<String, String> row) {
-        return table.isText(column) ? Optional.empty() : Optional.ofNullable(row.get(column)).flatMap(text -> Figure.parse(text, false).value());
+        return table.isText(column) ? Optional.empty()
+                : Optional.ofNullable(row.get(column)).flatMap(text -> Figure.parse(text, false).value());
     }
 
     /** The same archive without the time at which it was made. */
@@ -106,7 +107,8 @@ public final class TableSheet {
                 to.putNextEntry(same);
                 byte[] content = from.getInputStream(entry).readAllBytes();
                 to.write(entry.getName().startsWith("docProps/")
-                        ? MADE_AT.matcher(new String(content, StandardCharsets.UTF_8)).replaceAll("1980-01-02T00:00:00Z").getBytes(StandardCharsets.UTF_8)
+                        ? MADE_AT.matcher(new String(content, StandardCharsets.UTF_8)).replaceAll("1980-01-02T00:00:00Z")
+                        .getBytes(StandardCharsets.UTF_8)
                         : content);
                 to.closeEntry();
             }

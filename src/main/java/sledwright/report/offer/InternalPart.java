@@ -27,8 +27,8 @@ public record InternalPart(String status, List<LotList> lots, List<String> reaso
     }
 
     /** Units of one lot. */
-    public record LotRow(String sku, String lot, String supplier, String condition, String days, String units, String costEach, String priceEach,
-                         String cost, String price, String margin) {
+    public record LotRow(String sku, String lot, String supplier, String condition, String days, String units, String costEach,
+            String priceEach, String cost, String price, String margin) {
     }
 
     /** Why a part is not in the first option. */
@@ -65,7 +65,8 @@ public record InternalPart(String status, List<LotList> lots, List<String> reaso
         for (Costs.Row row : costs.rows()) {
             rows.add(new LotRow(row.line().sku(), row.source().lot(), row.source().supplier(), row.source().condition(),
                     words.figure(row.source().leadDays()), words.figure(row.line().quantity()), money(row.unitCost(), words),
-                    words.money(row.line().unitPrice()), money(row.cost(), words), words.money(row.line().total()), margin(row.margin(), row.line().total(), words)));
+                    words.money(row.line().unitPrice()), money(row.cost(), words), words.money(row.line().total()),
+                    margin(row.margin(), row.line().total(), words)));
         }
         String note = costs.unknown() == 0 ? "" : "The cost of %s is not known; the sum leaves %s out.".formatted(
                 Sentences.count((int) costs.unknown(), "lot"), costs.unknown() == 1 ? "it" : "them");
@@ -78,7 +79,8 @@ public record InternalPart(String status, List<LotList> lots, List<String> reaso
     }
 
     private static String margin(Optional<BigDecimal> margin, BigDecimal price, Wording words) {
-        return margin.map(left -> words.money(left) + Costs.percent(left, price).map(share -> ", " + words.figure(share) + "\u00a0%").orElse(""))
+        return margin.map(left -> words.money(left)
+                + Costs.percent(left, price).map(share -> ", " + words.figure(share) + "\u00a0%").orElse(""))
                 .orElse("not known");
     }
 }

@@ -47,8 +47,9 @@ public record Offer(QuoteView answer, Request request, Catalog shop, List<String
         for (QuoteView.Alternative alternative : answer.alternatives()) {
             Judged judged = outcome.ranked().get(options.size());
             Order order = judged.order();
-            options.add(new Option(alternative, OfferLine.of(alternative.build().lines(), line -> Lines.place(line, shop)), shop.amount(order.price().total()),
-                    order == best ? Optional.empty() : Optional.of(Difference.of(order, best)), Costs.of(order, alternative.build().lines())));
+            options.add(new Option(alternative, OfferLine.of(alternative.build().lines(), line -> Lines.place(line, shop)),
+                    shop.amount(order.price().total()), order == best ? Optional.empty()
+                    : Optional.of(Difference.of(order, best)), Costs.of(order, alternative.build().lines())));
         }
         return new Offer(answer, outcome.request(), shop, List.copyOf(customer), List.copyOf(options));
     }
@@ -69,6 +70,7 @@ public record Offer(QuoteView answer, Request request, Catalog shop, List<String
 
     /** The last day on which it holds; empty where the shop names none. */
     Optional<LocalDate> validUntil() {
-        return stationery().validDays().isPresent() ? Optional.of(shop.pricedOn().plusDays(stationery().validDays().getAsInt())) : Optional.empty();
+        return stationery().validDays().isPresent() ? Optional.of(shop.pricedOn().plusDays(stationery().validDays().getAsInt()))
+                : Optional.empty();
     }
 }

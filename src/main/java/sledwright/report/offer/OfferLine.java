@@ -58,8 +58,8 @@ record OfferLine(Goods goods, int quantity, BigDecimal total) {
     private static Goods goods(Line line, int place) {
         boolean yours = line.source().map(Line.Source::lot).filter(Lot.OWN::contains).isPresent();
         return switch (line.kind()) {
-            case PART, CREDIT -> new Goods(place, line.sku(), line.description(), yours ? "" : line.source().map(Line.Source::condition).orElse(""),
-                    yours, line.unitPrice());
+            case PART, CREDIT -> new Goods(place, line.sku(), line.description(), yours ? ""
+                    : line.source().map(Line.Source::condition).orElse(""), yours, line.unitPrice());
             case LABOUR -> new Goods(place, "", "Labour, " + line.description(), "", false, line.unitPrice());
             case LICENCE -> new Goods(place, "", "Software licence, " + line.description(), "", false, line.unitPrice());
         };

@@ -70,13 +70,14 @@ public final class OfferPage {
     private PageHead head() {
         String kind = offer.options().isEmpty() ? "Request" : "Quote";
         String title = "%s%s: %s".formatted(kind, audience == Audience.SHOP ? ", internal" : "", offer.answer().request());
-        return PageHead.of(title, offer.options().isEmpty() ? "Why the request cannot be met as it stands" : "Machines, prices and terms for a request",
-                offer.shop());
+        return PageHead.of(title, offer.options().isEmpty() ? "Why the request cannot be met as it stands"
+                : "Machines, prices and terms for a request", offer.shop());
     }
 
     private String html() {
         Map<String, Object> model = new HashMap<>();
-        model.put("shop", Map.of("name", offer.shop().name(), "address", offer.stationery().address(), "contact", offer.stationery().contact()));
+        model.put("shop", Map.of("name", offer.shop().name(), "address", offer.stationery().address(), "contact",
+                offer.stationery().contact()));
         model.put("name", offer.answer().request());
         model.put("facts", facts());
         model.put("customer", offer.customer());
@@ -118,7 +119,8 @@ public final class OfferPage {
         if (offer.answer().status() != Status.PROVED) {
             return "Option 1 is the best that was found for your request in the time at hand; a better one may exist." + options;
         }
-        String machines = offer.request().machines() == 1 ? "every machine that our parts make up" : "every such set of machines that our parts make up";
+        String machines = offer.request().machines() == 1 ? "every machine that our parts make up"
+                : "every such set of machines that our parts make up";
         return "Of %s and that meets your request, option 1 %s.%s".formatted(machines, switch (offer.answer().objective()) {
             case CHEAPEST -> "has the lowest price";
             case MOST_THROUGHPUT -> "has the most throughput";
@@ -131,13 +133,17 @@ public final class OfferPage {
     private List<Fact> what(BuildView build) {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact(build.count() == 1 ? "Machine" : build.count() + " machines, each", build.platformName()));
-        build.processor().ifPresent(processor -> facts.add(new Fact("Processors", "%d \u00d7 %s, %d cores at %s GHz (%s GHz with all at work)".formatted(
-                build.processors(), processor.sku(), processor.cores(), words.figure(processor.baseGhz()), words.figure(processor.allCoreGhz())))));
+        build.processor().ifPresent(processor ->
+                facts.add(new Fact("Processors", "%d \u00d7 %s, %d cores at %s GHz (%s GHz with all at work)".formatted(
+                build.processors(), processor.sku(), processor.cores(), words.figure(processor.baseGhz()),
+                words.figure(processor.allCoreGhz())))));
         String usable = build.figures().usableGb() == build.figures().memoryGb() ? ""
                 : ", %s GB of it usable".formatted(words.figure(build.figures().usableGb()));
-        facts.add(new Fact("Memory", "%s = %s GB%s, at %s MT/s".formatted(SideBySide.modules(build), words.figure(build.figures().memoryGb()), usable,
+        facts.add(new Fact("Memory", "%s = %s GB%s, at %s MT/s"
+                .formatted(SideBySide.modules(build), words.figure(build.figures().memoryGb()), usable,
                 words.figure(build.figures().speed().mts()))));
-        facts.add(new Fact("Power", build.supply().map(sku -> "%d \u00d7 %s".formatted(build.supplies(), sku)).orElse("from the enclosure")));
+        facts.add(new Fact("Power", build.supply().map(sku -> "%d \u00d7 %s".formatted(build.supplies(), sku))
+                .orElse("from the enclosure")));
         site().ifPresent(site -> facts.add(new Fact("Checked for", site)));
         facts.add(new Fact("Lead time", build.leadDays() == 0 ? "none: every part is here" : "%s, until the last part is here".formatted(
                 SideBySide.days(build.leadDays()))));
@@ -158,14 +164,17 @@ public final class OfferPage {
 
     private PriceList prices(Option option) {
         List<PriceLine> lines = option.lines().stream().map(line -> new PriceLine(line.goods().sku(), line.goods().shownName(),
-                line.goods().shownCondition(), words.figure(line.quantity()), words.money(line.goods().unitPrice()), words.money(line.total()))).toList();
+                line.goods().shownCondition(), words.figure(line.quantity()), words.money(line.goods().unitPrice()),
+                words.money(line.total()))).toList();
         List<Sum> sums = new ArrayList<>();
         Optional<BigDecimal> tax = offer.tax(option.net());
-        String all = offer.request().machines() == 1 ? "Total" : "Total for %s machines".formatted(words.figure(offer.request().machines()));
+        String all = offer.request().machines() == 1 ? "Total"
+                : "Total for %s machines".formatted(words.figure(offer.request().machines()));
         if (tax.isPresent()) {
             String name = offer.stationery().taxName();
             sums.add(new Sum("Before " + name, words.money(option.net()), false));
-            sums.add(new Sum("%s, %s\u00a0%%".formatted(name, words.figure(offer.stationery().taxPercent().orElseThrow())), words.money(tax.get()), false));
+            sums.add(new Sum("%s, %s\u00a0%%".formatted(name, words.figure(offer.stationery().taxPercent().orElseThrow())),
+                    words.money(tax.get()), false));
             sums.add(new Sum(all + " with " + name, words.money(offer.gross(option.net())), true));
         } else {
             sums.add(new Sum(all, words.money(option.net()), true));
@@ -184,7 +193,8 @@ public final class OfferPage {
 
     private String change(Difference.Change change) {
         Difference.Figure figure = change.figure();
-        String share = change.each().isEmpty() ? "" : ", %s for each further %s".formatted(words.money(offer.shop().amount(change.each().getAsLong())),
+        String share = change.each().isEmpty() ? ""
+                : ", %s for each further %s".formatted(words.money(offer.shop().amount(change.each().getAsLong())),
                 figure.each());
         return "%s%s %s %s: %s%s%s".formatted(words.figure(change.by()), figure.unit(), change.direction(), figure.noun(change.by()),
                 words.figure(change.reached()), figure.unit(), share);
@@ -193,7 +203,8 @@ public final class OfferPage {
     private List<String> terms() {
         List<String> terms = new ArrayList<>();
         String until = offer.validUntil().map(day -> " This quote is valid until %s.".formatted(words.day(day))).orElse("");
-        terms.add("Prices are those of %s, in %s.%s".formatted(words.day(offer.shop().pricedOn()), offer.shop().currency().getCurrencyCode(), until));
+        terms.add("Prices are those of %s, in %s.%s"
+                .formatted(words.day(offer.shop().pricedOn()), offer.shop().currency().getCurrencyCode(), until));
         terms.addAll(offer.stationery().terms());
         return terms;
     }
@@ -203,7 +214,8 @@ public final class OfferPage {
         if (offer.request().machines() > 1) {
             notes.add("Prices are for all %s machines, figures for each.".formatted(words.figure(offer.request().machines())));
         }
-        notes.add("Memory bandwidth is the peak of all memory channels together. Throughput adds up what our list rates each processor at: twice as much does "
+        notes.add("Memory bandwidth is the peak of all memory channels together. Throughput adds up what our list rates each processor"
+                + " at: twice as much does "
                 + "twice the work in the same time.");
         if (offer.options().stream().anyMatch(option -> option.alternative().build().figures().throughputEstimated())) {
             notes.add("\u201cAbout\u201d: estimated from cores, clock and the processor's generation.");
@@ -234,7 +246,8 @@ public final class OfferPage {
 
     private List<String> ways() {
         return offer.answer().explanation().relaxations().stream()
-                .filter(way -> audience == Audience.SHOP || !way.keys().contains(STOCK)).map(Relaxation::message).map(this::localised).toList();
+                .filter(way -> audience == Audience.SHOP || !way.keys().contains(STOCK)).map(Relaxation::message)
+                .map(this::localised).toList();
     }
 
     private String localised(String sentence) {

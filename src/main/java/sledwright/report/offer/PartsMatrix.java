@@ -53,7 +53,8 @@ final class PartsMatrix {
         units.entrySet().stream().sorted(Map.Entry.comparingByKey(OfferLine.Goods.IN_BUILDING_ORDER)).forEach(entry -> {
             OfferLine.Goods goods = entry.getKey();
             rows.add(new Row(goods.sku(), goods.shownName(), goods.shownCondition(), words.money(goods.unitPrice()),
-                    cells(option -> entry.getValue()[options.indexOf(option)] == 0 ? "" : words.figure(entry.getValue()[options.indexOf(option)]))));
+                    cells(option -> entry.getValue()[options.indexOf(option)] == 0 ? ""
+                    : words.figure(entry.getValue()[options.indexOf(option)]))));
         });
         return rows;
     }

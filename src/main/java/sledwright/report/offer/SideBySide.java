@@ -80,7 +80,8 @@ final class SideBySide {
         if (audience == Audience.SHOP) {
             addMargins();
         }
-        return new Part(options.stream().map(SideBySide::head).toList(), rows.stream().anyMatch(row -> !row.asked().isEmpty()), List.copyOf(rows));
+        return new Part(options.stream().map(SideBySide::head).toList(), rows.stream().anyMatch(row -> !row.asked().isEmpty()),
+                List.copyOf(rows));
     }
 
     static String head(Option option) {
@@ -120,8 +121,10 @@ final class SideBySide {
                 build -> build.processorSku().map(sku -> build.processors() + " \u00d7 " + sku).orElse("none"));
         addOf("Memory modules", "", SideBySide::modules);
         Limits limit = request.limit();
-        add("Condition", limit.conditions().isEmpty() ? "" : limit.conditions().stream().sorted().map(Condition::label).collect(Collectors.joining(" or ")),
-                option -> option.lines().stream().map(line -> line.goods().condition()).filter(condition -> !condition.isEmpty()).distinct().sorted()
+        add("Condition", limit.conditions().isEmpty() ? ""
+                : limit.conditions().stream().sorted().map(Condition::label).collect(Collectors.joining(" or ")),
+                option -> option.lines().stream().map(line -> line.goods().condition()).filter(condition -> !condition.isEmpty())
+                .distinct().sorted()
                         .collect(Collectors.joining(", ")));
     }
 
@@ -168,7 +171,8 @@ final class SideBySide {
     }
 
     private void addTarget(Target target) {
-        addOf(Sentences.capital(target.noun().replace("number of ", "")), asked(target), build -> figure(target, target.figure(build.figures())));
+        addOf(Sentences.capital(target.noun().replace("number of ", "")), asked(target),
+                build -> figure(target, target.figure(build.figures())));
     }
 
     private String asked(Target target) {
@@ -182,7 +186,8 @@ final class SideBySide {
 
     private void addDelivery() {
         Limits limit = offer.request().limit();
-        addOf("Lead time", limit.leadDays().isPresent() ? "at most " + days(limit.leadDays().getAsInt()) : "", build -> days(build.leadDays()));
+        addOf("Lead time", limit.leadDays().isPresent() ? "at most " + days(limit.leadDays().getAsInt())
+                : "", build -> days(build.leadDays()));
     }
 
     /** Days until everything is there. */

@@ -17,7 +17,8 @@ import sledwright.report.text.Csv;
 /** The pick list of an order by machine and lot, and what else it pays for: the totals add up to its price. */
 public final class OrderCsv {
 
-    private static final List<String> HEADER = List.of("request", "status", "currency", "kind", "line", "machine", "build", "enclosure", "bay", "sku",
+    private static final List<String> HEADER = List.of("request", "status", "currency", "kind", "line", "machine", "build", "enclosure",
+            "bay", "sku",
             "description", "lot", "supplier", "condition", "lead_days", "slots", "quantity", "unit_price", "total");
 
     private final OrderView view;
@@ -32,18 +33,23 @@ public final class OrderCsv {
         this.view = view;
         for (Housed housed : view.enclosures()) {
             for (Sled sled : housed.sleds()) {
-                places.computeIfAbsent(sled.line(), line -> new LinkedHashMap<>()).put(sled.machine(), new Place(housed.number(), sled.bay()));
+                places.computeIfAbsent(sled.line(), line -> new LinkedHashMap<>())
+                        .put(sled.machine(), new Place(housed.number(), sled.bay()));
             }
         }
     }
 
-    /** One row for each lot that a machine or an enclosure takes units from, for labour and licence of each build, and for each delivery. */
+    /**
+     * One row for each lot that a machine or an enclosure takes units from, for labour and licence of each build, and for each delivery.
+     */
     public static String of(OrderView view) {
         OrderCsv csv = new OrderCsv(view);
         view.lines().forEach(csv::addLine);
         view.enclosures().forEach(housed -> housed.lines().forEach(line -> csv.add(line, "", "", "", housed.number(), "", "")));
         if (view.cost().delivery().signum() != 0) {
-            view.suppliers().stream().filter(delivery -> !delivery.own()).forEach(delivery -> csv.rows.add(List.of(view.request(), view.status().label(), view.currency(), "delivery", "", "", "", "", "",
+            view.suppliers().stream().filter(delivery -> !delivery.own())
+                    .forEach(delivery ->
+                    csv.rows.add(List.of(view.request(), view.status().label(), view.currency(), "delivery", "", "", "", "", "",
                     "delivery", "", "", delivery.supplier(), "", "", "", 1, delivery.charge(), delivery.charge())));
         }
         return Csv.write(HEADER, csv.rows);
@@ -72,14 +78,15 @@ public final class OrderCsv {
             if (!open.isEmpty()) {
                 slots.put(part.sku(), open.subList(part.quantity(), open.size()));
             }
-            add(part, line.name(), machine, group.number(), place.<Object>map(Place::enclosure).orElse(""), place.<Object>map(Place::bay).orElse(""), into);
+            add(part, line.name(), machine, group.number(), place.<Object>map(Place::enclosure).orElse(""),
+                    place.<Object>map(Place::bay).orElse(""), into);
         }
     }
 
     private void add(Line paid, String line, Object machine, Object build, Object enclosure, Object bay, String slots) {
-        rows.add(List.of(view.request(), view.status().label(), view.currency(), paid.kind().label(), line, machine, build, enclosure, bay, paid.sku(),
-                paid.description(), paid.source().map(Line.Source::lot).orElse(""), paid.source().map(Line.Source::supplier).orElse(""),
-                paid.source().map(Line.Source::condition).orElse(""), paid.source().<Object>map(Line.Source::leadDays).orElse(""), slots,
-                paid.quantity(), paid.unitPrice(), paid.total()));
+        rows.add(List.of(view.request(), view.status().label(), view.currency(), paid.kind().label(), line, machine, build, enclosure,
+                bay, paid.sku(), paid.description(), paid.source().map(Line.Source::lot).orElse(""), paid.source()
+                .map(Line.Source::supplier).orElse(""), paid.source().map(Line.Source::condition).orElse(""), paid.source()
+                .<Object>map(Line.Source::leadDays).orElse(""), slots, paid.quantity(), paid.unitPrice(), paid.total()));
     }
 }

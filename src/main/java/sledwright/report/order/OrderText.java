@@ -43,7 +43,8 @@ public final class OrderText {
     }
 
     private String write() {
-        page.text(Ink.HEAD, "%s: %s on %s".formatted(view.request(), machines(view.machines()), Numbers.counted(view.lines().size(), "line", "lines")));
+        page.text(Ink.HEAD, "%s: %s on %s".formatted(view.request(), machines(view.machines()),
+                Numbers.counted(view.lines().size(), "line", "lines")));
         addStatus();
         if (view.delivered() > 0) {
             page.text(price());
@@ -62,12 +63,16 @@ public final class OrderText {
 
     private void addStatus() {
         switch (view.status()) {
-            case PROVED -> page.text(Ink.GOOD, "proved: no order of all these machines %s".formatted(view.isPriceAlone() ? "costs less" : "comes to less"));
-            case BEST_FOUND -> page.text(Ink.FAIR, "best found, not proved: %s".formatted(view.bound().map(bound -> "no order of all these machines %s less than %s%s"
-                    .formatted(view.isPriceAlone() ? "costs" : "comes to", money(bound), view.gapPercent().map(gap -> ", %s %% below".formatted(gap)).orElse("")))
+            case PROVED -> page.text(Ink.GOOD, "proved: no order of all these machines %s"
+                    .formatted(view.isPriceAlone() ? "costs less" : "comes to less"));
+            case BEST_FOUND -> page.text(Ink.FAIR,
+                    "best found, not proved: %s".formatted(view.bound().map(bound -> "no order of all these machines %s less than %s%s"
+                    .formatted(view.isPriceAlone() ? "costs"
+                    : "comes to", money(bound), view.gapPercent().map(gap -> ", %s %% below".formatted(gap)).orElse("")))
                     .orElse("how much cheaper an order could be is not known")));
-            case SHORT -> page.text(Ink.BAD, "short: %s of %s can be delivered%s; %s".formatted(view.delivered() == 0 ? "none" : view.delivered(),
-                    machines(view.machines()), view.delivered() == 0 ? " so far as was found" : "", most()));
+            case SHORT -> page.text(Ink.BAD, "short: %s of %s can be delivered%s; %s"
+                    .formatted(view.delivered() == 0 ? "none" : view.delivered(), machines(view.machines()), view.delivered() == 0
+                    ? " so far as was found" : "", most()));
             case IMPOSSIBLE -> page.text(Ink.BAD, "impossible: not one of the machines can be delivered");
         }
     }
@@ -94,11 +99,13 @@ public final class OrderText {
         if (view.cost().delivery().signum() != 0) {
             shares.add("delivery %s by %s".formatted(view.cost().delivery(), Numbers.counted(view.deliveries(), "supplier", "suppliers")));
         }
-        return "price%s: %s (%s)".formatted(view.shortage().isPresent() ? " of what is delivered" : "", money(view.cost().total()), String.join(" + ", shares));
+        return "price%s: %s (%s)".formatted(view.shortage().isPresent() ? " of what is delivered"
+                : "", money(view.cost().total()), String.join(" + ", shares));
     }
 
     private String counted() {
-        String charge = view.charge().signum() == 0 ? "" : ", with %s for further part numbers of memory module in a machine".formatted(view.charge());
+        String charge = view.charge().signum() == 0 ? ""
+                : ", with %s for further part numbers of memory module in a machine".formatted(view.charge());
         String worth = view.worth().signum() == 0 ? "" : ", less %s that the surplus of best-value lines is worth".formatted(view.worth());
         return "what is brought down: %s (the price%s%s)".formatted(money(view.best().orElseThrow()), charge, worth);
     }
@@ -130,7 +137,8 @@ public final class OrderText {
                 cells.add(String.valueOf(line.priority()));
             }
             cells.addAll(List.of(String.valueOf(line.builds().size()),
-                    String.valueOf(line.builds().stream().mapToInt(group -> group.build().leadDays()).max().orElse(0)), line.price().toString()));
+                    String.valueOf(line.builds().stream().mapToInt(group -> group.build().leadDays()).max().orElse(0)), line.price()
+                    .toString()));
             table.row(cells);
         }
         page.table(table);
@@ -147,7 +155,8 @@ public final class OrderText {
         }
         if (!shortage.lacks().isEmpty()) {
             page.heading("Units beyond the stock that would do");
-            TextTable table = new TextTable().column("part", Fit.LEFT).column("", Fit.FLEXIBLE).column("units", Fit.RIGHT).column("for", Fit.FLEXIBLE);
+            TextTable table = new TextTable().column("part", Fit.LEFT).column("", Fit.FLEXIBLE).column("units", Fit.RIGHT)
+                    .column("for", Fit.FLEXIBLE);
             shortage.lacks().forEach(lack -> table.row(lack.sku(), lack.description(), String.valueOf(lack.units()), users(lack)));
             page.table(table);
         }
@@ -159,7 +168,8 @@ public final class OrderText {
 
     private String users(Lack lack) {
         List<String> users = new ArrayList<>();
-        lack.byLine().forEach((line, units) -> users.add(lack.byLine().size() == 1 && units == lack.units() ? line : "%s %d".formatted(line, units)));
+        lack.byLine().forEach((line, units) -> users.add(lack.byLine().size() == 1 && units == lack.units() ? line
+                : "%s %d".formatted(line, units)));
         int housed = lack.units() - lack.byLine().values().stream().mapToInt(Integer::intValue).sum();
         if (housed > 0) {
             users.add("enclosures" + (users.isEmpty() ? "" : " " + housed));
@@ -191,8 +201,9 @@ public final class OrderText {
         Figures figures = group.build().figures();
         String usable = figures.usableGb() == figures.memoryGb() ? "" : ", %s GB of it usable".formatted(Numbers.plain(figures.usableGb()));
         String wall = figures.wallW().isPresent() ? " (%s W from the wall)".formatted(BuildText.wall(figures)) : "";
-        return "Each: %d cores, throughput %s; %d GB%s at %d MT/s (set by %s), %s GB/s, %s; %s W%s. All: %s".formatted(figures.cores(), BuildText.throughput(figures),
-                figures.memoryGb(), usable, figures.speed().mts(), figures.speed().setBy().label(), Numbers.plain(figures.bandwidthGbs()),
+        return "Each: %d cores, throughput %s; %d GB%s at %d MT/s (set by %s), %s GB/s, %s; %s W%s. All: %s"
+                .formatted(figures.cores(), BuildText.throughput(figures), figures.memoryGb(), usable, figures.speed().mts(),
+                figures.speed().setBy().label(), Numbers.plain(figures.bandwidthGbs()),
                 Numbers.counted(figures.spareSlots(), "slot left", "slots left"), Numbers.plain(figures.loadW()), wall,
                 money(group.build().price().orElseThrow()));
     }
@@ -205,22 +216,27 @@ public final class OrderText {
     }
 
     private void addPicked(Filled line, Group group, Picked picked) {
-        String which = picked.machines() == 1 ? "machine %d".formatted(picked.first()) : "each of machines %d to %d".formatted(picked.first(), picked.last());
+        String which = picked.machines() == 1 ? "machine %d".formatted(picked.first())
+                : "each of machines %d to %d".formatted(picked.first(), picked.last());
         page.text("To pick for %s:".formatted(line.asked() == 1 ? "the machine" : which));
-        TextTable table = new TextTable().column("", Fit.LEFT).column("", Fit.LEFT).column("", Fit.FLEXIBLE).column("", Fit.FLEXIBLE).column("", Fit.RIGHT);
+        TextTable table = new TextTable().column("", Fit.LEFT).column("", Fit.LEFT).column("", Fit.FLEXIBLE).column("", Fit.FLEXIBLE)
+                .column("", Fit.RIGHT);
         for (Line part : picked.lines()) {
-            table.row("  " + part.quantity() + " x", part.sku(), "lot " + part.source().orElseThrow().lot(), part.source().orElseThrow().supplier(),
-                    part.unitPrice().toString());
+            table.row("  " + part.quantity() + " x", part.sku(), "lot " + part.source().orElseThrow().lot(),
+                    part.source().orElseThrow().supplier(), part.unitPrice().toString());
         }
         page.table(table);
     }
 
     private void addEnclosures() {
         for (Housed housed : view.enclosures()) {
-            page.heading("Enclosure %d: %s (%s), fed by %d x %s".formatted(housed.number(), housed.sku(), housed.name(), housed.supplies(), housed.supply()));
-            page.text("%d of %s, %s W of load. Enclosure and supplies: %s".formatted(housed.sleds().size(), Numbers.counted(housed.bays(), "bay filled", "bays filled"),
+            page.heading("Enclosure %d: %s (%s), fed by %d x %s"
+                    .formatted(housed.number(), housed.sku(), housed.name(), housed.supplies(), housed.supply()));
+            page.text("%d of %s, %s W of load. Enclosure and supplies: %s"
+                    .formatted(housed.sleds().size(), Numbers.counted(housed.bays(), "bay filled", "bays filled"),
                     Numbers.plain(housed.loadW()), money(housed.price())));
-            Map<String, List<Sled>> byLine = housed.sleds().stream().collect(Collectors.groupingBy(Sled::line, LinkedHashMap::new, Collectors.toList()));
+            Map<String, List<Sled>> byLine = housed.sleds().stream()
+                    .collect(Collectors.groupingBy(Sled::line, LinkedHashMap::new, Collectors.toList()));
             byLine.forEach((line, sleds) -> page.item("- ", "%s: %s".formatted(line, sleds.stream()
                     .map(sled -> "machine %d in bay %d".formatted(sled.machine(), sled.bay())).collect(Collectors.joining(", ")))));
         }
@@ -233,17 +249,20 @@ public final class OrderText {
         TextTable table = BuildText.lines(view.picks(), view.currency());
         table.row("parts", "", "", "", "", "", "", view.cost().parts().toString());
         page.heading("Parts to pick, by lot").table(table);
-        TextTable suppliers = new TextTable().column("supplier", Fit.FLEXIBLE).column("lots", Fit.RIGHT).column("units", Fit.RIGHT).column("days", Fit.RIGHT)
+        TextTable suppliers = new TextTable().column("supplier", Fit.FLEXIBLE).column("lots", Fit.RIGHT).column("units", Fit.RIGHT)
+                .column("days", Fit.RIGHT)
                 .column(view.currency(), Fit.RIGHT);
         boolean charged = view.cost().delivery().signum() != 0;
         if (charged) {
             suppliers.column("delivery", Fit.RIGHT);
         }
         for (Delivery delivery : view.suppliers()) {
-            suppliers.row(delivery.own() ? delivery.supplier() + ", own shelf" : delivery.supplier(), String.valueOf(delivery.lots()), String.valueOf(delivery.units()), String.valueOf(delivery.leadDays()),
-                    delivery.parts().toString(), charged ? delivery.charge().toString() : "");
+            suppliers.row(delivery.own() ? delivery.supplier() + ", own shelf"
+                    : delivery.supplier(), String.valueOf(delivery.lots()), String.valueOf(delivery.units()),
+                    String.valueOf(delivery.leadDays()), delivery.parts().toString(), charged ? delivery.charge().toString() : "");
         }
-        page.heading(view.suppliers().stream().anyMatch(Delivery::own) ? "Who delivers, and the shop's own shelf" : "Who delivers").table(suppliers);
+        page.heading(view.suppliers().stream().anyMatch(Delivery::own) ? "Who delivers, and the shop's own shelf" : "Who delivers")
+                .table(suppliers);
     }
 
     private void addScarce() {

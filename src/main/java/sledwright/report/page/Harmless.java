@@ -16,7 +16,8 @@ final class Harmless {
     }
 
     private static boolean allowed(int character) {
-        return character == '\n' || character == '\t' || !Character.isISOControl(character) && !turnsTextRound(character) && isText(character);
+        return character == '\n' || character == '\t' || !Character.isISOControl(character) && !turnsTextRound(character)
+                && isText(character);
     }
 
     /** Embeddings, overrides and isolates of the Unicode bidirectional algorithm (UAX #9, section 2). */

@@ -92,7 +92,8 @@ public final class Pages {
     /** The sheet of paper with a foot that tells it from other sheets. */
     private static String paper(PageHead head) {
         String foot = "font-family: \"Noto Sans\"; font-size: 7.5pt; color: #55606b; vertical-align: top; padding-top: 4mm;";
-        return "@page { size: %s; margin: 17mm 18mm 20mm 18mm; @bottom-left { content: %s; %s } @bottom-right { content: counter(page) \" / \" counter(pages); %s } }"
+        return ("@page { size: %s; margin: 17mm 18mm 20mm 18mm; @bottom-left { content: %s; %s } @bottom-right { content: counter(page)"
+                + " \" / \" counter(pages); %s } }")
                 .formatted(head.paper().cssName(), quoted(head.author() + "  \u00b7  " + head.title()), foot, foot);
     }
 

@@ -19,8 +19,8 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
 /**
- * Puts a page on paper: a tagged PDF with its fonts inside. The same page gives the same bytes, whenever it is made. Paper has no scripts, no dark
- * and no phones: of the style sheet it takes what stands outside {@code @media screen}.
+ * Puts a page on paper: a tagged PDF with its fonts inside. The same page gives the same bytes, whenever it is made. Paper has no scripts,
+ * no dark and no phones: of the style sheet it takes what stands outside {@code @media screen}.
  */
 public final class Pdf {
 

@@ -27,9 +27,10 @@ public final class QuoteCsv {
     private static List<Object> row(QuoteView view, Alternative alternative) {
         BuildView build = alternative.build();
         Figures figures = build.figures();
-        return List.of(alternative.rank(), view.request(), view.status().label(), build.count(), build.price().<Object>map(price -> price).orElse(""),
-                view.currency(), build.platform(), build.processorSku().orElse(""), build.processors(), build.cooling().orElse(""),
-                build.supply().orElse(""), build.supplies(), BuildText.modules(build.heaviest().modules()), figures.cores(), figures.memoryGb(),
+        return List.of(alternative.rank(), view.request(), view.status().label(), build.count(),
+                build.price().<Object>map(price -> price).orElse(""), view.currency(), build.platform(), build.processorSku().orElse(""),
+                build.processors(), build.cooling().orElse(""), build.supply().orElse(""), build.supplies(),
+                BuildText.modules(build.heaviest().modules()), figures.cores(), figures.memoryGb(),
                 Decimals.of(figures.usableGb()), figures.speed().mts(), figures.speed().setBy().label(),
                 Decimals.of(figures.bandwidthGbs()), Decimals.of(figures.throughput()), String.valueOf(figures.throughputEstimated()),
                 Decimals.of(figures.loadW()),

@@ -87,10 +87,12 @@ public final class QuoteText {
     }
 
     private void addRanking() {
-        page.heading(view.machines() == 1 ? "Alternatives" : "Alternatives (prices for all %d machines, figures of one)".formatted(view.machines()));
+        page.heading(view.machines() == 1 ? "Alternatives"
+                : "Alternatives (prices for all %d machines, figures of one)".formatted(view.machines()));
         List<Column> parts = new ArrayList<>(List.of(Column.of(view.currency(), Fit.RIGHT, BuildText::money)));
         if (view.objective() == Objective.BEST_VALUE) {
-            parts.add(new Column("less worth", Fit.RIGHT, alternative -> alternative.priceLessWorth().map(BigDecimal::toString).orElse("")));
+            parts.add(new Column("less worth", Fit.RIGHT,
+                    alternative -> alternative.priceLessWorth().map(BigDecimal::toString).orElse("")));
         }
         if (view.alternatives().stream().map(alternative -> alternative.build().platform()).distinct().count() > 1) {
             parts.add(Column.of("platform", Fit.LEFT, BuildView::platform));

@@ -13,8 +13,9 @@ public final class RestockCsv {
     /** One row for each purchase. */
     public static String of(RestockView view) {
         return Csv.write(List.of("sku", "supplier", "condition", "quantity", "unit_cost", "cost", "currency", "lead_days", "why"),
-                view.plan().buys().stream().map(buy -> List.<Object>of(buy.offer().sku(), buy.offer().supplier(), buy.offer().condition().label(),
-                        buy.quantity(), view.amount(buy.offer().unitCost()), view.amount(buy.cost()), view.currency(), buy.offer().leadDays(),
-                        buy.why())).toList());
+                view.plan().buys().stream()
+                .map(buy -> List.<Object>of(buy.offer().sku(), buy.offer().supplier(), buy.offer().condition().label(),
+                        buy.quantity(), view.amount(buy.offer().unitCost()), view.amount(buy.cost()), view.currency(), buy.offer()
+                        .leadDays(), buy.why())).toList());
     }
 }

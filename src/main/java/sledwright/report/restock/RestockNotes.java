@@ -15,15 +15,21 @@ final class RestockNotes {
     static Map<String, String> of(RestockView view) {
         RestockPlan plan = view.plan();
         Map<String, String> notes = new LinkedHashMap<>();
-        notes.put("Confidence", "The +/- is the 95 %% confidence interval of the mean over %d courses of events that the plan was not made on (seed %d)."
+        notes.put("Confidence",
+                "The +/- is the 95 %% confidence interval of the mean over %d courses of events that the plan was not made on (seed %d)."
                 .formatted(plan.courses(), view.seed()));
-        notes.put("Bound", ("On the courses it was made on, no plan within the budget earns more than %s, even if it fills orders knowing all that come. With such"
-                + " foresight whole quantities near the bound's own earn %s (%s below), and this plan %s (%s below). %s The bound is over the %d builds"
-                + " that the search found%s.").formatted(money(view, plan.bound()), view.amount(plan.rounded()), RestockView.percent(plan.roundedGap()),
-                view.amount(plan.hindsight()), RestockView.percent(plan.gap()), atTheCounter(view), plan.builds(),
-                plan.closed() ? "; at its shadow prices no other build earns more" : "; others may add to it"));
+        notes.put("Bound", (
+                "On the courses it was made on, no plan within the budget earns more than %s, even if it fills orders knowing all that"
+                + " come. With such"
+                + " foresight whole quantities near the bound's own earn %s (%s below), and this plan %s (%s below). %s The bound is"
+                + " over the %d builds"
+                + " that the search found%s.").formatted(money(view, plan.bound()), view.amount(plan.rounded()),
+                RestockView.percent(plan.roundedGap()), view.amount(plan.hindsight()), RestockView.percent(plan.gap()), atTheCounter(view),
+                plan.builds(), plan.closed() ? "; at its shadow prices no other build earns more" : "; others may add to it"));
         if (plan.heldBack().mean() > plan.with().mean() + plan.with().halfWidth()) {
-            notes.put("Holding back", "Orders are served first come, first served. If those were turned away whose parts are worth more to others, the plan would earn %s %s."
+            notes.put("Holding back",
+                    ("Orders are served first come, first served. If those were turned away whose parts are worth more to others, the"
+                    + " plan would earn %s %s.")
                     .formatted(spread(view, plan.heldBack()), view.currency()));
         }
         if (plan.late()) {
@@ -37,7 +43,8 @@ final class RestockNotes {
         RestockPlan plan = view.plan();
         double more = plan.inSample() - plan.roundedInSample();
         return view.amount(more).signum() > 0
-                ? "Orders served as they come, without foresight, earn %s there with this plan, %s more than with those quantities: for that it was chosen.".formatted(
+                ? ("Orders served as they come, without foresight, earn %s there with this plan, %s more than with those quantities: for"
+                        + " that it was chosen.").formatted(
                         view.amount(plan.inSample()), view.amount(more))
                 : "Orders served as they come, without foresight, earn %s there with this plan.".formatted(view.amount(plan.inSample()));
     }

@@ -48,17 +48,20 @@ public final class RestockPage {
     }
 
     private String page() {
-        PageHead head = PageHead.of("Stock plan: " + plan.request().name(), "What to buy for the orders that are expected, and what that is expected to earn.",
+        PageHead head = PageHead.of("Stock plan: " + plan.request().name(),
+                "What to buy for the orders that are expected, and what that is expected to earn.",
                 view.shop());
         List<Note> notes = new ArrayList<>();
         RestockNotes.of(view).forEach((term, meaning) -> notes.add(new Note(term, meaning)));
         return Pages.html("restock.ftlh", head, Map.ofEntries(
-                Map.entry("shop", Map.of("name", view.shop().name(), "address", view.shop().stationery().address(), "contact", view.shop().stationery().contact())),
-                Map.entry("day", words.day(view.shop().pricedOn())), Map.entry("name", plan.request().name()),
-                Map.entry("months", words.figure(plan.request().horizonMonths())), Map.entry("cost", money(plan.cost())),
+                Map.entry("shop", Map.of("name", view.shop().name(), "address", view.shop().stationery().address(), "contact",
+                view.shop().stationery().contact())), Map.entry("day", words.day(view.shop().pricedOn())),
+                Map.entry("name", plan.request().name()), Map.entry("months", words.figure(plan.request().horizonMonths())),
+                Map.entry("cost", money(plan.cost())),
                 Map.entry("budget", plan.request().budget().isPresent() ? money(plan.request().budget().getAsLong()) : "none"),
-                Map.entry("with", spread(plan.with())), Map.entry("without", spread(plan.without())), Map.entry("gain", spread(plan.gain())),
-                Map.entry("sections", sections()), Map.entry("notes", notes), Map.entry("chart_style", new Markup(SvgChart.DARK_STYLE))));
+                Map.entry("with", spread(plan.with())), Map.entry("without", spread(plan.without())),
+                Map.entry("gain", spread(plan.gain())), Map.entry("sections", sections()), Map.entry("notes", notes),
+                Map.entry("chart_style", new Markup(SvgChart.DARK_STYLE))));
     }
 
     private String money(double minor) {
@@ -96,7 +99,8 @@ public final class RestockPage {
 
     private Chart chart() {
         List<Chart.Spot> spots = plan.curve().stream().map(this::spot).toList();
-        return new Chart("Expected margin by budget", "The margin that is expected with the best plan that was found within each of %d budgets. The table has every point."
+        return new Chart("Expected margin by budget",
+                "The margin that is expected with the best plan that was found within each of %d budgets. The table has every point."
                 .formatted(spots.size()), "Budget, " + view.currency(), "Expected margin, " + view.currency(), words.locale(), false,
                 List.of(new Chart.Line("margin", spots)));
     }

@@ -25,7 +25,8 @@ public final class RestockSheets {
         }
         List<List<Object>> about = new ArrayList<>();
         RestockNotes.of(view).forEach((term, meaning) -> about.add(List.of(term, meaning)));
-        RestockTables.of(view).stream().filter(content -> !content.note().isEmpty()).forEach(content -> about.add(List.of(content.name(), content.note())));
+        RestockTables.of(view).stream().filter(content -> !content.note().isEmpty())
+                .forEach(content -> about.add(List.of(content.name(), content.note())));
         sheets.add(new WorkbookSheet("About", List.of(WorkbookSheet.Column.of("What"), WorkbookSheet.Column.of("Says")), about));
         return Workbooks.of(view.plan().request().name() + ": what to stock", view.shop().pricedOn(), sheets);
     }

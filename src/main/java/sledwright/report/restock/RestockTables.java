@@ -77,20 +77,23 @@ final class RestockTables {
 
     private Content buys() {
         List<List<Object>> rows = plan.buys().stream().map(buy -> List.<Object>of(buy.offer().sku(), view.description(buy.offer().sku()),
-                buy.offer().supplier(), buy.offer().condition().label(), buy.quantity(), view.amount(buy.offer().unitCost()), view.amount(buy.cost()),
-                buy.offer().leadDays(), buy.why())).toList();
-        return new Content("buy", "What to buy", rows.isEmpty() ? "Nothing: no purchase within the budget is expected to earn its money." : "",
-                List.of(words("Part"), words("Description"), words("Supplier"), words("Condition"), count("Units"), money("Each"), money("Cost"),
-                        count("Days"), words("Why")), rows);
+                buy.offer().supplier(), buy.offer().condition().label(), buy.quantity(), view.amount(buy.offer().unitCost()),
+                view.amount(buy.cost()), buy.offer().leadDays(), buy.why())).toList();
+        return new Content("buy", "What to buy", rows.isEmpty()
+                ? "Nothing: no purchase within the budget is expected to earn its money." : "",
+                List.of(words("Part"), words("Description"), words("Supplier"), words("Condition"), count("Units"), money("Each"),
+                money("Cost"), count("Days"), words("Why")), rows);
     }
 
     private Content classes() {
-        return new Content("classes", "Orders filled", "Shares of the orders that come; the deviation is half the 95 % confidence interval.",
-                List.of(words("Class"), mean("Orders"), share("Filled, %"), share("Deviation, %"), share("Without the plan, %"), money("An order pays"),
-                        money("It costs"), words("Remark")),
-                plan.classes().stream().map(outlook -> List.<Object>of(outlook.name(), rounded(outlook.orders(), 1), rounded(100 * outlook.filled(), 1),
-                        rounded(100 * outlook.halfWidth(), 1), rounded(100 * outlook.without(), 1), amount(outlook.revenue()), amount(outlook.cost()),
-                        remark(outlook))).toList());
+        return new Content("classes", "Orders filled",
+                "Shares of the orders that come; the deviation is half the 95 % confidence interval.",
+                List.of(words("Class"), mean("Orders"), share("Filled, %"), share("Deviation, %"), share("Without the plan, %"),
+                money("An order pays"), money("It costs"), words("Remark")),
+                plan.classes().stream()
+                .map(outlook -> List.<Object>of(outlook.name(), rounded(outlook.orders(), 1), rounded(100 * outlook.filled(), 1),
+                        rounded(100 * outlook.halfWidth(), 1), rounded(100 * outlook.without(), 1), amount(outlook.revenue()),
+                        amount(outlook.cost()), remark(outlook))).toList());
     }
 
     private static String remark(ClassOutlook outlook) {
@@ -109,28 +112,32 @@ final class RestockTables {
     }
 
     private Content parts() {
-        return new Content("parts", "Parts in use", "One more: what a further unit on the shelf would add, if orders were filled in hindsight. Pay at most:"
-                + " a price at which that pays, or at which some class is met as well with the part while others cost what one more of them adds; above it"
-                + " none is.", List.of(words("Part"), words("Description"), count("On the shelf"), count("Bought"), mean("Used"), mean("Left"),
-                money("Left loses"), money("Worth today"), money("One more"), money("Pay at most")),
+        return new Content("parts", "Parts in use",
+                "One more: what a further unit on the shelf would add, if orders were filled in hindsight. Pay at most:"
+                + " a price at which that pays, or at which some class is met as well with the part while others cost what one more of"
+                + " them adds; above it"
+                + " none is.", List.of(words("Part"), words("Description"), count("On the shelf"), count("Bought"), mean("Used"),
+                mean("Left"), money("Left loses"), money("Worth today"), money("One more"), money("Pay at most")),
                 view.wanted().stream().map(part -> List.<Object>of(part.sku(), view.description(part.sku()), part.standing(), part.bought(),
                         rounded(part.used(), 1), rounded(part.left(), 1), view.amount(part.lost()), view.amount(part.worth()),
                         view.amount(part.oneMore()), amount(part.mostPrice()))).toList());
     }
 
     private Content dead() {
-        return new Content("dead", "Dead stock", "Parts that no expected order takes. Moves at: the unit price at which some class is met as well with"
+        return new Content("dead", "Dead stock",
+                "Parts that no expected order takes. Moves at: the unit price at which some class is met as well with"
                 + " the part; empty: in none, not even as a gift.",
                 List.of(words("Part"), words("Description"), count("Units"), money("Worth today"), money("Loses"), money("Moves at")),
-                view.dead().stream().map(part -> List.<Object>of(part.sku(), view.description(part.sku()), part.standing(), view.amount(part.worth()),
+                view.dead().stream()
+                .map(part -> List.<Object>of(part.sku(), view.description(part.sku()), part.standing(), view.amount(part.worth()),
                         view.amount(part.lost()), amount(part.mostPrice()))).toList());
     }
 
     private Content levels() {
         List<List<Object>> rows = new ArrayList<>();
         for (Levels.Level level : view.levels()) {
-            rows.add(List.of(level.sku(), level.supplier(), level.leadDays(), rounded(level.perMonth(), 1), rounded(level.deviation(), 1), level.point(),
-                    rounded(level.service().safetyStock(), 1), level.lot(), rounded(100 * level.service().cycleService(), 1),
+            rows.add(List.of(level.sku(), level.supplier(), level.leadDays(), rounded(level.perMonth(), 1), rounded(level.deviation(), 1),
+                    level.point(), rounded(level.service().safetyStock(), 1), level.lot(), rounded(100 * level.service().cycleService(), 1),
                     rounded(100 * level.service().fillRate(), 1)));
         }
         return new Content("levels", "Reorder levels", "Buy again when no more units than this are left.",

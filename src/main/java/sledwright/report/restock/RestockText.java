@@ -37,10 +37,12 @@ public final class RestockText {
     }
 
     private String write() {
-        page.text(Ink.HEAD, "%s: what to stock for %s months".formatted(plan.request().name(), Decimals.of(plan.request().horizonMonths())));
+        page.text(Ink.HEAD, "%s: what to stock for %s months"
+                .formatted(plan.request().name(), Decimals.of(plan.request().horizonMonths())));
         page.text("to spend: %s%s".formatted(money(plan.cost()), plan.request().budget().isPresent()
                 ? " of " + money(plan.request().budget().getAsLong()) : ""));
-        page.text("expected margin: %s with the plan, %s without; %s more".formatted(spread(plan.with()), spread(plan.without()), spread(plan.gain())));
+        page.text("expected margin: %s with the plan, %s without; %s more"
+                .formatted(spread(plan.with()), spread(plan.without()), spread(plan.gain())));
         addBound();
         addBuys();
         addClasses();
@@ -70,18 +72,20 @@ public final class RestockText {
             page.text("Nothing: no purchase within the budget is expected to earn its money.");
             return;
         }
-        TextTable table = new TextTable().column("part", Fit.LEFT).column("supplier", Fit.FLEXIBLE).column("units", Fit.RIGHT).column("each", Fit.RIGHT)
+        TextTable table = new TextTable().column("part", Fit.LEFT).column("supplier", Fit.FLEXIBLE).column("units", Fit.RIGHT)
+                .column("each", Fit.RIGHT)
                 .column(view.currency(), Fit.RIGHT).column("why", Fit.FLEXIBLE);
         for (Buy buy : plan.buys()) {
-            table.row(buy.offer().sku(), buy.offer().supplier(), String.valueOf(buy.quantity()), view.amount(buy.offer().unitCost()).toString(),
-                    view.amount(buy.cost()).toString(), buy.why());
+            table.row(buy.offer().sku(), buy.offer().supplier(), String.valueOf(buy.quantity()),
+                    view.amount(buy.offer().unitCost()).toString(), view.amount(buy.cost()).toString(), buy.why());
         }
         page.table(table);
     }
 
     private void addClasses() {
         page.heading("Orders filled");
-        TextTable table = new TextTable().column("class", Fit.FLEXIBLE).column("orders", Fit.RIGHT).column("filled", Fit.RIGHT).column("+/-", Fit.RIGHT)
+        TextTable table = new TextTable().column("class", Fit.FLEXIBLE).column("orders", Fit.RIGHT).column("filled", Fit.RIGHT)
+                .column("+/-", Fit.RIGHT)
                 .column("without", Fit.RIGHT).column("pays", Fit.RIGHT).column("costs", Fit.RIGHT);
         for (ClassOutlook outlook : plan.classes()) {
             table.row(outlook.name(), RestockView.tenths(outlook.orders()).toString(), RestockView.percent(outlook.filled()),
@@ -95,32 +99,37 @@ public final class RestockText {
                 page.heading("%s cannot be served at any price".formatted(outlook.name()));
                 ExplanationText.addConflicts(page, outlook.impossible().get());
             } else if (outlook.isUnprofitable()) {
-                page.gap().text(Ink.FAIR, "%s: an order pays %s and costs at least %s, so none is filled for profit.".formatted(outlook.name(),
-                        money(outlook.revenue().getAsLong()), money(outlook.cost().getAsLong())));
+                page.gap().text(Ink.FAIR, "%s: an order pays %s and costs at least %s, so none is filled for profit."
+                        .formatted(outlook.name(), money(outlook.revenue().getAsLong()), money(outlook.cost().getAsLong())));
             }
         }
     }
 
     private void addCurve() {
         page.heading("Expected margin by budget");
-        TextTable table = new TextTable().column("budget", Fit.RIGHT).column("spent", Fit.RIGHT).column("margin", Fit.RIGHT).column("+/-", Fit.RIGHT);
+        TextTable table = new TextTable().column("budget", Fit.RIGHT).column("spent", Fit.RIGHT).column("margin", Fit.RIGHT)
+                .column("+/-", Fit.RIGHT);
         for (CurvePoint point : plan.curve()) {
-            table.row(view.amount(point.budget()).toString(), view.amount(point.spent()).toString(), view.amount(point.margin().mean()).toString(),
-                    view.amount(point.margin().halfWidth()).toString());
+            table.row(view.amount(point.budget()).toString(), view.amount(point.spent()).toString(),
+                    view.amount(point.margin().mean()).toString(), view.amount(point.margin().halfWidth()).toString());
         }
         page.table(table);
     }
 
     private void addWorth() {
         page.heading("Parts in use");
-        TextTable table = new TextTable().column("part", Fit.LEFT).column("on shelf", Fit.RIGHT).column("bought", Fit.RIGHT).column("used", Fit.RIGHT)
+        TextTable table = new TextTable().column("part", Fit.LEFT).column("on shelf", Fit.RIGHT).column("bought", Fit.RIGHT)
+                .column("used", Fit.RIGHT)
                 .column("left loses", Fit.RIGHT).column("worth", Fit.RIGHT).column("one more", Fit.RIGHT).column("pay at most", Fit.RIGHT);
         for (PartOutlook part : view.wanted()) {
-            table.row(part.sku(), String.valueOf(part.standing()), String.valueOf(part.bought()), RestockView.tenths(part.used()).toString(),
-                    view.amount(part.lost()).toString(), view.amount(part.worth()).toString(), view.amount(part.oneMore()).toString(), most(part));
+            table.row(part.sku(), String.valueOf(part.standing()), String.valueOf(part.bought()),
+                    RestockView.tenths(part.used()).toString(), view.amount(part.lost()).toString(), view.amount(part.worth()).toString(),
+                    view.amount(part.oneMore()).toString(), most(part));
         }
         page.table(table);
-        page.text("worth: the least that a unit costs today. one more: what a further unit on the shelf would add, if orders were filled in hindsight. pay at most: a price at which that pays, or at which some class is met as well with the part while others cost what one more of them adds; above it none is.");
+        page.text("worth: the least that a unit costs today. one more: what a further unit on the shelf would add, if orders were filled"
+                + " in hindsight. pay at most: a price at which that pays, or at which some class is met as well with the part while"
+                + " others cost what one more of them adds; above it none is.");
     }
 
     private String most(PartOutlook part) {
@@ -129,9 +138,11 @@ public final class RestockText {
 
     private void addDead() {
         page.heading("Dead stock: parts that no expected order takes");
-        TextTable table = new TextTable().column("part", Fit.LEFT).column("", Fit.FLEXIBLE).column("units", Fit.RIGHT).column("worth", Fit.RIGHT)
+        TextTable table = new TextTable().column("part", Fit.LEFT).column("", Fit.FLEXIBLE).column("units", Fit.RIGHT)
+                .column("worth", Fit.RIGHT)
                 .column("loses", Fit.RIGHT).column("moves at", Fit.RIGHT);
-        view.dead().stream().limit(MOST_DEAD).forEach(part -> table.row(part.sku(), view.description(part.sku()), String.valueOf(part.standing()),
+        view.dead().stream().limit(MOST_DEAD)
+                .forEach(part -> table.row(part.sku(), view.description(part.sku()), String.valueOf(part.standing()),
                 view.amount(part.worth()).toString(), view.amount(part.lost()).toString(), most(part)));
         if (view.dead().isEmpty()) {
             page.text("None.");
@@ -139,7 +150,8 @@ public final class RestockText {
         }
         page.table(table);
         BigDecimal lost = view.amount(view.dead().stream().mapToDouble(PartOutlook::lost).sum());
-        page.text("%s%d parts lose %s %s in all. moves at: the unit price at which some class is met as well with the part; -: in none, not even as a gift."
+        page.text(("%s%d parts lose %s %s in all. moves at: the unit price at which some class is met as well with the part; -: in none,"
+                + " not even as a gift.")
                 .formatted(view.dead().size() > MOST_DEAD ? "These lose the most. " : "", view.dead().size(), lost, view.currency()));
     }
 
@@ -148,12 +160,14 @@ public final class RestockText {
             return;
         }
         page.heading("Reorder levels for a service of %s of lead times".formatted(RestockView.percent(plan.request().serviceLevel())));
-        TextTable table = new TextTable().column("part", Fit.LEFT).column("days", Fit.RIGHT).column("a month", Fit.RIGHT).column("sd", Fit.RIGHT)
+        TextTable table = new TextTable().column("part", Fit.LEFT).column("days", Fit.RIGHT).column("a month", Fit.RIGHT)
+                .column("sd", Fit.RIGHT)
                 .column("reorder at", Fit.RIGHT).column("safety", Fit.RIGHT).column("lot", Fit.RIGHT).column("fill rate", Fit.RIGHT);
         for (Levels.Level level : view.levels()) {
             table.row(level.sku(), String.valueOf(level.leadDays()), RestockView.tenths(level.perMonth()).toString(),
-                    RestockView.tenths(level.deviation()).toString(), String.valueOf(level.point()), RestockView.tenths(level.service().safetyStock()).toString(),
-                    String.valueOf(level.lot()), RestockView.percent(level.service().fillRate()));
+                    RestockView.tenths(level.deviation()).toString(), String.valueOf(level.point()),
+                    RestockView.tenths(level.service().safetyStock()).toString(), String.valueOf(level.lot()),
+                    RestockView.percent(level.service().fillRate()));
         }
         page.table(table);
     }

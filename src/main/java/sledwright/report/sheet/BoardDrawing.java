@@ -165,21 +165,25 @@ record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
             double top = inner.y() + BoardGrid.PLATE_HEIGHT;
             for (int i = 0; i < socket.channels().size(); i++) {
                 double x = inner.x() + i / grid.rows() * (grid.bankWidth() + BoardGrid.GUTTER);
-                channel(socket.channels().get(i), x, top + i % grid.rows() * (grid.cellHeight() + BoardGrid.SLOT_GAP) + BoardGrid.SLOT_GAP, grid);
+                channel(socket.channels().get(i), x, top + i % grid.rows() * (grid.cellHeight() + BoardGrid.SLOT_GAP)
+                        + BoardGrid.SLOT_GAP, grid);
             }
         }
 
         /** The socket's head: its number, the processor and the heat sink on it. */
         private void plate(Socket socket, Box inner, BoardGrid grid) {
             double side = BoardGrid.PLATE_HEIGHT - 8;
-            shapes.add(new Area(new Box(inner.x() + 1, inner.y() + 1, side, side), socket.processor().isPresent() ? Look.PROCESSOR : Look.NO_PROCESSOR_THERE));
+            shapes.add(new Area(new Box(inner.x() + 1, inner.y() + 1, side, side), socket.processor().isPresent() ? Look.PROCESSOR
+                    : Look.NO_PROCESSOR_THERE));
             double x = inner.x() + BoardGrid.PLATE_HEIGHT;
             shapes.add(Words.of("Socket " + socket.number(), x, inner.y() + 1, grid.texts().nameSize(), true));
             x += grid.texts().socketWidth(socket) + BoardTexts.GAP;
             double room = inner.right() - BoardGrid.CELL_PADDING - x;
             if (socket.processor().isEmpty()) {
-                shapes.add(Words.of(TextWidth.within(BoardTexts.NO_PROCESSOR, grid.texts().partSize(), false, room), x, inner.y() + 2, grid.texts().partSize(), false));
-                shapes.add(Words.of(TextWidth.within(BoardTexts.LEAVE_EMPTY, grid.texts().partSize(), false, room), x, inner.y() + 2 + grid.texts().lineHeight(), grid.texts().partSize(), false));
+                shapes.add(Words.of(TextWidth.within(BoardTexts.NO_PROCESSOR, grid.texts().partSize(), false, room), x, inner.y() + 2,
+                        grid.texts().partSize(), false));
+                shapes.add(Words.of(TextWidth.within(BoardTexts.LEAVE_EMPTY, grid.texts().partSize(), false, room), x, inner.y() + 2
+                        + grid.texts().lineHeight(), grid.texts().partSize(), false));
             }
             socket.processor().ifPresent(part -> fitted(BoardTexts.PROCESSOR, part, inner, 0, socket, grid));
             socket.heatSink().ifPresent(part -> fitted(BoardTexts.HEAT_SINK, part, inner, 1, socket, grid));
@@ -188,8 +192,10 @@ record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
         private void fitted(String kind, Fitted part, Box inner, int line, Socket socket, BoardGrid grid) {
             double x = inner.x() + BoardGrid.PLATE_HEIGHT + grid.texts().socketWidth(socket) + BoardTexts.GAP;
             double top = inner.y() + 2 + line * grid.texts().lineHeight();
-            double room = inner.right() - BoardGrid.CELL_PADDING - x - (part.mark().isEmpty() ? 0 : BoardTexts.GAP + grid.texts().tagWidth(part.mark()));
-            Words words = Words.of(TextWidth.within(kind + part.sku(), grid.texts().partSize(), false, room), x, top, grid.texts().partSize(), false);
+            double room = inner.right() - BoardGrid.CELL_PADDING - x
+                    - (part.mark().isEmpty() ? 0 : BoardTexts.GAP + grid.texts().tagWidth(part.mark()));
+            Words words = Words.of(TextWidth.within(kind + part.sku(), grid.texts().partSize(), false, room), x, top,
+                    grid.texts().partSize(), false);
             shapes.add(words);
             if (!part.mark().isEmpty()) {
                 shapes.addAll(tag(part.mark(), words.box().right() + BoardTexts.GAP, top, grid));
@@ -220,7 +226,8 @@ record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
                 line(List.of(Item.NAME), place, inner, inner.y(), grid, drawn);
                 double taken = grid.isOneLine() ? grid.texts().width(Item.NAME) + BoardTexts.GAP : 0;
                 String word = TextWidth.within(place.state().label(), grid.texts().partSize(), false, inner.width() - taken);
-                drawn.add(Words.of(word, inner.x() + taken, inner.y() + 1 + (grid.isOneLine() ? 0 : grid.texts().lineHeight()), grid.texts().partSize(), false));
+                drawn.add(Words.of(word, inner.x() + taken, inner.y() + 1 + (grid.isOneLine() ? 0 : grid.texts().lineHeight()),
+                        grid.texts().partSize(), false));
             }
             shapes.add(new Area(box, look(place.state())));
             if (place.state() == State.COVERED) {
@@ -242,7 +249,8 @@ record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
 
         /** Items side by side, each where it stands in every other slot, too. */
         private void line(List<Item> items, Place place, Box inner, double top, BoardGrid grid, List<Shape> drawn) {
-            double spare = inner.width() - items.stream().mapToDouble(item -> grid.texts().width(item) + BoardTexts.GAP).sum() + BoardTexts.GAP;
+            double spare = inner.width() - items.stream().mapToDouble(item -> grid.texts().width(item) + BoardTexts.GAP).sum()
+                    + BoardTexts.GAP;
             double gap = BoardTexts.GAP + (items.size() > 1 ? Math.max(0, spare) / (items.size() - 1) : 0);
             double x = inner.x();
             for (Item item : items) {
@@ -260,7 +268,8 @@ record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
                         badge(place.order().getAsInt(), x, top, grid, drawn);
                     }
                     double badge = place.order().isPresent() ? grid.texts().badgeWidth() : 0;
-                    drawn.add(Words.of(TextWidth.within(place.name(), grid.texts().nameSize(), true, room - badge), x + badge, top, grid.texts().nameSize(), true));
+                    drawn.add(Words.of(TextWidth.within(place.name(), grid.texts().nameSize(), true, room - badge), x + badge, top,
+                            grid.texts().nameSize(), true));
                 }
                 case CAPACITY -> {
                     String capacity = TextWidth.within(BoardTexts.capacity(module.orElseThrow()), grid.texts().nameSize(), true, room);
@@ -268,8 +277,8 @@ record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
                     Words words = Words.of(capacity, alone ? x : x + room, top, grid.texts().nameSize(), true);
                     drawn.add(alone ? words : words.endingThere());
                 }
-                case PART -> drawn.add(Words.of(TextWidth.within(grid.texts().name(module.orElseThrow()), grid.texts().partSize(), false, room), x, top + 1,
-                        grid.texts().partSize(), false));
+                case PART -> drawn.add(Words.of(TextWidth.within(grid.texts().name(module.orElseThrow()), grid.texts().partSize(), false,
+                        room), x, top + 1, grid.texts().partSize(), false));
                 case MARK -> {
                     if (!place.mark().isEmpty()) {
                         drawn.addAll(tag(TextWidth.within(place.mark(), grid.texts().tagFont(), true, room - 6), x, top + 1, grid));

@@ -93,8 +93,10 @@ record BoardGrid(BoardView board, BoardTexts texts, int sideBySide, int banks, L
     }
 
     private double neededCellWidth() {
-        double lines = style.stream().mapToDouble(line -> line.stream().mapToDouble(texts::width).sum() + (line.size() - 1) * BoardTexts.GAP).max().orElseThrow();
-        double word = isOneLine() && texts.wordWidth() > 0 ? texts.width(Item.NAME) + BoardTexts.GAP + texts.wordWidth() : texts.wordWidth();
+        double lines = style.stream().mapToDouble(line -> line.stream().mapToDouble(texts::width).sum()
+                + (line.size() - 1) * BoardTexts.GAP).max().orElseThrow();
+        double word = isOneLine() && texts.wordWidth() > 0 ? texts.width(Item.NAME) + BoardTexts.GAP + texts.wordWidth()
+                : texts.wordWidth();
         return Math.max(lines, word) + 2 * CELL_PADDING;
     }
 

@@ -37,7 +37,8 @@ final class BoardSvg {
 
     private static String svg(BoardDrawing drawing, String attributes, String texts) {
         BoardSvg svg = new BoardSvg();
-        svg.out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%s\" height=\"%s\" viewBox=\"0 0 %1$s %2$s\" role=\"img\" %s>\n%s".formatted(
+        svg.out.append("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%s\" height=\"%s\" viewBox=\"0 0 %1$s %2$s\" role=\"img\" %s>\n%s"
+                .formatted(
                 number(BoardGrid.WIDTH), number(drawing.height()), attributes, texts));
         svg.out.append("<g font-family=\"%s\" fill=\"%s\">\n".formatted(FONTS, INK));
         drawing.shapes().forEach(svg::draw);
@@ -48,8 +49,9 @@ final class BoardSvg {
         if (shape instanceof Area area) {
             area(area);
         } else if (shape instanceof Words words) {
-            out.append("<text x=\"%s\" y=\"%s\" font-size=\"%s\"%s%s>%s</text>\n".formatted(number(words.box().x()), number(words.baseline()),
-                    number(words.size()), words.bold() ? " font-weight=\"700\"" : "", words.pale() ? " fill=\"#ffffff\"" : "", escaped(words.text())));
+            out.append("<text x=\"%s\" y=\"%s\" font-size=\"%s\"%s%s>%s</text>\n"
+                    .formatted(number(words.box().x()), number(words.baseline()), number(words.size()), words.bold()
+                    ? " font-weight=\"700\"" : "", words.pale() ? " fill=\"#ffffff\"" : "", escaped(words.text())));
         }
     }
 
@@ -65,8 +67,8 @@ final class BoardSvg {
             case COVERED -> covered(box);
             case NO_PROCESSOR -> rectangle(box, 2, "#ffffff", "#6b7480", 0.9, "1.5 3");
             case TAG -> rectangle(box, 2, INK, INK, 0.5, "");
-            case BLANK -> out.append("<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" fill=\"#ffffff\"/>\n".formatted(number(box.x()), number(box.y()),
-                    number(box.width()), number(box.height())));
+            case BLANK -> out.append("<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" fill=\"#ffffff\"/>\n"
+                    .formatted(number(box.x()), number(box.y()), number(box.width()), number(box.height())));
             case BADGE -> out.append("<circle cx=\"%s\" cy=\"%s\" r=\"%s\" fill=\"#ffffff\" stroke=\"%s\" stroke-width=\"1\"/>\n".formatted(
                     number(box.x() + box.width() / 2), number(box.y() + box.height() / 2), number(box.width() / 2 - 0.5), INK));
         }
@@ -92,14 +94,15 @@ final class BoardSvg {
     }
 
     private void rectangle(Box box, double corner, String fill, String stroke, double width, String dashes) {
-        out.append("<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" rx=\"%s\" fill=\"%s\" stroke=\"%s\" stroke-width=\"%s\"%s/>\n".formatted(
+        out.append("<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" rx=\"%s\" fill=\"%s\" stroke=\"%s\" stroke-width=\"%s\"%s/>\n"
+                .formatted(
                 number(box.x()), number(box.y()), number(box.width()), number(box.height()), number(corner), fill, stroke, number(width),
                 dashes.isEmpty() ? "" : " stroke-dasharray=\"" + dashes + "\""));
     }
 
     private void line(double fromX, double fromY, double toX, double toY, double width) {
-        out.append("<line x1=\"%s\" y1=\"%s\" x2=\"%s\" y2=\"%s\" stroke=\"#59626d\" stroke-width=\"%s\"/>\n".formatted(number(fromX), number(fromY),
-                number(toX), number(toY), number(width)));
+        out.append("<line x1=\"%s\" y1=\"%s\" x2=\"%s\" y2=\"%s\" stroke=\"#59626d\" stroke-width=\"%s\"/>\n"
+                .formatted(number(fromX), number(fromY), number(toX), number(toY), number(width)));
     }
 
     /** To a hundredth, without trailing zeros. */

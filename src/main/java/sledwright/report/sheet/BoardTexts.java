@@ -68,7 +68,8 @@ final class BoardTexts {
     }
 
     private double plate(Socket socket) {
-        double parts = Stream.concat(socket.processor().map(part -> fitted(PROCESSOR, part)).stream(), socket.heatSink().map(part -> fitted(HEAT_SINK, part)).stream())
+        double parts = Stream.concat(socket.processor().map(part -> fitted(PROCESSOR, part)).stream(),
+                socket.heatSink().map(part -> fitted(HEAT_SINK, part)).stream())
                 .mapToDouble(width -> width).max().orElse(TextWidth.of(LEAVE_EMPTY, partSize(), false));
         return socketWidth(socket) + GAP + parts;
     }

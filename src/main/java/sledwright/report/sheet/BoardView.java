@@ -171,9 +171,9 @@ public record BoardView(List<Socket> sockets, String firstSlot) {
                 boolean fitted = number <= build.processors().size();
                 int index = number - 1;
                 sockets.add(new Socket(number,
-                        fitted ? Optional.of(new Fitted(build.processors().get(index).sku(), mark(processors.get(name)))) : Optional.empty(),
-                        fitted ? Optional.of(new Fitted(build.cooling().sku(), mark(heatSinks.get(name)))) : Optional.empty(),
-                        map.sockets().get(index).stream().map(this::channel).toList()));
+                        fitted ? Optional.of(new Fitted(build.processors().get(index).sku(), mark(processors.get(name))))
+                        : Optional.empty(), fitted ? Optional.of(new Fitted(build.cooling().sku(), mark(heatSinks.get(name))))
+                        : Optional.empty(), map.sockets().get(index).stream().map(this::channel).toList()));
             }
             return new BoardView(sockets, map.fillSide());
         }
@@ -184,7 +184,8 @@ public record BoardView(List<Socket> sockets, String firstSlot) {
 
         private Place place(SlotMap.Cell cell) {
             Optional<MemoryModule> module = build.platform().board().slot(cell.name()).map(build.modules()::get);
-            State state = module.isPresent() ? State.FILLED : !cell.fitted() ? State.NO_PROCESSOR : cell.covered() ? State.COVERED : State.EMPTY;
+            State state = module.isPresent() ? State.FILLED : !cell.fitted() ? State.NO_PROCESSOR : cell.covered() ? State.COVERED
+                    : State.EMPTY;
             Integer number = order.get(cell.name());
             return new Place(cell.name(), state, module, number == null ? OptionalInt.empty() : OptionalInt.of(number),
                     module.isPresent() ? mark(modules.get(cell.name())) : "");

@@ -62,7 +62,8 @@ final class PickList {
             int taken = Math.min(wanted, source.left);
             if (taken > 0) {
                 Line line = source.line;
-                picks.add(new Pick(sku, line.description(), line.source().orElseThrow().lot(), line.source().orElseThrow().supplier(), taken));
+                picks.add(new Pick(sku, line.description(), line.source().orElseThrow().lot(),
+                        line.source().orElseThrow().supplier(), taken));
                 source.left -= taken;
                 wanted -= taken;
             }

@@ -19,17 +19,22 @@ import sledwright.report.sheet.SheetView.Stage;
  */
 final class Procedure {
 
-    static final String COVER_OFF = "With the strap on, take the cover off as the manual shows. Look for loose parts, dust and bent contacts.";
-    static final String PROCESSOR = "Open the socket as the manual shows. Lower the processor straight down, its mark over the socket's mark, without force; "
+    static final String COVER_OFF =
+            "With the strap on, take the cover off as the manual shows. Look for loose parts, dust and bent contacts.";
+    static final String PROCESSOR =
+            "Open the socket as the manual shows. Lower the processor straight down, its mark over the socket's mark, without force; "
             + "touch no contact. Close the socket.";
-    static final String MODULE_IN = "Open the slot's latches. Turn the module so that its notch meets the key of the slot: it fits one way only. Press both ends "
+    static final String MODULE_IN =
+            "Open the slot's latches. Turn the module so that its notch meets the key of the slot: it fits one way only. Press both ends "
             + "down evenly until the latches close.";
     static final String MODULE_OUT = "Open both latches and lift the module straight out. Put it into a bag with the name of its slot.";
     static final String MODULE_MOVE = "Open both latches, lift the module straight out and take it to its new slot at once.";
-    static final String HEAT_SINK_OFF = "Loosen a heat sink in the order that the manual states and turn it a little before it is lifted: the compound sticks, "
+    static final String HEAT_SINK_OFF =
+            "Loosen a heat sink in the order that the manual states and turn it a little before it is lifted: the compound sticks, "
             + "and the processor must not come out with it.";
     static final String SUPPLY = "Slide supplies in until they lock. No cord yet.";
-    static final String CLOSE = "Count tools and screws: nothing is left inside, no cable lies in a fan. Close the cover as the manual shows.";
+    static final String CLOSE =
+            "Count tools and screws: nothing is left inside, no cable lies in a fan. Close the cover as the manual shows.";
     static final String POWER_ON = "Take off the wrist strap. Only then plug in the cords, or slide the sled into its enclosure.";
 
     private final Build build;
@@ -56,7 +61,8 @@ final class Procedure {
         groups().forEach(this::addGroup);
         stages.add(new Stage("Close", List.of(CLOSE, POWER_ON)));
         String set = mode == MemoryMode.INDEPENDENT ? "" : "Set the memory mode to %s in the firmware. ".formatted(mode.label());
-        stages.add(new Stage("First start", List.of(set + "Compare what the firmware shows with the table of what is expected, then run a memory test.")));
+        stages.add(new Stage("First start", List.of(set
+                + "Compare what the firmware shows with the table of what is expected, then run a memory test.")));
         return stages;
     }
 
@@ -115,14 +121,17 @@ final class Procedure {
                     .mapToObj("Socket %d stays empty: leave its cap on and its slots free."::formatted).toList();
         }
         if (first.part() == Part.HEAT_SINK && in) {
-            List<String> covered = build.platform().covered(build.cooling()).stream().filter(slot -> slot.socket() < build.processors().size()).sorted()
+            List<String> covered = build.platform().covered(build.cooling()).stream()
+                    .filter(slot -> slot.socket() < build.processors().size()).sorted()
                     .map(Slot::name).toList();
-            return covered.isEmpty() ? List.of() : List.of("The heat sinks cover %s: nothing goes in there.".formatted(String.join(", ", covered)));
+            return covered.isEmpty() ? List.of()
+                    : List.of("The heat sinks cover %s: nothing goes in there.".formatted(String.join(", ", covered)));
         }
         if (first.part() == Part.MODULE && in) {
             int socket = socket(first);
             long modules = build.modules().keySet().stream().filter(slot -> slot.socket() + 1 == socket).count();
-            return List.of("Socket %d: %d %s, every latch closed, all at one height.".formatted(socket, modules, modules == 1 ? "module" : "modules"));
+            return List.of("Socket %d: %d %s, every latch closed, all at one height."
+                    .formatted(socket, modules, modules == 1 ? "module" : "modules"));
         }
         return List.of();
     }

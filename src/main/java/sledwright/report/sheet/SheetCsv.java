@@ -18,9 +18,11 @@ public final class SheetCsv {
         for (int number = 1; number <= view.sheets().size(); number++) {
             Sheet sheet = view.sheets().get(number - 1);
             int count = number;
-            sheet.picks().forEach(pick -> rows.add(List.of(count, sheet.machines(), "pick", pick.sku(), pick.description(), pick.lot(), pick.supplier(),
+            sheet.picks().forEach(pick ->
+                    rows.add(List.of(count, sheet.machines(), "pick", pick.sku(), pick.description(), pick.lot(), pick.supplier(),
                     pick.units())));
-            sheet.pulled().forEach(part -> rows.add(List.of(count, sheet.machines(), "pull", part.sku(), part.description(), "", "", part.units())));
+            sheet.pulled().forEach(part ->
+                    rows.add(List.of(count, sheet.machines(), "pull", part.sku(), part.description(), "", "", part.units())));
         }
         return Csv.write(COLUMNS, rows);
     }

@@ -19,8 +19,8 @@ public final class SheetHtml {
      *
      * @param widthMm of the drawing on paper
      */
-    public record Leaf(String machines, boolean several, String machine, List<Pick> picks, List<Pulled> pulled, Markup drawing, double widthMm, double heightMm, List<Step> left,
-                       List<Step> right, List<SheetWords.Row> expected) {
+    public record Leaf(String machines, boolean several, String machine, List<Pick> picks, List<Pulled> pulled, Markup drawing,
+            double widthMm, double heightMm, List<Step> left, List<Step> right, List<SheetWords.Row> expected) {
     }
 
     /** A stage with its number. */
@@ -49,8 +49,8 @@ public final class SheetHtml {
             List<SheetWords.Row> expected = SheetWords.expected(sheet.expected());
             List<Step> steps = numbered(sheet.stages());
             int split = split(sheet.stages(), besides(expected, view.cautions()));
-            leaves.add(new Leaf(SheetWords.machines(view, sheet), sheet.machines() > 1, SheetWords.machine(sheet.machine()), sheet.picks(), sheet.pulled(),
-                    new Markup(BoardSvg.element(drawing, "The board. " + SheetWords.description(sheet), id)), widthMm,
+            leaves.add(new Leaf(SheetWords.machines(view, sheet), sheet.machines() > 1, SheetWords.machine(sheet.machine()), sheet.picks(),
+                    sheet.pulled(), new Markup(BoardSvg.element(drawing, "The board. " + SheetWords.description(sheet), id)), widthMm,
                     widthMm * drawing.height() / BoardGrid.WIDTH,
                     steps.subList(0, split), steps.subList(split, steps.size()), expected));
         }

@@ -62,9 +62,11 @@ public final class SheetText {
     }
 
     private static TextTable picks(Sheet sheet) {
-        TextTable table = new TextTable().column("", Fit.LEFT).column("part", Fit.LEFT).column("description", Fit.FLEXIBLE).column("lot", Fit.FLEXIBLE)
+        TextTable table = new TextTable().column("", Fit.LEFT).column("part", Fit.LEFT).column("description", Fit.FLEXIBLE)
+                .column("lot", Fit.FLEXIBLE)
                 .column("from", Fit.FLEXIBLE).column("units", Fit.RIGHT);
-        sheet.picks().forEach(pick -> table.row(BOX.strip(), pick.sku(), pick.description(), pick.lot(), pick.supplier(), String.valueOf(pick.units())));
+        sheet.picks().forEach(pick -> table.row(BOX.strip(), pick.sku(), pick.description(), pick.lot(), pick.supplier(),
+                String.valueOf(pick.units())));
         return table;
     }
 
@@ -74,7 +76,8 @@ public final class SheetText {
             table.column("slot " + position, Fit.FLEXIBLE);
         }
         board.sockets().stream().flatMap(socket -> socket.channels().stream()).forEach(channel -> {
-            List<String> cells = new ArrayList<>(List.of(channel.name(), channel.modules() == 0 ? "" : "%d: %d GB".formatted(channel.modules(), channel.capacityGb())));
+            List<String> cells = new ArrayList<>(List.of(channel.name(), channel.modules() == 0 ? ""
+                    : "%d: %d GB".formatted(channel.modules(), channel.capacityGb())));
             channel.slots().forEach(place -> cells.add(SheetWords.slot(place)));
             table.row(cells);
         });

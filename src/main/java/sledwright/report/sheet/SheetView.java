@@ -55,8 +55,8 @@ public record SheetView(String request, Source source, OptionalInt rank, int mac
     /**
      * @param supply empty where the enclosure feeds the machine
      */
-    public record Machine(String platform, String name, Optional<String> processor, int processors, Optional<String> cooling, Optional<String> supply,
-                          int supplies) {
+    public record Machine(String platform, String name, Optional<String> processor, int processors, Optional<String> cooling,
+            Optional<String> supply, int supplies) {
     }
 
     /** Units from one lot. */

@@ -17,7 +17,8 @@ import sledwright.rules.Numbers;
 final class SheetWords {
 
     static final String NOTHING_TO_DO = "Nothing is to be done: the machine stays as it is.";
-    static final String NOTES = "A running system shows somewhat less memory than is fitted: firmware and devices keep a share. At rest a machine draws less.";
+    static final String NOTES =
+            "A running system shows somewhat less memory than is fitted: firmware and devices keep a share. At rest a machine draws less.";
 
     /** Something that a person compares. */
     public record Row(String what, String expected) {
@@ -105,13 +106,16 @@ final class SheetWords {
         return board.sockets().stream().map(socket -> "Socket %d, %s: %s.".formatted(socket.number(),
                 socket.processor().map(part -> (part.sku() + " " + part.mark()).strip()).orElse("no processor"),
                 socket.channels().stream().flatMap(channel -> channel.slots().stream()).filter(place -> place.state() != State.NO_PROCESSOR)
-                        .map(SheetWords::slot).collect(Collectors.joining(", ")))).map(words -> words.replace(": .", ".")).collect(Collectors.joining(" "));
+                        .map(SheetWords::slot).collect(Collectors.joining(", ")))).map(words -> words.replace(": .", "."))
+                        .collect(Collectors.joining(" "));
     }
 
     /** The boards of a sheet as they are drawn. */
     static List<BoardDrawing.Captioned> boards(Sheet sheet, String caption) {
         String lead = caption.isEmpty() ? "" : caption + ": ";
-        return sheet.before().map(before -> List.of(new BoardDrawing.Captioned(lead + "Before", before), new BoardDrawing.Captioned(lead + "After", sheet.board())))
+        return sheet.before()
+                .map(before -> List.of(new BoardDrawing.Captioned(lead + "Before", before),
+                new BoardDrawing.Captioned(lead + "After", sheet.board())))
                 .orElseGet(() -> List.of(new BoardDrawing.Captioned(caption, sheet.board())));
     }
 

@@ -81,8 +81,8 @@ public final class Sheets {
 
     private Sheet fresh(Build build, int machines) {
         List<BenchStep> steps = BenchWork.of(build);
-        return new Sheet(machines, machine(build), picks.take(times(build.partCounts(), machines), this::description), List.of(), Optional.empty(),
-                BoardView.of(build, steps), Procedure.of(build, steps, mode()), expected(build));
+        return new Sheet(machines, machine(build), picks.take(times(build.partCounts(), machines), this::description), List.of(),
+                Optional.empty(), BoardView.of(build, steps), Procedure.of(build, steps, mode()), expected(build));
     }
 
     private Sheet changed(Refit refit, Build before) {
@@ -92,8 +92,8 @@ public final class Sheets {
         List<Pulled> pulled = new ArrayList<>();
         times(surplus(before, after), refit.machines()).forEach((sku, units) -> pulled.add(new Pulled(sku, description(sku), units)));
         return new Sheet(refit.machines(), machine(after), picks.take(times(added, refit.machines()), this::description), pulled,
-                Optional.of(BoardView.of(before, steps, Side.BEFORE)), BoardView.of(after, steps, Side.AFTER), Procedure.of(after, steps, mode()),
-                expected(after));
+                Optional.of(BoardView.of(before, steps, Side.BEFORE)), BoardView.of(after, steps, Side.AFTER),
+                Procedure.of(after, steps, mode()), expected(after));
     }
 
     private MemoryMode mode() {
@@ -114,12 +114,14 @@ public final class Sheets {
     private static SortedMap<String, Integer> surplus(Build one, Build other) {
         Map<String, Integer> against = other.partCounts();
         return one.partCounts().entrySet().stream().filter(part -> part.getValue() > against.getOrDefault(part.getKey(), 0))
-                .collect(Collectors.toMap(Map.Entry::getKey, part -> part.getValue() - against.getOrDefault(part.getKey(), 0), Integer::sum, TreeMap::new));
+                .collect(Collectors.toMap(Map.Entry::getKey, part -> part.getValue() - against.getOrDefault(part.getKey(), 0), Integer::sum,
+                TreeMap::new));
     }
 
     private static Machine machine(Build build) {
-        return new Machine(build.platform().sku(), build.platform().name(), build.processors().stream().findFirst().map(Part::sku), build.processors().size(),
-                build.processors().isEmpty() ? Optional.empty() : Optional.of(build.cooling().sku()), build.supply().map(Supply::sku),
+        return new Machine(build.platform().sku(), build.platform().name(), build.processors().stream().findFirst().map(Part::sku),
+                build.processors().size(), build.processors().isEmpty() ? Optional.empty()
+                : Optional.of(build.cooling().sku()), build.supply().map(Supply::sku),
                 build.supply().map(Supply::count).orElse(0));
     }
 
@@ -127,7 +129,7 @@ public final class Sheets {
         Figures figures = figures(build);
         List<Channel> channels = build.channels().stream().filter(channel -> !channel.filled().isEmpty())
                 .map(channel -> new Channel(channel.name(), channel.filled().size(), channel.capacityGb())).toList();
-        return new Expected(figures.processors(), figures.cores(), build.modules().size(), figures.memoryGb(), figures.usableGb(), mode().label(),
-                figures.speed().mts(), figures.loadW(), figures.wallW(), channels);
+        return new Expected(figures.processors(), figures.cores(), build.modules().size(), figures.memoryGb(), figures.usableGb(),
+                mode().label(), figures.speed().mts(), figures.loadW(), figures.wallW(), channels);
     }
 }

@@ -11,7 +11,9 @@ import java.math.BigDecimal;
 import java.util.List;
 import sledwright.catalog.intake.Formulas;
 
-/** Comma-separated values with a header, for spreadsheets. A text that a spreadsheet would run as a formula gets an apostrophe before it. */
+/**
+ * Comma-separated values with a header, for spreadsheets. A text that a spreadsheet would run as a formula gets an apostrophe before it.
+ */
 public final class Csv {
 
     private Csv() {

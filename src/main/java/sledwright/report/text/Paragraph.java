@@ -9,7 +9,9 @@ final class Paragraph {
     private Paragraph() {
     }
 
-    /** The text in lines of at most {@code width} characters, broken at blanks, and within a word only where it must be; at least one line. */
+    /**
+     * The text in lines of at most {@code width} characters, broken at blanks, and within a word only where it must be; at least one line.
+     */
     static List<String> fold(String text, int width) {
         List<String> lines = new ArrayList<>();
         String left = text.strip();

@@ -76,7 +76,8 @@ public final class UpgradeText {
         add(shares, "labour", done.labour());
         add(shares, "licence", done.licence());
         String credit = done.credit().signum() == 0 ? "" : ", less %s for what is pulled".formatted(done.credit());
-        return "to spend: %s%s".formatted(money(done.spend()), shares.isEmpty() && credit.isEmpty() ? "" : " (" + String.join(" + ", shares) + credit + ")");
+        return "to spend: %s%s".formatted(money(done.spend()), shares.isEmpty() && credit.isEmpty() ? ""
+                : " (" + String.join(" + ", shares) + credit + ")");
     }
 
     private static void add(List<String> shares, String what, BigDecimal amount) {
@@ -100,12 +101,14 @@ public final class UpgradeText {
 
     private void addStanding() {
         if (!view.targets().isEmpty()) {
-            TextTable table = new TextTable().column("what one machine reaches", Fit.LEFT).column("asked", Fit.RIGHT).column("now", Fit.RIGHT);
+            TextTable table = new TextTable().column("what one machine reaches", Fit.LEFT).column("asked", Fit.RIGHT)
+                    .column("now", Fit.RIGHT);
             if (view.upgrade().isPresent()) {
                 table.column("then", Fit.RIGHT);
             }
             for (Reach reach : view.targets()) {
-                List<String> cells = new ArrayList<>(List.of(reach.noun(), Numbers.plain(reach.asked()) + reach.unit(), Numbers.plain(reach.now()) + reach.unit()));
+                List<String> cells = new ArrayList<>(
+                        List.of(reach.noun(), Numbers.plain(reach.asked()) + reach.unit(), Numbers.plain(reach.now()) + reach.unit()));
                 reach.then().ifPresent(then -> cells.add(Numbers.plain(then) + reach.unit()));
                 table.row(cells);
             }
@@ -124,13 +127,15 @@ public final class UpgradeText {
     }
 
     private void addUpgrade(Done done) {
-        page.heading(done.changes() ? "The machine after the upgrade" : "The machine").text(BuildText.summary(done.build()) + ", " + BuildText.memory(done.build()));
+        page.heading(done.changes() ? "The machine after the upgrade" : "The machine")
+                .text(BuildText.summary(done.build()) + ", " + BuildText.memory(done.build()));
         if (!done.paid().isEmpty()) {
             page.heading("What is paid for").table(BuildText.lines(done.paid(), view.currency()));
         }
         if (!done.pulled().isEmpty()) {
             page.heading("What is pulled" + (done.credit().signum() == 0 ? "" : ", with what it fetches"));
-            TextTable table = new TextTable().column("part", Fit.LEFT).column("", Fit.FLEXIBLE).column("units", Fit.RIGHT).column("each", Fit.RIGHT)
+            TextTable table = new TextTable().column("part", Fit.LEFT).column("", Fit.FLEXIBLE).column("units", Fit.RIGHT)
+                    .column("each", Fit.RIGHT)
                     .column(view.currency(), Fit.RIGHT);
             done.pulled().forEach(line -> table.row(line.sku(), line.description(), String.valueOf(line.quantity()),
                     line.unitPrice().negate().toString(), line.total().negate().toString()));
@@ -157,8 +162,10 @@ public final class UpgradeText {
             }
         }
         Figures then = done.build().figures();
-        page.gap().text("Close the machine before it is plugged in. At its first start it should count %s with %d cores and %d GB at %d MT/s."
-                .formatted(Numbers.counted(then.processors(), "processor", "processors"), then.cores(), then.memoryGb(), then.speed().mts()));
+        page.gap().text(("Close the machine before it is plugged in. At its first start it should count %s with %d cores and %d GB at %d"
+                + " MT/s.")
+                .formatted(Numbers.counted(then.processors(), "processor", "processors"), then.cores(), then.memoryGb(),
+                then.speed().mts()));
     }
 
     private void addConflicts() {

@@ -74,6 +74,7 @@ final class Dated {
     }
 
     private static byte[] withDay(byte[] properties, LocalDate day) {
-        return CREATED.matcher(new String(properties, StandardCharsets.UTF_8)).replaceAll("$1" + day + "T00:00:00Z").getBytes(StandardCharsets.UTF_8);
+        return CREATED.matcher(new String(properties, StandardCharsets.UTF_8)).replaceAll("$1" + day + "T00:00:00Z")
+                .getBytes(StandardCharsets.UTF_8);
     }
 }

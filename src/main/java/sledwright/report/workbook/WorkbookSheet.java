@@ -38,7 +38,8 @@ public record WorkbookSheet(String name, List<Column> columns, List<List<Object>
         rows = rows.stream().map(List::copyOf).toList();
         for (List<Object> row : rows) {
             if (row.size() != columns.size()) {
-                throw new IllegalArgumentException("sheet %s has %d columns and a row of %d cells: %s".formatted(name, columns.size(), row.size(), row));
+                throw new IllegalArgumentException("sheet %s has %d columns and a row of %d cells: %s"
+                        .formatted(name, columns.size(), row.size(), row));
             }
         }
         if (name.isEmpty() || name.length() > LONGEST_NAME || name.matches(".*[\\[\\]:*?/\\\\].*")) {

@@ -90,7 +90,8 @@ public final class Workbooks {
     }
 
     private static double width(WorkbookSheet sheet, int column) {
-        int longestWord = sheet.columns().get(column).header().lines().flatMapToInt(line -> Pattern.compile(" ").splitAsStream(line).mapToInt(String::length))
+        int longestWord = sheet.columns().get(column).header().lines()
+                .flatMapToInt(line -> Pattern.compile(" ").splitAsStream(line).mapToInt(String::length))
                 .max().orElse(0);
         int longest = sheet.rows().stream().mapToInt(row -> String.valueOf(row.get(column)).length()).max().orElse(0);
         return Math.max(LEAST_WIDTH, Math.min(MOST_WIDTH, WIDTH_OF_A_CHARACTER * Math.max(longestWord, longest) + 2));

@@ -39,7 +39,8 @@ public final class CardFits extends Rule<Machine> {
             List<String> reasons = slot.map(known -> reasons(known, fitted.getValue(), machine.build().processors().size()))
                     .orElse(List.of("%s has no such slot".formatted(platform.sku())));
             if (!reasons.isEmpty()) {
-                broken.add(broken(fitted.getKey(), "%s does not work in slot %s: %s.", fitted.getValue().sku(), fitted.getKey(), String.join("; ", reasons)));
+                broken.add(broken(fitted.getKey(), "%s does not work in slot %s: %s.", fitted.getValue().sku(), fitted.getKey(),
+                        String.join("; ", reasons)));
             }
         }
         return broken;
@@ -60,13 +61,15 @@ public final class CardFits extends Rule<Machine> {
             reasons.add("it needs %s and the slot has %d".formatted(Numbers.counted(needs.lanes(), "lane", "lanes"), offers.lanes()));
         }
         if (needs.pcieGeneration() > offers.pcieGeneration()) {
-            reasons.add("it needs PCI Express generation %d and the slot has %d".formatted(needs.pcieGeneration(), offers.pcieGeneration()));
+            reasons.add("it needs PCI Express generation %d and the slot has %d"
+                    .formatted(needs.pcieGeneration(), offers.pcieGeneration()));
         }
         if (needs.height() == CardHeight.FULL && offers.height() == CardHeight.LOW) {
             reasons.add("it is of full height and the slot is low");
         }
         if (!Quantity.within(needs.lengthMm(), offers.lengthMm())) {
-            reasons.add("it is %s mm long and the slot takes %s mm".formatted(Numbers.plain(needs.lengthMm()), Numbers.plain(offers.lengthMm())));
+            reasons.add("it is %s mm long and the slot takes %s mm"
+                    .formatted(Numbers.plain(needs.lengthMm()), Numbers.plain(offers.lengthMm())));
         }
         if (!Quantity.within(needs.powerW(), offers.powerW())) {
             reasons.add("it takes %s W and the slot gives %s W".formatted(Numbers.plain(needs.powerW()), Numbers.plain(offers.powerW())));

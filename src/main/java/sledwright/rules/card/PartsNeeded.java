@@ -37,6 +37,7 @@ public final class PartsNeeded extends Rule<Machine> {
         return called(machine).entrySet().stream().filter(called -> machine.build().fitout().units(called.getKey()) < called.getValue())
                 .map(called -> broken(called.getKey(), "With %3$s, %1$s of %2$s called for; the machine has %4$d.",
                         Numbers.counted(called.getValue(), "unit", "units"), called.getKey() + (called.getValue() == 1 ? " is" : " are"),
-                        Numbers.counted(machine.build().processors().size(), "processor", "processors"), machine.build().fitout().units(called.getKey()))).toList();
+                        Numbers.counted(machine.build().processors().size(), "processor", "processors"), machine.build().fitout()
+                        .units(called.getKey()))).toList();
     }
 }

@@ -31,7 +31,8 @@ public final class RiserBought extends Rule<Machine> {
 
     private static SortedSet<String> risers(Build build) {
         SortedSet<String> risers = new TreeSet<>();
-        build.fitout().cards().keySet().forEach(slot -> build.platform().expansion().slot(slot).flatMap(CardSlot::riser).ifPresent(risers::add));
+        build.fitout().cards().keySet()
+                .forEach(slot -> build.platform().expansion().slot(slot).flatMap(CardSlot::riser).ifPresent(risers::add));
         return risers;
     }
 }

@@ -76,7 +76,7 @@ public final class InletLimit extends Rule<Machine> {
         double hottestW = platform.thermal().hottestW(beside);
         String modules = beside.map(type -> " beside " + type).orElse("");
         return hottestW < 0 ? broken(processor.sku(), "%s cools no processor%s at any inlet temperature.", platform.sku(), modules)
-                : broken(processor.sku(), "%s cools processors of up to %s W%s; %s has a TDP of %s W.", platform.sku(), Numbers.plain(hottestW),
-                        modules, processor.sku(), Numbers.plain(processor.tdpW()));
+                : broken(processor.sku(), "%s cools processors of up to %s W%s; %s has a TDP of %s W.", platform.sku(),
+                Numbers.plain(hottestW), modules, processor.sku(), Numbers.plain(processor.tdpW()));
     }
 }

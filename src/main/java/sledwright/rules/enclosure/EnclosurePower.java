@@ -18,7 +18,8 @@ public final class EnclosurePower extends Rule<Housing> {
     public static final String ID = "enclosure-power";
 
     public EnclosurePower() {
-        super(ID, "The enclosure feeds itself and its sleds with the redundant supplies failed, at the site's mains voltage, within its budget.");
+        super(ID, "The enclosure feeds itself and its sleds with the redundant supplies failed, at the site's mains voltage, within its"
+                + " budget.");
     }
 
     /** Whether so many watts of all sleds together are within what the enclosure feeds. */
@@ -58,7 +59,8 @@ public final class EnclosurePower extends Rule<Housing> {
             return List.of(broken(supply.sku(), "%s cannot be used at %s V in %s.", supply.sku(),
                     Numbers.plain(site.mainsV().orElseThrow()), enclosure.sku()));
         }
-        String load = "%s takes %s W and its sleds %s W".formatted(enclosure.sku(), Numbers.plain(enclosure.baseW()), Numbers.plain(sledsW));
+        String load = "%s takes %s W and its sleds %s W"
+                .formatted(enclosure.sku(), Numbers.plain(enclosure.baseW()), Numbers.plain(sledsW));
         List<Violation> broken = new ArrayList<>();
         if (!Quantity.within(sledsW, fedW(enclosure, supply, site))) {
             broken.add(broken(supply.sku(), "%s; %d x %s deliver %s W with %d failed.", load, supply.count(), supply.sku(),

@@ -40,7 +40,8 @@ public final class ChannelOrder extends Rule<Machine> {
                 int depth = BlockedSlot.depth(build.platform(), build.cooling(), earlier.socket(), earlier.index());
                 if (!allows(earlier.filled().size(), depth, later.filled().size())) {
                     broken.add(broken(later.name(), "Channel %s holds %s while channel %s before it holds %d and has room.",
-                            later.name(), Numbers.counted(later.filled().size(), "module", "modules"), earlier.name(), earlier.filled().size()));
+                            later.name(), Numbers.counted(later.filled().size(), "module", "modules"), earlier.name(),
+                            earlier.filled().size()));
                     break;
                 }
             }

@@ -66,8 +66,10 @@ public final class ModeSupported extends Rule<Machine> {
             for (int position = 0; position < build.platform().board().slotsPerChannel(); position++) {
                 Slot one = build.platform().board().slot(channels.get(first).socket(), first, position);
                 Slot other = build.platform().board().slot(channels.get(first).socket(), first + 1, position);
-                if (!MatchedSockets.allows(Optional.ofNullable(build.modules().get(one)), Optional.ofNullable(build.modules().get(other)))) {
-                    broken.add(broken(one.name(), "Slots %s and %s mirror each other and do not hold alike modules.", one.name(), other.name()));
+                if (!MatchedSockets.allows(Optional.ofNullable(build.modules().get(one)),
+                        Optional.ofNullable(build.modules().get(other)))) {
+                    broken.add(broken(one.name(), "Slots %s and %s mirror each other and do not hold alike modules.", one.name(),
+                            other.name()));
                 }
             }
         }

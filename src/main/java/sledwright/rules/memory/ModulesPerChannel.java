@@ -29,7 +29,8 @@ public final class ModulesPerChannel extends Rule<Machine> {
             return channel.modules().stream().distinct()
                     .filter(module -> !allows(memory, module.type(), module.ranks(), filled))
                     .map(module -> broken(channel.name(), "Channel %s holds %s; %s has no speed for %d-rank %s at that number.",
-                            channel.name(), Numbers.counted(filled, "module", "modules"), machine.build().platform().sku(), module.ranks(), module.type()));
+                            channel.name(), Numbers.counted(filled, "module", "modules"), machine.build().platform().sku(), module.ranks(),
+                            module.type()));
         }).distinct().toList();
     }
 }

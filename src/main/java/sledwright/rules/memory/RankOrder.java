@@ -36,7 +36,8 @@ public final class RankOrder extends Rule<Machine> {
                 MemoryModule before = filled.get(i - 1).getValue();
                 MemoryModule after = filled.get(i).getValue();
                 if (!allows(before, after)) {
-                    broken.add(broken(filled.get(i).getKey().name(), "Slot %s holds a module of %d GB with %d ranks behind one of %d GB with %d.",
+                    broken.add(broken(filled.get(i).getKey().name(),
+                            "Slot %s holds a module of %d GB with %d ranks behind one of %d GB with %d.",
                             filled.get(i).getKey().name(), after.capacityGb(), after.ranks(), before.capacityGb(), before.ranks()));
                 }
             }

@@ -34,7 +34,8 @@ public final class SocketCount extends Rule<Machine> {
         List<Violation> broken = new ArrayList<>();
         if (!allows(platform, fitted)) {
             broken.add(broken(platform.sku(), "The machine has %s; %s runs with %s.",
-                    Numbers.counted(fitted, "processor", "processors"), platform.sku(), platform.processors().counts().stream().map(String::valueOf).collect(Collectors.joining(" or "))));
+                    Numbers.counted(fitted, "processor", "processors"), platform.sku(), platform.processors().counts().stream()
+                    .map(String::valueOf).collect(Collectors.joining(" or "))));
         }
         machine.build().processors().stream().distinct().filter(processor -> !allows(processor, fitted))
                 .map(processor -> broken(processor.sku(), "The machine has %s; at most %d of %s work together.",

@@ -27,7 +27,8 @@ public final class AcceptedCondition extends Rule<Order> {
         Limits limits = order.request().limit();
         return order.picks().stream().filter(pick -> !allows(pick.lot(), limits))
                 .map(pick -> broken(pick.sku(), "Lot %s of %s is %s; the request accepts %s.", pick.lot().lot(), pick.sku(),
-                        pick.lot().condition(), limits.conditions().stream().sorted().map(Condition::label).collect(Collectors.joining(", "))))
+                        pick.lot().condition(), limits.conditions().stream().sorted().map(Condition::label)
+                        .collect(Collectors.joining(", "))))
                 .toList();
     }
 }

@@ -30,6 +30,7 @@ public final class BayCount extends Rule<Machine> {
     }
 
     private static int drives(Build build, BayGroup group) {
-        return build.fitout().volumes().stream().filter(volume -> volume.group().equals(group.name())).mapToInt(volume -> volume.all().size()).sum();
+        return build.fitout().volumes().stream().filter(volume -> volume.group().equals(group.name()))
+                .mapToInt(volume -> volume.all().size()).sum();
     }
 }

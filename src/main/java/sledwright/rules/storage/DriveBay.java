@@ -46,7 +46,8 @@ public final class DriveBay extends Rule<Machine> {
                 continue;
             }
             if (!isLive(group.get(), build.processors().size())) {
-                broken.add(broken(volume.name(), "The bays %s are wired to socket %d, which is empty.", volume.group(), group.get().socket().getAsInt()));
+                broken.add(broken(volume.name(), "The bays %s are wired to socket %d, which is empty.", volume.group(),
+                        group.get().socket().getAsInt()));
             }
             Set<Drive> seen = new LinkedHashSet<>(volume.all());
             seen.forEach(drive -> misfit(drive, group.get()).ifPresent(broken::add));
@@ -56,10 +57,11 @@ public final class DriveBay extends Rule<Machine> {
 
     private Optional<Violation> misfit(Drive drive, BayGroup group) {
         if (!group.formFactors().contains(drive.formFactor())) {
-            return Optional.of(broken(group.name(), "%s is a %s drive; the bays %s take %s.", drive.sku(), drive.formFactor().label(), group.name(),
-                    group.formFactors().stream().sorted().map(FormFactor::label).collect(Collectors.joining(", "))));
+            return Optional.of(broken(group.name(), "%s is a %s drive; the bays %s take %s.", drive.sku(), drive.formFactor().label(),
+                    group.name(), group.formFactors().stream().sorted().map(FormFactor::label).collect(Collectors.joining(", "))));
         }
-        return group.links().contains(drive.link()) ? Optional.empty() : Optional.of(broken(group.name(), "%s is a %s drive; the bays %s are wired for %s.",
+        return group.links().contains(drive.link()) ? Optional.empty()
+                : Optional.of(broken(group.name(), "%s is a %s drive; the bays %s are wired for %s.",
                 drive.sku(), drive.link().label(), group.name(),
                 group.links().stream().sorted().map(DriveInterface::label).collect(Collectors.joining(", "))));
     }

@@ -19,7 +19,8 @@ public final class StorageCapacity extends Rule<Machine> {
     public static final String ID = "storage-capacity";
 
     public StorageCapacity() {
-        super(ID, "Every volume that the request asks for is there: as large, at its level, of the kind and interface asked for, with its hot spares.");
+        super(ID, "Every volume that the request asks for is there: as large, at its level, of the kind and interface asked for, with"
+                + " its hot spares.");
     }
 
     /** Whether so many data drives are large enough. */
@@ -33,14 +34,16 @@ public final class StorageCapacity extends Rule<Machine> {
     }
 
     private Optional<Violation> breach(Machine machine, VolumeWish wish) {
-        Optional<Volume> found = machine.build().fitout().volumes().stream().filter(volume -> volume.name().equals(wish.name())).findFirst();
+        Optional<Volume> found = machine.build().fitout().volumes().stream().filter(volume -> volume.name().equals(wish.name()))
+                .findFirst();
         if (found.isEmpty()) {
             return Optional.of(broken(wish.name(), "The machine has no volume %s; the request asks for %s GB at level %s.", wish.name(),
                     Numbers.plain(wish.usableGb()), wish.level().label()));
         }
         Volume volume = found.get();
         if (volume.level() != wish.level()) {
-            return Optional.of(broken(wish.name(), "Volume %s is at level %s; the request asks for level %s.", wish.name(), volume.level().label(), wish.level().label()));
+            return Optional.of(broken(wish.name(), "Volume %s is at level %s; the request asks for level %s.", wish.name(),
+                    volume.level().label(), wish.level().label()));
         }
         Optional<Drive> other = volume.all().stream().filter(drive -> !wish.takes(drive.likeness())).findFirst();
         if (other.isPresent()) {
@@ -48,8 +51,8 @@ public final class StorageCapacity extends Rule<Machine> {
                     other.get().link().label(), other.get().kind().label(), words(wish)));
         }
         if (!Quantity.reaches(volume.usableGb(), wish.usableGb())) {
-            return Optional.of(broken(wish.name(), "Volume %s holds %s GB; the request asks for %s GB.", wish.name(), Numbers.plain(volume.usableGb()),
-                    Numbers.plain(wish.usableGb())));
+            return Optional.of(broken(wish.name(), "Volume %s holds %s GB; the request asks for %s GB.", wish.name(),
+                    Numbers.plain(volume.usableGb()), Numbers.plain(wish.usableGb())));
         }
         return volume.hotSpares().size() >= wish.hotSpares() ? Optional.empty()
                 : Optional.of(broken(wish.name(), "Volume %s has %s; the request asks for %d.", wish.name(),

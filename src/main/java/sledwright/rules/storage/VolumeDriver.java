@@ -69,7 +69,8 @@ public final class VolumeDriver extends Rule<Machine> {
                 .forEach(link -> broken.add(broken(fitout.driver().get(), "%s drives no %s drives.", name, link.label())));
         Set<RaidLevel> unknown = new LinkedHashSet<>();
         fitout.volumes().stream().filter(volume -> volume.all().stream().anyMatch(drive -> drive.link().needsDriver()))
-                .filter(volume -> !knows(driver.get().levels(), volume.level(), volume.drives().size())).forEach(volume -> unknown.add(volume.level()));
+                .filter(volume -> !knows(driver.get().levels(), volume.level(), volume.drives().size()))
+                .forEach(volume -> unknown.add(volume.level()));
         unknown.forEach(level -> broken.add(broken(fitout.driver().get(), "%s knows no level %s.", name, level.label())));
         int drives = driven(build).size();
         if (!allows(driver.get(), drives)) {

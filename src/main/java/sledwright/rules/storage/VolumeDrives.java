@@ -29,18 +29,22 @@ public final class VolumeDrives extends Rule<Machine> {
         List<Violation> broken = new ArrayList<>();
         for (Volume volume : machine.build().fitout().volumes()) {
             List<Drive> all = volume.all();
-            all.stream().filter(drive -> !drive.likeness().equals(all.get(0).likeness())).findFirst().ifPresent(other -> broken.add(broken(volume.name(),
-                    "The drives of volume %s are not alike: %s is %s, %s is %s.", volume.name(), all.get(0).sku(), words(all.get(0)), other.sku(), words(other))));
+            all.stream().filter(drive -> !drive.likeness().equals(all.get(0).likeness())).findFirst()
+                    .ifPresent(other -> broken.add(broken(volume.name(),
+                    "The drives of volume %s are not alike: %s is %s, %s is %s.", volume.name(), all.get(0).sku(), words(all.get(0)),
+                    other.sku(), words(other))));
             if (!allows(volume.level(), volume.drives().size())) {
                 broken.add(broken(volume.name(), "Volume %s has %s; level %s takes %s.", volume.name(),
-                        Numbers.counted(volume.drives().size(), "data drive", "data drives"), volume.level().label(), right(volume.level())));
+                        Numbers.counted(volume.drives().size(), "data drive", "data drives"), volume.level().label(),
+                        right(volume.level())));
             }
         }
         return broken;
     }
 
     private static String words(Drive drive) {
-        return "%s %s %s of %s GB".formatted(drive.formFactor().label(), drive.link().label(), drive.kind().label(), Numbers.plain(drive.capacityGb()));
+        return "%s %s %s of %s GB".formatted(drive.formFactor().label(), drive.link().label(), drive.kind().label(),
+                Numbers.plain(drive.capacityGb()));
     }
 
     private static String right(RaidLevel level) {

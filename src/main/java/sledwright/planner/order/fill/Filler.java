@@ -50,8 +50,8 @@ public final class Filler {
     }
 
     /**
-     * More than what a machine of a line takes where each unit is as dear as it ever is, or is worth where each unit is free; scaled, 0 where
-     * there is none.
+     * More than what a machine of a line takes where each unit is as dear as it ever is, or is worth where each unit is free; scaled, 0
+     * where there is none.
      */
     public long dearest(int line, Deadline deadline) {
         Pricer.Best dear = priced(line, OfferedLot.Step::price, deadline);
@@ -69,7 +69,8 @@ public final class Filler {
                 lots.put(part, List.of(Pricer.lot(market.sku(part), units, most / ScaledMoney.ONE)));
             }
         }
-        ToLongFunction<Bay> place = bay -> cheapest(lots, bay.enclosure().sku()) + cheapest(lots, bay.supply().sku()) * bay.supply().count();
+        ToLongFunction<Bay> place = bay -> cheapest(lots, bay.enclosure().sku())
+                + cheapest(lots, bay.supply().sku()) * bay.supply().count();
         return pricer.best(line, 1, place, offers(place, lots), deadline);
     }
 
@@ -147,7 +148,8 @@ public final class Filler {
         // Where lots are sold only in numbers, some machines may be had where fewer may not.
         boolean hopeless = can == 0 && best(tally, line, 1, singly(left), deadline).column() == null;
         Column more = null;
-        for (int some = Math.min(all, can == 0 ? MOST_TOGETHER : can + FEW); !hopeless && some > can && more == null && !deadline.isOver(); some--) {
+        for (int some = Math.min(all, can == 0 ? MOST_TOGETHER : can + FEW); !hopeless && some > can && more == null
+                && !deadline.isOver(); some--) {
             more = together(tally, line, some, left, deadline);
         }
         if (more != null || most != null) {
@@ -164,7 +166,8 @@ public final class Filler {
 
     /** No build of one platform can be had more often. */
     private int mostOfOnePlatform(Map<Integer, List<Lot>> left) {
-        return (int) Math.min(Integer.MAX_VALUE / 4, market.catalog().platforms().stream().map(platform -> market.index().get(platform.sku()))
+        return (int) Math.min(Integer.MAX_VALUE / 4,
+                market.catalog().platforms().stream().map(platform -> market.index().get(platform.sku()))
                 .mapToLong(part -> left.getOrDefault(part, List.of()).stream().mapToLong(Lot::available).sum()).max().orElse(0));
     }
 

@@ -33,7 +33,8 @@ public final class MixRounding {
         }
         Tally tally = new Tally(market, new Draws(market, delivers), penalty);
         Map<Column, Double> columns = dealt(mix.columns());
-        List<Step> whole = columns.entrySet().stream().map(used -> new Step(used.getKey(), whole(used.getValue()))).filter(step -> step.times() > 0).toList();
+        List<Step> whole = columns.entrySet().stream().map(used -> new Step(used.getKey(), whole(used.getValue())))
+                .filter(step -> step.times() > 0).toList();
         // Lots that are sold in numbers may suit all of them and not one.
         if (!tally.change(whole)) {
             for (Step step : whole) {
@@ -44,7 +45,8 @@ public final class MixRounding {
             }
         }
         columns.entrySet().stream().sorted(Comparator.comparingDouble(used -> whole(used.getValue()) - used.getValue()))
-                .filter(used -> used.getValue() - whole(used.getValue()) > 0.5).forEach(used -> tally.change(List.of(new Step(used.getKey(), 1))));
+                .filter(used -> used.getValue() - whole(used.getValue()) > 0.5)
+                .forEach(used -> tally.change(List.of(new Step(used.getKey(), 1))));
         return tally;
     }
 
@@ -53,7 +55,8 @@ public final class MixRounding {
         Map<Column, Double> dealt = new LinkedHashMap<>(mix);
         for (Column first : mix.keySet()) {
             List<Column> alike = mix.keySet().stream().filter(column -> column.isPlacedOtherwise(first)).toList();
-            if (first.machines() > 1 && alike.size() > 1 && dealt.containsKey(first) && isWhole(alike.stream().mapToDouble(mix::get).sum())) {
+            if (first.machines() > 1 && alike.size() > 1 && dealt.containsKey(first)
+                    && isWhole(alike.stream().mapToDouble(mix::get).sum())) {
                 int from = 0;
                 double upTo = 0;
                 for (Column column : alike) {

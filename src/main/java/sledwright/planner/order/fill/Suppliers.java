@@ -40,7 +40,9 @@ public final class Suppliers {
         return market.order().suppliersMax().isPresent() && used(tally).size() > market.order().suppliersMax().getAsInt();
     }
 
-    /** The order with fewer suppliers where that is cheaper or must be. {@code mend} fills and betters what a closed supplier leaves open. */
+    /**
+     * The order with fewer suppliers where that is cheaper or must be. {@code mend} fills and betters what a closed supplier leaves open.
+     */
     public Tally settle(Tally order, UnaryOperator<Tally> mend) {
         Tally best = order;
         while (market.isSupplierScarce()) {

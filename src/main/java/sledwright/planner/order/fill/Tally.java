@@ -185,7 +185,8 @@ public final class Tally {
         if (!market.line(line).uniform()) {
             return false;
         }
-        List<Build> builds = counts.keySet().stream().filter(column -> column.line() == line).flatMap(column -> column.builds().stream()).toList();
+        List<Build> builds = counts.keySet().stream().filter(column -> column.line() == line)
+                .flatMap(column -> column.builds().stream()).toList();
         return builds.stream().anyMatch(build -> !build.isAlike(builds.get(0)));
     }
 

@@ -83,7 +83,8 @@ public final class Column {
 
     /** Whether its machines are those of another, wherever they stand. */
     public boolean isPlacedOtherwise(Column other) {
-        return line == other.line && Arrays.equals(parts, other.parts) && Arrays.equals(units, other.units) && machines() == other.machines();
+        return line == other.line && Arrays.equals(parts, other.parts) && Arrays.equals(units, other.units)
+                && machines() == other.machines();
     }
 
     /** What tells columns apart: their line, what they take from the stock and where they stand. */

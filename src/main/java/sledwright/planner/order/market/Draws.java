@@ -15,8 +15,8 @@ import sledwright.domain.Pick;
 import sledwright.metrics.CheapestDraw;
 
 /**
- * What units of a part cost when an order draws them together. Where very many units can be shared in very many ways, pools are served one after
- * the other, in whichever order comes out cheapest: a cheaper split may exist then, which is never claimed.
+ * What units of a part cost when an order draws them together. Where very many units can be shared in very many ways, pools are served one
+ * after the other, in whichever order comes out cheapest: a cheaper split may exist then, which is never claimed.
  */
 public final class Draws {
 

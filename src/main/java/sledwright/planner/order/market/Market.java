@@ -59,7 +59,8 @@ public final class Market {
                 }
                 if (any) {
                     boolean isDelivered = !lot.onHand() && !catalog.suppliers().isOwn(lot.supplier());
-                    int supplier = isDelivered ? supplierIndex.computeIfAbsent(Lot.supplierKey(lot.supplier()), name -> supplierIndex.size()) : -1;
+                    int supplier = isDelivered
+                            ? supplierIndex.computeIfAbsent(Lot.supplierKey(lot.supplier()), name -> supplierIndex.size()) : -1;
                     OfferedLot source = OfferedLot.of(lot, skus.size() - 1, accepted, supplier, useful.getOrDefault(part.sku(), 0));
                     if (!source.steps().isEmpty()) {
                         sources.add(source);
@@ -69,7 +70,8 @@ public final class Market {
             byPart.add(sources);
         }
         suppliers.addAll(supplierIndex.keySet());
-        cheapest = IntStream.range(0, pools.size()).mapToObj(pool -> byPart.stream().mapToLong(sources -> cheapest(sources, pool)).toArray())
+        cheapest = IntStream.range(0, pools.size())
+                .mapToObj(pool -> byPart.stream().mapToLong(sources -> cheapest(sources, pool)).toArray())
                 .toArray(long[][]::new);
         addBays();
     }
@@ -82,7 +84,8 @@ public final class Market {
             Pool pool = Pool.of(line.request().limit());
             pools.add(pool);
             Set<String> asked = line.request().platforms();
-            if (catalog.enclosures().stream().anyMatch(enclosure -> asked.isEmpty() || enclosure.takes().stream().anyMatch(asked::contains))) {
+            if (catalog.enclosures().stream().anyMatch(enclosure -> asked.isEmpty()
+                    || enclosure.takes().stream().anyMatch(asked::contains))) {
                 List.copyOf(ofSleds).forEach(other -> other.and(pool).ifPresent(ofSleds::add));
                 ofSleds.add(pool);
             }
@@ -135,7 +138,8 @@ public final class Market {
         for (Enclosure enclosure : catalog.enclosures()) {
             for (Supply supply : enclosure.supplies()) {
                 for (boolean low : lowLine) {
-                    Limits site = order.lines().stream().map(line -> line.request().limit()).filter(limit -> limit.lowLine() == low).findFirst().orElseThrow();
+                    Limits site = order.lines().stream().map(line -> line.request().limit()).filter(limit -> limit.lowLine() == low)
+                            .findFirst().orElseThrow();
                     double capacityW = EnclosurePower.capacityW(enclosure, supply, site);
                     for (int pool = 0; pool < pools.size() && capacityW > 0; pool++) {
                         long capacity = Math.round(Math.min(capacityW, 1e9) * Bay.MICRO);
@@ -203,7 +207,8 @@ public final class Market {
 
     /** Units of a part that a pool's lines may draw. */
     public int available(int part, int pool) {
-        return (int) Math.min(Integer.MAX_VALUE / 4, byPart.get(part).stream().filter(source -> source.pools()[pool]).mapToLong(OfferedLot::most).sum());
+        return (int) Math.min(Integer.MAX_VALUE / 4,
+                byPart.get(part).stream().filter(source -> source.pools()[pool]).mapToLong(OfferedLot::most).sum());
     }
 
     /** Units of a part that no machine goes beyond. */
@@ -245,6 +250,7 @@ public final class Market {
             return false;
         }
         int own = poolOf(line);
-        return bay.pool() == own || byPart.stream().flatMap(List::stream).allMatch(source -> source.pools()[own] || !source.pools()[bay.pool()]);
+        return bay.pool() == own || byPart.stream().flatMap(List::stream)
+                .allMatch(source -> source.pools()[own] || !source.pools()[bay.pool()]);
     }
 }

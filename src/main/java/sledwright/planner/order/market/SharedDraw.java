@@ -11,9 +11,9 @@ import sledwright.domain.Pick;
 import sledwright.metrics.CheapestDraw;
 
 /**
- * What units of a part cost that several pools need at once, exactly. Lots that the same pools accept are one {@link Store}, so all that has to be
- * chosen is how many units each store gives. By Hall's theorem they can be handed out when, for every set of stores, these give at least what the
- * pools need that accept no other.
+ * What units of a part cost that several pools need at once, exactly. Lots that the same pools accept are one {@link Store}, so all that
+ * has to be chosen is how many units each store gives. By Hall's theorem they can be handed out when, for every set of stores, these give
+ * at least what the pools need that accept no other.
  */
 final class SharedDraw {
 

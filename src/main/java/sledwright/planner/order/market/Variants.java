@@ -29,7 +29,8 @@ public final class Variants {
             Set<String> asked = market.catalog().platforms().stream().map(Platform::sku)
                     .filter(sku -> request.platforms().isEmpty() || request.platforms().contains(sku)).collect(Collectors.toSet());
             List<Variant> variants = new ArrayList<>();
-            add(variants, null, asked.stream().filter(sku -> market.catalog().enclosures().stream().noneMatch(any -> any.takes().contains(sku)))
+            add(variants, null,
+                    asked.stream().filter(sku -> market.catalog().enclosures().stream().noneMatch(any -> any.takes().contains(sku)))
                     .collect(Collectors.toSet()));
             for (Bay bay : market.bays()) {
                 if (market.suits(bay, line)) {
@@ -48,7 +49,8 @@ public final class Variants {
 
     /** The platforms that a line's machines may be of. */
     public List<Platform> platforms(int line) {
-        return byLine.get(line).stream().flatMap(variant -> variant.platforms().stream()).distinct().map(sku -> catalog.platform(sku).orElseThrow()).toList();
+        return byLine.get(line).stream().flatMap(variant -> variant.platforms().stream()).distinct()
+                .map(sku -> catalog.platform(sku).orElseThrow()).toList();
     }
 
     /** Those in a kind of enclosure. */

@@ -50,11 +50,13 @@ final class Answers {
     Answers(Market market, Variants variants) {
         this.market = market;
         usable = IntStream.range(0, market.lines().size()).mapToObj(line -> usable(variants.platforms(line))).toList();
-        bays = IntStream.range(0, market.lines().size()).mapToObj(line -> market.bays().stream().filter(bay -> market.suits(bay, line)).toList()).toList();
+        bays = IntStream.range(0, market.lines().size())
+                .mapToObj(line -> market.bays().stream().filter(bay -> market.suits(bay, line)).toList()).toList();
     }
 
     private int[] usable(List<Platform> platforms) {
-        return IntStream.range(0, market.parts()).filter(part -> platforms.stream().anyMatch(platform -> isUsable(market.sku(part), platform))).toArray();
+        return IntStream.range(0, market.parts())
+                .filter(part -> platforms.stream().anyMatch(platform -> isUsable(market.sku(part), platform))).toArray();
     }
 
     private boolean isUsable(String sku, Platform platform) {
@@ -65,7 +67,9 @@ final class Answers {
                 || market.catalog().module(sku).filter(module -> MemoryGeneration.allows(platform.memory(), module)).isPresent();
     }
 
-    /** The answer to a question at some prices: one that still holds, or a new one. Questions about different lines may be asked at once. */
+    /**
+     * The answer to a question at some prices: one that still holds, or a new one. Questions about different lines may be asked at once.
+     */
     Pricer.Best of(Question question, Duals duals, Supplier<Pricer.Best> search) {
         long[] worth = worth(question.line, duals);
         Map<Trait, Long> traits = duals.trait().entrySet().stream().filter(trait -> trait.getKey().line() == question.line)
@@ -77,7 +81,8 @@ final class Answers {
             }
         }
         Pricer.Best best = search.get();
-        answers.addFirst(new Answer(worth, traits, best.column() == null ? 0 : duals.of(best.column(), market.poolOf(question.line)), best));
+        answers.addFirst(new Answer(worth, traits, best.column() == null ? 0
+                : duals.of(best.column(), market.poolOf(question.line)), best));
         if (answers.size() > KEPT) {
             answers.removeLast();
         }

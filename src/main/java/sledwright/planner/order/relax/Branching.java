@@ -44,16 +44,20 @@ public final class Branching {
         /** On a whole number. */
         static Split at(double value, Function<Restrictions, Range> range, BiFunction<Restrictions, Range, Restrictions> with) {
             int floor = (int) Math.floor(value);
-            return new Split(settled -> with.apply(settled, range.apply(settled).from(floor + 1)), settled -> with.apply(settled, range.apply(settled).upTo(floor)));
+            return new Split(settled -> with.apply(settled, range.apply(settled).from(floor + 1)),
+                    settled -> with.apply(settled, range.apply(settled).upTo(floor)));
         }
 
         /** Both ways, where there are. */
         List<Restrictions> of(Restrictions settled) {
-            return Stream.of(more, less).map(way -> way.apply(settled)).filter(way -> !way.isContradictory() && !way.equals(settled)).toList();
+            return Stream.of(more, less).map(way -> way.apply(settled))
+                    .filter(way -> !way.isContradictory() && !way.equals(settled)).toList();
         }
     }
 
-    /** Restrictions that between them allow every order that these allow, but not the mix; empty where nothing tells the mix from an order. */
+    /**
+     * Restrictions that between them allow every order that these allow, but not the mix; empty where nothing tells the mix from an order.
+     */
     public List<Restrictions> split(Restrictions settled, RestrictedMaster.Mix mix) {
         List<Split> splits = onOrder(settled, mix);
         splits = splits.isEmpty() ? onFrames(settled, mix) : splits;
@@ -64,8 +68,10 @@ public final class Branching {
     /** What the whole order has: enclosures, suppliers, units of lots; of each first where most is at stake. */
     public List<Split> onOrder(Restrictions settled, RestrictedMaster.Mix mix) {
         List<Split> splits = new ArrayList<>();
-        fractions(mix.enclosures()).forEach(bay -> splits.add(Split.at(mix.enclosures().get(bay), all -> all.of(bay), (all, range) -> all.with(bay, range))));
-        fractions(mix.suppliers()).forEach(supplier -> splits.add(new Split(all -> all.with(supplier, true), all -> all.with(supplier, false))));
+        fractions(mix.enclosures())
+                .forEach(bay -> splits.add(Split.at(mix.enclosures().get(bay), all -> all.of(bay), (all, range) -> all.with(bay, range))));
+        fractions(mix.suppliers())
+                .forEach(supplier -> splits.add(new Split(all -> all.with(supplier, true), all -> all.with(supplier, false))));
         undercuts(settled, mix).forEach(lot -> splits.add(
                 Split.at(lot.least - 0.5, all -> all.of(lot.lot), (all, range) -> all.with(lot.lot, range))));
         return splits;
@@ -87,7 +93,8 @@ public final class Branching {
     /** What has a number that is not whole, the one closest to the middle first. */
     private static <T> List<T> fractions(Map<T, Double> values) {
         return values.entrySet().stream().filter(entry -> !isWhole(entry.getValue()))
-                .sorted(Comparator.comparingDouble(entry -> Math.abs(entry.getValue() - Math.floor(entry.getValue()) - 0.5))).map(Map.Entry::getKey).toList();
+                .sorted(Comparator.comparingDouble(entry -> Math.abs(entry.getValue() - Math.floor(entry.getValue()) - 0.5)))
+                .map(Map.Entry::getKey).toList();
     }
 
     /**
@@ -133,7 +140,10 @@ public final class Branching {
         return traits;
     }
 
-    /** Lots that must give more units of a part than the mix takes: some machine takes more of it, the first one, or the second but not the first... */
+    /**
+     * Lots that must give more units of a part than the mix takes: some machine takes more of it, the first one, or the second but not the
+     * first...
+     */
     private List<Restrictions> onExcess(Restrictions settled, RestrictedMaster.Mix mix) {
         Map<Integer, Integer> must = new TreeMap<>();
         settled.drawn().forEach((lot, range) -> must.merge(lot.part(), range.least(), Integer::sum));
@@ -156,7 +166,8 @@ public final class Branching {
             int most = Math.min(market.mostInMachine(part) * (together ? machines : 1), market.available(part, market.poolOf(line)));
             for (int units = 1; units <= most && ways.size() <= MOST_WAYS; units++) {
                 Trait trait = new Trait.Takes(line, part, units);
-                int now = (int) Math.round(mix.columns().entrySet().stream().filter(entry -> trait.isOf(entry.getKey())).mapToDouble(Map.Entry::getValue).sum());
+                int now = (int) Math.round(mix.columns().entrySet().stream().filter(entry -> trait.isOf(entry.getKey()))
+                        .mapToDouble(Map.Entry::getValue).sum());
                 if (now < Math.min(together ? 1 : machines, settled.of(trait).most())) {
                     ways.add(others.with(trait, settled.of(trait).from(now + 1)));
                     others = others.with(trait, settled.of(trait).upTo(now));
@@ -167,7 +178,8 @@ public final class Branching {
     }
 
     private int kind(Trait trait) {
-        return trait instanceof Trait.Takes takes ? market.catalog().module(market.sku(takes.part())).isPresent() ? OF_MEMORY : OF_FRAMES : OF_PLACES;
+        return trait instanceof Trait.Takes takes ? market.catalog().module(market.sku(takes.part())).isPresent() ? OF_MEMORY : OF_FRAMES
+                : OF_PLACES;
     }
 
     private static boolean isWhole(double value) {

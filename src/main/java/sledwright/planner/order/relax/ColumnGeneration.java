@@ -54,7 +54,8 @@ public final class ColumnGeneration {
         this.columns = columns;
         this.free = free;
         this.settled = settled;
-        mustBeBought = settled.drawn().entrySet().stream().filter(lot -> lot.getValue().least() > 0).map(lot -> lot.getKey().part()).collect(Collectors.toSet());
+        mustBeBought = settled.drawn().entrySet().stream().filter(lot -> lot.getValue().least() > 0).map(lot -> lot.getKey().part())
+                .collect(Collectors.toSet());
         master = new RestrictedMaster(market, penalty, free, settled);
         lower = new LowerBound(market, penalty, free, settled);
     }
@@ -93,7 +94,10 @@ public final class ColumnGeneration {
         }
     }
 
-    /** Whether no order that is allowed takes less than so much; also false where that is not known after a few rounds, or the deadline comes. */
+    /**
+     * Whether no order that is allowed takes less than so much; also false where that is not known after a few rounds, or the deadline
+     * comes.
+     */
     public boolean reaches(long enough, Deadline deadline) {
         for (int round = 0; round < FEW && !finished && bound < enough && !deadline.isOver(); round++) {
             master();
@@ -195,32 +199,39 @@ public final class ColumnGeneration {
             bySet[0] = each;
             for (int set = 1; set < bySet.length; set++) {
                 int asked = set;
-                Set<Trait> traits = IntStream.range(0, some.size()).filter(i -> (asked >> i & 1) == 1).mapToObj(some::get).collect(Collectors.toSet());
+                Set<Trait> traits = IntStream.range(0, some.size()).filter(i -> (asked >> i & 1) == 1).mapToObj(some::get)
+                        .collect(Collectors.toSet());
                 Pricer.Best alike = pricer.best(line, traits, 1, duals, deadline);
                 found.add(alike);
                 bySet[set] = alike.least();
             }
-            least = Math.max(least, new Shares(machines, some.stream().mapToInt(trait -> settled.of(trait).least()).toArray()).least(bySet));
+            least = Math.max(least, new Shares(machines, some.stream().mapToInt(trait -> settled.of(trait).least()).toArray())
+                    .least(bySet));
         }
         return Line.of(least, found);
     }
 
     /** What so many machines of a line must have, but for what others imply. */
     private List<Trait> wanted(int line) {
-        List<Trait> wanted = settled.traits().entrySet().stream().filter(trait -> trait.getKey().line() == line && trait.getValue().least() > 0)
+        List<Trait> wanted = settled.traits().entrySet().stream()
+                .filter(trait -> trait.getKey().line() == line && trait.getValue().least() > 0)
                 .map(Map.Entry::getKey).toList();
         return wanted.stream().filter(trait -> wanted.stream().noneMatch(other -> other != trait && other.implies(trait)
                 && settled.of(other).least() >= settled.of(trait).least())).toList();
     }
 
-    /** What the master has not met is worth what it costs at least, so that the search does not take it for a gift; but what has to be bought may be one. */
+    /**
+     * What the master has not met is worth what it costs at least, so that the search does not take it for a gift; but what has to be
+     * bought may be one.
+     */
     private Duals defaulted(Duals duals) {
         long[][] parts = new long[duals.part().length][];
         for (int pool = 0; pool < parts.length; pool++) {
             parts[pool] = duals.part()[pool].clone();
             for (int part = 0; part < market.parts() && !free; part++) {
                 // The lots of a part that the master has met set its worth at its cheapest or above.
-                parts[pool][part] = mustBeBought.contains(part) ? parts[pool][part] : Math.max(parts[pool][part], market.cheapest(part, pool));
+                parts[pool][part] = mustBeBought.contains(part) ? parts[pool][part]
+                        : Math.max(parts[pool][part], market.cheapest(part, pool));
             }
         }
         long[] bay = duals.bay().clone();

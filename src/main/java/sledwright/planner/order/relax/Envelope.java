@@ -63,7 +63,8 @@ record Envelope(int least, List<Piece> pieces) {
     /** The next corner: the point that rises least, of equals the farthest. */
     private static Point following(List<Point> points, Point at) {
         return points.stream().filter(point -> point.units > at.units)
-                .min(Comparator.comparingDouble((Point point) -> slope(at, point)).thenComparing(Comparator.comparingInt(Point::units).reversed())).orElse(null);
+                .min(Comparator.comparingDouble((Point point) -> slope(at, point))
+                .thenComparing(Comparator.comparingInt(Point::units).reversed())).orElse(null);
     }
 
     private static double slope(Point from, Point to) {
@@ -89,7 +90,9 @@ record Envelope(int least, List<Piece> pieces) {
         int right = corner;
         double asked = price;
         boolean kept = source.steps().stream()
-                .anyMatch(step -> step.least() <= units + 1e-6 && units <= step.most() + 1e-6 && Math.abs(step.price() * units - asked) <= NOTHING * Math.max(1, units));
-        return kept ? 0 : source.steps().stream().filter(step -> step.least() <= right && right <= step.most()).mapToInt(OfferedLot.Step::least).findFirst().orElse(0);
+                .anyMatch(step -> step.least() <= units + 1e-6 && units <= step.most() + 1e-6
+                && Math.abs(step.price() * units - asked) <= NOTHING * Math.max(1, units));
+        return kept ? 0 : source.steps().stream().filter(step -> step.least() <= right && right <= step.most())
+                .mapToInt(OfferedLot.Step::least).findFirst().orElse(0);
     }
 }

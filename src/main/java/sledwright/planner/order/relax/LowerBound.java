@@ -39,7 +39,8 @@ final class LowerBound {
     long at(Duals duals, long[] least) {
         long bound = Arrays.stream(least).sum();
         for (Bay bay : settled.enclosures().keySet()) {
-            long beyond = takes(duals, bay) - duals.bay()[bay.id()] * bay.bays() - (long) Math.ceil(duals.watt()[bay.id()] * capacityW(bay));
+            long beyond = takes(duals, bay) - duals.bay()[bay.id()] * bay.bays()
+                    - (long) Math.ceil(duals.watt()[bay.id()] * capacityW(bay));
             bound += beyond * (beyond < 0 ? settled.of(bay).most() : settled.of(bay).least());
         }
         for (Map.Entry<Trait, Long> trait : duals.trait().entrySet()) {

@@ -100,7 +100,8 @@ public final class Pricer {
         }
         return best(line, machines, ways, least.keySet(), variant -> {
             Map<String, List<Lot>> offers = offers(line, variant, duals);
-            least.forEach((sku, units) -> offers.computeIfPresent(sku, (same, lots) -> lots.stream().map(lot -> from(lot, units)).toList()));
+            least.forEach((sku, units) -> offers.computeIfPresent(sku,
+                    (same, lots) -> lots.stream().map(lot -> from(lot, units)).toList()));
             return offers;
         }, deadline);
     }
@@ -151,12 +152,14 @@ public final class Pricer {
         if (steps[0] > 1) {
             each.add(plain.breaks().get(0));
         }
-        int last = Math.min(available, Math.max(MOST_UNITS * (market.line(line).isTogether() ? market.line(line).machines() : 1), steps[steps.length - 1]));
+        int last = Math.min(available, Math.max(MOST_UNITS * (market.line(line).isTogether() ? market.line(line).machines() : 1),
+                steps[steps.length - 1]));
         for (int units = steps[0]; units <= last; units++) {
             each.add(new PriceBreak(units, Math.floorDiv(duals.of(line, pool, part, units) + extra * units, units), OptionalLong.empty()));
         }
         if (last < available) {
-            each.add(new PriceBreak(last + 1, Math.min(plain.breaks().get(0).unitPrice(), each.get(each.size() - 1).unitPrice()), OptionalLong.empty()));
+            each.add(new PriceBreak(last + 1, Math.min(plain.breaks().get(0).unitPrice(), each.get(each.size() - 1).unitPrice()),
+                    OptionalLong.empty()));
         }
         return plain.with(available, each);
     }
@@ -184,7 +187,8 @@ public final class Pricer {
     private Best best(int line, int machines, List<Variants.Variant> ways, Set<String> use, Offers offers, Deadline deadline) {
         OrderLine asked = market.line(line);
         Catalog shop = market.catalog();
-        Labour labour = free ? new Labour(0, 0) : new Labour(shop.labour().perMachine() * ScaledMoney.ONE, shop.labour().perModule() * ScaledMoney.ONE);
+        Labour labour = free ? new Labour(0, 0)
+                : new Labour(shop.labour().perMachine() * ScaledMoney.ONE, shop.labour().perModule() * ScaledMoney.ONE);
         Column found = null;
         double best = Double.POSITIVE_INFINITY;
         double least = Double.POSITIVE_INFINITY;
@@ -207,13 +211,16 @@ public final class Pricer {
         Set<String> used = new TreeSet<>(request.use());
         used.addAll(use);
         Limits limit = request.limit();
-        Limits open = new Limits(OptionalLong.empty(), limit.powerW(), OptionalInt.empty(), limit.inletC(), limit.altitudeM(), limit.mainsV(), Set.of());
+        Limits open = new Limits(OptionalLong.empty(), limit.powerW(), OptionalInt.empty(), limit.inletC(), limit.altitudeM(),
+                limit.mainsV(), Set.of());
         Worth worth = free ? Worth.NOTHING : request.worth();
         Licence licence = free ? Licence.NONE : request.licence();
         Objective objective = free ? Objective.CHEAPEST : request.objective();
         return new Request(request.name(), machines, platforms, request.require(), open, objective,
-                new Worth(worth.core() * ScaledMoney.ONE, worth.gb() * ScaledMoney.ONE, worth.gbs() * ScaledMoney.ONE, worth.throughput() * ScaledMoney.ONE),
-                new Licence(licence.perCore() * ScaledMoney.ONE, licence.perProcessor() * ScaledMoney.ONE), 1, request.step(), request.forbid(), used, Map.of());
+                new Worth(worth.core() * ScaledMoney.ONE, worth.gb() * ScaledMoney.ONE, worth.gbs() * ScaledMoney.ONE,
+                worth.throughput() * ScaledMoney.ONE),
+                new Licence(licence.perCore() * ScaledMoney.ONE, licence.perProcessor() * ScaledMoney.ONE), 1, request.step(),
+                request.forbid(), used, Map.of());
     }
 
     public Column column(int line, List<Build> builds, Bay bay) {

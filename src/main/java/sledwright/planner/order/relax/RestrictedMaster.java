@@ -129,7 +129,8 @@ public final class RestrictedMaster {
     private void addSuppliers(Model model) {
         Expression few = model.row("few").upper(market.order().suppliersMax().orElse(market.suppliers().size()));
         for (int supplier = 0; supplier < market.suppliers().size(); supplier++) {
-            Variable delivers = model.variable().lower(settled.mustDeliver(supplier) ? 1 : 0).upper(settled.suppliers().getOrDefault(supplier, true) ? 1 : 0)
+            Variable delivers = model.variable().lower(settled.mustDeliver(supplier) ? 1 : 0)
+                    .upper(settled.suppliers().getOrDefault(supplier, true) ? 1 : 0)
                     .weight(market.order().deliveryCharge());
             few.set(delivers, 1);
             model.suppliers.put(supplier, delivers);
@@ -229,7 +230,8 @@ public final class RestrictedMaster {
         Map<Column, Double> used = values(model, result, model.uses);
         Map<Bay, Double> enclosures = values(model, result, model.enclosures);
         Map<OfferedLot, Double> drawn = new LinkedHashMap<>();
-        model.draws.forEach((source, taken) -> drawn.put(source, taken.stream().mapToDouble(some -> result.doubleValue(model.model.indexOf(some))).sum()));
+        model.draws.forEach((source, taken) -> drawn.put(source,
+                taken.stream().mapToDouble(some -> result.doubleValue(model.model.indexOf(some))).sum()));
         Map<String, Double> duals = new HashMap<>();
         result.getMatchedMultipliers().forEach(one -> {
             if (one.getKey().left() instanceof Expression row) {
@@ -246,7 +248,8 @@ public final class RestrictedMaster {
         model.fewest.forEach((some, row) -> traits.merge(some, -dual(duals, row), Long::sum));
         model.most.forEach((some, row) -> traits.merge(some, dual(duals, row), Long::sum));
         double[] filling = model.demands.stream().mapToDouble(row -> -duals.getOrDefault(row.getName(), 0.0) * ScaledMoney.ONE).toArray();
-        return new Mix(result.getValue(), used, enclosures, drawn, values(model, result, model.suppliers), new Duals(parts, bay, watt, traits), filling);
+        return new Mix(result.getValue(), used, enclosures, drawn, values(model, result, model.suppliers),
+                new Duals(parts, bay, watt, traits), filling);
     }
 
     private static <T> Map<T, Double> values(Model model, Optimisation.Result result, Map<T, Variable> variables) {

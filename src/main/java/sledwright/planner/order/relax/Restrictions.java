@@ -15,7 +15,8 @@ import sledwright.planner.order.market.Range;
  * @param traits     how many machines of a line have something in common
  * @param suppliers  whether a supplier delivers, where that is settled
  */
-public record Restrictions(Map<Bay, Range> enclosures, Map<OfferedLot, Range> drawn, Map<Trait, Range> traits, Map<Integer, Boolean> suppliers) {
+public record Restrictions(Map<Bay, Range> enclosures, Map<OfferedLot, Range> drawn, Map<Trait, Range> traits,
+        Map<Integer, Boolean> suppliers) {
 
     public static final Restrictions NONE = new Restrictions(Map.of(), Map.of(), Map.of(), Map.of());
 

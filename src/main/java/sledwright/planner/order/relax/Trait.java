@@ -3,7 +3,10 @@ package sledwright.planner.order.relax;
 import sledwright.planner.order.market.Bay;
 import sledwright.planner.order.market.Column;
 
-/** What machines of a line may have in common, so that an order can be told to have more or fewer of them; those of a uniform line count as one. */
+/**
+ * What machines of a line may have in common, so that an order can be told to have more or fewer of them; those of a uniform line count as
+ * one.
+ */
 sealed interface Trait {
 
     int line();
