@@ -13,6 +13,7 @@ import sledwright.desk.view.UpgradeView;
 import sledwright.explain.Explainer;
 import sledwright.explain.Explanation;
 import sledwright.generator.Findings;
+import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
 import sledwright.planner.upgrade.Installed;
 import sledwright.planner.upgrade.Upgrade;
@@ -65,8 +66,8 @@ final class UpgradeCommand implements Callable<Integer> {
         Upgrader upgrader = new Upgrader(job.catalog(), job.request(), installed, shared.seed());
         Findings findings = upgrader.findings(deadline);
         Upgrade upgrade = upgrader.answer(findings, deadline);
-        Explanation explanation = upgrade.plan().isPresent() ? Explanation.NONE
-                : new Explainer(upgrader.catalog(), upgrader.search(), deadline).explain(findings, List.of());
+        Explanation explanation = upgrade.status() != Status.IMPOSSIBLE ? Explanation.NONE
+                : Explainer.ofStanding(findings, upgrader.catalog(), upgrader.search(), deadline);
         UpgradeView view = UpgradeView.of(upgrade, job.catalog(), explanation);
         output.write(Renderings.of(screen -> UpgradeText.of(view, screen), () -> UpgradeJson.of(view), () -> UpgradeCsv.of(view)));
         return view.upgrade().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;

@@ -15,6 +15,7 @@ import sledwright.explain.steps.RequirementSteps;
 import sledwright.explain.steps.Steps;
 import sledwright.explain.whynot.WhyNot;
 import sledwright.explain.whynot.WhyNotAnswer;
+import sledwright.generator.Exact;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
@@ -52,7 +53,15 @@ public final class Explainer {
         if (findings.status() != Status.IMPOSSIBLE) {
             return new Explanation(answers, List.of(), List.of(), List.of());
         }
-        Impossibility impossibility = Impossibility.of(findings.request(), oracle);
+        return explanation(answers, Impossibility.of(findings.request(), oracle));
+    }
+
+    /** What conflicts where machines that stand cannot be made to answer a request; their number and platform are beyond question. */
+    public static Explanation ofStanding(Findings impossible, Catalog catalog, Exact search, Deadline deadline) {
+        return explanation(List.of(), Impossibility.ofStanding(impossible.request(), new Oracle(catalog, search, deadline)));
+    }
+
+    private static Explanation explanation(List<WhyNot> answers, Impossibility impossibility) {
         List<Conflict> conflicts = impossibility.conflicts();
         List<Relaxation> relaxations = impossibility.relaxations();
         return new Explanation(answers, conflicts, relaxations, impossibility.notes());

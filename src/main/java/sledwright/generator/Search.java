@@ -22,7 +22,7 @@ import sledwright.rules.Order;
  *
  * <p>One instance serves many requests on one catalogue, one at a time; what serves several it keeps between them.
  */
-public final class Search {
+public final class Search implements Exact {
 
     /** Markets kept from request to request; each may hold thousands of priced populations. */
     private static final int MOST_MARKETS = 24;
@@ -52,23 +52,17 @@ public final class Search {
         this.draws = draws;
     }
 
-    /**
-     * A search of another catalogue, such as the same one at other prices, that shares what they have in common; it may run beside this
-     * one.
-     */
+    @Override
     public Search on(Catalog other) {
         return new Search(other, shapes, levels, draws);
     }
 
-    /** The best order for a request and its alternatives, proven unless the deadline comes first. */
+    @Override
     public Findings run(Request request, Deadline deadline) {
         return run(request, Set.of(), deadline);
     }
 
-    /**
-     * The same, where one machine at least holds a part. Machines of a request are alike but for the part numbers of their modules, so any
-     * other part is in all of them or in none.
-     */
+    @Override
     public Findings runHolding(String sku, Request request, Deadline deadline) {
         if (request.machines() > 1 && catalog.module(sku).isPresent() && !request.use().contains(sku)) {
             return run(request, Set.of(sku), deadline);

@@ -13,8 +13,8 @@ import sledwright.domain.Objective;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.domain.Supply;
+import sledwright.generator.Exact;
 import sledwright.generator.Findings;
-import sledwright.generator.Search;
 import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
 import sledwright.rules.Order;
@@ -23,13 +23,13 @@ import sledwright.rules.Order;
 public final class Oracle {
 
     private final Catalog catalog;
-    private final Search search;
+    private final Exact search;
     private final Deadline deadline;
     private final Map<WhatIf, Optional<Order>> known = new HashMap<>();
-    private Search plenty;
+    private Exact plenty;
     private int plentyFor;
 
-    public Oracle(Catalog catalog, Search search, Deadline deadline) {
+    public Oracle(Catalog catalog, Exact search, Deadline deadline) {
         this.catalog = catalog;
         this.search = search;
         this.deadline = deadline;
@@ -90,7 +90,7 @@ public final class Oracle {
         return run(terms.stockCounts() ? search : plenty(terms.request().machines()), terms);
     }
 
-    private Optional<Order> run(Search by, WhatIf terms) {
+    private Optional<Order> run(Exact by, WhatIf terms) {
         if (deadline.isOver()) {
             throw new UnsettledException();
         }
@@ -102,7 +102,7 @@ public final class Oracle {
         return findings.ranked().stream().findFirst();
     }
 
-    private Search plenty(int machines) {
+    private Exact plenty(int machines) {
         if (plenty == null || machines > plentyFor) {
             plenty = search.on(plentiful(machines));
             plentyFor = machines;
@@ -115,7 +115,7 @@ public final class Oracle {
         return catalog.withEachLot(lot -> lot.onHand() ? lot : lot.with(Math.max(most, lot.available()), lot.breaks()));
     }
 
-    private Search unpacked(Catalog offered) {
+    private Exact unpacked(Catalog offered) {
         return search.on(offered.withEachLot(lot -> lot.with(lot.available(), List.of(new PriceBreak(1,
                 lot.breaks().stream().mapToLong(PriceBreak::unitPrice).min().orElseThrow(), OptionalLong.empty())))));
     }

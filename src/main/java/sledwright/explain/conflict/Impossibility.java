@@ -26,22 +26,34 @@ public final class Impossibility {
     private final MinimalSets<Demand> sets;
     private boolean outOfTime;
 
-    private Impossibility(WhatIf asked, Oracle oracle) {
+    private Impossibility(WhatIf asked, List<Demand> demands, Oracle oracle) {
         this.asked = asked;
+        this.demands = demands;
         this.oracle = oracle;
-        demands = Demands.of(asked, oracle.catalog());
         feasibility = new Feasibility(asked, demands, oracle);
         sets = MinimalSets.of(likelyFirst(demands), feasibility, ENOUGH);
     }
 
     /** @param request cannot be met */
     public static Impossibility of(Request request, Oracle oracle) {
-        return new Impossibility(WhatIf.of(request, Optional.empty()), oracle);
+        return of(WhatIf.of(request, Optional.empty()), oracle);
+    }
+
+    private static Impossibility of(WhatIf asked, Oracle oracle) {
+        return new Impossibility(asked, Demands.of(asked, oracle.catalog()), oracle);
+    }
+
+    /** @param request cannot be met by machines that stand already: how many there are, and on which platform, is no choice */
+    public static Impossibility ofStanding(Request request, Oracle oracle) {
+        WhatIf asked = WhatIf.of(request, Optional.empty());
+        List<Demand> demands = Demands.of(asked, oracle.catalog()).stream()
+                .filter(demand -> !(demand instanceof ChoiceDemands.Machines || demand instanceof ChoiceDemands.Platforms)).toList();
+        return new Impossibility(asked, demands, oracle);
     }
 
     /** @param request cannot be met with the part in any machine; that one holds it is beyond question */
     public static Impossibility with(String sku, Request request, Oracle oracle) {
-        return new Impossibility(WhatIf.of(request, Optional.of(sku)), oracle);
+        return of(WhatIf.of(request, Optional.of(sku)), oracle);
     }
 
     /** The price is part of most conflicts, and those are found soonest that lie among the first demands. */

@@ -18,30 +18,35 @@ import sledwright.rules.stock.LeadTime;
  *
  * @param build    each of them
  * @param machines how many
+ * @param tradeIn  the share of a part's price that it fetches, from 0 to 1
  * @param credits  sku -> what the shop gives for one unit of it, minor units
  */
-public record Installed(Build build, int machines, SortedMap<String, Long> credits) {
+public record Installed(Build build, int machines, double tradeIn, SortedMap<String, Long> credits) {
 
     public Installed {
         credits = Collections.unmodifiableSortedMap(new TreeMap<>(credits));
     }
 
     /**
-     * The machines with what their parts would fetch: a share of the least unit price at which the shop sells the part on the
-     * request's terms; nothing for a part that it does not sell.
-     *
-     * @param tradeIn the share, from 0 to 1
+     * The machines with what their parts would fetch: a share of the least unit price at which the shop can sell the part on the
+     * request's terms, a price that its lot has units enough for; nothing for a part that it does not sell.
      */
     public static Installed of(Build build, int machines, double tradeIn, Limits limits, Catalog shop) {
         SortedMap<String, Long> credits = new TreeMap<>();
         for (String sku : build.partCounts().keySet()) {
             OptionalLong least = shop.lots(sku).stream()
-                    .filter(lot -> lot.available() > 0 && LeadTime.allows(lot, limits) && AcceptedCondition.allows(lot, limits))
-                    .flatMap(lot -> lot.breaks().stream()).mapToLong(PriceBreak::unitPrice).min();
+                    .filter(lot -> LeadTime.allows(lot, limits) && AcceptedCondition.allows(lot, limits))
+                    .flatMap(lot -> lot.breaks().stream().filter(step -> lot.sells(step.minQuantity())))
+                    .mapToLong(PriceBreak::unitPrice).min();
             credits.put(sku, least.isEmpty() ? 0 : BigDecimal.valueOf(tradeIn).multiply(BigDecimal.valueOf(least.getAsLong()))
                     .setScale(0, RoundingMode.FLOOR).longValueExact());
         }
-        return new Installed(build, machines, credits);
+        return new Installed(build, machines, tradeIn, credits);
+    }
+
+    /** The same machines where the request's terms are others. */
+    Installed on(Limits limits, Catalog shop) {
+        return of(build, machines, tradeIn, limits, shop);
     }
 
     /** What one unit of a part fetches, minor units; nothing for a part that is not in the machines. */
@@ -49,9 +54,15 @@ public record Installed(Build build, int machines, SortedMap<String, Long> credi
         return credits.getOrDefault(sku, 0L);
     }
 
-    /** What a whole machine would fetch, minor units. */
-    public long creditOfMachine() {
-        return build.partCounts().entrySet().stream().mapToLong(part -> credit(part.getKey()) * part.getValue()).sum();
+    /** What the whole machines would fetch, minor units. */
+    public long creditOfMachines() {
+        return machines * (credit(build.platform().sku()) + creditOfParts());
+    }
+
+    /** What all parts of one machine would fetch that may be pulled, minor units: the platform stays. */
+    long creditOfParts() {
+        return build.partCounts().entrySet().stream().filter(part -> !part.getKey().equals(build.platform().sku()))
+                .mapToLong(part -> credit(part.getKey()) * part.getValue()).sum();
     }
 
     /** Units of a part in all machines. */

@@ -4,26 +4,25 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import sledwright.domain.Catalog;
 import sledwright.domain.Labour;
 import sledwright.domain.Lot;
 import sledwright.domain.Lot.PriceBreak;
-import sledwright.domain.Objective;
 import sledwright.domain.Request;
 
 /**
  * The shop's stock with the parts of installed machines in it, priced so that what an order costs is what the customer spends.
  *
  * <p>Who leaves a part in forgoes its credit, so an installed part costs that. All credits together, which would be due were
- * everything pulled, come off the price of the platform, which always stays. A module that is put in carries its labour in its price,
- * since one that stays costs none.
+ * everything pulled, come off the price of the platform, which always stays; no other is sold. A module that is put in carries its
+ * labour in its price, since one that stays costs none.
  */
 final class UpgradeStock {
 
     private UpgradeStock() {
     }
 
+    /** The stock of a request on its own terms. */
     static Catalog of(Catalog shop, Request request, Installed installed) {
         Labour labour = shop.labour();
         Map<String, List<Lot>> lots = new HashMap<>(shop.lots());
@@ -34,11 +33,25 @@ final class UpgradeStock {
                 add(lots, Lot.own(sku, Lot.ON_HAND, units, shop.module(sku).isPresent() ? labour.perModule() : 0));
             }
         });
-        String platform = installed.build().platform().sku();
-        long pullable = installed.creditOfMachine() - installed.credit(platform);
-        installed.build().partCounts().keySet().forEach(sku -> add(lots, Lot.own(sku, Lot.INSTALLED, installed.units(sku),
-                sku.equals(platform) ? -pullable : installed.credit(sku))));
+        lots.remove(installed.build().platform().sku());
+        installed.build().partCounts().keySet().forEach(sku -> add(lots, installed(sku, installed)));
         return shop.with(lots, new Labour(labour.perMachine(), 0));
+    }
+
+    /** The same stock where pulled parts fetch what they do for these machines. */
+    static Catalog on(Catalog stock, Installed installed) {
+        return stock.withEachLot(lot -> lot.lot().equals(Lot.INSTALLED) ? installed(lot.sku(), installed) : lot);
+    }
+
+    /** The same stock with the platforms free, as searches know no prices below zero. */
+    static Catalog withFreePlatform(Catalog stock, Installed installed) {
+        String platform = installed.build().platform().sku();
+        return stock.withEachLot(lot -> lot.sku().equals(platform) ? Lot.own(platform, Lot.INSTALLED, lot.available(), 0) : lot);
+    }
+
+    private static Lot installed(String sku, Installed installed) {
+        return Lot.own(sku, Lot.INSTALLED, installed.units(sku),
+                sku.equals(installed.build().platform().sku()) ? -installed.creditOfParts() : installed.credit(sku));
     }
 
     private static Lot dearer(Lot lot, long each) {
@@ -50,11 +63,5 @@ final class UpgradeStock {
         List<Lot> all = new ArrayList<>(List.of(own));
         all.addAll(lots.getOrDefault(own.sku(), List.of()));
         lots.put(own.sku(), all);
-    }
-
-    /** The request that the search answers from that stock. */
-    static Request asked(Request request, Installed installed) {
-        return request.withPlatforms(Set.of(installed.build().platform().sku())).withOnHand(Map.of()).withObjective(Objective.CHEAPEST)
-                .withAlternatives(1, request.step());
     }
 }

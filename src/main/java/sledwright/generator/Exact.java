@@ -1,0 +1,21 @@
+package sledwright.generator;
+
+import sledwright.domain.Catalog;
+import sledwright.domain.Request;
+import sledwright.generator.time.Deadline;
+
+/** Answers requests exactly from some stock. One instance serves one request at a time. */
+public interface Exact {
+
+    /** The best order for a request and its alternatives, proven unless the deadline comes first. */
+    Findings run(Request request, Deadline deadline);
+
+    /**
+     * The same, where one machine at least holds a part. Machines of a request are alike but for the part numbers of their modules, so any
+     * other part is in all of them or in none.
+     */
+    Findings runHolding(String sku, Request request, Deadline deadline);
+
+    /** The same of another stock; it shares what the two have in common, and may run beside this one. */
+    Exact on(Catalog other);
+}

@@ -1,0 +1,228 @@
+package sledwright.oracle;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Random;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
+import sledwright.domain.Build;
+import sledwright.domain.Catalog;
+import sledwright.domain.Labour;
+import sledwright.domain.Licence;
+import sledwright.domain.Lot;
+import sledwright.domain.MemoryModule;
+import sledwright.domain.Objective;
+import sledwright.domain.Platform;
+import sledwright.domain.Request;
+import sledwright.domain.Slot;
+import sledwright.domain.Supply;
+import sledwright.generator.Search;
+import sledwright.generator.time.Deadline;
+import sledwright.planner.upgrade.Installed;
+
+/**
+ * Small machines that stand, and a request for an upgrade of them. The list of every build tells sets of parts apart by prices that
+ * are codes of how many units of each part there are; what each set comes to is then reckoned part by part.
+ *
+ * @param tradeIn the share of a price that a pulled part fetches
+ * @param buyer   the shop whose prices say what pulled parts fetch
+ */
+record UpgradeCase(RandomCase that, Build build, double tradeIn, Catalog buyer) {
+
+    private static final int MOST_BITS = 56;
+
+    String text() {
+        return "trade-in %s of %s%n%s".formatted(tradeIn, build, that.text());
+    }
+
+    Request request() {
+        return that.request();
+    }
+
+    Catalog catalog() {
+        return that.catalog();
+    }
+
+    int machines() {
+        return request().machines();
+    }
+
+    Installed installed() {
+        return Installed.of(build, machines(), tradeIn, request().limit(), buyer);
+    }
+
+    /** The same machines under another request. */
+    UpgradeCase with(Request other) {
+        return new UpgradeCase(that.with(other), build, tradeIn, buyer);
+    }
+
+    /** Units of a part in all machines. */
+    private int installed(String sku) {
+        return build.partCounts().getOrDefault(sku, 0) * machines();
+    }
+
+    /** What has to be spent at least, minor units; the greatest number where nothing will do, and empty where that is too much to list. */
+    OptionalLong least() {
+        Optional<Map<String, Integer>> shifts = bits();
+        return shifts.isEmpty() ? OptionalLong.empty() : OptionalLong.of(least(shifts.get()));
+    }
+
+    static Optional<UpgradeCase> random(long seed) {
+        RandomCase that = RandomCase.of(seed, RandomCase.Size.LISTABLE);
+        SplittableRandom random = new SplittableRandom(seed);
+        Search search = new Search(that.catalog());
+        Request any = Request.named("installed").withMachines(1).withAlternatives(6, 0)
+                .withObjective(random.nextBoolean() ? Objective.CHEAPEST : Objective.MOST_MEMORY);
+        List<Build> builds = search.run(any, Deadline.never()).ranked().stream().map(order -> order.machines().get(0)).toList();
+        if (builds.isEmpty()) {
+            return Optional.empty();
+        }
+        Build build = builds.get(random.nextInt(builds.size()));
+        double chance = random.nextDouble();
+        if (chance < 0.3) {
+            build = disturbed(build, random, chance < 0.1);
+        }
+        double tradeIn = List.of(0.0, 0.0, 0.3, 0.77, 1.0).get(random.nextInt(5));
+        Request request = that.request().withObjective(Objective.CHEAPEST);
+        if (random.nextDouble() < 0.5) {
+            // Little money: most upgrades cost less than the machines that random limits are for.
+            request = request.withLimit(request.limit().withPrice(OptionalLong.of((long) request.machines() * random.nextInt(12) * 1000)));
+        }
+        return Optional.of(new UpgradeCase(that.with(request), build, tradeIn, that.catalog()));
+    }
+
+    /** The same machine with its modules in other slots, or one of them gone. */
+    private static Build disturbed(Build build, SplittableRandom random, boolean fewer) {
+        List<Slot> slots = new ArrayList<>(build.platform().board().slots());
+        Collections.shuffle(slots, new Random(random.nextLong()));
+        List<MemoryModule> modules = new ArrayList<>(build.modules().values());
+        if (fewer) {
+            modules.remove(0);
+        }
+        TreeMap<Slot, MemoryModule> places = new TreeMap<>();
+        for (int i = 0; i < modules.size(); i++) {
+            places.put(slots.get(i), modules.get(i));
+        }
+        return new Build(build.platform(), build.processors(), build.cooling(), build.supply(), places);
+    }
+
+    private List<String> skus() {
+        Platform platform = build.platform();
+        List<String> skus = new ArrayList<>();
+        catalog().processors().forEach(processor -> skus.add(processor.sku()));
+        platform.cooling().forEach(kit -> skus.add(kit.sku()));
+        platform.power().supplies().stream().map(Supply::sku).distinct().forEach(skus::add);
+        catalog().modules().forEach(module -> skus.add(module.sku()));
+        return skus.stream().distinct().toList();
+    }
+
+    /** The units of a part that the machines could take and that there are, from wherever. */
+    private int most(String sku) {
+        Platform platform = build.platform();
+        int sockets = platform.board().sockets();
+        int supplies = platform.power().supplies().stream().filter(supply -> supply.sku().equals(sku)).mapToInt(Supply::count).max().orElse(0);
+        int takes = catalog().module(sku).isPresent() ? platform.board().slots().size() : Math.max(sockets, supplies);
+        int there = installed(sku) + request().onHand().getOrDefault(sku, 0)
+                + sold(sku).stream().mapToInt(Lot::available).sum();
+        return Math.min(takes * machines(), there);
+    }
+
+    private List<Lot> sold(String sku) {
+        return sold(catalog(), sku);
+    }
+
+    private List<Lot> sold(Catalog shop, String sku) {
+        return shop.lots(sku).stream().filter(lot -> Reading.lot(lot, request().limit()).isEmpty()).toList();
+    }
+
+    /** For each part where its count begins in the code; empty where a code would not hold them all. */
+    private Optional<Map<String, Integer>> bits() {
+        Map<String, Integer> shifts = new LinkedHashMap<>();
+        int bits = 0;
+        for (String sku : skus()) {
+            shifts.put(sku, bits);
+            bits += Integer.SIZE - Integer.numberOfLeadingZeros(most(sku));
+        }
+        return bits <= MOST_BITS ? Optional.of(shifts) : Optional.empty();
+    }
+
+    private long least(Map<String, Integer> shifts) {
+        Catalog catalog = catalog();
+        Platform platform = build.platform();
+        Map<String, List<Lot>> lots = new HashMap<>();
+        shifts.forEach((sku, shift) -> {
+            if (most(sku) > 0) {
+                lots.put(sku, List.of(Lot.own(sku, "code", most(sku), 1L << shift)));
+            }
+        });
+        lots.put(platform.sku(), List.of(Lot.own(platform.sku(), "code", machines(), 0)));
+        Catalog coded = new Catalog("coded", catalog.currency(), catalog.pricedOn(), new Labour(0, 0), catalog.throughputFactors(),
+                List.of(platform), List.copyOf(catalog.processors()), List.copyOf(catalog.modules()), lots);
+        Request r = request();
+        Request plain = new Request(r.name(), r.machines(), Set.of(platform.sku()), r.require(), r.limit().withPrice(OptionalLong.empty()),
+                Objective.CHEAPEST, r.worth(), Licence.NONE, 1, 0, r.forbid(), r.use(), Map.of());
+        long most = r.limit().price().orElse(Long.MAX_VALUE - 1);
+        long least = BruteForce.all(new RandomCase(that.seed(), coded, plain)).stream().map(Candidate::price).distinct()
+                .mapToLong(code -> spend(shifts, code)).filter(spend -> spend <= most).min().orElse(Long.MAX_VALUE);
+        long licence = licence(build.cores(), build.processors().size());
+        boolean stands = Reading.machine(build, plain, catalog.throughputFactors()).isEmpty();
+        return stands && licence <= most ? Math.min(least, licence) : least;
+    }
+
+    long licence(int cores, int processors) {
+        return machines() * (request().licence().perCore() * cores + request().licence().perProcessor() * processors);
+    }
+
+    /** What a set of parts comes to when something is changed; too much to count where the shop does not sell it. */
+    private long spend(Map<String, Integer> shifts, long code) {
+        Catalog catalog = catalog();
+        List<String> skus = List.copyOf(shifts.keySet());
+        long spend = machines() * catalog.labour().perMachine();
+        for (int i = 0; i < skus.size(); i++) {
+            String sku = skus.get(i);
+            int end = i + 1 < skus.size() ? shifts.get(skus.get(i + 1)) : Long.SIZE - 1;
+            int units = (int) (code >>> shifts.get(sku) & (1L << end - shifts.get(sku)) - 1);
+            long least = Long.MAX_VALUE;
+            long[] prices = ExhaustiveDraw.prices(sold(sku));
+            int installed = installed(sku);
+            int drawer = request().onHand().getOrDefault(sku, 0);
+            for (int kept = 0; kept <= Math.min(units, installed); kept++) {
+                for (int own = 0; own <= Math.min(units - kept, drawer); own++) {
+                    int bought = units - kept - own;
+                    if (bought < prices.length && prices[bought] < ExhaustiveDraw.NONE) {
+                        long work = catalog.module(sku).isPresent() ? catalog.labour().perModule() * (units - kept) : 0;
+                        least = Math.min(least, prices[bought] + work - (installed - kept) * credit(sku));
+                    }
+                }
+            }
+            if (least == Long.MAX_VALUE) {
+                return Long.MAX_VALUE;
+            }
+            spend += least;
+            int processors = units;
+            if (catalog.processor(sku).isPresent()) {
+                spend += request().licence().perCore() * processors * catalog.processor(sku).get().cores()
+                        + request().licence().perProcessor() * processors;
+            }
+        }
+        return spend;
+    }
+
+    /** A share of the least price that the lots have units for, cut off to whole minor units. */
+    long credit(String sku) {
+        long least = Long.MAX_VALUE;
+        for (Lot lot : sold(buyer, sku)) {
+            for (Lot.PriceBreak step : lot.breaks()) {
+                least = step.minQuantity() <= lot.available() ? Math.min(least, step.unitPrice()) : least;
+            }
+        }
+        return least == Long.MAX_VALUE ? 0 : least * Math.round(tradeIn * 100) / 100;
+    }
+}

@@ -1,0 +1,181 @@
+package sledwright.oracle;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import sledwright.domain.Catalog;
+import sledwright.domain.Condition;
+import sledwright.domain.Lot;
+import sledwright.domain.MemoryMode;
+import sledwright.domain.Request;
+import sledwright.explain.Explainer;
+import sledwright.explain.Explanation;
+import sledwright.explain.ask.Changes;
+import sledwright.explain.conflict.Conflict;
+import sledwright.explain.conflict.Relaxation;
+import sledwright.generator.Findings;
+import sledwright.generator.Status;
+import sledwright.generator.time.Deadline;
+import sledwright.planner.upgrade.Upgrader;
+import sledwright.rules.target.Target;
+
+/** What is said of upgrades that cannot be, against every set of parts: each conflict is one, each correction does what it says. */
+class UpgradeConflictsAgainstBruteForceTest {
+
+    private static final int SEEDS = 120;
+    private static final int PLENTY = 24;
+
+    @Test
+    void whatIsSaidHolds() {
+        int[] told = new int[3];
+        Seeds.chosen(SEEDS).mapToObj(UpgradeCase::random).flatMap(Optional::stream).forEach(one -> {
+            Upgrader upgrader = new Upgrader(one.catalog(), one.request(), one.installed(), 0);
+            Findings findings = upgrader.findings(Deadline.never());
+            if (findings.status() != Status.IMPOSSIBLE || one.least().isEmpty()) {
+                return;
+            }
+            told[0]++;
+            Explanation said = Explainer.ofStanding(findings, upgrader.catalog(), upgrader.search(), Deadline.never());
+            said.conflicts().forEach(conflict -> isMinimal(one, conflict));
+            told[1] += said.conflicts().size();
+            said.relaxations().forEach(relaxation -> works(one, relaxation));
+            told[2] += said.relaxations().size();
+        });
+        assertThat(Arrays.stream(told).min().orElseThrow()).as(Arrays.toString(told)).isGreaterThan(SEEDS / 30);
+    }
+
+    private static void isPossible(UpgradeCase one, boolean expected, String about) {
+        one.least().ifPresent(least -> assertThat(least != Long.MAX_VALUE).as(about).isEqualTo(expected));
+    }
+
+    private static void isMinimal(UpgradeCase one, Conflict conflict) {
+        String about = conflict.message() + "\n" + one.text();
+        Set<Conflict.Member> members = new HashSet<>(conflict.members());
+        isPossible(keeping(one, members), false, about);
+        for (Conflict.Member member : conflict.members()) {
+            Set<Conflict.Member> others = new HashSet<>(members);
+            others.remove(member);
+            isPossible(keeping(one, others), true, "without %s: %s".formatted(member.key(), about));
+        }
+    }
+
+    /** The case in which no more than these demands count. */
+    private static UpgradeCase keeping(UpgradeCase one, Set<Conflict.Member> kept) {
+        Set<String> keys = kept.stream().map(Conflict.Member::key).collect(Collectors.toSet());
+        UpgradeCase left = one;
+        for (String key : List.of("require.memory_gb", "require.bandwidth_gbs", "require.throughput", "require.cores", "require.base_ghz",
+                "require.all_core_ghz", "require.gb_per_core", "require.gbs_per_core", "require.spare_slots", "require.processors",
+                "require.memory_mode", "limit.power_w", "limit.lead_days", "limit.inlet_c", "limit.altitude_m", "limit.mains_v", "limit.conditions",
+                "limit.price", "stock")) {
+            left = keys.contains(key) ? left : changed(left, key, "");
+        }
+        return left.with(left.request().withForbid(skus(kept, "forbid", one.request().forbid()))
+                .withUse(skus(kept, "use", one.request().use())));
+    }
+
+    private static Set<String> skus(Set<Conflict.Member> kept, String key, Set<String> all) {
+        return all.stream().filter(sku -> kept.stream().anyMatch(member -> member.key().equals(key)
+                && member.sku().equals(Optional.of(sku)))).collect(Collectors.toSet());
+    }
+
+    /** Does what a correction says, as a user would, and leaves out one change after the other. */
+    private static void works(UpgradeCase one, Relaxation relaxation) {
+        String about = relaxation.message() + "\n" + relaxation + "\n" + one.text();
+        UpgradeCase done = one;
+        for (Relaxation.Change change : relaxation.changes()) {
+            done = changed(done, change.key(), change.to());
+        }
+        long spend = minor(one.catalog(), relaxation.price());
+        done.least().ifPresent(least -> assertThat(least).as(about).isEqualTo(spend));
+        for (Relaxation.Change left : relaxation.changes()) {
+            UpgradeCase fewer = one;
+            for (Relaxation.Change change : relaxation.changes()) {
+                fewer = change == left ? fewer : changed(fewer, change.key(), change.to());
+            }
+            isPossible(fewer, false, "without %s: %s".formatted(left.key(), about));
+            nearer(done, left).ifPresent(near -> isPossible(near, false, "%s nearer: %s".formatted(left.key(), about)));
+        }
+    }
+
+    private static long minor(Catalog catalog, BigDecimal amount) {
+        return amount.movePointRight(catalog.currency().getDefaultFractionDigits()).longValueExact();
+    }
+
+    /** A little nearer to what was asked. */
+    private static Optional<UpgradeCase> nearer(UpgradeCase done, Relaxation.Change change) {
+        if (change.to().isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<String> to = switch (change.key()) {
+            case "require.cores", "require.spare_slots" -> Optional.of(String.valueOf(Integer.parseInt(change.to()) + 1));
+            case "limit.lead_days" -> Optional.of(String.valueOf(Integer.parseInt(change.to()) - 1));
+            case "limit.price" -> Optional.of(new BigDecimal(change.to()).subtract(new BigDecimal("0.01")).toPlainString());
+            case "limit.power_w" -> Optional.of(new BigDecimal(change.to()).subtract(new BigDecimal("0.001")).toPlainString());
+            case "require.memory_gb", "require.bandwidth_gbs", "require.throughput", "require.base_ghz", "require.all_core_ghz",
+                    "require.gb_per_core", "require.gbs_per_core", "limit.inlet_c", "limit.altitude_m" ->
+                    Optional.of(new BigDecimal(change.to()).add(new BigDecimal("0.001")).toPlainString());
+            default -> Optional.empty();
+        };
+        return to.map(value -> changed(done, change.key(), value));
+    }
+
+    /** The case with one key at another value, as a request file writes it; empty: without the key. */
+    private static UpgradeCase changed(UpgradeCase one, String key, String to) {
+        Request r = one.request();
+        var limit = r.limit();
+        return switch (key) {
+            case "stock" -> new UpgradeCase(new RandomCase(one.that().seed(), one.catalog().withEachLot(lot ->
+                    lot.with(Math.max(lot.available(), PLENTY), lot.breaks())), r), one.build(), one.tradeIn(), one.buyer());
+            case "forbid" -> one.with(r.withForbid(list(to)));
+            case "use" -> one.with(r.withUse(list(to)));
+            case "limit.price" -> one.with(r.withLimit(limit.withPrice(to.isEmpty() ? OptionalLong.empty()
+                    : OptionalLong.of(minor(one.catalog(), new BigDecimal(to))))));
+            case "limit.power_w" -> one.with(r.withLimit(Changes.powerW(limit, number(to))));
+            case "limit.lead_days" -> one.with(r.withLimit(limit.withLeadDays(to.isEmpty() ? OptionalInt.empty()
+                    : OptionalInt.of(Integer.parseInt(to)))));
+            case "limit.inlet_c" -> one.with(r.withLimit(Changes.inletC(limit, number(to))));
+            case "limit.altitude_m" -> one.with(r.withLimit(Changes.altitudeM(limit, number(to).orElse(0))));
+            case "limit.mains_v" -> one.with(r.withLimit(Changes.mainsV(limit, number(to))));
+            case "limit.conditions" -> one.with(r.withLimit(Changes.conditions(limit, Arrays.stream(Condition.values())
+                    .filter(condition -> list(to).contains(condition.label())).collect(Collectors.toSet()))));
+            case "require.processors" -> one.with(r.withRequire(Changes.processors(r.require(), to.isEmpty() ? 0 : Integer.parseInt(to))));
+            case "require.memory_mode" -> one.with(r.withRequire(Changes.mode(r.require(), to.isEmpty() ? MemoryMode.INDEPENDENT
+                    : Arrays.stream(MemoryMode.values()).filter(mode -> mode.label().equals(to)).findFirst().orElseThrow())));
+            default -> one.with(r.withRequire(Changes.least(r.require(), target(key), to.isEmpty() ? 0 : Double.parseDouble(to))));
+        };
+    }
+
+    private static OptionalDouble number(String text) {
+        return text.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(text));
+    }
+
+    private static Set<String> list(String text) {
+        return text.isEmpty() || text.equals("[]") ? Set.of() : Set.of(text.substring(1, text.length() - 1).split(", "));
+    }
+
+    private static Target target(String key) {
+        return switch (key) {
+            case "require.memory_gb" -> Target.MEMORY_CAPACITY;
+            case "require.bandwidth_gbs" -> Target.BANDWIDTH;
+            case "require.throughput" -> Target.THROUGHPUT;
+            case "require.cores" -> Target.CORES;
+            case "require.base_ghz" -> Target.BASE_CLOCK;
+            case "require.all_core_ghz" -> Target.ALL_CORE_CLOCK;
+            case "require.gb_per_core" -> Target.MEMORY_PER_CORE;
+            case "require.gbs_per_core" -> Target.BANDWIDTH_PER_CORE;
+            case "require.spare_slots" -> Target.SPARE_SLOTS;
+            default -> throw new IllegalArgumentException(key);
+        };
+    }
+}
