@@ -20,7 +20,6 @@ import sledwright.generator.Search;
 import sledwright.generator.Staircase;
 import sledwright.generator.Staircase.Step;
 import sledwright.generator.Staircases;
-import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
 import sledwright.metrics.EnergyCost;
 import sledwright.planner.DefectException;
@@ -75,7 +74,7 @@ public final class Comparer {
     public Together together(Request request, double share, Deadline deadline) {
         Findings findings = search.run(request.withObjective(Objective.CHEAPEST).withAlternatives(Together.MOST, share), deadline);
         findings.ranked().forEach(this::requireValid);
-        return new Together(share, findings.ranked(), findings.complete() && findings.ranked().size() < Together.MOST);
+        return new Together(share, findings.ranked(), findings.doubts());
     }
 
     /** The platforms that a request allows, in the order of the catalogue. */
@@ -91,8 +90,7 @@ public final class Comparer {
             requireAsFound(step, point, found.axis(), cost);
             points.add(point);
         }
-        Status status = !found.whole() ? Status.BEST_FOUND : points.isEmpty() ? Status.IMPOSSIBLE : Status.PROVED;
-        return new Curve(found.axis(), cost, platform, request.machines(), points, found.proved(), status,
+        return new Curve(found.axis(), cost, platform, request.machines(), points, found.proved(), found.doubts(),
                 found.bound().isPresent() && Double.isFinite(found.bound().getAsDouble()) ? found.bound() : OptionalDouble.empty());
     }
 

@@ -2,8 +2,10 @@ package sledwright.compare;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sledwright.domain.Energy;
 import sledwright.domain.Request;
+import sledwright.generator.Doubts;
 import sledwright.generator.Status;
 
 /**
@@ -32,6 +34,11 @@ public record Comparison(Request request, Optional<Energy> energy, boolean byPla
             return Status.BEST_FOUND;
         }
         return curves.stream().allMatch(curve -> curve.status() == Status.IMPOSSIBLE) ? Status.IMPOSSIBLE : Status.PROVED;
+    }
+
+    /** What keeps it from being proved. */
+    public Doubts doubts() {
+        return Doubts.ofAll(Stream.concat(curves.stream().map(Curve::doubts), together.stream().map(Together::doubts)).toList());
     }
 
     /** Whether no build of any curve beats a point of one of them; always so where all platforms share a curve. */

@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import sledwright.generator.Axis;
+import sledwright.generator.Doubts;
 import sledwright.generator.Status;
 import sledwright.metrics.Quantity;
 
@@ -16,15 +17,20 @@ import sledwright.metrics.Quantity;
  * @param machines so many that a cost is of
  * @param points   the cheapest first
  * @param proved   so many of the first points are beyond doubt
- * @param status   proved: every point is, and none is missing
+ * @param doubts   why not every point is, or one is missing
  * @param bound    where not proved: what a build costs at least that gives more than the last proved point, minor units; empty where that
  *                 is not known
  */
-public record Curve(Axis axis, Cost cost, Optional<String> platform, int machines, List<Point> points, int proved, Status status,
+public record Curve(Axis axis, Cost cost, Optional<String> platform, int machines, List<Point> points, int proved, Doubts doubts,
                     OptionalDouble bound) {
 
     public Curve {
         points = List.copyOf(points);
+    }
+
+    /** Proved where every point is beyond doubt and none is missing. */
+    public Status status() {
+        return !doubts.none() ? Status.BEST_FOUND : points.isEmpty() ? Status.IMPOSSIBLE : Status.PROVED;
     }
 
     /** What a point costs, minor units. */

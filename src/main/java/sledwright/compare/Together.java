@@ -1,6 +1,7 @@
 package sledwright.compare;
 
 import java.util.List;
+import sledwright.generator.Doubts;
 import sledwright.rules.Order;
 
 /**
@@ -8,14 +9,19 @@ import sledwright.rules.Order;
  *
  * @param share    such as 0.2: a fifth more of a figure, or a fifth less load
  * @param builds   each judged valid, the cheapest first
- * @param complete whether there are no others beyond doubt; time may end the search, and so may {@link #MOST}
+ * @param doubts   whether there are no others, up to {@link #MOST}
  */
-public record Together(double share, List<Order> builds, boolean complete) {
+public record Together(double share, List<Order> builds, Doubts doubts) {
 
     /** No more are looked for. */
     public static final int MOST = 500;
 
     public Together {
         builds = List.copyOf(builds);
+    }
+
+    /** Whether there are no others beyond doubt. */
+    public boolean complete() {
+        return doubts.none() && builds.size() < MOST;
     }
 }

@@ -6,6 +6,7 @@ import sledwright.domain.Catalog;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
 import sledwright.explain.ask.Oracle;
+import sledwright.explain.ask.Unproved;
 import sledwright.explain.ask.UnsettledException;
 import sledwright.explain.conflict.Conflict;
 import sledwright.explain.conflict.Impossibility;
@@ -25,6 +26,8 @@ import sledwright.rules.target.Target;
 
 /** Answers what a person asks about findings, by the search that made them. */
 public final class Explainer {
+
+    private static final String NO_STEPS = "The best is not proved, so there are no steps from it.";
 
     private final Catalog catalog;
     private final Search search;
@@ -72,7 +75,7 @@ public final class Explainer {
         if (findings.status() != Status.PROVED) {
             return new Steps(List.of(), List.of(), List.of(findings.status() == Status.IMPOSSIBLE
                     ? "No valid build exists, so there are no steps from it."
-                    : "The best is not proved, so there are no steps from it. Maybe allow more time: --time-limit"));
+                    : Unproved.sentence(NO_STEPS, NO_STEPS, findings.doubts())));
         }
         Request request = findings.request();
         Order best = findings.ranked().get(0);
@@ -87,8 +90,9 @@ public final class Explainer {
             for (String sku : best.picks().stream().filter(pick -> !pick.lot().onHand()).map(Pick::sku).distinct().toList()) {
                 parts.add(new PriceSteps(sku, request, best, catalog, search, deadline).find());
             }
-        } catch (UnsettledException late) {
-            return new Steps(curves, parts, List.of("Time ran out before every step was found. Maybe allow more time: --time-limit"));
+        } catch (UnsettledException open) {
+            return new Steps(curves, parts, List.of(Unproved.sentence("Time ran out before every step was found.",
+                    "Not every step could be found.", open.doubts())));
         }
         return new Steps(curves, parts, curves.isEmpty() ? List.of("The request asks for no figure that could be more or less.")
                 : List.of());

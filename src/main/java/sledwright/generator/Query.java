@@ -7,12 +7,14 @@ import sledwright.domain.Limits;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.generator.draw.Watts;
+import sledwright.generator.Doubts.Cause;
 import sledwright.generator.memory.MemoryFloor;
 import sledwright.generator.memory.MemoryOption;
 import sledwright.generator.memory.MemoryPoint;
 import sledwright.generator.memory.MemoryPoints;
 import sledwright.generator.time.Deadline;
 import sledwright.generator.time.OutOfTimeException;
+import sledwright.generator.time.TooLargeException;
 import sledwright.metrics.Figures;
 import sledwright.rules.power.PowerBudget;
 import sledwright.rules.power.PowerSupply;
@@ -33,7 +35,7 @@ final class Query {
     private final List<Family> families;
     private final Ranking ranking;
     private final Deadline deadline;
-    private double openAim;
+    private Unseen unseen;
 
     Query(Request request, List<Family> families, Ranking ranking, Deadline deadline) {
         this.require = request.require();
@@ -46,19 +48,29 @@ final class Query {
     /**
      * What a query found.
      *
-     * @param best    null where there is none
-     * @param openAim no build that was not looked at has a lesser aim; infinite when all were
+     * @param best   null where there is none
+     * @param unseen what it did not look at
      */
-    record Answer(Combination best, double openAim) {
+    record Answer(Combination best, Unseen unseen) {
+
+        /** No build that was not looked at has a lesser aim; infinite when all were. */
+        double openAim() {
+            return unseen.openAim();
+        }
 
         /** Whether no build that was not looked at has a lesser aim. */
         boolean isProved() {
-            return best == null ? openAim == Double.POSITIVE_INFINITY : openAim >= best.aim();
+            return best == null ? openAim() == Double.POSITIVE_INFINITY : openAim() >= best.aim();
         }
 
         /** Whether no build that was not looked at comes first, not even by what breaks a tie. */
         boolean isFirst() {
-            return best == null ? isProved() : openAim > best.aim();
+            return best == null ? isProved() : openAim() > best.aim();
+        }
+
+        /** What leaves it open whether one does. */
+        Doubts doubts() {
+            return unseen.doubts(best == null ? Double.POSITIVE_INFINITY : best.aim());
         }
     }
 
@@ -77,13 +89,13 @@ final class Query {
         // Few branches are ever looked at, so they are heaped rather than sorted.
         PriorityQueue<Branch> branches = new PriorityQueue<>(branches(zone));
         Combination best = null;
-        openAim = Double.POSITIVE_INFINITY;
+        unseen = new Unseen();
         for (Branch branch = branches.poll(); branch != null; branch = branches.poll()) {
             if (best != null && branch.bound > best.aim()) {
                 break;
             }
             if (deadline.isOver()) {
-                openAim = Math.min(openAim, branch.bound);
+                unseen.note(Cause.TIME, branch.bound);
                 break;
             }
             if (!branch.fine) {
@@ -96,13 +108,15 @@ final class Query {
             try {
                 best = better(best, branch, zone);
                 if (branch.option.isKeptApart()) {
-                    openAim = Math.min(openAim, branch.bound);
+                    unseen.note(Cause.SHARING, branch.bound);
                 }
-            } catch (OutOfTimeException unfinished) {
-                openAim = Math.min(openAim, branch.bound);
+            } catch (OutOfTimeException late) {
+                unseen.note(Cause.TIME, branch.bound);
+            } catch (TooLargeException large) {
+                unseen.noteTooLarge(branch.frame.platform().sku(), branch.bound);
             }
         }
-        return new Answer(best, openAim);
+        return new Answer(best, unseen);
     }
 
     private List<Branch> branches(Zone zone) {
@@ -172,7 +186,7 @@ final class Query {
                 if (loadW <= zone.loadW() && carries(frame, loadW)) {
                     Combination found = new Combination(frame, branch.option, point, aim, price, bandwidthGbs, loadW);
                     best = best == null || ranking.compare(found, best) < 0 ? found : best;
-                    openAim = Math.min(openAim, ranking.aimIfLighter(frame, point, price));
+                    unseen.note(Cause.SHARING, ranking.aimIfLighter(frame, point, price));
                 } else if (point.slack() > 0) {
                     noteIfLighterWouldDo(frame, point, zone, aim);
                 }
@@ -185,7 +199,7 @@ final class Query {
     private void noteIfLighterWouldDo(Frame frame, MemoryPoint point, Zone zone, double aim) {
         double leastW = Watts.of(frame.microwatts() + point.microwatts() - point.slack());
         if (leastW <= zone.loadW() && carries(frame, leastW)) {
-            openAim = Math.min(openAim, aim);
+            unseen.note(Cause.SHARING, aim);
         }
     }
 

@@ -99,13 +99,13 @@ public final class Search implements Exact {
     private static Findings findings(Request request, Ranking ranking, Walk.Path path, List<Order> ranked) {
         Query.Answer first = path.first();
         if (first.best() == null && first.isProved()) {
-            return new Findings(request, Status.IMPOSSIBLE, Double.NaN, Double.NaN, ranked, true);
+            return new Findings(request, Status.IMPOSSIBLE, Double.NaN, Double.NaN, ranked, Doubts.NONE);
         }
         double best = first.best() == null ? Double.NaN : ranking.reported(first.best().aim());
         // Where a figure is the aim, a build of the same figure may still be cheaper.
         if (ranking.isPriceNext() ? first.isFirst() : first.isProved()) {
-            return new Findings(request, Status.PROVED, best, best, ranked, path.complete());
+            return new Findings(request, Status.PROVED, best, best, ranked, path.doubts());
         }
-        return new Findings(request, Status.BEST_FOUND, best, ranking.reported(first.openAim()), ranked, false);
+        return new Findings(request, Status.BEST_FOUND, best, ranking.reported(first.openAim()), ranked, path.doubts());
     }
 }

@@ -10,14 +10,19 @@ import sledwright.rules.Order;
  *
  * @param steps  the cheapest first, one for each cost
  * @param proved so many of the first steps are beyond doubt
- * @param whole  whether all steps are, and none is missing
+ * @param doubts whether all steps are, and none is missing
  * @param bound  where not: what a build costs at least, in minor units, that is better in the figure than the last proved step;
  *               empty where the search did not get so far as to tell
  */
-public record Staircase(Axis axis, List<Step> steps, int proved, boolean whole, OptionalDouble bound) {
+public record Staircase(Axis axis, List<Step> steps, int proved, Doubts doubts, OptionalDouble bound) {
 
     public Staircase {
         steps = List.copyOf(steps);
+    }
+
+    /** Whether all steps are beyond doubt, and none is missing. */
+    public boolean whole() {
+        return doubts.none();
     }
 
     /**

@@ -53,13 +53,13 @@ public final class Staircases {
         List<Combination> steps = new ArrayList<>();
         int proved = 0;
         // Where a greater load may run cheaper, a build that was dropped as heavier and no cheaper may have been the one.
-        boolean whole = energy.isEmpty() || loadsRiseAtTheWall();
+        Doubts doubts = energy.isEmpty() || loadsRiseAtTheWall() ? Doubts.NONE : Doubts.of(Doubts.Cause.EFFICIENCY);
         OptionalDouble bound = OptionalDouble.empty();
         Query.Answer answer = query.best(Zone.EVERYTHING);
         while (answer.best() != null) {
             Combination next = answer.best();
-            if (whole && !answer.isFirst()) {
-                whole = false;
+            if (doubts.none() && !answer.isFirst()) {
+                doubts = answer.doubts();
                 bound = OptionalDouble.of(Math.min(answer.openAim(), next.aim()));
             }
             // An earlier step that was not beyond doubt may turn out to be none.
@@ -67,15 +67,15 @@ public final class Staircases {
                 steps.remove(steps.size() - 1);
             }
             steps.add(next);
-            proved = whole ? steps.size() : proved;
+            proved = doubts.none() ? steps.size() : proved;
             answer = query.best(axis.beyond(next));
         }
-        if (whole && !answer.isProved()) {
-            whole = false;
+        if (doubts.none() && !answer.isProved()) {
+            doubts = answer.doubts();
             bound = OptionalDouble.of(answer.openAim());
         }
         return new Staircase(axis, steps.stream().map(step -> new Staircase.Step(order(step), (long) step.aim(), axis.of(step))).toList(),
-                proved, whole, bound);
+                proved, doubts, bound);
     }
 
     private List<Family> families(Optional<Energy> energy, Ranking ranking) {

@@ -25,10 +25,10 @@ final class Walk {
     /**
      * The ranked builds.
      *
-     * @param first    the answer for everything, with what it leaves open
-     * @param complete whether every further build is the next of the walk beyond doubt
+     * @param first  the answer for everything, with what it leaves open
+     * @param doubts whether every further build is the next of the walk
      */
-    record Path(List<Combination> builds, Query.Answer first, boolean complete) {
+    record Path(List<Combination> builds, Query.Answer first, Doubts doubts) {
     }
 
     private record Open(Zone zone, Query.Answer answer) {
@@ -38,7 +38,7 @@ final class Walk {
         Query.Answer first = query.best(Zone.EVERYTHING);
         List<Combination> kept = new ArrayList<>();
         List<Open> open = List.of(new Open(Zone.EVERYTHING, first));
-        boolean complete = first.isFirst();
+        List<Doubts> doubts = new ArrayList<>(List.of(first.doubts()));
         while (kept.size() < request.alternatives()) {
             Combination next = open.stream().map(zone -> zone.answer.best()).filter(best -> best != null).min(ranking).orElse(null);
             if (next == null) {
@@ -46,13 +46,13 @@ final class Walk {
             }
             kept.add(next);
             // Dealt better, such a build may be lighter than it is ranked.
-            complete &= next.point().slack() == 0;
+            doubts.add(next.point().slack() == 0 ? Doubts.NONE : Doubts.of(Doubts.Cause.SHARING));
             if (kept.size() < request.alternatives()) {
                 open = split(open, next);
-                complete &= open.stream().allMatch(zone -> zone.answer.isFirst());
+                open.forEach(zone -> doubts.add(zone.answer.doubts()));
             }
         }
-        return new Path(kept, first, complete);
+        return new Path(kept, first, Doubts.ofAll(doubts));
     }
 
     private List<Open> split(List<Open> open, Combination kept) {

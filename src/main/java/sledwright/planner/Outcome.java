@@ -2,6 +2,7 @@ package sledwright.planner;
 
 import java.util.List;
 import sledwright.domain.Request;
+import sledwright.generator.Doubts;
 import sledwright.generator.Status;
 
 /**
@@ -11,11 +12,16 @@ import sledwright.generator.Status;
  *                 throughput, GB/s or usable GB of one machine; NaN when there is none
  * @param bound    nothing better than this exists, as the generator states it
  * @param ranked   the best and its alternatives in the order of the objective; empty when there is none
- * @param complete whether the alternatives are beyond doubt those that the request asks for
+ * @param doubts   whether the best and the alternatives are those that the request asks for
  */
-public record Outcome(Request request, Status status, double best, double bound, List<Judged> ranked, boolean complete) {
+public record Outcome(Request request, Status status, double best, double bound, List<Judged> ranked, Doubts doubts) {
 
     public Outcome {
         ranked = List.copyOf(ranked);
+    }
+
+    /** Whether the alternatives are beyond doubt those that the request asks for. */
+    public boolean complete() {
+        return doubts.none();
     }
 }

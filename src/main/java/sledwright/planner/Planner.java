@@ -37,7 +37,7 @@ public final class Planner {
         found.forEach(Planner::requireValid);
         List<Verdict> ranked = found.stream().sorted(Comparator.comparing(Verdict::score).reversed()).toList();
         if (ranked.isEmpty()) {
-            return new Outcome(findings.request(), findings.status(), findings.best(), findings.bound(), List.of(), findings.complete());
+            return new Outcome(findings.request(), findings.status(), findings.best(), findings.bound(), List.of(), findings.doubts());
         }
         if (findings.complete()) {
             requireRanked(found);
@@ -47,7 +47,7 @@ public final class Planner {
         }
         requireBest(ranked.get(0), solve(findings.request().name(), candidates));
         return new Outcome(findings.request(), findings.status(), objective(ranked.get(0)), findings.bound(),
-                ranked.stream().map(Verdict::judged).toList(), findings.complete());
+                ranked.stream().map(Verdict::judged).toList(), findings.doubts());
     }
 
     private BendableLongScore solve(String line, List<Candidate> candidates) {

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import sledwright.domain.Energy;
 import sledwright.domain.Request;
 import sledwright.generator.Axis;
-import sledwright.generator.Status;
+import sledwright.generator.Doubts;
 
 /** What is read off a curve, with figures that can be checked by hand. */
 class CurveTest {
@@ -22,7 +22,7 @@ class CurveTest {
         for (int i = 0; i < points.length; i += 2) {
             all.add(new Point(null, points[i + 1], (long) points[i], 0));
         }
-        return new Curve(axis, Cost.PRICE, Optional.empty(), machines, all, all.size(), Status.PROVED, OptionalDouble.empty());
+        return new Curve(axis, Cost.PRICE, Optional.empty(), machines, all, all.size(), Doubts.NONE, OptionalDouble.empty());
     }
 
     private static final Curve RISING = curve(Axis.CORES, 1, 1000, 10, 1200, 20, 1500, 24, 3000, 30);

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.IntFunction;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Energy;
@@ -22,6 +23,7 @@ import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.domain.Supply;
 import sledwright.generator.draw.Watts;
+import sledwright.generator.Doubts.Cause;
 import sledwright.generator.memory.Level;
 import sledwright.generator.memory.MemoryOption;
 import sledwright.generator.memory.MemoryPoint;
@@ -29,6 +31,7 @@ import sledwright.generator.memory.MemoryPoints;
 import sledwright.generator.memory.PriceFloor;
 import sledwright.generator.time.Deadline;
 import sledwright.generator.time.OutOfTimeException;
+import sledwright.generator.time.TooLargeException;
 import sledwright.metrics.Bandwidth;
 import sledwright.metrics.Figures;
 import sledwright.metrics.Quantity;
@@ -283,12 +286,12 @@ class QueryTest {
     void alternativesOfAWalk() {
         Request request = PLAIN.withAlternatives(3, 0.1);
         assertThat(walk(request, ONE, TWO, FOUR).builds()).extracting(Combination::point).containsExactly(ONE, TWO, FOUR);
-        assertThat(walk(request, ONE, TWO, FOUR).complete()).isTrue();
+        assertThat(walk(request, ONE, TWO, FOUR).doubts()).isEqualTo(Doubts.NONE);
         assertThat(walk(request.withAlternatives(2, 0.1), ONE, TWO, FOUR).builds()).extracting(Combination::point).containsExactly(ONE, TWO);
         assertThat(walk(request, ONE, Pieces.point(40, 17, 16, 17, 2, 8, 0), FOUR).builds()).extracting(Combination::point).containsExactly(ONE, FOUR);
-        assertThat(walk(request, ONE, Pieces.point(40, 32, 16, 32, 2, 8, 1), FOUR).complete()).isFalse();
+        assertThat(walk(request, ONE, Pieces.point(40, 32, 16, 32, 2, 8, 1), FOUR).doubts()).isEqualTo(Doubts.of(Cause.SHARING));
         assertThat(walk(request).builds()).isEmpty();
-        assertThat(walk(request).complete()).isTrue();
+        assertThat(walk(request).doubts()).isEqualTo(Doubts.NONE);
     }
 
     private Walk.Path walk(Request request, MemoryPoint... points) {
@@ -300,10 +303,40 @@ class QueryTest {
     @Test
     void whatAnAnswerSays() {
         Combination build = Pieces.candidate(100, 100, 1, 1, 1, 1, 1);
-        assertThat(new Query.Answer(build, 100)).matches(Query.Answer::isProved).matches(answer -> !answer.isFirst());
-        assertThat(new Query.Answer(build, 101)).matches(Query.Answer::isProved).matches(Query.Answer::isFirst);
-        assertThat(new Query.Answer(build, 99)).matches(answer -> !answer.isProved()).matches(answer -> !answer.isFirst());
-        assertThat(new Query.Answer(null, Double.POSITIVE_INFINITY)).matches(Query.Answer::isProved).matches(Query.Answer::isFirst);
-        assertThat(new Query.Answer(null, 99)).matches(answer -> !answer.isProved()).matches(answer -> !answer.isFirst());
+        assertThat(answer(build, 100)).matches(Query.Answer::isProved).matches(answer -> !answer.isFirst());
+        assertThat(answer(build, 101)).matches(Query.Answer::isProved).matches(Query.Answer::isFirst);
+        assertThat(answer(build, 99)).matches(answer -> !answer.isProved()).matches(answer -> !answer.isFirst());
+        assertThat(answer(null, Double.POSITIVE_INFINITY)).matches(Query.Answer::isProved).matches(Query.Answer::isFirst);
+        assertThat(answer(null, 99)).matches(answer -> !answer.isProved()).matches(answer -> !answer.isFirst());
+    }
+
+    private static Query.Answer answer(Combination best, double openAim) {
+        Unseen unseen = new Unseen();
+        unseen.note(Cause.TIME, openAim);
+        return new Query.Answer(best, unseen);
+    }
+
+    /** Only what could come first is in doubt, and only for what kept it from being looked at. */
+    @Test
+    void whatKeepsAnAnswerFromBeingProved() {
+        Combination build = Pieces.candidate(100, 100, 1, 1, 1, 1, 1);
+        Unseen unseen = new Unseen();
+        unseen.note(Cause.TIME, 101);
+        unseen.noteTooLarge("WIDE", 90);
+        unseen.noteTooLarge("WIDER", 101);
+        unseen.noteTooLarge("WIDE", 120);
+        unseen.note(Cause.SHARING, Double.POSITIVE_INFINITY);
+        assertThat(new Query.Answer(build, unseen).doubts()).isEqualTo(new Doubts(Set.of(Cause.SIZE), new TreeSet<>(Set.of("WIDE"))));
+        assertThat(new Query.Answer(null, unseen).doubts()).isEqualTo(new Doubts(Set.of(Cause.SIZE, Cause.TIME), new TreeSet<>(Set.of("WIDE", "WIDER"))));
+        assertThat(unseen.openAim()).isEqualTo(90);
+        MemoryOption listed = option(ModuleType.RDIMM, 0, false, 20, most -> new MemoryPoints(List.of(FOUR), 1));
+        MemoryOption tooLarge = option(ModuleType.RDIMM, 0, false, 20, most -> {
+            throw new TooLargeException();
+        });
+        Query.Answer answer = best(PLAIN, Zone.EVERYTHING, frame(), listed, tooLarge);
+        assertThat(answer.best().point()).isSameAs(FOUR);
+        assertThat(answer.isProved()).isFalse();
+        assertThat(answer.doubts().tooLarge()).containsExactly(BOX.sku());
+        assertThat(answer.doubts().late()).isFalse();
     }
 }

@@ -18,6 +18,7 @@ import sledwright.domain.Build;
 import sledwright.domain.Lot;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
+import sledwright.generator.Doubts;
 import sledwright.generator.Findings;
 import sledwright.generator.Status;
 import sledwright.rules.Order;
@@ -36,7 +37,7 @@ class PlannerTest {
         Order best = Shop.order(ONE, new Pick(CHEAP, 8));
         Order second = Shop.order(ONE, new Pick(DEAR, 8));
 
-        Outcome outcome = planner.plan(new Findings(ONE, Status.BEST_FOUND, 42_000, 41_000, List.of(best, second), false));
+        Outcome outcome = planner.plan(new Findings(ONE, Status.BEST_FOUND, 42_000, 41_000, List.of(best, second), Doubts.of(Doubts.Cause.TIME)));
 
         assertThat(outcome.status()).isEqualTo(Status.BEST_FOUND);
         assertThat(outcome.best()).isEqualTo(42_000);
@@ -47,7 +48,7 @@ class PlannerTest {
 
     @Test
     void nothingFoundIsNothingPlanned() {
-        Outcome outcome = planner.plan(new Findings(ONE, Status.IMPOSSIBLE, Double.NaN, Double.NaN, List.of(), true));
+        Outcome outcome = planner.plan(new Findings(ONE, Status.IMPOSSIBLE, Double.NaN, Double.NaN, List.of(), Doubts.NONE));
 
         assertThat(outcome.ranked()).isEmpty();
         assertThat(outcome.status()).isEqualTo(Status.IMPOSSIBLE);
@@ -123,7 +124,7 @@ class PlannerTest {
     void figureThatTheBestDoesNotHaveIsADefect() {
         Order best = Shop.order(ONE, new Pick(CHEAP, 8));
 
-        assertThatThrownBy(() -> planner.plan(new Findings(ONE, Status.PROVED, 41_999, 41_999, List.of(best), true)))
+        assertThatThrownBy(() -> planner.plan(new Findings(ONE, Status.PROVED, 41_999, 41_999, List.of(best), Doubts.NONE)))
                 .isInstanceOf(DefectException.class).hasMessageContaining("stated as 41999.0 and judged as 42000.0");
     }
 
@@ -132,11 +133,11 @@ class PlannerTest {
         Order cheap = Shop.order(ONE, new Pick(CHEAP, 8));
         Order dear = Shop.order(ONE, new Pick(DEAR, 8));
 
-        Outcome outcome = planner.plan(new Findings(ONE, Status.BEST_FOUND, 46_000, 41_000, List.of(dear, cheap), false));
+        Outcome outcome = planner.plan(new Findings(ONE, Status.BEST_FOUND, 46_000, 41_000, List.of(dear, cheap), Doubts.of(Doubts.Cause.TIME)));
 
         assertThat(outcome.ranked()).extracting(Judged::order).containsExactly(cheap, dear);
         assertThat(outcome.best()).isEqualTo(42_000);
-        assertThatThrownBy(() -> planner.plan(new Findings(ONE, Status.PROVED, 46_000, 46_000, List.of(dear, cheap), false)))
+        assertThatThrownBy(() -> planner.plan(new Findings(ONE, Status.PROVED, 46_000, 46_000, List.of(dear, cheap), Doubts.of(Doubts.Cause.TIME))))
                 .isInstanceOf(DefectException.class).hasMessageContaining("The best is stated as");
     }
 
@@ -201,6 +202,6 @@ class PlannerTest {
 
     private static Findings found(Order... ranked) {
         long best = ranked[0].price().total();
-        return new Findings(ranked[0].request(), Status.PROVED, best, best, List.of(ranked), true);
+        return new Findings(ranked[0].request(), Status.PROVED, best, best, List.of(ranked), Doubts.NONE);
     }
 }

@@ -24,6 +24,7 @@ import sledwright.explain.Explanation;
 import sledwright.explain.conflict.Conflict;
 import sledwright.explain.conflict.Relaxation;
 import sledwright.explain.whynot.WhyNot;
+import sledwright.generator.Doubts;
 import sledwright.generator.Findings;
 import sledwright.generator.Status;
 import sledwright.report.catalog.CatalogJson;
@@ -107,6 +108,7 @@ class JsonTest {
                         },
                 """).endsWith("""
                   "alternatives_complete": true,
+                  "doubts": [],
                   "why_not": [],
                   "conflicts": [],
                   "relaxations": [],
@@ -127,7 +129,7 @@ class JsonTest {
                 List.of(new Relaxation(List.of(new Relaxation.Change("limit.price", "400.00", "500.00"), new Relaxation.Change("stock", "", "")),
                         new BigDecimal("500.00"), "500.00 EUR would do.")), List.of("There are more."));
         Findings impossible = Answers.findings(Answers.ASKED, Status.IMPOSSIBLE);
-        Findings value = new Findings(Answers.rich(), Status.BEST_FOUND, 400, 500.5, List.of(Answers.order(Answers.rich(), Answers.cool())), false);
+        Findings value = new Findings(Answers.rich(), Status.BEST_FOUND, 400, 500.5, List.of(Answers.order(Answers.rich(), Answers.cool())), Doubts.of(Doubts.Cause.TIME));
         for (String json : List.of(QuoteJson.of(view(Answers.proved())), QuoteJson.of(view(Answers.unequal())), QuoteJson.of(view(value)),
                 QuoteJson.of(QuoteView.of(Answers.outcome(impossible), Answers.SHOP, explanation)))) {
             assertThat(Schemas.faults("quote-result", json)).as(json).isEmpty();
@@ -162,7 +164,7 @@ class JsonTest {
     @Test
     void anObjectiveThatIsNoMoneyIsAPlainFigure() throws IOException {
         JsonNode json = read(QuoteJson.of(view(new Findings(Answers.rich(), Status.BEST_FOUND, 400, 500.5,
-                List.of(Answers.order(Answers.rich(), Answers.cool())), true))));
+                List.of(Answers.order(Answers.rich(), Answers.cool())), Doubts.NONE))));
         assertThat(json.get("best").toString()).isEqualTo("400");
         assertThat(json.get("bound").toString()).isEqualTo("500.5");
         assertThat(json.get("objective").asText()).isEqualTo("most-throughput");

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.TreeSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -23,6 +24,7 @@ import sledwright.explain.Explanation;
 import sledwright.explain.conflict.Conflict;
 import sledwright.explain.conflict.Relaxation;
 import sledwright.explain.whynot.WhyNot;
+import sledwright.generator.Doubts;
 import sledwright.generator.Findings;
 import sledwright.generator.Status;
 import sledwright.report.catalog.CatalogText;
@@ -47,7 +49,8 @@ class TextTest {
     }
 
     private static Findings one(Request request, Status status, double best, double bound) {
-        return new Findings(request, status, best, bound, List.of(Answers.order(request, Answers.cool())), true);
+        return new Findings(request, status, best, bound, List.of(Answers.order(request, Answers.cool())),
+                status == Status.BEST_FOUND ? Doubts.of(Doubts.Cause.TIME) : Doubts.NONE);
     }
 
     @Test
@@ -180,7 +183,7 @@ class TextTest {
                 new Worth(1000, 50, 0, 0), Licence.NONE, 5, 0.05, Set.of(), Set.of(), Map.of());
         // 594.00 less 4 cores at 10.00 and 28 GB at 0.50; 852.00 less 8 cores and 156 GB.
         Findings findings = new Findings(value, Status.PROVED, 54000, 54000,
-                List.of(Answers.order(value, Answers.cool()), Answers.order(value, Answers.hot())), true);
+                List.of(Answers.order(value, Answers.cool()), Answers.order(value, Answers.hot())), Doubts.NONE);
         assertThat(text(findings)).contains("price less worth of the best: 540.00 EUR", """
                 #     EUR  less worth  processor  memory               days
                 1  594.00      540.00  2 x P10    8 x 16 GB = 128 GB      2
@@ -201,16 +204,33 @@ class TextTest {
                 .contains("proved: no valid build has more usable memory", "usable memory of the best: 128 GB");
         assertThat(text(one(Answers.ASKED.withObjective(Objective.BEST_VALUE), Status.PROVED, -1250, -1250)))
                 .contains("proved: no valid build has a lower price less worth", "price less worth of the best: -12.50 EUR");
-        assertThat(text(new Findings(Answers.ASKED, Status.BEST_FOUND, Double.NaN, Double.NaN, List.of(), false)))
+        assertThat(text(new Findings(Answers.ASKED, Status.BEST_FOUND, Double.NaN, Double.NaN, List.of(), Doubts.of(Doubts.Cause.TIME))))
                 .contains("nothing found before the time limit, and not proved that nothing exists.");
     }
 
     @Test
     void aListOfAlternativesThatTimeCutShortIsCalledSo() {
-        Findings cut = new Findings(Answers.ASKED, Status.PROVED, 59400, 59400, Answers.proved().ranked(), false);
+        Findings cut = new Findings(Answers.ASKED, Status.PROVED, 59400, 59400, Answers.proved().ranked(), Doubts.of(Doubts.Cause.TIME));
         assertThat(text(cut).replaceAll("\\s+", " "))
                 .contains("The time limit ended the search for alternatives: better ones may be missing. Maybe allow more time: --time-limit");
         assertThat(text(Answers.proved())).doesNotContain("time limit");
+    }
+
+    /** More time does not help where a platform takes more populations than are listed, or where not every way to share out is tried. */
+    @Test
+    void whatMoreTimeWouldNotProveIsSaid() {
+        Doubts large = new Doubts(Set.of(Doubts.Cause.SIZE), new TreeSet<>(Set.of("WIDE")));
+        Doubts larger = new Doubts(Set.of(Doubts.Cause.SIZE), new TreeSet<>(Set.of("WIDE", "WIDER")));
+        String none = text(new Findings(Answers.ASKED, Status.BEST_FOUND, Double.NaN, Double.NaN, List.of(), large)).replaceAll("\\s+", " ");
+        assertThat(none).contains("nothing found, and not proved that nothing exists WIDE takes more populations of memory than are listed,"
+                + " so builds on it may be missing. More time does not help; name other platforms, or forbid some modules.").doesNotContain("--time-limit");
+        String found = text(new Findings(Answers.ASKED, Status.BEST_FOUND, 59400, 56430, Answers.proved().ranked(), larger)).replaceAll("\\s+", " ");
+        assertThat(found).contains("best found: no valid build is below 564.30 EUR (gap 5.00 %)",
+                "WIDE and WIDER take more populations of memory than are listed, so builds on them may be missing.").doesNotContain("--time-limit");
+        String cut = text(new Findings(Answers.ASKED, Status.PROVED, 59400, 59400, Answers.proved().ranked(), Doubts.of(Doubts.Cause.SHARING)))
+                .replaceAll("\\s+", " ");
+        assertThat(cut).contains("Better alternatives may be missing. Alike modules that differ in watts or ranks can be shared out in more ways than were tried."
+                + " More time does not help.").doesNotContain("--time-limit");
     }
 
     @Test

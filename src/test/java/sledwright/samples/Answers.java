@@ -18,6 +18,7 @@ import sledwright.domain.Processor;
 import sledwright.domain.Request;
 import sledwright.domain.Stock;
 import sledwright.domain.Worth;
+import sledwright.generator.Doubts;
 import sledwright.generator.Findings;
 import sledwright.generator.Status;
 import sledwright.planner.Judge;
@@ -90,7 +91,7 @@ public final class Answers {
     /** Findings whose best is their price and whose bound is equal. */
     public static Findings findings(Request request, Status status, Order... ranked) {
         double best = ranked.length == 0 ? Double.NaN : ranked[0].price().total();
-        return new Findings(request, status, best, best, List.of(ranked), true);
+        return new Findings(request, status, best, best, List.of(ranked), status == Status.BEST_FOUND ? Doubts.of(Doubts.Cause.TIME) : Doubts.NONE);
     }
 
     /** Three machines, one of them of heavier modules. */
@@ -109,6 +110,6 @@ public final class Answers {
     public static Outcome outcome(Findings findings) {
         Judge judge = new Judge();
         return new Outcome(findings.request(), findings.status(), findings.best(), findings.bound(),
-                findings.ranked().stream().map(judge::judge).toList(), findings.complete());
+                findings.ranked().stream().map(judge::judge).toList(), findings.doubts());
     }
 }

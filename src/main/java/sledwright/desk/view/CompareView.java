@@ -20,6 +20,7 @@ import sledwright.compare.Together;
 import sledwright.domain.Catalog;
 import sledwright.domain.Energy;
 import sledwright.generator.Axis;
+import sledwright.generator.Doubts;
 import sledwright.generator.Status;
 import sledwright.rules.Order;
 
@@ -31,10 +32,11 @@ import sledwright.rules.Order;
  * @param energy   what electricity is reckoned with; its price in minor units
  * @param builds   each build that is on some curve or among those together, once, the cheapest first
  * @param together numbers of the builds of all figures at once
+ * @param doubts   what keeps it from being proved
  */
 public record CompareView(String request, int machines, String currency, Status status, Optional<Energy> energy,
                           Optional<BigDecimal> pricePerKwh, boolean byPlatform, List<CurveView> curves, List<BuildView> builds,
-                          Optional<TogetherView> together) {
+                          Optional<TogetherView> together, Doubts doubts) {
 
     /** More digits than the currency has, for what a unit costs. */
     private static final int DIGITS_OF_A_UNIT = 2;
@@ -147,7 +149,8 @@ public record CompareView(String request, int machines, String currency, Status 
             return new CompareView(comparison.request().name(), comparison.request().machines(), catalog.currency().getCurrencyCode(),
                     comparison.status(), comparison.energy(),
                     comparison.energy().map(energy -> perUnit(energy.pricePerKwh())), comparison.byPlatform(),
-                    comparison.curves().stream().map(this::curve).toList(), builds, comparison.together().map(this::together));
+                    comparison.curves().stream().map(this::curve).toList(), builds, comparison.together().map(this::together),
+                    comparison.doubts());
         }
 
         private TogetherView together(Together all) {

@@ -10,7 +10,9 @@ import sledwright.domain.Objective;
 import sledwright.explain.Difference;
 import sledwright.explain.Explanation;
 import sledwright.explain.Reasons;
+import sledwright.explain.ask.Unproved;
 import sledwright.explain.steps.Steps;
+import sledwright.generator.Doubts;
 import sledwright.generator.Status;
 import sledwright.metrics.Figures;
 import sledwright.metrics.SurplusWorth;
@@ -28,11 +30,11 @@ import sledwright.rules.Order;
  *                     one machine; empty when there is none
  * @param bound        nothing better than this exists; empty when there is none
  * @param alternatives the best first
- * @param complete     whether the alternatives are beyond doubt the right ones; a time limit may end their list after the best is proved
+ * @param doubts       whether the alternatives are the right ones; a time limit may end their list after the best is proved
  * @param steps        how the best changes with the request and with prices; empty where nobody asked
  */
 public record QuoteView(String request, int machines, Objective objective, String currency, Status status,
-                        Optional<BigDecimal> best, Optional<BigDecimal> bound, List<Alternative> alternatives, boolean complete,
+                        Optional<BigDecimal> best, Optional<BigDecimal> bound, List<Alternative> alternatives, Doubts doubts,
                         Explanation explanation, Optional<Steps> steps) {
 
     /**
@@ -66,12 +68,22 @@ public record QuoteView(String request, int machines, Objective objective, Strin
         Objective objective = outcome.request().objective();
         return new QuoteView(outcome.request().name(), outcome.request().machines(), objective,
                 catalog.currency().getCurrencyCode(), outcome.status(), figure(outcome.best(), objective, catalog),
-                figure(outcome.bound(), objective, catalog), List.copyOf(alternatives), outcome.complete(), explanation, Optional.empty());
+                figure(outcome.bound(), objective, catalog), List.copyOf(alternatives), outcome.doubts(), explanation, Optional.empty());
+    }
+
+    /** Whether the alternatives are beyond doubt the right ones. */
+    public boolean complete() {
+        return doubts.none();
+    }
+
+    /** What keeps the best or the alternatives from being proved and more time would not change. */
+    public List<String> reservations() {
+        return Unproved.whateverTheTime(doubts);
     }
 
     /** The same answer with its steps. */
     public QuoteView with(Steps found) {
-        return new QuoteView(request, machines, objective, currency, status, best, bound, alternatives, complete, explanation,
+        return new QuoteView(request, machines, objective, currency, status, best, bound, alternatives, doubts, explanation,
                 Optional.of(found));
     }
 

@@ -42,7 +42,7 @@ public final class Oracle {
     /**
      * The cheapest order on these terms; where fewer machines will do, that of a number that can be had.
      *
-     * @throws UnsettledException when time runs out
+     * @throws UnsettledException when time runs out, or nothing can be proved
      */
     public Optional<Order> cheapest(WhatIf terms) {
         return best(terms, Objective.CHEAPEST);
@@ -97,7 +97,7 @@ public final class Oracle {
         Findings findings = terms.held().isPresent() ? by.runHolding(terms.held().get(), terms.request(), deadline)
                 : by.run(terms.request(), deadline);
         if (findings.status() == Status.BEST_FOUND) {
-            throw new UnsettledException();
+            throw new UnsettledException(findings.doubts());
         }
         return findings.ranked().stream().findFirst();
     }

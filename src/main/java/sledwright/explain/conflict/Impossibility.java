@@ -8,8 +8,10 @@ import java.util.Optional;
 import java.util.Set;
 import sledwright.domain.Request;
 import sledwright.explain.ask.Oracle;
+import sledwright.explain.ask.Unproved;
 import sledwright.explain.ask.UnsettledException;
 import sledwright.explain.ask.WhatIf;
+import sledwright.generator.Doubts;
 import sledwright.rules.Order;
 import sledwright.words.Sentences;
 
@@ -24,7 +26,7 @@ public final class Impossibility {
     private final Oracle oracle;
     private final Feasibility feasibility;
     private final MinimalSets<Demand> sets;
-    private boolean outOfTime;
+    private final List<Doubts> doubts = new ArrayList<>();
 
     private Impossibility(WhatIf asked, List<Demand> demands, Oracle oracle) {
         this.asked = asked;
@@ -67,8 +69,8 @@ public final class Impossibility {
         sets.conflicts().stream().sorted(Comparator.comparingInt(Set::size)).limit(ENOUGH).map(this::inOrder).forEach(conflict -> {
             try {
                 told.add(conflict(conflict));
-            } catch (UnsettledException late) {
-                outOfTime = true;
+            } catch (UnsettledException open) {
+                doubts.add(open.doubts());
             }
         });
         return told;
@@ -80,8 +82,8 @@ public final class Impossibility {
         sets.corrections().stream().map(this::inOrder).forEach(correction -> {
             try {
                 told.add(relaxation(correction));
-            } catch (UnsettledException late) {
-                outOfTime = true;
+            } catch (UnsettledException open) {
+                doubts.add(open.doubts());
             }
         });
         told.sort(Comparator.comparing(Relaxation::price).thenComparingInt(relaxation -> relaxation.changes().size()));
@@ -90,8 +92,11 @@ public final class Impossibility {
 
     /** What has to be said about the two lists; ask when they are made. */
     public List<String> notes() {
-        if (outOfTime || !sets.complete() && sets.conflicts().size() < ENOUGH) {
-            return List.of("Time ran out before every conflict and every way out was found. Maybe allow more time: --time-limit");
+        if (!doubts.isEmpty() || !sets.complete() && sets.conflicts().size() < ENOUGH) {
+            List<Doubts> all = new ArrayList<>(doubts);
+            all.add(sets.doubts());
+            return List.of(Unproved.sentence("Time ran out before every conflict and every way out was found.",
+                    "Not every conflict and every way out could be found.", Doubts.ofAll(all)));
         }
         return sets.complete() && sets.conflicts().size() <= ENOUGH && sets.corrections().size() <= ENOUGH ? List.of()
                 : List.of("There are further conflicts or ways out; these are the first that were found.");

@@ -11,6 +11,7 @@ import java.util.Queue;
 import java.util.Set;
 import java.util.function.Predicate;
 import sledwright.explain.ask.UnsettledException;
+import sledwright.generator.Doubts;
 
 /**
  * The minimal conflicts among demands, and the minimal corrections: those sets of demands that it takes to give up.
@@ -23,7 +24,7 @@ import sledwright.explain.ask.UnsettledException;
  * @param corrections those of few demands first
  * @param complete    whether there are no others
  */
-record MinimalSets<T>(List<Set<T>> conflicts, List<Set<T>> corrections, boolean complete) {
+record MinimalSets<T>(List<Set<T>> conflicts, List<Set<T>> corrections, boolean complete, Doubts doubts) {
 
     MinimalSets {
         conflicts = List.copyOf(conflicts);
@@ -44,7 +45,7 @@ record MinimalSets<T>(List<Set<T>> conflicts, List<Set<T>> corrections, boolean 
             while (conflicts.size() < enough || corrections.size() < enough) {
                 Optional<Set<T>> givenUp = smallestHitting(conflicts, corrections);
                 if (givenUp.isEmpty()) {
-                    return new MinimalSets<>(conflicts, corrections, true);
+                    return new MinimalSets<>(conflicts, corrections, true, Doubts.NONE);
                 }
                 List<T> rest = demands.stream().filter(demand -> !givenUp.get().contains(demand)).toList();
                 if (possible.test(new HashSet<>(rest))) {
@@ -53,10 +54,10 @@ record MinimalSets<T>(List<Set<T>> conflicts, List<Set<T>> corrections, boolean 
                     conflicts.add(quickXplain.conflict(rest));
                 }
             }
-        } catch (UnsettledException outOfTime) {
-            return new MinimalSets<>(conflicts, corrections, false);
+        } catch (UnsettledException open) {
+            return new MinimalSets<>(conflicts, corrections, false, open.doubts());
         }
-        return new MinimalSets<>(conflicts, corrections, smallestHitting(conflicts, corrections).isEmpty());
+        return new MinimalSets<>(conflicts, corrections, smallestHitting(conflicts, corrections).isEmpty(), Doubts.NONE);
     }
 
     /** A smallest set that shares a demand with every conflict and holds no known correction. */

@@ -141,7 +141,7 @@ public final class BreakEven {
         }
         Findings found = search.on(priced).runHolding(sku, request, deadline);
         if (found.status() == Status.BEST_FOUND) {
-            throw new UnsettledException();
+            throw new UnsettledException(found.doubts());
         }
         return found.status() == Status.IMPOSSIBLE ? Optional.empty() : Optional.of(found);
     }

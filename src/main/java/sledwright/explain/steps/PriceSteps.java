@@ -141,7 +141,7 @@ public final class PriceSteps {
                         Math.max(0, step.unitPrice() + dearer), step.unitCost())).toList()));
         Findings found = search.on(priced).run(request, deadline);
         if (found.status() != Status.PROVED) {
-            throw new UnsettledException();
+            throw new UnsettledException(found.doubts());
         }
         return found.ranked().get(0);
     }

@@ -17,11 +17,13 @@ import sledwright.domain.Lot;
 import sledwright.domain.Objective;
 import sledwright.domain.Request;
 import sledwright.explain.ask.Oracle;
+import sledwright.explain.ask.Unproved;
 import sledwright.explain.ask.UnsettledException;
 import sledwright.explain.conflict.Conflict;
 import sledwright.explain.conflict.Impossibility;
 import sledwright.explain.price.BreakEven;
 import sledwright.explain.price.PriceShares;
+import sledwright.generator.Doubts;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
@@ -59,7 +61,7 @@ public final class WhyNotAnswer {
         if (findings.ranked().isEmpty()) {
             return findings.status() == Status.IMPOSSIBLE
                     ? plain(WhyNot.Verdict.BARRED, "No valid build exists, with %s or without it.".formatted(sku))
-                    : unsettled();
+                    : unsettled(findings.doubts());
         }
         if (findings.ranked().get(0).needed().containsKey(sku)) {
             return plain(WhyNot.Verdict.CHOSEN, "%s is in the best build.".formatted(sku));
@@ -69,9 +71,9 @@ public final class WhyNotAnswer {
             if (with.status() == Status.IMPOSSIBLE) {
                 return barred();
             }
-            return with.ranked().isEmpty() ? unsettled() : beaten(with);
-        } catch (UnsettledException late) {
-            return unsettled();
+            return with.ranked().isEmpty() ? unsettled(with.doubts()) : beaten(with);
+        } catch (UnsettledException open) {
+            return unsettled(open.doubts());
         }
     }
 
@@ -79,8 +81,9 @@ public final class WhyNotAnswer {
         return new WhyNot(sku, verdict, List.of(sentence), List.of(), Optional.empty());
     }
 
-    private WhyNot unsettled() {
-        return plain(WhyNot.Verdict.UNSETTLED, "Time ran out before an answer was found. Maybe allow more time: --time-limit");
+    private WhyNot unsettled(Doubts doubts) {
+        return plain(WhyNot.Verdict.UNSETTLED, Unproved.sentence("Time ran out before an answer was found.",
+                "No answer could be proved.", doubts));
     }
 
     private WhyNot beaten(Findings with) {
@@ -94,15 +97,16 @@ public final class WhyNotAnswer {
             sentences.add("In %s against the best: %s.".formatted(catalog.currency(), PriceShares.words(difference, catalog)));
         }
         if (with.status() == Status.BEST_FOUND) {
-            sentences.add(deadline.isOver() ? "Time ran out before it was proved that no better build holds it."
-                    : "It is not proved that no better build holds it, since alike modules differ in the ranks that they show.");
+            sentences.add(Unproved.sentence("Time ran out before it was proved that no better build holds it.",
+                    "It is not proved that no better build holds it.", with.doubts()));
         }
         Optional<BreakEven.Found> level = Optional.empty();
         try {
             level = new BreakEven(sku, findings, catalog, search, deadline).find();
             sentences.add(level.map(this::atWhichPrice).orElse("Its price does not matter for that."));
-        } catch (UnsettledException late) {
-            sentences.add("Time ran out before the price was found at which it would win. Maybe allow more time: --time-limit");
+        } catch (UnsettledException open) {
+            sentences.add(Unproved.sentence("Time ran out before the price was found at which it would win.",
+                    "The price at which it would win could not be found.", open.doubts()));
         }
         Map<String, BigDecimal> amounts = new LinkedHashMap<>();
         difference.forEach((kind, amount) -> amounts.put(kind, catalog.amount(amount)));

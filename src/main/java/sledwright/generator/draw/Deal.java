@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
-import sledwright.generator.time.OutOfTimeException;
+import sledwright.generator.time.TooLargeException;
 
 /**
  * Deals the units of a draw to identical machines so that the heaviest machine is as light as can be. Machines take the
@@ -87,7 +87,7 @@ public final class Deal {
     /**
      * The modules' watts of the heaviest machine, in millionths, dealt as well as can be.
      *
-     * @throws OutOfTimeException when that is too hard to tell
+     * @throws TooLargeException when that is too hard to tell
      */
     public static long heaviestMicrowatts(List<Draw.Share> shares, int machines) {
         return new Deal(shares, machines).best().weight;
@@ -111,7 +111,7 @@ public final class Deal {
         try {
             Deal deal = new Deal(shares, machines);
             return new Dealt(deal.byShare(deal.best().hands));
-        } catch (OutOfTimeException tooHard) {
+        } catch (TooLargeException tooHard) {
             return inRounds(shares, machines);
         }
     }
@@ -193,7 +193,7 @@ public final class Deal {
         if (suit == hand.length) {
             if (Arrays.stream(left).allMatch(count -> count == 0)) {
                 if (hands.size() == MOST_HANDS) {
-                    throw new OutOfTimeException();
+                    throw new TooLargeException();
                 }
                 hands.add(hand.clone());
             }
@@ -239,7 +239,7 @@ public final class Deal {
                 break;
             }
             if (++steps > MOST_STEPS) {
-                throw new OutOfTimeException();
+                throw new TooLargeException();
             }
             if (take(hand, left, -1)) {
                 dealt.add(hand);

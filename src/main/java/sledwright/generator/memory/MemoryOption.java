@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.function.IntFunction;
 import java.util.function.Supplier;
-import sledwright.generator.time.OutOfTimeException;
+import sledwright.generator.time.UnfinishedException;
 import sledwright.metrics.Bandwidth;
 
 /**
@@ -112,7 +112,7 @@ public final class MemoryOption {
     /**
      * The points with no more on a socket than a processor addresses.
      *
-     * @throws OutOfTimeException when the deadline comes first
+     * @throws UnfinishedException when the deadline comes first, or a socket has more populations than are listed
      */
     public MemoryPoints points(int mostSocketGb) {
         int most = Math.min(mostSocketGb, extent.mostSocketGb);

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import sledwright.generator.time.TooLargeException;
 import sledwright.rules.memory.ChannelOrder;
 
 /**
@@ -13,6 +14,9 @@ import sledwright.rules.memory.ChannelOrder;
  * many three, and so on; with the number of modules it fixes how many hold one. Under mirroring a column is a pair of channels.
  */
 public final class Layouts {
+
+    /** Numbers of modules times histograms that are written down at most; the widest boards that are built come to a hundredth. */
+    private static final double MOST_BITS = 5e7;
 
     private final int columns;
     private final int slots;
@@ -24,13 +28,17 @@ public final class Layouts {
 
     /**
      * @param depths for each fitted socket, the modules that each of its channels has slots for
+     * @throws TooLargeException where there are more of them than can be written down
      */
     public Layouts(List<List<Integer>> depths, int slots, boolean mirrored) {
         int channels = depths.get(0).size();
         this.slots = slots;
         columns = mirrored ? channels / 2 : channels;
-        histograms = (int) Math.pow(columns + 1, slots - 1);
         int most = columns * slots;
+        if (Math.pow(columns + 1, slots - 1) * (most + 1) > MOST_BITS) {
+            throw new TooLargeException();
+        }
+        histograms = (int) Math.pow(columns + 1, slots - 1);
         int words = words();
         allowed = new long[most + 1][words];
         withRoom = new long[most + 1][words];

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import sledwright.generator.time.Deadline;
 import sledwright.generator.time.OutOfTimeException;
+import sledwright.generator.time.TooLargeException;
 import sledwright.rules.memory.ModuleCount;
 
 /**
@@ -54,7 +55,8 @@ public final class ShapeFinder {
     /**
      * All shapes of a socket.
      *
-     * @throws OutOfTimeException when the deadline comes first or the socket has more populations than can be held
+     * @throws OutOfTimeException when the deadline comes first
+     * @throws TooLargeException  when the socket has more populations than can be held
      */
     public static Shapes find(ShapeKey key, Deadline deadline) {
         ShapeFinder finder = new ShapeFinder(key, deadline);
@@ -94,7 +96,7 @@ public final class ShapeFinder {
         Lattice lattice = new Lattice(groups.size(), layouts.maxModules());
         if (layouts.maxModules() > Byte.MAX_VALUE || lattice.size() * (key.sparing() ? layouts.histograms()
                 : layouts.words()) > MOST_VECTORS) {
-            throw new OutOfTimeException();
+            throw new TooLargeException();
         }
         lattice.list();
         List<Stack> stacks = Stack.all(groups, key.slots(), key.rankLimit(), key.sparing());

@@ -19,6 +19,7 @@ import sledwright.desk.view.CompareView.PointView;
 import sledwright.desk.view.CompareView.Shortened;
 import sledwright.desk.view.CompareView.TogetherView;
 import sledwright.generator.Axis;
+import sledwright.explain.ask.Unproved;
 import sledwright.generator.Status;
 import sledwright.report.build.BuildText;
 import sledwright.report.chart.Plot;
@@ -83,7 +84,8 @@ public final class CompareText {
         switch (view.status()) {
             case PROVED -> page.text(Ink.GOOD, "proved: no valid build costs less than a point and gives as much, and no point is missing");
             case BEST_FOUND -> {
-                page.text(Ink.FAIR, "best-found: not every point is proved. Maybe allow more time: --time-limit");
+                String unproved = "best-found: not every point is proved.";
+                page.text(Ink.FAIR, Unproved.sentence(unproved, unproved, view.doubts()));
                 view.curves().stream().filter(curve -> curve.status() == Status.BEST_FOUND)
                         .forEach(curve -> page.item("- ", unfinished(curve)));
             }
@@ -210,8 +212,8 @@ public final class CompareText {
         page.text("Each of these %d builds beats every cheaper one of them by %s %% in some figure, and none that does so is missing%s."
                 .formatted(
                 all.builds().size(), Numbers.plain(100 * all.share()), all.complete() ? "" : all.full()
-                        ? " below the price of the last: no more than these are looked for"
-                        : " so far as the time limit let the search come"));
+                        ? " below the price of the last: no more than these are looked for" : view.doubts().late()
+                        ? " so far as the time limit let the search come" : " so far as the search came"));
         shown.addAll(all.builds());
     }
 

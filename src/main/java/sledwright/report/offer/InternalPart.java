@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import sledwright.desk.view.QuoteView;
 import sledwright.explain.whynot.WhyNot;
 import sledwright.generator.Status;
@@ -49,12 +50,15 @@ public record InternalPart(String status, List<LotList> lots, List<String> reaso
     }
 
     private static String status(QuoteView answer, Wording words) {
-        String list = answer.status() == Status.PROVED && !answer.complete() ? " The time limit ended the search for further options." : "";
+        boolean cut = answer.status() == Status.PROVED && answer.doubts().late();
+        String list = (cut ? " The time limit ended the search for further options." : "")
+                + answer.reservations().stream().map(" "::concat).collect(Collectors.joining());
         return switch (answer.status()) {
             case PROVED -> "Proved: nothing better exists in this catalogue." + list;
-            case BEST_FOUND -> "Best found in time." + answer.bound().map(bound -> " No valid build is %s %s%s.".formatted(
+            case BEST_FOUND -> (answer.doubts().late() ? "Best found in time." : "Best found.")
+                    + answer.bound().map(bound -> " No valid build is %s %s%s.".formatted(
                     answer.isMoney() ? "below" : "above", answer.isMoney() ? words.money(bound) : words.figure(bound),
-                    answer.gapPercent().map(gap -> " (gap " + words.figure(gap) + "\u00a0%)").orElse(""))).orElse("");
+                    answer.gapPercent().map(gap -> " (gap " + words.figure(gap) + "\u00a0%)").orElse(""))).orElse("") + list;
             case IMPOSSIBLE -> "Impossible: no valid build exists in this catalogue.";
         };
     }

@@ -117,7 +117,7 @@ public final class OfferPage {
     private String lead() {
         String options = offer.options().size() == 1 ? "" : " Each other option betters it in some figure.";
         if (offer.answer().status() != Status.PROVED) {
-            return "Option 1 is the best that was found for your request in the time at hand; a better one may exist." + options;
+            return "Option 1 is the best that was found for your request%s; a better one may exist.%s".formatted(inTime(), options);
         }
         String machines = offer.request().machines() == 1 ? "every machine that our parts make up"
                 : "every such set of machines that our parts make up";
@@ -224,10 +224,14 @@ public final class OfferPage {
         return notes;
     }
 
+    private String inTime() {
+        return offer.answer().doubts().late() ? " in the time at hand" : "";
+    }
+
     private String refusal() {
         return offer.answer().status() == Status.IMPOSSIBLE
                 ? "No machine that our parts make up meets your request as it stands."
-                : "No machine was found for your request in the time at hand. It is not certain that there is none.";
+                : "No machine was found for your request%s. It is not certain that there is none.".formatted(inTime());
     }
 
     private List<String> conflicts() {

@@ -5,6 +5,7 @@ import java.io.IOException;
 import sledwright.desk.view.QuoteView;
 import sledwright.desk.view.QuoteView.Alternative;
 import sledwright.explain.whynot.WhyNot;
+import sledwright.generator.Doubts;
 import sledwright.report.build.ExplanationJson;
 import sledwright.report.build.JsonParts;
 import sledwright.report.text.Json;
@@ -40,6 +41,7 @@ public final class QuoteJson {
         }
         out.writeEndArray();
         out.writeBooleanField("alternatives_complete", view.complete());
+        parts.strings("doubts", view.doubts().causes().stream().sorted().map(Doubts.Cause::label).toList());
         out.writeArrayFieldStart("why_not");
         for (WhyNot answer : view.explanation().whyNot()) {
             explanations.whyNot(answer);

@@ -63,9 +63,13 @@ public final class QuoteText {
                 case MOST_MEMORY -> "no valid build has more usable memory";
                 case BEST_VALUE -> "no valid build has a lower price less worth";
             });
-            case BEST_FOUND -> page.text(Ink.FAIR, view.alternatives().isEmpty()
-                    ? "nothing found before the time limit, and not proved that nothing exists. Maybe allow more time: --time-limit"
-                    : "best found in time: " + bound());
+            case BEST_FOUND -> {
+                boolean late = view.doubts().late();
+                page.text(Ink.FAIR, !view.alternatives().isEmpty() ? "best found%s: %s".formatted(late ? " in time" : "", bound()) : late
+                        ? "nothing found before the time limit, and not proved that nothing exists. Maybe allow more time: --time-limit"
+                        : "nothing found, and not proved that nothing exists");
+                view.reservations().forEach(page::text);
+            }
             case IMPOSSIBLE -> page.text(Ink.BAD, "impossible: no valid build exists");
         }
         view.best().filter(best -> !view.objective().label().equals("cheapest"))
@@ -124,7 +128,11 @@ public final class QuoteText {
             page.line("~ an estimate: cores x all-core clock x the generation's factor");
         }
         if (view.status() == Status.PROVED && !view.complete()) {
-            page.text("The time limit ended the search for alternatives: better ones may be missing. Maybe allow more time: --time-limit");
+            if (view.doubts().late()) {
+                page.text("The time limit ended the search for alternatives: better ones may be missing."
+                        + " Maybe allow more time: --time-limit");
+            }
+            view.reservations().forEach(words -> page.text("Better alternatives may be missing. " + words));
         }
         view.alternatives().forEach(alternative -> alternative.difference()
                 .ifPresent(difference -> page.item(alternative.rank() + " - ", difference + speed(alternative))));

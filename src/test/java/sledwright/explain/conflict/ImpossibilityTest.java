@@ -26,6 +26,7 @@ import sledwright.explain.Explainer;
 import sledwright.explain.Explanation;
 import sledwright.explain.ask.Oracle;
 import sledwright.explain.ask.WhatIf;
+import sledwright.generator.Doubts;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
@@ -193,7 +194,7 @@ class ImpossibilityTest {
         Findings findings = search.run(asking(Samples.require().cores(20).make(), Limits.NONE), Deadline.never());
         assertThat(new Explainer(Answers.SHOP, search, Deadline.in(Duration.ZERO)).steps(findings).notes())
                 .containsExactly("Time ran out before every step was found. Maybe allow more time: --time-limit");
-        Findings unproved = new Findings(findings.request(), Status.BEST_FOUND, findings.best(), findings.best(), findings.ranked(), false);
+        Findings unproved = new Findings(findings.request(), Status.BEST_FOUND, findings.best(), findings.best(), findings.ranked(), Doubts.of(Doubts.Cause.TIME));
         assertThat(new Explainer(Answers.SHOP, search, Deadline.never()).steps(unproved).notes())
                 .containsExactly("The best is not proved, so there are no steps from it. Maybe allow more time: --time-limit");
         assertThat(new Explainer(Answers.SHOP, search, Deadline.never()).steps(search.run(Request.named("any"), Deadline.never())).notes())

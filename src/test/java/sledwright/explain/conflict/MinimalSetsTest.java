@@ -12,6 +12,7 @@ import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import sledwright.explain.ask.UnsettledException;
+import sledwright.generator.Doubts;
 
 class MinimalSetsTest {
 
@@ -49,13 +50,13 @@ class MinimalSetsTest {
     @Test
     void whatIsPossibleNeedsNoCorrection() {
         MinimalSets<Integer> found = MinimalSets.of(List.of(1, 2), kept -> true, ALL);
-        assertThat(found).isEqualTo(new MinimalSets<>(List.of(), List.of(Set.of()), true));
+        assertThat(found).isEqualTo(new MinimalSets<>(List.of(), List.of(Set.of()), true, Doubts.NONE));
     }
 
     @Test
     void whatIsImpossibleWithoutDemandsHasNoCorrection() {
         MinimalSets<Integer> found = MinimalSets.of(List.of(1, 2), kept -> false, ALL);
-        assertThat(found).isEqualTo(new MinimalSets<>(List.of(Set.of()), List.of(), true));
+        assertThat(found).isEqualTo(new MinimalSets<>(List.of(Set.of()), List.of(), true, Doubts.NONE));
     }
 
     @Test

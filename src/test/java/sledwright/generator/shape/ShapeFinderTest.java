@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -20,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import sledwright.generator.Pieces;
 import sledwright.generator.time.Deadline;
 import sledwright.generator.time.OutOfTimeException;
+import sledwright.generator.time.TooLargeException;
 import sledwright.rules.memory.ChannelOrder;
 
 /** Shapes and their arrangement on small random sockets, against every way to fill the channels. */
@@ -241,7 +243,10 @@ class ShapeFinderTest {
         assertThatThrownBy(() -> ShapeFinder.find(small, Deadline.in(Duration.ZERO))).isInstanceOf(OutOfTimeException.class);
         List<GroupKind> many = IntStream.range(1, 12).mapToObj(ranks -> new GroupKind(16, ranks, 0, 7)).toList();
         ShapeKey large = new ShapeKey(many, 3, List.of(List.of(3, 3, 3, 3, 3, 3, 3, 3)), false, false, 8, 1, Set.of());
-        assertThatThrownBy(() -> ShapeFinder.find(large, Deadline.never())).isInstanceOf(OutOfTimeException.class);
+        assertThatThrownBy(() -> ShapeFinder.find(large, Deadline.never())).isInstanceOf(TooLargeException.class);
+        // Layouts alone are too many here.
+        ShapeKey deep = new ShapeKey(List.of(Pieces.group(8)), 8, List.of(Collections.nCopies(26, 8)), false, false, 8, 1, Set.of());
+        assertThatThrownBy(() -> ShapeFinder.find(deep, Deadline.never())).isInstanceOf(TooLargeException.class);
     }
 
     @Test

@@ -13,6 +13,8 @@ import sledwright.compare.Cost;
 import sledwright.desk.view.CompareView;
 import sledwright.desk.view.CompareView.CurveView;
 import sledwright.generator.Axis;
+import sledwright.generator.Doubts;
+import sledwright.generator.Doubts.Cause;
 import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
 import sledwright.input.Source;
@@ -28,18 +30,18 @@ class CompareTextTest {
             Set.of(Kind.QUOTE));
 
     /** The whole comparison, as if only so many points of its curve were proved. */
-    private static CompareView cut(int proved, Optional<BigDecimal> bound) {
+    private static CompareView cut(int proved, Optional<BigDecimal> bound, Doubts doubts) {
         CompareView whole = CompareView.of(new Comparer(JOB.catalog()).compare(JOB.request(), Optional.empty(), List.of(Cost.PRICE), List.of(Axis.CORES), false,
                 Deadline.never()), JOB.catalog());
         CurveView curve = whole.curves().get(0);
         assertThat(curve.points()).hasSizeGreaterThan(2);
         return new CompareView(whole.request(), whole.machines(), whole.currency(), Status.BEST_FOUND, whole.energy(), whole.pricePerKwh(), false,
                 List.of(new CurveView(curve.axis(), curve.cost(), curve.platform(), Status.BEST_FOUND, proved, bound, curve.points(), curve.shortened())),
-                whole.builds(), Optional.empty());
+                whole.builds(), Optional.empty(), doubts);
     }
 
     private static String text(int proved, Optional<BigDecimal> bound) {
-        return CompareText.of(cut(proved, bound), Screen.PLAIN).replaceAll("\\s+", " ");
+        return CompareText.of(cut(proved, bound, Doubts.of(Cause.TIME)), Screen.PLAIN).replaceAll("\\s+", " ");
     }
 
     @Test
@@ -52,8 +54,16 @@ class CompareTextTest {
     }
 
     @Test
+    void moreTimeIsAdvisedWhereItHelps() {
+        assertThat(text(0, Optional.empty())).contains("best-found: not every point is proved. Maybe allow more time: --time-limit");
+        assertThat(CompareText.of(cut(0, Optional.empty(), Doubts.of(Cause.EFFICIENCY)), Screen.PLAIN).replaceAll("\\s+", " "))
+                .contains("best-found: not every point is proved. A supply whose efficiency rises faster than its load may take less from the wall for more load, so a"
+                        + " heavier build may cost less to run. More time does not help.").doesNotContain("--time-limit");
+    }
+
+    @Test
     void thePageSaysTheSame() {
-        CompareView view = cut(2, Optional.of(new BigDecimal("300.00")));
+        CompareView view = cut(2, Optional.of(new BigDecimal("300.00")), Doubts.of(Cause.TIME));
         assertThat(ComparePage.of(view, JOB.catalog())).contains("The first 2 of %d points are proved; nothing that gives more costs less than \u20ac300.00."
                 .formatted(view.curves().get(0).points().size()));
     }

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.tuple;
 import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.List;
+import java.util.TreeSet;
+import java.util.Set;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -18,6 +20,7 @@ import sledwright.domain.Request;
 import sledwright.domain.Stationery;
 import sledwright.explain.Explanation;
 import sledwright.explain.conflict.Conflict;
+import sledwright.generator.Doubts;
 import sledwright.generator.Findings;
 import sledwright.generator.Status;
 import sledwright.planner.Outcome;
@@ -85,11 +88,16 @@ class OfferTest {
         Findings inTime = Answers.findings(Answers.ASKED, Status.BEST_FOUND, Answers.order(Answers.ASKED, Answers.cool()));
         assertThat(OfferPage.html(offer(inTime, Answers.SHOP), Audience.CUSTOMER)).contains("Option 1 is the best that was found for your request in the time at hand; a better one may exist.")
                 .doesNotContain("lowest price");
-        Findings cut = new Findings(Answers.ASKED, Status.PROVED, 59400, 59400, Answers.proved().ranked(), false);
+        Findings cut = new Findings(Answers.ASKED, Status.PROVED, 59400, 59400, Answers.proved().ranked(), Doubts.of(Doubts.Cause.TIME));
         assertThat(OfferPage.html(offer(cut, Answers.SHOP), Audience.SHOP)).contains("Proved: nothing better exists in this catalogue. The time limit ended the search for further options.");
         Findings twice = Answers.findings(Answers.ASKED, Status.PROVED, Answers.order(Answers.ASKED, Answers.cool()), Answers.order(Answers.ASKED, Answers.cool()));
         assertThat(OfferPage.html(offer(twice, Answers.SHOP), Audience.CUSTOMER)).contains("Option 2: the same price");
         assertThat(OfferPage.html(offer(inTime, Answers.SHOP), Audience.SHOP)).contains("Best found in time. No valid build is below \u20ac");
+        Findings large = new Findings(Answers.ASKED, Status.BEST_FOUND, 59400, 56430, Answers.proved().ranked(),
+                new Doubts(Set.of(Doubts.Cause.SIZE), new TreeSet<>(Set.of("WIDE"))));
+        assertThat(OfferPage.html(offer(large, Answers.SHOP), Audience.SHOP)).contains("Best found. No valid build is below \u20ac564.30 (gap 5\u00a0%).",
+                "WIDE takes more populations of memory than are listed");
+        assertThat(OfferPage.html(offer(large, Answers.SHOP), Audience.CUSTOMER)).contains("Option 1 is the best that was found for your request; a better one may exist.");
         Findings nothing = Answers.findings(Answers.ASKED, Status.BEST_FOUND);
         assertThat(OfferPage.html(offer(nothing, Answers.SHOP), Audience.CUSTOMER)).contains("It is not certain that there is none.");
         Request most = Answers.ASKED.withObjective(Objective.MOST_BANDWIDTH);
