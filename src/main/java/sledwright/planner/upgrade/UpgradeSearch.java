@@ -19,6 +19,7 @@ import sledwright.domain.Objective;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
 import sledwright.generator.Exact;
+import sledwright.generator.Doubts;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
@@ -81,7 +82,7 @@ final class UpgradeSearch implements Exact {
                 credits -> search.on(UpgradeStock.withFreePlatform(told, standing))), raised(request, forgone));
         List<Order> ranked = found.ranked().stream().map(order -> told(order, request, told)).toList();
         double less = request.objective() == Objective.CHEAPEST ? forgone : 0;
-        Findings changed = new Findings(request, found.status(), found.best() - less, found.bound() - less, ranked, found.complete());
+        Findings changed = new Findings(request, found.status(), found.best() - less, found.bound() - less, ranked, found.doubts());
         return untouched(request, told).filter(holding).map(order -> with(order, changed)).orElse(changed);
     }
 
@@ -141,10 +142,11 @@ final class UpgradeSearch implements Exact {
         List<Order> ranked = first ? List.of(untouched) : changed.ranked();
         double best = first ? own : other;
         if (changed.status() != Status.BEST_FOUND) {
-            return new Findings(request, Status.PROVED, best, best, ranked, true);
+            return new Findings(request, Status.PROVED, best, best, ranked, Doubts.NONE);
         }
         double bound = cheapest ? Math.min(changed.bound(), own) : Math.max(changed.bound(), own);
-        return new Findings(request, cheapest && best <= bound ? Status.PROVED : Status.BEST_FOUND, best, bound, ranked, false);
+        return new Findings(request, cheapest && best <= bound ? Status.PROVED : Status.BEST_FOUND, best, bound, ranked,
+                changed.doubts());
     }
 
     /** The figure that the objective looks at. */
