@@ -45,13 +45,12 @@ final class Plans {
     private final List<Counter> known = new ArrayList<>();
     private final TreeMap<Long, Stocked> found = new TreeMap<>();
 
-    /** @param relaxed the answer for the whole budget */
-    Plans(Program program, Hindsight hindsight, HindsightRelaxation relaxation, HindsightRelaxation.Answer relaxed, Counters counters,
-            List<Course> courses, Deadline deadline) {
-        this.program = program;
-        this.hindsight = hindsight;
-        this.relaxation = relaxation;
-        this.relaxed = relaxed;
+    /** @param whole what bounds the whole budget */
+    Plans(Relaxed whole, Counters counters, List<Course> courses, Deadline deadline) {
+        program = whole.program();
+        hindsight = whole.hindsight();
+        relaxation = whole.relaxation();
+        relaxed = whole.answer();
         this.counters = counters;
         this.courses = courses;
         this.deadline = deadline;

@@ -23,9 +23,8 @@ public final class Branching {
     /** A set of orders is not split into more. */
     private static final int MOST_WAYS = 40;
 
-    private static final int OF_PLACES = 0;
-    private static final int OF_FRAMES = 1;
-    private static final int OF_MEMORY = 2;
+    /** What a trait of machines is about. */
+    private enum About { PLACE, FRAME, MEMORY }
 
     private final Market market;
 
@@ -61,7 +60,7 @@ public final class Branching {
     public List<Restrictions> split(Restrictions settled, RestrictedMaster.Mix mix) {
         List<Split> splits = onOrder(settled, mix);
         splits = splits.isEmpty() ? onFrames(settled, mix) : splits;
-        splits = splits.isEmpty() ? onTraits(settled, mix, OF_MEMORY) : splits;
+        splits = splits.isEmpty() ? onTraits(settled, mix, About.MEMORY) : splits;
         return splits.isEmpty() ? onExcess(settled, mix) : splits.get(0).of(settled);
     }
 
@@ -79,14 +78,14 @@ public final class Branching {
 
     /** What machines of a line have in common but for their memory. */
     public List<Split> onFrames(Restrictions settled, RestrictedMaster.Mix mix) {
-        List<Split> splits = new ArrayList<>(onTraits(settled, mix, OF_PLACES));
-        splits.addAll(onTraits(settled, mix, OF_FRAMES));
+        List<Split> splits = new ArrayList<>(onTraits(settled, mix, About.PLACE));
+        splits.addAll(onTraits(settled, mix, About.FRAME));
         return splits;
     }
 
-    private List<Split> onTraits(Restrictions settled, RestrictedMaster.Mix mix, int kind) {
+    private List<Split> onTraits(Restrictions settled, RestrictedMaster.Mix mix, About about) {
         Map<Trait, Double> traits = traits(mix);
-        return fractions(traits).stream().filter(trait -> kind(trait) == kind && settled.of(trait).contains(traits.get(trait)))
+        return fractions(traits).stream().filter(trait -> about(trait) == about && settled.of(trait).contains(traits.get(trait)))
                 .map(trait -> Split.at(traits.get(trait), all -> all.of(trait), (all, range) -> all.with(trait, range))).toList();
     }
 
@@ -177,9 +176,11 @@ public final class Branching {
         return ways.size() > MOST_WAYS ? List.of() : ways;
     }
 
-    private int kind(Trait trait) {
-        return trait instanceof Trait.Takes takes ? market.catalog().module(market.sku(takes.part())).isPresent() ? OF_MEMORY : OF_FRAMES
-                : OF_PLACES;
+    private About about(Trait trait) {
+        if (trait instanceof Trait.Takes takes) {
+            return market.catalog().module(market.sku(takes.part())).isPresent() ? About.MEMORY : About.FRAME;
+        }
+        return About.PLACE;
     }
 
     private static boolean isWhole(double value) {

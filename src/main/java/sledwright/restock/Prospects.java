@@ -1,0 +1,157 @@
+package sledwright.restock;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.LongStream;
+import sledwright.domain.DemandClass;
+import sledwright.domain.RestockRequest;
+import sledwright.domain.SupplyOffer;
+import sledwright.generator.time.Deadline;
+import sledwright.restock.Counter.Tally;
+import sledwright.restock.RestockPlan.Buy;
+import sledwright.restock.RestockPlan.ClassOutlook;
+import sledwright.restock.RestockPlan.PartOutlook;
+
+/** What a plan is for and what is to be expected of it: its purchases, the orders of each class, each part. */
+final class Prospects {
+
+    /** So many orders in a course, in the mean. */
+    private static final double WORTH_TELLING = 0.1;
+
+    private final RestockRequest request;
+    private final Shelves shelves;
+    private final Choices choices;
+    private final Program program;
+    private final List<Course> tried;
+    private final Deadline deadline;
+
+    /** @param tried the courses that plans are tried on */
+    Prospects(RestockRequest request, Shelves shelves, Choices choices, Program program, List<Course> tried, Deadline deadline) {
+        this.request = request;
+        this.shelves = shelves;
+        this.choices = choices;
+        this.program = program;
+        this.tried = tried;
+        this.deadline = deadline;
+    }
+
+    List<ClassOutlook> outlook(Tally with, Tally without) {
+        List<ClassOutlook> outlook = new ArrayList<>();
+        for (int k = 0; k < request.classes().size(); k++) {
+            double asked = Math.max(1, with.asked()[k]);
+            double filled = with.served()[k] / asked;
+            outlook.add(new ClassOutlook(request.classes().get(k).name(), (double) with.asked()[k] / tried.size(), filled,
+                    without.served()[k] / asked, halfWidth(with, k), choices.revenue(k), choices.cheapest(k), choices.impossible(k)));
+        }
+        return outlook;
+    }
+
+    /** Of a ratio of two means: the courses are independent, the orders of one are not. */
+    private double halfWidth(Tally tally, int k) {
+        double ratio = tally.served()[k] / Math.max(1.0, tally.asked()[k]);
+        double[] residuals = new double[tried.size()];
+        Arrays.setAll(residuals, s -> tally.servedByCourse()[s][k] - ratio * tally.askedByCourse()[s][k]);
+        double mean = Math.max(1e-9, (double) tally.asked()[k] / tried.size());
+        return Restocker.expected(residuals).halfWidth() / mean;
+    }
+
+    List<Buy> buys(int[] plan, Tally with) {
+        List<Buy> buys = new ArrayList<>();
+        for (int o = 0; o < plan.length; o++) {
+            if (plan[o] > 0) {
+                SupplyOffer offer = program.purchases().get(o).offer();
+                buys.add(new Buy(offer, plan[o], used(offer.sku(), plan, with), why(offer.sku(), with)));
+            }
+        }
+        buys.sort(Comparator.comparingLong(Buy::cost).reversed().thenComparing(buy -> buy.offer().sku()));
+        return buys;
+    }
+
+    List<RestockPlan.ClassUse> uses(Tally with) {
+        List<RestockPlan.ClassUse> uses = new ArrayList<>();
+        for (int k = 0; k < request.classes().size(); k++) {
+            int of = k;
+            with.used().get(k).entrySet().stream().max(Map.Entry.comparingByValue())
+                    .ifPresent(most -> uses.add(new RestockPlan.ClassUse(of, most.getKey().needed())));
+        }
+        return uses;
+    }
+
+    private double used(String sku, int[] plan, Tally tally) {
+        return Math.max(0, shelves.standing(sku) + bought(sku, plan) - tally.leftover().getOrDefault(sku, (double) shelves.standing(sku)));
+    }
+
+    private int bought(String sku, int[] plan) {
+        int bought = 0;
+        for (int o = 0; o < plan.length; o++) {
+            bought += program.purchases().get(o).offer().sku().equals(sku) ? plan[o] : 0;
+        }
+        return bought;
+    }
+
+    private String why(String sku, Tally with) {
+        Map<String, Double> orders = new TreeMap<>();
+        for (int k = 0; k < request.classes().size(); k++) {
+            DemandClass asked = request.classes().get(k);
+            with.used().get(k).forEach((choice, count) -> {
+                if (count > 0 && choice.needed().containsKey(sku)) {
+                    orders.merge(asked.name(), (double) count / tried.size(), Double::sum);
+                }
+            });
+        }
+        int standing = shelves.standing(sku);
+        return "%s; %s.".formatted(standing == 0 ? "None is there"
+                        : "The %d there fall short in %.0f %% of courses".formatted(standing, 100 * with.needed().getOrDefault(sku, 0.0)),
+                orders.entrySet().stream().filter(entry -> entry.getValue() >= WORTH_TELLING)
+                        .sorted(Map.Entry.<String, Double>comparingByValue().reversed().thenComparing(Map.Entry.comparingByKey())).limit(3)
+                        .map(entry -> "%.1f orders of %s".formatted(entry.getValue(), entry.getKey()))
+                        .reduce((one, other) -> one + ", " + other).map(all -> "goes into " + all)
+                        .orElse("goes into hardly any order that is expected"));
+    }
+
+    List<PartOutlook> parts(int[] plan, Tally with, double[] rowPrices) {
+        Set<String> skus = new LinkedHashSet<>();
+        shelves.standing().keySet().forEach(pool -> skus.add(pool.sku()));
+        shelves.offers().forEach(offer -> skus.add(offer.sku()));
+        Map<String, OptionalLong> most = new Ceilings(shelves, choices, sku -> Math.round(Math.max(shelves.worth(sku).orElse(0),
+                oneMore(sku, rowPrices))), deadline).of(List.copyOf(skus));
+        List<PartOutlook> parts = new ArrayList<>();
+        for (String sku : skus) {
+            double used = used(sku, plan, with);
+            int bought = bought(sku, plan);
+            long worth = shelves.worth(sku).orElse(0);
+            double left = shelves.standing(sku) + bought - used;
+            parts.add(new PartOutlook(sku, shelves.standing(sku), bought, used, worth, oneMore(sku, rowPrices),
+                    left * (worth - shelves.leftover(sku)), most(sku, most.get(sku), used > 0, plan, rowPrices)));
+        }
+        return parts;
+    }
+
+    /** What one more unit adds: its worth at the end and its scarcity. */
+    private double oneMore(String sku, double[] rowPrices) {
+        return shelves.leftover(sku) + program.scarcity(sku, rowPrices);
+    }
+
+    /** A price is worth paying, too, that one more unit brings in, or that the plan pays. */
+    private OptionalLong most(String sku, OptionalLong ceiling, boolean isUsed, int[] plan, double[] rowPrices) {
+        LongStream.Builder prices = LongStream.builder();
+        ceiling.ifPresent(prices);
+        if (isUsed) {
+            prices.add(Math.round(oneMore(sku, rowPrices)));
+        }
+        for (int o = 0; o < plan.length; o++) {
+            SupplyOffer offer = program.purchases().get(o).offer();
+            if (plan[o] > 0 && offer.sku().equals(sku)) {
+                prices.add(offer.unitCost());
+            }
+        }
+        return prices.build().max();
+    }
+}
