@@ -112,8 +112,9 @@ class ArchitectureTest {
     table.put("restock", upTo(table, "explain"));
     table.put("desk", upTo(table, "restock"));
     table.put("report", upTo(table, "desk"));
-    table.put("web", upTo(table, "report"));
-    table.put("cli", upTo(table, "web"));
+    // A face asks at the desk and has the answer rendered; it wires no search, no judging and no explanation itself.
+    table.put("web", List.of("domain", "input", "catalog", "rules", "desk", "report"));
+    table.put("cli", List.of("domain", "input", "catalog", "rules", "desk", "report", "web"));
     return table;
   }
 

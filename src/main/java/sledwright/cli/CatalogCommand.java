@@ -6,13 +6,11 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
-import sledwright.catalog.CatalogReader;
-import sledwright.catalog.PlacedCatalog;
+import sledwright.desk.CatalogDesk;
 import sledwright.desk.view.CatalogView;
-import sledwright.explain.audit.Audit;
+import sledwright.report.catalog.CatalogText;
 import sledwright.report.catalog.CatalogCsv;
 import sledwright.report.catalog.CatalogJson;
-import sledwright.report.catalog.CatalogText;
 
 /** {@code catalog DIR}: what a catalogue holds, or every fault in it. */
 @Command(
@@ -53,12 +51,8 @@ final class CatalogCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        CatalogView view = view(CatalogReader.readPlaced(shared.folder(folder, "DIR")));
+        CatalogView view = Replies.answer(CatalogDesk.check(shared.folder(folder, "DIR")));
         output.write(Renderings.of(screen -> CatalogText.of(view, screen), () -> CatalogJson.of(view), () -> CatalogCsv.of(view)));
         return ExitCode.DONE;
-    }
-
-    private static CatalogView view(PlacedCatalog placed) {
-        return CatalogView.of(placed.catalog()).with(Audit.of(placed));
     }
 }

@@ -8,6 +8,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.catalog.CatalogTable;
 import sledwright.catalog.intake.TableExport;
+import sledwright.desk.CatalogDesk;
 import sledwright.report.intake.TableSheet;
 
 /** {@code catalog export DIR}: a table of a catalogue for a spreadsheet. */
@@ -42,7 +43,7 @@ final class CatalogExportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal, Format.XLSX);
-        TableExport export = TableExport.of(shared.folder(folder, "DIR"), table);
+        TableExport export = Replies.answer(CatalogDesk.export(shared.folder(folder, "DIR"), table));
         output.write(Renderings.of(screen -> export.csv(), () -> TableSheet.json(export), export::csv)
                 .andBytes(Format.XLSX, () -> TableSheet.workbook(export)));
         return ExitCode.DONE;

@@ -1,6 +1,5 @@
 package sledwright.cli;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -9,9 +8,9 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.catalog.CatalogTable;
-import sledwright.catalog.intake.CatalogImport;
+import sledwright.desk.CatalogDesk;
+import sledwright.desk.ImportQuestion;
 import sledwright.desk.view.ImportView;
-import sledwright.input.Reason;
 import sledwright.input.Source;
 import sledwright.report.intake.ImportReport;
 
@@ -46,8 +45,8 @@ final class CatalogImportCommand implements Callable<Integer> {
             description = "The YAML file that says which column of the list is which of ours. Without it, the list has our headings.")
     private Path mapping;
 
-    @Option(names = "--sheet", paramLabel = "NAME",
-            description = "The sheet of the workbook. Default: as the mapping says, or the only one.")
+    @Option(names = "--sheet", paramLabel = "NAME", description = "The sheet of the workbook. Default: as the mapping says, or the only"
+            + " one.")
     private String sheet;
 
     @Option(names = "--apply", description = "Write the table; the file as it was is kept beside it as .bak.")
@@ -66,21 +65,9 @@ final class CatalogImportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        CatalogImport made = CatalogImport.of(shared.folder(into, "--into"), table, Source.of(file),
-                Optional.ofNullable(mapping).map(Source::of), Optional.ofNullable(sheet));
-        boolean whole = made.refused().isEmpty() || skipFaulty;
-        boolean writes = apply && whole && !made.changes().isEmpty();
-        ImportView view = ImportView.of(file.toString(), made, writes, writes ? write(made) : Optional.empty());
+        ImportView view = Replies.answer(CatalogDesk.importList(shared.folder(into, "--into"), new ImportQuestion(table, Source.of(file),
+                Optional.ofNullable(mapping).map(Source::of), Optional.ofNullable(sheet), apply, skipFaulty)));
         output.write(Renderings.of(screen -> ImportReport.text(view, screen), () -> ImportReport.json(view), () -> ImportReport.csv(view)));
-        return whole ? ExitCode.DONE : ExitCode.INPUT_FAULT;
-    }
-
-    private static Optional<String> write(CatalogImport made) {
-        try {
-            return made.apply().map(Path::toString);
-        } catch (IOException failed) {
-            throw new UsageException("%s could not be written (%s); it is as it was.".formatted(made.folder().resolve(made.table().file()),
-                    Reason.of(failed)));
-        }
+        return view.refused().isEmpty() || skipFaulty ? ExitCode.DONE : ExitCode.INPUT_FAULT;
     }
 }

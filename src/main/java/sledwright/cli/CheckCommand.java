@@ -2,26 +2,17 @@ package sledwright.cli;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
-import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import sledwright.desk.CheckQuestion;
 import sledwright.desk.view.CheckView;
-import sledwright.planner.StockDraw;
+import sledwright.report.check.CheckText;
 import sledwright.report.check.CheckCsv;
 import sledwright.report.check.CheckJson;
-import sledwright.report.check.CheckText;
-import sledwright.request.Job;
-import sledwright.request.Kind;
-import sledwright.request.RequestReader;
-import sledwright.rules.Machine;
-import sledwright.rules.Rulebook;
-import sledwright.rules.Violation;
 
 /** {@code check FILE}: every rule that a build breaks. */
 @Command(
@@ -55,12 +46,7 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        Job.Judge job = (Job.Judge) RequestReader.read(shared.request(file, "build", sets, terminal), sets, shared.catalogSource(),
-                Set.of(Kind.BUILD));
-        Machine machine = Machine.of(job.build(), job.request(), job.catalog().throughputFactors());
-        StockDraw draw = StockDraw.of(Collections.nCopies(job.request().machines(), job.build()), job.request(), job.catalog());
-        List<Violation> violations = Stream.concat(Rulebook.judge(machine).stream(), Rulebook.judge(draw.order()).stream()).toList();
-        CheckView view = CheckView.of(draw.order(), draw.complete(), violations);
+        CheckView view = Replies.answer(shared.desk().check(shared.request(file, "build", sets, terminal), new CheckQuestion(sets)));
         output.write(Renderings.of(screen -> CheckText.of(view, screen), () -> CheckJson.of(view), () -> CheckCsv.of(view)));
         return view.valid() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
     }

@@ -9,14 +9,11 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.desk.view.LabelView;
-import sledwright.input.Faults;
-import sledwright.input.Located;
+import sledwright.desk.Desk;
+import sledwright.desk.LabelQuestion;
+import sledwright.desk.view.LabelAnswer;
 import sledwright.input.Source;
 import sledwright.input.Visible;
-import sledwright.label.LabelLines;
-import sledwright.label.ModuleRow;
-import sledwright.label.Reading;
-import sledwright.label.SpdReader;
 import sledwright.report.label.LabelCsv;
 import sledwright.report.label.LabelJson;
 import sledwright.report.label.LabelText;
@@ -64,34 +61,20 @@ final class LabelCommand implements Callable<Integer> {
             throw new UsageException("name a label, such as '16GB 2Rx4 PC4-2400T-RA1-11', or a file with --file or --spd");
         }
         Output output = shared.output(terminal);
-        Faults faults = new Faults();
-        List<Located<String>> labels = new ArrayList<>(LabelLines.ofArguments(texts));
-        files.forEach(file -> labels.addAll(LabelLines.ofFile(Source.of(file), faults)));
-        List<Reading> readings = new ArrayList<>(LabelLines.read(labels, faults));
-        spds.forEach(file -> SpdReader.read(Source.of(file), faults).ifPresent(readings::add));
-        if (skipFaulty && !readings.isEmpty()) {
-            faults.all().forEach(fault -> terminal.err().println("sledwright: passed over: " + Visible.of(fault.toString())));
-        } else {
-            faults.throwIfAny();
-        }
-        LabelView view = LabelView.of(readings);
+        LabelAnswer answer = Replies.answer(Desk.label(new LabelQuestion(texts, files.stream().map(Source::of).toList(),
+                spds.stream().map(Source::of).toList(), skipFaulty)));
+        answer.skipped().forEach(fault -> terminal.err().println("sledwright: passed over: " + Visible.of(fault.toString())));
+        LabelView view = answer.view();
         output.write(Renderings.of(screen -> LabelText.of(view, screen), () -> LabelJson.of(view), () -> csv(view)));
         return ExitCode.DONE;
     }
 
     private String csv(LabelView view) {
         terminal.err().println("sledwright: left empty in each row: power_w, which no label states; a catalogue needs it");
-        for (Reading reading : view.readings()) {
-            if (!reading.passedOver().isEmpty()) {
-                terminal.err().printf("sledwright: passed over in %s: %s%n", reading.from(), String.join(" ", reading.passedOver()));
-            }
-        }
-        for (ModuleRow row : view.rows()) {
-            List<String> gaps = LabelView.gaps(row);
-            if (gaps.size() > 1) {
-                terminal.err().printf("sledwright: left empty in the row of %s: %s%n", row.sku(), String.join(", ", gaps));
-            }
-        }
+        view.passedOver().forEach((from, words) -> terminal.err()
+                .printf("sledwright: passed over in %s: %s%n", from, String.join(" ", words)));
+        view.gaps().forEach((sku, columns) -> terminal.err()
+                .printf("sledwright: left empty in the row of %s: %s%n", sku, String.join(", ", columns)));
         return LabelCsv.of(view);
     }
 }

@@ -25,14 +25,16 @@ final class Replies {
     }
 
     private static String words(Misasking what) {
-        return "--%s %s %s%s".formatted(what.key(), what.value(), what.problem(),
-                what.way().map(way -> "\nMaybe " + words(way) + ".").orElse(""));
+        String key = what.key().isEmpty() ? "" : "--%s %s".formatted(what.key(), what.value());
+        return key + what.problem() + what.way().map(way -> "\nMaybe " + words(way, what.key()) + ".").orElse("");
     }
 
-    private static String words(Misasking.Way way) {
-        return switch (way) {
-            case GIVE_ENERGY -> "add --years 4 --price-per-kwh 0.30, or a section energy to the file";
-            case MORE_ALTERNATIVES -> "ask for more with --set alternatives";
-        };
+    private static String words(Misasking.Way way, String key) {
+        if (way instanceof Misasking.Way.MoreAlternatives more) {
+            return "take %s, or ask for more with --set alternatives=%d"
+                    .formatted(more.found() == 1 ? "1" : "one of 1 to " + more.found(), more.wanted());
+        }
+        return way instanceof Misasking.Way.GiveEnergy ? "add --years 4 --price-per-kwh 0.30, or a section energy to the file"
+                : "leave --%s out".formatted(key);
     }
 }

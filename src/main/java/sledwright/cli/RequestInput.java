@@ -27,18 +27,13 @@ final class RequestInput {
      * @param kind     what the request is where there is no file to say so
      * @param sets     what is said of it beside a file
      * @param catalog  the catalogue that is named beside a file
-     * @throws UsageException when nothing says what is asked
+     * @return empty when nothing says what is asked
      */
-    static Source of(Path file, String kind, List<String> sets, Optional<Path> catalog, Terminal terminal) {
+    static Optional<Source> of(Path file, String kind, List<String> sets, Optional<Path> catalog, Terminal terminal) {
         if (file == null) {
-            if (sets.isEmpty() || catalog.isEmpty()) {
-                throw new UsageException(
-                        "FILE is missing.\nMaybe name a file with 'kind: %s', pipe one in and write -, or say all with --catalog and --set."
-                        .formatted(kind));
-            }
-            return Source.unwritten("arguments", "kind: " + kind);
+            return sets.isEmpty() || catalog.isEmpty() ? Optional.empty() : Optional.of(Source.unwritten("arguments", "kind: " + kind));
         }
-        return file.toString().equals(PIPE) ? piped(terminal) : Source.of(file);
+        return Optional.of(file.toString().equals(PIPE) ? piped(terminal) : Source.of(file));
     }
 
     private static Source piped(Terminal terminal) {

@@ -3,7 +3,6 @@ package sledwright.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IDefaultValueProvider;
@@ -12,18 +11,13 @@ import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import sledwright.desk.RestockQuestion;
 import sledwright.desk.view.RestockView;
 import sledwright.report.restock.RestockCsv;
 import sledwright.report.restock.RestockJson;
 import sledwright.report.restock.RestockPage;
 import sledwright.report.restock.RestockSheets;
 import sledwright.report.restock.RestockText;
-import sledwright.request.Job;
-import sledwright.request.Kind;
-import sledwright.request.RequestReader;
-import sledwright.restock.Levels;
-import sledwright.restock.RestockPlan;
-import sledwright.restock.Restocker;
 
 /** {@code restock FILE}: what to buy for expected orders. */
 @Command(
@@ -54,8 +48,8 @@ final class RestockCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", arity = "0..1", description = "A file with 'kind: restock'." + RequestInput.FILE)
     private Path file;
 
-    @Option(names = "--set", paramLabel = "KEY=VALUE",
-            description = "Answer as if the file had this value, such as budget=4000. Repeatable.")
+    @Option(names = "--set", paramLabel = "KEY=VALUE", description = "Answer as if the file had this value, such as budget=4000."
+            + " Repeatable.")
     private List<String> sets = new ArrayList<>();
 
     @Option(names = "--levels", description = "Show for each part that is used at how many units to buy again.")
@@ -71,11 +65,9 @@ final class RestockCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal, Format.HTML, Format.XLSX);
-        Job.Restock job = (Job.Restock) RequestReader.read(shared.request(file, "restock", sets, terminal), sets, shared.catalogSource(),
-                Set.of(Kind.RESTOCK));
-        RestockPlan plan = Restocker.plan(job.catalog(), job.plan(), shared.seed(), shared.deadline(),
-                line -> terminal.err().println("sledwright: " + line));
-        RestockView view = new RestockView(plan, job.catalog(), shared.seed(), levels ? Levels.of(plan, plan.uses()) : List.of());
+        RestockView view = Replies.answer(shared.desk()
+                .restock(shared.request(file, "restock", sets, terminal), new RestockQuestion(sets, levels),
+                shared.terms().heardBy(new ProgressLine(terminal.err()))));
         output.write(Renderings.of(screen -> RestockText.of(view, screen), () -> RestockJson.of(view), () -> RestockCsv.of(view))
                 .and(Format.HTML, () -> RestockPage.of(view)).andBytes(Format.XLSX, () -> RestockSheets.of(view)));
         return ExitCode.DONE;

@@ -4,15 +4,19 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import sledwright.catalog.CatalogSource;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
 import sledwright.desk.Desk;
 import sledwright.desk.Terms;
-import sledwright.generator.time.Deadline;
 import sledwright.input.Source;
 
 /** The options of every command. */
 final class SharedOptions {
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec command;
 
     @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", converter = Word.OfFormat.class,
             description = "Write the result as text, json or csv, or as another format that the command names. Default: ${DEFAULT-VALUE}.")
@@ -55,11 +59,6 @@ final class SharedOptions {
         return format;
     }
 
-    /** The catalogue that the option names. */
-    Optional<CatalogSource> catalogSource() {
-        return Optional.ofNullable(catalog).map(CatalogSource::of);
-    }
-
     /** Where the question is asked: at the catalogue that the option names, else at that of the request. */
     Desk desk() {
         return catalog == null ? Desk.open() : Desk.at(catalog);
@@ -72,7 +71,10 @@ final class SharedOptions {
 
     /** What is asked about; {@code file} is null where none is named. */
     Source request(Path file, String kind, List<String> sets, Terminal terminal) {
-        return RequestInput.of(file, kind, sets, Optional.ofNullable(catalog), terminal);
+        return RequestInput.of(file, kind, sets, Optional.ofNullable(catalog), terminal)
+                .orElseThrow(() -> new ParameterException(command.commandLine(),
+                "FILE is missing; name a file with 'kind: %s', pipe one in and write -, or say all with --catalog and --set"
+                .formatted(kind)));
     }
 
     /** The catalogue's folder, which is named once: as the command has it, or by the option. */
@@ -82,14 +84,5 @@ final class SharedOptions {
                     : "name one folder, not %s%s and --catalog %s".formatted(as.startsWith("--") ? as + " " : "", named, catalog));
         }
         return named == null ? catalog : named;
-    }
-
-    long seed() {
-        return seed;
-    }
-
-    /** The moment at which the search must answer. */
-    Deadline deadline() {
-        return Deadline.in(timeLimit);
     }
 }

@@ -3,27 +3,16 @@ package sledwright.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import sledwright.desk.UpgradeQuestion;
 import sledwright.desk.view.UpgradeView;
-import sledwright.explain.Explainer;
-import sledwright.explain.Explanation;
-import sledwright.generator.Findings;
-import sledwright.generator.Status;
-import sledwright.generator.time.Deadline;
-import sledwright.planner.upgrade.Installed;
-import sledwright.planner.upgrade.Upgrade;
-import sledwright.planner.upgrade.Upgrader;
 import sledwright.report.upgrade.UpgradeCsv;
 import sledwright.report.upgrade.UpgradeJson;
 import sledwright.report.upgrade.UpgradeText;
-import sledwright.request.Job;
-import sledwright.request.Kind;
-import sledwright.request.RequestReader;
 
 /** {@code upgrade FILE}: the least to spend so that machines which stand reach a target. */
 @Command(
@@ -59,16 +48,8 @@ final class UpgradeCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        Job.Upgrade job = (Job.Upgrade) RequestReader.read(shared.request(file, "upgrade", sets, terminal), sets, shared.catalogSource(),
-                Set.of(Kind.UPGRADE));
-        Deadline deadline = shared.deadline();
-        Installed installed = Installed.of(job.build(), job.request().machines(), job.tradeIn(), job.request().limit(), job.catalog());
-        Upgrader upgrader = new Upgrader(job.catalog(), job.request(), installed, shared.seed());
-        Findings findings = upgrader.findings(deadline);
-        Upgrade upgrade = upgrader.answer(findings, deadline);
-        Explanation explanation = upgrade.status() != Status.IMPOSSIBLE ? Explanation.NONE
-                : Explainer.ofStanding(findings, upgrader.catalog(), upgrader.search(), deadline);
-        UpgradeView view = UpgradeView.of(upgrade, job.catalog(), explanation);
+        UpgradeView view = Replies.answer(shared.desk().upgrade(shared.request(file, "upgrade", sets, terminal), new UpgradeQuestion(sets),
+                shared.terms()));
         output.write(Renderings.of(screen -> UpgradeText.of(view, screen), () -> UpgradeJson.of(view), () -> UpgradeCsv.of(view)));
         return view.upgrade().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
     }

@@ -1,56 +1,50 @@
 package sledwright.cli;
 
 import java.util.Arrays;
-import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
-import sledwright.compare.Cost;
-import sledwright.generator.Axis;
+import sledwright.desk.CompareQuestion;
 
 /** Reads one of an option's words, whatever its case. */
-abstract class Word<E extends Enum<E>> implements ITypeConverter<E> {
+abstract class Word<E> implements ITypeConverter<E> {
 
-    private final E[] words;
-    private final Function<E, String> word;
+    private final Map<String, E> words = new LinkedHashMap<>();
 
-    private Word(E[] words, Function<E, String> word) {
-        this.words = words;
-        this.word = word;
-    }
-
-    private Word(E[] words) {
-        this(words, E::toString);
+    private Word(List<E> words) {
+        words.forEach(word -> this.words.put(word.toString(), word));
     }
 
     @Override
     public E convert(String given) {
-        return Arrays.stream(words).filter(one -> word.apply(one).equalsIgnoreCase(given)).findFirst()
-                .orElseThrow(() -> new TypeConversionException("'%s' must be one of %s".formatted(given,
-                        Arrays.stream(words).map(word).collect(Collectors.joining(", ")))));
+        return words.keySet().stream().filter(given::equalsIgnoreCase).findFirst().map(words::get)
+                .orElseThrow(() -> new TypeConversionException("'%s' must be one of %s"
+                .formatted(given, String.join(", ", words.keySet()))));
     }
 
     static final class OfFormat extends Word<Format> {
         OfFormat() {
-            super(Format.values());
+            super(Arrays.asList(Format.values()));
         }
     }
 
-    static final class OfAxis extends Word<Axis> {
-        OfAxis() {
-            super(Axis.values(), Axis::label);
+    static final class OfFigure extends Word<String> {
+        OfFigure() {
+            super(CompareQuestion.FIGURES);
         }
     }
 
-    static final class OfCost extends Word<Cost> {
+    static final class OfCost extends Word<String> {
         OfCost() {
-            super(Cost.values(), Cost::label);
+            super(CompareQuestion.COSTS);
         }
     }
 
     static final class OfColour extends Word<Colour> {
         OfColour() {
-            super(Colour.values());
+            super(Arrays.asList(Colour.values()));
         }
     }
 }

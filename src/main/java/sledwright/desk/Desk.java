@@ -1,19 +1,36 @@
 package sledwright.desk;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import sledwright.catalog.CatalogSource;
+import sledwright.desk.view.CheckView;
+import sledwright.desk.view.CompareAnswer;
+import sledwright.desk.view.LabelAnswer;
+import sledwright.desk.view.LabelView;
+import sledwright.desk.view.OrderView;
 import sledwright.desk.view.QuoteAnswer;
+import sledwright.desk.view.RestockView;
+import sledwright.desk.view.SheetAnswer;
+import sledwright.desk.view.UpgradeView;
 import sledwright.domain.Catalog;
 import sledwright.generator.Search;
+import sledwright.input.Faults;
 import sledwright.input.FaultsException;
+import sledwright.input.Located;
 import sledwright.input.Source;
+import sledwright.label.LabelLines;
+import sledwright.label.Reading;
+import sledwright.label.SpdReader;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
+import sledwright.restock.Levels;
+import sledwright.restock.RestockPlan;
+import sledwright.restock.Restocker;
 
 /** The one place where questions are answered. */
 public final class Desk {
@@ -47,8 +64,63 @@ public final class Desk {
         return read(source, asked.sets(), Kind.QUOTE, Job.Quote.class).then(job -> Quoting.answer(job, search(job), asked, terms));
     }
 
+    /** Whether a build breaks rules, and which. */
+    public Reply<CheckView> check(Source source, CheckQuestion asked) {
+        return read(source, asked.sets(), Kind.BUILD, Job.Judge.class).map(job -> new Checking(job).view());
+    }
+
+    /** What money buys, for a request of kind {@code quote}. */
+    public Reply<CompareAnswer> compare(Source source, CompareQuestion asked, Terms terms) {
+        return read(source, asked.sets(), Kind.QUOTE, Job.Quote.class).then(job -> Comparing.answer(job, asked, terms));
+    }
+
+    /** Lines of machines filled from one stock; the listener hears of {@link Progress.Found}. */
+    public Reply<OrderView> order(Source source, OrderQuestion asked, Terms terms) {
+        return read(source, asked.sets(), Kind.ORDER, Job.Order.class).map(job -> Ordering.answer(job, search(job), terms));
+    }
+
+    /** The least to spend so that machines which stand reach a target. */
+    public Reply<UpgradeView> upgrade(Source source, UpgradeQuestion asked, Terms terms) {
+        return read(source, asked.sets(), Kind.UPGRADE, Job.Upgrade.class).map(job -> new Upgrading(job, terms).view());
+    }
+
+    /** What to put together of a build, a quote or an upgrade. */
+    public Reply<SheetAnswer> sheet(Source source, SheetQuestion asked, Terms terms) {
+        if (asked.rank().isPresent() && asked.rank().getAsInt() < 1) {
+            return new Reply.Misasked<>(new Misasking("rank", String.valueOf(asked.rank().getAsInt()), ": the list begins with 1.",
+                    Optional.empty()));
+        }
+        return read(source, asked.sets(), Set.of(Kind.BUILD, Kind.QUOTE, Kind.UPGRADE))
+                .then(job -> SheetMaking.answer(job, search(job), asked, terms));
+    }
+
+    /** What to buy for expected orders; the listener hears of {@link Progress.Doing}. */
+    public Reply<RestockView> restock(Source source, RestockQuestion asked, Terms terms) {
+        return read(source, asked.sets(), Kind.RESTOCK, Job.Restock.class).map(job -> {
+            RestockPlan plan = Restocker.plan(job.catalog(), job.plan(), terms.seed(), terms.deadline(),
+                    words -> terms.listener().accept(new Progress.Doing(words)));
+            return new RestockView(plan, job.catalog(), terms.seed(), asked.levels() ? Levels.of(plan, plan.uses()) : List.of());
+        });
+    }
+
+    /** Modules from their labels or SPDs. */
+    public static Reply<LabelAnswer> label(LabelQuestion asked) {
+        Faults faults = new Faults();
+        List<Located<String>> labels = new ArrayList<>(LabelLines.ofArguments(asked.texts()));
+        asked.files().forEach(file -> labels.addAll(LabelLines.ofFile(file, faults)));
+        List<Reading> readings = new ArrayList<>(LabelLines.read(labels, faults));
+        asked.spds().forEach(file -> SpdReader.read(file, faults).ifPresent(readings::add));
+        boolean skips = asked.skipFaulty() && !readings.isEmpty();
+        return faults.size() > 0 && !skips ? new Reply.Faulty<>(faults.all())
+                : new Reply.Answered<>(new LabelAnswer(LabelView.of(readings), faults.all()));
+    }
+
     private <J extends Job> Reply<J> read(Source source, List<String> sets, Kind kind, Class<J> type) {
-        return sound(() -> type.cast(RequestReader.read(source, sets, given, Set.of(kind))));
+        return read(source, sets, Set.of(kind)).map(type::cast);
+    }
+
+    private Reply<Job> read(Source source, List<String> sets, Set<Kind> kinds) {
+        return sound(() -> RequestReader.read(source, sets, given, kinds));
     }
 
     private Search search(Job job) {

@@ -71,7 +71,8 @@ class PipedRequestTest {
 
     @Test
     void nothingAtAllIsAskedWithoutBoth() {
-        String expected = "sledwright: FILE is missing.\nMaybe name a file with 'kind: quote', pipe one in and write -, or say all with --catalog and --set.\n";
+        String expected = "sledwright quote: FILE is missing; name a file with 'kind: quote', pipe one in and write -, or say all with --catalog and --set\n"
+                + "Try 'sledwright quote --help'.\n";
         assertThat(Run.of("quote")).isEqualTo(new Run(ExitCode.USAGE, "", expected));
         assertThat(Run.of("quote", "--catalog", SHOP).err()).isEqualTo(expected);
         assertThat(Run.of("quote", "--set", "require.cores=4").err()).isEqualTo(expected);

@@ -46,16 +46,16 @@ class DeskTest {
 
     @Test
     void faultsAreValues() {
-        Reply<QuoteAnswer> reply = desk.quote(said("kind: quote\nrequire: {cores: many}\nforbid: [NONE]\n"), QuoteQuestion.plain(), TERMS);
+        Reply<QuoteAnswer> reply = desk.quote(said("kind: quote\nrequire: {cores: many}\nforbid: [BITTERN-HS-11]\n"), QuoteQuestion.plain(), TERMS);
         assertThat(reply).isEqualTo(new Reply.Faulty<QuoteAnswer>(List.of(
                 new Fault("a page", 2, "require.cores \"many\": must be a number"),
-                new Fault("a page", 3, "forbid \"NONE\": is no part of the catalogue, did you mean E1-02?"))));
+                new Fault("a page", 3, "forbid \"BITTERN-HS-11\": is no part of the catalogue, did you mean BITTERN-HS-1?"))));
     }
 
     @Test
     void aQuestionThatCannotBeAnsweredSaysWhichPartOfIt() {
-        Reply<QuoteAnswer> reply = desk.quote(NODE, new QuoteQuestion(List.of(), List.of("NONE"), false), TERMS);
-        assertThat(reply).isEqualTo(new Reply.Misasked<QuoteAnswer>(new Misasking("why-not", "NONE", "is no part of the catalogue, did you mean E1-02?", Optional.empty())));
+        Reply<QuoteAnswer> reply = desk.quote(NODE, new QuoteQuestion(List.of(), List.of("BITTERN-HS-11"), false), TERMS);
+        assertThat(reply).isEqualTo(new Reply.Misasked<QuoteAnswer>(new Misasking("why-not", "BITTERN-HS-11", " is no part of the catalogue, did you mean BITTERN-HS-1?", Optional.empty())));
     }
 
     @Test

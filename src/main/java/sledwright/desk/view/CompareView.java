@@ -107,6 +107,11 @@ public record CompareView(String request, int machines, String currency, Status 
         return curves.stream().filter(curve -> curve.axis() == axis && curve.cost() == cost).toList();
     }
 
+    /** Whether no build is valid. */
+    public boolean isImpossible() {
+        return status == Status.IMPOSSIBLE;
+    }
+
     public BuildView build(int number) {
         return builds.get(number - 1);
     }

@@ -35,8 +35,25 @@ public record LabelView(List<Reading> readings, List<ModuleRow> rows) {
         return new LabelView(readings, new ArrayList<>(rows.values()));
     }
 
-    /** The columns of a row that stay empty although memory.csv needs them; {@code power_w} always does. */
-    public static List<String> gaps(ModuleRow row) {
+    /** Label -> what was passed over in it, where anything was. */
+    public Map<String, List<String>> passedOver() {
+        Map<String, List<String>> passed = new LinkedHashMap<>();
+        readings.stream().filter(reading -> !reading.passedOver().isEmpty())
+                .forEach(reading -> passed.put(reading.from(), reading.passedOver()));
+        return passed;
+    }
+
+    /**
+     * Sku -> the columns of its row that stay empty although memory.csv needs them, where that is more than {@code power_w}, which always
+     * does.
+     */
+    public Map<String, List<String>> gaps() {
+        Map<String, List<String>> gaps = new LinkedHashMap<>();
+        rows.stream().filter(row -> gaps(row).size() > 1).forEach(row -> gaps.put(row.sku(), gaps(row)));
+        return gaps;
+    }
+
+    private static List<String> gaps(ModuleRow row) {
         List<Optional<Object>> cells = cells(row);
         return COLUMNS.stream().filter(column -> !column.equals("logical_ranks") && cells.get(COLUMNS.indexOf(column)).isEmpty()).toList();
     }

@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import sledwright.desk.view.BenchWork;
 import sledwright.desk.view.Line;
 import sledwright.desk.view.Lines;
+import sledwright.desk.view.SheetAnswer;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.MemoryMode;
@@ -49,13 +50,21 @@ public final class Sheets {
         picks = new PickList(Lines.of(order).stream().filter(line -> line.kind() == Line.Kind.PART && !line.isInstalled()).toList());
     }
 
+    public static SheetView of(SheetAnswer.Work work) {
+        if (work instanceof SheetAnswer.Change change) {
+            return ofUpgrade(change.plan(), change.installed());
+        }
+        SheetAnswer.Assembly assembly = (SheetAnswer.Assembly) work;
+        return assembly.rank().isPresent() ? ofAlternative(assembly.order(), assembly.rank().getAsInt()) : ofBuild(assembly.order());
+    }
+
     /** The sheets of a build that somebody drew up. */
-    public static SheetView ofBuild(Order order) {
+    static SheetView ofBuild(Order order) {
         return of(order, Source.BUILD, OptionalInt.empty());
     }
 
     /** The sheets of one alternative of a quote. */
-    public static SheetView ofAlternative(Order order, int rank) {
+    static SheetView ofAlternative(Order order, int rank) {
         return of(order, Source.QUOTE, OptionalInt.of(rank));
     }
 
@@ -69,7 +78,7 @@ public final class Sheets {
     }
 
     /** The sheets of machines that are upgraded. */
-    public static SheetView ofUpgrade(Plan plan, Installed installed) {
+    static SheetView ofUpgrade(Plan plan, Installed installed) {
         Sheets sheets = new Sheets(plan.order());
         return new SheetView(plan.order().request().name(), Source.UPGRADE, OptionalInt.empty(), installed.machines(),
                 plan.refits().stream().map(refit -> sheets.changed(refit, installed.build())).toList(), CAUTIONS);

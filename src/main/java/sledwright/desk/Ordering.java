@@ -1,0 +1,69 @@
+package sledwright.desk;
+
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sledwright.desk.view.OrderView;
+import sledwright.domain.Catalog;
+import sledwright.domain.Request;
+import sledwright.explain.Explainer;
+import sledwright.explain.Explanation;
+import sledwright.generator.Findings;
+import sledwright.generator.Search;
+import sledwright.generator.Status;
+import sledwright.generator.time.Deadline;
+import sledwright.planner.order.OrderOutcome;
+import sledwright.planner.order.OrderOutcome.LineFill;
+import sledwright.planner.order.OrderPlanner;
+import sledwright.planner.order.OrderProgress;
+import sledwright.request.Job;
+
+/** Lines of machines filled from one stock. */
+final class Ordering {
+
+    private final Catalog catalog;
+    private final Search search;
+    private final Deadline deadline;
+
+    private Ordering(Catalog catalog, Search search, Deadline deadline) {
+        this.catalog = catalog;
+        this.search = search;
+        this.deadline = deadline;
+    }
+
+    static OrderView answer(Job.Order job, Search search, Terms terms) {
+        Deadline deadline = terms.deadline();
+        Ordering ordering = new Ordering(job.catalog(), search, deadline);
+        OrderOutcome outcome = new OrderPlanner(job.catalog(), terms.seed()).plan(job.order(), deadline,
+                progress -> terms.listener().accept(ordering.told(progress)));
+        return OrderView.of(outcome, ordering.why(outcome));
+    }
+
+    private Progress told(OrderProgress now) {
+        return new Progress.Found(now.seconds(), amount(now.best()), amount(now.bound()), catalog.currency().getCurrencyCode(),
+                now.missing());
+    }
+
+    private Optional<BigDecimal> amount(double minor) {
+        return Double.isFinite(minor) ? Optional.of(catalog.amount(Math.round(minor))) : Optional.empty();
+    }
+
+    /** Name of each line of which not one machine can be built, even if it stood alone -> what conflicts. */
+    private Map<String, Explanation> why(OrderOutcome outcome) {
+        Map<String, Explanation> why = new LinkedHashMap<>();
+        for (LineFill fill : outcome.lines()) {
+            if (fill.delivered() == 0) {
+                explained(fill.line().request().withOnHand(outcome.order().onHand())).ifPresent(said -> why.put(fill.line().name(), said));
+            }
+        }
+        return why;
+    }
+
+    private Optional<Explanation> explained(Request asked) {
+        Findings findings = search.run(asked.withMachines(1), deadline);
+        return findings.status() == Status.IMPOSSIBLE ? Optional.of(new Explainer(catalog, search, deadline).explain(findings, List.of()))
+                : Optional.empty();
+    }
+}
