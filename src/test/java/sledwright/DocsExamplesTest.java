@@ -42,8 +42,8 @@ import sledwright.metrics.Quantity;
 import sledwright.metrics.SurplusWorth;
 import sledwright.metrics.Throughput;
 import sledwright.metrics.UsableMemory;
-import sledwright.rules.Numbers;
 import sledwright.samples.MachineSketch;
+import sledwright.words.Numbers;
 
 /** Every number of the worked examples in docs/model.md, computed by the program. */
 class DocsExamplesTest {

@@ -4,7 +4,7 @@ import java.io.PrintWriter;
 import java.math.BigDecimal;
 import java.util.function.Consumer;
 import sledwright.desk.Progress;
-import sledwright.rules.Numbers;
+import sledwright.words.Numbers;
 
 /** Tells a person who waits how far an answer has come; keeps silent where it is quick. */
 final class ProgressLine implements Consumer<Progress> {
@@ -31,7 +31,7 @@ final class ProgressLine implements Consumer<Progress> {
 
     private static String words(Progress.Found found) {
         if (found.missing() > 0) {
-            return Numbers.counted(found.missing(), "machine", "machines") + " missing so far";
+            return Numbers.counted(found.missing(), "machine") + " missing so far";
         }
         String best = "best " + found.best().map(amount -> money(amount, found)).orElse("not known");
         return best + found.bound().map(bound -> ", bound " + money(bound, found)).orElse(", no bound yet")

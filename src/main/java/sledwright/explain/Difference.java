@@ -6,8 +6,8 @@ import java.util.OptionalLong;
 import java.util.function.ToDoubleFunction;
 import sledwright.metrics.Figures;
 import sledwright.metrics.Quantity;
-import sledwright.rules.Numbers;
 import sledwright.rules.Order;
+import sledwright.words.Numbers;
 import sledwright.words.Sentences;
 
 /**

@@ -15,9 +15,9 @@ import sledwright.domain.Thermal;
 import sledwright.metrics.Figures;
 import sledwright.metrics.PowerDraw;
 import sledwright.metrics.Quantity;
-import sledwright.rules.Numbers;
 import sledwright.rules.Order;
 import sledwright.rules.target.Target;
+import sledwright.words.Numbers;
 
 /**
  * How far a valid build is from breaking something.

@@ -18,9 +18,9 @@ import sledwright.metrics.MemorySpeed;
 import sledwright.planner.Criterion;
 import sledwright.planner.Judged;
 import sledwright.planner.Trade;
-import sledwright.rules.Numbers;
 import sledwright.rules.Order;
 import sledwright.rules.cooling.HeatSinkRating;
+import sledwright.words.Numbers;
 import sledwright.words.Sentences;
 
 /**
@@ -72,8 +72,8 @@ public final class Reasons {
             int filled = channel.filled().size();
             for (MemoryModule module : channel.modules()) {
                 if (build.platform().memory().speedMts(module.type(), module.ranks(), filled).orElse(0) == mts) {
-                    return "%s of %s on a channel".formatted(Sentences.count(filled, module.type().label()),
-                            Sentences.count(module.ranks(), "rank"));
+                    return "%s of %s on a channel".formatted(Numbers.counted(filled, module.type().label()),
+                            Numbers.counted(module.ranks(), "rank"));
                 }
             }
         }
@@ -137,6 +137,6 @@ public final class Reasons {
         }
         List<String> parts = order.picks().stream().filter(pick -> pick.lot().leadDays() == days).map(Pick::sku).distinct().toList();
         return Optional.of("The last to arrive %s %s, in %s.".formatted(parts.size() == 1 ? "is" : "are", Sentences.list(parts),
-                Sentences.count(days, "day")));
+                Numbers.counted(days, "day")));
     }
 }

@@ -7,9 +7,9 @@ import sledwright.domain.Requirements;
 import sledwright.metrics.Figures;
 import sledwright.metrics.Quantity;
 import sledwright.metrics.SurplusWorth;
-import sledwright.rules.Numbers;
 import sledwright.rules.Order;
 import sledwright.rules.target.Target;
+import sledwright.words.Numbers;
 
 /** Puts into words what a candidate gives and takes. */
 final class Trades {

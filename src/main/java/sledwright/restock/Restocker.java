@@ -13,7 +13,7 @@ import sledwright.generator.time.Deadline;
 import sledwright.restock.Counter.Tally;
 import sledwright.restock.RestockPlan.CurvePoint;
 import sledwright.restock.RestockPlan.Expected;
-import sledwright.rules.Numbers;
+import sledwright.words.Numbers;
 
 /** Plans what to buy. */
 public final class Restocker {
@@ -127,7 +127,7 @@ public final class Restocker {
                 .orElseGet(() -> new double[program.purchases().size()]);
         HindsightRelaxation.Answer answer = relaxation.solve(request.budget(), start, tolerance, MOST_ROUNDS, progress);
         progress.accept("bound over %d builds on %d courses after %s".formatted(choices.size(), courses.size(),
-                Numbers.counted(answer.rounds(), "round", "rounds")));
+                Numbers.counted(answer.rounds(), "round")));
         return new Relaxed(program, hindsight, relaxation, answer);
     }
 

@@ -1,2 +1,2 @@
-/** Lists, numbers and beginnings of sentences. */
+/** Lists, figures, counts and beginnings of sentences. */
 package sledwright.words;

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import sledwright.label.ModuleRow;
 import sledwright.label.Reading;
+import sledwright.words.Numbers;
 
 /**
  * Modules as read from labels or SPDs.
@@ -63,6 +64,6 @@ public record LabelView(List<Reading> readings, List<ModuleRow> rows) {
         return List.of(Optional.of(row.sku()), Optional.of(row.description()), Optional.of(row.generation().name()),
                 row.type().map(type -> type.label()), row.capacityGb().map(gb -> gb), row.ranks().map(ranks -> ranks),
                 row.logicalRanks().map(ranks -> ranks), row.deviceWidth().map(width -> width), Optional.of(row.speedMts()),
-                Optional.of(Decimals.of(row.voltage())), Optional.empty());
+                Optional.of(Numbers.decimal(row.voltage())), Optional.empty());
     }
 }

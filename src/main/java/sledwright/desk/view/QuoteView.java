@@ -19,6 +19,7 @@ import sledwright.metrics.SurplusWorth;
 import sledwright.planner.Judged;
 import sledwright.planner.Outcome;
 import sledwright.rules.Order;
+import sledwright.words.Numbers;
 
 /**
  * The answer to one request.
@@ -108,7 +109,7 @@ public record QuoteView(String request, int machines, Objective objective, Strin
         if (!Double.isFinite(figure)) {
             return Optional.empty();
         }
-        return Optional.of(isMoney(objective) ? catalog.amount(Math.round(figure)) : Decimals.of(figure));
+        return Optional.of(isMoney(objective) ? catalog.amount(Math.round(figure)) : Numbers.decimal(figure));
     }
 
     /** The distance between best and bound as a share of the best, percent; empty where either is not known or the best is 0. */

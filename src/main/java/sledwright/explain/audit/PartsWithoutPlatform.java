@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import sledwright.catalog.PlacedCatalog;
 import sledwright.domain.Catalog;
-import sledwright.rules.Numbers;
+import sledwright.words.Numbers;
 
 /** A processor or memory module that no platform takes. */
 final class PartsWithoutPlatform implements Audit.Check {

@@ -19,7 +19,6 @@ import sledwright.explain.ask.Extreme;
 import sledwright.explain.ask.Oracle;
 import sledwright.explain.ask.WhatIf;
 import sledwright.metrics.CheapestDraw;
-import sledwright.rules.Numbers;
 import sledwright.rules.Order;
 import sledwright.rules.choice.AskedPlatform;
 import sledwright.rules.choice.ForbiddenPart;
@@ -29,6 +28,7 @@ import sledwright.rules.stock.AcceptedCondition;
 import sledwright.rules.stock.InStock;
 import sledwright.rules.stock.LeadTime;
 import sledwright.rules.target.ProcessorCount;
+import sledwright.words.Numbers;
 import sledwright.words.Sentences;
 
 /** What a request chooses, and the stock that it meets, as demands. */
@@ -85,8 +85,8 @@ public final class ChoiceDemands {
             for (int number = most + 1; number < farthest && oracle.canBeHadOneByOne(terms.withMachines(number)); number++) {
                 most = oracle.cheapest(terms.withMachines(number)).isPresent() ? number : most;
             }
-            return new Concession(terms.withMachines(most), String.valueOf(most), "the most is " + Sentences.count(most, "machine"),
-                    "order %s instead of %d".formatted(Sentences.count(most, "machine"), count));
+            return new Concession(terms.withMachines(most), String.valueOf(most), "the most is " + Numbers.counted(most, "machine"),
+                    "order %s instead of %d".formatted(Numbers.counted(most, "machine"), count));
         }
     }
 
@@ -110,7 +110,7 @@ public final class ChoiceDemands {
 
         @Override
         public String words() {
-            return "exactly " + Sentences.count(count, "processor");
+            return "exactly " + Numbers.counted(count, "processor");
         }
 
         @Override
@@ -127,7 +127,7 @@ public final class ChoiceDemands {
             int nearest = oracle.catalog().platforms().stream().flatMap(platform -> platform.processors().counts().stream()).distinct()
                     .sorted(Comparator.<Integer>comparingInt(number -> Math.abs(number - count)).thenComparing(Comparator.naturalOrder()))
                     .filter(number -> oracle.cheapest(exactly(terms, number)).isPresent()).findFirst().orElseThrow();
-            String number = Sentences.count(nearest, "processor");
+            String number = Numbers.counted(nearest, "processor");
             return new Concession(exactly(terms, nearest), String.valueOf(nearest), "a build needs " + number,
                     "take %s instead of %d".formatted(number, count));
         }
@@ -330,9 +330,9 @@ public final class ChoiceDemands {
                 return cheapLots(terms, order, stock);
             }
             String reach = "a build needs " + Sentences.list(missing.entrySet().stream().map(entry -> "%s of %s (%d in stock)".formatted(
-                    Sentences.count(entry.getValue()[0], "unit"), entry.getKey(), entry.getValue()[1])).toList());
+                    Numbers.counted(entry.getValue()[0], "unit"), entry.getKey(), entry.getValue()[1])).toList());
             String advice = "get " + Sentences.list(missing.entrySet().stream().map(entry -> "%s of %s".formatted(
-                    Numbers.counted(entry.getValue()[0] - entry.getValue()[1], "more unit", "more units"), entry.getKey())).toList());
+                    Numbers.counted(entry.getValue()[0] - entry.getValue()[1], "more unit"), entry.getKey())).toList());
             return new Concession(terms, "", reach, advice);
         }
 
@@ -346,9 +346,9 @@ public final class ChoiceDemands {
                         .mapToInt(Lot::available).sum();
                 if (given < pick.quantity()) {
                     reach.add("%s of %s from lot %s (%d there)"
-                            .formatted(Sentences.count(pick.quantity(), "unit"), pick.sku(), pick.lot().lot(), given));
+                            .formatted(Numbers.counted(pick.quantity(), "unit"), pick.sku(), pick.lot().lot(), given));
                     advice.add("%s of %s at the price of lot %s".formatted(
-                            Numbers.counted(pick.quantity() - given, "more unit", "more units"), pick.sku(), pick.lot().lot()));
+                            Numbers.counted(pick.quantity() - given, "more unit"), pick.sku(), pick.lot().lot()));
                 }
             }
             return new Concession(terms, "", "a build needs " + Sentences.list(reach), "get " + Sentences.list(advice));

@@ -18,7 +18,7 @@ import sledwright.explain.ask.Oracle;
 import sledwright.explain.ask.WhatIf;
 import sledwright.rules.Order;
 import sledwright.rules.target.Target;
-import sledwright.words.Sentences;
+import sledwright.words.Numbers;
 
 /** A figure of one machine that must reach {@code least}. */
 public record FigureDemand(Target target, double least) implements Demand {
@@ -68,14 +68,14 @@ public record FigureDemand(Target target, double least) implements Demand {
 
     @Override
     public String asked() {
-        return Sentences.exact(least);
+        return Numbers.exact(least);
     }
 
     @Override
     public String words() {
         return target.noun().startsWith(NUMBER_OF)
-                ? "at least %s %s".formatted(Sentences.floor(least), target.noun().substring(NUMBER_OF.length()))
-                : "%s of at least %s%s".formatted(target.noun(), Sentences.floor(least), target.unit());
+                ? "at least %s %s".formatted(Numbers.floor(least), target.noun().substring(NUMBER_OF.length()))
+                : "%s of at least %s%s".formatted(target.noun(), Numbers.floor(least), target.unit());
     }
 
     @Override
@@ -90,10 +90,10 @@ public record FigureDemand(Target target, double least) implements Demand {
     @Override
     public Concession nearest(Oracle oracle, WhatIf terms) {
         double most = most(oracle, terms);
-        String reached = Sentences.floor(most) + target.unit();
+        String reached = Numbers.floor(most) + target.unit();
         Requirements require = Changes.least(terms.request().require(), target, most);
-        return new Concession(terms.with(require), Sentences.exact(most), "the %s reaches %s at most".formatted(target.noun(), reached),
-                "lower the %s from %s%s to %s".formatted(target.noun(), Sentences.floor(least), target.unit(), reached));
+        return new Concession(terms.with(require), Numbers.exact(most), "the %s reaches %s at most".formatted(target.noun(), reached),
+                "lower the %s from %s%s to %s".formatted(target.noun(), Numbers.floor(least), target.unit(), reached));
     }
 
     private double most(Oracle oracle, WhatIf terms) {

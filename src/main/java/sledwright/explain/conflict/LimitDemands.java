@@ -22,7 +22,6 @@ import sledwright.explain.ask.Oracle;
 import sledwright.explain.ask.WhatIf;
 import sledwright.metrics.PowerDraw;
 import sledwright.metrics.Quantity;
-import sledwright.rules.Numbers;
 import sledwright.rules.Order;
 import sledwright.rules.cooling.InletLimit;
 import sledwright.rules.power.PowerSupply;
@@ -30,7 +29,7 @@ import sledwright.rules.stock.AcceptedCondition;
 import sledwright.rules.stock.Budget;
 import sledwright.rules.stock.LeadTime;
 import sledwright.rules.target.PowerLimit;
-import sledwright.words.Sentences;
+import sledwright.words.Numbers;
 
 /** The limits of a request as demands. */
 final class LimitDemands {
@@ -97,12 +96,12 @@ final class LimitDemands {
 
         @Override
         public String asked() {
-            return Sentences.exact(mostW);
+            return Numbers.exact(mostW);
         }
 
         @Override
         public String words() {
-            return "a load of at most %s W".formatted(Sentences.ceiling(mostW));
+            return "a load of at most %s W".formatted(Numbers.ceiling(mostW));
         }
 
         @Override
@@ -119,10 +118,10 @@ final class LimitDemands {
             double leastW = -Extreme.greatest(-loadW(oracle.cheapest(terms).orElseThrow()), -mostW, MILLIONTH, negative ->
                     oracle.cheapest(within(terms, OptionalDouble.of(-negative))).map(order -> OptionalDouble.of(-loadW(order)))
                             .orElse(OptionalDouble.empty()));
-            String watts = Sentences.ceiling(leastW);
-            return new Concession(within(terms, OptionalDouble.of(leastW)), Sentences.exact(leastW),
+            String watts = Numbers.ceiling(leastW);
+            return new Concession(within(terms, OptionalDouble.of(leastW)), Numbers.exact(leastW),
                     "the least load is %s W".formatted(watts),
-                    "allow a load of %s W instead of %s W".formatted(watts, Sentences.ceiling(mostW)));
+                    "allow a load of %s W instead of %s W".formatted(watts, Numbers.ceiling(mostW)));
         }
 
         private static double loadW(Order order) {
@@ -150,7 +149,7 @@ final class LimitDemands {
 
         @Override
         public String words() {
-            return "delivery within " + Sentences.count(mostDays, "day");
+            return "delivery within " + Numbers.counted(mostDays, "day");
         }
 
         @Override
@@ -168,8 +167,8 @@ final class LimitDemands {
                     .filter(days -> days > mostDays).distinct().sorted().toList();
             int days = Extreme.first(later, some -> oracle.cheapest(within(terms, OptionalInt.of(some))).map(order -> some)).orElseThrow();
             return new Concession(within(terms, OptionalInt.of(days)), String.valueOf(days),
-                    "the last part arrives in %s at the earliest".formatted(Sentences.count(days, "day")),
-                    "wait %s instead of %d".formatted(Sentences.count(days, "day"), mostDays));
+                    "the last part arrives in %s at the earliest".formatted(Numbers.counted(days, "day")),
+                    "wait %s instead of %d".formatted(Numbers.counted(days, "day"), mostDays));
         }
     }
 
@@ -188,7 +187,7 @@ final class LimitDemands {
 
         @Override
         public String asked() {
-            return Sentences.exact(siteC);
+            return Numbers.exact(siteC);
         }
 
         @Override
@@ -214,9 +213,9 @@ final class LimitDemands {
                     .filter(inletC -> inletC < siteC).distinct().sorted(Comparator.reverseOrder()).toList();
             double warmest = Extreme.first(cooler, some -> oracle.cheapest(at(terms, OptionalDouble.of(some))).map(order -> some))
                     .orElseThrow();
-            return new Concession(at(terms, OptionalDouble.of(warmest)), Sentences.exact(warmest),
-                    "the inlet air may be at most %s C".formatted(Sentences.floor(warmest)),
-                    "cool the inlet air from %s to %s C".formatted(Numbers.plain(siteC), Sentences.floor(warmest)));
+            return new Concession(at(terms, OptionalDouble.of(warmest)), Numbers.exact(warmest),
+                    "the inlet air may be at most %s C".formatted(Numbers.floor(warmest)),
+                    "cool the inlet air from %s to %s C".formatted(Numbers.plain(siteC), Numbers.floor(warmest)));
         }
     }
 
@@ -235,7 +234,7 @@ final class LimitDemands {
 
         @Override
         public String asked() {
-            return Sentences.exact(siteM);
+            return Numbers.exact(siteM);
         }
 
         @Override
@@ -261,9 +260,9 @@ final class LimitDemands {
                                     + (row.maxInletC() - inletC) * thermal.metresPerKelvin()))))
                     .filter(altitudeM -> altitudeM < siteM).distinct().sorted(Comparator.reverseOrder()).toList();
             double highest = Extreme.first(lower, some -> oracle.cheapest(at(terms, some)).map(order -> some)).orElseThrow();
-            return new Concession(at(terms, highest), Sentences.exact(highest),
-                    "the site may be at most %s m high".formatted(Sentences.floor(highest)),
-                    "take a site at %s m instead of %s m".formatted(Sentences.floor(highest), Numbers.plain(siteM)));
+            return new Concession(at(terms, highest), Numbers.exact(highest),
+                    "the site may be at most %s m high".formatted(Numbers.floor(highest)),
+                    "take a site at %s m instead of %s m".formatted(Numbers.floor(highest), Numbers.plain(siteM)));
         }
     }
 
@@ -282,7 +281,7 @@ final class LimitDemands {
 
         @Override
         public String asked() {
-            return Sentences.exact(siteV);
+            return Numbers.exact(siteV);
         }
 
         @Override

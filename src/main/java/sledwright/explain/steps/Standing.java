@@ -7,7 +7,7 @@ import sledwright.domain.Request;
 import sledwright.metrics.Figures;
 import sledwright.metrics.SurplusWorth;
 import sledwright.rules.Order;
-import sledwright.words.Sentences;
+import sledwright.words.Numbers;
 
 /**
  * How an order stands by the objective of a request, whatever it was searched by.
@@ -66,6 +66,6 @@ record Standing(Objective objective, double aim, long price) {
 
     /** What the objective measures: units of the currency, or a figure of one machine. */
     BigDecimal measured(Catalog catalog) {
-        return isMoney() ? catalog.amount(Math.round(aim)) : new BigDecimal(Sentences.exact(-aim));
+        return isMoney() ? catalog.amount(Math.round(aim)) : new BigDecimal(Numbers.exact(-aim));
     }
 }

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import sledwright.metrics.Quantity;
-import sledwright.words.Sentences;
+import sledwright.words.Numbers;
 
 /**
  * How the best changes when a little more or less is asked for, and at which prices of its parts it stays the best.
@@ -56,7 +56,7 @@ public record Steps(List<Curve> curves, List<PriceRange> parts, List<String> not
 
         /** The figure to two decimals, cut off: who asks for so much gets this. */
         public String upToWords() {
-            return Sentences.floor(upTo);
+            return Numbers.floor(upTo);
         }
     }
 

@@ -33,7 +33,7 @@ import sledwright.rules.processor.SocketCount;
 import sledwright.rules.processor.SocketMatch;
 import sledwright.rules.processor.TdpLimit;
 import sledwright.rules.stock.InStock;
-import sledwright.words.Sentences;
+import sledwright.words.Numbers;
 
 /** The rules that a part breaks by itself on each platform that a request asks for. */
 final class PartBars {
@@ -69,7 +69,7 @@ final class PartBars {
         }
         return byRule.values().stream().map(bars -> bars.size() == 1 ? bars.get(0) : new Violation(bars.get(0).rule(), bars.get(0).where(),
                 bars.get(0).message() + " The same rule bars it on %s."
-                .formatted(Sentences.count(bars.size() - 1, "other platform")))).toList();
+                .formatted(Numbers.counted(bars.size() - 1, "other platform")))).toList();
     }
 
     private Stream<Violation> broken(Part part, Platform platform) {

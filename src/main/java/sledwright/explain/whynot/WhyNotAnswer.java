@@ -29,12 +29,11 @@ import sledwright.generator.Search;
 import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
 import sledwright.metrics.CheapestDraw;
-import sledwright.rules.Numbers;
 import sledwright.rules.Order;
 import sledwright.rules.Violation;
 import sledwright.rules.stock.AcceptedCondition;
 import sledwright.rules.stock.LeadTime;
-import sledwright.words.Sentences;
+import sledwright.words.Numbers;
 
 /** Works out why a part is not in the best build. */
 public final class WhyNotAnswer {
@@ -121,7 +120,7 @@ public final class WhyNotAnswer {
     private String machines(Order order) {
         long holding = order.machines().stream().filter(this::holds).count();
         int all = order.machines().size();
-        return holding == all ? "" : " (in %d of %s)".formatted(holding, Sentences.count(all, "machine"));
+        return holding == all ? "" : " (in %d of %s)".formatted(holding, Numbers.counted(all, "machine"));
     }
 
     private boolean holds(Build build) {
@@ -164,7 +163,7 @@ public final class WhyNotAnswer {
         Order order = level.order();
         int units = BreakEven.bought(order, sku);
         return "At %s each (%s; now %s) a build with it is as good as the best.".formatted(
-                order.words(level.unitPrice().getAsLong()), Sentences.count(units, "unit"), now(units));
+                order.words(level.unitPrice().getAsLong()), Numbers.counted(units, "unit"), now(units));
     }
 
     /** What so many units cost each, today. */

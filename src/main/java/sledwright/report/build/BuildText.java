@@ -12,7 +12,7 @@ import sledwright.metrics.Figures;
 import sledwright.report.text.Page;
 import sledwright.report.text.TextTable;
 import sledwright.report.text.TextTable.Fit;
-import sledwright.rules.Numbers;
+import sledwright.words.Numbers;
 
 /** The parts of a text that show one build. */
 public final class BuildText {

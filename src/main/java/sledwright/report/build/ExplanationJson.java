@@ -5,11 +5,11 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
-import sledwright.desk.view.Decimals;
 import sledwright.explain.Explanation;
 import sledwright.explain.conflict.Relaxation;
 import sledwright.explain.steps.Steps;
 import sledwright.explain.whynot.WhyNot;
+import sledwright.words.Numbers;
 
 /** Explanations as JSON: conflicts and what would do, why not, and what more costs. */
 public final class ExplanationJson {
@@ -89,11 +89,11 @@ public final class ExplanationJson {
         for (Steps.Curve curve : steps.curves()) {
             out.writeStartObject();
             out.writeStringField("key", curve.key());
-            out.writeNumberField("asked", Decimals.of(curve.asked()));
+            out.writeNumberField("asked", Numbers.decimal(curve.asked()));
             out.writeArrayFieldStart("steps");
             for (Steps.Step step : curve.steps()) {
                 out.writeStartObject();
-                out.writeNumberField("up_to", Decimals.of(step.upTo()));
+                out.writeNumberField("up_to", Numbers.decimal(step.upTo()));
                 out.writeNumberField("best", step.best());
                 out.writeNumberField("change", step.change());
                 out.writeNumberField("price", step.price());

@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import sledwright.desk.view.BuildView;
-import sledwright.desk.view.Decimals;
 import sledwright.desk.view.Line;
 import sledwright.desk.view.MachineView;
 import sledwright.metrics.Figures;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** What several documents hold: builds with their lines, violations, and values that may be absent. */
 public final class JsonParts {
@@ -35,16 +35,16 @@ public final class JsonParts {
         population(build.heaviest());
         out.writeNumberField("cores", figures.cores());
         out.writeNumberField("memory_gb", figures.memoryGb());
-        out.writeNumberField("usable_gb", Decimals.of(figures.usableGb()));
+        out.writeNumberField("usable_gb", Numbers.decimal(figures.usableGb()));
         out.writeNumberField("memory_mts", figures.speed().mts());
         out.writeStringField("speed_set_by", figures.speed().setBy().label());
-        out.writeNumberField("bandwidth_gbs", Decimals.of(figures.bandwidthGbs()));
-        out.writeNumberField("throughput", Decimals.of(figures.throughput()));
+        out.writeNumberField("bandwidth_gbs", Numbers.decimal(figures.bandwidthGbs()));
+        out.writeNumberField("throughput", Numbers.decimal(figures.throughput()));
         out.writeBooleanField("throughput_estimated", figures.throughputEstimated());
-        out.writeNumberField("load_w", Decimals.of(figures.loadW()));
-        number("wall_w", figures.wallW().stream().mapToObj(Decimals::of).findFirst());
-        out.writeNumberField("base_ghz", Decimals.of(figures.baseGhz()));
-        out.writeNumberField("all_core_ghz", Decimals.of(figures.allCoreGhz()));
+        out.writeNumberField("load_w", Numbers.decimal(figures.loadW()));
+        number("wall_w", figures.wallW().stream().mapToObj(Numbers::decimal).findFirst());
+        out.writeNumberField("base_ghz", Numbers.decimal(figures.baseGhz()));
+        out.writeNumberField("all_core_ghz", Numbers.decimal(figures.allCoreGhz()));
         out.writeNumberField("spare_slots", figures.spareSlots());
         out.writeNumberField("lead_days", build.leadDays());
         out.writeArrayFieldStart("lines");
@@ -57,7 +57,7 @@ public final class JsonParts {
             out.writeStartObject();
             out.writeNumberField("machines", machine.count());
             population(machine);
-            out.writeNumberField("load_w", Decimals.of(machine.figures().loadW()));
+            out.writeNumberField("load_w", Numbers.decimal(machine.figures().loadW()));
             out.writeEndObject();
         }
         out.writeEndArray();

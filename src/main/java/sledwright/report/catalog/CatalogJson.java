@@ -5,9 +5,9 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import sledwright.desk.view.CatalogView;
-import sledwright.desk.view.Decimals;
 import sledwright.explain.audit.Warning;
 import sledwright.report.text.Json;
+import sledwright.words.Numbers;
 
 /** What a catalogue holds, as JSON. */
 public final class CatalogJson {
@@ -58,7 +58,7 @@ public final class CatalogJson {
             out.writeStringField("sku", feed.sku());
             out.writeNumberField("count", feed.count());
             out.writeNumberField("redundant", feed.redundant());
-            out.writeNumberField("sleds_w", Decimals.of(feed.sledsW()));
+            out.writeNumberField("sleds_w", Numbers.decimal(feed.sledsW()));
             out.writeEndObject();
         }
         out.writeEndArray();

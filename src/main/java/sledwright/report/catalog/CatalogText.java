@@ -7,7 +7,7 @@ import sledwright.report.text.Page;
 import sledwright.report.text.Screen;
 import sledwright.report.text.TextTable;
 import sledwright.report.text.TextTable.Fit;
-import sledwright.rules.Numbers;
+import sledwright.words.Numbers;
 
 /** What a catalogue holds, for people. */
 public final class CatalogText {

@@ -8,8 +8,8 @@ import sledwright.report.text.Page;
 import sledwright.report.text.Screen;
 import sledwright.report.text.TextTable;
 import sledwright.report.text.TextTable.Fit;
-import sledwright.rules.Numbers;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** The verdict on a build, for people. */
 public final class CheckText {

@@ -17,7 +17,7 @@ import sledwright.report.chart.Chart.Line;
 import sledwright.report.chart.Chart.Mark;
 import sledwright.report.chart.Chart.Spot;
 import sledwright.report.page.Wording;
-import sledwright.rules.Numbers;
+import sledwright.words.Numbers;
 import sledwright.words.Sentences;
 
 /** The charts of a comparison: one for each figure and cost. */
@@ -98,7 +98,7 @@ final class CompareCharts {
                 ? "A staircase for each of %d platforms; filled points are ahead of all other platforms. The table has every point."
                 .formatted(curves.size())
                 : "A staircase of %s, from %s for %s to %s for %s. The table has every point.".formatted(
-                Numbers.counted(first.points().size(), "point", "points"), amount(first, from.figure()), words.money(from.cost()),
+                Numbers.counted(first.points().size(), "point"), amount(first, from.figure()), words.money(from.cost()),
                 amount(first, to.figure()), words.money(to.cost()));
     }
 }

@@ -8,10 +8,10 @@ import sledwright.desk.view.CompareView;
 import sledwright.desk.view.CompareView.CurveView;
 import sledwright.desk.view.CompareView.Extra;
 import sledwright.desk.view.CompareView.PointView;
-import sledwright.desk.view.Decimals;
 import sledwright.metrics.Figures;
 import sledwright.report.build.BuildText;
 import sledwright.report.text.Csv;
+import sledwright.words.Numbers;
 
 /** The points of a comparison as rows of a table: numbers, and texts, of which the empty one stands for nothing. */
 public final class CompareCsv {
@@ -41,16 +41,16 @@ public final class CompareCsv {
         BuildView build = view.build(point.build());
         Figures figures = build.figures();
         return List.of(view.request(), curve.status().label(), view.currency(), curve.axis().label(), curve.cost().label(),
-                curve.platform().orElse(""), point.cost(), Decimals.of(point.figure()), or(point.perUnit()),
-                or(point.extra().map(Extra::cost)), or(point.extra().map(extra -> Decimals.of(extra.figure()))),
+                curve.platform().orElse(""), point.cost(), Numbers.decimal(point.figure()), or(point.perUnit()),
+                or(point.extra().map(Extra::cost)), or(point.extra().map(extra -> Numbers.decimal(extra.figure()))),
                 or(point.extra().map(Extra::perUnit)), String.valueOf(point.knee()), String.valueOf(point.bestPerUnit()),
                 String.valueOf(point.foremost()), String.valueOf(point.proved()), point.price(),
                 or(point.energy()), or(point.energy().map(energy -> point.total())), point.build(), build.platform(),
                 build.processorSku().orElse(""), build.processors(), build.cooling().orElse(""), build.supply().orElse(""),
                 build.supplies(), BuildText.modules(build.heaviest().modules()), figures.cores(), figures.memoryGb(),
-                Decimals.of(figures.usableGb()), figures.speed().mts(), Decimals.of(figures.bandwidthGbs()),
-                Decimals.of(figures.throughput()), String.valueOf(figures.throughputEstimated()),
-                Decimals.of(figures.loadW()), or(figures.wallW().stream().mapToObj(Decimals::of).findFirst()), build.leadDays());
+                Numbers.decimal(figures.usableGb()), figures.speed().mts(), Numbers.decimal(figures.bandwidthGbs()),
+                Numbers.decimal(figures.throughput()), String.valueOf(figures.throughputEstimated()),
+                Numbers.decimal(figures.loadW()), or(figures.wallW().stream().mapToObj(Numbers::decimal).findFirst()), build.leadDays());
     }
 
     private static Object or(Optional<?> value) {

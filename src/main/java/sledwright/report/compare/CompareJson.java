@@ -8,10 +8,10 @@ import sledwright.desk.view.CompareView.CurveView;
 import sledwright.desk.view.CompareView.Extra;
 import sledwright.desk.view.CompareView.PointView;
 import sledwright.desk.view.CompareView.TogetherView;
-import sledwright.desk.view.Decimals;
 import sledwright.domain.Energy;
 import sledwright.report.build.JsonParts;
 import sledwright.report.text.Json;
+import sledwright.words.Numbers;
 
 /** A comparison as JSON. */
 public final class CompareJson {
@@ -63,9 +63,9 @@ public final class CompareJson {
         }
         Energy energy = view.energy().get();
         out.writeObjectFieldStart("energy");
-        out.writeNumberField("years", Decimals.of(energy.years()));
+        out.writeNumberField("years", Numbers.decimal(energy.years()));
         parts.number("price_per_kwh", view.pricePerKwh());
-        out.writeNumberField("duty", Decimals.of(energy.duty()));
+        out.writeNumberField("duty", Numbers.decimal(energy.duty()));
         out.writeEndObject();
     }
 
@@ -91,10 +91,10 @@ public final class CompareJson {
         out.writeStartObject();
         out.writeNumberField("build", point.build());
         out.writeNumberField("cost", point.cost());
-        out.writeNumberField("value", Decimals.of(point.figure()));
+        out.writeNumberField("value", Numbers.decimal(point.figure()));
         parts.number("per_unit", point.perUnit());
         parts.number("extra_cost", point.extra().map(Extra::cost));
-        parts.number("extra_value", point.extra().map(extra -> Decimals.of(extra.figure())));
+        parts.number("extra_value", point.extra().map(extra -> Numbers.decimal(extra.figure())));
         parts.number("extra_per_unit", point.extra().map(Extra::perUnit));
         out.writeBooleanField("knee", point.knee());
         out.writeBooleanField("best_per_unit", point.bestPerUnit());
@@ -112,7 +112,7 @@ public final class CompareJson {
         }
         TogetherView all = view.together().get();
         out.writeObjectFieldStart("together");
-        out.writeNumberField("share", Decimals.of(all.share()));
+        out.writeNumberField("share", Numbers.decimal(all.share()));
         out.writeBooleanField("complete", all.complete());
         out.writeArrayFieldStart("builds");
         for (int number : all.builds()) {

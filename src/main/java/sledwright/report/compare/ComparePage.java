@@ -12,7 +12,6 @@ import sledwright.desk.view.BuildView;
 import sledwright.desk.view.CompareView;
 import sledwright.desk.view.CompareView.CurveView;
 import sledwright.desk.view.CompareView.PointView;
-import sledwright.desk.view.Decimals;
 import sledwright.domain.Catalog;
 import sledwright.generator.Axis;
 import sledwright.generator.Status;
@@ -24,6 +23,7 @@ import sledwright.report.page.Markup;
 import sledwright.report.page.PageHead;
 import sledwright.report.page.Pages;
 import sledwright.report.page.Wording;
+import sledwright.words.Numbers;
 import sledwright.words.Sentences;
 
 /**
@@ -147,7 +147,7 @@ public final class ComparePage {
     }
 
     private Cell figure(double figure) {
-        return new Cell(words.figure(figure), Decimals.of(figure).toPlainString());
+        return new Cell(words.figure(figure), Numbers.decimal(figure).toPlainString());
     }
 
     private Machine machine(int number, BuildView build) {

@@ -11,13 +11,13 @@ import sledwright.desk.view.BuildView;
 import sledwright.desk.view.CompareView;
 import sledwright.desk.view.CompareView.CurveView;
 import sledwright.desk.view.CompareView.PointView;
-import sledwright.desk.view.Decimals;
 import sledwright.desk.view.Line;
 import sledwright.metrics.Figures;
 import sledwright.report.build.BuildText;
-import sledwright.report.workbook.Workbooks;
 import sledwright.report.workbook.WorkbookSheet;
 import sledwright.report.workbook.WorkbookSheet.Column;
+import sledwright.report.workbook.Workbooks;
+import sledwright.words.Numbers;
 
 /** A comparison as a workbook: every point, every build, every part of each build, and what the columns mean. */
 public final class CompareSheets {
@@ -60,8 +60,8 @@ public final class CompareSheets {
     private List<Object> point(CurveView curve, PointView point) {
         BuildView build = view.build(point.build());
         return List.of(curve.axis().noun(), curve.cost().noun(), curve.platform().orElse("all platforms"), point.cost(),
-                Decimals.of(point.figure()), curve.axis().unit(), or(point.perUnit()), or(point.extra().map(CompareView.Extra::cost)),
-                or(point.extra().map(extra -> Decimals.of(extra.figure()))), or(point.extra().map(CompareView.Extra::perUnit)),
+                Numbers.decimal(point.figure()), curve.axis().unit(), or(point.perUnit()), or(point.extra().map(CompareView.Extra::cost)),
+                or(point.extra().map(extra -> Numbers.decimal(extra.figure()))), or(point.extra().map(CompareView.Extra::perUnit)),
                 point.knee(), point.bestPerUnit(), point.foremost(), point.proved(), point.price(), or(point.energy()),
                 or(point.energy().map(energy -> point.total())), point.build(), build.platform(), BuildText.processors(build),
                 BuildText.memory(build));
@@ -79,10 +79,10 @@ public final class CompareSheets {
             Figures figures = build.figures();
             rows.add(List.of(rows.size() + 1, or(build.price()), build.count(), build.platform(), build.processorSku().orElse(""),
                     build.processors(), build.cooling().orElse(""), build.supply().orElse(""), build.supplies(),
-                    BuildText.modules(build.heaviest().modules()), figures.cores(), figures.memoryGb(), Decimals.of(figures.usableGb()),
-                    figures.speed().mts(), Decimals.of(figures.bandwidthGbs()), Decimals.of(figures.throughput()),
-                    figures.throughputEstimated(), Decimals.of(figures.loadW()),
-                    or(figures.wallW().stream().mapToObj(Decimals::of).findFirst()), figures.spareSlots(), build.leadDays()));
+                    BuildText.modules(build.heaviest().modules()), figures.cores(), figures.memoryGb(), Numbers.decimal(figures.usableGb()),
+                    figures.speed().mts(), Numbers.decimal(figures.bandwidthGbs()), Numbers.decimal(figures.throughput()),
+                    figures.throughputEstimated(), Numbers.decimal(figures.loadW()),
+                    or(figures.wallW().stream().mapToObj(Numbers::decimal).findFirst()), figures.spareSlots(), build.leadDays()));
         }
         return new WorkbookSheet("Builds", columns, rows);
     }
@@ -106,9 +106,9 @@ public final class CompareSheets {
     private WorkbookSheet about(LocalDate pricedOn) {
         List<List<Object>> rows = new ArrayList<>(List.of(List.of("Request", view.request()), List.of("Machines", view.machines()),
                 List.of("Currency", view.currency()), List.of("Prices of", pricedOn), List.of("Status", view.status().label())));
-        view.energy().ifPresent(energy -> rows.addAll(Arrays.asList(List.<Object>of("Years of energy", Decimals.of(energy.years())),
+        view.energy().ifPresent(energy -> rows.addAll(Arrays.asList(List.<Object>of("Years of energy", Numbers.decimal(energy.years())),
                 List.<Object>of("A kWh costs, " + view.currency(), view.pricePerKwh().orElseThrow()),
-                List.<Object>of("Mean share of the load", Decimals.of(energy.duty())))));
+                List.<Object>of("Mean share of the load", Numbers.decimal(energy.duty())))));
         CompareNotes.of(view).forEach(note -> rows.add(List.of(note.term(), note.meaning())));
         return new WorkbookSheet("About", List.of(Column.of("What"), Column.of("Says")), rows);
     }

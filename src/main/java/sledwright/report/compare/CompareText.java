@@ -18,8 +18,8 @@ import sledwright.desk.view.CompareView.CurveView;
 import sledwright.desk.view.CompareView.PointView;
 import sledwright.desk.view.CompareView.Shortened;
 import sledwright.desk.view.CompareView.TogetherView;
-import sledwright.generator.Axis;
 import sledwright.explain.ask.Unproved;
+import sledwright.generator.Axis;
 import sledwright.generator.Status;
 import sledwright.report.build.BuildText;
 import sledwright.report.chart.Plot;
@@ -28,7 +28,7 @@ import sledwright.report.text.Page;
 import sledwright.report.text.Screen;
 import sledwright.report.text.TextTable;
 import sledwright.report.text.TextTable.Fit;
-import sledwright.rules.Numbers;
+import sledwright.words.Numbers;
 
 /** A comparison, for people: each figure as a plot and a table of its steps, then the builds behind the numbers. */
 public final class CompareText {

@@ -10,7 +10,7 @@ import sledwright.explain.whynot.WhyNot;
 import sledwright.generator.Status;
 import sledwright.report.offer.Offer.Option;
 import sledwright.report.page.Wording;
-import sledwright.words.Sentences;
+import sledwright.words.Numbers;
 
 /**
  * What the shop alone reads in a quote; every text is finished.
@@ -73,7 +73,7 @@ public record InternalPart(String status, List<LotList> lots, List<String> reaso
                     margin(row.margin(), row.line().total(), words)));
         }
         String note = costs.unknown() == 0 ? "" : "The cost of %s is not known; the sum leaves %s out.".formatted(
-                Sentences.count((int) costs.unknown(), "lot"), costs.unknown() == 1 ? "it" : "them");
+                Numbers.counted((int) costs.unknown(), "lot"), costs.unknown() == 1 ? "it" : "them");
         return new LotList(SideBySide.head(option), List.copyOf(rows), words.money(costs.price()), words.money(costs.cost()),
                 margin(costs.margin(), costs.price(), words), note);
     }

@@ -16,6 +16,7 @@ import sledwright.metrics.Figures;
 import sledwright.report.offer.Offer.Option;
 import sledwright.report.page.Wording;
 import sledwright.rules.target.Target;
+import sledwright.words.Numbers;
 import sledwright.words.Sentences;
 
 /** The options in columns beside what was asked for. */
@@ -192,7 +193,7 @@ final class SideBySide {
 
     /** Days until everything is there. */
     static String days(int days) {
-        return days == 0 ? "none" : Sentences.count(days, "day").replace(' ', '\u00a0');
+        return days == 0 ? "none" : Numbers.counted(days, "day").replace(' ', '\u00a0');
     }
 
     private void addMargins() {

@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import sledwright.desk.view.Decimals;
 import sledwright.desk.view.Line;
 import sledwright.desk.view.OrderView;
 import sledwright.desk.view.OrderView.Delivery;
@@ -21,6 +20,7 @@ import sledwright.explain.Explanation;
 import sledwright.report.build.ExplanationJson;
 import sledwright.report.build.JsonParts;
 import sledwright.report.text.Json;
+import sledwright.words.Numbers;
 
 /** The answer to an order, as JSON. */
 public final class OrderJson {
@@ -136,7 +136,7 @@ public final class OrderJson {
         out.writeNumberField("bays", housed.bays());
         out.writeStringField("supply", housed.supply());
         out.writeNumberField("supplies", housed.supplies());
-        out.writeNumberField("load_w", Decimals.of(housed.loadW()));
+        out.writeNumberField("load_w", Numbers.decimal(housed.loadW()));
         out.writeNumberField("price", housed.price());
         out.writeArrayFieldStart("sleds");
         for (Sled sled : housed.sleds()) {
@@ -145,7 +145,7 @@ public final class OrderJson {
             out.writeStringField("line", sled.line());
             out.writeNumberField("machine", sled.machine());
             out.writeNumberField("build", sled.build());
-            out.writeNumberField("load_w", Decimals.of(sled.loadW()));
+            out.writeNumberField("load_w", Numbers.decimal(sled.loadW()));
             out.writeEndObject();
         }
         out.writeEndArray();

@@ -25,7 +25,7 @@ import sledwright.report.text.Page;
 import sledwright.report.text.Screen;
 import sledwright.report.text.TextTable;
 import sledwright.report.text.TextTable.Fit;
-import sledwright.rules.Numbers;
+import sledwright.words.Numbers;
 
 /** The answer to an order, for people. */
 public final class OrderText {
@@ -44,7 +44,7 @@ public final class OrderText {
 
     private String write() {
         page.text(Ink.HEAD, "%s: %s on %s".formatted(view.request(), machines(view.machines()),
-                Numbers.counted(view.lines().size(), "line", "lines")));
+                Numbers.counted(view.lines().size(), "line")));
         addStatus();
         if (view.delivered() > 0) {
             page.text(price());
@@ -84,7 +84,7 @@ public final class OrderText {
     }
 
     private static String machines(int count) {
-        return Numbers.counted(count, "machine", "machines");
+        return Numbers.counted(count, "machine");
     }
 
     private String money(BigDecimal amount) {
@@ -97,7 +97,7 @@ public final class OrderText {
         add(shares, "labour", view.cost().labour());
         add(shares, "licence", view.cost().licence());
         if (view.cost().delivery().signum() != 0) {
-            shares.add("delivery %s by %s".formatted(view.cost().delivery(), Numbers.counted(view.deliveries(), "supplier", "suppliers")));
+            shares.add("delivery %s by %s".formatted(view.cost().delivery(), Numbers.counted(view.deliveries(), "supplier")));
         }
         return "price%s: %s (%s)".formatted(view.shortage().isPresent() ? " of what is delivered"
                 : "", money(view.cost().total()), String.join(" + ", shares));
@@ -180,7 +180,7 @@ public final class OrderText {
     private void addLater(Later later) {
         page.heading("The whole order, later")
                 .text("Where the lines wait %s, all %s can be delivered for %s. What arrives after the day that its line allows:"
-                        .formatted(Numbers.counted(later.leadDays(), "day", "days"), machines(view.machines()), money(later.price())));
+                        .formatted(Numbers.counted(later.leadDays(), "day"), machines(view.machines()), money(later.price())));
         page.table(BuildText.lines(later.purchases(), view.currency()));
     }
 

@@ -2,12 +2,12 @@ package sledwright.report.quote;
 
 import java.util.List;
 import sledwright.desk.view.BuildView;
-import sledwright.desk.view.Decimals;
 import sledwright.desk.view.QuoteView;
 import sledwright.desk.view.QuoteView.Alternative;
 import sledwright.metrics.Figures;
 import sledwright.report.build.BuildText;
 import sledwright.report.text.Csv;
+import sledwright.words.Numbers;
 
 /** A quote as comma-separated values. */
 public final class QuoteCsv {
@@ -31,11 +31,11 @@ public final class QuoteCsv {
                 build.price().<Object>map(price -> price).orElse(""), view.currency(), build.platform(), build.processorSku().orElse(""),
                 build.processors(), build.cooling().orElse(""), build.supply().orElse(""), build.supplies(),
                 BuildText.modules(build.heaviest().modules()), figures.cores(), figures.memoryGb(),
-                Decimals.of(figures.usableGb()), figures.speed().mts(), figures.speed().setBy().label(),
-                Decimals.of(figures.bandwidthGbs()), Decimals.of(figures.throughput()), String.valueOf(figures.throughputEstimated()),
-                Decimals.of(figures.loadW()),
-                figures.wallW().isPresent() ? Decimals.of(figures.wallW().getAsDouble()) : "", Decimals.of(figures.baseGhz()),
-                Decimals.of(figures.allCoreGhz()), figures.spareSlots(), build.leadDays(),
+                Numbers.decimal(figures.usableGb()), figures.speed().mts(), figures.speed().setBy().label(),
+                Numbers.decimal(figures.bandwidthGbs()), Numbers.decimal(figures.throughput()), String.valueOf(figures.throughputEstimated()),
+                Numbers.decimal(figures.loadW()),
+                figures.wallW().isPresent() ? Numbers.decimal(figures.wallW().getAsDouble()) : "", Numbers.decimal(figures.baseGhz()),
+                Numbers.decimal(figures.allCoreGhz()), figures.spareSlots(), build.leadDays(),
                 alternative.priceLessWorth().<Object>map(amount -> amount).orElse(""), String.join(" ", alternative.sentences()));
     }
 }

@@ -17,7 +17,7 @@ import sledwright.report.text.Page;
 import sledwright.report.text.Screen;
 import sledwright.report.text.TextTable;
 import sledwright.report.text.TextTable.Fit;
-import sledwright.rules.Numbers;
+import sledwright.words.Numbers;
 
 /** The answer to a request, for people. */
 public final class QuoteText {

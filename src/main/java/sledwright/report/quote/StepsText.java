@@ -3,7 +3,6 @@ package sledwright.report.quote;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import sledwright.desk.view.Decimals;
 import sledwright.desk.view.Line;
 import sledwright.desk.view.QuoteView;
 import sledwright.domain.Objective;
@@ -15,6 +14,7 @@ import sledwright.explain.steps.Steps.Step;
 import sledwright.report.text.Page;
 import sledwright.report.text.TextTable;
 import sledwright.report.text.TextTable.Fit;
+import sledwright.words.Numbers;
 
 /** The part of a text that shows how the best changes with the request and with prices. */
 final class StepsText {
@@ -77,7 +77,7 @@ final class StepsText {
     private static String remarks(Curve curve, Step step) {
         List<String> remarks = new ArrayList<>();
         if (curve.isAsked(step)) {
-            remarks.add("asked: " + Decimals.of(curve.asked()));
+            remarks.add("asked: " + Numbers.decimal(curve.asked()));
         }
         if (!step.within()) {
             remarks.add("above the limit");

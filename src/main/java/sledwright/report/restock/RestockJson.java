@@ -3,7 +3,6 @@ package sledwright.report.restock;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.OptionalLong;
-import sledwright.desk.view.Decimals;
 import sledwright.desk.view.RestockView;
 import sledwright.explain.conflict.Conflict;
 import sledwright.report.text.Json;
@@ -14,6 +13,7 @@ import sledwright.restock.RestockPlan.ClassOutlook;
 import sledwright.restock.RestockPlan.CurvePoint;
 import sledwright.restock.RestockPlan.Expected;
 import sledwright.restock.RestockPlan.PartOutlook;
+import sledwright.words.Numbers;
 
 /** A restocking plan as JSON. */
 public final class RestockJson {
@@ -53,8 +53,8 @@ public final class RestockJson {
         money("rounded_as_orders_come", plan.roundedInSample());
         money("plan_in_hindsight", plan.hindsight());
         money("plan_as_orders_come", plan.inSample());
-        out.writeNumberField("gap", Decimals.of(plan.gap()));
-        out.writeNumberField("rounded_gap", Decimals.of(plan.roundedGap()));
+        out.writeNumberField("gap", Numbers.decimal(plan.gap()));
+        out.writeNumberField("rounded_gap", Numbers.decimal(plan.roundedGap()));
         out.writeNumberField("builds", plan.builds());
         out.writeBooleanField("no_other_build", plan.closed());
         out.writeEndObject();
@@ -91,10 +91,10 @@ public final class RestockJson {
         for (ClassOutlook outlook : view.plan().classes()) {
             out.writeStartObject();
             out.writeStringField("name", outlook.name());
-            out.writeNumberField("orders", Decimals.of(outlook.orders()));
-            out.writeNumberField("filled", Decimals.of(outlook.filled()));
-            out.writeNumberField("filled_half_width", Decimals.of(outlook.halfWidth()));
-            out.writeNumberField("filled_without", Decimals.of(outlook.without()));
+            out.writeNumberField("orders", Numbers.decimal(outlook.orders()));
+            out.writeNumberField("filled", Numbers.decimal(outlook.filled()));
+            out.writeNumberField("filled_half_width", Numbers.decimal(outlook.halfWidth()));
+            out.writeNumberField("filled_without", Numbers.decimal(outlook.without()));
             optional("pays", outlook.revenue());
             optional("costs", outlook.cost());
             out.writeBooleanField("possible", outlook.impossible().isEmpty());
@@ -117,8 +117,8 @@ public final class RestockJson {
             out.writeStringField("sku", part.sku());
             out.writeNumberField("on_shelf", part.standing());
             out.writeNumberField("bought", part.bought());
-            out.writeNumberField("used", Decimals.of(part.used()));
-            out.writeNumberField("left", Decimals.of(part.left()));
+            out.writeNumberField("used", Numbers.decimal(part.used()));
+            out.writeNumberField("left", Numbers.decimal(part.left()));
             money("left_loses", part.lost());
             money("worth", part.worth());
             money("one_more", part.oneMore());
@@ -136,14 +136,14 @@ public final class RestockJson {
             out.writeStringField("sku", level.sku());
             out.writeStringField("supplier", level.supplier());
             out.writeNumberField("lead_days", level.leadDays());
-            out.writeNumberField("per_month", Decimals.of(level.perMonth()));
-            out.writeNumberField("deviation", Decimals.of(level.deviation()));
+            out.writeNumberField("per_month", Numbers.decimal(level.perMonth()));
+            out.writeNumberField("deviation", Numbers.decimal(level.deviation()));
             out.writeNumberField("reorder_point", level.point());
             out.writeNumberField("lot", level.lot());
-            out.writeNumberField("safety_stock", Decimals.of(level.service().safetyStock()));
-            out.writeNumberField("cycle_service", Decimals.of(level.service().cycleService()));
-            out.writeNumberField("expected_shortage", Decimals.of(level.service().expectedShortage()));
-            out.writeNumberField("fill_rate", Decimals.of(level.service().fillRate()));
+            out.writeNumberField("safety_stock", Numbers.decimal(level.service().safetyStock()));
+            out.writeNumberField("cycle_service", Numbers.decimal(level.service().cycleService()));
+            out.writeNumberField("expected_shortage", Numbers.decimal(level.service().expectedShortage()));
+            out.writeNumberField("fill_rate", Numbers.decimal(level.service().fillRate()));
             out.writeEndObject();
         }
         out.writeEndArray();

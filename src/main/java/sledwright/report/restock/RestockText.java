@@ -1,7 +1,6 @@
 package sledwright.report.restock;
 
 import java.math.BigDecimal;
-import sledwright.desk.view.Decimals;
 import sledwright.desk.view.RestockView;
 import sledwright.report.build.ExplanationText;
 import sledwright.report.text.Ink;
@@ -16,6 +15,7 @@ import sledwright.restock.RestockPlan.ClassOutlook;
 import sledwright.restock.RestockPlan.CurvePoint;
 import sledwright.restock.RestockPlan.Expected;
 import sledwright.restock.RestockPlan.PartOutlook;
+import sledwright.words.Numbers;
 
 /** A restocking plan for people. */
 public final class RestockText {
@@ -38,7 +38,7 @@ public final class RestockText {
 
     private String write() {
         page.text(Ink.HEAD, "%s: what to stock for %s months"
-                .formatted(plan.request().name(), Decimals.of(plan.request().horizonMonths())));
+                .formatted(plan.request().name(), Numbers.decimal(plan.request().horizonMonths())));
         page.text("to spend: %s%s".formatted(money(plan.cost()), plan.request().budget().isPresent()
                 ? " of " + money(plan.request().budget().getAsLong()) : ""));
         page.text("expected margin: %s with the plan, %s without; %s more"

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import sledwright.desk.view.Decimals;
 import sledwright.report.sheet.BoardView.Channel;
 import sledwright.report.sheet.BoardView.Fitted;
 import sledwright.report.sheet.BoardView.Place;
@@ -16,6 +15,7 @@ import sledwright.report.sheet.SheetView.Pulled;
 import sledwright.report.sheet.SheetView.Sheet;
 import sledwright.report.sheet.SheetView.Stage;
 import sledwright.report.text.Json;
+import sledwright.words.Numbers;
 
 /** The bench sheet as JSON; docs/json.md describes every key. */
 public final class SheetJson {
@@ -160,13 +160,13 @@ public final class SheetJson {
         out.writeNumberField("cores", expected.cores());
         out.writeNumberField("modules", expected.modules());
         out.writeNumberField("memory_gb", expected.memoryGb());
-        out.writeNumberField("usable_gb", Decimals.of(expected.usableGb()));
+        out.writeNumberField("usable_gb", Numbers.decimal(expected.usableGb()));
         out.writeStringField("memory_mode", expected.mode());
         out.writeNumberField("memory_mts", expected.memoryMts());
-        out.writeNumberField("load_w", Decimals.of(expected.loadW()));
+        out.writeNumberField("load_w", Numbers.decimal(expected.loadW()));
         out.writeFieldName("wall_w");
         if (expected.wallW().isPresent()) {
-            out.writeNumber(Decimals.of(expected.wallW().getAsDouble()));
+            out.writeNumber(Numbers.decimal(expected.wallW().getAsDouble()));
         } else {
             out.writeNull();
         }

@@ -11,7 +11,7 @@ import sledwright.report.sheet.SheetView.Channel;
 import sledwright.report.sheet.SheetView.Expected;
 import sledwright.report.sheet.SheetView.Machine;
 import sledwright.report.sheet.SheetView.Sheet;
-import sledwright.rules.Numbers;
+import sledwright.words.Numbers;
 
 /** The words that every form of a sheet shares. */
 final class SheetWords {
@@ -52,7 +52,7 @@ final class SheetWords {
     static List<Row> expected(Expected expected) {
         List<Row> rows = new ArrayList<>(List.of(
                 new Row("processors, cores", "%d, %d".formatted(expected.processors(), expected.cores())),
-                new Row("memory", "%d GB in %s".formatted(expected.memoryGb(), Numbers.counted(expected.modules(), "module", "modules"))),
+                new Row("memory", "%d GB in %s".formatted(expected.memoryGb(), Numbers.counted(expected.modules(), "module"))),
                 new Row("usable memory (%s)".formatted(expected.mode()), Numbers.plain(expected.usableGb()) + " GB"),
                 new Row("memory speed", expected.memoryMts() + " MT/s")));
         groups(expected.channels()).forEach((holds, names) -> rows.add(new Row("channels " + names, holds)));
@@ -64,7 +64,7 @@ final class SheetWords {
     /** Channels that hold the same, together: what each holds -> their names, neighbours as a span. */
     private static Map<String, String> groups(List<Channel> channels) {
         Map<String, List<Channel>> alike = channels.stream().collect(Collectors.groupingBy(
-                channel -> "%s, %d GB each".formatted(Numbers.counted(channel.modules(), "module", "modules"), channel.capacityGb()),
+                channel -> "%s, %d GB each".formatted(Numbers.counted(channel.modules(), "module"), channel.capacityGb()),
                 LinkedHashMap::new, Collectors.toList()));
         Map<String, String> named = new LinkedHashMap<>();
         alike.forEach((holds, some) -> named.put(holds, spans(some.stream().map(Channel::name).toList())));

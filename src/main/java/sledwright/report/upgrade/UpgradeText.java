@@ -21,8 +21,8 @@ import sledwright.report.text.Page;
 import sledwright.report.text.Screen;
 import sledwright.report.text.TextTable;
 import sledwright.report.text.TextTable.Fit;
-import sledwright.rules.Numbers;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** The answer to a request for an upgrade, for people. */
 public final class UpgradeText {
@@ -40,7 +40,7 @@ public final class UpgradeText {
     }
 
     private String write() {
-        page.text(Ink.HEAD, "%s: upgrade of %s".formatted(view.request(), Numbers.counted(view.machines(), "machine", "machines")));
+        page.text(Ink.HEAD, "%s: upgrade of %s".formatted(view.request(), Numbers.counted(view.machines(), "machine")));
         addStatus();
         view.upgrade().ifPresent(done -> page.text(spend(done)));
         page.text(whole());
@@ -151,7 +151,7 @@ public final class UpgradeText {
         page.heading("Before the machine is opened").items(Precautions.BEFORE);
         for (Work work : done.work()) {
             String which = view.machines() == 1 ? "" : done.work().size() == 1 && work.machines() == view.machines() ? ", each machine"
-                    : ", each of " + Numbers.counted(work.machines(), "machine", "machines");
+                    : ", each of " + Numbers.counted(work.machines(), "machine");
             page.heading("At the bench" + which);
             List<String> sentences = BenchText.sentences(work.steps());
             for (int i = 0; i < sentences.size(); i++) {
@@ -164,7 +164,7 @@ public final class UpgradeText {
         Figures then = done.build().figures();
         page.gap().text(("Close the machine before it is plugged in. At its first start it should count %s with %d cores and %d GB at %d"
                 + " MT/s.")
-                .formatted(Numbers.counted(then.processors(), "processor", "processors"), then.cores(), then.memoryGb(),
+                .formatted(Numbers.counted(then.processors(), "processor"), then.cores(), then.memoryGb(),
                 then.speed().mts()));
     }
 

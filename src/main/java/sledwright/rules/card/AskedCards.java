@@ -8,9 +8,9 @@ import sledwright.domain.Card;
 import sledwright.domain.CardKind;
 import sledwright.domain.CardWish;
 import sledwright.rules.Machine;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** {@value #ID}: every card that the request asks for is there; one card serves one entry, and one entry is one part. */
 public final class AskedCards extends Rule<Machine> {
@@ -61,10 +61,10 @@ public final class AskedCards extends Rule<Machine> {
             return "%d x %s".formatted(wish.count(), wish.sku().get());
         }
         if (wish.kind().orElseThrow() != CardKind.NETWORK) {
-            return Numbers.counted(wish.count(), "controller card", "controller cards");
+            return Numbers.counted(wish.count(), "controller card");
         }
-        return Numbers.counted(wish.count(), "network card", "network cards")
-                + (wish.ports() > 0 ? " with %s".formatted(Numbers.counted(wish.ports(), "port", "ports")) : "")
+        return Numbers.counted(wish.count(), "network card")
+                + (wish.ports() > 0 ? " with %s".formatted(Numbers.counted(wish.ports(), "port")) : "")
                 + (wish.portGbit() > 0 ? " of %s Gbit/s".formatted(Numbers.plain(wish.portGbit())) : "");
     }
 }

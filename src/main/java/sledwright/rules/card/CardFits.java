@@ -12,9 +12,9 @@ import sledwright.domain.Expansion;
 import sledwright.domain.Platform;
 import sledwright.metrics.Quantity;
 import sledwright.rules.Machine;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** {@value #ID}: every card has a slot of its own that fits it, on a fitted socket. */
 public final class CardFits extends Rule<Machine> {
@@ -58,7 +58,7 @@ public final class CardFits extends Rule<Machine> {
     private static List<String> reasons(CardShape offers, CardShape needs) {
         List<String> reasons = new ArrayList<>();
         if (needs.lanes() > offers.lanes()) {
-            reasons.add("it needs %s and the slot has %d".formatted(Numbers.counted(needs.lanes(), "lane", "lanes"), offers.lanes()));
+            reasons.add("it needs %s and the slot has %d".formatted(Numbers.counted(needs.lanes(), "lane"), offers.lanes()));
         }
         if (needs.pcieGeneration() > offers.pcieGeneration()) {
             reasons.add("it needs PCI Express generation %d and the slot has %d"

@@ -7,9 +7,9 @@ import sledwright.domain.Build;
 import sledwright.domain.Equipment;
 import sledwright.domain.Platform;
 import sledwright.rules.Machine;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** {@value #ID}: what fitted processors and empty sockets call for is bought, and the extras that the request asks for. */
 public final class PartsNeeded extends Rule<Machine> {
@@ -36,8 +36,8 @@ public final class PartsNeeded extends Rule<Machine> {
     public List<Violation> judge(Machine machine) {
         return called(machine).entrySet().stream().filter(called -> machine.build().fitout().units(called.getKey()) < called.getValue())
                 .map(called -> broken(called.getKey(), "With %3$s, %1$s of %2$s called for; the machine has %4$d.",
-                        Numbers.counted(called.getValue(), "unit", "units"), called.getKey() + (called.getValue() == 1 ? " is" : " are"),
-                        Numbers.counted(machine.build().processors().size(), "processor", "processors"), machine.build().fitout()
+                        Numbers.counted(called.getValue(), "unit"), called.getKey() + (called.getValue() == 1 ? " is" : " are"),
+                        Numbers.counted(machine.build().processors().size(), "processor"), machine.build().fitout()
                         .units(called.getKey()))).toList();
     }
 }

@@ -7,9 +7,9 @@ import java.util.TreeSet;
 import sledwright.domain.Build;
 import sledwright.domain.CardSlot;
 import sledwright.rules.Machine;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** {@value #ID}: the riser of every slot that is used is bought, besides what is called for otherwise. */
 public final class RiserBought extends Rule<Machine> {

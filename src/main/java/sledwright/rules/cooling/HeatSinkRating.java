@@ -4,9 +4,9 @@ import java.util.List;
 import sledwright.domain.CoolingKit;
 import sledwright.domain.Processor;
 import sledwright.rules.Machine;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** {@value #ID}: the cooling kit is rated for the processor's TDP. */
 public final class HeatSinkRating extends Rule<Machine> {

@@ -13,9 +13,9 @@ import sledwright.domain.Processor;
 import sledwright.domain.Thermal;
 import sledwright.metrics.Quantity;
 import sledwright.rules.Machine;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /**
  * {@value #ID}: the site's inlet air, corrected for altitude, is no warmer than the platform allows. What its table has no row for, it

@@ -7,9 +7,9 @@ import sledwright.domain.Build;
 import sledwright.domain.Enclosure;
 import sledwright.domain.Platform;
 import sledwright.rules.Housing;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** {@value #ID}: every sled has a bay of its own in an enclosure that takes its platform. */
 public final class EnclosureBays extends Rule<Housing> {
@@ -37,7 +37,7 @@ public final class EnclosureBays extends Rule<Housing> {
         List<Violation> broken = new ArrayList<>();
         if (!allows(enclosure, sleds.size())) {
             broken.add(broken(enclosure.sku(), "%s holds %s and has %s.", enclosure.sku(),
-                    Numbers.counted(sleds.size(), "sled", "sleds"), Numbers.counted(enclosure.bays(), "bay", "bays")));
+                    Numbers.counted(sleds.size(), "sled"), Numbers.counted(enclosure.bays(), "bay")));
         }
         sleds.stream().map(Build::platform).filter(platform -> !allows(enclosure, platform)).map(Platform::sku).distinct()
                 .forEach(sku -> broken.add(broken(enclosure.sku(), "A sled of %s stands in %s, which takes %s.", sku, enclosure.sku(),

@@ -8,9 +8,9 @@ import sledwright.domain.Supply;
 import sledwright.metrics.PowerDraw;
 import sledwright.metrics.Quantity;
 import sledwright.rules.Housing;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** {@value #ID}: an enclosure feeds itself and its sleds with the redundant supplies failed, at the site's mains, within its budget. */
 public final class EnclosurePower extends Rule<Housing> {

@@ -5,10 +5,10 @@ import java.util.List;
 import sledwright.domain.Build;
 import sledwright.domain.Channel;
 import sledwright.rules.Machine;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
 import sledwright.rules.cooling.BlockedSlot;
+import sledwright.words.Numbers;
 
 /** {@value #ID}: no later channel holds more modules than an earlier one that has room. */
 public final class ChannelOrder extends Rule<Machine> {
@@ -40,7 +40,7 @@ public final class ChannelOrder extends Rule<Machine> {
                 int depth = BlockedSlot.depth(build.platform(), build.cooling(), earlier.socket(), earlier.index());
                 if (!allows(earlier.filled().size(), depth, later.filled().size())) {
                     broken.add(broken(later.name(), "Channel %s holds %s while channel %s before it holds %d and has room.",
-                            later.name(), Numbers.counted(later.filled().size(), "module", "modules"), earlier.name(),
+                            later.name(), Numbers.counted(later.filled().size(), "module"), earlier.name(),
                             earlier.filled().size()));
                     break;
                 }

@@ -7,9 +7,9 @@ import java.util.stream.Collectors;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.MemorySupport;
 import sledwright.rules.Machine;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** {@value #ID}: a machine holds no more distinct module capacities than the platform allows. */
 public final class DistinctCapacities extends Rule<Machine> {

@@ -6,9 +6,9 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import sledwright.domain.MemorySupport;
 import sledwright.rules.Machine;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** {@value #ID}: where the platform lists the module counts of a socket, the count is one of them. */
 public final class ModuleCount extends Rule<Machine> {
@@ -35,7 +35,7 @@ public final class ModuleCount extends Rule<Machine> {
                 .filter(socket -> Sockets.modules(machine.build(), socket) > 0)
                 .filter(socket -> !allows(memory, Sockets.modules(machine.build(), socket)))
                 .mapToObj(socket -> broken(Sockets.name(socket), "Socket %d holds %s; %s supports %s.", socket + 1,
-                        Numbers.counted(Sockets.modules(machine.build(), socket), "module", "modules"), machine.build().platform().sku(),
+                        Numbers.counted(Sockets.modules(machine.build(), socket), "module"), machine.build().platform().sku(),
                         memory.countsPerSocket().stream().sorted().map(String::valueOf).collect(Collectors.joining(", "))))
                 .toList();
     }

@@ -4,9 +4,9 @@ import java.util.List;
 import sledwright.domain.MemorySupport;
 import sledwright.domain.ModuleType;
 import sledwright.rules.Machine;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** {@value #ID}: the platform's speed table has an entry for each module at that many modules on the channel. */
 public final class ModulesPerChannel extends Rule<Machine> {
@@ -29,7 +29,7 @@ public final class ModulesPerChannel extends Rule<Machine> {
             return channel.modules().stream().distinct()
                     .filter(module -> !allows(memory, module.type(), module.ranks(), filled))
                     .map(module -> broken(channel.name(), "Channel %s holds %s; %s has no speed for %d-rank %s at that number.",
-                            channel.name(), Numbers.counted(filled, "module", "modules"), machine.build().platform().sku(), module.ranks(),
+                            channel.name(), Numbers.counted(filled, "module"), machine.build().platform().sku(), module.ranks(),
                             module.type()));
         }).distinct().toList();
     }

@@ -4,9 +4,9 @@ import java.util.List;
 import sledwright.domain.Platform;
 import sledwright.metrics.Quantity;
 import sledwright.rules.Machine;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** {@value #ID}: the load is within what the enclosure grants the machine. */
 public final class PowerBudget extends Rule<Machine> {

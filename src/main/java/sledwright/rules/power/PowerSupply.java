@@ -8,9 +8,9 @@ import sledwright.domain.Supply;
 import sledwright.metrics.PowerDraw;
 import sledwright.metrics.Quantity;
 import sledwright.rules.Machine;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** {@value #ID}: the supplies carry the load with the redundant ones failed, at the site's mains. */
 public final class PowerSupply extends Rule<Machine> {

@@ -6,9 +6,9 @@ import java.util.stream.Collectors;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.rules.Machine;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** {@value #ID}: the platform runs with that many processors, and so does the processor. */
 public final class SocketCount extends Rule<Machine> {
@@ -34,12 +34,12 @@ public final class SocketCount extends Rule<Machine> {
         List<Violation> broken = new ArrayList<>();
         if (!allows(platform, fitted)) {
             broken.add(broken(platform.sku(), "The machine has %s; %s runs with %s.",
-                    Numbers.counted(fitted, "processor", "processors"), platform.sku(), platform.processors().counts().stream()
+                    Numbers.counted(fitted, "processor"), platform.sku(), platform.processors().counts().stream()
                     .map(String::valueOf).collect(Collectors.joining(" or "))));
         }
         machine.build().processors().stream().distinct().filter(processor -> !allows(processor, fitted))
                 .map(processor -> broken(processor.sku(), "The machine has %s; at most %d of %s work together.",
-                        Numbers.counted(fitted, "processor", "processors"), processor.socketsMax(), processor.sku()))
+                        Numbers.counted(fitted, "processor"), processor.socketsMax(), processor.sku()))
                 .forEach(broken::add);
         return broken;
     }

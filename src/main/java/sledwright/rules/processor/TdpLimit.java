@@ -4,9 +4,9 @@ import java.util.List;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.rules.Machine;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** {@value #ID}: no processor's TDP is above what the platform feeds. */
 public final class TdpLimit extends Rule<Machine> {

@@ -8,9 +8,9 @@ import java.util.stream.Collectors;
 import sledwright.domain.Lot;
 import sledwright.domain.Pick;
 import sledwright.rules.Order;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** {@value #ID}: over the whole order no lot gives more units than it has, and every unit comes from a lot. */
 public final class InStock extends Rule<Order> {
@@ -37,7 +37,7 @@ public final class InStock extends Rule<Order> {
         order.needed().forEach((sku, units) -> {
             int given = drawn.getOrDefault(sku, 0);
             if (given < units) {
-                broken.add(broken(sku, "The order needs %s of %s; the lots give %d.", Numbers.counted(units, "unit", "units"), sku, given));
+                broken.add(broken(sku, "The order needs %s of %s; the lots give %d.", Numbers.counted(units, "unit"), sku, given));
             }
         });
         return broken;
@@ -45,6 +45,6 @@ public final class InStock extends Rule<Order> {
 
     private Violation overdrawn(Lot lot, int quantity) {
         return broken(lot.sku(), "Lot %s of %s gives %s; it sells %d to %d.", lot.lot(), lot.sku(),
-                Numbers.counted(quantity, "unit", "units"), lot.minQuantity(), lot.available());
+                Numbers.counted(quantity, "unit"), lot.minQuantity(), lot.available());
     }
 }

@@ -4,9 +4,9 @@ import java.util.List;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.rules.Order;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** {@value #ID}: no lot arrives later than the request allows. */
 public final class LeadTime extends Rule<Order> {
@@ -26,7 +26,7 @@ public final class LeadTime extends Rule<Order> {
         Limits limits = order.request().limit();
         return order.picks().stream().filter(pick -> !allows(pick.lot(), limits))
                 .map(pick -> broken(pick.sku(), "Lot %s of %s arrives in %s; the request allows %d.", pick.lot().lot(),
-                        pick.sku(), Numbers.counted(pick.lot().leadDays(), "day", "days"), limits.leadDays().getAsInt()))
+                        pick.sku(), Numbers.counted(pick.lot().leadDays(), "day"), limits.leadDays().getAsInt()))
                 .toList();
     }
 }

@@ -4,9 +4,9 @@ import java.util.List;
 import sledwright.domain.BayGroup;
 import sledwright.domain.Build;
 import sledwright.rules.Machine;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** {@value #ID}: a group of bays holds no more drives than it has bays. */
 public final class BayCount extends Rule<Machine> {
@@ -26,7 +26,7 @@ public final class BayCount extends Rule<Machine> {
         Build build = machine.build();
         return build.platform().expansion().bays().stream().filter(group -> !allows(group, drives(build, group)))
                 .map(group -> broken(group.name(), "The bays %s hold %s; there are %d.", group.name(),
-                        Numbers.counted(drives(build, group), "drive", "drives"), group.count())).toList();
+                        Numbers.counted(drives(build, group), "drive"), group.count())).toList();
     }
 
     private static int drives(Build build, BayGroup group) {

@@ -9,9 +9,9 @@ import sledwright.domain.Volume;
 import sledwright.domain.VolumeWish;
 import sledwright.metrics.Quantity;
 import sledwright.rules.Machine;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** {@value #ID}: every volume that the request asks for is there, as large, at its level, of its kind, with its hot spares. */
 public final class StorageCapacity extends Rule<Machine> {
@@ -56,7 +56,7 @@ public final class StorageCapacity extends Rule<Machine> {
         }
         return volume.hotSpares().size() >= wish.hotSpares() ? Optional.empty()
                 : Optional.of(broken(wish.name(), "Volume %s has %s; the request asks for %d.", wish.name(),
-                Numbers.counted(volume.hotSpares().size(), "hot spare", "hot spares"), wish.hotSpares()));
+                Numbers.counted(volume.hotSpares().size(), "hot spare"), wish.hotSpares()));
     }
 
     private static String words(VolumeWish wish) {

@@ -16,9 +16,9 @@ import sledwright.domain.Fitout;
 import sledwright.domain.RaidLevel;
 import sledwright.domain.Volume;
 import sledwright.rules.Machine;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** {@value #ID}: what drives a volume serves its interface, knows its level and has a port for each drive. */
 public final class VolumeDriver extends Rule<Machine> {
@@ -74,8 +74,8 @@ public final class VolumeDriver extends Rule<Machine> {
         unknown.forEach(level -> broken.add(broken(fitout.driver().get(), "%s knows no level %s.", name, level.label())));
         int drives = driven(build).size();
         if (!allows(driver.get(), drives)) {
-            broken.add(broken(fitout.driver().get(), "%s has %s for %s.", name, Numbers.counted(driver.get().ports(), "port", "ports"),
-                    Numbers.counted(drives, "drive", "drives")));
+            broken.add(broken(fitout.driver().get(), "%s has %s for %s.", name, Numbers.counted(driver.get().ports(), "port"),
+                    Numbers.counted(drives, "drive")));
         }
         return broken;
     }

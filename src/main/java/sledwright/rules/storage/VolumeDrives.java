@@ -6,9 +6,9 @@ import sledwright.domain.Drive;
 import sledwright.domain.RaidLevel;
 import sledwright.domain.Volume;
 import sledwright.rules.Machine;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** {@value #ID}: the drives of a volume are alike, and their number suits its level. */
 public final class VolumeDrives extends Rule<Machine> {
@@ -35,7 +35,7 @@ public final class VolumeDrives extends Rule<Machine> {
                     other.sku(), words(other))));
             if (!allows(volume.level(), volume.drives().size())) {
                 broken.add(broken(volume.name(), "Volume %s has %s; level %s takes %s.", volume.name(),
-                        Numbers.counted(volume.drives().size(), "data drive", "data drives"), volume.level().label(),
+                        Numbers.counted(volume.drives().size(), "data drive"), volume.level().label(),
                         right(volume.level())));
             }
         }

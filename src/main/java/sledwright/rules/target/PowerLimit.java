@@ -4,9 +4,9 @@ import java.util.List;
 import sledwright.domain.Limits;
 import sledwright.metrics.Quantity;
 import sledwright.rules.Machine;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** {@value #ID}: the load of a machine is within the request's limit. */
 public final class PowerLimit extends Rule<Machine> {

@@ -3,9 +3,9 @@ package sledwright.rules.target;
 import java.util.List;
 import sledwright.domain.Requirements;
 import sledwright.rules.Machine;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** {@value #ID}: the machine has exactly the number of processors that the request asks for, where it asks. */
 public final class ProcessorCount extends Rule<Machine> {
@@ -25,6 +25,6 @@ public final class ProcessorCount extends Rule<Machine> {
         Requirements require = machine.request().require();
         int fitted = machine.build().processors().size();
         return allows(require, fitted) ? List.of() : List.of(broken("", "The machine has %s; the request asks for %d.",
-                Numbers.counted(fitted, "processor", "processors"), require.processors()));
+                Numbers.counted(fitted, "processor"), require.processors()));
     }
 }

@@ -6,9 +6,9 @@ import sledwright.domain.Requirements;
 import sledwright.metrics.Figures;
 import sledwright.metrics.Quantity;
 import sledwright.rules.Machine;
-import sledwright.rules.Numbers;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** A figure of one machine that must reach the request's; 0 asks for nothing. */
 public final class Target extends Rule<Machine> {

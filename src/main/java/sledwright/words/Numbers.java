@@ -1,0 +1,56 @@
+package sledwright.words;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/** Figures and counts as sentences and programs write them. */
+public final class Numbers {
+
+    private static final int FINEST = 6;
+
+    private Numbers() {
+    }
+
+    /** The figure to a millionth, without an exponent or trailing zeros. */
+    public static BigDecimal decimal(double figure) {
+        return rounded(figure, FINEST, RoundingMode.HALF_UP);
+    }
+
+    /** The figure with at most two decimals and no trailing zeros: {@code 230.4}, {@code 16}. */
+    public static String plain(double figure) {
+        BigDecimal rounded = BigDecimal.valueOf(figure).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros();
+        return (rounded.scale() < 0 ? rounded.setScale(0) : rounded).toPlainString();
+    }
+
+    /** The figure to two decimals, cut off: who asks for at least so much asks for no more than the figure. */
+    public static String floor(double figure) {
+        return rounded(figure, 2, RoundingMode.FLOOR).toPlainString();
+    }
+
+    /** The figure to two decimals, rounded up: who allows so much allows the figure. */
+    public static String ceiling(double figure) {
+        return rounded(figure, 2, RoundingMode.CEILING).toPlainString();
+    }
+
+    /** The figure to a millionth. */
+    public static String exact(double figure) {
+        return decimal(figure).toPlainString();
+    }
+
+    /** A number of things: {@code 1 module}, {@code 2 modules}. */
+    public static String counted(int number, String one) {
+        return counted(number, one, one + "s");
+    }
+
+    /** A number of things: {@code 1 breach}, {@code 2 breaches}. */
+    public static String counted(int number, String one, String several) {
+        return number + " " + (number == 1 ? one : several);
+    }
+
+    private static BigDecimal rounded(double figure, int digits, RoundingMode rounding) {
+        // To a millionth first: what is left behind it is no figure but the trace of its computation.
+        BigDecimal rounded = BigDecimal.valueOf(figure).setScale(FINEST, RoundingMode.HALF_UP).setScale(digits, rounding)
+                .stripTrailingZeros();
+        return rounded.scale() < 0 ? rounded.setScale(0) : rounded;
+    }
+}
