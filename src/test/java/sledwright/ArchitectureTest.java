@@ -113,8 +113,8 @@ class ArchitectureTest {
     table.put("desk", upTo(table, "restock"));
     table.put("report", upTo(table, "desk"));
     // A face asks at the desk and has the answer rendered; it wires no search, no judging and no explanation itself.
-    table.put("web", List.of("domain", "input", "catalog", "rules", "desk", "report"));
-    table.put("cli", List.of("domain", "input", "catalog", "rules", "desk", "report", "web"));
+    table.put("web", List.of("domain", "input", "words", "catalog", "rules", "desk", "report"));
+    table.put("cli", List.of("domain", "input", "words", "catalog", "rules", "desk", "report", "web"));
     return table;
   }
 

@@ -32,8 +32,8 @@ public final class QuoteCsv {
                 build.processors(), build.cooling().orElse(""), build.supply().orElse(""), build.supplies(),
                 BuildText.modules(build.heaviest().modules()), figures.cores(), figures.memoryGb(),
                 Numbers.decimal(figures.usableGb()), figures.speed().mts(), figures.speed().setBy().label(),
-                Numbers.decimal(figures.bandwidthGbs()), Numbers.decimal(figures.throughput()), String.valueOf(figures.throughputEstimated()),
-                Numbers.decimal(figures.loadW()),
+                Numbers.decimal(figures.bandwidthGbs()), Numbers.decimal(figures.throughput()),
+                String.valueOf(figures.throughputEstimated()), Numbers.decimal(figures.loadW()),
                 figures.wallW().isPresent() ? Numbers.decimal(figures.wallW().getAsDouble()) : "", Numbers.decimal(figures.baseGhz()),
                 Numbers.decimal(figures.allCoreGhz()), figures.spareSlots(), build.leadDays(),
                 alternative.priceLessWorth().<Object>map(amount -> amount).orElse(""), String.join(" ", alternative.sentences()));
