@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sledwright.report.Schemas;
@@ -103,7 +104,29 @@ class UpgradeCommandTest {
         assertThat(answer.get("spend").decimalValue()).isNegative();
         assertThat(answer.get("work")).hasSize(1);
         assertThat(answer.get("whole").get("cheaper").asBoolean()).isTrue();
-        assertThat(run("text", "require.cores=20", "require.memory_gb=64", "trade_in=0.9").out()).contains("less than the upgrade", "\nBought whole\n");
+        String text = run("text", "require.cores=20", "require.memory_gb=64", "trade_in=0.9").out();
+        assertThat(text).startsWith("sled-in-place: upgrade of 1 machine\nbought whole: ")
+                .containsSubsequence("\nproved: no upgrade costs less\nto spend: ", "\nBought whole\n", "\nThe machine after the upgrade\n");
+    }
+
+    /** Asked for or not: speed, bandwidth, throughput and load are told whenever they change, and only then. */
+    @Test
+    void whatChangesIsToldBeforeAndAfter() throws IOException {
+        JsonNode answer = answer("require={ memory_gb: 512 }", "limit={}");
+        List<String> told = new ArrayList<>();
+        for (JsonNode figure : answer.get("figures")) {
+            told.add(figure.get("figure").asText());
+            boolean asked = !figure.get("least").isNull() || !figure.get("most").isNull();
+            assertThat(asked || !figure.get("now").equals(figure.get("then"))).as(figure.toString()).isTrue();
+        }
+        JsonNode build = answer.get("build");
+        assertThat(told).contains("memory-capacity", "load");
+        for (JsonNode figure : answer.get("figures")) {
+            String key = Map.of("memory-capacity", "usable_gb", "bandwidth", "bandwidth_gbs", "throughput", "throughput", "memory-speed", "memory_mts",
+                    "load", "load_w").get(figure.get("figure").asText());
+            assertThat(figure.get("then").decimalValue()).as(key).isEqualByComparingTo(build.get(key).decimalValue());
+        }
+        assertThat(run("text", "require={ memory_gb: 512 }", "limit={}").out()).containsPattern("\\nload +[0-9.]+ W +[0-9.]+ W\\n");
     }
 
     @Test

@@ -1,8 +1,12 @@
 package sledwright.desk.view;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
 import sledwright.domain.Catalog;
 import sledwright.explain.Explanation;
 import sledwright.generator.Status;
@@ -22,23 +26,38 @@ import sledwright.rules.target.Target;
  * @param bound    nothing costs less; empty where nothing is known
  * @param breaches rules that the machine breaks as it stands, whatever is asked for
  * @param misses   what keeps it from answering the request as it stands; empty: it does
- * @param targets  what is asked for, what the machine reaches and what it will reach
+ * @param figures  what is asked for, and what changes: what the machine reaches and what it will reach
  * @param upgrade  the least that was found; empty: nothing was
  * @param whole    the machines bought whole; empty: none were found
  * @param wholeProved whether nothing cheaper, or nothing at all, can be bought whole
  */
 public record UpgradeView(String request, int machines, String currency, Status status, Optional<BigDecimal> bound,
-                          List<Violation> breaches, List<Violation> misses, List<Reach> targets, Optional<Done> upgrade,
+                          List<Violation> breaches, List<Violation> misses, List<Reach> figures, Optional<Done> upgrade,
                           Optional<Bought> whole, boolean wholeProved, Explanation explanation) {
+
+    /** Figures that are told when they change, asked for or not; so are the memory's speed and the load. */
+    private static final Set<Target> ALWAYS = Set.of(Target.BANDWIDTH, Target.THROUGHPUT);
 
     /**
      * A figure of one machine.
      *
-     * @param asked the least
+     * @param id    the identifier of the rule that asks for it, or of the figure
+     * @param unit  behind a number, with the space before it; empty where there is none
+     * @param least what is asked for; empty: nothing
+     * @param most  what is allowed; empty: anything
      * @param now   as the machine stands
      * @param then  after the upgrade; empty where there is none
      */
-    public record Reach(String noun, String unit, double asked, double now, Optional<Double> then) {
+    public record Reach(String id, String noun, String unit, Optional<Double> least, Optional<Double> most, double now,
+                        Optional<Double> then) {
+
+        private boolean isAsked() {
+            return least.isPresent() || most.isPresent();
+        }
+
+        private boolean isChanged() {
+            return then.isPresent() && then.get() != now;
+        }
     }
 
     /**
@@ -85,7 +104,7 @@ public record UpgradeView(String request, int machines, String currency, Status 
         Optional<Plan> plan = upgrade.plan();
         return new UpgradeView(upgrade.request().name(), upgrade.installed().machines(), shop.currency().getCurrencyCode(),
                 upgrade.status(), upgrade.bound().stream().mapToObj(shop::amount).findFirst(), upgrade.breaches(), upgrade.misses(),
-                targets(upgrade, shop), plan.map(found -> done(found, upgrade, shop)),
+                figures(upgrade, shop), plan.map(found -> done(found, upgrade, shop)),
                 upgrade.whole().map(whole -> new Bought(BuildView.of(whole.order(), true), shop.amount(whole.order().price().total()),
                         shop.amount(whole.credit()), shop.amount(whole.spend()),
                         plan.map(found -> shop.amount(whole.spend() - found.spend().total())))),
@@ -104,11 +123,25 @@ public record UpgradeView(String request, int machines, String currency, Status 
         return new Work(refit.machines(), BenchWork.of(refit));
     }
 
-    private static List<Reach> targets(Upgrade upgrade, Catalog shop) {
+    /** What the request asks for, and beside it what else of speed, bandwidth, throughput and load the upgrade changes. */
+    private static List<Reach> figures(Upgrade upgrade, Catalog shop) {
         Figures now = Figures.of(upgrade.installed().build(), upgrade.request(), shop.throughputFactors());
         Optional<Figures> then = upgrade.plan().map(plan -> plan.order().figures());
-        return Target.ALL.stream().filter(target -> target.least(upgrade.request().require()) > 0)
-                .map(target -> new Reach(target.noun(), target.unit(), target.least(upgrade.request().require()), target.figure(now),
-                        then.map(target::figure))).toList();
+        OptionalDouble mostW = upgrade.request().limit().powerW();
+        List<Reach> figures = new ArrayList<>();
+        for (Target target : Target.ALL) {
+            double least = target.least(upgrade.request().require());
+            Reach reach = new Reach(target.id(), target.noun(), target.unit(), least > 0 ? Optional.of(least) : Optional.empty(),
+                    Optional.empty(), target.figure(now), then.map(target::figure));
+            if (reach.isAsked() || ALWAYS.contains(target) && reach.isChanged()) {
+                figures.add(reach);
+            }
+        }
+        Reach speed = new Reach("memory-speed", "memory speed", " MT/s", Optional.empty(), Optional.empty(), now.speed().mts(),
+                then.map(figure -> (double) figure.speed().mts()));
+        Reach load = new Reach("load", "load", " W", Optional.empty(), mostW.stream().boxed().findFirst(), now.loadW(),
+                then.map(Figures::loadW));
+        Stream.of(speed, load).filter(reach -> reach.isAsked() || reach.isChanged()).forEach(figures::add);
+        return List.copyOf(figures);
     }
 }

@@ -10,6 +10,7 @@ import sledwright.report.build.ExplanationJson;
 import sledwright.report.build.JsonParts;
 import sledwright.report.build.Precautions;
 import sledwright.report.text.Json;
+import sledwright.words.Numbers;
 
 /** An upgrade as JSON. */
 public final class UpgradeJson {
@@ -35,6 +36,18 @@ public final class UpgradeJson {
         parts.number("credit", view.upgrade().map(UpgradeView.Done::credit));
         parts.violations("breaches", view.breaches());
         parts.violations("misses", view.misses());
+        out.writeArrayFieldStart("figures");
+        for (UpgradeView.Reach reach : view.figures()) {
+            out.writeStartObject();
+            out.writeStringField("figure", reach.id());
+            out.writeStringField("unit", reach.unit().strip());
+            parts.number("least", reach.least().map(Numbers::decimal));
+            parts.number("most", reach.most().map(Numbers::decimal));
+            out.writeNumberField("now", Numbers.decimal(reach.now()));
+            parts.number("then", reach.then().map(Numbers::decimal));
+            out.writeEndObject();
+        }
+        out.writeEndArray();
         out.writeFieldName("build");
         if (view.upgrade().isPresent()) {
             out.writeStartObject();

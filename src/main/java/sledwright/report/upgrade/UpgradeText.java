@@ -3,7 +3,9 @@ package sledwright.report.upgrade;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import sledwright.desk.view.UpgradeView;
 import sledwright.desk.view.UpgradeView.Bought;
 import sledwright.desk.view.UpgradeView.Done;
@@ -41,24 +43,30 @@ public final class UpgradeText {
 
     private String write() {
         page.text(Ink.HEAD, "%s: upgrade of %s".formatted(view.request(), Numbers.counted(view.machines(), "machine")));
-        addStatus();
+        Optional<Bought> cheaper = view.whole().filter(Bought::isCheaper);
+        cheaper.ifPresent(whole -> page.text(Ink.GOOD, whole()));
+        addStatus(cheaper.isPresent());
         view.upgrade().ifPresent(done -> page.text(spend(done)));
-        page.text(whole());
-        addStanding();
-        view.upgrade().ifPresent(this::addUpgrade);
-        if (view.whole().filter(Bought::isCheaper).isPresent()) {
-            Bought whole = view.whole().orElseThrow();
-            page.heading("Bought whole").text(BuildText.summary(whole.build()) + ", " + BuildText.memory(whole.build()));
-            page.gap().table(BuildText.parts(whole.build(), view.currency()));
+        if (cheaper.isEmpty()) {
+            page.text(whole());
         }
+        addStanding();
+        cheaper.ifPresent(this::addWhole);
+        view.upgrade().ifPresent(this::addUpgrade);
         addConflicts();
         return page.toString();
     }
 
-    private void addStatus() {
+    private void addWhole(Bought whole) {
+        page.heading("Bought whole").text(BuildText.summary(whole.build()) + ", " + BuildText.memory(whole.build()));
+        page.gap().table(BuildText.parts(whole.build(), view.currency()));
+    }
+
+    private void addStatus(boolean cheaperWhole) {
         switch (view.status()) {
-            case PROVED -> page.text(Ink.GOOD, view.upgrade().orElseThrow().changes() ? "proved: the target cannot be reached for less"
-                    : "proved: nothing needs to change, the target is reached as it stands");
+            case PROVED -> page.text(Ink.GOOD, !view.upgrade().orElseThrow().changes()
+                    ? "proved: nothing needs to change, the target is reached as it stands"
+                    : cheaperWhole ? "proved: no upgrade costs less" : "proved: the target cannot be reached for less");
             case BEST_FOUND -> page.text(Ink.FAIR, view.upgrade().isEmpty()
                     ? "nothing found before the time limit, and not proved that nothing exists. Maybe allow more time: --time-limit"
                     : "best found in time" + view.bound().map(bound -> ": nothing costs less than " + money(bound)).orElse(""));
@@ -75,9 +83,10 @@ public final class UpgradeText {
         add(shares, "parts", done.parts());
         add(shares, "labour", done.labour());
         add(shares, "licence", done.licence());
-        String credit = done.credit().signum() == 0 ? "" : ", less %s for what is pulled".formatted(done.credit());
-        return "to spend: %s%s".formatted(money(done.spend()), shares.isEmpty() && credit.isEmpty() ? ""
-                : " (" + String.join(" + ", shares) + credit + ")");
+        String bought = String.join(" + ", shares);
+        String fetched = done.credit().signum() == 0 ? "" : "less %s for what is pulled".formatted(done.credit());
+        String made = Stream.of(bought, fetched).filter(part -> !part.isEmpty()).collect(Collectors.joining(", "));
+        return "to spend: %s%s".formatted(money(done.spend()), made.isEmpty() ? "" : " (" + made + ")");
     }
 
     private static void add(List<String> shares, String what, BigDecimal amount) {
@@ -100,15 +109,16 @@ public final class UpgradeText {
     }
 
     private void addStanding() {
-        if (!view.targets().isEmpty()) {
+        if (!view.figures().isEmpty()) {
             TextTable table = new TextTable().column("what one machine reaches", Fit.LEFT).column("asked", Fit.RIGHT)
                     .column("now", Fit.RIGHT);
             if (view.upgrade().isPresent()) {
                 table.column("then", Fit.RIGHT);
             }
-            for (Reach reach : view.targets()) {
-                List<String> cells = new ArrayList<>(
-                        List.of(reach.noun(), Numbers.plain(reach.asked()) + reach.unit(), Numbers.plain(reach.now()) + reach.unit()));
+            for (Reach reach : view.figures()) {
+                String asked = reach.least().map(least -> Numbers.plain(least) + reach.unit())
+                        .or(() -> reach.most().map(most -> "at most " + Numbers.plain(most) + reach.unit())).orElse("");
+                List<String> cells = new ArrayList<>(List.of(reach.noun(), asked, Numbers.plain(reach.now()) + reach.unit()));
                 reach.then().ifPresent(then -> cells.add(Numbers.plain(then) + reach.unit()));
                 table.row(cells);
             }

@@ -2,6 +2,7 @@ package sledwright.report.upgrade;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -47,6 +48,18 @@ class UpgradeTextTest {
         assertThat(text(proved)).contains("proved: the target cannot be reached for less").doesNotContain("best found", "time ran out");
     }
 
+    @Test
+    void whereNothingIsBoughtTheCreditStandsAlone() {
+        UpgradeView one = UpgradeView.of(proved(), Answers.SHOP, Explanation.NONE);
+        UpgradeView.Done done = one.upgrade().orElseThrow();
+        BigDecimal none = BigDecimal.ZERO;
+        UpgradeView.Done pulled = new UpgradeView.Done(true, new BigDecimal("-4.00"), none, none, none, new BigDecimal("4.00"), done.build(), done.work());
+        UpgradeView credited = new UpgradeView(one.request(), 1, one.currency(), one.status(), one.bound(), one.breaches(), one.misses(), one.figures(),
+                Optional.of(pulled), one.whole(), one.wholeProved(), one.explanation());
+        assertThat(UpgradeText.of(credited, Screen.PLAIN)).contains("to spend: -4.00 EUR (less 4.00 for what is pulled)");
+        assertThat(UpgradeText.of(one, Screen.PLAIN)).containsPattern("to spend: [0-9.]+ EUR \\(parts [0-9.]+ \\+ labour [0-9.]+");
+    }
+
     /** Machines whose modules differ in part number are not worked on alike. */
     @Test
     void workIsForSomeOfTheMachines() {
@@ -55,7 +68,7 @@ class UpgradeTextTest {
         List<BenchStep> steps = done.work().get(0).steps();
         UpgradeView.Done shared = new UpgradeView.Done(true, done.spend(), done.parts(), done.labour(), done.licence(), done.credit(), done.build(),
                 List.of(new UpgradeView.Work(2, steps), new UpgradeView.Work(1, steps)));
-        UpgradeView three = new UpgradeView(one.request(), 3, one.currency(), one.status(), one.bound(), one.breaches(), one.misses(), one.targets(),
+        UpgradeView three = new UpgradeView(one.request(), 3, one.currency(), one.status(), one.bound(), one.breaches(), one.misses(), one.figures(),
                 Optional.of(shared), one.whole(), one.wholeProved(), one.explanation());
         assertThat(UpgradeText.of(three, Screen.PLAIN)).contains("At the bench, each of 2 machines", "At the bench, each of 1 machine\n");
         assertThat(UpgradeText.of(one, Screen.PLAIN)).contains("At the bench\n");
