@@ -36,6 +36,31 @@ public record Limits(OptionalLong price, OptionalDouble powerW, OptionalInt lead
         return new Limits(price, powerW, most, inletC, altitudeM, mainsV, conditions);
     }
 
+    /** The same limits at another load; empty: any. */
+    public Limits withPowerW(OptionalDouble most) {
+        return new Limits(price, most, leadDays, inletC, altitudeM, mainsV, conditions);
+    }
+
+    /** The same limits where the inlet air is of another temperature; empty: not known. */
+    public Limits withInletC(OptionalDouble site) {
+        return new Limits(price, powerW, leadDays, site, altitudeM, mainsV, conditions);
+    }
+
+    /** The same limits at another height above the sea. */
+    public Limits withAltitudeM(double site) {
+        return new Limits(price, powerW, leadDays, inletC, site, mainsV, conditions);
+    }
+
+    /** The same limits on other mains; empty: not known. */
+    public Limits withMainsV(OptionalDouble site) {
+        return new Limits(price, powerW, leadDays, inletC, altitudeM, site, conditions);
+    }
+
+    /** The same limits where other conditions are accepted; empty: all. */
+    public Limits withConditions(Set<Condition> accepted) {
+        return new Limits(price, powerW, leadDays, inletC, altitudeM, mainsV, accepted);
+    }
+
     /** Whether the site's mains are low line. */
     public boolean lowLine() {
         return mainsV.isPresent() && mainsV.getAsDouble() < Supply.LOW_LINE_BELOW_V;

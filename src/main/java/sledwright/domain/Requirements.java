@@ -12,4 +12,16 @@ public record Requirements(int processors, int cores, double memoryGb, double ba
                            MemoryMode mode) {
 
     public static final Requirements NONE = new Requirements(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, MemoryMode.INDEPENDENT);
+
+    /** The same with another number of processors; 0: any. */
+    public Requirements withProcessors(int exactly) {
+        return new Requirements(exactly, cores, memoryGb, bandwidthGbs, throughput, baseGhz, allCoreGhz, gbPerCore, gbsPerCore,
+                spareSlots, mode);
+    }
+
+    /** The same in another memory mode. */
+    public Requirements withMode(MemoryMode other) {
+        return new Requirements(processors, cores, memoryGb, bandwidthGbs, throughput, baseGhz, allCoreGhz, gbPerCore, gbsPerCore,
+                spareSlots, other);
+    }
 }

@@ -10,7 +10,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sledwright.domain.Catalog;
 import sledwright.domain.CoolingKit;
+import sledwright.domain.MemoryModule;
 import sledwright.domain.ModuleType;
+import sledwright.domain.PartKind;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.domain.Request;
@@ -22,19 +24,15 @@ import sledwright.metrics.CheapestDraw;
 import sledwright.metrics.OrderPrice;
 import sledwright.metrics.SurplusWorth;
 import sledwright.metrics.Throughput;
-import sledwright.rules.choice.AskedPlatform;
+import sledwright.rules.Parts;
+import sledwright.rules.Rulebook;
 import sledwright.rules.choice.RequiredPart;
-import sledwright.rules.cooling.HeatSinkRating;
 import sledwright.rules.cooling.InletLimit;
 import sledwright.rules.memory.ModeSupported;
 import sledwright.rules.power.PowerBudget;
 import sledwright.rules.power.PowerSupply;
-import sledwright.rules.processor.SocketCount;
-import sledwright.rules.processor.SocketMatch;
-import sledwright.rules.processor.TdpLimit;
 import sledwright.rules.stock.Budget;
 import sledwright.rules.target.PowerLimit;
-import sledwright.rules.target.ProcessorCount;
 import sledwright.rules.target.Target;
 
 /** Puts together every machine-without-memory that the rules, the stock and the request allow. */
@@ -71,7 +69,8 @@ final class Families {
             return families;
         }
         for (Platform platform : catalog.platforms()) {
-            if (AskedPlatform.allows(request, platform) && RequiredPart.allows(request, platformSkus, platform.sku())
+            if (Rulebook.allows(PartKind.PLATFORMS, Parts.of(platform), request)
+                    && RequiredPart.allows(request, platformSkus, platform.sku())
                     && ModeSupported.allows(platform.memory(), request.require().mode()) && isSold(platform.sku(), 1)) {
                 addFamilies(families, platform);
             }
@@ -81,33 +80,44 @@ final class Families {
 
     private void addFamilies(List<Family> families, Platform platform) {
         List<Processor> processors = catalog.processors().stream()
-                .filter(processor -> SocketMatch.allows(platform, processor) && TdpLimit.allows(platform, processor))
                 .filter(processor -> RequiredPart.allows(request, processorSkus, processor.sku())).toList();
+        Set<String> barred = barredModules(platform);
         for (int count : platform.processors().counts()) {
-            if (ProcessorCount.allows(request.require(), count)) {
-                for (CoolingKit kit : platform.cooling()) {
-                    if (RequiredPart.allows(request, kitSkus, kit.sku()) && isSold(kit.sku(), count)) {
-                        addFamily(families, platform, processors, count, kit);
-                    }
+            List<Parts> fitted = processors.stream().map(processor -> Parts.of(platform).with(processor, count))
+                    .filter(parts -> Rulebook.allows(PartKind.PROCESSORS, parts, request)).toList();
+            for (CoolingKit kit : platform.cooling()) {
+                if (RequiredPart.allows(request, kitSkus, kit.sku()) && isSold(kit.sku(), count)) {
+                    addFamily(families, fitted, count, kit, barred);
                 }
             }
         }
     }
 
-    private void addFamily(List<Family> families, Platform platform, List<Processor> processors, int count, CoolingKit kit) {
-        List<Optional<Supply>> supplies = supplies(platform);
+    /** Modules that a rule of parts keeps off the platform. What the memory market sorts out by itself is not among them. */
+    private Set<String> barredModules(Platform platform) {
+        return Rulebook.onceChosen(PartKind.MEMORY).isEmpty() ? Set.of() : catalog.modules().stream()
+                .filter(module -> !Rulebook.allows(PartKind.MEMORY, Parts.of(platform).with(module), request))
+                .map(MemoryModule::sku).collect(Collectors.toSet());
+    }
+
+    private void addFamily(List<Family> families, List<Parts> fitted, int count, CoolingKit kit, Set<String> barred) {
+        List<Optional<Supply>> supplies = fitted.isEmpty() ? List.of() : supplies(fitted.get(0).platform());
         List<Frame> frames = new ArrayList<>();
-        for (Processor processor : processors) {
-            if (SocketCount.allows(processor, count) && HeatSinkRating.allows(kit, processor) && isSold(processor.sku(), count)) {
-                Set<ModuleType> types = coolEnough(platform, processor);
+        for (Parts some : fitted) {
+            Parts parts = some.with(kit);
+            if (Rulebook.allows(PartKind.COOLING, parts, request) && isSold(parts.processor().sku(), count)) {
+                Set<ModuleType> types = coolEnough(parts.platform(), parts.processor());
                 for (Optional<Supply> supply : supplies) {
-                    frame(platform, processor, count, kit, supply, types).ifPresent(frames::add);
+                    if (Rulebook.allows(PartKind.SUPPLIES, parts.with(supply), request)) {
+                        frame(parts.with(supply), types).ifPresent(frames::add);
+                    }
                 }
             }
         }
         frames.sort(ranking.promisingFirst());
         if (!frames.isEmpty()) {
-            families.add(new Family(platform, count, kit, undominated(frames), market.options(platform, kit, count)));
+            Platform platform = frames.get(0).platform();
+            families.add(new Family(platform, count, kit, undominated(frames), market.options(platform, kit, count, barred)));
         }
     }
 
@@ -143,8 +153,12 @@ final class Families {
         return types;
     }
 
-    private Optional<Frame> frame(Platform platform, Processor processor, int count, CoolingKit kit, Optional<Supply> supply,
-                                  Set<ModuleType> types) {
+    private Optional<Frame> frame(Parts parts, Set<ModuleType> types) {
+        Platform platform = parts.platform();
+        Processor processor = parts.processor();
+        int count = parts.fitted();
+        CoolingKit kit = parts.cooling();
+        Optional<Supply> supply = parts.supply();
         int cores = count * processor.cores();
         double throughput = Throughput.of(processor, catalog.throughputFactors()).times(count);
         int machines = request.machines();

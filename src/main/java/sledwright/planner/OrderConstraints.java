@@ -12,7 +12,6 @@ import sledwright.rules.Order;
 import sledwright.rules.Rule;
 import sledwright.rules.Rulebook;
 import sledwright.rules.Violation;
-import sledwright.rules.stock.InStock;
 
 /**
  * The rulebook as hard constraints under the rules' identifiers, and the criteria as soft ones under theirs. No rule is
@@ -33,7 +32,7 @@ public final class OrderConstraints implements ConstraintProvider {
         constraints.add(filled(factory));
         Rulebook.ofMachine().forEach(rule -> constraints.add(ofMachines(factory, rule)));
         Rulebook.ofOrder().forEach(rule -> constraints.add(
-                rule.id().equals(InStock.ID) ? ofAllLines(factory, rule) : ofLine(factory, rule)));
+                rule.isOfAllLines() ? ofAllLines(factory, rule) : ofLine(factory, rule)));
         for (Criterion criterion : Criterion.values()) {
             constraints.add(soft(factory, criterion));
         }

@@ -1,10 +1,16 @@
 package sledwright.rules;
 
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import sledwright.domain.Catalog;
+import sledwright.domain.Limits;
+import sledwright.domain.PartKind;
 
 /**
  * A rule of the rulebook: its identifier, its law in one sentence, and the judgement that tells every breach in finished
- * sentences. Each rule also has a static {@code allows}, the bare predicate, which the search prunes with.
+ * sentences. It also has {@code allows}, the bare predicate, which the search prunes with, and declares what explanations and orders
+ * need to know of it.
  *
  * @param <S> what it judges: a {@link Machine}, an enclosure with its sleds as a {@link Housing}, or a whole {@link Order} because stock
  *            and
@@ -32,6 +38,29 @@ public abstract class Rule<S> {
 
     /** Every way in which the subject breaks the rule; empty: it is kept. */
     public abstract List<Violation> judge(S subject);
+
+    /** Every way in which the enclosure of machines breaks a rule of theirs that also looks at what they stand in. */
+    public List<Violation> judgeAround(Housing housing) {
+        return List.of();
+    }
+
+    /** The keys of a request that it holds a build to, such as {@code limit.price}, or the circumstance; empty: the parts alone decide. */
+    public Set<String> answersTo() {
+        return Set.of();
+    }
+
+    /** The kinds of part of which one can break it whatever the rest of the machine is. */
+    public Set<PartKind> bars() {
+        return Set.of();
+    }
+
+    /**
+     * The values of a key that it answers to between which no build changes from breaking it to keeping it, where they are not to be read
+     * from the builds themselves.
+     */
+    public Stream<Double> turningPoints(String key, Limits site, Catalog catalog) {
+        return Stream.empty();
+    }
 
     /** A breach of this rule, as a finished sentence. */
     protected final Violation broken(String where, String message, Object... numbers) {

@@ -1,8 +1,15 @@
 package sledwright.rules;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.ServiceLoader;
 import java.util.stream.Stream;
+import sledwright.domain.Limits;
+import sledwright.domain.Lot;
+import sledwright.domain.PartKind;
+import sledwright.domain.Request;
 import sledwright.rules.card.AskedCards;
 import sledwright.rules.card.CardFits;
 import sledwright.rules.card.PartsNeeded;
@@ -50,12 +57,17 @@ import sledwright.rules.target.PowerLimit;
 import sledwright.rules.target.ProcessorCount;
 import sledwright.rules.target.Target;
 
-/** Every rule, in the order in which reports list them. */
+/**
+ * Every rule, in the order in which reports list them. Rules of parts that stand beside the program come last: classes that a file
+ * {@code META-INF/services/sledwright.rules.PartRule} on the class path names.
+ */
 public final class Rulebook {
 
     private static final List<Rule<Machine>> MACHINE = machineRules();
     private static final List<Rule<Housing>> ENCLOSURE = List.of(new EnclosureBays(), new EnclosurePower());
-    private static final List<Rule<Order>> ORDER = List.of(new InStock(), new LeadTime(), new AcceptedCondition(), new Budget());
+    private static final List<OrderRule> ORDER = List.of(new InStock(), new LeadTime(), new AcceptedCondition(), new Budget());
+    private static final List<LotRule> LOT = ORDER.stream().filter(LotRule.class::isInstance).map(LotRule.class::cast).toList();
+    private static final Map<PartKind, List<PartRule>> BY_LAST_CHOSEN = byLastChosen();
 
     private Rulebook() {
     }
@@ -71,7 +83,7 @@ public final class Rulebook {
     }
 
     /** The rules that only the whole order keeps or breaks. */
-    public static List<Rule<Order>> ofOrder() {
+    public static List<OrderRule> ofOrder() {
         return ORDER;
     }
 
@@ -87,12 +99,57 @@ public final class Rulebook {
 
     /** Every breach of the rules of an enclosure and its sleds. */
     public static List<Violation> judge(Housing housing) {
-        return ENCLOSURE.stream().flatMap(rule -> rule.judge(housing).stream()).toList();
+        return Stream.concat(ENCLOSURE.stream().flatMap(rule -> rule.judge(housing).stream()),
+                MACHINE.stream().flatMap(rule -> rule.judgeAround(housing).stream())).toList();
     }
 
     /** Every breach of an order's rules. */
     public static List<Violation> judge(Order order) {
         return ORDER.stream().flatMap(rule -> rule.judge(order).stream()).toList();
+    }
+
+    /** The identifiers of the rules that hold a build to a key of the request, or to a circumstance. */
+    public static List<Rule<?>> answeringTo(String key) {
+        return all().stream().filter(rule -> rule.answersTo().contains(key)).toList();
+    }
+
+    /** Whether no rule that lots keep by themselves refuses one. */
+    public static boolean accepts(Lot lot, Limits limits) {
+        return LOT.stream().allMatch(rule -> rule.accepts(lot, limits));
+    }
+
+    /** The limits that an order's lines are still held to where they are offered no more than they accept. */
+    public static Limits settled(Limits limits) {
+        Limits left = limits;
+        for (OrderRule rule : ORDER) {
+            left = rule.settled(left);
+        }
+        return left;
+    }
+
+    /**
+     * The rules that can be asked once a kind of part is chosen and could not before. Of a frame, a platform is chosen first, then its
+     * processors, their heat sink and the supply; modules are chosen for a platform.
+     */
+    public static List<PartRule> onceChosen(PartKind kind) {
+        return BY_LAST_CHOSEN.getOrDefault(kind, List.of());
+    }
+
+    /** Whether no rule that {@linkplain #onceChosen can be asked now} forbids the parts. */
+    public static boolean allows(PartKind lastChosen, Parts parts, Request request) {
+        for (PartRule rule : onceChosen(lastChosen)) {
+            if (!rule.allows(parts, request)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static Map<PartKind, List<PartRule>> byLastChosen() {
+        Map<PartKind, List<PartRule>> rules = new EnumMap<>(PartKind.class);
+        MACHINE.stream().filter(PartRule.class::isInstance).map(PartRule.class::cast)
+                .forEach(rule -> rules.computeIfAbsent(rule.lastChosen(), kind -> new ArrayList<>()).add(rule));
+        return rules;
     }
 
     private static List<Rule<Machine>> machineRules() {
@@ -108,6 +165,7 @@ public final class Rulebook {
                 new DriveBay(), new BayCount(), new VolumeDrives(), new VolumeDriver(), new CardFits(), new RiserBought(),
                 new PartsNeeded(), new StorageCapacity(), new AskedCards()));
         rules.addAll(Target.ALL);
+        ServiceLoader.load(PartRule.class).forEach(rules::add);
         return List.copyOf(rules);
     }
 }

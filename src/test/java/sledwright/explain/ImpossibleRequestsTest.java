@@ -13,7 +13,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sledwright.explain.ask.Oracle;
 import sledwright.explain.ask.WhatIf;
-import sledwright.explain.conflict.ChoiceDemands;
 import sledwright.explain.conflict.Conflict;
 import sledwright.explain.conflict.Demand;
 import sledwright.explain.conflict.Demands;
@@ -28,6 +27,7 @@ import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
+import sledwright.rules.stock.InStock;
 
 /** Requests on the demo catalogue that cannot be met. Every claim is held against a search that remembers nothing. */
 class ImpossibleRequestsTest {
@@ -100,7 +100,7 @@ class ImpossibleRequestsTest {
 
     /** Applies what is advised as a user would, and leaves out one change after the other. */
     private static void works(Job.Quote job, String scenario, List<String> sets, Relaxation relaxation) {
-        if (relaxation.keys().contains(ChoiceDemands.InTheLots.KEY)) {
+        if (relaxation.keys().contains(InStock.STOCK)) {
             return;
         }
         List<String> changes = relaxation.changes().stream()

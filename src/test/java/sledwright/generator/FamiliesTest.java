@@ -138,7 +138,7 @@ class FamiliesTest {
     }
 
     private static List<MemoryOption> options(Platform platform, Request request) {
-        return market(SHOP, request).options(platform, Samples.LOW, 1);
+        return market(SHOP, request).options(platform, Samples.LOW, 1, Set.of());
     }
 
     @Test

@@ -17,6 +17,7 @@ import sledwright.domain.Build;
 import sledwright.domain.Enclosure;
 import sledwright.domain.FilledEnclosure;
 import sledwright.domain.Limits;
+import sledwright.domain.Request;
 import sledwright.domain.Supply;
 import sledwright.metrics.PowerDraw;
 import sledwright.rules.Housing;
@@ -45,7 +46,7 @@ class EnclosuresAgainstReadingTest {
                 String where = "seed %d, variant %d: %s with %s".formatted(seed, variant, filled.enclosure(), filled.sleds().size());
 
                 SortedSet<String> found = new TreeSet<>();
-                Rulebook.judge(new Housing(filled, site)).stream().map(Violation::rule).forEach(found::add);
+                Rulebook.judge(new Housing(filled, Request.named("site").withLimit(site))).stream().map(Violation::rule).forEach(found::add);
                 assertThat(found).as(where).isEqualTo(expected);
 
                 double sledsW = filled.sleds().stream().mapToDouble(PowerDraw::loadW).sum();

@@ -55,7 +55,7 @@ class EnclosureRulesTest extends RuleGroup {
 
     @ForRule(EnclosurePower.ID)
     Examples power() {
-        Limits lowLine = limit().mainsV(115).make();
+        Request lowLine = Request.named("sample").withLimit(limit().mainsV(115).make());
         return offender("1201 W when one of three supplies of 600 W has failed", housing(enclosure(8, 201, 0, THREE), THREE, 4, SLED))
                 .says("PS-600", "FRAME takes 201 W and its sleds 1000 W; 3 x PS-600 deliver 1200 W with 1 failed.")
                 .andOffender("1001 W at 115 V, where two supplies give 1000 W",
@@ -92,10 +92,11 @@ class EnclosureRulesTest extends RuleGroup {
         FilledEnclosure filled = housing(enclosure(8, 200, 0, THREE), THREE, 1, SLED).filled();
         Request request = Request.named("sample");
         ForbiddenPart rule = new ForbiddenPart();
-        assertThat(rule.judge(filled, request.withForbid(Set.of("FRAME", "PS-600", "PS-9000")))).extracting(Violation::where, Violation::message).containsExactly(
+        assertThat(rule.judgeAround(new Housing(filled, request.withForbid(Set.of("FRAME", "PS-600", "PS-9000"))))).extracting(Violation::where, Violation::message).containsExactly(
                 tuple("FRAME", "The machine stands in an enclosure with FRAME, which the request forbids."),
                 tuple("PS-600", "The machine stands in an enclosure with PS-600, which the request forbids."));
-        assertThat(rule.judge(filled, request.withForbid(Set.of("R16")))).isEmpty();
+        assertThat(rule.judgeAround(new Housing(filled, request.withForbid(Set.of("R16"))))).isEmpty();
+        assertThat(Rulebook.judge(new Housing(filled, request.withForbid(Set.of("FRAME"))))).extracting(Violation::rule).containsExactly(ForbiddenPart.ID);
     }
 
     private static Build sled(String sku, double baseW) {
@@ -108,10 +109,10 @@ class EnclosureRulesTest extends RuleGroup {
     }
 
     private static Housing housing(Enclosure enclosure, Supply supply, int sleds, Build sled) {
-        return new Housing(new FilledEnclosure(enclosure, supply, Collections.nCopies(sleds, sled)), Limits.NONE);
+        return new Housing(new FilledEnclosure(enclosure, supply, Collections.nCopies(sleds, sled)), Request.named("sample"));
     }
 
     private static Housing housing(Enclosure enclosure, Supply supply, Build... sleds) {
-        return new Housing(new FilledEnclosure(enclosure, supply, Arrays.asList(sleds)), Limits.NONE);
+        return new Housing(new FilledEnclosure(enclosure, supply, Arrays.asList(sleds)), Request.named("sample"));
     }
 }

@@ -1,38 +1,54 @@
 package sledwright.explain.conflict;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import sledwright.explain.ask.Oracle;
-import sledwright.explain.ask.UnsettledException;
 import sledwright.explain.ask.WhatIf;
+import sledwright.explain.ask.UnsettledException;
+import sledwright.rules.Rule;
+import sledwright.rules.Rulebook;
+import sledwright.rules.Violation;
 
-/** Something that a request asks for, or a circumstance that it meets, and that could be otherwise. */
-public interface Demand {
+/**
+ * Something that a request asks for, or a circumstance that it meets, and that could be otherwise. Which rules hold a build to it, the
+ * rules say themselves.
+ *
+ * @param key     of the request, such as {@code limit.price}; of a circumstance, its name
+ * @param sku     the part that is meant where the key holds a list of them
+ * @param asked   the value as a request file writes it
+ * @param words   what is asked for, to stand in a list: {@code a price of at most 900.00 EUR}
+ * @param without the terms without this
+ * @param nearest how near to it one can come
+ */
+public record Demand(String key, Optional<String> sku, String asked, String words, UnaryOperator<WhatIf> without, Nearest nearest) {
 
-    /** The key of the request, such as {@code limit.price}; of a circumstance, its name. */
-    String key();
+    /** The nearest to what is asked that can be had. */
+    interface Nearest {
 
-    /** The part that is meant where the key holds a list of them. */
-    default Optional<String> sku() {
-        return Optional.empty();
+        /**
+         * @param terms without the demand; something can be had on them, and nothing with it
+         * @throws UnsettledException when time runs out
+         */
+        Concession on(WhatIf terms, Oracle oracle);
     }
 
-    /** The identifier of the rule that a build breaks which does not grant this; empty where that is no matter of one build. */
-    String rule();
+    static Demand of(String key, String asked, String words, UnaryOperator<WhatIf> without, Nearest nearest) {
+        return new Demand(key, Optional.empty(), asked, words, without, nearest);
+    }
 
-    /** The value as a request file writes it. */
-    String asked();
+    /** The identifiers of the rules that a build breaks which does not grant this; none where that is no matter of one build. */
+    public List<String> rules() {
+        return Rulebook.answeringTo(key).stream().map(Rule::id).toList();
+    }
 
-    /** What is asked for, to stand in a list: {@code a price of at most 900.00 EUR}. */
-    String words();
+    /** Whether some breaches of the request are none of this. */
+    boolean isKeptBeside(List<Violation> broken) {
+        List<String> own = rules();
+        return broken.stream().noneMatch(breach -> own.contains(breach.rule()) && sku.map(breach.where()::equals).orElse(true));
+    }
 
-    /** The terms without this. */
-    WhatIf without(WhatIf terms);
-
-    /**
-     * The nearest to what is asked that can be had.
-     *
-     * @param terms without this; something can be had on them, and nothing with it
-     * @throws UnsettledException when time runs out
-     */
-    Concession nearest(Oracle oracle, WhatIf terms);
+    boolean isOf(String other) {
+        return key.equals(other);
+    }
 }

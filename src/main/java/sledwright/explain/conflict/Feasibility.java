@@ -41,7 +41,7 @@ public final class Feasibility implements Predicate<Set<Demand>> {
     public WhatIf terms(Set<Demand> kept) {
         WhatIf terms = asked;
         for (Demand demand : demands) {
-            terms = kept.contains(demand) ? terms : demand.without(terms);
+            terms = kept.contains(demand) ? terms : demand.without().apply(terms);
         }
         return terms;
     }
@@ -85,9 +85,8 @@ public final class Feasibility implements Predicate<Set<Demand>> {
                 order.machines().stream().distinct().flatMap(build ->
                         Rulebook.judge(Machine.of(build, request, oracle.catalog().throughputFactors())).stream()),
                 Rulebook.judge(Order.of(order.machines(), picks, request, oracle.catalog())).stream()).toList();
-        return demands.stream().filter(demand -> broken.stream().noneMatch(violation -> violation.rule().equals(demand.rule())
-                        && demand.sku().map(violation.where()::equals).orElse(true)))
-                .filter(demand -> !(demand instanceof ChoiceDemands.Machines) || order.machines().size() == request.machines())
+        return demands.stream().filter(demand -> demand.isKeptBeside(broken))
+                .filter(demand -> !demand.isOf(ChoiceDemands.MACHINES) || order.machines().size() == request.machines())
                 .collect(Collectors.toSet());
     }
 

@@ -13,6 +13,7 @@ import sledwright.explain.ask.UnsettledException;
 import sledwright.explain.ask.WhatIf;
 import sledwright.generator.Doubts;
 import sledwright.rules.Order;
+import sledwright.rules.stock.InStock;
 import sledwright.words.Sentences;
 
 /** Why nothing can be had on a request, and what would do. */
@@ -60,7 +61,7 @@ public final class Impossibility {
 
     /** The price is part of most conflicts, and those are found soonest that lie among the first demands. */
     private static List<Demand> likelyFirst(List<Demand> demands) {
-        return demands.stream().sorted(Comparator.comparing(demand -> !(demand instanceof LimitDemands.Price))).toList();
+        return demands.stream().sorted(Comparator.comparing(demand -> !demand.isOf(LimitDemands.PRICE))).toList();
     }
 
     /** The conflicts, those of few demands first. */
@@ -109,7 +110,7 @@ public final class Impossibility {
     private Conflict conflict(List<Demand> conflict) {
         List<Conflict.Member> members = conflict.stream()
                 .map(demand -> new Conflict.Member(demand.key(), demand.sku(), demand.words())).toList();
-        List<String> rules = conflict.stream().map(Demand::rule).filter(rule -> !rule.isEmpty()).distinct().toList();
+        List<String> rules = conflict.stream().flatMap(demand -> demand.rules().stream()).distinct().toList();
         if (conflict.isEmpty()) {
             return new Conflict(members, rules, "No build can be made of this catalogue, whatever is asked.");
         }
@@ -117,12 +118,12 @@ public final class Impossibility {
     }
 
     private String alone(Demand demand) {
-        if (demand instanceof ChoiceDemands.Forbidden && demand.sku().equals(asked.held())) {
+        if (demand.isOf(ChoiceDemands.FORBID) && demand.sku().equals(asked.held())) {
             return "The request forbids %s.".formatted(demand.sku().get());
         }
         String reach = asked.held().map("with %s, "::formatted).orElse("") + reaches(List.of(demand)).get(0);
         return Sentences.capital(reach)
-                + (demand instanceof ChoiceDemands.InTheLots ? "." : "; the request asks for %s.".formatted(demand.words()));
+                + (demand.isOf(InStock.STOCK) ? "." : "; the request asks for %s.".formatted(demand.words()));
     }
 
     private String together(List<Demand> conflict) {
@@ -133,13 +134,13 @@ public final class Impossibility {
     /** How far the demand that is told best can go beside the others; where stock is among these, what it lacks as well. */
     private List<String> reaches(List<Demand> conflict) {
         Demand last = conflict.get(conflict.size() - 1);
-        Demand told = last instanceof LimitDemands.Price ? last : conflict.get(0);
+        Demand told = last.isOf(LimitDemands.PRICE) ? last : conflict.get(0);
         List<String> reaches = new ArrayList<>();
         for (Demand demand : conflict) {
-            if (demand == told || demand instanceof ChoiceDemands.InTheLots) {
+            if (demand == told || demand.isOf(InStock.STOCK)) {
                 Set<Demand> others = new HashSet<>(conflict);
                 others.remove(demand);
-                String reach = demand.nearest(oracle, feasibility.terms(others)).reach();
+                String reach = demand.nearest().on(feasibility.terms(others), oracle).reach();
                 reaches.add(others.isEmpty() ? reach : "with %s, %s".formatted(kept(demand, others), reach));
             }
         }
@@ -151,7 +152,7 @@ public final class Impossibility {
         if (others.size() == 1) {
             return others.iterator().next().words();
         }
-        return given instanceof ChoiceDemands.InTheLots ? "the others and any stock" : "the others";
+        return given.isOf(InStock.STOCK) ? "the others and any stock" : "the others";
     }
 
     /** Gives way in one demand after the other as little as can be, while those still to come are given up. */
@@ -162,7 +163,7 @@ public final class Impossibility {
         List<Relaxation.Change> changes = new ArrayList<>();
         List<String> advice = new ArrayList<>();
         for (Demand demand : correction) {
-            Concession concession = demand.nearest(oracle, terms);
+            Concession concession = demand.nearest().on(terms, oracle);
             terms = concession.terms();
             changes.removeIf(change -> change.key().equals(demand.key()));
             changes.add(new Relaxation.Change(demand.key(), demand.asked(), concession.to()));

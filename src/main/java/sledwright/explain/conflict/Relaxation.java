@@ -2,7 +2,6 @@ package sledwright.explain.conflict;
 
 import java.math.BigDecimal;
 import java.util.List;
-import sledwright.explain.ask.Changes;
 
 /**
  * Changes that together make a request possible, none of which could be left out.

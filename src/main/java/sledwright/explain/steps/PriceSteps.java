@@ -7,7 +7,6 @@ import sledwright.domain.Catalog;
 import sledwright.domain.Lot.PriceBreak;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
-import sledwright.explain.ask.Changes;
 import sledwright.explain.ask.UnsettledException;
 import sledwright.explain.price.BreakEven;
 import sledwright.explain.steps.Steps.End;
@@ -17,8 +16,7 @@ import sledwright.generator.Search;
 import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
 import sledwright.rules.Order;
-import sledwright.rules.stock.AcceptedCondition;
-import sledwright.rules.stock.LeadTime;
+import sledwright.rules.Rulebook;
 
 /**
  * How far the price of one part may rise or fall, in all its lots alike, before the best build is no best one any more.
@@ -78,8 +76,7 @@ public final class PriceSteps {
     /** The change at which the first lot that may serve gives a unit for nothing. */
     private long mostFall() {
         return catalog.lots(sku).stream()
-                .filter(lot -> !lot.onHand() && lot.available() > 0 && LeadTime.allows(lot, request.limit())
-                && AcceptedCondition.allows(lot, request.limit()))
+                .filter(lot -> !lot.onHand() && lot.available() > 0 && Rulebook.accepts(lot, request.limit()))
                 .flatMap(lot -> lot.breaks().stream()).mapToLong(PriceBreak::unitPrice).min().orElseThrow();
     }
 

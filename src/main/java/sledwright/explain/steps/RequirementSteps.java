@@ -8,12 +8,11 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import sledwright.domain.Objective;
 import sledwright.domain.Request;
-import sledwright.explain.ask.Changes;
 import sledwright.explain.ask.Extreme;
 import sledwright.explain.ask.Oracle;
-import sledwright.explain.ask.UnsettledException;
 import sledwright.explain.ask.WhatIf;
-import sledwright.explain.conflict.FigureDemand;
+import sledwright.explain.ask.UnsettledException;
+import sledwright.explain.conflict.FigureDemands;
 import sledwright.explain.steps.Steps.Curve;
 import sledwright.explain.steps.Steps.Step;
 import sledwright.rules.Order;
@@ -49,7 +48,7 @@ public final class RequirementSteps {
         // Where the price is what changes, it is shown above its limit, too.
         terms = WhatIf.of(request.objective() == Objective.CHEAPEST
                 ? request.withLimit(request.limit().withPrice(OptionalLong.empty())) : request, Optional.empty());
-        grain = FigureDemand.grain(target);
+        grain = target.grain();
         asked = target.least(request.require());
     }
 
@@ -59,7 +58,7 @@ public final class RequirementSteps {
         boolean first = addLess(steps);
         Collections.reverse(steps);
         boolean last = addMore(steps);
-        return new Curve(FigureDemand.KEYS.get(target), target.unit(), asked, steps, first, last);
+        return new Curve(target.key(), target.unit(), asked, steps, first, last);
     }
 
     /** Adds the stairs below, the next first; whether there are no more. */
@@ -86,7 +85,7 @@ public final class RequirementSteps {
         if (free.isEmpty()) {
             return Optional.empty();
         }
-        Optional<Objective> most = FigureDemand.objective(target);
+        Optional<Objective> most = FigureDemands.objective(target);
         if (most.isPresent() && request.objective() == Objective.CHEAPEST) {
             return oracle.best(asking(0).with(terms.request().limit().withPrice(OptionalLong.of(standing.price() - 1))), most.get());
         }
@@ -126,7 +125,7 @@ public final class RequirementSteps {
     }
 
     private WhatIf asking(double least) {
-        return terms.with(Changes.least(terms.request().require(), target, least));
+        return terms.with(target.asking(terms.request().require(), least));
     }
 
     private double figure(Order order) {

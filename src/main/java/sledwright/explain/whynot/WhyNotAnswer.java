@@ -30,9 +30,8 @@ import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
 import sledwright.metrics.CheapestDraw;
 import sledwright.rules.Order;
+import sledwright.rules.Rulebook;
 import sledwright.rules.Violation;
-import sledwright.rules.stock.AcceptedCondition;
-import sledwright.rules.stock.LeadTime;
 import sledwright.words.Numbers;
 
 /** Works out why a part is not in the best build. */
@@ -169,8 +168,7 @@ public final class WhyNotAnswer {
     /** What so many units cost each, today. */
     private String now(int units) {
         Request request = findings.request();
-        List<Lot> lots = catalog.lots(sku).stream().filter(lot -> LeadTime.allows(lot, request.limit())
-                && AcceptedCondition.allows(lot, request.limit())).toList();
+        List<Lot> lots = catalog.lots(sku).stream().filter(lot -> Rulebook.accepts(lot, request.limit())).toList();
         long price = CheapestDraw.prices(lots, units)[units];
         return catalog.amount(price).divide(BigDecimal.valueOf(units), catalog.amount(0).scale(), RoundingMode.HALF_UP).toPlainString();
     }

@@ -8,9 +8,8 @@ import sledwright.domain.Lot;
 import sledwright.domain.Request;
 import sledwright.domain.Stock;
 import sledwright.metrics.CheapestDraw;
+import sledwright.rules.Rulebook;
 import sledwright.rules.choice.ForbiddenPart;
-import sledwright.rules.stock.AcceptedCondition;
-import sledwright.rules.stock.LeadTime;
 
 /** The lots that a request may draw on, and what units of a part cost there. */
 public final class Shelf {
@@ -29,7 +28,7 @@ public final class Shelf {
     public List<Lot> lots(String sku) {
         return lots.computeIfAbsent(sku, key -> ForbiddenPart.allows(request, key)
                 ? stock.lots(key).stream()
-                        .filter(lot -> LeadTime.allows(lot, request.limit()) && AcceptedCondition.allows(lot, request.limit()))
+                        .filter(lot -> Rulebook.accepts(lot, request.limit()))
                         .filter(lot -> lot.available() > 0).toList()
                 : List.of());
     }

@@ -98,20 +98,25 @@ public final class MemoryMarket {
         return this;
     }
 
-    /** The memory for so many processors on a platform under a kit, by module type, fastest first within each. */
-    public List<MemoryOption> options(Platform platform, CoolingKit kit, int sockets) {
+    /**
+     * The memory for so many processors on a platform under a kit, by module type, fastest first within each.
+     *
+     * @param barred modules that do not go onto the platform
+     */
+    public List<MemoryOption> options(Platform platform, CoolingKit kit, int sockets, Set<String> barred) {
         List<List<Integer>> depths = IntStream.range(0, sockets).mapToObj(socket -> IntStream.range(0, platform.board().channels())
                 .mapToObj(channel -> BlockedSlot.depth(platform, kit, socket, channel)).toList()).distinct().toList();
         int uncovered = SpareSlots.uncovered(platform, kit, sockets);
-        return options.computeIfAbsent(List.of(platform.memory(), depths, uncovered, sockets),
-                key -> newOptions(platform.memory(), depths, uncovered, sockets));
+        return options.computeIfAbsent(List.of(platform.memory(), depths, uncovered, sockets, barred),
+                key -> newOptions(platform.memory(), depths, uncovered, sockets, barred));
     }
 
-    private List<MemoryOption> newOptions(MemorySupport memory, List<List<Integer>> depths, int uncovered, int sockets) {
+    private List<MemoryOption> newOptions(MemorySupport memory, List<List<Integer>> depths, int uncovered, int sockets,
+                                          Set<String> barred) {
         List<MemoryOption> found = new ArrayList<>();
         for (ModuleType type : ModuleType.values()) {
             List<MemoryModule> modules = memory.takes(type)
-                    ? sold(memory).stream().filter(module -> module.type() == type).toList() : List.of();
+                    ? sold(memory).stream().filter(module -> module.type() == type && !barred.contains(module.sku())).toList() : List.of();
             for (int width : widths(memory, modules)) {
                 List<MemoryModule> mixing = modules.stream().filter(module -> width == 0 || module.deviceWidth() == width).toList();
                 List<Level> fastestFirst = levels.computeIfAbsent(List.of(memory, type, width, mixing, isSparing()),

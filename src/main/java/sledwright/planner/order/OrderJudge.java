@@ -16,12 +16,9 @@ import sledwright.rules.Housing;
 import sledwright.rules.Order;
 import sledwright.rules.Rulebook;
 import sledwright.rules.Violation;
-import sledwright.rules.choice.ForbiddenPart;
 
 /** Holds a filled order against the rulebook: every machine and line, the stock over all lines, and the enclosures. */
 final class OrderJudge {
-
-    private static final ForbiddenPart FORBIDDEN = new ForbiddenPart();
 
     private final Catalog catalog;
     private final Judge judge = new Judge();
@@ -49,15 +46,9 @@ final class OrderJudge {
         }
         broken.addAll(judge.judgeTogether(orders));
         for (FilledEnclosure filled : outcome.enclosures()) {
-            broken.addAll(requests(outcome, filled).map(request -> judge(filled, request)).min(Comparator.comparingInt(List::size))
-                    .orElse(List.of()));
+            broken.addAll(requests(outcome, filled).map(request -> Rulebook.judge(new Housing(filled, request)))
+                    .min(Comparator.comparingInt(List::size)).orElse(List.of()));
         }
-        return broken;
-    }
-
-    private static List<Violation> judge(FilledEnclosure filled, Request request) {
-        List<Violation> broken = new ArrayList<>(Rulebook.judge(new Housing(filled, request.limit())));
-        broken.addAll(FORBIDDEN.judge(filled, request));
         return broken;
     }
 

@@ -10,8 +10,7 @@ import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot.PriceBreak;
-import sledwright.rules.stock.AcceptedCondition;
-import sledwright.rules.stock.LeadTime;
+import sledwright.rules.Rulebook;
 
 /**
  * Machines that stand at a customer's, all alike.
@@ -35,7 +34,7 @@ public record Installed(Build build, int machines, double tradeIn, SortedMap<Str
         SortedMap<String, Long> credits = new TreeMap<>();
         for (String sku : build.partCounts().keySet()) {
             OptionalLong least = shop.lots(sku).stream()
-                    .filter(lot -> LeadTime.allows(lot, limits) && AcceptedCondition.allows(lot, limits))
+                    .filter(lot -> Rulebook.accepts(lot, limits))
                     .flatMap(lot -> lot.breaks().stream().filter(step -> lot.sells(step.minQuantity())))
                     .mapToLong(PriceBreak::unitPrice).min();
             credits.put(sku, least.isEmpty() ? 0 : BigDecimal.valueOf(tradeIn).multiply(BigDecimal.valueOf(least.getAsLong()))

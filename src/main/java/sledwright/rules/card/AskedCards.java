@@ -2,6 +2,7 @@ package sledwright.rules.card;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import sledwright.domain.Card;
@@ -44,6 +45,11 @@ public final class AskedCards extends Rule<Machine> {
             }
         }
         return false;
+    }
+
+    @Override
+    public Set<String> answersTo() {
+        return Set.of("require.cards");
     }
 
     @Override

@@ -1,20 +1,22 @@
 package sledwright.rules.choice;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
+import sledwright.domain.PartKind;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
-import sledwright.rules.Machine;
-import sledwright.rules.Rule;
+import sledwright.rules.PartRule;
+import sledwright.rules.Parts;
 import sledwright.rules.Violation;
 
 /** {@value #ID}: the platform is one that the request names, where it names any. */
-public final class AskedPlatform extends Rule<Machine> {
+public final class AskedPlatform extends PartRule {
 
     public static final String ID = "asked-platform";
 
     public AskedPlatform() {
-        super(ID, "The platform is one that the request names, where it names any.");
+        super(ID, "The platform is one that the request names, where it names any.", PartKind.PLATFORMS);
     }
 
     public static boolean allows(Request request, Platform platform) {
@@ -22,10 +24,18 @@ public final class AskedPlatform extends Rule<Machine> {
     }
 
     @Override
-    public List<Violation> judge(Machine machine) {
-        Platform platform = machine.build().platform();
-        return allows(machine.request(), platform) ? List.of() : List.of(broken(platform.sku(),
-                "The platform is %s; the request asks for %s.", platform.sku(),
-                machine.request().platforms().stream().sorted().collect(Collectors.joining(" or "))));
+    public Set<String> answersTo() {
+        return Set.of("platforms");
+    }
+
+    @Override
+    public boolean allows(Parts parts, Request request) {
+        return allows(request, parts.platform());
+    }
+
+    @Override
+    protected List<Violation> breaches(Parts parts, Request request) {
+        return List.of(broken(parts.platform().sku(), "The platform is %s; the request asks for %s.", parts.platform().sku(),
+                request.platforms().stream().sorted().collect(Collectors.joining(" or "))));
     }
 }

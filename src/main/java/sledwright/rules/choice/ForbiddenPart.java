@@ -1,8 +1,9 @@
 package sledwright.rules.choice;
 
 import java.util.List;
-import sledwright.domain.FilledEnclosure;
+import java.util.Set;
 import sledwright.domain.Request;
+import sledwright.rules.Housing;
 import sledwright.rules.Machine;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
@@ -21,14 +22,19 @@ public final class ForbiddenPart extends Rule<Machine> {
     }
 
     @Override
+    public Set<String> answersTo() {
+        return Set.of("forbid");
+    }
+
+    @Override
     public List<Violation> judge(Machine machine) {
         return machine.build().partCounts().keySet().stream().filter(sku -> !allows(machine.request(), sku))
                 .map(sku -> broken(sku, "The machine holds %s, which the request forbids.", sku)).toList();
     }
 
-    /** The breaches of an enclosure that machines of the request stand in. */
-    public List<Violation> judge(FilledEnclosure enclosure, Request request) {
-        return enclosure.partCounts().keySet().stream().filter(sku -> !allows(request, sku))
+    @Override
+    public List<Violation> judgeAround(Housing housing) {
+        return housing.filled().partCounts().keySet().stream().filter(sku -> !allows(housing.request(), sku))
                 .map(sku -> broken(sku, "The machine stands in an enclosure with %s, which the request forbids.", sku)).toList();
     }
 }

@@ -22,6 +22,11 @@ public final class RequiredPart extends Rule<Machine> {
     }
 
     @Override
+    public Set<String> answersTo() {
+        return Set.of("use");
+    }
+
+    @Override
     public List<Violation> judge(Machine machine) {
         Set<String> present = machine.build().partCounts().keySet();
         return machine.request().use().stream().sorted().filter(sku -> !present.contains(sku))

@@ -5,9 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import sledwright.domain.Catalog;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.ModuleType;
+import sledwright.domain.PartKind;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.domain.Thermal;
@@ -24,6 +27,9 @@ import sledwright.words.Numbers;
 public final class InletLimit extends Rule<Machine> {
 
     public static final String ID = "inlet-limit";
+
+    private static final String INLET = "limit.inlet_c";
+    private static final String ALTITUDE = "limit.altitude_m";
 
     public InletLimit() {
         super(ID, "The site's inlet temperature, corrected for altitude, is within what the platform allows for the TDP and module type.");
@@ -44,6 +50,29 @@ public final class InletLimit extends Rule<Machine> {
 
     private static double correctedC(Thermal thermal, Limits site) {
         return Quantity.rounded(thermal.correctedInletC(site.inletC().orElseThrow(), site.altitudeM()));
+    }
+
+    @Override
+    public Set<String> answersTo() {
+        return Set.of(INLET, ALTITUDE);
+    }
+
+    @Override
+    public Set<PartKind> bars() {
+        return Set.of(PartKind.PROCESSORS, PartKind.MEMORY);
+    }
+
+    /** The warmest inlets of each row at the site's altitude, or the greatest altitudes at the site's inlet. */
+    @Override
+    public Stream<Double> turningPoints(String key, Limits site, Catalog catalog) {
+        return catalog.platforms().stream().map(Platform::thermal).flatMap(thermal -> thermal.inlet().stream()
+                .flatMap(row -> key.equals(INLET) ? Stream.of(row.maxInletC() - thermal.correctedInletC(0, site.altitudeM()))
+                        : highestM(thermal, row, site))).map(Quantity::rounded);
+    }
+
+    private static Stream<Double> highestM(Thermal thermal, Thermal.InletRow row, Limits site) {
+        return site.inletC().stream().boxed().filter(inletC -> row.maxInletC() >= inletC && Double.isFinite(thermal.metresPerKelvin()))
+                .map(inletC -> thermal.altitudeFromM() + (row.maxInletC() - inletC) * thermal.metresPerKelvin());
     }
 
     @Override

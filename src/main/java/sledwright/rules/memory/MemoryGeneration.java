@@ -1,8 +1,10 @@
 package sledwright.rules.memory;
 
 import java.util.List;
+import java.util.Set;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.MemorySupport;
+import sledwright.domain.PartKind;
 import sledwright.rules.Machine;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
@@ -18,6 +20,11 @@ public final class MemoryGeneration extends Rule<Machine> {
 
     public static boolean allows(MemorySupport memory, MemoryModule module) {
         return memory.generation().equals(module.generation());
+    }
+
+    @Override
+    public Set<PartKind> bars() {
+        return Set.of(PartKind.MEMORY);
     }
 
     @Override

@@ -3,6 +3,7 @@ package sledwright.rules.memory;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import sledwright.domain.Build;
 import sledwright.domain.Channel;
@@ -41,6 +42,11 @@ public final class ModeSupported extends Rule<Machine> {
     /** Whether a populated channel of so many physical ranks can spare one. */
     public static boolean allowsSparing(int ranksOnChannel) {
         return ranksOnChannel >= RANKS_TO_SPARE_ONE;
+    }
+
+    @Override
+    public Set<String> answersTo() {
+        return Set.of("require.memory_mode");
     }
 
     @Override

@@ -1,9 +1,11 @@
 package sledwright.rules.memory;
 
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import sledwright.domain.MemorySupport;
 import sledwright.domain.ModuleType;
+import sledwright.domain.PartKind;
 import sledwright.rules.Machine;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
@@ -19,6 +21,11 @@ public final class ModuleTypeTaken extends Rule<Machine> {
 
     public static boolean allows(MemorySupport memory, ModuleType type) {
         return memory.takes(type);
+    }
+
+    @Override
+    public Set<PartKind> bars() {
+        return Set.of(PartKind.MEMORY);
     }
 
     @Override

@@ -1,8 +1,10 @@
 package sledwright.rules.memory;
 
 import java.util.List;
+import java.util.Set;
 import sledwright.domain.MemorySupport;
 import sledwright.domain.ModuleType;
+import sledwright.domain.PartKind;
 import sledwright.rules.Machine;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
@@ -19,6 +21,11 @@ public final class ModulesPerChannel extends Rule<Machine> {
 
     public static boolean allows(MemorySupport memory, ModuleType type, int ranks, int modules) {
         return memory.speedMts(type, ranks, modules).isPresent();
+    }
+
+    @Override
+    public Set<PartKind> bars() {
+        return Set.of(PartKind.MEMORY);
     }
 
     @Override

@@ -2,8 +2,10 @@ package sledwright.rules.memory;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import sledwright.domain.Build;
 import sledwright.domain.Channel;
+import sledwright.domain.PartKind;
 import sledwright.domain.Processor;
 import sledwright.rules.Machine;
 import sledwright.rules.Rule;
@@ -20,6 +22,11 @@ public final class ProcessorMemoryLimit extends Rule<Machine> {
 
     public static boolean allows(Processor processor, int socketGb) {
         return processor.maxMemoryGb().isEmpty() || socketGb <= processor.maxMemoryGb().getAsInt();
+    }
+
+    @Override
+    public Set<PartKind> bars() {
+        return Set.of(PartKind.MEMORY);
     }
 
     @Override

@@ -1,9 +1,11 @@
 package sledwright.rules.memory;
 
 import java.util.List;
+import java.util.Set;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.MemorySupport;
 import sledwright.domain.ModuleType;
+import sledwright.domain.PartKind;
 import sledwright.rules.Machine;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
@@ -23,6 +25,11 @@ public final class RankLimit extends Rule<Machine> {
 
     public static boolean allows(int limit, int logicalRanks) {
         return logicalRanks <= limit;
+    }
+
+    @Override
+    public Set<PartKind> bars() {
+        return Set.of(PartKind.MEMORY);
     }
 
     @Override

@@ -2,6 +2,7 @@ package sledwright.rules.power;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import sledwright.domain.Limits;
 import sledwright.domain.Platform;
 import sledwright.domain.Supply;
@@ -23,6 +24,11 @@ public final class PowerSupply extends Rule<Machine> {
 
     public static boolean allows(Supply supply, Limits site, double loadW) {
         return supply.ratedW(site) > 0 && Quantity.within(loadW, PowerDraw.deliverableW(supply, site));
+    }
+
+    @Override
+    public Set<String> answersTo() {
+        return Set.of("limit.mains_v");
     }
 
     @Override

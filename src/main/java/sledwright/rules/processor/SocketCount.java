@@ -3,20 +3,23 @@ package sledwright.rules.processor;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import sledwright.domain.PartKind;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
-import sledwright.rules.Machine;
-import sledwright.rules.Rule;
+import sledwright.domain.Request;
+import sledwright.rules.PartRule;
+import sledwright.rules.Parts;
 import sledwright.rules.Violation;
 import sledwright.words.Numbers;
 
 /** {@value #ID}: the platform runs with that many processors, and so does the processor. */
-public final class SocketCount extends Rule<Machine> {
+public final class SocketCount extends PartRule {
 
     public static final String ID = "socket-count";
 
     public SocketCount() {
-        super(ID, "The number of fitted processors is one that the platform allows and no more than the processor allows.");
+        super(ID, "The number of fitted processors is one that the platform allows and no more than the processor allows.",
+                PartKind.PLATFORMS, PartKind.PROCESSORS);
     }
 
     public static boolean allows(Platform platform, int fitted) {
@@ -28,19 +31,23 @@ public final class SocketCount extends Rule<Machine> {
     }
 
     @Override
-    public List<Violation> judge(Machine machine) {
-        Platform platform = machine.build().platform();
-        int fitted = machine.build().processors().size();
+    public boolean allows(Parts parts, Request request) {
+        return allows(parts.platform(), parts.fitted()) && allows(parts.processor(), parts.fitted());
+    }
+
+    @Override
+    protected List<Violation> breaches(Parts parts, Request request) {
+        Platform platform = parts.platform();
+        String fitted = Numbers.counted(parts.fitted(), "processor");
         List<Violation> broken = new ArrayList<>();
-        if (!allows(platform, fitted)) {
-            broken.add(broken(platform.sku(), "The machine has %s; %s runs with %s.",
-                    Numbers.counted(fitted, "processor"), platform.sku(), platform.processors().counts().stream()
-                    .map(String::valueOf).collect(Collectors.joining(" or "))));
+        if (!allows(platform, parts.fitted())) {
+            broken.add(broken(platform.sku(), "The machine has %s; %s runs with %s.", fitted, platform.sku(),
+                    platform.processors().counts().stream().map(String::valueOf).collect(Collectors.joining(" or "))));
         }
-        machine.build().processors().stream().distinct().filter(processor -> !allows(processor, fitted))
-                .map(processor -> broken(processor.sku(), "The machine has %s; at most %d of %s work together.",
-                        Numbers.counted(fitted, "processor"), processor.socketsMax(), processor.sku()))
-                .forEach(broken::add);
+        if (!allows(parts.processor(), parts.fitted())) {
+            broken.add(broken(parts.processor().sku(), "The machine has %s; at most %d of %s work together.", fitted,
+                    parts.processor().socketsMax(), parts.processor().sku()));
+        }
         return broken;
     }
 }

@@ -1,20 +1,22 @@
 package sledwright.rules.processor;
 
 import java.util.List;
+import sledwright.domain.PartKind;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
-import sledwright.rules.Machine;
-import sledwright.rules.Rule;
+import sledwright.domain.Request;
+import sledwright.rules.PartRule;
+import sledwright.rules.Parts;
 import sledwright.rules.Violation;
 import sledwright.words.Numbers;
 
 /** {@value #ID}: no processor's TDP is above what the platform feeds. */
-public final class TdpLimit extends Rule<Machine> {
+public final class TdpLimit extends PartRule {
 
     public static final String ID = "tdp-limit";
 
     public TdpLimit() {
-        super(ID, "No processor's TDP is above the platform's limit.");
+        super(ID, "No processor's TDP is above the platform's limit.", PartKind.PLATFORMS, PartKind.PROCESSORS);
     }
 
     public static boolean allows(Platform platform, Processor processor) {
@@ -22,11 +24,14 @@ public final class TdpLimit extends Rule<Machine> {
     }
 
     @Override
-    public List<Violation> judge(Machine machine) {
-        Platform platform = machine.build().platform();
-        return machine.build().processors().stream().distinct().filter(processor -> !allows(platform, processor))
-                .map(processor -> broken(processor.sku(), "%s has a TDP of %s W; %s takes up to %s W.", processor.sku(),
-                        Numbers.plain(processor.tdpW()), platform.sku(), Numbers.plain(platform.processors().maxTdpW())))
-                .toList();
+    public boolean allows(Parts parts, Request request) {
+        return allows(parts.platform(), parts.processor());
+    }
+
+    @Override
+    protected List<Violation> breaches(Parts parts, Request request) {
+        Platform platform = parts.platform();
+        return List.of(broken(parts.processor().sku(), "%s has a TDP of %s W; %s takes up to %s W.", parts.processor().sku(),
+                Numbers.plain(parts.processor().tdpW()), platform.sku(), Numbers.plain(platform.processors().maxTdpW())));
     }
 }

@@ -1,16 +1,15 @@
 package sledwright.rules.stock;
 
-import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import sledwright.domain.Condition;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
-import sledwright.rules.Order;
-import sledwright.rules.Rule;
+import sledwright.rules.LotRule;
 import sledwright.rules.Violation;
 
 /** {@value #ID}: every lot is in a condition that the customer accepts; the customer's own parts always are. */
-public final class AcceptedCondition extends Rule<Order> {
+public final class AcceptedCondition extends LotRule {
 
     public static final String ID = "condition";
 
@@ -23,12 +22,23 @@ public final class AcceptedCondition extends Rule<Order> {
     }
 
     @Override
-    public List<Violation> judge(Order order) {
-        Limits limits = order.request().limit();
-        return order.picks().stream().filter(pick -> !allows(pick.lot(), limits))
-                .map(pick -> broken(pick.sku(), "Lot %s of %s is %s; the request accepts %s.", pick.lot().lot(), pick.sku(),
-                        pick.lot().condition(), limits.conditions().stream().sorted().map(Condition::label)
-                        .collect(Collectors.joining(", "))))
-                .toList();
+    public Set<String> answersTo() {
+        return Set.of("limit.conditions");
+    }
+
+    @Override
+    public Limits settled(Limits limits) {
+        return limits.withConditions(Set.of());
+    }
+
+    @Override
+    public boolean accepts(Lot lot, Limits limits) {
+        return allows(lot, limits);
+    }
+
+    @Override
+    protected Violation breach(Lot lot, Limits limits) {
+        return broken(lot.sku(), "Lot %s of %s is %s; the request accepts %s.", lot.lot(), lot.sku(), lot.condition(),
+                limits.conditions().stream().sorted().map(Condition::label).collect(Collectors.joining(", ")));
     }
 }

@@ -1,13 +1,15 @@
 package sledwright.rules.stock;
 
 import java.util.List;
+import java.util.OptionalLong;
+import java.util.Set;
 import sledwright.domain.Limits;
 import sledwright.rules.Order;
-import sledwright.rules.Rule;
+import sledwright.rules.OrderRule;
 import sledwright.rules.Violation;
 
 /** {@value #ID}: all machines of the request together cost no more than its limit. */
-public final class Budget extends Rule<Order> {
+public final class Budget extends OrderRule {
 
     public static final String ID = "budget";
 
@@ -18,6 +20,16 @@ public final class Budget extends Rule<Order> {
     /** Whether a price in minor units is within the limit. */
     public static boolean allows(Limits limits, long price) {
         return limits.price().isEmpty() || price <= limits.price().getAsLong();
+    }
+
+    @Override
+    public Set<String> answersTo() {
+        return Set.of("limit.price");
+    }
+
+    @Override
+    public Limits settled(Limits limits) {
+        return limits.withPrice(OptionalLong.empty());
     }
 
     @Override

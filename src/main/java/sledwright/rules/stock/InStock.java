@@ -3,19 +3,23 @@ package sledwright.rules.stock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import sledwright.domain.Lot;
 import sledwright.domain.Pick;
 import sledwright.rules.Order;
-import sledwright.rules.Rule;
+import sledwright.rules.OrderRule;
 import sledwright.rules.Violation;
 import sledwright.words.Numbers;
 
 /** {@value #ID}: over the whole order no lot gives more units than it has, and every unit comes from a lot. */
-public final class InStock extends Rule<Order> {
+public final class InStock extends OrderRule {
 
     public static final String ID = "in-stock";
+
+    /** The circumstance that lots hold no more units than they do. */
+    public static final String STOCK = "stock";
 
     public InStock() {
         super(ID, "Over the whole order no lot gives more units than it has, and every unit comes from a lot.");
@@ -23,6 +27,16 @@ public final class InStock extends Rule<Order> {
 
     public static boolean allows(Lot lot, int quantity) {
         return lot.sells(quantity);
+    }
+
+    @Override
+    public Set<String> answersTo() {
+        return Set.of(STOCK);
+    }
+
+    @Override
+    public boolean isOfAllLines() {
+        return true;
     }
 
     @Override

@@ -1,15 +1,15 @@
 package sledwright.rules.stock;
 
-import java.util.List;
+import java.util.OptionalInt;
+import java.util.Set;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
-import sledwright.rules.Order;
-import sledwright.rules.Rule;
+import sledwright.rules.LotRule;
 import sledwright.rules.Violation;
 import sledwright.words.Numbers;
 
 /** {@value #ID}: no lot arrives later than the request allows. */
-public final class LeadTime extends Rule<Order> {
+public final class LeadTime extends LotRule {
 
     public static final String ID = "lead-time";
 
@@ -22,11 +22,23 @@ public final class LeadTime extends Rule<Order> {
     }
 
     @Override
-    public List<Violation> judge(Order order) {
-        Limits limits = order.request().limit();
-        return order.picks().stream().filter(pick -> !allows(pick.lot(), limits))
-                .map(pick -> broken(pick.sku(), "Lot %s of %s arrives in %s; the request allows %d.", pick.lot().lot(),
-                        pick.sku(), Numbers.counted(pick.lot().leadDays(), "day"), limits.leadDays().getAsInt()))
-                .toList();
+    public Set<String> answersTo() {
+        return Set.of("limit.lead_days");
+    }
+
+    @Override
+    public Limits settled(Limits limits) {
+        return limits.withLeadDays(OptionalInt.empty());
+    }
+
+    @Override
+    public boolean accepts(Lot lot, Limits limits) {
+        return allows(lot, limits);
+    }
+
+    @Override
+    protected Violation breach(Lot lot, Limits limits) {
+        return broken(lot.sku(), "Lot %s of %s arrives in %s; the request allows %d.", lot.lot(), lot.sku(),
+                Numbers.counted(lot.leadDays(), "day"), limits.leadDays().getAsInt());
     }
 }

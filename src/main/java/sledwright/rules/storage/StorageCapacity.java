@@ -2,6 +2,7 @@ package sledwright.rules.storage;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import sledwright.domain.Drive;
 import sledwright.domain.DriveInterface;
 import sledwright.domain.DriveKind;
@@ -26,6 +27,11 @@ public final class StorageCapacity extends Rule<Machine> {
     /** Whether so many data drives are large enough. */
     public static boolean allows(VolumeWish wish, Drive.Kind drive, int drives) {
         return wish.takes(drive) && Quantity.reaches(wish.level().usableGb(drives, drive.capacityGb()), wish.usableGb());
+    }
+
+    @Override
+    public Set<String> answersTo() {
+        return Set.of("require.storage");
     }
 
     @Override

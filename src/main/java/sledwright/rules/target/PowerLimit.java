@@ -1,6 +1,7 @@
 package sledwright.rules.target;
 
 import java.util.List;
+import java.util.Set;
 import sledwright.domain.Limits;
 import sledwright.metrics.Quantity;
 import sledwright.rules.Machine;
@@ -19,6 +20,11 @@ public final class PowerLimit extends Rule<Machine> {
 
     public static boolean allows(Limits limits, double loadW) {
         return limits.powerW().isEmpty() || Quantity.within(loadW, limits.powerW().getAsDouble());
+    }
+
+    @Override
+    public Set<String> answersTo() {
+        return Set.of("limit.power_w");
     }
 
     @Override

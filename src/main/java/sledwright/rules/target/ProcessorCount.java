@@ -1,19 +1,22 @@
 package sledwright.rules.target;
 
 import java.util.List;
+import java.util.Set;
+import sledwright.domain.PartKind;
+import sledwright.domain.Request;
 import sledwright.domain.Requirements;
-import sledwright.rules.Machine;
-import sledwright.rules.Rule;
+import sledwright.rules.PartRule;
+import sledwright.rules.Parts;
 import sledwright.rules.Violation;
 import sledwright.words.Numbers;
 
 /** {@value #ID}: the machine has exactly the number of processors that the request asks for, where it asks. */
-public final class ProcessorCount extends Rule<Machine> {
+public final class ProcessorCount extends PartRule {
 
     public static final String ID = "processor-count";
 
     public ProcessorCount() {
-        super(ID, "The machine has the number of processors that the request asks for.");
+        super(ID, "The machine has the number of processors that the request asks for.", PartKind.PROCESSORS);
     }
 
     public static boolean allows(Requirements require, int fitted) {
@@ -21,10 +24,18 @@ public final class ProcessorCount extends Rule<Machine> {
     }
 
     @Override
-    public List<Violation> judge(Machine machine) {
-        Requirements require = machine.request().require();
-        int fitted = machine.build().processors().size();
-        return allows(require, fitted) ? List.of() : List.of(broken("", "The machine has %s; the request asks for %d.",
-                Numbers.counted(fitted, "processor"), require.processors()));
+    public Set<String> answersTo() {
+        return Set.of("require.processors");
+    }
+
+    @Override
+    public boolean allows(Parts parts, Request request) {
+        return allows(request.require(), parts.fitted());
+    }
+
+    @Override
+    protected List<Violation> breaches(Parts parts, Request request) {
+        return List.of(broken("", "The machine has %s; the request asks for %d.",
+                Numbers.counted(parts.fitted(), "processor"), request.require().processors()));
     }
 }

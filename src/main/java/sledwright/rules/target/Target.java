@@ -1,6 +1,7 @@
 package sledwright.rules.target;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import sledwright.domain.Requirements;
 import sledwright.metrics.Figures;
@@ -13,40 +14,60 @@ import sledwright.words.Numbers;
 /** A figure of one machine that must reach the request's; 0 asks for nothing. */
 public final class Target extends Rule<Machine> {
 
-    public static final Target CORES = new Target("cores", "number of cores", "",
+    public static final Target CORES = new Target("cores", "require.cores", "number of cores", "",
             Figures::cores, Requirements::cores);
-    public static final Target BASE_CLOCK = new Target("base-clock", "base clock", " GHz",
+    public static final Target BASE_CLOCK = new Target("base-clock", "require.base_ghz", "base clock", " GHz",
             Figures::baseGhz, Requirements::baseGhz);
-    public static final Target ALL_CORE_CLOCK = new Target("all-core-clock", "all-core clock", " GHz",
+    public static final Target ALL_CORE_CLOCK = new Target("all-core-clock", "require.all_core_ghz", "all-core clock", " GHz",
             Figures::allCoreGhz, Requirements::allCoreGhz);
-    public static final Target MEMORY_CAPACITY = new Target("memory-capacity", "usable memory", " GB",
+    public static final Target MEMORY_CAPACITY = new Target("memory-capacity", "require.memory_gb", "usable memory", " GB",
             Figures::usableGb, Requirements::memoryGb);
-    public static final Target BANDWIDTH = new Target("bandwidth", "memory bandwidth", " GB/s",
+    public static final Target BANDWIDTH = new Target("bandwidth", "require.bandwidth_gbs", "memory bandwidth", " GB/s",
             Figures::bandwidthGbs, Requirements::bandwidthGbs);
-    public static final Target THROUGHPUT = new Target("throughput", "throughput", "",
+    public static final Target THROUGHPUT = new Target("throughput", "require.throughput", "throughput", "",
             Figures::throughput, Requirements::throughput);
-    public static final Target MEMORY_PER_CORE = new Target("memory-per-core", "usable memory per core", " GB",
+    public static final Target MEMORY_PER_CORE = new Target("memory-per-core", "require.gb_per_core", "usable memory per core", " GB",
             Figures::gbPerCore, Requirements::gbPerCore);
-    public static final Target BANDWIDTH_PER_CORE = new Target("bandwidth-per-core", "bandwidth per core", " GB/s",
+    public static final Target BANDWIDTH_PER_CORE = new Target("bandwidth-per-core", "require.gbs_per_core", "bandwidth per core", " GB/s",
             Figures::gbsPerCore, Requirements::gbsPerCore);
-    public static final Target SPARE_SLOTS = new Target("spare-slots", "number of spare slots", "",
+    public static final Target SPARE_SLOTS = new Target("spare-slots", "require.spare_slots", "number of spare slots", "",
             Figures::spareSlots, Requirements::spareSlots);
 
     /** All targets of this form. */
     public static final List<Target> ALL = List.of(CORES, BASE_CLOCK, ALL_CORE_CLOCK, MEMORY_CAPACITY, BANDWIDTH,
             THROUGHPUT, MEMORY_PER_CORE, BANDWIDTH_PER_CORE, SPARE_SLOTS);
 
+    private static final double MILLIONTH = 1e-6;
+
+    private final String key;
     private final String noun;
     private final String unit;
     private final ToDoubleFunction<Figures> figure;
     private final ToDoubleFunction<Requirements> least;
 
-    private Target(String id, String noun, String unit, ToDoubleFunction<Figures> figure, ToDoubleFunction<Requirements> least) {
+    private Target(String id, String key, String noun, String unit, ToDoubleFunction<Figures> figure,
+                   ToDoubleFunction<Requirements> least) {
         super(id, "The %s of a machine reaches the request's figure.".formatted(noun));
+        this.key = key;
         this.noun = noun;
         this.unit = unit;
         this.figure = figure;
         this.least = least;
+    }
+
+    /** The request's key. */
+    public String key() {
+        return key;
+    }
+
+    @Override
+    public Set<String> answersTo() {
+        return Set.of(key);
+    }
+
+    /** By how much two different figures of it differ at least. */
+    public double grain() {
+        return this == CORES || this == SPARE_SLOTS ? 1 : MILLIONTH;
     }
 
     /** What the figure is called in a sentence. */
@@ -67,6 +88,15 @@ public final class Target extends Rule<Machine> {
     /** The request's figure; 0 asks for nothing. */
     public double least(Requirements require) {
         return least.applyAsDouble(require);
+    }
+
+    /** The requirements with another figure of this target's. */
+    public Requirements asking(Requirements require, double figure) {
+        ToDoubleFunction<Target> asked = target -> target == this ? figure : target.least(require);
+        return new Requirements(require.processors(), (int) asked.applyAsDouble(CORES), asked.applyAsDouble(MEMORY_CAPACITY),
+                asked.applyAsDouble(BANDWIDTH), asked.applyAsDouble(THROUGHPUT), asked.applyAsDouble(BASE_CLOCK),
+                asked.applyAsDouble(ALL_CORE_CLOCK), asked.applyAsDouble(MEMORY_PER_CORE), asked.applyAsDouble(BANDWIDTH_PER_CORE),
+                (int) asked.applyAsDouble(SPARE_SLOTS), require.mode());
     }
 
     /** Whether a figure of this target's kind reaches the request's. */

@@ -48,7 +48,7 @@ class PricingTest {
     }
 
     private static List<MemoryPoint> points(Catalog shop, Request request) {
-        return market(shop, request).options(TWO_SLOTS, Samples.LOW, 1).get(0).points(Integer.MAX_VALUE).cheapestFirst();
+        return market(shop, request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(Integer.MAX_VALUE).cheapestFirst();
     }
 
     private static MemoryPoint of(List<MemoryPoint> points, int gb) {
@@ -107,15 +107,15 @@ class PricingTest {
             assertThat(point.microwatts()).isEqualTo(8_000_000);
             assertThat(point.width()).isEqualTo(2);
         });
-        assertThat(market(shop(4, 4, LIGHT16), request).options(TWO_SLOTS, Samples.LOW, 1).get(0).points(31).cheapestFirst()).isEmpty();
-        assertThat(market(shop(4, 4, LIGHT16), request).options(TWO_SLOTS, Samples.LOW, 1).get(0).points(32).cheapestFirst()).hasSize(1);
+        assertThat(market(shop(4, 4, LIGHT16), request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(31).cheapestFirst()).isEmpty();
+        assertThat(market(shop(4, 4, LIGHT16), request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(32).cheapestFirst()).hasSize(1);
     }
 
     @Test
     void timeEndsIt() {
         Request request = Request.named("late");
         MemoryMarket market = market(shop(4, 4, LIGHT16), request);
-        MemoryOption option = market.options(TWO_SLOTS, Samples.LOW, 1).get(0);
+        MemoryOption option = market.options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0);
         market.until(Deadline.in(Duration.ZERO));
         assertThatThrownBy(() -> option.points(64)).isInstanceOf(OutOfTimeException.class);
         market.until(Deadline.never());

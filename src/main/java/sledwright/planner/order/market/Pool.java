@@ -8,8 +8,7 @@ import java.util.stream.IntStream;
 import sledwright.domain.Condition;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
-import sledwright.rules.stock.AcceptedCondition;
-import sledwright.rules.stock.LeadTime;
+import sledwright.rules.Rulebook;
 
 /** Lots that some lines accept: those that arrive in time and in a condition that suits. Lines alike in this share a pool. */
 public record Pool(OptionalInt leadDays, Set<Condition> conditions) {
@@ -30,8 +29,7 @@ public record Pool(OptionalInt leadDays, Set<Condition> conditions) {
     }
 
     public boolean accepts(Lot lot) {
-        Limits limits = limits();
-        return LeadTime.allows(lot, limits) && AcceptedCondition.allows(lot, limits);
+        return Rulebook.accepts(lot, limits());
     }
 
     /** Nothing but what makes the pool. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
@@ -38,6 +37,7 @@ import sledwright.planner.order.market.Column;
 import sledwright.planner.order.market.Market;
 import sledwright.planner.order.market.ScaledMoney;
 import sledwright.planner.order.market.Variants;
+import sledwright.rules.Rulebook;
 
 /** Finds the best machines of a line at given prices of parts, by the exact search. */
 public final class Pricer {
@@ -210,9 +210,7 @@ public final class Pricer {
     private Request scaled(Request request, int machines, Set<String> platforms, Set<String> use) {
         Set<String> used = new TreeSet<>(request.use());
         used.addAll(use);
-        Limits limit = request.limit();
-        Limits open = new Limits(OptionalLong.empty(), limit.powerW(), OptionalInt.empty(), limit.inletC(), limit.altitudeM(),
-                limit.mainsV(), Set.of());
+        Limits open = Rulebook.settled(request.limit());
         Worth worth = free ? Worth.NOTHING : request.worth();
         Licence licence = free ? Licence.NONE : request.licence();
         Objective objective = free ? Objective.CHEAPEST : request.objective();
