@@ -21,7 +21,6 @@ import sledwright.domain.MemoryMode;
 import sledwright.domain.Request;
 import sledwright.explain.Explainer;
 import sledwright.explain.Explanation;
-import sledwright.explain.ask.Changes;
 import sledwright.explain.conflict.Conflict;
 import sledwright.explain.conflict.Relaxation;
 import sledwright.generator.Findings;
@@ -141,18 +140,18 @@ class UpgradeConflictsAgainstBruteForceTest {
             case "use" -> one.with(r.withUse(list(to)));
             case "limit.price" -> one.with(r.withLimit(limit.withPrice(to.isEmpty() ? OptionalLong.empty()
                     : OptionalLong.of(minor(one.catalog(), new BigDecimal(to))))));
-            case "limit.power_w" -> one.with(r.withLimit(Changes.powerW(limit, number(to))));
+            case "limit.power_w" -> one.with(r.withLimit(limit.withPowerW(number(to))));
             case "limit.lead_days" -> one.with(r.withLimit(limit.withLeadDays(to.isEmpty() ? OptionalInt.empty()
                     : OptionalInt.of(Integer.parseInt(to)))));
-            case "limit.inlet_c" -> one.with(r.withLimit(Changes.inletC(limit, number(to))));
-            case "limit.altitude_m" -> one.with(r.withLimit(Changes.altitudeM(limit, number(to).orElse(0))));
-            case "limit.mains_v" -> one.with(r.withLimit(Changes.mainsV(limit, number(to))));
-            case "limit.conditions" -> one.with(r.withLimit(Changes.conditions(limit, Arrays.stream(Condition.values())
+            case "limit.inlet_c" -> one.with(r.withLimit(limit.withInletC(number(to))));
+            case "limit.altitude_m" -> one.with(r.withLimit(limit.withAltitudeM(number(to).orElse(0))));
+            case "limit.mains_v" -> one.with(r.withLimit(limit.withMainsV(number(to))));
+            case "limit.conditions" -> one.with(r.withLimit(limit.withConditions(Arrays.stream(Condition.values())
                     .filter(condition -> list(to).contains(condition.label())).collect(Collectors.toSet()))));
-            case "require.processors" -> one.with(r.withRequire(Changes.processors(r.require(), to.isEmpty() ? 0 : Integer.parseInt(to))));
-            case "require.memory_mode" -> one.with(r.withRequire(Changes.mode(r.require(), to.isEmpty() ? MemoryMode.INDEPENDENT
+            case "require.processors" -> one.with(r.withRequire(r.require().withProcessors(to.isEmpty() ? 0 : Integer.parseInt(to))));
+            case "require.memory_mode" -> one.with(r.withRequire(r.require().withMode(to.isEmpty() ? MemoryMode.INDEPENDENT
                     : Arrays.stream(MemoryMode.values()).filter(mode -> mode.label().equals(to)).findFirst().orElseThrow())));
-            default -> one.with(r.withRequire(Changes.least(r.require(), target(key), to.isEmpty() ? 0 : Double.parseDouble(to))));
+            default -> one.with(r.withRequire(target(key).asking(r.require(), to.isEmpty() ? 0 : Double.parseDouble(to))));
         };
     }
 
@@ -165,17 +164,6 @@ class UpgradeConflictsAgainstBruteForceTest {
     }
 
     private static Target target(String key) {
-        return switch (key) {
-            case "require.memory_gb" -> Target.MEMORY_CAPACITY;
-            case "require.bandwidth_gbs" -> Target.BANDWIDTH;
-            case "require.throughput" -> Target.THROUGHPUT;
-            case "require.cores" -> Target.CORES;
-            case "require.base_ghz" -> Target.BASE_CLOCK;
-            case "require.all_core_ghz" -> Target.ALL_CORE_CLOCK;
-            case "require.gb_per_core" -> Target.MEMORY_PER_CORE;
-            case "require.gbs_per_core" -> Target.BANDWIDTH_PER_CORE;
-            case "require.spare_slots" -> Target.SPARE_SLOTS;
-            default -> throw new IllegalArgumentException(key);
-        };
+        return Target.ALL.stream().filter(target -> target.key().equals(key)).findFirst().orElseThrow();
     }
 }

@@ -18,6 +18,7 @@ import sledwright.words.Numbers;
 final class ChoiceDemands {
 
     static final String MACHINES = "machines";
+    static final String PLATFORMS = "platforms";
     static final String FORBID = "forbid";
 
     /** Packs can make a larger number of machines possible where a smaller is not; it is looked for so far above the greatest found. */
@@ -68,7 +69,7 @@ final class ChoiceDemands {
 
     /** Some platforms and no others. */
     static Stream<Demand> platforms(Set<String> skus) {
-        return skus.isEmpty() ? Stream.empty() : Stream.of(Demand.of("platforms", list(skus),
+        return skus.isEmpty() ? Stream.empty() : Stream.of(Demand.of(PLATFORMS, list(skus),
                 (skus.size() == 1 ? "the platform " : "one of the platforms ") + String.join(", ", new TreeSet<>(skus)),
                 terms -> terms.with(terms.request().withPlatforms(Set.of())), (terms, oracle) -> {
                     String other = oracle.cheapest(terms).orElseThrow().machines().get(0).platform().sku();

@@ -50,7 +50,7 @@ public final class Impossibility {
     public static Impossibility ofStanding(Request request, Oracle oracle) {
         WhatIf asked = WhatIf.of(request, Optional.empty());
         List<Demand> demands = Demands.of(asked, oracle.catalog()).stream()
-                .filter(demand -> !(demand instanceof ChoiceDemands.Machines || demand instanceof ChoiceDemands.Platforms)).toList();
+                .filter(demand -> !demand.isOf(ChoiceDemands.MACHINES) && !demand.isOf(ChoiceDemands.PLATFORMS)).toList();
         return new Impossibility(asked, demands, oracle);
     }
 
