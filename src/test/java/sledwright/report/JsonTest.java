@@ -17,9 +17,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import sledwright.desk.view.BuildView;
 import sledwright.desk.view.CatalogView;
 import sledwright.desk.view.CheckView;
 import sledwright.desk.view.QuoteView;
+import sledwright.domain.Build;
+import sledwright.domain.MemoryModule;
+import sledwright.domain.Request;
 import sledwright.explain.Explanation;
 import sledwright.explain.conflict.Conflict;
 import sledwright.explain.conflict.Relaxation;
@@ -27,9 +31,12 @@ import sledwright.explain.whynot.WhyNot;
 import sledwright.generator.Doubts;
 import sledwright.generator.Findings;
 import sledwright.generator.Status;
+import sledwright.report.build.JsonParts;
 import sledwright.report.catalog.CatalogJson;
 import sledwright.report.check.CheckJson;
 import sledwright.report.quote.QuoteJson;
+import sledwright.report.text.Json;
+import sledwright.rules.Order;
 import sledwright.rules.Violation;
 import sledwright.samples.Answers;
 import sledwright.samples.Samples;
@@ -180,6 +187,23 @@ class JsonTest {
         assertThat(best.get("builds").get(0).get("machines").asInt()).isEqualTo(2);
         assertThat(best.get("builds").get(1).get("modules").toString()).isEqualTo("{\"R16\":8}");
         assertThat(best.get("builds").get(1).get("load_w").asInt()).isEqualTo(287);
+    }
+
+    /** The heaviest machine is not the slowest: each figure is that of the machine which it names. */
+    @Test
+    void figuresNameTheMachineThatTheyAreOf() throws IOException {
+        MemoryModule slow = Samples.module("R16S", 16).mts(1866).make();
+        Build light = Samples.machine(Answers.BOX).cooling(Samples.LOW).channels(4, slow).build();
+        Request request = Answers.ASKED.withMachines(3).withLimit(Samples.limit().make());
+        Order order = Order.of(List.of(Answers.cool(), light, Answers.coolHeavier()), List.of(), request, Answers.SHOP);
+        JsonNode build = read(Json.document(out -> new JsonParts(out).build(BuildView.of(order, false))));
+        JsonNode of = build.get("figures_of");
+        assertThat(of).isEqualTo(read("""
+                {"modules": 0, "slots": 0, "memory_mts": 2, "speed_set_by": 2, "bandwidth_gbs": 2, "load_w": 0, "wall_w": 0}"""));
+        assertThat(build.get("modules").toString()).isEqualTo("{\"R16B\":8}");
+        assertThat(build.get("memory_mts").asInt()).isEqualTo(1866);
+        of.fields().forEachRemaining(figure -> assertThat(build.get(figure.getKey())).as(figure.getKey())
+                .isEqualTo(build.get("builds").get(figure.getValue().asInt()).get(figure.getKey())));
     }
 
     @Test

@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import sledwright.desk.view.BuildView;
 import sledwright.desk.view.Line;
 import sledwright.desk.view.MachineView;
@@ -15,6 +16,8 @@ import sledwright.words.Numbers;
 
 /** What several documents hold: builds with their lines, violations, and values that may be absent. */
 public final class JsonParts {
+
+    private static final double NOT_KNOWN = -1;
 
     private final JsonGenerator out;
 
@@ -36,13 +39,10 @@ public final class JsonParts {
         out.writeNumberField("cores", figures.cores());
         out.writeNumberField("memory_gb", figures.memoryGb());
         out.writeNumberField("usable_gb", Numbers.decimal(figures.usableGb()));
-        out.writeNumberField("memory_mts", figures.speed().mts());
-        out.writeStringField("speed_set_by", figures.speed().setBy().label());
-        out.writeNumberField("bandwidth_gbs", Numbers.decimal(figures.bandwidthGbs()));
+        speed(figures);
         out.writeNumberField("throughput", Numbers.decimal(figures.throughput()));
         out.writeBooleanField("throughput_estimated", figures.throughputEstimated());
-        out.writeNumberField("load_w", Numbers.decimal(figures.loadW()));
-        number("wall_w", figures.wallW().stream().mapToObj(Numbers::decimal).findFirst());
+        watts(figures);
         out.writeNumberField("base_ghz", Numbers.decimal(figures.baseGhz()));
         out.writeNumberField("all_core_ghz", Numbers.decimal(figures.allCoreGhz()));
         out.writeNumberField("spare_slots", figures.spareSlots());
@@ -57,10 +57,38 @@ public final class JsonParts {
             out.writeStartObject();
             out.writeNumberField("machines", machine.count());
             population(machine);
-            out.writeNumberField("load_w", Numbers.decimal(machine.figures().loadW()));
+            speed(machine.figures());
+            watts(machine.figures());
             out.writeEndObject();
         }
         out.writeEndArray();
+        out.writeObjectFieldStart("figures_of");
+        List<Figures> each = build.machines().stream().map(MachineView::figures).toList();
+        out.writeNumberField("modules", each.indexOf(build.heaviest().figures()));
+        out.writeNumberField("slots", each.indexOf(build.heaviest().figures()));
+        place("memory_mts", figures.speed().mts(), each, machine -> machine.speed().mts());
+        place("speed_set_by", figures.speed().mts(), each, machine -> machine.speed().mts());
+        place("bandwidth_gbs", figures.bandwidthGbs(), each, Figures::bandwidthGbs);
+        place("load_w", figures.loadW(), each, Figures::loadW);
+        place("wall_w", figures.wallW().orElse(NOT_KNOWN), each, machine -> machine.wallW().orElse(NOT_KNOWN));
+        out.writeEndObject();
+    }
+
+    /** Names the first machine that has the figure, by its place among {@code builds}. */
+    private void place(String key, double figure, List<Figures> machines, ToDoubleFunction<Figures> of) throws IOException {
+        out.writeNumberField(key, machines.stream().map(of::applyAsDouble).toList().indexOf(figure));
+    }
+
+    /** What a machine's part numbers decide, though they are alike in all else. */
+    private void speed(Figures figures) throws IOException {
+        out.writeNumberField("memory_mts", figures.speed().mts());
+        out.writeStringField("speed_set_by", figures.speed().setBy().label());
+        out.writeNumberField("bandwidth_gbs", Numbers.decimal(figures.bandwidthGbs()));
+    }
+
+    private void watts(Figures figures) throws IOException {
+        out.writeNumberField("load_w", Numbers.decimal(figures.loadW()));
+        number("wall_w", figures.wallW().stream().mapToObj(Numbers::decimal).findFirst());
     }
 
     private void population(MachineView machine) throws IOException {
