@@ -8,4 +8,10 @@ package sledwright.domain;
  * @param powerW         watts that the card takes from the slot
  */
 public record CardShape(int pcieGeneration, int lanes, CardHeight height, double lengthMm, double powerW) {
+
+    /** Whether such a card goes wherever another does, and takes no more. */
+    public boolean fitsWherever(CardShape other) {
+        return pcieGeneration <= other.pcieGeneration && lanes <= other.lanes && height.compareTo(other.height) <= 0
+                && lengthMm <= other.lengthMm && powerW <= other.powerW;
+    }
 }

@@ -13,18 +13,25 @@ import java.util.TreeMap;
  * @param driver what drives SATA and SAS drives: {@link #ONBOARD} or the name of a card's slot; empty: nothing does
  * @param cards  card by name of its slot
  * @param extras units by extra, with risers and what is called for
+ * @param housed the enclosures that are bought for this machine and the others of its request; they are no part of it
  */
-public record Fitout(List<Volume> volumes, Optional<String> driver, SortedMap<String, Card> cards, Map<Extra, Integer> extras) {
+public record Fitout(List<Volume> volumes, Optional<String> driver, SortedMap<String, Card> cards, Map<Extra, Integer> extras,
+                     Optional<Housed> housed) {
 
     /** The driver that is no card. */
     public static final String ONBOARD = "onboard";
 
-    public static final Fitout NONE = new Fitout(List.of(), Optional.empty(), new TreeMap<>(), Map.of());
+    public static final Fitout NONE = new Fitout(List.of(), Optional.empty(), new TreeMap<>(), Map.of(), Optional.empty());
 
     public Fitout {
         volumes = List.copyOf(volumes);
         cards = Collections.unmodifiableSortedMap(new TreeMap<>(cards));
         extras = Map.copyOf(extras);
+    }
+
+    /** The same in enclosures. */
+    public Fitout in(Optional<Housed> enclosures) {
+        return new Fitout(volumes, driver, cards, extras, enclosures);
     }
 
     /** Every drive, volume by volume, hot spares too. */
@@ -34,7 +41,7 @@ public record Fitout(List<Volume> volumes, Optional<String> driver, SortedMap<St
 
     /** Whether nothing but part numbers tells the drives apart, and nothing at all tells the rest. */
     public boolean isAlike(Fitout other) {
-        return driver.equals(other.driver) && cards.equals(other.cards) && extras.equals(other.extras)
+        return housed.equals(other.housed) && driver.equals(other.driver) && cards.equals(other.cards) && extras.equals(other.extras)
                 && volumes.stream().map(Fitout::likeness).toList().equals(other.volumes.stream().map(Fitout::likeness).toList());
     }
 
@@ -51,7 +58,14 @@ public record Fitout(List<Volume> volumes, Optional<String> driver, SortedMap<St
 
     /** Units of an extra. */
     public int units(String sku) {
-        return extras.entrySet().stream().filter(extra -> extra.getKey().sku().equals(sku)).mapToInt(Map.Entry::getValue).sum();
+        return extrasBySku().getOrDefault(sku, 0);
+    }
+
+    /** Sku -> units of each extra. */
+    public SortedMap<String, Integer> extrasBySku() {
+        SortedMap<String, Integer> units = new TreeMap<>();
+        extras.forEach((extra, count) -> units.put(extra.sku(), count));
+        return units;
     }
 
     /** Sku -> units of all of it. */

@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import sledwright.domain.Board;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
+import sledwright.domain.Fitout;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
@@ -21,6 +22,7 @@ import sledwright.generator.draw.Deal;
 import sledwright.generator.draw.Draw;
 import sledwright.generator.draw.KindDraws;
 import sledwright.generator.draw.Shelf;
+import sledwright.generator.fitout.Outfitter;
 import sledwright.generator.memory.MemoryPoint;
 import sledwright.generator.shape.Arrangement;
 import sledwright.generator.shape.GroupKind;
@@ -60,7 +62,8 @@ final class Assembler {
             taken.forEach(pick -> queue.addAll(Collections.nCopies(pick.quantity(), catalog.module(pick.sku()).orElseThrow())));
             units.put(modules, queue);
         });
-        Order order = Order.of(machines(candidate, shares, units), picks, request, catalog);
+        List<Fitout> fitouts = new Outfitter(catalog, shelf, request.machines()).fitouts(candidate.frame().completion(), picks);
+        Order order = Order.of(machines(candidate, shares, units, fitouts), picks, request, catalog);
         if (order.price().total() != candidate.price()) {
             throw new IllegalStateException("the search priced a build at %d, its picks come to %d"
                     .formatted(candidate.price(), order.price().total()));
@@ -81,11 +84,11 @@ final class Assembler {
     }
 
     private List<Build> machines(Combination candidate, List<Draw.Share> shares,
-                                 Map<List<MemoryModule>, Deque<MemoryModule>> units) {
+                                 Map<List<MemoryModule>, Deque<MemoryModule>> units, List<Fitout> fitouts) {
         List<Map.Entry<Slot, Draw.Alike>> plan = plan(candidate);
         Deal.Dealt dealt = Deal.deal(shares, request.machines());
-        Map<List<String>, Build> same = new HashMap<>();
-        List<Build> machines = new ArrayList<>();
+        Map<List<Object>, Build> same = new HashMap<>();
+        List<Map<Slot, MemoryModule>> memories = new ArrayList<>();
         for (int machine = 0; machine < request.machines(); machine++) {
             Map<Draw.Alike, Deque<MemoryModule>> hand = new HashMap<>();
             for (int i = 0; i < shares.size(); i++) {
@@ -96,12 +99,24 @@ final class Assembler {
             }
             Map<Slot, MemoryModule> modules = new TreeMap<>();
             plan.forEach(entry -> modules.put(entry.getKey(), hand.get(entry.getValue()).remove()));
+            memories.add(modules);
+        }
+        // The heaviest drives go to the machine of the lightest memory.
+        memories.sort(Comparator.comparingDouble(Assembler::watts));
+        List<Build> machines = new ArrayList<>();
+        for (int machine = 0; machine < memories.size(); machine++) {
             Frame frame = candidate.frame();
-            machines.add(same.computeIfAbsent(modules.values().stream().map(MemoryModule::sku).toList(),
-                    skus -> Build.of(frame.platform(), frame.processor(), frame.processors(), frame.cooling(), frame.supply(), modules)));
+            Map<Slot, MemoryModule> modules = memories.get(machine);
+            Fitout fitout = fitouts.get(machine);
+            machines.add(same.computeIfAbsent(List.of(modules.values().stream().map(MemoryModule::sku).toList(), fitout.drives()), parts ->
+                    Build.of(frame.platform(), frame.processor(), frame.processors(), frame.cooling(), frame.supply(), modules).with(fitout)));
         }
         machines.sort(Comparator.comparingDouble(PowerDraw::loadW).reversed());
         return machines;
+    }
+
+    private static double watts(Map<Slot, MemoryModule> modules) {
+        return modules.values().stream().mapToDouble(MemoryModule::powerW).sum();
     }
 
     /** What each slot of a machine takes. */

@@ -3,10 +3,14 @@ package sledwright.generator;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import sledwright.domain.Catalog;
 import sledwright.domain.CoolingKit;
@@ -19,9 +23,16 @@ import sledwright.domain.Request;
 import sledwright.domain.Supply;
 import sledwright.generator.draw.Shelf;
 import sledwright.generator.draw.Watts;
+import sledwright.generator.fitout.Completion;
+import sledwright.generator.fitout.Fitted;
+import sledwright.generator.fitout.Fittings;
+import sledwright.generator.fitout.Housings;
 import sledwright.generator.memory.MemoryMarket;
+import sledwright.generator.time.Deadline;
+import sledwright.generator.time.OutOfTimeException;
 import sledwright.metrics.CheapestDraw;
 import sledwright.metrics.OrderPrice;
+import sledwright.metrics.PowerDraw;
 import sledwright.metrics.SurplusWorth;
 import sledwright.metrics.Throughput;
 import sledwright.rules.Parts;
@@ -47,13 +58,38 @@ final class Families {
     private final Set<String> processorSkus;
     private final Set<String> kitSkus;
     private final Set<String> supplySkus;
+    private final Set<String> ofEnclosures;
+    private final Fittings fittings;
+    private final Housings housings;
+    private final Map<List<Object>, List<Fitted>> fittingsOf = new HashMap<>();
+    private boolean favoursHeavier;
 
-    Families(Catalog catalog, Request request, Shelf shelf, MemoryMarket market, Ranking ranking) {
+    /** Where memory comes from. */
+    interface Markets {
+
+        /** @param everyWeight whether a heavier population may come before a lighter one that is as good and as cheap */
+        MemoryMarket of(boolean everyWeight);
+    }
+
+    /** Every machine-without-memory of a request, beside the memory that it may choose among. */
+    static List<Family> of(Catalog catalog, Request request, Markets markets, Ranking ranking, Deadline deadline) {
+        Families families = new Families(catalog, request, markets.of(false), ranking, deadline);
+        List<Family> all = families.all();
+        return families.favoursHeavier ? new Families(catalog, request, markets.of(true), ranking, deadline).all() : all;
+    }
+
+    private Families(Catalog catalog, Request request, MemoryMarket market, Ranking ranking, Deadline deadline) {
         this.catalog = catalog;
         this.request = request;
-        this.shelf = shelf;
+        this.shelf = market.shelf();
         this.market = market;
         this.ranking = ranking;
+        Set<String> fitted = request.use().stream().filter(sku -> catalog.drive(sku).isPresent() || catalog.card(sku).isPresent()
+                || catalog.extra(sku).isPresent()).collect(Collectors.toSet());
+        ofEnclosures = request.use().stream().filter(sku -> catalog.enclosures().stream().anyMatch(enclosure -> enclosure.sku().equals(sku)
+                || enclosure.supplies().stream().anyMatch(supply -> supply.sku().equals(sku)))).collect(Collectors.toSet());
+        fittings = new Fittings(catalog, request, shelf, deadline, fitted);
+        housings = new Housings(catalog, request, shelf, ofEnclosures);
         platformSkus = catalog.platforms().stream().map(Platform::sku).collect(Collectors.toSet());
         processorSkus = catalog.processors().stream().map(Processor::sku).collect(Collectors.toSet());
         kitSkus = catalog.platforms().stream().flatMap(platform -> platform.cooling().stream()).map(CoolingKit::sku)
@@ -62,15 +98,16 @@ final class Families {
                 .collect(Collectors.toSet());
     }
 
-    List<Family> all() {
+    private List<Family> all() {
         List<Family> families = new ArrayList<>();
         // A part that every machine must hold and that there is too little of is told here rather than by every board.
-        if (!request.use().stream().allMatch(sku -> shelf.holds(sku, request.machines()))) {
+        if (!request.use().stream().allMatch(sku -> shelf.holds(sku, catalog.isOfEnclosuresAlone(sku) ? 1 : request.machines()))) {
             return families;
         }
         for (Platform platform : catalog.platforms()) {
             if (Rulebook.allows(PartKind.PLATFORMS, Parts.of(platform), request)
                     && RequiredPart.allows(request, platformSkus, platform.sku())
+                    && (housings.needs(platform) || request.use().stream().noneMatch(catalog::isOfEnclosuresAlone))
                     && ModeSupported.allows(platform.memory(), request.require().mode()) && isSold(platform.sku(), 1)) {
                 addFamilies(families, platform);
             }
@@ -114,11 +151,63 @@ final class Families {
                 }
             }
         }
-        frames.sort(ranking.promisingFirst());
-        if (!frames.isEmpty()) {
+        List<Frame> complete = complete(frames);
+        complete.sort(ranking.promisingFirst());
+        if (!complete.isEmpty()) {
             Platform platform = frames.get(0).platform();
-            families.add(new Family(platform, count, kit, undominated(frames), market.options(platform, kit, count, barred)));
+            families.add(new Family(platform, count, kit, complete, market.options(platform, kit, count, barred)));
         }
+    }
+
+    /** Frames with all that completes them, one for each range of loads in which that is the same. */
+    private List<Frame> complete(List<Frame> frames) {
+        List<Frame> complete = new ArrayList<>();
+        frames.stream().collect(Collectors.groupingBy(Frame::supply, LinkedHashMap::new, Collectors.toList())).forEach((supply, fed) -> {
+            Frame any = fed.get(0);
+            List<Completion> completions = completions(any.platform(), any.processors(), supply);
+            boolean alike = completions.stream().map(Completion::fitted).distinct().count() < 2 && rises(completions);
+            favoursHeavier |= !alike;
+            fed.sort(ranking.promisingFirst());
+            for (Frame frame : alike ? undominated(fed) : fed) {
+                for (Completion completion : completions) {
+                    long microwatts = frame.microwatts() + completion.fitted().microwatts();
+                    Frame whole = frame.with(completion, ranking.energy(supply, microwatts));
+                    if (frame.microwatts() <= completion.atMost() && Budget.allows(request.limit(), whole.price()) && carries(whole)) {
+                        complete.add(whole);
+                    }
+                }
+            }
+        });
+        return complete;
+    }
+
+    /** Whether more load never costs less. */
+    private static boolean rises(List<Completion> completions) {
+        return IntStream.range(1, completions.size()).allMatch(i -> completions.get(i - 1).price() <= completions.get(i).price());
+    }
+
+    private List<Completion> completions(Platform platform, int processors, Optional<Supply> supply) {
+        try {
+            List<Fitted> sets = fittingsOf.computeIfAbsent(List.of(platform.sku(), processors), key -> fittings.of(platform, processors));
+            return Completion.of(platform, sets, housings, mostMicrowatts(platform, supply));
+        } catch (OutOfTimeException unfinished) {
+            return List.of(Completion.UNKNOWN);
+        }
+    }
+
+    /** What a machine may load at most by all that limits it. */
+    private long mostMicrowatts(Platform platform, Optional<Supply> supply) {
+        double most = Math.min(request.limit().powerW().orElse(Double.POSITIVE_INFINITY), platform.power().budgetW().orElse(Double.POSITIVE_INFINITY));
+        double fed = supply.map(option -> PowerDraw.deliverableW(option, request.limit())).orElse(Double.POSITIVE_INFINITY);
+        double least = Math.min(most, fed);
+        return least == Double.POSITIVE_INFINITY ? Completion.ANY_LOAD : Watts.micro(least);
+    }
+
+    /** Modules only add to the load, so a frame that is too heavy without them is no use. */
+    private boolean carries(Frame frame) {
+        double leastW = Watts.of(frame.microwatts());
+        return PowerLimit.allows(request.limit(), leastW) && PowerBudget.allows(frame.platform(), leastW)
+                && (frame.supply().isEmpty() || PowerSupply.allows(frame.supply().get(), request.limit(), leastW));
     }
 
     private List<Frame> undominated(List<Frame> frames) {
@@ -135,7 +224,9 @@ final class Families {
     private List<Optional<Supply>> supplies(Platform platform) {
         Stream<Optional<Supply>> choices = platform.power().supplies().isEmpty() ? Stream.of(Optional.empty())
                 : platform.power().supplies().stream().filter(supply -> isSold(supply.sku(), supply.count())).map(Optional::of);
-        return choices.filter(supply -> RequiredPart.allows(request, supplySkus, supply.map(Supply::sku).orElse(""))).toList();
+        // What is wanted and only its enclosure brings is for the choice of that.
+        return choices.filter(supply -> supply.isEmpty() && housings.needs(platform) && ofEnclosures.containsAll(request.use().stream().filter(supplySkus::contains).toList())
+                || RequiredPart.allows(request, supplySkus, supply.map(Supply::sku).orElse(""))).toList();
     }
 
     private boolean isSold(String sku, int unitsPerMachine) {
@@ -175,11 +266,7 @@ final class Families {
         }
         double worth = SurplusWorth.of(request, cores, require.memoryGb(), require.bandwidthGbs(), throughput);
         long microwatts = Watts.micro(platform.power().baseW()) + count * Watts.micro(processor.tdpW());
-        // Modules only add to the load, so a frame that is too heavy without them is no use.
-        double leastW = Watts.of(microwatts);
-        boolean carried = PowerLimit.allows(request.limit(), leastW) && PowerBudget.allows(platform, leastW)
-                && (supply.isEmpty() || PowerSupply.allows(supply.get(), request.limit(), leastW));
-        return !carried ? Optional.empty() : Optional.of(new Frame(platform, processor, count, kit, supply, types, price, worth,
-                ranking.energy(supply, microwatts), cores, throughput, microwatts));
+        Frame frame = new Frame(platform, processor, count, kit, supply, types, price, worth, ranking.energy(supply, microwatts), cores, throughput, microwatts);
+        return Optional.of(frame).filter(this::carries);
     }
 }

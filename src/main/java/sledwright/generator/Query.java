@@ -106,6 +106,9 @@ final class Query {
                 continue;
             }
             try {
+                if (!branch.frame.completion().isKnown()) {
+                    throw new OutOfTimeException();
+                }
                 best = better(best, branch, zone);
                 if (branch.option.isKeptApart()) {
                     unseen.note(Cause.SHARING, branch.bound);
@@ -141,7 +144,7 @@ final class Query {
         // Usable memory is a figure to a millionth; a share of the capacity may have been rounded up to it.
         double usableGb = leastUsableGb(frame, zone) - MILLIONTH;
         double leastW = Watts.of(frame.microwatts()) + option.leastW(usableGb) - MILLIONTH;
-        if (leastW > zone.loadW() || !carries(frame, leastW)) {
+        if (leastW > zone.loadW() || !carries(frame, leastW) || !frame.maySuit(option.leastW(usableGb) - MILLIONTH)) {
             return Double.POSITIVE_INFINITY;
         }
         return ranking.bound(frame, option, floor, usableGb, leastBandwidthGbs(frame, zone));
@@ -183,11 +186,11 @@ final class Query {
             if (point.usableGb() >= usableGb && bandwidthGbs >= leastGbs && Budget.allows(limits, price)
                     && keepsTargets(frame, point, bandwidthGbs)) {
                 double loadW = Watts.of(frame.microwatts() + point.microwatts());
-                if (loadW <= zone.loadW() && carries(frame, loadW)) {
+                if (loadW <= zone.loadW() && carries(frame, loadW) && frame.suits(point.microwatts())) {
                     Combination found = new Combination(frame, branch.option, point, aim, price, bandwidthGbs, loadW);
                     best = best == null || ranking.compare(found, best) < 0 ? found : best;
                     unseen.note(Cause.SHARING, ranking.aimIfLighter(frame, point, price));
-                } else if (point.slack() > 0) {
+                } else if (slack(frame, point) > 0) {
                     noteIfLighterWouldDo(frame, point, zone, aim);
                 }
             }
@@ -197,10 +200,17 @@ final class Query {
 
     /** A build that is too heavy only because its units were not dealt as well as can be leaves its aim open. */
     private void noteIfLighterWouldDo(Frame frame, MemoryPoint point, Zone zone, double aim) {
-        double leastW = Watts.of(frame.microwatts() + point.microwatts() - point.slack());
+        double leastW = Watts.of(frame.microwatts() + point.microwatts() - slack(frame, point));
         if (leastW <= zone.loadW() && carries(frame, leastW)) {
             unseen.note(Cause.SHARING, aim);
         }
+    }
+
+    /** By how much another deal of modules and drives could make the heaviest machine lighter, microwatts. */
+    static long slack(Frame frame, MemoryPoint point) {
+        int uneven = frame.completion().fitted().uneven();
+        return uneven == 0 || uneven == 1 && point.draw().load().uneven() == 0 ? point.slack()
+                : frame.completion().fitted().range() + point.draw().load().range();
     }
 
     private boolean keepsTargets(Frame frame, MemoryPoint point, double bandwidthGbs) {

@@ -9,7 +9,6 @@ import sledwright.domain.Catalog;
 import sledwright.domain.Objective;
 import sledwright.domain.Request;
 import sledwright.generator.draw.Draw;
-import sledwright.generator.draw.Shelf;
 import sledwright.generator.memory.Level;
 import sledwright.generator.memory.MemoryMarket;
 import sledwright.generator.shape.ShapeKey;
@@ -72,11 +71,9 @@ public final class Search implements Exact {
 
     private Findings run(Request request, Set<String> somewhere, Deadline deadline) {
         Ranking ranking = new Ranking(request);
-        MemoryMarket market = market(request, somewhere).until(deadline);
-        Shelf shelf = market.shelf();
-        List<Family> families = new Families(catalog, request, shelf, market, ranking).all();
+        List<Family> families = Families.of(catalog, request, everyWeight -> market(request, somewhere, everyWeight).until(deadline), ranking, deadline);
         Walk.Path path = new Walk(request, new Query(request, families, ranking, deadline), ranking).walk();
-        Assembler assembler = new Assembler(catalog, request, shelf, shapes);
+        Assembler assembler = new Assembler(catalog, request, market(request, somewhere, false).shelf(), shapes);
         List<Order> ranked = path.builds().stream().map(assembler::assemble).toList();
         return findings(request, ranking, path, ranked);
     }
@@ -84,16 +81,16 @@ public final class Search implements Exact {
     /** The staircases of a request, which ask for its figures one by one; its objective does not matter to them. */
     public Staircases staircases(Request request) {
         Request cheapest = request.withObjective(Objective.CHEAPEST);
-        return new Staircases(catalog, cheapest, market(cheapest, Set.of()), shapes);
+        return new Staircases(catalog, cheapest, everyWeight -> market(cheapest, Set.of(), everyWeight), shapes);
     }
 
     /** What a market is of: requests alike in that share it. */
-    private record Wanted(Request request, Set<String> somewhere) {
+    private record Wanted(Request request, Set<String> somewhere, boolean everyWeight) {
     }
 
-    private MemoryMarket market(Request request, Set<String> somewhere) {
-        return markets.computeIfAbsent(new Wanted(MemoryMarket.concerning(request), somewhere),
-                wanted -> new MemoryMarket(catalog, wanted.request, wanted.somewhere, shapes, levels, draws));
+    private MemoryMarket market(Request request, Set<String> somewhere, boolean everyWeight) {
+        return markets.computeIfAbsent(new Wanted(MemoryMarket.concerning(request), somewhere, everyWeight),
+                wanted -> new MemoryMarket(catalog, wanted.request, wanted.somewhere, shapes, levels, draws, wanted.everyWeight));
     }
 
     private static Findings findings(Request request, Ranking ranking, Walk.Path path, List<Order> ranked) {

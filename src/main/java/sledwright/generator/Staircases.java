@@ -11,7 +11,6 @@ import sledwright.domain.Catalog;
 import sledwright.domain.Energy;
 import sledwright.domain.Request;
 import sledwright.domain.Supply;
-import sledwright.generator.memory.MemoryMarket;
 import sledwright.generator.memory.MemoryPoint;
 import sledwright.generator.shape.ShapeKey;
 import sledwright.generator.shape.Shapes;
@@ -28,17 +27,17 @@ public final class Staircases {
 
     private final Catalog catalog;
     private final Request request;
-    private final MemoryMarket market;
+    private final Families.Markets markets;
     private final Assembler assembler;
     private final Map<Optional<Energy>, List<Family>> families = new HashMap<>();
     private final Map<MemoryPoint, Map<Frame, Order>> assembled = new IdentityHashMap<>();
 
     /** @param request asks for the cheapest */
-    Staircases(Catalog catalog, Request request, MemoryMarket market, Map<ShapeKey, Shapes> shapes) {
+    Staircases(Catalog catalog, Request request, Families.Markets markets, Map<ShapeKey, Shapes> shapes) {
         this.catalog = catalog;
         this.request = request;
-        this.market = market;
-        assembler = new Assembler(catalog, request, market.shelf(), shapes);
+        this.markets = markets;
+        assembler = new Assembler(catalog, request, markets.of(false).shelf(), shapes);
     }
 
     /**
@@ -47,9 +46,8 @@ public final class Staircases {
      * @param deadline ends the climb; the steps that it has by then stand
      */
     public Staircase of(Axis axis, Optional<Energy> energy, Deadline deadline) {
-        market.until(deadline);
         Ranking ranking = new Ranking(request, energy, axis.betterFirst());
-        Query query = new Query(request, families(energy, ranking), ranking, deadline);
+        Query query = new Query(request, families(energy, ranking, deadline), ranking, deadline);
         List<Combination> steps = new ArrayList<>();
         int proved = 0;
         // Where a greater load may run cheaper, a build that was dropped as heavier and no cheaper may have been the one.
@@ -78,8 +76,10 @@ public final class Staircases {
                 proved, doubts, bound);
     }
 
-    private List<Family> families(Optional<Energy> energy, Ranking ranking) {
-        return families.computeIfAbsent(energy, same -> new Families(catalog, request, market.shelf(), market, ranking).all());
+    private List<Family> families(Optional<Energy> energy, Ranking ranking, Deadline deadline) {
+        markets.of(false).until(deadline);
+        markets.of(true).until(deadline);
+        return families.computeIfAbsent(energy, same -> Families.of(catalog, request, markets, ranking, deadline));
     }
 
     private boolean loadsRiseAtTheWall() {

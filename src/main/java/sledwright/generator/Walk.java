@@ -46,7 +46,7 @@ final class Walk {
             }
             kept.add(next);
             // Dealt better, such a build may be lighter than it is ranked.
-            doubts.add(next.point().slack() == 0 ? Doubts.NONE : Doubts.of(Doubts.Cause.SHARING));
+            doubts.add(Query.slack(next.frame(), next.point()) == 0 ? Doubts.NONE : Doubts.of(Doubts.Cause.SHARING));
             if (kept.size() < request.alternatives()) {
                 open = split(open, next);
                 open.forEach(zone -> doubts.add(zone.answer.doubts()));

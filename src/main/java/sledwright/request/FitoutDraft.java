@@ -70,6 +70,6 @@ record FitoutDraft(List<VolumeFields> volumes, Optional<Field> driver, List<Entr
         SortedMap<String, Card> fitted = new TreeMap<>();
         cards.forEach(entry -> find.card(entry.value()).ifPresent(card -> fitted.put(entry.key().text(), card)));
         return new Fitout(volumes.stream().map(volume -> volume.resolve(find)).toList(), driver.map(Field::text), fitted,
-                find.extras(extras));
+                find.extras(extras), Optional.empty());
     }
 }

@@ -3,11 +3,13 @@ package sledwright.rules;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
+import sledwright.domain.Housed;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
 import sledwright.metrics.Figures;
@@ -42,11 +44,20 @@ public record Order(List<Build> machines, List<Pick> picks, Request request, Cat
         return Figures.ofEach(kinds().stream().map(build -> Figures.of(build, request, catalog.throughputFactors())).toList());
     }
 
-    /** Sku -> units that the machines take together. */
+    /** Sku -> units that the machines and their enclosures take together. */
     public SortedMap<String, Integer> needed() {
         SortedMap<String, Integer> needed = new TreeMap<>();
         machines.forEach(build -> build.partCounts().forEach((sku, units) -> needed.merge(sku, units, Integer::sum)));
+        housed().ifPresent(housed -> {
+            needed.merge(housed.enclosure().sku(), housed.count(), Integer::sum);
+            needed.merge(housed.supply().sku(), housed.count() * housed.supply().count(), Integer::sum);
+        });
         return needed;
+    }
+
+    /** The enclosures that are bought for the machines; empty: none. */
+    public Optional<Housed> housed() {
+        return machines.stream().findFirst().flatMap(build -> build.fitout().housed());
     }
 
     /** An amount of minor units as people write it, with the currency. */

@@ -25,6 +25,7 @@ import sledwright.domain.Worth;
 import sledwright.generator.draw.Draw;
 import sledwright.generator.draw.Watts;
 import sledwright.generator.memory.MemoryMarket;
+import sledwright.generator.time.Deadline;
 import sledwright.generator.memory.MemoryOption;
 import sledwright.generator.memory.MemoryPoint;
 import sledwright.generator.memory.MemoryPoints;
@@ -49,12 +50,12 @@ class FamiliesTest {
     private static final Request PLAIN = Request.named("families");
 
     private static MemoryMarket market(Catalog catalog, Request request) {
-        return new MemoryMarket(catalog, MemoryMarket.concerning(request), Set.of(), new HashMap<>(), new HashMap<>(), new HashMap<>());
+        return new MemoryMarket(catalog, MemoryMarket.concerning(request), Set.of(), new HashMap<>(), new HashMap<>(), new HashMap<>(), false);
     }
 
     private static List<Family> families(Request request) {
         MemoryMarket market = market(SHOP, request);
-        return new Families(SHOP, request, market.shelf(), market, new Ranking(request)).all();
+        return Families.of(SHOP, request, everyWeight -> market, new Ranking(request), Deadline.never());
     }
 
     private static List<Frame> frames(Request request) {
@@ -126,7 +127,7 @@ class FamiliesTest {
         Request wanted = PLAIN.withUse(Set.of("R16"));
         for (int machines = 1; machines <= 3; machines++) {
             MemoryMarket market = market(few, wanted.withMachines(machines));
-            assertThat(new Families(few, wanted.withMachines(machines), market.shelf(), market, new Ranking(wanted)).all().isEmpty()).isEqualTo(machines == 3);
+            assertThat(Families.of(few, wanted.withMachines(machines), everyWeight -> market, new Ranking(wanted), Deadline.never()).isEmpty()).isEqualTo(machines == 3);
         }
     }
 

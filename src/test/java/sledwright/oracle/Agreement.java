@@ -158,7 +158,8 @@ final class Agreement {
         }
         for (Build build : order.machines()) {
             price += catalog.labour().perMachine() + catalog.labour().perModule() * build.modules().size()
-                    + request.licence().perCore() * build.cores() + request.licence().perProcessor() * build.processors().size();
+                    + request.licence().perCore() * build.cores() + request.licence().perProcessor() * build.processors().size()
+                    + catalog.labour().perDrive() * build.fitout().drives().size() + catalog.labour().perCard() * build.fitout().cards().size();
         }
         if (price != order.price().total()) {
             wrong.add("price %d, by its picks %d".formatted(order.price().total(), price));

@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Set;
 import sledwright.domain.Catalog;
 import sledwright.domain.CoolingKit;
+import sledwright.domain.Enclosure;
+import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Lot;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
@@ -74,18 +76,19 @@ final class BruteForce {
 
     private void machines(Platform platform, CoolingKit kit, int fitted) {
         List<Population> populations = null;
+        List<EveryFitout.Fit> fits = EveryFitout.of(platform, fitted, catalog, request, this::price);
         List<Supply> supplies = platform.power().supplies().isEmpty() ? Collections.singletonList(null) : platform.power().supplies();
         for (Processor processor : catalog.processors()) {
             if (stands(Reading.processor(platform, processor, fitted)) && stands(Reading.cooling(kit, processor))
                     && !forbidden(processor.sku())) {
                 for (Supply supply : supplies) {
                     long price = fixedPrice(platform, kit, fitted, processor, supply);
-                    if (price < ExhaustiveDraw.NONE && wished(platform, kit, processor, supply)) {
+                    if (price < ExhaustiveDraw.NONE && !fits.isEmpty()) {
                         if (populations == null) {
                             populations = Populations.of(platform, kit, fitted, catalog, request, ignored, held, this::price);
                         }
                         for (Population population : populations) {
-                            judge(platform, kit, fitted, processor, supply, price, population);
+                            judge(platform, kit, fitted, processor, supply, price, population, fits);
                         }
                     }
                 }
@@ -111,10 +114,11 @@ final class BruteForce {
     }
 
     /** Whether all wanted parts that are no modules are there; the modules are seen to where they are dealt. */
-    private boolean wished(Platform platform, CoolingKit kit, Processor processor, Supply supply) {
+    private boolean wished(Platform platform, CoolingKit kit, Processor processor, Supply supply, Set<String> besides) {
         Set<String> wanted = new HashSet<>(request.use());
         wanted.addAll(held);
         wanted.removeIf(sku -> catalog.module(sku).isPresent());
+        wanted.removeAll(besides);
         wanted.removeAll(Set.of(platform.sku(), kit.sku(), processor.sku()));
         if (supply != null) {
             wanted.remove(supply.sku());
@@ -122,7 +126,8 @@ final class BruteForce {
         return wanted.isEmpty() || ignored.contains("required-part");
     }
 
-    private void judge(Platform platform, CoolingKit kit, int fitted, Processor processor, Supply supply, long fixed, Population population) {
+    private void judge(Platform platform, CoolingKit kit, int fitted, Processor processor, Supply supply, long fixed, Population population,
+                       List<EveryFitout.Fit> fits) {
         if (!stands(Reading.addressed(processor, population.socketGb()))
                 || !stands(Reading.inlet(platform.thermal(), processor, population.type(), request.limit()))) {
             return;
@@ -137,20 +142,82 @@ final class BruteForce {
             load += processor.tdpW();
         }
         int cores = fitted * processor.cores();
-        NaiveFigures figures = new NaiveFigures(fitted, cores, processor.baseGhz(), processor.allCoreGhz(), NaiveFigures.rounded(population.usableGb()),
-                mts, NaiveFigures.rounded(bandwidth), NaiveFigures.rounded(throughput), NaiveFigures.rounded(load), population.spareSlots());
-        if (!stands(Reading.power(platform, supply, request.limit(), figures.loadW())) || !stands(Reading.targets(request.require(), figures))) {
-            return;
-        }
         long machine = catalog.labour().perMachine() + catalog.labour().perModule() * population.modules()
                 + request.licence().perCore() * cores + request.licence().perProcessor() * fitted;
-        long price = fixed + population.price() + machine * request.machines();
+        Whole whole = whole(platform, kit, processor, supply, load, fits);
+        if (whole == null) {
+            return;
+        }
+        NaiveFigures figures = new NaiveFigures(fitted, cores, processor.baseGhz(), processor.allCoreGhz(), NaiveFigures.rounded(population.usableGb()),
+                mts, NaiveFigures.rounded(bandwidth), NaiveFigures.rounded(throughput), whole.loadW, population.spareSlots());
+        if (!stands(Reading.targets(request.require(), figures))) {
+            return;
+        }
+        long price = fixed + population.price() + machine * request.machines() + whole.price;
         if (request.limit().price().isPresent() && price > request.limit().price().getAsLong() && !ignored.contains("budget")) {
             return;
         }
         Candidate bare = Candidate.of(price, figures, "");
         found.computeIfAbsent(bare, key -> Candidate.of(price, figures, "%s %s %dx%s %s %s".formatted(platform.sku(), kit.sku(), fitted,
-                processor.sku(), supply == null ? "-" : supply.count() + "x" + supply.sku(), population.what())));
+                processor.sku(), supply == null ? "-" : supply.count() + "x" + supply.sku(), population.what() + " " + whole.what)));
+    }
+
+    /** What is besides processors and memory, and the load with it. */
+    private record Whole(long price, double loadW, String what) {
+    }
+
+    /** Of all sets with which the machines are valid, that of the least price, then the least load; null where there is none. */
+    private Whole whole(Platform platform, CoolingKit kit, Processor processor, Supply supply, double othersW, List<EveryFitout.Fit> fits) {
+        Whole best = null;
+        boolean sled = request.equipment().enclosure() == EnclosureFrom.NEW
+                && catalog.enclosures().stream().anyMatch(enclosure -> enclosure.takes().contains(platform.sku()));
+        for (EveryFitout.Fit fit : fits) {
+            double loadW = NaiveFigures.rounded(othersW + fit.watts());
+            if (!stands(Reading.power(platform, supply, request.limit(), loadW))) {
+                continue;
+            }
+            if (!sled) {
+                best = better(best, wished(platform, kit, processor, supply, fit.skus()) ? new Whole(fit.price(), loadW, fit.what()) : null);
+                continue;
+            }
+            for (Enclosure enclosure : catalog.enclosures()) {
+                for (Supply feed : enclosure.supplies()) {
+                    long price = enclosures(platform, enclosure, feed, loadW);
+                    Set<String> besides = new HashSet<>(fit.skus());
+                    besides.addAll(Set.of(enclosure.sku(), feed.sku()));
+                    if (price < ExhaustiveDraw.NONE && wished(platform, kit, processor, supply, besides)) {
+                        best = better(best, new Whole(fit.price() + price, loadW, fit.what() + " in " + enclosure.sku()));
+                    }
+                }
+            }
+        }
+        return best;
+    }
+
+    private static Whole better(Whole one, Whole other) {
+        if (one == null || other == null) {
+            return one == null ? other : one;
+        }
+        return other.price < one.price || other.price == one.price && other.loadW < one.loadW ? other : one;
+    }
+
+    /** What as few enclosures as take all machines cost. */
+    private long enclosures(Platform platform, Enclosure enclosure, Supply feed, double loadW) {
+        boolean low = request.limit().mainsV().isPresent() && request.limit().mainsV().getAsDouble() < 180;
+        double rated = low ? feed.lowLineWatts() : feed.watts();
+        double deliverable = (feed.count() - feed.redundant()) * rated;
+        double most = (enclosure.budgetW() > 0 ? Math.min(deliverable, enclosure.budgetW()) : deliverable) - enclosure.baseW();
+        int sleds = 0;
+        while (sleds < enclosure.bays() && (sleds + 1) * loadW <= most + 1e-7 && rated > 0) {
+            sleds++;
+        }
+        if (sleds == 0 || !enclosure.takes().contains(platform.sku()) || forbidden(enclosure.sku()) || forbidden(feed.sku())) {
+            return ExhaustiveDraw.NONE;
+        }
+        int count = (int) Math.ceil((double) request.machines() / sleds);
+        long own = price(enclosure.sku(), count);
+        long fed = price(feed.sku(), count * feed.count());
+        return own >= ExhaustiveDraw.NONE || fed >= ExhaustiveDraw.NONE ? ExhaustiveDraw.NONE : own + fed;
     }
 
     private boolean stands(Set<String> broken) {

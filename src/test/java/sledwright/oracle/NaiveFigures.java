@@ -5,7 +5,10 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import sledwright.domain.Build;
+import sledwright.domain.Card;
+import sledwright.domain.Drive;
 import sledwright.domain.Energy;
+import sledwright.domain.Extra;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.MemoryModule;
@@ -38,6 +41,15 @@ record NaiveFigures(int processors, int cores, double baseGhz, double allCoreGhz
         for (MemoryModule module : build.modules().values()) {
             mts = Math.min(mts, module.speedMts());
             loadW += module.powerW();
+        }
+        for (Drive drive : build.fitout().drives()) {
+            loadW += drive.powerW();
+        }
+        for (Card card : build.fitout().cards().values()) {
+            loadW += card.shape().powerW();
+        }
+        for (Map.Entry<Extra, Integer> extra : build.fitout().extras().entrySet()) {
+            loadW += extra.getValue() * extra.getKey().powerW();
         }
         for (MemoryModule[][] socket : memory) {
             mts = Math.min(mts, tableMts(build.platform().memory(), socket));

@@ -75,6 +75,11 @@ record RandomCase(long seed, Catalog catalog, Request request) {
         }
         catalog.processors().forEach(processor -> lines.add(processor.toString()));
         catalog.modules().forEach(module -> lines.add(module.toString()));
+        catalog.platforms().forEach(platform -> lines.add(platform.sku() + ": " + platform.expansion()));
+        catalog.enclosures().forEach(enclosure -> lines.add(enclosure.toString()));
+        catalog.drives().forEach(drive -> lines.add(drive.toString()));
+        catalog.cards().forEach(card -> lines.add(card.toString()));
+        catalog.extras().forEach(extra -> lines.add(extra.toString()));
         lots().values().forEach(list -> list.forEach(lot -> lines.add("%s %s: %d, %s, %d days, %s".formatted(lot.sku(), lot.lot(),
                 lot.available(), lot.condition(), lot.leadDays(), lot.breaks().stream()
                         .map(step -> "%d+ at %d".formatted(step.minQuantity(), step.unitPrice())).collect(Collectors.joining(", "))))));

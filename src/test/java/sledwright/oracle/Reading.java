@@ -394,6 +394,7 @@ final class Reading {
 
     private static Set<String> choice(Request request, Build build) {
         Set<String> skus = new HashSet<>(build.partCounts().keySet());
+        build.fitout().housed().ifPresent(housed -> skus.addAll(Set.of(housed.enclosure().sku(), housed.supply().sku())));
         Set<String> broken = new HashSet<>();
         if (!request.platforms().isEmpty() && !request.platforms().contains(build.platform().sku())) {
             broken.add("asked-platform");

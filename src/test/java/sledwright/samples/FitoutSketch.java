@@ -50,6 +50,6 @@ public final class FitoutSketch {
     }
 
     public Fitout make() {
-        return new Fitout(volumes, driver, cards, extras);
+        return new Fitout(volumes, driver, cards, extras, Optional.empty());
     }
 }

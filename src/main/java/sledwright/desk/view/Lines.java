@@ -1,16 +1,20 @@
 package sledwright.desk.view;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToLongFunction;
 import sledwright.domain.Build;
+import sledwright.domain.Card;
 import sledwright.domain.Catalog;
 import sledwright.domain.CoolingKit;
+import sledwright.domain.Drive;
 import sledwright.domain.Enclosure;
 import sledwright.domain.Labour;
 import sledwright.domain.Licence;
+import sledwright.domain.MemoryModule;
 import sledwright.domain.Lot;
 import sledwright.domain.Part;
 import sledwright.domain.Pick;
@@ -40,6 +44,7 @@ public final class Lines {
         Lines made = new Lines(order.catalog(), Pick::unitPrice);
         made.addParts(order.picks());
         made.addLabour(order.machines().size(), order.machines().stream().mapToInt(build -> build.modules().size()).sum());
+        made.addLabour(order.machines());
         made.addLicence(order);
         return List.copyOf(made.lines);
     }
@@ -69,6 +74,7 @@ public final class Lines {
         Lines made = new Lines(catalog, unitPrice);
         made.addParts(picks);
         made.addLabour(machines, machines * build.modules().size());
+        made.addLabour(Collections.nCopies(machines, build));
         made.addLicence(licence, machines * build.cores(), machines * build.processors().size());
         return List.copyOf(made.lines);
     }
@@ -98,9 +104,13 @@ public final class Lines {
         } else if (part instanceof CoolingKit) {
             return 3;
         } else if (part instanceof Supply) {
-            return 4;
+            return catalog.isOfEnclosuresAlone(sku) ? 0 : 4;
+        } else if (part instanceof MemoryModule) {
+            return 5;
+        } else if (part instanceof Drive) {
+            return 6;
         }
-        return 5;
+        return part instanceof Card ? 7 : 8;
     }
 
     private void addParts(List<Pick> picks) {
@@ -119,6 +129,11 @@ public final class Lines {
         Labour labour = catalog.labour();
         add(Line.Kind.LABOUR, "per machine", machines, labour.perMachine());
         add(Line.Kind.LABOUR, "per memory module", modules, labour.perModule());
+    }
+
+    private void addLabour(List<Build> machines) {
+        add(Line.Kind.LABOUR, "per drive", machines.stream().mapToInt(build -> build.fitout().drives().size()).sum(), catalog.labour().perDrive());
+        add(Line.Kind.LABOUR, "per card", machines.stream().mapToInt(build -> build.fitout().cards().size()).sum(), catalog.labour().perCard());
     }
 
     private void addLicence(Order order) {

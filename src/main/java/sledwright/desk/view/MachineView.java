@@ -10,6 +10,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import sledwright.domain.Build;
+import sledwright.domain.Fitout;
 import sledwright.domain.Request;
 import sledwright.metrics.Figures;
 
@@ -20,9 +21,10 @@ import sledwright.metrics.Figures;
  * @param modules sku -> modules of the machine
  * @param memory  modules by capacity, the largest first: capacity in GB -> modules
  * @param slots   slot -> sku, in board order
+ * @param fitout  drives, cards and extras
  */
 public record MachineView(int count, SortedMap<String, Integer> modules, Map<Integer, Integer> memory, Map<String, String> slots,
-                          SlotMap map, Figures figures) {
+                          SlotMap map, Fitout fitout, Figures figures) {
 
     static MachineView of(int count, Build build, Request request, Map<String, Double> factors) {
         SortedMap<String, Integer> modules = new TreeMap<>();
@@ -34,12 +36,12 @@ public record MachineView(int count, SortedMap<String, Integer> modules, Map<Int
             slots.put(slot.name(), module.sku());
         });
         return new MachineView(count, Collections.unmodifiableSortedMap(modules), Collections.unmodifiableSortedMap(memory),
-                Collections.unmodifiableMap(slots), SlotMap.of(build), Figures.of(build, request, factors));
+                Collections.unmodifiableMap(slots), SlotMap.of(build), build.fitout(), Figures.of(build, request, factors));
     }
 
     /** The machines of an order, alike ones together, the heaviest first. */
     static List<MachineView> all(List<Build> machines, Request request, Map<String, Double> factors) {
-        Map<Map<String, String>, List<Build>> alike = machines.stream().collect(Collectors.groupingBy(
+        Map<List<Object>, List<Build>> alike = machines.stream().collect(Collectors.groupingBy(
                 MachineView::content, LinkedHashMap::new, Collectors.toList()));
         List<MachineView> views = new ArrayList<>();
         alike.values().forEach(group -> views.add(of(group.size(), group.get(0), request, factors)));
@@ -47,8 +49,8 @@ public record MachineView(int count, SortedMap<String, Integer> modules, Map<Int
         return List.copyOf(views);
     }
 
-    private static Map<String, String> content(Build build) {
-        return build.modules().entrySet().stream()
-                .collect(Collectors.toMap(entry -> entry.getKey().name(), entry -> entry.getValue().sku()));
+    private static List<Object> content(Build build) {
+        return List.of(build.modules().entrySet().stream()
+                .collect(Collectors.toMap(entry -> entry.getKey().name(), entry -> entry.getValue().sku())), build.fitout().drives());
     }
 }

@@ -3,8 +3,10 @@ package sledwright.generator.draw;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
@@ -35,18 +37,22 @@ public final class KindDraws {
     private final int unitsPerModule;
     private final int mostModules;
     private final boolean dealtExactly;
+    private final boolean everyWeight;
     private final Deadline deadline;
 
     /**
      * @param leastUnits     sku -> units that all machines together must take; as many as there are machines: one each
      * @param unitsPerModule units over all machines that one module of a shape stands for
+     * @param everyWeight    whether heavier ways are kept beside lighter ones that cost no more
      */
-    public KindDraws(Shelf shelf, Map<String, Integer> leastUnits, int machines, int unitsPerModule, int mostModules, Deadline deadline) {
+    public KindDraws(Shelf shelf, Map<String, Integer> leastUnits, int machines, int unitsPerModule, int mostModules, boolean everyWeight,
+                     Deadline deadline) {
         this.shelf = shelf;
         this.leastUnits = leastUnits;
         this.machines = machines;
         this.unitsPerModule = unitsPerModule;
         this.mostModules = mostModules;
+        this.everyWeight = everyWeight;
         this.deadline = deadline;
         dealtExactly = machines > 1 && Deal.isExact(mostModules * unitsPerModule);
     }
@@ -90,7 +96,7 @@ public final class KindDraws {
     private List<List<Draw>> ofKind(Draw.Alike alike, List<MemoryModule> modules) {
         List<Source> sources = sources(alike, modules);
         if (sources.size() > 1 && !dealtExactly) {
-            return new RoundDraws(sources, machines, deadline).upTo(mostModules, unitsPerModule).stream()
+            return new RoundDraws(sources, machines, everyWeight, deadline).upTo(mostModules, unitsPerModule).stream()
                     .map(ways -> ways.stream().map(taken -> draw(sources, taken)).toList()).toList();
         }
         List<boolean[][]> pairs = IntStream.range(1, sources.size())
@@ -136,7 +142,7 @@ public final class KindDraws {
             long least = CheapestDraw.IMPOSSIBLE;
             for (int units = Math.max(0, both - lighter.most); units <= Math.min(both, heavier.most); units++) {
                 long price = heavier.prices[units] + lighter.prices[both - units];
-                worthwhile[units][both - units] = !substitutes || price < least;
+                worthwhile[units][both - units] = !substitutes || everyWeight || price < least;
                 least = Math.min(least, price);
             }
         }
@@ -232,9 +238,19 @@ public final class KindDraws {
         return (units + machines - 1) / machines;
     }
 
+    /** @param draws the cheapest first */
+    private static List<Draw> cheapestOfEachWeight(List<Draw> draws) {
+        Set<Draw.Load> seen = new HashSet<>();
+        // Machines that differ can be dealt in many ways, so that such draws are all kept.
+        return draws.stream().filter(draw -> !draw.even() || seen.add(draw.load())).toList();
+    }
+
     /** Drops every draw that another matches or beats in price and watts whatever stands beside it. */
     List<Draw> worthwhile(List<Draw> draws) {
         draws.sort(CHEAP_THEN_LIGHT);
+        if (everyWeight) {
+            return cheapestOfEachWeight(draws);
+        }
         List<Draw> kept = new ArrayList<>();
         Hands hands = dealtExactly ? new Hands(draws.stream().filter(draw -> !draw.even()).toList()) : null;
         long heaviestOfLightest = Long.MAX_VALUE;

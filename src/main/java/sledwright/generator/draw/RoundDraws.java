@@ -22,12 +22,14 @@ final class RoundDraws {
 
     private final List<KindDraws.Source> sources;
     private final int machines;
+    private final boolean everyWeight;
     private final Deadline deadline;
 
     /** @param sources the heaviest first */
-    RoundDraws(List<KindDraws.Source> sources, int machines, Deadline deadline) {
+    RoundDraws(List<KindDraws.Source> sources, int machines, boolean everyWeight, Deadline deadline) {
         this.sources = sources;
         this.machines = machines;
+        this.everyWeight = everyWeight;
         this.deadline = deadline;
     }
 
@@ -138,13 +140,13 @@ final class RoundDraws {
         return kept;
     }
 
-    private static void keep(List<Way> kept, long price, long weight, int units, List<Way> before, long weightBefore) {
+    private void keep(List<Way> kept, long price, long weight, int units, List<Way> before, long weightBefore) {
         for (Way way : kept) {
-            if (way.price <= price && way.weight <= weight) {
+            if (way.price <= price && (everyWeight ? way.weight == weight : way.weight <= weight)) {
                 return;
             }
         }
-        kept.removeIf(way -> way.price >= price && way.weight >= weight);
+        kept.removeIf(way -> way.price >= price && (everyWeight ? way.weight == weight : way.weight >= weight));
         kept.add(new Way(price, weight, units, before.stream().filter(way -> way.weight == weightBefore).findFirst().orElseThrow()));
     }
 

@@ -41,6 +41,7 @@ public final class MemoryMarket {
     private final Catalog catalog;
     private final Request request;
     private final Shelf shelf;
+    private final boolean everyWeight;
     private final Map<ShapeKey, Shapes> shapes;
     private final Deadline deadline = Deadline.current(() -> this.end);
     private Deadline end = Deadline.never();
@@ -57,9 +58,11 @@ public final class MemoryMarket {
      * @param shapes    cache of shapes, kept from request to request
      * @param levels    cache of levels, kept from request to request
      * @param draws     cache of the draws of groups, kept from request to request
+     * @param everyWeight whether a heavier population may come before a lighter one that is as good and as cheap
      */
     public MemoryMarket(Catalog catalog, Request request, Set<String> somewhere, Map<ShapeKey, Shapes> shapes,
-            Map<List<Object>, List<Level>> levels, Map<List<Object>, List<List<Draw>>> draws) {
+            Map<List<Object>, List<Level>> levels, Map<List<Object>, List<List<Draw>>> draws, boolean everyWeight) {
+        this.everyWeight = everyWeight;
         this.levels = levels;
         this.draws = draws;
         this.catalog = catalog;
@@ -198,12 +201,12 @@ public final class MemoryMarket {
                 }
                 int unitsPerModule = request.machines() * sockets * key.multiple();
                 int mostModules = found.layouts().maxModules();
-                KindDraws kinds = new KindDraws(shelf, leastUnits, request.machines(), unitsPerModule, mostModules, deadline);
+                KindDraws kinds = new KindDraws(shelf, leastUnits, request.machines(), unitsPerModule, mostModules, everyWeight, deadline);
                 EntangledDraws[] entangled = entangled(kinds, unitsPerModule);
                 List<List<List<Draw>>> drawn = new ArrayList<>();
                 level.groups().forEach((group, modules) -> drawn.add(entangled[drawn.size()] != null ? null
                         : drawn(kinds, group, modules, unitsPerModule, mostModules)));
-                pricing = new Pricing(request, memory, found, drawn, entangled, sockets, uncovered, catalog.labour().perModule(), deadline);
+                pricing = new Pricing(request, memory, found, drawn, entangled, sockets, uncovered, catalog.labour().perModule(), everyWeight, deadline);
             }
             return pricing.points(mostSocketGb);
         }
@@ -211,7 +214,7 @@ public final class MemoryMarket {
         /** What draws depend on is their key, lots and all, so that requests which accept the same lots share them. */
         private List<List<Draw>> drawn(KindDraws kinds, GroupKind group, List<MemoryModule> modules, int unitsPerModule, int mostModules) {
             List<Object> asked = List.of(group, modules, KindDraws.lots(shelf, modules), request.machines(), unitsPerModule, mostModules,
-                    modules.stream().map(module -> leastUnits.getOrDefault(module.sku(), 0)).toList());
+                    modules.stream().map(module -> leastUnits.getOrDefault(module.sku(), 0)).toList(), everyWeight);
             List<List<Draw>> known = draws.get(asked);
             if (known == null) {
                 known = kinds.ofGroup(group, modules);

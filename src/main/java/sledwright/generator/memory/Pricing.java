@@ -2,7 +2,9 @@ package sledwright.generator.memory;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToLongFunction;
 import java.util.stream.IntStream;
 import sledwright.domain.MemorySupport;
@@ -38,17 +40,20 @@ final class Pricing {
     private final long[][] leastPrice;
     private final long[][] leastMicrowatts;
     private final boolean dealtExactly;
+    private final boolean everyWeight;
 
     /**
      * @param draws          for each group of the shapes' key, for each number of modules, the worthwhile draws; null for an entangled
      *                       group
      * @param entangled      for each group, the draws of the set that it belongs to; null for a group that stands by itself
      * @param uncoveredSlots slots of the fitted sockets that the kit leaves free
+     * @param everyWeight    whether a heavier population may come before a lighter one that is as good and as cheap
      */
     Pricing(Request request, MemorySupport memory, Shapes shapes, List<List<List<Draw>>> draws, EntangledDraws[] entangled,
             int sockets, int uncoveredSlots,
-            long labourPerModule, Deadline deadline) {
+            long labourPerModule, boolean everyWeight, Deadline deadline) {
         this.request = request;
+        this.everyWeight = everyWeight;
         this.memory = memory;
         this.shapes = shapes;
         this.draws = draws;
@@ -76,11 +81,11 @@ final class Pricing {
     /** The points with no more than so many GB on a socket. */
     MemoryPoints points(int mostSocketGb) {
         List<MemoryPoint> points = new ArrayList<>();
-        Skyline skyline = new Skyline(shapes.widths());
+        Map<Long, Skyline> skylines = new HashMap<>();
         for (Shapes.Bucket bucket : roomy()) {
             if (bucket.totalGb() * shapes.key().multiple() <= mostSocketGb
                     && Target.SPARE_SLOTS.allows(request.require(), uncoveredSlots - modules(bucket))) {
-                addPoints(points, skyline, bucket);
+                addPoints(points, skylines, bucket);
             }
         }
         return new MemoryPoints(points, sockets);
@@ -111,7 +116,7 @@ final class Pricing {
     }
 
     /** Adds the points of a bucket that none of those before matches: all of them leave at least as much to use. */
-    private void addPoints(List<MemoryPoint> points, Skyline skyline, Shapes.Bucket bucket) {
+    private void addPoints(List<MemoryPoint> points, Map<Long, Skyline> skylines, Shapes.Bucket bucket) {
         if (deadline.isOver()) {
             throw new OutOfTimeException();
         }
@@ -125,17 +130,24 @@ final class Pricing {
                 price += leastPrice[group][shape.counts()[i]];
                 least += leastMicrowatts[group][shape.counts()[i]];
             }
-            if (price < UNAVAILABLE && Budget.allows(request.limit(), price) && !skyline.matches(bucket.widthRank(), price, least)
+            if (price < UNAVAILABLE && Budget.allows(request.limit(), price)
+                    && (everyWeight || !skyline(skylines, least).matches(bucket.widthRank(), price, least))
                     && holdsWanted(shape)) {
                 combine(kept, bucket, shape, 0, price, least, new Draw[shape.groups().length]);
             }
         }
         for (MemoryPoint point : kept) {
+            Skyline skyline = skyline(skylines, point.microwatts());
             if (!skyline.matches(bucket.widthRank(), point.price(), point.microwatts() - point.slack())) {
                 skyline.add(bucket.widthRank(), point.price(), point.microwatts());
                 points.add(point);
             }
         }
+    }
+
+    /** What populations of a weight are held against: all others, or those of the same weight. */
+    private Skyline skyline(Map<Long, Skyline> skylines, long microwatts) {
+        return skylines.computeIfAbsent(everyWeight ? microwatts : 0, weight -> new Skyline(shapes.widths()));
     }
 
     private boolean holdsWanted(Shapes.Shape shape) {
@@ -155,7 +167,7 @@ final class Pricing {
      */
     private void combine(List<MemoryPoint> kept, Shapes.Bucket bucket, Shapes.Shape shape, int index, long price, long least,
             Draw[] chosen) {
-        if (isMatched(kept, price, least) || !Budget.allows(request.limit(), price)) {
+        if (!everyWeight && isMatched(kept, price, least) || !Budget.allows(request.limit(), price)) {
             return;
         }
         if (index == chosen.length) {
@@ -200,21 +212,22 @@ final class Pricing {
         Draw.Load load = all.load();
         // A single uneven kind of two weights is already dealt as well as can be.
         boolean dealt = load.uneven() > 1 && dealtExactly;
-        if (dealt && isMatched(kept, price, load.total() / request.machines())) {
+        if (dealt && !everyWeight && isMatched(kept, price, load.total() / request.machines())) {
             return;
         }
         long heaviest = dealt ? Deal.heaviestMicrowatts(all.shares(), request.machines()) : load.heaviest();
         long slack = load.uneven() > 1 && !dealtExactly ? load.range() : 0;
         if (!isMatched(kept, price, heaviest - slack)) {
-            kept.removeIf(point -> point.price() >= price && point.microwatts() - point.slack() >= heaviest);
+            kept.removeIf(point -> point.price() >= price
+                    && (everyWeight ? point.microwatts() == heaviest && point.slack() == 0 : point.microwatts() - point.slack() >= heaviest));
             kept.add(new MemoryPoint(price, bucket.totalGb() * shapes.key().multiple(), bucket.fullestGb(), usableGb(bucket),
                     modules(bucket), heaviest, slack, shapes.key(), bucket, shape, all));
         }
     }
 
-    private static boolean isMatched(List<MemoryPoint> kept, long price, long microwatts) {
+    private boolean isMatched(List<MemoryPoint> kept, long price, long microwatts) {
         for (MemoryPoint point : kept) {
-            if (point.price() <= price && point.microwatts() <= microwatts) {
+            if (point.price() <= price && (everyWeight ? point.microwatts() == microwatts && point.slack() == 0 : point.microwatts() <= microwatts)) {
                 return true;
             }
         }

@@ -3,11 +3,15 @@ package sledwright.report.build;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import sledwright.desk.view.BuildView;
 import sledwright.desk.view.Line;
 import sledwright.desk.view.Lines;
 import sledwright.desk.view.SlotMap;
+import sledwright.domain.Drive;
+import sledwright.domain.Fitout;
+import sledwright.domain.Volume;
 import sledwright.metrics.Figures;
 import sledwright.report.text.Page;
 import sledwright.report.text.TextTable;
@@ -63,8 +67,48 @@ public final class BuildText {
         build.processor().ifPresent(processor -> parts.add("%s (%d cores, %s GHz, %s GHz all cores)".formatted(processors(build),
                 processor.cores(), Numbers.plain(processor.baseGhz()), Numbers.plain(processor.allCoreGhz()))));
         build.cooling().ifPresent(sku -> parts.add("heat sink " + sku));
-        parts.add(build.supply().map(sku -> "%d x %s".formatted(build.supplies(), sku)).orElse("fed by the enclosure"));
+        parts.add(build.supply().map(sku -> "%d x %s".formatted(build.supplies(), sku)).orElseGet(() -> fed(build.heaviest().fitout())));
         return String.join(", ", parts);
+    }
+
+    private static String fed(Fitout fitout) {
+        return fitout.housed().map(housed -> "in %d x %s with %d x %s each".formatted(housed.count(), housed.enclosure().sku(),
+                housed.supply().count(), housed.supply().sku())).orElse("fed by the enclosure");
+    }
+
+    /** The drives of a machine, volume by volume. */
+    static TextTable drives(Fitout fitout) {
+        TextTable table = new TextTable().column("volume", Fit.LEFT).column("level", Fit.RIGHT).column("usable GB", Fit.RIGHT).column("bays", Fit.LEFT)
+                .column("drives", Fit.FLEXIBLE).column("hot spares", Fit.FLEXIBLE);
+        for (Volume volume : fitout.volumes()) {
+            table.row(volume.name(), volume.level().label(), Numbers.plain(volume.usableGb()), volume.group(), counted(volume.drives()),
+                    volume.hotSpares().isEmpty() ? NONE : counted(volume.hotSpares()));
+        }
+        return table;
+    }
+
+    private static String counted(List<Drive> drives) {
+        Map<String, Integer> units = new TreeMap<>();
+        drives.forEach(drive -> units.merge(drive.sku(), 1, Integer::sum));
+        return units.entrySet().stream().map(entry -> entry.getValue() + " x " + entry.getKey()).collect(Collectors.joining(", "));
+    }
+
+    /** Adds drives, cards and extras of the heaviest machine, where it has any. */
+    public static void addFitout(Page page, BuildView build) {
+        Fitout fitout = build.heaviest().fitout();
+        if (!fitout.volumes().isEmpty()) {
+            page.heading("Drives").table(drives(fitout));
+            fitout.driver().ifPresent(driver -> page.item("- ", driver.equals(Fitout.ONBOARD) ? "The board drives the SATA and SAS drives."
+                    : "%s in slot %s drives the SATA and SAS drives.".formatted(fitout.cards().get(driver).sku(), driver)));
+        }
+        if (!fitout.cards().isEmpty()) {
+            TextTable table = new TextTable().column("slot", Fit.LEFT).column("card", Fit.LEFT).column("", Fit.FLEXIBLE);
+            fitout.cards().forEach((slot, card) -> table.row(slot, card.sku(), card.description()));
+            page.heading("Cards").table(table);
+        }
+        if (!fitout.extras().isEmpty()) {
+            page.heading("Extras").item("- ", modules(fitout.extrasBySku()));
+        }
     }
 
     /** The lines of the order with the lots to pick from, and its total. */
@@ -124,6 +168,7 @@ public final class BuildText {
                     machine.count() == 1 ? "machine" : "machines", machine.modules().entrySet().stream()
                             .map(entry -> entry.getValue() + " x " + entry.getKey()).collect(Collectors.joining(", ")))));
         }
+        addFitout(page, build);
     }
 
     /** The modules of a machine on one line. */

@@ -10,6 +10,11 @@ import java.util.function.ToDoubleFunction;
 import sledwright.desk.view.BuildView;
 import sledwright.desk.view.Line;
 import sledwright.desk.view.MachineView;
+import sledwright.domain.Card;
+import sledwright.domain.Drive;
+import sledwright.domain.Fitout;
+import sledwright.domain.Housed;
+import sledwright.domain.Volume;
 import sledwright.metrics.Figures;
 import sledwright.rules.Violation;
 import sledwright.words.Numbers;
@@ -36,6 +41,7 @@ public final class JsonParts {
         out.writeNumberField("supplies", build.supplies());
         out.writeNumberField("machines", build.count());
         population(build.heaviest());
+        fitout(build.heaviest().fitout());
         out.writeNumberField("cores", figures.cores());
         out.writeNumberField("memory_gb", figures.memoryGb());
         out.writeNumberField("usable_gb", Numbers.decimal(figures.usableGb()));
@@ -57,6 +63,7 @@ public final class JsonParts {
             out.writeStartObject();
             out.writeNumberField("machines", machine.count());
             population(machine);
+            volumes(machine.fitout());
             speed(machine.figures());
             watts(machine.figures());
             out.writeEndObject();
@@ -102,6 +109,48 @@ public final class JsonParts {
             out.writeStringField(entry.getKey(), entry.getValue());
         }
         out.writeEndObject();
+    }
+
+    /** Drives, cards, extras and enclosures. */
+    private void fitout(Fitout fitout) throws IOException {
+        volumes(fitout);
+        string("driver", fitout.driver());
+        out.writeObjectFieldStart("cards");
+        for (Map.Entry<String, Card> card : fitout.cards().entrySet()) {
+            out.writeStringField(card.getKey(), card.getValue().sku());
+        }
+        out.writeEndObject();
+        out.writeObjectFieldStart("extras");
+        for (Map.Entry<String, Integer> extra : fitout.extrasBySku().entrySet()) {
+            out.writeNumberField(extra.getKey(), extra.getValue());
+        }
+        out.writeEndObject();
+        out.writeArrayFieldStart("enclosures");
+        if (fitout.housed().isPresent()) {
+            Housed housed = fitout.housed().get();
+            out.writeStartObject();
+            out.writeStringField("sku", housed.enclosure().sku());
+            out.writeStringField("supply", housed.supply().sku());
+            out.writeNumberField("supplies", housed.supply().count());
+            out.writeNumberField("count", housed.count());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+    }
+
+    private void volumes(Fitout fitout) throws IOException {
+        out.writeArrayFieldStart("volumes");
+        for (Volume volume : fitout.volumes()) {
+            out.writeStartObject();
+            out.writeStringField("name", volume.name());
+            out.writeNumberField("level", volume.level().number());
+            out.writeStringField("group", volume.group());
+            strings("drives", volume.drives().stream().map(Drive::sku).toList());
+            strings("hot_spares", volume.hotSpares().stream().map(Drive::sku).toList());
+            out.writeNumberField("usable_gb", Numbers.decimal(volume.usableGb()));
+            out.writeEndObject();
+        }
+        out.writeEndArray();
     }
 
     public void line(Line line) throws IOException {

@@ -1,5 +1,6 @@
 package sledwright.rules.choice;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import sledwright.domain.Request;
@@ -28,7 +29,8 @@ public final class RequiredPart extends Rule<Machine> {
 
     @Override
     public List<Violation> judge(Machine machine) {
-        Set<String> present = machine.build().partCounts().keySet();
+        Set<String> present = new HashSet<>(machine.build().partCounts().keySet());
+        machine.build().fitout().housed().ifPresent(housed -> present.addAll(List.of(housed.enclosure().sku(), housed.supply().sku())));
         return machine.request().use().stream().sorted().filter(sku -> !present.contains(sku))
                 .map(sku -> broken(sku, "The request wants %s used, and the machine does without it.", sku)).toList();
     }

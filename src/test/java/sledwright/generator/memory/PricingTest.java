@@ -44,7 +44,7 @@ class PricingTest {
     }
 
     private static MemoryMarket market(Catalog shop, Request request) {
-        return new MemoryMarket(shop, MemoryMarket.concerning(request), Set.of(), new HashMap<>(), new HashMap<>(), new HashMap<>());
+        return new MemoryMarket(shop, MemoryMarket.concerning(request), Set.of(), new HashMap<>(), new HashMap<>(), new HashMap<>(), false);
     }
 
     private static List<MemoryPoint> points(Catalog shop, Request request) {

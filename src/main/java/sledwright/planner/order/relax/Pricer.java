@@ -12,6 +12,7 @@ import java.util.function.ToLongFunction;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
+import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Labour;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
@@ -187,8 +188,7 @@ public final class Pricer {
     private Best best(int line, int machines, List<Variants.Variant> ways, Set<String> use, Offers offers, Deadline deadline) {
         OrderLine asked = market.line(line);
         Catalog shop = market.catalog();
-        Labour labour = free ? new Labour(0, 0)
-                : new Labour(shop.labour().perMachine() * ScaledMoney.ONE, shop.labour().perModule() * ScaledMoney.ONE);
+        Labour labour = free ? new Labour(0, 0) : scaled(shop.labour());
         Column found = null;
         double best = Double.POSITIVE_INFINITY;
         double least = Double.POSITIVE_INFINITY;
@@ -215,10 +215,14 @@ public final class Pricer {
         Licence licence = free ? Licence.NONE : request.licence();
         Objective objective = free ? Objective.CHEAPEST : request.objective();
         return new Request(request.name(), machines, platforms, request.require(), open, objective,
-                new Worth(worth.core() * ScaledMoney.ONE, worth.gb() * ScaledMoney.ONE, worth.gbs() * ScaledMoney.ONE,
-                worth.throughput() * ScaledMoney.ONE),
-                new Licence(licence.perCore() * ScaledMoney.ONE, licence.perProcessor() * ScaledMoney.ONE), 1, request.step(),
-                request.forbid(), used, Map.of());
+                new Worth(worth.core() * ScaledMoney.ONE, worth.gb() * ScaledMoney.ONE, worth.gbs() * ScaledMoney.ONE, worth.throughput() * ScaledMoney.ONE),
+                new Licence(licence.perCore() * ScaledMoney.ONE, licence.perProcessor() * ScaledMoney.ONE), 1, request.step(), request.forbid(), used, Map.of(),
+                request.equipment().withEnclosure(EnclosureFrom.OWN));
+    }
+
+    private static Labour scaled(Labour labour) {
+        return new Labour(labour.perMachine() * ScaledMoney.ONE, labour.perModule() * ScaledMoney.ONE, labour.perDrive() * ScaledMoney.ONE,
+                labour.perCard() * ScaledMoney.ONE);
     }
 
     public Column column(int line, List<Build> builds, Bay bay) {

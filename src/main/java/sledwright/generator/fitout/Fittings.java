@@ -1,0 +1,74 @@
+package sledwright.generator.fitout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import sledwright.domain.Catalog;
+import sledwright.domain.Drive;
+import sledwright.domain.Platform;
+import sledwright.domain.Request;
+import sledwright.generator.draw.Shelf;
+import sledwright.generator.time.Deadline;
+
+/** The sets of drives, cards and extras that a request calls for, by platform and number of processors. */
+public final class Fittings {
+
+    private final Catalog catalog;
+    private final Request request;
+    private final Shelf shelf;
+    private final Deadline deadline;
+    private final Map<Drive.Kind, DriveDraws> draws = new HashMap<>();
+    private final Set<String> wanted;
+
+    /** @param wanted skus of drives, cards and extras that every machine must hold */
+    public Fittings(Catalog catalog, Request request, Shelf shelf, Deadline deadline, Set<String> wanted) {
+        this.catalog = catalog;
+        this.request = request;
+        this.shelf = shelf;
+        this.deadline = deadline;
+        this.wanted = wanted;
+    }
+
+    /**
+     * The sets of which no other is both as cheap and as light, the cheapest first; none where a machine cannot have what is asked for.
+     *
+     * @throws sledwright.generator.time.OutOfTimeException when the deadline comes first
+     */
+    public List<Fitted> of(Platform platform, int processors) {
+        boolean asksNothing = request.equipment().volumes().isEmpty() && request.equipment().cards().isEmpty() && request.equipment().extras().isEmpty();
+        if (asksNothing && wanted.isEmpty() && platform.expansion().needs().isEmpty()) {
+            return List.of(Fitted.NOTHING);
+        }
+        VolumePlans volumes = new VolumePlans(catalog, request, shelf, platform, processors, draws, deadline);
+        List<Fitted> found = new ArrayList<>();
+        for (CardPlan cards : new CardPlans(catalog, request, shelf, platform, processors, deadline).all(!request.equipment().volumes().isEmpty())) {
+            for (VolumePlan drives : volumes.of(cards.support())) {
+                Set<String> used = volumes.wanted(drives);
+                used.addAll(cards.cards().values().stream().map(card -> card.sku()).toList());
+                used.addAll(cards.extras().keySet());
+                if (used.containsAll(wanted)) {
+                    found.add(new Fitted(drives, cards));
+                }
+            }
+        }
+        return undominated(found);
+    }
+
+    /** What is worthwhile at some load: a dearer set only where it is lighter, or could be. */
+    private static List<Fitted> undominated(List<Fitted> found) {
+        found.sort(Fitted.ORDER);
+        List<Fitted> kept = new ArrayList<>();
+        long lightest = Long.MAX_VALUE;
+        for (Fitted fitted : found) {
+            if (fitted.microwatts() - fitted.range() < lightest) {
+                kept.add(fitted);
+                lightest = Math.min(lightest, fitted.microwatts());
+            }
+        }
+        kept.sort(Comparator.comparingLong(Fitted::price).thenComparingLong(Fitted::microwatts));
+        return List.copyOf(kept);
+    }
+}

@@ -1,0 +1,99 @@
+package sledwright.generator.fitout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import sledwright.domain.Catalog;
+import sledwright.domain.Enclosure;
+import sledwright.domain.EnclosureFrom;
+import sledwright.domain.Housed;
+import sledwright.domain.Platform;
+import sledwright.domain.Request;
+import sledwright.domain.Supply;
+import sledwright.generator.draw.Shelf;
+import sledwright.generator.draw.Watts;
+import sledwright.metrics.CheapestDraw;
+import sledwright.rules.enclosure.EnclosureBays;
+import sledwright.rules.enclosure.EnclosurePower;
+
+/** The enclosures that are bought with sleds: the cheapest kind and supply for a load, as few of it as house all machines. */
+public final class Housings {
+
+    /** @param price all enclosures with their supplies, minor units */
+    record Priced(Housed housed, long price) {
+    }
+
+    private final Catalog catalog;
+    private final Request request;
+    private final Shelf shelf;
+    private final Set<String> wanted;
+
+    /** @param wanted skus of enclosures and of supplies that only they take, all of which must be bought */
+    public Housings(Catalog catalog, Request request, Shelf shelf, Set<String> wanted) {
+        this.catalog = catalog;
+        this.request = request;
+        this.shelf = shelf;
+        this.wanted = wanted;
+    }
+
+    /** Whether machines of the platform are bought with an enclosure. */
+    public boolean needs(Platform platform) {
+        return request.equipment().enclosure() == EnclosureFrom.NEW && catalog.isSled(platform);
+    }
+
+    /** The loads of a sled, in microwatts, up to which an enclosure houses some number of them; above the greatest none houses any. */
+    public Set<Long> edges(Platform platform) {
+        Set<Long> edges = new TreeSet<>();
+        for (Enclosure enclosure : taking(platform)) {
+            for (Supply supply : enclosure.supplies()) {
+                double capacityW = EnclosurePower.capacityW(enclosure, supply, request.limit());
+                for (int sleds = 1; sleds <= Math.min(enclosure.bays(), request.machines()) && capacityW >= 0; sleds++) {
+                    edges.add(Watts.micro(capacityW) / sleds);
+                }
+            }
+        }
+        return edges;
+    }
+
+    /** The cheapest enclosures for sleds of a load; empty where none houses them. */
+    public Optional<Priced> cheapest(Platform platform, long microwatts) {
+        List<Priced> found = new ArrayList<>();
+        for (Enclosure enclosure : taking(platform)) {
+            for (Supply supply : enclosure.supplies()) {
+                housed(enclosure, supply, microwatts).ifPresent(found::add);
+            }
+        }
+        Priced best = null;
+        for (Priced housed : found) {
+            if (best == null || housed.price() < best.price() || housed.price() == best.price() && housed.housed.parts() < best.housed.parts()) {
+                best = housed;
+            }
+        }
+        return Optional.ofNullable(best);
+    }
+
+    private List<Enclosure> taking(Platform platform) {
+        return catalog.enclosures().stream().filter(enclosure -> EnclosureBays.allows(enclosure, platform)).toList();
+    }
+
+    private Optional<Priced> housed(Enclosure enclosure, Supply supply, long microwatts) {
+        if (!List.of(enclosure.sku(), supply.sku()).containsAll(wanted)) {
+            return Optional.empty();
+        }
+        int sleds = 0;
+        while (sleds < Math.min(enclosure.bays(), request.machines())
+                && EnclosurePower.allows(enclosure, supply, request.limit(), Watts.of((sleds + 1) * microwatts))) {
+            sleds++;
+        }
+        if (sleds == 0) {
+            return Optional.empty();
+        }
+        int count = (request.machines() + sleds - 1) / sleds;
+        long price = shelf.price(enclosure.sku(), count);
+        long supplies = shelf.price(supply.sku(), count * supply.count());
+        return price >= CheapestDraw.IMPOSSIBLE || supplies >= CheapestDraw.IMPOSSIBLE ? Optional.empty()
+                : Optional.of(new Priced(new Housed(enclosure, supply, count), price + supplies));
+    }
+}

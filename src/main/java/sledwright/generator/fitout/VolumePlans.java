@@ -1,0 +1,227 @@
+package sledwright.generator.fitout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import sledwright.domain.BayGroup;
+import sledwright.domain.Catalog;
+import sledwright.domain.Drive;
+import sledwright.domain.DriveSupport;
+import sledwright.domain.Platform;
+import sledwright.domain.Request;
+import sledwright.domain.VolumeWish;
+import sledwright.generator.draw.Shelf;
+import sledwright.generator.time.Deadline;
+import sledwright.generator.time.OutOfTimeException;
+import sledwright.metrics.CheapestDraw;
+import sledwright.rules.storage.BayCount;
+import sledwright.rules.storage.DriveBay;
+import sledwright.rules.storage.StorageCapacity;
+import sledwright.rules.storage.VolumeDriver;
+import sledwright.rules.storage.VolumeDrives;
+
+/** Every way to make the volumes of a request from the drives on sale, in the bays of a platform; only what none beats is kept. */
+final class VolumePlans {
+
+    /** A choice for one volume, with what it costs at least beside any others. */
+    private record Option(VolumePlan.Choice choice, long leastPrice, long leastMicrowatts) {
+    }
+
+    private final Catalog catalog;
+    private final Request request;
+    private final Shelf shelf;
+    private final Deadline deadline;
+    private final Platform platform;
+    private final int processors;
+    private final int bays;
+    private final Map<Drive.Kind, List<Drive>> kinds = new LinkedHashMap<>();
+    private final Map<Drive.Kind, DriveDraws> draws;
+
+    /** @param draws of each kind; shared by all platforms of a request */
+    VolumePlans(Catalog catalog, Request request, Shelf shelf, Platform platform, int processors, Map<Drive.Kind, DriveDraws> draws, Deadline deadline) {
+        this.catalog = catalog;
+        this.request = request;
+        this.shelf = shelf;
+        this.deadline = deadline;
+        this.platform = platform;
+        this.processors = processors;
+        this.draws = draws;
+        bays = platform.expansion().bays().stream().mapToInt(BayGroup::count).sum();
+        catalog.drives().stream().filter(drive -> !shelf.lots(drive.sku()).isEmpty())
+                .forEach(drive -> kinds.computeIfAbsent(drive.likeness(), kind -> new ArrayList<>()).add(drive));
+    }
+
+    /** The plans with one driver, the cheapest first. */
+    List<VolumePlan> of(Optional<DriveSupport> support) {
+        List<List<Option>> options = new ArrayList<>();
+        for (VolumeWish wish : request.equipment().volumes()) {
+            options.add(options(wish, support));
+        }
+        List<VolumePlan> found = new ArrayList<>();
+        if (options.stream().noneMatch(List::isEmpty)) {
+            new Choosing(options, support, found).choose(0, 0, 0);
+        }
+        return found;
+    }
+
+    private List<Option> options(VolumeWish wish, Optional<DriveSupport> support) {
+        List<Option> options = new ArrayList<>();
+        for (Drive.Kind kind : kinds.keySet()) {
+            for (BayGroup group : platform.expansion().bays()) {
+                if (wish.takes(kind) && DriveBay.allows(group, kind, processors)) {
+                    int most = kind.link().needsDriver() ? Math.min(group.count(), support.map(DriveSupport::ports).orElse(0)) : group.count();
+                    addOptions(options, wish, kind, group, support, most - wish.hotSpares());
+                }
+            }
+        }
+        options.sort(Comparator.comparingLong(Option::leastPrice).thenComparingLong(Option::leastMicrowatts));
+        return options;
+    }
+
+    private void addOptions(List<Option> options, VolumeWish wish, Drive.Kind kind, BayGroup group, Optional<DriveSupport> support, int most) {
+        DriveDraws source = source(kind);
+        for (int drives = wish.level().leastDrives(); drives <= most; drives++) {
+            boolean serves = VolumeDrives.allows(wish.level(), drives) && StorageCapacity.allows(wish, kind, drives)
+                    && (kind.link().needsDriver() ? VolumeDriver.allows(support.orElseThrow(), kind.link(), wish.level(), drives)
+                    : VolumeDriver.allows(group, wish.level(), drives));
+            if (serves) {
+                int all = drives + wish.hotSpares();
+                options.add(new Option(new VolumePlan.Choice(wish, kind, group, drives),
+                        request.machines() * all * (source.leastUnitPrice() + catalog.labour().perDrive()), all * source.leastMicrowatts()));
+                // More drives than are needed pay only where a price list falls with their number.
+                if (!fallsBeyond(kind, all)) {
+                    return;
+                }
+            }
+        }
+    }
+
+    private DriveDraws source(Drive.Kind kind) {
+        return draws.computeIfAbsent(kind, same -> new DriveDraws(shelf, request.use(), request.machines(), kinds.get(kind)));
+    }
+
+    /** Whether somewhere beyond a number of drives of a kind, in all volumes together, one more costs less. */
+    private boolean fallsBeyond(Drive.Kind kind, int each) {
+        for (int more = each; more < bays; more++) {
+            if (cost(kind, more + 1) < cost(kind, more)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private long cost(Drive.Kind kind, int each) {
+        int units = each * request.machines();
+        long price = source(kind).price(units);
+        return price >= CheapestDraw.IMPOSSIBLE ? price : price + units * catalog.labour().perDrive();
+    }
+
+    /** Chooses volume by volume, and leaves off where what is chosen already costs and weighs as much as a plan that was found. */
+    private final class Choosing {
+
+        private final List<List<Option>> options;
+        private final Optional<DriveSupport> support;
+        private final List<VolumePlan> found;
+        private final List<VolumePlan.Choice> chosen = new ArrayList<>();
+        private final long[] leastPriceFrom;
+        private final long[] leastMicrowattsFrom;
+        private final Map<String, Integer> inGroup = new HashMap<>();
+        private int onDriver;
+
+        Choosing(List<List<Option>> options, Optional<DriveSupport> support, List<VolumePlan> found) {
+            this.options = options;
+            this.support = support;
+            this.found = found;
+            leastPriceFrom = new long[options.size() + 1];
+            leastMicrowattsFrom = new long[options.size() + 1];
+            for (int i = options.size() - 1; i >= 0; i--) {
+                leastPriceFrom[i] = leastPriceFrom[i + 1] + options.get(i).stream().mapToLong(Option::leastPrice).min().orElse(0);
+                leastMicrowattsFrom[i] = leastMicrowattsFrom[i + 1] + options.get(i).stream().mapToLong(Option::leastMicrowatts).min().orElse(0);
+            }
+        }
+
+        void choose(int index, long price, long microwatts) {
+            if (deadline.isOver()) {
+                throw new OutOfTimeException();
+            }
+            if (index == options.size()) {
+                complete();
+                return;
+            }
+            for (Option option : options.get(index)) {
+                long least = price + option.leastPrice + leastPriceFrom[index + 1];
+                long lightest = microwatts + option.leastMicrowatts + leastMicrowattsFrom[index + 1];
+                if (!isBeaten(least, lightest) && take(option.choice, 1)) {
+                    chosen.add(option.choice);
+                    choose(index + 1, price + option.leastPrice, microwatts + option.leastMicrowatts);
+                    chosen.remove(chosen.size() - 1);
+                    take(option.choice, -1);
+                }
+            }
+        }
+
+        /** Takes bays and ports, or gives them back; false, with nothing taken, where there are too few. */
+        private boolean take(VolumePlan.Choice choice, int sign) {
+            int taken = inGroup.merge(choice.group().name(), sign * choice.all(), Integer::sum);
+            onDriver += choice.kind().link().needsDriver() ? sign * choice.all() : 0;
+            boolean fits = BayCount.allows(choice.group(), taken) && (onDriver == 0 || VolumeDriver.allows(support.orElseThrow(), onDriver));
+            if (!fits && sign > 0) {
+                take(choice, -1);
+            }
+            return fits;
+        }
+
+        private boolean isBeaten(long price, long microwatts) {
+            return request.use().isEmpty() && found.stream().anyMatch(plan -> plan.price() <= price && plan.microwatts() <= microwatts
+                    && (plan.price() < price || plan.microwatts() < microwatts));
+        }
+
+        private void complete() {
+            Map<Drive.Kind, Integer> units = new LinkedHashMap<>();
+            chosen.forEach(choice -> units.merge(choice.kind(), choice.all() * request.machines(), Integer::sum));
+            long labour = chosen.stream().mapToLong(VolumePlan.Choice::all).sum() * request.machines() * catalog.labour().perDrive();
+            List<VolumePlan> plans = List.of(new VolumePlan(labour, 0, 0, 0, chosen, Map.of()));
+            for (Map.Entry<Drive.Kind, Integer> kind : units.entrySet()) {
+                List<VolumePlan> longer = new ArrayList<>();
+                for (VolumePlan plan : plans) {
+                    for (DriveDraws.Way way : source(kind.getKey()).of(kind.getValue())) {
+                        Map<Drive.Kind, VolumePlan.Drawn> ways = new LinkedHashMap<>(plan.draws());
+                        ways.put(kind.getKey(), new VolumePlan.Drawn(source(kind.getKey()), way));
+                        longer.add(new VolumePlan(plan.price() + way.price(), plan.microwatts() + way.heaviest(), plan.range() + way.range(),
+                                plan.uneven() + way.uneven(), chosen, ways));
+                    }
+                }
+                plans = longer;
+            }
+            plans.forEach(this::keep);
+        }
+
+        private void keep(VolumePlan plan) {
+            if (found.stream().noneMatch(other -> beats(other, plan))) {
+                found.removeIf(other -> beats(plan, other));
+                found.add(plan);
+                found.sort(Comparator.comparingLong(VolumePlan::price));
+            }
+        }
+
+        private boolean beats(VolumePlan plan, VolumePlan other) {
+            if (plan.price() > other.price() || plan.microwatts() > other.microwatts() - other.range() || !wanted(plan).containsAll(wanted(other))) {
+                return false;
+            }
+            return plan.price() < other.price() || plan.microwatts() < other.microwatts() || plan.parts() <= other.parts();
+        }
+    }
+
+    /** The parts of a plan that the request wants used: a kind's draws hold each wanted part of it. */
+    Set<String> wanted(VolumePlan plan) {
+        Set<String> wanted = new TreeSet<>();
+        plan.draws().keySet().forEach(kind -> kinds.get(kind).stream().map(Drive::sku).filter(request.use()::contains).forEach(wanted::add));
+        return wanted;
+    }
+}
