@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import sledwright.desk.view.OrderView;
 import sledwright.domain.Catalog;
+import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Request;
 import sledwright.explain.Explainer;
 import sledwright.explain.Explanation;
@@ -61,8 +62,13 @@ final class Ordering {
         return why;
     }
 
+    /** One machine of a line; enclosures are the whole order's. */
+    private static Request alone(Request asked) {
+        return asked.withMachines(1).withEquipment(asked.equipment().withEnclosure(EnclosureFrom.OWN));
+    }
+
     private Optional<Explanation> explained(Request asked) {
-        Findings findings = search.run(asked.withMachines(1), deadline);
+        Findings findings = search.run(alone(asked), deadline);
         return findings.status() == Status.IMPOSSIBLE ? Optional.of(new Explainer(catalog, search, deadline).explain(findings, List.of()))
                 : Optional.empty();
     }

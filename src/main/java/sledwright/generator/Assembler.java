@@ -109,7 +109,8 @@ final class Assembler {
             Map<Slot, MemoryModule> modules = memories.get(machine);
             Fitout fitout = fitouts.get(machine);
             machines.add(same.computeIfAbsent(List.of(modules.values().stream().map(MemoryModule::sku).toList(), fitout.drives()), parts ->
-                    Build.of(frame.platform(), frame.processor(), frame.processors(), frame.cooling(), frame.supply(), modules).with(fitout)));
+                    Build.of(frame.platform(), frame.processor(), frame.processors(), frame.cooling(), frame.supply(),
+                            modules).with(fitout)));
         }
         machines.sort(Comparator.comparingDouble(PowerDraw::loadW).reversed());
         return machines;

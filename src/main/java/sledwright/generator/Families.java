@@ -197,7 +197,8 @@ final class Families {
 
     /** What a machine may load at most by all that limits it. */
     private long mostMicrowatts(Platform platform, Optional<Supply> supply) {
-        double most = Math.min(request.limit().powerW().orElse(Double.POSITIVE_INFINITY), platform.power().budgetW().orElse(Double.POSITIVE_INFINITY));
+        double most = Math.min(request.limit().powerW().orElse(Double.POSITIVE_INFINITY),
+                platform.power().budgetW().orElse(Double.POSITIVE_INFINITY));
         double fed = supply.map(option -> PowerDraw.deliverableW(option, request.limit())).orElse(Double.POSITIVE_INFINITY);
         double least = Math.min(most, fed);
         return least == Double.POSITIVE_INFINITY ? Completion.ANY_LOAD : Watts.micro(least);
@@ -225,7 +226,8 @@ final class Families {
         Stream<Optional<Supply>> choices = platform.power().supplies().isEmpty() ? Stream.of(Optional.empty())
                 : platform.power().supplies().stream().filter(supply -> isSold(supply.sku(), supply.count())).map(Optional::of);
         // What is wanted and only its enclosure brings is for the choice of that.
-        return choices.filter(supply -> supply.isEmpty() && housings.needs(platform) && ofEnclosures.containsAll(request.use().stream().filter(supplySkus::contains).toList())
+        return choices.filter(supply -> supply.isEmpty() && housings.needs(platform)
+                && ofEnclosures.containsAll(request.use().stream().filter(supplySkus::contains).toList())
                 || RequiredPart.allows(request, supplySkus, supply.map(Supply::sku).orElse(""))).toList();
     }
 
@@ -266,7 +268,8 @@ final class Families {
         }
         double worth = SurplusWorth.of(request, cores, require.memoryGb(), require.bandwidthGbs(), throughput);
         long microwatts = Watts.micro(platform.power().baseW()) + count * Watts.micro(processor.tdpW());
-        Frame frame = new Frame(platform, processor, count, kit, supply, types, price, worth, ranking.energy(supply, microwatts), cores, throughput, microwatts);
+        Frame frame = new Frame(platform, processor, count, kit, supply, types, price, worth, ranking.energy(supply, microwatts), cores,
+                throughput, microwatts);
         return Optional.of(frame).filter(this::carries);
     }
 }

@@ -22,17 +22,20 @@ import sledwright.generator.fitout.Completion;
  * @param completion drives, cards, extras and enclosures, which price and load count
  */
 record Frame(Platform platform, Processor processor, int processors, CoolingKit cooling, Optional<Supply> supply,
-             Set<ModuleType> types, long price, double worth, long energy, int cores, double throughput, long microwatts, Completion completion) {
+             Set<ModuleType> types, long price, double worth, long energy, int cores, double throughput, long microwatts,
+                     Completion completion) {
 
     /** A machine that needs neither drives, cards and extras nor an enclosure. */
     Frame(Platform platform, Processor processor, int processors, CoolingKit cooling, Optional<Supply> supply,
           Set<ModuleType> types, long price, double worth, long energy, int cores, double throughput, long microwatts) {
-        this(platform, processor, processors, cooling, supply, types, price, worth, energy, cores, throughput, microwatts, Completion.NOTHING);
+        this(platform, processor, processors, cooling, supply, types, price, worth, energy, cores, throughput, microwatts,
+                Completion.NOTHING);
     }
 
     /** The same, completed. */
     Frame with(Completion complete, long completeEnergy) {
-        return new Frame(platform, processor, processors, cooling, supply, types, price + complete.price(), worth, completeEnergy, cores, throughput,
+        return new Frame(platform, processor, processors, cooling, supply, types, price + complete.price(), worth, completeEnergy, cores,
+                throughput,
                 microwatts + complete.fitted().microwatts(), complete);
     }
 

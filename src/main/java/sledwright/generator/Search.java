@@ -71,7 +71,8 @@ public final class Search implements Exact {
 
     private Findings run(Request request, Set<String> somewhere, Deadline deadline) {
         Ranking ranking = new Ranking(request);
-        List<Family> families = Families.of(catalog, request, everyWeight -> market(request, somewhere, everyWeight).until(deadline), ranking, deadline);
+        List<Family> families = Families.of(catalog, request, everyWeight ->
+                market(request, somewhere, everyWeight).until(deadline), ranking, deadline);
         Walk.Path path = new Walk(request, new Query(request, families, ranking, deadline), ranking).walk();
         Assembler assembler = new Assembler(catalog, request, market(request, somewhere, false).shelf(), shapes);
         List<Order> ranked = path.builds().stream().map(assembler::assemble).toList();

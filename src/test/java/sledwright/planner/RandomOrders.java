@@ -30,8 +30,12 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import sledwright.domain.Build;
+import sledwright.domain.CardWish;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
+import sledwright.domain.EnclosureFrom;
+import sledwright.domain.Equipment;
+import sledwright.domain.Fitout;
 import sledwright.domain.CoolingKit;
 import sledwright.domain.Labour;
 import sledwright.domain.Licence;
@@ -45,10 +49,14 @@ import sledwright.domain.Pick;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.domain.Request;
+import sledwright.domain.RaidLevel;
 import sledwright.domain.Requirements;
 import sledwright.domain.Slot;
 import sledwright.domain.Supply;
+import sledwright.domain.VolumeWish;
 import sledwright.domain.Worth;
+import sledwright.samples.Equipped;
+import sledwright.samples.FitoutSketch;
 import sledwright.rules.Order;
 
 /** Orders put together at random. Their parts come in few figures and fewer prices, so that ties are frequent. */
@@ -57,7 +65,7 @@ final class RandomOrders {
     private static final CoolingKit WIDE = new CoolingKit("WIDE", "wide heat sink", 200, List.of("1A2", "2A2"));
 
     private static final List<Platform> PLATFORMS = List.of(
-            platform().sku("BOX").cooling(LOW, TALL, WIDE).make(),
+            platform().sku("BOX").cooling(LOW, TALL, WIDE).expansion(Equipped.EXPANSION).make(),
             platform().sku("SLED").supplies().budgetW(250).channels(2, 2).forbidMixedWidths().distinctCapacities(1)
                     .mirrored(OptionalDouble.empty()).rankSparing(false).make(),
             platform().sku("NARROW").counts(2).maxTdpW(90).channels(4, 2).countsPerSocket(4, 8).rankLimit(ModuleType.RDIMM, 4)
@@ -81,8 +89,8 @@ final class RandomOrders {
 
     /** An order of any machines with any picks for any request; it rarely is valid. */
     Order any() {
-        Request request = request();
-        List<Build> kinds = IntStream.range(0, 1 + random.nextInt(2)).mapToObj(i -> build(pick(PLATFORMS))).toList();
+        Request request = request().withEquipment(equipment());
+        List<Build> kinds = IntStream.range(0, 1 + random.nextInt(2)).mapToObj(i -> build(pick(PLATFORMS)).with(fitout())).toList();
         List<Build> machines = IntStream.range(0, request.machines()).mapToObj(i -> kinds.get(i % kinds.size())).toList();
         List<Pick> picks = new ArrayList<>();
         machines.forEach(machine -> machine.partCounts().forEach((sku, units) -> {
@@ -147,6 +155,38 @@ final class RandomOrders {
         }
         return new Build(platform, processors, pick(platform.cooling()),
                 random.nextInt(5) > 0 ? Optional.of(pick(SUPPLIES)) : Optional.empty(), new TreeMap<>(modules));
+    }
+
+    /** Drives and cards in any bays and slots, with any driver; they rarely keep all rules. */
+    private Fitout fitout() {
+        FitoutSketch fitout = new FitoutSketch();
+        if (random.nextBoolean()) {
+            fitout.volume("data", pick(List.of(RaidLevel.values())), pick(List.of("front", "fast", "rear")), 1 + random.nextInt(9),
+                    pick(List.of(Equipped.SSD, Equipped.SAS, Equipped.HDD, Equipped.NVME)), random.nextInt(2));
+        }
+        if (random.nextBoolean()) {
+            fitout.volume("system", RaidLevel.LEVEL_1, "front", Equipped.SSD, pick(List.of(Equipped.SSD, Equipped.OTHER_SSD, Equipped.BIG_SSD)));
+        }
+        if (random.nextBoolean()) {
+            fitout.driver(pick(List.of("onboard", "X1", "X2")));
+        }
+        if (random.nextBoolean()) {
+            fitout.card(pick(List.of("X1", "X2", "X3")), pick(List.of(Equipped.NET, Equipped.FAST_NET, Equipped.CONTROLLER)));
+        }
+        List.of(Equipped.FANS, Equipped.BLANK, Equipped.RISER).forEach(extra -> {
+            if (random.nextBoolean()) {
+                fitout.extra(extra, 1);
+            }
+        });
+        return fitout.make();
+    }
+
+    private Equipment equipment() {
+        List<VolumeWish> volumes = random.nextBoolean() ? List.of()
+                : List.of(new VolumeWish("data", 400, pick(List.of(RaidLevel.values())), Optional.empty(), Optional.empty(), 0));
+        List<CardWish> cards = random.nextBoolean() ? List.of()
+                : List.of(new CardWish(Optional.of("NET-2X10"), Optional.empty(), 0, 0, 1 + random.nextInt(2)));
+        return new Equipment(volumes, cards, Map.of(), EnclosureFrom.OWN);
     }
 
     private Lot anyLot(String sku) {

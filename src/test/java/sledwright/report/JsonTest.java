@@ -86,6 +86,11 @@ class JsonTest {
                         "1C1": "R32",
                         "1D1": "R32"
                       },
+                      "volumes": [],
+                      "driver": null,
+                      "cards": {},
+                      "extras": {},
+                      "enclosures": [],
                       "cores": 10,
                       "memory_gb": 128,
                       "usable_gb": 128,

@@ -132,8 +132,10 @@ public final class Lines {
     }
 
     private void addLabour(List<Build> machines) {
-        add(Line.Kind.LABOUR, "per drive", machines.stream().mapToInt(build -> build.fitout().drives().size()).sum(), catalog.labour().perDrive());
-        add(Line.Kind.LABOUR, "per card", machines.stream().mapToInt(build -> build.fitout().cards().size()).sum(), catalog.labour().perCard());
+        add(Line.Kind.LABOUR, "per drive", machines.stream().mapToInt(build ->
+                build.fitout().drives().size()).sum(), catalog.labour().perDrive());
+        add(Line.Kind.LABOUR, "per card", machines.stream().mapToInt(build ->
+                build.fitout().cards().size()).sum(), catalog.labour().perCard());
     }
 
     private void addLicence(Order order) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.stream.IntStream;
+import sledwright.domain.BayGroup;
 import sledwright.domain.Board;
 import sledwright.domain.Catalog;
 import sledwright.domain.Lot.PriceBreak;
@@ -21,6 +22,9 @@ import sledwright.rules.Order;
 
 /** Answers what could be had on other terms, by the exact search, and remembers it. */
 public final class Oracle {
+
+    /** Units of one extra that a request may ask for besides. */
+    private static final int MOST_EXTRAS = 1000;
 
     private final Catalog catalog;
     private final Exact search;
@@ -111,7 +115,10 @@ public final class Oracle {
     }
 
     private Catalog plentiful(int machines) {
-        int most = machines * catalog.platforms().stream().mapToInt(Oracle::mostOfAnyPart).max().orElse(1);
+        int ofMachine = catalog.platforms().stream().mapToInt(Oracle::mostOfAnyPart).max().orElse(1);
+        int ofEnclosure = catalog.enclosures().stream().flatMap(enclosure ->
+                enclosure.supplies().stream()).mapToInt(Supply::count).max().orElse(1);
+        int most = machines * (Math.max(ofMachine, ofEnclosure) + MOST_EXTRAS);
         return catalog.withEachLot(lot -> lot.onHand() ? lot : lot.with(Math.max(most, lot.available()), lot.breaks()));
     }
 
@@ -124,6 +131,9 @@ public final class Oracle {
     private static int mostOfAnyPart(Platform platform) {
         Board board = platform.board();
         int supplies = platform.power().supplies().stream().mapToInt(Supply::count).max().orElse(0);
-        return Math.max(supplies, board.sockets() * board.channels() * board.slotsPerChannel());
+        int drives = platform.expansion().bays().stream().mapToInt(BayGroup::count).sum();
+        int needs = platform.expansion().needs().stream().flatMap(need -> need.parts().values().stream()).mapToInt(Integer::intValue).sum();
+        return IntStream.of(supplies, board.sockets() * board.channels() * board.slotsPerChannel(), drives,
+                platform.expansion().slots().size() + board.sockets() * needs).max().orElseThrow();
     }
 }

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import sledwright.domain.Card;
 import sledwright.domain.Catalog;
 import sledwright.domain.CoolingKit;
+import sledwright.domain.Drive;
 import sledwright.domain.Enclosure;
+import sledwright.domain.Extra;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.Part;
 import sledwright.domain.Pick;
@@ -18,7 +21,7 @@ import sledwright.rules.Order;
 public final class PriceShares {
 
     private static final List<String> KINDS =
-            List.of("platform", "enclosure", "processors", "cooling", "supply", "memory", "labour", "licence");
+            List.of("platform", "enclosure", "processors", "cooling", "supply", "memory", "drives", "cards", "extras", "labour", "licence");
 
     private PriceShares() {
     }
@@ -58,7 +61,16 @@ public final class PriceShares {
         if (part instanceof CoolingKit) {
             return "cooling";
         }
-        return part instanceof MemoryModule ? "memory" : "supply";
+        if (part instanceof Drive) {
+            return "drives";
+        }
+        if (part instanceof Card) {
+            return "cards";
+        }
+        if (part instanceof Extra) {
+            return "extras";
+        }
+        return part instanceof MemoryModule ? "memory" : catalog.isOfEnclosuresAlone(sku) ? "enclosure" : "supply";
     }
 
     /** The differences as words: {@code processors +3.00, memory -1.50}. */

@@ -81,7 +81,8 @@ final class CardPlans {
     /** The cards that serve an entry. Where no other entry can take any of them, those that another matches in everything are left out. */
     private List<Card> candidates(CardWish wish) {
         List<Card> fitting = catalog.cards().stream().filter(wish::takes).filter(this::fitsSomewhere).toList();
-        boolean shared = request.equipment().cards().stream().filter(other -> other != wish).anyMatch(other -> fitting.stream().anyMatch(other::takes))
+        boolean shared = request.equipment().cards().stream().filter(other -> other != wish).anyMatch(other ->
+                fitting.stream().anyMatch(other::takes))
                 || fitting.stream().anyMatch(card -> card.support().isPresent() || request.use().contains(card.sku()));
         List<Card> kept = new ArrayList<>();
         for (Card card : fitting) {
@@ -153,7 +154,8 @@ final class CardPlans {
 
     /** Keeps a plan unless one that drives the same matches it; drops those that it beats. */
     private void keep(CardPlan plan) {
-        if (plans.stream().noneMatch(other -> serves(other, plan) && other.price() <= plan.price() && other.microwatts() <= plan.microwatts()
+        if (plans.stream().noneMatch(other -> serves(other, plan) && other.price() <= plan.price()
+                && other.microwatts() <= plan.microwatts()
                 && (other.price() < plan.price() || other.microwatts() < plan.microwatts() || other.parts() <= plan.parts()))) {
             plans.removeIf(other -> serves(plan, other) && plan.price() <= other.price() && plan.microwatts() <= other.microwatts());
             plans.add(plan);
@@ -162,7 +164,8 @@ final class CardPlans {
 
     /** Whether one plan drives all that another drives, with the same parts of those that the request wants used. */
     private boolean serves(CardPlan plan, CardPlan other) {
-        boolean drives = other.support().isEmpty() || plan.support().isPresent() && plan.support().get().ports() >= other.support().get().ports()
+        boolean drives = other.support().isEmpty() || plan.support().isPresent()
+                && plan.support().get().ports() >= other.support().get().ports()
                 && plan.support().get().links().containsAll(other.support().get().links())
                 && plan.support().get().levels().containsAll(other.support().get().levels());
         return drives && wanted(plan).containsAll(wanted(other));

@@ -50,7 +50,8 @@ public record Completion(long heavierThan, long atMost, long price, Fitted fitte
         }
         Set<Long> edges = new TreeSet<>();
         for (Fitted set : sets) {
-            totals.stream().filter(total -> total <= mostMicro).map(total -> total - set.microwatts()).filter(edge -> edge >= 0).forEach(edges::add);
+            totals.stream().filter(total -> total <= mostMicro).map(total -> total - set.microwatts()).filter(edge ->
+                    edge >= 0).forEach(edges::add);
         }
         List<Completion> completions = new ArrayList<>();
         long from = -1;
@@ -78,7 +79,8 @@ public record Completion(long heavierThan, long atMost, long price, Fitted fitte
             } else {
                 next = new Completion(from, edge, set.price(), set, Optional.empty());
             }
-            if (next != null && (best == null || next.price < best.price || next.price == best.price && set.microwatts() < best.fitted.microwatts())) {
+            if (next != null && (best == null || next.price < best.price || next.price == best.price
+                    && set.microwatts() < best.fitted.microwatts())) {
                 best = next;
             }
         }
@@ -88,7 +90,8 @@ public record Completion(long heavierThan, long atMost, long price, Fitted fitte
     /** Adds a completion, or lengthens the last one where it goes on unchanged. */
     private static void join(List<Completion> completions, Completion next) {
         Completion last = completions.isEmpty() ? null : completions.get(completions.size() - 1);
-        if (last != null && last.atMost == next.heavierThan && last.price == next.price && last.fitted == next.fitted && last.housed.equals(next.housed)) {
+        if (last != null && last.atMost == next.heavierThan && last.price == next.price && last.fitted == next.fitted
+                && last.housed.equals(next.housed)) {
             completions.set(completions.size() - 1, new Completion(last.heavierThan, next.atMost, next.price, next.fitted, next.housed));
         } else {
             completions.add(next);

@@ -18,7 +18,8 @@ public record Fitted(VolumePlan volumes, CardPlan cards) {
             new CardPlan(0, 0, new TreeMap<>(), new TreeMap<>(), Optional.empty(), Optional.empty()));
 
     /** The cheapest first; of equals the lightest, then that of fewest parts. */
-    static final Comparator<Fitted> ORDER = Comparator.comparingLong(Fitted::price).thenComparingLong(Fitted::microwatts).thenComparingInt(Fitted::parts);
+    static final Comparator<Fitted> ORDER = Comparator.comparingLong(Fitted::price)
+            .thenComparingLong(Fitted::microwatts).thenComparingInt(Fitted::parts);
 
     /** All machines with labour, minor units. */
     public long price() {

@@ -38,13 +38,15 @@ public final class Fittings {
      * @throws sledwright.generator.time.OutOfTimeException when the deadline comes first
      */
     public List<Fitted> of(Platform platform, int processors) {
-        boolean asksNothing = request.equipment().volumes().isEmpty() && request.equipment().cards().isEmpty() && request.equipment().extras().isEmpty();
+        boolean asksNothing = request.equipment().volumes().isEmpty() && request.equipment().cards().isEmpty()
+                && request.equipment().extras().isEmpty();
         if (asksNothing && wanted.isEmpty() && platform.expansion().needs().isEmpty()) {
             return List.of(Fitted.NOTHING);
         }
         VolumePlans volumes = new VolumePlans(catalog, request, shelf, platform, processors, draws, deadline);
         List<Fitted> found = new ArrayList<>();
-        for (CardPlan cards : new CardPlans(catalog, request, shelf, platform, processors, deadline).all(!request.equipment().volumes().isEmpty())) {
+        for (CardPlan cards : new CardPlans(catalog, request, shelf, platform, processors,
+                deadline).all(!request.equipment().volumes().isEmpty())) {
             for (VolumePlan drives : volumes.of(cards.support())) {
                 Set<String> used = volumes.wanted(drives);
                 used.addAll(cards.cards().values().stream().map(card -> card.sku()).toList());

@@ -67,7 +67,8 @@ public final class Housings {
         }
         Priced best = null;
         for (Priced housed : found) {
-            if (best == null || housed.price() < best.price() || housed.price() == best.price() && housed.housed.parts() < best.housed.parts()) {
+            if (best == null || housed.price() < best.price() || housed.price() == best.price()
+                    && housed.housed.parts() < best.housed.parts()) {
                 best = housed;
             }
         }

@@ -44,7 +44,8 @@ final class VolumePlans {
     private final Map<Drive.Kind, DriveDraws> draws;
 
     /** @param draws of each kind; shared by all platforms of a request */
-    VolumePlans(Catalog catalog, Request request, Shelf shelf, Platform platform, int processors, Map<Drive.Kind, DriveDraws> draws, Deadline deadline) {
+    VolumePlans(Catalog catalog, Request request, Shelf shelf, Platform platform, int processors, Map<Drive.Kind, DriveDraws> draws,
+            Deadline deadline) {
         this.catalog = catalog;
         this.request = request;
         this.shelf = shelf;
@@ -75,7 +76,8 @@ final class VolumePlans {
         for (Drive.Kind kind : kinds.keySet()) {
             for (BayGroup group : platform.expansion().bays()) {
                 if (wish.takes(kind) && DriveBay.allows(group, kind, processors)) {
-                    int most = kind.link().needsDriver() ? Math.min(group.count(), support.map(DriveSupport::ports).orElse(0)) : group.count();
+                    int most = kind.link().needsDriver()
+                            ? Math.min(group.count(), support.map(DriveSupport::ports).orElse(0)) : group.count();
                     addOptions(options, wish, kind, group, support, most - wish.hotSpares());
                 }
             }
@@ -84,7 +86,8 @@ final class VolumePlans {
         return options;
     }
 
-    private void addOptions(List<Option> options, VolumeWish wish, Drive.Kind kind, BayGroup group, Optional<DriveSupport> support, int most) {
+    private void addOptions(List<Option> options, VolumeWish wish, Drive.Kind kind, BayGroup group, Optional<DriveSupport> support,
+            int most) {
         DriveDraws source = source(kind);
         for (int drives = wish.level().leastDrives(); drives <= most; drives++) {
             boolean serves = VolumeDrives.allows(wish.level(), drives) && StorageCapacity.allows(wish, kind, drives)
@@ -93,7 +96,8 @@ final class VolumePlans {
             if (serves) {
                 int all = drives + wish.hotSpares();
                 options.add(new Option(new VolumePlan.Choice(wish, kind, group, drives),
-                        request.machines() * all * (source.leastUnitPrice() + catalog.labour().perDrive()), all * source.leastMicrowatts()));
+                        request.machines() * all * (source.leastUnitPrice() + catalog.labour().perDrive()),
+                                all * source.leastMicrowatts()));
                 // More drives than are needed pay only where a price list falls with their number.
                 if (!fallsBeyond(kind, all)) {
                     return;
@@ -142,7 +146,8 @@ final class VolumePlans {
             leastMicrowattsFrom = new long[options.size() + 1];
             for (int i = options.size() - 1; i >= 0; i--) {
                 leastPriceFrom[i] = leastPriceFrom[i + 1] + options.get(i).stream().mapToLong(Option::leastPrice).min().orElse(0);
-                leastMicrowattsFrom[i] = leastMicrowattsFrom[i + 1] + options.get(i).stream().mapToLong(Option::leastMicrowatts).min().orElse(0);
+                leastMicrowattsFrom[i] = leastMicrowattsFrom[i + 1]
+                        + options.get(i).stream().mapToLong(Option::leastMicrowatts).min().orElse(0);
             }
         }
 
@@ -170,7 +175,8 @@ final class VolumePlans {
         private boolean take(VolumePlan.Choice choice, int sign) {
             int taken = inGroup.merge(choice.group().name(), sign * choice.all(), Integer::sum);
             onDriver += choice.kind().link().needsDriver() ? sign * choice.all() : 0;
-            boolean fits = BayCount.allows(choice.group(), taken) && (onDriver == 0 || VolumeDriver.allows(support.orElseThrow(), onDriver));
+            boolean fits = BayCount.allows(choice.group(), taken)
+                    && (onDriver == 0 || VolumeDriver.allows(support.orElseThrow(), onDriver));
             if (!fits && sign > 0) {
                 take(choice, -1);
             }
@@ -193,7 +199,8 @@ final class VolumePlans {
                     for (DriveDraws.Way way : source(kind.getKey()).of(kind.getValue())) {
                         Map<Drive.Kind, VolumePlan.Drawn> ways = new LinkedHashMap<>(plan.draws());
                         ways.put(kind.getKey(), new VolumePlan.Drawn(source(kind.getKey()), way));
-                        longer.add(new VolumePlan(plan.price() + way.price(), plan.microwatts() + way.heaviest(), plan.range() + way.range(),
+                        longer.add(new VolumePlan(plan.price() + way.price(), plan.microwatts() + way.heaviest(),
+                                plan.range() + way.range(),
                                 plan.uneven() + way.uneven(), chosen, ways));
                     }
                 }
@@ -211,7 +218,8 @@ final class VolumePlans {
         }
 
         private boolean beats(VolumePlan plan, VolumePlan other) {
-            if (plan.price() > other.price() || plan.microwatts() > other.microwatts() - other.range() || !wanted(plan).containsAll(wanted(other))) {
+            if (plan.price() > other.price() || plan.microwatts() > other.microwatts() - other.range()
+                    || !wanted(plan).containsAll(wanted(other))) {
                 return false;
             }
             return plan.price() < other.price() || plan.microwatts() < other.microwatts() || plan.parts() <= other.parts();
@@ -221,7 +229,8 @@ final class VolumePlans {
     /** The parts of a plan that the request wants used: a kind's draws hold each wanted part of it. */
     Set<String> wanted(VolumePlan plan) {
         Set<String> wanted = new TreeSet<>();
-        plan.draws().keySet().forEach(kind -> kinds.get(kind).stream().map(Drive::sku).filter(request.use()::contains).forEach(wanted::add));
+        plan.draws().keySet().forEach(kind ->
+                kinds.get(kind).stream().map(Drive::sku).filter(request.use()::contains).forEach(wanted::add));
         return wanted;
     }
 }

@@ -206,7 +206,8 @@ public final class MemoryMarket {
                 List<List<List<Draw>>> drawn = new ArrayList<>();
                 level.groups().forEach((group, modules) -> drawn.add(entangled[drawn.size()] != null ? null
                         : drawn(kinds, group, modules, unitsPerModule, mostModules)));
-                pricing = new Pricing(request, memory, found, drawn, entangled, sockets, uncovered, catalog.labour().perModule(), everyWeight, deadline);
+                pricing = new Pricing(request, memory, found, drawn, entangled, sockets, uncovered, catalog.labour().perModule(),
+                        everyWeight, deadline);
             }
             return pricing.points(mostSocketGb);
         }

@@ -219,7 +219,8 @@ final class Pricing {
         long slack = load.uneven() > 1 && !dealtExactly ? load.range() : 0;
         if (!isMatched(kept, price, heaviest - slack)) {
             kept.removeIf(point -> point.price() >= price
-                    && (everyWeight ? point.microwatts() == heaviest && point.slack() == 0 : point.microwatts() - point.slack() >= heaviest));
+                    && (everyWeight ? point.microwatts() == heaviest
+                            && point.slack() == 0 : point.microwatts() - point.slack() >= heaviest));
             kept.add(new MemoryPoint(price, bucket.totalGb() * shapes.key().multiple(), bucket.fullestGb(), usableGb(bucket),
                     modules(bucket), heaviest, slack, shapes.key(), bucket, shape, all));
         }
@@ -227,7 +228,8 @@ final class Pricing {
 
     private boolean isMatched(List<MemoryPoint> kept, long price, long microwatts) {
         for (MemoryPoint point : kept) {
-            if (point.price() <= price && (everyWeight ? point.microwatts() == microwatts && point.slack() == 0 : point.microwatts() <= microwatts)) {
+            if (point.price() <= price && (everyWeight ? point.microwatts() == microwatts
+                    && point.slack() == 0 : point.microwatts() <= microwatts)) {
                 return true;
             }
         }

@@ -78,7 +78,8 @@ public final class BuildText {
 
     /** The drives of a machine, volume by volume. */
     static TextTable drives(Fitout fitout) {
-        TextTable table = new TextTable().column("volume", Fit.LEFT).column("level", Fit.RIGHT).column("usable GB", Fit.RIGHT).column("bays", Fit.LEFT)
+        TextTable table = new TextTable().column("volume", Fit.LEFT).column("level", Fit.RIGHT).column("usable GB",
+                Fit.RIGHT).column("bays", Fit.LEFT)
                 .column("drives", Fit.FLEXIBLE).column("hot spares", Fit.FLEXIBLE);
         for (Volume volume : fitout.volumes()) {
             table.row(volume.name(), volume.level().label(), Numbers.plain(volume.usableGb()), volume.group(), counted(volume.drives()),

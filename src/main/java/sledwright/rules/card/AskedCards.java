@@ -18,6 +18,9 @@ public final class AskedCards extends Rule<Machine> {
 
     public static final String ID = "cards";
 
+    /** The key of a request that it holds a build to. */
+    public static final String KEY = "require.cards";
+
     public AskedCards() {
         super(ID, "Every card that the request asks for is there; one card serves one entry, and one entry is one part.");
     }
@@ -49,7 +52,7 @@ public final class AskedCards extends Rule<Machine> {
 
     @Override
     public Set<String> answersTo() {
-        return Set.of("require.cards");
+        return Set.of(KEY);
     }
 
     @Override

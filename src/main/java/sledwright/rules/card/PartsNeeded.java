@@ -1,6 +1,7 @@
 package sledwright.rules.card;
 
 import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import sledwright.domain.Build;
@@ -16,6 +17,9 @@ public final class PartsNeeded extends Rule<Machine> {
 
     public static final String ID = "needs";
 
+    /** The key of a request that it holds a build to. */
+    public static final String KEY = "extras";
+
     public PartsNeeded() {
         super(ID, "What the fitted processors and empty sockets call for is bought, besides the extras that the request asks for.");
     }
@@ -30,6 +34,11 @@ public final class PartsNeeded extends Rule<Machine> {
     static SortedMap<String, Integer> called(Machine machine) {
         Build build = machine.build();
         return called(build.platform(), build.processors().size(), machine.request().equipment());
+    }
+
+    @Override
+    public Set<String> answersTo() {
+        return Set.of(KEY);
     }
 
     @Override

@@ -2,6 +2,7 @@ package sledwright.rules.enclosure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import sledwright.domain.Enclosure;
 import sledwright.domain.Limits;
 import sledwright.domain.Supply;
@@ -16,6 +17,9 @@ import sledwright.words.Numbers;
 public final class EnclosurePower extends Rule<Housing> {
 
     public static final String ID = "enclosure-power";
+
+    /** The key of a request that it holds a build to. */
+    public static final String KEY = "enclosure";
 
     public EnclosurePower() {
         super(ID, "The enclosure feeds itself and its sleds with the redundant supplies failed, at the site's mains voltage, within its"
@@ -44,6 +48,11 @@ public final class EnclosurePower extends Rule<Housing> {
     /** What the budget leaves for the sleds. */
     private static double grantedW(Enclosure enclosure) {
         return enclosure.budgetW() > 0 ? Quantity.rounded(enclosure.budgetW() - enclosure.baseW()) : Double.POSITIVE_INFINITY;
+    }
+
+    @Override
+    public Set<String> answersTo() {
+        return Set.of(KEY);
     }
 
     @Override

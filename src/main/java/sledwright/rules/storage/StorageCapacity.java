@@ -19,6 +19,9 @@ public final class StorageCapacity extends Rule<Machine> {
 
     public static final String ID = "storage-capacity";
 
+    /** The key of a request that it holds a build to. */
+    public static final String KEY = "require.storage";
+
     public StorageCapacity() {
         super(ID, "Every volume that the request asks for is there: as large, at its level, of the kind and interface asked for, with"
                 + " its hot spares.");
@@ -31,7 +34,7 @@ public final class StorageCapacity extends Rule<Machine> {
 
     @Override
     public Set<String> answersTo() {
-        return Set.of("require.storage");
+        return Set.of(KEY);
     }
 
     @Override

@@ -215,8 +215,10 @@ public final class Pricer {
         Licence licence = free ? Licence.NONE : request.licence();
         Objective objective = free ? Objective.CHEAPEST : request.objective();
         return new Request(request.name(), machines, platforms, request.require(), open, objective,
-                new Worth(worth.core() * ScaledMoney.ONE, worth.gb() * ScaledMoney.ONE, worth.gbs() * ScaledMoney.ONE, worth.throughput() * ScaledMoney.ONE),
-                new Licence(licence.perCore() * ScaledMoney.ONE, licence.perProcessor() * ScaledMoney.ONE), 1, request.step(), request.forbid(), used, Map.of(),
+                new Worth(worth.core() * ScaledMoney.ONE, worth.gb() * ScaledMoney.ONE, worth.gbs() * ScaledMoney.ONE,
+                        worth.throughput() * ScaledMoney.ONE),
+                new Licence(licence.perCore() * ScaledMoney.ONE, licence.perProcessor() * ScaledMoney.ONE), 1, request.step(),
+                        request.forbid(), used, Map.of(),
                 request.equipment().withEnclosure(EnclosureFrom.OWN));
     }
 

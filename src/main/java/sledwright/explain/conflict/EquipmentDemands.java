@@ -1,0 +1,142 @@
+package sledwright.explain.conflict;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import sledwright.domain.BayGroup;
+import sledwright.domain.CardWish;
+import sledwright.domain.Catalog;
+import sledwright.domain.EnclosureFrom;
+import sledwright.domain.Equipment;
+import sledwright.domain.VolumeWish;
+import sledwright.explain.ask.Extreme;
+import sledwright.explain.ask.Oracle;
+import sledwright.explain.ask.WhatIf;
+import sledwright.rules.card.AskedCards;
+import sledwright.rules.card.PartsNeeded;
+import sledwright.rules.enclosure.EnclosurePower;
+import sledwright.rules.storage.StorageCapacity;
+import sledwright.rules.storage.VolumeDrives;
+import sledwright.words.Numbers;
+
+/** The drives, cards, extras and enclosures that a request asks for, as demands. */
+final class EquipmentDemands {
+
+    private EquipmentDemands() {
+    }
+
+    /** Each volume, entry of cards and extra by itself, and the enclosure of a sled. */
+    static Stream<Demand> of(Equipment asked, Catalog catalog) {
+        Stream<Demand> enclosure = asked.enclosure() == EnclosureFrom.NEW
+                && !catalog.enclosures().isEmpty() ? Stream.of(enclosure()) : Stream.of();
+        return Stream.of(asked.volumes().stream().map(EquipmentDemands::volume), asked.cards().stream().map(EquipmentDemands::cards),
+                new TreeMap<>(asked.extras()).entrySet().stream().map(extra -> extra(extra.getKey(), extra.getValue())), enclosure)
+                .flatMap(demands -> demands);
+    }
+
+    private static Demand volume(VolumeWish wish) {
+        return new Demand(StorageCapacity.KEY, Optional.of(wish.name()), Numbers.plain(wish.usableGb()),
+                "volume %s of %s GB at level %s".formatted(wish.name(), Numbers.plain(wish.usableGb()), wish.level().label()),
+                terms -> with(terms, less(terms.request().equipment().volumes(), wish), terms.request().equipment().cards()),
+                (terms, oracle) -> smaller(wish, terms, oracle));
+    }
+
+    /** The largest such volume that can be had. */
+    private static Concession smaller(VolumeWish wish, WhatIf terms, Oracle oracle) {
+        return Extreme.first(sizes(wish, oracle.catalog()), gb -> oracle.cheapest(holding(terms, wish, gb)).map(order -> gb))
+                .map(most -> new Concession(holding(terms, wish, most), Numbers.plain(most),
+                        "volume %s reaches %s GB at most".formatted(wish.name(), Numbers.plain(most)),
+                        "lower volume %s from %s to %s GB".formatted(wish.name(), Numbers.plain(wish.usableGb()), Numbers.plain(most))))
+                .orElseGet(() -> new Concession(terms, "", "no volume %s can be had".formatted(wish.name()),
+                        "do without volume %s".formatted(wish.name())));
+    }
+
+    private static WhatIf holding(WhatIf terms, VolumeWish wish, double gb) {
+        Equipment before = terms.request().equipment();
+        VolumeWish other = new VolumeWish(wish.name(), gb, wish.level(), wish.kind(), wish.link(), wish.hotSpares());
+        return with(terms, more(before.volumes(), other), before.cards());
+    }
+
+    /** What drives of the catalogue come to below what is asked, the greatest first. */
+    private static List<Double> sizes(VolumeWish wish, Catalog catalog) {
+        int bays = catalog.platforms().stream().flatMap(platform -> platform.expansion().bays().stream()).mapToInt(BayGroup::count).max()
+                .orElse(0);
+        return catalog.drives().stream().filter(drive -> wish.takes(drive.likeness()))
+                .flatMap(drive -> IntStream.rangeClosed(1, bays).filter(number -> VolumeDrives.allows(wish.level(), number))
+                        .mapToObj(number -> wish.level().usableGb(number, drive.capacityGb())))
+                .filter(gb -> gb < wish.usableGb()).distinct().sorted(Comparator.reverseOrder()).toList();
+    }
+
+    private static Demand cards(CardWish wish) {
+        String words = AskedCards.words(wish);
+        return new Demand(AskedCards.KEY, Optional.of(wish.sku().orElse("")), words, words,
+                terms -> with(terms, terms.request().equipment().volumes(), less(terms.request().equipment().cards(), wish)),
+                (terms, oracle) -> fewer(wish.count(), number -> of(terms, wish, number), oracle)
+                        .map(most -> new Concession(of(terms, wish, most), String.valueOf(most),
+                                "there is room for %d of them".formatted(most),
+                                "fit %d instead of %s".formatted(most, words)))
+                        .orElseGet(() -> new Concession(terms, "", "%s cannot be had".formatted(words), "do without %s".formatted(words))));
+    }
+
+    private static WhatIf of(WhatIf terms, CardWish wish, int number) {
+        Equipment before = terms.request().equipment();
+        CardWish other = new CardWish(wish.sku(), wish.kind(), wish.ports(), wish.portGbit(), number);
+        return with(terms, before.volumes(), more(before.cards(), other));
+    }
+
+    private static Demand extra(String sku, int units) {
+        return new Demand(PartsNeeded.KEY, Optional.of(sku), String.valueOf(units), "%d x %s for each machine".formatted(units, sku),
+                terms -> of(terms, sku, 0), (terms, oracle) -> {
+            int most = fewer(units, number -> of(terms, sku, number), oracle).orElse(0);
+            return new Concession(of(terms, sku, most), String.valueOf(most), "%d x %s can be had for each machine".formatted(most, sku),
+                    "take %d x %s instead of %d".formatted(most, sku, units));
+        });
+    }
+
+    private static WhatIf of(WhatIf terms, String sku, int units) {
+        Equipment before = terms.request().equipment();
+        Map<String, Integer> extras = new HashMap<>(before.extras());
+        extras.put(sku, units);
+        extras.values().removeIf(count -> count == 0);
+        return with(terms, new Equipment(before.volumes(), before.cards(), extras, before.enclosure()));
+    }
+
+    /** The most units below a number that can be had; empty where not even one. */
+    private static Optional<Integer> fewer(int asked, IntFunction<WhatIf> terms, Oracle oracle) {
+        List<Integer> numbers = IntStream.range(1, asked).boxed().sorted(Comparator.reverseOrder()).toList();
+        return Extreme.first(numbers, number -> oracle.cheapest(terms.apply(number)).map(order -> number));
+    }
+
+    private static Demand enclosure() {
+        return Demand.of(EnclosurePower.KEY, EnclosureFrom.NEW.label(), "a new enclosure for sleds",
+                terms -> with(terms, terms.request().equipment().withEnclosure(EnclosureFrom.OWN)),
+                (terms, oracle) -> new Concession(terms, EnclosureFrom.OWN.label(), "a sled goes into an enclosure that stands already",
+                        "put sleds into an enclosure that stands already"));
+    }
+
+    private static WhatIf with(WhatIf terms, Equipment other) {
+        return terms.with(terms.request().withEquipment(other));
+    }
+
+    private static WhatIf with(WhatIf terms, List<VolumeWish> volumes, List<CardWish> cards) {
+        Equipment before = terms.request().equipment();
+        return with(terms, new Equipment(volumes, cards, before.extras(), before.enclosure()));
+    }
+
+    private static <T> List<T> less(List<T> all, T one) {
+        List<T> fewer = new ArrayList<>(all);
+        fewer.remove(one);
+        return fewer;
+    }
+
+    private static <T> List<T> more(List<T> all, T one) {
+        return Stream.concat(all.stream(), Stream.of(one)).toList();
+    }
+}
