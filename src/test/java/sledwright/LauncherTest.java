@@ -8,6 +8,7 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.jar.Attributes.Name;
 import java.util.jar.JarOutputStream;
@@ -19,6 +20,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import sledwright.samples.Folders;
 
 /** The launcher finds its jar from anywhere, and a class-data archive that doesn't fit goes unnoticed. */
 @DisabledOnOs(OS.WINDOWS)
@@ -98,6 +102,76 @@ class LauncherTest {
     assertThat(run.errors()).contains("no Java found").contains("Maybe install Java 17");
   }
 
+  /** As cron, services and containers start it, and with a locale that is not installed. */
+  @ParameterizedTest
+  @CsvSource({"'', '', ''", "C, '', ''", "'', C, ''", "'', '', POSIX", "xx_YY.UTF-8, '', ''", "'', '', C.UTF-8", "C, C.UTF-8, C.UTF-8"})
+  void lettersSurviveAnyLocale(String all, String characters, String language) throws Exception {
+    Path home = Files.move(launcher.getParent(), folder.resolve("Bücher für Ærø"));
+    Path asked = Files.createDirectories(folder.resolve("Größe"));
+    Path request =
+        Files.writeString(asked.resolve("Anfrage-日本.yaml"), "kind: quote\nname: Löschteich\ncatalog: ../Größe/shöp\n");
+    Folders.copy(Folders.SHOP, asked.resolve("shöp"));
+
+    Run run =
+        run(
+            asked,
+            locale(all, characters, language),
+            home.resolve("sledwright").toString(),
+            "quote",
+            request.getFileName().toString(),
+            "--set",
+            "customer=Müller & Ørsted",
+            "--format",
+            "html",
+            "--output",
+            "Angebot für Müller.html");
+
+    assertThat(run.errors()).isEmpty();
+    assertThat(run.exit()).isZero();
+    assertThat(Files.readString(asked.resolve("Angebot für Müller.html"))).contains("Müller &amp; Ørsted", "Löschteich");
+    Run missing = run(asked, locale(all, characters, language), home.resolve("sledwright").toString(), "quote", "hängt.yaml");
+    assertThat(missing.errors()).startsWith("hängt.yaml: there is no such file");
+  }
+
+  @Test
+  void withoutTheLauncherLostLettersAreSaid() throws Exception {
+    Run run =
+        run(
+            folder,
+            locale("C", "", ""),
+            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            "-cp",
+            launcher.resolveSibling("sledwright.jar").toString(),
+            "sledwright.cli.Main",
+            "quote",
+            "hängt.yaml");
+
+    assertThat(run.exit()).isEqualTo(2);
+    assertThat(run.errors())
+        .startsWith("sledwright: \"h")
+        .contains("has letters that are lost, for Java reads arguments as ")
+        .contains("Maybe start the program by its launcher, or set LC_ALL=C.UTF-8.");
+  }
+
+  /** Whoever reads the results may stop reading, as a pager does. */
+  @Test
+  void aReaderThatStopsIsNoFailure() throws Exception {
+    Run run =
+        run(
+            Path.of("").toAbsolutePath(),
+            Map.of("LAUNCHER", launcher.toString()),
+            "sh",
+            "-c",
+            "{ \"$LAUNCHER\" catalog export catalogs/heronfold-yard --as offers; echo $? >&2; } | { read line; echo \"$line\"; exec <&-; sleep 0; }");
+
+    assertThat(run.output()).startsWith("sku,lot,supplier");
+    assertThat(run.errors()).isEqualTo("141\n");
+  }
+
+  private static Map<String, String> locale(String all, String characters, String language) {
+    return Map.of("LC_ALL", all, "LC_CTYPE", characters, "LANG", language);
+  }
+
   private static void assertStarts(Run run) {
     assertThat(run.errors()).isEmpty();
     assertThat(run.output()).startsWith("sledwright ").hasLineCount(1);
@@ -121,8 +195,18 @@ class LauncherTest {
   }
 
   private static Run run(Path directory, String... command) throws IOException, InterruptedException {
+    return run(directory, Map.of(), command);
+  }
+
+  /**
+   * @param variables what the process finds in its environment; an empty one is not there
+   */
+  private static Run run(Path directory, Map<String, String> variables, String... command)
+      throws IOException, InterruptedException {
     ProcessBuilder builder = new ProcessBuilder(command).directory(directory.toFile());
     builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+    builder.environment().putAll(variables);
+    builder.environment().values().removeIf(String::isEmpty);
     return finish(builder);
   }
 

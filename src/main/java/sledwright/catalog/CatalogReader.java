@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -107,6 +108,15 @@ public final class CatalogReader {
         }
         return table.isOptional() && !Files.exists(folder.resolve(table.file())) ? TableRows.NONE
                 : TableRows.of(table.read(folder, faults));
+    }
+
+    /** Every file that is read of a folder, as far as it is there. */
+    public static List<Path> files(Path folder) {
+        Faults unheard = new Faults();
+        Stream<Path> tables = Arrays.stream(CatalogTable.values()).map(table -> folder.resolve(table.file()));
+        Stream<Path> yaml = Stream.of("platforms", "enclosures").map(folder::resolve).filter(Files::isDirectory)
+                .flatMap(kind -> yamlFiles(kind, unheard).stream());
+        return Stream.of(Stream.of(folder.resolve("catalog.yaml")), tables, yaml).flatMap(files -> files).filter(Files::exists).toList();
     }
 
     private static List<Path> platformFiles(Path folder, Faults faults) {

@@ -13,10 +13,11 @@ final class StockCountable implements CatalogCheck {
     public void check(RawCatalog raw, Faults faults) {
         BigInteger worth = BigInteger.ZERO;
         for (Located<OfferRow> row : raw.offers().rows()) {
-            worth = worth.add(BigInteger.valueOf(row.value().unitPrice()).multiply(BigInteger.valueOf(row.value().available())));
-            if (worth.compareTo(CatalogBounds.COUNTABLE) > 0) {
+            BigInteger more = worth.add(BigInteger.valueOf(row.value().unitPrice()).multiply(BigInteger.valueOf(row.value().available())));
+            if (more.compareTo(CatalogBounds.COUNTABLE) > 0) {
                 faults.add(row.place(), "up to here the stock comes to more than can be counted; lower available or unit_price");
-                return;
+            } else {
+                worth = more;
             }
         }
     }

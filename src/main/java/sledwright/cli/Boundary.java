@@ -44,6 +44,9 @@ final class Boundary {
             err.println("sledwright: " + Visible.lines(usage.getMessage()));
             return traced(failed, ExitCode.USAGE);
         }
+        if (failed instanceof StandardOutput.ReaderGoneException) {
+            return ExitCode.READER_GONE;
+        }
         if (failed instanceof OutOfMemoryError) {
             err.println("sledwright: the memory that Java may use is full.\nMaybe allow more: SLEDWRIGHT_JAVA_OPTIONS=-Xmx4g");
             return traced(failed, ExitCode.DEFECT);

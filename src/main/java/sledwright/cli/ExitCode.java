@@ -13,6 +13,9 @@ public final class ExitCode {
     /** No valid build exists, or the checked one is invalid. */
     public static final int NO_VALID_BUILD = 4;
 
+    /** Nobody reads the results any more; as a shell counts it: 128 and the signal's number, 13. */
+    public static final int READER_GONE = 141;
+
     private ExitCode() {
     }
 }

@@ -1,7 +1,5 @@
 package sledwright.cli;
 
-import java.io.FileDescriptor;
-import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -14,6 +12,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import sledwright.input.Field;
 
 /** The command line of Sledwright. */
 @Command(
@@ -48,6 +47,8 @@ public final class Main implements Runnable {
     @Option(names = {"-V", "--version"}, versionHelp = true, description = "Show the version.")
     private boolean version;
 
+    private static final char LOST = '\uFFFD';
+
     private Main() {
     }
 
@@ -56,10 +57,8 @@ public final class Main implements Runnable {
         Locale.setDefault(Locale.ROOT);
         // Documents draw, but no window is ever opened, whatever display there is.
         System.setProperty("java.awt.headless", "true");
-        // Not System.out, which keeps silent about what it could not write.
-        FileOutputStream out = new FileOutputStream(FileDescriptor.out);
         PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
-        int code = run(new Terminal(System.in, out, err, System.getenv(), Terminal::isInteractive), arguments);
+        int code = run(new Terminal(System.in, new StandardOutput(), err, System.getenv(), Terminal::isInteractive), arguments);
         err.flush();
         System.exit(code);
     }
@@ -70,10 +69,22 @@ public final class Main implements Runnable {
         Locale.setDefault(Locale.ROOT);
         Boundary boundary = new Boundary(terminal.err(), Arrays.asList(arguments).contains("--verbose"));
         try {
+            requireLetters(arguments);
             return commands(terminal, boundary).execute(arguments);
         } catch (Throwable failed) {
             // The parser hands on exceptions alone.
             return boundary.failure(failed);
+        }
+    }
+
+    /** What Java could not read of an argument, it has put the mark of lost letters for. */
+    private static void requireLetters(String... arguments) {
+        for (String argument : arguments) {
+            if (argument.indexOf(LOST) >= 0) {
+                throw new UsageException("\"%s\" has letters that are lost, for Java reads arguments as %s here.\n"
+                        .formatted(Field.shown(argument), System.getProperty("sun.jnu.encoding"))
+                        + "Maybe start the program by its launcher, or set LC_ALL=C.UTF-8.");
+            }
         }
     }
 

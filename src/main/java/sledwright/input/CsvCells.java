@@ -2,6 +2,8 @@ package sledwright.input;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.dataformat.csv.CsvFactory;
 import com.fasterxml.jackson.dataformat.csv.CsvParser;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
@@ -13,8 +15,15 @@ import java.util.List;
 /** Cuts a text of comma-separated values into rows of stripped cells, whatever their columns mean. */
 final class CsvCells {
 
+    /** More than any price list has, and less than memory holds. */
+    static final int MOST_CELLS = 5_000_000;
+    /** What stands further to the right is passed over. */
+    static final int MOST_COLUMNS = 1000;
+    private static final int LONGEST_CELL = 100_000;
+
     private static final CsvFactory CSV = CsvFactory.builder()
-            .enable(CsvParser.Feature.TRIM_SPACES).enable(CsvParser.Feature.SKIP_EMPTY_LINES).build();
+            .enable(CsvParser.Feature.TRIM_SPACES).enable(CsvParser.Feature.SKIP_EMPTY_LINES)
+            .streamReadConstraints(StreamReadConstraints.builder().maxStringLength(LONGEST_CELL).build()).build();
 
     /** Takes a row and the line where it begins. */
     interface Each {
@@ -31,6 +40,7 @@ final class CsvCells {
     /** Hands on every row; returns what ended it early, or null. */
     static Broken read(String text, char separator, Each each) {
         int line = 1;
+        int count = 0;
         try (CsvParser parser = CSV.createParser(text)) {
             parser.setSchema(CsvSchema.emptySchema().withColumnSeparator(separator));
             List<String> cells = new ArrayList<>();
@@ -45,11 +55,19 @@ final class CsvCells {
                         if (cells.isEmpty()) {
                             line = parser.currentTokenLocation().getLineNr();
                         }
-                        cells.add(parser.getText().strip());
+                        count++;
+                        if (count > MOST_CELLS) {
+                            return new Broken(line, "up to here the file has more than %d cells; split it".formatted(MOST_CELLS));
+                        }
+                        if (cells.size() < MOST_COLUMNS) {
+                            cells.add(parser.getText().strip());
+                        }
                     }
                 }
             }
             return null;
+        } catch (StreamConstraintsException tooLong) {
+            return new Broken(line, "a cell of the row has more than %d characters; is a quotation mark missing?".formatted(LONGEST_CELL));
         } catch (JsonProcessingException broken) {
             return new Broken(line, "the row cannot be read, nor what follows it: " + broken.getOriginalMessage());
         } catch (IOException impossible) {

@@ -100,8 +100,20 @@ public final class CsvReader {
             whole = false;
             faults.add(place, "the row has %d cells, the header %d".formatted(cells.size(), width));
         } else {
-            rows.add(new CsvTable.Row(place, columns, cells, decimalComma, faults));
+            CsvTable.Row row = new CsvTable.Row(place, columns, cells, decimalComma, faults);
+            if (cells.stream().anyMatch(CsvReader::hasControls)) {
+                whole = false;
+                columns.keySet().forEach(name -> row.field(name).filter(field -> hasControls(field.text()))
+                        .ifPresent(field -> field.fault("must stand on one line, without tabs", faults)));
+            } else {
+                rows.add(row);
+            }
         }
+    }
+
+    /** Line ends and tabs; other controls are in no text. */
+    private static boolean hasControls(String text) {
+        return text.chars().anyMatch(Character::isISOControl);
     }
 
     private void header(List<String> cells, Place place) {

@@ -18,6 +18,8 @@ public record Field(String name, String text, Place place, boolean decimalComma)
 
     private static final int LONGEST_SHOWN = 40;
     private static final int LONGEST_SKU = 64;
+    private static final LocalDate FIRST_DAY = LocalDate.of(1990, 1, 1);
+    private static final LocalDate LAST_DAY = LocalDate.of(2199, 12, 31);
 
     /** The figure; empty, with a fault, when it is none or out of range. */
     public Optional<BigDecimal> decimal(Bounds bounds, Faults faults) {
@@ -71,9 +73,14 @@ public record Field(String name, String text, Place place, boolean decimalComma)
 
     /** A day; empty, with a fault, when it is none. */
     public Optional<LocalDate> date(Faults faults) {
-        faults.asking().pattern(name, "^\\d{4}-\\d{2}-\\d{2}$");
+        faults.asking().pattern(name, "^(199\\d|2[01]\\d\\d)-\\d{2}-\\d{2}$");
         try {
-            return Optional.of(LocalDate.parse(text));
+            LocalDate day = LocalDate.parse(text);
+            if (day.isBefore(FIRST_DAY) || day.isAfter(LAST_DAY)) {
+                fault("must be from %s to %s".formatted(FIRST_DAY, LAST_DAY), faults);
+                return Optional.empty();
+            }
+            return Optional.of(day);
         } catch (DateTimeParseException noDate) {
             fault("must be a date, such as 2025-03-31", faults);
             return Optional.empty();

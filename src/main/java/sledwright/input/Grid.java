@@ -1,6 +1,7 @@
 package sledwright.input;
 
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * A sheet of cells, before anybody says which row is the header.
@@ -25,9 +26,12 @@ public record Grid(String file, String sheet, List<Row> rows, boolean decimalCom
     public record Cell(Kind kind, String text) {
 
         public static final Cell EMPTY = new Cell(Kind.EMPTY, "");
+        private static final Pattern CONTROLS = Pattern.compile("\\p{Cc}+");
 
+        /** Line ends inside a cell, and whatever else cannot stand in a line, are blanks. */
         static Cell text(String text) {
-            return text.isEmpty() ? EMPTY : new Cell(Kind.TEXT, text);
+            String line = text.chars().anyMatch(Character::isISOControl) ? CONTROLS.matcher(text).replaceAll(" ").strip() : text;
+            return line.isEmpty() ? EMPTY : new Cell(Kind.TEXT, line);
         }
     }
 
@@ -58,10 +62,15 @@ public record Grid(String file, String sheet, List<Row> rows, boolean decimalCom
 
     /** What a person calls a cell: C7. */
     public static String address(int column, int row) {
+        return letters(column) + row;
+    }
+
+    /** What a person calls a column, which counts from 0: C. */
+    public static String letters(int column) {
         StringBuilder letters = new StringBuilder();
         for (int left = column + 1; left > 0; left = (left - 1) / 26) {
             letters.insert(0, (char) ('A' + (left - 1) % 26));
         }
-        return letters.append(row).toString();
+        return letters.toString();
     }
 }

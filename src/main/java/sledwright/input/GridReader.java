@@ -10,9 +10,10 @@ import java.util.stream.Stream;
 /** Reads a file of rows and cells: a workbook, or CSV whose separator is guessed. */
 public final class GridReader {
 
-    /** More rows are no price list. */
-    static final int MOST_ROWS = 200_000;
-    static final int MOST_COLUMNS = 1000;
+    /** More rows below the headings are no price list. */
+    public static final int MOST_ROWS = 200_000;
+    /** Above the headings. */
+    public static final int MOST_HEADER_ROWS = 1000;
 
     /** How many lines tell the separator. */
     private static final int TELLING_LINES = 50;
@@ -54,22 +55,20 @@ public final class GridReader {
         List<Grid.Row> rows = new ArrayList<>();
         String name = source.name();
         CsvCells.Broken broken = CsvCells.read(table, found, (cells, line) -> {
-            Grid.Row row = new Grid.Row(line, cells.stream().limit(MOST_COLUMNS).map(Grid.Cell::text).toList());
-            if (!row.isEmpty() && rows.size() <= MOST_ROWS) {
+            Grid.Row row = new Grid.Row(line, cells.stream().map(Grid.Cell::text).toList());
+            if (!row.isEmpty() && !isFull(rows)) {
                 rows.add(row);
             }
         });
         if (broken != null) {
             faults.add(new Place(name, broken.line()), broken.problem());
         }
-        tooMany(rows, name, faults);
         return faults.since(before) ? Optional.empty() : Optional.of(new Grid(name, "", rows, found != ','));
     }
 
-    static void tooMany(List<Grid.Row> rows, String name, Faults faults) {
-        if (rows.size() > MOST_ROWS) {
-            faults.add(Place.of(name), "has more than %d rows; split it".formatted(MOST_ROWS));
-        }
+    /** Whether there are too many rows, wherever the headings may stand. */
+    static boolean isFull(List<Grid.Row> rows) {
+        return rows.size() > MOST_ROWS + MOST_HEADER_ROWS;
     }
 
     /** The separator that stands equally often on most of the first lines. */

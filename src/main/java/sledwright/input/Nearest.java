@@ -3,13 +3,14 @@ package sledwright.input;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** Finds the known name that a mistyped one was meant to be, or says which names there are. */
 public final class Nearest {
 
     /** Each search walks all names letter by letter, so a large file of nothing but unknown names stops getting hints at some point. */
-    private static final long MOST_STEPS = 20_000_000;
+    private static final long MOST_STEPS = 10_000_000;
 
     /** Nothing so long was meant to be a name. */
     private static final int LONGEST_NAME = 200;
@@ -24,11 +25,13 @@ public final class Nearest {
     private static final int EXAMPLES = 3;
 
     private final List<String> names;
+    private final List<String> lowerCase;
     private final Map<String, String> hints = new HashMap<>();
     private long steps;
 
     public Nearest(Collection<String> names) {
         this.names = List.copyOf(names);
+        lowerCase = this.names.stream().map(name -> name.toLowerCase(Locale.ROOT)).toList();
     }
 
     /**
@@ -70,12 +73,14 @@ public final class Nearest {
     private String search(String name) {
         String best = null;
         int least = Integer.MAX_VALUE;
-        for (String candidate : names) {
+        String given = name.toLowerCase(Locale.ROOT);
+        for (int i = 0; i < names.size(); i++) {
+            String candidate = lowerCase.get(i);
             steps += 1 + (long) name.length() * Math.min(candidate.length(), LONGEST_NAME);
-            int score = candidate.length() > LONGEST_NAME ? Integer.MAX_VALUE : score(name, candidate);
+            int score = candidate.length() > LONGEST_NAME ? Integer.MAX_VALUE : score(given, candidate);
             if (score < least) {
                 least = score;
-                best = candidate;
+                best = names.get(i);
             }
         }
         return best == null ? "" : ", did you mean " + best + "?";
@@ -91,7 +96,7 @@ public final class Nearest {
         return mistyped || partly ? distance - shared : Integer.MAX_VALUE;
     }
 
-    /** Insertions, deletions, substitutions and swaps of neighbours that turn one name into the other, whatever their case. */
+    /** Insertions, deletions, substitutions and swaps of neighbours that turn one name into the other. */
     static int distance(String one, String other) {
         int[] beforeLast = new int[other.length() + 1];
         int[] last = new int[other.length() + 1];
@@ -137,6 +142,6 @@ public final class Nearest {
     }
 
     private static boolean same(String one, int i, String other, int j) {
-        return Character.toLowerCase(one.charAt(i)) == Character.toLowerCase(other.charAt(j));
+        return one.charAt(i) == other.charAt(j);
     }
 }

@@ -215,8 +215,9 @@ public final class Section implements Fields {
         if (value instanceof Scalar scalar) {
             return "write [%s]".formatted(Field.shown(scalar.text()));
         }
-        return value instanceof Group keys && !keys.keys().isEmpty()
-                ? "write [%s]".formatted(Nearest.listed(keys.keys().keySet())) : "write it as [..., ...]";
+        boolean bare = value instanceof Group keys && !keys.keys().isEmpty()
+                && keys.values().values().stream().allMatch(Nothing.class::isInstance);
+        return bare ? "write [%s]".formatted(Nearest.listed(((Group) value).keys().keySet())) : "write it in brackets: [..., ...]";
     }
 
     /** What stands under a key as a list of sections. */

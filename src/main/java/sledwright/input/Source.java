@@ -8,6 +8,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.time.Duration;
 import java.util.Optional;
 
 /**
@@ -17,6 +18,8 @@ import java.util.Optional;
 public final class Source {
 
     private static final String UNNAMED = "request";
+    /** Whoever writes into a pipe begins sooner. */
+    private static final Duration PATIENCE = Duration.ofSeconds(10);
 
     private final String name;
     /** Read when asked for; empty: the bytes are here. */
@@ -126,13 +129,17 @@ public final class Source {
         return Optional.empty();
     }
 
+    private static byte[] first(Path path, int most) throws IOException {
+        try (InputStream in = Files.newInputStream(path)) {
+            return in.readNBytes(most);
+        }
+    }
+
     /** A device has no size, and a file may grow while it is read; so the bytes are counted, too. */
     private Optional<byte[]> whole(Path path, int mostMegabytes, Faults faults) throws IOException {
         BasicFileAttributes before = Files.readAttributes(path, BasicFileAttributes.class);
-        byte[] found;
-        try (InputStream in = Files.newInputStream(path)) {
-            found = in.readNBytes(mostMegabytes * 1_000_000 + 1);
-        }
+        int most = mostMegabytes * 1_000_000 + 1;
+        byte[] found = before.isRegularFile() ? first(path, most) : Pipe.read(path, most, PATIENCE);
         if (found.length > mostMegabytes * 1_000_000) {
             faults.add(place(), tooLarge(mostMegabytes));
             return Optional.empty();

@@ -27,6 +27,7 @@ import org.dhatim.fastexcel.reader.ReadableWorkbook;
 import org.dhatim.fastexcel.reader.ReadingOptions;
 import org.dhatim.fastexcel.reader.Row;
 import org.dhatim.fastexcel.reader.Sheet;
+import org.dhatim.fastexcel.reader.SheetVisibility;
 
 /** Reads a sheet of an XLSX workbook. Formulas count as what they last came to; nothing is computed. */
 final class WorkbookReader {
@@ -43,7 +44,6 @@ final class WorkbookReader {
     /** Outside quoted words and colours, a letter of days, months or years. */
     private static final Pattern QUOTED = Pattern.compile("\"[^\"]*\"|\\[[^\\]]*]|\\\\.");
     private static final Pattern DATE_LETTERS = Pattern.compile("[dyDY]|[mM]{3}");
-    private static final Pattern CONTROLS = Pattern.compile("\\p{Cc}+");
 
     private final String file;
     private final Faults faults;
@@ -70,11 +70,20 @@ final class WorkbookReader {
                 faults.add(Place.of(file), "unpacks to more than %d MB".formatted(MOST_UNPACKED_MEGABYTES));
                 return Optional.empty();
             }
+            Optional<String> unreadable = unreadable(bytes);
+            if (unreadable.isPresent()) {
+                faults.add(Place.of(file), unreadable.get());
+                return Optional.empty();
+            }
             try (ReadableWorkbook workbook = new ReadableWorkbook(new ByteArrayInputStream(bytes),
                     new ReadingOptions(hasStyles(bytes), true))) {
                 Optional<Grid> grid = sheet(workbook, wanted);
                 return faults.since(before) ? Optional.empty() : grid;
             }
+        } catch (OutOfMemoryError full) {
+            // The library keeps styles, texts and formulas as long as it reads; all of that is given back here.
+            faults.add(Place.of(file), "takes more memory to read than there is; save the sheet alone, or as CSV");
+            return Optional.empty();
         } catch (IOException | RuntimeException broken) {
             // The library tells a broken workbook by exceptions of many kinds.
             faults.add(Place.of(file), "is damaged or cut off; save it again as an XLSX workbook");
@@ -109,6 +118,23 @@ final class WorkbookReader {
         return false;
     }
 
+    /** What keeps a sheet from being read by a library that makes room for every column up to the last one named. */
+    private static Optional<String> unreadable(byte[] bytes) throws IOException {
+        try (ZipFile zip = zip(bytes)) {
+            for (ZipArchiveEntry entry : Collections.list(zip.getEntries())) {
+                if (entry.getName().endsWith(".xml")) {
+                    try (InputStream content = zip.getInputStream(entry)) {
+                        Optional<String> wrong = SheetSize.tooLarge(content);
+                        if (wrong.isPresent()) {
+                            return wrong;
+                        }
+                    }
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
     /** A workbook may be without styles, and so without dates; the library must not look for them then. */
     private static boolean hasStyles(byte[] bytes) throws IOException {
         try (ZipFile zip = zip(bytes)) {
@@ -132,6 +158,18 @@ final class WorkbookReader {
             }
             return Optional.of(new Grid(file, wanted.get(), rows(named.get()), false));
         }
+        List<Grid> filled = filled(sheets.stream().filter(sheet -> sheet.getVisibility() == SheetVisibility.VISIBLE).toList());
+        if (filled.isEmpty()) {
+            List<Grid> hidden = filled(sheets.stream().filter(sheet -> sheet.getVisibility() != SheetVisibility.VISIBLE).toList());
+            faults.add(Place.of(file), hidden.isEmpty() ? "holds no cells"
+                    : "holds cells in hidden sheets alone; name one with --sheet: " + names(hidden));
+        } else if (filled.size() > 1) {
+            faults.add(Place.of(file), "has several sheets; name one with --sheet: " + names(filled));
+        }
+        return filled.stream().findFirst();
+    }
+
+    private List<Grid> filled(List<Sheet> sheets) throws IOException {
         List<Grid> filled = new ArrayList<>();
         for (Sheet sheet : sheets) {
             List<Grid.Row> rows = rows(sheet);
@@ -139,21 +177,21 @@ final class WorkbookReader {
                 filled.add(new Grid(file, sheet.getName(), rows, false));
             }
         }
-        if (filled.size() != 1) {
-            faults.add(Place.of(file), filled.isEmpty() ? "holds no cells" : "has several sheets; name one with --sheet: "
-                    + filled.stream().map(grid -> Field.shown(grid.sheet())).collect(Collectors.joining(", ")));
-        }
-        return filled.stream().findFirst();
+        return filled;
+    }
+
+    private static String names(List<Grid> grids) {
+        return grids.stream().map(grid -> Field.shown(grid.sheet())).collect(Collectors.joining(", "));
     }
 
     private List<Grid.Row> rows(Sheet sheet) throws IOException {
         List<Grid.Row> rows = new ArrayList<>();
         try (Stream<Row> stream = sheet.openStream()) {
             Iterator<Row> each = stream.iterator();
-            while (each.hasNext() && rows.size() <= GridReader.MOST_ROWS) {
+            while (each.hasNext() && !GridReader.isFull(rows)) {
                 Row row = each.next();
                 List<Grid.Cell> cells = new ArrayList<>();
-                for (int column = 0; column < Math.min(row.getCellCount(), GridReader.MOST_COLUMNS); column++) {
+                for (int column = 0; column < Math.min(row.getCellCount(), CsvCells.MOST_COLUMNS); column++) {
                     cells.add(row.getOptionalCell(column).map(this::cell).orElse(Grid.Cell.EMPTY));
                 }
                 Grid.Row read = new Grid.Row(row.getRowNum(), cells);
@@ -162,7 +200,6 @@ final class WorkbookReader {
                 }
             }
         }
-        GridReader.tooMany(rows, file, faults);
         return rows;
     }
 
@@ -175,8 +212,7 @@ final class WorkbookReader {
             return isDate(cell) ? date(cell, number) : number(number);
         }
         String text = value == null ? cell.getRawValue() : value.toString();
-        // Line ends inside a cell, and whatever else cannot stand in a line.
-        return Grid.Cell.text(text == null ? "" : CONTROLS.matcher(text).replaceAll(" ").strip());
+        return Grid.Cell.text(text == null ? "" : text.strip());
     }
 
     private static Grid.Cell number(BigDecimal number) {

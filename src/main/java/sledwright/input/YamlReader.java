@@ -1,7 +1,9 @@
 package sledwright.input;
 
+import java.util.Collection;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
@@ -27,14 +29,17 @@ public final class YamlReader {
 
     /** The largest text, in millions of bytes. */
     public static final int MOST_MEGABYTES = 3;
-    private static final int DEEPEST = 20;
+    /** Sections within sections. */
+    public static final int DEEPEST = 20;
     private static final int MOST_ALIASES = 50;
+    private static final long MOST_REPEATED = MOST_MEGABYTES * 1_000_000L;
 
     private static final Resolver NULLS = new NullsAlone();
 
     private final Faults faults;
     private final Function<Integer, Place> places;
-    private final Map<Node, Value> seen = new IdentityHashMap<>();
+    private final Map<Node, Weighed> seen = new IdentityHashMap<>();
+    private long repeated;
 
     /** Tells an absent value from a present one; what a present one means is decided where its key is read. */
     private static final class NullsAlone extends Resolver {
@@ -44,6 +49,14 @@ public final class YamlReader {
             addImplicitResolver(Tag.NULL, NULL, "~nN\0");
             addImplicitResolver(Tag.NULL, EMPTY, null);
         }
+    }
+
+    /**
+     * A value that was read.
+     *
+     * @param weight its characters and values, all that it holds counted in
+     */
+    private record Weighed(Value value, long weight) {
     }
 
     private YamlReader(Function<Integer, Place> places, Faults faults) {
@@ -80,7 +93,7 @@ public final class YamlReader {
         try {
             LoaderOptions options = options();
             Node root = new Composer(new ParserImpl(new StreamReader(text), options), NULLS, options).getSingleNode();
-            Value value = root == null ? new Value.Nothing(places.apply(1)) : convert(root);
+            Value value = root == null ? new Value.Nothing(places.apply(1)) : convert(root).value();
             return faults.since(before) && !(value instanceof Value.Group) ? Optional.empty() : Optional.of(value);
         } catch (MarkedYAMLException broken) {
             int line = broken.getProblemMark() == null ? 0 : broken.getProblemMark().getLine() + 1;
@@ -112,29 +125,48 @@ public final class YamlReader {
         return problem.strip().replaceAll("\\s*\\R\\s*", "; ");
     }
 
-    private Value convert(Node node) {
-        Value known = seen.get(node);
+    private Weighed convert(Node node) {
+        Weighed known = seen.get(node);
         if (known != null) {
-            return known;
+            return repeated(known, node);
         }
         Place place = place(node);
         // What an alias inside the node itself finds.
-        seen.put(node, new Value.Nothing(place));
-        Value value;
+        seen.put(node, new Weighed(new Value.Nothing(place), 1));
+        Weighed read;
         if (node instanceof MappingNode mapping) {
-            value = group(mapping, place);
+            read = group(mapping, place);
         } else if (node instanceof SequenceNode sequence) {
-            value = new Value.Series(place, sequence.getValue().stream().map(this::convert).toList());
+            List<Weighed> items = sequence.getValue().stream().map(this::convert).toList();
+            read = new Weighed(new Value.Series(place, items.stream().map(Weighed::value).toList()), 1 + weight(items));
         } else {
             ScalarNode scalar = (ScalarNode) node;
-            value = scalar.getTag().equals(Tag.NULL) ? new Value.Nothing(place) : new Value.Scalar(place, scalar.getValue());
+            read = scalar.getTag().equals(Tag.NULL) ? new Weighed(new Value.Nothing(place), 1)
+                    : new Weighed(new Value.Scalar(place, scalar.getValue()), 1L + scalar.getValue().length());
         }
-        seen.put(node, value);
-        return value;
+        seen.put(node, read);
+        return read;
     }
 
-    private Value group(MappingNode mapping, Place place) {
-        Map<String, Value> values = new LinkedHashMap<>();
+    /** What an alias stands for counts as if it were written out, so that no file makes more work than its size may. */
+    private Weighed repeated(Weighed known, Node node) {
+        boolean told = repeated > MOST_REPEATED;
+        repeated += known.weight();
+        if (repeated <= MOST_REPEATED) {
+            return known;
+        }
+        if (!told) {
+            faults.add(place(node), "what stands here is repeated by aliases until it is larger than %d MB".formatted(MOST_MEGABYTES));
+        }
+        return new Weighed(new Value.Nothing(known.value().place()), 1);
+    }
+
+    private static long weight(Collection<Weighed> values) {
+        return values.stream().mapToLong(Weighed::weight).sum();
+    }
+
+    private Weighed group(MappingNode mapping, Place place) {
+        Map<String, Weighed> values = new LinkedHashMap<>();
         Map<String, Place> keys = new LinkedHashMap<>();
         for (NodeTuple tuple : mapping.getValue()) {
             Place keyPlace = place(tuple.getKeyNode());
@@ -149,7 +181,10 @@ public final class YamlReader {
                 faults.add(keyPlace, "key \"%s\" stands twice, first at line %d".formatted(Field.shown(key.getValue()), earlier.line()));
             }
         }
-        return new Value.Group(place, values, keys);
+        Map<String, Value> read = new LinkedHashMap<>();
+        values.forEach((key, value) -> read.put(key, value.value()));
+        return new Weighed(new Value.Group(place, read, keys), 1 + weight(values.values())
+                + keys.keySet().stream().mapToLong(String::length).sum());
     }
 
     private Place place(Node node) {

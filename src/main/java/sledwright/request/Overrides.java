@@ -22,12 +22,14 @@ final class Overrides {
     static final String OPTION = "--set ";
 
     private static final String LINES = "lines";
+    private static final int LONGEST_SHOWN = 120;
     /** Sections whose keys are part numbers or slots. */
     private static final Set<String> FREE = Set.of("on_hand", "modules");
 
     private final Value value;
     private final Place place;
     private final Faults faults;
+    private int depth;
 
     private Overrides(Value value, Place place, Faults faults) {
         this.value = value;
@@ -39,7 +41,7 @@ final class Overrides {
     static Group apply(Group request, List<String> overrides, Faults faults) {
         Group changed = request;
         for (String override : overrides) {
-            Place place = Place.of(OPTION + override);
+            Place place = Place.of(OPTION + (override.length() <= LONGEST_SHOWN ? override : override.substring(0, LONGEST_SHOWN) + "..."));
             int equals = override.indexOf('=');
             if (equals <= 0) {
                 faults.add(place, "must be a key and its value, such as require.cores=24");
@@ -63,6 +65,11 @@ final class Overrides {
         }
         if (free || path.indexOf('.') < 0 || group.values().containsKey(path)) {
             return group.with(path, place, value);
+        }
+        depth++;
+        if (depth > YamlReader.DEEPEST) {
+            faults.add(place, "must not go through more than %d keys".formatted(YamlReader.DEEPEST));
+            return group;
         }
         String name = group.values().keySet().stream().filter(key -> path.startsWith(key + "."))
                 .max(Comparator.comparingInt(String::length)).orElse(path.substring(0, path.indexOf('.')));

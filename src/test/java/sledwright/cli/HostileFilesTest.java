@@ -5,14 +5,21 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.RandomAccessFile;
+import java.io.UncheckedIOException;
+import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -52,6 +59,78 @@ class HostileFilesTest {
     void aDeviceWithoutEndIsNotReadToItsEnd() {
         assumeTrue(Files.exists(Path.of("/dev/zero")));
         assertFault(Run.of("quote", "/dev/zero"), "/dev/zero: is larger than 3 MB");
+    }
+
+    /** A pipe into which nobody writes would be waited for for ever; one into which somebody does is read like a file. */
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void aPipeIsReadAndNotWaitedForForEver() throws Exception {
+        Path pipe = work.resolve("pipe");
+        assumeTrue(run("mkfifo", pipe.toString()), "no pipe can be made here");
+        assertFault(Run.of("quote", pipe.toString()), "pipe: cannot be read (nothing came out of it for 10 s)");
+        // The reader of the first still waits.
+        Path other = work.resolve("other");
+        assumeTrue(run("mkfifo", other.toString()), "no pipe can be made here");
+        Thread writer = new Thread(() -> {
+            try {
+                Files.writeString(other, "kind: quote\nobjective: dearest\n");
+            } catch (IOException unread) {
+                throw new UncheckedIOException(unread);
+            }
+        });
+        writer.start();
+        assertFault(Run.of("quote", other.toString(), "--catalog", Folders.SHOP.toString()), "other:2: objective \"dearest\": must be one of");
+        writer.join();
+    }
+
+    @Test
+    void aTableOfThirtyMillionCellsIsAFault() throws IOException {
+        Path shop = Folders.copy(Folders.SHOP, work.resolve("shop"));
+        Files.writeString(shop.resolve("offers.csv"), Files.readString(shop.resolve("offers.csv")) + (",".repeat(1999) + "\n").repeat(15_000));
+        assertFault(Run.of("catalog", shop.toString()), "offers.csv:2513: up to here the file has more than 5000000 cells; split it");
+        Path list = Files.writeString(work.resolve("list.csv"), "sku,lot,unit_price\n" + ("x,".repeat(1999) + "\n").repeat(15_000));
+        assertFault(Run.of("catalog", "import", list.toString(), "--as", "offers", "--into", Folders.SHOP.toString()), "list.csv:2501: up to here the file has more than 5000000 cells; split it");
+    }
+
+    @Test
+    void aCellOfMegabytesIsAFaultInWordsOfItsOwn() throws IOException {
+        Path shop = Folders.copy(Folders.SHOP, work.resolve("shop"));
+        Files.writeString(shop.resolve("offers.csv"), Files.readString(shop.resolve("offers.csv")) + "M16,\"" + "x\n".repeat(11_000_000) + "\"\n");
+        Run run = Run.of("catalog", shop.toString());
+        assertFault(run, "offers.csv:14: a cell of the row has more than 100000 characters; is a quotation mark missing?");
+        assertThat(run.err()).doesNotContain("Stream", "Constraint", "java");
+    }
+
+    @Test
+    void aliasesCountAsIfTheyWereWrittenOut() throws IOException {
+        String text = "x".repeat(100_000);
+        Run words = Run.of("quote", request("kind: quote\nname: &a " + text + "\nforbid: [" + "*a, ".repeat(40) + "*a]\n").toString(), "--catalog", Folders.SHOP.toString());
+        assertFault(words, "request.yaml:2: what stands here is repeated by aliases until it is larger than 3 MB");
+        String skus = IntStream.range(0, 40_000).mapToObj(i -> "P" + i).collect(Collectors.joining(", "));
+        StringBuilder order = new StringBuilder("kind: order\nlines:\n  a: { forbid: &f [" + skus + "] }\n");
+        IntStream.range(0, 40).forEach(i -> order.append("  b").append(i).append(": { forbid: *f }\n"));
+        assertFault(Run.of("order", request(order.toString()).toString(), "--catalog", Folders.SHOP.toString()),
+                "request.yaml:3: what stands here is repeated by aliases until it is larger than 3 MB");
+    }
+
+    /** As many unknown names as a file holds, against a large catalogue, are told within seconds. */
+    @Test
+    void unknownNamesInLongListsAreToldInTime() throws IOException {
+        String names = IntStream.range(0, 200_000).mapToObj(i -> "Q" + i + "-X").collect(Collectors.joining(", "));
+        long before = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+        Run run = Run.of("quote", request("kind: quote\nforbid: [" + names + "]\n").toString(), "--catalog", "catalogs/heronfold-yard");
+        assertFault(run, "forbid \"Q0-X\": is no part of the catalogue");
+        assertThat(run.err()).contains("and more; put the first 100000 right");
+        assertThat(ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - before).isLessThan(20_000_000_000L);
+    }
+
+    @Test
+    void keysWithinKeysWithoutEndAreAFault() throws IOException {
+        String path = String.join(".", Collections.nCopies(4000, "require"));
+        Run run = Run.of("quote", request("kind: quote\n").toString(), "--catalog", Folders.SHOP.toString(), "--set", path + "=1");
+        assertFault(run, "...: must not go through more than 20 keys");
+        assertFault(Run.of("order", request("kind: order\nlines: [ { name: a } ]\n").toString(), "--catalog", Folders.SHOP.toString(), "--set", "lines.a." + path + "=1"),
+                "...: must not go through more than 20 keys");
     }
 
     @Test

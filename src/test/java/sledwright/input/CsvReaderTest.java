@@ -71,9 +71,10 @@ class CsvReaderTest {
     @Test
     void linesAreThoseOfAnEditor() throws IOException {
         CsvTable table = read("\n\nsku,price,note\r\n\r\nA,1,\"two\nlines\"\n,,\nB,2,\n\nC,x,\n");
-        assertThat(table.rows()).extracting(row -> row.place().line()).containsExactly(5, 8, 10);
-        table.rows().get(2).number("price", PRICE);
-        assertThat(faults.all()).extracting(Fault::line).containsExactly(10);
+        assertThat(table.rows()).extracting(row -> row.place().line()).containsExactly(8, 10);
+        table.rows().get(1).number("price", PRICE);
+        assertThat(faults.all()).extracting(Fault::line).containsExactly(5, 10);
+        assertThat(faults.all().get(0).message()).isEqualTo("note \"two\\u000Alines\": must stand on one line, without tabs");
     }
 
     @Test

@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -16,11 +17,13 @@ import sledwright.input.Grid.Kind;
 /** Turns a cell of theirs into the text of one of ours. */
 final class CellReader {
 
-    private static final Pattern WIDE_BLANKS = Pattern.compile("[\\u00A0\\u2007\\u202F]");
+    private static final List<Character> WIDE_BLANKS = List.of('\u00A0', '\u2007', '\u202F');
 
     private final CatalogTable table;
     private final Mapping mapping;
     private final boolean decimalComma;
+    private final Optional<DateTimeFormatter> dates;
+    private final Optional<Pattern> grouped;
 
     /**
      * What became of a cell.
@@ -43,13 +46,16 @@ final class CellReader {
         this.table = table;
         this.mapping = mapping;
         decimalComma = mapping.decimal().map(sign -> sign == ',').orElse(grid.decimalComma());
+        dates = mapping.datePattern().map(pattern -> DateTimeFormatter.ofPattern(pattern, Locale.ROOT));
+        grouped = mapping.thousands().map(sign -> Pattern.compile("[+-]?\\d{1,3}(%s\\d{3})+%s".formatted(
+                Pattern.quote(String.valueOf(sign)), decimalComma ? "(,\\d+)?" : "(\\.\\d+)?")));
     }
 
     Read read(Grid.Cell cell, ColumnRule rule) {
         if (cell.kind() == Kind.ERROR) {
             return Read.problem(cell.text(), "is an error of the spreadsheet");
         }
-        String text = stripped(Formulas.restored(WIDE_BLANKS.matcher(cell.text()).replaceAll(" ").strip()), rule.strip());
+        String text = stripped(Formulas.restored(narrow(cell.text()).strip()), rule.strip());
         String word = rule.words().get(text.toLowerCase(Locale.ROOT));
         if (word != null) {
             return Read.of(word);
@@ -67,6 +73,14 @@ final class CellReader {
                 : figure(text, cell.kind() == Kind.NUMBER, rule);
     }
 
+    private static String narrow(String text) {
+        String narrow = text;
+        for (char wide : WIDE_BLANKS) {
+            narrow = narrow.replace(wide, ' ');
+        }
+        return narrow;
+    }
+
     private static String stripped(String text, String strip) {
         String left = text;
         if (!strip.isEmpty() && left.startsWith(strip)) {
@@ -79,11 +93,11 @@ final class CellReader {
     }
 
     private Read day(String text) {
-        if (mapping.datePattern().isEmpty()) {
+        if (dates.isEmpty()) {
             return Read.of(text);
         }
         try {
-            return Read.of(LocalDate.parse(text, DateTimeFormatter.ofPattern(mapping.datePattern().get(), Locale.ROOT)).toString());
+            return Read.of(LocalDate.parse(text, dates.get()).toString());
         } catch (DateTimeException other) {
             return Read.problem(text, "must be a date as %s".formatted(mapping.datePattern().get()));
         }
@@ -111,11 +125,7 @@ final class CellReader {
 
     /** The text without what separates thousands, where it stands in the right places; else as it is, to be refused. */
     private String withoutThousands(String text) {
-        if (mapping.thousands().isEmpty()) {
-            return text;
-        }
-        String sign = Pattern.quote(String.valueOf(mapping.thousands().get()));
-        String decimals = decimalComma ? "(,\\d+)?" : "(\\.\\d+)?";
-        return text.matches("[+-]?\\d{1,3}(" + sign + "\\d{3})+" + decimals) ? text.replaceAll(sign, "") : text;
+        boolean separated = grouped.isPresent() && grouped.get().matcher(text).matches();
+        return separated ? text.replace(String.valueOf(mapping.thousands().orElseThrow()), "") : text;
     }
 }

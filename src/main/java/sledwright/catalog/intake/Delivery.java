@@ -11,6 +11,7 @@ import sledwright.input.Fault;
 import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Grid;
+import sledwright.input.GridReader;
 import sledwright.input.Place;
 
 /**
@@ -29,30 +30,54 @@ record Delivery(List<Incoming> rows, List<Fault> refused) {
     static Optional<Delivery> of(Grid grid, Mapping mapping, boolean ownHeadings, CatalogTable table, Faults faults) {
         List<String> optional = ownHeadings ? table.order().stream().filter(column -> !table.key().contains(column)
                 || !table.whenEmpty(column).isEmpty()).toList() : List.of();
-        return Headings.find(grid, mapping, optional, faults).map(headings -> new Reader(grid, mapping, table, headings).delivery());
+        Optional<Headings> found = Headings.find(grid, mapping, optional, faults);
+        if (found.isPresent() && grid.rows().size() - found.get().firstRow() > GridReader.MOST_ROWS) {
+            faults.add(Place.of(grid.file()), "has more than %d rows below its headings; split it".formatted(GridReader.MOST_ROWS));
+            return Optional.empty();
+        }
+        return found.map(headings -> new Reader(grid, mapping, table, headings).delivery());
+    }
+
+    /**
+     * Where a column of ours is found.
+     *
+     * @param column  theirs, from 0; below 0: nowhere, it is constant
+     * @param letters what a person calls theirs
+     */
+    private record Origin(ColumnRule rule, int column, String letters) {
+
+        /** Empty where they have no such column. */
+        static Optional<Origin> of(ColumnRule rule, Headings headings) {
+            return rule.heading().isEmpty() ? Optional.of(new Origin(rule, -1, ""))
+                    : rule.heading().flatMap(headings::column).map(column -> new Origin(rule, column, Grid.letters(column)));
+        }
+
+        boolean isConstant() {
+            return column < 0;
+        }
     }
 
     private static final class Reader {
 
         private final Grid grid;
-        private final Mapping mapping;
         private final CatalogTable table;
-        private final Headings headings;
+        private final int firstRow;
+        private final List<Origin> origins;
         private final CellReader cells;
         private final Faults refused = new Faults();
 
         Reader(Grid grid, Mapping mapping, CatalogTable table, Headings headings) {
             this.grid = grid;
-            this.mapping = mapping;
             this.table = table;
-            this.headings = headings;
+            firstRow = headings.firstRow();
+            origins = mapping.rules().stream().flatMap(rule -> Origin.of(rule, headings).stream()).toList();
             cells = new CellReader(table, mapping, grid);
         }
 
         Delivery delivery() {
             List<Incoming> rows = new ArrayList<>();
             Map<List<String>, Place> seen = new HashMap<>();
-            for (Grid.Row row : grid.rows().subList(Math.min(headings.firstRow(), grid.rows().size()), grid.rows().size())) {
+            for (Grid.Row row : grid.rows().subList(Math.min(firstRow, grid.rows().size()), grid.rows().size())) {
                 int before = refused.size();
                 Incoming read = read(row);
                 List<String> key = RowKey.of(table, read::text);
@@ -70,14 +95,11 @@ record Delivery(List<Incoming> rows, List<Fault> refused) {
         private Incoming read(Grid.Row row) {
             Place place = new Place(grid.file(), row.number());
             Map<String, Told> told = new HashMap<>();
-            for (ColumnRule rule : mapping.rules()) {
-                Optional<Integer> column = rule.heading().flatMap(headings::column);
-                if (rule.heading().isPresent() && column.isEmpty()) {
-                    continue;
-                }
-                String address = column.map(known -> Grid.address(known, row.number())).orElse("");
-                CellReader.Read read = column.map(known -> cells.read(row.cell(known), rule))
-                        .orElseGet(() -> CellReader.Read.of(rule.constant()));
+            for (Origin origin : origins) {
+                ColumnRule rule = origin.rule();
+                String address = origin.isConstant() ? "" : origin.letters() + row.number();
+                CellReader.Read read = origin.isConstant() ? CellReader.Read.of(rule.constant())
+                        : cells.read(row.cell(origin.column()), rule);
                 read.problem().ifPresent(problem -> refused.add(place, "%s (cell %s) \"%s\": %s".formatted(rule.column(), address,
                         Field.shown(read.text()), problem)));
                 if (!read.text().isEmpty()) {

@@ -3,6 +3,8 @@ package sledwright.catalog.intake;
 import static java.util.Map.entry;
 
 import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -18,6 +20,7 @@ import sledwright.catalog.intake.Mapping.HeaderRows;
 import sledwright.input.Bounds;
 import sledwright.input.Faults;
 import sledwright.input.Field;
+import sledwright.input.GridReader;
 import sledwright.input.Nearest;
 import sledwright.input.Section;
 import sledwright.input.Source;
@@ -29,13 +32,15 @@ public final class MappingReader {
 
     static final Bounds FACTOR = Bounds.above(0, 1_000_000, "");
     static final Bounds DECIMALS = Bounds.of(0, 9, "decimals");
-    static final Bounds HEADER = Bounds.of(1, 1000, "");
+    static final Bounds HEADER = Bounds.of(1, GridReader.MOST_HEADER_ROWS, "");
 
     private static final Map<String, Character> SEPARATORS = ordered(entry("comma", ','), entry("semicolon", ';'), entry("tab", '\t'),
             entry("bar", '|'));
     private static final Map<String, Character> DECIMAL = ordered(entry("point", '.'), entry("comma", ','));
     private static final Map<String, Character> THOUSANDS = ordered(entry("comma", ','), entry("point", '.'), entry("blank", ' '),
             entry("apostrophe", '\''));
+    /** A pattern by which these come back as they went tells days apart. */
+    private static final List<LocalDate> SAMPLE_DAYS = List.of(LocalDate.of(2025, 3, 31), LocalDate.of(2030, 12, 1));
     private static final Pattern ROWS = Pattern.compile("(\\d{1,4})-(\\d{1,4})");
 
     private final CatalogTable table;
@@ -153,12 +158,15 @@ public final class MappingReader {
 
     private Optional<String> pattern(Field field) {
         try {
-            DateTimeFormatter.ofPattern(field.text(), Locale.ROOT);
-            return Optional.of(field.text());
-        } catch (IllegalArgumentException unknown) {
-            field.fault("must be a pattern of days, months and years, such as dd.MM.uuuu", faults);
-            return Optional.empty();
+            DateTimeFormatter days = DateTimeFormatter.ofPattern(field.text(), Locale.ROOT);
+            if (SAMPLE_DAYS.stream().allMatch(day -> LocalDate.parse(days.format(day), days).equals(day))) {
+                return Optional.of(field.text());
+            }
+        } catch (IllegalArgumentException | DateTimeException notDays) {
+            // Reported below.
         }
+        field.fault("must be a pattern of days, months and years, such as dd.MM.uuuu", faults);
+        return Optional.empty();
     }
 
     private Optional<Character> word(Section section, String key, Map<String, Character> words) {

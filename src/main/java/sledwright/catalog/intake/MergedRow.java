@@ -25,7 +25,6 @@ record MergedRow(Place place, Map<String, String> cells, Map<String, String> add
         return new MergedRow(place, cells, addresses, others);
     }
 
-
     @Override
     public boolean has(String name) {
         return cells.containsKey(name);
@@ -35,6 +34,6 @@ record MergedRow(Place place, Map<String, String> cells, Map<String, String> add
     public Optional<Field> field(String name) {
         String address = addresses.get(name);
         return Optional.ofNullable(cells.get(name))
-                .map(text -> new Field(address == null ? name : "%s (cell %s)".formatted(name, address), text, place, false));
+                .map(text -> new Field(address == null ? name : name + " (cell " + address + ")", text, place, false));
     }
 }

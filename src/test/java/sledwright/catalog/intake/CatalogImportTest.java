@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -20,11 +22,15 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.dhatim.fastexcel.VisibilityState;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import sledwright.catalog.CatalogReader;
 import sledwright.catalog.CatalogTable;
 import sledwright.domain.Catalog;
@@ -261,7 +267,7 @@ class CatalogImportTest {
                 decimal: semicolon
                 thousands: point
                 header: 4-2
-                dates: qqqqqqq
+                dates: dd.mm.uuuu
                 columns:
                   sku: Article
                   unit_prise: Net
@@ -274,7 +280,7 @@ class CatalogImportTest {
                 "map.yaml:2: decimal \"semicolon\": must be one of point, comma",
                 "map.yaml:3: thousands \"point\": must not be the same as decimal",
                 "map.yaml:4: header \"4-2\": must be a row, or some few rows, such as 3-4",
-                "map.yaml:5: dates \"qqqqqqq\": must be a pattern of days, months and years, such as dd.MM.uuuu",
+                "map.yaml:5: dates \"dd.mm.uuuu\": must be a pattern of days, months and years, such as dd.MM.uuuu",
                 "map.yaml:8: columns \"unit_prise\": is no column of offers.csv, did you mean unit_price?",
                 "map.yaml:9: factor is for figures, and supplier holds words",
                 "map.yaml:10: columns.available.heading is missing",
@@ -282,6 +288,23 @@ class CatalogImportTest {
                 "map.yaml:11: constants \"sku\": stands under columns already; give it a value for empty cells there, with \"empty\"",
                 "map.yaml:11: constants \"weight\": is no column of offers.csv; known are sku, lot, supplier, condition, unit_price, min_quantity, available,"
                         + " lead_days, unit_cost, valid_until");
+    }
+
+    /** What cannot tell one day from another is wrong in the mapping, not in every row of the list. */
+    @ParameterizedTest
+    @ValueSource(strings = {"qqqqqqq", "dd.MM", "MM/uuuu", "HH:mm", "dd.mm.uuuu", "dd.MM.uuuu HH:mm", "YYYY-DD", "''", "dd.MM.'20'"})
+    void aPatternOfDatesIsBlamedAtItsOwnLine(String pattern) throws IOException {
+        Path mapping = file("map.yaml", "columns: { sku: sku, lot: lot, valid_until: until }\ndates: \"%s\"\n".formatted(pattern));
+        assertThat(faults(() -> offers(file("list.csv", "sku,lot,until\nM16,A7,30.04.2025\n"), mapping))).containsExactly(
+                "map.yaml:2: dates \"%s\": must be a pattern of days, months and years, such as dd.MM.uuuu".formatted(pattern));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"dd.MM.uuuu, 30.04.2025", "d.M.yyyy, 30.4.2025", "MM/dd/yy, 04/30/25", "uuuuMMdd, 20250430", "d MMM uuuu, 30 Apr 2025", "uuuu-DDD, 2025-120"})
+    void aPatternThatTellsDaysApartIsTaken(String pattern, String day) throws IOException {
+        Path mapping = file("map.yaml", "columns: { sku: sku, lot: lot, valid_until: until }\ndates: \"%s\"\n".formatted(pattern));
+        CatalogImport made = offers(file("list.csv", "sku,lot,until\nM16,A7,%s\n".formatted(day)), mapping);
+        assertThat(made.changes().get(0).edits()).extracting(Change.Edit::after).containsExactly("2025-04-30");
     }
 
     @Test
@@ -318,13 +341,143 @@ class CatalogImportTest {
             }
         }
         assertThat(faults(() -> offers(bomb))).containsExactly("bomb.xlsx: unpacks to more than 256 MB");
-        assertThat(faults(() -> offers(file("long.csv", "sku\n" + "M16\n".repeat(200_001))))).containsExactly("long.csv: has more than 200000 rows; split it");
+        String ownHeadings = "sku,lot,unit_price\n";
+        assertThat(faults(() -> offers(file("long.csv", "Our prices\n" + ownHeadings + "M16,A7,1\n".repeat(200_001)))))
+                .containsExactly("long.csv: has more than 200000 rows below its headings; split it");
+        CatalogImport most = offers(file("most.csv", "Our prices\n" + ownHeadings + "M16,A7,1\n".repeat(200_000)));
+        assertThat(most.refused()).as("all but the first stand twice").hasSizeGreaterThanOrEqualTo(100_000);
         assertThat(faults(() -> CatalogImport.of(shop, CatalogTable.OFFERS, Source.of(file("list.csv", "sku\nM16\n")), Optional.empty(), Optional.of("Prices"))))
                 .containsExactly("list.csv: has no sheets; leave out sheet \"Prices\"");
         assertThat(faults(() -> CatalogImport.of(work.resolve("gone"), CatalogTable.OFFERS, Source.of(file("list.csv", "sku\nM16\n")), Optional.empty(), Optional.empty())))
                 .containsExactly("gone: there is no such folder; a catalogue is one");
         assertThat(faults(() -> offers(file("list.csv", "sku\nM16\n"), file("map.yaml", "columns: {}\n"))))
                 .containsExactly("map.yaml:1: columns must name at least one of our columns and their heading");
+    }
+
+    private static void row(Worksheet sheet, int row, String... cells) {
+        for (int column = 0; column < cells.length; column++) {
+            sheet.value(row, column, cells[column]);
+        }
+    }
+
+    /** What nobody sees is never taken for the list unless it is named. */
+    @Test
+    void hiddenSheetsAreNotImportedSilently() throws IOException {
+        for (VisibilityState state : List.of(VisibilityState.HIDDEN, VisibilityState.VERY_HIDDEN)) {
+            Path alone = workbook("alone.xlsx", workbook -> {
+                workbook.newWorksheet("Cover");
+                Worksheet secret = workbook.newWorksheet("Costs");
+                row(secret, 0, "sku", "lot", "unit_price");
+                row(secret, 1, "M16", "A7", "1");
+                secret.setVisibilityState(state);
+            });
+            assertThat(faults(() -> offers(alone))).containsExactly("alone.xlsx: holds cells in hidden sheets alone; name one with --sheet: Costs");
+            assertThat(CatalogImport.of(shop, CatalogTable.OFFERS, Source.of(alone), Optional.empty(), Optional.of("Costs")).changes()).hasSize(1);
+            Path beside = workbook("beside.xlsx", workbook -> {
+                Worksheet secret = workbook.newWorksheet("Costs");
+                row(secret, 0, "sku", "lot", "unit_price");
+                row(secret, 1, "M16", "A7", "1");
+                secret.setVisibilityState(state);
+                Worksheet prices = workbook.newWorksheet("Prices");
+                row(prices, 0, "sku", "lot", "unit_price");
+                row(prices, 1, "M16", "A7", "41");
+            });
+            assertThat(offers(beside).changes().get(0).edits()).extracting(Change.Edit::after).containsExactly("41");
+        }
+    }
+
+    /** The library makes room for every column up to the one that a cell names. */
+    @ParameterizedTest
+    @ValueSource(strings = {"ZZZZZZ2", "XFE2", "AAAA2", "ZZZZZZZZZZZZZ2"})
+    void aCellWhereNoSheetHasOneIsAFault(String address) throws IOException {
+        Path sound = workbook("sound.xlsx", workbook -> {
+            Worksheet sheet = workbook.newWorksheet("S");
+            row(sheet, 0, "sku", "lot", "unit_price");
+            row(sheet, 1, "M16", "A7", "1");
+        });
+        Path broken = repacked(sound, "broken.xlsx", part -> true, "r=\"B2\"", "r=\"" + address + "\"");
+        assertThat(faults(() -> offers(broken))).containsExactly(
+                "broken.xlsx: names a cell %s, but a sheet has no such column; save it again as an XLSX workbook".formatted(address));
+        Path last = repacked(sound, "last.xlsx", part -> true, "r=\"C2\"", "r=\"XFD2\"");
+        assertThat(offers(last).changes()).as("the last column that there is").isEmpty();
+    }
+
+    @Test
+    void aWorkbookOfTooManyCellsOrTextsIsAFault() throws IOException {
+        Path sound = workbook("sound.xlsx", workbook -> workbook.newWorksheet("S").value(0, 0, "sku"));
+        for (String part : List.of("xl/worksheets/sheet1.xml", "xl/sharedStrings.xml")) {
+            Path full = work.resolve("full.xlsx");
+            String element = part.contains("sheet1") ? "<c/>" : "<si/>";
+            try (ZipFile from = new ZipFile(sound.toFile()); ZipOutputStream to = new ZipOutputStream(Files.newOutputStream(full))) {
+                for (ZipEntry entry : Collections.list(from.entries())) {
+                    to.putNextEntry(new ZipEntry(entry.getName()));
+                    if (entry.getName().equals(part)) {
+                        String name = part.contains("sheet1") ? "worksheet" : "sst";
+                        to.write("<%s><sheetData><row>".formatted(name).getBytes(StandardCharsets.UTF_8));
+                        byte[] thousand = element.repeat(1000).getBytes(StandardCharsets.UTF_8);
+                        for (int thousands = 0; thousands <= 5000; thousands++) {
+                            to.write(thousand);
+                        }
+                        to.write("</row></sheetData></%s>".formatted(name).getBytes(StandardCharsets.UTF_8));
+                    } else {
+                        from.getInputStream(entry).transferTo(to);
+                    }
+                }
+            }
+            assertThat(faults(() -> offers(full))).as(part).containsExactly("full.xlsx: has more than 5000000 cells; split it");
+        }
+    }
+
+    /** A line end in a name comes back as it went, or is not read at all: spreadsheets keep it in one format and lose it in the next. */
+    @Test
+    void aNameOfTwoLinesIsAFaultOfTheTableAndOneLineInAList() throws IOException {
+        Path offers = shop.resolve("offers.csv");
+        String sound = Files.readString(offers);
+        for (String end : List.of("\n", "\r\n", "\t")) {
+            Files.writeString(offers, sound + "M16,\"Z%s9\",Fen,new,40,1,2,,\n".formatted(end));
+            assertThat(faults(() -> CatalogReader.read(shop))).singleElement().asString().startsWith("shop/offers.csv:14: lot \"Z\\u00")
+                    .endsWith("\": must stand on one line, without tabs");
+        }
+        Files.writeString(offers, sound);
+        CatalogImport made = offers(file("list.csv", "sku,lot,unit_price,available,supplier,condition\nM16,\"Z\n9\",40,1,Fen,new\n"));
+        assertThat(made.changes().get(0).key()).containsExactly("M16", "Z 9", "1");
+        made.apply();
+        String written = Files.readString(offers);
+        Path exported = file("exported.csv", TableExport.of(shop, CatalogTable.OFFERS).csv());
+        assertThat(offers(exported).changes()).isEmpty();
+        assertThat(written).contains("M16,Z 9,Fen");
+    }
+
+    /** Twenty times the rows take some twenty times as long, and not four hundred. Processor time, so that others on the machine do not count. */
+    @Test
+    void rowsOfUnknownPartsTakeTimeByTheirNumber() throws IOException {
+        ThreadMXBean time = ManagementFactory.getThreadMXBean();
+        offers(unknown(2_000));
+        long before = time.getCurrentThreadCpuTime();
+        assertThat(offers(unknown(2_000)).refused()).hasSize(2_000);
+        long few = time.getCurrentThreadCpuTime() - before;
+        before = time.getCurrentThreadCpuTime();
+        assertThat(offers(unknown(40_000)).refused()).hasSize(40_000);
+        assertThat((time.getCurrentThreadCpuTime() - before) / few).isLessThan(100);
+    }
+
+    private Path unknown(int rows) throws IOException {
+        StringBuilder list = new StringBuilder("sku,lot,supplier,condition,unit_price,available\n");
+        for (int row = 0; row < rows; row++) {
+            list.append("UNKNOWN-").append(row).append(",L").append(row).append(",Fen,new,40,1\n");
+        }
+        return file("unknown.csv", list.toString());
+    }
+
+    /** Each row that the stock has no room for is refused at once, not one in each round. */
+    @Test
+    void stockThatCannotBeCountedIsRefusedInOneRound() throws IOException {
+        StringBuilder list = new StringBuilder("sku,lot,supplier,condition,unit_price,available\n");
+        for (int row = 0; row < 5000; row++) {
+            list.append("M16,L").append(row).append(",Fen,new,1000000000,10000000\n");
+        }
+        CatalogImport made = offers(file("list.csv", list.toString()));
+        assertThat(made.refused()).hasSizeGreaterThan(4990).allMatch(fault -> fault.message().startsWith("up to here the stock comes to more than can be counted"));
     }
 
     @Test
