@@ -4,11 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.File;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.zip.ZipFile;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Element;
@@ -84,6 +88,40 @@ class LicencesTest {
             String version = text(parent, "version");
             return new Pom(repository.resolve(text(parent, "groupId").replace('.', '/')).resolve(artifact).resolve(version)
                     .resolve(artifact + "-" + version + ".pom")).licence();
+        }
+    }
+
+    /**
+     * In one jar, files of one name are one file; so what is neither of the Apache licence nor under a name of its own has its text under
+     * the name of its group.
+     */
+    @Test
+    void everyNoticeThatMustGoAlongIsInTheJar() throws IOException {
+        Set<String> told = new TreeSet<>();
+        for (String jar : Files.readString(CLASS_PATH).strip().split(File.pathSeparator)) {
+            Pom pom = new Pom(Path.of(jar.replaceFirst("\\.jar$", ".pom")));
+            if (pom.licence().contains("Apache") || pom.licence().contains("Lesser")) {
+                continue;
+            }
+            told.add(pom.group());
+            try (InputStream notice = LicencesTest.class.getResourceAsStream("/META-INF/licences/" + pom.group() + ".txt")) {
+                assertThat(notice).as("the notice of " + pom.name()).isNotNull();
+                String text = new String(notice.readAllBytes(), StandardCharsets.UTF_8);
+                assertThat(text).as(pom.name()).containsPattern("Copyright \\(c\\) \\d{4}").containsPattern("(?i)\"as\\s+is\"");
+                assertThat(text).as("what the library itself has").contains(ownNotice(Path.of(jar)).strip());
+            }
+        }
+        assertThat(told).contains("org.slf4j", "org.codehaus.woodstox", "org.ojalgo");
+    }
+
+    private static String ownNotice(Path jar) throws IOException {
+        try (ZipFile zip = new ZipFile(jar.toFile())) {
+            for (String name : List.of("META-INF/LICENSE", "META-INF/LICENSE.txt")) {
+                if (zip.getEntry(name) != null) {
+                    return new String(zip.getInputStream(zip.getEntry(name)).readAllBytes(), StandardCharsets.UTF_8);
+                }
+            }
+            return "";
         }
     }
 
