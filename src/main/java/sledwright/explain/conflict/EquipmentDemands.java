@@ -76,7 +76,7 @@ final class EquipmentDemands {
 
     private static Demand cards(CardWish wish) {
         String words = AskedCards.words(wish);
-        return new Demand(AskedCards.KEY, Optional.of(wish.sku().orElse("")), words, words,
+        return Demand.of(AskedCards.KEY, words, words,
                 terms -> with(terms, terms.request().equipment().volumes(), less(terms.request().equipment().cards(), wish)),
                 (terms, oracle) -> fewer(wish.count(), number -> of(terms, wish, number), oracle)
                         .map(most -> new Concession(of(terms, wish, most), String.valueOf(most),

@@ -19,6 +19,7 @@ import sledwright.rules.Machine;
 import sledwright.rules.Order;
 import sledwright.rules.Rulebook;
 import sledwright.rules.Violation;
+import sledwright.rules.enclosure.EnclosurePower;
 
 /** Whether some of a request's demands can be met together, by the search where the answers so far do not tell. */
 public final class Feasibility implements Predicate<Set<Demand>> {
@@ -87,7 +88,13 @@ public final class Feasibility implements Predicate<Set<Demand>> {
                 Rulebook.judge(Order.of(order.machines(), picks, request, oracle.catalog())).stream()).toList();
         return demands.stream().filter(demand -> demand.isKeptBeside(broken))
                 .filter(demand -> !demand.isOf(ChoiceDemands.MACHINES) || order.machines().size() == request.machines())
+                .filter(demand -> !demand.isOf(EnclosurePower.KEY) || isHoused(order))
                 .collect(Collectors.toSet());
+    }
+
+    /** Whether machines that stand in an enclosure are bought with it. */
+    private boolean isHoused(Order order) {
+        return order.housed().isPresent() || order.machines().stream().noneMatch(build -> oracle.catalog().isSled(build.platform()));
     }
 
     private Pick fromTheRealLot(Pick pick) {
