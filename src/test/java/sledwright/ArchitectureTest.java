@@ -104,7 +104,7 @@ class ArchitectureTest {
     table.put("request", List.of("domain", "input", "catalog"));
     table.put("metrics", List.of("domain"));
     table.put("rules", List.of("domain", "words", "metrics"));
-    table.put("generator", List.of("domain", "metrics", "rules"));
+    table.put("generator", List.of("domain", "words", "metrics", "rules"));
     table.put("planner", upTo(table, "generator"));
     table.put("compare", upTo(table, "planner"));
     table.put("explain", upTo(table, "planner"));

@@ -165,7 +165,7 @@ class DocsExamplesTest {
     }
 
     private static String number(double figure) {
-        return Numbers.plain(figure);
+        return Numbers.plain(figure).toString();
     }
 
     private static String euro(long cents) {

@@ -8,7 +8,7 @@ import sledwright.metrics.Figures;
 import sledwright.metrics.Quantity;
 import sledwright.rules.Order;
 import sledwright.words.Numbers;
-import sledwright.words.Sentences;
+import sledwright.words.Sentence;
 
 /**
  * What one order buys against another.
@@ -114,32 +114,33 @@ public record Difference(long extra, List<Change> changes) {
      * One sentence: the extra price of an alternative, what it has more of than the best, and what it has less of. Where it is dearer, the
      * extra price is also shared out over each extra core, GB and GB/s, over each by itself.
      */
-    public static String sentence(Order alternative, Order best) {
+    public static Sentence sentence(Order alternative, Order best) {
         Difference found = of(alternative, best);
-        return found.price(alternative) + ": " + found.words(alternative) + (alternative.machines().size() > 1 ? " in each machine." : ".");
+        return Sentence.of("%s: %s%s.", found.price(alternative), found.words(alternative),
+                alternative.machines().size() > 1 ? " in each machine" : "");
     }
 
-    private String price(Order alternative) {
-        return extra == 0 ? "At the price of the best"
-                : "For %s %s than the best".formatted(alternative.words(Math.abs(extra)), extra > 0 ? "more" : "less");
+    private Sentence price(Order alternative) {
+        return extra == 0 ? Sentence.plain("At the price of the best")
+                : Sentence.of("For %s %s than the best", alternative.words(Math.abs(extra)), extra > 0 ? "more" : "less");
     }
 
-    private String words(Order alternative) {
+    private Sentence words(Order alternative) {
         if (changes.isEmpty()) {
-            return "the same figures";
+            return Sentence.plain("the same figures");
         }
-        List<String> better = better().stream().map(change -> words(change, alternative)).toList();
-        List<String> worse = worse().stream().map(change -> words(change, alternative)).toList();
+        List<Sentence> better = better().stream().map(change -> words(change, alternative)).toList();
+        List<Sentence> worse = worse().stream().map(change -> words(change, alternative)).toList();
         if (better.isEmpty()) {
-            return "nothing more, but " + Sentences.list(worse);
+            return Sentence.of("nothing more, but %s", Sentence.list(worse));
         }
-        return Sentences.list(better) + (worse.isEmpty() ? "" : ", but " + Sentences.list(worse));
+        return worse.isEmpty() ? Sentence.list(better) : Sentence.of("%s, but %s", Sentence.list(better), Sentence.list(worse));
     }
 
-    private static String words(Change change, Order alternative) {
+    private static Sentence words(Change change, Order alternative) {
         Figure figure = change.figure();
-        String share = change.each().isEmpty() ? "" : "; %s a %s".formatted(alternative.words(change.each().getAsLong()), figure.each());
-        return "%s%s %s %s (%s%s)".formatted(Numbers.plain(change.by()), figure.unit(), change.direction(), figure.noun(change.by()),
+        Object share = change.each().isEmpty() ? "" : Sentence.of("; %s a %s", alternative.words(change.each().getAsLong()), figure.each());
+        return Sentence.of("%s%s %s %s (%s%s)", Numbers.plain(change.by()), figure.unit(), change.direction(), figure.noun(change.by()),
                 Numbers.plain(change.reached()), share);
     }
 }

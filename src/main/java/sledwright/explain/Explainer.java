@@ -23,6 +23,7 @@ import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
 import sledwright.rules.Order;
 import sledwright.rules.target.Target;
+import sledwright.words.Sentence;
 
 /** Answers what a person asks about findings, by the search that made them. */
 public final class Explainer {
@@ -74,7 +75,7 @@ public final class Explainer {
     public Steps steps(Findings findings) {
         if (findings.status() != Status.PROVED) {
             return new Steps(List.of(), List.of(), List.of(findings.status() == Status.IMPOSSIBLE
-                    ? "No valid build exists, so there are no steps from it."
+                    ? Sentence.plain("No valid build exists, so there are no steps from it.")
                     : Unproved.sentence(NO_STEPS, NO_STEPS, findings.doubts())));
         }
         Request request = findings.request();
@@ -94,7 +95,8 @@ public final class Explainer {
             return new Steps(curves, parts, List.of(Unproved.sentence("Time ran out before every step was found.",
                     "Not every step could be found.", open.doubts())));
         }
-        return new Steps(curves, parts, curves.isEmpty() ? List.of("The request asks for no figure that could be more or less.")
+        return new Steps(curves, parts, curves.isEmpty() ? List.of(Sentence.plain("The request asks for no figure that could be more or"
+                + " less."))
                 : List.of());
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import sledwright.explain.conflict.Conflict;
 import sledwright.explain.conflict.Relaxation;
 import sledwright.explain.whynot.WhyNot;
+import sledwright.words.Sentence;
 
 /**
  * What is said beside an answer.
@@ -13,7 +14,7 @@ import sledwright.explain.whynot.WhyNot;
  * @param relaxations filled where no valid build exists; those that open the cheapest builds first
  * @param notes       sentences about what is missing here, such as what there was no time for
  */
-public record Explanation(List<WhyNot> whyNot, List<Conflict> conflicts, List<Relaxation> relaxations, List<String> notes) {
+public record Explanation(List<WhyNot> whyNot, List<Conflict> conflicts, List<Relaxation> relaxations, List<Sentence> notes) {
 
     /** Nothing to say. */
     public static final Explanation NONE = new Explanation(List.of(), List.of(), List.of(), List.of());

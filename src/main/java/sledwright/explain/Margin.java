@@ -18,6 +18,7 @@ import sledwright.metrics.Quantity;
 import sledwright.rules.Order;
 import sledwright.rules.target.Target;
 import sledwright.words.Numbers;
+import sledwright.words.Sentence;
 
 /**
  * How far a valid build is from breaking something.
@@ -28,7 +29,7 @@ import sledwright.words.Numbers;
  * @param spare   the distance between the two, with its unit
  * @param share   the distance as a share of what is allowed; 0: none
  */
-record Margin(String subject, String reached, String allowed, String spare, double share) {
+record Margin(String subject, Sentence reached, Sentence allowed, Sentence spare, double share) {
 
     private static final Comparator<Margin> TIGHTEST_FIRST = Comparator.comparingDouble(Margin::share);
 
@@ -38,8 +39,12 @@ record Margin(String subject, String reached, String allowed, String spare, doub
 
     private static Margin of(String subject, String unit, double reached, double allowed, double spare) {
         double exact = Quantity.rounded(spare);
-        return new Margin(subject, Numbers.plain(reached) + unit, Numbers.plain(allowed) + unit, Numbers.plain(exact) + unit,
+        return new Margin(subject, with(unit, reached), with(unit, allowed), with(unit, exact),
                 allowed == 0 ? exact : exact / allowed);
+    }
+
+    private static Sentence with(String unit, double figure) {
+        return Sentence.of("%s%s", Numbers.plain(figure), unit);
     }
 
     /** The request's least figures, the tightest first. */
@@ -57,7 +62,7 @@ record Margin(String subject, String reached, String allowed, String spare, doub
         Limits limits = order.request().limit();
         limits.price().ifPresent(most -> {
             long price = order.price().total();
-            margins.add(new Margin("price", order.words(price), order.words(most), order.words(most - price),
+            margins.add(new Margin("price", money(order, price), money(order, most), money(order, most - price),
                     most == 0 ? 0 : (double) (most - price) / most));
         });
         limits.leadDays().ifPresent(most -> {
@@ -69,6 +74,10 @@ record Margin(String subject, String reached, String allowed, String spare, doub
         addRanks(margins, build);
         addAddressed(margins, build);
         return margins.stream().sorted(TIGHTEST_FIRST).toList();
+    }
+
+    private static Sentence money(Order order, long minor) {
+        return Sentence.of("%s", order.words(minor));
     }
 
     private static void addPower(List<Margin> margins, Limits limits, Build build, Figures figures) {

@@ -21,6 +21,7 @@ import sledwright.planner.Trade;
 import sledwright.rules.Order;
 import sledwright.rules.cooling.HeatSinkRating;
 import sledwright.words.Numbers;
+import sledwright.words.Sentence;
 import sledwright.words.Sentences;
 
 /**
@@ -39,32 +40,32 @@ public final class Reasons {
      * First what sets the memory speed; then what the heat sinks cover, which requirement and which limit is tight, what is waited for,
      * and what the price comes to for each of the things that it buys, as the judgement states it.
      */
-    public static List<String> of(Judged judged) {
+    public static List<Sentence> of(Judged judged) {
         Order order = judged.order();
         Build build = judged.heaviest().build();
         Figures figures = judged.figures();
-        List<String> reasons = new ArrayList<>();
+        List<Sentence> reasons = new ArrayList<>();
         reasons.add(speed(MemorySpeed.slowest(order.kinds()), figures.speed()));
         heatSink(order, build).ifPresent(reasons::add);
         reasons.addAll(requirements(Margin.ofRequirements(order, figures)));
         limit(Margin.ofLimits(order, build, figures)).ifPresent(reasons::add);
         lastPart(order).ifPresent(reasons::add);
-        judged.trades().stream().filter(trade -> TOLD.contains(trade.criterion())).map(Trade::message).forEach(reasons::add);
+        judged.trades().stream().filter(trade -> TOLD.contains(trade.criterion())).map(Trade::sentence).forEach(reasons::add);
         return List.copyOf(reasons);
     }
 
-    private static String speed(Build build, MemorySpeed speed) {
-        String head = "The memory runs at %d MT/s: ".formatted(speed.mts());
+    private static Sentence speed(Build build, MemorySpeed speed) {
+        String head = "The memory runs at " + speed.mts() + " MT/s: ";
         Processor processor = build.processors().stream().min(Comparator.comparingInt(Processor::memoryMts)).orElseThrow();
         MemoryModule slowest = build.modules().values().stream().min(Comparator.comparingInt(MemoryModule::speedMts)).orElseThrow();
-        return head + switch (speed.setBy()) {
+        return Sentence.plain(head + switch (speed.setBy()) {
             case PROCESSOR -> "%s drives no faster memory%s.".formatted(processor.sku(), slowest.speedMts() > speed.mts()
                     ? "; the modules are rated for %d".formatted(slowest.speedMts()) : "");
             case MODULE -> "%s is rated for no more%s.".formatted(slowest.sku(), processor.memoryMts() > speed.mts()
                     ? "; %s would drive %d".formatted(processor.sku(), processor.memoryMts()) : "");
             case MODULES_PER_CHANNEL -> "%s gives no more with %s; %s would drive %d."
                     .formatted(build.platform().sku(), slowestChannel(build, speed.mts()), processor.sku(), processor.memoryMts());
-        };
+        });
     }
 
     private static String slowestChannel(Build build, int mts) {
@@ -81,7 +82,7 @@ public final class Reasons {
     }
 
     /** Slots that the kit takes on fitted sockets, what it costs, and the tamer kit that the processor is too hot for. */
-    private static Optional<String> heatSink(Order order, Build build) {
+    private static Optional<Sentence> heatSink(Order order, Build build) {
         CoolingKit kit = build.cooling();
         List<Slot> covered = build.platform().covered(kit).stream()
                 .filter(slot -> slot.socket() < build.processors().size()).sorted().toList();
@@ -89,40 +90,40 @@ public final class Reasons {
             return Optional.empty();
         }
         String slots = Sentences.list(covered.stream().map(Slot::name).toList());
-        String because = build.platform().cooling().stream()
+        Object because = build.platform().cooling().stream()
                 .filter(other -> other.covers().size() < kit.covers().size() && !HeatSinkRating.allows(other, build.processor()))
                 .max(Comparator.comparingDouble(CoolingKit::maxTdpW))
-                .map(other -> "; %s covers fewer, but carries %s W and %s gives %s W".formatted(other.sku(),
+                .map(other -> Sentence.of("; %s covers fewer, but carries %s W and %s gives %s W", other.sku(),
                         Numbers.plain(other.maxTdpW()), build.processor().sku(), Numbers.plain(build.processor().tdpW())))
-                .orElse("");
-        return Optional.of("Heat sink %s%s covers %s %s, which %s empty%s.".formatted(kit.sku(), cost(order, kit),
+                .orElse(Sentence.plain(""));
+        return Optional.of(Sentence.of("Heat sink %s%s covers %s %s, which %s empty%s.", kit.sku(), cost(order, kit),
                 covered.size() == 1 ? "slot" : "slots", slots, covered.size() == 1 ? "stays" : "stay", because));
     }
 
-    private static String cost(Order order, CoolingKit kit) {
+    private static Sentence cost(Order order, CoolingKit kit) {
         List<Pick> picks = order.picks().stream().filter(pick -> pick.sku().equals(kit.sku())).toList();
-        return picks.isEmpty() ? "" : " (%s for %s)".formatted(picks.stream().mapToInt(Pick::quantity).sum(),
+        return picks.isEmpty() ? Sentence.plain("") : Sentence.of(" (%s for %s)", picks.stream().mapToInt(Pick::quantity).sum(),
                 order.words(picks.stream().mapToLong(Pick::total).sum()));
     }
 
-    private static List<String> requirements(List<Margin> margins) {
-        List<String> sentences = new ArrayList<>();
-        List<String> exact = margins.stream().filter(Margin::isExact)
-                .map(margin -> margin.subject() + " (" + margin.reached() + ")").toList();
+    private static List<Sentence> requirements(List<Margin> margins) {
+        List<Sentence> sentences = new ArrayList<>();
+        List<Sentence> exact = margins.stream().filter(Margin::isExact)
+                .map(margin -> Sentence.of("%s (%s)", margin.subject(), margin.reached())).toList();
         if (!exact.isEmpty()) {
-            sentences.add("Met exactly, with nothing to spare: " + Sentences.list(exact) + ".");
+            sentences.add(Sentence.of("Met exactly, with nothing to spare: %s.", Sentence.list(exact)));
         }
         margins.stream().filter(margin -> !margin.isExact()).findFirst().ifPresent(margin -> sentences.add(
-                "%s requirement is %s: %s against %s asked, %s to spare (%s %%)."
-                        .formatted(exact.isEmpty() ? "The tightest" : "The next tightest", margin.subject(), margin.reached(),
-                                margin.allowed(), margin.spare(), Numbers.plain(percent(margin)))));
+                Sentence.of("%s requirement is %s: %s against %s asked, %s to spare (%s %%).",
+                        exact.isEmpty() ? "The tightest" : "The next tightest", margin.subject(), margin.reached(),
+                        margin.allowed(), margin.spare(), Numbers.plain(percent(margin)))));
         return sentences;
     }
 
-    private static Optional<String> limit(List<Margin> margins) {
+    private static Optional<Sentence> limit(List<Margin> margins) {
         return margins.stream().findFirst().map(margin -> margin.isExact()
-                ? "The tightest limit is used up: %s %s of %s.".formatted(margin.subject(), margin.reached(), margin.allowed())
-                : "The tightest limit is the %s: %s of %s, %s to spare.".formatted(margin.subject(), margin.reached(),
+                ? Sentence.of("The tightest limit is used up: %s %s of %s.", margin.subject(), margin.reached(), margin.allowed())
+                : Sentence.of("The tightest limit is the %s: %s of %s, %s to spare.", margin.subject(), margin.reached(),
                         margin.allowed(), margin.spare()));
     }
 
@@ -130,13 +131,13 @@ public final class Reasons {
         return Math.rint(margin.share() * 1000) / 10;
     }
 
-    private static Optional<String> lastPart(Order order) {
+    private static Optional<Sentence> lastPart(Order order) {
         int days = order.picks().stream().mapToInt(pick -> pick.lot().leadDays()).max().orElse(0);
         if (days == 0) {
             return Optional.empty();
         }
         List<String> parts = order.picks().stream().filter(pick -> pick.lot().leadDays() == days).map(Pick::sku).distinct().toList();
-        return Optional.of("The last to arrive %s %s, in %s.".formatted(parts.size() == 1 ? "is" : "are", Sentences.list(parts),
+        return Optional.of(Sentence.of("The last to arrive %s %s, in %s.", parts.size() == 1 ? "is" : "are", Sentences.list(parts),
                 Numbers.counted(days, "day")));
     }
 }

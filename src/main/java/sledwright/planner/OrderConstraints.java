@@ -1,7 +1,6 @@
 package sledwright.planner;
 
 import static org.optaplanner.core.api.score.stream.ConstraintCollectors.toList;
-
 import java.util.ArrayList;
 import java.util.List;
 import org.optaplanner.core.api.score.stream.Constraint;
@@ -12,6 +11,7 @@ import sledwright.rules.Order;
 import sledwright.rules.Rule;
 import sledwright.rules.Rulebook;
 import sledwright.rules.Violation;
+import sledwright.words.Sentence;
 
 /**
  * The rulebook as hard constraints under the rules' identifiers, and the criteria as soft ones under theirs. No rule is
@@ -45,7 +45,7 @@ public final class OrderConstraints implements ConstraintProvider {
                 .filter(line -> line.candidate() == null)
                 .penalize(Score.BREACH)
                 .justifyWith((line, score) -> new RuleBroken(List.of(
-                        new Violation(FILLED, line.name(), "Nothing fills line %s.".formatted(line.name())))))
+                        new Violation(FILLED, line.name(), Sentence.of("Nothing fills line %s.", line.name())))))
                 .asConstraint(RULE, FILLED);
     }
 

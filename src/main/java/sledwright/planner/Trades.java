@@ -5,11 +5,11 @@ import sledwright.domain.Objective;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.metrics.Figures;
-import sledwright.metrics.Quantity;
 import sledwright.metrics.SurplusWorth;
 import sledwright.rules.Order;
 import sledwright.rules.target.Target;
 import sledwright.words.Numbers;
+import sledwright.words.Sentence;
 
 /** Puts into words what a candidate gives and takes. */
 final class Trades {
@@ -42,8 +42,8 @@ final class Trades {
                     worth(least.cores(), least.memoryGb(), figures.bandwidthGbs(), least.throughput()));
             case USABLE_MEMORY -> gain(criterion, Target.MEMORY_CAPACITY, "GB",
                     worth(least.cores(), figures.usableGb(), least.bandwidthGbs(), least.throughput()));
-            case LOAD -> new Trade(criterion, figures.loadW(), "The load of %s is %s W."
-                    .formatted(machines == 1 ? "the machine" : "the heaviest machine", Numbers.plain(figures.loadW())));
+            case LOAD -> new Trade(criterion, figures.loadW(), Sentence.of("The load of %s is %s W.",
+                    machines == 1 ? "the machine" : "the heaviest machine", Numbers.plain(figures.loadW())));
             case CORES -> gain(criterion, Target.CORES, "core",
                     worth(figures.cores(), least.memoryGb(), least.bandwidthGbs(), least.throughput()));
         };
@@ -57,7 +57,8 @@ final class Trades {
     private Trade objective() {
         Objective objective = request.objective();
         return switch (objective) {
-            case CHEAPEST -> new Trade(Criterion.OBJECTIVE, order.price().total(), "What counts first is the price, the least.");
+            case CHEAPEST -> new Trade(Criterion.OBJECTIVE, order.price().total(), Sentence.plain("What counts first is the price, the"
+                    + " least."));
             case MOST_THROUGHPUT -> most(Target.THROUGHPUT);
             case MOST_BANDWIDTH -> most(Target.BANDWIDTH);
             case MOST_MEMORY -> most(Target.MEMORY_CAPACITY);
@@ -66,23 +67,23 @@ final class Trades {
     }
 
     private Trade most(Target target) {
-        return new Trade(Criterion.OBJECTIVE, target.figure(figures), "What counts first is the %s, the most.".formatted(target.noun()));
+        return new Trade(Criterion.OBJECTIVE, target.figure(figures), Sentence.of("What counts first is the %s, the most.", target.noun()));
     }
 
     private Trade priceLessWorth() {
         long price = order.price().total();
         double value = Criterion.priceLessWorth(order, figures);
         long worth = price - Math.round(value);
-        return new Trade(Criterion.OBJECTIVE, value, "What counts first is the price less worth, the least: %s less %s is %s."
-                .formatted(order.words(price), order.words(worth), order.words(price - worth)));
+        return new Trade(Criterion.OBJECTIVE, value, Sentence.of("What counts first is the price less worth, the least: %s less %s is %s.",
+                order.words(price), order.words(worth), order.words(price - worth)));
     }
 
     private Trade price() {
         long price = order.price().total();
         OptionalLong each = order.price().perUnit(figures.throughput() * machines);
-        return new Trade(Criterion.PRICE, price, "%s %s%s.".formatted(
-                machines == 1 ? "The machine costs" : "The %d machines cost".formatted(machines), order.words(price),
-                each.isPresent() ? ", %s for each unit of throughput".formatted(order.words(each.getAsLong())) : ""));
+        return new Trade(Criterion.PRICE, price, Sentence.of("%s %s%s.",
+                machines == 1 ? "The machine costs" : Sentence.of("The %d machines cost", machines), order.words(price),
+                each.isPresent() ? Sentence.of(", %s for each unit of throughput", order.words(each.getAsLong())) : ""));
     }
 
     /**
@@ -91,12 +92,12 @@ final class Trades {
     private Trade gain(Criterion criterion, Target target, String unit, long worth) {
         double reached = target.figure(figures);
         OptionalLong each = order.price().perUnit(reached * machines);
-        String cost = each.isPresent() && criterion != Criterion.THROUGHPUT
-                ? "; the price comes to %s for each %s".formatted(order.words(each.getAsLong()), unit) : "";
-        String surplus = worth > 0 ? "; %s%s beyond the request are worth %s%s".formatted(
+        Object cost = each.isPresent() && criterion != Criterion.THROUGHPUT
+                ? Sentence.of("; the price comes to %s for each %s", order.words(each.getAsLong()), unit) : "";
+        Object surplus = worth > 0 ? Sentence.of("; %s%s beyond the request are worth %s%s",
                 Numbers.plain(reached - target.least(request.require())), target.unit(), order.words(worth),
                 machines == 1 ? "" : " over all machines") : "";
-        return new Trade(criterion, reached, "The %s%s is %s%s%s%s.".formatted(target.noun(),
+        return new Trade(criterion, reached, Sentence.of("The %s%s is %s%s%s%s.", target.noun(),
                 machines == 1 ? "" : " of a machine", Numbers.plain(reached), target.unit(), cost, surplus));
     }
 }

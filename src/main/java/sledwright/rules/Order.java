@@ -14,6 +14,7 @@ import sledwright.domain.Pick;
 import sledwright.domain.Request;
 import sledwright.metrics.Figures;
 import sledwright.metrics.OrderPrice;
+import sledwright.words.Sum;
 
 /**
  * Several machines and the lots that their parts come from.
@@ -60,8 +61,8 @@ public record Order(List<Build> machines, List<Pick> picks, Request request, Cat
         return machines.stream().findFirst().flatMap(build -> build.fitout().housed());
     }
 
-    /** An amount of minor units as people write it, with the currency. */
-    public String words(long minor) {
-        return catalog.amount(minor) + " " + catalog.currency().getCurrencyCode();
+    /** An amount of minor units, with the currency. */
+    public Sum words(long minor) {
+        return new Sum(catalog.amount(minor), catalog.currency().getCurrencyCode());
     }
 }

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import sledwright.domain.Catalog;
 import sledwright.domain.Limits;
 import sledwright.domain.PartKind;
+import sledwright.words.Sentence;
 
 /**
  * A rule of the rulebook: its identifier, its law in one sentence, and the judgement that tells every breach in finished
@@ -64,7 +65,7 @@ public abstract class Rule<S> {
 
     /** A breach of this rule, as a finished sentence. */
     protected final Violation broken(String where, String message, Object... numbers) {
-        return new Violation(id, where, String.format(java.util.Locale.ROOT, message, numbers));
+        return new Violation(id, where, Sentence.of(message, numbers));
     }
 
     @Override

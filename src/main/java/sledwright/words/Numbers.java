@@ -17,19 +17,19 @@ public final class Numbers {
     }
 
     /** The figure with at most two decimals and no trailing zeros: {@code 230.4}, {@code 16}. */
-    public static String plain(double figure) {
+    public static Measure plain(double figure) {
         BigDecimal rounded = BigDecimal.valueOf(figure).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros();
-        return (rounded.scale() < 0 ? rounded.setScale(0) : rounded).toPlainString();
+        return new Measure(rounded.scale() < 0 ? rounded.setScale(0) : rounded);
     }
 
     /** The figure to two decimals, cut off: who asks for at least so much asks for no more than the figure. */
-    public static String floor(double figure) {
-        return rounded(figure, 2, RoundingMode.FLOOR).toPlainString();
+    public static Measure floor(double figure) {
+        return new Measure(rounded(figure, 2, RoundingMode.FLOOR));
     }
 
     /** The figure to two decimals, rounded up: who allows so much allows the figure. */
-    public static String ceiling(double figure) {
-        return rounded(figure, 2, RoundingMode.CEILING).toPlainString();
+    public static Measure ceiling(double figure) {
+        return new Measure(rounded(figure, 2, RoundingMode.CEILING));
     }
 
     /** The figure to a millionth. */

@@ -6,7 +6,6 @@ import static sledwright.samples.Samples.R16;
 import static sledwright.samples.Samples.lot;
 import static sledwright.samples.Samples.machine;
 import static sledwright.samples.Samples.require;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +23,7 @@ import sledwright.rules.Order;
 import sledwright.rules.Rule;
 import sledwright.rules.Rulebook;
 import sledwright.rules.Violation;
+import sledwright.words.Sentence;
 
 class JudgeTest {
 
@@ -84,20 +84,20 @@ class JudgeTest {
         assertThat(judged.valid()).isTrue();
         assertThat(judged.score()).isEqualTo("[0]hard/[-42000/-42000/400000000/153600000/128000000/-287000000/20000000]soft");
         assertThat(judged.trades()).containsExactly(
-                new Trade(Criterion.OBJECTIVE, 42_000, "What counts first is the price, the least."),
-                new Trade(Criterion.PRICE, 42_000, "The machine costs 420.00 EUR, 1.05 EUR for each unit of throughput."),
-                new Trade(Criterion.THROUGHPUT, 400, "The throughput is 400."),
-                new Trade(Criterion.BANDWIDTH, 153.6, "The memory bandwidth is 153.6 GB/s; the price comes to 2.73 EUR for each GB/s."),
-                new Trade(Criterion.USABLE_MEMORY, 128, "The usable memory is 128 GB; the price comes to 3.28 EUR for each GB."),
-                new Trade(Criterion.LOAD, 287, "The load of the machine is 287 W."),
-                new Trade(Criterion.CORES, 20, "The number of cores is 20; the price comes to 21.00 EUR for each core."));
+                new Trade(Criterion.OBJECTIVE, 42_000, Sentence.plain("What counts first is the price, the least.")),
+                new Trade(Criterion.PRICE, 42_000, Sentence.plain("The machine costs 420.00 EUR, 1.05 EUR for each unit of throughput.")),
+                new Trade(Criterion.THROUGHPUT, 400, Sentence.plain("The throughput is 400.")),
+                new Trade(Criterion.BANDWIDTH, 153.6, Sentence.plain("The memory bandwidth is 153.6 GB/s; the price comes to 2.73 EUR for each GB/s.")),
+                new Trade(Criterion.USABLE_MEMORY, 128, Sentence.plain("The usable memory is 128 GB; the price comes to 3.28 EUR for each GB.")),
+                new Trade(Criterion.LOAD, 287, Sentence.plain("The load of the machine is 287 W.")),
+                new Trade(Criterion.CORES, 20, Sentence.plain("The number of cores is 20; the price comes to 21.00 EUR for each core.")));
     }
 
     @Test
     void saysWhatCountsFirstWhereThePriceDoesNot() {
         Judged judged = judge.judge(Shop.order(Request.named("one").withObjective(Objective.MOST_MEMORY), new Pick(lot("R16", "A", 8, 2_000), 8)));
 
-        assertThat(judged.trades().get(0)).isEqualTo(new Trade(Criterion.OBJECTIVE, 128, "What counts first is the usable memory, the most."));
+        assertThat(judged.trades().get(0)).isEqualTo(new Trade(Criterion.OBJECTIVE, 128, Sentence.plain("What counts first is the usable memory, the most.")));
     }
 
     /** Worth of one machine: 4 cores x 5.00, 28 GB x 0.10, 53.6 GB/s x 0.25, 100 units x 0.50 = 86.20; two cost 840.00. */

@@ -6,7 +6,6 @@ import static sledwright.samples.Samples.R16;
 import static sledwright.samples.Samples.limit;
 import static sledwright.samples.Samples.lot;
 import static sledwright.samples.Samples.machine;
-
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -23,6 +22,7 @@ import sledwright.generator.Findings;
 import sledwright.generator.Status;
 import sledwright.rules.Order;
 import sledwright.rules.Violation;
+import sledwright.words.Sentence;
 
 class PlannerTest {
 
@@ -150,7 +150,7 @@ class PlannerTest {
         assertThat(broken(judge, line("one", cheap))).isEmpty();
         assertThat(broken(judge, line("one", cheap), line("other", dear))).isEmpty();
         assertThat(broken(judge, line("one", cheap), line("other", cheap))).containsExactly(
-                new Violation("in-stock", "R16", "Lot CHEAP of R16 gives 16 units; it sells 1 to 12."));
+                new Violation("in-stock", "R16", Sentence.plain("Lot CHEAP of R16 gives 16 units; it sells 1 to 12.")));
     }
 
     @Test
@@ -189,7 +189,7 @@ class PlannerTest {
     @Test
     void unfilledLineIsABreach() {
         assertThat(broken(new Judge(), new LinePlan("one", List.of(), null))).containsExactly(
-                new Violation("line-filled", "one", "Nothing fills line one."));
+                new Violation("line-filled", "one", Sentence.plain("Nothing fills line one.")));
     }
 
     private static List<Violation> broken(Judge judge, LinePlan... lines) {

@@ -1,7 +1,6 @@
 package sledwright.planner;
 
 import static org.assertj.core.api.Assertions.assertThat;
-
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -15,6 +14,7 @@ import sledwright.domain.Request;
 import sledwright.rules.Rulebook;
 import sledwright.rules.Violation;
 import sledwright.samples.Samples;
+import sledwright.words.Sentence;
 
 class StockDrawTest {
 
@@ -71,7 +71,7 @@ class StockDrawTest {
         StockDraw draw = draw(STRICT, HERE);
         assertThat(draw.complete()).isFalse();
         assertThat(Rulebook.judge(draw.order())).containsExactly(
-                new Violation("in-stock", "R16", "The order needs 4 units of R16; the lots give 3."));
+                new Violation("in-stock", "R16", Sentence.plain("The order needs 4 units of R16; the lots give 3.")));
     }
 
     @Test
@@ -79,7 +79,7 @@ class StockDrawTest {
         StockDraw draw = draw(Limits.NONE);
         assertThat(draw.complete()).isFalse();
         assertThat(Rulebook.judge(draw.order())).containsExactly(
-                new Violation("in-stock", "R16", "The order needs 4 units of R16; the lots give 0."));
+                new Violation("in-stock", "R16", Sentence.plain("The order needs 4 units of R16; the lots give 0.")));
     }
 
     @Test

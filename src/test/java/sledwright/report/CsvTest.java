@@ -1,7 +1,6 @@
 package sledwright.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
-
 import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvSchema;
 import java.io.IOException;
@@ -19,6 +18,7 @@ import sledwright.report.check.CheckCsv;
 import sledwright.report.quote.QuoteCsv;
 import sledwright.rules.Violation;
 import sledwright.samples.Answers;
+import sledwright.words.Sentence;
 
 class CsvTest {
 
@@ -52,7 +52,7 @@ class CsvTest {
         assertThat(read(csv(findings)).get(0)).containsEntry("request", "'=cmd()").containsEntry("platform", "BOX");
         for (String start : List.of("=", "+", "-", "@", "\t", "\r")) {
             CheckView view = CheckView.of(Answers.order(Answers.ASKED, Answers.cool()), true,
-                    List.of(new Violation("a-rule", start + "1A", "1 + 1")));
+                    List.of(new Violation("a-rule", start + "1A", Sentence.plain("1 + 1"))));
             assertThat(read(CheckCsv.of(view)).get(0)).containsEntry("where", "'" + start + "1A").containsEntry("message", "1 + 1");
         }
     }
@@ -60,7 +60,7 @@ class CsvTest {
     @Test
     void aVerdictHasARowForEachBreach() {
         CheckView view = CheckView.of(Answers.order(Answers.ASKED, Answers.cool()), true,
-                List.of(new Violation("rank-limit", "1A", "Too many, by \"far\".")));
+                List.of(new Violation("rank-limit", "1A", Sentence.plain("Too many, by \"far\"."))));
         assertThat(CheckCsv.of(view)).isEqualTo("rule,where,message\nrank-limit,1A,\"Too many, by \"\"far\"\".\"\n");
     }
 

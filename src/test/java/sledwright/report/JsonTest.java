@@ -1,7 +1,6 @@
 package sledwright.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
-
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -40,6 +39,7 @@ import sledwright.rules.Order;
 import sledwright.rules.Violation;
 import sledwright.samples.Answers;
 import sledwright.samples.Samples;
+import sledwright.words.Sentence;
 
 class JsonTest {
 
@@ -132,14 +132,14 @@ class JsonTest {
 
     @Test
     void everyQuoteKeepsItsSchema() {
-        WhyNot beaten = new WhyNot("R32", WhyNot.Verdict.BEATEN, List.of("It is dearer."), List.of(), Optional.of(new WhyNot.Offer(
+        WhyNot beaten = new WhyNot("R32", WhyNot.Verdict.BEATEN, List.of(Sentence.plain("It is dearer.")), List.of(), Optional.of(new WhyNot.Offer(
                 new BigDecimal("620.00"), new BigDecimal("26.00"), Map.of("memory", new BigDecimal("26.00")), Optional.of(new BigDecimal("43.50")), 4)));
-        WhyNot barred = new WhyNot("R16", WhyNot.Verdict.BARRED, List.of("It does not fit."), List.of("rank-limit"), Optional.empty());
+        WhyNot barred = new WhyNot("R16", WhyNot.Verdict.BARRED, List.of(Sentence.plain("It does not fit.")), List.of("rank-limit"), Optional.empty());
         Explanation explanation = new Explanation(List.of(beaten, barred),
-                List.of(new Conflict(List.of(new Conflict.Member("limit.price", Optional.empty(), "a price"),
-                        new Conflict.Member("use", Optional.of("R16"), "R16 in every machine")), List.of("budget", "cores"), "Both cannot be.")),
+                List.of(new Conflict(List.of(new Conflict.Member("limit.price", Optional.empty(), Sentence.plain("a price")),
+                        new Conflict.Member("use", Optional.of("R16"), Sentence.plain("R16 in every machine"))), List.of("budget", "cores"), Sentence.plain("Both cannot be."))),
                 List.of(new Relaxation(List.of(new Relaxation.Change("limit.price", "400.00", "500.00"), new Relaxation.Change("stock", "", "")),
-                        new BigDecimal("500.00"), "500.00 EUR would do.")), List.of("There are more."));
+                        new BigDecimal("500.00"), Sentence.plain("500.00 EUR would do."))), List.of(Sentence.plain("There are more.")));
         Findings impossible = Answers.findings(Answers.ASKED, Status.IMPOSSIBLE);
         Findings value = new Findings(Answers.rich(), Status.BEST_FOUND, 400, 500.5, List.of(Answers.order(Answers.rich(), Answers.cool())), Doubts.of(Doubts.Cause.TIME));
         for (String json : List.of(QuoteJson.of(view(Answers.proved())), QuoteJson.of(view(Answers.unequal())), QuoteJson.of(view(value)),
@@ -232,7 +232,7 @@ class JsonTest {
     @Test
     void aVerdictHasItsBreachesAndTheFigures() throws IOException {
         CheckView view = CheckView.of(Answers.order(Answers.ASKED, Answers.cool()), false,
-                List.of(new Violation("rank-limit", "1A", "Too many ranks.")));
+                List.of(new Violation("rank-limit", "1A", Sentence.plain("Too many ranks."))));
         String json = CheckJson.of(view);
         assertThat(Schemas.faults("check-result", json)).isEmpty();
         assertThat(json).startsWith("""
@@ -256,7 +256,7 @@ class JsonTest {
     @Test
     void aMachineWithoutProcessorsIsShown() throws IOException {
         var build = Samples.machine(Answers.BOX).processors().slot("1A1", Answers.R16).build();
-        String json = CheckJson.of(CheckView.of(Answers.order(Answers.ASKED, build), true, List.of(new Violation("socket-count", "", "None."))));
+        String json = CheckJson.of(CheckView.of(Answers.order(Answers.ASKED, build), true, List.of(new Violation("socket-count", "", Sentence.plain("None.")))));
         assertThat(Schemas.faults("check-result", json)).isEmpty();
         assertThat(read(json).get("processor").isNull()).isTrue();
         assertThat(read(json).get("cooling").isNull()).isTrue();
@@ -277,7 +277,7 @@ class JsonTest {
         String described = Files.readString(Path.of("docs/json.md"));
         Set<String> keys = new TreeSet<>();
         for (String json : List.of(QuoteJson.of(view(Answers.proved())), CatalogJson.of(CatalogView.of(Answers.SHOP)),
-                CheckJson.of(CheckView.of(Answers.order(Answers.ASKED, Answers.cool()), true, List.of(new Violation("a", "b", "c")))))) {
+                CheckJson.of(CheckView.of(Answers.order(Answers.ASKED, Answers.cool()), true, List.of(new Violation("a", "b", Sentence.plain("c"))))))) {
             collect(read(json), keys);
         }
         assertThat(keys).hasSizeGreaterThan(50).allSatisfy(key -> assertThat(described).contains("`" + key + "`"));

@@ -1,13 +1,12 @@
 package sledwright.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
-
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.TreeSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import sledwright.desk.view.BuildView;
 import sledwright.desk.view.CatalogView;
@@ -37,6 +36,7 @@ import sledwright.rules.Order;
 import sledwright.rules.Violation;
 import sledwright.samples.Answers;
 import sledwright.samples.Samples;
+import sledwright.words.Sentence;
 
 class TextTest {
 
@@ -235,10 +235,10 @@ class TextTest {
 
     @Test
     void anImpossibleRequestShowsWhatConflictsAndWhatWouldDo() {
-        Explanation explanation = new Explanation(List.of(new WhyNot("R32", WhyNot.Verdict.BEATEN, List.of("It is dearer."), List.of(), Optional.empty())),
-                List.of(new Conflict(List.of(new Conflict.Member("limit.price", Optional.empty(), "a price"),
-                        new Conflict.Member("use", Optional.of("R16"), "R16 in every machine")), List.of("budget", "cores"), "20 cores cost more than 100.00 EUR.")),
-                List.of(new Relaxation(List.of(new Relaxation.Change("limit.price", "100.00", "594.00")), new BigDecimal("594.00"), "With 594.00 EUR a build exists.")), List.of());
+        Explanation explanation = new Explanation(List.of(new WhyNot("R32", WhyNot.Verdict.BEATEN, List.of(Sentence.plain("It is dearer.")), List.of(), Optional.empty())),
+                List.of(new Conflict(List.of(new Conflict.Member("limit.price", Optional.empty(), Sentence.plain("a price")),
+                        new Conflict.Member("use", Optional.of("R16"), Sentence.plain("R16 in every machine"))), List.of("budget", "cores"), Sentence.plain("20 cores cost more than 100.00 EUR."))),
+                List.of(new Relaxation(List.of(new Relaxation.Change("limit.price", "100.00", "594.00")), new BigDecimal("594.00"), Sentence.plain("With 594.00 EUR a build exists."))), List.of());
         assertThat(QuoteText.of(QuoteView.of(Answers.outcome(Answers.findings(Answers.ASKED, Status.IMPOSSIBLE)), Answers.SHOP, explanation), Screen.PLAIN))
                 .isEqualTo("""
                 render node: 1 machine, cheapest
@@ -271,8 +271,8 @@ class TextTest {
     @Test
     void aVerdictListsEveryBreach() {
         CheckView view = CheckView.of(Answers.order(Answers.ASKED, Answers.hot()), true, List.of(
-                new Violation("blocked-slot", "1D3", "DEEP covers slot 1D3, which holds R16, and this sentence is long enough to fold."),
-                new Violation("cores", "", "The cores are 20; the request asks for 24.")));
+                new Violation("blocked-slot", "1D3", Sentence.plain("DEEP covers slot 1D3, which holds R16, and this sentence is long enough to fold.")),
+                new Violation("cores", "", Sentence.plain("The cores are 20; the request asks for 24."))));
         assertThat(CheckText.of(view, Screen.PLAIN)).startsWith("""
                 render node
                 invalid: 2 breaches of rules

@@ -20,6 +20,7 @@ import sledwright.planner.Judged;
 import sledwright.planner.Outcome;
 import sledwright.rules.Order;
 import sledwright.words.Numbers;
+import sledwright.words.Sentence;
 
 /**
  * The answer to one request.
@@ -45,12 +46,12 @@ public record QuoteView(String request, int machines, Objective objective, Strin
      * @param difference     what it buys against the best; empty for the best itself
      * @param reasons        why it is as it is
      */
-    public record Alternative(int rank, BuildView build, Optional<BigDecimal> priceLessWorth, Optional<String> difference,
-                              List<String> reasons) {
+    public record Alternative(int rank, BuildView build, Optional<BigDecimal> priceLessWorth, Optional<Sentence> difference,
+                              List<Sentence> reasons) {
 
         /** All sentences, the difference first. */
-        public List<String> sentences() {
-            List<String> sentences = new ArrayList<>(difference.stream().toList());
+        public List<Sentence> sentences() {
+            List<Sentence> sentences = new ArrayList<>(difference.stream().toList());
             sentences.addAll(reasons);
             return List.copyOf(sentences);
         }
@@ -61,7 +62,7 @@ public record QuoteView(String request, int machines, Objective objective, Strin
         Order best = outcome.ranked().isEmpty() ? null : outcome.ranked().get(0).order();
         for (Judged judged : outcome.ranked()) {
             Order order = judged.order();
-            Optional<String> difference = order == best ? Optional.empty() : Optional.of(Difference.sentence(order, best));
+            Optional<Sentence> difference = order == best ? Optional.empty() : Optional.of(Difference.sentence(order, best));
             BuildView build = BuildView.of(order, true);
             alternatives.add(new Alternative(alternatives.size() + 1, build, priceLessWorth(order, build.figures()), difference,
                     Reasons.of(judged)));

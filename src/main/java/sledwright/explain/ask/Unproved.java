@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import sledwright.generator.Doubts;
 import sledwright.generator.Doubts.Cause;
+import sledwright.words.Advice;
+import sledwright.words.Sentence;
 import sledwright.words.Sentences;
 
 /** Says what keeps an answer from being proved. */
@@ -38,8 +40,8 @@ public final class Unproved {
      * @param late      how to say it where time ran out: {@code Time ran out before an answer was found.}
      * @param otherwise how to say it where more time would not help
      */
-    public static String sentence(String late, String otherwise, Doubts doubts) {
-        return doubts.late() || doubts.none() ? late + " Maybe allow more time: --time-limit"
-                : otherwise + " " + String.join(" ", whateverTheTime(doubts));
+    public static Sentence sentence(String late, String otherwise, Doubts doubts) {
+        return doubts.late() || doubts.none() ? Sentence.of("%s %s", late, Advice.MORE_TIME)
+                : Sentence.plain(otherwise + " " + String.join(" ", whateverTheTime(doubts)));
     }
 }

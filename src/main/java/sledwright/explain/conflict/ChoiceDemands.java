@@ -13,6 +13,7 @@ import sledwright.domain.MemoryMode;
 import sledwright.explain.ask.Extreme;
 import sledwright.explain.ask.WhatIf;
 import sledwright.words.Numbers;
+import sledwright.words.Sentence;
 
 /** What a request chooses. */
 final class ChoiceDemands {
@@ -82,14 +83,15 @@ final class ChoiceDemands {
 
     /** Parts that must not be there. */
     static Stream<Demand> forbidden(Set<String> skus) {
-        return skus.stream().sorted().map(part -> new Demand(FORBID, Optional.of(part), list(skus), "no " + part,
+        return skus.stream().sorted().map(part -> new Demand(FORBID, Optional.of(part), list(skus), Sentence.plain("no " + part),
                 terms -> terms.with(terms.request().withForbid(without(terms.request().forbid(), part))),
                 (terms, oracle) -> new Concession(terms, list(terms.request().forbid()), "a build needs " + part, "allow " + part)));
     }
 
     /** Parts that must be in every machine. */
     static Stream<Demand> used(Set<String> skus) {
-        return skus.stream().sorted().map(part -> new Demand("use", Optional.of(part), list(skus), part + " in every machine",
+        return skus.stream().sorted()
+                .map(part -> new Demand("use", Optional.of(part), list(skus), Sentence.plain(part + " in every machine"),
                 terms -> terms.with(terms.request().withUse(without(terms.request().use(), part))),
                 (terms, oracle) -> new Concession(terms, list(terms.request().use()), "no build holds " + part, "do without " + part)));
     }

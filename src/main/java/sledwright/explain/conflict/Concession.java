@@ -1,6 +1,7 @@
 package sledwright.explain.conflict;
 
 import sledwright.explain.ask.WhatIf;
+import sledwright.words.Sentence;
 
 /**
  * As much of a demand as can be had.
@@ -10,5 +11,9 @@ import sledwright.explain.ask.WhatIf;
  * @param reach  what can be had, as a clause: {@code the cheapest build costs 950.00 EUR}
  * @param advice what to change: {@code raise the price from 900.00 to 950.00 EUR}
  */
-record Concession(WhatIf terms, String to, String reach, String advice) {
+record Concession(WhatIf terms, String to, Sentence reach, Sentence advice) {
+
+    Concession(WhatIf terms, String to, String reach, String advice) {
+        this(terms, to, Sentence.plain(reach), Sentence.plain(advice));
+    }
 }

@@ -2,15 +2,16 @@ package sledwright.explain.conflict;
 
 import java.util.List;
 import java.util.Optional;
+import sledwright.words.Sentence;
 
 /**
  * Demands of a request that cannot be met together, though any all but one of them can.
  *
  * @param members empty where nothing can be built, whatever is asked
  * @param rules   identifiers of the rules that a build breaks which does not meet them
- * @param message a finished sentence
+ * @param sentence finished
  */
-public record Conflict(List<Member> members, List<String> rules, String message) {
+public record Conflict(List<Member> members, List<String> rules, Sentence sentence) {
 
     /**
      * One of the demands.
@@ -19,7 +20,7 @@ public record Conflict(List<Member> members, List<String> rules, String message)
      * @param sku   the part that is meant, under a key that lists parts
      * @param words the demand as people say it
      */
-    public record Member(String key, Optional<String> sku, String words) {
+    public record Member(String key, Optional<String> sku, Sentence words) {
     }
 
     public Conflict {
@@ -30,5 +31,10 @@ public record Conflict(List<Member> members, List<String> rules, String message)
     /** The keys of the members, each once. */
     public List<String> keys() {
         return members.stream().map(Member::key).distinct().toList();
+    }
+
+    /** The sentence as on a command line. */
+    public String message() {
+        return sentence.toString();
     }
 }

@@ -4,11 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import sledwright.explain.ask.Oracle;
-import sledwright.explain.ask.WhatIf;
 import sledwright.explain.ask.UnsettledException;
+import sledwright.explain.ask.WhatIf;
 import sledwright.rules.Rule;
 import sledwright.rules.Rulebook;
 import sledwright.rules.Violation;
+import sledwright.words.Sentence;
 
 /**
  * Something that a request asks for, or a circumstance that it meets, and that could be otherwise. Which rules hold a build to it, the
@@ -21,7 +22,7 @@ import sledwright.rules.Violation;
  * @param without the terms without this
  * @param nearest how near to it one can come
  */
-public record Demand(String key, Optional<String> sku, String asked, String words, UnaryOperator<WhatIf> without, Nearest nearest) {
+public record Demand(String key, Optional<String> sku, String asked, Sentence words, UnaryOperator<WhatIf> without, Nearest nearest) {
 
     /** The nearest to what is asked that can be had. */
     interface Nearest {
@@ -34,6 +35,10 @@ public record Demand(String key, Optional<String> sku, String asked, String word
     }
 
     static Demand of(String key, String asked, String words, UnaryOperator<WhatIf> without, Nearest nearest) {
+        return of(key, asked, Sentence.plain(words), without, nearest);
+    }
+
+    static Demand of(String key, String asked, Sentence words, UnaryOperator<WhatIf> without, Nearest nearest) {
         return new Demand(key, Optional.empty(), asked, words, without, nearest);
     }
 

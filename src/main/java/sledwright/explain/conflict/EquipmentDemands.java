@@ -25,6 +25,7 @@ import sledwright.rules.enclosure.EnclosurePower;
 import sledwright.rules.storage.StorageCapacity;
 import sledwright.rules.storage.VolumeDrives;
 import sledwright.words.Numbers;
+import sledwright.words.Sentence;
 
 /** The drives, cards, extras and enclosures that a request asks for, as demands. */
 final class EquipmentDemands {
@@ -42,8 +43,8 @@ final class EquipmentDemands {
     }
 
     private static Demand volume(VolumeWish wish) {
-        return new Demand(StorageCapacity.KEY, Optional.of(wish.name()), Numbers.plain(wish.usableGb()),
-                "volume %s of %s GB at level %s".formatted(wish.name(), Numbers.plain(wish.usableGb()), wish.level().label()),
+        return new Demand(StorageCapacity.KEY, Optional.of(wish.name()), Numbers.plain(wish.usableGb()).toString(),
+                Sentence.of("volume %s of %s GB at level %s", wish.name(), Numbers.plain(wish.usableGb()), wish.level().label()),
                 terms -> with(terms, less(terms.request().equipment().volumes(), wish), terms.request().equipment().cards()),
                 (terms, oracle) -> smaller(wish, terms, oracle));
     }
@@ -51,9 +52,9 @@ final class EquipmentDemands {
     /** The largest such volume that can be had. */
     private static Concession smaller(VolumeWish wish, WhatIf terms, Oracle oracle) {
         return Extreme.first(sizes(wish, oracle.catalog()), gb -> oracle.cheapest(holding(terms, wish, gb)).map(order -> gb))
-                .map(most -> new Concession(holding(terms, wish, most), Numbers.plain(most),
-                        "volume %s reaches %s GB at most".formatted(wish.name(), Numbers.plain(most)),
-                        "lower volume %s from %s to %s GB".formatted(wish.name(), Numbers.plain(wish.usableGb()), Numbers.plain(most))))
+                .map(most -> new Concession(holding(terms, wish, most), Numbers.plain(most).toString(),
+                        Sentence.of("volume %s reaches %s GB at most", wish.name(), Numbers.plain(most)),
+                        Sentence.of("lower volume %s from %s to %s GB", wish.name(), Numbers.plain(wish.usableGb()), Numbers.plain(most))))
                 .orElseGet(() -> new Concession(terms, "", "no volume %s can be had".formatted(wish.name()),
                         "do without volume %s".formatted(wish.name())));
     }
@@ -75,14 +76,15 @@ final class EquipmentDemands {
     }
 
     private static Demand cards(CardWish wish) {
-        String words = AskedCards.words(wish);
-        return Demand.of(AskedCards.KEY, words, words,
+        Sentence words = AskedCards.words(wish);
+        return Demand.of(AskedCards.KEY, words.toString(), words,
                 terms -> with(terms, terms.request().equipment().volumes(), less(terms.request().equipment().cards(), wish)),
                 (terms, oracle) -> fewer(wish.count(), number -> of(terms, wish, number), oracle)
                         .map(most -> new Concession(of(terms, wish, most), String.valueOf(most),
-                                "there is room for %d of them".formatted(most),
-                                "fit %d instead of %s".formatted(most, words)))
-                        .orElseGet(() -> new Concession(terms, "", "%s cannot be had".formatted(words), "do without %s".formatted(words))));
+                                Sentence.of("there is room for %d of them", most),
+                                Sentence.of("fit %d instead of %s", most, words)))
+                        .orElseGet(() -> new Concession(terms, "", Sentence.of("%s cannot be had", words),
+                        Sentence.of("do without %s", words))));
     }
 
     private static WhatIf of(WhatIf terms, CardWish wish, int number) {
@@ -92,7 +94,7 @@ final class EquipmentDemands {
     }
 
     private static Demand extra(String sku, int units) {
-        return new Demand(PartsNeeded.KEY, Optional.of(sku), String.valueOf(units), "%d x %s for each machine".formatted(units, sku),
+        return new Demand(PartsNeeded.KEY, Optional.of(sku), String.valueOf(units), Sentence.of("%d x %s for each machine", units, sku),
                 terms -> of(terms, sku, 0), (terms, oracle) -> {
             int most = fewer(units, number -> of(terms, sku, number), oracle).orElse(0);
             return new Concession(of(terms, sku, most), String.valueOf(most), "%d x %s can be had for each machine".formatted(most, sku),

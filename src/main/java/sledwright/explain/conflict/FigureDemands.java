@@ -16,6 +16,7 @@ import sledwright.explain.ask.WhatIf;
 import sledwright.rules.Order;
 import sledwright.rules.target.Target;
 import sledwright.words.Numbers;
+import sledwright.words.Sentence;
 
 /** The figures that a request asks of one machine. */
 public final class FigureDemands {
@@ -40,15 +41,15 @@ public final class FigureDemands {
     }
 
     private static Demand of(Target target, double least) {
-        String words = target.noun().startsWith(NUMBER_OF)
-                ? "at least %s %s".formatted(Numbers.floor(least), target.noun().substring(NUMBER_OF.length()))
-                : "%s of at least %s%s".formatted(target.noun(), Numbers.floor(least), target.unit());
+        Sentence words = target.noun().startsWith(NUMBER_OF)
+                ? Sentence.of("at least %s %s", Numbers.floor(least), target.noun().substring(NUMBER_OF.length()))
+                : Sentence.of("%s of at least %s%s", target.noun(), Numbers.floor(least), target.unit());
         return Demand.of(target.key(), Numbers.exact(least), words, terms -> asking(terms, target, 0), (terms, oracle) -> {
             double most = most(target, least, terms, oracle);
-            String reached = Numbers.floor(most) + target.unit();
+            Sentence reached = Sentence.of("%s%s", Numbers.floor(most), target.unit());
             return new Concession(asking(terms, target, most), Numbers.exact(most),
-                    "the %s reaches %s at most".formatted(target.noun(), reached),
-                    "lower the %s from %s%s to %s".formatted(target.noun(), Numbers.floor(least), target.unit(), reached));
+                    Sentence.of("the %s reaches %s at most", target.noun(), reached),
+                    Sentence.of("lower the %s from %s%s to %s", target.noun(), Numbers.floor(least), target.unit(), reached));
         });
     }
 

@@ -14,7 +14,7 @@ import sledwright.explain.ask.WhatIf;
 import sledwright.generator.Doubts;
 import sledwright.rules.Order;
 import sledwright.rules.stock.InStock;
-import sledwright.words.Sentences;
+import sledwright.words.Sentence;
 
 /** Why nothing can be had on a request, and what would do. */
 public final class Impossibility {
@@ -92,7 +92,7 @@ public final class Impossibility {
     }
 
     /** What has to be said about the two lists; ask when they are made. */
-    public List<String> notes() {
+    public List<Sentence> notes() {
         if (!doubts.isEmpty() || !sets.complete() && sets.conflicts().size() < ENOUGH) {
             List<Doubts> all = new ArrayList<>(doubts);
             all.add(sets.doubts());
@@ -100,7 +100,7 @@ public final class Impossibility {
                     "Not every conflict and every way out could be found.", Doubts.ofAll(all)));
         }
         return sets.complete() && sets.conflicts().size() <= ENOUGH && sets.corrections().size() <= ENOUGH ? List.of()
-                : List.of("There are further conflicts or ways out; these are the first that were found.");
+                : List.of(Sentence.plain("There are further conflicts or ways out; these are the first that were found."));
     }
 
     private List<Demand> inOrder(Set<Demand> some) {
@@ -112,47 +112,48 @@ public final class Impossibility {
                 .map(demand -> new Conflict.Member(demand.key(), demand.sku(), demand.words())).toList();
         List<String> rules = conflict.stream().flatMap(demand -> demand.rules().stream()).distinct().toList();
         if (conflict.isEmpty()) {
-            return new Conflict(members, rules, "No build can be made of this catalogue, whatever is asked.");
+            return new Conflict(members, rules, Sentence.plain("No build can be made of this catalogue, whatever is asked."));
         }
         return new Conflict(members, rules, conflict.size() == 1 ? alone(conflict.get(0)) : together(conflict));
     }
 
-    private String alone(Demand demand) {
+    private Sentence alone(Demand demand) {
         if (demand.isOf(ChoiceDemands.FORBID) && demand.sku().equals(asked.held())) {
-            return "The request forbids %s.".formatted(demand.sku().get());
+            return Sentence.of("The request forbids %s.", demand.sku().get());
         }
-        String reach = asked.held().map("with %s, "::formatted).orElse("") + reaches(List.of(demand)).get(0);
-        return Sentences.capital(reach)
-                + (demand.isOf(InStock.STOCK) ? "." : "; the request asks for %s.".formatted(demand.words()));
+        Sentence reach = Sentence.of("%s%s", asked.held().map("with %s, "::formatted).orElse(""),
+                reaches(List.of(demand)).get(0)).capital();
+        return demand.isOf(InStock.STOCK) ? Sentence.of("%s.", reach)
+                : Sentence.of("%s; the request asks for %s.", reach, demand.words());
     }
 
-    private String together(List<Demand> conflict) {
-        return "%s exclude %s: %s.".formatted(Sentences.capital(Sentences.list(conflict.stream().map(Demand::words).toList())),
-                conflict.size() == 2 ? "each other" : "one another", String.join("; ", reaches(conflict)));
+    private Sentence together(List<Demand> conflict) {
+        return Sentence.of("%s exclude %s: %s.", Sentence.list(conflict.stream().map(Demand::words).toList()).capital(),
+                conflict.size() == 2 ? "each other" : "one another", Sentence.joined("; ", reaches(conflict)));
     }
 
     /** How far the demand that is told best can go beside the others; where stock is among these, what it lacks as well. */
-    private List<String> reaches(List<Demand> conflict) {
+    private List<Sentence> reaches(List<Demand> conflict) {
         Demand last = conflict.get(conflict.size() - 1);
         Demand told = last.isOf(LimitDemands.PRICE) ? last : conflict.get(0);
-        List<String> reaches = new ArrayList<>();
+        List<Sentence> reaches = new ArrayList<>();
         for (Demand demand : conflict) {
             if (demand == told || demand.isOf(InStock.STOCK)) {
                 Set<Demand> others = new HashSet<>(conflict);
                 others.remove(demand);
-                String reach = demand.nearest().on(feasibility.terms(others), oracle).reach();
-                reaches.add(others.isEmpty() ? reach : "with %s, %s".formatted(kept(demand, others), reach));
+                Sentence reach = demand.nearest().on(feasibility.terms(others), oracle).reach();
+                reaches.add(others.isEmpty() ? reach : Sentence.of("with %s, %s", kept(demand, others), reach));
             }
         }
         return reaches;
     }
 
     /** The demands beside one that gives way. */
-    private static String kept(Demand given, Set<Demand> others) {
+    private static Sentence kept(Demand given, Set<Demand> others) {
         if (others.size() == 1) {
             return others.iterator().next().words();
         }
-        return given.isOf(InStock.STOCK) ? "the others and any stock" : "the others";
+        return Sentence.plain(given.isOf(InStock.STOCK) ? "the others and any stock" : "the others");
     }
 
     /** Gives way in one demand after the other as little as can be, while those still to come are given up. */
@@ -161,7 +162,7 @@ public final class Impossibility {
         correction.forEach(kept::remove);
         WhatIf terms = feasibility.terms(kept);
         List<Relaxation.Change> changes = new ArrayList<>();
-        List<String> advice = new ArrayList<>();
+        List<Sentence> advice = new ArrayList<>();
         for (Demand demand : correction) {
             Concession concession = demand.nearest().on(terms, oracle);
             terms = concession.terms();
@@ -170,7 +171,7 @@ public final class Impossibility {
             advice.add(concession.advice());
         }
         Order order = oracle.cheapest(terms).orElseThrow();
-        return new Relaxation(changes, oracle.catalog().amount(order.price().total()), "%s: builds from %s.".formatted(
-                Sentences.capital(Sentences.list(advice)), order.words(order.price().total())));
+        return new Relaxation(changes, oracle.catalog().amount(order.price().total()), Sentence.of("%s: builds from %s.",
+                Sentence.list(advice).capital(), order.words(order.price().total())));
     }
 }

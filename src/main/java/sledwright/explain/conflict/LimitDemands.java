@@ -22,7 +22,10 @@ import sledwright.explain.ask.WhatIf;
 import sledwright.metrics.PowerDraw;
 import sledwright.rules.Order;
 import sledwright.rules.Rulebook;
+import sledwright.words.Measure;
 import sledwright.words.Numbers;
+import sledwright.words.Sentence;
+import sledwright.words.Sum;
 
 /** The limits of a request and its site. */
 final class LimitDemands {
@@ -46,16 +49,20 @@ final class LimitDemands {
     /** All machines together. */
     static Stream<Demand> price(Limits limits, Catalog catalog) {
         return limits.price().stream().mapToObj(most -> {
-            String asked = catalog.amount(most).toPlainString();
-            return Demand.of(PRICE, asked, "a price of at most %s %s".formatted(asked, catalog.currency()),
+            Sum asked = sum(most, catalog);
+            return Demand.of(PRICE, asked.amount().toPlainString(), Sentence.of("a price of at most %s", asked),
                     terms -> at(terms, OptionalLong.empty()), (terms, oracle) -> {
                         long price = oracle.cheapest(terms).orElseThrow().price().total();
-                        String amount = catalog.amount(price).toPlainString();
-                        return new Concession(at(terms, OptionalLong.of(price)), amount,
-                                "the cheapest build costs %s %s".formatted(amount, catalog.currency()),
-                                "raise the price from %s to %s %s".formatted(asked, amount, catalog.currency()));
+                        Sum cheapest = sum(price, catalog);
+                        return new Concession(at(terms, OptionalLong.of(price)), cheapest.amount().toPlainString(),
+                                Sentence.of("the cheapest build costs %s", cheapest),
+                                Sentence.of("raise the price from %s to %s", new Measure(asked.amount()), cheapest));
                     });
         });
+    }
+
+    private static Sum sum(long minor, Catalog catalog) {
+        return new Sum(catalog.amount(minor), catalog.currency().getCurrencyCode());
     }
 
     private static WhatIf at(WhatIf terms, OptionalLong price) {
@@ -65,15 +72,15 @@ final class LimitDemands {
     /** The load of one machine. */
     private static Demand load(double mostW) {
         BiFunction<WhatIf, OptionalDouble, WhatIf> within = (terms, watts) -> terms.with(terms.request().limit().withPowerW(watts));
-        return Demand.of("limit.power_w", Numbers.exact(mostW), "a load of at most %s W".formatted(Numbers.ceiling(mostW)),
+        return Demand.of("limit.power_w", Numbers.exact(mostW), Sentence.of("a load of at most %s W", Numbers.ceiling(mostW)),
                 terms -> within.apply(terms, OptionalDouble.empty()), (terms, oracle) -> {
                     double leastW = -Extreme.greatest(-loadW(oracle.cheapest(terms).orElseThrow()), -mostW, MILLIONTH,
                             negative -> oracle.cheapest(within.apply(terms, OptionalDouble.of(-negative)))
                                     .map(order -> OptionalDouble.of(-loadW(order))).orElse(OptionalDouble.empty()));
-                    String watts = Numbers.ceiling(leastW);
+                    Measure watts = Numbers.ceiling(leastW);
                     return new Concession(within.apply(terms, OptionalDouble.of(leastW)), Numbers.exact(leastW),
-                            "the least load is %s W".formatted(watts),
-                            "allow a load of %s W instead of %s W".formatted(watts, Numbers.ceiling(mostW)));
+                            Sentence.of("the least load is %s W", watts),
+                            Sentence.of("allow a load of %s W instead of %s W", watts, Numbers.ceiling(mostW)));
                 });
     }
 
@@ -112,25 +119,25 @@ final class LimitDemands {
     /** A figure of the site that is the easier the less it is. */
     private static Demand site(String key, double figure, String words, BiFunction<WhatIf, Double, WhatIf> at,
                                UnaryOperator<WhatIf> without, String reach, String advice) {
-        return Demand.of(key, Numbers.exact(figure), words.formatted(Numbers.plain(figure)), without, (terms, oracle) -> {
+        return Demand.of(key, Numbers.exact(figure), Sentence.of(words, Numbers.plain(figure)), without, (terms, oracle) -> {
             List<Double> less = Rulebook.answeringTo(key).stream()
                     .flatMap(rule -> rule.turningPoints(key, terms.request().limit(), oracle.catalog()))
                     .filter(some -> some < figure).distinct().sorted(Comparator.reverseOrder()).toList();
             double most = Extreme.first(less, some -> oracle.cheapest(at.apply(terms, some)).map(order -> some)).orElseThrow();
-            return new Concession(at.apply(terms, most), Numbers.exact(most), reach.formatted(Numbers.floor(most)),
-                    advice.formatted(Numbers.floor(most), Numbers.plain(figure)));
+            return new Concession(at.apply(terms, most), Numbers.exact(most), Sentence.of(reach, Numbers.floor(most)),
+                    Sentence.of(advice, Numbers.floor(most), Numbers.plain(figure)));
         });
     }
 
     /** Low-line mains. */
     private static Demand mains(double siteV) {
         BiFunction<WhatIf, OptionalDouble, WhatIf> on = (terms, mainsV) -> terms.with(terms.request().limit().withMainsV(mainsV));
-        String volts = Numbers.plain(Supply.LOW_LINE_BELOW_V);
-        return Demand.of("limit.mains_v", Numbers.exact(siteV), "mains of %s V".formatted(Numbers.plain(siteV)),
+        Measure volts = Numbers.plain(Supply.LOW_LINE_BELOW_V);
+        return Demand.of("limit.mains_v", Numbers.exact(siteV), Sentence.of("mains of %s V", Numbers.plain(siteV)),
                 terms -> on.apply(terms, OptionalDouble.empty()),
-                (terms, oracle) -> new Concession(on.apply(terms, OptionalDouble.of(Supply.LOW_LINE_BELOW_V)), volts,
-                        "a build needs mains of %s V or more".formatted(volts),
-                        "feed it from mains of %s V or more instead of %s V".formatted(volts, Numbers.plain(siteV))));
+                (terms, oracle) -> new Concession(on.apply(terms, OptionalDouble.of(Supply.LOW_LINE_BELOW_V)), volts.toString(),
+                        Sentence.of("a build needs mains of %s V or more", volts),
+                        Sentence.of("feed it from mains of %s V or more instead of %s V", volts, Numbers.plain(siteV))));
     }
 
     /** Accepted conditions, not all. */

@@ -2,14 +2,15 @@ package sledwright.explain.conflict;
 
 import java.math.BigDecimal;
 import java.util.List;
+import sledwright.words.Sentence;
 
 /**
  * Changes that together make a request possible, none of which could be left out.
  *
  * @param price   what the cheapest build costs that they open, all machines, in units of the currency
- * @param message a finished sentence with the figures that would do
+ * @param sentence finished, with the figures that would do
  */
-public record Relaxation(List<Change> changes, BigDecimal price, String message) {
+public record Relaxation(List<Change> changes, BigDecimal price, Sentence sentence) {
 
     /**
      * One change.
@@ -28,5 +29,10 @@ public record Relaxation(List<Change> changes, BigDecimal price, String message)
     /** The keys that change. */
     public List<String> keys() {
         return changes.stream().map(Change::key).toList();
+    }
+
+    /** The sentence as on a command line. */
+    public String message() {
+        return sentence.toString();
     }
 }

@@ -16,6 +16,8 @@ import sledwright.domain.Pick;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.rules.Order;
+import sledwright.words.Measure;
+import sledwright.words.Sentence;
 
 /** What an order spends on what. */
 public final class PriceShares {
@@ -74,9 +76,10 @@ public final class PriceShares {
     }
 
     /** The differences as words: {@code processors +3.00, memory -1.50}. */
-    public static String words(Map<String, Long> differences, Catalog catalog) {
-        List<String> words = new ArrayList<>();
-        differences.forEach((kind, amount) -> words.add("%s %s%s".formatted(kind, amount > 0 ? "+" : "", catalog.amount(amount))));
-        return String.join(", ", words);
+    public static Sentence words(Map<String, Long> differences, Catalog catalog) {
+        List<Sentence> words = new ArrayList<>();
+        differences.forEach((kind, amount) -> words.add(Sentence.of("%s %s%s", kind, amount > 0 ? "+" : "",
+                new Measure(catalog.amount(amount)))));
+        return Sentence.joined(", ", words);
     }
 }

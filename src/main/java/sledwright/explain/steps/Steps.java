@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import sledwright.metrics.Quantity;
 import sledwright.words.Numbers;
+import sledwright.words.Sentence;
 
 /**
  * How the best changes when a little more or less is asked for, and at which prices of its parts it stays the best.
@@ -13,7 +14,7 @@ import sledwright.words.Numbers;
  * @param parts  one for each part of the best build that is paid for, each price changed by itself
  * @param notes  sentences about what is missing here
  */
-public record Steps(List<Curve> curves, List<PriceRange> parts, List<String> notes) {
+public record Steps(List<Curve> curves, List<PriceRange> parts, List<Sentence> notes) {
 
     public Steps {
         curves = List.copyOf(curves);
@@ -56,7 +57,7 @@ public record Steps(List<Curve> curves, List<PriceRange> parts, List<String> not
 
         /** The figure to two decimals, cut off: who asks for so much gets this. */
         public String upToWords() {
-            return Numbers.floor(upTo);
+            return Numbers.floor(upTo).toString();
         }
     }
 

@@ -34,6 +34,7 @@ import sledwright.rules.processor.SocketMatch;
 import sledwright.rules.processor.TdpLimit;
 import sledwright.rules.stock.InStock;
 import sledwright.words.Numbers;
+import sledwright.words.Sentence;
 
 /** The rules that a part breaks by itself on each platform that a request asks for. */
 final class PartBars {
@@ -53,7 +54,7 @@ final class PartBars {
     /** One breach for each rule, in the words of the first platform that meets it, with the number of platforms it holds on. */
     static List<Violation> of(Part part, Request request, Catalog catalog) {
         if (Stock.of(catalog, request).lots(part.sku()).isEmpty()) {
-            return List.of(new Violation(InStock.ID, part.sku(), "No lot offers %s.".formatted(part.sku())));
+            return List.of(new Violation(InStock.ID, part.sku(), Sentence.of("No lot offers %s.", part.sku())));
         }
         return new PartBars(request, catalog).of(part);
     }
@@ -68,8 +69,8 @@ final class PartBars {
             return List.of();
         }
         return byRule.values().stream().map(bars -> bars.size() == 1 ? bars.get(0) : new Violation(bars.get(0).rule(), bars.get(0).where(),
-                bars.get(0).message() + " The same rule bars it on %s."
-                .formatted(Numbers.counted(bars.size() - 1, "other platform")))).toList();
+                Sentence.of("%s The same rule bars it on %s.", bars.get(0).sentence(),
+                Numbers.counted(bars.size() - 1, "other platform")))).toList();
     }
 
     private Stream<Violation> broken(Part part, Platform platform) {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sledwright.words.Sentence;
 
 /**
  * Why a part that somebody asked about is not in the best build.
@@ -12,7 +13,7 @@ import java.util.Optional;
  * @param rules     identifiers of the rules that bar it, where it is barred
  * @param offer     the best build with it, where there is one
  */
-public record WhyNot(String sku, Verdict verdict, List<String> sentences, List<String> rules, Optional<Offer> offer) {
+public record WhyNot(String sku, Verdict verdict, List<Sentence> sentences, List<String> rules, Optional<Offer> offer) {
 
     /** How a part stands. */
     public enum Verdict {
@@ -53,8 +54,8 @@ public record WhyNot(String sku, Verdict verdict, List<String> sentences, List<S
         rules = List.copyOf(rules);
     }
 
-    /** All sentences as one text. */
+    /** All sentences as one text, as on a command line. */
     public String message() {
-        return String.join(" ", sentences);
+        return Sentence.joined(" ", sentences).toString();
     }
 }

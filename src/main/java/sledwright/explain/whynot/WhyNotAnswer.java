@@ -32,7 +32,9 @@ import sledwright.metrics.CheapestDraw;
 import sledwright.rules.Order;
 import sledwright.rules.Rulebook;
 import sledwright.rules.Violation;
+import sledwright.words.Measure;
 import sledwright.words.Numbers;
+import sledwright.words.Sentence;
 
 /** Works out why a part is not in the best build. */
 public final class WhyNotAnswer {
@@ -58,11 +60,11 @@ public final class WhyNotAnswer {
     public WhyNot find() {
         if (findings.ranked().isEmpty()) {
             return findings.status() == Status.IMPOSSIBLE
-                    ? plain(WhyNot.Verdict.BARRED, "No valid build exists, with %s or without it.".formatted(sku))
+                    ? plain(WhyNot.Verdict.BARRED, Sentence.of("No valid build exists, with %s or without it.", sku))
                     : unsettled(findings.doubts());
         }
         if (findings.ranked().get(0).needed().containsKey(sku)) {
-            return plain(WhyNot.Verdict.CHOSEN, "%s is in the best build.".formatted(sku));
+            return plain(WhyNot.Verdict.CHOSEN, Sentence.of("%s is in the best build.", sku));
         }
         try {
             Findings with = search.runHolding(sku, findings.request().withAlternatives(1, findings.request().step()), deadline);
@@ -75,7 +77,7 @@ public final class WhyNotAnswer {
         }
     }
 
-    private WhyNot plain(WhyNot.Verdict verdict, String sentence) {
+    private WhyNot plain(WhyNot.Verdict verdict, Sentence sentence) {
         return new WhyNot(sku, verdict, List.of(sentence), List.of(), Optional.empty());
     }
 
@@ -88,11 +90,11 @@ public final class WhyNotAnswer {
         Order best = findings.ranked().get(0);
         Order order = with.ranked().get(0);
         long extra = order.price().total() - best.price().total();
-        List<String> sentences = new ArrayList<>();
-        sentences.add("The best build with it is %s%s: %s.".formatted(parts(order), machines(order), standing(with, extra, best)));
+        List<Sentence> sentences = new ArrayList<>();
+        sentences.add(Sentence.of("The best build with it is %s%s: %s.", parts(order), machines(order), standing(with, extra, best)));
         Map<String, Long> difference = PriceShares.difference(order, best);
         if (!difference.isEmpty()) {
-            sentences.add("In %s against the best: %s.".formatted(catalog.currency(), PriceShares.words(difference, catalog)));
+            sentences.add(Sentence.of("In %s against the best: %s.", catalog.currency(), PriceShares.words(difference, catalog)));
         }
         if (with.status() == Status.BEST_FOUND) {
             sentences.add(Unproved.sentence("Time ran out before it was proved that no better build holds it.",
@@ -101,7 +103,7 @@ public final class WhyNotAnswer {
         Optional<BreakEven.Found> level = Optional.empty();
         try {
             level = new BreakEven(sku, findings, catalog, search, deadline).find();
-            sentences.add(level.map(this::atWhichPrice).orElse("Its price does not matter for that."));
+            sentences.add(level.map(this::atWhichPrice).orElse(Sentence.plain("Its price does not matter for that.")));
         } catch (UnsettledException open) {
             sentences.add(Unproved.sentence("Time ran out before the price was found at which it would win.",
                     "The price at which it would win could not be found.", open.doubts()));
@@ -134,59 +136,60 @@ public final class WhyNotAnswer {
                         .collect(Collectors.joining(" + ")));
     }
 
-    private String standing(Findings with, long extra, Order best) {
-        String money = extra == 0 ? "at the price of the best"
-                : "%s %s".formatted(best.words(Math.abs(extra)), extra > 0 ? "dearer" : "cheaper");
+    private Sentence standing(Findings with, long extra, Order best) {
+        Sentence money = extra == 0 ? Sentence.plain("at the price of the best")
+                : Sentence.of("%s %s", best.words(Math.abs(extra)), extra > 0 ? "dearer" : "cheaper");
         Objective objective = findings.request().objective();
         return switch (objective) {
-            case CHEAPEST -> "%s, %s".formatted(with.ranked().get(0).words(Math.round(with.best())), money);
-            case BEST_VALUE -> "price less worth %s against %s, %s".formatted(best.words(Math.round(with.best())),
-                    catalog.amount(Math.round(findings.best())), money);
+            case CHEAPEST -> Sentence.of("%s, %s", with.ranked().get(0).words(Math.round(with.best())), money);
+            case BEST_VALUE -> Sentence.of("price less worth %s against %s, %s", best.words(Math.round(with.best())),
+                    new Measure(catalog.amount(Math.round(findings.best()))), money);
             case MOST_THROUGHPUT -> figure("throughput", "", with, money);
             case MOST_BANDWIDTH -> figure("bandwidth", " GB/s", with, money);
             case MOST_MEMORY -> figure("usable memory", " GB", with, money);
         };
     }
 
-    private String figure(String noun, String unit, Findings with, String money) {
-        String reached = Numbers.plain(with.best()) + unit;
-        String best = Numbers.plain(findings.best()) + unit;
-        return reached.equals(best) ? "the same %s of %s, %s".formatted(noun, best, money)
-                : "%s %s against %s, %s".formatted(noun, reached, best, money);
+    private Sentence figure(String noun, String unit, Findings with, Sentence money) {
+        Sentence reached = Sentence.of("%s%s", Numbers.plain(with.best()), unit);
+        Sentence best = Sentence.of("%s%s", Numbers.plain(findings.best()), unit);
+        return reached.equals(best) ? Sentence.of("the same %s of %s, %s", noun, best, money)
+                : Sentence.of("%s %s against %s, %s", noun, reached, best, money);
     }
 
-    private String atWhichPrice(BreakEven.Found level) {
+    private Sentence atWhichPrice(BreakEven.Found level) {
         if (level.unitPrice().isEmpty()) {
-            return "Even for nothing it would not be in the best build.";
+            return Sentence.plain("Even for nothing it would not be in the best build.");
         }
         Order order = level.order();
         int units = BreakEven.bought(order, sku);
-        return "At %s each (%s; now %s) a build with it is as good as the best.".formatted(
+        return Sentence.of("At %s each (%s; now %s) a build with it is as good as the best.",
                 order.words(level.unitPrice().getAsLong()), Numbers.counted(units, "unit"), now(units));
     }
 
     /** What so many units cost each, today. */
-    private String now(int units) {
+    private Measure now(int units) {
         Request request = findings.request();
         List<Lot> lots = catalog.lots(sku).stream().filter(lot -> Rulebook.accepts(lot, request.limit())).toList();
         long price = CheapestDraw.prices(lots, units)[units];
-        return catalog.amount(price).divide(BigDecimal.valueOf(units), catalog.amount(0).scale(), RoundingMode.HALF_UP).toPlainString();
+        return new Measure(catalog.amount(price).divide(BigDecimal.valueOf(units), catalog.amount(0).scale(), RoundingMode.HALF_UP));
     }
 
     private WhyNot barred() {
         Impossibility impossibility = Impossibility.with(sku, findings.request(), oracle);
         List<Conflict> conflicts = impossibility.conflicts();
         Set<String> rules = new LinkedHashSet<>();
-        List<String> sentences = new ArrayList<>(List.of("No valid build holds it."));
+        List<Sentence> sentences = new ArrayList<>(List.of(Sentence.plain("No valid build holds it.")));
         List<Violation> bars = conflicts.stream().allMatch(conflict -> conflict.keys().stream().anyMatch(key -> !key.equals("platforms")))
                 ? List.of() : PartBars.of(catalog.part(sku).orElseThrow(), findings.request(), catalog);
-        bars.stream().limit(TOLD).forEach(bar -> sentences.add("%s: %s".formatted(bar.rule(), bar.message())));
+        bars.stream().limit(TOLD).forEach(bar -> sentences.add(Sentence.of("%s: %s", bar.rule(), bar.sentence())));
         bars.forEach(bar -> rules.add(bar.rule()));
         conflicts.stream().filter(conflict -> !conflict.keys().isEmpty()).limit(TOLD).forEach(conflict -> {
-            sentences.add("%s: %s".formatted(String.join(", ", conflict.rules()), conflict.message()));
+            sentences.add(Sentence.of("%s: %s", String.join(", ", conflict.rules()), conflict.sentence()));
             rules.addAll(conflict.rules());
         });
-        impossibility.relaxations().stream().limit(TOLD).forEach(relaxation -> sentences.add("What would do: " + relaxation.message()));
+        impossibility.relaxations().stream().limit(TOLD)
+                .forEach(relaxation -> sentences.add(Sentence.of("What would do: %s", relaxation.sentence())));
         sentences.addAll(impossibility.notes());
         return new WhyNot(sku, WhyNot.Verdict.BARRED, sentences, List.copyOf(rules), Optional.empty());
     }

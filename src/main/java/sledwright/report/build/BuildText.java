@@ -49,7 +49,7 @@ public final class BuildText {
 
     /** Watts to one decimal. */
     public static String wall(Figures figures) {
-        return figures.wallW().isPresent() ? Numbers.plain(Math.rint(figures.wallW().getAsDouble() * 10) / 10) : NONE;
+        return figures.wallW().isPresent() ? Numbers.plain(Math.rint(figures.wallW().getAsDouble() * 10) / 10).toString() : NONE;
     }
 
     public static String money(BuildView build) {

@@ -32,7 +32,7 @@ public final class ExplanationJson {
                 out.writeStartObject();
                 out.writeStringField("key", member.key());
                 parts.string("sku", member.sku());
-                out.writeStringField("words", member.words());
+                out.writeStringField("words", member.words().toString());
                 out.writeEndObject();
             }
             out.writeEndArray();

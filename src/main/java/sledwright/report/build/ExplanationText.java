@@ -20,7 +20,7 @@ public final class ExplanationText {
         }
         if (!explanation.notes().isEmpty()) {
             page.gap();
-            explanation.notes().forEach(page::text);
+            explanation.notes().forEach(note -> page.text(note.toString()));
         }
     }
 }

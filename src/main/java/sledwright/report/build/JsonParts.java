@@ -201,10 +201,10 @@ public final class JsonParts {
         }
     }
 
-    public void strings(String key, List<String> values) throws IOException {
+    public void strings(String key, List<?> values) throws IOException {
         out.writeArrayFieldStart(key);
-        for (String value : values) {
-            out.writeString(value);
+        for (Object value : values) {
+            out.writeString(value.toString());
         }
         out.writeEndArray();
     }

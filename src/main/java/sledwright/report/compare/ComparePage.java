@@ -94,7 +94,7 @@ public final class ComparePage {
 
     private Optional<String> energy() {
         return view.energy().map(energy -> "%s years, %s a kWh, %s %% of the load on average".formatted(words.figure(energy.years()),
-                words.sentence(view.pricePerKwh().orElseThrow().stripTrailingZeros().toPlainString(), word -> false) + " "
+                words.measure(view.pricePerKwh().orElseThrow().stripTrailingZeros()) + " "
                 + view.currency(), words.figure(Quantity.rounded(100 * energy.duty()))));
     }
 

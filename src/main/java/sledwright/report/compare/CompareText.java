@@ -2,11 +2,9 @@ package sledwright.report.compare;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -85,7 +83,7 @@ public final class CompareText {
             case PROVED -> page.text(Ink.GOOD, "proved: no valid build costs less than a point and gives as much, and no point is missing");
             case BEST_FOUND -> {
                 String unproved = "best-found: not every point is proved.";
-                page.text(Ink.FAIR, Unproved.sentence(unproved, unproved, view.doubts()));
+                page.text(Ink.FAIR, Unproved.sentence(unproved, unproved, view.doubts()).toString());
                 view.curves().stream().filter(curve -> curve.status() == Status.BEST_FOUND)
                         .forEach(curve -> page.item("- ", unfinished(curve)));
             }
@@ -153,8 +151,8 @@ public final class CompareText {
             BuildView build = view.build(point.build());
             table.row(point.cost().toString(), Numbers.plain(point.figure()), point.perUnit().map(this::cents).orElse(""),
                     point.extra().map(extra -> extra.cost().toString()).orElse(""), point.extra()
-                    .map(extra -> Numbers.plain(extra.figure())).orElse(""), point.extra().map(extra -> cents(extra.perUnit())).orElse(""),
-                    marks(point), "#" + point.build(), BuildText.processors(build));
+                    .map(extra -> Numbers.plain(extra.figure()).toString()).orElse(""), point.extra().map(extra -> cents(extra.perUnit()))
+                    .orElse(""), marks(point), "#" + point.build(), BuildText.processors(build));
         }
         return table;
     }

@@ -11,6 +11,7 @@ import sledwright.generator.Status;
 import sledwright.report.offer.Offer.Option;
 import sledwright.report.page.Wording;
 import sledwright.words.Numbers;
+import sledwright.words.Sentence;
 
 /**
  * What the shop alone reads in a quote; every text is finished.
@@ -38,15 +39,15 @@ public record InternalPart(String status, List<LotList> lots, List<String> reaso
 
     static InternalPart of(Offer offer, Wording words) {
         QuoteView answer = offer.answer();
-        List<String> reasons = answer.alternatives().isEmpty() ? List.of() : answer.alternatives().get(0).reasons();
+        List<Sentence> reasons = answer.alternatives().isEmpty() ? List.of() : answer.alternatives().get(0).reasons();
         return new InternalPart(status(answer, words), offer.options().stream().map(option -> lots(option, words)).toList(),
-                reasons.stream().map(reason -> words.sentence(reason, word -> offer.shop().part(word).isPresent())).toList(),
-                answer.explanation().whyNot().stream().map(asked -> answer(asked, offer, words)).toList(), answer.explanation().notes());
+                reasons.stream().map(reason -> reason.in(words)).toList(),
+                answer.explanation().whyNot().stream().map(asked -> answer(asked, words)).toList(),
+                answer.explanation().notes().stream().map(note -> note.in(words)).toList());
     }
 
-    private static Answer answer(WhyNot asked, Offer offer, Wording words) {
-        return new Answer(asked.sku(), asked.sentences().stream()
-                .map(sentence -> words.sentence(sentence, word -> offer.shop().part(word).isPresent())).toList());
+    private static Answer answer(WhyNot asked, Wording words) {
+        return new Answer(asked.sku(), asked.sentences().stream().map(sentence -> sentence.in(words)).toList());
     }
 
     private static String status(QuoteView answer, Wording words) {

@@ -6,20 +6,17 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import sledwright.desk.view.BuildView;
-import sledwright.desk.view.QuoteView;
 import sledwright.domain.Limits;
-import sledwright.domain.Processor;
 import sledwright.explain.Difference;
 import sledwright.explain.conflict.Conflict;
-import sledwright.explain.conflict.Relaxation;
 import sledwright.generator.Status;
 import sledwright.report.offer.Offer.Option;
 import sledwright.report.page.PageHead;
 import sledwright.report.page.Pages;
 import sledwright.report.page.Pdf;
 import sledwright.report.page.Wording;
+import sledwright.words.Sentence;
 import sledwright.words.Sentences;
 
 /** Writes an offer as a document. */
@@ -235,26 +232,24 @@ public final class OfferPage {
     }
 
     private List<String> conflicts() {
-        return offer.answer().explanation().conflicts().stream().map(this::conflict).map(this::localised).distinct().toList();
+        return offer.answer().explanation().conflicts().stream().map(conflict -> conflict(conflict).in(words)).distinct().toList();
     }
 
     /** What the lots hold is no customer's matter: only that it is not enough. */
-    private String conflict(Conflict conflict) {
+    private Sentence conflict(Conflict conflict) {
         if (audience == Audience.SHOP || !conflict.keys().contains(STOCK)) {
-            return conflict.message();
+            return conflict.sentence();
         }
-        List<String> asked = conflict.members().stream().filter(member -> !member.key().equals(STOCK)).map(Conflict.Member::words).toList();
-        return asked.isEmpty() ? "We have no parts for such a machine." : "%s cannot be had%s from what we have.".formatted(
-                Sentences.capital(Sentences.list(asked)), asked.size() == 1 ? "" : " together");
+        List<Sentence> asked = conflict.members().stream().filter(member -> !member.key().equals(STOCK))
+                .map(Conflict.Member::words).toList();
+        return asked.isEmpty() ? Sentence.plain("We have no parts for such a machine.")
+                : Sentence.of("%s cannot be had%s from what we have.", Sentence.list(asked).capital(), asked.size() == 1 ? ""
+                : " together");
     }
 
     private List<String> ways() {
         return offer.answer().explanation().relaxations().stream()
-                .filter(way -> audience == Audience.SHOP || !way.keys().contains(STOCK)).map(Relaxation::message)
-                .map(this::localised).toList();
-    }
-
-    private String localised(String sentence) {
-        return words.sentence(sentence, word -> offer.shop().part(word).isPresent());
+                .filter(way -> audience == Audience.SHOP || !way.keys().contains(STOCK))
+                .map(way -> way.sentence().in(words)).toList();
     }
 }

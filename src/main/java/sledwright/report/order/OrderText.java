@@ -150,7 +150,7 @@ public final class OrderText {
                 page.heading("Why not one machine of %s can be built".formatted(line.name()));
                 why.conflicts().forEach(conflict -> page.item("- ", conflict.message()));
                 why.relaxations().forEach(relaxation -> page.item("- ", "What would do: " + relaxation.message()));
-                why.notes().forEach(note -> page.item("- ", note));
+                why.notes().forEach(note -> page.item("- ", note.toString()));
             });
         }
         if (!shortage.lacks().isEmpty()) {

@@ -7,28 +7,22 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Currency;
 import java.util.Locale;
-import java.util.function.Predicate;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import sledwright.domain.Catalog;
+import sledwright.words.Manner;
 
 /** Money, figures and days as a document writes them: figures as its locale does, days in words, which cannot be misread. */
-public final class Wording {
+public final class Wording implements Manner {
 
     private static final BigDecimal FIVE_DIGITS = BigDecimal.valueOf(10_000);
     private static final int MOST_DECIMALS = 2;
-    /** A number that stands for itself, and the currency behind it where there is one. */
-    private static final String NUMBER = "(?<![\\w.,-])(\\d+(?:\\.(\\d+))?)(?![\\w-]|[.,]\\d)(?: (%s)\\b)?";
 
     private final Locale locale;
     private final NumberFormat money;
     private final NumberFormat figures;
-    private final Pattern number;
 
     public Wording(Locale wanted, Currency currency) {
         // Digits that the fonts of documents have, whatever the locale.
         locale = new Locale.Builder().setLocale(wanted).setUnicodeLocaleKeyword("nu", "latn").build();
-        number = Pattern.compile(NUMBER.formatted(currency.getCurrencyCode()));
         money = NumberFormat.getCurrencyInstance(locale);
         money.setCurrency(currency);
         money.setMinimumFractionDigits(Math.max(0, currency.getDefaultFractionDigits()));
@@ -51,6 +45,16 @@ public final class Wording {
     /** An amount in units of the currency, with the currency. */
     public String money(BigDecimal amount) {
         return money.format(amount);
+    }
+
+    @Override
+    public String measure(BigDecimal figure) {
+        return figure.scale() <= 0 ? figure.toPlainString() : exact(figure);
+    }
+
+    @Override
+    public String sum(BigDecimal amount, String currency) {
+        return currency.equals(money.getCurrency().getCurrencyCode()) ? money(amount) : Manner.COMMAND_LINE.sum(amount, currency);
     }
 
     /** An amount with a sign, unless it is zero. */
@@ -77,24 +81,6 @@ public final class Wording {
     /** Such as {@code 31 March 2025}. */
     public String day(LocalDate day) {
         return DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH).format(day);
-    }
-
-    /**
-     * A finished sentence whose numbers are written as here. Whole numbers without a currency stay as they are.
-     *
-     * @param name whether a word is the name of something and no number
-     */
-    public String sentence(String sentence, Predicate<String> name) {
-        return number.matcher(sentence).replaceAll(found -> {
-            String text = found.group(1);
-            if (name.test(text)) {
-                return Matcher.quoteReplacement(found.group());
-            }
-            if (found.group(3) != null) {
-                return Matcher.quoteReplacement(money(new BigDecimal(text)));
-            }
-            return Matcher.quoteReplacement(found.group(2) == null ? text : exact(new BigDecimal(text)));
-        });
     }
 
     private String exact(BigDecimal figure) {

@@ -8,6 +8,7 @@ import sledwright.metrics.Figures;
 import sledwright.report.build.BuildText;
 import sledwright.report.text.Csv;
 import sledwright.words.Numbers;
+import sledwright.words.Sentence;
 
 /** A quote as comma-separated values. */
 public final class QuoteCsv {
@@ -36,6 +37,7 @@ public final class QuoteCsv {
                 String.valueOf(figures.throughputEstimated()), Numbers.decimal(figures.loadW()),
                 figures.wallW().isPresent() ? Numbers.decimal(figures.wallW().getAsDouble()) : "", Numbers.decimal(figures.baseGhz()),
                 Numbers.decimal(figures.allCoreGhz()), figures.spareSlots(), build.leadDays(),
-                alternative.priceLessWorth().<Object>map(amount -> amount).orElse(""), String.join(" ", alternative.sentences()));
+                alternative.priceLessWorth().<Object>map(amount -> amount).orElse(""), Sentence.joined(" ", alternative.sentences())
+                .toString());
     }
 }

@@ -24,8 +24,8 @@ public final class QuoteText {
 
     private record Column(String header, Fit fit, Function<Alternative, String> cell) {
 
-        static Column of(String header, Fit fit, Function<BuildView, String> cell) {
-            return new Column(header, fit, alternative -> cell.apply(alternative.build()));
+        static Column of(String header, Fit fit, Function<BuildView, ?> cell) {
+            return new Column(header, fit, alternative -> cell.apply(alternative.build()).toString());
         }
     }
 

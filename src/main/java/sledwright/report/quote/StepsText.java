@@ -33,7 +33,7 @@ final class StepsText {
         }
         if (!steps.notes().isEmpty()) {
             page.gap();
-            steps.notes().forEach(page::text);
+            steps.notes().forEach(note -> page.text(note.toString()));
         }
     }
 

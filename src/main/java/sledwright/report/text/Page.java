@@ -42,8 +42,8 @@ public final class Page {
         return this;
     }
 
-    public Page items(List<String> sentences) {
-        sentences.forEach(sentence -> item("- ", sentence));
+    public Page items(List<?> sentences) {
+        sentences.forEach(sentence -> item("- ", sentence.toString()));
         return this;
     }
 

@@ -26,8 +26,8 @@ public final class TextTable {
     }
 
     /** Adds a row; cells that are not given stay empty. */
-    public TextTable row(String... cells) {
-        return row(Arrays.asList(cells));
+    public TextTable row(Object... cells) {
+        return row(Arrays.stream(cells).map(String::valueOf).toList());
     }
 
     public TextTable row(List<String> cells) {

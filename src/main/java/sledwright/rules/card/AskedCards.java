@@ -12,6 +12,7 @@ import sledwright.rules.Machine;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
 import sledwright.words.Numbers;
+import sledwright.words.Sentence;
 
 /** {@value #ID}: every card that the request asks for is there; one card serves one entry, and one entry is one part. */
 public final class AskedCards extends Rule<Machine> {
@@ -61,19 +62,19 @@ public final class AskedCards extends Rule<Machine> {
         List<Card> fitted = List.copyOf(machine.build().fitout().cards().values());
         return allows(wishes, fitted) ? List.of() : List.of(broken("", "The machine has %s; the request asks for %s.",
                 fitted.isEmpty() ? "no cards" : fitted.stream().map(Card::sku).sorted().collect(Collectors.joining(", ")),
-                wishes.stream().map(AskedCards::words).collect(Collectors.joining(" and "))));
+                Sentence.joined(" and ", wishes.stream().map(AskedCards::words).toList())));
     }
 
     /** An entry in words. */
-    public static String words(CardWish wish) {
+    public static Sentence words(CardWish wish) {
         if (wish.sku().isPresent()) {
-            return "%d x %s".formatted(wish.count(), wish.sku().get());
+            return Sentence.of("%d x %s", wish.count(), wish.sku().get());
         }
         if (wish.kind().orElseThrow() != CardKind.NETWORK) {
-            return Numbers.counted(wish.count(), "controller card");
+            return Sentence.plain(Numbers.counted(wish.count(), "controller card"));
         }
-        return Numbers.counted(wish.count(), "network card")
-                + (wish.ports() > 0 ? " with %s".formatted(Numbers.counted(wish.ports(), "port")) : "")
-                + (wish.portGbit() > 0 ? " of %s Gbit/s".formatted(Numbers.plain(wish.portGbit())) : "");
+        return Sentence.of("%s%s%s", Numbers.counted(wish.count(), "network card"),
+                wish.ports() > 0 ? " with " + Numbers.counted(wish.ports(), "port") : "",
+                wish.portGbit() > 0 ? Sentence.of(" of %s Gbit/s", Numbers.plain(wish.portGbit())) : "");
     }
 }

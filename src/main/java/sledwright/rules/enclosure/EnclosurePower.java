@@ -12,6 +12,7 @@ import sledwright.rules.Housing;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
 import sledwright.words.Numbers;
+import sledwright.words.Sentence;
 
 /** {@value #ID}: an enclosure feeds itself and its sleds with the redundant supplies failed, at the site's mains, within its budget. */
 public final class EnclosurePower extends Rule<Housing> {
@@ -68,8 +69,8 @@ public final class EnclosurePower extends Rule<Housing> {
             return List.of(broken(supply.sku(), "%s cannot be used at %s V in %s.", supply.sku(),
                     Numbers.plain(site.mainsV().orElseThrow()), enclosure.sku()));
         }
-        String load = "%s takes %s W and its sleds %s W"
-                .formatted(enclosure.sku(), Numbers.plain(enclosure.baseW()), Numbers.plain(sledsW));
+        Sentence load = Sentence.of("%s takes %s W and its sleds %s W", enclosure.sku(), Numbers.plain(enclosure.baseW()),
+                Numbers.plain(sledsW));
         List<Violation> broken = new ArrayList<>();
         if (!Quantity.within(sledsW, fedW(enclosure, supply, site))) {
             broken.add(broken(supply.sku(), "%s; %d x %s deliver %s W with %d failed.", load, supply.count(), supply.sku(),

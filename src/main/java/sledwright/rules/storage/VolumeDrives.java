@@ -9,6 +9,7 @@ import sledwright.rules.Machine;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
 import sledwright.words.Numbers;
+import sledwright.words.Sentence;
 
 /** {@value #ID}: the drives of a volume are alike, and their number suits its level. */
 public final class VolumeDrives extends Rule<Machine> {
@@ -42,8 +43,8 @@ public final class VolumeDrives extends Rule<Machine> {
         return broken;
     }
 
-    private static String words(Drive drive) {
-        return "%s %s %s of %s GB".formatted(drive.formFactor().label(), drive.link().label(), drive.kind().label(),
+    private static Sentence words(Drive drive) {
+        return Sentence.of("%s %s %s of %s GB", drive.formFactor().label(), drive.link().label(), drive.kind().label(),
                 Numbers.plain(drive.capacityGb()));
     }
 

@@ -1,7 +1,6 @@
 package sledwright.explain.conflict;
 
 import static org.assertj.core.api.Assertions.assertThat;
-
 import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
@@ -34,6 +33,7 @@ import sledwright.generator.time.Deadline;
 import sledwright.samples.Answers;
 import sledwright.samples.PlatformSketch;
 import sledwright.samples.Samples;
+import sledwright.words.Sentence;
 
 /** Impossible requests on a small shop, whose conflicts and ways out can be counted by hand or by trying every subset. */
 class ImpossibilityTest {
@@ -183,9 +183,9 @@ class ImpossibilityTest {
         Findings findings = search.run(request, Deadline.never());
         Explanation said = new Explainer(Answers.SHOP, search, Deadline.in(Duration.ZERO)).explain(findings, List.of());
         assertThat(said.conflicts()).isEmpty();
-        assertThat(said.notes()).containsExactly("Time ran out before every conflict and every way out was found. Maybe allow more time: --time-limit");
+        assertThat(said.notes()).containsExactly(Sentence.plain("Time ran out before every conflict and every way out was found. Maybe allow more time: --time-limit"));
         assertThat(new Explainer(Answers.SHOP, search, Deadline.never()).steps(findings).notes())
-                .containsExactly("No valid build exists, so there are no steps from it.");
+                .containsExactly(Sentence.plain("No valid build exists, so there are no steps from it."));
     }
 
     @Test
@@ -193,12 +193,12 @@ class ImpossibilityTest {
         Search search = new Search(Answers.SHOP);
         Findings findings = search.run(asking(Samples.require().cores(20).make(), Limits.NONE), Deadline.never());
         assertThat(new Explainer(Answers.SHOP, search, Deadline.in(Duration.ZERO)).steps(findings).notes())
-                .containsExactly("Time ran out before every step was found. Maybe allow more time: --time-limit");
+                .containsExactly(Sentence.plain("Time ran out before every step was found. Maybe allow more time: --time-limit"));
         Findings unproved = new Findings(findings.request(), Status.BEST_FOUND, findings.best(), findings.best(), findings.ranked(), Doubts.of(Doubts.Cause.TIME));
         assertThat(new Explainer(Answers.SHOP, search, Deadline.never()).steps(unproved).notes())
-                .containsExactly("The best is not proved, so there are no steps from it. Maybe allow more time: --time-limit");
+                .containsExactly(Sentence.plain("The best is not proved, so there are no steps from it. Maybe allow more time: --time-limit"));
         assertThat(new Explainer(Answers.SHOP, search, Deadline.never()).steps(search.run(Request.named("any"), Deadline.never())).notes())
-                .containsExactly("The request asks for no figure that could be more or less.");
+                .containsExactly(Sentence.plain("The request asks for no figure that could be more or less."));
     }
 
     @Test
@@ -206,7 +206,7 @@ class ImpossibilityTest {
         Explanation said = explain(asking(Samples.require().cores(1000).memoryGb(100000).bandwidthGbs(9000).gbPerCore(5000).gbsPerCore(900).spareSlots(99)
                 .make(), Limits.NONE), Answers.SHOP);
         assertThat(said.conflicts()).hasSize(Impossibility.ENOUGH);
-        assertThat(said.notes()).containsExactly("There are further conflicts or ways out; these are the first that were found.");
+        assertThat(said.notes()).containsExactly(Sentence.plain("There are further conflicts or ways out; these are the first that were found."));
     }
 
     @Test

@@ -1,7 +1,6 @@
 package sledwright.explain.whynot;
 
 import static org.assertj.core.api.Assertions.assertThat;
-
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -33,6 +32,7 @@ import sledwright.rules.Order;
 import sledwright.rules.Rulebook;
 import sledwright.samples.Answers;
 import sledwright.samples.Samples;
+import sledwright.words.Sentence;
 
 class WhyNotTest {
 
@@ -130,10 +130,10 @@ class WhyNotTest {
         // 2 x P10 with the low kit: 200 + 100 + 20 + 80 + 160 + 34; with P12 the kit is the deep one.
         Request request = Answers.ASKED.withPlatforms(Set.of("BOX"));
         WhyNot answer = whyNot(Answers.SHOP, request, "P12");
-        assertThat(answer.sentences()).first().asString()
+        assertThat(answer.sentences()).extracting(Sentence::toString).first().asString()
                 .isEqualTo("The best build with it is BOX with 2 x P12 and 8 x R16: 684.00 EUR, 90.00 EUR dearer.");
-        assertThat(answer.sentences()).element(1).isEqualTo("In EUR against the best: processors +80.00, cooling +10.00.");
-        assertThat(answer.sentences()).element(2)
+        assertThat(answer.sentences()).extracting(Sentence::toString).element(1).isEqualTo("In EUR against the best: processors +80.00, cooling +10.00.");
+        assertThat(answer.sentences()).extracting(Sentence::toString).element(2)
                 .isEqualTo("At 45.00 EUR each (2 units; now 90.00) a build with it is as good as the best.");
     }
 
@@ -155,7 +155,7 @@ class WhyNotTest {
     void ofSeveralMachinesOneHoldsThePart() {
         Job.Quote job = job("scarce-batch");
         WhyNot answer = whyNot(job.catalog(), job.request().withMachines(3), "BR4R32-44-24");
-        assertThat(answer.sentences()).first().asString().contains("(in 1 of 3 machines): ").contains(" 2.00 EUR dearer");
+        assertThat(answer.sentences()).extracting(Sentence::toString).first().asString().contains("(in 1 of 3 machines): ").contains(" 2.00 EUR dearer");
         assertThat(answer.offer().orElseThrow().units()).isEqualTo(1);
         Order order = searchHolding(job.catalog(), job.request().withMachines(3), "BR4R32-44-24").ranked().get(0);
         assertThat(Rulebook.judge(order)).isEmpty();
@@ -175,20 +175,20 @@ class WhyNotTest {
 
     @Test
     void whatIsChosenIsSaidToBe() {
-        assertThat(whyNot(Answers.SHOP, Answers.ASKED, "R16").sentences()).containsExactly("R16 is in the best build.");
+        assertThat(whyNot(Answers.SHOP, Answers.ASKED, "R16").sentences()).extracting(Sentence::toString).containsExactly("R16 is in the best build.");
     }
 
     @Test
     void theRulesThatBarAPartAreNamed() {
-        assertThat(whyNot("sled-upgrade", "K1-24X").sentences()).contains(
+        assertThat(whyNot("sled-upgrade", "K1-24X").sentences()).extracting(Sentence::toString).contains(
                 "socket-match: K1-24X is of generation Kestrel 1 in socket LK3; FINCH-S4 takes Shikra 1, Shikra 2 in socket LS2.",
                 "asked-platform: With K1-24X, a build needs another platform, such as TERN-R2; the request asks for the platform FINCH-S4.");
         WhyNot forbidden = whyNot("sled-upgrade", "BR4R32-44-24");
         assertThat(forbidden.rules()).containsExactly("forbidden-part");
-        assertThat(forbidden.sentences()).contains("forbidden-part: The request forbids BR4R32-44-24.")
+        assertThat(forbidden.sentences()).extracting(Sentence::toString).contains("forbidden-part: The request forbids BR4R32-44-24.")
                 .anyMatch(sentence -> sentence.startsWith("What would do: Allow BR4R32-44-24: builds from "));
         assertThat(whyNot("render-node", "S1-06").rules()).contains("cores", "throughput", "bandwidth");
-        assertThat(whyNot("render-node", "S1-06").sentences()).contains(
+        assertThat(whyNot("render-node", "S1-06").sentences()).extracting(Sentence::toString).contains(
                 "cores: With S1-06, the number of cores reaches 12 at most; the request asks for at least 32 cores.");
     }
 
@@ -197,17 +197,17 @@ class WhyNotTest {
         Request request = Request.named("any").withPlatforms(Set.of("BOX")).withRequire(Samples.require().processors(2).make());
         WhyNot late = whyNot(Answers.SHOP, request.withLimit(Samples.limit().leadDays(3).make()), "P12");
         assertThat(late.rules()).containsExactly("lead-time");
-        assertThat(late.sentences()).contains("lead-time: With P12, the last part arrives in 4 days at the earliest; "
+        assertThat(late.sentences()).extracting(Sentence::toString).contains("lead-time: With P12, the last part arrives in 4 days at the earliest; "
                 + "the request asks for delivery within 3 days.");
         WhyNot used = whyNot(Answers.SHOP, request.withLimit(Samples.limit().conditions(sledwright.domain.Condition.NEW).make()), "P12");
         assertThat(used.rules()).containsExactly("condition");
         WhyNot scarce = whyNot(Answers.SHOP, request.withMachines(3), "P12");
         assertThat(scarce.rules()).containsExactlyInAnyOrder("in-stock", "processor-count");
-        assertThat(scarce.sentences()).anyMatch(sentence -> sentence.contains("6 units of P12 (4 in stock)"));
+        assertThat(scarce.sentences()).extracting(Sentence::toString).anyMatch(sentence -> sentence.contains("6 units of P12 (4 in stock)"));
         Map<String, List<Lot>> lots = new HashMap<>(Answers.SHOP.lots());
         lots.remove("P12");
         WhyNot unsold = whyNot(Answers.SHOP.withLots(lots), request, "P12");
-        assertThat(unsold.sentences()).contains("in-stock: No lot offers P12.");
+        assertThat(unsold.sentences()).extracting(Sentence::toString).contains("in-stock: No lot offers P12.");
         assertThat(unsold.rules()).containsExactly("in-stock");
     }
 
@@ -222,7 +222,7 @@ class WhyNotTest {
 
     @Test
     void nothingIsFoundWhereNothingIs() {
-        assertThat(whyNot(Answers.SHOP, Answers.ASKED.withLimit(Samples.limit().price(1).make()), "P12").sentences())
+        assertThat(whyNot(Answers.SHOP, Answers.ASKED.withLimit(Samples.limit().price(1).make()), "P12").sentences()).extracting(Sentence::toString)
                 .containsExactly("No valid build exists, with P12 or without it.");
     }
 
@@ -240,7 +240,7 @@ class WhyNotTest {
     void aPartThatCostsNothingToUseIsNoMatterOfItsPrice() {
         Request request = Request.named("any").withRequire(Samples.require().cores(20).memoryGb(128).make())
                 .withOnHand(Map.of("R16", 8, "R16B", 8));
-        assertThat(whyNot(Answers.SHOP, request, "R16B").sentences()).hasSize(2)
+        assertThat(whyNot(Answers.SHOP, request, "R16B").sentences()).extracting(Sentence::toString).hasSize(2)
                 .anyMatch(sentence -> sentence.endsWith("at the price of the best.")).contains("Its price does not matter for that.");
     }
 
@@ -253,7 +253,7 @@ class WhyNotTest {
             Search search = new Search(Answers.SHOP);
             Findings findings = search.run(Answers.ASKED, Deadline.never());
             said.addAll(new Explainer(Answers.SHOP, search, Deadline.never().or(() -> questions.getAndIncrement() >= most))
-                    .explain(findings, List.of("R32")).whyNot().get(0).sentences());
+                    .explain(findings, List.of("R32")).whyNot().get(0).sentences().stream().map(Sentence::toString).toList());
         }
         assertThat(said).contains("Time ran out before an answer was found. Maybe allow more time: --time-limit",
                 "Time ran out before it was proved that no better build holds it.",

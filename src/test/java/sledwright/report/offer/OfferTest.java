@@ -2,15 +2,14 @@ package sledwright.report.offer;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
-
 import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.List;
-import java.util.TreeSet;
-import java.util.Set;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import sledwright.desk.view.QuoteView;
 import sledwright.domain.Catalog;
@@ -25,6 +24,7 @@ import sledwright.generator.Findings;
 import sledwright.generator.Status;
 import sledwright.planner.Outcome;
 import sledwright.samples.Answers;
+import sledwright.words.Sentence;
 
 class OfferTest {
 
@@ -108,7 +108,7 @@ class OfferTest {
     /** What the lots hold is no customer's matter: only that it is not enough. */
     @Test
     void whatTheShopLacksIsToldInItsOwnWords() {
-        Conflict stock = new Conflict(List.of(new Conflict.Member("stock", Optional.empty(), "what the lots hold")), List.of("in-stock"), "There are 2 processors in all.");
+        Conflict stock = new Conflict(List.of(new Conflict.Member("stock", Optional.empty(), Sentence.plain("what the lots hold"))), List.of("in-stock"), Sentence.plain("There are 2 processors in all."));
         Outcome outcome = Answers.outcome(Answers.findings(Answers.ASKED, Status.IMPOSSIBLE));
         Explanation why = new Explanation(List.of(), List.of(stock), List.of(), List.of());
         Offer offer = Offer.of(outcome, QuoteView.of(outcome, Answers.SHOP, why), Answers.SHOP, List.of());

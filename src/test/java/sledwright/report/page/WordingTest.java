@@ -1,13 +1,16 @@
 package sledwright.report.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
-
 import java.math.BigDecimal;
 import java.util.Currency;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sledwright.words.Measure;
+import sledwright.words.Numbers;
+import sledwright.words.Sentence;
+import sledwright.words.Sum;
 
 class WordingTest {
 
@@ -54,7 +57,11 @@ class WordingTest {
     @Test
     void numbersInSentencesButNoNames() {
         Wording german = of("de", "EUR");
-        assertThat(german.sentence("Raise the price from 900.00 to 4096.30 EUR: 42.66 GB/s of B1-06 (2.4 GHz), 1066 MT/s; M1.5 and 12.50.", "12.50"::equals))
+        Sum most = new Sum(new BigDecimal("4096.30"), "EUR");
+        Sentence sentence = Sentence.of("Raise the price from %s to %s: %s GB/s of %s (%s GHz), %d MT/s; %s and %s.", new Measure(new BigDecimal("900.00")),
+                most, Numbers.plain(42.66), "B1-06", Numbers.plain(2.4), 1066, "M1.5", "12.50");
+        assertThat(sentence.in(german))
                 .isEqualTo("Raise the price from 900,00 to 4.096,30\u00a0\u20ac: 42,66 GB/s of B1-06 (2,4 GHz), 1066 MT/s; M1.5 and 12.50.");
+        assertThat(Sentence.of("%s and %s", new Sum(new BigDecimal("3"), "JPY"), Numbers.plain(24000)).in(german)).isEqualTo("3 JPY and 24000");
     }
 }

@@ -1,0 +1,8 @@
+package sledwright.words;
+
+/** What places write differently. As a string it reads as on a command line. */
+public sealed interface Variable permits Advice, Measure, Sum {
+
+    /** The text. */
+    String in(Manner manner);
+}
