@@ -55,7 +55,7 @@ public final class Explainer {
         List<WhyNot> answers = whyNot.stream().distinct()
                 .map(sku -> new WhyNotAnswer(sku, findings, search, deadline, oracle).find()).toList();
         if (findings.status() != Status.IMPOSSIBLE) {
-            return new Explanation(answers, List.of(), List.of(), List.of());
+            return new Explanation(answers, List.of(), List.of(), List.of(), List.of());
         }
         return explanation(answers, Impossibility.of(findings.request(), oracle));
     }
@@ -68,7 +68,7 @@ public final class Explainer {
     private static Explanation explanation(List<WhyNot> answers, Impossibility impossibility) {
         List<Conflict> conflicts = impossibility.conflicts();
         List<Relaxation> relaxations = impossibility.relaxations();
-        return new Explanation(answers, conflicts, relaxations, impossibility.notes());
+        return new Explanation(answers, conflicts, relaxations, impossibility.lacks(), impossibility.notes());
     }
 
     /** How the best of the findings changes with what is asked for, and at which prices of its parts it stays the best. */

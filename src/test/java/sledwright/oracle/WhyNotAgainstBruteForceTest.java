@@ -68,6 +68,7 @@ class WhyNotAgainstBruteForceTest {
             case CHOSEN -> check(wrong, with.stream().anyMatch(build -> !isBehind(build, findings, that.request())), "is in no best build");
             case BARRED -> {
                 check(wrong, with.isEmpty(), "is held by " + with.stream().findFirst());
+                check(wrong, !answer.rules().isEmpty(), "is barred by no rule");
             }
             case BEATEN -> {
                 Optional<Candidate> best = with.stream().min(Candidate.order(that.request()));

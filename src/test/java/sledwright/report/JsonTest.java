@@ -25,6 +25,7 @@ import sledwright.domain.MemoryModule;
 import sledwright.domain.Request;
 import sledwright.explain.Explanation;
 import sledwright.explain.conflict.Conflict;
+import sledwright.explain.conflict.Lacks;
 import sledwright.explain.conflict.Relaxation;
 import sledwright.explain.whynot.WhyNot;
 import sledwright.generator.Doubts;
@@ -124,6 +125,7 @@ class JsonTest {
                   "why_not": [],
                   "conflicts": [],
                   "relaxations": [],
+                  "catalog_lacks": [],
                   "notes": [],
                   "steps": null
                 }
@@ -139,7 +141,8 @@ class JsonTest {
                 List.of(new Conflict(List.of(new Conflict.Member("limit.price", Optional.empty(), Sentence.plain("a price")),
                         new Conflict.Member("use", Optional.of("R16"), Sentence.plain("R16 in every machine"))), List.of("budget", "cores"), Sentence.plain("Both cannot be."))),
                 List.of(new Relaxation(List.of(new Relaxation.Change("limit.price", "400.00", "500.00"), new Relaxation.Change("stock", "", "")),
-                        new BigDecimal("500.00"), Sentence.plain("500.00 EUR would do."))), List.of(Sentence.plain("There are more.")));
+                        new BigDecimal("500.00"), Sentence.plain("500.00 EUR would do."))),
+                List.of(new Lacks.Lack("BOX", new Violation("in-stock", "", Sentence.plain("No lot offers BOX.")))), List.of(Sentence.plain("There are more.")));
         Findings impossible = Answers.findings(Answers.ASKED, Status.IMPOSSIBLE);
         Findings value = new Findings(Answers.rich(), Status.BEST_FOUND, 400, 500.5, List.of(Answers.order(Answers.rich(), Answers.cool())), Doubts.of(Doubts.Cause.TIME));
         for (String json : List.of(QuoteJson.of(view(Answers.proved())), QuoteJson.of(view(Answers.unequal())), QuoteJson.of(view(value)),

@@ -21,6 +21,7 @@ import sledwright.domain.Request;
 import sledwright.domain.Worth;
 import sledwright.explain.Explanation;
 import sledwright.explain.conflict.Conflict;
+import sledwright.explain.conflict.Lacks;
 import sledwright.explain.conflict.Relaxation;
 import sledwright.explain.whynot.WhyNot;
 import sledwright.generator.Doubts;
@@ -238,7 +239,8 @@ class TextTest {
         Explanation explanation = new Explanation(List.of(new WhyNot("R32", WhyNot.Verdict.BEATEN, List.of(Sentence.plain("It is dearer.")), List.of(), Optional.empty())),
                 List.of(new Conflict(List.of(new Conflict.Member("limit.price", Optional.empty(), Sentence.plain("a price")),
                         new Conflict.Member("use", Optional.of("R16"), Sentence.plain("R16 in every machine"))), List.of("budget", "cores"), Sentence.plain("20 cores cost more than 100.00 EUR."))),
-                List.of(new Relaxation(List.of(new Relaxation.Change("limit.price", "100.00", "594.00")), new BigDecimal("594.00"), Sentence.plain("With 594.00 EUR a build exists."))), List.of());
+                List.of(new Relaxation(List.of(new Relaxation.Change("limit.price", "100.00", "594.00")), new BigDecimal("594.00"), Sentence.plain("With 594.00 EUR a build exists."))),
+                List.of(new Lacks.Lack("BOX", new Violation("in-stock", "", Sentence.plain("No lot offers BOX.")))), List.of());
         assertThat(QuoteText.of(QuoteView.of(Answers.outcome(Answers.findings(Answers.ASKED, Status.IMPOSSIBLE)), Answers.SHOP, explanation), Screen.PLAIN))
                 .isEqualTo("""
                 render node: 1 machine, cheapest
@@ -246,6 +248,9 @@ class TextTest {
 
                 What conflicts, whatever else gives way
                 - 20 cores cost more than 100.00 EUR.
+
+                What the catalogue lacks
+                - BOX: No lot offers BOX.
 
                 What would do, all else as asked
                 - With 594.00 EUR a build exists.

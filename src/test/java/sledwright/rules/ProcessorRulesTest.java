@@ -35,7 +35,7 @@ class ProcessorRulesTest extends RuleGroup {
                         .processors(P10, P10).channel(0, 0, R16))
                 .says("BOX", "The machine has 2 processors; BOX runs with 1.")
                 .andOffender("2 processors that work alone", pairOf(processor("SOLO").socketsMax(1).make()))
-                .says("SOLO", "The machine has 2 processors; at most 1 of SOLO work together.")
+                .says("SOLO", "The machine has 2 processors; SOLO works with no other.")
                 .andOffender("3 processors where 1, 2 or 4 run", machine(platform().counts(1, 2, 4).make())
                         .processors(3, processor("P10-4").socketsMax(4).make()).channels(4, R16))
                 .says("BOX", "The machine has 3 processors; BOX runs with 1 or 2 or 4.")

@@ -103,6 +103,18 @@ public final class Impossibility {
                 : List.of(Sentence.plain("There are further conflicts or ways out; these are the first that were found."));
     }
 
+    /** What each platform lacks where nothing can be had whatever is asked; where only the platforms are in the way, what these lack. */
+    public List<Lacks.Lack> lacks() {
+        boolean ofAll = sets.conflicts().stream().anyMatch(Set::isEmpty);
+        Optional<Set<Demand>> platforms = sets.conflicts().stream().filter(conflict -> asked.held().isPresent()
+                && conflict.stream().allMatch(demand -> demand.isOf(ChoiceDemands.PLATFORMS))).findFirst();
+        if (!ofAll && platforms.isEmpty()) {
+            return List.of();
+        }
+        return new Lacks(feasibility.terms(Set.of()), oracle.catalog()).on(oracle.catalog().platforms().stream()
+                .filter(platform -> ofAll || asked.request().platforms().contains(platform.sku())).toList());
+    }
+
     private List<Demand> inOrder(Set<Demand> some) {
         return demands.stream().filter(some::contains).toList();
     }

@@ -21,6 +21,7 @@ import sledwright.explain.ask.Unproved;
 import sledwright.explain.ask.UnsettledException;
 import sledwright.explain.conflict.Conflict;
 import sledwright.explain.conflict.Impossibility;
+import sledwright.explain.conflict.Lacks;
 import sledwright.explain.price.BreakEven;
 import sledwright.explain.price.PriceShares;
 import sledwright.generator.Doubts;
@@ -180,8 +181,7 @@ public final class WhyNotAnswer {
         List<Conflict> conflicts = impossibility.conflicts();
         Set<String> rules = new LinkedHashSet<>();
         List<Sentence> sentences = new ArrayList<>(List.of(Sentence.plain("No valid build holds it.")));
-        List<Violation> bars = conflicts.stream().allMatch(conflict -> conflict.keys().stream().anyMatch(key -> !key.equals("platforms")))
-                ? List.of() : PartBars.of(catalog.part(sku).orElseThrow(), findings.request(), catalog);
+        List<Violation> bars = bars(impossibility.lacks());
         bars.stream().limit(TOLD).forEach(bar -> sentences.add(Sentence.of("%s: %s", bar.rule(), bar.sentence())));
         bars.forEach(bar -> rules.add(bar.rule()));
         conflicts.stream().filter(conflict -> !conflict.keys().isEmpty()).limit(TOLD).forEach(conflict -> {
@@ -192,5 +192,16 @@ public final class WhyNotAnswer {
                 .forEach(relaxation -> sentences.add(Sentence.of("What would do: %s", relaxation.sentence())));
         sentences.addAll(impossibility.notes());
         return new WhyNot(sku, WhyNot.Verdict.BARRED, sentences, List.copyOf(rules), Optional.empty());
+    }
+
+    /** One breach for each rule, in the words of the first platform that meets it, with the number of platforms it holds on. */
+    private static List<Violation> bars(List<Lacks.Lack> lacks) {
+        Map<String, List<Violation>> byRule = new LinkedHashMap<>();
+        lacks.forEach(lack -> byRule.computeIfAbsent(lack.what().rule(), rule -> new ArrayList<>()).add(lack.what()));
+        return byRule.values().stream().map(bars -> {
+            Violation first = bars.get(0);
+            return bars.size() == 1 ? first : new Violation(first.rule(), first.where(), Sentence.of(
+                    "%s The same rule bars it on %s.", first.sentence(), Numbers.counted(bars.size() - 1, "other platform")));
+        }).toList();
     }
 }

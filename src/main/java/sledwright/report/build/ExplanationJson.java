@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
 import sledwright.explain.Explanation;
+import sledwright.explain.conflict.Lacks;
 import sledwright.explain.conflict.Relaxation;
 import sledwright.explain.steps.Steps;
 import sledwright.explain.whynot.WhyNot;
@@ -44,6 +45,14 @@ public final class ExplanationJson {
         out.writeArrayFieldStart("relaxations");
         for (Relaxation relaxation : explanation.relaxations()) {
             relaxation(relaxation);
+        }
+        out.writeEndArray();
+        out.writeArrayFieldStart("catalog_lacks");
+        for (Lacks.Lack lack : explanation.lacks()) {
+            out.writeStartObject();
+            out.writeStringField("platform", lack.platform());
+            out.writeStringField("message", lack.message());
+            out.writeEndObject();
         }
         out.writeEndArray();
         parts.strings("notes", explanation.notes());

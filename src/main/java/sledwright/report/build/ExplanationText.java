@@ -14,6 +14,10 @@ public final class ExplanationText {
             page.heading("What conflicts, whatever else gives way");
             explanation.conflicts().forEach(conflict -> page.item("- ", conflict.message()));
         }
+        if (!explanation.lacks().isEmpty()) {
+            page.heading("What the catalogue lacks");
+            explanation.lacks().forEach(lack -> page.item("- ", lack.platform() + ": " + lack.message()));
+        }
         if (!explanation.relaxations().isEmpty()) {
             page.heading("What would do, all else as asked");
             explanation.relaxations().forEach(relaxation -> page.item("- ", relaxation.message()));

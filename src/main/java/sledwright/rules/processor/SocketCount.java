@@ -45,8 +45,9 @@ public final class SocketCount extends PartRule {
                     platform.processors().counts().stream().map(String::valueOf).collect(Collectors.joining(" or "))));
         }
         if (!allows(parts.processor(), parts.fitted())) {
-            broken.add(broken(parts.processor().sku(), "The machine has %s; at most %d of %s work together.", fitted,
-                    parts.processor().socketsMax(), parts.processor().sku()));
+            int most = parts.processor().socketsMax();
+            broken.add(broken(parts.processor().sku(), "The machine has %s; %s works %s.", fitted, parts.processor().sku(),
+                    most == 1 ? "with no other" : "with at most %s".formatted(Numbers.counted(most - 1, "other"))));
         }
         return broken;
     }

@@ -256,7 +256,7 @@ class WhyNotTest {
                     .explain(findings, List.of("R32")).whyNot().get(0).sentences().stream().map(Sentence::toString).toList());
         }
         assertThat(said).contains("Time ran out before an answer was found. Maybe allow more time: --time-limit",
-                "Time ran out before it was proved that no better build holds it.",
+                "Time ran out before it was proved that no better build holds it. Maybe allow more time: --time-limit",
                 "Time ran out before the price was found at which it would win. Maybe allow more time: --time-limit");
     }
 }

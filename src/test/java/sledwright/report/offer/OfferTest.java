@@ -110,7 +110,7 @@ class OfferTest {
     void whatTheShopLacksIsToldInItsOwnWords() {
         Conflict stock = new Conflict(List.of(new Conflict.Member("stock", Optional.empty(), Sentence.plain("what the lots hold"))), List.of("in-stock"), Sentence.plain("There are 2 processors in all."));
         Outcome outcome = Answers.outcome(Answers.findings(Answers.ASKED, Status.IMPOSSIBLE));
-        Explanation why = new Explanation(List.of(), List.of(stock), List.of(), List.of());
+        Explanation why = new Explanation(List.of(), List.of(stock), List.of(), List.of(), List.of());
         Offer offer = Offer.of(outcome, QuoteView.of(outcome, Answers.SHOP, why), Answers.SHOP, List.of());
         assertThat(OfferPage.html(offer, Audience.CUSTOMER)).contains("We have no parts for such a machine.").doesNotContain("There are 2 processors");
         assertThat(OfferPage.html(offer, Audience.SHOP)).contains("There are 2 processors in all.").doesNotContain("We have no parts");
