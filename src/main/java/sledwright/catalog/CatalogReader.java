@@ -52,14 +52,18 @@ public final class CatalogReader {
         Faults faults = new Faults();
         Optional<RawCatalog> raw = sound(folder, Map.of(), faults);
         faults.throwIfAny();
+        return placed(raw.orElseThrow());
+    }
+
+    private static PlacedCatalog placed(RawCatalog raw) {
         Map<String, Place> places = new HashMap<>();
-        raw.orElseThrow().skuUses().forEach(use -> places.putIfAbsent(use.sku(), use.place()));
-        return new PlacedCatalog(catalog(raw.get()), places, raw.get().offers().rows());
+        raw.skuUses().forEach(use -> places.putIfAbsent(use.sku(), use.place()));
+        return new PlacedCatalog(catalog(raw), places, raw.offers().rows());
     }
 
     /** The catalogue; empty, with faults, when anything in the folder is wrong. */
     public static Optional<Catalog> read(Path folder, Faults faults) {
-        return readWith(folder, Map.of(), faults);
+        return sound(folder, Map.of(), faults).map(CatalogReader::catalog);
     }
 
     /**
@@ -67,8 +71,8 @@ public final class CatalogReader {
      *
      * @param others the rows of tables that are not to be read from their files
      */
-    public static Optional<Catalog> readWith(Path folder, Map<CatalogTable, TableRows> others, Faults faults) {
-        return sound(folder, others, faults).map(CatalogReader::catalog);
+    public static Optional<PlacedCatalog> readWith(Path folder, Map<CatalogTable, TableRows> others, Faults faults) {
+        return sound(folder, others, faults).map(CatalogReader::placed);
     }
 
     private static Optional<RawCatalog> sound(Path folder, Map<CatalogTable, TableRows> others, Faults faults) {

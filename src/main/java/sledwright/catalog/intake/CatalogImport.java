@@ -7,9 +7,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import sledwright.catalog.BelowCost;
 import sledwright.catalog.CatalogReader;
 import sledwright.catalog.CatalogTable;
+import sledwright.catalog.PlacedCatalog;
 import sledwright.catalog.TableRows;
 import sledwright.input.CsvTable;
 import sledwright.input.Fault;
@@ -27,9 +30,11 @@ import sledwright.input.Source;
  * @param changes   what is new or different, in the order of the list
  * @param unchanged how many rows of the list say what stands there already
  * @param refused   rows of the list that cannot be taken, and why
+ * @param warnings  what is odd about rows that are taken
  * @param text      the table's file as it would be
  */
-public record CatalogImport(StandingTable standing, List<Change> changes, int unchanged, List<Fault> refused, String text) {
+public record CatalogImport(StandingTable standing, List<Change> changes, int unchanged, List<Fault> refused,
+        List<Fault> warnings, String text) {
 
     /** What is wrong only without the rows before it; a list that goes on like this is not worth its time. */
     private static final int MOST_ROUNDS = 20;
@@ -37,6 +42,7 @@ public record CatalogImport(StandingTable standing, List<Change> changes, int un
     public CatalogImport {
         changes = List.copyOf(changes);
         refused = List.copyOf(refused);
+        warnings = List.copyOf(warnings);
     }
 
     /**
@@ -77,12 +83,12 @@ public record CatalogImport(StandingTable standing, List<Change> changes, int un
             TableMerge merge = TableMerge.of(table, ours, taken);
             Faults faults = new Faults();
             List<MergedRow> rows = merge.rows().stream().map(row -> row.with(faults)).toList();
-            CatalogReader.readWith(standing.folder(), Map.of(table, new TableRows(rows, true)), faults);
-            if (faults.size() == 0) {
+            Optional<PlacedCatalog> made = CatalogReader.readWith(standing.folder(), Map.of(table, new TableRows(rows, true)), faults);
+            if (made.isPresent()) {
                 refused.sort((one, other) -> Integer.compare(one.line(), other.line()));
                 List<String> columns = table.order().stream().filter(column -> table.columns().needed().contains(column)
                         || rows.stream().anyMatch(row -> row.has(column))).toList();
-                return new CatalogImport(standing, merge.changes(), merge.unchanged(), refused,
+                return new CatalogImport(standing, merge.changes(), merge.unchanged(), refused, belowCost(made.get(), merge.changes()),
                         TableText.of(columns, rows.stream().map(MergedRow::cells).toList(), cell -> cell));
             }
             Map<Place, List<Fault>> blamed = faults.all().stream()
@@ -95,6 +101,13 @@ public record CatalogImport(StandingTable standing, List<Change> changes, int un
             }
             taken = taken.stream().filter(row -> !blamed.containsKey(row.place())).toList();
         }
+    }
+
+    private static List<Fault> belowCost(PlacedCatalog made, List<Change> changes) {
+        Set<Place> changed = changes.stream().map(Change::place).collect(Collectors.toSet());
+        return made.offers().stream().filter(row -> changed.contains(row.place()))
+                .flatMap(row -> BelowCost.of(row.value(), made.catalog()).map(message -> new Fault(row.place(), message)).stream())
+                .toList();
     }
 
     /**

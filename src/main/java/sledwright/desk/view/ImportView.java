@@ -13,15 +13,16 @@ import sledwright.input.Fault;
  * @param list    the supplier's list, as the user named it
  * @param file    the table's file
  * @param refused rows of the list that cannot be taken, and why
+ * @param warnings what is odd about rows that are taken
  * @param written whether the file was written
  * @param kept    where the file as it was is kept; empty where it was not written or is new
  */
 public record ImportView(String list, String file, CatalogTable table, List<Change> changes, int unchanged, List<Fault> refused,
-        boolean written, Optional<String> kept) {
+        List<Fault> warnings, boolean written, Optional<String> kept) {
 
     public static ImportView of(String list, CatalogImport made, boolean written, Optional<String> kept) {
         return new ImportView(list, made.folder().resolve(made.table().file()).toString(), made.table(), made.changes(), made.unchanged(),
-                made.refused(), written, kept);
+                made.refused(), made.warnings(), written, kept);
     }
 
     public long added() {

@@ -18,7 +18,7 @@ public final class Audit {
     }
 
     static final List<Check> CHECKS = List.of(new UnsoldPlatforms(), new SpeedHoles(), new PartsWithoutPlatform(),
-            new OffersOfUnusableParts(), new LotsOver(), new PricesOffTrend(), new CaseTwins());
+            new OffersOfUnusableParts(), new LotsOver(), new PricesOffTrend(), new SoldBelowCost(), new CaseTwins());
 
     private Audit() {
     }

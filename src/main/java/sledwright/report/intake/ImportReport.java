@@ -32,6 +32,10 @@ public final class ImportReport {
             page.heading("Not taken");
             view.refused().forEach(fault -> page.item("- ", fault.toString()));
         }
+        if (!view.warnings().isEmpty()) {
+            page.heading("Warnings");
+            view.warnings().forEach(warning -> page.item("- ", warning.toString()));
+        }
         page.gap();
         if (view.written()) {
             page.text(Ink.GOOD, "written" + view.kept().map(kept -> "; the file as it was is kept as " + kept).orElse(""));
@@ -81,16 +85,21 @@ public final class ImportReport {
                 change(change, view, out);
             }
             out.writeEndArray();
-            out.writeArrayFieldStart("not_taken");
-            for (Fault fault : view.refused()) {
-                out.writeStartObject();
-                out.writeStringField("file", fault.file());
-                out.writeNumberField("line", fault.line());
-                out.writeStringField("message", fault.message());
-                out.writeEndObject();
-            }
-            out.writeEndArray();
+            faults("not_taken", view.refused(), out);
+            faults("warnings", view.warnings(), out);
         });
+    }
+
+    private static void faults(String key, List<Fault> faults, JsonGenerator out) throws IOException {
+        out.writeArrayFieldStart(key);
+        for (Fault fault : faults) {
+            out.writeStartObject();
+            out.writeStringField("file", fault.file());
+            out.writeNumberField("line", fault.line());
+            out.writeStringField("message", fault.message());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
     }
 
     private static void change(Change change, ImportView view, JsonGenerator out) throws IOException {
@@ -125,6 +134,7 @@ public final class ImportReport {
             }
         }
         view.refused().forEach(fault -> rows.add(List.of("not taken", fault.line(), "", "", "", "", fault.message())));
+        view.warnings().forEach(warning -> rows.add(List.of("warning", warning.line(), "", "", "", "", warning.message())));
         return Csv.write(List.of("change", "line", "key", "column", "before", "after", "message"), rows);
     }
 }

@@ -119,6 +119,15 @@ class CatalogImportTest {
         assertThat(after.lots("M16")).isEqualTo(CatalogReader.read(Folders.SHOP).lots("M16"));
     }
 
+    /** Of the rows that change, and not of what stood there before. */
+    @Test
+    void pricesBelowCostAreSaid() throws IOException {
+        Files.writeString(shop.resolve("offers.csv"), Files.readString(shop.resolve("offers.csv")) + "M16,C1,Fen,used,1,1,5,2,12.25\n");
+        CatalogImport made = offers(file("list.csv", "sku,lot,unit_price\nM64,A8,39.99\nRS-750,A11,9\nWREN-2,A1,300\n"));
+        assertThat(made.warnings()).extracting(fault -> fault.toString().replace(work + "/", ""))
+                .containsExactly("list.csv:2: lot A8 sells M64 at 39.99 EUR, below its cost of 40.00.");
+    }
+
     @Test
     void everyRowThatCannotBeTakenSaysWhy() throws IOException {
         CatalogImport made = offers(file("list.csv", """

@@ -47,6 +47,15 @@ class AuditTest {
     }
 
     @Test
+    void stockThatIsSoldBelowItsCost() throws IOException {
+        add("offers.csv", "M16,C1,Fen Surplus,used,12.24,1,5,2,12.25\nM16,C2,Fen Surplus,used,12.25,1,5,2,12.25\nM16,C3,Fen Surplus,used,1,1,0,2,12.25\n"
+                + "M16,C4,Fen Surplus,used,30,1,50,2,12.25\nM16,C4,Fen Surplus,used,11,20,50,2,12.25\nM16,C5,Fen Surplus,used,1,1,5,2,\n");
+        assertThat(warnings("below-cost")).containsExactly(
+                "shop/offers.csv:14: lot C1 sells M16 at 12.24 EUR, below its cost of 12.25.",
+                "shop/offers.csv:18: lot C4 sells M16 at 11.00 EUR, below its cost of 12.25.");
+    }
+
+    @Test
     void aPartThatNoPlatformTakesAndItsStock() throws IOException {
         add("processors.csv", "X1-04,,XS9,Heath 1,4,4,2,2,65,2400,,1,\n");
         add("memory.csv", "M04,,DDR3,RDIMM,4,1,,8,1600,1.5,3\nM4E,,DDR4,UDIMM,4,1,,8,2400,1.2,3\n");
