@@ -26,8 +26,8 @@ import sledwright.generator.fitout.Outfitter;
 import sledwright.generator.memory.MemoryPoint;
 import sledwright.generator.shape.Arrangement;
 import sledwright.generator.shape.GroupKind;
+import sledwright.generator.shape.Layouts;
 import sledwright.generator.shape.ShapeKey;
-import sledwright.generator.shape.Shapes;
 import sledwright.metrics.CheapestDraw;
 import sledwright.metrics.PowerDraw;
 import sledwright.rules.Order;
@@ -39,13 +39,12 @@ final class Assembler {
     private final Catalog catalog;
     private final Request request;
     private final Shelf shelf;
-    private final Map<ShapeKey, Shapes> shapes;
+    private final Map<ShapeKey, Layouts> layouts = new HashMap<>();
 
-    Assembler(Catalog catalog, Request request, Shelf shelf, Map<ShapeKey, Shapes> shapes) {
+    Assembler(Catalog catalog, Request request, Shelf shelf) {
         this.catalog = catalog;
         this.request = request;
         this.shelf = shelf;
-        this.shapes = shapes;
     }
 
     /** The order of a candidate, the heaviest machine first. */
@@ -123,11 +122,11 @@ final class Assembler {
     /** What each slot of a machine takes. */
     private List<Map.Entry<Slot, Draw.Alike>> plan(Combination candidate) {
         MemoryPoint point = candidate.point();
-        Shapes found = shapes.get(point.key());
-        List<Deque<Draw.Alike>> kinds = kindsByGroup(candidate, found);
+        ShapeKey key = point.key();
+        List<Deque<Draw.Alike>> kinds = kindsByGroup(candidate, key);
         Board board = candidate.frame().platform().board();
-        int width = found.key().multiple();
-        List<int[]> columns = Arrangement.of(found, point.bucket(), point.shape());
+        int width = key.multiple();
+        List<int[]> columns = Arrangement.of(key, layouts.computeIfAbsent(key, ShapeKey::layouts), point.figures(), point.shape());
         List<Map.Entry<Slot, Draw.Alike>> plan = new ArrayList<>();
         for (int column = 0; column < columns.size(); column++) {
             List<Draw.Alike> stack = new ArrayList<>();
@@ -149,12 +148,12 @@ final class Assembler {
     }
 
     /** For each group of the shapes, what each module that a socket (or half of it) holds. */
-    private List<Deque<Draw.Alike>> kindsByGroup(Combination candidate, Shapes found) {
-        int unitsPerModule = request.machines() * candidate.frame().processors() * found.key().multiple();
+    private List<Deque<Draw.Alike>> kindsByGroup(Combination candidate, ShapeKey key) {
+        int unitsPerModule = request.machines() * candidate.frame().processors() * key.multiple();
         Map<Draw.Alike, Integer> units = new LinkedHashMap<>();
         candidate.point().draw().shares().forEach(share -> units.merge(share.alike(), share.units(), Integer::sum));
         List<Deque<Draw.Alike>> kinds = new ArrayList<>();
-        for (GroupKind group : found.key().groups()) {
+        for (GroupKind group : key.groups()) {
             Deque<Draw.Alike> queue = new ArrayDeque<>();
             units.forEach((alike, count) -> {
                 if (alike.group().equals(group)) {

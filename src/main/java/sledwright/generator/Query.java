@@ -172,7 +172,7 @@ final class Query {
     private Combination better(Combination incumbent, Branch branch, Zone zone) {
         Frame frame = branch.frame;
         int speedMts = branch.option.speedMts(frame.processor().memoryMts());
-        MemoryPoints points = branch.option.points(frame.processor().maxMemoryGb().orElse(Integer.MAX_VALUE));
+        MemoryPoints points = branch.option.points(frame.processor().maxMemoryGb().orElse(Integer.MAX_VALUE), deadline);
         double usableGb = leastUsableGb(frame, zone);
         double leastGbs = leastBandwidthGbs(frame, zone);
         Combination best = incumbent;

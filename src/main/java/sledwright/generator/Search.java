@@ -4,56 +4,45 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import sledwright.domain.Catalog;
 import sledwright.domain.Objective;
 import sledwright.domain.Request;
-import sledwright.generator.draw.Draw;
-import sledwright.generator.memory.Level;
+import sledwright.generator.keep.Kept;
 import sledwright.generator.memory.MemoryMarket;
-import sledwright.generator.shape.ShapeKey;
-import sledwright.generator.shape.Shapes;
 import sledwright.generator.time.Deadline;
 import sledwright.rules.Order;
 
 /**
  * The exact search over the builds of one machine, or of several identical ones.
  *
- * <p>One instance serves many requests on one catalogue, one at a time; what serves several it keeps between them.
+ * <p>One instance serves many requests on one catalogue, from as many threads as like; what serves several it keeps between them.
  */
 public final class Search implements Exact {
 
-    /** Markets kept from request to request; each may hold thousands of priced populations. */
+    /** Markets kept from request to request. */
     private static final int MOST_MARKETS = 24;
 
-    /** Lists of modules whose levels are kept from request to request. */
-    private static final int MOST_LEVELS = 1000;
-
-    /** Groups of modules whose draws are kept from request to request. */
-    private static final int MOST_DRAWS = 1000;
+    /** What is kept from request to request takes this share of the memory that there is at most, and no more than so many bytes. */
+    private static final int SHARE_OF_MEMORY = 5;
+    private static final long MOST_BYTES = 200L << 20;
 
     private final Catalog catalog;
-    private final Map<ShapeKey, Shapes> shapes;
-    private final Map<Wanted, MemoryMarket> markets = new Recent<>(MOST_MARKETS);
-    private final Map<List<Object>, List<Level>> levels;
-    private final Map<List<Object>, List<List<Draw>>> draws;
+    private final Kept kept;
+    private final Map<Wanted, MemoryMarket> markets = Collections.synchronizedMap(new Recent<>(MOST_MARKETS));
 
     public Search(Catalog catalog) {
-        this(catalog, new ConcurrentHashMap<>(), Collections.synchronizedMap(new Recent<>(MOST_LEVELS)),
-                Collections.synchronizedMap(new Recent<>(MOST_DRAWS)));
+        this(catalog, new Kept(Math.min(MOST_BYTES, Runtime.getRuntime().maxMemory() / SHARE_OF_MEMORY)));
     }
 
-    private Search(Catalog catalog, Map<ShapeKey, Shapes> shapes, Map<List<Object>, List<Level>> levels,
-            Map<List<Object>, List<List<Draw>>> draws) {
+    /** A search that keeps what serves several requests where others may find it. */
+    public Search(Catalog catalog, Kept kept) {
         this.catalog = catalog;
-        this.shapes = shapes;
-        this.levels = levels;
-        this.draws = draws;
+        this.kept = kept;
     }
 
     @Override
     public Search on(Catalog other) {
-        return new Search(other, shapes, levels, draws);
+        return new Search(other, kept);
     }
 
     @Override
@@ -71,10 +60,9 @@ public final class Search implements Exact {
 
     private Findings run(Request request, Set<String> somewhere, Deadline deadline) {
         Ranking ranking = new Ranking(request);
-        List<Family> families = Families.of(catalog, request, everyWeight ->
-                market(request, somewhere, everyWeight).until(deadline), ranking, deadline);
+        List<Family> families = Families.of(catalog, request, everyWeight -> market(request, somewhere, everyWeight), ranking, deadline);
         Walk.Path path = new Walk(request, new Query(request, families, ranking, deadline), ranking).walk();
-        Assembler assembler = new Assembler(catalog, request, market(request, somewhere, false).shelf(), shapes);
+        Assembler assembler = new Assembler(catalog, request, market(request, somewhere, false).shelf());
         List<Order> ranked = path.builds().stream().map(assembler::assemble).toList();
         return findings(request, ranking, path, ranked);
     }
@@ -82,7 +70,7 @@ public final class Search implements Exact {
     /** The staircases of a request, which ask for its figures one by one; its objective does not matter to them. */
     public Staircases staircases(Request request) {
         Request cheapest = request.withObjective(Objective.CHEAPEST);
-        return new Staircases(catalog, cheapest, everyWeight -> market(cheapest, Set.of(), everyWeight), shapes);
+        return new Staircases(catalog, cheapest, everyWeight -> market(cheapest, Set.of(), everyWeight));
     }
 
     /** What a market is of: requests alike in that share it. */
@@ -91,7 +79,7 @@ public final class Search implements Exact {
 
     private MemoryMarket market(Request request, Set<String> somewhere, boolean everyWeight) {
         return markets.computeIfAbsent(new Wanted(MemoryMarket.concerning(request), somewhere, everyWeight),
-                wanted -> new MemoryMarket(catalog, wanted.request, wanted.somewhere, shapes, levels, draws, wanted.everyWeight));
+                wanted -> new MemoryMarket(catalog, wanted.request, wanted.somewhere, wanted.everyWeight, kept));
     }
 
     private static Findings findings(Request request, Ranking ranking, Walk.Path path, List<Order> ranked) {

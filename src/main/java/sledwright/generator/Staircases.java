@@ -12,8 +12,6 @@ import sledwright.domain.Energy;
 import sledwright.domain.Request;
 import sledwright.domain.Supply;
 import sledwright.generator.memory.MemoryPoint;
-import sledwright.generator.shape.ShapeKey;
-import sledwright.generator.shape.Shapes;
 import sledwright.generator.time.Deadline;
 import sledwright.metrics.EnergyCost;
 import sledwright.rules.Order;
@@ -33,11 +31,11 @@ public final class Staircases {
     private final Map<MemoryPoint, Map<Frame, Order>> assembled = new IdentityHashMap<>();
 
     /** @param request asks for the cheapest */
-    Staircases(Catalog catalog, Request request, Families.Markets markets, Map<ShapeKey, Shapes> shapes) {
+    Staircases(Catalog catalog, Request request, Families.Markets markets) {
         this.catalog = catalog;
         this.request = request;
         this.markets = markets;
-        assembler = new Assembler(catalog, request, markets.of(false).shelf(), shapes);
+        assembler = new Assembler(catalog, request, markets.of(false).shelf());
     }
 
     /**
@@ -77,8 +75,6 @@ public final class Staircases {
     }
 
     private List<Family> families(Optional<Energy> energy, Ranking ranking, Deadline deadline) {
-        markets.of(false).until(deadline);
-        markets.of(true).until(deadline);
         return families.computeIfAbsent(energy, same -> Families.of(catalog, request, markets, ranking, deadline));
     }
 

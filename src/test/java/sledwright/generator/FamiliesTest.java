@@ -3,7 +3,6 @@ package sledwright.generator;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,11 +23,12 @@ import sledwright.domain.Supply;
 import sledwright.domain.Worth;
 import sledwright.generator.draw.Draw;
 import sledwright.generator.draw.Watts;
+import sledwright.generator.keep.Kept;
 import sledwright.generator.memory.MemoryMarket;
-import sledwright.generator.time.Deadline;
 import sledwright.generator.memory.MemoryOption;
 import sledwright.generator.memory.MemoryPoint;
 import sledwright.generator.memory.MemoryPoints;
+import sledwright.generator.time.Deadline;
 import sledwright.samples.Samples;
 
 /** Machines without memory, and the memory that they choose among, in a small shop. */
@@ -50,7 +50,7 @@ class FamiliesTest {
     private static final Request PLAIN = Request.named("families");
 
     private static MemoryMarket market(Catalog catalog, Request request) {
-        return new MemoryMarket(catalog, MemoryMarket.concerning(request), Set.of(), new HashMap<>(), new HashMap<>(), new HashMap<>(), false);
+        return new MemoryMarket(catalog, MemoryMarket.concerning(request), Set.of(), false, new Kept(1 << 20));
     }
 
     private static List<Family> families(Request request) {
@@ -177,7 +177,7 @@ class FamiliesTest {
     }
 
     private static MemoryPoints points(Request request, int mostSocketGb) {
-        return options(BOX, request).get(1).points(mostSocketGb);
+        return options(BOX, request).get(1).points(mostSocketGb, Deadline.never());
     }
 
     /** Every module takes 7 of labour; each point is the best in something. */

@@ -51,6 +51,10 @@ public final class Draw {
         }
     }
 
+    private static final long BYTES_OF_SUM = 100;
+    private static final long BYTES = 200;
+    private static final long BYTES_OF_LIST = 40;
+
     public static final Draw NOTHING = new Draw(0, Load.NONE, null, null, null);
 
     private final long price;
@@ -87,6 +91,16 @@ public final class Draw {
     /** The same draw at the price of drawing all its shares together. */
     Draw priced(long together) {
         return new Draw(together, load, left, right, share);
+    }
+
+    /** About how many bytes the draw takes beside the draws that it adds up. */
+    public long bytesOfSum() {
+        return left == null ? 0 : BYTES_OF_SUM + left.bytesOfSum();
+    }
+
+    /** About how many bytes such lists take. */
+    static long bytes(List<List<Draw>> draws) {
+        return draws.stream().mapToLong(of -> BYTES_OF_LIST + of.stream().mapToLong(draw -> BYTES + draw.bytesOfSum()).sum()).sum();
     }
 
     /** Minor units. */

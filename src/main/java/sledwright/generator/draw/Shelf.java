@@ -1,8 +1,8 @@
 package sledwright.generator.draw;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import sledwright.domain.Catalog;
 import sledwright.domain.Lot;
 import sledwright.domain.Request;
@@ -11,13 +11,16 @@ import sledwright.metrics.CheapestDraw;
 import sledwright.rules.Rulebook;
 import sledwright.rules.choice.ForbiddenPart;
 
-/** The lots that a request may draw on, and what units of a part cost there. */
+/** The lots that a request may draw on, and what units of a part cost there; threads may share it. */
 public final class Shelf {
 
     private final Request request;
     private final Stock stock;
-    private final Map<String, List<Lot>> lots = new HashMap<>();
-    private final Map<String, Map<Integer, Long>> prices = new HashMap<>();
+    private final Map<String, List<Lot>> lots = new ConcurrentHashMap<>();
+    private final Map<Units, Long> prices = new ConcurrentHashMap<>();
+
+    private record Units(String sku, int count) {
+    }
 
     public Shelf(Catalog catalog, Request request) {
         this.request = request;
@@ -40,7 +43,6 @@ public final class Shelf {
 
     /** The least price of units of one part, minor units; {@link CheapestDraw#IMPOSSIBLE} where there are not enough. */
     public long price(String sku, int units) {
-        return prices.computeIfAbsent(sku, key -> new HashMap<>())
-                .computeIfAbsent(units, count -> CheapestDraw.prices(lots(sku), count)[count]);
+        return prices.computeIfAbsent(new Units(sku, units), asked -> CheapestDraw.prices(lots(sku), units)[units]);
     }
 }

@@ -6,9 +6,11 @@ public final class MemoryFloor {
     private final MemoryOption.Extent extent;
     private final PriceFloor prices;
     private final int slots;
-    private double askedUsableGb = Double.NaN;
-    private double askedWidth = Double.NaN;
-    private double answered;
+    private LeastPrice last = new LeastPrice(Double.NaN, Double.NaN, Double.NaN);
+
+    /** A question and its answer. */
+    private record LeastPrice(double usableGb, double width, double price) {
+    }
 
     /** @param withinSlots whether the number of slots counts, which takes longer to tell */
     public MemoryFloor(MemoryOption.Extent extent, PriceFloor prices, boolean withinSlots) {
@@ -19,15 +21,15 @@ public final class MemoryFloor {
 
     /** The least price (minor units, all machines) of populations of that usable memory and width; infinite where there is none. */
     public double leastPrice(double usableGb, double width) {
-        // Frames ask in turn, mostly for the same.
-        if (usableGb != askedUsableGb || width != askedWidth) {
+        // Frames ask in turn, mostly for the same; another thread may ask for something else meanwhile.
+        LeastPrice known = last;
+        if (usableGb != known.usableGb || width != known.width) {
             double gb = needGb(usableGb);
             double modules = Math.max(needModules(width), gb / extent.mostModuleGb());
-            answered = prices.price(gb, modules, slots) + modules * extent.labourPerModule();
-            askedUsableGb = usableGb;
-            askedWidth = width;
+            known = new LeastPrice(usableGb, width, prices.price(gb, modules, slots) + modules * extent.labourPerModule());
+            last = known;
         }
-        return answered;
+        return known.price;
     }
 
     /** The least of price less worth of memory, both minor units for all machines, over populations of that usable memory and width. */

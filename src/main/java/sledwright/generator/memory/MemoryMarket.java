@@ -1,18 +1,19 @@
 package sledwright.generator.memory;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import sledwright.domain.Catalog;
 import sledwright.domain.CoolingKit;
 import sledwright.domain.Limits;
+import sledwright.domain.Lot;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.MemorySupport;
@@ -22,9 +23,11 @@ import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.generator.draw.Draw;
+import sledwright.generator.draw.DrawsKey;
 import sledwright.generator.draw.EntangledDraws;
 import sledwright.generator.draw.KindDraws;
 import sledwright.generator.draw.Shelf;
+import sledwright.generator.keep.Kept;
 import sledwright.generator.shape.GroupKind;
 import sledwright.generator.shape.ShapeFinder;
 import sledwright.generator.shape.ShapeKey;
@@ -35,40 +38,34 @@ import sledwright.rules.cooling.BlockedSlot;
 import sledwright.rules.memory.DeviceWidth;
 import sledwright.rules.memory.MemoryGeneration;
 
-/** The memory that a request may choose among, worked out as it is asked for and shared by platforms with equal rules. */
+/**
+ * The memory that a request may choose among, worked out as it is asked for and shared by platforms with equal rules, and by threads:
+ * whatever ends before it is whole has its deadline from the one who asks.
+ */
 public final class MemoryMarket {
 
     private final Catalog catalog;
     private final Request request;
     private final Shelf shelf;
     private final boolean everyWeight;
-    private final Map<ShapeKey, Shapes> shapes;
-    private final Deadline deadline = Deadline.current(() -> this.end);
-    private Deadline end = Deadline.never();
-    private final Map<String, List<MemoryModule>> sold = new HashMap<>();
-    private final Map<List<Object>, List<Level>> levels;
-    private final Map<List<Object>, PriceFloor> floors = new HashMap<>();
-    private final Map<List<Object>, List<List<Draw>>> draws;
-    private final Map<List<Object>, List<MemoryOption>> options = new HashMap<>();
+    private final Kept kept;
+    private final Map<String, List<MemoryModule>> sold = new ConcurrentHashMap<>();
+    private final Map<List<Object>, PriceFloor> floors = new ConcurrentHashMap<>();
+    private final Map<List<Object>, List<MemoryOption>> options = new ConcurrentHashMap<>();
     private final Map<String, Integer> leastUnits = new TreeMap<>();
 
     /**
      * @param request   as {@link #concerning} leaves it
      * @param somewhere modules of which one machine at least must hold one
-     * @param shapes    cache of shapes, kept from request to request
-     * @param levels    cache of levels, kept from request to request
-     * @param draws     cache of the draws of groups, kept from request to request
      * @param everyWeight whether a heavier population may come before a lighter one that is as good and as cheap
+     * @param kept      what is kept from request to request
      */
-    public MemoryMarket(Catalog catalog, Request request, Set<String> somewhere, Map<ShapeKey, Shapes> shapes,
-            Map<List<Object>, List<Level>> levels, Map<List<Object>, List<List<Draw>>> draws, boolean everyWeight) {
+    public MemoryMarket(Catalog catalog, Request request, Set<String> somewhere, boolean everyWeight, Kept kept) {
         this.everyWeight = everyWeight;
-        this.levels = levels;
-        this.draws = draws;
         this.catalog = catalog;
         this.request = request;
-        this.shelf = new Shelf(catalog, request);
-        this.shapes = shapes;
+        this.kept = kept;
+        shelf = new Shelf(catalog, request);
         somewhere.forEach(sku -> leastUnits.put(sku, 1));
         request.use().stream().filter(sku -> catalog.module(sku).isPresent()).forEach(sku -> leastUnits.put(sku, request.machines()));
     }
@@ -95,12 +92,6 @@ public final class MemoryMarket {
         return shelf;
     }
 
-    /** The market until so long. */
-    public MemoryMarket until(Deadline deadline) {
-        end = deadline;
-        return this;
-    }
-
     /**
      * The memory for so many processors on a platform under a kit, by module type, fastest first within each.
      *
@@ -122,8 +113,8 @@ public final class MemoryMarket {
                     ? sold(memory).stream().filter(module -> module.type() == type && !barred.contains(module.sku())).toList() : List.of();
             for (int width : widths(memory, modules)) {
                 List<MemoryModule> mixing = modules.stream().filter(module -> width == 0 || module.deviceWidth() == width).toList();
-                List<Level> fastestFirst = levels.computeIfAbsent(List.of(memory, type, width, mixing, isSparing()),
-                        key -> Level.of(memory, type, width, mixing, isSparing()));
+                List<Level> fastestFirst = kept.get(new LevelsKey(memory, type, width, mixing, isSparing()),
+                        () -> Level.of(memory, type, width, mixing, isSparing()));
                 for (int i = 0; i < fastestFirst.size(); i++) {
                     int nextSlowerMts = i + 1 < fastestFirst.size() ? fastestFirst.get(i + 1).mts() : 0;
                     option(memory, fastestFirst.get(i), nextSlowerMts, depths, uncovered, sockets, found);
@@ -174,15 +165,15 @@ public final class MemoryMarket {
                 new Builder(memory, level, key, uncovered, sockets)::points));
     }
 
-    /** Works out an option: its shapes and the draws of its groups once, its points for each memory limit. */
-    private final class Builder {
+    /** Works out an option, or knows its points: they are kept by what they depend on. */
+    private final class Builder implements MemoryOption.Builder {
 
         private final MemorySupport memory;
         private final Level level;
         private final ShapeKey key;
         private final int uncovered;
         private final int sockets;
-        private Pricing pricing;
+        private PointsKey.Content content;
 
         Builder(MemorySupport memory, Level level, ShapeKey key, int uncovered, int sockets) {
             this.memory = memory;
@@ -192,36 +183,37 @@ public final class MemoryMarket {
             this.sockets = sockets;
         }
 
-        MemoryPoints points(int mostSocketGb) {
-            if (pricing == null) {
-                Shapes found = shapes.get(key);
-                if (found == null) {
-                    found = ShapeFinder.find(key, deadline);
-                    shapes.put(key, found);
-                }
-                int unitsPerModule = request.machines() * sockets * key.multiple();
-                int mostModules = found.layouts().maxModules();
-                KindDraws kinds = new KindDraws(shelf, leastUnits, request.machines(), unitsPerModule, mostModules, everyWeight, deadline);
-                EntangledDraws[] entangled = entangled(kinds, unitsPerModule);
-                List<List<List<Draw>>> drawn = new ArrayList<>();
-                level.groups().forEach((group, modules) -> drawn.add(entangled[drawn.size()] != null ? null
-                        : drawn(kinds, group, modules, unitsPerModule, mostModules)));
-                pricing = new Pricing(request, memory, found, drawn, entangled, sockets, uncovered, catalog.labour().perModule(),
-                        everyWeight, deadline);
-            }
-            return pricing.points(mostSocketGb);
+        @Override
+        public MemoryPoints points(int mostSocketGb, Deadline deadline) {
+            return kept.get(new PointsKey(content(), mostSocketGb), () -> pricing(deadline).points(mostSocketGb));
         }
 
-        /** What draws depend on is their key, lots and all, so that requests which accept the same lots share them. */
-        private List<List<Draw>> drawn(KindDraws kinds, GroupKind group, List<MemoryModule> modules, int unitsPerModule, int mostModules) {
-            List<Object> asked = List.of(group, modules, KindDraws.lots(shelf, modules), request.machines(), unitsPerModule, mostModules,
-                    modules.stream().map(module -> leastUnits.getOrDefault(module.sku(), 0)).toList(), everyWeight);
-            List<List<Draw>> known = draws.get(asked);
+        private PointsKey.Content content() {
+            PointsKey.Content known = content;
             if (known == null) {
-                known = kinds.ofGroup(group, modules);
-                draws.put(asked, known);
+                List<List<Lot>> lots = level.modules().stream().map(module -> shelf.lots(module.sku())).toList();
+                Requirements require = request.require();
+                known = new PointsKey.Content(List.of(key, level.groups(), lots, leastUnits, sockets, uncovered, catalog.labour().perModule(),
+                        memory.mirroredFraction(), request.machines(), request.limit().price(), require.memoryGb(), require.spareSlots(),
+                        require.mode(), everyWeight), lots.stream().mapToInt(List::size).sum());
+                content = known;
             }
             return known;
+        }
+
+        private Pricing pricing(Deadline deadline) {
+            Shapes shapes = kept.get(key, () -> ShapeFinder.find(key, deadline));
+            int unitsPerModule = request.machines() * sockets * key.multiple();
+            int mostModules = shapes.layouts().maxModules();
+            KindDraws kinds = new KindDraws(shelf, leastUnits, request.machines(), unitsPerModule, mostModules, everyWeight, deadline);
+            EntangledDraws[] entangled = entangled(kinds, unitsPerModule);
+            List<List<List<Draw>>> drawn = new ArrayList<>();
+            level.groups().forEach((group, modules) -> drawn.add(entangled[drawn.size()] != null ? null
+                    : kept.get(new DrawsKey(group, modules, KindDraws.lots(shelf, modules), request.machines(), unitsPerModule, mostModules,
+                            modules.stream().map(module -> leastUnits.getOrDefault(module.sku(), 0)).toList(), everyWeight),
+                            () -> kinds.ofGroup(group, modules))));
+            return new Pricing(request, memory, shapes, drawn, entangled, sockets, uncovered, catalog.labour().perModule(),
+                    everyWeight, deadline);
         }
 
         /** For each group the set that it is entangled in; a part that is wanted keeps its set's groups apart. */

@@ -1,9 +1,7 @@
 package sledwright.generator.memory;
 
-import java.util.HashMap;
-import java.util.Map;
-import java.util.function.IntFunction;
 import java.util.function.Supplier;
+import sledwright.generator.time.Deadline;
 import sledwright.generator.time.UnfinishedException;
 import sledwright.metrics.Bandwidth;
 
@@ -13,6 +11,13 @@ import sledwright.metrics.Bandwidth;
  */
 public final class MemoryOption {
 
+    /** Works points out, or knows them. */
+    public interface Builder {
+
+        /** The points with no more than so many GB on a socket. */
+        MemoryPoints points(int mostSocketGb, Deadline deadline);
+    }
+
     private final Level level;
     private final boolean keptApart;
     private final double leastWattsPerGb;
@@ -20,8 +25,7 @@ public final class MemoryOption {
     private final Extent extent;
     private final MemoryFloor coarse;
     private final Supplier<PriceFloor> ownPrices;
-    private final IntFunction<MemoryPoints> builder;
-    private final Map<Integer, MemoryPoints> built = new HashMap<>();
+    private final Builder builder;
     private MemoryFloor fine;
 
     /**
@@ -44,10 +48,10 @@ public final class MemoryOption {
      * @param keptApart     whether groups could share units that the search keeps apart
      * @param allPrices     of all modules of the type, at whatever speed
      * @param ownPrices     of the level's own modules
-     * @param builder       most GB of a socket -> points
+     * @param builder       has its points
      */
     public MemoryOption(Level level, int nextSlowerMts, boolean keptApart, Extent extent, PriceFloor allPrices,
-            Supplier<PriceFloor> ownPrices, IntFunction<MemoryPoints> builder) {
+            Supplier<PriceFloor> ownPrices, Builder builder) {
         this.level = level;
         this.nextSlowerMts = nextSlowerMts;
         this.extent = extent;
@@ -103,10 +107,12 @@ public final class MemoryOption {
 
     /** Closer bounds: of the level's own modules only, and within the slots. */
     public MemoryFloor fine() {
-        if (fine == null) {
-            fine = new MemoryFloor(extent, ownPrices.get(), true);
+        MemoryFloor known = fine;
+        if (known == null) {
+            known = new MemoryFloor(extent, ownPrices.get(), true);
+            fine = known;
         }
-        return fine;
+        return known;
     }
 
     /**
@@ -114,8 +120,7 @@ public final class MemoryOption {
      *
      * @throws UnfinishedException when the deadline comes first, or a socket has more populations than are listed
      */
-    public MemoryPoints points(int mostSocketGb) {
-        int most = Math.min(mostSocketGb, extent.mostSocketGb);
-        return built.computeIfAbsent(most, builder::apply);
+    public MemoryPoints points(int mostSocketGb, Deadline deadline) {
+        return builder.points(Math.min(mostSocketGb, extent.mostSocketGb), deadline);
     }
 }

@@ -2,9 +2,9 @@ package sledwright.generator.memory;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.ToDoubleFunction;
 import sledwright.domain.Objective;
 import sledwright.metrics.Bandwidth;
@@ -18,9 +18,12 @@ public final class MemoryPoints {
             .thenComparingLong(MemoryPoint::microwatts)
             .thenComparingInt(MemoryPoint::modules);
 
+    private static final long ORDERS = 3;
+    private static final long BYTES_OF_REFERENCE = 8;
+
     private final int sockets;
     private final List<MemoryPoint> cheapestFirst;
-    private final Map<List<Object>, List<MemoryPoint>> byAim = new HashMap<>();
+    private final Map<List<Object>, List<MemoryPoint>> byAim = new ConcurrentHashMap<>();
 
     public MemoryPoints(List<MemoryPoint> points, int sockets) {
         this.sockets = sockets;
@@ -44,6 +47,11 @@ public final class MemoryPoints {
             sorted.sort(Comparator.comparingDouble(aim));
             return sorted;
         });
+    }
+
+    /** About how many bytes they take, sorted in a few orders. */
+    long bytes() {
+        return cheapestFirst.stream().mapToLong(point -> ORDERS * BYTES_OF_REFERENCE + point.bytes()).sum();
     }
 
     /** GB/s of the machine at a speed. */

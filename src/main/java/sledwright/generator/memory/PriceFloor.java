@@ -49,11 +49,15 @@ public final class PriceFloor {
         middling = offers.stream().mapToDouble(Offer::price).sorted().skip(offers.size() / 2).findFirst().orElse(0);
     }
 
+    // Threads may share a floor: what two of them work out at once is the same, and nothing that is half made is seen of it.
+
     private Steps charged(int i) {
-        if (charged[i] == null) {
-            charged[i] = stepsOfGb(offer -> offer.price + charge(i));
+        Steps known = charged[i];
+        if (known == null) {
+            known = stepsOfGb(offer -> offer.price + charge(i));
+            charged[i] = known;
         }
-        return charged[i];
+        return known;
     }
 
     private double charge(int i) {
@@ -61,10 +65,12 @@ public final class PriceFloor {
     }
 
     private Steps byValue() {
-        if (byValue == null) {
-            byValue = steps(offer -> offer.price - worthOfGb * offer.capacityGb, offer -> 1);
+        Steps known = byValue;
+        if (known == null) {
+            known = steps(offer -> offer.price - worthOfGb * offer.capacityGb, offer -> 1);
+            byValue = known;
         }
-        return byValue;
+        return known;
     }
 
     private Steps stepsOfGb(ToDoubleFunction<Offer> price) {
@@ -74,10 +80,8 @@ public final class PriceFloor {
     private Steps steps(ToDoubleFunction<Offer> price, ToDoubleFunction<Offer> amount) {
         List<Offer> sorted = new ArrayList<>(offers);
         sorted.sort(Comparator.comparingDouble(offer -> price.applyAsDouble(offer) / amount.applyAsDouble(offer)));
-        Steps steps = new Steps(sorted.size());
-        sorted.forEach(offer -> steps.add(offer.units * amount.applyAsDouble(offer),
-                price.applyAsDouble(offer) / amount.applyAsDouble(offer)));
-        return steps;
+        return new Steps(sorted.stream().mapToDouble(offer -> offer.units * amount.applyAsDouble(offer)).toArray(),
+                sorted.stream().mapToDouble(offer -> price.applyAsDouble(offer) / amount.applyAsDouble(offer)).toArray());
     }
 
     /** The least price (minor units) of so many GB in so many modules or more and within the slots; infinite where the stock ends first. */
@@ -110,17 +114,17 @@ public final class PriceFloor {
     private static final class Steps {
         private final double[] amounts;
         private final double[] prices;
-        private int size;
+        private final int size;
 
-        Steps(int capacity) {
-            amounts = new double[capacity + 1];
-            prices = new double[capacity + 1];
-        }
-
-        void add(double amount, double pricePerUnit) {
-            size++;
-            amounts[size] = amounts[size - 1] + amount;
-            prices[size] = prices[size - 1] + amount * pricePerUnit;
+        /** @param steps how much each step has */
+        Steps(double[] steps, double[] pricesPerUnit) {
+            size = steps.length;
+            amounts = new double[size + 1];
+            prices = new double[size + 1];
+            for (int i = 0; i < size; i++) {
+                amounts[i + 1] = amounts[i] + steps[i];
+                prices[i + 1] = prices[i] + steps[i] * pricesPerUnit[i];
+            }
         }
 
         double price(double amount) {

@@ -83,7 +83,7 @@ final class Pricing {
         List<MemoryPoint> points = new ArrayList<>();
         Map<Long, Skyline> skylines = new HashMap<>();
         for (Shapes.Bucket bucket : roomy()) {
-            if (bucket.totalGb() * shapes.key().multiple() <= mostSocketGb
+            if (bucket.figures().totalGb() * shapes.key().multiple() <= mostSocketGb
                     && Target.SPARE_SLOTS.allows(request.require(), uncoveredSlots - modules(bucket))) {
                 addPoints(points, skylines, bucket);
             }
@@ -107,12 +107,12 @@ final class Pricing {
     }
 
     private double usableGb(Shapes.Bucket bucket) {
-        double totalGb = (double) sockets * shapes.key().multiple() * bucket.totalGb();
-        return UsableMemory.gb(memory, request.require().mode(), totalGb, sockets * bucket.sparedGb());
+        double totalGb = (double) sockets * shapes.key().multiple() * bucket.figures().totalGb();
+        return UsableMemory.gb(memory, request.require().mode(), totalGb, sockets * bucket.figures().sparedGb());
     }
 
     private int modules(Shapes.Bucket bucket) {
-        return bucket.modules() * shapes.key().multiple() * sockets;
+        return bucket.figures().modules() * shapes.key().multiple() * sockets;
     }
 
     /** Adds the points of a bucket that none of those before matches: all of them leave at least as much to use. */
@@ -221,8 +221,8 @@ final class Pricing {
             kept.removeIf(point -> point.price() >= price
                     && (everyWeight ? point.microwatts() == heaviest
                             && point.slack() == 0 : point.microwatts() - point.slack() >= heaviest));
-            kept.add(new MemoryPoint(price, bucket.totalGb() * shapes.key().multiple(), bucket.fullestGb(), usableGb(bucket),
-                    modules(bucket), heaviest, slack, shapes.key(), bucket, shape, all));
+            kept.add(new MemoryPoint(price, bucket.figures().totalGb() * shapes.key().multiple(), bucket.figures().fullestGb(), usableGb(bucket),
+                    modules(bucket), heaviest, slack, shapes.key(), bucket.figures(), shape, all));
         }
     }
 

@@ -22,22 +22,20 @@ public final class Arrangement {
     private final Map<List<Integer>, Double> leastSpared = new HashMap<>();
     private int[] sizes;
 
-    private Arrangement(Shapes shapes, Shapes.Bucket bucket) {
-        layouts = shapes.layouts();
-        ShapeKey key = shapes.key();
+    private Arrangement(ShapeKey key, Layouts layouts, Shapes.Figures figures) {
+        this.layouts = layouts;
         stacks = Stack.all(key.groups(), key.slots(), key.rankLimit(), key.sparing()).stream()
-                .filter(stack -> stack.capacityGb() <= bucket.fullestGb()).toList();
-        sparedGb = bucket.sparedGb();
+                .filter(stack -> stack.capacityGb() <= figures.fullestGb()).toList();
+        sparedGb = figures.sparedGb();
     }
 
-    /** For each column (a channel, or a pair under mirroring) in board order, modules by group of the shapes' key. */
-    public static List<int[]> of(Shapes shapes, Shapes.Bucket bucket, Shapes.Shape shape) {
-        int[] counts = new int[shapes.key().groups().size()];
+    /** For each column (a channel, or a pair under mirroring) in board order, modules by group of the shape's key. */
+    public static List<int[]> of(ShapeKey key, Layouts layouts, Shapes.Figures figures, Shapes.Shape shape) {
+        int[] counts = new int[key.groups().size()];
         for (int i = 0; i < shape.groups().length; i++) {
             counts[shape.groups()[i]] = shape.counts()[i];
         }
-        Arrangement arrangement = new Arrangement(shapes, bucket);
-        return arrangement.evenest(bucket.modules(), counts);
+        return new Arrangement(key, layouts, figures).evenest(figures.modules(), counts);
     }
 
     private List<int[]> evenest(int modules, int[] counts) {

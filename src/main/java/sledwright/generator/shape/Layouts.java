@@ -148,6 +148,11 @@ public final class Layouts {
         return histograms;
     }
 
+    /** About how many bytes they take. */
+    long bytes() {
+        return 16L * allowed.length * words() + sizes.size() * (80L + 4L * columns);
+    }
+
     int words() {
         return (histograms + 63) / 64;
     }

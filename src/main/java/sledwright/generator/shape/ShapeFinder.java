@@ -2,7 +2,6 @@ package sledwright.generator.shape;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,28 +27,12 @@ public final class ShapeFinder {
     private final ShapeKey key;
     private final Layouts layouts;
     private final Deadline deadline;
-    private final Map<BucketKey, List<Shapes.Shape>> buckets = new HashMap<>();
-
-    /** In the order of what is left to use, the most first, then of width, the widest first. */
-    private record BucketKey(int totalGb, int fullestGb, double sparedGb, int modules) implements Comparable<BucketKey> {
-
-        private static final Comparator<BucketKey> ORDER = Comparator.comparingDouble((BucketKey key) -> key.sparedGb - key.totalGb)
-                .thenComparingDouble(key -> -key.width()).thenComparingInt(BucketKey::modules);
-
-        double width() {
-            return (double) totalGb / fullestGb;
-        }
-
-        @Override
-        public int compareTo(BucketKey other) {
-            return ORDER.compare(this, other);
-        }
-    }
+    private final Map<Shapes.Figures, List<Shapes.Shape>> buckets = new HashMap<>();
 
     private ShapeFinder(ShapeKey key, Deadline deadline) {
         this.key = key;
         this.deadline = deadline;
-        layouts = new Layouts(key.depths(), key.slots(), key.mirrored());
+        layouts = key.layouts();
     }
 
     /**
@@ -66,12 +49,12 @@ public final class ShapeFinder {
     }
 
     private Shapes shapes() {
-        double[] widths = buckets.keySet().stream().mapToDouble(BucketKey::width).distinct().sorted().toArray();
+        double[] widths = buckets.keySet().stream().mapToDouble(Shapes.Figures::width).distinct().sorted().toArray();
         List<Shapes.Bucket> sorted = new ArrayList<>(buckets.size());
         buckets.entrySet().stream().sorted(Map.Entry.comparingByKey()).forEach(entry -> {
-            BucketKey figures = entry.getKey();
+            Shapes.Figures figures = entry.getKey();
             int rank = widths.length - Arrays.binarySearch(widths, figures.width());
-            sorted.add(new Shapes.Bucket(figures.totalGb, figures.fullestGb, figures.sparedGb, figures.modules, rank, entry.getValue()));
+            sorted.add(new Shapes.Bucket(figures, rank, List.copyOf(entry.getValue())));
         });
         return new Shapes(key, layouts, sorted, widths.length);
     }
@@ -131,7 +114,7 @@ public final class ShapeFinder {
         }
         // A vector that leaves out a capacity of the set belongs to a smaller set.
         if (used == capacities && ModuleCount.allows(key.counts(), modules * key.multiple())) {
-            buckets.computeIfAbsent(new BucketKey(totalGb, fullestGb, sparedGb, modules), figures -> new ArrayList<>())
+            buckets.computeIfAbsent(new Shapes.Figures(totalGb, fullestGb, sparedGb, modules), figures -> new ArrayList<>())
                     .add(new Shapes.Shape(members, counts));
         }
     }

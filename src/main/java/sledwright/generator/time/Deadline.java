@@ -3,7 +3,6 @@ package sledwright.generator.time;
 import java.time.Duration;
 import java.util.function.BooleanSupplier;
 import java.util.function.LongSupplier;
-import java.util.function.Supplier;
 
 /** The moment at which a search gives what it has. */
 public final class Deadline {
@@ -25,11 +24,6 @@ public final class Deadline {
     public static Deadline in(Duration time) {
         long endNanos = System.nanoTime() + time.toNanos();
         return new Deadline(() -> endNanos - System.nanoTime());
-    }
-
-    /** Whichever is current when it is asked, for what outlives one search. */
-    public static Deadline current(Supplier<Deadline> current) {
-        return new Deadline(() -> current.get().leftNanos.getAsLong());
     }
 
     /** The moment at which one of so many equal parts of the time that is left is over. */

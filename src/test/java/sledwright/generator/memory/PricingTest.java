@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.Duration;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.LongStream;
@@ -19,6 +18,7 @@ import sledwright.domain.Request;
 import sledwright.generator.Pieces;
 import sledwright.generator.draw.Deal;
 import sledwright.generator.draw.Draw;
+import sledwright.generator.keep.Kept;
 import sledwright.generator.time.Deadline;
 import sledwright.generator.time.OutOfTimeException;
 import sledwright.samples.PlatformSketch;
@@ -44,11 +44,11 @@ class PricingTest {
     }
 
     private static MemoryMarket market(Catalog shop, Request request) {
-        return new MemoryMarket(shop, MemoryMarket.concerning(request), Set.of(), new HashMap<>(), new HashMap<>(), new HashMap<>(), false);
+        return new MemoryMarket(shop, MemoryMarket.concerning(request), Set.of(), false, new Kept(1 << 20));
     }
 
     private static List<MemoryPoint> points(Catalog shop, Request request) {
-        return market(shop, request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(Integer.MAX_VALUE).cheapestFirst();
+        return market(shop, request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(Integer.MAX_VALUE, Deadline.never()).cheapestFirst();
     }
 
     private static MemoryPoint of(List<MemoryPoint> points, int gb) {
@@ -107,8 +107,8 @@ class PricingTest {
             assertThat(point.microwatts()).isEqualTo(8_000_000);
             assertThat(point.width()).isEqualTo(2);
         });
-        assertThat(market(shop(4, 4, LIGHT16), request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(31).cheapestFirst()).isEmpty();
-        assertThat(market(shop(4, 4, LIGHT16), request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(32).cheapestFirst()).hasSize(1);
+        assertThat(market(shop(4, 4, LIGHT16), request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(31, Deadline.never()).cheapestFirst()).isEmpty();
+        assertThat(market(shop(4, 4, LIGHT16), request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(32, Deadline.never()).cheapestFirst()).hasSize(1);
     }
 
     @Test
@@ -116,12 +116,11 @@ class PricingTest {
         Request request = Request.named("late");
         MemoryMarket market = market(shop(4, 4, LIGHT16), request);
         MemoryOption option = market.options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0);
-        market.until(Deadline.in(Duration.ZERO));
-        assertThatThrownBy(() -> option.points(64)).isInstanceOf(OutOfTimeException.class);
-        market.until(Deadline.never());
-        assertThat(option.points(64).cheapestFirst()).isNotEmpty();
-        market.until(Deadline.in(Duration.ZERO));
-        assertThatThrownBy(() -> option.points(16)).isInstanceOf(OutOfTimeException.class);
+        Deadline over = Deadline.in(Duration.ZERO);
+        assertThatThrownBy(() -> option.points(64, over)).isInstanceOf(OutOfTimeException.class);
+        assertThat(option.points(64, Deadline.never()).cheapestFirst()).isNotEmpty();
+        assertThatThrownBy(() -> option.points(16, over)).isInstanceOf(OutOfTimeException.class);
+        assertThat(option.points(64, over)).as("known").isSameAs(option.points(64, Deadline.never()));
     }
 
     /** Whatever is kept, the heaviest machine of its deal weighs what it says, or less by no more than the slack. */

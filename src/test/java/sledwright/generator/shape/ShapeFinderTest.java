@@ -169,8 +169,8 @@ class ShapeFinderTest {
             Shapes shapes = ShapeFinder.find(key, Deadline.never());
             List<Found> found = new ArrayList<>();
             for (Shapes.Bucket bucket : shapes.buckets()) {
-                bucket.shapes().forEach(shape -> found.add(new Found(counts(key, shape), bucket.totalGb(), bucket.fullestGb(),
-                        Math.rint(bucket.sparedGb() * 1e6), bucket.modules())));
+                bucket.shapes().forEach(shape -> found.add(new Found(counts(key, shape), bucket.figures().totalGb(), bucket.figures().fullestGb(),
+                        Math.rint(bucket.figures().sparedGb() * 1e6), bucket.figures().modules())));
             }
             assertThat(found).as("seed %d: %s", seed, key).containsExactlyInAnyOrderElementsOf(best(key));
         }
@@ -183,8 +183,8 @@ class ShapeFinderTest {
             ShapeKey key = new ShapeKey(List.of(new GroupKind(16, 2, sparing ? 2 : 0, 7)), 3, List.of(List.of(3, 3, 3, 3, 3, 3, 3, 3)), false, sparing, 8, 1, Set.of());
             Shapes shapes = ShapeFinder.find(key, Deadline.never());
             List<Found> found = new ArrayList<>();
-            shapes.buckets().forEach(bucket -> bucket.shapes().forEach(shape -> found.add(new Found(counts(key, shape), bucket.totalGb(), bucket.fullestGb(),
-                    Math.rint(bucket.sparedGb() * 1e6), bucket.modules()))));
+            shapes.buckets().forEach(bucket -> bucket.shapes().forEach(shape -> found.add(new Found(counts(key, shape), bucket.figures().totalGb(), bucket.figures().fullestGb(),
+                    Math.rint(bucket.figures().sparedGb() * 1e6), bucket.figures().modules()))));
             assertThat(found).hasSizeGreaterThanOrEqualTo(24).containsExactlyInAnyOrderElementsOf(best(key));
         }
     }
@@ -194,12 +194,12 @@ class ShapeFinderTest {
         for (long seed = 1; seed <= SEEDS; seed++) {
             Shapes shapes = ShapeFinder.find(random(new SplittableRandom(seed)), Deadline.never());
             assertThat(shapes.buckets()).as("seed %d", seed).isSortedAccordingTo(Comparator
-                    .comparingDouble((Shapes.Bucket bucket) -> bucket.sparedGb() - bucket.totalGb()).thenComparingDouble(bucket -> -bucket.width())
-                    .thenComparingInt(Shapes.Bucket::modules));
-            List<Double> widest = shapes.buckets().stream().map(bucket -> (double) bucket.totalGb() / bucket.fullestGb()).distinct()
+                    .comparingDouble((Shapes.Bucket bucket) -> bucket.figures().sparedGb() - bucket.figures().totalGb()).thenComparingDouble(bucket -> -bucket.figures().width())
+                    .thenComparingInt(bucket -> bucket.figures().modules()));
+            List<Double> widest = shapes.buckets().stream().map(bucket -> (double) bucket.figures().totalGb() / bucket.figures().fullestGb()).distinct()
                     .sorted(Comparator.reverseOrder()).toList();
             assertThat(shapes.widths()).isEqualTo(widest.size());
-            shapes.buckets().forEach(bucket -> assertThat(widest.get(bucket.widthRank() - 1)).isEqualTo(bucket.width()));
+            shapes.buckets().forEach(bucket -> assertThat(widest.get(bucket.widthRank() - 1)).isEqualTo(bucket.figures().width()));
         }
     }
 
@@ -213,14 +213,14 @@ class ShapeFinderTest {
             for (Shapes.Bucket bucket : shapes.buckets()) {
                 for (Shapes.Shape shape : bucket.shapes()) {
                     List<Filling> made = new ArrayList<>();
-                    judge(key, Arrangement.of(shapes, bucket, shape).toArray(int[][]::new), made);
+                    judge(key, Arrangement.of(key, shapes.layouts(), bucket.figures(), shape).toArray(int[][]::new), made);
                     List<Integer> counts = counts(key, shape);
-                    int evenest = fillings.stream().filter(way -> way.counts.equals(counts) && way.fullestGb <= bucket.fullestGb()
-                            && way.sparedGb <= bucket.sparedGb() + 1e-9).mapToInt(Filling::unevenness).min().orElseThrow();
+                    int evenest = fillings.stream().filter(way -> way.counts.equals(counts) && way.fullestGb <= bucket.figures().fullestGb()
+                            && way.sparedGb <= bucket.figures().sparedGb() + 1e-9).mapToInt(Filling::unevenness).min().orElseThrow();
                     assertThat(made).as("seed %d: %s of %s", seed, counts, key).singleElement().satisfies(way -> {
                         assertThat(way.counts).isEqualTo(counts);
-                        assertThat(way.fullestGb).isEqualTo(bucket.fullestGb());
-                        assertThat(way.sparedGb).isCloseTo(bucket.sparedGb(), within(1e-9));
+                        assertThat(way.fullestGb).isEqualTo(bucket.figures().fullestGb());
+                        assertThat(way.sparedGb).isCloseTo(bucket.figures().sparedGb(), within(1e-9));
                         assertThat(way.unevenness).isEqualTo(evenest);
                     });
                 }
@@ -233,8 +233,8 @@ class ShapeFinderTest {
     void theFullestStackComesFirst() {
         ShapeKey key = new ShapeKey(List.of(Pieces.group(8), Pieces.group(32)), 2, List.of(List.of(2, 2, 2)), false, false, 8, 2, Set.of());
         Shapes shapes = ShapeFinder.find(key, Deadline.never());
-        Shapes.Bucket bucket = shapes.buckets().stream().filter(one -> one.totalGb() == 72 && one.modules() == 3).findFirst().orElseThrow();
-        assertThat(Arrangement.of(shapes, bucket, bucket.shapes().get(0))).containsExactly(new int[] {0, 1}, new int[] {0, 1}, new int[] {1, 0});
+        Shapes.Bucket bucket = shapes.buckets().stream().filter(one -> one.figures().totalGb() == 72 && one.figures().modules() == 3).findFirst().orElseThrow();
+        assertThat(Arrangement.of(key, shapes.layouts(), bucket.figures(), bucket.shapes().get(0))).containsExactly(new int[] {0, 1}, new int[] {0, 1}, new int[] {1, 0});
     }
 
     @Test

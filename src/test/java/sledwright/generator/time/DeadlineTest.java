@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
 import sledwright.generator.Recent;
 
@@ -36,15 +35,6 @@ class DeadlineTest {
         asked.set(true);
         assertThat(either.isOver()).isTrue();
         assertThat(OVER.or(() -> false).isOver()).isTrue();
-    }
-
-    @Test
-    void theCurrentOneIsAsked() {
-        AtomicReference<Deadline> current = new AtomicReference<>(Deadline.never());
-        Deadline deadline = Deadline.current(current::get);
-        assertThat(deadline.isOver()).isFalse();
-        current.set(OVER);
-        assertThat(deadline.isOver()).isTrue();
     }
 
     @Test
