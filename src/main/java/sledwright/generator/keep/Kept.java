@@ -81,7 +81,8 @@ public final class Kept {
     }
 
     private void makeRoom() {
-        List<Aged> oldestFirst = entries.entrySet().stream().map(entry -> new Aged(entry.getKey(), entry.getValue(), entry.getValue().asked))
+        List<Aged> oldestFirst = entries.entrySet().stream().map(entry
+                -> new Aged(entry.getKey(), entry.getValue(), entry.getValue().asked))
                 .sorted(Comparator.comparingLong(Aged::asked)).toList();
         for (Aged aged : oldestFirst) {
             if (bytes.get() <= LEFT * most) {

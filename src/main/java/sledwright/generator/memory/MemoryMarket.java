@@ -193,7 +193,8 @@ public final class MemoryMarket {
             if (known == null) {
                 List<List<Lot>> lots = level.modules().stream().map(module -> shelf.lots(module.sku())).toList();
                 Requirements require = request.require();
-                known = new PointsKey.Content(List.of(key, level.groups(), lots, leastUnits, sockets, uncovered, catalog.labour().perModule(),
+                known = new PointsKey.Content(List.of(key, level.groups(), lots, leastUnits, sockets, uncovered,
+                        catalog.labour().perModule(),
                         memory.mirroredFraction(), request.machines(), request.limit().price(), require.memoryGb(), require.spareSlots(),
                         require.mode(), everyWeight), lots.stream().mapToInt(List::size).sum());
                 content = known;

@@ -221,7 +221,8 @@ final class Pricing {
             kept.removeIf(point -> point.price() >= price
                     && (everyWeight ? point.microwatts() == heaviest
                             && point.slack() == 0 : point.microwatts() - point.slack() >= heaviest));
-            kept.add(new MemoryPoint(price, bucket.figures().totalGb() * shapes.key().multiple(), bucket.figures().fullestGb(), usableGb(bucket),
+            kept.add(new MemoryPoint(price, bucket.figures().totalGb() * shapes.key().multiple(), bucket.figures().fullestGb(),
+                    usableGb(bucket),
                     modules(bucket), heaviest, slack, shapes.key(), bucket.figures(), shape, all));
         }
     }
