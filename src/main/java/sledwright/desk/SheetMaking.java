@@ -45,7 +45,7 @@ final class SheetMaking {
 
     private SheetAnswer ofUpgrade(Job.Upgrade upgrade) {
         Upgrading upgrading = new Upgrading(upgrade, terms);
-        return upgrading.upgrade().plan().<SheetAnswer>map(plan -> new SheetAnswer.Change(job.catalog(), plan, upgrading.installed()))
+        return upgrading.upgrade().plan().<SheetAnswer>map(plan -> new SheetAnswer.Change(job.catalog(), plan, upgrading.upgrade()))
                 .orElseGet(() -> new SheetAnswer.NoUpgrade(job.name()));
     }
 

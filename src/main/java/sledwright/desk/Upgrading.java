@@ -16,7 +16,6 @@ final class Upgrading {
 
     private final Job.Upgrade job;
     private final Deadline deadline;
-    private final Installed installed;
     private final Upgrader upgrader;
     private final Findings findings;
     private final Upgrade upgrade;
@@ -24,15 +23,10 @@ final class Upgrading {
     Upgrading(Job.Upgrade job, Terms terms) {
         this.job = job;
         deadline = terms.deadline();
-        installed = Installed.of(job.build(), job.request().machines(), job.tradeIn(), job.request().limit(), job.catalog());
+        Installed installed = Installed.of(job.build(), job.request().machines(), job.tradeIn(), job.request().limit(), job.catalog());
         upgrader = new Upgrader(job.catalog(), job.request(), installed, terms.seed());
         findings = upgrader.findings(deadline);
         upgrade = upgrader.answer(findings, deadline);
-    }
-
-    /** What stands. */
-    Installed installed() {
-        return installed;
     }
 
     Upgrade upgrade() {

@@ -3,8 +3,8 @@ package sledwright.desk.view;
 import java.util.List;
 import java.util.OptionalInt;
 import sledwright.domain.Catalog;
-import sledwright.planner.upgrade.Installed;
 import sledwright.planner.upgrade.Plan;
+import sledwright.planner.upgrade.Upgrade;
 import sledwright.rules.Order;
 import sledwright.rules.Violation;
 
@@ -27,7 +27,7 @@ public sealed interface SheetAnswer {
     }
 
     /** Machines that stand, and what is done to them. */
-    record Change(Catalog shop, Plan plan, Installed installed) implements Work {
+    record Change(Catalog shop, Plan plan, Upgrade upgrade) implements Work {
     }
 
     /** A build that breaks rules, which nobody puts together. */

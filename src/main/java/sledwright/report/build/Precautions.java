@@ -23,6 +23,9 @@ public final class Precautions {
             + "must be below 3.5 x 10^7 ohm, a work surface below 1 x 10^9 ohm (ANSI/ESD S20.20, IEC 61340-5-1). Never wear a strap at a"
             + " machine under power.";
 
+    public static final String ORDER =
+            "Power off and unplug first, let hot parts cool, and only then put on the wrist strap: never at a machine under power.";
+
     public static final String BAGS =
             "Keep parts in their shielding bags until they go in, and hold modules and processors by their edges.";
 

@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import sledwright.domain.MemoryModule;
 import sledwright.report.sheet.BoardTexts.Item;
+import sledwright.report.sheet.BoardTexts.PlateLine;
 import sledwright.report.sheet.BoardView.Channel;
-import sledwright.report.sheet.BoardView.Fitted;
 import sledwright.report.sheet.BoardView.Place;
 import sledwright.report.sheet.BoardView.Socket;
 import sledwright.report.sheet.BoardView.State;
@@ -28,10 +28,10 @@ import sledwright.report.sheet.Shape.Words;
 record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
 
     /** What a part number that must be looked up costs in height, for easy reading. */
-    private static final double COST_OF_KEYS = 60;
-    private static final double CAPTION_SIZE = 11;
-    private static final double NOTE_SIZE = 8.8;
-    private static final double NOTE_LINE = 12.5;
+    private static final double COST_OF_KEYS = 24;
+    private static final double CAPTION_SIZE = 10;
+    private static final double NOTE_SIZE = BoardTexts.SMALLEST;
+    private static final double NOTE_LINE = 12;
 
     /**
      * A board with a line above it.
@@ -76,7 +76,7 @@ record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
             });
             List<BoardGrid> named = grids(full);
             List<BoardGrid> keyed = grids(keys);
-            boolean byName = named.stream().allMatch(BoardGrid::fits) && cost(named) <= cost(keyed) + COST_OF_KEYS;
+            boolean byName = named.stream().allMatch(BoardGrid::fits) && height(named) <= height(keyed) + COST_OF_KEYS + COST_OF_KEYS;
             List<BoardGrid> grids = byName ? named : keyed;
             for (int i = 0; i < boards.size(); i++) {
                 draw(boards.get(i), grids.get(i));
@@ -92,6 +92,9 @@ record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
             List<String> remarks = new ArrayList<>();
             if (boards.stream().anyMatch(one -> one.board().isNumbered())) {
                 remarks.add("Numbers in circles: the order in which the modules of a socket go in.");
+            }
+            if (boards.stream().anyMatch(one -> one.board().isOfBoth())) {
+                remarks.add("OUT, ASIDE and \u2192 (goes to) mark what stands there now and leaves; IN and \u2190 (comes from) what comes; the rest stays.");
             }
             boards.stream().map(one -> one.board().firstSlot()).filter(words -> !words.isEmpty()).distinct()
                     .forEach(words -> remarks.add("First slot of a channel: " + words + "."));
@@ -111,8 +114,8 @@ record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
             return List.of(board.sockets().size(), board.channels(), board.slotsPerChannel());
         }
 
-        private static double cost(List<BoardGrid> grids) {
-            return grids.stream().mapToDouble(BoardGrid::cost).sum();
+        private static double height(List<BoardGrid> grids) {
+            return grids.stream().mapToDouble(BoardGrid::height).sum();
         }
 
         private static String kind(MemoryModule module) {
@@ -162,7 +165,7 @@ record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
             shapes.add(new Area(panel, Look.PANEL));
             Box inner = panel.inset(BoardGrid.PANEL_PADDING, BoardGrid.PANEL_PADDING);
             plate(socket, inner, grid);
-            double top = inner.y() + BoardGrid.PLATE_HEIGHT;
+            double top = inner.y() + grid.plateHeight();
             for (int i = 0; i < socket.channels().size(); i++) {
                 double x = inner.x() + i / grid.rows() * (grid.bankWidth() + BoardGrid.GUTTER);
                 channel(socket.channels().get(i), x, top + i % grid.rows() * (grid.cellHeight() + BoardGrid.SLOT_GAP)
@@ -172,42 +175,33 @@ record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
 
         /** The socket's head: its number, the processor and the heat sink on it. */
         private void plate(Socket socket, Box inner, BoardGrid grid) {
-            double side = BoardGrid.PLATE_HEIGHT - 8;
+            double side = BoardGrid.PLATE_SIDE - 8;
             shapes.add(new Area(new Box(inner.x() + 1, inner.y() + 1, side, side), socket.processor().isPresent() ? Look.PROCESSOR
                     : Look.NO_PROCESSOR_THERE));
-            double x = inner.x() + BoardGrid.PLATE_HEIGHT;
+            double x = inner.x() + BoardGrid.PLATE_SIDE;
             shapes.add(Words.of("Socket " + socket.number(), x, inner.y() + 1, grid.texts().nameSize(), true));
             x += grid.texts().socketWidth(socket) + BoardTexts.GAP;
-            double room = inner.right() - BoardGrid.CELL_PADDING - x;
-            if (socket.processor().isEmpty()) {
-                shapes.add(Words.of(TextWidth.within(BoardTexts.NO_PROCESSOR, grid.texts().partSize(), false, room), x, inner.y() + 2,
-                        grid.texts().partSize(), false));
-                shapes.add(Words.of(TextWidth.within(BoardTexts.LEAVE_EMPTY, grid.texts().partSize(), false, room), x, inner.y() + 2
-                        + grid.texts().lineHeight(), grid.texts().partSize(), false));
+            List<PlateLine> lines = BoardTexts.plateLines(socket);
+            for (int line = 0; line < lines.size(); line++) {
+                plateLine(lines.get(line), x, inner.y() + 2 + line * grid.texts().lineHeight(), inner.right() - BoardGrid.CELL_PADDING, grid);
             }
-            socket.processor().ifPresent(part -> fitted(BoardTexts.PROCESSOR, part, inner, 0, socket, grid));
-            socket.heatSink().ifPresent(part -> fitted(BoardTexts.HEAT_SINK, part, inner, 1, socket, grid));
         }
 
-        private void fitted(String kind, Fitted part, Box inner, int line, Socket socket, BoardGrid grid) {
-            double x = inner.x() + BoardGrid.PLATE_HEIGHT + grid.texts().socketWidth(socket) + BoardTexts.GAP;
-            double top = inner.y() + 2 + line * grid.texts().lineHeight();
-            double room = inner.right() - BoardGrid.CELL_PADDING - x
-                    - (part.mark().isEmpty() ? 0 : BoardTexts.GAP + grid.texts().tagWidth(part.mark()));
-            Words words = Words.of(TextWidth.within(kind + part.sku(), grid.texts().partSize(), false, room), x, top,
-                    grid.texts().partSize(), false);
+        private void plateLine(PlateLine line, double x, double top, double right, BoardGrid grid) {
+            double room = right - x - (line.mark().isEmpty() ? 0 : BoardTexts.GAP + grid.texts().tagWidth(line.mark()));
+            Words words = Words.of(TextWidth.within(line.words(), grid.texts().partSize(), false, room), x, top, grid.texts().partSize(), false);
             shapes.add(words);
-            if (!part.mark().isEmpty()) {
-                shapes.addAll(tag(part.mark(), words.box().right() + BoardTexts.GAP, top, grid));
+            if (!line.mark().isEmpty()) {
+                shapes.addAll(tag(line.mark(), words.box().right() + BoardTexts.GAP, top, grid));
             }
         }
 
         private void channel(Channel channel, double x, double top, BoardGrid grid) {
             shapes.add(Words.of(channel.name(), x, top + 3, grid.texts().nameSize(), true));
-            List<String> sums = BoardTexts.sums(channel, grid.isOneLine());
-            for (int line = 0; line < sums.size(); line++) {
-                double left = line > 0 ? x : x + TextWidth.of(channel.name(), grid.texts().nameSize(), true) + BoardTexts.GAP;
-                shapes.add(Words.of(sums.get(line), left, top + 4 + line * grid.texts().lineHeight(), grid.texts().partSize(), false));
+            double beside = grid.isOneLine() ? TextWidth.of(channel.name(), grid.texts().nameSize(), true) + BoardTexts.GAP : 0;
+            if (channel.modules() > 0) {
+                shapes.add(Words.of(BoardTexts.sum(channel), x + beside, top + 4 + (grid.isOneLine() ? 0 : grid.texts().lineHeight()),
+                        grid.texts().partSize(), false));
             }
             for (int i = 0; i < channel.slots().size(); i++) {
                 double left = x + grid.stripWidth() + i * (grid.cellWidth() + BoardGrid.SLOT_GAP);
@@ -226,8 +220,12 @@ record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
                 line(List.of(Item.NAME), place, inner, inner.y(), grid, drawn);
                 double taken = grid.isOneLine() ? grid.texts().width(Item.NAME) + BoardTexts.GAP : 0;
                 String word = TextWidth.within(place.state().label(), grid.texts().partSize(), false, inner.width() - taken);
-                drawn.add(Words.of(word, inner.x() + taken, inner.y() + 1 + (grid.isOneLine() ? 0 : grid.texts().lineHeight()),
+                drawn.add(Words.of(word, inner.x() + taken, inner.y() + grid.texts().drop() + (grid.isOneLine() ? 0 : grid.texts().lineHeight()),
                         grid.texts().partSize(), false));
+                int last = grid.style().size() - 1;
+                if (place.gone().isPresent()) {
+                    line(grid.style().get(last), place, inner, inner.y() + last * grid.texts().lineHeight(), grid, drawn);
+                }
             }
             shapes.add(new Area(box, look(place.state())));
             if (place.state() == State.COVERED) {
@@ -278,26 +276,32 @@ record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
                     drawn.add(alone ? words : words.endingThere());
                 }
                 case PART -> drawn.add(Words.of(TextWidth.within(grid.texts().name(module.orElseThrow()), grid.texts().partSize(), false,
-                        room), x, top + 1, grid.texts().partSize(), false));
+                        room), x, top + grid.texts().drop(), grid.texts().partSize(), false));
                 case MARK -> {
                     if (!place.mark().isEmpty()) {
-                        drawn.addAll(tag(TextWidth.within(place.mark(), grid.texts().tagFont(), true, room - 6), x, top + 1, grid));
+                        drawn.addAll(tag(TextWidth.within(BoardTexts.drawn(place.mark()), grid.texts().partSize(), true, room - 6), x, top, grid));
                     }
                 }
+                case GONE -> place.gone().ifPresent(gone -> {
+                    double taken = grid.texts().goneWidth(gone.module());
+                    drawn.add(Words.of(TextWidth.within(grid.texts().name(gone.module()), grid.texts().partSize(), false, taken), x, top + grid.texts().drop(),
+                            grid.texts().partSize(), false));
+                    drawn.addAll(tag(TextWidth.within(BoardTexts.drawn(gone.mark()), grid.texts().partSize(), true, room - taken - 6), x + taken, top, grid));
+                });
             }
         }
 
         private static void badge(int number, double x, double top, BoardGrid grid, List<Shape> drawn) {
-            Box circle = new Box(x, top - 1, grid.texts().badgeSize(), grid.texts().badgeSize());
-            Words digits = Words.of(String.valueOf(number), 0, 0, grid.texts().badgeFont(), true);
+            Box circle = new Box(x, top - 1, grid.texts().badgeSize(), grid.texts().badgeHeight());
+            Words digits = Words.of(String.valueOf(number), 0, 0, grid.texts().partSize(), true);
             drawn.add(new Area(circle, Look.BADGE));
             drawn.add(Words.of(String.valueOf(number), circle.x() + (circle.width() - digits.box().width()) / 2,
-                    circle.y() + (circle.height() - digits.box().height()) / 2, grid.texts().badgeFont(), true));
+                    circle.y() + (circle.height() - digits.box().height()) / 2, grid.texts().partSize(), true));
         }
 
         private static List<Shape> tag(String mark, double x, double top, BoardGrid grid) {
-            Words words = Words.of(mark, x + 3, top + 1, grid.texts().tagFont(), true).inPale();
-            return List.of(new Area(new Box(x, top, grid.texts().tagWidth(mark), words.box().height() + 2), Look.TAG), words);
+            Words words = Words.of(BoardTexts.drawn(mark), x + 3, top + grid.texts().drop() / 2, grid.texts().partSize(), true).inPale();
+            return List.of(new Area(new Box(x, top, words.box().width() + 6, words.box().height() + grid.texts().drop()), Look.TAG), words);
         }
     }
 }

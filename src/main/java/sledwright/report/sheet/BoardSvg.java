@@ -69,8 +69,7 @@ final class BoardSvg {
             case TAG -> rectangle(box, 2, INK, INK, 0.5, "");
             case BLANK -> out.append("<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" fill=\"#ffffff\"/>\n"
                     .formatted(number(box.x()), number(box.y()), number(box.width()), number(box.height())));
-            case BADGE -> out.append("<circle cx=\"%s\" cy=\"%s\" r=\"%s\" fill=\"#ffffff\" stroke=\"%s\" stroke-width=\"1\"/>\n".formatted(
-                    number(box.x() + box.width() / 2), number(box.y() + box.height() / 2), number(box.width() / 2 - 0.5), INK));
+            case BADGE -> rectangle(box.inset(0.5, 0.5), box.height() / 2, "#ffffff", INK, 1, "");
         }
     }
 

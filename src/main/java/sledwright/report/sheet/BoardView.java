@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import sledwright.desk.view.SlotMap;
 import sledwright.domain.Board;
 import sledwright.domain.Build;
@@ -21,6 +23,10 @@ import sledwright.planner.upgrade.BenchStep.Part;
  * @param firstSlot words for the bench: which slot of a channel is its first; may be empty
  */
 public record BoardView(List<Socket> sockets, String firstSlot) {
+
+    /** How marks begin that name another place. */
+    static final String TO = "TO ";
+    static final String FROM = "FROM ";
 
     /** Which end of the work is drawn. */
     public enum Side {
@@ -55,8 +61,19 @@ public record BoardView(List<Socket> sockets, String firstSlot) {
      *
      * @param number    from 1
      * @param processor empty: none is fitted
+     * @param gone      the processor and the heat sink that stand there before the work, on a board that shows both ends of it
      */
-    public record Socket(int number, Optional<Fitted> processor, Optional<Fitted> heatSink, List<Channel> channels) {
+    public record Socket(int number, Optional<Fitted> processor, Optional<Fitted> heatSink, List<Channel> channels, Gone gone) {
+    }
+
+    /** What leaves a socket. */
+    public record Gone(Optional<Fitted> processor, Optional<Fitted> heatSink) {
+
+        static final Gone NOTHING = new Gone(Optional.empty(), Optional.empty());
+    }
+
+    /** A module that leaves a slot; the mark as of {@link Fitted}. */
+    public record Leaving(MemoryModule module, String mark) {
     }
 
     /**
@@ -84,8 +101,9 @@ public record BoardView(List<Socket> sockets, String firstSlot) {
      *               that breaks a rule before it is changed
      * @param order  when its module goes in, counted from 1 in each socket; empty: it does not
      * @param mark   as of {@link Fitted}
+     * @param gone   what stands there before the work, on a board that shows both ends of it
      */
-    public record Place(String name, State state, Optional<MemoryModule> module, OptionalInt order, String mark) {
+    public record Place(String name, State state, Optional<MemoryModule> module, OptionalInt order, String mark, Optional<Leaving> gone) {
     }
 
     public BoardView {
@@ -100,6 +118,44 @@ public record BoardView(List<Socket> sockets, String firstSlot) {
     /** A machine that is changed, before or after it. */
     static BoardView of(Build build, List<BenchStep> steps, Side side) {
         return new Reader(build, steps, side, true).board();
+    }
+
+    /** The board after the work, and in each place what leaves it. */
+    static BoardView ofBoth(BoardView before, BoardView after) {
+        List<Socket> sockets = new ArrayList<>();
+        for (int i = 0; i < after.sockets.size(); i++) {
+            Socket old = before.sockets.get(i);
+            Socket now = after.sockets.get(i);
+            boolean back = old.heatSink.map(Fitted::sku).equals(now.heatSink.map(Fitted::sku));
+            Optional<Fitted> sink = back ? now.heatSink.map(part -> new Fitted(part.sku(), both(old.heatSink.orElseThrow().mark(), part.mark())))
+                    : now.heatSink;
+            Gone gone = new Gone(leaving(old.processor), back ? Optional.empty() : leaving(old.heatSink));
+            List<Channel> channels = new ArrayList<>();
+            for (int c = 0; c < now.channels.size(); c++) {
+                channels.add(ofBoth(old.channels.get(c), now.channels.get(c)));
+            }
+            sockets.add(new Socket(now.number, now.processor, sink, channels, gone));
+        }
+        return new BoardView(sockets, after.firstSlot);
+    }
+
+    private static String both(String before, String after) {
+        return Stream.of(before, after).filter(mark -> !mark.isEmpty()).collect(Collectors.joining(", "));
+    }
+
+    private static Optional<Fitted> leaving(Optional<Fitted> part) {
+        return part.filter(fitted -> !fitted.mark().isEmpty());
+    }
+
+    private static Channel ofBoth(Channel before, Channel after) {
+        List<Place> slots = new ArrayList<>();
+        for (int i = 0; i < after.slots.size(); i++) {
+            Place old = before.slots.get(i);
+            Place now = after.slots.get(i);
+            Optional<Leaving> gone = old.mark.isEmpty() ? Optional.empty() : Optional.of(new Leaving(old.module.orElseThrow(), old.mark));
+            slots.add(new Place(now.name, now.state, now.module, now.order, now.mark, gone));
+        }
+        return new Channel(after.name, slots);
     }
 
     /** Channels of one socket. */
@@ -119,8 +175,14 @@ public record BoardView(List<Socket> sockets, String firstSlot) {
     /** The modules by part number, the first in the order of slots first. */
     public Map<String, MemoryModule> modules() {
         Map<String, MemoryModule> modules = new LinkedHashMap<>();
-        places().forEach(place -> place.module().ifPresent(module -> modules.putIfAbsent(module.sku(), module)));
+        places().forEach(place -> Stream.concat(place.module().stream(), place.gone().map(Leaving::module).stream())
+                .forEach(module -> modules.putIfAbsent(module.sku(), module)));
         return modules;
+    }
+
+    /** Whether both ends of the work are shown. */
+    public boolean isOfBoth() {
+        return places().stream().anyMatch(place -> place.gone().isPresent());
     }
 
     /** Whether any module is numbered in the order in which it goes in. */
@@ -173,7 +235,7 @@ public record BoardView(List<Socket> sockets, String firstSlot) {
                 sockets.add(new Socket(number,
                         fitted ? Optional.of(new Fitted(build.processors().get(index).sku(), mark(processors.get(name))))
                         : Optional.empty(), fitted ? Optional.of(new Fitted(build.cooling().sku(), mark(heatSinks.get(name))))
-                        : Optional.empty(), map.sockets().get(index).stream().map(this::channel).toList()));
+                        : Optional.empty(), map.sockets().get(index).stream().map(this::channel).toList(), Gone.NOTHING));
             }
             return new BoardView(sockets, map.fillSide());
         }
@@ -188,7 +250,7 @@ public record BoardView(List<Socket> sockets, String firstSlot) {
                     : State.EMPTY;
             Integer number = order.get(cell.name());
             return new Place(cell.name(), state, module, number == null ? OptionalInt.empty() : OptionalInt.of(number),
-                    module.isPresent() ? mark(modules.get(cell.name())) : "");
+                    module.isPresent() ? mark(modules.get(cell.name())) : "", Optional.empty());
         }
 
         private String mark(BenchStep step) {
@@ -199,7 +261,7 @@ public record BoardView(List<Socket> sockets, String firstSlot) {
                 case TAKE_OUT -> "OUT";
                 case LAY_ASIDE -> "ASIDE";
                 case PUT_IN -> "IN";
-                case MOVE -> side == Side.BEFORE ? "TO " + step.to().orElseThrow() : "FROM " + step.from().orElseThrow();
+                case MOVE -> side == Side.BEFORE ? TO + step.to().orElseThrow() : FROM + step.from().orElseThrow();
             };
         }
     }

@@ -12,9 +12,11 @@ import sledwright.planner.upgrade.BenchStep.Part;
 import sledwright.report.build.BenchText;
 import sledwright.report.build.Precautions;
 import sledwright.report.sheet.SheetView.Stage;
+import sledwright.report.sheet.SheetView.Work;
 
 /**
- * The work on one machine from the wrist strap to the closed cover, in the order in which hands work. How parts are handled is common
+ * The work on one machine from the switch to the closed cover, in the order in which hands work: nobody wears a strap at a machine that
+ * may be under power. How parts are handled is common
  * practice, no source; the maker's manual comes before it.
  */
 final class Procedure {
@@ -39,6 +41,7 @@ final class Procedure {
 
     private final Build build;
     private final List<BenchStep> steps;
+    private final List<String> handling = new ArrayList<>();
     private final List<Stage> stages = new ArrayList<>();
 
     private Procedure(Build build, List<BenchStep> steps) {
@@ -49,21 +52,22 @@ final class Procedure {
     /**
      * @param build the machine as it stands when the work is done
      * @param steps what is done with its parts
-     * @return nothing where there are no steps
+     * @return nothing to do where there are no steps
      */
-    static List<Stage> of(Build build, List<BenchStep> steps, MemoryMode mode) {
-        return steps.isEmpty() ? List.of() : new Procedure(build, steps).stages(mode);
+    static Work of(Build build, List<BenchStep> steps, MemoryMode mode) {
+        return steps.isEmpty() ? new Work(List.of(), List.of()) : new Procedure(build, steps).work(mode);
     }
 
-    private List<Stage> stages(MemoryMode mode) {
+    private Work work(MemoryMode mode) {
+        stages.add(new Stage("Power off", List.of(Precautions.POWER_OFF, Precautions.HOT)));
         stages.add(new Stage("Static", List.of(Precautions.STATIC, Precautions.BAGS)));
-        stages.add(new Stage("Power off and open", List.of(Precautions.POWER_OFF, COVER_OFF)));
+        stages.add(new Stage("Open", List.of(COVER_OFF)));
         groups().forEach(this::addGroup);
         stages.add(new Stage("Close", List.of(CLOSE, POWER_ON)));
         String set = mode == MemoryMode.INDEPENDENT ? "" : "Set the memory mode to %s in the firmware. ".formatted(mode.label());
         stages.add(new Stage("First start", List.of(set
                 + "Compare what the firmware shows with the table of what is expected, then run a memory test.")));
-        return stages;
+        return new Work(handling, stages);
     }
 
     /** Steps of one kind that follow each other; modules that go in, socket by socket. */
@@ -98,21 +102,25 @@ final class Procedure {
     private void addGroup(List<BenchStep> group) {
         BenchStep first = group.get(0);
         boolean in = first.action() == Action.PUT_IN;
+        handling(first, in).stream().filter(words -> !handling.contains(words)).forEach(handling::add);
         List<String> texts = new ArrayList<>(before(first, in));
         texts.addAll(BenchText.sentences(group));
         texts.addAll(after(first, in));
         stages.add(new Stage(title(first), texts));
     }
 
-    /** How the part is handled, told where it is handled first. */
-    private List<String> before(BenchStep first, boolean in) {
-        List<String> how = switch (first.part()) {
+    private static List<String> handling(BenchStep first, boolean in) {
+        return switch (first.part()) {
             case PROCESSOR -> in ? List.of(PROCESSOR) : List.of();
             case MODULE -> in ? List.of(MODULE_IN) : first.action() == Action.MOVE ? List.of(MODULE_MOVE, MODULE_IN) : List.of(MODULE_OUT);
-            case HEAT_SINK -> in ? Precautions.HEAT_SINKS : List.of(HEAT_SINK_OFF);
+            case HEAT_SINK -> in ? List.of() : List.of(HEAT_SINK_OFF);
             case SUPPLY -> in ? List.of(SUPPLY) : List.of();
         };
-        return how.stream().filter(words -> stages.stream().noneMatch(stage -> stage.steps().contains(words))).toList();
+    }
+
+    /** What is done first of all. */
+    private static List<String> before(BenchStep first, boolean in) {
+        return first.part() == Part.HEAT_SINK && in ? Precautions.HEAT_SINKS : List.of();
     }
 
     private List<String> after(BenchStep first, boolean in) {

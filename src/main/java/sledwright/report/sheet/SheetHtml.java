@@ -6,6 +6,7 @@ import java.util.Map;
 import sledwright.report.page.Markup;
 import sledwright.report.page.PageHead;
 import sledwright.report.page.Pages;
+import sledwright.report.sheet.SheetView.Fields;
 import sledwright.report.sheet.SheetView.Pick;
 import sledwright.report.sheet.SheetView.Pulled;
 import sledwright.report.sheet.SheetView.Sheet;
@@ -18,9 +19,12 @@ public final class SheetHtml {
      * One sheet as the template shows it.
      *
      * @param widthMm of the drawing on paper
+     * @param left    stages of the left half of the page
+     * @param records but those of the head
      */
     public record Leaf(String machines, boolean several, String machine, List<Pick> picks, List<Pulled> pulled, Markup drawing,
-            double widthMm, double heightMm, List<Step> left, List<Step> right, List<SheetWords.Row> expected) {
+            double widthMm, double heightMm, List<String> handling, List<Step> left, List<Step> right, List<SheetWords.Row> expected,
+            List<String> head, List<Fields> records) {
     }
 
     /** A stage with its number. */
@@ -28,11 +32,11 @@ public final class SheetHtml {
     }
 
     /** Between the margins of A4 and of Letter. */
-    private static final double MOST_WIDTH_MM = 182;
-    private static final double MOST_HEIGHT_MM = 245;
+    private static final double MOST_WIDTH_MM = BoardGrid.WIDTH / 72 * 25.4;
+    private static final double MOST_HEIGHT_MM = BoardGrid.MOST_HEIGHT / 72 * 25.4;
 
     /** How many letters of small print stand side by side in half a page, and how many lines high a heading and a gap are. */
-    private static final double LETTERS = 62;
+    private static final double LETTERS = 54;
     private static final double HEADING = 1.9;
     private static final double GAP = 0.2;
 
@@ -44,18 +48,19 @@ public final class SheetHtml {
         List<Leaf> leaves = new ArrayList<>();
         for (Sheet sheet : view.sheets()) {
             String id = "board-" + (leaves.size() + 1);
-            BoardDrawing drawing = BoardDrawing.of(SheetWords.boards(sheet, ""));
+            BoardDrawing drawing = BoardDrawing.of(List.of(SheetWords.drawn(sheet, "")));
             double widthMm = Math.min(MOST_WIDTH_MM, MOST_HEIGHT_MM * BoardGrid.WIDTH / drawing.height());
-            List<SheetWords.Row> expected = SheetWords.expected(sheet.expected());
-            List<Step> steps = numbered(sheet.stages());
-            int split = split(sheet.stages(), besides(expected, view.cautions()));
+            List<Step> steps = numbered(sheet.work().stages());
+            int split = split(sheet.work().stages());
             leaves.add(new Leaf(SheetWords.machines(view, sheet), sheet.machines() > 1, SheetWords.machine(sheet.machine()), sheet.picks(),
                     sheet.pulled(), new Markup(BoardSvg.element(drawing, "The board. " + SheetWords.description(sheet), id)), widthMm,
-                    widthMm * drawing.height() / BoardGrid.WIDTH,
-                    steps.subList(0, split), steps.subList(split, steps.size()), expected));
+                    widthMm * drawing.height() / BoardGrid.WIDTH, sheet.work().handling(), steps.subList(0, split),
+                    steps.subList(split, steps.size()), SheetWords.expected(sheet.expected()), sheet.records().get(0).labels(),
+                    sheet.records().subList(1, sheet.records().size())));
         }
-        return Pages.html("sheet.ftlh", head, Map.of("title", SheetWords.title(view), "leaves", leaves, "cautions", view.cautions(),
-                "nothing", SheetWords.NOTHING_TO_DO, "notes", SheetWords.NOTES));
+        return Pages.html("sheet.ftlh", head, Map.of("title", SheetWords.title(view), "leaves", leaves, "notice", view.notice().orElse(""),
+                "cautions", view.cautions(), "nothing", SheetWords.NOTHING_TO_DO, "handling", SheetWords.HANDLING,
+                "notes", SheetWords.NOTES));
     }
 
     private static List<Step> numbered(List<Stage> stages) {
@@ -65,9 +70,9 @@ public final class SheetHtml {
     }
 
     /** How many stages stand in the left half so that the higher half is as low as can be. */
-    private static int split(List<Stage> stages, double besides) {
+    private static int split(List<Stage> stages) {
         double left = 0;
-        double right = besides + stages.stream().mapToDouble(SheetHtml::lines).sum();
+        double right = stages.stream().mapToDouble(SheetHtml::lines).sum();
         double lowest = right;
         int split = 0;
         for (int number = 1; number <= stages.size(); number++) {
@@ -87,12 +92,6 @@ public final class SheetHtml {
 
     private static double lines(String words) {
         return Math.ceil(words.length() / LETTERS) + GAP;
-    }
-
-    /** Lines of what stands below the steps of the right half. */
-    private static double besides(List<SheetWords.Row> expected, List<String> cautions) {
-        double table = expected.stream().mapToDouble(row -> lines(row.what() + row.expected()) + GAP).sum();
-        return HEADING + table + lines(SheetWords.NOTES) + HEADING + cautions.stream().mapToDouble(SheetHtml::lines).sum();
     }
 
     public static String title(SheetView view) {

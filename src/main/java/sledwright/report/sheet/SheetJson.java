@@ -9,6 +9,7 @@ import sledwright.report.sheet.BoardView.Fitted;
 import sledwright.report.sheet.BoardView.Place;
 import sledwright.report.sheet.BoardView.Socket;
 import sledwright.report.sheet.SheetView.Expected;
+import sledwright.report.sheet.SheetView.Fields;
 import sledwright.report.sheet.SheetView.Machine;
 import sledwright.report.sheet.SheetView.Pick;
 import sledwright.report.sheet.SheetView.Pulled;
@@ -40,6 +41,7 @@ public final class SheetJson {
             out.writeNull();
         }
         out.writeNumberField("machines", view.machines());
+        string("notice", view.notice());
         strings("precautions", view.cautions());
         out.writeArrayFieldStart("sheets");
         for (Sheet sheet : view.sheets()) {
@@ -80,8 +82,9 @@ public final class SheetJson {
         }
         out.writeFieldName("board");
         board(sheet.board());
+        strings("handling", sheet.work().handling());
         out.writeArrayFieldStart("work");
-        for (Stage stage : sheet.stages()) {
+        for (Stage stage : sheet.work().stages()) {
             out.writeStartObject();
             out.writeStringField("stage", stage.title());
             strings("steps", stage.steps());
@@ -89,6 +92,14 @@ public final class SheetJson {
         }
         out.writeEndArray();
         expected(sheet.expected());
+        out.writeArrayFieldStart("records");
+        for (Fields fields : sheet.records()) {
+            out.writeStartObject();
+            out.writeStringField("title", fields.title());
+            strings("fields", fields.labels());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
         out.writeEndObject();
     }
 

@@ -13,7 +13,7 @@ public final class SheetSvg {
     public static String of(SheetView view) {
         boolean several = view.sheets().size() > 1;
         List<Captioned> boards = view.sheets().stream()
-                .flatMap(sheet -> SheetWords.boards(sheet, several ? SheetWords.machines(view, sheet) : "").stream()).toList();
+                .map(sheet -> SheetWords.drawn(sheet, several ? SheetWords.machines(view, sheet) : "")).toList();
         String words = view.sheets().stream().map(SheetWords::description).collect(Collectors.joining(" "));
         return BoardSvg.file(BoardDrawing.of(boards), SheetWords.title(view), words);
     }

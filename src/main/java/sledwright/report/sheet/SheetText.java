@@ -2,6 +2,8 @@ package sledwright.report.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import sledwright.report.sheet.SheetView.Fields;
 import sledwright.report.sheet.SheetView.Sheet;
 import sledwright.report.sheet.SheetView.Stage;
 import sledwright.report.text.Ink;
@@ -14,6 +16,7 @@ import sledwright.report.text.TextTable.Fit;
 public final class SheetText {
 
     private static final String BOX = "[ ] ";
+    private static final String BLANK = " ____________";
 
     private final SheetView view;
     private final Page page;
@@ -29,6 +32,7 @@ public final class SheetText {
 
     private String write() {
         page.text(Ink.HEAD, SheetWords.title(view));
+        view.notice().ifPresent(notice -> page.text(Ink.FAIR, notice));
         page.items(view.cautions());
         view.sheets().forEach(this::addSheet);
         return page.toString();
@@ -55,6 +59,12 @@ public final class SheetText {
         addSteps(sheet);
         page.heading("Expected at the first start").table(expected(sheet));
         page.text(SheetWords.NOTES);
+        page.heading("To fill in");
+        sheet.records().forEach(this::addFields);
+    }
+
+    private void addFields(Fields fields) {
+        page.text(fields.title() + ": " + fields.labels().stream().map(label -> label + BLANK).collect(Collectors.joining("  ")));
     }
 
     private static String all(Sheet sheet) {
@@ -85,10 +95,12 @@ public final class SheetText {
     }
 
     private void addSteps(Sheet sheet) {
-        if (sheet.stages().isEmpty()) {
+        if (sheet.work().stages().isEmpty()) {
             page.gap().text(SheetWords.NOTHING_TO_DO);
+        } else {
+            page.heading(SheetWords.HANDLING).items(sheet.work().handling());
         }
-        for (Stage stage : sheet.stages()) {
+        for (Stage stage : sheet.work().stages()) {
             page.heading(stage.title());
             stage.steps().forEach(step -> page.item(BOX, step));
         }

@@ -13,9 +13,11 @@ import java.util.OptionalInt;
  * @param rank     of the alternative, where it is one of a quote
  * @param machines all together
  * @param sheets   one for each kind of machine, the heaviest first
+ * @param notice   what to settle before any work; empty: nothing
  * @param cautions sentences to read before
  */
-public record SheetView(String request, Source source, OptionalInt rank, int machines, List<Sheet> sheets, List<String> cautions) {
+public record SheetView(String request, Source source, OptionalInt rank, int machines, List<Sheet> sheets, Optional<String> notice,
+                        List<String> cautions) {
 
     /** What a sheet is made from. */
     public enum Source {
@@ -40,15 +42,38 @@ public record SheetView(String request, Source source, OptionalInt rank, int mac
      * @param pulled  what comes out of all these machines
      * @param before  the board before an upgrade; empty: the machine is put together from nothing
      * @param board   the board when the work is done
-     * @param stages  in the order in which hands work; none where nothing is to be done
+     * @param work    on one machine
+     * @param records what whoever builds a machine writes down
      */
     public record Sheet(int machines, Machine machine, List<Pick> picks, List<Pulled> pulled, Optional<BoardView> before, BoardView board,
-                        List<Stage> stages, Expected expected) {
+                        Work work, Expected expected, List<Fields> records) {
 
         public Sheet {
             picks = List.copyOf(picks);
             pulled = List.copyOf(pulled);
+            records = List.copyOf(records);
+        }
+    }
+
+    /**
+     * What is done.
+     *
+     * @param handling how the parts are handled that the work touches
+     * @param stages   in the order in which hands work; none where nothing is to be done
+     */
+    public record Work(List<String> handling, List<Stage> stages) {
+
+        public Work {
+            handling = List.copyOf(handling);
             stages = List.copyOf(stages);
+        }
+    }
+
+    /** Fields to fill in, each under its label. */
+    public record Fields(String title, List<String> labels) {
+
+        public Fields {
+            labels = List.copyOf(labels);
         }
     }
 

@@ -17,6 +17,7 @@ import sledwright.words.Numbers;
 final class SheetWords {
 
     static final String NOTHING_TO_DO = "Nothing is to be done: the machine stays as it is.";
+    static final String HANDLING = "How the parts are handled";
     static final String NOTES =
             "A running system shows somewhat less memory than is fitted: firmware and devices keep a share. At rest a machine draws less.";
 
@@ -110,13 +111,10 @@ final class SheetWords {
                         .collect(Collectors.joining(" "));
     }
 
-    /** The boards of a sheet as they are drawn. */
-    static List<BoardDrawing.Captioned> boards(Sheet sheet, String caption) {
-        String lead = caption.isEmpty() ? "" : caption + ": ";
-        return sheet.before()
-                .map(before -> List.of(new BoardDrawing.Captioned(lead + "Before", before),
-                new BoardDrawing.Captioned(lead + "After", sheet.board())))
-                .orElseGet(() -> List.of(new BoardDrawing.Captioned(caption, sheet.board())));
+    /** The board of a sheet as it is drawn: of an upgrade both ends of the work in one. */
+    static BoardDrawing.Captioned drawn(Sheet sheet, String caption) {
+        BoardView board = sheet.before().map(before -> BoardView.ofBoth(before, sheet.board())).orElse(sheet.board());
+        return new BoardDrawing.Captioned(caption, board);
     }
 
     /** All boards of a sheet in words. */

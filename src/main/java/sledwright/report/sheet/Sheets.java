@@ -22,13 +22,15 @@ import sledwright.domain.Request;
 import sledwright.domain.Supply;
 import sledwright.metrics.Figures;
 import sledwright.planner.upgrade.BenchStep;
-import sledwright.planner.upgrade.Installed;
+import sledwright.planner.upgrade.BenchStep.Action;
 import sledwright.planner.upgrade.Plan;
 import sledwright.planner.upgrade.Refit;
+import sledwright.planner.upgrade.Upgrade;
 import sledwright.report.build.Precautions;
 import sledwright.report.sheet.BoardView.Side;
 import sledwright.report.sheet.SheetView.Channel;
 import sledwright.report.sheet.SheetView.Expected;
+import sledwright.report.sheet.SheetView.Fields;
 import sledwright.report.sheet.SheetView.Machine;
 import sledwright.report.sheet.SheetView.Pulled;
 import sledwright.report.sheet.SheetView.Sheet;
@@ -38,7 +40,8 @@ import sledwright.rules.Order;
 /** Makes sheets of valid orders and of upgrades. */
 public final class Sheets {
 
-    private static final List<String> CAUTIONS = List.of(Precautions.MANUALS, Precautions.HOT);
+    private static final List<String> CAUTIONS = List.of(Precautions.MANUALS, Precautions.ORDER);
+    private static final String WHOLE = "Buying whole costs less than this upgrade. Ask whoever ordered it before the work begins.";
 
     private final Request request;
     private final Catalog catalog;
@@ -52,7 +55,7 @@ public final class Sheets {
 
     public static SheetView of(SheetAnswer.Work work) {
         if (work instanceof SheetAnswer.Change change) {
-            return ofUpgrade(change.plan(), change.installed());
+            return ofUpgrade(change.plan(), change.upgrade());
         }
         SheetAnswer.Assembly assembly = (SheetAnswer.Assembly) work;
         return assembly.rank().isPresent() ? ofAlternative(assembly.order(), assembly.rank().getAsInt()) : ofBuild(assembly.order());
@@ -74,14 +77,15 @@ public final class Sheets {
         order.machines().forEach(build -> kinds.merge(build, 1, Integer::sum));
         List<Sheet> made = kinds.entrySet().stream().sorted(Comparator.comparingDouble(kind -> -sheets.figures(kind.getKey()).loadW()))
                 .map(kind -> sheets.fresh(kind.getKey(), kind.getValue())).toList();
-        return new SheetView(order.request().name(), source, rank, order.machines().size(), made, CAUTIONS);
+        return new SheetView(order.request().name(), source, rank, order.machines().size(), made, Optional.empty(), CAUTIONS);
     }
 
     /** The sheets of machines that are upgraded. */
-    static SheetView ofUpgrade(Plan plan, Installed installed) {
+    static SheetView ofUpgrade(Plan plan, Upgrade upgrade) {
         Sheets sheets = new Sheets(plan.order());
-        return new SheetView(plan.order().request().name(), Source.UPGRADE, OptionalInt.empty(), installed.machines(),
-                plan.refits().stream().map(refit -> sheets.changed(refit, installed.build())).toList(), CAUTIONS);
+        return new SheetView(plan.order().request().name(), Source.UPGRADE, OptionalInt.empty(), upgrade.installed().machines(),
+                plan.refits().stream().map(refit -> sheets.changed(refit, upgrade.installed().build())).toList(),
+                upgrade.wholeIsCheaper() ? Optional.of(WHOLE) : Optional.empty(), CAUTIONS);
     }
 
     private Figures figures(Build build) {
@@ -91,7 +95,7 @@ public final class Sheets {
     private Sheet fresh(Build build, int machines) {
         List<BenchStep> steps = BenchWork.of(build);
         return new Sheet(machines, machine(build), picks.take(times(build.partCounts(), machines), this::description), List.of(),
-                Optional.empty(), BoardView.of(build, steps), Procedure.of(build, steps, mode()), expected(build));
+                Optional.empty(), BoardView.of(build, steps), Procedure.of(build, steps, mode()), expected(build), records(steps));
     }
 
     private Sheet changed(Refit refit, Build before) {
@@ -102,7 +106,24 @@ public final class Sheets {
         times(surplus(before, after), refit.machines()).forEach((sku, units) -> pulled.add(new Pulled(sku, description(sku), units)));
         return new Sheet(refit.machines(), machine(after), picks.take(times(added, refit.machines()), this::description), pulled,
                 Optional.of(BoardView.of(before, steps, Side.BEFORE)), BoardView.of(after, steps, Side.AFTER),
-                Procedure.of(after, steps, mode()), expected(after));
+                Procedure.of(after, steps, mode()), expected(after), records(steps));
+    }
+
+    /** What is written down of a machine: which part stands where is asked of those that go in. */
+    private static List<Fields> records(List<BenchStep> steps) {
+        List<Fields> records = new ArrayList<>();
+        records.add(new Fields("Machine", List.of("Serial number", "Built by, date", "Checked by, date")));
+        serials("Serial numbers of processors", BenchStep.Part.PROCESSOR, steps).ifPresent(records::add);
+        serials("Serial numbers of modules", BenchStep.Part.MODULE, steps).ifPresent(records::add);
+        records.add(new Fields("Firmware", List.of("Version found", "Version left")));
+        records.add(new Fields("Memory test", List.of("Program, version", "Passes", "Errors")));
+        return records;
+    }
+
+    private static Optional<Fields> serials(String title, BenchStep.Part part, List<BenchStep> steps) {
+        List<String> places = steps.stream().filter(step -> step.part() == part && step.action() == Action.PUT_IN)
+                .map(step -> step.to().orElseThrow()).toList();
+        return places.isEmpty() ? Optional.empty() : Optional.of(new Fields(title, places));
     }
 
     private MemoryMode mode() {

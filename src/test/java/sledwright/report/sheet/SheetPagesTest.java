@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +26,7 @@ import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -46,7 +48,11 @@ import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.domain.Request;
 import sledwright.input.Faults;
+import sledwright.generator.time.Deadline;
 import sledwright.planner.StockDraw;
+import sledwright.planner.upgrade.Installed;
+import sledwright.planner.upgrade.Upgrade;
+import sledwright.planner.upgrade.Upgrader;
 import sledwright.report.page.PageHead;
 import sledwright.report.page.Pdf;
 import sledwright.report.sheet.BoardView.State;
@@ -58,6 +64,7 @@ import sledwright.samples.Samples;
 class SheetPagesTest {
 
     private static final Catalog SHOP = CatalogReader.read(Path.of("catalogs/heronfold-yard"), new Faults()).orElseThrow();
+    private static final float FOOT = 40;
     private static final String HOSTILE = "<script>alert('1')</script> \"a\" & b \u0007\ud800";
 
     static Stream<Platform> demoPlatformsOfEveryShape() {
@@ -125,18 +132,59 @@ class SheetPagesTest {
 
     @ParameterizedTest
     @MethodSource("demoPlatformsOfEveryShape")
-    void aMachineTakesOneSheetOfPaperOrTwo(Platform platform) throws IOException {
+    void aMachineTakesBothSidesOfASheetOfPaper(Platform platform) throws IOException {
         SheetView view = typical(platform);
         try (PDDocument document = Loader.loadPDF(Pdf.of(html(view), head(view)))) {
-            // Four sockets need more steps than a sheet holds.
-            assertThat(document.getNumberOfPages()).isEqualTo(platform.board().sockets() > 2 ? 2 : 1);
+            assertThat(document.getNumberOfPages()).isEqualTo(2);
             String text = text(document);
             SheetView.Sheet sheet = view.sheets().get(0);
             sheet.picks().forEach(pick -> assertThat(text).contains(close(pick.sku() + pick.description() + pick.lot() + pick.supplier() + pick.units())));
-            sheet.stages().forEach(stage -> stage.steps().forEach(step -> assertThat(text).contains(close(step))));
+            sheet.work().handling().forEach(how -> assertThat(text).contains(close(how)));
+            sheet.work().stages().forEach(stage -> stage.steps().forEach(step -> assertThat(text).contains(close(step))));
             SheetWords.expected(sheet.expected()).forEach(row -> assertThat(text).contains(close(row.what() + row.expected())));
-            List.of("Serial number", "Built by, date", "Checked by, date").forEach(field -> assertThat(text).contains(close(field)));
-            view.cautions().forEach(caution -> assertThat(text).contains(close(caution)));
+            sheet.records().forEach(fields -> fields.labels().forEach(label -> assertThat(text).contains(close(label))));
+            assertThat(text).contains(close("Serial number"), close("Memory test"), close("Firmware"));
+            // The box of cautions comes before anything to do.
+            view.cautions().forEach(caution -> assertThat(text.indexOf(close(caution))).as(caution).isBetween(0, text.indexOf(close("Parts to pick"))));
+        }
+    }
+
+    /** Type is read at arm's length, that of the drawing, too. */
+    @ParameterizedTest
+    @MethodSource("demoPlatformsOfEveryShape")
+    void noTypeIsSmallerThanNinePoints(Platform platform) throws IOException {
+        SheetView view = typical(platform);
+        try (PDDocument document = Loader.loadPDF(Pdf.of(html(view), head(view)))) {
+            List<String> small = new ArrayList<>();
+            PDFTextStripper sizes = new PDFTextStripper() {
+                @Override
+                protected void processTextPosition(TextPosition letter) {
+                    // The line at the foot of the page belongs to the paper, not to the sheet.
+                    if (letter.getYDirAdj() < letter.getPageHeight() - FOOT && letter.getFontSizeInPt() < 8.99f) {
+                        small.add(letter + " of " + letter.getFontSizeInPt());
+                    }
+                }
+            };
+            sizes.getText(document);
+            assertThat(small).isEmpty();
+        }
+    }
+
+    @Test
+    void boardAndStepsOfAnUpgradeStandOnOnePage() throws IOException {
+        Build before = Samples.machine(Answers.BOX).processors(1, Answers.COOL).cooling(Samples.LOW).channels(4, Answers.R16).build();
+        Request request = Answers.ASKED.withRequire(Samples.require().cores(20).memoryGb(192).make()).withLimit(Samples.limit().make());
+        Upgrader upgrader = new Upgrader(Answers.SHOP, request, Installed.of(before, 1, 0.5, request.limit(), Answers.SHOP), 0);
+        Upgrade upgrade = upgrader.answer(upgrader.findings(Deadline.never()), Deadline.never());
+        SheetView view = Sheets.ofUpgrade(upgrade.plan().orElseThrow(), upgrade);
+        for (Paper paper : Paper.values()) {
+            PageHead head = new PageHead("a", "b", "Reedmere Stores", LocalDate.of(2025, 3, 31), paper);
+            try (PDDocument document = Loader.loadPDF(Pdf.of(SheetHtml.of(view, head), head))) {
+                assertThat(document.getNumberOfPages()).isEqualTo(2);
+                PDFTextStripper back = new PDFTextStripper();
+                back.setStartPage(2);
+                assertThat(close(back.getText(document))).contains(close("Socket 1"), close("1. Power off"), close("First start"));
+            }
         }
     }
 
@@ -154,9 +202,9 @@ class SheetPagesTest {
     void everyKindOfMachineBeginsASheetOfItsOwn() throws IOException {
         SheetView view = unequal();
         try (PDDocument document = Loader.loadPDF(Pdf.of(html(view), head(view)))) {
-            assertThat(document.getNumberOfPages()).isEqualTo(2);
+            assertThat(document.getNumberOfPages()).isEqualTo(4);
             PDFTextStripper second = new PDFTextStripper();
-            second.setStartPage(2);
+            second.setStartPage(3);
             assertThat(second.getText(document)).contains("1 of 3 machines").doesNotContain("2 of 3 machines");
         }
     }
@@ -168,7 +216,7 @@ class SheetPagesTest {
         SheetView view = Sheets.ofBuild(Order.of(List.of(Samples.machine(platform).processors(8, Samples.P10).channels(12, Samples.R16).build()), List.of(),
                 Request.named("large"), Answers.SHOP));
         String page = html(view);
-        assertThat(page).containsPattern("#board-1 \\{ width: [0-9.]+mm; height: 245mm; }");
+        assertThat(page).containsPattern("#board-1 \\{ width: [0-9.]+mm; height: 255.76mm; }");
         assertThat(Pdf.of(page, head(view))).isNotEmpty();
     }
 
@@ -184,7 +232,7 @@ class SheetPagesTest {
     @Test
     void thePictureHoldsEveryTextOfTheDrawing() throws ParserConfigurationException, IOException, SAXException {
         String svg = SheetSvg.of(unequal());
-        assertThat(texts(svg)).contains("2 of 3 machines", "1 of 3 machines", "1A1", "2D3", "R16B", "R16", "16 GB", "empty", "1 of 3");
+        assertThat(texts(svg)).contains("2 of 3 machines", "1 of 3 machines", "1A1", "2D3", "R16B", "R16", "16 GB", "empty");
         assertThat(parse(svg).getElementsByTagName("desc").item(0).getTextContent()).contains("Socket 1, P10: 1A1 (1) R16B 16 GB");
     }
 
@@ -209,10 +257,18 @@ class SheetPagesTest {
 
     /** The share of dark pixels in a part of the picture. */
     private static double dark(BufferedImage picture, Box box) {
+        return darkBeside(List.of(), picture, box);
+    }
+
+    private static double darkBeside(List<Box> texts, BufferedImage picture, Box box) {
         int count = 0;
         int dark = 0;
         for (int x = (int) (3 * box.x()); x < 3 * box.right(); x++) {
             for (int y = (int) (3 * box.y()); y < 3 * box.bottom(); y++) {
+                Box pixel = new Box(x / 3.0, y / 3.0, 1 / 3.0, 1 / 3.0);
+                if (texts.stream().anyMatch(pixel::overlaps)) {
+                    continue;
+                }
                 count++;
                 dark += picture.getRaster().getSample(x, y, 0) < 160 ? 1 : 0;
             }
@@ -229,9 +285,9 @@ class SheetPagesTest {
         for (BoardDrawing.Slot slot : drawing.slots()) {
             Box box = slot.box();
             State state = slot.place().state();
-            // Along the upper edge there is line alone, in the lower right corner of the inside nothing but hatching.
+            // Along the upper edge there is line alone, inside and beside its texts nothing but hatching.
             double edge = dark(picture, new Box(box.x() + 4, box.y() - 0.4, box.width() - 8, 0.8));
-            double inside = dark(picture, new Box(box.x() + box.width() * 0.75, box.y() + box.height() / 2, box.width() * 0.22, box.height() / 2 - 3));
+            double inside = darkBeside(slot.shapes().stream().map(Shape::box).toList(), picture, box.inset(3, 3));
             assertThat(inside).as("hatching of %s, %s", slot.place().name(), state).isBetween(state == State.COVERED ? 0.1 : 0, state == State.COVERED ? 0.5 : 0.02);
             switch (state) {
                 case FILLED -> assertThat(edge).as("thick line").isGreaterThan(0.9);

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
@@ -23,6 +24,7 @@ import sledwright.generator.time.Deadline;
 import sledwright.planner.upgrade.Installed;
 import sledwright.planner.upgrade.Upgrade;
 import sledwright.planner.upgrade.Upgrader;
+import sledwright.planner.upgrade.Whole;
 import sledwright.report.Schemas;
 import sledwright.report.sheet.BoardView.Place;
 import sledwright.report.sheet.SheetView.Expected;
@@ -40,13 +42,17 @@ class SheetsTest {
     }
 
     /** One processor with four modules of 16 GB, which shall have two with sixteen. */
-    private static SheetView upgraded(int machines) {
+    private static Upgrade upgrade(int machines) {
         Build before = Samples.machine(Answers.BOX).processors(1, Answers.COOL).cooling(Samples.LOW).channels(4, Answers.R16).build();
         Request request = Answers.ASKED.withMachines(machines).withRequire(Samples.require().cores(20).memoryGb(192).make()).withLimit(Samples.limit().make());
         Installed installed = Installed.of(before, machines, 0.5, request.limit(), Answers.SHOP);
         Upgrader upgrader = new Upgrader(Answers.SHOP, request, installed, 0);
-        Upgrade upgrade = upgrader.answer(upgrader.findings(Deadline.never()), Deadline.never());
-        return Sheets.ofUpgrade(upgrade.plan().orElseThrow(), installed);
+        return upgrader.answer(upgrader.findings(Deadline.never()), Deadline.never());
+    }
+
+    private static SheetView upgraded(int machines) {
+        Upgrade upgrade = upgrade(machines);
+        return Sheets.ofUpgrade(upgrade.plan().orElseThrow(), upgrade);
     }
 
     private static Map<String, Integer> byLot(List<SheetView.Pick> picks) {
@@ -78,20 +84,24 @@ class SheetsTest {
 
     @Test
     void stagesComeInTheOrderInWhichHandsWork() {
-        assertThat(Sheets.ofBuild(order(Answers.cool())).sheets().get(0).stages()).extracting(Stage::title).containsExactly("Static", "Power off and open",
-                "Processors", "Heat sinks", "Modules into socket 1", "Modules into socket 2", "Power supplies", "Close", "First start");
+        // Nobody wears a strap at a machine that may be under power.
+        assertThat(Sheets.ofBuild(order(Answers.cool())).sheets().get(0).work().stages()).extracting(Stage::title).containsExactly("Power off",
+                "Static", "Open", "Processors", "Heat sinks", "Modules into socket 1", "Modules into socket 2", "Power supplies", "Close", "First start");
     }
 
     @Test
     void aSocketWithoutProcessorIsNamed() {
-        assertThat(Sheets.ofBuild(order(Answers.sled())).sheets().get(0).stages().get(2).steps()).endsWith("Put processor P10 into socket 1.",
+        assertThat(Sheets.ofBuild(order(Answers.sled())).sheets().get(0).work().stages().get(3).steps()).endsWith("Put processor P10 into socket 1.",
                 "Socket 2 stays empty: leave its cap on and its slots free.");
         assertThat(SheetText.of(Sheets.ofBuild(order(Answers.cool())), Screen.PLAIN)).doesNotContain("stays empty");
     }
 
     @Test
     void stepsNameTheStandardsFigures() {
-        List<String> steps = Sheets.ofBuild(order(Answers.cool())).sheets().get(0).stages().get(0).steps();
+        List<Stage> stages = Sheets.ofBuild(order(Answers.cool())).sheets().get(0).work().stages();
+        assertThat(stages.get(0).steps()).satisfiesExactly(off -> assertThat(off).contains("switch it off", "unplug every cord"),
+                cool -> assertThat(cool).contains("Let them cool"));
+        List<String> steps = stages.get(1).steps();
         // ANSI/ESD S20.20 and IEC 61340-5-1.
         assertThat(steps.get(0)).contains("wrist-strap system must be below 3.5 x 10^7 ohm", "work surface below 1 x 10^9 ohm", "ANSI/ESD S20.20", "IEC 61340-5-1");
     }
@@ -99,12 +109,12 @@ class SheetsTest {
     @Test
     void modulesGoInTheFirstSlotsOfAllChannelsFirst() {
         Sheet sheet = Sheets.ofBuild(order(Answers.hot())).sheets().get(0);
-        assertThat(sheet.stages().get(4).steps()).contains("Put 3 x R16 into slots 1A1, 1B1, 1C1.", "Put R16B into slot 1D1.",
+        assertThat(sheet.work().stages().get(5).steps()).contains("Put 3 x R16 into slots 1A1, 1B1, 1C1.", "Put R16B into slot 1D1.",
                 "Put 3 x R16 into slots 1A2, 1B2, 1C2.", "Put R16B into slot 1D2.", "Socket 1: 8 modules, every latch closed, all at one height.");
         assertThat(sheet.board().places()).filteredOn(place -> place.name().startsWith("2") && place.order().isPresent())
                 .extracting(place -> place.name() + " " + place.order().getAsInt())
                 .containsExactly("2A1 1", "2A2 5", "2B1 2", "2B2 6", "2C1 3", "2C2 7", "2D1 4", "2D2 8");
-        assertThat(sheet.stages().get(3).steps()).contains("The heat sinks cover 1D3, 2D3: nothing goes in there.");
+        assertThat(sheet.work().stages().get(4).steps()).contains("The heat sinks cover 1D3, 2D3: nothing goes in there.");
     }
 
     @Test
@@ -119,7 +129,7 @@ class SheetsTest {
         assertThat(expected.cores()).isEqualTo(20);
         assertThat(expected.loadW()).isEqualTo(Answers.order(mirrored, Answers.cool()).figures().loadW());
         assertThat(expected.channels()).hasSize(8).allMatch(channel -> channel.modules() == 1 && channel.capacityGb() == 16);
-        assertThat(sheet.stages().get(8).steps().get(0)).startsWith("Set the memory mode to mirrored in the firmware.");
+        assertThat(sheet.work().stages().get(9).steps().get(0)).startsWith("Set the memory mode to mirrored in the firmware.");
         assertThat(SheetWords.expected(expected)).contains(new SheetWords.Row("channels 1A to 1D, 2A to 2D", "1 module, 16 GB each"),
                 new SheetWords.Row("usable memory (mirrored)", "64 GB"), new SheetWords.Row("memory speed", "2400 MT/s"));
     }
@@ -157,10 +167,35 @@ class SheetsTest {
         Request request = Answers.ASKED.withRequire(Samples.require().cores(20).make()).withLimit(Samples.limit().make());
         Installed installed = Installed.of(stays, 1, 0, request.limit(), Answers.SHOP);
         Upgrader upgrader = new Upgrader(Answers.SHOP, request, installed, 0);
-        SheetView view = Sheets.ofUpgrade(upgrader.answer(upgrader.findings(Deadline.never()), Deadline.never()).plan().orElseThrow(), installed);
-        assertThat(view.sheets().get(0).stages()).isEmpty();
+        Upgrade upgrade = upgrader.answer(upgrader.findings(Deadline.never()), Deadline.never());
+        SheetView view = Sheets.ofUpgrade(upgrade.plan().orElseThrow(), upgrade);
+        assertThat(view.sheets().get(0).work().stages()).isEmpty();
         assertThat(view.sheets().get(0).picks()).isEmpty();
         assertThat(SheetText.of(view, Screen.PLAIN)).contains("Nothing is to be done: the machine stays as it is.");
+    }
+
+    @Test
+    void buyingWholeComesFirstWhereItCostsLess() {
+        assertThat(upgraded(1).notice()).isEmpty();
+        Upgrade upgrade = upgrade(1);
+        Upgrade cheaper = new Upgrade(upgrade.request(), upgrade.installed(), upgrade.breaches(), upgrade.misses(), upgrade.status(), upgrade.bound(),
+                upgrade.plan(), Optional.of(new Whole(upgrade.whole().orElseThrow().order(), Long.MAX_VALUE / 2)), true);
+        SheetView told = Sheets.ofUpgrade(cheaper.plan().orElseThrow(), cheaper);
+        assertThat(told.notice()).hasValueSatisfying(words -> assertThat(words).startsWith("Buying whole costs less than this upgrade."));
+        assertThat(SheetText.of(told, Screen.PLAIN)).startsWith("Bench sheet: render node\nBuying whole costs less than this upgrade.");
+    }
+
+    @Test
+    void whatIsWrittenDownHasItsFields() {
+        List<SheetView.Fields> records = Sheets.ofBuild(order(Answers.cool())).sheets().get(0).records();
+        assertThat(records).extracting(SheetView.Fields::title).containsExactly("Machine", "Serial numbers of processors", "Serial numbers of modules",
+                "Firmware", "Memory test");
+        assertThat(records.get(1).labels()).containsExactly("socket 1", "socket 2");
+        assertThat(records.get(2).labels()).containsExactlyInAnyOrder("1A1", "1B1", "1C1", "1D1", "2A1", "2B1", "2C1", "2D1");
+        assertThat(SheetText.of(Sheets.ofBuild(order(Answers.cool())), Screen.PLAIN).replaceAll("\\s+", " ")).contains(" To fill in ", "Serial number ____", "Built by, date ____",
+                "socket 2 ____", "2D1 ____", "Firmware: ", "Memory test: ");
+        // Of an upgrade what goes in.
+        assertThat(upgraded(1).sheets().get(0).records().get(1).labels()).containsExactly("socket 2");
     }
 
     @Test
