@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.MemoryModule;
 import sledwright.generator.shape.GroupKind;
-import sledwright.generator.time.OutOfTimeException;
+import sledwright.generator.time.TooLargeException;
 import sledwright.samples.Samples;
 
 class DealTest {
@@ -51,7 +51,7 @@ class DealTest {
     @Test
     void whatIsTooHardToDealBestIsDealtInRounds() {
         List<Draw.Share> shares = unequal(2, UNITS);
-        assertThatThrownBy(() -> Deal.heaviestMicrowatts(shares, MACHINES)).isInstanceOf(OutOfTimeException.class);
+        assertThatThrownBy(() -> Deal.heaviestMicrowatts(shares, MACHINES)).isInstanceOf(TooLargeException.class);
         Deal.Dealt dealt = Deal.deal(shares, MACHINES);
         for (int kind = 0; kind < 2; kind++) {
             for (int machine = 0; machine < MACHINES; machine++) {
