@@ -255,6 +255,7 @@ final class OrderViews {
         return new Cause("enclosure-bays", Optional.empty(), few.sleds() > few.bays()
                 ? "All machines together are %s; the enclosures in stock that take them have %s.".formatted(Numbers.counted(few.sleds(),
                         "sled"), Numbers.counted(few.bays(), "bay"))
-                : "The enclosures in stock have %s for %s, but do not feed so many, or lack supplies.".formatted(Numbers.counted(few.bays(), "bay"), Numbers.counted(few.sleds(), "sled")));
+                : "The enclosures in stock have %s for %s, but do not feed so many, or lack supplies."
+                        .formatted(Numbers.counted(few.bays(), "bay"), Numbers.counted(few.sleds(), "sled")));
     }
 }

@@ -94,7 +94,8 @@ record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
                 remarks.add("Numbers in circles: the order in which the modules of a socket go in.");
             }
             if (boards.stream().anyMatch(one -> one.board().isOfBoth())) {
-                remarks.add("OUT, ASIDE and \u2192 (goes to) mark what stands there now and leaves; IN and \u2190 (comes from) what comes; the rest stays.");
+                remarks.add("OUT, ASIDE and \u2192 (goes to) mark what stands there now and leaves; "
+                        + "IN and \u2190 (comes from) what comes; the rest stays.");
             }
             boards.stream().map(one -> one.board().firstSlot()).filter(words -> !words.isEmpty()).distinct()
                     .forEach(words -> remarks.add("First slot of a channel: " + words + "."));
@@ -183,13 +184,15 @@ record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
             x += grid.texts().socketWidth(socket) + BoardTexts.GAP;
             List<PlateLine> lines = BoardTexts.plateLines(socket);
             for (int line = 0; line < lines.size(); line++) {
-                plateLine(lines.get(line), x, inner.y() + 2 + line * grid.texts().lineHeight(), inner.right() - BoardGrid.CELL_PADDING, grid);
+                plateLine(lines.get(line), x, inner.y() + 2 + line * grid.texts().lineHeight(), inner.right() - BoardGrid.CELL_PADDING,
+                        grid);
             }
         }
 
         private void plateLine(PlateLine line, double x, double top, double right, BoardGrid grid) {
             double room = right - x - (line.mark().isEmpty() ? 0 : BoardTexts.GAP + grid.texts().tagWidth(line.mark()));
-            Words words = Words.of(TextWidth.within(line.words(), grid.texts().partSize(), false, room), x, top, grid.texts().partSize(), false);
+            Words words = Words.of(TextWidth.within(line.words(), grid.texts().partSize(), false, room), x, top, grid.texts().partSize(),
+                    false);
             shapes.add(words);
             if (!line.mark().isEmpty()) {
                 shapes.addAll(tag(line.mark(), words.box().right() + BoardTexts.GAP, top, grid));
@@ -220,7 +223,8 @@ record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
                 line(List.of(Item.NAME), place, inner, inner.y(), grid, drawn);
                 double taken = grid.isOneLine() ? grid.texts().width(Item.NAME) + BoardTexts.GAP : 0;
                 String word = TextWidth.within(place.state().label(), grid.texts().partSize(), false, inner.width() - taken);
-                drawn.add(Words.of(word, inner.x() + taken, inner.y() + grid.texts().drop() + (grid.isOneLine() ? 0 : grid.texts().lineHeight()),
+                drawn.add(Words.of(word, inner.x() + taken, inner.y() + grid.texts().drop() + (grid.isOneLine()
+                        ? 0 : grid.texts().lineHeight()),
                         grid.texts().partSize(), false));
                 int last = grid.style().size() - 1;
                 if (place.gone().isPresent()) {
@@ -279,14 +283,17 @@ record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
                         room), x, top + grid.texts().drop(), grid.texts().partSize(), false));
                 case MARK -> {
                     if (!place.mark().isEmpty()) {
-                        drawn.addAll(tag(TextWidth.within(BoardTexts.drawn(place.mark()), grid.texts().partSize(), true, room - 6), x, top, grid));
+                        drawn.addAll(tag(TextWidth.within(BoardTexts.drawn(place.mark()), grid.texts().partSize(), true, room - 6), x, top,
+                                grid));
                     }
                 }
                 case GONE -> place.gone().ifPresent(gone -> {
                     double taken = grid.texts().goneWidth(gone.module());
-                    drawn.add(Words.of(TextWidth.within(grid.texts().name(gone.module()), grid.texts().partSize(), false, taken), x, top + grid.texts().drop(),
+                    drawn.add(Words.of(TextWidth.within(grid.texts().name(gone.module()), grid.texts().partSize(), false, taken), x,
+                            top + grid.texts().drop(),
                             grid.texts().partSize(), false));
-                    drawn.addAll(tag(TextWidth.within(BoardTexts.drawn(gone.mark()), grid.texts().partSize(), true, room - taken - 6), x + taken, top, grid));
+                    drawn.addAll(tag(TextWidth.within(BoardTexts.drawn(gone.mark()), grid.texts().partSize(), true, room - taken - 6),
+                            x + taken, top, grid));
                 });
             }
         }

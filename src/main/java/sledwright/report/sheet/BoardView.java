@@ -127,7 +127,8 @@ public record BoardView(List<Socket> sockets, String firstSlot) {
             Socket old = before.sockets.get(i);
             Socket now = after.sockets.get(i);
             boolean back = old.heatSink.map(Fitted::sku).equals(now.heatSink.map(Fitted::sku));
-            Optional<Fitted> sink = back ? now.heatSink.map(part -> new Fitted(part.sku(), both(old.heatSink.orElseThrow().mark(), part.mark())))
+            Optional<Fitted> sink = back ? now.heatSink.map(part ->
+                    new Fitted(part.sku(), both(old.heatSink.orElseThrow().mark(), part.mark())))
                     : now.heatSink;
             Gone gone = new Gone(leaving(old.processor), back ? Optional.empty() : leaving(old.heatSink));
             List<Channel> channels = new ArrayList<>();

@@ -40,7 +40,8 @@ final class LowerBound {
     long at(Duals duals, long[] least) {
         long bound = Arrays.stream(least).sum();
         for (Bay bay : settled.enclosures().keySet()) {
-            long beyond = takes(duals, bay) - duals.bay()[bay.id()] * bay.bays() - (long) Math.ceil(duals.kilowatt()[bay.id()] * capacityKw(bay));
+            long beyond = takes(duals, bay) - duals.bay()[bay.id()] * bay.bays()
+                    - (long) Math.ceil(duals.kilowatt()[bay.id()] * capacityKw(bay));
             bound += beyond * (beyond < 0 ? settled.of(bay).most() : settled.of(bay).least());
         }
         for (Map.Entry<Trait, Long> trait : duals.trait().entrySet()) {
