@@ -64,13 +64,11 @@ public final class OrderPlanner {
         OrderStatus status = whole ? solver.isProved() ? OrderStatus.PROVED : OrderStatus.BEST_FOUND
                 : tally.counts().isEmpty() ? OrderStatus.IMPOSSIBLE : OrderStatus.SHORT;
         double best = ScaledMoney.minor(tally.ofDelivered()) + order.deliveryCharge() * (order.deliveryCharge() > 0 ? suppliers.size() : 0);
-        double bound = solver.boundOfDelivered() == Long.MIN_VALUE ? Double.NaN : solver.isProved() ? best
-                // To the coin, what is printed as the best is a bound only where that is proved.
-                : Math.min(ScaledMoney.minor(solver.boundOfDelivered()), Math.round(best) - 1.0);
-        OrderOutcome outcome = new OrderOutcome(order, catalog, status, best, bound, solver.ended(), price, lines, enclosures, picks,
-                names(solver, suppliers),
-                whole ? scarce(solver) : List.of(), whole ? Shortages.NONE : new Lacking(catalog, order, search, seed, deadline)
-                        .of(tally, solver.isMost()));
+        double bound = !whole || solver.bound() == Long.MIN_VALUE ? Double.NaN
+                : solver.isProved() ? best : ScaledMoney.minor(solver.bound());
+        OrderOutcome outcome = new OrderOutcome(order, catalog, status, best, bound, price, lines, enclosures, picks,
+                names(solver, suppliers), whole ? scarce(solver) : List.of(), whole ? Shortages.NONE
+                : new Lacking(catalog, order, search, seed, deadline).of(tally));
         require(outcome, tally);
         return outcome;
     }

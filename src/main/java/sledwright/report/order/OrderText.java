@@ -19,8 +19,6 @@ import sledwright.desk.view.OrderView.Scarce;
 import sledwright.desk.view.OrderView.Shortage;
 import sledwright.desk.view.OrderView.Sled;
 import sledwright.metrics.Figures;
-import sledwright.planner.order.OrderOutcome;
-import sledwright.planner.order.OrderStatus;
 import sledwright.report.build.BuildText;
 import sledwright.report.text.Ink;
 import sledwright.report.text.Page;
@@ -54,12 +52,6 @@ public final class OrderText {
         if (!view.isPriceAlone() && view.best().isPresent()) {
             page.text(counted());
         }
-        if (view.status() == OrderStatus.SHORT && view.bound().isPresent()) {
-            page.text(view.ended() == OrderOutcome.End.PROVED
-                    ? "proved: no order that delivers as much %s".formatted(view.isPriceAlone() ? "costs less" : "comes to less")
-                    : "no order that delivers as much %s less than %s%s".formatted(view.isPriceAlone() ? "costs" : "comes to",
-                            money(view.bound().get()), ended()));
-        }
         addLines();
         view.shortage().ifPresent(this::addShortage);
         view.lines().forEach(this::addLine);
@@ -71,16 +63,16 @@ public final class OrderText {
 
     private void addStatus() {
         switch (view.status()) {
-            case PROVED -> page.text(Ink.GOOD, "proved: no order of all these machines %s".formatted(view.isPriceAlone() ? "costs less"
-                    : "comes to less"));
-            case BEST_FOUND -> page.text(Ink.FAIR, "best found, not proved: %s".formatted(view.bound()
-                    .map(bound -> "no order of all these machines %s less than %s%s"
-                    .formatted(view.isPriceAlone() ? "costs" : "comes to", money(bound), view.gapPercent()
-                            .map(gap -> ", %s %% below".formatted(gap)).orElse("")))
-                    .orElse("how much cheaper an order could be is not known") + ended()));
-            case SHORT -> page.text(Ink.BAD, "short: %s of %s can be delivered%s; %s".formatted(view.delivered() == 0 ? "none"
-                    : view.delivered(),
-                    machines(view.machines()), view.delivered() == 0 ? " so far as was found" : "", most()));
+            case PROVED -> page.text(Ink.GOOD, "proved: no order of all these machines %s"
+                    .formatted(view.isPriceAlone() ? "costs less" : "comes to less"));
+            case BEST_FOUND -> page.text(Ink.FAIR,
+                    "best found, not proved: %s".formatted(view.bound().map(bound -> "no order of all these machines %s less than %s%s"
+                    .formatted(view.isPriceAlone() ? "costs"
+                    : "comes to", money(bound), view.gapPercent().map(gap -> ", %s %% below".formatted(gap)).orElse("")))
+                    .orElse("how much cheaper an order could be is not known")));
+            case SHORT -> page.text(Ink.BAD, "short: %s of %s can be delivered%s; %s"
+                    .formatted(view.delivered() == 0 ? "none" : view.delivered(), machines(view.machines()), view.delivered() == 0
+                    ? " so far as was found" : "", most()));
             case IMPOSSIBLE -> page.text(Ink.BAD, "impossible: not one of the machines can be delivered");
         }
     }
@@ -89,11 +81,6 @@ public final class OrderText {
         String by = view.lines().stream().mapToInt(Filled::priority).distinct().count() > 1 ? ", counted by priority" : "";
         return view.shortage().map(Shortage::most).orElse(false) ? "proved: no order delivers more" + by
                 : "not proved that no order delivers more%s. Maybe allow more time: --time-limit".formatted(by);
-    }
-
-    private String ended() {
-        return view.ended() == OrderOutcome.End.TIME ? ". The time was over; maybe allow more: --time-limit"
-                : ". The search ended before the time was over, since it has nothing left to try";
     }
 
     private static String machines(int count) {
@@ -166,10 +153,6 @@ public final class OrderText {
                 why.notes().forEach(note -> page.item("- ", note.toString()));
             });
         }
-        if (!shortage.causes().isEmpty()) {
-            page.heading("What is in the way");
-            shortage.causes().forEach(cause -> page.item("- ", cause.message()));
-        }
         if (!shortage.lacks().isEmpty()) {
             page.heading("Units beyond the stock that would do");
             TextTable table = new TextTable().column("part", Fit.LEFT).column("", Fit.FLEXIBLE).column("units", Fit.RIGHT)
@@ -178,9 +161,7 @@ public final class OrderText {
             page.table(table);
         }
         shortage.later().ifPresent(this::addLater);
-        if (!shortage.looked()) {
-            page.gap().text("The time was over before all was found out about what is lacking. Maybe allow more: --time-limit");
-        } else if (shortage.later().isEmpty() && view.lines().stream().allMatch(line -> line.why().isEmpty())) {
+        if (shortage.later().isEmpty() && view.lines().stream().allMatch(line -> line.why().isEmpty())) {
             page.gap().text("No order of all these machines was found for lines that wait, either.");
         }
     }

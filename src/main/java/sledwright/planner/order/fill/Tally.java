@@ -84,7 +84,7 @@ public final class Tally {
     }
 
     /** Price, less worth, with what is not delivered counted; scaled. */
-    public long cost() {
+    long cost() {
         return cost;
     }
 

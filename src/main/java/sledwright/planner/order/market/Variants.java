@@ -1,9 +1,7 @@
 package sledwright.planner.order.market;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
@@ -26,23 +24,21 @@ public final class Variants {
 
     public Variants(Market market) {
         catalog = market.catalog();
-        Map<List<Object>, List<Variant>> known = new HashMap<>();
         for (int line = 0; line < market.lines().size(); line++) {
-            int asked = line;
-            List<Bay> suiting = market.bays().stream().filter(bay -> market.suits(bay, asked)).toList();
-            byLine.add(known.computeIfAbsent(List.of(market.line(line).request().platforms(), suiting),
-                    key -> variants(market.line(asked).request(), suiting)));
+            Request request = market.line(line).request();
+            Set<String> asked = market.catalog().platforms().stream().map(Platform::sku)
+                    .filter(sku -> request.platforms().isEmpty() || request.platforms().contains(sku)).collect(Collectors.toSet());
+            List<Variant> variants = new ArrayList<>();
+            add(variants, null,
+                    asked.stream().filter(sku -> market.catalog().enclosures().stream().noneMatch(any -> any.takes().contains(sku)))
+                    .collect(Collectors.toSet()));
+            for (Bay bay : market.bays()) {
+                if (market.suits(bay, line)) {
+                    add(variants, bay, asked.stream().filter(bay.enclosure().takes()::contains).collect(Collectors.toSet()));
+                }
+            }
+            byLine.add(variants);
         }
-    }
-
-    private List<Variant> variants(Request request, List<Bay> suiting) {
-        Set<String> asked = catalog.platforms().stream().map(Platform::sku)
-                .filter(sku -> request.platforms().isEmpty() || request.platforms().contains(sku)).collect(Collectors.toSet());
-        List<Variant> variants = new ArrayList<>();
-        add(variants, null, asked.stream().filter(sku -> catalog.enclosures().stream().noneMatch(any -> any.takes().contains(sku)))
-                .collect(Collectors.toSet()));
-        suiting.forEach(bay -> add(variants, bay, asked.stream().filter(bay.enclosure().takes()::contains).collect(Collectors.toSet())));
-        return List.copyOf(variants);
     }
 
     private static void add(List<Variant> variants, Bay bay, Set<String> platforms) {

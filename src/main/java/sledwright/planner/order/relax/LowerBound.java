@@ -9,7 +9,6 @@ import java.util.Map;
 import sledwright.planner.order.market.Bay;
 import sledwright.planner.order.market.Market;
 import sledwright.planner.order.market.OfferedLot;
-import sledwright.planner.order.market.Range;
 import sledwright.planner.order.market.ScaledMoney;
 
 /**
@@ -41,13 +40,12 @@ final class LowerBound {
         long bound = Arrays.stream(least).sum();
         for (Bay bay : settled.enclosures().keySet()) {
             long beyond = takes(duals, bay) - duals.bay()[bay.id()] * bay.bays()
-                    - (long) Math.ceil(duals.kilowatt()[bay.id()] * capacityKw(bay));
+                    - (long) Math.ceil(duals.watt()[bay.id()] * capacityW(bay));
             bound += beyond * (beyond < 0 ? settled.of(bay).most() : settled.of(bay).least());
         }
         for (Map.Entry<Trait, Long> trait : duals.trait().entrySet()) {
             bound -= trait.getValue() * settled.of(trait.getKey()).most();
         }
-        bound += duals.missing() * (duals.missing() > 0 ? settled.missing().least() : settled.missing().most());
         return bound - gains(duals);
     }
 
@@ -57,8 +55,8 @@ final class LowerBound {
                 + duals.part()[bay.pool()][market.index().get(bay.supply().sku())] * bay.supply().count();
     }
 
-    private static double capacityKw(Bay bay) {
-        return bay.capacity() / Bay.MICRO_OF_KILO;
+    private static double capacityW(Bay bay) {
+        return bay.capacity() / (double) Bay.MICRO;
     }
 
     /** What lots and their suppliers gain at most. */
@@ -104,13 +102,12 @@ final class LowerBound {
      */
     Duals kept(Duals duals) {
         long[] bay = duals.bay().clone();
-        long[] kilowatt = duals.kilowatt().clone();
+        long[] watt = duals.watt().clone();
         for (Bay some : market.bays()) {
             if (!settled.enclosures().containsKey(some)) {
                 long takes = takes(duals, some);
                 bay[some.id()] = Math.min(bay[some.id()], takes / some.bays());
-                kilowatt[some.id()] = Math.min(kilowatt[some.id()],
-                        (long) Math.floor((takes - bay[some.id()] * some.bays()) / capacityKw(some)));
+                watt[some.id()] = Math.min(watt[some.id()], (long) Math.floor((takes - bay[some.id()] * some.bays()) / capacityW(some)));
             }
         }
         Map<Trait, Long> traits = new LinkedHashMap<>();
@@ -119,7 +116,6 @@ final class LowerBound {
                 traits.put(trait, worth);
             }
         });
-        return new Duals(duals.part(), bay, kilowatt, traits, settled.missing().most() < Range.ANY.most() ? duals.missing() : Math.max(0,
-                duals.missing()));
+        return new Duals(duals.part(), bay, watt, traits);
     }
 }
