@@ -3,6 +3,7 @@ package sledwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,6 +22,9 @@ class SentencesTest {
     private static final Path TEMPLATES = Path.of("src/main/resources");
     private static final Path SOURCES = Path.of("src/main/java/sledwright");
 
+    /** Sentences that still wait for a run that says them, a line each; one that is said must go from the list. */
+    private static final Path WAITING = Path.of("src/test/resources/sentences/waiting.list");
+
     @TestFactory
     Stream<DynamicTest> everySentenceIsSaidSomewhere() throws IOException {
         Said said = Heard.everything();
@@ -32,6 +36,10 @@ class SentencesTest {
         for (Path template : Heard.files(TEMPLATES, ".ftlh")) {
             unsaid.put(template.getFileName().toString(), TemplateClauses.of(template).stream().filter(text -> !said.has(text)).toList());
         }
-        return unsaid.entrySet().stream().map(entry -> DynamicTest.dynamicTest(entry.getKey(), () -> assertThat(entry.getValue()).isEmpty()));
+        List<String> waiting = Files.readAllLines(WAITING);
+        Stream<DynamicTest> byRoom = unsaid.entrySet().stream().map(entry -> DynamicTest.dynamicTest(entry.getKey(),
+                () -> assertThat(entry.getValue()).isSubsetOf(waiting)));
+        return Stream.concat(byRoom, Stream.of(DynamicTest.dynamicTest("none waits that is said",
+                () -> assertThat(waiting).isSubsetOf(unsaid.values().stream().flatMap(List::stream).toList()))));
     }
 }
