@@ -58,7 +58,7 @@ public abstract class PartRule extends Rule<Machine> {
     }
 
     @Override
-    public final List<Violation> judge(Machine machine) {
+    public List<Violation> judge(Machine machine) {
         return Parts.of(machine.build(), concerns).stream().flatMap(parts -> judge(parts, machine.request()).stream()).distinct().toList();
     }
 }

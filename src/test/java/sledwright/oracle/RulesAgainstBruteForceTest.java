@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -108,8 +109,11 @@ class RulesAgainstBruteForceTest {
                 alone.addAll(ofOrder);
             }
         });
-        assertThat(alone).containsExactlyInAnyOrderElementsOf(
-                Stream.concat(Rulebook.ofMachine().stream(), Rulebook.ofOrder().stream()).map(Rule::id).toList());
+        // No build here has drives, cards or extras.
+        Set<String> ofEquipment = Set.of("drive-bay", "bay-count", "volume-drives", "volume-driver", "card-slot", "riser", "needs",
+                "storage-capacity", "cards");
+        assertThat(alone).containsExactlyInAnyOrderElementsOf(Stream.concat(Rulebook.ofMachine().stream(), Rulebook.ofOrder().stream())
+                .map(Rule::id).filter(id -> !ofEquipment.contains(id)).toList());
     }
 
     private static long price(Order order, Request request) {

@@ -7,6 +7,7 @@ import sledwright.domain.PartKind;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.domain.Request;
+import sledwright.rules.Machine;
 import sledwright.rules.PartRule;
 import sledwright.rules.Parts;
 import sledwright.rules.Violation;
@@ -35,14 +36,25 @@ public final class SocketCount extends PartRule {
         return allows(parts.platform(), parts.fitted()) && allows(parts.processor(), parts.fitted());
     }
 
+    /** A machine without processors has no part that could be judged, but a number. */
+    @Override
+    public List<Violation> judge(Machine machine) {
+        Platform platform = machine.build().platform();
+        return machine.build().processors().isEmpty() && !allows(platform, 0) ? List.of(ofPlatform(platform, 0)) : super.judge(machine);
+    }
+
+    private Violation ofPlatform(Platform platform, int fitted) {
+        return broken(platform.sku(), "The machine has %s; %s runs with %s.", Numbers.counted(fitted, "processor"), platform.sku(),
+                platform.processors().counts().stream().map(String::valueOf).collect(Collectors.joining(" or ")));
+    }
+
     @Override
     protected List<Violation> breaches(Parts parts, Request request) {
         Platform platform = parts.platform();
         String fitted = Numbers.counted(parts.fitted(), "processor");
         List<Violation> broken = new ArrayList<>();
         if (!allows(platform, parts.fitted())) {
-            broken.add(broken(platform.sku(), "The machine has %s; %s runs with %s.", fitted, platform.sku(),
-                    platform.processors().counts().stream().map(String::valueOf).collect(Collectors.joining(" or "))));
+            broken.add(ofPlatform(platform, parts.fitted()));
         }
         if (!allows(parts.processor(), parts.fitted())) {
             int most = parts.processor().socketsMax();
