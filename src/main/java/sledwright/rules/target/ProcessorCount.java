@@ -3,8 +3,10 @@ package sledwright.rules.target;
 import java.util.List;
 import java.util.Set;
 import sledwright.domain.PartKind;
+import sledwright.domain.Processor;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
+import sledwright.rules.Machine;
 import sledwright.rules.PartRule;
 import sledwright.rules.Parts;
 import sledwright.rules.Violation;
@@ -31,6 +33,12 @@ public final class ProcessorCount extends PartRule {
     @Override
     public boolean allows(Parts parts, Request request) {
         return allows(request.require(), parts.fitted());
+    }
+
+    /** A machine without processors has no part that could be judged, but a number. */
+    @Override
+    public List<Violation> judge(Machine machine) {
+        return judge(Parts.of(machine.build().platform()).with((Processor) null, machine.build().processors().size()), machine.request());
     }
 
     @Override
