@@ -1,5 +1,8 @@
 package sledwright.domain;
 
+import java.util.SortedMap;
+import java.util.TreeMap;
+
 /**
  * Enclosures of one kind that house all machines of a request.
  *
@@ -7,9 +10,12 @@ package sledwright.domain;
  */
 public record Housed(Enclosure enclosure, Supply supply, int count) {
 
-    /** Whether the part is one of theirs. */
-    public boolean holds(String sku) {
-        return enclosure.sku().equals(sku) || supply.sku().equals(sku);
+    /** Sku -> units of all of them and their supplies. */
+    public SortedMap<String, Integer> partCounts() {
+        SortedMap<String, Integer> counts = new TreeMap<>();
+        counts.merge(enclosure.sku(), count, Integer::sum);
+        counts.merge(supply.sku(), count * supply.count(), Integer::sum);
+        return counts;
     }
 
     /** Parts of all of them. */

@@ -49,10 +49,7 @@ public record Order(List<Build> machines, List<Pick> picks, Request request, Cat
     public SortedMap<String, Integer> needed() {
         SortedMap<String, Integer> needed = new TreeMap<>();
         machines.forEach(build -> build.partCounts().forEach((sku, units) -> needed.merge(sku, units, Integer::sum)));
-        housed().ifPresent(housed -> {
-            needed.merge(housed.enclosure().sku(), housed.count(), Integer::sum);
-            needed.merge(housed.supply().sku(), housed.count() * housed.supply().count(), Integer::sum);
-        });
+        housed().ifPresent(housed -> housed.partCounts().forEach((sku, units) -> needed.merge(sku, units, Integer::sum)));
         return needed;
     }
 

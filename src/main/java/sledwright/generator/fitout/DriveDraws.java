@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import sledwright.domain.Drive;
 import sledwright.domain.Lot;
 import sledwright.generator.draw.Shelf;
@@ -65,6 +66,11 @@ final class DriveDraws {
         return sources;
     }
 
+    /** Every part number of the kind. */
+    Stream<Drive> drives() {
+        return sources.stream().flatMap(source -> source.drives.stream());
+    }
+
     List<Lot> lots(Source source) {
         return source.drives.stream().flatMap(drive -> shelf.lots(drive.sku()).stream()).toList();
     }
@@ -81,7 +87,7 @@ final class DriveDraws {
 
     /** The least price of so many units over all machines. */
     long price(int units) {
-        return of(units).stream().mapToLong(Way::price).min().orElse(CheapestDraw.IMPOSSIBLE);
+        return of(units).isEmpty() ? CheapestDraw.IMPOSSIBLE : of(units).get(0).price();
     }
 
     /** The ways to draw so many units over all machines, the cheapest first and each further one lighter; none where they cannot be had. */

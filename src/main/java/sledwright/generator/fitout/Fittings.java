@@ -1,11 +1,11 @@
 package sledwright.generator.fitout;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import sledwright.domain.Catalog;
 import sledwright.domain.Drive;
 import sledwright.domain.Platform;
@@ -20,7 +20,7 @@ public final class Fittings {
     private final Request request;
     private final Shelf shelf;
     private final Deadline deadline;
-    private final Map<Drive.Kind, DriveDraws> draws = new HashMap<>();
+    private final Map<Drive.Kind, DriveDraws> draws = new LinkedHashMap<>();
     private final Set<String> wanted;
 
     /** @param wanted skus of drives, cards and extras that every machine must hold */
@@ -43,7 +43,7 @@ public final class Fittings {
         if (asksNothing && wanted.isEmpty() && platform.expansion().needs().isEmpty()) {
             return List.of(Fitted.NOTHING);
         }
-        VolumePlans volumes = new VolumePlans(catalog, request, shelf, platform, processors, draws, deadline);
+        VolumePlans volumes = new VolumePlans(catalog.labour(), request, platform, processors, draws(), deadline);
         List<Fitted> found = new ArrayList<>();
         for (CardPlan cards : new CardPlans(catalog, request, shelf, platform, processors,
                 deadline).all(!request.equipment().volumes().isEmpty())) {
@@ -59,6 +59,16 @@ public final class Fittings {
         return undominated(found);
     }
 
+    /** The drives on sale by kind; all platforms of a request share what their draws cost. */
+    private Map<Drive.Kind, DriveDraws> draws() {
+        if (draws.isEmpty()) {
+            catalog.drives().stream().filter(drive -> !shelf.lots(drive.sku()).isEmpty())
+                    .collect(Collectors.groupingBy(Drive::likeness, LinkedHashMap::new, Collectors.toList()))
+                    .forEach((kind, alike) -> draws.put(kind, new DriveDraws(shelf, request.use(), request.machines(), alike)));
+        }
+        return draws;
+    }
+
     /** What is worthwhile at some load: a dearer set only where it is lighter, or could be. */
     private static List<Fitted> undominated(List<Fitted> found) {
         found.sort(Fitted.ORDER);
@@ -70,7 +80,6 @@ public final class Fittings {
                 lightest = Math.min(lightest, fitted.microwatts());
             }
         }
-        kept.sort(Comparator.comparingLong(Fitted::price).thenComparingLong(Fitted::microwatts));
         return List.copyOf(kept);
     }
 }

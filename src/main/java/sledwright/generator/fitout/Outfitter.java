@@ -8,7 +8,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import sledwright.domain.Catalog;
 import sledwright.domain.Drive;
 import sledwright.domain.Extra;
@@ -40,10 +39,7 @@ public final class Outfitter {
         Map<String, Integer> parts = new LinkedHashMap<>();
         cards.cards().values().forEach(card -> parts.merge(card.sku(), machines, Integer::sum));
         cards.extras().forEach((sku, each) -> parts.merge(sku, each * machines, Integer::sum));
-        completion.housed().ifPresent(housed -> {
-            parts.merge(housed.enclosure().sku(), housed.count(), Integer::sum);
-            parts.merge(housed.supply().sku(), housed.count() * housed.supply().count(), Integer::sum);
-        });
+        completion.housed().ifPresent(housed -> housed.partCounts().forEach((sku, units) -> parts.merge(sku, units, Integer::sum)));
         parts.forEach((sku, units) -> picks.addAll(CheapestDraw.picks(shelf.lots(sku), units)));
         Map<Extra, Integer> extras = new LinkedHashMap<>();
         cards.extras().forEach((sku, each) -> extras.put(catalog.extra(sku).orElseThrow(), each));

@@ -10,13 +10,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import sledwright.domain.BayGroup;
-import sledwright.domain.Catalog;
 import sledwright.domain.Drive;
 import sledwright.domain.DriveSupport;
+import sledwright.domain.Labour;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.domain.VolumeWish;
-import sledwright.generator.draw.Shelf;
 import sledwright.generator.time.Deadline;
 import sledwright.generator.time.OutOfTimeException;
 import sledwright.metrics.CheapestDraw;
@@ -33,29 +32,23 @@ final class VolumePlans {
     private record Option(VolumePlan.Choice choice, long leastPrice, long leastMicrowatts) {
     }
 
-    private final Catalog catalog;
+    private final Labour labour;
     private final Request request;
-    private final Shelf shelf;
     private final Deadline deadline;
     private final Platform platform;
     private final int processors;
     private final int bays;
-    private final Map<Drive.Kind, List<Drive>> kinds = new LinkedHashMap<>();
     private final Map<Drive.Kind, DriveDraws> draws;
 
-    /** @param draws of each kind; shared by all platforms of a request */
-    VolumePlans(Catalog catalog, Request request, Shelf shelf, Platform platform, int processors, Map<Drive.Kind, DriveDraws> draws,
-            Deadline deadline) {
-        this.catalog = catalog;
+    /** @param draws of each kind on sale */
+    VolumePlans(Labour labour, Request request, Platform platform, int processors, Map<Drive.Kind, DriveDraws> draws, Deadline deadline) {
+        this.labour = labour;
         this.request = request;
-        this.shelf = shelf;
         this.deadline = deadline;
         this.platform = platform;
         this.processors = processors;
         this.draws = draws;
         bays = platform.expansion().bays().stream().mapToInt(BayGroup::count).sum();
-        catalog.drives().stream().filter(drive -> !shelf.lots(drive.sku()).isEmpty())
-                .forEach(drive -> kinds.computeIfAbsent(drive.likeness(), kind -> new ArrayList<>()).add(drive));
     }
 
     /** The plans with one driver, the cheapest first. */
@@ -73,7 +66,7 @@ final class VolumePlans {
 
     private List<Option> options(VolumeWish wish, Optional<DriveSupport> support) {
         List<Option> options = new ArrayList<>();
-        for (Drive.Kind kind : kinds.keySet()) {
+        for (Drive.Kind kind : draws.keySet()) {
             for (BayGroup group : platform.expansion().bays()) {
                 if (wish.takes(kind) && DriveBay.allows(group, kind, processors)) {
                     int most = kind.link().needsDriver()
@@ -88,7 +81,7 @@ final class VolumePlans {
 
     private void addOptions(List<Option> options, VolumeWish wish, Drive.Kind kind, BayGroup group, Optional<DriveSupport> support,
             int most) {
-        DriveDraws source = source(kind);
+        DriveDraws source = draws.get(kind);
         for (int drives = wish.level().leastDrives(); drives <= most; drives++) {
             boolean serves = VolumeDrives.allows(wish.level(), drives) && StorageCapacity.allows(wish, kind, drives)
                     && (kind.link().needsDriver() ? VolumeDriver.allows(support.orElseThrow(), kind.link(), wish.level(), drives)
@@ -96,7 +89,7 @@ final class VolumePlans {
             if (serves) {
                 int all = drives + wish.hotSpares();
                 options.add(new Option(new VolumePlan.Choice(wish, kind, group, drives),
-                        request.machines() * all * (source.leastUnitPrice() + catalog.labour().perDrive()),
+                        request.machines() * all * (source.leastUnitPrice() + labour.perDrive()),
                                 all * source.leastMicrowatts()));
                 // More drives than are needed pay only where a price list falls with their number.
                 if (!fallsBeyond(kind, all)) {
@@ -104,10 +97,6 @@ final class VolumePlans {
                 }
             }
         }
-    }
-
-    private DriveDraws source(Drive.Kind kind) {
-        return draws.computeIfAbsent(kind, same -> new DriveDraws(shelf, request.use(), request.machines(), kinds.get(kind)));
     }
 
     /** Whether somewhere beyond a number of drives of a kind, in all volumes together, one more costs less. */
@@ -122,8 +111,8 @@ final class VolumePlans {
 
     private long cost(Drive.Kind kind, int each) {
         int units = each * request.machines();
-        long price = source(kind).price(units);
-        return price >= CheapestDraw.IMPOSSIBLE ? price : price + units * catalog.labour().perDrive();
+        long price = draws.get(kind).price(units);
+        return price >= CheapestDraw.IMPOSSIBLE ? price : price + units * labour.perDrive();
     }
 
     /** Chooses volume by volume, and leaves off where what is chosen already costs and weighs as much as a plan that was found. */
@@ -191,14 +180,14 @@ final class VolumePlans {
         private void complete() {
             Map<Drive.Kind, Integer> units = new LinkedHashMap<>();
             chosen.forEach(choice -> units.merge(choice.kind(), choice.all() * request.machines(), Integer::sum));
-            long labour = chosen.stream().mapToLong(VolumePlan.Choice::all).sum() * request.machines() * catalog.labour().perDrive();
-            List<VolumePlan> plans = List.of(new VolumePlan(labour, 0, 0, 0, chosen, Map.of()));
+            long work = chosen.stream().mapToLong(VolumePlan.Choice::all).sum() * request.machines() * labour.perDrive();
+            List<VolumePlan> plans = List.of(new VolumePlan(work, 0, 0, 0, chosen, Map.of()));
             for (Map.Entry<Drive.Kind, Integer> kind : units.entrySet()) {
                 List<VolumePlan> longer = new ArrayList<>();
                 for (VolumePlan plan : plans) {
-                    for (DriveDraws.Way way : source(kind.getKey()).of(kind.getValue())) {
+                    for (DriveDraws.Way way : draws.get(kind.getKey()).of(kind.getValue())) {
                         Map<Drive.Kind, VolumePlan.Drawn> ways = new LinkedHashMap<>(plan.draws());
-                        ways.put(kind.getKey(), new VolumePlan.Drawn(source(kind.getKey()), way));
+                        ways.put(kind.getKey(), new VolumePlan.Drawn(draws.get(kind.getKey()), way));
                         longer.add(new VolumePlan(plan.price() + way.price(), plan.microwatts() + way.heaviest(),
                                 plan.range() + way.range(),
                                 plan.uneven() + way.uneven(), chosen, ways));
@@ -230,7 +219,7 @@ final class VolumePlans {
     Set<String> wanted(VolumePlan plan) {
         Set<String> wanted = new TreeSet<>();
         plan.draws().keySet().forEach(kind ->
-                kinds.get(kind).stream().map(Drive::sku).filter(request.use()::contains).forEach(wanted::add));
+                draws.get(kind).drives().map(Drive::sku).filter(request.use()::contains).forEach(wanted::add));
         return wanted;
     }
 }

@@ -30,7 +30,7 @@ public final class RequiredPart extends Rule<Machine> {
     @Override
     public List<Violation> judge(Machine machine) {
         Set<String> present = new HashSet<>(machine.build().partCounts().keySet());
-        machine.build().fitout().housed().ifPresent(housed -> present.addAll(List.of(housed.enclosure().sku(), housed.supply().sku())));
+        machine.build().fitout().housed().ifPresent(housed -> present.addAll(housed.partCounts().keySet()));
         return machine.request().use().stream().sorted().filter(sku -> !present.contains(sku))
                 .map(sku -> broken(sku, "The request wants %s used, and the machine does without it.", sku)).toList();
     }
