@@ -107,7 +107,7 @@ public final class CatalogDesk {
     }
 
     private static Answer answer(Job.Quote job, Terms terms) {
-        return Answer.of(QuoteView.of(new Planner(terms.seed()).plan(new Search(job.catalog()).run(job.request(), terms.deadline())),
+        return Answer.of(QuoteView.of(new Planner().plan(new Search(job.catalog()).run(job.request(), terms.deadline())),
                 job.catalog(), Explanation.NONE));
     }
 }

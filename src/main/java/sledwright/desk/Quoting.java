@@ -27,7 +27,7 @@ final class Quoting {
         }
         Deadline deadline = terms.deadline();
         Findings findings = search.run(job.request(), deadline);
-        Outcome outcome = new Planner(terms.seed()).plan(findings);
+        Outcome outcome = new Planner().plan(findings);
         Explainer explainer = new Explainer(job.catalog(), search, deadline);
         QuoteView answer = QuoteView.of(outcome, job.catalog(), explainer.explain(findings, asked.whyNot()));
         QuoteView view = asked.steps() ? answer.with(explainer.steps(findings)) : answer;

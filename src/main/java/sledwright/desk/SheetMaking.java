@@ -50,7 +50,7 @@ final class SheetMaking {
     }
 
     private Reply<SheetAnswer> ofQuote(Job.Quote quote) {
-        Outcome outcome = new Planner(terms.seed()).plan(search.run(quote.request(), terms.deadline()));
+        Outcome outcome = new Planner().plan(search.run(quote.request(), terms.deadline()));
         int alternatives = outcome.ranked().size();
         if (alternatives == 0) {
             return new Reply.Answered<>(new SheetAnswer.NoBuild(job.name()));

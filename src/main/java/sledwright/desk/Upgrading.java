@@ -24,7 +24,7 @@ final class Upgrading {
         this.job = job;
         deadline = terms.deadline();
         Installed installed = Installed.of(job.build(), job.request().machines(), job.tradeIn(), job.request().limit(), job.catalog());
-        upgrader = new Upgrader(job.catalog(), job.request(), installed, terms.seed());
+        upgrader = new Upgrader(job.catalog(), job.request(), installed);
         findings = upgrader.findings(deadline);
         upgrade = upgrader.answer(findings, deadline);
     }

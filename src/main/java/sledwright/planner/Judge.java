@@ -5,8 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import org.optaplanner.core.api.score.ScoreExplanation;
 import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
-import org.optaplanner.core.api.solver.SolutionManager;
-import org.optaplanner.core.api.solver.SolverFactory;
 import sledwright.rules.Order;
 import sledwright.rules.Rule;
 import sledwright.rules.Rulebook;
@@ -16,16 +14,6 @@ import sledwright.rules.Violation;
 public final class Judge {
 
     private static final List<String> RULES = Rulebook.all().stream().<String>map(Rule::id).toList();
-
-    private final SolutionManager<OrderPlan, BendableLongScore> manager;
-
-    public Judge() {
-        this(Solving.factory(0));
-    }
-
-    Judge(SolverFactory<OrderPlan> factory) {
-        manager = SolutionManager.create(factory);
-    }
 
     /** The judgement of an order. Broken rules are a result, not an error. */
     public Judged judge(Order order) {
@@ -37,7 +25,7 @@ public final class Judge {
         List<LinePlan> plans = new ArrayList<>();
         for (int line = 0; line < lines.size(); line++) {
             Candidate candidate = new Candidate(lines.get(line));
-            plans.add(new LinePlan("line " + (line + 1), List.of(candidate), candidate));
+            plans.add(new LinePlan("line " + (line + 1), candidate));
         }
         return plans.isEmpty() ? List.of() : broken(explain(new OrderPlan(plans)));
     }
@@ -48,7 +36,7 @@ public final class Judge {
 
     Verdict judge(Candidate candidate) {
         ScoreExplanation<OrderPlan, BendableLongScore> explained = explain(
-                new OrderPlan(List.of(new LinePlan(candidate.order().request().name(), List.of(candidate), candidate))));
+                new OrderPlan(List.of(new LinePlan(candidate.order().request().name(), candidate))));
         List<Trade> trades = explained.getJustificationList(Trade.class).stream()
                 .sorted(Comparator.comparing(Trade::criterion)).toList();
         return new Verdict(new Judged(candidate.order(), candidate.heaviest(), candidate.figures(),
@@ -56,7 +44,7 @@ public final class Judge {
     }
 
     ScoreExplanation<OrderPlan, BendableLongScore> explain(OrderPlan plan) {
-        return manager.explain(plan);
+        return Solving.MANAGER.explain(plan);
     }
 
     /** Every breach, in the order of the rulebook. */

@@ -6,7 +6,7 @@ import org.optaplanner.core.api.domain.lookup.PlanningId;
 import org.optaplanner.core.api.domain.valuerange.ValueRangeProvider;
 import org.optaplanner.core.api.domain.variable.PlanningVariable;
 
-/** A line of an order: so many machines of one request. The planner chooses what fills it. */
+/** A line of an order, some machines of one request, and what fills it. OptaPlanner scores and explains it; it chooses nothing. */
 @PlanningEntity
 final class LinePlan {
 
@@ -24,20 +24,17 @@ final class LinePlan {
     LinePlan() {
     }
 
-    /**
-     * @param candidate where the search starts; null: unfilled
-     */
-    LinePlan(String name, List<Candidate> candidates, Candidate candidate) {
+    LinePlan(String name, Candidate candidate) {
         this.name = name;
-        this.candidates = candidates;
         this.candidate = candidate;
+        candidates = List.of(candidate);
     }
 
     String name() {
         return name;
     }
 
-    /** What fills the line; null: nothing yet. */
+    /** What fills the line. */
     Candidate candidate() {
         return candidate;
     }

@@ -10,17 +10,12 @@ import sledwright.rules.Machine;
 import sledwright.rules.Order;
 import sledwright.rules.Rule;
 import sledwright.rules.Rulebook;
-import sledwright.rules.Violation;
-import sledwright.words.Sentence;
 
 /**
  * The rulebook as hard constraints under the rules' identifiers, and the criteria as soft ones under theirs. No rule is
  * stated here: each constraint asks its rule.
  */
 public final class OrderConstraints implements ConstraintProvider {
-
-    /** The identifier of the constraint that every line is filled. */
-    static final String FILLED = "line-filled";
 
     /** What OptaPlanner calls a package: some rules and criteria bear the same name. */
     private static final String RULE = "rule";
@@ -29,7 +24,6 @@ public final class OrderConstraints implements ConstraintProvider {
     @Override
     public Constraint[] defineConstraints(ConstraintFactory factory) {
         List<Constraint> constraints = new ArrayList<>();
-        constraints.add(filled(factory));
         Rulebook.ofMachine().forEach(rule -> constraints.add(ofMachines(factory, rule)));
         Rulebook.ofOrder().forEach(rule -> constraints.add(
                 rule.isOfAllLines() ? ofAllLines(factory, rule) : ofLine(factory, rule)));
@@ -37,16 +31,6 @@ public final class OrderConstraints implements ConstraintProvider {
             constraints.add(soft(factory, criterion));
         }
         return constraints.toArray(Constraint[]::new);
-    }
-
-    /** Every line is filled. */
-    private static Constraint filled(ConstraintFactory factory) {
-        return factory.forEachIncludingNullVars(LinePlan.class)
-                .filter(line -> line.candidate() == null)
-                .penalize(Score.BREACH)
-                .justifyWith((line, score) -> new RuleBroken(List.of(
-                        new Violation(FILLED, line.name(), Sentence.of("Nothing fills line %s.", line.name())))))
-                .asConstraint(RULE, FILLED);
     }
 
     /** Every machine of a line keeps the rule. */

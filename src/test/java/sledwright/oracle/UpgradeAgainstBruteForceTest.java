@@ -38,7 +38,7 @@ class UpgradeAgainstBruteForceTest {
     void theLeastSpendIsFoundAndDoneAtTheBench() {
         int[] found = new int[4];
         Seeds.chosen(SEEDS).mapToObj(UpgradeCase::random).flatMap(Optional::stream).forEach(one -> {
-            Upgrader upgrader = new Upgrader(one.catalog(), one.request(), one.installed(), 0);
+            Upgrader upgrader = new Upgrader(one.catalog(), one.request(), one.installed());
             Findings findings = upgrader.findings(Deadline.never());
             Upgrade upgrade = upgrader.answer(findings, Deadline.never());
             OptionalLong listed = one.least();

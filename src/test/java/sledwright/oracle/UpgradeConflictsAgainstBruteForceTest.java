@@ -39,7 +39,7 @@ class UpgradeConflictsAgainstBruteForceTest {
     void whatIsSaidHolds() {
         int[] told = new int[3];
         Seeds.chosen(SEEDS).mapToObj(UpgradeCase::random).flatMap(Optional::stream).forEach(one -> {
-            Upgrader upgrader = new Upgrader(one.catalog(), one.request(), one.installed(), 0);
+            Upgrader upgrader = new Upgrader(one.catalog(), one.request(), one.installed());
             Findings findings = upgrader.findings(Deadline.never());
             if (findings.status() != Status.IMPOSSIBLE || one.least().isEmpty()) {
                 return;

@@ -34,7 +34,7 @@ import sledwright.samples.RequestGenerator;
 /** What the search finds passes the planner: every build valid, the ranks in the order of the score. */
 class PlannedSearchTest {
 
-    private final Planner planner = new Planner(0);
+    private final Planner planner = new Planner();
 
     @TempDir
     private Path dir;

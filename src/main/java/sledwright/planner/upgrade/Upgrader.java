@@ -39,13 +39,12 @@ public final class Upgrader {
     private final Catalog catalog;
     private final Request asked;
     private final UpgradeSearch search;
-    private final Planner planner;
+    private final Planner planner = new Planner();
 
     /**
      * @param request its machines are the installed ones; its platforms are those to choose from where machines are bought whole
-     * @param seed    the same seed plans the same
      */
-    public Upgrader(Catalog shop, Request request, Installed installed, long seed) {
+    public Upgrader(Catalog shop, Request request, Installed installed) {
         this.shop = shop;
         this.request = request;
         this.installed = installed;
@@ -53,7 +52,6 @@ public final class Upgrader {
         asked = request.withPlatforms(Set.of(installed.build().platform().sku())).withOnHand(Map.of()).withObjective(Objective.CHEAPEST)
                 .withAlternatives(1, request.step());
         search = UpgradeSearch.of(shop, installed, catalog);
-        planner = new Planner(seed);
     }
 
     /** The shop's stock with the installed parts in it, at prices that make what an order costs what the customer spends. */

@@ -174,7 +174,7 @@ class SheetPagesTest {
     void boardAndStepsOfAnUpgradeStandOnOnePage() throws IOException {
         Build before = Samples.machine(Answers.BOX).processors(1, Answers.COOL).cooling(Samples.LOW).channels(4, Answers.R16).build();
         Request request = Answers.ASKED.withRequire(Samples.require().cores(20).memoryGb(192).make()).withLimit(Samples.limit().make());
-        Upgrader upgrader = new Upgrader(Answers.SHOP, request, Installed.of(before, 1, 0.5, request.limit(), Answers.SHOP), 0);
+        Upgrader upgrader = new Upgrader(Answers.SHOP, request, Installed.of(before, 1, 0.5, request.limit(), Answers.SHOP));
         Upgrade upgrade = upgrader.answer(upgrader.findings(Deadline.never()), Deadline.never());
         SheetView view = Sheets.ofUpgrade(upgrade.plan().orElseThrow(), upgrade);
         for (Paper paper : Paper.values()) {

@@ -46,7 +46,7 @@ class SheetsTest {
         Build before = Samples.machine(Answers.BOX).processors(1, Answers.COOL).cooling(Samples.LOW).channels(4, Answers.R16).build();
         Request request = Answers.ASKED.withMachines(machines).withRequire(Samples.require().cores(20).memoryGb(192).make()).withLimit(Samples.limit().make());
         Installed installed = Installed.of(before, machines, 0.5, request.limit(), Answers.SHOP);
-        Upgrader upgrader = new Upgrader(Answers.SHOP, request, installed, 0);
+        Upgrader upgrader = new Upgrader(Answers.SHOP, request, installed);
         return upgrader.answer(upgrader.findings(Deadline.never()), Deadline.never());
     }
 
@@ -166,7 +166,7 @@ class SheetsTest {
         Build stays = Answers.cool();
         Request request = Answers.ASKED.withRequire(Samples.require().cores(20).make()).withLimit(Samples.limit().make());
         Installed installed = Installed.of(stays, 1, 0, request.limit(), Answers.SHOP);
-        Upgrader upgrader = new Upgrader(Answers.SHOP, request, installed, 0);
+        Upgrader upgrader = new Upgrader(Answers.SHOP, request, installed);
         Upgrade upgrade = upgrader.answer(upgrader.findings(Deadline.never()), Deadline.never());
         SheetView view = Sheets.ofUpgrade(upgrade.plan().orElseThrow(), upgrade);
         assertThat(view.sheets().get(0).work().stages()).isEmpty();

@@ -29,7 +29,7 @@ class UpgradeTextTest {
         Build before = Samples.machine(Answers.BOX).processors(1, Answers.COOL).cooling(Samples.LOW).channels(4, Answers.R16).build();
         Request request = Answers.ASKED.withRequire(Samples.require().cores(20).memoryGb(192).make()).withLimit(Samples.limit().make());
         Installed installed = Installed.of(before, 1, 0.5, request.limit(), Answers.SHOP);
-        Upgrader upgrader = new Upgrader(Answers.SHOP, request, installed, 0);
+        Upgrader upgrader = new Upgrader(Answers.SHOP, request, installed);
         return upgrader.answer(upgrader.findings(Deadline.never()), Deadline.never());
     }
 
