@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -52,6 +53,14 @@ class SourcesTest {
     void noLineIsLong() {
         assertThat(sources()).allSatisfy(file -> assertThat(lines(file)).as(file.toString())
                 .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(MOST_COLUMNS)));
+    }
+
+    /** {@code %d} and {@code %f} write other digits where a machine speaks another language, so that a figure is put in as it is. */
+    @Test
+    void noFigureIsWrittenInTheLanguageOfTheMachine() {
+        Pattern figure = Pattern.compile("%[-+ 0,(]*\\d*(?:\\.\\d+)?[dfeg](?![a-zA-Z])");
+        assertThat(sources()).allSatisfy(file -> assertThat(lines(file)).as(file.toString())
+                .allSatisfy(line -> assertThat(line.contains("Locale.ROOT") || !figure.matcher(line).find()).as(line).isTrue()));
     }
 
     @Test

@@ -139,7 +139,7 @@ final class ExpansionReader {
         String name = row.sku("name");
         Place earlier = name.isEmpty() ? null : seen.putIfAbsent(name, row.place());
         if (earlier != null) {
-            faults.add(row.place("name"), "%s \"%s\" stands twice, first at line %d".formatted(what, name, earlier.line()));
+            faults.add(row.place("name"), "%s \"%s\" stands twice, first at line %s".formatted(what, name, earlier.line()));
         }
         return name;
     }
@@ -148,7 +148,7 @@ final class ExpansionReader {
         Optional<Integer> socket = row.wholeIfAny("socket", CatalogBounds.SOCKET);
         if (sockets > 0 && socket.orElse(0) > sockets) {
             row.field("socket").ifPresent(field ->
-                    field.fault("must be at most %d: the board has no more sockets".formatted(sockets), faults));
+                    field.fault("must be at most %s: the board has no more sockets".formatted(sockets), faults));
         }
         return socket.map(OptionalInt::of).orElse(OptionalInt.empty());
     }

@@ -24,7 +24,7 @@ final class LotsAgree implements CatalogCheck {
             OfferRow offer = row.value();
             Located<OfferRow> same = breaks.putIfAbsent(new BreakKey(offer.sku(), offer.lot(), offer.minQuantity()), row);
             if (same != null) {
-                faults.add(row.place(), "lot \"%s\" of %s has min_quantity %d twice, first at %s".formatted(
+                faults.add(row.place(), "lot \"%s\" of %s has min_quantity %s twice, first at %s".formatted(
                         offer.lot(), offer.sku(), offer.minQuantity(), same.place().seenFrom(row.place())));
             }
             Located<OfferRow> first = lots.putIfAbsent(new LotKey(offer.sku(), offer.lot()), row);

@@ -105,7 +105,7 @@ final class MemorySectionReader {
             row.missing("mts");
         }
         if (slotsPerChannel > 0 && fields.size() > slotsPerChannel) {
-            faults.add(row.place("mts"), "mts has %d speeds and a channel %d slots".formatted(fields.size(), slotsPerChannel));
+            faults.add(row.place("mts"), "mts has %s speeds and a channel %s slots".formatted(fields.size(), slotsPerChannel));
         }
         return fields.stream().map(field -> field.whole(CatalogBounds.MTS, faults).orElse(0)).toList();
     }
@@ -116,7 +116,7 @@ final class MemorySectionReader {
         Set<Integer> other = entry.ranks();
         List<Integer> shared = other.stream().filter(one::contains).sorted().toList();
         if (earlier.value().type() == entry.type() && (one.isEmpty() && other.isEmpty() || !shared.isEmpty())) {
-            faults.add(row.place(), "the speed of %s%s stands twice, first at line %d".formatted(entry.type(),
+            faults.add(row.place(), "the speed of %s%s stands twice, first at line %s".formatted(entry.type(),
                     shared.isEmpty() ? "" : " with ranks " + shared, earlier.place().line()));
         }
     }

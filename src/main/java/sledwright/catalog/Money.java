@@ -23,7 +23,7 @@ public final class Money {
         int digits = currency.getDefaultFractionDigits();
         BigDecimal minor = amount.get().movePointRight(digits).stripTrailingZeros();
         if (minor.scale() > 0) {
-            field.fault("must have at most %d decimals, as %s has".formatted(digits, currency.getCurrencyCode()), faults);
+            field.fault("must have at most %s decimals, as %s has".formatted(digits, currency.getCurrencyCode()), faults);
             return OptionalLong.empty();
         }
         return OptionalLong.of(minor.longValueExact());

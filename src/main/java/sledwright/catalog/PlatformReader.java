@@ -94,7 +94,7 @@ final class PlatformReader {
         sockets = section.wholeIfAny("sockets", CatalogBounds.SOCKETS).orElse(most);
         if (sockets < most) {
             section.field("sockets")
-                    .ifPresent(field -> field.fault("must be at least %d, the most processors of counts".formatted(most), faults));
+                    .ifPresent(field -> field.fault("must be at least %s, the most processors of counts".formatted(most), faults));
         }
         String socket = section.text("socket");
         double maxTdpW = section.number("max_tdp_w", CatalogBounds.TDP_W);
@@ -131,7 +131,7 @@ final class PlatformReader {
             return Optional.empty();
         }
         if (!names.isEmpty() && names.size() != slots) {
-            faults.add(section.place("slot_names"), "memory.slot_names has %d names and needs %d: %d sockets x %d channels x %d slots"
+            faults.add(section.place("slot_names"), "memory.slot_names has %s names and needs %s: %s sockets x %s channels x %s slots"
                     .formatted(names.size(), slots, sockets, channels, slotsPerChannel));
         }
         return faults.since(before) ? Optional.empty()
@@ -150,7 +150,7 @@ final class PlatformReader {
             section.finish();
             Place earlier = seen.putIfAbsent(sku, section.place());
             if (earlier != null && !sku.isEmpty()) {
-                faults.add(section.place(), "cooling kit \"%s\" stands twice, first at line %d".formatted(sku, earlier.line()));
+                faults.add(section.place(), "cooling kit \"%s\" stands twice, first at line %s".formatted(sku, earlier.line()));
             }
             if (!faults.since(kitBefore)) {
                 kits.add(new Located<>(kit, section.place()));

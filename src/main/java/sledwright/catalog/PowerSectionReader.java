@@ -51,7 +51,7 @@ final class PowerSectionReader {
             return;
         }
         if (supply.redundant() >= supply.count()) {
-            faults.add(row.place("redundant"), "redundant %d must be below count %d: one supply at least has to run"
+            faults.add(row.place("redundant"), "redundant %s must be below count %s: one supply at least has to run"
                     .formatted(supply.redundant(), supply.count()));
         }
         if (supply.lowLineWatts() > supply.watts()) {
@@ -59,7 +59,7 @@ final class PowerSectionReader {
         }
         for (Located<Supply> earlier : supplies) {
             if (earlier.value().sku().equals(sku) && earlier.value().count() == supply.count()) {
-                faults.add(row.place(), "power supply \"%s\" with count %d stands twice, first at line %d".formatted(sku, supply.count(),
+                faults.add(row.place(), "power supply \"%s\" with count %s stands twice, first at line %s".formatted(sku, supply.count(),
                         earlier.place().line()));
             }
         }

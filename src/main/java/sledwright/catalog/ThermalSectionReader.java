@@ -54,7 +54,7 @@ final class ThermalSectionReader {
         Set<ModuleType> one = earlier.value().types();
         boolean shared = one.isEmpty() ? row.types().isEmpty() : !Collections.disjoint(one, row.types());
         if (earlier.value().maxTdpW() == row.maxTdpW() && shared) {
-            section.faults().add(section.place(), "an inlet row for %s W stands twice, first at line %d".formatted(
+            section.faults().add(section.place(), "an inlet row for %s W stands twice, first at line %s".formatted(
                     section.text("max_tdp_w"), earlier.place().line()));
         }
     }

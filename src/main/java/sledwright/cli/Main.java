@@ -4,7 +4,6 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
-import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -53,8 +52,6 @@ public final class Main implements Runnable {
     }
 
     public static void main(String[] arguments) {
-        // Results read the same everywhere; some languages would write other digits.
-        Locale.setDefault(Locale.ROOT);
         // Documents draw, but no window is ever opened, whatever display there is.
         System.setProperty("java.awt.headless", "true");
         PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
@@ -65,8 +62,6 @@ public final class Main implements Runnable {
 
     /** Runs one command and returns its exit code; nothing escapes. */
     static int run(Terminal terminal, String... arguments) {
-        // Results read the same everywhere; some languages would write other digits.
-        Locale.setDefault(Locale.ROOT);
         Boundary boundary = new Boundary(terminal.err(), Arrays.asList(arguments).contains("--verbose"));
         try {
             requireLetters(arguments);

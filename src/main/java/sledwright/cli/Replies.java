@@ -31,7 +31,7 @@ final class Replies {
 
     private static String words(Misasking.Way way, String key) {
         if (way instanceof Misasking.Way.MoreAlternatives more) {
-            return "take %s, or ask for more with --set alternatives=%d"
+            return "take %s, or ask for more with --set alternatives=%s"
                     .formatted(more.found() == 1 ? "1" : "one of 1 to " + more.found(), more.wanted());
         }
         return way instanceof Misasking.Way.GiveEnergy ? "add --years 4 --price-per-kwh 0.30, or a section energy to the file"

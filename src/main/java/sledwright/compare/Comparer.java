@@ -115,7 +115,7 @@ public final class Comparer {
     private void requireAsFound(Step step, Point point, Axis axis, Cost cost) {
         requireValid(step.order());
         if (point.cost(cost) != step.cost() || axis.of(step.order().figures()) != step.figure()) {
-            throw new DefectException("A build was found at %s %d with %s %s and comes to %d with %s:\n  machines %s"
+            throw new DefectException("A build was found at %s %s with %s %s and comes to %s with %s:\n  machines %s"
                     .formatted(cost.noun(), step.cost(), axis.noun(), step.figure(), point.cost(cost), axis.of(step.order().figures()),
                     step.order().needed()));
         }

@@ -22,7 +22,7 @@ public final class Board {
     public Board(int sockets, int channels, int slotsPerChannel, List<String> names) {
         int size = sockets * channels * slotsPerChannel;
         if (!names.isEmpty() && names.size() != size) {
-            throw new IllegalArgumentException("%d slot names for %d slots".formatted(names.size(), size));
+            throw new IllegalArgumentException("%s slot names for %s slots".formatted(names.size(), size));
         }
         this.sockets = sockets;
         this.channels = channels;

@@ -15,7 +15,7 @@ public record OrderLine(String name, Request request, int priority, boolean unif
 
     public OrderLine {
         if (priority < LEAST_PRIORITY || priority > MOST_PRIORITY) {
-            throw new IllegalArgumentException("line %s has priority %d".formatted(name, priority));
+            throw new IllegalArgumentException("line %s has priority %s".formatted(name, priority));
         }
     }
 

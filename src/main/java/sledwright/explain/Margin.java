@@ -88,7 +88,7 @@ record Margin(String subject, Sentence reached, Sentence allowed, Sentence spare
         build.supply().ifPresent(supply -> {
             double most = PowerDraw.deliverableW(supply, limits);
             String subject = supply.redundant() == 0 ? "load on the supplies"
-                    : "load on the supplies with %d failed".formatted(supply.redundant());
+                    : "load on the supplies with %s failed".formatted(supply.redundant());
             margins.add(of(subject, " W", loadW, most, most - loadW));
         });
     }

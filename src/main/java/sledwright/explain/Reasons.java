@@ -60,10 +60,10 @@ public final class Reasons {
         MemoryModule slowest = build.modules().values().stream().min(Comparator.comparingInt(MemoryModule::speedMts)).orElseThrow();
         return Sentence.plain(head + switch (speed.setBy()) {
             case PROCESSOR -> "%s drives no faster memory%s.".formatted(processor.sku(), slowest.speedMts() > speed.mts()
-                    ? "; the modules are rated for %d".formatted(slowest.speedMts()) : "");
+                    ? "; the modules are rated for %s".formatted(slowest.speedMts()) : "");
             case MODULE -> "%s is rated for no more%s.".formatted(slowest.sku(), processor.memoryMts() > speed.mts()
-                    ? "; %s would drive %d".formatted(processor.sku(), processor.memoryMts()) : "");
-            case MODULES_PER_CHANNEL -> "%s gives no more with %s; %s would drive %d."
+                    ? "; %s would drive %s".formatted(processor.sku(), processor.memoryMts()) : "");
+            case MODULES_PER_CHANNEL -> "%s gives no more with %s; %s would drive %s."
                     .formatted(build.platform().sku(), slowestChannel(build, speed.mts()), processor.sku(), processor.memoryMts());
         });
     }

@@ -64,7 +64,7 @@ final class Assembler {
         List<Fitout> fitouts = new Outfitter(catalog, shelf, request.machines()).fitouts(candidate.frame().completion(), picks);
         Order order = Order.of(machines(candidate, shares, units, fitouts), picks, request, catalog);
         if (order.price().total() != candidate.price()) {
-            throw new IllegalStateException("the search priced a build at %d, its picks come to %d"
+            throw new IllegalStateException("the search priced a build at %s, its picks come to %s"
                     .formatted(candidate.price(), order.price().total()));
         }
         return order;

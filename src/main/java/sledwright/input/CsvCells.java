@@ -57,7 +57,7 @@ final class CsvCells {
                         }
                         count++;
                         if (count > MOST_CELLS) {
-                            return new Broken(line, "up to here the file has more than %d cells; split it".formatted(MOST_CELLS));
+                            return new Broken(line, "up to here the file has more than %s cells; split it".formatted(MOST_CELLS));
                         }
                         if (cells.size() < MOST_COLUMNS) {
                             cells.add(parser.getText().strip());
@@ -67,7 +67,7 @@ final class CsvCells {
             }
             return null;
         } catch (StreamConstraintsException tooLong) {
-            return new Broken(line, "a cell of the row has more than %d characters; is a quotation mark missing?".formatted(LONGEST_CELL));
+            return new Broken(line, "a cell of the row has more than %s characters; is a quotation mark missing?".formatted(LONGEST_CELL));
         } catch (JsonProcessingException broken) {
             return new Broken(line, "the row cannot be read, nor what follows it: " + broken.getOriginalMessage());
         } catch (IOException impossible) {

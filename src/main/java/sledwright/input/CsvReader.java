@@ -98,7 +98,7 @@ public final class CsvReader {
             header(cells, place);
         } else if (cells.size() < width || cells.subList(width, cells.size()).stream().anyMatch(cell -> !cell.isEmpty())) {
             whole = false;
-            faults.add(place, "the row has %d cells, the header %d".formatted(cells.size(), width));
+            faults.add(place, "the row has %s cells, the header %s".formatted(cells.size(), width));
         } else {
             CsvTable.Row row = new CsvTable.Row(place, columns, cells, decimalComma, faults);
             if (cells.stream().anyMatch(CsvReader::hasControls)) {
@@ -127,7 +127,7 @@ public final class CsvReader {
             String name = cells.get(i);
             if (!names.contains(name)) {
                 faults.add(place, name.isEmpty()
-                        ? "column %d has no name".formatted(i + 1)
+                        ? "column %s has no name".formatted(i + 1)
                         : "unknown column \"%s\"%s".formatted(Field.shown(name), nearest.hint(name)));
             } else if (columns.putIfAbsent(name, i) != null) {
                 faults.add(place, "column " + name + " stands twice");

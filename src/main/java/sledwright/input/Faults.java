@@ -32,7 +32,7 @@ public final class Faults {
         if (size < MOST) {
             byFile.computeIfAbsent(place.file(), file -> new ArrayList<>()).add(new Fault(place, message));
         } else if (size == MOST) {
-            byFile.put("", List.of(new Fault(place.file(), 0, "and more; put the first %d right".formatted(MOST))));
+            byFile.put("", List.of(new Fault(place.file(), 0, "and more; put the first %s right".formatted(MOST))));
         }
         size++;
     }

@@ -95,7 +95,7 @@ public record Field(String name, String text, Place place, boolean decimalComma)
             return Optional.empty();
         }
         if (text.length() > LONGEST_SKU) {
-            fault("is longer than %d characters".formatted(LONGEST_SKU), faults);
+            fault("is longer than %s characters".formatted(LONGEST_SKU), faults);
             return Optional.empty();
         }
         Optional<String> hidden = text.codePoints().filter(Field::hidden).mapToObj("U+%04X"::formatted).findFirst();

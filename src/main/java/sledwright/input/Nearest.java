@@ -67,7 +67,7 @@ public final class Nearest {
         List<String> shown = names.stream().map(Field::shown).toList();
         String all = String.join(", ", shown);
         return all.length() <= LONGEST_LIST || shown.size() <= EXAMPLES ? all
-                : "%s and %d more".formatted(String.join(", ", shown.subList(0, EXAMPLES)), shown.size() - EXAMPLES);
+                : "%s and %s more".formatted(String.join(", ", shown.subList(0, EXAMPLES)), shown.size() - EXAMPLES);
     }
 
     private String search(String name) {

@@ -42,7 +42,7 @@ final class Pipe {
             while (true) {
                 Chunk next = chunks.poll(patience.toMillis(), TimeUnit.MILLISECONDS);
                 if (next == null) {
-                    throw new IOException("nothing came out of it for %d s".formatted(patience.toSeconds()));
+                    throw new IOException("nothing came out of it for %s s".formatted(patience.toSeconds()));
                 }
                 if (next.failed() != null) {
                     throw next.failed();

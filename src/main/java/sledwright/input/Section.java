@@ -142,7 +142,7 @@ public final class Section implements Fields {
             value.ifPresent(other -> wrongShape(full(name), other, "a list of sections, or sections by name, such as \"main: { ... }\""));
         }
         if (!found.isEmpty() && !most.holds(BigDecimal.valueOf(found.size()))) {
-            faults.add(place(name), "there are %d %s; their number must be %s".formatted(found.size(), full(name), most));
+            faults.add(place(name), "there are %s %s; their number must be %s".formatted(found.size(), full(name), most));
             return List.of();
         }
         return found;

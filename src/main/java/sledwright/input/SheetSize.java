@@ -59,7 +59,7 @@ final class SheetSize {
                             .formatted(Field.shown(address)));
                 }
                 if (count > CsvCells.MOST_CELLS) {
-                    return Optional.of("has more than %d cells; split it".formatted(CsvCells.MOST_CELLS));
+                    return Optional.of("has more than %s cells; split it".formatted(CsvCells.MOST_CELLS));
                 }
             }
         }

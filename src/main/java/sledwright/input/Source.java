@@ -107,7 +107,7 @@ public final class Source {
     }
 
     private static String tooLarge(int mostMegabytes) {
-        return "is larger than %d MB".formatted(mostMegabytes);
+        return "is larger than %s MB".formatted(mostMegabytes);
     }
 
     private Optional<byte[]> read(Path path, int mostMegabytes, Faults faults) {

@@ -53,7 +53,7 @@ public final class WholeFile {
     /** A new empty file next to the target, with the rights that any new file gets. */
     private static Path beside(Path target) throws IOException {
         for (int number = 0; ; number++) {
-            Path fresh = target.resolveSibling(".%s.%d.%d.new".formatted(target.getFileName(), ProcessHandle.current().pid(), number));
+            Path fresh = target.resolveSibling(".%s.%s.%s.new".formatted(target.getFileName(), ProcessHandle.current().pid(), number));
             try {
                 return Files.createFile(fresh);
             } catch (FileAlreadyExistsException taken) {

@@ -67,7 +67,7 @@ final class WorkbookReader {
         }
         try {
             if (isBomb(bytes)) {
-                faults.add(Place.of(file), "unpacks to more than %d MB".formatted(MOST_UNPACKED_MEGABYTES));
+                faults.add(Place.of(file), "unpacks to more than %s MB".formatted(MOST_UNPACKED_MEGABYTES));
                 return Optional.empty();
             }
             Optional<String> unreadable = unreadable(bytes);

@@ -156,7 +156,7 @@ public final class YamlReader {
             return known;
         }
         if (!told) {
-            faults.add(place(node), "what stands here is repeated by aliases until it is larger than %d MB".formatted(MOST_MEGABYTES));
+            faults.add(place(node), "what stands here is repeated by aliases until it is larger than %s MB".formatted(MOST_MEGABYTES));
         }
         return new Weighed(new Value.Nothing(known.value().place()), 1);
     }
@@ -178,7 +178,7 @@ public final class YamlReader {
             if (earlier == null) {
                 values.put(key.getValue(), convert(tuple.getValueNode()));
             } else {
-                faults.add(keyPlace, "key \"%s\" stands twice, first at line %d".formatted(Field.shown(key.getValue()), earlier.line()));
+                faults.add(keyPlace, "key \"%s\" stands twice, first at line %s".formatted(Field.shown(key.getValue()), earlier.line()));
             }
         }
         Map<String, Value> read = new LinkedHashMap<>();

@@ -46,14 +46,14 @@ final class LabelMeanings {
         String written = org.toString().substring(0, org.toString().indexOf('x'));
         if (org.stacked()) {
             String layers = COUNTS.get(org.layers());
-            add("ranks", written, "%s of packages, each a stack of %s: %d logical ranks"
+            add("ranks", written, "%s of packages, each a stack of %s: %s logical ranks"
                     .formatted(ranks, layers, org.logicalRanks()), true);
         } else {
             boolean dual = org.stacking() == Organisation.Stacking.DUAL_DIE;
             add("ranks", written, ranks + (dual ? ", in packages of several dies" : ""), dual);
         }
         String density = label.capacityGb().map(gb -> "; %s Gbit each".formatted(plain(org.densityMbit(gb) / 1024))).orElse("");
-        add("device width", "x" + org.width(), "devices of %d bits%s".formatted(org.width(), density), false);
+        add("device width", "x" + org.width(), "devices of %s bits%s".formatted(org.width(), density), false);
     }
 
     private void generation() {
@@ -66,8 +66,8 @@ final class LabelMeanings {
     private void speed() {
         boolean bySpeed = label.form() == Form.SPEED;
         add("speed", String.valueOf(bySpeed ? label.mts() : label.designation()), bySpeed
-                ? "%d MT/s; %d MB/s in the other form".formatted(label.mts(), label.designation())
-                : "%d MB/s: %d MT/s of 8 bytes".formatted(label.designation(), label.mts()), false);
+                ? "%s MT/s; %s MB/s in the other form".formatted(label.mts(), label.designation())
+                : "%s MB/s: %s MT/s of 8 bytes".formatted(label.designation(), label.mts()), false);
         label.bin().ifPresent(this::bin);
     }
 
@@ -76,7 +76,7 @@ final class LabelMeanings {
         String cycles = latency.map(known -> known + " cycles (CL-tRCD-tRP)")
                 .orElse("the letter alone does not tell the cycles" + (label.stacked() ? " of a stacked module" : " at this rate"));
         boolean usual = bin.usualAt(label.mts());
-        String others = usual ? "" : "; unusual at %d MT/s, which has %s".formatted(label.mts(),
+        String others = usual ? "" : "; unusual at %s MT/s, which has %s".formatted(label.mts(),
                 SpeedBin.of(label.generation(), Optional.of(label.mts())).stream().map(Enum::name).collect(Collectors.joining(", ")));
         add("bin", bin.name(), cycles + others, latency.isPresent() && bin.fromMemory(label.stacked()) || !usual);
     }

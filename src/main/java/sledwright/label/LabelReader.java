@@ -78,7 +78,7 @@ public final class LabelReader {
     static Optional<Read> read(String given, Place place, Faults faults) {
         int before = faults.size();
         if (given.length() > LONGEST) {
-            faults.add(place, "is longer than %d characters; a label is like %s".formatted(LONGEST, RIGHT));
+            faults.add(place, "is longer than %s characters; a label is like %s".formatted(LONGEST, RIGHT));
             return Optional.empty();
         }
         LabelReader reader = new LabelReader(normal(given), place, faults);
@@ -277,7 +277,7 @@ public final class LabelReader {
             int nearest = generation.densitiesMbit().stream()
                     .min(Comparator.comparingDouble(known -> Math.abs(Math.log(org.capacityGb(known) / gb))))
                     .map(known -> (int) org.capacityGb(known)).orElseThrow();
-            fault("capacity", gb + "GB", "with %s each device would hold %s Gbit, which %s devices do not; nearest is %dGB"
+            fault("capacity", gb + "GB", "with %s each device would hold %s Gbit, which %s devices do not; nearest is %sGB"
                     .formatted(org, plain(density / 1024), generation, nearest));
         }
     }

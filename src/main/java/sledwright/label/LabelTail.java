@@ -154,7 +154,7 @@ record LabelTail(Generation generation, String voltage, Form form, int mts, Opti
         private boolean unknownRate(int figure) {
             String elsewhere = Stream.of(Generation.values())
                     .filter(other -> other.ofMts(figure).or(() -> other.ofDesignation(figure)).isPresent())
-                    .map(other -> "; %s-%d would be right".formatted(other.prefix(), figure)).collect(Collectors.joining());
+                    .map(other -> "; %s-%s would be right".formatted(other.prefix(), figure)).collect(Collectors.joining());
             fault("speed", rate.group(4), "is no rate of %s in MT/s or MB/s; the nearest is %s%s"
                     .formatted(generation, generation.nearest(figure), elsewhere));
             return !elsewhere.isEmpty();
@@ -213,7 +213,7 @@ record LabelTail(Generation generation, String voltage, Form form, int mts, Opti
             if (part.length() == digits) {
                 spd = Optional.of(part);
             } else {
-                fault("SPD revision", part, "must be %d digits, such as %s".formatted(digits, digits == 4 ? "1010" : "11"));
+                fault("SPD revision", part, "must be %s digits, such as %s".formatted(digits, digits == 4 ? "1010" : "11"));
             }
         }
 

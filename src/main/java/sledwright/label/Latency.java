@@ -29,8 +29,8 @@ public record Latency(List<Integer> cycles) {
         if (cycles.size() == 1) {
             return String.valueOf(cycles.get(0));
         }
-        String digits = cycles.stream().allMatch(cycle -> cycle < 10) ? "%d" : "%02d";
-        return cycles.stream().map(digits::formatted).collect(Collectors.joining());
+        boolean single = cycles.stream().allMatch(cycle -> cycle < 10);
+        return cycles.stream().map(cycle -> (single || cycle > 9 ? "" : "0") + cycle).collect(Collectors.joining());
     }
 
     /** For people, such as {@code 17-17-17}. */

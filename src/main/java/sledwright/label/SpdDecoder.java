@@ -53,11 +53,11 @@ final class SpdDecoder {
     }
 
     private void mean(String field, int address, String meaning) {
-        meanings.add(new Meaning(field, "byte %d: 0x%02X".formatted(address, spd.at(address)), meaning, false));
+        meanings.add(new Meaning(field, "byte %s: 0x%02X".formatted(address, spd.at(address)), meaning, false));
     }
 
     private void fault(String field, int address, String problem) {
-        faults.add(place, "%s 0x%02X in byte %d %s".formatted(field, spd.at(address), address, problem));
+        faults.add(place, "%s 0x%02X in byte %s %s".formatted(field, spd.at(address), address, problem));
     }
 
     private Optional<ModuleLetter> letter() {
@@ -82,7 +82,7 @@ final class SpdDecoder {
         boolean uneven = layout == SpdLayout.DDR4 && spd.bits(address, 6, 1) == 1;
         if (uneven || !Organisation.possible(ranks, stacking, layers, width)) {
             fault("organisation", address, uneven ? "says that the ranks are not alike, which cannot be read"
-                    : "says %d ranks of x%d in layers of %d, which no module has".formatted(ranks, width, layers));
+                    : "says %s ranks of x%s in layers of %s, which no module has".formatted(ranks, width, layers));
             return Optional.empty();
         }
         if (spd.bits(layout.busWidth, 0, 3) != 3) {
@@ -102,7 +102,7 @@ final class SpdDecoder {
                     : "makes a module of %s GB, which is no whole number of GB".formatted(LabelMeanings.plain(gb)));
             return Optional.empty();
         }
-        mean("density", SpdLayout.DENSITY, "%s Gbit a die: %d GB".formatted(LabelMeanings.plain(density.get() / 1024.0), (int) gb));
+        mean("density", SpdLayout.DENSITY, "%s Gbit a die: %s GB".formatted(LabelMeanings.plain(density.get() / 1024.0), (int) gb));
         return Optional.of((int) gb);
     }
 
@@ -140,7 +140,7 @@ final class SpdDecoder {
         Optional<String> card = hasCard ? layout.cardLetter(spd) : Optional.empty();
         Optional<String> revision = card.map(known -> String.valueOf(layout.cardRevision(spd)));
         Optional<SpeedBin> bin = speedForm ? SpeedBin.of(latency, layout.generation, mts, organisation.stacked()) : Optional.empty();
-        String spdRevision = "%d%d".formatted(spd.bits(1, 4, 4), spd.bits(1, 0, 4));
+        String spdRevision = "%s%s".formatted(spd.bits(1, 4, 4), spd.bits(1, 0, 4));
         Optional<Latency> cas = speedForm ? Optional.empty() : Optional.of(new Latency(latency.cycles().subList(0, 1)));
         return new ModuleLabel(capacityGb, Optional.of(organisation), layout.generation, layout.voltage(spd),
                 speedForm ? Form.SPEED : Form.BANDWIDTH, mts, bin, letter, cas, card, revision,

@@ -51,7 +51,7 @@ public final class SpdReader {
 
     private static void unreadable(SpdBytes spd, Place place, Faults faults) {
         if (spd.size() < LEAST_BYTES) {
-            faults.add(place, "holds %d bytes; an SPD has 256 (DDR3) or 512 (DDR4), of which at least the first %d are needed"
+            faults.add(place, "holds %s bytes; an SPD has 256 (DDR3) or 512 (DDR4), of which at least the first %s are needed"
                     .formatted(spd.size(), LEAST_BYTES));
         } else {
             int key = spd.at(SpdLayout.KEY);

@@ -53,7 +53,7 @@ public final class Planner {
     private static void requireRanked(List<Verdict> verdicts) {
         for (int i = 1; i < verdicts.size(); i++) {
             if (verdicts.get(i).score().compareTo(verdicts.get(i - 1).score()) > 0) {
-                throw new DefectException("Rank %d is better than rank %d:\n%s\n%s".formatted(i + 1, i,
+                throw new DefectException("Rank %s is better than rank %s:\n%s\n%s".formatted(i + 1, i,
                         details(verdicts.get(i)), details(verdicts.get(i - 1))));
             }
         }

@@ -82,7 +82,7 @@ final class Trades {
         long price = order.price().total();
         OptionalLong each = order.price().perUnit(figures.throughput() * machines);
         return new Trade(Criterion.PRICE, price, Sentence.of("%s %s%s.",
-                machines == 1 ? "The machine costs" : Sentence.of("The %d machines cost", machines), order.words(price),
+                machines == 1 ? "The machine costs" : Sentence.of("The %s machines cost", machines), order.words(price),
                 each.isPresent() ? Sentence.of(", %s for each unit of throughput", order.words(each.getAsLong())) : ""));
     }
 

@@ -60,7 +60,7 @@ final class BuildDraft {
         if (processor.isEmpty() && count.orElse(1) > 0) {
             top.missing("processor");
         } else if (processor.size() > 1 && count.isPresent() && count.get() != processor.size()) {
-            top.faults().add(top.place("processors"), "processors %d must be %d, as many as processor lists"
+            top.faults().add(top.place("processors"), "processors %s must be %s, as many as processor lists"
                     .formatted(count.get(), processor.size()));
         } else if (processor.size() == 1 && !top.has("processors")) {
             top.missing("processors");

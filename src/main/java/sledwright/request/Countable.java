@@ -92,8 +92,8 @@ final class Countable {
         double sum = before + each * count;
         if (sum > most) {
             long right = (long) Math.max(0, (most - before) / each);
-            faults.add(machines, "machines \"%d\": %s, at the catalogue's dearest, can come to more than can be counted; %s"
-                    .formatted(count, what, right > 0 ? "it must be at most %d here".formatted(right)
+            faults.add(machines, "machines \"%s\": %s, at the catalogue's dearest, can come to more than can be counted; %s"
+                    .formatted(count, what, right > 0 ? "it must be at most %s here".formatted(right)
                     : "not even one can be counted" + mistyped()));
             return before;
         }

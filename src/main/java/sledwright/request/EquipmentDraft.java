@@ -75,7 +75,7 @@ record EquipmentDraft(List<VolumeWish> volumes, List<CardFields> cards, List<Ent
             row.finish();
             Place earlier = name.isEmpty() ? null : seen.putIfAbsent(name, row.place());
             if (earlier != null) {
-                faults.add(row.place("name"), "volume \"%s\" stands twice, first at line %d".formatted(Field.shown(name), earlier.line()));
+                faults.add(row.place("name"), "volume \"%s\" stands twice, first at line %s".formatted(Field.shown(name), earlier.line()));
             }
             level.ifPresent(found -> wishes.add(new VolumeWish(name, usableGb, found, kind, link, spares)));
         }

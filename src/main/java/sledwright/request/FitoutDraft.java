@@ -50,7 +50,7 @@ record FitoutDraft(List<VolumeFields> volumes, Optional<Field> driver, List<Entr
             String name = row.sku("name");
             Place earlier = name.isEmpty() ? null : seen.putIfAbsent(name, row.place());
             if (earlier != null) {
-                faults.add(row.place("name"), "volume \"%s\" stands twice, first at line %d".formatted(Field.shown(name), earlier.line()));
+                faults.add(row.place("name"), "volume \"%s\" stands twice, first at line %s".formatted(Field.shown(name), earlier.line()));
             }
             Optional<RaidLevel> level = row.required("level").flatMap(field -> field.word(RaidLevel::named, EquipmentDraft.LEVELS, faults));
             String group = row.text("group");

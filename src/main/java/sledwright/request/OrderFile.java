@@ -85,7 +85,7 @@ public final class OrderFile implements RequestFile {
             lines.add(new LineDraft(draft, priority, uniform));
             Place earlier = names.putIfAbsent(draft.figures().name(), section.place());
             if (earlier != null) {
-                faults.add(section.place("name"), "line \"%s\" stands twice, first at line %d"
+                faults.add(section.place("name"), "line \"%s\" stands twice, first at line %s"
                         .formatted(Field.shown(draft.figures().name()), earlier.line()));
             }
         }

@@ -68,7 +68,7 @@ final class Overrides {
         }
         depth++;
         if (depth > YamlReader.DEEPEST) {
-            faults.add(place, "must not go through more than %d keys".formatted(YamlReader.DEEPEST));
+            faults.add(place, "must not go through more than %s keys".formatted(YamlReader.DEEPEST));
             return group;
         }
         String name = group.values().keySet().stream().filter(key -> path.startsWith(key + "."))

@@ -74,7 +74,7 @@ public final class SupplyTable {
         int least = row.wholeIfAny("min_quantity", CatalogBounds.MIN_QUANTITY).orElse(1);
         if (row.has("available") && row.has("min_quantity") && available > 0 && least > available) {
             row.field("min_quantity")
-                    .ifPresent(field -> field.fault("is more than the %d that are available".formatted(available), row.faults()));
+                    .ifPresent(field -> field.fault("is more than the %s that are available".formatted(available), row.faults()));
         }
         return new Draft(sku, row.text("supplier"), unitCost, available, least,
                 row.wholeIfAny("lead_days", CatalogBounds.LEAD_DAYS).orElse(0),
@@ -88,7 +88,7 @@ public final class SupplyTable {
                 Place earlier = seen.putIfAbsent(List.of(draft.sku().get().text(), supplier.apply(draft), draft.condition()),
                         draft.place());
                 if (earlier != null) {
-                    draft.sku().get().fault("is offered twice by \"%s\" in that condition, first at line %d"
+                    draft.sku().get().fault("is offered twice by \"%s\" in that condition, first at line %s"
                             .formatted(Field.shown(supplier.apply(draft)), earlier.line()), faults);
                 }
             }

@@ -7,6 +7,7 @@ import java.util.OptionalLong;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
 import sledwright.generator.time.Deadline;
+import sledwright.words.Numbers;
 
 /**
  * The best purchases if every course of events could be looked at before orders are filled, and units could be broken.
@@ -94,7 +95,7 @@ final class HindsightRelaxation {
                 inner = point;
             }
             if (round % ROUNDS_TOLD == 0) {
-                progress.accept("round %d: %.1f %% of the bound reached".formatted(round, 100 * inner.value() / bound));
+                progress.accept("round %s: %s %% of the bound reached".formatted(round, Numbers.plain(100 * inner.value() / bound)));
             }
         }
         return new Answer(bound, inner.value(), inner.bought(), inner.prices(), round);

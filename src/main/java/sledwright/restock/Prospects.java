@@ -18,6 +18,7 @@ import sledwright.restock.Counter.Tally;
 import sledwright.restock.RestockPlan.Buy;
 import sledwright.restock.RestockPlan.ClassOutlook;
 import sledwright.restock.RestockPlan.PartOutlook;
+import sledwright.words.Numbers;
 
 /** What a plan is for and what is to be expected of it: its purchases, the orders of each class, each part. */
 final class Prospects {
@@ -108,10 +109,12 @@ final class Prospects {
         }
         int standing = shelves.standing(sku);
         return "%s; %s.".formatted(standing == 0 ? "None is there"
-                        : "The %d there fall short in %.0f %% of courses".formatted(standing, 100 * with.needed().getOrDefault(sku, 0.0)),
+                        : "The %s there fall short in %s %% of courses".formatted(standing,
+                                Math.round(100 * with.needed().getOrDefault(sku, 0.0))),
                 orders.entrySet().stream().filter(entry -> entry.getValue() >= WORTH_TELLING)
                         .sorted(Map.Entry.<String, Double>comparingByValue().reversed().thenComparing(Map.Entry.comparingByKey())).limit(3)
-                        .map(entry -> "%.1f orders of %s".formatted(entry.getValue(), entry.getKey()))
+                        .map(entry -> "%s orders of %s".formatted(
+                                Numbers.decimal(Math.round(10 * entry.getValue()) / 10.0), entry.getKey()))
                         .reduce((one, other) -> one + ", " + other).map(all -> "goes into " + all)
                         .orElse("goes into hardly any order that is expected"));
     }

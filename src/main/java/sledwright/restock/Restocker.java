@@ -45,7 +45,7 @@ public final class Restocker {
         this.deadline = deadline;
         this.progress = progress;
         shelves = new Shelves(catalog, request);
-        progress.accept("searching builds for %d classes of orders".formatted(request.classes().size()));
+        progress.accept("searching builds for %s classes of orders".formatted(request.classes().size()));
         choices = new Choices(shelves, deadline);
         made = Courses.draw(request, request.samples(), 2 * seed + 1);
         tried = Courses.draw(request, request.samples(), 2 * seed + 2);
@@ -126,7 +126,7 @@ public final class Restocker {
         double[] start = earlier.map(known -> program.carriedPurchases(known.program(), known.answer().bought()))
                 .orElseGet(() -> new double[program.purchases().size()]);
         HindsightRelaxation.Answer answer = relaxation.solve(request.budget(), start, tolerance, MOST_ROUNDS, progress);
-        progress.accept("bound over %d builds on %d courses after %s".formatted(choices.size(), courses.size(),
+        progress.accept("bound over %s builds on %s courses after %s".formatted(choices.size(), courses.size(),
                 Numbers.counted(answer.rounds(), "round")));
         return new Relaxed(program, hindsight, relaxation, answer);
     }

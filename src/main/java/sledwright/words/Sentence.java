@@ -23,7 +23,7 @@ public final class Sentence {
     }
 
     /**
-     * A sentence with gaps: {@code %s} or {@code %d} for the next value, {@code %2$s} for the second, {@code %%} for a percent sign.
+     * A sentence with gaps: {@code %s} for the next value, {@code %2$s} for the second, {@code %%} for a percent sign.
      *
      * @param values sentences, variables, and anything else that is written the same everywhere, such as part numbers and whole numbers
      */

@@ -32,7 +32,7 @@ record Delivery(List<Incoming> rows, List<Fault> refused) {
                 || !table.whenEmpty(column).isEmpty()).toList() : List.of();
         Optional<Headings> found = Headings.find(grid, mapping, optional, faults);
         if (found.isPresent() && grid.rows().size() - found.get().firstRow() > GridReader.MOST_ROWS) {
-            faults.add(Place.of(grid.file()), "has more than %d rows below its headings; split it".formatted(GridReader.MOST_ROWS));
+            faults.add(Place.of(grid.file()), "has more than %s rows below its headings; split it".formatted(GridReader.MOST_ROWS));
             return Optional.empty();
         }
         return found.map(headings -> new Reader(grid, mapping, table, headings).delivery());
@@ -83,7 +83,7 @@ record Delivery(List<Incoming> rows, List<Fault> refused) {
                 List<String> key = RowKey.of(table, read::text);
                 Place earlier = refused.since(before) ? null : seen.putIfAbsent(key, read.place());
                 if (earlier != null) {
-                    refused.add(read.place(), "%s stands twice, first at line %d".formatted(RowKey.words(table, key), earlier.line()));
+                    refused.add(read.place(), "%s stands twice, first at line %s".formatted(RowKey.words(table, key), earlier.line()));
                 }
                 if (!refused.since(before)) {
                     rows.add(read);

@@ -132,6 +132,6 @@ record StandingTable(Path folder, CatalogTable table, Optional<byte[]> bytes, Ma
                 throw failed;
             }
         }
-        throw new IOException("%d old copies stand beside %s; move them away".formatted(MOST_BACKUPS, file));
+        throw new IOException("%s old copies stand beside %s; move them away".formatted(MOST_BACKUPS, file));
     }
 }

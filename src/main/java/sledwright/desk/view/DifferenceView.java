@@ -39,7 +39,7 @@ public record DifferenceView(String before, String after, LocalDate pricedBefore
 
         private static String words(BuildView build) {
             Map<String, Integer> modules = build.heaviest().modules();
-            return "%s, %d x %s, %s, %s%s".formatted(build.platform(), build.processors(), build.processorSku().orElse("no processor"),
+            return "%s, %s x %s, %s, %s%s".formatted(build.platform(), build.processors(), build.processorSku().orElse("no processor"),
                     build.cooling().orElse("no heat sink kit"),
                     modules.entrySet().stream().map(entry -> entry.getValue() + " x " + entry.getKey()).collect(Collectors.joining(", ")),
                     build.supply().map(supply -> ", " + build.supplies() + " x " + supply).orElse(""));

@@ -30,7 +30,7 @@ final class OffersOfUnusableParts implements Audit.Check {
             OfferRow offer = row.value();
             if (unusable.contains(offer.sku()) && offer.available() > 0 && seen.add(List.of(offer.sku(), offer.lot()))) {
                 warnings.add(new Warning(id(), row.place(),
-                        "lot %s offers %d of %s, which no platform takes.".formatted(offer.lot(), offer.available(),
+                        "lot %s offers %s of %s, which no platform takes.".formatted(offer.lot(), offer.available(),
                         offer.sku())));
             }
         }

@@ -24,7 +24,7 @@ final class PartsWithoutPlatform implements Audit.Check {
                 "no platform takes processor %s: socket %s, generation %s, %s W.".formatted(processor.sku(),
                         processor.socket(), processor.generation(), Numbers.plain(processor.tdpW())))));
         catalog.modules().stream().filter(module -> !Usable.anywhere(module, catalog)).forEach(module -> warnings.add(new Warning(id(),
-                placed.parts().get(module.sku()), "no platform takes memory module %s: %s %s with %d ranks."
+                placed.parts().get(module.sku()), "no platform takes memory module %s: %s %s with %s ranks."
                 .formatted(module.sku(), module.generation(), module.type().label(), module.ranks()))));
         return warnings;
     }

@@ -105,7 +105,7 @@ final class PricesOffTrend implements Audit.Check {
             if (distance >= Math.log(LEAST_FACTOR) && MAD_OF_NORMAL * distance > HIGHEST_SCORE * mad) {
                 OfferRow offer = each.row().value();
                 warnings.add(new Warning(id(), each.row().place(),
-                        "lot %s sells %s at %s %s %s; the median of %d like lots (%s) is %s: is the price right?"
+                        "lot %s sells %s at %s %s %s; the median of %s like lots (%s) is %s: is the price right?"
                         .formatted(offer.lot(), offer.sku(), amount(each.log(), catalog), catalog.currency(), each.unit(), priced.size(),
                         words(like), amount(median, catalog))));
             }

@@ -40,7 +40,7 @@ final class ChoiceDemands {
                         most = oracle.cheapest(terms.withMachines(number)).isPresent() ? number : most;
                     }
                     return new Concession(terms.withMachines(most), String.valueOf(most), "the most is " + Numbers.counted(most, "machine"),
-                            "order %s instead of %d".formatted(Numbers.counted(most, "machine"), count));
+                            "order %s instead of %s".formatted(Numbers.counted(most, "machine"), count));
                 }));
     }
 
@@ -55,7 +55,7 @@ final class ChoiceDemands {
                             .filter(number -> oracle.cheapest(exactly.apply(terms, number)).isPresent()).findFirst().orElseThrow();
                     String number = Numbers.counted(nearest, "processor");
                     return new Concession(exactly.apply(terms, nearest), String.valueOf(nearest), "a build needs " + number,
-                            "take %s instead of %d".formatted(number, count));
+                            "take %s instead of %s".formatted(number, count));
                 }));
     }
 

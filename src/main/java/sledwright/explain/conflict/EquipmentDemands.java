@@ -81,8 +81,8 @@ final class EquipmentDemands {
                 terms -> with(terms, terms.request().equipment().volumes(), less(terms.request().equipment().cards(), wish)),
                 (terms, oracle) -> fewer(wish.count(), number -> of(terms, wish, number), oracle)
                         .map(most -> new Concession(of(terms, wish, most), String.valueOf(most),
-                                Sentence.of("there is room for %d of them", most),
-                                Sentence.of("fit %d instead of %s", most, words)))
+                                Sentence.of("there is room for %s of them", most),
+                                Sentence.of("fit %s instead of %s", most, words)))
                         .orElseGet(() -> new Concession(terms, "", Sentence.of("%s cannot be had", words),
                         Sentence.of("do without %s", words))));
     }
@@ -94,11 +94,11 @@ final class EquipmentDemands {
     }
 
     private static Demand extra(String sku, int units) {
-        return new Demand(PartsNeeded.KEY, Optional.of(sku), String.valueOf(units), Sentence.of("%d x %s for each machine", units, sku),
+        return new Demand(PartsNeeded.KEY, Optional.of(sku), String.valueOf(units), Sentence.of("%s x %s for each machine", units, sku),
                 terms -> of(terms, sku, 0), (terms, oracle) -> {
             int most = fewer(units, number -> of(terms, sku, number), oracle).orElse(0);
-            return new Concession(of(terms, sku, most), String.valueOf(most), "%d x %s can be had for each machine".formatted(most, sku),
-                    "take %d x %s instead of %d".formatted(most, sku, units));
+            return new Concession(of(terms, sku, most), String.valueOf(most), "%s x %s can be had for each machine".formatted(most, sku),
+                    "take %s x %s instead of %s".formatted(most, sku, units));
         });
     }
 

@@ -193,7 +193,7 @@ public final class Lacks {
             }
             int fewest = lots.stream().mapToInt(Lot::minQuantity).min().orElseThrow();
             if (fewest > need.getValue()) {
-                return unsold(Sentence.of("A build needs %s of %s; no lot sells fewer than %d.",
+                return unsold(Sentence.of("A build needs %s of %s; no lot sells fewer than %s.",
                         Numbers.counted(need.getValue(), "unit"), need.getKey(), fewest));
             }
         }
@@ -274,7 +274,7 @@ public final class Lacks {
     private Violation unsold(Stream<? extends Part> parts, String noun) {
         List<String> skus = parts.map(Part::sku).distinct().toList();
         List<String> told = new ArrayList<>(skus.subList(0, Math.min(TOLD, skus.size())));
-        String some = skus.size() > TOLD ? "%s or another of %d".formatted(String.join(", ", told), skus.size())
+        String some = skus.size() > TOLD ? "%s or another of %s".formatted(String.join(", ", told), skus.size())
                 : Sentences.list(told).replace(" and ", " or ");
         return unsold(Sentence.of("No lot offers %s %s for it: %s.", noun.startsWith("e") ? "an" : "a", noun, some));
     }

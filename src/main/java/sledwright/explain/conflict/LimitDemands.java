@@ -99,7 +99,7 @@ final class LimitDemands {
                             .orElseThrow();
                     return new Concession(within.apply(terms, OptionalInt.of(days)), String.valueOf(days),
                             "the last part arrives in %s at the earliest".formatted(Numbers.counted(days, "day")),
-                            "wait %s instead of %d".formatted(Numbers.counted(days, "day"), mostDays));
+                            "wait %s instead of %s".formatted(Numbers.counted(days, "day"), mostDays));
                 });
     }
 

@@ -34,7 +34,7 @@ final class StockDemand {
         if (missing.isEmpty()) {
             return cheapLots(terms, order, stock);
         }
-        String reach = "a build needs " + Sentences.list(missing.entrySet().stream().map(entry -> "%s of %s (%d in stock)".formatted(
+        String reach = "a build needs " + Sentences.list(missing.entrySet().stream().map(entry -> "%s of %s (%s in stock)".formatted(
                 Numbers.counted(entry.getValue()[0], "unit"), entry.getKey(), entry.getValue()[1])).toList());
         String advice = "get " + Sentences.list(missing.entrySet().stream().map(entry -> "%s of %s".formatted(
                 Numbers.counted(entry.getValue()[0] - entry.getValue()[1], "more unit"), entry.getKey())).toList());
@@ -50,7 +50,7 @@ final class StockDemand {
                     .filter(lot -> lot.lot().equals(pick.lot().lot()) && lot.onHand() == pick.lot().onHand())
                     .mapToInt(Lot::available).sum();
             if (given < pick.quantity()) {
-                reach.add("%s of %s from lot %s (%d there)".formatted(
+                reach.add("%s of %s from lot %s (%s there)".formatted(
                         Numbers.counted(pick.quantity(), "unit"), pick.sku(), pick.lot().lot(), given));
                 advice.add("%s of %s at the price of lot %s".formatted(
                         Numbers.counted(pick.quantity() - given, "more unit"), pick.sku(), pick.lot().lot()));

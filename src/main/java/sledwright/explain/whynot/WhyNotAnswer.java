@@ -122,7 +122,7 @@ public final class WhyNotAnswer {
     private String machines(Order order) {
         long holding = order.machines().stream().filter(this::holds).count();
         int all = order.machines().size();
-        return holding == all ? "" : " (in %d of %s)".formatted(holding, Numbers.counted(all, "machine"));
+        return holding == all ? "" : " (in %s of %s)".formatted(holding, Numbers.counted(all, "machine"));
     }
 
     private boolean holds(Build build) {
@@ -131,7 +131,7 @@ public final class WhyNotAnswer {
 
     private String parts(Order order) {
         Build build = order.machines().stream().filter(this::holds).findFirst().orElseThrow();
-        return "%s with %d x %s and %s".formatted(build.platform().sku(), build.processors().size(), build.processor().sku(),
+        return "%s with %s x %s and %s".formatted(build.platform().sku(), build.processors().size(), build.processor().sku(),
                 build.modules().values().stream().collect(Collectors.groupingBy(module -> module.sku(), java.util.TreeMap::new,
                         Collectors.counting())).entrySet().stream().map(group -> group.getValue() + " x " + group.getKey())
                         .collect(Collectors.joining(" + ")));

@@ -113,7 +113,7 @@ public final class OrderPlanner {
         boolean plain = outcome.order().modulePartCharge() == 0
                 && outcome.order().lines().stream().allMatch(line -> line.request().objective() == Objective.CHEAPEST);
         if (plain && outcome.price().total() != Math.round(outcome.best())) {
-            throw new DefectException("An order of %d minor units was counted as %s.".formatted(outcome.price().total(), outcome.best()));
+            throw new DefectException("An order of %s minor units was counted as %s.".formatted(outcome.price().total(), outcome.best()));
         }
     }
 }

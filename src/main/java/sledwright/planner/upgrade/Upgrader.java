@@ -119,7 +119,7 @@ public final class Upgrader {
                 labour.perMachine() * installed.machines() + labour.perModule() * modulesPutIn, found.price().licence(),
                 pulled.entrySet().stream().mapToLong(part -> installed.credit(part.getKey()) * part.getValue()).sum());
         if (spend.total() != found.price().total()) {
-            throw new DefectException("The search finds %d to spend, the plan comes to %s".formatted(found.price().total(), spend));
+            throw new DefectException("The search finds %s to spend, the plan comes to %s".formatted(found.price().total(), spend));
         }
         Map<Build, Integer> alike = new LinkedHashMap<>();
         machines.forEach(build -> alike.merge(build, 1, Integer::sum));

@@ -39,7 +39,7 @@ public final class BuildText {
         }
         String groups = memory.entrySet().stream().map(group -> group.getValue() + " x " + group.getKey())
                 .collect(Collectors.joining(" + "));
-        return "%s GB = %d GB".formatted(groups, build.figures().memoryGb());
+        return "%s GB = %s GB".formatted(groups, build.figures().memoryGb());
     }
 
     /** The figure, marked where it is an estimate. */
@@ -64,15 +64,15 @@ public final class BuildText {
     /** What one machine is made of, in words. */
     public static String machine(BuildView build) {
         List<String> parts = new ArrayList<>(List.of(build.platform() + " (" + build.platformName() + ")"));
-        build.processor().ifPresent(processor -> parts.add("%s (%d cores, %s GHz, %s GHz all cores)".formatted(processors(build),
+        build.processor().ifPresent(processor -> parts.add("%s (%s cores, %s GHz, %s GHz all cores)".formatted(processors(build),
                 processor.cores(), Numbers.plain(processor.baseGhz()), Numbers.plain(processor.allCoreGhz()))));
         build.cooling().ifPresent(sku -> parts.add("heat sink " + sku));
-        parts.add(build.supply().map(sku -> "%d x %s".formatted(build.supplies(), sku)).orElseGet(() -> fed(build.heaviest().fitout())));
+        parts.add(build.supply().map(sku -> "%s x %s".formatted(build.supplies(), sku)).orElseGet(() -> fed(build.heaviest().fitout())));
         return String.join(", ", parts);
     }
 
     private static String fed(Fitout fitout) {
-        return fitout.housed().map(housed -> "in %d x %s with %d x %s each".formatted(housed.count(), housed.enclosure().sku(),
+        return fitout.housed().map(housed -> "in %s x %s with %s x %s each".formatted(housed.count(), housed.enclosure().sku(),
                 housed.supply().count(), housed.supply().sku())).orElse("fed by the enclosure");
     }
 
@@ -165,7 +165,7 @@ public final class BuildText {
         page.heading("Slots" + which + side).table(slots(map));
         if (build.machines().size() > 1) {
             page.heading("The machines differ in part numbers");
-            build.machines().forEach(machine -> page.item("- ", "%d %s: %s".formatted(machine.count(),
+            build.machines().forEach(machine -> page.item("- ", "%s %s: %s".formatted(machine.count(),
                     machine.count() == 1 ? "machine" : "machines", machine.modules().entrySet().stream()
                             .map(entry -> entry.getValue() + " x " + entry.getKey()).collect(Collectors.joining(", ")))));
         }

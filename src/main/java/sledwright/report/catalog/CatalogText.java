@@ -43,7 +43,7 @@ public final class CatalogText {
             String bays = String.valueOf(enclosure.bays());
             String takes = String.join(", ", enclosure.takes());
             for (CatalogView.Feed feed : enclosure.feeds()) {
-                table.row(sku, bays, takes, "%d x %s, %d may fail".formatted(feed.count(), feed.sku(), feed.redundant()),
+                table.row(sku, bays, takes, "%s x %s, %s may fail".formatted(feed.count(), feed.sku(), feed.redundant()),
                         Numbers.plain(feed.sledsW()));
                 sku = "";
                 bays = "";

@@ -86,11 +86,11 @@ public final class SvgChart {
         double height = drawings.stream().mapToDouble(drawing -> drawing.height).sum();
         StringBuilder file = new StringBuilder("""
                 <?xml version="1.0" encoding="UTF-8"?>
-                <svg xmlns="http://www.w3.org/2000/svg" class="chart" width="%d" height="%s" viewBox="0 0 %d %s" role="img" aria-label="%s">
+                <svg xmlns="http://www.w3.org/2000/svg" class="chart" width="%s" height="%s" viewBox="0 0 %s %s" role="img" aria-label="%s">
                 <title>%s</title>
                 <style>@media screen and (prefers-color-scheme: dark) {
                 %s}</style>
-                <rect class="ground" width="%d" height="%s" fill="#ffffff"/>
+                <rect class="ground" width="%s" height="%s" fill="#ffffff"/>
                 """.formatted(WIDTH, n(height), WIDTH, n(height), escaped(title), escaped(title), DARK_STYLE, WIDTH, n(height)));
         double from = 0;
         for (SvgChart drawing : drawings) {
@@ -112,10 +112,10 @@ public final class SvgChart {
     /** @param from where the drawing begins in its file */
     private String draw(double from) {
         String label = escaped(chart.title() + ". " + chart.description());
-        add("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %d %s\" role=\"%s\" aria-label=\"%s\" class=\"chart\""
+        add("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %s %s\" role=\"%s\" aria-label=\"%s\" class=\"chart\""
                 + " font-family=\"%s\" font-size=\"12\"%s>",
                 WIDTH, n(height), use == Use.LIVE ? "group" : "img", label, FONT,
-                use == Use.FILE ? " y=\"%s\" width=\"%d\" height=\"%s\"".formatted(n(from), WIDTH, n(height)) : "");
+                use == Use.FILE ? " y=\"%s\" width=\"%s\" height=\"%s\"".formatted(n(from), WIDTH, n(height)) : "");
         if (use == Use.FILE) {
             add("<desc>%s</desc>", escaped(chart.description()));
             text(8, 26, "start", "ink", "#1b1f23", 15, true, chart.title());
@@ -292,7 +292,7 @@ public final class SvgChart {
     }
 
     private void text(double x, double y, String anchor, String className, String colour, int size, boolean bold, String words) {
-        add("<text class=\"%s\" x=\"%s\" y=\"%s\" text-anchor=\"%s\" fill=\"%s\" font-size=\"%d\"%s>%s</text>", className, n(x), n(y),
+        add("<text class=\"%s\" x=\"%s\" y=\"%s\" text-anchor=\"%s\" fill=\"%s\" font-size=\"%s\"%s>%s</text>", className, n(x), n(y),
                 anchor, colour, size, bold ? " font-weight=\"700\"" : "", escaped(words));
     }
 

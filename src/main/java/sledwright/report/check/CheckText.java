@@ -24,7 +24,7 @@ public final class CheckText {
         if (view.valid()) {
             page.text(Ink.GOOD, "valid: every rule holds");
         } else {
-            page.text(Ink.BAD, "invalid: %d %s".formatted(broken, broken == 1 ? "breach of a rule" : "breaches of rules"));
+            page.text(Ink.BAD, "invalid: %s %s".formatted(broken, broken == 1 ? "breach of a rule" : "breaches of rules"));
             page.gap();
             TextTable table = new TextTable().column("rule", Fit.LEFT).column("where", Fit.FLEXIBLE).column("what is wrong", Fit.FLEXIBLE);
             for (Violation violation : view.violations()) {
@@ -48,7 +48,7 @@ public final class CheckText {
                 .row("cores", figures.cores() + " (" + BuildText.processors(view.build()) + ")")
                 .row("memory", BuildText.memory(view.build())
                         + (figures.usableGb() == figures.memoryGb() ? "" : ", " + Numbers.plain(figures.usableGb()) + " GB usable"))
-                .row("memory speed", "%d MT/s, set by %s".formatted(figures.speed().mts(), figures.speed().setBy().label()))
+                .row("memory speed", "%s MT/s, set by %s".formatted(figures.speed().mts(), figures.speed().setBy().label()))
                 .row("memory bandwidth", Numbers.plain(figures.bandwidthGbs()) + " GB/s")
                 .row("throughput", BuildText.throughput(figures) + (figures.throughputEstimated() ? " (an estimate)" : ""))
                 .row("load", Numbers.plain(figures.loadW()) + " W" + (figures.wallW().isPresent() ? ", " + wall + " W from the wall" : ""))

@@ -76,7 +76,7 @@ final class CompareCharts {
         BuildView build = view.build(point.build());
         List<String> parts = new ArrayList<>();
         parts.add("%s, %s".formatted(words.money(point.cost()), amount(curve, point.figure())));
-        parts.add("build %d: %s, %s, %s".formatted(point.build(), build.platform(), BuildText.processors(build), BuildText.memory(build)));
+        parts.add("build %s: %s, %s, %s".formatted(point.build(), build.platform(), BuildText.processors(build), BuildText.memory(build)));
         if (point.knee()) {
             parts.add("the knee");
         }
@@ -95,7 +95,7 @@ final class CompareCharts {
         PointView from = first.points().get(0);
         PointView to = first.points().get(first.points().size() - 1);
         return curves.size() > 1
-                ? "A staircase for each of %d platforms; filled points are ahead of all other platforms. The table has every point."
+                ? "A staircase for each of %s platforms; filled points are ahead of all other platforms. The table has every point."
                 .formatted(curves.size())
                 : "A staircase of %s, from %s for %s to %s for %s. The table has every point.".formatted(
                 Numbers.counted(first.points().size(), "point"), amount(first, from.figure()), words.money(from.cost()),

@@ -33,7 +33,7 @@ final class CompareNotes {
         }
         if (view.energy().isPresent()) {
             notes.add(new Note("Total cost",
-                    "The price and the energy: the watts from the wall at the mean share of the load, for %,d hours a year. Where the"
+                    "The price and the energy: the watts from the wall at the mean share of the load, for %s hours a year. Where the"
                     .formatted(EnergyCost.HOURS_A_YEAR) + " efficiency of the supply is not known, its loss is left out."));
         }
         return notes;

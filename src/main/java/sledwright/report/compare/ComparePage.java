@@ -123,7 +123,7 @@ public final class ComparePage {
     }
 
     private String open(CurveView curve) {
-        return "%sThe first %d of %d points are proved%s."
+        return "%sThe first %s of %s points are proved%s."
                 .formatted(curve.platform().map(sku -> sku + ": ").orElse(""), curve.proved(), curve.points().size(),
                 curve.bound().map(bound -> "; nothing that gives more costs less than " + words.money(bound)).orElse(""));
     }

@@ -53,7 +53,7 @@ public final class CompareText {
 
     private String write() {
         page.text(Ink.HEAD, "%s: what money buys, %s".formatted(view.request(),
-                view.machines() == 1 ? "1 machine" : "prices of all %d machines, figures of one".formatted(view.machines())));
+                view.machines() == 1 ? "1 machine" : "prices of all %s machines, figures of one".formatted(view.machines())));
         addStatus();
         view.energy().ifPresent(energy ->
                 page.text(("Energy: %s years at %s %s a kWh, %s %% of the load on average. Total cost is the price and "
@@ -95,7 +95,7 @@ public final class CompareText {
     private String unfinished(CurveView curve) {
         String name = heading(curve) + curve.platform().map(sku -> " on " + sku).orElse("");
         return "%s: %s proved%s".formatted(name, curve.proved() == 0 ? "no point is" : curve.proved() == 1 ? "the first point is"
-                        : "the first %d points are".formatted(curve.proved()),
+                        : "the first %s points are".formatted(curve.proved()),
                 curve.bound().map(bound -> "; nothing that gives more costs less than %s %s".formatted(bound, view.currency())).orElse(""));
     }
 
@@ -137,7 +137,7 @@ public final class CompareText {
         Shortened rows = curve.shortened();
         page.text("%s a point, %s the knee, %s the best price of a unit, %s both.".formatted(POINT, KNEE, BEST, BOTH)
                 + (rows.left() == 0 ? ""
-                : " %d of %d points are left out below: those that are less than %s %% better than the one before.".formatted(rows.left(),
+                : " %s of %s points are left out below: those that are less than %s %% better than the one before.".formatted(rows.left(),
                         curve.points().size(), Numbers.plain(100 * rows.share()))));
     }
 
@@ -207,7 +207,7 @@ public final class CompareText {
 
     private void addTogether(TogetherView all) {
         page.heading("All figures together");
-        page.text("Each of these %d builds beats every cheaper one of them by %s %% in some figure, and none that does so is missing%s."
+        page.text("Each of these %s builds beats every cheaper one of them by %s %% in some figure, and none that does so is missing%s."
                 .formatted(
                 all.builds().size(), Numbers.plain(100 * all.share()), all.complete() ? "" : all.full()
                         ? " below the price of the last: no more than these are looked for" : view.doubts().late()

@@ -24,7 +24,7 @@ public final class ImportReport {
     public static String text(ImportView view, Screen screen) {
         Page page = new Page(screen);
         page.text(Ink.HEAD, "%s into %s".formatted(view.list(), view.file()));
-        page.text("rows: %d added, %d changed, %d unchanged, %d not taken"
+        page.text("rows: %s added, %s changed, %s unchanged, %s not taken"
                 .formatted(view.added(), view.changed(), view.unchanged(), view.refusedRows()));
         changes(page, "Added", view, true);
         changes(page, "Changed", view, false);

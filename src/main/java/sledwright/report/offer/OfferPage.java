@@ -131,7 +131,7 @@ public final class OfferPage {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact(build.count() == 1 ? "Machine" : build.count() + " machines, each", build.platformName()));
         build.processor().ifPresent(processor ->
-                facts.add(new Fact("Processors", "%d \u00d7 %s, %d cores at %s GHz (%s GHz with all at work)".formatted(
+                facts.add(new Fact("Processors", "%s \u00d7 %s, %s cores at %s GHz (%s GHz with all at work)".formatted(
                 build.processors(), processor.sku(), processor.cores(), words.figure(processor.baseGhz()),
                 words.figure(processor.allCoreGhz())))));
         String usable = build.figures().usableGb() == build.figures().memoryGb() ? ""
@@ -139,7 +139,7 @@ public final class OfferPage {
         facts.add(new Fact("Memory", "%s = %s GB%s, at %s MT/s"
                 .formatted(SideBySide.modules(build), words.figure(build.figures().memoryGb()), usable,
                 words.figure(build.figures().speed().mts()))));
-        facts.add(new Fact("Power", build.supply().map(sku -> "%d \u00d7 %s".formatted(build.supplies(), sku))
+        facts.add(new Fact("Power", build.supply().map(sku -> "%s \u00d7 %s".formatted(build.supplies(), sku))
                 .orElse("from the enclosure")));
         site().ifPresent(site -> facts.add(new Fact("Checked for", site)));
         facts.add(new Fact("Lead time", build.leadDays() == 0 ? "none: every part is here" : "%s, until the last part is here".formatted(

@@ -169,7 +169,7 @@ public final class OrderText {
     private String users(Lack lack) {
         List<String> users = new ArrayList<>();
         lack.byLine().forEach((line, units) -> users.add(lack.byLine().size() == 1 && units == lack.units() ? line
-                : "%s %d".formatted(line, units)));
+                : "%s %s".formatted(line, units)));
         int housed = lack.units() - lack.byLine().values().stream().mapToInt(Integer::intValue).sum();
         if (housed > 0) {
             users.add("enclosures" + (users.isEmpty() ? "" : " " + housed));
@@ -201,7 +201,7 @@ public final class OrderText {
         Figures figures = group.build().figures();
         String usable = figures.usableGb() == figures.memoryGb() ? "" : ", %s GB of it usable".formatted(Numbers.plain(figures.usableGb()));
         String wall = figures.wallW().isPresent() ? " (%s W from the wall)".formatted(BuildText.wall(figures)) : "";
-        return "Each: %d cores, throughput %s; %d GB%s at %d MT/s (set by %s), %s GB/s, %s; %s W%s. All: %s"
+        return "Each: %s cores, throughput %s; %s GB%s at %s MT/s (set by %s), %s GB/s, %s; %s W%s. All: %s"
                 .formatted(figures.cores(), BuildText.throughput(figures), figures.memoryGb(), usable, figures.speed().mts(),
                 figures.speed().setBy().label(), Numbers.plain(figures.bandwidthGbs()),
                 Numbers.counted(figures.spareSlots(), "slot left", "slots left"), Numbers.plain(figures.loadW()), wall,
@@ -216,8 +216,8 @@ public final class OrderText {
     }
 
     private void addPicked(Filled line, Group group, Picked picked) {
-        String which = picked.machines() == 1 ? "machine %d".formatted(picked.first())
-                : "each of machines %d to %d".formatted(picked.first(), picked.last());
+        String which = picked.machines() == 1 ? "machine %s".formatted(picked.first())
+                : "each of machines %s to %s".formatted(picked.first(), picked.last());
         page.text("To pick for %s:".formatted(line.asked() == 1 ? "the machine" : which));
         TextTable table = new TextTable().column("", Fit.LEFT).column("", Fit.LEFT).column("", Fit.FLEXIBLE).column("", Fit.FLEXIBLE)
                 .column("", Fit.RIGHT);
@@ -230,15 +230,15 @@ public final class OrderText {
 
     private void addEnclosures() {
         for (Housed housed : view.enclosures()) {
-            page.heading("Enclosure %d: %s (%s), fed by %d x %s"
+            page.heading("Enclosure %s: %s (%s), fed by %s x %s"
                     .formatted(housed.number(), housed.sku(), housed.name(), housed.supplies(), housed.supply()));
-            page.text("%d of %s, %s W of load. Enclosure and supplies: %s"
+            page.text("%s of %s, %s W of load. Enclosure and supplies: %s"
                     .formatted(housed.sleds().size(), Numbers.counted(housed.bays(), "bay filled", "bays filled"),
                     Numbers.plain(housed.loadW()), money(housed.price())));
             Map<String, List<Sled>> byLine = housed.sleds().stream()
                     .collect(Collectors.groupingBy(Sled::line, LinkedHashMap::new, Collectors.toList()));
             byLine.forEach((line, sleds) -> page.item("- ", "%s: %s".formatted(line, sleds.stream()
-                    .map(sled -> "machine %d in bay %d".formatted(sled.machine(), sled.bay())).collect(Collectors.joining(", ")))));
+                    .map(sled -> "machine %s in bay %s".formatted(sled.machine(), sled.bay())).collect(Collectors.joining(", ")))));
         }
     }
 

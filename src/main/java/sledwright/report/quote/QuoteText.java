@@ -92,7 +92,7 @@ public final class QuoteText {
 
     private void addRanking() {
         page.heading(view.machines() == 1 ? "Alternatives"
-                : "Alternatives (prices for all %d machines, figures of one)".formatted(view.machines()));
+                : "Alternatives (prices for all %s machines, figures of one)".formatted(view.machines()));
         List<Column> parts = new ArrayList<>(List.of(Column.of(view.currency(), Fit.RIGHT, BuildText::money)));
         if (view.objective() == Objective.BEST_VALUE) {
             parts.add(new Column("less worth", Fit.RIGHT,

@@ -16,13 +16,13 @@ final class RestockNotes {
         RestockPlan plan = view.plan();
         Map<String, String> notes = new LinkedHashMap<>();
         notes.put("Confidence",
-                "The +/- is the 95 %% confidence interval of the mean over %d courses of events that the plan was not made on (seed %d)."
+                "The +/- is the 95 %% confidence interval of the mean over %s courses of events that the plan was not made on (seed %s)."
                 .formatted(plan.courses(), view.seed()));
         notes.put("Bound", (
                 "On the courses it was made on, no plan within the budget earns more than %s, even if it fills orders knowing all that"
                 + " come. With such"
                 + " foresight whole quantities near the bound's own earn %s (%s below), and this plan %s (%s below). %s The bound is"
-                + " over the %d builds"
+                + " over the %s builds"
                 + " that the search found%s.").formatted(money(view, plan.bound()), view.amount(plan.rounded()),
                 RestockView.percent(plan.roundedGap()), view.amount(plan.hindsight()), RestockView.percent(plan.gap()), atTheCounter(view),
                 plan.builds(), plan.closed() ? "; at its shadow prices no other build earns more" : "; others may add to it"));

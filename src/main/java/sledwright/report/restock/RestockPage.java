@@ -100,7 +100,7 @@ public final class RestockPage {
     private Chart chart() {
         List<Chart.Spot> spots = plan.curve().stream().map(this::spot).toList();
         return new Chart("Expected margin by budget",
-                "The margin that is expected with the best plan that was found within each of %d budgets. The table has every point."
+                "The margin that is expected with the best plan that was found within each of %s budgets. The table has every point."
                 .formatted(spots.size()), "Budget, " + view.currency(), "Expected margin, " + view.currency(), words.locale(), false,
                 List.of(new Chart.Line("margin", spots)));
     }

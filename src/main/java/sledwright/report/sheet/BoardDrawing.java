@@ -120,7 +120,7 @@ record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
         }
 
         private static String kind(MemoryModule module) {
-            return "%s at %d MT/s".formatted(module.kind(), module.speedMts());
+            return "%s at %s MT/s".formatted(module.kind(), module.speedMts());
         }
 
         private void note(String words) {

@@ -126,7 +126,7 @@ final class Procedure {
     private List<String> after(BenchStep first, boolean in) {
         if (first.part() == Part.PROCESSOR && in) {
             return IntStream.rangeClosed(build.processors().size() + 1, build.platform().board().sockets())
-                    .mapToObj("Socket %d stays empty: leave its cap on and its slots free."::formatted).toList();
+                    .mapToObj("Socket %s stays empty: leave its cap on and its slots free."::formatted).toList();
         }
         if (first.part() == Part.HEAT_SINK && in) {
             List<String> covered = build.platform().covered(build.cooling()).stream()
@@ -138,7 +138,7 @@ final class Procedure {
         if (first.part() == Part.MODULE && in) {
             int socket = socket(first);
             long modules = build.modules().keySet().stream().filter(slot -> slot.socket() + 1 == socket).count();
-            return List.of("Socket %d: %d %s, every latch closed, all at one height."
+            return List.of("Socket %s: %s %s, every latch closed, all at one height."
                     .formatted(socket, modules, modules == 1 ? "module" : "modules"));
         }
         return List.of();

@@ -68,7 +68,7 @@ public final class SheetText {
     }
 
     private static String all(Sheet sheet) {
-        return sheet.machines() == 1 ? "" : ", for all %d machines".formatted(sheet.machines());
+        return sheet.machines() == 1 ? "" : ", for all %s machines".formatted(sheet.machines());
     }
 
     private static TextTable picks(Sheet sheet) {
@@ -87,7 +87,7 @@ public final class SheetText {
         }
         board.sockets().stream().flatMap(socket -> socket.channels().stream()).forEach(channel -> {
             List<String> cells = new ArrayList<>(List.of(channel.name(), channel.modules() == 0 ? ""
-                    : "%d: %d GB".formatted(channel.modules(), channel.capacityGb())));
+                    : "%s: %s GB".formatted(channel.modules(), channel.capacityGb())));
             channel.slots().forEach(place -> cells.add(SheetWords.slot(place)));
             table.row(cells);
         });

@@ -38,22 +38,22 @@ final class SheetWords {
         if (view.machines() == 1) {
             return "1 machine";
         }
-        return sheet.machines() == view.machines() ? "%d machines, all alike".formatted(view.machines())
-                : "%d of %d machines".formatted(sheet.machines(), view.machines());
+        return sheet.machines() == view.machines() ? "%s machines, all alike".formatted(view.machines())
+                : "%s of %s machines".formatted(sheet.machines(), view.machines());
     }
 
     static String machine(Machine machine) {
         List<String> parts = new ArrayList<>(List.of("%s (%s)".formatted(machine.platform(), machine.name())));
-        machine.processor().ifPresent(sku -> parts.add("%d x %s".formatted(machine.processors(), sku)));
+        machine.processor().ifPresent(sku -> parts.add("%s x %s".formatted(machine.processors(), sku)));
         machine.cooling().ifPresent(sku -> parts.add("heat sink " + sku));
-        parts.add(machine.supply().map(sku -> "%d x %s".formatted(machine.supplies(), sku)).orElse("fed by the enclosure"));
+        parts.add(machine.supply().map(sku -> "%s x %s".formatted(machine.supplies(), sku)).orElse("fed by the enclosure"));
         return String.join(", ", parts);
     }
 
     static List<Row> expected(Expected expected) {
         List<Row> rows = new ArrayList<>(List.of(
-                new Row("processors, cores", "%d, %d".formatted(expected.processors(), expected.cores())),
-                new Row("memory", "%d GB in %s".formatted(expected.memoryGb(), Numbers.counted(expected.modules(), "module"))),
+                new Row("processors, cores", "%s, %s".formatted(expected.processors(), expected.cores())),
+                new Row("memory", "%s GB in %s".formatted(expected.memoryGb(), Numbers.counted(expected.modules(), "module"))),
                 new Row("usable memory (%s)".formatted(expected.mode()), Numbers.plain(expected.usableGb()) + " GB"),
                 new Row("memory speed", expected.memoryMts() + " MT/s")));
         groups(expected.channels()).forEach((holds, names) -> rows.add(new Row("channels " + names, holds)));
@@ -65,7 +65,7 @@ final class SheetWords {
     /** Channels that hold the same, together: what each holds -> their names, neighbours as a span. */
     private static Map<String, String> groups(List<Channel> channels) {
         Map<String, List<Channel>> alike = channels.stream().collect(Collectors.groupingBy(
-                channel -> "%s, %d GB each".formatted(Numbers.counted(channel.modules(), "module"), channel.capacityGb()),
+                channel -> "%s, %s GB each".formatted(Numbers.counted(channel.modules(), "module"), channel.capacityGb()),
                 LinkedHashMap::new, Collectors.toList()));
         Map<String, String> named = new LinkedHashMap<>();
         alike.forEach((holds, some) -> named.put(holds, spans(some.stream().map(Channel::name).toList())));
@@ -104,7 +104,7 @@ final class SheetWords {
 
     /** A drawing in words, for those who cannot see it. */
     static String description(BoardView board) {
-        return board.sockets().stream().map(socket -> "Socket %d, %s: %s.".formatted(socket.number(),
+        return board.sockets().stream().map(socket -> "Socket %s, %s: %s.".formatted(socket.number(),
                 socket.processor().map(part -> (part.sku() + " " + part.mark()).strip()).orElse("no processor"),
                 socket.channels().stream().flatMap(channel -> channel.slots().stream()).filter(place -> place.state() != State.NO_PROCESSOR)
                         .map(SheetWords::slot).collect(Collectors.joining(", ")))).map(words -> words.replace(": .", "."))

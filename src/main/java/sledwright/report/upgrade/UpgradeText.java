@@ -165,14 +165,14 @@ public final class UpgradeText {
             page.heading("At the bench" + which);
             List<String> sentences = BenchText.sentences(work.steps());
             for (int i = 0; i < sentences.size(); i++) {
-                page.item("%2d. ".formatted(i + 1), sentences.get(i));
+                page.item("%2s. ".formatted(i + 1), sentences.get(i));
             }
             if (work.steps().stream().anyMatch(step -> step.part() == BenchStep.Part.HEAT_SINK)) {
                 page.items(Precautions.HEAT_SINKS);
             }
         }
         Figures then = done.build().figures();
-        page.gap().text(("Close the machine before it is plugged in. At its first start it should count %s with %d cores and %d GB at %d"
+        page.gap().text(("Close the machine before it is plugged in. At its first start it should count %s with %s cores and %s GB at %s"
                 + " MT/s.")
                 .formatted(Numbers.counted(then.processors(), "processor"), then.cores(), then.memoryGb(),
                 then.speed().mts()));

@@ -38,7 +38,7 @@ public record WorkbookSheet(String name, List<Column> columns, List<List<Object>
         rows = rows.stream().map(List::copyOf).toList();
         for (List<Object> row : rows) {
             if (row.size() != columns.size()) {
-                throw new IllegalArgumentException("sheet %s has %d columns and a row of %d cells: %s"
+                throw new IllegalArgumentException("sheet %s has %s columns and a row of %s cells: %s"
                         .formatted(name, columns.size(), row.size(), row));
             }
         }

@@ -68,7 +68,7 @@ public final class AskedCards extends Rule<Machine> {
     /** An entry in words. */
     public static Sentence words(CardWish wish) {
         if (wish.sku().isPresent()) {
-            return Sentence.of("%d x %s", wish.count(), wish.sku().get());
+            return Sentence.of("%s x %s", wish.count(), wish.sku().get());
         }
         if (wish.kind().orElseThrow() != CardKind.NETWORK) {
             return Sentence.plain(Numbers.counted(wish.count(), "controller card"));

@@ -50,7 +50,7 @@ public final class CardFits extends Rule<Machine> {
     private static List<Sentence> reasons(CardSlot slot, Card card, int processors) {
         List<Sentence> reasons = new ArrayList<>();
         if (!Expansion.isLive(slot.socket(), processors)) {
-            reasons.add(Sentence.of("it hangs on socket %d, which is empty", slot.socket().getAsInt()));
+            reasons.add(Sentence.of("it hangs on socket %s, which is empty", slot.socket().getAsInt()));
         }
         reasons.addAll(reasons(slot.offers(), card.shape()));
         return reasons;
@@ -59,10 +59,10 @@ public final class CardFits extends Rule<Machine> {
     private static List<Sentence> reasons(CardShape offers, CardShape needs) {
         List<Sentence> reasons = new ArrayList<>();
         if (needs.lanes() > offers.lanes()) {
-            reasons.add(Sentence.of("it needs %s and the slot has %d", Numbers.counted(needs.lanes(), "lane"), offers.lanes()));
+            reasons.add(Sentence.of("it needs %s and the slot has %s", Numbers.counted(needs.lanes(), "lane"), offers.lanes()));
         }
         if (needs.pcieGeneration() > offers.pcieGeneration()) {
-            reasons.add(Sentence.of("it needs PCI Express generation %d and the slot has %d", needs.pcieGeneration(),
+            reasons.add(Sentence.of("it needs PCI Express generation %s and the slot has %s", needs.pcieGeneration(),
                     offers.pcieGeneration()));
         }
         if (needs.height() == CardHeight.FULL && offers.height() == CardHeight.LOW) {

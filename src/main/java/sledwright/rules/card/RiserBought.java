@@ -25,7 +25,7 @@ public final class RiserBought extends Rule<Machine> {
         Build build = machine.build();
         SortedMap<String, Integer> called = PartsNeeded.called(machine);
         return risers(build).stream().filter(sku -> build.fitout().units(sku) < called.getOrDefault(sku, 0) + 1)
-                .map(sku -> broken(sku, "A used slot needs the riser %s: %s called for, %d in the machine.", sku,
+                .map(sku -> broken(sku, "A used slot needs the riser %s: %s called for, %s in the machine.", sku,
                         Numbers.counted(called.getOrDefault(sku, 0) + 1, "unit is", "units are"), build.fitout().units(sku))).toList();
     }
 

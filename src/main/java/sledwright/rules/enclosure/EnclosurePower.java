@@ -73,7 +73,7 @@ public final class EnclosurePower extends Rule<Housing> {
                 Numbers.plain(sledsW));
         List<Violation> broken = new ArrayList<>();
         if (!Quantity.within(sledsW, fedW(enclosure, supply, site))) {
-            broken.add(broken(supply.sku(), "%s; %d x %s deliver %s W with %d failed.", load, supply.count(), supply.sku(),
+            broken.add(broken(supply.sku(), "%s; %s x %s deliver %s W with %s failed.", load, supply.count(), supply.sku(),
                     Numbers.plain(PowerDraw.deliverableW(supply, site)), supply.redundant()));
         }
         if (!Quantity.within(sledsW, grantedW(enclosure))) {

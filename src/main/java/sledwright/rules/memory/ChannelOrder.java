@@ -39,7 +39,7 @@ public final class ChannelOrder extends Rule<Machine> {
             for (Channel earlier : channels.subList(0, later.index())) {
                 int depth = BlockedSlot.depth(build.platform(), build.cooling(), earlier.socket(), earlier.index());
                 if (!allows(earlier.filled().size(), depth, later.filled().size())) {
-                    broken.add(broken(later.name(), "Channel %s holds %s while channel %s before it holds %d and has room.",
+                    broken.add(broken(later.name(), "Channel %s holds %s while channel %s before it holds %s and has room.",
                             later.name(), Numbers.counted(later.filled().size(), "module"), earlier.name(),
                             earlier.filled().size()));
                     break;

@@ -23,7 +23,7 @@ public final class MemoryPresent extends Rule<Machine> {
     public List<Violation> judge(Machine machine) {
         int fitted = Math.min(machine.build().processors().size(), machine.build().platform().board().sockets());
         return IntStream.range(0, fitted).filter(socket -> !allows(Sockets.modules(machine.build(), socket)))
-                .mapToObj(socket -> broken(Sockets.name(socket), "Socket %d has a processor and no module.", socket + 1))
+                .mapToObj(socket -> broken(Sockets.name(socket), "Socket %s has a processor and no module.", socket + 1))
                 .toList();
     }
 }

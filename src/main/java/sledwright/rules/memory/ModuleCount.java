@@ -34,7 +34,7 @@ public final class ModuleCount extends Rule<Machine> {
         return IntStream.range(0, machine.build().platform().board().sockets())
                 .filter(socket -> Sockets.modules(machine.build(), socket) > 0)
                 .filter(socket -> !allows(memory, Sockets.modules(machine.build(), socket)))
-                .mapToObj(socket -> broken(Sockets.name(socket), "Socket %d holds %s; %s supports %s.", socket + 1,
+                .mapToObj(socket -> broken(Sockets.name(socket), "Socket %s holds %s; %s supports %s.", socket + 1,
                         Numbers.counted(Sockets.modules(machine.build(), socket), "module"), machine.build().platform().sku(),
                         memory.countsPerSocket().stream().sorted().map(String::valueOf).collect(Collectors.joining(", "))))
                 .toList();

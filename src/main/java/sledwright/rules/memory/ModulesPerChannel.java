@@ -35,7 +35,7 @@ public final class ModulesPerChannel extends Rule<Machine> {
             int filled = channel.filled().size();
             return channel.modules().stream().distinct()
                     .filter(module -> !allows(memory, module.type(), module.ranks(), filled))
-                    .map(module -> broken(channel.name(), "Channel %s holds %s; %s has no speed for %d-rank %s at that number.",
+                    .map(module -> broken(channel.name(), "Channel %s holds %s; %s has no speed for %s-rank %s at that number.",
                             channel.name(), Numbers.counted(filled, "module"), machine.build().platform().sku(), module.ranks(),
                             module.type()));
         }).distinct().toList();

@@ -38,7 +38,7 @@ public final class ProcessorMemoryLimit extends Rule<Machine> {
             Processor processor = build.processors().get(socket);
             int socketGb = sockets.get(socket).stream().mapToInt(Channel::capacityGb).sum();
             if (!allows(processor, socketGb)) {
-                broken.add(broken(Sockets.name(socket), "Socket %d holds %d GB; %s addresses %d GB.", socket + 1, socketGb,
+                broken.add(broken(Sockets.name(socket), "Socket %s holds %s GB; %s addresses %s GB.", socket + 1, socketGb,
                         processor.sku(), processor.maxMemoryGb().getAsInt()));
             }
         }

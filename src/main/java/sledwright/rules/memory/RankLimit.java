@@ -38,7 +38,7 @@ public final class RankLimit extends Rule<Machine> {
         return Sockets.populatedChannels(machine.build()).flatMap(channel -> {
             int ranks = channel.modules().stream().mapToInt(MemoryModule::logicalRanks).sum();
             return channel.modules().stream().map(MemoryModule::type).distinct().filter(type -> !allows(memory, type, ranks))
-                    .map(type -> broken(channel.name(), "Channel %s carries %d logical ranks; the limit for %s is %d.",
+                    .map(type -> broken(channel.name(), "Channel %s carries %s logical ranks; the limit for %s is %s.",
                             channel.name(), ranks, type, memory.rankLimit(type)));
         }).toList();
     }

@@ -37,7 +37,7 @@ public final class RankOrder extends Rule<Machine> {
                 MemoryModule after = filled.get(i).getValue();
                 if (!allows(before, after)) {
                     broken.add(broken(filled.get(i).getKey().name(),
-                            "Slot %s holds a module of %d GB with %d ranks behind one of %d GB with %d.",
+                            "Slot %s holds a module of %s GB with %s ranks behind one of %s GB with %s.",
                             filled.get(i).getKey().name(), after.capacityGb(), after.ranks(), before.capacityGb(), before.ranks()));
                 }
             }

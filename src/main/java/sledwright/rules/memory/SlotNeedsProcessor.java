@@ -22,7 +22,7 @@ public final class SlotNeedsProcessor extends Rule<Machine> {
     public List<Violation> judge(Machine machine) {
         int fitted = machine.build().processors().size();
         return machine.build().modules().entrySet().stream().filter(entry -> !allows(entry.getKey().socket(), fitted))
-                .map(entry -> broken(entry.getKey().name(), "Slot %s holds %s, but socket %d has no processor.",
+                .map(entry -> broken(entry.getKey().name(), "Slot %s holds %s, but socket %s has no processor.",
                         entry.getKey().name(), entry.getValue().sku(), entry.getKey().socket() + 1))
                 .toList();
     }

@@ -48,7 +48,7 @@ public final class PowerSupply extends Rule<Machine> {
         if (supply.ratedW(site) <= 0) {
             return List.of(broken(supply.sku(), "%s cannot be used at %s V.", supply.sku(), Numbers.plain(site.mainsV().orElseThrow())));
         }
-        return List.of(broken(supply.sku(), "The load is %s W; %d x %s deliver %s W with %d failed.", Numbers.plain(loadW),
+        return List.of(broken(supply.sku(), "The load is %s W; %s x %s deliver %s W with %s failed.", Numbers.plain(loadW),
                 supply.count(), supply.sku(), Numbers.plain(PowerDraw.deliverableW(supply, site)), supply.redundant()));
     }
 }

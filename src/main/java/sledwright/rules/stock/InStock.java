@@ -51,14 +51,14 @@ public final class InStock extends OrderRule {
         order.needed().forEach((sku, units) -> {
             int given = drawn.getOrDefault(sku, 0);
             if (given < units) {
-                broken.add(broken(sku, "The order needs %s of %s; the lots give %d.", Numbers.counted(units, "unit"), sku, given));
+                broken.add(broken(sku, "The order needs %s of %s; the lots give %s.", Numbers.counted(units, "unit"), sku, given));
             }
         });
         return broken;
     }
 
     private Violation overdrawn(Lot lot, int quantity) {
-        return broken(lot.sku(), "Lot %s of %s gives %s; it sells %d to %d.", lot.lot(), lot.sku(),
+        return broken(lot.sku(), "Lot %s of %s gives %s; it sells %s to %s.", lot.lot(), lot.sku(),
                 Numbers.counted(quantity, "unit"), lot.minQuantity(), lot.available());
     }
 }

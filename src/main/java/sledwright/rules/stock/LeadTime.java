@@ -38,7 +38,7 @@ public final class LeadTime extends LotRule {
 
     @Override
     protected Violation breach(Lot lot, Limits limits) {
-        return broken(lot.sku(), "Lot %s of %s arrives in %s; the request allows %d.", lot.lot(), lot.sku(),
+        return broken(lot.sku(), "Lot %s of %s arrives in %s; the request allows %s.", lot.lot(), lot.sku(),
                 Numbers.counted(lot.leadDays(), "day"), limits.leadDays().getAsInt());
     }
 }

@@ -25,7 +25,7 @@ public final class BayCount extends Rule<Machine> {
     public List<Violation> judge(Machine machine) {
         Build build = machine.build();
         return build.platform().expansion().bays().stream().filter(group -> !allows(group, drives(build, group)))
-                .map(group -> broken(group.name(), "The bays %s hold %s; there are %d.", group.name(),
+                .map(group -> broken(group.name(), "The bays %s hold %s; there are %s.", group.name(),
                         Numbers.counted(drives(build, group), "drive"), group.count())).toList();
     }
 

@@ -46,7 +46,7 @@ public final class DriveBay extends Rule<Machine> {
                 continue;
             }
             if (!isLive(group.get(), build.processors().size())) {
-                broken.add(broken(volume.name(), "The bays %s are wired to socket %d, which is empty.", volume.group(),
+                broken.add(broken(volume.name(), "The bays %s are wired to socket %s, which is empty.", volume.group(),
                         group.get().socket().getAsInt()));
             }
             Set<Drive> seen = new LinkedHashSet<>(volume.all());

@@ -64,7 +64,7 @@ public final class StorageCapacity extends Rule<Machine> {
                     Numbers.plain(volume.usableGb()), Numbers.plain(wish.usableGb())));
         }
         return volume.hotSpares().size() >= wish.hotSpares() ? Optional.empty()
-                : Optional.of(broken(wish.name(), "Volume %s has %s; the request asks for %d.", wish.name(),
+                : Optional.of(broken(wish.name(), "Volume %s has %s; the request asks for %s.", wish.name(),
                 Numbers.counted(volume.hotSpares().size(), "hot spare"), wish.hotSpares()));
     }
 

@@ -43,7 +43,7 @@ public final class ProcessorCount extends PartRule {
 
     @Override
     protected List<Violation> breaches(Parts parts, Request request) {
-        return List.of(broken("", "The machine has %s; the request asks for %d.",
+        return List.of(broken("", "The machine has %s; the request asks for %s.",
                 Numbers.counted(parts.fitted(), "processor"), request.require().processors()));
     }
 }
