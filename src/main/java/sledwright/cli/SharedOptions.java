@@ -35,7 +35,7 @@ final class SharedOptions {
     private long seed;
 
     @Option(names = "--time-limit", paramLabel = "SECONDS", defaultValue = "30", converter = Seconds.class,
-            description = "Give the best found after so many seconds. Default: ${DEFAULT-VALUE}.")
+            description = "Give the best found within this time, in seconds. Default: ${DEFAULT-VALUE}.")
     private Duration timeLimit;
 
     @Option(names = "--colour", paramLabel = "WHEN", defaultValue = "auto", converter = Word.OfColour.class,

@@ -197,7 +197,7 @@ class OrderCommandTest {
             assertThat(lack.get("by_line").toString()).isEqualTo("{\"data\":2}");
         });
         assertThat(run("text", "lines.data.machines=6").out()).contains("short: 7 of 9 machines can be delivered; proved: no order delivers more",
-                "price of what is delivered: ", "Units beyond the stock that would do\n");
+                "price of what is delivered: ", "Units to add to the stock so that all can be delivered\n");
     }
 
     @Test

@@ -252,7 +252,7 @@ class TextTest {
                 What the catalogue lacks
                 - BOX: No lot offers BOX.
 
-                What would do, all else as asked
+                Ways out, all else as asked
                 - With 594.00 EUR a build exists.
 
                 Why not R32

@@ -189,7 +189,7 @@ public final class WhyNotAnswer {
             rules.addAll(conflict.rules());
         });
         impossibility.relaxations().stream().limit(TOLD)
-                .forEach(relaxation -> sentences.add(Sentence.of("What would do: %s", relaxation.sentence())));
+                .forEach(relaxation -> sentences.add(Sentence.of("A way out: %s", relaxation.sentence())));
         sentences.addAll(impossibility.notes());
         return new WhyNot(sku, WhyNot.Verdict.BARRED, sentences, List.copyOf(rules), Optional.empty());
     }

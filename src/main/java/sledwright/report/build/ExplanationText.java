@@ -19,7 +19,7 @@ public final class ExplanationText {
             explanation.lacks().forEach(lack -> page.item("- ", lack.platform() + ": " + lack.message()));
         }
         if (!explanation.relaxations().isEmpty()) {
-            page.heading("What would do, all else as asked");
+            page.heading("Ways out, all else as asked");
             explanation.relaxations().forEach(relaxation -> page.item("- ", relaxation.message()));
         }
         if (!explanation.notes().isEmpty()) {

@@ -88,7 +88,7 @@ public final class CompareText {
                         .forEach(curve -> page.item("- ", unfinished(curve)));
             }
             case IMPOSSIBLE -> page.text(Ink.BAD,
-                    "impossible: no build is valid. What conflicts, and what would do, tells: sledwright quote");
+                    "impossible: no build is valid. What conflicts, and the ways out: sledwright quote");
         }
     }
 

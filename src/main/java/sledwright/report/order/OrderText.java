@@ -149,12 +149,12 @@ public final class OrderText {
             line.why().ifPresent(why -> {
                 page.heading("Why not one machine of %s can be built".formatted(line.name()));
                 why.conflicts().forEach(conflict -> page.item("- ", conflict.message()));
-                why.relaxations().forEach(relaxation -> page.item("- ", "What would do: " + relaxation.message()));
+                why.relaxations().forEach(relaxation -> page.item("- ", "A way out: " + relaxation.message()));
                 why.notes().forEach(note -> page.item("- ", note.toString()));
             });
         }
         if (!shortage.lacks().isEmpty()) {
-            page.heading("Units beyond the stock that would do");
+            page.heading("Units to add to the stock so that all can be delivered");
             TextTable table = new TextTable().column("part", Fit.LEFT).column("", Fit.FLEXIBLE).column("units", Fit.RIGHT)
                     .column("for", Fit.FLEXIBLE);
             shortage.lacks().forEach(lack -> table.row(lack.sku(), lack.description(), String.valueOf(lack.units()), users(lack)));

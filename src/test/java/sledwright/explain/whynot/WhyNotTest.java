@@ -186,7 +186,7 @@ class WhyNotTest {
         WhyNot forbidden = whyNot("sled-upgrade", "BR4R32-44-24");
         assertThat(forbidden.rules()).containsExactly("forbidden-part");
         assertThat(forbidden.sentences()).extracting(Sentence::toString).contains("forbidden-part: The request forbids BR4R32-44-24.")
-                .anyMatch(sentence -> sentence.startsWith("What would do: Allow BR4R32-44-24: builds from "));
+                .anyMatch(sentence -> sentence.startsWith("A way out: Allow BR4R32-44-24: builds from "));
         assertThat(whyNot("render-node", "S1-06").rules()).contains("cores", "throughput", "bandwidth");
         assertThat(whyNot("render-node", "S1-06").sentences()).extracting(Sentence::toString).contains(
                 "cores: With S1-06, the number of cores reaches 12 at most; the request asks for at least 32 cores.");
