@@ -3,12 +3,11 @@ package sledwright.fuzz;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -34,7 +33,8 @@ class CorpusTest {
     /** A reader without a search would only seem to be searched. */
     @Test
     void everyReaderIsSearched() {
-        assertThat(Arrays.stream(ReadersFuzz.class.getDeclaredMethods()).filter(method -> !method.isSynthetic()).map(Method::getName))
-                .containsExactlyInAnyOrderElementsOf(Arrays.stream(Target.values()).map(target -> target.name().toLowerCase(Locale.ROOT)).toList());
+        assertThat(Arrays.stream(ReadersFuzz.class.getDeclaredClasses()).filter(ReadersFuzz.Search.class::isAssignableFrom)
+                .filter(search -> !Modifier.isAbstract(search.getModifiers())).map(Class::getSimpleName))
+                .containsExactlyInAnyOrderElementsOf(Arrays.stream(Target.values()).map(Target::search).toList());
     }
 }

@@ -3,60 +3,86 @@ package sledwright.fuzz;
 import com.code_intelligence.jazzer.junit.FuzzTest;
 
 /**
- * Searches, guided by coverage, for bytes that break a reader. Not part of a normal run, since the search rewrites every class that is
- * loaded; {@link CorpusTest} replays its inputs there. DEVELOPERS.md has the command. What is found is written beside the inputs.
+ * Searches, guided by coverage, for bytes that break a reader, each in a process of its own. Not part of a normal run, since the search rewrites
+ * every class that is loaded; {@link CorpusTest} replays its inputs there. DEVELOPERS.md has the command. What is found is written beside the inputs.
  */
-class ReadersFuzz {
+final class ReadersFuzz {
 
-    private static final String A_WHILE = "12s";
-
-    @FuzzTest(maxDuration = A_WHILE)
-    void shop(byte[] bytes) {
-        Target.SHOP.read(bytes);
+    private ReadersFuzz() {
     }
 
-    @FuzzTest(maxDuration = A_WHILE)
-    void platform(byte[] bytes) {
-        Target.PLATFORM.read(bytes);
+    /** A search for what breaks one reader, with inputs in a folder of the search's name. */
+    abstract static class Search {
+
+        private final Target target;
+
+        private Search(Target target) {
+            this.target = target;
+        }
+
+        @FuzzTest(maxDuration = "12s")
+        void bytes(byte[] bytes) {
+            target.read(bytes);
+        }
     }
 
-    @FuzzTest(maxDuration = A_WHILE)
-    void enclosure(byte[] bytes) {
-        Target.ENCLOSURE.read(bytes);
+    static final class Shop extends Search {
+        Shop() {
+            super(Target.SHOP);
+        }
     }
 
-    @FuzzTest(maxDuration = A_WHILE)
-    void table(byte[] bytes) {
-        Target.TABLE.read(bytes);
+    static final class Platform extends Search {
+        Platform() {
+            super(Target.PLATFORM);
+        }
     }
 
-    @FuzzTest(maxDuration = A_WHILE)
-    void request(byte[] bytes) {
-        Target.REQUEST.read(bytes);
+    static final class Enclosure extends Search {
+        Enclosure() {
+            super(Target.ENCLOSURE);
+        }
     }
 
-    @FuzzTest(maxDuration = A_WHILE)
-    void mapping(byte[] bytes) {
-        Target.MAPPING.read(bytes);
+    static final class Table extends Search {
+        Table() {
+            super(Target.TABLE);
+        }
     }
 
-    @FuzzTest(maxDuration = A_WHILE)
-    void list(byte[] bytes) {
-        Target.LIST.read(bytes);
+    static final class Request extends Search {
+        Request() {
+            super(Target.REQUEST);
+        }
     }
 
-    @FuzzTest(maxDuration = A_WHILE)
-    void workbook(byte[] bytes) {
-        Target.WORKBOOK.read(bytes);
+    static final class Mapping extends Search {
+        Mapping() {
+            super(Target.MAPPING);
+        }
     }
 
-    @FuzzTest(maxDuration = A_WHILE)
-    void labels(byte[] bytes) {
-        Target.LABELS.read(bytes);
+    static final class List extends Search {
+        List() {
+            super(Target.LIST);
+        }
     }
 
-    @FuzzTest(maxDuration = A_WHILE)
-    void spd(byte[] bytes) {
-        Target.SPD.read(bytes);
+    static final class Workbook extends Search {
+        Workbook() {
+            super(Target.WORKBOOK);
+        }
+    }
+
+    static final class Labels extends Search {
+        Labels() {
+            super(Target.LABELS);
+        }
+    }
+
+    static final class Spd extends Search {
+        Spd() {
+            super(Target.SPD);
+        }
     }
 }

@@ -40,7 +40,7 @@ enum Target {
         void read(Path file) throws IOException;
     }
 
-    private static final Path INPUTS = Path.of("src/test/resources/sledwright/fuzz/ReadersFuzzInputs");
+    private static final Path INPUTS = Path.of("src/test/resources/sledwright/fuzz");
 
     private final String ending;
     private final Reading reading;
@@ -91,6 +91,11 @@ enum Target {
 
     /** The folder of inputs from which a search begins, and of those that once broke the reader. */
     Path inputs() {
-        return INPUTS.resolve(name().toLowerCase(Locale.ROOT));
+        return INPUTS.resolve(search() + "Inputs").resolve("bytes");
+    }
+
+    /** The name of its search in {@link ReadersFuzz}. */
+    String search() {
+        return name().charAt(0) + name().substring(1).toLowerCase(Locale.ROOT);
     }
 }

@@ -1,5 +1,6 @@
 package sledwright.oracle;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -37,22 +38,30 @@ final class Agreement {
 
     /** What stands between the search and the list of every build. */
     static String withEveryBuild(RandomCase that) {
-        return withEveryBuild(that, Deadline.never(), isTangled(that));
+        return withEveryBuild(that, everyBuild(that), Deadline.never(), isTangled(that));
     }
 
-    /** What stands between a search that ends early and the list of every build. */
-    static String withEveryBuild(RandomCase that, Deadline deadline) {
-        return withEveryBuild(that, deadline, true);
+    /**
+     * The same, and what stands between the list and a search that is cut off at once: that may leave anything open, but what it says must hold,
+     * and its bound too.
+     */
+    static String withEveryBuildInTimeAndCutOff(RandomCase that) {
+        List<Candidate> expected = everyBuild(that);
+        String cutOff = withEveryBuild(that, expected, Deadline.in(Duration.ZERO), true);
+        return withEveryBuild(that, expected, Deadline.never(), isTangled(that)) + (cutOff.isEmpty() ? "" : "cut off: " + cutOff);
     }
 
-    private static String withEveryBuild(RandomCase that, Deadline deadline, boolean mayStayOpen) {
+    private static List<Candidate> everyBuild(RandomCase that) {
+        return Candidate.walk(BruteForce.all(that), that.request());
+    }
+
+    private static String withEveryBuild(RandomCase that, List<Candidate> expected, Deadline deadline, boolean mayStayOpen) {
         Findings findings;
         try {
             findings = search(that, deadline);
         } catch (RuntimeException | StackOverflowError defect) {
             return "the search failed with %s at %s".formatted(defect, defect.getStackTrace().length > 0 ? defect.getStackTrace()[0] : "?");
         }
-        List<Candidate> expected = Candidate.walk(BruteForce.all(that), that.request());
         StringBuilder words = new StringBuilder(soundness(findings, that, mayStayOpen));
         if (!expected.isEmpty()) {
             words.append(bound(findings, expected.get(0).aim(that.request()), that.request()));

@@ -1,7 +1,6 @@
 package sledwright.oracle;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -56,7 +55,7 @@ final class Dealing {
             return;
         }
         if (part == left.length) {
-            if (Arrays.stream(need).allMatch(units -> units == 0) && wanted.stream().allMatch(index -> hand[index] > 0) && seated(hand)) {
+            if (isServed(need, hand) && seated(hand)) {
                 double now = Math.max(watts, heaviest);
                 if (machines == 1) {
                     best = now;
@@ -77,6 +76,20 @@ final class Dealing {
             need[kind] += taken;
             hand[part] = 0;
         }
+    }
+
+    private boolean isServed(int[] need, int[] hand) {
+        for (int units : need) {
+            if (units != 0) {
+                return false;
+            }
+        }
+        for (int index : wanted) {
+            if (hand[index] == 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Whether the machine's modules can be set into its slots so that no channel shows more ranks than its limit. */
