@@ -4,7 +4,6 @@ import freemarker.cache.ClassTemplateLoader;
 import freemarker.core.HTMLOutputFormat;
 import freemarker.core.TemplateClassResolver;
 import freemarker.template.Configuration;
-import freemarker.template.Template;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
 import java.io.IOException;
@@ -57,10 +56,14 @@ public final class Pages {
         all.put("head", head);
         all.put("style", new Markup(STYLE));
         all.put("paper", new Markup(paper(head)));
+        return filled(template, all);
+    }
+
+    /** A template with what it shows, such as a drawing. */
+    public static String filled(String template, Map<String, ?> model) {
         StringWriter out = new StringWriter();
         try {
-            Template found = TEMPLATES.getTemplate(template);
-            found.process(all, out);
+            TEMPLATES.getTemplate(template).process(model, out);
         } catch (IOException | TemplateException wrong) {
             throw new IllegalStateException("template %s cannot be filled in: %s".formatted(template, wrong.getMessage()), wrong);
         }

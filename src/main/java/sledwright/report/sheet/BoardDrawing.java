@@ -25,7 +25,7 @@ import sledwright.report.sheet.Shape.Words;
  * @param height of a drawing that is {@link BoardGrid#WIDTH} wide
  * @param slots  every slot of every board once, in board order
  */
-record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
+public record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) {
 
     /** What a part number that must be looked up costs in height, for easy reading. */
     private static final double COST_OF_KEYS = 24;

@@ -1,15 +1,15 @@
 package sledwright.report.sheet;
 
 /** A rectangle on a drawing, its top left corner first. */
-record Box(double x, double y, double width, double height) {
+public record Box(double x, double y, double width, double height) {
 
     private static final double HAIR = 1e-6;
 
-    double right() {
+    public double right() {
         return x + width;
     }
 
-    double bottom() {
+    public double bottom() {
         return y + height;
     }
 

@@ -1,7 +1,7 @@
 package sledwright.report.sheet;
 
 /** What a drawing is made of, in the order in which it is drawn. */
-sealed interface Shape {
+public sealed interface Shape {
 
     /** How a box looks. Every look tells itself from the others by line, hatching or shape, not by colour alone. */
     enum Look {
@@ -41,7 +41,7 @@ sealed interface Shape {
             return new Words(box, text, size, bold, true);
         }
 
-        double baseline() {
+        public double baseline() {
             return box.y() + size * ASCENT;
         }
     }
