@@ -160,7 +160,7 @@ public final class CatalogReader {
         return new Catalog(shop.name(), shop.currency(), shop.pricedOn(), shop.labour(), shop.throughputFactors().orElseThrow(),
                 new Assortment(platforms, enclosures, values(raw.processors()), values(raw.modules()), values(raw.drives()),
                 values(raw.cards()), values(raw.extras())), lots(raw.offers(), shop.pricedOn()), shop.stationery())
-                .withSuppliers(shop.suppliers());
+                .withSuppliers(shop.suppliers()).withHouse(shop.house());
     }
 
     private static <T> List<T> values(Table<T> table) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Currency;
 import java.util.Map;
 import java.util.Optional;
+import sledwright.domain.House;
 import sledwright.domain.Labour;
 import sledwright.domain.Stationery;
 import sledwright.domain.SupplierNames;
@@ -14,5 +15,5 @@ import sledwright.domain.SupplierNames;
  * @param throughputFactors empty when they could not be read
  */
 record Shop(String name, Currency currency, LocalDate pricedOn, Labour labour, Optional<Map<String, Double>> throughputFactors,
-            Stationery stationery, SupplierNames suppliers) {
+            Stationery stationery, SupplierNames suppliers, House house) {
 }

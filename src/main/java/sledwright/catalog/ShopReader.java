@@ -7,7 +7,9 @@ import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import sledwright.domain.House;
 import sledwright.domain.Labour;
+import sledwright.domain.MemoryWish;
 import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Section;
@@ -16,8 +18,8 @@ import sledwright.input.Section.Entry;
 import sledwright.input.YamlReader;
 
 /**
- * Reads {@code catalog.yaml}: the shop's name, currency, day of prices, labour, throughput factors, stationery and what it calls its
- * suppliers.
+ * Reads {@code catalog.yaml}: the shop's name, currency, day of prices, labour, throughput factors, stationery, what it calls its
+ * suppliers and what it holds itself to.
  */
 final class ShopReader {
 
@@ -41,7 +43,7 @@ final class ShopReader {
         Shop shop = new Shop(top.text("name"), currency,
                 top.required("priced_on").flatMap(field -> field.date(faults)).orElse(LocalDate.EPOCH),
                 top.section("labour").map(section -> labour(section, currency)).orElse(new Labour(0, 0)), factors(top),
-                StationeryReader.read(top), SupplierNamesReader.read(top));
+                StationeryReader.read(top), SupplierNamesReader.read(top), top.section("house").map(ShopReader::house).orElse(House.OPEN));
         top.finish();
         return shop;
     }
@@ -69,6 +71,13 @@ final class ShopReader {
 
     private long amount(Section section, String key, Currency currency) {
         return section.field(key).map(field -> Money.minor(field, CatalogBounds.MONEY, currency, faults).orElse(0)).orElse(0L);
+    }
+
+    private static House house(Section section) {
+        House house = new House(new MemoryWish(section.truthIfAny("balanced").orElse(false),
+                section.truthIfAny("one_module_part").orElse(false)));
+        section.finish();
+        return house;
     }
 
     private Optional<Map<String, Double>> factors(Section top) {

@@ -28,6 +28,7 @@ public final class Catalog {
     private final Map<String, List<Lot>> lots;
     private final Stationery stationery;
     private final SupplierNames suppliers;
+    private final House house;
 
     /** A shop without enclosures. */
     public Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour,
@@ -52,11 +53,12 @@ public final class Catalog {
      */
     public Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour, Map<String, Double> throughputFactors,
                    Assortment assortment, Map<String, List<Lot>> lots, Stationery stationery) {
-        this(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery, SupplierNames.AS_WRITTEN);
+        this(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery, SupplierNames.AS_WRITTEN, House.OPEN);
     }
 
     private Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour, Map<String, Double> throughputFactors,
-                    Assortment assortment, Map<String, List<Lot>> lots, Stationery stationery, SupplierNames suppliers) {
+                    Assortment assortment, Map<String, List<Lot>> lots, Stationery stationery, SupplierNames suppliers,
+                    House house) {
         this.name = name;
         this.currency = currency;
         this.pricedOn = pricedOn;
@@ -78,6 +80,7 @@ public final class Catalog {
         this.lots = Map.copyOf(lots);
         this.stationery = stationery;
         this.suppliers = suppliers;
+        this.house = house;
     }
 
     /**
@@ -102,22 +105,27 @@ public final class Catalog {
      * @param offers sku -> its lots
      */
     public Catalog with(Map<String, List<Lot>> offers, Labour rates) {
-        return new Catalog(name, currency, pricedOn, rates, throughputFactors, assortment, offers, stationery, suppliers);
+        return new Catalog(name, currency, pricedOn, rates, throughputFactors, assortment, offers, stationery, suppliers, house);
     }
 
     /** The same shop with what it puts on its documents. */
     public Catalog withStationery(Stationery own) {
-        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, own, suppliers);
+        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, own, suppliers, house);
     }
 
     /** The same shop with what it calls its suppliers; the names of its lots are resolved. */
     public Catalog withSuppliers(SupplierNames called) {
-        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery, called);
+        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery, called, house);
+    }
+
+    /** The same shop with what it holds itself to. */
+    public Catalog withHouse(House own) {
+        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery, suppliers, own);
     }
 
     /** The same shop with these parts instead. */
     public Catalog with(Assortment other) {
-        return new Catalog(name, currency, pricedOn, labour, throughputFactors, other, lots, stationery, suppliers);
+        return new Catalog(name, currency, pricedOn, labour, throughputFactors, other, lots, stationery, suppliers, house);
     }
 
     public String name() {
@@ -145,6 +153,11 @@ public final class Catalog {
     /** What the shop calls its suppliers, and which of them it is itself. */
     public SupplierNames suppliers() {
         return suppliers;
+    }
+
+    /** What the shop holds itself to where a request says nothing else. */
+    public House house() {
+        return house;
     }
 
     public Map<String, Double> throughputFactors() {

@@ -6,22 +6,36 @@ package sledwright.domain;
  * @param processors   the exact number of processors; 0: any
  * @param memoryGb     usable memory
  * @param spareSlots   slots that stay empty and uncovered on fitted sockets
+ * @param populated    how memory is populated
  */
 public record Requirements(int processors, int cores, double memoryGb, double bandwidthGbs, double throughput,
                            double baseGhz, double allCoreGhz, double gbPerCore, double gbsPerCore, int spareSlots,
-                           MemoryMode mode) {
+                           MemoryMode mode, MemoryWish populated) {
 
     public static final Requirements NONE = new Requirements(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, MemoryMode.INDEPENDENT);
+
+    /** Requirements that leave it open how memory is populated. */
+    public Requirements(int processors, int cores, double memoryGb, double bandwidthGbs, double throughput, double baseGhz,
+                        double allCoreGhz, double gbPerCore, double gbsPerCore, int spareSlots, MemoryMode mode) {
+        this(processors, cores, memoryGb, bandwidthGbs, throughput, baseGhz, allCoreGhz, gbPerCore, gbsPerCore, spareSlots, mode,
+                MemoryWish.NONE);
+    }
 
     /** The same with another number of processors; 0: any. */
     public Requirements withProcessors(int exactly) {
         return new Requirements(exactly, cores, memoryGb, bandwidthGbs, throughput, baseGhz, allCoreGhz, gbPerCore, gbsPerCore,
-                spareSlots, mode);
+                spareSlots, mode, populated);
     }
 
     /** The same in another memory mode. */
     public Requirements withMode(MemoryMode other) {
         return new Requirements(processors, cores, memoryGb, bandwidthGbs, throughput, baseGhz, allCoreGhz, gbPerCore, gbsPerCore,
-                spareSlots, other);
+                spareSlots, other, populated);
+    }
+
+    /** The same with memory populated otherwise. */
+    public Requirements withPopulated(MemoryWish other) {
+        return new Requirements(processors, cores, memoryGb, bandwidthGbs, throughput, baseGhz, allCoreGhz, gbPerCore, gbsPerCore,
+                spareSlots, mode, other);
     }
 }

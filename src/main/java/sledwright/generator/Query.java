@@ -147,7 +147,11 @@ final class Query {
         if (leastW > zone.loadW() || !carries(frame, leastW) || !frame.maySuit(option.leastW(usableGb) - MILLIONTH)) {
             return Double.POSITIVE_INFINITY;
         }
-        return ranking.bound(frame, option, floor, usableGb, leastBandwidthGbs(frame, zone));
+        double leastGbs = leastBandwidthGbs(frame, zone);
+        // Where all channels hold the same, each gives all it has.
+        double gbs = require.populated().balanced() ? Math.max(leastGbs, option.widestGbs(frame.processor().memoryMts()) - MILLIONTH)
+                : leastGbs;
+        return ranking.bound(frame, option, floor, usableGb, gbs);
     }
 
     private static boolean isInside(Frame frame, Zone zone) {

@@ -70,6 +70,11 @@ public interface Fields {
         return field(name).flatMap(field -> field.decimal(bounds, faults()));
     }
 
+    /** True or false; empty when there is none or it is faulty. */
+    default Optional<Boolean> truthIfAny(String name) {
+        return field(name).flatMap(field -> field.truth(faults()));
+    }
+
     /** One of a set of words; empty when there is none or it is faulty. */
     default <T> Optional<T> wordIfAny(String name, Function<String, Optional<T>> lookup, Collection<String> words) {
         return field(name).flatMap(field -> field.word(lookup, words, faults()));

@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import sledwright.domain.Catalog;
+import sledwright.domain.House;
 import sledwright.domain.Licence;
+import sledwright.domain.MemoryWish;
 import sledwright.domain.Request;
 import sledwright.domain.Worth;
 import sledwright.input.Faults;
@@ -18,10 +20,24 @@ import sledwright.input.Section.Entry;
  * @param figures  what needs no catalogue; its skus and amounts are still missing
  * @param machines where their number stands
  * @param onHand   units by sku
+ * @param memory   how it is to be populated
  */
 record Draft(Optional<NamedCatalog> catalog, Request figures, Place machines, Optional<Field> price, WorthFields worth,
         LicenceFields licence, List<Field> platforms, List<Field> forbid, List<Field> use, List<Entry> onHand,
-             EquipmentDraft equipment) {
+             EquipmentDraft equipment, MemoryFields memory) {
+
+    /**
+     * How memory is to be populated, as far as the request says.
+     *
+     * @param ofHouse whether the shop's own defaults hold where it says nothing
+     */
+    record MemoryFields(Optional<Boolean> balanced, Optional<Boolean> onePart, boolean ofHouse) {
+
+        MemoryWish resolve(House house) {
+            MemoryWish otherwise = ofHouse ? house.memory() : MemoryWish.NONE;
+            return new MemoryWish(balanced.orElse(otherwise.balanced()), onePart.orElse(otherwise.onePart()));
+        }
+    }
 
     record WorthFields(Optional<Field> core, Optional<Field> gb, Optional<Field> gbs, Optional<Field> throughput) {
 
@@ -52,7 +68,8 @@ record Draft(Optional<NamedCatalog> catalog, Request figures, Place machines, Op
         Worth worthOfOne = new Worth(worth(worth.core(), find), worth(worth.gb(), find), worth(worth.gbs(), find),
                 worth(worth.throughput(), find));
         Licence software = new Licence(fee(licence.perCore(), find), fee(licence.perProcessor(), find));
-        Request request = new Request(figures.name(), figures.machines(), find.skus(platforms), figures.require(),
+        Request request = new Request(figures.name(), figures.machines(), find.skus(platforms),
+                figures.require().withPopulated(memory.resolve(find.house())),
                 figures.limit().withPrice(most), figures.objective(), worthOfOne, software, figures.alternatives(), figures.step(),
                 find.skus(forbid), find.skus(use), find.onHand(onHand), equipment.resolve(find));
         countable.require(request, machines, licence, worth);

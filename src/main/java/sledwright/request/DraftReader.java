@@ -26,6 +26,7 @@ import sledwright.input.Section;
 import sledwright.input.Section.Entry;
 import sledwright.input.Source;
 import sledwright.request.Draft.LicenceFields;
+import sledwright.request.Draft.MemoryFields;
 import sledwright.request.Draft.WorthFields;
 
 /** Reads the keys that the kinds of request share. */
@@ -56,6 +57,21 @@ final class DraftReader {
     private final Optional<String> noPrice;
     private final Faults faults;
 
+    /** Whether machines are to be sold or stand already, and what holds of them where the request says nothing. */
+    private enum Offered {
+
+        FOR_SALE(EnclosureFrom.NEW, true), STANDING(EnclosureFrom.OWN, false);
+
+        private final EnclosureFrom enclosure;
+        /** Whether the shop's own defaults hold. */
+        private final boolean ofHouse;
+
+        Offered(EnclosureFrom enclosure, boolean ofHouse) {
+            this.enclosure = enclosure;
+            this.ofHouse = ofHouse;
+        }
+    }
+
     DraftReader(Source source, Section top) {
         this(source, source.plainName(), top, Optional.empty());
     }
@@ -84,7 +100,7 @@ final class DraftReader {
         aim.filter(other -> other != Objective.CHEAPEST && other != Objective.BEST_VALUE).ifPresent(other -> objective.get().fault(
                 "must be cheapest or best-value in an order, which is filled at the least price or the least price less worth", faults));
         return draft(aim.orElse(Objective.CHEAPEST), worthFields(), Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP,
-                top.list("platforms"), top.list("forbid"), top.list("use"), EnclosureFrom.NEW, top.entries("extras"));
+                top.list("platforms"), top.list("forbid"), top.list("use"), Offered.FOR_SALE, top.entries("extras"));
     }
 
     /** A request that lets the search choose. */
@@ -93,27 +109,27 @@ final class DraftReader {
         Objective objective = top.wordIfAny("objective", Objective::named, OBJECTIVES).orElse(Objective.CHEAPEST);
         int alternatives = top.wholeIfAny("alternatives", RequestBounds.ALTERNATIVES).orElse(Request.DEFAULT_ALTERNATIVES);
         double step = top.numberIfAny("step", RequestBounds.STEP).orElse(Request.DEFAULT_STEP);
-        return draft(objective, worth, alternatives, step, top.list("platforms"), top.list("forbid"), top.list("use"), EnclosureFrom.NEW,
+        return draft(objective, worth, alternatives, step, top.list("platforms"), top.list("forbid"), top.list("use"), Offered.FOR_SALE,
                 top.entries("extras"));
     }
 
     /** A request whose build is given. */
     Draft judge() {
         return draft(Objective.CHEAPEST, WorthFields.NONE, Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP, List.of(),
-                List.of(), List.of(), EnclosureFrom.OWN, List.of());
+                List.of(), List.of(), Offered.STANDING, List.of());
     }
 
     /** A request that chooses what to do to a build: what is spent is all that such a choice can make least. */
     Draft upgrade() {
-        return choice(EnclosureFrom.OWN);
+        return choice(Offered.STANDING);
     }
 
-    private Draft choice(EnclosureFrom enclosure) {
+    private Draft choice(Offered offered) {
         Optional<Field> objective = top.field("objective");
         objective.flatMap(field -> field.word(Objective::named, OBJECTIVES, faults)).filter(other -> other != Objective.CHEAPEST)
                 .ifPresent(other -> objective.get().fault("must be cheapest here", faults));
         return draft(Objective.CHEAPEST, WorthFields.NONE, Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP, top.list("platforms"),
-                top.list("forbid"), top.list("use"), enclosure, top.entries("extras"));
+                top.list("forbid"), top.list("use"), offered, top.entries("extras"));
     }
 
     /** A request that many customers come with: it chooses the cheapest, at no price of its own and without anyone's parts. */
@@ -124,7 +140,7 @@ final class DraftReader {
     private Draft demandClass() {
         refuse(top, "catalog", "catalog is the same for all classes; write it at the top");
         refuse(top, "on_hand", "on_hand is of one customer and cannot be expected of all; take it out");
-        return choice(EnclosureFrom.NEW);
+        return choice(Offered.FOR_SALE);
     }
 
     private void refuse(Section section, String key, String why) {
@@ -135,14 +151,16 @@ final class DraftReader {
 
     private Draft draft(Objective objective, WorthFields worth, int alternatives, double step,
                         List<Field> platforms, List<Field> forbid, List<Field> use,
-                        EnclosureFrom otherwise, List<Entry> extras) {
-        EnclosureFrom enclosure = EquipmentDraft.enclosure(top, otherwise);
+                        Offered offered, List<Entry> extras) {
+        EnclosureFrom enclosure = EquipmentDraft.enclosure(top, offered.enclosure);
         Optional<Section> require = top.section("require");
         EquipmentDraft equipment = require.map(section -> EquipmentDraft.required(section, extras, enclosure))
                 .orElse(new EquipmentDraft(List.of(), List.of(), extras, enclosure));
         Optional<Section> limit = top.section("limit");
         noPrice.ifPresent(why -> limit.ifPresent(section -> refuse(section, "price", why)));
         Optional<Field> price = noPrice.isPresent() ? Optional.empty() : limit.flatMap(section -> section.field("price"));
+        MemoryFields memory = require.map(section -> memory(section, offered))
+                .orElse(new MemoryFields(Optional.empty(), Optional.empty(), offered.ofHouse));
         Request figures = new Request(top.text("name", plainName), top.wholeIfAny("machines", RequestBounds.MACHINES).orElse(1),
                 Set.of(), require.map(this::require).orElse(Requirements.NONE),
                 limit.map(this::limits).orElse(Limits.NONE), objective, Worth.NOTHING, Licence.NONE, alternatives, step,
@@ -150,7 +168,7 @@ final class DraftReader {
         LicenceFields licence = top.section("licence").map(DraftReader::licence).orElse(LicenceFields.NONE);
         return new Draft(noPrice.isPresent() ? Optional.empty()
                 : NamedCatalog.read(top, source), figures, top.place("machines"), price, worth, licence,
-                platforms, forbid, use, noPrice.isPresent() ? List.of() : top.entries("on_hand"), equipment);
+                platforms, forbid, use, noPrice.isPresent() ? List.of() : top.entries("on_hand"), equipment, memory);
     }
 
     private Requirements require(Section section) {
@@ -168,6 +186,10 @@ final class DraftReader {
                 section.wordIfAny("memory_mode", MemoryMode::named, MODES).orElse(MemoryMode.INDEPENDENT));
         section.finish();
         return require;
+    }
+
+    private static MemoryFields memory(Section section, Offered offered) {
+        return new MemoryFields(section.truthIfAny("balanced"), section.truthIfAny("one_module_part"), offered.ofHouse);
     }
 
     private Limits limits(Section section) {

@@ -80,7 +80,7 @@ public final class OrderFile implements RequestFile {
             String plainName = line.name().map(Field::text).orElse("line " + (lines.size() + 1));
             Draft draft = DraftReader.line(source, plainName, section);
             int priority = section.wholeIfAny("priority", RequestBounds.PRIORITY).orElse(OrderLine.LEAST_PRIORITY);
-            boolean uniform = section.field("uniform").flatMap(field -> field.truth(faults)).orElse(false);
+            boolean uniform = section.truthIfAny("uniform").orElse(false);
             section.finish();
             lines.add(new LineDraft(draft, priority, uniform));
             Place earlier = names.putIfAbsent(draft.figures().name(), section.place());

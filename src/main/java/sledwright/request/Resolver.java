@@ -18,6 +18,7 @@ import sledwright.domain.CoolingKit;
 import sledwright.domain.Drive;
 import sledwright.domain.Enclosure;
 import sledwright.domain.Extra;
+import sledwright.domain.House;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.Part;
 import sledwright.domain.Platform;
@@ -40,6 +41,11 @@ final class Resolver {
     Resolver(Catalog catalog, Faults faults) {
         this.catalog = catalog;
         this.faults = faults;
+    }
+
+    /** What the shop holds itself to. */
+    House house() {
+        return catalog.house();
     }
 
     Optional<Part> part(Field field) {

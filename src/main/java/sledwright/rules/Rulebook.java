@@ -22,6 +22,7 @@ import sledwright.rules.cooling.HeatSinkRating;
 import sledwright.rules.cooling.InletLimit;
 import sledwright.rules.enclosure.EnclosureBays;
 import sledwright.rules.enclosure.EnclosurePower;
+import sledwright.rules.memory.BalancedChannels;
 import sledwright.rules.memory.ChannelOrder;
 import sledwright.rules.memory.DeviceWidth;
 import sledwright.rules.memory.DistinctCapacities;
@@ -32,6 +33,7 @@ import sledwright.rules.memory.ModeSupported;
 import sledwright.rules.memory.ModuleCount;
 import sledwright.rules.memory.ModuleTypeTaken;
 import sledwright.rules.memory.ModulesPerChannel;
+import sledwright.rules.memory.OneModulePart;
 import sledwright.rules.memory.OneModuleType;
 import sledwright.rules.memory.ProcessorMemoryLimit;
 import sledwright.rules.memory.RankLimit;
@@ -65,7 +67,8 @@ public final class Rulebook {
 
     private static final List<Rule<Machine>> MACHINE = machineRules();
     private static final List<Rule<Housing>> ENCLOSURE = List.of(new EnclosureBays(), new EnclosurePower());
-    private static final List<OrderRule> ORDER = List.of(new InStock(), new LeadTime(), new AcceptedCondition(), new Budget());
+    private static final List<OrderRule> ORDER = List.of(new OneModulePart(), new InStock(), new LeadTime(), new AcceptedCondition(),
+            new Budget());
     private static final List<LotRule> LOT = ORDER.stream().filter(LotRule.class::isInstance).map(LotRule.class::cast).toList();
     private static final Map<PartKind, List<PartRule>> BY_LAST_CHOSEN = byLastChosen();
 
@@ -159,7 +162,7 @@ public final class Rulebook {
                 new MemoryPresent(), new SlotNeedsProcessor(), new SlotOrder(), new RankOrder(), new MemoryGeneration(),
                 new ModuleTypeTaken(), new OneModuleType(), new DeviceWidth(), new DistinctCapacities(), new RankLimit(),
                 new ModulesPerChannel(), new MatchedSockets(), new ModuleCount(), new ChannelOrder(),
-                new ProcessorMemoryLimit(), new ModeSupported(),
+                new ProcessorMemoryLimit(), new ModeSupported(), new BalancedChannels(),
                 new PowerSupply(), new PowerBudget(), new PowerLimit(),
                 new AskedPlatform(), new ForbiddenPart(), new RequiredPart(), new ProcessorCount(),
                 new DriveBay(), new BayCount(), new VolumeDrives(), new VolumeDriver(), new CardFits(), new RiserBought(),

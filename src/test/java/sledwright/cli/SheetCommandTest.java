@@ -41,9 +41,9 @@ class SheetCommandTest {
     @Test
     void anAlternativeIsChosenByItsRank() {
         String first = Run.of("sheet", QUOTE).out();
-        assertThat(first).startsWith("Bench sheet: small-web-node, alternative 1\n").contains("B1-06");
+        assertThat(first).startsWith("Bench sheet: small-web-node, alternative 1\n").contains("B2-06");
         assertThat(Run.of("sheet", QUOTE, "--rank", "1").out()).isEqualTo(first);
-        assertThat(Run.of("sheet", QUOTE, "--rank", "2").out()).startsWith("Bench sheet: small-web-node, alternative 2\n").contains("B2-06");
+        assertThat(Run.of("sheet", QUOTE, "--rank", "2").out()).startsWith("Bench sheet: small-web-node, alternative 2\n").contains("B1-06L");
     }
 
     @Test

@@ -236,16 +236,23 @@ final class CpSatModel {
     private void mix() {
         Map<Integer, BoolVar> widths = new TreeMap<>();
         Map<Integer, BoolVar> capacities = new TreeMap<>();
+        List<BoolVar> partNumbers = new ArrayList<>();
         for (int m = 0; m < modules.size(); m++) {
             MemoryModule module = modules.get(m);
             BoolVar type = types.computeIfAbsent(module.type(), key -> model.newBoolVar(key.label()));
             BoolVar width = widths.computeIfAbsent(module.deviceWidth(), key -> model.newBoolVar("x" + key));
             BoolVar capacity = capacities.computeIfAbsent(module.capacityGb(), key -> model.newBoolVar(key + " GB"));
+            BoolVar partNumber = model.newBoolVar(module.sku());
+            partNumbers.add(partNumber);
             for (BoolVar[] part : stands.values()) {
+                model.addImplication(part[m], partNumber);
                 model.addImplication(part[m], type);
                 model.addImplication(part[m], width);
                 model.addImplication(part[m], capacity);
             }
+        }
+        if (request.require().populated().onePart()) {
+            model.addAtMostOne(partNumbers.toArray(Literal[]::new));
         }
         model.addExactlyOne(types.values().toArray(Literal[]::new));
         if (!memory.mixedWidths()) {
@@ -282,6 +289,9 @@ final class CpSatModel {
                 }
             }
             channelOrder(socket);
+            for (int channel = 0; channel < memory.channels() && request.require().populated().balanced(); channel++) {
+                model.addEquality(onChannel(socket, channel, MemoryModule::capacityGb), onChannel(0, 0, MemoryModule::capacityGb));
+            }
             if (socket > 0) {
                 for (int channel = 0; channel < memory.channels(); channel++) {
                     alike(0, channel, socket, channel);

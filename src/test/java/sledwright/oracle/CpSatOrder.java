@@ -22,6 +22,7 @@ import java.util.TreeMap;
 import sledwright.domain.Catalog;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
+import sledwright.domain.MemoryModule;
 import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
 import sledwright.oracle.EveryMachine.Machine;
@@ -128,12 +129,17 @@ final class CpSatOrder {
         int pool = pool(line.request().limit());
         LinearExprBuilder delivered = LinearExpr.newBuilder();
         Map<List<Object>, BoolVar> alike = new HashMap<>();
+        Map<String, BoolVar> modules = new TreeMap<>();
         for (Machine machine : machines) {
             IntVar times = model.newIntVar(0, line.machines(), line.name());
             delivered.add(times);
             if (line.uniform()) {
                 BoolVar chosen = alike.computeIfAbsent(machine.sameness(), key -> model.newBoolVar("alike"));
                 model.addLessOrEqual(times, LinearExpr.term(chosen, line.machines()));
+            }
+            if (line.request().require().populated().onePart()) {
+                machine.build().modules().values().stream().map(MemoryModule::sku).distinct().forEach(sku -> model.addLessOrEqual(times,
+                        LinearExpr.term(modules.computeIfAbsent(sku, key -> model.newBoolVar(key)), line.machines())));
             }
             machine.parts().forEach((sku, units) -> need(sku, 1L << pool, LinearExpr.term(times, units)));
             cost.addTerm(times, SCALE * (machine.beside() + order.modulePartCharge() * (machine.moduleParts() - 1)) - Math.round(SCALE * machine.worth()));
@@ -145,6 +151,7 @@ final class CpSatOrder {
         if (line.uniform()) {
             model.addAtMostOne(alike.values().toArray(Literal[]::new));
         }
+        model.addAtMostOne(modules.values().toArray(Literal[]::new));
         LinearExpr all = delivered.build();
         if (whole) {
             model.addEquality(all, line.machines());

@@ -63,6 +63,8 @@ final class OrderReading {
             String name = order.lines().get(i).name();
             int machines = line.fills().stream().mapToInt(fill -> fill.picks().size()).sum();
             check(machines + line.missing() == order.lines().get(i).machines() && line.missing() >= 0, "%s has %d machines and lacks %d", name, machines, line.missing());
+            check(Reading.partNumbers(request.require().populated(), line.fills().stream().flatMap(fill -> fill.build().modules().values().stream())
+                    .map(MemoryModule::sku).distinct().count()).isEmpty(), "%s has modules of several part numbers", name);
             for (Fill fill : line.fills()) {
                 check(Reading.machine(fill.build(), request, catalog.throughputFactors()).isEmpty(), "%s: a machine breaks %s", name,
                         Reading.machine(fill.build(), request, catalog.throughputFactors()));

@@ -143,6 +143,9 @@ final class Populations {
                 return;
             }
         }
+        if (!ignored.containsAll(Reading.balance(request.require().populated(), List.<MemoryModule[][]>of(socket)))) {
+            return;
+        }
         int[] units = new int[kinds.size()];
         for (int[] content : kindOf) {
             for (int kind : content) {
@@ -197,6 +200,9 @@ final class Populations {
     }
 
     private void deal(Layout layout, int[] counts, long total, int spare) {
+        if (!ignored.containsAll(Reading.partNumbers(request.require().populated(), Arrays.stream(counts).filter(units -> units > 0).count()))) {
+            return;
+        }
         int mts = layout.tableMts;
         StringBuilder what = new StringBuilder();
         for (int p = 0; p < counts.length; p++) {

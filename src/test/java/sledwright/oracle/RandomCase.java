@@ -13,6 +13,7 @@ import sledwright.domain.Catalog;
 import sledwright.domain.Labour;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryModule;
+import sledwright.domain.MemoryWish;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.domain.Request;
@@ -34,7 +35,14 @@ record RandomCase(long seed, Catalog catalog, Request request) {
         int machines = size == Size.SOLVABLE || random.nextDouble() < 0.65 ? 1 : random.nextInt(2, 4);
         RandomParts parts = new RandomParts(random, new SplittableRandom(~seed), size, machines);
         Catalog catalog = catalog(parts.labour(), parts.factors(), parts.platforms(), parts.processors(), parts.modules(), parts.lots());
-        return RandomEdges.of(new RandomCase(seed, catalog, new RandomRequest(random, size, catalog).request(machines)), size);
+        Request request = new RandomRequest(random, size, catalog).request(machines);
+        return RandomEdges.of(new RandomCase(seed, catalog, populated(request, new SplittableRandom(-seed))), size);
+    }
+
+    /** One request in six wants its memory populated in some way. */
+    private static Request populated(Request from, SplittableRandom random) {
+        MemoryWish wish = new MemoryWish(random.nextInt(6) == 0, random.nextInt(6) == 0);
+        return random.nextInt(2) == 0 ? from : from.withRequire(from.require().withPopulated(wish));
     }
 
     /** The same case with another request. */

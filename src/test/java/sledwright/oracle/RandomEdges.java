@@ -157,7 +157,7 @@ final class RandomEdges {
                 chance(0.2) ? build.usable() / 1e6 : from.memoryGb(), chance(0.15) ? build.bandwidth() / 1e6 : from.bandwidthGbs(),
                 chance(0.15) ? build.throughput() / 1e6 : from.throughput(), from.baseGhz(), from.allCoreGhz(),
                 chance(0.15) ? perCore(build.usable(), build) : from.gbPerCore(), chance(0.15) ? perCore(build.bandwidth(), build) : from.gbsPerCore(),
-                from.spareSlots(), from.mode());
+                from.spareSlots(), from.mode(), from.populated());
     }
 
     private static double perCore(long millionths, Candidate build) {

@@ -19,6 +19,7 @@ import sledwright.domain.Condition;
 import sledwright.domain.Enclosure;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
+import sledwright.domain.MemoryWish;
 import sledwright.domain.Objective;
 import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
@@ -84,10 +85,18 @@ record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
         }
         SplittableRandom others = new SplittableRandom(seed);
         lines.replaceAll(line -> enclosures.isEmpty() || others.nextInt(3) > 0 ? line : without(line, enclosures.get(others.nextInt(enclosures.size())), others));
+        SplittableRandom wishes = new SplittableRandom(-seed);
+        lines.replaceAll(line -> populated(line, wishes));
         OrderRequest order = new OrderRequest("random", lines, random.nextInt(5) == 0 ? OptionalInt.of(random.nextInt(1, 3)) : OptionalInt.empty(),
                 random.nextInt(4) == 0 ? random.nextInt(1, 60) * (seed % 3 == 0 ? DEAR : 100) : 0, random.nextInt(5) == 0 ? random.nextInt(1, 8) * 100 : 0, own);
         boolean shelf = others.nextInt(3) == 0;
         return new RandomOrder(seed, shelf ? catalog.withSuppliers(new SupplierNames(Map.of(), Set.of(others.nextInt(2) == 0 ? "birch" : "cedar"))) : catalog, order);
+    }
+
+    /** One line in four wants modules of one part number, one in eight balanced channels. */
+    private static OrderLine populated(OrderLine line, SplittableRandom random) {
+        MemoryWish wish = new MemoryWish(random.nextInt(8) == 0, random.nextInt(4) == 0);
+        return new OrderLine(line.name(), line.request().withRequire(line.request().require().withPopulated(wish)), line.priority(), line.uniform());
     }
 
     /** A line that wants nothing of an enclosure, or of one of its supplies. */

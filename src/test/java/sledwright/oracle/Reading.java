@@ -17,6 +17,7 @@ import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.MemoryModule;
+import sledwright.domain.MemoryWish;
 import sledwright.domain.MemorySupport;
 import sledwright.domain.ModuleType;
 import sledwright.domain.Pick;
@@ -74,6 +75,7 @@ final class Reading {
                 }
             }
         }
+        broken.addAll(balance(request.require().populated(), List.of(memory).subList(0, Math.min(fitted, memory.length))));
         broken.addAll(mix(platform.memory(), build.modules().values()));
         broken.addAll(mode(platform.memory(), request.require().mode()));
         NaiveFigures figures = NaiveFigures.of(build, request, factors);
@@ -99,6 +101,8 @@ final class Reading {
         if (missing.values().stream().anyMatch(units -> units > 0)) {
             broken.add("in-stock");
         }
+        broken.addAll(partNumbers(request.require().populated(), machines.stream().flatMap(build -> build.modules().values().stream())
+                .map(MemoryModule::sku).distinct().count()));
         if (request.limit().price().isPresent() && price > request.limit().price().getAsLong()) {
             broken.add("budget");
         }
@@ -305,6 +309,22 @@ final class Reading {
             broken.add("distinct-capacities");
         }
         return broken;
+    }
+
+    /** Breaches by what a wish for balance says of fitted sockets. */
+    static Set<String> balance(MemoryWish wish, List<MemoryModule[][]> sockets) {
+        Set<Integer> capacities = new HashSet<>();
+        for (MemoryModule[][] socket : sockets) {
+            for (MemoryModule[] channel : socket) {
+                capacities.add(SlotView.gb(channel));
+            }
+        }
+        return wish.balanced() && capacities.size() > 1 ? Set.of("balanced-channels") : Set.of();
+    }
+
+    /** Breaches by so many part numbers of modules in all machines. */
+    static Set<String> partNumbers(MemoryWish wish, long distinct) {
+        return wish.onePart() && distinct > 1 ? Set.of("one-module-part") : Set.of();
     }
 
     /** Whether the platform offers the mode. */

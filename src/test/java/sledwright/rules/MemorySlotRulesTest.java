@@ -10,10 +10,12 @@ import static sledwright.samples.Samples.R8;
 import static sledwright.samples.Samples.machine;
 import static sledwright.samples.Samples.module;
 import static sledwright.samples.Samples.platform;
+import static sledwright.samples.Samples.require;
 
 import java.util.List;
 import sledwright.domain.CoolingKit;
 import sledwright.domain.MemoryModule;
+import sledwright.rules.memory.BalancedChannels;
 import sledwright.rules.memory.ChannelOrder;
 import sledwright.rules.memory.MatchedSockets;
 import sledwright.rules.memory.MemoryPresent;
@@ -111,6 +113,28 @@ class MemorySlotRulesTest extends RuleGroup {
                 .says("socket 2", "Socket 2 holds 3 modules; BOX supports 1, 2, 4, 8.")
                 .innocent("4 modules", counted(4))
                 .innocent("3 modules where the platform lists no counts", machine().channels(3, R16));
+    }
+
+    @ForRule(BalancedChannels.ID)
+    Examples balancedChannels() {
+        CoolingKit overLast = new CoolingKit("FULL", "full heat sink", 150, List.of("1D1", "1D2", "1D3"));
+        return offender("an empty fourth channel", asked(1).channels(3, R16))
+                .says("1D", "Channel 1D holds 0 GB and channel 1A 16 GB; all channels are to hold the same.")
+                .andOffender("one channel of 32 GB", asked(1).channels(4, R16).channel(0, 0, R16, R16))
+                .says("1B", "Channel 1B holds 16 GB and channel 1A 32 GB; all channels are to hold the same.")
+                .andOffender("two sockets, each balanced by itself", asked(2).channels(4, R16).channel(1, 0, R32).channel(1, 1, R32)
+                        .channel(1, 2, R32).channel(1, 3, R32)).alsoBreaks("matched-sockets")
+                .says("1A", "Channel 1A holds 16 GB and channel 2A 32 GB; all channels are to hold the same.")
+                .andOffender("a channel that the kit covers whole", asked(1).cooling(overLast).channels(3, R16))
+                .says("1D", "Channel 1D holds 0 GB and channel 1A 16 GB; all channels are to hold the same.")
+                .innocent("as much on each", asked(2).channels(4, R16))
+                .innocent("one of 32 GB beside two of 16: capacity counts", asked(1).channels(2, R16, R16).channel(0, 2, R32).channel(0, 3, R32))
+                .innocent("an empty channel where nothing is asked", machine().processors(P10).channels(3, R16))
+                .innocent("an empty second socket", asked(1).channels(4, R16));
+    }
+
+    private static MachineSketch asked(int processors) {
+        return machine().processors(processors, P10).require(require().balanced().make());
     }
 
     private static MachineSketch counted(int channels) {

@@ -76,7 +76,7 @@ class RulebookCompletenessTest {
                 groups.add(heading);
             }
         }
-        assertThat(groups).containsExactly("Processors", "Cooling", "Memory", "Power", "Enclosures", "Drives and bays", "Cards and extras", "Price and stock", "Targets", "Choice");
+        assertThat(groups).containsExactly("Processors", "Cooling", "Memory", "Memory as it is sold", "Power", "Enclosures", "Drives and bays", "Cards and extras", "Price and stock", "Targets", "Choice");
     }
 
     @Test

@@ -9,13 +9,16 @@ import static sledwright.samples.Samples.catalog;
 import static sledwright.samples.Samples.limit;
 import static sledwright.samples.Samples.lot;
 import static sledwright.samples.Samples.machine;
+import static sledwright.samples.Samples.module;
 import static sledwright.samples.Samples.platform;
+import static sledwright.samples.Samples.require;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
@@ -23,9 +26,12 @@ import sledwright.domain.Labour;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
+import sledwright.domain.MemoryModule;
 import sledwright.domain.Pick;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
+import sledwright.domain.Requirements;
+import sledwright.rules.memory.OneModulePart;
 import sledwright.rules.stock.AcceptedCondition;
 import sledwright.rules.stock.Budget;
 import sledwright.rules.stock.InStock;
@@ -70,6 +76,29 @@ class StockRulesTest extends RuleGroup {
                 .says("R16", "Lot LATER of R16 arrives in 1 day; the request allows 0.")
                 .innocent("three days where three are allowed", order(1, three, new Pick(arriving(3), 8)))
                 .innocent("sixty days where no limit is set", order(1, Limits.NONE, new Pick(arriving(60), 8)));
+    }
+
+    @ForRule(OneModulePart.ID)
+    Examples oneModulePart() {
+        MemoryModule slower = module("R16-2133", 16).mts(2133).make();
+        Build mixed = machine(BOX).channels(3, R16).channel(0, 3, slower).channel(1, 3, slower).build();
+        Build other = machine(BOX).channels(4, slower).build();
+        Requirements asked = require().oneModulePart().make();
+        return offender("two of eight modules of another part number", sold(asked, mixed))
+                .says("", "The memory modules are of 2 part numbers (R16, R16-2133); all are to be of 1.")
+                .andOffender("two machines, each of one part number", sold(asked, MACHINE, other))
+                .says("", "The memory modules are of 2 part numbers (R16, R16-2133); all are to be of 1.")
+                .innocent("two machines of one part number", sold(asked, MACHINE, MACHINE))
+                .innocent("two part numbers where nothing is asked", sold(Requirements.NONE, mixed, other));
+    }
+
+    private static Order sold(Requirements require, Build... machines) {
+        List<Pick> picks = new ArrayList<>();
+        Arrays.stream(machines).flatMap(build -> build.partCounts().entrySet().stream())
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue, Integer::sum))
+                .forEach((sku, units) -> picks.add(new Pick(lot(sku, "L", 99, 1_000), units)));
+        return Order.of(List.of(machines), picks, Request.named("sample").withMachines(machines.length).withRequire(require),
+                catalog(List.of(BOX), List.of(P10), List.of(R16)));
     }
 
     @ForRule(AcceptedCondition.ID)

@@ -1,6 +1,7 @@
 package sledwright.samples;
 
 import sledwright.domain.MemoryMode;
+import sledwright.domain.MemoryWish;
 import sledwright.domain.Requirements;
 
 /** The least figures of a machine in the making. */
@@ -17,6 +18,7 @@ public final class RequirementsSketch {
     private double gbsPerCore;
     private int spareSlots;
     private MemoryMode mode = MemoryMode.INDEPENDENT;
+    private MemoryWish populated = MemoryWish.NONE;
 
     public RequirementsSketch processors(int exactly) {
         processors = exactly;
@@ -73,8 +75,18 @@ public final class RequirementsSketch {
         return this;
     }
 
+    public RequirementsSketch balanced() {
+        populated = populated.withBalanced(true);
+        return this;
+    }
+
+    public RequirementsSketch oneModulePart() {
+        populated = populated.withOnePart(true);
+        return this;
+    }
+
     public Requirements make() {
         return new Requirements(processors, cores, memoryGb, bandwidthGbs, throughput, baseGhz, allCoreGhz, gbPerCore,
-                gbsPerCore, spareSlots, mode);
+                gbsPerCore, spareSlots, mode, populated);
     }
 }

@@ -10,8 +10,11 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import sledwright.domain.MemoryMode;
+import sledwright.domain.MemoryWish;
 import sledwright.explain.ask.Extreme;
 import sledwright.explain.ask.WhatIf;
+import sledwright.rules.memory.BalancedChannels;
+import sledwright.rules.memory.OneModulePart;
 import sledwright.words.Numbers;
 import sledwright.words.Sentence;
 
@@ -66,6 +69,23 @@ final class ChoiceDemands {
                 : Stream.of(Demand.of("require.memory_mode", mode.label(), mode.label() + " memory",
                         terms -> terms.with(terms.request().require().withMode(MemoryMode.INDEPENDENT)),
                         (terms, oracle) -> new Concession(terms, plain, "no build has such memory", "take independent memory")));
+    }
+
+    /** Memory populated as it is sold, whether the request says so or the shop. */
+    static Stream<Demand> populated(MemoryWish wish) {
+        Demand balanced = Demand.of(BalancedChannels.KEY, "true", "the same memory on every channel",
+                terms -> populated(terms, terms.request().require().populated().withBalanced(false)),
+                (terms, oracle) -> new Concession(terms, "false", "no build has the same memory on every channel",
+                        "allow channels that differ in memory"));
+        Demand onePart = Demand.of(OneModulePart.KEY, "true", "memory modules of one part number",
+                terms -> populated(terms, terms.request().require().populated().withOnePart(false)),
+                (terms, oracle) -> new Concession(terms, "false", "a build needs modules of more than one part number",
+                        "allow modules of several part numbers"));
+        return Stream.concat(wish.balanced() ? Stream.of(balanced) : Stream.empty(), wish.onePart() ? Stream.of(onePart) : Stream.empty());
+    }
+
+    private static WhatIf populated(WhatIf terms, MemoryWish wish) {
+        return terms.with(terms.request().require().withPopulated(wish));
     }
 
     /** Some platforms and no others. */

@@ -21,6 +21,7 @@ public final class Demands {
                 ChoiceDemands.machines(request.machines()),
                 ChoiceDemands.processors(request.require().processors()),
                 LimitDemands.of(request.limit()),
+                ChoiceDemands.populated(request.require().populated()),
                 ChoiceDemands.mode(request.require().mode()),
                 ChoiceDemands.platforms(request.platforms()),
                 ChoiceDemands.forbidden(request.forbid()),

@@ -37,6 +37,7 @@ import sledwright.metrics.SpareSlots;
 import sledwright.rules.cooling.BlockedSlot;
 import sledwright.rules.memory.DeviceWidth;
 import sledwright.rules.memory.MemoryGeneration;
+import sledwright.rules.memory.OneModulePart;
 
 /**
  * The memory that a request may choose among, worked out as it is asked for and shared by platforms with equal rules, and by threads:
@@ -82,7 +83,8 @@ public final class MemoryMarket {
         Limits limit = request.limit();
         return Request.named("").withMachines(request.machines()).withForbid(request.forbid())
                 .withUse(request.use()).withOnHand(request.onHand())
-                .withRequire(new Requirements(0, 0, require.memoryGb(), 0, 0, 0, 0, 0, 0, require.spareSlots(), require.mode()))
+                .withRequire(new Requirements(0, 0, require.memoryGb(), 0, 0, 0, 0, 0, 0, require.spareSlots(), require.mode(),
+                        require.populated()))
                 .withLimit(new Limits(limit.price(), OptionalDouble.empty(), limit.leadDays(), OptionalDouble.empty(), 0,
                 OptionalDouble.empty(), limit.conditions()));
     }
@@ -112,12 +114,14 @@ public final class MemoryMarket {
             List<MemoryModule> modules = memory.takes(type)
                     ? sold(memory).stream().filter(module -> module.type() == type && !barred.contains(module.sku())).toList() : List.of();
             for (int width : widths(memory, modules)) {
-                List<MemoryModule> mixing = modules.stream().filter(module -> width == 0 || module.deviceWidth() == width).toList();
-                List<Level> fastestFirst = kept.get(new LevelsKey(memory, type, width, mixing, isSparing()),
-                        () -> Level.of(memory, type, width, mixing, isSparing()));
-                for (int i = 0; i < fastestFirst.size(); i++) {
-                    int nextSlowerMts = i + 1 < fastestFirst.size() ? fastestFirst.get(i + 1).mts() : 0;
-                    option(memory, fastestFirst.get(i), nextSlowerMts, depths, uncovered, sockets, found);
+                for (List<MemoryModule> mixing : mixing(modules.stream()
+                        .filter(module -> width == 0 || module.deviceWidth() == width).toList())) {
+                    List<Level> fastestFirst = kept.get(new LevelsKey(memory, type, width, mixing, isSparing()),
+                            () -> Level.of(memory, type, width, mixing, isSparing()));
+                    for (int i = 0; i < fastestFirst.size(); i++) {
+                        int nextSlowerMts = i + 1 < fastestFirst.size() ? fastestFirst.get(i + 1).mts() : 0;
+                        option(memory, fastestFirst.get(i), nextSlowerMts, depths, uncovered, sockets, found);
+                    }
                 }
             }
         }
@@ -134,6 +138,12 @@ public final class MemoryMarket {
         return DeviceWidth.allows(memory, all) ? List.of(0) : all.stream().sorted().toList();
     }
 
+    /** Modules that may stand in machines that are sold together: all of them, or each by itself. */
+    private List<List<MemoryModule>> mixing(List<MemoryModule> modules) {
+        return OneModulePart.allows(request.require().populated(), modules.size()) ? List.of(modules)
+                : modules.stream().map(List::of).toList();
+    }
+
     private List<MemoryModule> sold(MemorySupport memory) {
         return sold.computeIfAbsent(memory.generation(), generation -> catalog.modules().stream()
                 .filter(module -> MemoryGeneration.allows(memory, module) && !shelf.lots(module.sku()).isEmpty()).toList());
@@ -148,7 +158,8 @@ public final class MemoryMarket {
         }
         MemoryMode mode = request.require().mode();
         ShapeKey key = new ShapeKey(List.copyOf(level.groups().keySet()), memory.slotsPerChannel(), depths, mode == MemoryMode.MIRRORED,
-                isSparing(), memory.rankLimit(level.type()), memory.maxDistinctCapacities(), memory.countsPerSocket());
+                isSparing(), memory.rankLimit(level.type()), memory.maxDistinctCapacities(), memory.countsPerSocket(),
+                request.require().populated().balanced());
         int slots = IntStream.range(0, memory.channels())
                 .map(channel -> depths.stream().mapToInt(depth -> depth.get(channel)).min().orElse(0)).sum();
         int mostModuleGb = modules.stream().mapToInt(MemoryModule::capacityGb).max().orElse(0);
@@ -156,9 +167,9 @@ public final class MemoryMarket {
         MemoryOption.Extent extent = new MemoryOption.Extent(request.machines(), sockets, slots, slots * mostModuleGb, memory.channels(),
                 mostModuleGb, share, catalog.labour().perModule());
         double worthOfGb = request.worth().gb() * share;
-        List<MemoryModule> all = sold(memory);
-        PriceFloor allPrices = floors.computeIfAbsent(List.of(memory.generation(), level.type(), share), same -> new PriceFloor(shelf,
-                all.stream().filter(module -> module.type() == level.type()).toList(), worthOfGb));
+        List<MemoryModule> ofType = OneModulePart.allows(request.require().populated(), sold(memory).size())
+                ? sold(memory).stream().filter(module -> module.type() == level.type()).toList() : modules;
+        PriceFloor allPrices = floors.computeIfAbsent(List.of(ofType, share), same -> new PriceFloor(shelf, ofType, worthOfGb));
         boolean keptApart = level.entangled().stream().anyMatch(set -> level.holdsAny(set, wanted));
         found.add(new MemoryOption(level, nextSlowerMts, keptApart, extent, allPrices,
                 () -> floors.computeIfAbsent(List.of(modules, share), same -> new PriceFloor(shelf, modules, worthOfGb)),

@@ -144,6 +144,11 @@ public final class Layouts {
         return Arrays.stream(sizes(modules, histogram)).map(size -> size * size).sum();
     }
 
+    /** Channels, or pairs of them under mirroring. */
+    int columns() {
+        return columns;
+    }
+
     int histograms() {
         return histograms;
     }

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import sledwright.generator.time.Deadline;
 import sledwright.generator.time.OutOfTimeException;
 import sledwright.generator.time.TooLargeException;
+import sledwright.rules.memory.BalancedChannels;
 import sledwright.rules.memory.ModuleCount;
 
 /**
@@ -113,7 +114,8 @@ public final class ShapeFinder {
             }
         }
         // A vector that leaves out a capacity of the set belongs to a smaller set.
-        if (used == capacities && ModuleCount.allows(key.counts(), modules * key.multiple())) {
+        if (used == capacities && ModuleCount.allows(key.counts(), modules * key.multiple())
+                && BalancedChannels.allows(key.balanced(), layouts.columns(), totalGb, fullestGb)) {
             buckets.computeIfAbsent(new Shapes.Figures(totalGb, fullestGb, sparedGb, modules), figures -> new ArrayList<>())
                     .add(new Shapes.Shape(members, counts));
         }

@@ -10,9 +10,11 @@ import sledwright.generator.keep.Kept;
  * @param groups      ascending
  * @param depths      for each fitted socket, the modules that each channel has slots for
  * @param counts      module counts that the socket supports; empty: any
+ * @param balanced    whether all channels hold the same
  */
 public record ShapeKey(List<GroupKind> groups, int slots, List<List<Integer>> depths, boolean mirrored, boolean sparing,
-                int rankLimit, int maxDistinctCapacities, Set<Integer> counts) implements Kept.Key<Shapes> {
+                int rankLimit, int maxDistinctCapacities, Set<Integer> counts, boolean balanced)
+        implements Kept.Key<Shapes> {
 
     /** Modules that one module of a shape stands for on a socket. */
     public int multiple() {

@@ -96,7 +96,7 @@ public final class Target extends Rule<Machine> {
         return new Requirements(require.processors(), (int) asked.applyAsDouble(CORES), asked.applyAsDouble(MEMORY_CAPACITY),
                 asked.applyAsDouble(BANDWIDTH), asked.applyAsDouble(THROUGHPUT), asked.applyAsDouble(BASE_CLOCK),
                 asked.applyAsDouble(ALL_CORE_CLOCK), asked.applyAsDouble(MEMORY_PER_CORE), asked.applyAsDouble(BANDWIDTH_PER_CORE),
-                (int) asked.applyAsDouble(SPARE_SLOTS), require.mode());
+                (int) asked.applyAsDouble(SPARE_SLOTS), require.mode(), require.populated());
     }
 
     /** Whether a figure of this target's kind reaches the request's. */

@@ -51,7 +51,8 @@ class ShapeFinderTest {
             groups.add(new GroupKind(8 << random.nextInt(3), ranks, sparing ? ranks : 0, random.nextInt(3) == 0 ? random.nextInt(1, 8) : 7));
         }
         Set<Integer> counts = random.nextInt(3) == 0 ? Set.of(2, 4, 6) : Set.of();
-        return new ShapeKey(List.copyOf(groups), slots, depths, mirrored, sparing, random.nextInt(2, 9), random.nextInt(1, 4), counts);
+        return new ShapeKey(List.copyOf(groups), slots, depths, mirrored, sparing, random.nextInt(2, 9), random.nextInt(1, 4), counts,
+                random.nextInt(3) == 0);
     }
 
     private static List<Filling> fillings(ShapeKey key) {
@@ -128,7 +129,9 @@ class ShapeFinderTest {
             fullestGb = Math.max(fullestGb, gb);
             sparedGb += largest;
         }
-        if (modules > 0 && capacities.size() <= key.maxDistinctCapacities()
+        boolean unbalanced = Arrays.stream(columns).mapToInt(column -> IntStream.range(0, column.length)
+                .map(i -> column[i] * key.groups().get(i).capacityGb()).sum()).distinct().count() > 1;
+        if (modules > 0 && !(key.balanced() && unbalanced) && capacities.size() <= key.maxDistinctCapacities()
                 && (key.counts().isEmpty() || key.counts().contains(modules * width))) {
             fillings.add(new Filling(Arrays.stream(counts).boxed().toList(), fullestGb, sparedGb, Arrays.stream(sizes).map(size -> size * size).sum()));
         }
@@ -180,7 +183,7 @@ class ShapeFinderTest {
     @Test
     void wideSocketsToo() {
         for (boolean sparing : new boolean[] {false, true}) {
-            ShapeKey key = new ShapeKey(List.of(new GroupKind(16, 2, sparing ? 2 : 0, 7)), 3, List.of(List.of(3, 3, 3, 3, 3, 3, 3, 3)), false, sparing, 8, 1, Set.of());
+            ShapeKey key = new ShapeKey(List.of(new GroupKind(16, 2, sparing ? 2 : 0, 7)), 3, List.of(List.of(3, 3, 3, 3, 3, 3, 3, 3)), false, sparing, 8, 1, Set.of(), false);
             Shapes shapes = ShapeFinder.find(key, Deadline.never());
             List<Found> found = new ArrayList<>();
             shapes.buckets().forEach(bucket -> bucket.shapes().forEach(shape -> found.add(new Found(counts(key, shape), bucket.figures().totalGb(), bucket.figures().fullestGb(),
@@ -231,7 +234,7 @@ class ShapeFinderTest {
     /** Of equally large columns the first are the fullest, as people fill boards. */
     @Test
     void theFullestStackComesFirst() {
-        ShapeKey key = new ShapeKey(List.of(Pieces.group(8), Pieces.group(32)), 2, List.of(List.of(2, 2, 2)), false, false, 8, 2, Set.of());
+        ShapeKey key = new ShapeKey(List.of(Pieces.group(8), Pieces.group(32)), 2, List.of(List.of(2, 2, 2)), false, false, 8, 2, Set.of(), false);
         Shapes shapes = ShapeFinder.find(key, Deadline.never());
         Shapes.Bucket bucket = shapes.buckets().stream().filter(one -> one.figures().totalGb() == 72 && one.figures().modules() == 3).findFirst().orElseThrow();
         assertThat(Arrangement.of(key, shapes.layouts(), bucket.figures(), bucket.shapes().get(0))).containsExactly(new int[] {0, 1}, new int[] {0, 1}, new int[] {1, 0});
@@ -239,13 +242,13 @@ class ShapeFinderTest {
 
     @Test
     void timeAndSizeEndIt() {
-        ShapeKey small = new ShapeKey(List.of(Pieces.group(8)), 1, List.of(List.of(1)), false, false, 8, 1, Set.of());
+        ShapeKey small = new ShapeKey(List.of(Pieces.group(8)), 1, List.of(List.of(1)), false, false, 8, 1, Set.of(), false);
         assertThatThrownBy(() -> ShapeFinder.find(small, Deadline.in(Duration.ZERO))).isInstanceOf(OutOfTimeException.class);
         List<GroupKind> many = IntStream.range(1, 12).mapToObj(ranks -> new GroupKind(16, ranks, 0, 7)).toList();
-        ShapeKey large = new ShapeKey(many, 3, List.of(List.of(3, 3, 3, 3, 3, 3, 3, 3)), false, false, 8, 1, Set.of());
+        ShapeKey large = new ShapeKey(many, 3, List.of(List.of(3, 3, 3, 3, 3, 3, 3, 3)), false, false, 8, 1, Set.of(), false);
         assertThatThrownBy(() -> ShapeFinder.find(large, Deadline.never())).isInstanceOf(TooLargeException.class);
         // Layouts alone are too many here.
-        ShapeKey deep = new ShapeKey(List.of(Pieces.group(8)), 8, List.of(Collections.nCopies(26, 8)), false, false, 8, 1, Set.of());
+        ShapeKey deep = new ShapeKey(List.of(Pieces.group(8)), 8, List.of(Collections.nCopies(26, 8)), false, false, 8, 1, Set.of(), false);
         assertThatThrownBy(() -> ShapeFinder.find(deep, Deadline.never())).isInstanceOf(TooLargeException.class);
     }
 

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.IntPredicate;
 import java.util.function.ToLongFunction;
 import sledwright.domain.Lot;
 import sledwright.domain.Lot.PriceBreak;
@@ -43,8 +45,10 @@ public final class Filler {
         for (int line : lines) {
             if (market.line(line).uniform()) {
                 fillWhole(tally, line, deadline);
+            } else if (market.line(line).request().require().populated().onePart()) {
+                fillOfOnePart(tally, line, deadline);
             } else {
-                fillOneByOne(tally, line, deadline);
+                fillOneByOne(tally, line, deadline, part -> true);
             }
         }
     }
@@ -80,9 +84,48 @@ public final class Filler {
         return pricer.best(line, machines, place, offers(place, left), deadline);
     }
 
-    private void fillOneByOne(Tally tally, int line, Deadline deadline) {
+    /**
+     * Machines that all take modules of one part number: those of the part that suits the first of them best or, where these do not
+     * suffice, of the one that suffices for most machines, then for the least cost.
+     */
+    private void fillOfOnePart(Tally tally, int line, Deadline deadline) {
+        Set<Integer> settled = tally.moduleParts(line);
+        if (!settled.isEmpty()) {
+            fillOneByOne(tally, line, deadline, part -> !market.isModule(part) || settled.contains(part));
+            return;
+        }
+        List<Integer> tried = new ArrayList<>();
+        List<Tally.Step> best = List.of();
+        int bestMissing = tally.missing(line);
+        long bestCost = tally.cost();
+        boolean any = true;
+        while (any && bestMissing > 0 && !deadline.isOver()) {
+            fillOneByOne(tally, line, deadline, part -> !tried.contains(part));
+            tried.addAll(tally.moduleParts(line));
+            if (tally.missing(line) < bestMissing || tally.missing(line) == bestMissing && tally.cost() < bestCost) {
+                bestMissing = tally.missing(line);
+                bestCost = tally.cost();
+                best = steps(tally, line);
+            }
+            any = !tally.moduleParts(line).isEmpty();
+            tally.change(steps(tally, line).stream().map(step -> new Tally.Step(step.column(), -step.times())).toList());
+        }
+        tally.change(best);
+    }
+
+    private static List<Tally.Step> steps(Tally tally, int line) {
+        return tally.counts().entrySet().stream().filter(entry -> entry.getKey().line() == line)
+                .map(entry -> new Tally.Step(entry.getKey(), entry.getValue())).toList();
+    }
+
+    /** @param among the parts to choose from */
+    private void fillOneByOne(Tally tally, int line, Deadline deadline, IntPredicate among) {
+        boolean onePart = market.line(line).request().require().populated().onePart();
         while (tally.missing(line) > 0 && !deadline.isOver()) {
             Map<Integer, List<Lot>> left = left(tally, market.poolOf(line));
+            Set<Integer> settled = onePart ? tally.moduleParts(line) : Set.of();
+            left.keySet().removeIf(part -> !among.test(part)
+                    || !settled.isEmpty() && market.isModule(part) && !settled.contains(part));
             Pricer.Best best = best(tally, line, 1, left, deadline);
             boolean filled = best.column() != null && most(tally, columns.add(best.column()), left);
             if (!filled && !several(tally, line, left, deadline)) {

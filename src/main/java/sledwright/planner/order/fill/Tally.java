@@ -6,12 +6,16 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import sledwright.domain.Build;
+import sledwright.domain.MemoryWish;
 import sledwright.planner.order.market.Bay;
 import sledwright.planner.order.market.Column;
 import sledwright.planner.order.market.Draws;
 import sledwright.planner.order.market.Market;
+import sledwright.rules.memory.OneModulePart;
 
 /** An order in the making: how often each column is used, what that takes from the stock, and what it costs. */
 public final class Tally {
@@ -180,8 +184,18 @@ public final class Tally {
         return difference;
     }
 
-    /** Whether a line that wants one build has several. */
+    /** Parts of memory modules that a line's machines take. */
+    Set<Integer> moduleParts(int line) {
+        return counts.keySet().stream().filter(column -> column.line() == line).flatMapToInt(column -> Arrays.stream(column.parts()))
+                .filter(market::isModule).boxed().collect(Collectors.toSet());
+    }
+
+    /** Whether a line that wants one build has several, or one that wants one part number of module. */
     private boolean isMixed(int line) {
+        MemoryWish wish = market.line(line).request().require().populated();
+        if (wish.onePart() && !OneModulePart.allows(wish, moduleParts(line).size())) {
+            return true;
+        }
         if (!market.line(line).uniform()) {
             return false;
         }

@@ -216,6 +216,11 @@ public final class Market {
         return useful.getOrDefault(sku(part), 0) / Math.max(1, order.machines());
     }
 
+    /** Whether a part is a memory module. */
+    public boolean isModule(int part) {
+        return catalog.module(sku(part)).isPresent();
+    }
+
     /** Whether enclosures take units of a part. */
     public boolean isOfEnclosures(int part) {
         return bays.stream().anyMatch(bay -> bay.enclosure().sku().equals(sku(part)) || bay.supply().sku().equals(sku(part)));

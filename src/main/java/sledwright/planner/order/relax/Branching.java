@@ -1,6 +1,7 @@
 package sledwright.planner.order.relax;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -60,7 +61,13 @@ public final class Branching {
     public List<Restrictions> split(Restrictions settled, RestrictedMaster.Mix mix) {
         List<Split> splits = onOrder(settled, mix);
         splits = splits.isEmpty() ? onFrames(settled, mix) : splits;
-        splits = splits.isEmpty() ? onTraits(settled, mix, About.MEMORY) : splits;
+        if (splits.isEmpty()) {
+            List<Restrictions> ways = onModuleParts(settled, mix);
+            if (!ways.isEmpty()) {
+                return ways;
+            }
+            splits = onTraits(settled, mix, About.MEMORY);
+        }
         return splits.isEmpty() ? onExcess(settled, mix) : splits.get(0).of(settled);
     }
 
@@ -87,6 +94,36 @@ public final class Branching {
         Map<Trait, Double> traits = traits(mix);
         return fractions(traits).stream().filter(trait -> about(trait) == about && settled.of(trait).contains(traits.get(trait)))
                 .map(trait -> Split.at(traits.get(trait), all -> all.of(trait), (all, range) -> all.with(trait, range))).toList();
+    }
+
+    /**
+     * Lines that want one part number of module and have several in the mix: they take that of which they have most machines and no
+     * other, or it is not this one.
+     */
+    private List<Restrictions> onModuleParts(Restrictions settled, RestrictedMaster.Mix mix) {
+        for (int line = 0; line < market.lines().size(); line++) {
+            Map<Integer, Double> machines = new TreeMap<>();
+            if (market.line(line).request().require().populated().onePart()) {
+                int of = line;
+                mix.columns().forEach((column, times) -> Arrays.stream(column.parts())
+                        .filter(part -> column.line() == of && times > WHOLE && market.isModule(part))
+                        .forEach(part -> machines.merge(part, times * column.machines(), Double::sum)));
+            }
+            if (machines.size() > 1) {
+                int most = machines.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey();
+                Restrictions alone = settled;
+                for (int part = 0; part < market.parts(); part++) {
+                    alone = part != most && market.isModule(part) ? none(alone, line, part) : alone;
+                }
+                return Stream.of(alone, none(settled, line, most)).filter(way -> !way.isContradictory()).toList();
+            }
+        }
+        return List.of();
+    }
+
+    private static Restrictions none(Restrictions settled, int line, int part) {
+        Trait trait = new Trait.Takes(line, part, 1);
+        return settled.with(trait, settled.of(trait).upTo(0));
     }
 
     /** What has a number that is not whole, the one closest to the middle first. */
