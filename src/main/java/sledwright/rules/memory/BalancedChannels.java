@@ -47,7 +47,7 @@ public final class BalancedChannels extends Rule<Machine> {
         Channel emptiest = channels.stream().min(byCapacity).orElseThrow();
         int totalGb = channels.stream().mapToInt(Channel::capacityGb).sum();
         return allows(machine.request().require().populated().balanced(), channels.size(), totalGb, fullest.capacityGb()) ? List.of()
-                : List.of(broken(emptiest.name(), "Channel %s holds %d GB and channel %s %d GB; all channels are to hold the same.",
+                : List.of(broken(emptiest.name(), "Channel %s holds %s GB and channel %s %s GB; all channels are to hold the same.",
                         emptiest.name(), emptiest.capacityGb(), fullest.name(), fullest.capacityGb()));
     }
 }

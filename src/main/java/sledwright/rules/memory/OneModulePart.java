@@ -35,7 +35,7 @@ public final class OneModulePart extends OrderRule {
         Set<String> skus = order.kinds().stream().flatMap(build -> build.modules().values().stream()).map(MemoryModule::sku)
                 .collect(Collectors.toCollection(TreeSet::new));
         return allows(order.request().require().populated(), skus.size()) ? List.of()
-                : List.of(broken("", "The memory modules are of %d part numbers (%s); all are to be of 1.", skus.size(),
+                : List.of(broken("", "The memory modules are of %s part numbers (%s); all are to be of 1.", skus.size(),
                         String.join(", ", skus)));
     }
 }
