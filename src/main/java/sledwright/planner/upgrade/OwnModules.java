@@ -50,7 +50,7 @@ final class OwnModules {
                 Deque<MemoryModule> kept = hand.getOrDefault(Kin.of(module), new ArrayDeque<>());
                 modules.put(slot, kept.isEmpty() ? any(Kin.of(module)) : kept.remove());
             });
-            dealt.add(new Build(build.platform(), build.processors(), build.cooling(), build.supply(), modules));
+            dealt.add(new Build(build.platform(), build.processors(), build.cooling(), build.supply(), modules, build.fitout()));
         }
         return dealt;
     }

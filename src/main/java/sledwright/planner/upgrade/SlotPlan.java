@@ -184,6 +184,6 @@ final class SlotPlan {
                 modules.put(slot, rest.get(place).remove(0));
             }
         });
-        return new Build(found.platform(), found.processors(), found.cooling(), found.supply(), modules);
+        return new Build(found.platform(), found.processors(), found.cooling(), found.supply(), modules, found.fitout());
     }
 }

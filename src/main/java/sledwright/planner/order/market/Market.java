@@ -10,9 +10,11 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import sledwright.domain.BayGroup;
 import sledwright.domain.Board;
 import sledwright.domain.Catalog;
 import sledwright.domain.Enclosure;
+import sledwright.domain.Expansion;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.OrderLine;
@@ -21,6 +23,7 @@ import sledwright.domain.Part;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.domain.Supply;
+import sledwright.rules.card.PartsNeeded;
 import sledwright.rules.choice.ForbiddenPart;
 import sledwright.rules.enclosure.EnclosurePower;
 
@@ -126,7 +129,31 @@ public final class Market {
         int slots = mostSlots;
         catalog.processors().forEach(processor -> useful.put(processor.sku(), times(machines, sockets)));
         catalog.modules().forEach(module -> useful.put(module.sku(), times(machines, slots)));
+        addEquipment(useful);
         return useful;
+    }
+
+    private void addEquipment(Map<String, Integer> useful) {
+        int machines = order.machines();
+        int mostBays = 0;
+        int mostCards = 0;
+        for (Platform platform : catalog.platforms()) {
+            Expansion expansion = platform.expansion();
+            mostBays = Math.max(mostBays, expansion.bays().stream().mapToInt(BayGroup::count).sum());
+            mostCards = Math.max(mostCards, expansion.slots().size());
+            for (OrderLine line : order.lines()) {
+                for (int processors : platform.processors().counts()) {
+                    Map<String, Integer> called = PartsNeeded.called(platform, processors, line.request().equipment());
+                    expansion.slots().stream().flatMap(slot -> slot.riser().stream()).distinct()
+                            .forEach(riser -> called.merge(riser, 1, Integer::sum));
+                    called.forEach((sku, each) -> useful.merge(sku, times(machines, each), Math::max));
+                }
+            }
+        }
+        int bays = mostBays;
+        int cards = mostCards;
+        catalog.drives().forEach(drive -> useful.put(drive.sku(), times(machines, bays)));
+        catalog.cards().forEach(card -> useful.put(card.sku(), times(machines, cards)));
     }
 
     private static int times(int machines, int each) {

@@ -10,9 +10,12 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.ToLongFunction;
 import sledwright.domain.Build;
+import sledwright.domain.Card;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
+import sledwright.domain.Drive;
 import sledwright.domain.EnclosureFrom;
+import sledwright.domain.Extra;
 import sledwright.domain.Labour;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
@@ -137,8 +140,13 @@ public final class Pricer {
         if (known instanceof Platform platform) {
             return duals.place(line, bay) + (long) Math.floor(watt * platform.power().baseW());
         }
-        double watts = known instanceof Processor processor ? processor.tdpW() : known instanceof MemoryModule module ? module.powerW() : 0;
-        return (long) Math.floor(watt * watts);
+        return (long) Math.floor(watt * watts(known));
+    }
+
+    private static double watts(Part part) {
+        return part instanceof Processor processor ? processor.tdpW() : part instanceof MemoryModule module ? module.powerW()
+                : part instanceof Drive drive ? drive.powerW() : part instanceof Card card ? card.powerW()
+                : part instanceof Extra extra ? extra.powerW() : 0;
     }
 
     /** What stands for a part's lots where only its worth counts; where that is uneven, a price for every number of units, rounded down. */
