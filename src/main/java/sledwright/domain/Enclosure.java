@@ -32,4 +32,9 @@ public record Enclosure(String sku, String name, Set<String> takes, int bays, do
     public boolean takes(Platform platform) {
         return takes.contains(platform.sku());
     }
+
+    /** Whether the part is this enclosure or a supply that it lists. */
+    public boolean lists(String part) {
+        return part.equals(sku) || supplies.stream().anyMatch(supply -> supply.sku().equals(part));
+    }
 }

@@ -62,7 +62,10 @@ final class Families {
     private final Fittings fittings;
     private final Housings housings;
     private final Map<List<Object>, List<Fitted>> fittingsOf = new HashMap<>();
-    private boolean favoursHeavier;
+    private final Map<String, Long> mostModuleMicrowatts = new HashMap<>();
+    private final boolean everyWeight;
+    private boolean rises = true;
+    private double forcedFromW = Double.POSITIVE_INFINITY;
 
     /** Where memory comes from. */
     interface Markets {
@@ -72,22 +75,33 @@ final class Families {
     }
 
     /** Every machine-without-memory of a request, beside the memory that it may choose among. */
-    static List<Family> of(Catalog catalog, Request request, Markets markets, Ranking ranking, Deadline deadline) {
-        Families families = new Families(catalog, request, markets.of(false), ranking, deadline);
-        List<Family> all = families.all();
-        return families.favoursHeavier ? new Families(catalog, request, markets.of(true), ranking, deadline).all() : all;
+    static FamilyChoice of(Catalog catalog, Request request, Markets markets, Ranking ranking, Deadline deadline) {
+        return of(catalog, request, Set.of(), markets, ranking, deadline);
     }
 
-    private Families(Catalog catalog, Request request, MemoryMarket market, Ranking ranking, Deadline deadline) {
+    /** @param somewhere drives and modules of which one machine at least must hold one */
+    static FamilyChoice of(Catalog catalog, Request request, Set<String> somewhere, Markets markets, Ranking ranking, Deadline deadline) {
+        Families families = new Families(catalog, request, somewhere, markets, ranking, false, deadline);
+        List<Family> light = families.all();
+        boolean anywhere = !families.rises || ranking.countsEnergy() && families.forcedFromW < Double.POSITIVE_INFINITY;
+        return new FamilyChoice(light, () -> new Families(catalog, request, somewhere, markets, ranking, true, deadline).all(),
+                anywhere ? -1 : families.forcedFromW);
+    }
+
+    private Families(Catalog catalog, Request request, Set<String> somewhere, Markets markets, Ranking ranking, boolean everyWeight,
+            Deadline deadline) {
         this.catalog = catalog;
         this.request = request;
-        this.shelf = market.shelf();
-        this.market = market;
+        this.everyWeight = everyWeight;
+        market = markets.of(everyWeight);
+        shelf = market.shelf();
         this.ranking = ranking;
-        Set<String> fitted = request.use().stream().filter(sku -> catalog.drive(sku).isPresent() || catalog.card(sku).isPresent()
-                || catalog.extra(sku).isPresent()).collect(Collectors.toSet());
-        ofEnclosures = request.use().stream().filter(sku -> catalog.enclosures().stream().anyMatch(enclosure -> enclosure.sku().equals(sku)
-                || enclosure.supplies().stream().anyMatch(supply -> supply.sku().equals(sku)))).collect(Collectors.toSet());
+        Map<String, Integer> fitted = new HashMap<>();
+        Stream.concat(somewhere.stream(), request.use().stream()).filter(sku -> catalog.drive(sku).isPresent()
+                || catalog.card(sku).isPresent() || catalog.extra(sku).isPresent())
+                .forEach(sku -> fitted.put(sku, request.use().contains(sku) ? request.machines() : 1));
+        ofEnclosures = request.use().stream().filter(sku -> catalog.enclosures().stream().anyMatch(enclosure -> enclosure.lists(sku)))
+                .collect(Collectors.toSet());
         fittings = new Fittings(catalog, request, shelf, deadline, fitted);
         housings = new Housings(catalog, request, shelf, ofEnclosures);
         platformSkus = catalog.platforms().stream().map(Platform::sku).collect(Collectors.toSet());
@@ -164,11 +178,13 @@ final class Families {
         List<Frame> complete = new ArrayList<>();
         frames.stream().collect(Collectors.groupingBy(Frame::supply, LinkedHashMap::new, Collectors.toList())).forEach((supply, fed) -> {
             Frame any = fed.get(0);
-            List<Completion> completions = completions(any.platform(), any.processors(), supply);
-            boolean alike = completions.stream().map(Completion::fitted).distinct().count() < 2 && rises(completions);
-            favoursHeavier |= !alike;
+            long most = mostModuleMicrowatts(any.platform(), any.processors())
+                    + fed.stream().mapToLong(Frame::microwatts).max().orElseThrow();
+            List<Completion> completions = completions(any.platform(), any.processors(), supply).stream()
+                    .filter(completion -> completion.heavierThan() < most).toList();
+            boolean alike = note(completions);
             fed.sort(ranking.promisingFirst());
-            for (Frame frame : alike ? undominated(fed) : fed) {
+            for (Frame frame : alike || !everyWeight ? undominated(fed) : fed) {
                 for (Completion completion : completions) {
                     long microwatts = frame.microwatts() + completion.fitted().microwatts();
                     Frame whole = frame.with(completion, ranking.energy(supply, microwatts));
@@ -179,6 +195,25 @@ final class Families {
             }
         });
         return complete;
+    }
+
+    /** Notes from which load on machines take another set; whether none does and more load never costs less. */
+    private boolean note(List<Completion> completions) {
+        boolean alike = completions.stream().map(Completion::fitted).distinct().count() < 2;
+        if (!alike) {
+            completions.stream().skip(1).mapToDouble(forced -> Watts.of(forced.heavierThan() + forced.fitted().microwatts()))
+                    .forEach(least -> forcedFromW = Math.min(forcedFromW, least));
+        }
+        rises &= rises(completions);
+        return alike && rises(completions);
+    }
+
+    /** What the modules of a machine load at most. */
+    private long mostModuleMicrowatts(Platform platform, int processors) {
+        long each = mostModuleMicrowatts.computeIfAbsent(platform.memory().generation(), generation -> catalog.modules().stream()
+                .filter(module -> module.generation().equals(generation)).mapToLong(module -> Watts.micro(module.powerW())).max()
+                .orElse(0));
+        return each * processors * platform.board().channels() * platform.board().slotsPerChannel();
     }
 
     /** Whether more load never costs less. */

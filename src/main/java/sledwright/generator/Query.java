@@ -32,12 +32,12 @@ final class Query {
 
     private final Requirements require;
     private final Limits limits;
-    private final List<Family> families;
+    private final FamilyChoice families;
     private final Ranking ranking;
     private final Deadline deadline;
     private Unseen unseen;
 
-    Query(Request request, List<Family> families, Ranking ranking, Deadline deadline) {
+    Query(Request request, FamilyChoice families, Ranking ranking, Deadline deadline) {
         this.require = request.require();
         this.limits = request.limit();
         this.families = families;
@@ -124,7 +124,7 @@ final class Query {
 
     private List<Branch> branches(Zone zone) {
         List<Branch> branches = new ArrayList<>();
-        for (Family family : families) {
+        for (Family family : families.in(zone)) {
             List<Frame> frames = family.frames().stream().filter(frame -> isInside(frame, zone)).toList();
             for (MemoryOption option : family.options()) {
                 for (Frame frame : frames) {

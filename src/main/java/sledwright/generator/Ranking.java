@@ -69,6 +69,11 @@ final class Ranking implements Comparator<Combination> {
         };
     }
 
+    /** Whether the aim counts what the electricity costs. */
+    boolean countsEnergy() {
+        return energy.isPresent();
+    }
+
     /** What the electricity of all machines of a load costs where it counts, else 0; minor units. */
     long energy(Optional<Supply> supply, long microwatts) {
         return energy.isEmpty() ? 0 : EnergyCost.of(request.machines(), Watts.of(microwatts), supply, request.limit(), energy.get());

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import sledwright.domain.Catalog;
 import sledwright.domain.Objective;
 import sledwright.domain.Request;
@@ -52,7 +53,8 @@ public final class Search implements Exact {
 
     @Override
     public Findings runHolding(String sku, Request request, Deadline deadline) {
-        if (request.machines() > 1 && catalog.module(sku).isPresent() && !request.use().contains(sku)) {
+        boolean mayDiffer = catalog.module(sku).isPresent() || catalog.drive(sku).isPresent();
+        if (request.machines() > 1 && mayDiffer && !request.use().contains(sku)) {
             return run(request, Set.of(sku), deadline);
         }
         return run(request.using(sku), deadline);
@@ -60,9 +62,11 @@ public final class Search implements Exact {
 
     private Findings run(Request request, Set<String> somewhere, Deadline deadline) {
         Ranking ranking = new Ranking(request);
-        List<Family> families = Families.of(catalog, request, everyWeight -> market(request, somewhere, everyWeight), ranking, deadline);
+        Set<String> modules = somewhere.stream().filter(sku -> catalog.module(sku).isPresent()).collect(Collectors.toSet());
+        FamilyChoice families = Families.of(catalog, request, somewhere, everyWeight -> market(request, modules, everyWeight), ranking,
+                deadline);
         Walk.Path path = new Walk(request, new Query(request, families, ranking, deadline), ranking).walk();
-        Assembler assembler = new Assembler(catalog, request, market(request, somewhere, false).shelf());
+        Assembler assembler = new Assembler(catalog, request, market(request, modules, false).shelf());
         List<Order> ranked = path.builds().stream().map(assembler::assemble).toList();
         return findings(request, ranking, path, ranked);
     }

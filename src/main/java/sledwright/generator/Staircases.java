@@ -27,7 +27,7 @@ public final class Staircases {
     private final Request request;
     private final Families.Markets markets;
     private final Assembler assembler;
-    private final Map<Optional<Energy>, List<Family>> families = new HashMap<>();
+    private final Map<Optional<Energy>, FamilyChoice> families = new HashMap<>();
     private final Map<MemoryPoint, Map<Frame, Order>> assembled = new IdentityHashMap<>();
 
     /** @param request asks for the cheapest */
@@ -74,7 +74,7 @@ public final class Staircases {
                 proved, doubts, bound);
     }
 
-    private List<Family> families(Optional<Energy> energy, Ranking ranking, Deadline deadline) {
+    private FamilyChoice families(Optional<Energy> energy, Ranking ranking, Deadline deadline) {
         return families.computeIfAbsent(energy, same -> Families.of(catalog, request, markets, ranking, deadline));
     }
 

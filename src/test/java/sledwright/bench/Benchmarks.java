@@ -14,6 +14,7 @@ public final class Benchmarks {
     private static final String USAGE = """
             A benchmark is one of
               quote [SHOP [COUNT [FIRST_SEED [SECONDS]]]]   SHOP is demo or x10 ...; otherwise demo 500 0 30
+              whole [SHOP [COUNT [FIRST_SEED [SECONDS]]]]   the same, half with storage and a third with cards
               solver [COUNT]                                CP-SAT beside the search, on random cases; otherwise 60
               explain [EVERY]                               why not, and conflicts, of the demo's quotes; each so manieth part
               compare                                       the frontiers of the demo's quotes
@@ -34,6 +35,8 @@ public final class Benchmarks {
         switch (name) {
             case "quote" -> new QuoteBenchmark(out, Duration.ofSeconds(Long.parseLong(word(words, 3, "30"))))
                     .run(Shop.named(word(words, 0, "demo")), Long.parseLong(word(words, 2, "0")), Integer.parseInt(word(words, 1, "500")));
+            case "whole" -> new QuoteBenchmark(out, Duration.ofSeconds(Long.parseLong(word(words, 3, "30"))))
+                    .runWhole(Shop.named(word(words, 0, "demo")), Long.parseLong(word(words, 2, "0")), Integer.parseInt(word(words, 1, "500")));
             case "solver" -> SolverPace.print(out, Integer.parseInt(word(words, 0, "60")));
             case "explain" -> new ExplainBenchmark(out).run(Path.of("scenarios"), Integer.parseInt(word(words, 0, "40")));
             case "restock" -> new RestockBenchmark(out).run(Shop.named(word(words, 0, "demo")), Integer.parseInt(word(words, 1, "20")),

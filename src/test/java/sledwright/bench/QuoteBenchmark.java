@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.function.LongFunction;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import sledwright.domain.Request;
@@ -39,13 +40,22 @@ final class QuoteBenchmark {
 
     /** Measures requests of the seeds from {@code first} on. */
     void run(Shop shop, long first, int count) {
+        run(shop, first, count, shop.requests()::request);
+    }
+
+    /** Measures requests of which half ask for storage and a third for cards. */
+    void runWhole(Shop shop, long first, int count) {
+        run(shop, first, count, shop.requests()::equipped);
+    }
+
+    private void run(Shop shop, long first, int count, LongFunction<String> request) {
         out.printf(Locale.ROOT, "== %s: %d platforms, %d processors, %d modules; read in %.0f ms; seeds %d to %d; at most %d s each%n",
                 shop.name(), shop.catalog().platforms().size(), shop.catalog().processors().size(), shop.catalog().modules().size(),
                 shop.readMillis(), first, first + count - 1, limit.toSeconds());
         List<String> texts = new ArrayList<>();
         List<Request> requests = new ArrayList<>();
         for (long seed = first; seed < first + count; seed++) {
-            String yaml = shop.requests().request(seed);
+            String yaml = request.apply(seed);
             texts.add(yaml);
             requests.add(shop.request(yaml));
         }
@@ -69,6 +79,8 @@ final class QuoteBenchmark {
         row("all, time of the thread", samples, Sample::cpuMillis);
         by(samples, sample -> sample.request().objective().label());
         by(samples, sample -> sample.request().require().mode().label());
+        by(samples, sample -> sample.request().equipment().volumes().isEmpty() ? sample.request().equipment().cards().isEmpty() ? "bare" : "with cards"
+                : "with storage");
         by(samples, sample -> sample.request().machines() == 1 ? "1 machine" : sample.request().machines() < 6 ? "2 to 5" : "6 and more");
         out.printf("%nSlowest:%n");
         samples.stream().sorted(Comparator.comparingDouble(Sample::millis).reversed()).limit(SLOWEST)

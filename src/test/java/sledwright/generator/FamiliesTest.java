@@ -55,7 +55,7 @@ class FamiliesTest {
 
     private static List<Family> families(Request request) {
         MemoryMarket market = market(SHOP, request);
-        return Families.of(SHOP, request, everyWeight -> market, new Ranking(request), Deadline.never());
+        return Families.of(SHOP, request, everyWeight -> market, new Ranking(request), Deadline.never()).in(Zone.EVERYTHING);
     }
 
     private static List<Frame> frames(Request request) {
@@ -127,7 +127,7 @@ class FamiliesTest {
         Request wanted = PLAIN.withUse(Set.of("R16"));
         for (int machines = 1; machines <= 3; machines++) {
             MemoryMarket market = market(few, wanted.withMachines(machines));
-            assertThat(Families.of(few, wanted.withMachines(machines), everyWeight -> market, new Ranking(wanted), Deadline.never()).isEmpty()).isEqualTo(machines == 3);
+            assertThat(Families.of(few, wanted.withMachines(machines), everyWeight -> market, new Ranking(wanted), Deadline.never()).in(Zone.EVERYTHING).isEmpty()).isEqualTo(machines == 3);
         }
     }
 

@@ -138,6 +138,32 @@ public final class RequestGenerator {
         return text.toString();
     }
 
+    /** The same request, of which half ask for one to three volumes and a third for cards. */
+    public String equipped(long seed) {
+        // The first numbers of neighbouring seeds are alike.
+        Random random = new Random(seed * 6_364_136_223_846_793_005L + 1_442_695_040_888_963_407L);
+        List<String> asked = new ArrayList<>();
+        if (random.nextInt(2) == 0) {
+            List<String> volumes = new ArrayList<>();
+            for (int i = 1 + random.nextInt(3); i > 0; i--) {
+                int level = List.of(0, 1, 1, 5, 6, 10).get(random.nextInt(6));
+                List<String> volume = new ArrayList<>(List.of("name: v" + i, "level: " + level, "usable_gb: " + 100 * (1 + random.nextInt(i == 1 ? 80 : 12))));
+                sometimes(random, 3, volume, () -> "kind: " + (random.nextBoolean() ? "ssd" : "hdd"));
+                if (level > 0) {
+                    sometimes(random, 4, volume, () -> "hot_spares: 1");
+                }
+                volumes.add(flow(volume));
+            }
+            asked.add("storage: " + volumes);
+        }
+        if (random.nextInt(3) == 0) {
+            String network = "{ kind: network, ports: %s, port_gbit: %s, count: %s }".formatted(1 + random.nextInt(2), List.of(1, 10, 25).get(random.nextInt(3)),
+                    1 + random.nextInt(2));
+            asked.add("cards: [" + network + (random.nextInt(4) == 0 ? ", { kind: controller }]" : "]"));
+        }
+        return asked.isEmpty() ? request(seed) : request(seed).replace("require: {", "require: { " + String.join(", ", asked) + ",");
+    }
+
     /** The wish's platform alone, or up to two more beside it. */
     private List<String> platforms(Random random, Board board) {
         List<String> skus = new ArrayList<>(List.of(board.sku()));

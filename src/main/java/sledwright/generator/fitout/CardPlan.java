@@ -14,9 +14,10 @@ import sledwright.domain.DriveSupport;
  * @param extras     units of one machine by sku
  * @param driver     the slot of the controller that drives, or {@link sledwright.domain.Fitout#ONBOARD}; empty: nothing does
  * @param support    what drives can do; empty: nothing
+ * @param mustDrive  whether the controller is there for nothing else
  */
 record CardPlan(long price, long microwatts, SortedMap<String, Card> cards, SortedMap<String, Integer> extras, Optional<String> driver,
-                Optional<DriveSupport> support) {
+                Optional<DriveSupport> support, boolean mustDrive) {
 
     /** Parts of one machine. */
     int parts() {

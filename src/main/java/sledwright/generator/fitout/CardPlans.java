@@ -141,14 +141,15 @@ final class CardPlans {
                 .mapToLong(units -> units.getValue() * Watts.micro(catalog.extra(units.getKey()).orElseThrow().powerW())).sum();
         Set<Card> drivers = new LinkedHashSet<>();
         extra.ifPresentOrElse(drivers::add, () -> cards.stream().filter(card -> card.support().isPresent()).forEach(drivers::add));
-        if (extra.isEmpty() || request.use().contains(extra.get().sku())) {
+        boolean mustDrive = extra.isPresent() && !request.use().contains(extra.get().sku());
+        if (!mustDrive) {
             Optional<String> board = platform.expansion().onboard().map(support -> Fitout.ONBOARD);
-            keep(new CardPlan(price, microwatts, bySlot, extras, board, platform.expansion().onboard()));
+            keep(new CardPlan(price, microwatts, bySlot, extras, board, platform.expansion().onboard(), false));
             extra.ifPresent(wanted -> cards.stream().filter(card -> card.support().isPresent()).forEach(drivers::add));
         }
         for (Card driver : drivers) {
             String slot = bySlot.entrySet().stream().filter(entry -> entry.getValue().equals(driver)).findFirst().orElseThrow().getKey();
-            keep(new CardPlan(price, microwatts, bySlot, extras, Optional.of(slot), driver.support()));
+            keep(new CardPlan(price, microwatts, bySlot, extras, Optional.of(slot), driver.support(), mustDrive));
         }
     }
 
@@ -168,7 +169,7 @@ final class CardPlans {
                 && plan.support().get().ports() >= other.support().get().ports()
                 && plan.support().get().links().containsAll(other.support().get().links())
                 && plan.support().get().levels().containsAll(other.support().get().levels());
-        return drives && wanted(plan).containsAll(wanted(other));
+        return drives && (other.mustDrive() || !plan.mustDrive()) && wanted(plan).containsAll(wanted(other));
     }
 
     private Set<String> wanted(CardPlan plan) {

@@ -2,13 +2,14 @@ package sledwright.generator.fitout;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sledwright.domain.Drive;
+import sledwright.domain.Labour;
 import sledwright.domain.Lot;
 import sledwright.generator.draw.Shelf;
 import sledwright.generator.draw.Watts;
@@ -23,9 +24,9 @@ final class DriveDraws {
     /**
      * Part numbers of the kind that agree in watts, so that their lots serve as one.
      *
-     * @param everywhere whether every machine must hold one, since the request wants the part used
+     * @param least units that must be drawn at least
      */
-    record Source(List<Drive> drives, long microwatts, boolean everywhere) {
+    record Source(List<Drive> drives, long microwatts, int least) {
     }
 
     /**
@@ -45,16 +46,20 @@ final class DriveDraws {
     private final List<Source> sources;
     private final Map<Integer, List<Way>> ways = new TreeMap<>();
     private final long leastUnitPrice;
+    private final Labour labour;
+    private final Map<Integer, Boolean> improved = new HashMap<>();
 
-    DriveDraws(Shelf shelf, Set<String> wanted, int machines, List<Drive> alike) {
+    /** @param wanted parts that must be held, and in how many machines at least: all of them, or one */
+    DriveDraws(Shelf shelf, Labour labour, Map<String, Integer> wanted, int machines, List<Drive> alike) {
         this.shelf = shelf;
+        this.labour = labour;
         this.machines = machines;
         record Key(long microwatts, String wanted) {
         }
         Map<Key, List<Drive>> bySource = alike.stream().collect(Collectors.groupingBy(
-                drive -> new Key(Watts.micro(drive.powerW()), wanted.contains(drive.sku()) ? drive.sku() : "")));
+                drive -> new Key(Watts.micro(drive.powerW()), wanted.containsKey(drive.sku()) ? drive.sku() : "")));
         List<Source> found = new ArrayList<>();
-        bySource.forEach((key, drives) -> found.add(new Source(drives, key.microwatts, !key.wanted.isEmpty())));
+        bySource.forEach((key, drives) -> found.add(new Source(drives, key.microwatts, wanted.getOrDefault(key.wanted, 0))));
         // Heaviest first: dealt in rounds, the first machine then gets the heaviest of each round.
         found.sort(Comparator.comparingLong(Source::microwatts).reversed().thenComparing(source -> source.drives.get(0).sku()));
         sources = List.copyOf(found);
@@ -90,6 +95,16 @@ final class DriveDraws {
         return of(units).isEmpty() ? CheapestDraw.IMPOSSIBLE : of(units).get(0).price();
     }
 
+    /** Whether some way to draw one drive more for each machine costs or loads less than every way to draw so many. */
+    boolean improvesBeyond(int each) {
+        return improved.computeIfAbsent(each, key -> {
+            long work = machines * labour.perDrive();
+            List<Way> fewer = of(each * machines);
+            return of((each + 1) * machines).stream().anyMatch(way -> fewer.stream().noneMatch(other ->
+                    other.price <= way.price + work && other.heaviest <= way.heaviest - way.range));
+        });
+    }
+
     /** The ways to draw so many units over all machines, the cheapest first and each further one lighter; none where they cannot be had. */
     List<Way> of(int units) {
         return ways.computeIfAbsent(units, this::find);
@@ -119,7 +134,7 @@ final class DriveDraws {
             return;
         }
         boolean last = index == sources.size() - 1;
-        int least = sources.get(index).everywhere ? machines : 0;
+        int least = sources.get(index).least;
         for (int units = last ? left : least; units <= left; units++) {
             long own = prices.get(index)[units];
             if (own < CheapestDraw.IMPOSSIBLE && units >= least) {
@@ -141,8 +156,8 @@ final class DriveDraws {
         int dealt = 0;
         for (int i = 0; i < taken.length; i++) {
             Source source = sources.get(i);
-            int free = taken[i] - (source.everywhere ? machines : 0);
-            fixed += source.everywhere ? source.microwatts : 0;
+            int free = taken[i] - (everywhere(source) ? machines : 0);
+            fixed += everywhere(source) ? source.microwatts : 0;
             heaviest += source.microwatts * (rounds(dealt + free) - rounds(dealt));
             dealt += free;
             if (taken[i] > 0) {
@@ -154,6 +169,10 @@ final class DriveDraws {
         }
         boolean even = machines == 1 || distinct < 2;
         return new Way(price, fixed + heaviest, even ? 0 : most - fewest, even ? 0 : distinct - 1, taken);
+    }
+
+    private boolean everywhere(Source source) {
+        return source.least == machines;
     }
 
     private int rounds(int units) {
@@ -172,7 +191,7 @@ final class DriveDraws {
         }
         List<Drive> free = new ArrayList<>();
         for (int i = 0; i < sources.size(); i++) {
-            int fixed = sources.get(i).everywhere ? machines : 0;
+            int fixed = everywhere(sources.get(i)) ? machines : 0;
             for (int unit = 0; unit < way.bySource[i]; unit++) {
                 if (unit < fixed) {
                     hands.get(unit).add(drawn.get(i).get(unit));

@@ -15,7 +15,7 @@ import java.util.TreeMap;
 public record Fitted(VolumePlan volumes, CardPlan cards) {
 
     static final Fitted NOTHING = new Fitted(new VolumePlan(0, 0, 0, 0, List.of(), Map.of()),
-            new CardPlan(0, 0, new TreeMap<>(), new TreeMap<>(), Optional.empty(), Optional.empty()));
+            new CardPlan(0, 0, new TreeMap<>(), new TreeMap<>(), Optional.empty(), Optional.empty(), false));
 
     /** The cheapest first; of equals the lightest, then that of fewest parts. */
     static final Comparator<Fitted> ORDER = Comparator.comparingLong(Fitted::price)

@@ -21,10 +21,10 @@ public final class Fittings {
     private final Shelf shelf;
     private final Deadline deadline;
     private final Map<Drive.Kind, DriveDraws> draws = new LinkedHashMap<>();
-    private final Set<String> wanted;
+    private final Map<String, Integer> wanted;
 
-    /** @param wanted skus of drives, cards and extras that every machine must hold */
-    public Fittings(Catalog catalog, Request request, Shelf shelf, Deadline deadline, Set<String> wanted) {
+    /** @param wanted skus of drives, cards and extras that must be held, and in how many machines at least: all of them, or one */
+    public Fittings(Catalog catalog, Request request, Shelf shelf, Deadline deadline, Map<String, Integer> wanted) {
         this.catalog = catalog;
         this.request = request;
         this.shelf = shelf;
@@ -43,7 +43,7 @@ public final class Fittings {
         if (asksNothing && wanted.isEmpty() && platform.expansion().needs().isEmpty()) {
             return List.of(Fitted.NOTHING);
         }
-        VolumePlans volumes = new VolumePlans(catalog.labour(), request, platform, processors, draws(), deadline);
+        VolumePlans volumes = new VolumePlans(catalog.labour(), request, platform, processors, draws(), wanted.keySet(), deadline);
         List<Fitted> found = new ArrayList<>();
         for (CardPlan cards : new CardPlans(catalog, request, shelf, platform, processors,
                 deadline).all(!request.equipment().volumes().isEmpty())) {
@@ -51,7 +51,7 @@ public final class Fittings {
                 Set<String> used = volumes.wanted(drives);
                 used.addAll(cards.cards().values().stream().map(card -> card.sku()).toList());
                 used.addAll(cards.extras().keySet());
-                if (used.containsAll(wanted)) {
+                if (used.containsAll(wanted.keySet()) && (drives.isDriven() || !cards.mustDrive())) {
                     found.add(new Fitted(drives, cards));
                 }
             }
@@ -64,7 +64,7 @@ public final class Fittings {
         if (draws.isEmpty()) {
             catalog.drives().stream().filter(drive -> !shelf.lots(drive.sku()).isEmpty())
                     .collect(Collectors.groupingBy(Drive::likeness, LinkedHashMap::new, Collectors.toList()))
-                    .forEach((kind, alike) -> draws.put(kind, new DriveDraws(shelf, request.use(), request.machines(), alike)));
+                    .forEach((kind, alike) -> draws.put(kind, new DriveDraws(shelf, catalog.labour(), wanted, request.machines(), alike)));
         }
         return draws;
     }

@@ -43,8 +43,7 @@ public final class Outfitter {
         parts.forEach((sku, units) -> picks.addAll(CheapestDraw.picks(shelf.lots(sku), units)));
         Map<Extra, Integer> extras = new LinkedHashMap<>();
         cards.extras().forEach((sku, each) -> extras.put(catalog.extra(sku).orElseThrow(), each));
-        boolean driven = volumes.choices().stream().anyMatch(choice -> choice.kind().link().needsDriver());
-        Optional<String> driver = driven ? cards.driver() : Optional.empty();
+        Optional<String> driver = volumes.isDriven() ? cards.driver() : Optional.empty();
         Optional<Housed> housed = completion.housed();
         return hands.stream().map(hand -> new Fitout(volumes(volumes, hand), driver, cards.cards(), extras, housed)).toList();
     }

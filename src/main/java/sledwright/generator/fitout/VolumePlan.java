@@ -38,6 +38,11 @@ record VolumePlan(long price, long microwatts, long range, int uneven, List<Choi
         draws = Collections.unmodifiableMap(new LinkedHashMap<>(draws));
     }
 
+    /** Whether some volume hangs on a driver. */
+    boolean isDriven() {
+        return choices.stream().anyMatch(choice -> choice.kind().link().needsDriver());
+    }
+
     /** Drives of one machine. */
     int parts() {
         return choices.stream().mapToInt(Choice::all).sum();

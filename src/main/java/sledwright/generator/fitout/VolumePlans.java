@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import sledwright.domain.BayGroup;
 import sledwright.domain.Drive;
 import sledwright.domain.DriveSupport;
@@ -18,7 +19,6 @@ import sledwright.domain.Request;
 import sledwright.domain.VolumeWish;
 import sledwright.generator.time.Deadline;
 import sledwright.generator.time.OutOfTimeException;
-import sledwright.metrics.CheapestDraw;
 import sledwright.rules.storage.BayCount;
 import sledwright.rules.storage.DriveBay;
 import sledwright.rules.storage.StorageCapacity;
@@ -39,10 +39,17 @@ final class VolumePlans {
     private final int processors;
     private final int bays;
     private final Map<Drive.Kind, DriveDraws> draws;
+    private final Set<String> wanted;
+    private final Map<Optional<DriveSupport>, List<VolumePlan>> known = new HashMap<>();
 
-    /** @param draws of each kind on sale */
-    VolumePlans(Labour labour, Request request, Platform platform, int processors, Map<Drive.Kind, DriveDraws> draws, Deadline deadline) {
+    /**
+     * @param draws  of each kind on sale
+     * @param wanted skus of drives, cards and extras that must be held
+     */
+    VolumePlans(Labour labour, Request request, Platform platform, int processors, Map<Drive.Kind, DriveDraws> draws, Set<String> wanted,
+            Deadline deadline) {
         this.labour = labour;
+        this.wanted = wanted;
         this.request = request;
         this.deadline = deadline;
         this.platform = platform;
@@ -53,6 +60,15 @@ final class VolumePlans {
 
     /** The plans with one driver, the cheapest first. */
     List<VolumePlan> of(Optional<DriveSupport> support) {
+        List<VolumePlan> before = known.get(support);
+        if (before == null) {
+            before = find(support);
+            known.put(support, before);
+        }
+        return before;
+    }
+
+    private List<VolumePlan> find(Optional<DriveSupport> support) {
         List<List<Option>> options = new ArrayList<>();
         for (VolumeWish wish : request.equipment().volumes()) {
             options.add(options(wish, support));
@@ -91,28 +107,12 @@ final class VolumePlans {
                 options.add(new Option(new VolumePlan.Choice(wish, kind, group, drives),
                         request.machines() * all * (source.leastUnitPrice() + labour.perDrive()),
                                 all * source.leastMicrowatts()));
-                // More drives than are needed pay only where a price list falls with their number.
-                if (!fallsBeyond(kind, all)) {
+                // More drives than are needed pay only where a price falls with their number, or light ones are sold in packs.
+                if (IntStream.range(all, bays).noneMatch(source::improvesBeyond)) {
                     return;
                 }
             }
         }
-    }
-
-    /** Whether somewhere beyond a number of drives of a kind, in all volumes together, one more costs less. */
-    private boolean fallsBeyond(Drive.Kind kind, int each) {
-        for (int more = each; more < bays; more++) {
-            if (cost(kind, more + 1) < cost(kind, more)) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private long cost(Drive.Kind kind, int each) {
-        int units = each * request.machines();
-        long price = draws.get(kind).price(units);
-        return price >= CheapestDraw.IMPOSSIBLE ? price : price + units * labour.perDrive();
     }
 
     /** Chooses volume by volume, and leaves off where what is chosen already costs and weighs as much as a plan that was found. */
@@ -173,7 +173,7 @@ final class VolumePlans {
         }
 
         private boolean isBeaten(long price, long microwatts) {
-            return request.use().isEmpty() && found.stream().anyMatch(plan -> plan.price() <= price && plan.microwatts() <= microwatts
+            return wanted.isEmpty() && found.stream().anyMatch(plan -> plan.price() <= price && plan.microwatts() <= microwatts
                     && (plan.price() < price || plan.microwatts() < microwatts));
         }
 
@@ -217,9 +217,8 @@ final class VolumePlans {
 
     /** The parts of a plan that the request wants used: a kind's draws hold each wanted part of it. */
     Set<String> wanted(VolumePlan plan) {
-        Set<String> wanted = new TreeSet<>();
-        plan.draws().keySet().forEach(kind ->
-                draws.get(kind).drives().map(Drive::sku).filter(request.use()::contains).forEach(wanted::add));
-        return wanted;
+        Set<String> held = new TreeSet<>();
+        plan.draws().keySet().forEach(kind -> draws.get(kind).drives().map(Drive::sku).filter(wanted::contains).forEach(held::add));
+        return held;
     }
 }
