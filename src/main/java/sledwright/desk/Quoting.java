@@ -35,11 +35,7 @@ final class Quoting {
     }
 
     private static Optional<Misasking> unknown(String sku, Catalog catalog) {
-        if (catalog.part(sku).isEmpty()) {
-            return Optional.of(Misasking.of("why-not", sku, "is no part of the catalogue"
-                    + new Nearest(catalog.parts().stream().map(Part::sku).toList()).hint(sku)));
-        }
-        return catalog.isOfEnclosuresAlone(sku)
-                ? Optional.of(Misasking.of("why-not", sku, "is of sled enclosures; no machine holds it")) : Optional.empty();
+        return catalog.part(sku).isPresent() ? Optional.empty() : Optional.of(Misasking.of("why-not", sku, "is no part of the catalogue"
+                + new Nearest(catalog.parts().stream().map(Part::sku).toList()).hint(sku)));
     }
 }

@@ -12,6 +12,11 @@ import java.util.Optional;
  */
 public record CardWish(Optional<String> sku, Optional<CardKind> kind, int ports, double portGbit, int count) {
 
+    /** The same in another number. */
+    public CardWish with(int number) {
+        return new CardWish(sku, kind, ports, portGbit, number);
+    }
+
     public boolean takes(Card card) {
         return sku.map(card.sku()::equals)
                 .orElseGet(() -> kind.map(card.kind()::equals).orElse(true) && card.ports() >= ports && card.portGbit() >= portGbit);

@@ -1,6 +1,7 @@
 package sledwright.domain;
 
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,6 +33,27 @@ public record Fitout(List<Volume> volumes, Optional<String> driver, SortedMap<St
     /** The same in enclosures. */
     public Fitout in(Optional<Housed> enclosures) {
         return new Fitout(volumes, driver, cards, extras, enclosures);
+    }
+
+    /**
+     * A drive in its bay.
+     *
+     * @param bay    the name of its group and a number from 1: the drives of a group sit side by side, volume by volume
+     * @param volume the name of the volume that it serves
+     */
+    public record Seat(String bay, String volume, Drive drive) {
+    }
+
+    /** Every drive in its bay, volume by volume, data drives before hot spares. */
+    public List<Seat> seats() {
+        Map<String, Integer> taken = new HashMap<>();
+        return volumes.stream().flatMap(volume -> volume.all().stream().map(drive ->
+                new Seat(volume.group() + " " + taken.merge(volume.group(), 1, Integer::sum), volume.name(), drive))).toList();
+    }
+
+    /** The same with other volumes. */
+    public Fitout with(List<Volume> others) {
+        return new Fitout(others, driver, cards, extras, housed);
     }
 
     /** Every drive, volume by volume, hot spares too. */

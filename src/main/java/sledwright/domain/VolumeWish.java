@@ -13,6 +13,11 @@ import java.util.Optional;
 public record VolumeWish(String name, double usableGb, RaidLevel level, Optional<DriveKind> kind, Optional<DriveInterface> link,
         int hotSpares) {
 
+    /** The same volume of another size. */
+    public VolumeWish with(double gb) {
+        return new VolumeWish(name, gb, level, kind, link, hotSpares);
+    }
+
     /** Whether a drive of that kind may serve it. */
     public boolean takes(Drive.Kind drive) {
         return kind.map(drive.kind()::equals).orElse(true) && link.map(drive.link()::equals).orElse(true);

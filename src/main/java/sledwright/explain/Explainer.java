@@ -22,7 +22,6 @@ import sledwright.generator.Search;
 import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
 import sledwright.rules.Order;
-import sledwright.rules.target.Target;
 import sledwright.words.Sentence;
 
 /** Answers what a person asks about findings, by the search that made them. */
@@ -83,11 +82,7 @@ public final class Explainer {
         List<Steps.Curve> curves = new ArrayList<>();
         List<Steps.PriceRange> parts = new ArrayList<>();
         try {
-            for (Target target : Target.ALL) {
-                if (target.least(request.require()) > 0) {
-                    curves.add(new RequirementSteps(target, request, best, oracle).find());
-                }
-            }
+            RequirementSteps.addTo(curves, request, best, oracle);
             for (String sku : best.picks().stream().filter(pick -> !pick.lot().onHand()).map(Pick::sku).distinct().toList()) {
                 parts.add(new PriceSteps(sku, request, best, catalog, search, deadline).find());
             }

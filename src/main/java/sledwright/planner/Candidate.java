@@ -3,10 +3,12 @@ package sledwright.planner;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import sledwright.domain.Build;
 import sledwright.domain.Pick;
 import sledwright.metrics.Figures;
 import sledwright.metrics.PowerDraw;
+import sledwright.rules.Housing;
 import sledwright.rules.Machine;
 import sledwright.rules.Order;
 import sledwright.rules.Rule;
@@ -20,6 +22,7 @@ final class Candidate {
 
     private final Order order;
     private final List<Machine> machines;
+    private final List<Housing> housings;
     private final Machine heaviest;
     private final Figures figures;
     private final Map<Rule<?>, List<Violation>> broken = new HashMap<>();
@@ -27,6 +30,7 @@ final class Candidate {
     Candidate(Order order) {
         this.order = order;
         machines = order.kinds().stream().map(this::machine).toList();
+        housings = order.housings();
         heaviest = machine(PowerDraw.heaviest(machines.stream().map(Machine::build).toList()));
         figures = Figures.ofEach(machines.stream().map(Machine::figures).toList());
     }
@@ -45,10 +49,16 @@ final class Candidate {
         return figures;
     }
 
-    /** Every breach of a machine's rule, machines alike in every part judged once. */
+    /** Every breach of a machine's rule, also by what is around it; machines alike in every part are judged once. */
     List<Violation> brokenByMachines(Rule<Machine> rule) {
+        return broken.computeIfAbsent(rule, key -> Stream.concat(machines.stream().flatMap(machine -> rule.judge(machine).stream()),
+                housings.stream().flatMap(housing -> rule.judgeAround(housing).stream())).distinct().toList());
+    }
+
+    /** Every breach of a rule of the enclosures that the machines stand in. */
+    List<Violation> brokenByEnclosures(Rule<Housing> rule) {
         return broken.computeIfAbsent(rule,
-                key -> machines.stream().flatMap(machine -> rule.judge(machine).stream()).distinct().toList());
+                key -> housings.stream().flatMap(housing -> rule.judge(housing).stream()).distinct().toList());
     }
 
     /** Every breach of an order's rule. */

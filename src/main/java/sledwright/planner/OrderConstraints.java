@@ -6,6 +6,7 @@ import java.util.List;
 import org.optaplanner.core.api.score.stream.Constraint;
 import org.optaplanner.core.api.score.stream.ConstraintFactory;
 import org.optaplanner.core.api.score.stream.ConstraintProvider;
+import sledwright.rules.Housing;
 import sledwright.rules.Machine;
 import sledwright.rules.Order;
 import sledwright.rules.Rule;
@@ -25,6 +26,7 @@ public final class OrderConstraints implements ConstraintProvider {
     public Constraint[] defineConstraints(ConstraintFactory factory) {
         List<Constraint> constraints = new ArrayList<>();
         Rulebook.ofMachine().forEach(rule -> constraints.add(ofMachines(factory, rule)));
+        Rulebook.ofEnclosure().forEach(rule -> constraints.add(ofEnclosures(factory, rule)));
         Rulebook.ofOrder().forEach(rule -> constraints.add(
                 rule.isOfAllLines() ? ofAllLines(factory, rule) : ofLine(factory, rule)));
         for (Criterion criterion : Criterion.values()) {
@@ -39,6 +41,15 @@ public final class OrderConstraints implements ConstraintProvider {
                 .filter(line -> !line.candidate().brokenByMachines(rule).isEmpty())
                 .penalizeLong(Score.BREACH, line -> line.candidate().brokenByMachines(rule).size())
                 .justifyWith((line, score) -> new RuleBroken(line.candidate().brokenByMachines(rule)))
+                .asConstraint(RULE, rule.id());
+    }
+
+    /** Every enclosure that is bought with a line's machines keeps the rule. */
+    private static Constraint ofEnclosures(ConstraintFactory factory, Rule<Housing> rule) {
+        return factory.forEach(LinePlan.class)
+                .filter(line -> !line.candidate().brokenByEnclosures(rule).isEmpty())
+                .penalizeLong(Score.BREACH, line -> line.candidate().brokenByEnclosures(rule).size())
+                .justifyWith((line, score) -> new RuleBroken(line.candidate().brokenByEnclosures(rule)))
                 .asConstraint(RULE, rule.id());
     }
 

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import sledwright.domain.Catalog;
+import sledwright.domain.EnclosureFrom;
+import sledwright.domain.Equipment;
 import sledwright.domain.House;
 import sledwright.domain.Licence;
 import sledwright.domain.MemoryWish;
@@ -51,7 +53,7 @@ record Draft(Optional<NamedCatalog> catalog, Request figures, Place machines, Op
 
     /** The request in the catalogue's currency; what is unknown there goes to {@code faults} and is left out. */
     Request resolve(Catalog catalog, Faults faults) {
-        return resolve(new Resolver(catalog, faults), new Countable(catalog, faults));
+        return resolve(new Resolver(catalog, faults), new Countable(catalog, faults), true);
     }
 
     /**
@@ -61,9 +63,15 @@ record Draft(Optional<NamedCatalog> catalog, Request figures, Place machines, Op
      * @param countable adds them up
      */
     Request resolve(Resolver find, Countable countable) {
+        return resolve(find, countable, false);
+    }
+
+    private Request resolve(Resolver find, Countable countable, boolean alone) {
         platforms.forEach(find::platform);
         forbid.forEach(find::part);
-        use.forEach(find::partOfMachine);
+        Equipment asked = equipment.resolve(find);
+        // Enclosures that several requests share are chosen for all of them together.
+        use.forEach(alone && asked.enclosure() == EnclosureFrom.NEW ? find::part : find::partOfMachine);
         OptionalLong most = price.map(field -> find.amount(field, RequestBounds.PRICE)).orElse(OptionalLong.empty());
         Worth worthOfOne = new Worth(worth(worth.core(), find), worth(worth.gb(), find), worth(worth.gbs(), find),
                 worth(worth.throughput(), find));
@@ -71,7 +79,7 @@ record Draft(Optional<NamedCatalog> catalog, Request figures, Place machines, Op
         Request request = new Request(figures.name(), figures.machines(), find.skus(platforms),
                 figures.require().withPopulated(memory.resolve(find.house())),
                 figures.limit().withPrice(most), figures.objective(), worthOfOne, software, figures.alternatives(), figures.step(),
-                find.skus(forbid), find.skus(use), find.onHand(onHand), equipment.resolve(find));
+                find.skus(forbid), find.skus(use), find.onHand(onHand), asked);
         countable.require(request, machines, licence, worth);
         return request;
     }

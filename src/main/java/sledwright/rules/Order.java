@@ -7,8 +7,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
+import sledwright.domain.FilledEnclosure;
 import sledwright.domain.Housed;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
@@ -56,6 +58,16 @@ public record Order(List<Build> machines, List<Pick> picks, Request request, Cat
     /** The enclosures that are bought for the machines; empty: none. */
     public Optional<Housed> housed() {
         return machines.stream().findFirst().flatMap(build -> build.fitout().housed());
+    }
+
+    /** Each of them with its sleds: as few as may be in each, the heaviest first. */
+    public List<Housing> housings() {
+        return housed().map(housed -> {
+            int each = (machines.size() + housed.count() - 1) / housed.count();
+            return IntStream.range(0, housed.count()).mapToObj(one -> machines.subList(Math.min(one * each, machines.size()),
+                    Math.min((one + 1) * each, machines.size()))).map(sleds ->
+                    new Housing(new FilledEnclosure(housed.enclosure(), housed.supply(), sleds), request)).toList();
+        }).orElse(List.of());
     }
 
     /** An amount of minor units, with the currency. */

@@ -138,6 +138,13 @@ final class Agreement {
             Rulebook.judge(Machine.of(build, request, catalog.throughputFactors())).forEach(violation -> wrong.add(violation.toString()));
             Reading.machine(build, request, catalog.throughputFactors()).forEach(id -> wrong.add("second reading: " + id));
         }
+        order.housings().forEach(housing -> {
+            Rulebook.judge(housing).forEach(violation -> wrong.add(violation.toString()));
+            Reading.enclosure(housing.filled(), request.limit(), catalog.throughputFactors()).forEach(id -> wrong.add("second reading: " + id));
+        });
+        if (order.housings().stream().mapToInt(housing -> housing.filled().sleds().size()).sum() != (order.housed().isPresent() ? request.machines() : 0)) {
+            wrong.add("%d machines are not in %s".formatted(request.machines(), order.housings()));
+        }
         if (order.machines().size() != request.machines()) {
             wrong.add("%d machines for %d".formatted(order.machines().size(), request.machines()));
         }

@@ -32,6 +32,8 @@ final class BruteForce {
     private final Map<String, long[]> prices = new HashMap<>();
     private final Map<Candidate, Candidate> found = new LinkedHashMap<>();
 
+    private boolean everySet;
+
     private BruteForce(RandomCase that, Set<String> ignored, Set<String> held) {
         catalog = that.catalog();
         request = that.request();
@@ -52,6 +54,13 @@ final class BruteForce {
     /** Every valid order of which one machine at least holds a part. */
     static List<Candidate> allHolding(String sku, RandomCase that) {
         return new BruteForce(that, Set.of(), Set.of(sku)).list();
+    }
+
+    /** The same with every set of drives, cards and extras, not the cheapest of each build alone. */
+    static List<Candidate> allOfEverySet(RandomCase that) {
+        BruteForce every = new BruteForce(that, Set.of(), Set.of());
+        every.everySet = true;
+        return every.list();
     }
 
     private List<Candidate> list() {
@@ -76,7 +85,7 @@ final class BruteForce {
 
     private void machines(Platform platform, CoolingKit kit, int fitted) {
         List<Population> populations = null;
-        List<EveryFitout.Fit> fits = EveryFitout.of(platform, fitted, catalog, request, this::price);
+        List<EveryFitout.Fit> fits = EveryFitout.of(platform, fitted, catalog, request, held, ignored, this::price);
         List<Supply> supplies = platform.power().supplies().isEmpty() ? Collections.singletonList(null) : platform.power().supplies();
         for (Processor processor : catalog.processors()) {
             if (stands(Reading.processor(platform, processor, fitted)) && stands(Reading.cooling(kit, processor))
@@ -144,22 +153,24 @@ final class BruteForce {
         int cores = fitted * processor.cores();
         long machine = catalog.labour().perMachine() + catalog.labour().perModule() * population.modules()
                 + request.licence().perCore() * cores + request.licence().perProcessor() * fitted;
-        Whole whole = whole(platform, kit, processor, supply, load, fits);
-        if (whole == null) {
-            return;
+        for (List<EveryFitout.Fit> sets : everySet ? fits.stream().map(List::of).toList() : List.of(fits)) {
+            Whole whole = whole(platform, kit, processor, supply, load, sets);
+            if (whole != null) {
+                NaiveFigures figures = new NaiveFigures(fitted, cores, processor.baseGhz(), processor.allCoreGhz(),
+                        NaiveFigures.rounded(population.usableGb()), mts, NaiveFigures.rounded(bandwidth), NaiveFigures.rounded(throughput),
+                        whole.loadW, population.spareSlots());
+                String words = "%s %s %dx%s %s %s".formatted(platform.sku(), kit.sku(), fitted, processor.sku(),
+                        supply == null ? "-" : supply.count() + "x" + supply.sku(), population.what() + " " + whole.what);
+                add(fixed + population.price() + machine * request.machines() + whole.price, figures, words);
+            }
         }
-        NaiveFigures figures = new NaiveFigures(fitted, cores, processor.baseGhz(), processor.allCoreGhz(), NaiveFigures.rounded(population.usableGb()),
-                mts, NaiveFigures.rounded(bandwidth), NaiveFigures.rounded(throughput), whole.loadW, population.spareSlots());
-        if (!stands(Reading.targets(request.require(), figures))) {
-            return;
+    }
+
+    private void add(long price, NaiveFigures figures, String words) {
+        boolean tooDear = request.limit().price().isPresent() && price > request.limit().price().getAsLong() && !ignored.contains("budget");
+        if (!tooDear && stands(Reading.targets(request.require(), figures))) {
+            found.computeIfAbsent(Candidate.of(price, figures, ""), key -> Candidate.of(price, figures, words));
         }
-        long price = fixed + population.price() + machine * request.machines() + whole.price;
-        if (request.limit().price().isPresent() && price > request.limit().price().getAsLong() && !ignored.contains("budget")) {
-            return;
-        }
-        Candidate bare = Candidate.of(price, figures, "");
-        found.computeIfAbsent(bare, key -> Candidate.of(price, figures, "%s %s %dx%s %s %s".formatted(platform.sku(), kit.sku(), fitted,
-                processor.sku(), supply == null ? "-" : supply.count() + "x" + supply.sku(), population.what() + " " + whole.what)));
     }
 
     /** What is besides processors and memory, and the load with it. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.fail;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.LongFunction;
 
 /**
  * Judges many random cases and fails with the disagreements, the first few made as small as they get; under
@@ -22,10 +23,18 @@ final class Disagreement {
      * @param judge words for a disagreement; empty for none
      */
     static void none(int seeds, RandomCase.Size size, Function<RandomCase, String> judge) {
+        none(seeds, seed -> RandomCase.of(seed, size), judge);
+    }
+
+    /**
+     * @param random the case of a seed
+     * @param judge  words for a disagreement; empty for none
+     */
+    static void none(int seeds, LongFunction<RandomCase> random, Function<RandomCase, String> judge) {
         List<Long> failing = new ArrayList<>();
         List<String> shown = new ArrayList<>();
         Seeds.chosen(seeds).forEach(seed -> {
-            RandomCase that = RandomCase.of(seed, size);
+            RandomCase that = random.apply(seed);
             String words = judge.apply(that);
             if (!words.isEmpty()) {
                 if (!SHRINK) {

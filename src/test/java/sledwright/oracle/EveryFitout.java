@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import java.util.function.ToLongBiFunction;
 import sledwright.domain.BayGroup;
 import sledwright.domain.Card;
@@ -46,20 +47,30 @@ final class EveryFitout {
     private final int fitted;
     private final Catalog catalog;
     private final Request request;
+    private final Set<String> held;
+    private final Set<String> ignored;
     private final ToLongBiFunction<String, Integer> price;
     private final List<List<Filled>> volumes = new ArrayList<>();
     private final Map<String, Fit> found = new LinkedHashMap<>();
 
-    private EveryFitout(Platform platform, int fitted, Catalog catalog, Request request, ToLongBiFunction<String, Integer> price) {
+    private EveryFitout(Platform platform, int fitted, Catalog catalog, Request request, Set<String> held, Set<String> ignored,
+                        ToLongBiFunction<String, Integer> price) {
         this.platform = platform;
         this.fitted = fitted;
         this.catalog = catalog;
         this.request = request;
+        this.held = held;
+        this.ignored = ignored;
         this.price = price;
     }
 
-    static List<Fit> of(Platform platform, int fitted, Catalog catalog, Request request, ToLongBiFunction<String, Integer> price) {
-        EveryFitout every = new EveryFitout(platform, fitted, catalog, request, price);
+    /**
+     * @param held    what one machine at least must hold, beyond what the request wants used in all
+     * @param ignored identifiers of rules that do not count
+     */
+    static List<Fit> of(Platform platform, int fitted, Catalog catalog, Request request, Set<String> held, Set<String> ignored,
+                        ToLongBiFunction<String, Integer> price) {
+        EveryFitout every = new EveryFitout(platform, fitted, catalog, request, held, ignored, price);
         every.fill(0, new ArrayList<>());
         every.cards(0, new ArrayList<>());
         return List.copyOf(every.found.values());
@@ -73,10 +84,10 @@ final class EveryFitout {
         VolumeWish wish = request.equipment().volumes().get(index);
         for (Drive.Kind kind : catalog.drives().stream().map(Drive::likeness).distinct().toList()) {
             for (BayGroup group : platform.expansion().bays()) {
-                for (int data = 1; data + wish.hotSpares() <= group.count(); data++) {
+                for (int data = 1; data + wish.hotSpares() <= group.count() + (stands("bay-count") ? 2 : 0); data++) {
                     Filled filled = new Filled(wish, kind, group, data);
                     chosen.add(filled);
-                    if (suits(filled) && inGroup(chosen, group) <= group.count()) {
+                    if (suits(filled) && (stands("bay-count") || inGroup(chosen, group) <= group.count())) {
                         fill(index + 1, chosen);
                     }
                     chosen.remove(chosen.size() - 1);
@@ -92,13 +103,16 @@ final class EveryFitout {
     private boolean suits(Filled filled) {
         VolumeWish wish = filled.wish;
         Drive.Kind kind = filled.kind;
-        boolean wanted = (wish.kind().isEmpty() || wish.kind().get() == kind.kind()) && (wish.link().isEmpty() || wish.link().get() == kind.link());
-        boolean sits = filled.group.formFactors().contains(kind.formFactor()) && filled.group.links().contains(kind.link())
+        boolean wanted = stands("storage-capacity") || (wish.kind().isEmpty() || wish.kind().get() == kind.kind()) && (wish.link().isEmpty() || wish.link().get() == kind.link());
+        boolean sits = stands("drive-bay") || filled.group.formFactors().contains(kind.formFactor()) && filled.group.links().contains(kind.link())
                 && (filled.group.socket().isEmpty() || filled.group.socket().getAsInt() <= fitted);
         double usable = usable(wish.level(), filled.data, kind.capacityGb());
-        boolean known = kind.link().label().equals("NVMe") ? filled.group.levels().contains(wish.level()) || wish.level() == RaidLevel.LEVEL_0 && filled.data == 1
+        if (stands("volume-drives")) {
+            usable = Math.max(usable, kind.capacityGb());
+        }
+        boolean known = stands("volume-driver") || kind.link().label().equals("NVMe") ? filled.group.levels().contains(wish.level()) || wish.level() == RaidLevel.LEVEL_0 && filled.data == 1
                 : true;
-        return wanted && sits && known && usable > 0 && usable >= wish.usableGb() - 1e-7;
+        return wanted && sits && known && usable > 0 && (stands("storage-capacity") || usable >= wish.usableGb() - 1e-7);
     }
 
     /** 0 where the level does not take so many. */
@@ -125,6 +139,9 @@ final class EveryFitout {
             return;
         }
         CardWish wish = request.equipment().cards().get(index);
+        if (stands("cards")) {
+            cards(index + 1, chosen);
+        }
         for (Card card : catalog.cards()) {
             boolean serves = wish.sku().isPresent() ? wish.sku().get().equals(card.sku())
                     : wish.kind().get() == card.kind() && card.ports() >= wish.ports() && card.portGbit() >= wish.portGbit();
@@ -147,7 +164,7 @@ final class EveryFitout {
         }
         Card card = cards.get(index);
         for (CardSlot slot : platform.expansion().slots()) {
-            boolean fits = slot.offers().lanes() >= card.shape().lanes() && slot.offers().pcieGeneration() >= card.shape().pcieGeneration()
+            boolean fits = stands("card-slot") || slot.offers().lanes() >= card.shape().lanes() && slot.offers().pcieGeneration() >= card.shape().pcieGeneration()
                     && slot.offers().lengthMm() >= card.shape().lengthMm() && slot.offers().powerW() >= card.shape().powerW()
                     && (slot.offers().height().label().equals("full") || card.shape().height().label().equals("low"))
                     && (slot.socket().isEmpty() || slot.socket().getAsInt() <= fitted);
@@ -160,10 +177,10 @@ final class EveryFitout {
     }
 
     private void drivers(List<Card> cards, Card extra, Map<String, Card> bySlot) {
-        boolean wanted = extra != null && request.use().contains(extra.sku());
+        boolean wanted = extra != null && isWanted(extra.sku());
         for (List<Filled> filled : volumes) {
             List<Filled> driven = filled.stream().filter(one -> !one.kind.link().label().equals("NVMe")).toList();
-            boolean served = driven.isEmpty() && (extra == null || wanted);
+            boolean served = (driven.isEmpty() || stands("volume-driver")) && (extra == null || wanted);
             if (!driven.isEmpty()) {
                 served |= (extra == null || wanted) && platform.expansion().onboard().map(support -> drives(support, driven)).orElse(false);
                 for (Card card : cards) {
@@ -174,6 +191,15 @@ final class EveryFitout {
                 price(cards, bySlot, filled);
             }
         }
+    }
+
+    /** Whether what breaks the rule stands all the same. */
+    private boolean stands(String rule) {
+        return ignored.contains(rule);
+    }
+
+    private boolean isWanted(String sku) {
+        return request.use().contains(sku) || held.contains(sku);
     }
 
     private static boolean drives(DriveSupport support, List<Filled> driven) {
@@ -197,9 +223,11 @@ final class EveryFitout {
         }
         Set<String> risers = new TreeSet<>();
         platform.expansion().slots().stream().filter(slot -> bySlot.containsKey(slot.name())).forEach(slot -> slot.riser().ifPresent(risers::add));
-        Map<String, Integer> extras = new TreeMap<>(request.equipment().extras());
-        risers.forEach(riser -> extras.merge(riser, 1, Integer::sum));
-        for (Need need : platform.expansion().needs()) {
+        Map<String, Integer> extras = new TreeMap<>(stands("needs") ? Map.of() : request.equipment().extras());
+        if (!stands("riser")) {
+            risers.forEach(riser -> extras.merge(riser, 1, Integer::sum));
+        }
+        for (Need need : stands("needs") ? List.<Need>of() : platform.expansion().needs()) {
             int times = need.cause() == Need.Cause.PROCESSORS ? fitted >= need.from() ? 1 : 0 : platform.processors().sockets() - fitted;
             need.parts().forEach((sku, each) -> extras.merge(sku, times * each, Integer::sum));
         }
@@ -219,14 +247,14 @@ final class EveryFitout {
         }
         sum += (long) drives.values().stream().mapToInt(Integer::intValue).sum() * machines * catalog.labour().perDrive();
         if (sum < ExhaustiveDraw.NONE) {
-            draw(new ArrayList<>(drives.entrySet()), 0, sum, watts, new TreeSet<>(units.keySet()), filled.toString() + bySlot.keySet());
+            draw(new ArrayList<>(drives.entrySet()), 0, sum, watts, new TreeSet<>(units.keySet()), () -> filled.toString() + bySlot.keySet());
         }
     }
 
-    private void draw(List<Map.Entry<Drive.Kind, Integer>> kinds, int index, long sum, double watts, Set<String> skus, String what) {
+    private void draw(List<Map.Entry<Drive.Kind, Integer>> kinds, int index, long sum, double watts, Set<String> skus, Supplier<String> what) {
         if (index == kinds.size()) {
-            String key = sum + " " + Math.round(watts * 1e6) + " " + skus.stream().filter(request.use()::contains).toList();
-            found.putIfAbsent(key, new Fit(sum, watts, Set.copyOf(skus), what));
+            String key = sum + " " + Math.round(watts * 1e6) + " " + skus.stream().filter(this::isWanted).toList();
+            found.computeIfAbsent(key, one -> new Fit(sum, watts, Set.copyOf(skus), what.get()));
             return;
         }
         List<Drive> alike = catalog.drives().stream().filter(drive -> drive.likeness().equals(kinds.get(index).getKey())).toList();

@@ -14,16 +14,12 @@ class FitoutsAgainstBruteForceTest {
 
     private static final int SEEDS = 300;
 
-    private static RandomCase equipped(long seed) {
-        return RandomEquipment.of(RandomCase.of(seed, RandomCase.Size.LISTABLE));
-    }
-
     @Test
     void searchFindsWhatTheListOfEveryBuildHolds() {
         List<Long> failing = new ArrayList<>();
         List<String> shown = new ArrayList<>();
         Seeds.chosen(SEEDS).forEach(seed -> {
-            RandomCase that = equipped(seed);
+            RandomCase that = RandomEquipment.of(seed);
             String words = Agreement.withEveryBuild(that);
             if (!words.isEmpty()) {
                 failing.add(seed);

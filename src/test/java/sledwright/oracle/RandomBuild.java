@@ -12,6 +12,7 @@ import sledwright.domain.Board;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.CoolingKit;
+import sledwright.domain.Equipment;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryModule;
@@ -51,6 +52,9 @@ final class RandomBuild {
         if (chance(0.5)) {
             relaxed = relaxed.withLimit(Limits.NONE);
         }
+        if (chance(0.2)) {
+            relaxed = relaxed.withEquipment(Equipment.NONE);
+        }
         if (chance(0.5)) {
             relaxed = relaxed.withForbid(java.util.Set.of()).withUse(java.util.Set.of()).withPlatforms(java.util.Set.of());
         }
@@ -75,7 +79,7 @@ final class RandomBuild {
         for (int i = 0; i < spoilt; i++) {
             spoil(modules, platform.board());
         }
-        return new Build(platform, processors, kit, supply, modules);
+        return new Build(platform, processors, kit, supply, modules, new RandomFitout(random, catalog, request, platform, fitted).fitout());
     }
 
     /** Every channel of fitted sockets filled alike, or the last ones less, by one or two parts that the platform takes. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
+import sledwright.domain.Assortment;
 import sledwright.domain.Catalog;
 import sledwright.domain.Labour;
 import sledwright.domain.Lot;
@@ -53,8 +54,10 @@ record RandomCase(long seed, Catalog catalog, Request request) {
     /** The same case on other parts and lots. */
     RandomCase with(Collection<Platform> platforms, Collection<Processor> processors, Collection<MemoryModule> modules,
                     Map<String, List<Lot>> lots) {
-        return new RandomCase(seed, catalog(catalog.labour(), catalog.throughputFactors(), List.copyOf(platforms),
-                List.copyOf(processors), List.copyOf(modules), lots), request);
+        Assortment all = catalog.assortment();
+        Assortment other = new Assortment(List.copyOf(platforms), all.enclosures(), List.copyOf(processors), List.copyOf(modules), all.drives(),
+                all.cards(), all.extras());
+        return new RandomCase(seed, catalog.with(other).withLots(lots), request);
     }
 
     /** Sku -> lots of everything on sale. */

@@ -37,11 +37,13 @@ import sledwright.domain.FormFactor;
 import sledwright.domain.Labour;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
+import sledwright.domain.MemoryMode;
 import sledwright.domain.Need;
 import sledwright.domain.Part;
 import sledwright.domain.Platform;
 import sledwright.domain.RaidLevel;
 import sledwright.domain.Request;
+import sledwright.domain.Requirements;
 import sledwright.domain.Stationery;
 import sledwright.domain.Supply;
 import sledwright.domain.VolumeWish;
@@ -49,6 +51,10 @@ import sledwright.domain.VolumeWish;
 /** Gives a random case drives, cards, extras, bays, slots, needs and enclosures, and asks for them; always the same of the same case. */
 final class RandomEquipment {
 
+    private static final int TRIED = 5;
+    private static final long FAR = 1_000_003;
+
+    private final long seed;
     private final SplittableRandom random;
     private final int machines;
     private final Map<String, List<Lot>> lots = new LinkedHashMap<>();
@@ -56,14 +62,35 @@ final class RandomEquipment {
     private final List<Card> cards = new ArrayList<>();
     private final List<Extra> extras = new ArrayList<>();
 
-    private RandomEquipment(RandomCase that) {
-        random = new SplittableRandom(that.seed() * 15_485_863 + 11);
+    private RandomEquipment(long seed, RandomCase that) {
+        this.seed = seed;
+        random = new SplittableRandom(seed * 15_485_863 + 11);
         machines = that.request().machines();
         lots.putAll(that.lots());
     }
 
-    static RandomCase of(RandomCase that) {
-        return new RandomEquipment(that).equipped(that);
+    /** A case that can be met without equipment, mostly, with some. */
+    static RandomCase of(long seed) {
+        RandomCase bare = RandomCase.of(seed, RandomCase.Size.LISTABLE);
+        for (int i = 1; i <= TRIED && Agreement.search(relaxed(bare)).ranked().isEmpty(); i++) {
+            bare = RandomCase.of(seed + i * FAR, RandomCase.Size.LISTABLE);
+        }
+        return on(relaxed(bare), seed);
+    }
+
+    /** The case with equipment, whatever can be met of it. */
+    static RandomCase on(RandomCase bare, long seed) {
+        return new RandomEquipment(seed, bare).equipped(bare);
+    }
+
+    /** Few requests that ask for much of everything can be met: most ask for little beside drives and cards. */
+    private static RandomCase relaxed(RandomCase that) {
+        SplittableRandom random = new SplittableRandom(that.seed() * 3_571 + 5);
+        Request request = that.request();
+        if (random.nextDouble() < 0.7) {
+            request = request.withRequire(Requirements.NONE.withMode(random.nextDouble() < 0.8 ? MemoryMode.INDEPENDENT : request.require().mode()));
+        }
+        return that.with(random.nextDouble() < 0.7 ? request.withLimit(Limits.NONE) : request);
     }
 
     private RandomCase equipped(RandomCase that) {
@@ -81,9 +108,8 @@ final class RandomEquipment {
                 new Assortment(platforms, enclosures, plain.processors(), plain.modules(), drives, cards, extras), lots, Stationery.PLAIN);
         Request request = that.request().withEquipment(equipment());
         Limits limit = request.limit();
-        request = request.withLimit(new Limits(limit.price().isPresent() ? OptionalLong.of(limit.price().getAsLong() + between(0, 20) * 1000) : limit.price(),
-                chance(0.3) ? OptionalDouble.of(between(30, 90) * 5) : limit.powerW(), limit.leadDays(), limit.inletC(), limit.altitudeM(), limit.mainsV(),
-                limit.conditions()));
+        OptionalLong most = limit.price().isPresent() ? OptionalLong.of(limit.price().getAsLong() + machines * between(0, 60) * 1000L) : limit.price();
+        request = request.withLimit(limit.withPrice(most).withPowerW(chance(0.25) ? OptionalDouble.of(between(40, 120) * 5) : OptionalDouble.empty()));
         List<String> skus = new ArrayList<>();
         drives.forEach(drive -> skus.add(drive.sku()));
         cards.forEach(card -> skus.add(card.sku()));
@@ -96,7 +122,7 @@ final class RandomEquipment {
             own.put(any(skus), between(1, 3));
             request = request.withOnHand(own);
         }
-        return new RandomCase(that.seed(), catalog, request);
+        return new RandomCase(seed, catalog, request);
     }
 
     private static Set<String> with(Set<String> some, String more) {
@@ -122,12 +148,12 @@ final class RandomEquipment {
     }
 
     private void makeCards() {
-        int count = between(1, 4);
+        int count = between(2, 4);
         for (int i = 1; i <= count; i++) {
             CardKind kind = pick(CardKind.NETWORK, CardKind.CONTROLLER, CardKind.CONTROLLER, CardKind.ACCELERATOR);
             CardShape shape = new CardShape(pick(2, 3, 3), pick(4, 8, 8), pick(CardHeight.LOW, CardHeight.LOW, CardHeight.FULL), pick(150, 200), pick(5, 10, 60));
             cards.add(new Card("K" + i, "random card", kind, shape, kind == CardKind.NETWORK ? between(1, 2) : 0, kind == CardKind.NETWORK ? pick(1, 10) : 0,
-                    kind == CardKind.CONTROLLER ? Optional.of(new DriveSupport(links(), between(1, 6), levels())) : Optional.empty()));
+                    kind == CardKind.CONTROLLER ? Optional.of(new DriveSupport(links(), between(2, 8), levels())) : Optional.empty()));
             offer("K" + i, between(500, 9000), 3 * machines);
         }
     }
@@ -139,7 +165,7 @@ final class RandomEquipment {
     private Set<RaidLevel> levels() {
         Set<RaidLevel> levels = EnumSet.noneOf(RaidLevel.class);
         for (RaidLevel level : RaidLevel.values()) {
-            if (chance(0.6)) {
+            if (chance(0.75)) {
                 levels.add(level);
             }
         }
@@ -150,13 +176,13 @@ final class RandomEquipment {
         List<BayGroup> bays = new ArrayList<>();
         int groups = between(1, 2);
         for (int i = 1; i <= groups; i++) {
-            bays.add(new BayGroup("bays" + i, between(1, i == 1 ? 5 : 2), Set.of(FormFactor.SMALL), pick(EnumSet.allOf(DriveInterface.class), links(), links()), levels(),
+            bays.add(new BayGroup("bays" + i, between(1, i == 1 ? 6 : 3), Set.of(FormFactor.SMALL), chance(0.7) ? EnumSet.allOf(DriveInterface.class) : links(), levels(),
                     chance(0.75) ? OptionalInt.empty() : OptionalInt.of(between(1, from.processors().sockets()))));
         }
         List<CardSlot> slots = new ArrayList<>();
-        int count = between(0, 3);
+        int count = chance(0.1) ? 0 : between(1, 3);
         for (int i = 1; i <= count; i++) {
-            slots.add(new CardSlot("slot" + i, new CardShape(3, pick(4, 8, 16), pick(CardHeight.values()), pick(160, 250), pick(15, 75)),
+            slots.add(new CardSlot("slot" + i, new CardShape(3, pick(4, 8, 16, 16), pick(CardHeight.LOW, CardHeight.FULL, CardHeight.FULL), pick(160, 250, 250), pick(15, 75, 75)),
                     chance(0.7) ? OptionalInt.empty() : OptionalInt.of(between(1, from.processors().sockets())),
                     chance(0.65) ? Optional.empty() : Optional.of("X" + between(1, 2))));
         }
@@ -167,7 +193,7 @@ final class RandomEquipment {
         if (chance(0.2)) {
             needs.add(new Need(Need.Cause.EMPTY_SOCKETS, 0, Map.of("X3", 1)));
         }
-        Optional<DriveSupport> onboard = chance(0.6) ? Optional.of(new DriveSupport(Set.of(DriveInterface.SATA), between(1, 4), levels())) : Optional.empty();
+        Optional<DriveSupport> onboard = chance(0.7) ? Optional.of(new DriveSupport(chance(0.5) ? Set.of(DriveInterface.SATA) : EnumSet.of(DriveInterface.SATA, DriveInterface.SAS), between(1, 6), levels())) : Optional.empty();
         return new Platform(from.sku(), from.name(), from.processors(), from.memory(), from.board(), from.cooling(), from.thermal(), from.power(), from.fillSide(),
                 new Expansion(bays, onboard, slots, needs));
     }
@@ -196,17 +222,18 @@ final class RandomEquipment {
         int count = pick(0, 1, 1, 1, 2);
         for (int i = 1; i <= count; i++) {
             RaidLevel level = pick(RaidLevel.LEVEL_0, RaidLevel.LEVEL_0, RaidLevel.LEVEL_1, RaidLevel.LEVEL_1, RaidLevel.LEVEL_5, RaidLevel.LEVEL_6, RaidLevel.LEVEL_10);
-            volumes.add(new VolumeWish("v" + i, pick(0, 200, 400, 800), level, chance(0.8) ? Optional.empty() : Optional.of(pick(DriveKind.values())),
-                    chance(0.85) ? Optional.empty() : Optional.of(pick(DriveInterface.values())), level == RaidLevel.LEVEL_0 || chance(0.7) ? 0 : 1));
+            Drive.Kind likely = any(drives).likeness();
+            volumes.add(new VolumeWish("v" + i, pick(0, 200, 300, 400, 800), level, chance(0.8) ? Optional.empty() : Optional.of(chance(0.8) ? likely.kind() : pick(DriveKind.values())),
+                    chance(0.85) ? Optional.empty() : Optional.of(chance(0.8) ? likely.link() : pick(DriveInterface.values())), level == RaidLevel.LEVEL_0 || chance(0.7) ? 0 : 1));
         }
         List<CardWish> wishes = new ArrayList<>();
-        int asked = pick(0, 0, 1, 2);
+        int asked = pick(0, 0, 0, 1, 1, 2);
         for (int i = 0; i < asked; i++) {
             Card card = any(cards);
             boolean byKind = card.kind() != CardKind.ACCELERATOR && chance(0.6);
             boolean network = card.kind() == CardKind.NETWORK;
             wishes.add(new CardWish(byKind ? Optional.empty() : Optional.of(card.sku()), byKind ? Optional.of(card.kind()) : Optional.empty(),
-                    byKind && network ? between(0, 1) : 0, byKind && network ? pick(0, 1, 10) : 0, chance(0.85) ? 1 : 2));
+                    byKind && network ? between(0, 1) : 0, byKind && network ? pick(0, 1, 10) : 0, chance(0.9) ? 1 : 2));
         }
         Map<String, Integer> units = chance(0.25) ? Map.of("X" + between(1, 3), between(1, 2)) : Map.of();
         return new Equipment(volumes, wishes, units, chance(0.85) ? EnclosureFrom.NEW : EnclosureFrom.OWN);

@@ -82,6 +82,7 @@ final class Reading {
         broken.addAll(power(platform, build.supply().orElse(null), request.limit(), figures.loadW()));
         broken.addAll(targets(request.require(), figures));
         broken.addAll(choice(request, build));
+        broken.addAll(FitoutReading.broken(build, request));
         return broken;
     }
 
@@ -90,6 +91,10 @@ final class Reading {
         SortedSet<String> broken = new TreeSet<>();
         Map<String, Integer> missing = new HashMap<>();
         machines.forEach(build -> build.partCounts().forEach((sku, units) -> missing.merge(sku, units, Integer::sum)));
+        machines.get(0).fitout().housed().ifPresent(housed -> {
+            missing.merge(housed.enclosure().sku(), housed.count(), Integer::sum);
+            missing.merge(housed.supply().sku(), housed.count() * housed.supply().count(), Integer::sum);
+        });
         for (Pick pick : picks) {
             Lot lot = pick.lot();
             missing.merge(lot.sku(), -pick.quantity(), Integer::sum);

@@ -3,27 +3,35 @@ package sledwright.oracle;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
+import sledwright.domain.CardWish;
 import sledwright.domain.Catalog;
+import sledwright.domain.Equipment;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.Objective;
+import sledwright.domain.PartKind;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
+import sledwright.domain.VolumeWish;
 import sledwright.explain.Explainer;
-import sledwright.explain.steps.Steps;
 import sledwright.explain.steps.Steps.Curve;
 import sledwright.explain.steps.Steps.End;
 import sledwright.explain.steps.Steps.PriceRange;
 import sledwright.explain.steps.Steps.Step;
+import sledwright.explain.steps.Steps;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
@@ -33,6 +41,8 @@ import sledwright.generator.time.Deadline;
 class StepsAgainstBruteForceTest {
 
     private static final int SEEDS = 250;
+    private static final int EQUIPPED_SEEDS = 25;
+    private static final Set<PartKind> EQUIPMENT = EnumSet.of(PartKind.DRIVES, PartKind.CARDS, PartKind.EXTRAS, PartKind.ENCLOSURES);
     private static final double SAME = 1e-3;
     /** Values are sums of fractions of a minor unit; closer than this they are equal. */
     private static final double LEAST_BETTER = 1e-4;
@@ -57,6 +67,18 @@ class StepsAgainstBruteForceTest {
     }
 
     @Test
+    void everyStepOfAVolumeOrACardIsTheNext() {
+        int[] steps = new int[2];
+        Seeds.chosen(EQUIPPED_SEEDS).mapToObj(RandomEquipment::of).map(StepsAgainstBruteForceTest::ask)
+                .filter(asked -> asked.findings.status() == Status.PROVED)
+                .forEach(asked -> asked.steps.curves().stream().filter(curve -> curve.name().isPresent()).forEach(curve -> {
+                    steps[curve.key().equals("require.cards") ? 0 : 1] += curve.steps().size();
+                    check(asked, curve);
+                }));
+        assertThat(Arrays.stream(steps).min().orElseThrow()).as(Arrays.toString(steps)).isGreaterThan(EQUIPPED_SEEDS / 6);
+    }
+
+    @Test
     void withinItsPricesTheBestStaysTheBestAndBeyondItDoesNot() {
         AtomicInteger ranges = new AtomicInteger();
         Seeds.chosen(SEEDS).mapToObj(StepsAgainstBruteForceTest::ask).filter(asked -> asked.findings.status() == Status.PROVED).forEach(asked ->
@@ -67,8 +89,25 @@ class StepsAgainstBruteForceTest {
         assertThat(ranges.get()).isGreaterThan(SEEDS);
     }
 
+    @Test
+    void withinThePricesOfDrivesCardsAndEnclosuresTheBestStaysTheBest() {
+        Set<PartKind> kinds = EnumSet.noneOf(PartKind.class);
+        Seeds.chosen(EQUIPPED_SEEDS).mapToObj(RandomEquipment::of).map(StepsAgainstBruteForceTest::ask)
+                .filter(asked -> asked.findings.status() == Status.PROVED).forEach(asked -> asked.steps.parts().forEach(part -> {
+                    PartKind kind = PartKind.of(asked.that.catalog().part(part.sku()).orElseThrow());
+                    if (EQUIPMENT.contains(kind)) {
+                        kinds.add(kind);
+                        check(asked, part);
+                    }
+                }));
+        assertThat(kinds).isEqualTo(EQUIPMENT);
+    }
+
     private static Asked ask(long seed) {
-        RandomCase that = RandomCase.of(seed, RandomCase.Size.LISTABLE);
+        return ask(RandomCase.of(seed, RandomCase.Size.LISTABLE));
+    }
+
+    private static Asked ask(RandomCase that) {
         Search search = new Search(that.catalog());
         Findings findings = search.run(that.request(), Deadline.never());
         return new Asked(that, findings, new Explainer(that.catalog(), search, Deadline.never()).steps(findings));
@@ -76,7 +115,7 @@ class StepsAgainstBruteForceTest {
 
     private static void check(Asked asked, Curve curve) {
         Request request = asked.that.request();
-        double grain = curve.key().equals("require.cores") || curve.key().equals("require.spare_slots") ? 1 : 1e-6;
+        double grain = Set.of("require.cores", "require.spare_slots", "require.cards").contains(curve.key()) ? 1 : 1e-6;
         List<Step> steps = curve.steps();
         String about = curve + "\n" + asked.that.text();
         assertThat(steps).as(about).isNotEmpty().anyMatch(curve::isAsked);
@@ -86,8 +125,8 @@ class StepsAgainstBruteForceTest {
         for (int i = 0; i < steps.size(); i++) {
             Step step = steps.get(i);
             Goal goal = Goal.of(step, request);
-            assertThat(best(asked, curve.key(), step.upTo())).as("at " + step + " of " + about).hasValueSatisfying(goal::assertSame);
-            Optional<Goal> beyond = best(asked, curve.key(), step.upTo() + grain);
+            assertThat(best(asked, curve, step.upTo())).as("at " + step + " of " + about).hasValueSatisfying(goal::assertSame);
+            Optional<Goal> beyond = best(asked, curve, step.upTo() + grain);
             if (i + 1 < steps.size()) {
                 Goal next = Goal.of(steps.get(i + 1), request);
                 assertThat(beyond).as("beyond " + step + " of " + about).hasValueSatisfying(next::assertSame);
@@ -100,7 +139,7 @@ class StepsAgainstBruteForceTest {
                     || step.price().movePointRight(2).longValueExact() <= request.limit().price().getAsLong());
         }
         assertThat(own.best().subtract(asked.best()).abs()).as(about).isLessThan(BigDecimal.valueOf(isMoney(request) ? 0.0051 : SAME));
-        assertThat(best(asked, curve.key(), 0).orElseThrow().precedes(Goal.of(steps.get(0), request))).as(about).isNotEqualTo(curve.first());
+        assertThat(best(asked, curve, 0).orElseThrow().precedes(Goal.of(steps.get(0), request))).as(about).isNotEqualTo(curve.first());
     }
 
     /** What is made least: an aim, and the price where the aim is a figure of the machine. */
@@ -138,9 +177,9 @@ class StepsAgainstBruteForceTest {
     }
 
     /** The best of all builds that reach so much; for the cheapest without the limit of the price. */
-    private static Optional<Goal> best(Asked asked, String key, double least) {
+    private static Optional<Goal> best(Asked asked, Curve curve, double least) {
         Request request = asked.that.request();
-        Request changed = request.withRequire(least(request.require(), key, least));
+        Request changed = request.withRequire(least(request.require(), curve.key(), least)).withEquipment(least(asked, curve, least));
         if (request.objective() == Objective.CHEAPEST) {
             changed = changed.withLimit(price(request.limit(), OptionalLong.empty()));
         }
@@ -162,6 +201,21 @@ class StepsAgainstBruteForceTest {
 
     private static Limits price(Limits limit, OptionalLong most) {
         return new Limits(most, limit.powerW(), limit.leadDays(), limit.inletC(), limit.altitudeM(), limit.mainsV(), limit.conditions());
+    }
+
+    private static Equipment least(Asked asked, Curve curve, double least) {
+        Equipment before = asked.that.request().equipment();
+        List<VolumeWish> volumes = before.volumes().stream().map(wish -> !curve.name().equals(Optional.of(wish.name())) ? wish
+                : new VolumeWish(wish.name(), least, wish.level(), wish.kind(), wish.link(), wish.hotSpares())).toList();
+        List<CardWish> cards = new ArrayList<>(before.cards());
+        List<Curve> ofCards = asked.steps.curves().stream().filter(one -> one.key().equals("require.cards")).toList();
+        if (curve.key().equals("require.cards")) {
+            CardWish wish = cards.remove(ofCards.indexOf(curve));
+            if (least > 0) {
+                cards.add(new CardWish(wish.sku(), wish.kind(), wish.ports(), wish.portGbit(), (int) least));
+            }
+        }
+        return new Equipment(volumes, cards, before.extras(), before.enclosure());
     }
 
     private static Requirements least(Requirements r, String key, double least) {

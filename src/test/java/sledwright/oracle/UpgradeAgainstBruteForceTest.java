@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.LongFunction;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Board;
 import sledwright.domain.Build;
@@ -33,11 +35,31 @@ import sledwright.planner.upgrade.Upgrader;
 class UpgradeAgainstBruteForceTest {
 
     private static final int SEEDS = 400;
+    private static final int EQUIPPED_SEEDS = 60;
+
+    private final Map<BenchStep.Part, Integer> steps = new EnumMap<>(BenchStep.Part.class);
 
     @Test
     void theLeastSpendIsFoundAndDoneAtTheBench() {
+        int[] found = judge(SEEDS, UpgradeCase::random);
+        // Each kind of answer comes up: impossible, nothing to do, one machine, several.
+        for (int times : found) {
+            assertThat(times).as(Arrays.toString(found)).isGreaterThan(SEEDS / 100);
+        }
+    }
+
+    @Test
+    void theLeastSpendIsFoundWithDrivesCardsAndExtras() {
+        int[] found = judge(EQUIPPED_SEEDS, UpgradeCase::equipped);
+        for (int times : found) {
+            assertThat(times).as(Arrays.toString(found)).isGreaterThan(EQUIPPED_SEEDS / 100);
+        }
+        assertThat(steps).as("what was done").containsKeys(BenchStep.Part.DRIVE, BenchStep.Part.CARD, BenchStep.Part.EXTRA);
+    }
+
+    private int[] judge(int seeds, LongFunction<Optional<UpgradeCase>> random) {
         int[] found = new int[4];
-        Seeds.chosen(SEEDS).mapToObj(UpgradeCase::random).flatMap(Optional::stream).forEach(one -> {
+        Seeds.chosen(seeds).mapToObj(random).flatMap(Optional::stream).forEach(one -> {
             Upgrader upgrader = new Upgrader(one.catalog(), one.request(), one.installed());
             Findings findings = upgrader.findings(Deadline.never());
             Upgrade upgrade = upgrader.answer(findings, Deadline.never());
@@ -56,13 +78,10 @@ class UpgradeAgainstBruteForceTest {
             });
             checkWhole(one, upgrade, about);
         });
-        // Each kind of answer comes up: impossible, nothing to do, one machine, several.
-        for (int times : found) {
-            assertThat(times).as(Arrays.toString(found)).isGreaterThan(SEEDS / 100);
-        }
+        return found;
     }
 
-    private static void check(UpgradeCase one, Plan plan, String about) {
+    private void check(UpgradeCase one, Plan plan, String about) {
         Build before = one.build();
         Request asked = one.request().withPlatforms(Set.of(before.platform().sku()));
         Map<String, Integer> then = new TreeMap<>();
@@ -70,6 +89,8 @@ class UpgradeAgainstBruteForceTest {
         for (Refit refit : plan.refits()) {
             assertThat(Reading.machine(refit.after(), asked, one.catalog().throughputFactors())).as(about).isEmpty();
             assertThat(done(before, refit.steps())).as(about + refit).isEqualTo(places(refit.after()));
+            assertThat(extras(before, refit.steps())).as(about + refit).isEqualTo(refit.after().fitout().extrasBySku());
+            refit.steps().forEach(step -> steps.merge(step.part(), 1, Integer::sum));
             refit.after().partCounts().forEach((sku, units) -> then.merge(sku, units * refit.machines(), Integer::sum));
             assertThat(inPlace(before, refit.after())).as("modules in place " + about + refit).isGreaterThanOrEqualTo(mostInPlace(one, before, refit.after()));
         }
@@ -100,14 +121,24 @@ class UpgradeAgainstBruteForceTest {
             }
         });
         build.modules().forEach((slot, module) -> places.put("module " + slot.name(), module.sku()));
+        build.fitout().seats().forEach(seat -> places.put("drive " + seat.bay(), seat.drive().sku()));
+        build.fitout().cards().forEach((slot, card) -> places.put("card " + slot, card.sku()));
         return places;
+    }
+
+    private static Map<String, Integer> extras(Build before, List<BenchStep> steps) {
+        Map<String, Integer> units = new TreeMap<>(before.fitout().extrasBySku());
+        steps.stream().filter(step -> step.part() == BenchStep.Part.EXTRA)
+                .forEach(step -> units.merge(step.sku(), step.action() == BenchStep.Action.PUT_IN ? 1 : -1, Integer::sum));
+        units.values().removeIf(count -> count == 0);
+        return units;
     }
 
     /** Does the steps by the book: nothing is taken from where it is not, nothing goes where something is, no processor moves below a heat sink. */
     private static Map<String, String> done(Build before, List<BenchStep> steps) {
         Map<String, String> places = places(before);
         List<String> aside = new ArrayList<>();
-        for (BenchStep step : steps) {
+        for (BenchStep step : steps.stream().filter(step -> step.part() != BenchStep.Part.EXTRA).toList()) {
             String kind = step.part().label() + " ";
             step.from().ifPresent(from -> assertThat(places.remove(kind + from)).as(step.toString()).isEqualTo(step.sku()));
             if (step.part() == BenchStep.Part.PROCESSOR) {
@@ -143,7 +174,7 @@ class UpgradeAgainstBruteForceTest {
         for (int[] order : orders(board.channels())) {
             TreeMap<Slot, MemoryModule> modules = new TreeMap<>();
             after.modules().forEach((slot, module) -> modules.put(board.slot(slot.socket(), order[slot.channel()], slot.position()), module));
-            Build exchanged = new Build(after.platform(), after.processors(), after.cooling(), after.supply(), modules);
+            Build exchanged = new Build(after.platform(), after.processors(), after.cooling(), after.supply(), modules, after.fitout());
             if (Reading.machine(exchanged, asked, one.catalog().throughputFactors()).isEmpty()
                     && (one.request().require().mode() != MemoryMode.MIRRORED || pairsStay(order))) {
                 Map<String, Integer> standing = new HashMap<>();

@@ -12,8 +12,14 @@ import java.util.Random;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import sledwright.domain.Assortment;
+import sledwright.domain.BayGroup;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
+import sledwright.domain.EnclosureFrom;
+import sledwright.domain.Equipment;
+import sledwright.domain.Expansion;
 import sledwright.domain.Labour;
 import sledwright.domain.Licence;
 import sledwright.domain.Lot;
@@ -22,6 +28,7 @@ import sledwright.domain.Objective;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.domain.Slot;
+import sledwright.domain.Stationery;
 import sledwright.domain.Supply;
 import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
@@ -75,10 +82,29 @@ record UpgradeCase(RandomCase that, Build build, double tradeIn, Catalog buyer) 
     }
 
     static Optional<UpgradeCase> random(long seed) {
-        RandomCase that = RandomCase.of(seed, RandomCase.Size.LISTABLE);
-        SplittableRandom random = new SplittableRandom(seed);
+        return random(RandomCase.of(seed, RandomCase.Size.LISTABLE), Equipment.NONE);
+    }
+
+    /** Machines that have drives, cards and extras, or not, and a request that asks for some. */
+    static Optional<UpgradeCase> equipped(long seed) {
+        RandomCase that = RandomEquipment.of(seed);
+        SplittableRandom random = new SplittableRandom(seed * 31 + 7);
+        Equipment asked = that.request().equipment().withEnclosure(EnclosureFrom.OWN);
+        Set<String> use = that.request().use().stream().filter(sku -> !that.catalog().isOfEnclosuresAlone(sku)).collect(Collectors.toSet());
+        Equipment stands = new Equipment(some(asked.volumes(), random).stream().map(wish ->
+                wish.with(random.nextBoolean() ? 0 : wish.usableGb())).toList(), some(asked.cards(), random),
+                random.nextBoolean() ? asked.extras() : Map.of(), EnclosureFrom.OWN);
+        return random(that.with(that.request().withEquipment(asked).withUse(use)), stands);
+    }
+
+    private static <T> List<T> some(List<T> all, SplittableRandom random) {
+        return all.stream().filter(one -> random.nextDouble() < 0.75).toList();
+    }
+
+    private static Optional<UpgradeCase> random(RandomCase that, Equipment stands) {
+        SplittableRandom random = new SplittableRandom(that.seed());
         Search search = new Search(that.catalog());
-        Request any = Request.named("installed").withMachines(1).withAlternatives(6, 0)
+        Request any = Request.named("installed").withMachines(1).withAlternatives(6, 0).withEquipment(stands)
                 .withObjective(random.nextBoolean() ? Objective.CHEAPEST : Objective.MOST_MEMORY);
         List<Build> builds = search.run(any, Deadline.never()).ranked().stream().map(order -> order.machines().get(0)).toList();
         if (builds.isEmpty()) {
@@ -110,16 +136,21 @@ record UpgradeCase(RandomCase that, Build build, double tradeIn, Catalog buyer) 
         for (int i = 0; i < modules.size(); i++) {
             places.put(slots.get(i), modules.get(i));
         }
-        return new Build(build.platform(), build.processors(), build.cooling(), build.supply(), places);
+        return new Build(build.platform(), build.processors(), build.cooling(), build.supply(), places, build.fitout());
     }
 
     private List<String> skus() {
         Platform platform = build.platform();
         List<String> skus = new ArrayList<>();
-        catalog().processors().forEach(processor -> skus.add(processor.sku()));
+        catalog().processors().stream().filter(processor -> processor.socket().equals(platform.processors().socket()))
+                .forEach(processor -> skus.add(processor.sku()));
         platform.cooling().forEach(kit -> skus.add(kit.sku()));
         platform.power().supplies().stream().map(Supply::sku).distinct().forEach(skus::add);
-        catalog().modules().forEach(module -> skus.add(module.sku()));
+        catalog().modules().stream().filter(module -> module.generation().equals(platform.memory().generation()))
+                .forEach(module -> skus.add(module.sku()));
+        catalog().drives().forEach(drive -> skus.add(drive.sku()));
+        catalog().cards().forEach(card -> skus.add(card.sku()));
+        catalog().extras().forEach(extra -> skus.add(extra.sku()));
         return skus.stream().distinct().toList();
     }
 
@@ -128,10 +159,22 @@ record UpgradeCase(RandomCase that, Build build, double tradeIn, Catalog buyer) 
         Platform platform = build.platform();
         int sockets = platform.board().sockets();
         int supplies = platform.power().supplies().stream().filter(supply -> supply.sku().equals(sku)).mapToInt(Supply::count).max().orElse(0);
-        int takes = catalog().module(sku).isPresent() ? platform.board().slots().size() : Math.max(sockets, supplies);
+        int takes = catalog().module(sku).isPresent() ? platform.board().slots().size() : Math.max(equipment(sku), Math.max(sockets, supplies));
         int there = installed(sku) + request().onHand().getOrDefault(sku, 0)
                 + sold(sku).stream().mapToInt(Lot::available).sum();
         return Math.min(takes * machines(), there);
+    }
+
+    /** The units of a drive, card or extra that a machine could take. */
+    private int equipment(String sku) {
+        Expansion expansion = build.platform().expansion();
+        if (catalog().drive(sku).isPresent()) {
+            return request().equipment().volumes().isEmpty() ? 0 : expansion.bays().stream().mapToInt(BayGroup::count).sum();
+        } else if (catalog().card(sku).isPresent()) {
+            return expansion.slots().size();
+        }
+        return expansion.needs().stream().mapToInt(need -> need.parts().getOrDefault(sku, 0)).sum() * build.platform().processors().sockets()
+                + request().equipment().extras().getOrDefault(sku, 0) + 1;
     }
 
     private List<Lot> sold(String sku) {
@@ -164,12 +207,13 @@ record UpgradeCase(RandomCase that, Build build, double tradeIn, Catalog buyer) 
         });
         lots.put(platform.sku(), List.of(Lot.own(platform.sku(), "code", machines(), 0)));
         Catalog coded = new Catalog("coded", catalog.currency(), catalog.pricedOn(), new Labour(0, 0), catalog.throughputFactors(),
-                List.of(platform), List.copyOf(catalog.processors()), List.copyOf(catalog.modules()), lots);
+                new Assortment(List.of(platform), List.of(), catalog.processors(), catalog.modules(), catalog.drives(), catalog.cards(), catalog.extras()),
+                lots, Stationery.PLAIN);
         Request r = request();
         Request plain = new Request(r.name(), r.machines(), Set.of(platform.sku()), r.require(), r.limit().withPrice(OptionalLong.empty()),
-                Objective.CHEAPEST, r.worth(), Licence.NONE, 1, 0, r.forbid(), r.use(), Map.of());
+                Objective.CHEAPEST, r.worth(), Licence.NONE, 1, 0, r.forbid(), r.use(), Map.of()).withEquipment(r.equipment());
         long most = r.limit().price().orElse(Long.MAX_VALUE - 1);
-        long least = BruteForce.all(new RandomCase(that.seed(), coded, plain)).stream().map(Candidate::price).distinct()
+        long least = BruteForce.allOfEverySet(new RandomCase(that.seed(), coded, plain)).stream().map(Candidate::price).distinct()
                 .mapToLong(code -> spend(shifts, code)).filter(spend -> spend <= most).min().orElse(Long.MAX_VALUE);
         long licence = licence(build.cores(), build.processors().size());
         boolean stands = Reading.machine(build, plain, catalog.throughputFactors()).isEmpty();
@@ -197,7 +241,7 @@ record UpgradeCase(RandomCase that, Build build, double tradeIn, Catalog buyer) 
                 for (int own = 0; own <= Math.min(units - kept, drawer); own++) {
                     int bought = units - kept - own;
                     if (bought < prices.length && prices[bought] < ExhaustiveDraw.NONE) {
-                        long work = catalog.module(sku).isPresent() ? catalog.labour().perModule() * (units - kept) : 0;
+                        long work = work(sku) * (units - kept);
                         least = Math.min(least, prices[bought] + work - (installed - kept) * credit(sku));
                     }
                 }
@@ -213,6 +257,12 @@ record UpgradeCase(RandomCase that, Build build, double tradeIn, Catalog buyer) 
             }
         }
         return spend;
+    }
+
+    private long work(String sku) {
+        Labour labour = catalog().labour();
+        return catalog().module(sku).isPresent() ? labour.perModule() : catalog().drive(sku).isPresent() ? labour.perDrive()
+                : catalog().card(sku).isPresent() ? labour.perCard() : 0;
     }
 
     /** A share of the least price that the lots have units for, cut off to whole minor units. */

@@ -12,7 +12,10 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
+import sledwright.domain.Card;
 import sledwright.domain.Catalog;
+import sledwright.domain.Drive;
+import sledwright.domain.Extra;
 import sledwright.domain.Lot;
 import sledwright.domain.Objective;
 import sledwright.domain.Part;
@@ -31,6 +34,7 @@ import sledwright.generator.Status;
 class WhyNotAgainstBruteForceTest {
 
     private static final int SEEDS = 150;
+    private static final int EQUIPPED_SEEDS = 30;
     /** Values are sums of fractions of a minor unit; closer than this they are equal. */
     private static final double SAME = 1e-4;
 
@@ -39,18 +43,29 @@ class WhyNotAgainstBruteForceTest {
 
     @Test
     void theBestWithAPartAndThePriceAtWhichItComesLevel() {
-        Disagreement.none(SEEDS, RandomCase.Size.LISTABLE, this::judge);
+        Disagreement.none(SEEDS, RandomCase.Size.LISTABLE, that -> judge(that, that.catalog().parts().stream().map(Part::sku).toList()));
         assertThat(verdicts.keySet()).contains(WhyNot.Verdict.BEATEN, WhyNot.Verdict.BARRED, WhyNot.Verdict.CHOSEN);
         assertThat(levels).as("prices that were found").isGreaterThan(SEEDS);
     }
 
-    private String judge(RandomCase that) {
+    /** Drives, cards, extras, enclosures and their supplies, each asked about beside all the others. */
+    @Test
+    void theBestWithADriveACardAnExtraOrAnEnclosure() {
+        Disagreement.none(EQUIPPED_SEEDS, RandomEquipment::of, that -> {
+            Catalog catalog = that.catalog();
+            return judge(that, catalog.parts().stream().filter(part -> part instanceof Drive || part instanceof Card || part instanceof Extra
+                    || catalog.isOfEnclosuresAlone(part.sku())).map(Part::sku).toList());
+        });
+        assertThat(verdicts.keySet()).contains(WhyNot.Verdict.BEATEN, WhyNot.Verdict.BARRED, WhyNot.Verdict.CHOSEN);
+        assertThat(levels).as("prices that were found").isGreaterThan(EQUIPPED_SEEDS / 4);
+    }
+
+    private String judge(RandomCase that, List<String> skus) {
         Search search = new Search(that.catalog());
         Findings findings = search.run(that.request(), Deadline.never());
         if (findings.status() != Status.PROVED) {
             return "";
         }
-        List<String> skus = that.catalog().parts().stream().map(Part::sku).toList();
         List<WhyNot> answers = new Explainer(that.catalog(), search, Deadline.never()).explain(findings, skus).whyNot();
         List<String> wrong = new ArrayList<>();
         for (WhyNot answer : answers) {

@@ -128,6 +128,7 @@ class JudgeTest {
         List<Violation> broken = new ArrayList<>(order.machines().stream().distinct()
                 .map(build -> Machine.of(build, order.request(), order.catalog().throughputFactors()))
                 .flatMap(machine -> Rulebook.judge(machine).stream()).distinct().toList());
+        order.housings().stream().flatMap(housing -> Rulebook.judge(housing).stream()).distinct().forEach(broken::add);
         broken.addAll(Rulebook.judge(order));
         return broken;
     }
@@ -135,6 +136,7 @@ class JudgeTest {
     private static Set<String> identifiers() {
         Set<String> identifiers = new TreeSet<>();
         Rulebook.ofMachine().forEach(rule -> identifiers.add(rule.id()));
+        Rulebook.ofEnclosure().forEach(rule -> identifiers.add(rule.id()));
         Rulebook.ofOrder().forEach(rule -> identifiers.add(rule.id()));
         return identifiers;
     }

@@ -33,9 +33,11 @@ import sledwright.domain.Build;
 import sledwright.domain.CardWish;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
+import sledwright.domain.Enclosure;
 import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Equipment;
 import sledwright.domain.Fitout;
+import sledwright.domain.Housed;
 import sledwright.domain.CoolingKit;
 import sledwright.domain.Labour;
 import sledwright.domain.Licence;
@@ -57,6 +59,7 @@ import sledwright.domain.VolumeWish;
 import sledwright.domain.Worth;
 import sledwright.samples.Equipped;
 import sledwright.samples.FitoutSketch;
+import sledwright.samples.RequirementsSketch;
 import sledwright.rules.Order;
 
 /** Orders put together at random. Their parts come in few figures and fewer prices, so that ties are frequent. */
@@ -81,6 +84,9 @@ final class RandomOrders {
 
     private static final List<Supply> SUPPLIES = List.of(PAIR, supply("WEAK", 1, 0, 200, 0, Map.of()));
 
+    private static final Enclosure FRAME = new Enclosure("FRAME", "frame", Set.of("SLED", "BOX"), 2, 20, 700,
+            List.of(supply("PS-600", 2, 1, 600, 0, Map.of()), supply("PS-250", 1, 0, 250, 250, Map.of())));
+
     private final Random random;
 
     RandomOrders(long seed) {
@@ -90,7 +96,9 @@ final class RandomOrders {
     /** An order of any machines with any picks for any request; it rarely is valid. */
     Order any() {
         Request request = request().withEquipment(equipment());
-        List<Build> kinds = IntStream.range(0, 1 + random.nextInt(2)).mapToObj(i -> build(pick(PLATFORMS)).with(fitout())).toList();
+        Optional<Housed> around = random.nextInt(3) > 0 ? Optional.empty()
+                : Optional.of(new Housed(FRAME, pick(FRAME.supplies()), 1 + random.nextInt(2)));
+        List<Build> kinds = IntStream.range(0, 1 + random.nextInt(2)).mapToObj(i -> build(pick(PLATFORMS)).with(fitout().in(around))).toList();
         List<Build> machines = IntStream.range(0, request.machines()).mapToObj(i -> kinds.get(i % kinds.size())).toList();
         List<Pick> picks = new ArrayList<>();
         machines.forEach(machine -> machine.partCounts().forEach((sku, units) -> {
@@ -118,12 +126,16 @@ final class RandomOrders {
         Worth worth = new Worth(50 * random.nextInt(3), random.nextInt(5) * 0.3, random.nextInt(5) * 1.7, random.nextInt(3));
         Licence licence = new Licence(random.nextInt(2) * 100, random.nextInt(2) * 100);
         return new Request(plain.name(), 1 + random.nextInt(3), random.nextInt(4) == 0 ? Set.of("SLED") : Set.of(), requirements(),
-                limits(), objective, worth, licence, plain.alternatives(), plain.step(), random.nextInt(4) == 0 ? Set.of("R16") : Set.of(),
+                limits(), objective, worth, licence, plain.alternatives(), plain.step(), random.nextInt(4) == 0 ? Set.of("R16", "FRAME") : Set.of(),
                 random.nextInt(4) == 0 ? Set.of("R32") : Set.of(), Map.of());
     }
 
     private Requirements requirements() {
-        return require().processors(random.nextInt(3)).cores(random.nextInt(3) * 10).memoryGb(random.nextInt(3) * 64)
+        RequirementsSketch asked = require();
+        if (random.nextInt(4) == 0) {
+            asked.balanced().oneModulePart();
+        }
+        return asked.processors(random.nextInt(3)).cores(random.nextInt(3) * 10).memoryGb(random.nextInt(3) * 64)
                 .bandwidthGbs(random.nextInt(3) * 60).throughput(random.nextInt(3) * 200).baseGhz(random.nextInt(2) * 2.3)
                 .allCoreGhz(random.nextInt(2) * 2.7).gbPerCore(random.nextInt(3) * 4).gbsPerCore(random.nextInt(3) * 4)
                 .spareSlots(random.nextInt(2) * 12).mode(pick(List.of(MemoryMode.values()))).make();

@@ -54,7 +54,8 @@ public final class Lines {
         Lines made = new Lines(plan.order().catalog(), Pick::unitPrice);
         made.addParts(plan.order().picks());
         if (plan.changesAnything()) {
-            made.addLabour(installed.machines(), plan.modulesPutIn());
+            made.addLabour(installed.machines(), plan.putIn().modules());
+            made.addLabour(plan.putIn().drives(), plan.putIn().cards(), shop.labour());
         }
         made.addLicence(plan.order());
         plan.pulled().entrySet().stream().sorted(Comparator.comparingInt(part -> made.place(part.getKey())))
@@ -132,10 +133,13 @@ public final class Lines {
     }
 
     private void addLabour(List<Build> machines) {
-        add(Line.Kind.LABOUR, "per drive", machines.stream().mapToInt(build ->
-                build.fitout().drives().size()).sum(), catalog.labour().perDrive());
-        add(Line.Kind.LABOUR, "per card", machines.stream().mapToInt(build ->
-                build.fitout().cards().size()).sum(), catalog.labour().perCard());
+        addLabour(machines.stream().mapToInt(build -> build.fitout().drives().size()).sum(),
+                machines.stream().mapToInt(build -> build.fitout().cards().size()).sum(), catalog.labour());
+    }
+
+    private void addLabour(int drives, int cards, Labour labour) {
+        add(Line.Kind.LABOUR, "per drive", drives, labour.perDrive());
+        add(Line.Kind.LABOUR, "per card", cards, labour.perCard());
     }
 
     private void addLicence(Order order) {

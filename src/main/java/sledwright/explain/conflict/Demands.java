@@ -17,7 +17,7 @@ public final class Demands {
         Request request = asked.request();
         return Stream.of(
                 FigureDemands.of(request.require()),
-                EquipmentDemands.of(request.equipment(), catalog),
+                EquipmentDemands.of(asked, catalog),
                 ChoiceDemands.machines(request.machines()),
                 ChoiceDemands.processors(request.require().processors()),
                 LimitDemands.of(request.limit()),

@@ -11,10 +11,13 @@ import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import sledwright.domain.BayGroup;
+import sledwright.domain.Card;
 import sledwright.domain.CardWish;
 import sledwright.domain.Catalog;
+import sledwright.domain.Drive;
 import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Equipment;
+import sledwright.domain.Part;
 import sledwright.domain.VolumeWish;
 import sledwright.explain.ask.Extreme;
 import sledwright.explain.ask.Oracle;
@@ -28,51 +31,68 @@ import sledwright.words.Numbers;
 import sledwright.words.Sentence;
 
 /** The drives, cards, extras and enclosures that a request asks for, as demands. */
-final class EquipmentDemands {
+public final class EquipmentDemands {
 
     private EquipmentDemands() {
     }
 
-    /** Each volume, entry of cards and extra by itself, and the enclosure of a sled. */
-    static Stream<Demand> of(Equipment asked, Catalog catalog) {
-        Stream<Demand> enclosure = asked.enclosure() == EnclosureFrom.NEW
-                && !catalog.enclosures().isEmpty() ? Stream.of(enclosure()) : Stream.of();
-        return Stream.of(asked.volumes().stream().map(EquipmentDemands::volume), asked.cards().stream().map(EquipmentDemands::cards),
-                new TreeMap<>(asked.extras()).entrySet().stream().map(extra -> extra(extra.getKey(), extra.getValue())), enclosure)
-                .flatMap(demands -> demands);
+    /**
+     * Each volume, entry of cards and extra by itself, and the enclosure of a sled. What may bring a part that is held beyond question
+     * into a build is none: without it nothing could be held.
+     */
+    static Stream<Demand> of(WhatIf terms, Catalog catalog) {
+        Equipment asked = terms.request().equipment();
+        Optional<Part> held = terms.held().flatMap(catalog::part);
+        boolean isRiser = catalog.platforms().stream().flatMap(platform -> platform.expansion().slots().stream())
+                .anyMatch(slot -> slot.riser().isPresent() && slot.riser().equals(terms.held()));
+        boolean housing = asked.enclosure() == EnclosureFrom.NEW && !catalog.enclosures().isEmpty()
+                && catalog.enclosures().stream().noneMatch(enclosure -> terms.held().filter(enclosure::lists).isPresent());
+        Stream<Demand> volumes = asked.volumes().stream().filter(wish -> !isRiser)
+                .map(wish -> volume(wish, !(held.orElse(null) instanceof Drive drive && wish.takes(drive.likeness()))));
+        Stream<Demand> cards = asked.cards().stream()
+                .filter(wish -> !isRiser && !(held.orElse(null) instanceof Card card && wish.takes(card))).map(EquipmentDemands::cards);
+        Stream<Demand> extras = new TreeMap<>(asked.extras()).entrySet().stream()
+                .filter(extra -> !terms.held().equals(Optional.of(extra.getKey())))
+                .map(extra -> extra(extra.getKey(), extra.getValue()));
+        return Stream.of(volumes, cards, extras, housing ? Stream.of(enclosure()) : Stream.<Demand>of()).flatMap(demands -> demands);
     }
 
-    private static Demand volume(VolumeWish wish) {
+    /** @param dispensable whether one could do without it; otherwise only its size is asked for */
+    private static Demand volume(VolumeWish wish, boolean dispensable) {
         return new Demand(StorageCapacity.KEY, Optional.of(wish.name()), Numbers.plain(wish.usableGb()).toString(),
                 Sentence.of("volume %s of %s GB at level %s", wish.name(), Numbers.plain(wish.usableGb()), wish.level().label()),
-                terms -> with(terms, less(terms.request().equipment().volumes(), wish), terms.request().equipment().cards()),
+                terms -> dispensable ? with(terms, others(terms, wish), terms.request().equipment().cards()) : asking(terms, wish, 0),
                 (terms, oracle) -> smaller(wish, terms, oracle));
+    }
+
+    private static List<VolumeWish> others(WhatIf terms, VolumeWish wish) {
+        return terms.request().equipment().volumes().stream().filter(other -> !other.name().equals(wish.name())).toList();
     }
 
     /** The largest such volume that can be had. */
     private static Concession smaller(VolumeWish wish, WhatIf terms, Oracle oracle) {
-        return Extreme.first(sizes(wish, oracle.catalog()), gb -> oracle.cheapest(holding(terms, wish, gb)).map(order -> gb))
-                .map(most -> new Concession(holding(terms, wish, most), Numbers.plain(most).toString(),
+        List<Double> sizes = sizes(wish, wish.usableGb(), oracle.catalog());
+        return Extreme.first(sizes, gb -> oracle.cheapest(asking(terms, wish, gb)).map(order -> gb))
+                .map(most -> new Concession(asking(terms, wish, most), Numbers.plain(most).toString(),
                         Sentence.of("volume %s reaches %s GB at most", wish.name(), Numbers.plain(most)),
                         Sentence.of("lower volume %s from %s to %s GB", wish.name(), Numbers.plain(wish.usableGb()), Numbers.plain(most))))
                 .orElseGet(() -> new Concession(terms, "", "no volume %s can be had".formatted(wish.name()),
                         "do without volume %s".formatted(wish.name())));
     }
 
-    private static WhatIf holding(WhatIf terms, VolumeWish wish, double gb) {
-        Equipment before = terms.request().equipment();
-        VolumeWish other = new VolumeWish(wish.name(), gb, wish.level(), wish.kind(), wish.link(), wish.hotSpares());
-        return with(terms, more(before.volumes(), other), before.cards());
+    /** The terms on which a volume is asked to hold so much. */
+    public static WhatIf asking(WhatIf terms, VolumeWish wish, double gb) {
+        return with(terms, more(others(terms, wish), wish.with(gb)), terms.request().equipment().cards());
     }
 
-    /** What drives of the catalogue come to below what is asked, the greatest first. */
-    private static List<Double> sizes(VolumeWish wish, Catalog catalog) {
+    /** What drives of the catalogue come to below so many GB, the greatest first. */
+    public static List<Double> sizes(VolumeWish wish, double below, Catalog catalog) {
         int bays = catalog.platforms().stream().flatMap(platform -> platform.expansion().bays().stream()).mapToInt(BayGroup::count).max()
                 .orElse(0);
         return catalog.drives().stream().filter(drive -> wish.takes(drive.likeness()))
                 .flatMap(drive -> IntStream.rangeClosed(1, bays).filter(number -> VolumeDrives.allows(wish.level(), number))
                         .mapToObj(number -> wish.level().usableGb(number, drive.capacityGb())))
-                .filter(gb -> gb < wish.usableGb()).distinct().sorted(Comparator.reverseOrder()).toList();
+                .filter(gb -> gb < below).distinct().sorted(Comparator.reverseOrder()).toList();
     }
 
     private static Demand cards(CardWish wish) {
@@ -89,8 +109,7 @@ final class EquipmentDemands {
 
     private static WhatIf of(WhatIf terms, CardWish wish, int number) {
         Equipment before = terms.request().equipment();
-        CardWish other = new CardWish(wish.sku(), wish.kind(), wish.ports(), wish.portGbit(), number);
-        return with(terms, before.volumes(), more(before.cards(), other));
+        return with(terms, before.volumes(), more(before.cards(), wish.with(number)));
     }
 
     private static Demand extra(String sku, int units) {

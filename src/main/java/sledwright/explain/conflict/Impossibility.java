@@ -111,7 +111,8 @@ public final class Impossibility {
         if (!ofAll && platforms.isEmpty()) {
             return List.of();
         }
-        return new Lacks(feasibility.terms(Set.of()), oracle.catalog()).on(oracle.catalog().platforms().stream()
+        Lacks lacks = new Lacks(feasibility.terms(Set.of()), asked.request().equipment(), oracle.catalog());
+        return lacks.on(oracle.catalog().platforms().stream()
                 .filter(platform -> ofAll || asked.request().platforms().contains(platform.sku())).toList());
     }
 

@@ -18,6 +18,7 @@ import sledwright.domain.Catalog;
 import sledwright.domain.CoolingKit;
 import sledwright.domain.Enclosure;
 import sledwright.domain.EnclosureFrom;
+import sledwright.domain.Equipment;
 import sledwright.domain.Extra;
 import sledwright.domain.FilledEnclosure;
 import sledwright.domain.Fitout;
@@ -38,7 +39,6 @@ import sledwright.rules.Parts;
 import sledwright.rules.Rulebook;
 import sledwright.rules.Violation;
 import sledwright.rules.card.PartsNeeded;
-import sledwright.rules.choice.RequiredPart;
 import sledwright.rules.cooling.BlockedSlot;
 import sledwright.rules.enclosure.EnclosureBays;
 import sledwright.rules.stock.InStock;
@@ -61,15 +61,22 @@ public final class Lacks {
 
     private static final String MODULE = "memory module";
 
+    private final Request asked;
+    /** What is asked but for volumes and cards, which no population answers. */
     private final Request request;
     private final Catalog catalog;
     private final Stock stock;
     private final Optional<Part> held;
 
-    /** @param open nothing can be had on these terms */
-    public Lacks(WhatIf open, Catalog catalog) {
+    /**
+     * @param open  nothing can be had on these terms
+     * @param asked what drives, cards and extras are asked for in the first place: only that brings a part of theirs into a build
+     */
+    public Lacks(WhatIf open, Equipment asked, Catalog catalog) {
         this.catalog = catalog;
-        request = open.request();
+        this.asked = open.request().withEquipment(asked);
+        Equipment left = open.request().equipment();
+        request = open.request().withEquipment(new Equipment(List.of(), List.of(), left.extras(), left.enclosure()));
         stock = Stock.of(catalog, request);
         held = open.held().map(sku -> catalog.part(sku).orElseThrow());
     }
@@ -99,9 +106,18 @@ public final class Lacks {
         return switch (PartKind.of(part)) {
             case PLATFORMS -> part.equals(platform);
             case COOLING -> platform.cooling().stream().anyMatch(kit -> kit.sku().equals(part.sku()));
-            case SUPPLIES -> platform.power().supplies().stream().anyMatch(supply -> supply.sku().equals(part.sku()));
+            case SUPPLIES -> lists(platform, part) || enclosuresOf(platform).anyMatch(enclosure -> enclosure.lists(part.sku()));
+            case ENCLOSURES -> enclosuresOf(platform).anyMatch(part::equals);
             default -> true;
         };
+    }
+
+    private static boolean lists(Platform platform, Part supply) {
+        return platform.power().supplies().stream().anyMatch(option -> option.sku().equals(supply.sku()));
+    }
+
+    private Stream<Enclosure> enclosuresOf(Platform platform) {
+        return catalog.enclosures().stream().filter(enclosure -> EnclosureBays.allows(enclosure, platform));
     }
 
     private Violation on(Platform platform) {
@@ -117,7 +133,8 @@ public final class Lacks {
         }
         if (left.lack.isEmpty() && !platform.power().supplies().isEmpty()) {
             List<Supply> supplies = platform.power().supplies().stream()
-                    .filter(supply -> held.filter(Supply.class::isInstance).isEmpty() || supply.sku().equals(held.get().sku())).toList();
+                    .filter(supply -> held.filter(part -> lists(platform, part)).isEmpty() || supply.sku().equals(held.get().sku()))
+                    .toList();
             left = narrow(each(left.parts, supplies, (parts, supply) -> parts.with(Optional.of(supply))), PartKind.SUPPLIES,
                     parts -> parts.supply().orElseThrow(), "power supply");
         } else if (left.lack.isEmpty()) {
@@ -197,15 +214,14 @@ public final class Lacks {
                         Numbers.counted(need.getValue(), "unit"), need.getKey(), fewest));
             }
         }
-        return enclosure(build).orElseGet(() -> held.map(part -> new Violation(RequiredPart.ID, part.sku(),
-                Sentence.of("Nothing that is asked for brings %s into a build.", part.sku())))
+        return enclosure(build).orElseGet(() -> held.map(part -> new EquipmentLacks(asked, catalog, build).of(part))
                 .orElseThrow(() -> new IllegalStateException("nothing is lacking for " + build.partCounts())));
     }
 
     /** What is lacking where a sled is bought with its enclosure. */
     private Optional<Violation> enclosure(Build build) {
-        List<Enclosure> enclosures = catalog.enclosures().stream()
-                .filter(enclosure -> EnclosureBays.allows(enclosure, build.platform())).toList();
+        Optional<String> wanted = held.map(Part::sku).filter(sku -> catalog.enclosures().stream().anyMatch(any -> any.lists(sku)));
+        List<Enclosure> enclosures = enclosuresOf(build.platform()).filter(any -> wanted.map(any::lists).orElse(true)).toList();
         if (enclosures.isEmpty() || request.equipment().enclosure() != EnclosureFrom.NEW) {
             return Optional.empty();
         }
@@ -213,7 +229,8 @@ public final class Lacks {
         if (sold.isEmpty()) {
             return Optional.of(unsold(enclosures.stream(), "enclosure"));
         }
-        List<Supply> supplies = sold.stream().flatMap(enclosure -> enclosure.supplies().stream()).filter(this::isSold).toList();
+        List<Supply> supplies = sold.stream().flatMap(enclosure -> enclosure.supplies().stream().filter(this::isSold)
+                .filter(supply -> wanted.map(sku -> List.of(enclosure.sku(), supply.sku()).contains(sku)).orElse(true))).toList();
         if (supplies.isEmpty()) {
             return Optional.of(unsold(sold.stream().flatMap(enclosure -> enclosure.supplies().stream()), "power supply of an enclosure"));
         }

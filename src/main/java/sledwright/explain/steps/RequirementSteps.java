@@ -8,16 +8,13 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import sledwright.domain.Objective;
 import sledwright.domain.Request;
-import sledwright.explain.ask.Extreme;
 import sledwright.explain.ask.Oracle;
 import sledwright.explain.ask.WhatIf;
 import sledwright.explain.ask.UnsettledException;
-import sledwright.explain.conflict.FigureDemands;
 import sledwright.explain.steps.Steps.Curve;
 import sledwright.explain.steps.Steps.Step;
 import sledwright.rules.Order;
 import sledwright.rules.stock.Budget;
-import sledwright.rules.target.Target;
 
 /**
  * What more or less of one required figure costs. The least price as a function of the figure asked for is a staircase: it rises
@@ -29,41 +26,47 @@ public final class RequirementSteps {
     /** So many stairs are told on either side. */
     static final int EACH_WAY = 3;
 
-    private final Target target;
+    private final AskedFigure asked;
     private final Request request;
     private final WhatIf terms;
     private final Oracle oracle;
-    private final double grain;
-    private final double asked;
     private final Order best;
 
     /**
      * @param best the proved best order of the request
      */
-    public RequirementSteps(Target target, Request request, Order best, Oracle oracle) {
-        this.target = target;
+    private RequirementSteps(AskedFigure asked, Request request, Order best, Oracle oracle) {
+        this.asked = asked;
         this.request = request;
         this.best = best;
         this.oracle = oracle;
         // Where the price is what changes, it is shown above its limit, too.
         terms = WhatIf.of(request.objective() == Objective.CHEAPEST
                 ? request.withLimit(request.limit().withPrice(OptionalLong.empty())) : request, Optional.empty());
-        grain = target.grain();
-        asked = target.least(request.require());
     }
 
-    /** @throws UnsettledException when time runs out */
-    public Curve find() {
+    /**
+     * Adds a curve for each requirement of a request.
+     *
+     * @throws UnsettledException when time runs out; those that were found are there
+     */
+    public static void addTo(List<Curve> curves, Request request, Order best, Oracle oracle) {
+        for (AskedFigure asked : AskedFigure.of(request, oracle.catalog())) {
+            curves.add(new RequirementSteps(asked, request, best, oracle).find());
+        }
+    }
+
+    private Curve find() {
         List<Step> steps = new ArrayList<>();
         boolean first = addLess(steps);
         Collections.reverse(steps);
         boolean last = addMore(steps);
-        return new Curve(target.key(), target.unit(), asked, steps, first, last);
+        return new Curve(asked.key(), asked.name(), asked.unit(), asked.asked(), steps, first, last);
     }
 
     /** Adds the stairs below, the next first; whether there are no more. */
     private boolean addLess(List<Step> steps) {
-        double figure = asked;
+        double figure = asked.asked();
         Standing standing = standing(best);
         for (int i = 0; i <= EACH_WAY; i++) {
             Optional<Order> found = less(figure, standing);
@@ -85,11 +88,11 @@ public final class RequirementSteps {
         if (free.isEmpty()) {
             return Optional.empty();
         }
-        Optional<Objective> most = FigureDemands.objective(target);
+        Optional<Objective> most = asked.most();
         if (most.isPresent() && request.objective() == Objective.CHEAPEST) {
             return oracle.best(asking(0).with(terms.request().limit().withPrice(OptionalLong.of(standing.price() - 1))), most.get());
         }
-        double figure = Extreme.greatest(figure(free.get()), than, grain, least -> {
+        double figure = asked.greatest(figure(free.get()), than, least -> {
             Optional<Order> found = best(least).filter(order -> standing(order).precedes(standing));
             return found.isPresent() ? OptionalDouble.of(figure(found.get())) : OptionalDouble.empty();
         });
@@ -102,10 +105,10 @@ public final class RequirementSteps {
         for (int i = 0; i <= EACH_WAY && found.isPresent(); i++) {
             Order order = found.get();
             double figure = figure(order);
-            Optional<Order> beyond = best(figure + grain);
+            Optional<Order> beyond = best(figure + asked.grain());
             while (beyond.isPresent() && !standing(order).precedes(standing(beyond.get()))) {
                 figure = figure(beyond.get());
-                beyond = best(figure + grain);
+                beyond = best(figure + asked.grain());
             }
             steps.add(step(order, figure));
             found = beyond;
@@ -125,11 +128,11 @@ public final class RequirementSteps {
     }
 
     private WhatIf asking(double least) {
-        return terms.with(target.asking(terms.request().require(), least));
+        return asked.asking(terms, least);
     }
 
     private double figure(Order order) {
-        return target.figure(order.figures());
+        return asked.figure(order);
     }
 
     private Standing standing(Order order) {

@@ -26,16 +26,22 @@ public record Steps(List<Curve> curves, List<PriceRange> parts, List<Sentence> n
      * What the figures of one requirement cost.
      *
      * @param key   the request's key, such as {@code require.cores}
+     * @param name  which entry under the key is meant, such as a volume; empty where the key is of one figure
      * @param unit  behind a number, with the space before it; may be empty
      * @param asked the request's figure
      * @param steps ascending; one of them is what the request asks for
      * @param first whether asking for less than the first step brings nothing more
      * @param last  whether no build reaches more than the last step
      */
-    public record Curve(String key, String unit, double asked, List<Step> steps, boolean first, boolean last) {
+    public record Curve(String key, Optional<String> name, String unit, double asked, List<Step> steps, boolean first, boolean last) {
 
         public Curve {
             steps = List.copyOf(steps);
+        }
+
+        /** The key without its section, and what is meant. */
+        public String label() {
+            return key.replaceFirst("^require\\.", "") + name.map(" "::concat).orElse("");
         }
 
         /** Whether the request's figure lies on a step: the first that reaches it. */

@@ -3,6 +3,7 @@ package sledwright.explain.whynot;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,11 +11,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
+import sledwright.domain.Fitout;
 import sledwright.domain.Lot;
 import sledwright.domain.Objective;
+import sledwright.domain.Part;
 import sledwright.domain.Request;
 import sledwright.explain.ask.Oracle;
 import sledwright.explain.ask.Unproved;
@@ -118,7 +123,7 @@ public final class WhyNotAnswer {
         return new WhyNot(sku, WhyNot.Verdict.BEATEN, sentences, List.of(), Optional.of(offer));
     }
 
-    /** In how many machines it is, where not in all. */
+    /** In how many machines it is, where not in all; enclosures are around all of them. */
     private String machines(Order order) {
         long holding = order.machines().stream().filter(this::holds).count();
         int all = order.machines().size();
@@ -126,15 +131,24 @@ public final class WhyNotAnswer {
     }
 
     private boolean holds(Build build) {
-        return build.partCounts().containsKey(sku);
+        return build.partCounts().containsKey(sku)
+                || build.fitout().housed().filter(around -> around.partCounts().containsKey(sku)).isPresent();
     }
 
     private String parts(Order order) {
         Build build = order.machines().stream().filter(this::holds).findFirst().orElseThrow();
-        return "%s with %s x %s and %s".formatted(build.platform().sku(), build.processors().size(), build.processor().sku(),
-                build.modules().values().stream().collect(Collectors.groupingBy(module -> module.sku(), java.util.TreeMap::new,
-                        Collectors.counting())).entrySet().stream().map(group -> group.getValue() + " x " + group.getKey())
-                        .collect(Collectors.joining(" + ")));
+        Fitout fitout = build.fitout();
+        String equipment = Stream.of(counted(fitout.drives()), counted(fitout.cards().values())).filter(words -> !words.isEmpty())
+                .map(", "::concat).collect(Collectors.joining());
+        String housed = fitout.housed().map(around -> ", in %s x %s with %s each".formatted(around.count(), around.enclosure().sku(),
+                around.supply().count() + " x " + around.supply().sku())).orElse("");
+        return "%s with %s x %s and %s%s%s".formatted(build.platform().sku(), build.processors().size(), build.processor().sku(),
+                counted(build.modules().values()), equipment, housed);
+    }
+
+    private static String counted(Collection<? extends Part> parts) {
+        return parts.stream().collect(Collectors.groupingBy(Part::sku, TreeMap::new, Collectors.counting())).entrySet().stream()
+                .map(group -> group.getValue() + " x " + group.getKey()).collect(Collectors.joining(" + "));
     }
 
     private Sentence standing(Findings with, long extra, Order best) {

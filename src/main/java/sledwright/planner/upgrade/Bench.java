@@ -1,12 +1,14 @@
 package sledwright.planner.upgrade;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import sledwright.domain.Build;
 import sledwright.domain.Processor;
 import sledwright.planner.upgrade.BenchStep.Action;
@@ -14,9 +16,13 @@ import sledwright.planner.upgrade.BenchStep.Part;
 
 /**
  * What hands do, in their order, to make one machine of another: what leaves comes out first, modules before the heat sinks and
- * processors between them; modules change their slots while all heat sinks that move are off; then everything goes in from the board up.
+ * processors between them; modules change their slots while all heat sinks that move are off; then everything goes in from the board up,
+ * drives and supplies from outside last.
  */
 final class Bench {
+
+    /** Where extras go. */
+    private static final String MACHINE = "machine";
 
     private final Build before;
     private final Build after;
@@ -38,8 +44,15 @@ final class Bench {
         Shifts supplies = Shifts.of(Part.SUPPLY, supplies(before), supplies(after));
         Shifts processors = Shifts.of(Part.PROCESSOR, processors(before), processors(after));
         Shifts modules = Shifts.of(Part.MODULE, modules(before), modules(after));
+        Shifts cards = Shifts.of(Part.CARD, cards(before), cards(after));
+        Shifts drives = DriveMoves.between(before.fitout().seats(), after.fitout().seats());
         List<BenchStep> steps = new ArrayList<>();
         steps.addAll(supplies.out());
+        steps.addAll(drives.out());
+        steps.addAll(drives.move());
+        steps.addAll(cards.out());
+        steps.addAll(extras(before, after,
+                extra -> new BenchStep(Action.TAKE_OUT, Part.EXTRA, extra, Optional.of(MACHINE), Optional.empty())));
         steps.addAll(modules.out());
         steps.addAll(sinksOff);
         steps.addAll(processors.out());
@@ -48,6 +61,11 @@ final class Bench {
         steps.addAll(processors.in());
         steps.addAll(sinksOn);
         steps.addAll(modules.in());
+        steps.addAll(extras(after, before,
+                extra -> new BenchStep(Action.PUT_IN, Part.EXTRA, extra, Optional.empty(), Optional.of(MACHINE))));
+        steps.addAll(cards.move());
+        steps.addAll(cards.in());
+        steps.addAll(drives.in());
         steps.addAll(supplies.in());
         return steps;
     }
@@ -94,6 +112,18 @@ final class Bench {
             }
         });
         return bays;
+    }
+
+    private static Map<String, String> cards(Build build) {
+        Map<String, String> slots = new LinkedHashMap<>();
+        build.fitout().cards().forEach((slot, card) -> slots.put(slot, card.sku()));
+        return slots;
+    }
+
+    /** A step for each unit that one machine has and the other has not. */
+    private static List<BenchStep> extras(Build has, Build other, Function<String, BenchStep> step) {
+        return has.fitout().extrasBySku().entrySet().stream().flatMap(extra -> Collections.nCopies(
+                Math.max(0, extra.getValue() - other.fitout().units(extra.getKey())), step.apply(extra.getKey())).stream()).toList();
     }
 
     private static Map<String, String> modules(Build build) {

@@ -34,7 +34,7 @@ public record BenchStep(Action action, Part part, String sku, Optional<String> f
 
     /** What kind of part it is. */
     public enum Part {
-        SUPPLY("supply"), MODULE("module"), HEAT_SINK("heat sink"), PROCESSOR("processor");
+        SUPPLY("supply"), MODULE("module"), HEAT_SINK("heat sink"), PROCESSOR("processor"), DRIVE("drive"), CARD("card"), EXTRA("extra");
 
         private final String label;
 

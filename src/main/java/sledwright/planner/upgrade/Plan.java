@@ -15,9 +15,9 @@ import sledwright.rules.Order;
  *                 What its lots ask are the shop's prices; installed parts are free
  * @param refits   what is done at the bench
  * @param pulled   sku -> units that leave the machines
- * @param modulesPutIn modules that are paid labour for
+ * @param putIn  what labour is paid for
  */
-public record Plan(Order order, Spend spend, List<Refit> refits, SortedMap<String, Integer> pulled, int modulesPutIn) {
+public record Plan(Order order, Spend spend, List<Refit> refits, SortedMap<String, Integer> pulled, PutIn putIn) {
 
     public Plan {
         refits = List.copyOf(refits);
@@ -26,7 +26,7 @@ public record Plan(Order order, Spend spend, List<Refit> refits, SortedMap<Strin
 
     /** Whether any machine is opened. */
     public boolean changesAnything() {
-        return refits.stream().anyMatch(refit -> !refit.steps().isEmpty());
+        return refits.stream().anyMatch(refit -> !refit.steps().isEmpty()) || !pulled.isEmpty() || !added().isEmpty();
     }
 
     /** What does not come out of the machines themselves. */

@@ -12,6 +12,7 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
+import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Labour;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
@@ -101,7 +102,8 @@ final class UpgradeSearch implements Exact {
 
     /** The machines as they stand, where they answer the request. */
     private Optional<Order> untouched(Request request, Catalog told) {
-        return Optional.of(asItStands(request, told)).filter(order -> misses(order).isEmpty());
+        boolean lacksEnclosure = request.equipment().enclosure() == EnclosureFrom.NEW && shop.isSled(installed.build().platform());
+        return lacksEnclosure ? Optional.empty() : Optional.of(asItStands(request, told)).filter(order -> misses(order).isEmpty());
     }
 
     /** What the machines as they stand do not keep of a request. */

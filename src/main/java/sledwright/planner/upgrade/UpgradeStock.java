@@ -14,8 +14,8 @@ import sledwright.domain.Request;
  * The shop's stock with the parts of installed machines in it, priced so that what an order costs is what the customer spends.
  *
  * <p>Who leaves a part in forgoes its credit, so an installed part costs that. All credits together, which would be due were
- * everything pulled, come off the price of the platform, which always stays; no other is sold. A module that is put in carries its
- * labour in its price, since one that stays costs none.
+ * everything pulled, come off the price of the platform, which always stays; no other is sold. A module, drive or card that is
+ * put in carries its labour in its price, since one that stays costs none.
  */
 final class UpgradeStock {
 
@@ -26,11 +26,10 @@ final class UpgradeStock {
     static Catalog of(Catalog shop, Request request, Installed installed) {
         Labour labour = shop.labour();
         Map<String, List<Lot>> lots = new HashMap<>(shop.lots());
-        shop.modules().forEach(module -> lots.computeIfPresent(module.sku(),
-                (sku, offers) -> offers.stream().map(lot -> dearer(lot, labour.perModule())).toList()));
+        lots.replaceAll((sku, offers) -> offers.stream().map(lot -> dearer(lot, PutIn.each(labour, shop, sku))).toList());
         request.onHand().forEach((sku, units) -> {
             if (units > 0) {
-                add(lots, Lot.own(sku, Lot.ON_HAND, units, shop.module(sku).isPresent() ? labour.perModule() : 0));
+                add(lots, Lot.own(sku, Lot.ON_HAND, units, PutIn.each(labour, shop, sku)));
             }
         });
         lots.remove(installed.build().platform().sku());
@@ -55,7 +54,7 @@ final class UpgradeStock {
     }
 
     private static Lot dearer(Lot lot, long each) {
-        return lot.with(lot.available(),
+        return each == 0 ? lot : lot.with(lot.available(),
                 lot.breaks().stream().map(step -> new PriceBreak(step.minQuantity(), step.unitPrice() + each, step.unitCost())).toList());
     }
 

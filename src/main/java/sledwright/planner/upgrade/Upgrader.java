@@ -101,7 +101,7 @@ public final class Upgrader {
     private Plan asItStands(Order found) {
         Order order = Order.of(found.machines(), found.picks().stream().map(this::atShopPrice).toList(), request, found.catalog());
         Refit none = new Refit(installed.machines(), installed.build(), List.of());
-        return new Plan(order, new Spend(0, 0, found.price().licence(), 0), List.of(none), new TreeMap<>(), 0);
+        return new Plan(order, new Spend(0, 0, found.price().licence(), 0), List.of(none), new TreeMap<>(), PutIn.NOTHING);
     }
 
     private Lot free(String sku) {
@@ -111,12 +111,11 @@ public final class Upgrader {
     private Plan change(Order found) {
         List<Build> machines = arranged(found);
         List<Pick> picks = found.picks().stream().map(this::atShopPrice).toList();
-        int modulesPutIn = picks.stream().filter(pick -> shop.module(pick.sku()).isPresent() && !UpgradeSearch.isInstalled(pick))
-                .mapToInt(Pick::quantity).sum();
+        PutIn putIn = PutIn.of(picks, shop);
         SortedMap<String, Integer> pulled = pulled(found);
         Labour labour = shop.labour();
         Spend spend = new Spend(picks.stream().mapToLong(Pick::total).sum(),
-                labour.perMachine() * installed.machines() + labour.perModule() * modulesPutIn, found.price().licence(),
+                labour.perMachine() * installed.machines() + putIn.labour(labour), found.price().licence(),
                 pulled.entrySet().stream().mapToLong(part -> installed.credit(part.getKey()) * part.getValue()).sum());
         if (spend.total() != found.price().total()) {
             throw new DefectException("The search finds %s to spend, the plan comes to %s".formatted(found.price().total(), spend));
@@ -125,7 +124,7 @@ public final class Upgrader {
         machines.forEach(build -> alike.merge(build, 1, Integer::sum));
         List<Refit> refits = alike.entrySet().stream()
                 .map(group -> new Refit(group.getValue(), group.getKey(), Bench.steps(installed.build(), group.getKey()))).toList();
-        return new Plan(Order.of(machines, picks, request, shop), spend, refits, pulled, modulesPutIn);
+        return new Plan(Order.of(machines, picks, request, shop), spend, refits, pulled, putIn);
     }
 
     private SortedMap<String, Integer> pulled(Order found) {
@@ -144,17 +143,18 @@ public final class Upgrader {
         return new Pick(lot, pick.quantity());
     }
 
-    /** The found machines, with as many modules where they stand as can be. */
+    /** The found machines, with as many modules, drives and cards where they stand as can be. */
     private List<Build> arranged(Order found) {
         boolean mirrored = request.require().mode() == MemoryMode.MIRRORED;
         Map<Build, Build> known = new HashMap<>();
-        List<Build> dealt = OwnModules.dealt(found.machines(), installed.build());
+        List<Build> dealt = OwnParts.dealt(found.machines(), installed.build());
         if (dealt.stream().distinct().anyMatch(build -> !judge(build).isEmpty())) {
             // A part that every machine must hold may be dealt away.
             dealt = found.machines();
         }
         List<Build> machines = dealt.stream()
-                .map(build -> known.computeIfAbsent(build, key -> SlotPlan.of(key, installed.build(), mirrored))).toList();
+                .map(build -> known.computeIfAbsent(build, key ->
+                        FitoutPlan.of(SlotPlan.of(key, installed.build(), mirrored), installed.build()))).toList();
         List<Violation> broken = known.values().stream().flatMap(build -> judge(build).stream()).toList();
         if (!broken.isEmpty()) {
             throw new DefectException("Moving as little as can be breaks the rules:\n%s".formatted(

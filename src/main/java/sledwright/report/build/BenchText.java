@@ -44,6 +44,7 @@ public final class BenchText {
         List<String> named = like.stream().map(step -> step.from().or(step::to).orElseThrow()).toList();
         String places = list(named);
         String slots = (like.size() == 1 ? "slot " : "slots ") + String.join(", ", named);
+        String bays = (like.size() == 1 ? "bay " : "bays ") + String.join(", ", named);
         String what = (like.size() == 1 ? "" : like.size() + " x ") + first.sku();
         String processors = (like.size() == 1 ? "processor " : like.size() + " processors ") + first.sku();
         String heatSinks = (like.size() == 1 ? "heat sink " : like.size() + " heat sinks ") + first.sku();
@@ -67,6 +68,19 @@ public final class BenchText {
                 case MOVE -> "Move %s from %s to %s.".formatted(heatSinks, first.from().orElseThrow(), first.to().orElseThrow());
                 case PUT_IN -> "Put %s on %s.".formatted(heatSinks, places);
             };
+            case DRIVE -> switch (first.action()) {
+                case TAKE_OUT -> "Take %s out of %s.".formatted(what, bays);
+                case LAY_ASIDE -> "Lay %s from %s aside.".formatted(what, bays);
+                case MOVE -> "Move %s from bay %s to bay %s.".formatted(what, first.from().orElseThrow(), first.to().orElseThrow());
+                case PUT_IN -> "Put %s into %s.".formatted(what, bays);
+            };
+            case CARD -> switch (first.action()) {
+                case TAKE_OUT -> "Take card %s out of %s.".formatted(what, slots);
+                case LAY_ASIDE -> "Lay card %s from %s aside.".formatted(what, slots);
+                case MOVE -> "Move card %s from slot %s to slot %s.".formatted(what, first.from().orElseThrow(), first.to().orElseThrow());
+                case PUT_IN -> "Put card %s into %s.".formatted(what, slots);
+            };
+            case EXTRA -> first.action() == BenchStep.Action.TAKE_OUT ? "Take off %s.".formatted(what) : "Add %s.".formatted(what);
             case SUPPLY -> switch (first.action()) {
                 case TAKE_OUT -> "Pull %s (%s).".formatted(what, places);
                 case LAY_ASIDE -> "Pull %s (%s) and lay %s aside.".formatted(what, places, them);

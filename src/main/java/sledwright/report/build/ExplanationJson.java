@@ -98,6 +98,7 @@ public final class ExplanationJson {
         for (Steps.Curve curve : steps.curves()) {
             out.writeStartObject();
             out.writeStringField("key", curve.key());
+            parts.string("name", curve.name());
             out.writeNumberField("asked", Numbers.decimal(curve.asked()));
             out.writeArrayFieldStart("steps");
             for (Steps.Step step : curve.steps()) {

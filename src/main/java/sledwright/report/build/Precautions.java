@@ -36,6 +36,10 @@ public final class Precautions {
             + " the torque that the "
                     + "manual states.");
 
+    public static final List<String> DRIVES = List.of(
+            "Before drives come out or change their volume, save what they hold and try whether it can be read back: a volume that is made"
+            + " anew is empty.");
+
     private Precautions() {
     }
 }

@@ -47,8 +47,7 @@ final class StepsText {
         for (Curve curve : curves) {
             boolean named = false;
             for (Step step : curve.steps()) {
-                List<String> cells = new ArrayList<>(List.of(named ? ""
-                        : curve.key().replaceFirst("^require\\.", ""), step.upToWords() + curve.unit()));
+                List<String> cells = new ArrayList<>(List.of(named ? "" : curve.label(), step.upToWords() + curve.unit()));
                 if (!cheapest) {
                     cells.add(step.best().toString());
                 }

@@ -158,7 +158,8 @@ public final class UpgradeText {
     }
 
     private void addWork(Done done) {
-        page.heading("Before the machine is opened").items(Precautions.BEFORE);
+        boolean drives = done.work().stream().flatMap(work -> work.steps().stream()).anyMatch(step -> step.part() == BenchStep.Part.DRIVE);
+        page.heading("Before the machine is opened").items(drives ? Precautions.DRIVES : List.of()).items(Precautions.BEFORE);
         for (Work work : done.work()) {
             String which = view.machines() == 1 ? "" : done.work().size() == 1 && work.machines() == view.machines() ? ", each machine"
                     : ", each of " + Numbers.counted(work.machines(), "machine");
