@@ -216,14 +216,17 @@ final class Families {
         return each * processors * platform.board().channels() * platform.board().slotsPerChannel();
     }
 
-    /** Whether more load never costs less. */
+    /** Whether more load never costs less, and is never possible where less is not. */
     private static boolean rises(List<Completion> completions) {
-        return IntStream.range(1, completions.size()).allMatch(i -> completions.get(i - 1).price() <= completions.get(i).price());
+        boolean whole = IntStream.range(0, completions.size())
+                .allMatch(i -> completions.get(i).heavierThan() == (i == 0 ? -1 : completions.get(i - 1).atMost()));
+        return whole && IntStream.range(1, completions.size()).allMatch(i -> completions.get(i - 1).price() <= completions.get(i).price());
     }
 
     private List<Completion> completions(Platform platform, int processors, Optional<Supply> supply) {
         try {
-            List<Fitted> sets = fittingsOf.computeIfAbsent(List.of(platform.sku(), processors), key -> fittings.of(platform, processors));
+            List<Fitted> sets = fittingsOf.computeIfAbsent(List.of(platform.sku(), processors), key ->
+                    fittings.of(new Fittings.Chassis(platform, processors, housings.needs(platform) && !housings.rises(platform))));
             return Completion.of(platform, sets, housings, mostMicrowatts(platform, supply));
         } catch (OutOfTimeException unfinished) {
             return List.of(Completion.UNKNOWN);

@@ -136,7 +136,7 @@ final class RandomEquipment {
         for (int k = 0; k < kinds; k++) {
             Drive.Kind kind = new Drive.Kind(pick(DriveKind.values()), pick(DriveInterface.SATA, DriveInterface.SATA, DriveInterface.SAS, DriveInterface.NVME),
                     FormFactor.SMALL, pick(200, 400, 400, 800));
-            double watts = between(3, 12);
+            double watts = drives.stream().filter(drive -> drive.likeness().equals(kind)).mapToDouble(Drive::powerW).findFirst().orElse(between(3, 12));
             int parts = machines > 1 ? between(1, 2) : between(1, 2);
             for (int i = 0; i < parts; i++) {
                 String sku = "D" + (drives.size() + 1);

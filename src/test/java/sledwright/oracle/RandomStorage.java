@@ -95,7 +95,7 @@ final class RandomStorage {
         for (int k = 0; k < kinds; k++) {
             Drive.Kind kind = new Drive.Kind(pick(DriveKind.values()), pick(DriveInterface.SATA, DriveInterface.SATA, DriveInterface.SAS, DriveInterface.NVME),
                     pick(FormFactor.SMALL, FormFactor.SMALL, FormFactor.LARGE), pick(240, 480, 960, 1200, 1920, 4000));
-            double watts = between(3, 12);
+            double watts = drives.stream().filter(drive -> drive.likeness().equals(kind)).mapToDouble(Drive::powerW).findFirst().orElse(between(3, 12));
             int parts = between(1, 3);
             for (int i = 0; i < parts; i++) {
                 String sku = "D" + (drives.size() + 1);

@@ -38,18 +38,20 @@ final class CardPlans {
     private final Deadline deadline;
     private final Platform platform;
     private final int processors;
+    private final boolean everyWeight;
     private final List<CardSlot> slots;
     private final SortedMap<String, Integer> called;
     private final List<CardPlan> plans = new ArrayList<>();
     private final Set<List<Object>> seen = new HashSet<>();
 
-    CardPlans(Catalog catalog, Request request, Shelf shelf, Platform platform, int processors, Deadline deadline) {
+    CardPlans(Catalog catalog, Request request, Shelf shelf, Fittings.Chassis chassis, Deadline deadline) {
         this.catalog = catalog;
         this.request = request;
         this.shelf = shelf;
         this.deadline = deadline;
-        this.platform = platform;
-        this.processors = processors;
+        platform = chassis.platform();
+        processors = chassis.processors();
+        everyWeight = chassis.everyWeight();
         slots = platform.expansion().slots();
         called = PartsNeeded.called(platform, processors, request.equipment());
     }
@@ -70,7 +72,9 @@ final class CardPlans {
         }
         CardWish wish = wishes.get(index);
         for (Card card : candidates(wish)) {
-            if (chosen.size() + wish.count() <= slots.size() && price(card, count(chosen, card) + wish.count()) < CheapestDraw.IMPOSSIBLE) {
+            // Lots that sell in packs may have more of a card though they have not so few.
+            if (chosen.size() + wish.count() <= slots.size()
+                    && shelf.holds(card.sku(), (count(chosen, card) + wish.count()) * request.machines())) {
                 chosen.addAll(Collections.nCopies(wish.count(), card));
                 choose(wishes, index + 1, chosen, drivesAsked);
                 chosen.subList(chosen.size() - wish.count(), chosen.size()).clear();
@@ -81,7 +85,7 @@ final class CardPlans {
     /** The cards that serve an entry. Where no other entry can take any of them, those that another matches in everything are left out. */
     private List<Card> candidates(CardWish wish) {
         List<Card> fitting = catalog.cards().stream().filter(wish::takes).filter(this::fitsSomewhere).toList();
-        boolean shared = request.equipment().cards().stream().filter(other -> other != wish).anyMatch(other ->
+        boolean shared = everyWeight || request.equipment().cards().stream().filter(other -> other != wish).anyMatch(other ->
                 fitting.stream().anyMatch(other::takes))
                 || fitting.stream().anyMatch(card -> card.support().isPresent() || request.use().contains(card.sku()));
         List<Card> kept = new ArrayList<>();
@@ -155,12 +159,16 @@ final class CardPlans {
 
     /** Keeps a plan unless one that drives the same matches it; drops those that it beats. */
     private void keep(CardPlan plan) {
-        if (plans.stream().noneMatch(other -> serves(other, plan) && other.price() <= plan.price()
+        if (plans.stream().noneMatch(other -> mayStandFor(other, plan) && other.price() <= plan.price()
                 && other.microwatts() <= plan.microwatts()
                 && (other.price() < plan.price() || other.microwatts() < plan.microwatts() || other.parts() <= plan.parts()))) {
-            plans.removeIf(other -> serves(plan, other) && plan.price() <= other.price() && plan.microwatts() <= other.microwatts());
+            plans.removeIf(other -> mayStandFor(plan, other) && plan.price() <= other.price() && plan.microwatts() <= other.microwatts());
             plans.add(plan);
         }
+    }
+
+    private boolean mayStandFor(CardPlan plan, CardPlan other) {
+        return serves(plan, other) && (!everyWeight || plan.microwatts() == other.microwatts());
     }
 
     /** Whether one plan drives all that another drives, with the same parts of those that the request wants used. */

@@ -3,8 +3,10 @@ package sledwright.generator.fitout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -47,12 +49,17 @@ final class DriveDraws {
     private final Map<Integer, List<Way>> ways = new TreeMap<>();
     private final long leastUnitPrice;
     private final Labour labour;
+    private final boolean everyWeight;
     private final Map<Integer, Boolean> improved = new HashMap<>();
 
-    /** @param wanted parts that must be held, and in how many machines at least: all of them, or one */
-    DriveDraws(Shelf shelf, Labour labour, Map<String, Integer> wanted, int machines, List<Drive> alike) {
+    /**
+     * @param wanted      parts that must be held, and in how many machines at least: all of them, or one
+     * @param everyWeight whether what loads more and costs as much is of use
+     */
+    DriveDraws(Shelf shelf, Labour labour, Map<String, Integer> wanted, int machines, List<Drive> alike, boolean everyWeight) {
         this.shelf = shelf;
         this.labour = labour;
+        this.everyWeight = everyWeight;
         this.machines = machines;
         record Key(long microwatts, String wanted) {
         }
@@ -97,7 +104,7 @@ final class DriveDraws {
 
     /** Whether some way to draw one drive more for each machine costs or loads less than every way to draw so many. */
     boolean improvesBeyond(int each) {
-        return improved.computeIfAbsent(each, key -> {
+        return everyWeight || improved.computeIfAbsent(each, key -> {
             long work = machines * labour.perDrive();
             List<Way> fewer = of(each * machines);
             return of((each + 1) * machines).stream().anyMatch(way -> fewer.stream().noneMatch(other ->
@@ -115,6 +122,10 @@ final class DriveDraws {
         List<Way> found = new ArrayList<>();
         split(prices, 0, units, 0, new int[sources.size()], found);
         found.sort(Comparator.comparingLong(Way::price).thenComparingLong(Way::heaviest));
+        if (everyWeight) {
+            Set<Long> weights = new HashSet<>();
+            return found.stream().filter(way -> weights.add(way.heaviest) || way.range > 0).toList();
+        }
         List<Way> kept = new ArrayList<>();
         long lightest = Long.MAX_VALUE;
         for (Way way : found) {

@@ -1,6 +1,8 @@
 package sledwright.generator.fitout;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,8 +22,16 @@ public final class Fittings {
     private final Request request;
     private final Shelf shelf;
     private final Deadline deadline;
-    private final Map<Drive.Kind, DriveDraws> draws = new LinkedHashMap<>();
+    private final Map<Boolean, Map<Drive.Kind, DriveDraws>> draws = new HashMap<>();
     private final Map<String, Integer> wanted;
+
+    /**
+     * What is to be fitted out.
+     *
+     * @param everyWeight whether a set that loads more and costs as much is of use: where more enclosures cost less than fewer
+     */
+    public record Chassis(Platform platform, int processors, boolean everyWeight) {
+    }
 
     /** @param wanted skus of drives, cards and extras that must be held, and in how many machines at least: all of them, or one */
     public Fittings(Catalog catalog, Request request, Shelf shelf, Deadline deadline, Map<String, Integer> wanted) {
@@ -37,16 +47,16 @@ public final class Fittings {
      *
      * @throws sledwright.generator.time.OutOfTimeException when the deadline comes first
      */
-    public List<Fitted> of(Platform platform, int processors) {
+    public List<Fitted> of(Chassis chassis) {
+        Platform platform = chassis.platform;
         boolean asksNothing = request.equipment().volumes().isEmpty() && request.equipment().cards().isEmpty()
                 && request.equipment().extras().isEmpty();
         if (asksNothing && wanted.isEmpty() && platform.expansion().needs().isEmpty()) {
             return List.of(Fitted.NOTHING);
         }
-        VolumePlans volumes = new VolumePlans(catalog.labour(), request, platform, processors, draws(), wanted.keySet(), deadline);
+        VolumePlans volumes = new VolumePlans(catalog.labour(), request, chassis, draws(chassis.everyWeight), wanted.keySet(), deadline);
         List<Fitted> found = new ArrayList<>();
-        for (CardPlan cards : new CardPlans(catalog, request, shelf, platform, processors,
-                deadline).all(!request.equipment().volumes().isEmpty())) {
+        for (CardPlan cards : new CardPlans(catalog, request, shelf, chassis, deadline).all(!request.equipment().volumes().isEmpty())) {
             for (VolumePlan drives : volumes.of(cards.support())) {
                 Set<String> used = volumes.wanted(drives);
                 used.addAll(cards.cards().values().stream().map(card -> card.sku()).toList());
@@ -56,17 +66,26 @@ public final class Fittings {
                 }
             }
         }
-        return undominated(found);
+        return chassis.everyWeight ? ofEveryWeight(found) : undominated(found);
     }
 
     /** The drives on sale by kind; all platforms of a request share what their draws cost. */
-    private Map<Drive.Kind, DriveDraws> draws() {
-        if (draws.isEmpty()) {
+    private Map<Drive.Kind, DriveDraws> draws(boolean everyWeight) {
+        return draws.computeIfAbsent(everyWeight, key -> {
+            Map<Drive.Kind, DriveDraws> byKind = new LinkedHashMap<>();
             catalog.drives().stream().filter(drive -> !shelf.lots(drive.sku()).isEmpty())
                     .collect(Collectors.groupingBy(Drive::likeness, LinkedHashMap::new, Collectors.toList()))
-                    .forEach((kind, alike) -> draws.put(kind, new DriveDraws(shelf, catalog.labour(), wanted, request.machines(), alike)));
-        }
-        return draws;
+                    .forEach((kind, alike) -> byKind.put(kind, new DriveDraws(shelf, catalog.labour(), wanted, request.machines(), alike,
+                            everyWeight)));
+            return byKind;
+        });
+    }
+
+    /** The cheapest of each load. */
+    private static List<Fitted> ofEveryWeight(List<Fitted> found) {
+        found.sort(Fitted.ORDER);
+        Set<Long> weights = new HashSet<>();
+        return found.stream().filter(fitted -> weights.add(fitted.microwatts()) || fitted.range() > 0).toList();
     }
 
     /** What is worthwhile at some load: a dearer set only where it is lighter, or could be. */

@@ -57,6 +57,19 @@ public final class Housings {
         return edges;
     }
 
+    /** Whether enclosures for heavier machines never cost less: they may where units are sold in packs or get cheaper by their number. */
+    public boolean rises(Platform platform) {
+        long last = 0;
+        for (long edge : edges(platform)) {
+            long price = cheapest(platform, edge).map(Priced::price).orElse(Long.MAX_VALUE);
+            if (price < last) {
+                return false;
+            }
+            last = price;
+        }
+        return true;
+    }
+
     /** The cheapest enclosures for sleds of a load; empty where none houses them. */
     public Optional<Priced> cheapest(Platform platform, long microwatts) {
         List<Priced> found = new ArrayList<>();

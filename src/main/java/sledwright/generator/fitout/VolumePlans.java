@@ -40,20 +40,22 @@ final class VolumePlans {
     private final int bays;
     private final Map<Drive.Kind, DriveDraws> draws;
     private final Set<String> wanted;
+    private final boolean everyWeight;
     private final Map<Optional<DriveSupport>, List<VolumePlan>> known = new HashMap<>();
 
     /**
      * @param draws  of each kind on sale
-     * @param wanted skus of drives, cards and extras that must be held
+     * @param chassis  what they are planned for
      */
-    VolumePlans(Labour labour, Request request, Platform platform, int processors, Map<Drive.Kind, DriveDraws> draws, Set<String> wanted,
+    VolumePlans(Labour labour, Request request, Fittings.Chassis chassis, Map<Drive.Kind, DriveDraws> draws, Set<String> wanted,
             Deadline deadline) {
         this.labour = labour;
+        everyWeight = chassis.everyWeight();
         this.wanted = wanted;
         this.request = request;
         this.deadline = deadline;
-        this.platform = platform;
-        this.processors = processors;
+        platform = chassis.platform();
+        processors = chassis.processors();
         this.draws = draws;
         bays = platform.expansion().bays().stream().mapToInt(BayGroup::count).sum();
     }
@@ -173,7 +175,8 @@ final class VolumePlans {
         }
 
         private boolean isBeaten(long price, long microwatts) {
-            return wanted.isEmpty() && found.stream().anyMatch(plan -> plan.price() <= price && plan.microwatts() <= microwatts
+            return wanted.isEmpty() && !everyWeight && found.stream().anyMatch(plan -> plan.price() <= price
+                    && plan.microwatts() <= microwatts
                     && (plan.price() < price || plan.microwatts() < microwatts));
         }
 
@@ -207,7 +210,8 @@ final class VolumePlans {
         }
 
         private boolean beats(VolumePlan plan, VolumePlan other) {
-            if (plan.price() > other.price() || plan.microwatts() > other.microwatts() - other.range()
+            if (everyWeight && plan.microwatts() != other.microwatts()
+                    || plan.price() > other.price() || plan.microwatts() > other.microwatts() - other.range()
                     || !wanted(plan).containsAll(wanted(other))) {
                 return false;
             }
