@@ -21,7 +21,7 @@ class PredicatesTest {
     @Test
     void everyRuleIsOfAMachineOfAnEnclosureOrOfAnOrder() {
         assertThat(Rulebook.ofEnclosure()).extracting(Rule::id).containsExactly("enclosure-bays", "enclosure-power");
-        assertThat(Rulebook.ofOrder()).extracting(Rule::id).containsExactly("in-stock", "lead-time", "condition", "budget");
+        assertThat(Rulebook.ofOrder()).extracting(Rule::id).containsExactly("one-module-part", "in-stock", "lead-time", "condition", "budget");
         assertThat(Rulebook.all()).hasSize(Rulebook.ofMachine().size() + Rulebook.ofEnclosure().size() + Rulebook.ofOrder().size())
                 .containsAll(Rulebook.ofMachine()).containsAll(Rulebook.ofEnclosure()).containsAll(Rulebook.ofOrder());
     }
