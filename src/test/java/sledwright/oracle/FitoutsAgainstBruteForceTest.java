@@ -23,6 +23,12 @@ class FitoutsAgainstBruteForceTest {
         assertThat(Agreement.withEveryBuild(RandomEquipment.of(3837))).isEmpty();
     }
 
+    /** A riser that is wanted and only a controller brings, which needs drives of its own beside cheaper ones that hang on their bays. */
+    @Test
+    void aControllerThatIsThereForItsRiserHasSomethingToDrive() {
+        assertThat(Agreement.withEveryBuild(RandomEquipment.of(40582))).isEmpty();
+    }
+
     /** A controller that is asked for and sold in pairs alone, of which a second one drives. */
     @Test
     void cardsThatAreSoldInPacksAreCountedTogether() {

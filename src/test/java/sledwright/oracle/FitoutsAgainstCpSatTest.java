@@ -18,7 +18,7 @@ import sledwright.samples.Samples;
  */
 class FitoutsAgainstCpSatTest {
 
-    private static final int SEEDS = 30;
+    private static final int SEEDS = 20;
 
     @Test
     void searchFindsWhatTheSolverProves() {

@@ -41,7 +41,7 @@ import sledwright.generator.time.Deadline;
 class StepsAgainstBruteForceTest {
 
     private static final int SEEDS = 250;
-    private static final int EQUIPPED_SEEDS = 25;
+    private static final int EQUIPPED_SEEDS = 20;
     private static final Set<PartKind> EQUIPMENT = EnumSet.of(PartKind.DRIVES, PartKind.CARDS, PartKind.EXTRAS, PartKind.ENCLOSURES);
     private static final double SAME = 1e-3;
     /** Values are sums of fractions of a minor unit; closer than this they are equal. */

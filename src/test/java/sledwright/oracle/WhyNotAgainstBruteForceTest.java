@@ -34,7 +34,7 @@ import sledwright.generator.Status;
 class WhyNotAgainstBruteForceTest {
 
     private static final int SEEDS = 150;
-    private static final int EQUIPPED_SEEDS = 30;
+    private static final int EQUIPPED_SEEDS = 20;
     /** Values are sums of fractions of a minor unit; closer than this they are equal. */
     private static final double SAME = 1e-4;
 

@@ -140,7 +140,7 @@ class JsonTest {
         Explanation explanation = new Explanation(List.of(beaten, barred),
                 List.of(new Conflict(List.of(new Conflict.Member("limit.price", Optional.empty(), Sentence.plain("a price")),
                         new Conflict.Member("use", Optional.of("R16"), Sentence.plain("R16 in every machine"))), List.of("budget", "cores"), Sentence.plain("Both cannot be."))),
-                List.of(new Relaxation(List.of(new Relaxation.Change("limit.price", "400.00", "500.00"), new Relaxation.Change("stock", "", "")),
+                List.of(new Relaxation(List.of(new Relaxation.Change("limit.price", Optional.empty(), "400.00", "500.00"), new Relaxation.Change("stock", Optional.empty(), "", "")),
                         new BigDecimal("500.00"), Sentence.plain("500.00 EUR would do."))),
                 List.of(new Lacks.Lack("BOX", new Violation("in-stock", "", Sentence.plain("No lot offers BOX.")))), List.of(Sentence.plain("There are more.")));
         Findings impossible = Answers.findings(Answers.ASKED, Status.IMPOSSIBLE);

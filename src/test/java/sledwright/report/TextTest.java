@@ -239,7 +239,7 @@ class TextTest {
         Explanation explanation = new Explanation(List.of(new WhyNot("R32", WhyNot.Verdict.BEATEN, List.of(Sentence.plain("It is dearer.")), List.of(), Optional.empty())),
                 List.of(new Conflict(List.of(new Conflict.Member("limit.price", Optional.empty(), Sentence.plain("a price")),
                         new Conflict.Member("use", Optional.of("R16"), Sentence.plain("R16 in every machine"))), List.of("budget", "cores"), Sentence.plain("20 cores cost more than 100.00 EUR."))),
-                List.of(new Relaxation(List.of(new Relaxation.Change("limit.price", "100.00", "594.00")), new BigDecimal("594.00"), Sentence.plain("With 594.00 EUR a build exists."))),
+                List.of(new Relaxation(List.of(new Relaxation.Change("limit.price", Optional.empty(), "100.00", "594.00")), new BigDecimal("594.00"), Sentence.plain("With 594.00 EUR a build exists."))),
                 List.of(new Lacks.Lack("BOX", new Violation("in-stock", "", Sentence.plain("No lot offers BOX.")))), List.of());
         assertThat(QuoteText.of(QuoteView.of(Answers.outcome(Answers.findings(Answers.ASKED, Status.IMPOSSIBLE)), Answers.SHOP, explanation), Screen.PLAIN))
                 .isEqualTo("""

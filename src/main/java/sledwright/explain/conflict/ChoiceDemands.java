@@ -24,6 +24,7 @@ final class ChoiceDemands {
     static final String MACHINES = "machines";
     static final String PLATFORMS = "platforms";
     static final String FORBID = "forbid";
+    static final String USE = "use";
 
     /** Packs can make a larger number of machines possible where a smaller is not; it is looked for so far above the greatest found. */
     private static final int LOOK_AHEAD = 16;
@@ -111,7 +112,7 @@ final class ChoiceDemands {
     /** Parts that must be in every machine. */
     static Stream<Demand> used(Set<String> skus) {
         return skus.stream().sorted()
-                .map(part -> new Demand("use", Optional.of(part), list(skus), Sentence.plain(part + " in every machine"),
+                .map(part -> new Demand(USE, Optional.of(part), list(skus), Sentence.plain(part + " in every machine"),
                 terms -> terms.with(terms.request().withUse(without(terms.request().use(), part))),
                 (terms, oracle) -> new Concession(terms, list(terms.request().use()), "no build holds " + part, "do without " + part)));
     }

@@ -179,8 +179,11 @@ public final class Impossibility {
         for (Demand demand : correction) {
             Concession concession = demand.nearest().on(terms, oracle);
             terms = concession.terms();
-            changes.removeIf(change -> change.key().equals(demand.key()));
-            changes.add(new Relaxation.Change(demand.key(), demand.asked(), concession.to()));
+            boolean ofList = demand.isOf(ChoiceDemands.FORBID) || demand.isOf(ChoiceDemands.USE);
+            if (ofList) {
+                changes.removeIf(change -> change.key().equals(demand.key()));
+            }
+            changes.add(new Relaxation.Change(demand.key(), ofList ? Optional.empty() : demand.sku(), demand.asked(), concession.to()));
             advice.add(concession.advice());
         }
         Order order = oracle.cheapest(terms).orElseThrow();

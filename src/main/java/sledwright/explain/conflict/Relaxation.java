@@ -2,6 +2,7 @@ package sledwright.explain.conflict;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import sledwright.words.Sentence;
 
 /**
@@ -16,10 +17,11 @@ public record Relaxation(List<Change> changes, BigDecimal price, Sentence senten
      * One change.
      *
      * @param key  the request's key, such as {@code limit.price}; {@code stock}: what the lots hold
+     * @param sku  the volume or extra that is meant where the key holds several of them, each by itself
      * @param from as a request file writes it; empty for stock
      * @param to   the nearest that can be had, as a request file writes it; empty where the key must go, and for stock
      */
-    public record Change(String key, String from, String to) {
+    public record Change(String key, Optional<String> sku, String from, String to) {
     }
 
     public Relaxation {

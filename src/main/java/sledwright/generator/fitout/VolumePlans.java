@@ -210,7 +210,9 @@ final class VolumePlans {
         }
 
         private boolean beats(VolumePlan plan, VolumePlan other) {
+            // A controller that is there for its riser or its weight needs something to drive.
             if (everyWeight && plan.microwatts() != other.microwatts()
+                    || (everyWeight || !wanted.isEmpty()) && other.isDriven() && !plan.isDriven()
                     || plan.price() > other.price() || plan.microwatts() > other.microwatts() - other.range()
                     || !wanted(plan).containsAll(wanted(other))) {
                 return false;

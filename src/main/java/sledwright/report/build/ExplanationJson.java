@@ -65,6 +65,7 @@ public final class ExplanationJson {
         for (Relaxation.Change change : relaxation.changes()) {
             out.writeStartObject();
             out.writeStringField("key", change.key());
+            parts.string("sku", change.sku());
             parts.string("from", Optional.of(change.from()).filter(value -> !value.isEmpty()));
             parts.string("to", Optional.of(change.to()).filter(value -> !value.isEmpty()));
             out.writeEndObject();
