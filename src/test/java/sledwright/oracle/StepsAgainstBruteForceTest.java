@@ -228,7 +228,7 @@ class StepsAgainstBruteForceTest {
                 key.equals("require.all_core_ghz") ? least : r.allCoreGhz(),
                 key.equals("require.gb_per_core") ? least : r.gbPerCore(),
                 key.equals("require.gbs_per_core") ? least : r.gbsPerCore(),
-                key.equals("require.spare_slots") ? (int) least : r.spareSlots(), r.mode());
+                key.equals("require.spare_slots") ? (int) least : r.spareSlots(), r.mode(), r.populated());
     }
 
     private static void check(Asked asked, PriceRange part) {

@@ -35,7 +35,7 @@ import sledwright.planner.upgrade.Upgrader;
 class UpgradeAgainstBruteForceTest {
 
     private static final int SEEDS = 400;
-    private static final int EQUIPPED_SEEDS = 40;
+    private static final int EQUIPPED_SEEDS = 60;
 
     private final Map<BenchStep.Part, Integer> steps = new EnumMap<>(BenchStep.Part.class);
 

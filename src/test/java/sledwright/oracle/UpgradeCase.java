@@ -216,7 +216,8 @@ record UpgradeCase(RandomCase that, Build build, double tradeIn, Catalog buyer) 
         long least = BruteForce.allOfEverySet(new RandomCase(that.seed(), coded, plain)).stream().map(Candidate::price).distinct()
                 .mapToLong(code -> spend(shifts, code)).filter(spend -> spend <= most).min().orElse(Long.MAX_VALUE);
         long licence = licence(build.cores(), build.processors().size());
-        boolean stands = Reading.machine(build, plain, catalog.throughputFactors()).isEmpty();
+        boolean stands = Reading.machine(build, plain, catalog.throughputFactors()).isEmpty()
+                && Reading.partNumbers(r.require().populated(), build.modules().values().stream().map(MemoryModule::sku).distinct().count()).isEmpty();
         return stands && licence <= most ? Math.min(least, licence) : least;
     }
 

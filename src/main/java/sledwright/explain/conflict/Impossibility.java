@@ -69,7 +69,7 @@ public final class Impossibility {
         List<Conflict> told = new ArrayList<>();
         sets.conflicts().stream().sorted(Comparator.comparingInt(Set::size)).limit(ENOUGH).map(this::inOrder).forEach(conflict -> {
             try {
-                told.add(conflict(conflict));
+                told.add(conflict(asked.held().isPresent() ? needed(conflict) : conflict));
             } catch (UnsettledException open) {
                 doubts.add(open.doubts());
             }
@@ -114,6 +114,19 @@ public final class Impossibility {
         Lacks lacks = new Lacks(feasibility.terms(Set.of()), asked.request().equipment(), oracle.catalog());
         return lacks.on(oracle.catalog().platforms().stream()
                 .filter(platform -> ofAll || asked.request().platforms().contains(platform.sku())).toList());
+    }
+
+    /** What is left of a conflict without demands that do not matter: a part that is held may be served by what another demand brings. */
+    private List<Demand> needed(List<Demand> conflict) {
+        List<Demand> left = new ArrayList<>(conflict);
+        for (Demand demand : conflict) {
+            Set<Demand> others = new HashSet<>(left);
+            others.remove(demand);
+            if (oracle.cheapest(feasibility.terms(others)).isEmpty()) {
+                left.remove(demand);
+            }
+        }
+        return left;
     }
 
     private List<Demand> inOrder(Set<Demand> some) {
