@@ -38,6 +38,7 @@ import sledwright.metrics.CheapestDraw;
 import sledwright.rules.Order;
 import sledwright.rules.Rulebook;
 import sledwright.rules.Violation;
+import sledwright.rules.stock.InStock;
 import sledwright.words.Measure;
 import sledwright.words.Numbers;
 import sledwright.words.Sentence;
@@ -199,8 +200,10 @@ public final class WhyNotAnswer {
         bars.stream().limit(TOLD).forEach(bar -> sentences.add(Sentence.of("%s: %s", bar.rule(), bar.sentence())));
         bars.forEach(bar -> rules.add(bar.rule()));
         conflicts.stream().filter(conflict -> !conflict.keys().isEmpty()).limit(TOLD).forEach(conflict -> {
-            sentences.add(Sentence.of("%s: %s", String.join(", ", conflict.rules()), conflict.sentence()));
-            rules.addAll(conflict.rules());
+            // Where fewer machines could be had, the lots are what is in the way.
+            List<String> broken = conflict.rules().isEmpty() ? List.of(InStock.ID) : conflict.rules();
+            sentences.add(Sentence.of("%s: %s", String.join(", ", broken), conflict.sentence()));
+            rules.addAll(broken);
         });
         impossibility.relaxations().stream().limit(TOLD)
                 .forEach(relaxation -> sentences.add(Sentence.of("A way out: %s", relaxation.sentence())));
