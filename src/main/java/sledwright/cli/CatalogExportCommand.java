@@ -30,7 +30,7 @@ final class CatalogExportCommand implements Callable<Integer> {
     private Path folder;
 
     @Option(names = "--as", paramLabel = "TABLE", required = true, converter = TableName.class,
-            description = "The table: offers, memory or processors.")
+            description = "The table: offers, memory, processors, drives, cards or extras.")
     private CatalogTable table;
 
     @Mixin

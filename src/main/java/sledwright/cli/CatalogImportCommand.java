@@ -35,7 +35,7 @@ final class CatalogImportCommand implements Callable<Integer> {
     private Path file;
 
     @Option(names = "--as", paramLabel = "TABLE", required = true, converter = TableName.class,
-            description = "The table that it goes into: offers, memory or processors.")
+            description = "The table that it goes into: offers, memory, processors, drives, cards or extras.")
     private CatalogTable table;
 
     @Option(names = "--into", paramLabel = "DIR", description = "The catalogue's folder; or name it with --catalog.")

@@ -16,6 +16,7 @@ import java.util.function.LongFunction;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Board;
 import sledwright.domain.Build;
+import sledwright.domain.DriveInterface;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.MemoryModule;
@@ -90,6 +91,7 @@ class UpgradeAgainstBruteForceTest {
             assertThat(Reading.machine(refit.after(), asked, one.catalog().throughputFactors())).as(about).isEmpty();
             assertThat(done(before, refit.steps())).as(about + refit).isEqualTo(places(refit.after()));
             assertThat(extras(before, refit.steps())).as(about + refit).isEqualTo(refit.after().fitout().extrasBySku());
+            assertThat(connected(before, refit)).as(about + refit).isEqualTo(hanging(refit.after()));
             refit.steps().forEach(step -> steps.merge(step.part(), 1, Integer::sum));
             refit.after().partCounts().forEach((sku, units) -> then.merge(sku, units * refit.machines(), Integer::sum));
             assertThat(inPlace(before, refit.after())).as("modules in place " + about + refit).isGreaterThanOrEqualTo(mostInPlace(one, before, refit.after()));
@@ -126,6 +128,36 @@ class UpgradeAgainstBruteForceTest {
         return places;
     }
 
+    /** Drives that hang on the machine's driver, by part number. */
+    private static Map<String, Integer> hanging(Build build) {
+        Map<String, Integer> units = new TreeMap<>();
+        build.fitout().drives().stream().filter(drive -> drive.link() != DriveInterface.NVME).forEach(drive -> units.merge(drive.sku(), 1, Integer::sum));
+        return units;
+    }
+
+    private static String driver(Build build, String place) {
+        return build.fitout().cards().containsKey(place) ? build.fitout().cards().get(place).sku() : place;
+    }
+
+    /** Those that hung on the driver before and stay, and those that the steps connect to it. */
+    private static Map<String, Integer> connected(Build before, Refit refit) {
+        Map<String, Integer> units = new TreeMap<>();
+        Build after = refit.after();
+        if (before.fitout().driver().isPresent() && after.fitout().driver().isPresent()
+                && driver(before, before.fitout().driver().get()).equals(driver(after, after.fitout().driver().get()))) {
+            hanging(after).forEach((sku, count) -> units.put(sku, Math.min(count, hanging(before).getOrDefault(sku, 0))));
+        }
+        for (BenchStep step : refit.steps()) {
+            if (step.part() == BenchStep.Part.CABLE) {
+                assertThat(step.to()).isEqualTo(after.fitout().driver());
+                assertThat(step.from()).isEqualTo(step.action() == BenchStep.Action.MOVE ? before.fitout().driver() : Optional.empty());
+                units.merge(step.sku(), 1, Integer::sum);
+            }
+        }
+        units.values().removeIf(count -> count == 0);
+        return units;
+    }
+
     private static Map<String, Integer> extras(Build before, List<BenchStep> steps) {
         Map<String, Integer> units = new TreeMap<>(before.fitout().extrasBySku());
         steps.stream().filter(step -> step.part() == BenchStep.Part.EXTRA)
@@ -138,7 +170,7 @@ class UpgradeAgainstBruteForceTest {
     private static Map<String, String> done(Build before, List<BenchStep> steps) {
         Map<String, String> places = places(before);
         List<String> aside = new ArrayList<>();
-        for (BenchStep step : steps.stream().filter(step -> step.part() != BenchStep.Part.EXTRA).toList()) {
+        for (BenchStep step : steps.stream().filter(step -> step.part() != BenchStep.Part.EXTRA && step.part() != BenchStep.Part.CABLE).toList()) {
             String kind = step.part().label() + " ";
             step.from().ifPresent(from -> assertThat(places.remove(kind + from)).as(step.toString()).isEqualTo(step.sku()));
             if (step.part() == BenchStep.Part.PROCESSOR) {

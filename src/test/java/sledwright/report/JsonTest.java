@@ -270,7 +270,7 @@ class JsonTest {
         String json = CatalogJson.of(CatalogView.of(Answers.SHOP));
         assertThat(Schemas.faults("catalog-result", json)).isEmpty();
         assertThat(read(json).get("counts").toString()).isEqualTo("{\"platforms\":2,\"sled_enclosures\":0,\"processors\":2,\"memory_modules\":3,"
-                + "\"cooling_kits\":3,\"power_supplies\":1,\"lots\":10,\"units_in_stock\":83}");
+                + "\"drives\":0,\"cards\":0,\"extras\":0,\"cooling_kits\":3,\"power_supplies\":1,\"lots\":10,\"units_in_stock\":83}");
         assertThat(read(json).get("enclosures")).isEmpty();
         assertThat(read(json).get("unsold").toString()).isEqualTo("[\"TALL\"]");
     }

@@ -50,6 +50,9 @@ public record CatalogView(String name, String currency, LocalDate pricedOn, Map<
         counts.put("sled enclosures", (long) catalog.enclosures().size());
         counts.put("processors", (long) catalog.processors().size());
         counts.put("memory modules", (long) catalog.modules().size());
+        counts.put("drives", (long) catalog.drives().size());
+        counts.put("cards", (long) catalog.cards().size());
+        counts.put("extras", (long) catalog.extras().size());
         counts.put("cooling kits", ofKind(catalog, CoolingKit.class));
         counts.put("power supplies", ofKind(catalog, Supply.class));
         List<Lot> lots = catalog.parts().stream().map(part -> catalog.lots(part.sku())).flatMap(Collection::stream).toList();

@@ -17,8 +17,9 @@ public final class Audit {
         List<Warning> look(PlacedCatalog placed);
     }
 
-    static final List<Check> CHECKS = List.of(new UnsoldPlatforms(), new SpeedHoles(), new PartsWithoutPlatform(),
-            new OffersOfUnusableParts(), new LotsOver(), new PricesOffTrend(), new SoldBelowCost(), new CaseTwins());
+    static final List<Check> CHECKS = List.of(new UnsoldPlatforms(), new UnsoldCompanions(), new SpeedHoles(), new DeadPlaces(),
+            new PartsWithoutPlatform(), new OffersOfUnusableParts(), new LotsOver(), new PricesOffTrend(), new SoldBelowCost(),
+            new CaseTwins());
 
     private Audit() {
     }

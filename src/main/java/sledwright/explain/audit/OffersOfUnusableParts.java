@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import sledwright.catalog.OfferRow;
 import sledwright.catalog.PlacedCatalog;
-import sledwright.domain.Catalog;
+import sledwright.domain.Part;
 import sledwright.input.Located;
 
 /** Stock of a part that no machine can hold; a lot is named once. */
@@ -19,11 +20,7 @@ final class OffersOfUnusableParts implements Audit.Check {
 
     @Override
     public List<Warning> look(PlacedCatalog placed) {
-        Catalog catalog = placed.catalog();
-        Set<String> unusable = new HashSet<>();
-        catalog.processors().stream().filter(processor -> !Usable.anywhere(processor, catalog))
-                .forEach(processor -> unusable.add(processor.sku()));
-        catalog.modules().stream().filter(module -> !Usable.anywhere(module, catalog)).forEach(module -> unusable.add(module.sku()));
+        Set<String> unusable = Usable.nowhere(placed.catalog()).stream().map(Part::sku).collect(Collectors.toSet());
         List<Warning> warnings = new ArrayList<>();
         Set<List<String>> seen = new HashSet<>();
         for (Located<OfferRow> row : placed.offers()) {

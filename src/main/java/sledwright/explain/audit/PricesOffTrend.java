@@ -13,18 +13,21 @@ import sledwright.catalog.OfferRow;
 import sledwright.catalog.PlacedCatalog;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
+import sledwright.domain.Drive;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.Part;
 import sledwright.domain.Processor;
 import sledwright.input.Located;
 import sledwright.metrics.Throughput;
+import sledwright.words.Numbers;
 
 /**
- * A price far from those of its like: memory by price per GB within generation, type, capacity and condition, processors by price
- * per unit of throughput within generation and condition. Prices spread by factors, so their logarithms are compared: one is odd when
- * its modified z-score, 0.6745 x (its distance from the median) / MAD, is above 3.5 (Iglewicz and Hoaglin, "How to Detect and Handle
- * Outliers", 1993; from memory) and it is also at least three times or at most a third of the median, since like prices can lie so
- * close that a few percent would stand out. Fewer than eight priced lots have no trend. A lot is judged by its price for the fewest units.
+ * A price far from those of its like: memory by price per GB within generation, type, capacity and condition, drives by price per GB
+ * within interface, kind, capacity and condition, processors by price per unit of throughput within generation and condition. Prices
+ * spread by factors, so their logarithms are compared: one is odd when its modified z-score, 0.6745 x (its distance from the median) /
+ * MAD, is above 3.5 (Iglewicz and Hoaglin, "How to Detect and Handle Outliers", 1993; from memory) and it is also at least three times or
+ * at most a third of the median, since like prices can lie so close that a few percent would stand out. Fewer than eight priced lots have
+ * no trend. A lot is judged by its price for the fewest units.
  */
 final class PricesOffTrend implements Audit.Check {
 
@@ -75,6 +78,9 @@ final class PricesOffTrend implements Audit.Check {
         if (part instanceof MemoryModule module) {
             return OptionalDouble.of(module.capacityGb());
         }
+        if (part instanceof Drive drive) {
+            return OptionalDouble.of(drive.capacityGb());
+        }
         if (part instanceof Processor processor) {
             double throughput = Throughput.of(processor, catalog.throughputFactors()).value();
             return throughput > 0 ? OptionalDouble.of(throughput) : OptionalDouble.empty();
@@ -83,14 +89,19 @@ final class PricesOffTrend implements Audit.Check {
     }
 
     private static String unit(Part part) {
-        return part instanceof MemoryModule ? "a GB" : "a unit of throughput";
+        return part instanceof Processor ? "a unit of throughput" : "a GB";
     }
 
     private static Like like(Part part, OfferRow offer) {
         boolean isNew = offer.condition() == Condition.NEW;
-        return part instanceof MemoryModule module
-                ? new Like("memory", module.generation(), module.type().label() + " of " + module.capacityGb() + " GB", isNew)
-                : new Like("processors", ((Processor) part).generation(), "", isNew);
+        if (part instanceof MemoryModule module) {
+            return new Like("memory", module.generation(), module.type().label() + " of " + module.capacityGb() + " GB", isNew);
+        }
+        if (part instanceof Drive drive) {
+            return new Like("drives", drive.link().label(), "%s of %s GB".formatted(drive.kind().label(),
+                    Numbers.plain(drive.capacityGb())), isNew);
+        }
+        return new Like("processors", ((Processor) part).generation(), "", isNew);
     }
 
     private List<Warning> odd(Like like, List<Priced> priced, Catalog catalog) {

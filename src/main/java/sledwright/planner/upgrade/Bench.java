@@ -17,7 +17,7 @@ import sledwright.planner.upgrade.BenchStep.Part;
 /**
  * What hands do, in their order, to make one machine of another: what leaves comes out first, modules before the heat sinks and
  * processors between them; modules change their slots while all heat sinks that move are off; then everything goes in from the board up,
- * drives and supplies from outside last.
+ * drives and supplies from outside last, the drives' cables between them.
  */
 final class Bench {
 
@@ -66,6 +66,7 @@ final class Bench {
         steps.addAll(cards.move());
         steps.addAll(cards.in());
         steps.addAll(drives.in());
+        steps.addAll(new Cabling(before.fitout(), after.fitout()).steps());
         steps.addAll(supplies.in());
         return steps;
     }

@@ -34,7 +34,10 @@ public record BenchStep(Action action, Part part, String sku, Optional<String> f
 
     /** What kind of part it is. */
     public enum Part {
-        SUPPLY("supply"), MODULE("module"), HEAT_SINK("heat sink"), PROCESSOR("processor"), DRIVE("drive"), CARD("card"), EXTRA("extra");
+        SUPPLY("supply"), MODULE("module"), HEAT_SINK("heat sink"), PROCESSOR("processor"), DRIVE("drive"), CARD("card"),
+        /** What a drive hangs on its driver by; the step names the drive and the drivers. */
+        CABLE("cable"),
+        EXTRA("extra");
 
         private final String label;
 

@@ -2,8 +2,11 @@ package sledwright.report.build;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import sledwright.domain.Fitout;
 import sledwright.planner.upgrade.BenchStep;
 import sledwright.planner.upgrade.BenchStep.Action;
+import sledwright.planner.upgrade.BenchStep.Part;
 
 /** Words for what is done at the bench. */
 public final class BenchText {
@@ -16,7 +19,7 @@ public final class BenchText {
         List<List<BenchStep>> groups = new ArrayList<>();
         for (BenchStep step : steps) {
             List<BenchStep> last = groups.isEmpty() ? List.of() : groups.get(groups.size() - 1);
-            if (step.action() != Action.MOVE && !last.isEmpty() && isLike(last.get(0), step)) {
+            if ((step.action() != Action.MOVE || step.part() == Part.CABLE) && !last.isEmpty() && isLike(last.get(0), step)) {
                 last.add(step);
             } else {
                 groups.add(new ArrayList<>(List.of(step)));
@@ -32,6 +35,10 @@ public final class BenchText {
     private static String list(List<String> items) {
         int last = items.size() - 1;
         return last == 0 ? items.get(0) : String.join(", ", items.subList(0, last)) + " and " + items.get(last);
+    }
+
+    private static String driver(Optional<String> place) {
+        return place.orElseThrow().equals(Fitout.ONBOARD) ? "the board" : "the controller in slot " + place.get();
     }
 
     /** One step. */
@@ -80,6 +87,9 @@ public final class BenchText {
                 case MOVE -> "Move card %s from slot %s to slot %s.".formatted(what, first.from().orElseThrow(), first.to().orElseThrow());
                 case PUT_IN -> "Put card %s into %s.".formatted(what, slots);
             };
+            case CABLE -> first.action() == Action.MOVE
+                    ? "Move the cables of %s from %s to %s.".formatted(what, driver(first.from()), driver(first.to()))
+                    : "Connect %s to %s.".formatted(what, driver(first.to()));
             case EXTRA -> first.action() == BenchStep.Action.TAKE_OUT ? "Take off %s.".formatted(what) : "Add %s.".formatted(what);
             case SUPPLY -> switch (first.action()) {
                 case TAKE_OUT -> "Pull %s (%s).".formatted(what, places);

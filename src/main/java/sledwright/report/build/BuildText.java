@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import sledwright.desk.view.BuildView;
 import sledwright.desk.view.Line;
 import sledwright.desk.view.Lines;
+import sledwright.desk.view.MachineView;
 import sledwright.desk.view.SlotMap;
 import sledwright.domain.Drive;
 import sledwright.domain.Fitout;
@@ -88,7 +89,7 @@ public final class BuildText {
         return table;
     }
 
-    private static String counted(List<Drive> drives) {
+    static String counted(List<Drive> drives) {
         Map<String, Integer> units = new TreeMap<>();
         drives.forEach(drive -> units.merge(drive.sku(), 1, Integer::sum));
         return units.entrySet().stream().map(entry -> entry.getValue() + " x " + entry.getKey()).collect(Collectors.joining(", "));
@@ -98,7 +99,7 @@ public final class BuildText {
     public static void addFitout(Page page, BuildView build) {
         Fitout fitout = build.heaviest().fitout();
         if (!fitout.volumes().isEmpty()) {
-            page.heading("Drives").table(drives(fitout));
+            page.heading("Drives" + which(build)).table(drives(fitout));
             fitout.driver().ifPresent(driver -> page.item("- ", driver.equals(Fitout.ONBOARD) ? "The board drives the SATA and SAS drives."
                     : "%s in slot %s drives the SATA and SAS drives.".formatted(fitout.cards().get(driver).sku(), driver)));
         }
@@ -160,16 +161,24 @@ public final class BuildText {
     /** Adds the slots of the heaviest machine and, where machines differ, what each holds. */
     public static void addSlots(Page page, BuildView build) {
         SlotMap map = build.heaviest().map();
-        String which = build.machines().size() == 1 ? "" : " of the heaviest machine";
         String side = map.fillSide().isEmpty() ? "" : " (first slot: %s)".formatted(map.fillSide());
-        page.heading("Slots" + which + side).table(slots(map));
+        page.heading("Slots" + which(build) + side).table(slots(map));
         if (build.machines().size() > 1) {
             page.heading("The machines differ in part numbers");
-            build.machines().forEach(machine -> page.item("- ", "%s %s: %s".formatted(machine.count(),
-                    machine.count() == 1 ? "machine" : "machines", machine.modules().entrySet().stream()
-                            .map(entry -> entry.getValue() + " x " + entry.getKey()).collect(Collectors.joining(", ")))));
+            build.machines().forEach(machine -> page.item("- ",
+                    "%s: %s".formatted(Numbers.counted(machine.count(), "machine"), parts(machine))));
         }
         addFitout(page, build);
+    }
+
+    private static String which(BuildView build) {
+        return build.machines().size() == 1 ? "" : " of the heaviest machine";
+    }
+
+    private static String parts(MachineView machine) {
+        List<Drive> drives = machine.fitout().drives();
+        String modules = modules(machine.modules()).replace("; ", ", ");
+        return drives.isEmpty() ? modules : modules.isEmpty() ? counted(drives) : modules + "; " + counted(drives);
     }
 
     /** The modules of a machine on one line. */

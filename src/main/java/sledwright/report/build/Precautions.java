@@ -37,8 +37,8 @@ public final class Precautions {
                     + "manual states.");
 
     public static final List<String> DRIVES = List.of(
-            "Before drives come out or change their volume, save what they hold and try whether it can be read back: a volume that is made"
-            + " anew is empty.");
+            "Before drives come out, change their volume or hang on another driver, save what they hold and try whether it can be read"
+            + " back: a volume that is made anew is empty, and one driver may not read what another wrote.");
 
     private Precautions() {
     }

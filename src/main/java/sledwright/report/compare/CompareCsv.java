@@ -10,19 +10,20 @@ import sledwright.desk.view.CompareView.Extra;
 import sledwright.desk.view.CompareView.PointView;
 import sledwright.metrics.Figures;
 import sledwright.report.build.BuildText;
+import sledwright.report.build.FitoutCells;
 import sledwright.report.text.Csv;
 import sledwright.words.Numbers;
 
 /** The points of a comparison as rows of a table: numbers, and texts, of which the empty one stands for nothing. */
 public final class CompareCsv {
 
-    private static final List<String> HEADER = List.of("request", "status", "currency", "figure", "cost", "curve_platform", "cost_amount",
-            "value", "per_unit",
-            "extra_cost", "extra_value", "extra_per_unit", "knee", "best_per_unit", "foremost", "proved", "price", "energy_cost",
-            "total_cost", "build",
-            "platform", "processor", "processors", "cooling", "supply", "supplies", "modules", "cores", "memory_gb", "usable_gb",
-            "memory_mts",
-            "bandwidth_gbs", "throughput", "throughput_estimated", "load_w", "wall_w", "lead_days");
+    private static final List<String> HEADER = FitoutCells.between(
+            List.of("request", "status", "currency", "figure", "cost", "curve_platform", "cost_amount", "value", "per_unit", "extra_cost",
+                    "extra_value", "extra_per_unit", "knee", "best_per_unit", "foremost", "proved", "price", "energy_cost", "total_cost",
+                    "build", "platform", "processor", "processors", "cooling", "supply", "supplies", "modules"),
+            FitoutCells.COLUMNS,
+            List.of("cores", "memory_gb", "usable_gb", "memory_mts", "bandwidth_gbs", "throughput", "throughput_estimated", "load_w",
+                    "wall_w", "lead_days"));
 
     private CompareCsv() {
     }
@@ -40,17 +41,18 @@ public final class CompareCsv {
     private static List<Object> row(CompareView view, CurveView curve, PointView point) {
         BuildView build = view.build(point.build());
         Figures figures = build.figures();
-        return List.of(view.request(), curve.status().label(), view.currency(), curve.axis().label(), curve.cost().label(),
-                curve.platform().orElse(""), point.cost(), Numbers.decimal(point.figure()), or(point.perUnit()),
+        return FitoutCells.between(List.of(view.request(), curve.status().label(), view.currency(), curve.axis().label(),
+                curve.cost().label(), curve.platform().orElse(""), point.cost(), Numbers.decimal(point.figure()), or(point.perUnit()),
                 or(point.extra().map(Extra::cost)), or(point.extra().map(extra -> Numbers.decimal(extra.figure()))),
                 or(point.extra().map(Extra::perUnit)), String.valueOf(point.knee()), String.valueOf(point.bestPerUnit()),
                 String.valueOf(point.foremost()), String.valueOf(point.proved()), point.price(),
                 or(point.energy()), or(point.energy().map(energy -> point.total())), point.build(), build.platform(),
                 build.processorSku().orElse(""), build.processors(), build.cooling().orElse(""), build.supply().orElse(""),
-                build.supplies(), BuildText.modules(build.heaviest().modules()), figures.cores(), figures.memoryGb(),
+                build.supplies(), BuildText.modules(build.heaviest().modules())), FitoutCells.of(build.heaviest().fitout()),
+                List.of(figures.cores(), figures.memoryGb(),
                 Numbers.decimal(figures.usableGb()), figures.speed().mts(), Numbers.decimal(figures.bandwidthGbs()),
                 Numbers.decimal(figures.throughput()), String.valueOf(figures.throughputEstimated()),
-                Numbers.decimal(figures.loadW()), or(figures.wallW().stream().mapToObj(Numbers::decimal).findFirst()), build.leadDays());
+                Numbers.decimal(figures.loadW()), or(figures.wallW().stream().mapToObj(Numbers::decimal).findFirst()), build.leadDays()));
     }
 
     private static Object or(Optional<?> value) {

@@ -6,6 +6,7 @@ import sledwright.desk.view.QuoteView;
 import sledwright.desk.view.QuoteView.Alternative;
 import sledwright.metrics.Figures;
 import sledwright.report.build.BuildText;
+import sledwright.report.build.FitoutCells;
 import sledwright.report.text.Csv;
 import sledwright.words.Numbers;
 import sledwright.words.Sentence;
@@ -18,26 +19,30 @@ public final class QuoteCsv {
 
     /** One row for each alternative. */
     public static String of(QuoteView view) {
-        List<String> header = List.of("rank", "request", "status", "machines", "price", "currency", "platform", "processor", "processors",
-                "cooling", "supply", "supplies", "modules", "cores", "memory_gb", "usable_gb", "memory_mts", "speed_set_by",
-                "bandwidth_gbs", "throughput", "throughput_estimated", "load_w", "wall_w", "base_ghz", "all_core_ghz", "spare_slots",
-                "lead_days", "price_less_worth", "reasons");
+        List<String> header = FitoutCells.between(
+                List.of("rank", "request", "status", "machines", "price", "currency", "platform", "processor", "processors", "cooling",
+                        "supply", "supplies", "modules"),
+                FitoutCells.COLUMNS,
+                List.of("cores", "memory_gb", "usable_gb", "memory_mts", "speed_set_by", "bandwidth_gbs", "throughput",
+                        "throughput_estimated", "load_w", "wall_w", "base_ghz", "all_core_ghz", "spare_slots",
+                "lead_days", "price_less_worth", "reasons"));
         return Csv.write(header, view.alternatives().stream().map(alternative -> row(view, alternative)).toList());
     }
 
     private static List<Object> row(QuoteView view, Alternative alternative) {
         BuildView build = alternative.build();
         Figures figures = build.figures();
-        return List.of(alternative.rank(), view.request(), view.status().label(), build.count(),
+        return FitoutCells.between(List.of(alternative.rank(), view.request(), view.status().label(), build.count(),
                 build.price().<Object>map(price -> price).orElse(""), view.currency(), build.platform(), build.processorSku().orElse(""),
                 build.processors(), build.cooling().orElse(""), build.supply().orElse(""), build.supplies(),
-                BuildText.modules(build.heaviest().modules()), figures.cores(), figures.memoryGb(),
+                BuildText.modules(build.heaviest().modules())), FitoutCells.of(build.heaviest().fitout()),
+                List.of(figures.cores(), figures.memoryGb(),
                 Numbers.decimal(figures.usableGb()), figures.speed().mts(), figures.speed().setBy().label(),
                 Numbers.decimal(figures.bandwidthGbs()), Numbers.decimal(figures.throughput()),
                 String.valueOf(figures.throughputEstimated()), Numbers.decimal(figures.loadW()),
                 figures.wallW().isPresent() ? Numbers.decimal(figures.wallW().getAsDouble()) : "", Numbers.decimal(figures.baseGhz()),
                 Numbers.decimal(figures.allCoreGhz()), figures.spareSlots(), build.leadDays(),
                 alternative.priceLessWorth().<Object>map(amount -> amount).orElse(""), Sentence.joined(" ", alternative.sentences())
-                .toString());
+                .toString()));
     }
 }

@@ -222,7 +222,7 @@ public record BoardView(List<Socket> sockets, String firstSlot) {
                 case MODULE -> modules;
                 case PROCESSOR -> processors;
                 case HEAT_SINK -> heatSinks;
-                case SUPPLY, DRIVE, CARD, EXTRA -> new HashMap<>();
+                case SUPPLY, DRIVE, CARD, CABLE, EXTRA -> new HashMap<>();
             };
         }
 

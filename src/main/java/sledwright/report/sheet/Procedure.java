@@ -93,6 +93,7 @@ final class Procedure {
             case HEAT_SINK -> out ? "Heat sinks off" : "Heat sinks";
             case DRIVE -> out ? "Drives out" : move ? "Drives that move" : "Drives";
             case CARD -> out ? "Cards out" : move ? "Cards that move" : "Cards";
+            case CABLE -> "Cables of drives";
             case EXTRA -> out ? "Extras off" : "Extras";
             case MODULE -> out ? "Modules out" : move ? "Modules that move" : "Modules into socket " + socket(step);
         };
@@ -118,7 +119,7 @@ final class Procedure {
             case MODULE -> in ? List.of(MODULE_IN) : first.action() == Action.MOVE ? List.of(MODULE_MOVE, MODULE_IN) : List.of(MODULE_OUT);
             case HEAT_SINK -> in ? List.of() : List.of(HEAT_SINK_OFF);
             case SUPPLY -> in ? List.of(SUPPLY) : List.of();
-            case DRIVE -> Precautions.DRIVES;
+            case DRIVE, CABLE -> Precautions.DRIVES;
             case CARD, EXTRA -> List.of();
         };
     }

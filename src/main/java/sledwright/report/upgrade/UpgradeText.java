@@ -158,7 +158,8 @@ public final class UpgradeText {
     }
 
     private void addWork(Done done) {
-        boolean drives = done.work().stream().flatMap(work -> work.steps().stream()).anyMatch(step -> step.part() == BenchStep.Part.DRIVE);
+        boolean drives = done.work().stream().flatMap(work -> work.steps().stream())
+                .anyMatch(step -> step.part() == BenchStep.Part.DRIVE || step.part() == BenchStep.Part.CABLE);
         page.heading("Before the machine is opened").items(drives ? Precautions.DRIVES : List.of()).items(Precautions.BEFORE);
         for (Work work : done.work()) {
             String which = view.machines() == 1 ? "" : done.work().size() == 1 && work.machines() == view.machines() ? ", each machine"

@@ -43,7 +43,90 @@ class AuditTest {
     @Test
     void allThatIsOddAboutTheSoundShop() {
         assertThat(Audit.of(CatalogReader.readPlaced(shop))).extracting(Warning::message)
-                .containsExactly("no platform takes memory module M128: DDR4 3DS with 2 ranks.");
+                .containsExactly("no platform takes card NET-2X10: no slot has 8 lanes of PCI Express generation 3 and takes low height, 168 mm and 11 W.",
+                "no platform takes card CTL-8: no slot has 8 lanes of PCI Express generation 3 and takes low height, 168 mm and 13 W.",
+                "no platform takes drive SSD-480: no bay takes 2.5 drives with SATA.",
+                "no platform takes drive HDD-4T: no bay takes 3.5 drives with SAS.",
+                "no platform takes memory module M128: DDR4 3DS with 2 ranks.",
+                "no enclosure that takes REED-S has an offer together with one of its supplies, so it can only be sold to customers who have one.");
+    }
+
+    /** What the two drives and two cards of the shop go into. */
+    private static final String BAYS = """
+
+            storage:
+              bays:
+                - { name: front, count: 8, form_factors: ["2.5"], interfaces: [SATA] }
+                - { name: rear, count: 2, form_factors: ["3.5"], interfaces: [SAS], socket: 2 }
+              onboard: { drive_interfaces: [SATA], drive_ports: 6 }
+            slots:
+              - { name: X1, lanes: 8, pcie_generation: 3, height: low, length_mm: 168, max_w: 25, socket: 2, riser: RISER-2 }
+            needs:
+              - { processors: 2, parts: { FANS-2: 1 } }
+              - { empty_sockets: 1, parts: { BLANK: 1 } }
+            """;
+
+    private void addBays(String bays) throws IOException {
+        add("platforms/wren-2.yaml", bays);
+        add("extras.csv", "BLANK,,\nRISER-2,,\n");
+    }
+
+    private void addOffers(String... skus) throws IOException {
+        for (String sku : skus) {
+            add("offers.csv", "%s,N1,Marsh Trade,used,5,1,9,,\n".formatted(sku));
+        }
+    }
+
+    @Test
+    void aDriveThatNoBayTakesOrNothingDrivesAndACardThatNoSlotTakes() throws IOException {
+        addBays(BAYS);
+        add("drives.csv", "HDD-S,,hdd,SATA,3.5,4000,8,,,\n");
+        add("cards.csv", "ACC-1,,accelerator,3,8,full,168,25,,,,,\n");
+        addOffers("HDD-S", "ACC-1");
+        assertThat(warnings("no-platform")).containsExactly(
+                "shop/cards.csv:4: no platform takes card ACC-1: no slot has 8 lanes of PCI Express generation 3 and takes full height, 168 mm and 25 W.",
+                "shop/drives.csv:4: no platform takes drive HDD-S: no bay takes 3.5 drives with SATA.",
+                "shop/memory.csv:5: no platform takes memory module M128: DDR4 3DS with 2 ranks.");
+        assertThat(warnings("unusable-offer")).containsExactly("shop/offers.csv:14: lot N1 offers 9 of HDD-S, which no platform takes.",
+                "shop/offers.csv:15: lot N1 offers 9 of ACC-1, which no platform takes.");
+        assertThat(warnings("dead-place")).isEmpty();
+    }
+
+    @Test
+    void baysThatNothingDrives() throws IOException {
+        addBays(BAYS.replace("lanes: 8", "lanes: 4"));
+        assertThat(warnings("no-platform")).contains(
+                "shop/drives.csv:3: no platform takes drive HDD-4T: in WREN-2 with such bays, neither the board nor a controller that fits drives SAS.");
+        assertThat(warnings("dead-place")).containsExactly(
+                "shop/platforms/wren-2.yaml:1: bays rear of WREN-2: neither the board nor a controller that fits drives SAS.");
+    }
+
+    @Test
+    void placesOfASocketThatIsNeverFitted() throws IOException {
+        addBays(BAYS);
+        replace("platforms/wren-2.yaml", "counts: [1, 2]", "counts: [1], sockets: 2");
+        assertThat(warnings("dead-place")).containsExactly(
+                "shop/platforms/wren-2.yaml:1: bays rear of WREN-2: socket 2 is never fitted, since the platform runs with at most 1 processor.",
+                "shop/platforms/wren-2.yaml:1: slot X1 of WREN-2: socket 2 is never fitted, since the platform runs with at most 1 processor.",
+                "shop/platforms/wren-2.yaml:1: bays rear of WREN-2: neither the board nor a controller that fits drives SAS.");
+    }
+
+    @Test
+    void whatMustComeWithAPlatformAndIsNotSold() throws IOException {
+        addBays(BAYS.replace("needs:", """
+              - { name: X2, lanes: 8, pcie_generation: 3, height: low, length_mm: 168, max_w: 25, riser: RISER-1 }
+              - { name: X3, lanes: 8, pcie_generation: 3, height: low, length_mm: 168, max_w: 25, riser: RISER-1 }
+            needs:"""));
+        add("extras.csv", "RISER-1,,\n");
+        String enclosure = "shop/platforms/reed-sled.yaml:1: "
+                + "no enclosure that takes REED-S has an offer together with one of its supplies, so it can only be sold to customers who have one.";
+        assertThat(warnings("unsold-companion")).containsExactly(enclosure,
+                "shop/platforms/wren-2.yaml:1: WREN-2 calls for FANS-2, which has no offer, so it cannot be sold with 2 processors or more.",
+                "shop/platforms/wren-2.yaml:1: WREN-2 calls for BLANK, which has no offer, so it cannot be sold with a socket left empty.",
+                "shop/platforms/wren-2.yaml:1: slots X2 and X3 of WREN-2 need the riser RISER-1, which has no offer, so they cannot be used.",
+                "shop/platforms/wren-2.yaml:1: slot X1 of WREN-2 needs the riser RISER-2, which has no offer, so it cannot be used.");
+        addOffers("FANS-2", "BLANK", "RISER-1", "RISER-2");
+        assertThat(warnings("unsold-companion")).containsExactly(enclosure);
     }
 
     @Test
@@ -57,13 +140,14 @@ class AuditTest {
 
     @Test
     void aPartThatNoPlatformTakesAndItsStock() throws IOException {
+        addBays(BAYS);
         add("processors.csv", "X1-04,,XS9,Heath 1,4,4,2,2,65,2400,,1,\n");
         add("memory.csv", "M04,,DDR3,RDIMM,4,1,,8,1600,1.5,3\nM4E,,DDR4,UDIMM,4,1,,8,2400,1.2,3\n");
         add("offers.csv", "X1-04,B1,Marsh Trade,used,5,1,9,,\nX1-04,B1,Marsh Trade,used,4,5,9,,\nM04,B2,Marsh Trade,used,5,1,0,,\n");
         assertThat(warnings("no-platform")).containsExactly(
                 "shop/memory.csv:5: no platform takes memory module M128: DDR4 3DS with 2 ranks.",
-                "shop/memory.csv:6: no platform takes memory module M04: DDR3 RDIMM with 1 ranks.",
-                "shop/memory.csv:7: no platform takes memory module M4E: DDR4 UDIMM with 1 ranks.",
+                "shop/memory.csv:6: no platform takes memory module M04: DDR3 RDIMM with 1 rank.",
+                "shop/memory.csv:7: no platform takes memory module M4E: DDR4 UDIMM with 1 rank.",
                 "shop/processors.csv:5: no platform takes processor X1-04: socket XS9, generation Heath 1, 65 W.");
         assertThat(warnings("unusable-offer")).as("a lot once, stock of nothing not at all").containsExactly(
                 "shop/offers.csv:14: lot B1 offers 9 of X1-04, which no platform takes.");
@@ -146,6 +230,17 @@ class AuditTest {
         add("offers.csv", lots + "H1-08,C9,Marsh Trade,used,400,1,9,,\n");
         assertThat(warnings("price-off-trend")).containsExactly("shop/offers.csv:22: lot C9 sells H1-08 at 2.100 EUR a unit of throughput; "
                 + "the median of 11 like lots (processors, Heath 1, second-hand) is 0.121: is the price right?");
+    }
+
+    @Test
+    void aDriveFarFromItsLike() throws IOException {
+        StringBuilder lots = new StringBuilder();
+        for (int i = 0; i < 8; i++) {
+            lots.append("HDD-4T,C%d,Marsh Trade,used,%d,1,9,,\n".formatted(i, 40 + i));
+        }
+        add("offers.csv", lots + "HDD-4T,C9,Marsh Trade,used,4.40,1,9,,\n");
+        assertThat(warnings("price-off-trend")).containsExactly("shop/offers.csv:22: lot C9 sells HDD-4T at 0.001 EUR a GB; "
+                + "the median of 9 like lots (drives, SAS hdd of 4000 GB, second-hand) is 0.011: is the price right?");
     }
 
     @Test

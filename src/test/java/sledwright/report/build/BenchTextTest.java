@@ -44,6 +44,13 @@ class BenchTextTest {
     }
 
     @Test
+    void cables() {
+        assertThat(BenchText.sentences(List.of(move(Part.CABLE, "SSD-480", "onboard", "X1"), move(Part.CABLE, "SSD-480", "onboard", "X1"),
+                in(Part.CABLE, "SSD-960", "onboard")))).containsExactly("Move the cables of 2 x SSD-480 from the board to the controller in slot X1.",
+                "Connect SSD-960 to the board.");
+    }
+
+    @Test
     void extras() {
         assertThat(BenchText.sentences(List.of(out(Part.EXTRA, "BLANK", "machine"), in(Part.EXTRA, "FANS-2", "machine"), in(Part.EXTRA, "FANS-2", "machine"))))
                 .containsExactly("Take off BLANK.", "Add 2 x FANS-2.");

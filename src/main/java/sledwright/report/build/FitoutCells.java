@@ -1,0 +1,39 @@
+package sledwright.report.build;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import sledwright.domain.Fitout;
+import sledwright.domain.Volume;
+
+/** What a machine has besides processors and memory, in the cells of a table. */
+public final class FitoutCells {
+
+    public static final List<String> COLUMNS = List.of("volumes", "driver", "cards", "extras", "enclosures");
+
+    private FitoutCells() {
+    }
+
+    /** The columns before, those of the fit-out, and the columns behind. */
+    public static <T> List<T> between(List<? extends T> before, List<? extends T> fitout, List<? extends T> behind) {
+        List<T> all = new ArrayList<>(before);
+        all.addAll(fitout);
+        all.addAll(behind);
+        return all;
+    }
+
+    /** A cell for each of {@link #COLUMNS}. */
+    public static List<String> of(Fitout fitout) {
+        return List.of(fitout.volumes().stream().map(FitoutCells::volume).collect(Collectors.joining("; ")), fitout.driver().orElse(""),
+                fitout.cards().entrySet().stream().map(card -> card.getKey() + " " + card.getValue().sku())
+                        .collect(Collectors.joining("; ")),
+                BuildText.modules(fitout.extrasBySku()),
+                fitout.housed().map(housed -> "%s x %s with %s x %s".formatted(housed.count(), housed.enclosure().sku(),
+                        housed.supply().count(), housed.supply().sku())).orElse(""));
+    }
+
+    private static String volume(Volume volume) {
+        return "%s: level %s, %s, %s%s".formatted(volume.name(), volume.level().label(), volume.group(), BuildText.counted(volume.drives()),
+                volume.hotSpares().isEmpty() ? "" : ", hot spares " + BuildText.counted(volume.hotSpares()));
+    }
+}
