@@ -11,8 +11,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.desk.CompareQuestion;
+import sledwright.desk.view.Audience;
 import sledwright.desk.view.CompareAnswer;
 import sledwright.desk.view.CompareView;
+import sledwright.desk.view.ForCustomers;
 import sledwright.report.compare.ComparePage;
 import sledwright.report.compare.CompareSheets;
 import sledwright.report.compare.CompareSvg;
@@ -75,6 +77,9 @@ final class CompareCommand implements Callable<Integer> {
     private String duty;
 
     @Mixin
+    private Readership readership;
+
+    @Mixin
     private SharedOptions shared;
 
     CompareCommand(Terminal terminal) {
@@ -84,10 +89,11 @@ final class CompareCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal, Format.HTML, Format.SVG, Format.XLSX);
+        Audience audience = readership.of(shared.format());
         CompareAnswer answer = Replies.answer(shared.desk().compare(shared.request(file, "quote", sets, terminal),
                 new CompareQuestion(allSets(), figures, costs, platforms, byPlatform, together == null ? OptionalDouble.empty()
                 : OptionalDouble.of(together)), shared.terms()));
-        CompareView view = answer.view();
+        CompareView view = audience == Audience.SHOP ? answer.view() : ForCustomers.of(answer.view());
         output.write(Renderings.of(screen -> CompareText.of(view, screen), () -> CompareJson.of(view), () -> CompareCsv.of(view))
                 .and(Format.SVG, () -> CompareSvg.of(view, answer.shop()))
                 .and(Format.HTML, () -> ComparePage.of(view, answer.shop()))

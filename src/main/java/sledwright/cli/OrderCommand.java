@@ -9,6 +9,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.desk.OrderQuestion;
+import sledwright.desk.view.Audience;
+import sledwright.desk.view.ForCustomers;
 import sledwright.desk.view.OrderView;
 import sledwright.report.order.OrderJson;
 import sledwright.report.order.OrderCsv;
@@ -39,6 +41,9 @@ final class OrderCommand implements Callable<Integer> {
     private List<String> sets = new ArrayList<>();
 
     @Mixin
+    private Readership readership;
+
+    @Mixin
     private SharedOptions shared;
 
     OrderCommand(Terminal terminal) {
@@ -48,11 +53,13 @@ final class OrderCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        OrderView view;
+        Audience audience = readership.of(shared.format());
+        OrderView answer;
         try (Interrupt interrupt = Interrupt.listen(terminal.err())) {
-            view = Replies.answer(shared.desk().order(shared.request(file, "order", sets, terminal), new OrderQuestion(sets),
+            answer = Replies.answer(shared.desk().order(shared.request(file, "order", sets, terminal), new OrderQuestion(sets),
                     shared.terms().until(interrupt::isAsked).heardBy(new ProgressLine(terminal.err()))));
         }
+        OrderView view = audience == Audience.SHOP ? answer : ForCustomers.of(answer);
         output.write(Renderings.of(screen -> OrderText.of(view, screen), () -> OrderJson.of(view), () -> OrderCsv.of(view)));
         return view.shortage().isEmpty() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
     }

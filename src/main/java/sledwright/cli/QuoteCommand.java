@@ -9,9 +9,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.desk.QuoteQuestion;
+import sledwright.desk.view.Audience;
+import sledwright.desk.view.ForCustomers;
 import sledwright.desk.view.QuoteAnswer;
 import sledwright.desk.view.QuoteView;
-import sledwright.report.offer.Audience;
 import sledwright.report.offer.Offer;
 import sledwright.report.offer.OfferPage;
 import sledwright.report.quote.QuoteCsv;
@@ -50,8 +51,8 @@ final class QuoteCommand implements Callable<Integer> {
             + " the best build stays the best.")
     private boolean steps;
 
-    @Option(names = "--internal", description = "With --format html or pdf: show lots, costs and margins as well; not for the customer.")
-    private boolean internal;
+    @Mixin
+    private Readership readership;
 
     @Mixin
     private SharedOptions shared;
@@ -63,28 +64,25 @@ final class QuoteCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal, Format.HTML, Format.PDF);
-        requireFitting();
+        Audience audience = readership.of(shared.format());
+        requireFitting(audience);
         QuoteAnswer answer = Replies.answer(shared.desk().quote(shared.request(file, "quote", sets, terminal),
                 new QuoteQuestion(sets, whyNot, steps), shared.terms()));
-        QuoteView view = answer.view();
-        Audience audience = internal ? Audience.SHOP : Audience.CUSTOMER;
+        QuoteView view = audience == Audience.SHOP ? answer.view() : ForCustomers.of(answer.view());
         output.write(Renderings.of(screen -> QuoteText.of(view, screen), () -> QuoteJson.of(view), () -> QuoteCsv.of(view))
                 .and(Format.HTML, () -> OfferPage.html(Offer.of(answer), audience))
                 .andBytes(Format.PDF, () -> OfferPage.pdf(Offer.of(answer), audience)));
         return view.alternatives().isEmpty() ? ExitCode.NO_VALID_BUILD : ExitCode.DONE;
     }
 
-    /** A document for the customer answers nothing that the shop asks itself. */
-    private void requireFitting() {
+    /** What the shop asks itself is not answered to the customer. */
+    private void requireFitting(Audience audience) {
         boolean document = shared.format() == Format.HTML || shared.format() == Format.PDF;
-        if (internal && !document) {
-            throw new UsageException("--internal goes with --format html or pdf; every other format shows lots anyway.");
-        }
         if (document && steps) {
             throw new UsageException("--steps is not written as %s.\nMaybe take --format text.".formatted(shared.format()));
         }
-        if (document && !internal && !whyNot.isEmpty()) {
-            throw new UsageException("--why-not is not for the customer's eyes.\nMaybe add --internal, or take --format text.");
+        if (audience == Audience.CUSTOMER && (steps || !whyNot.isEmpty())) {
+            throw new UsageException("--%s is not for the customer's eyes.\nMaybe add --for shop.".formatted(steps ? "steps" : "why-not"));
         }
     }
 }

@@ -9,6 +9,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.desk.UpgradeQuestion;
+import sledwright.desk.view.Audience;
+import sledwright.desk.view.ForCustomers;
 import sledwright.desk.view.UpgradeView;
 import sledwright.report.upgrade.UpgradeCsv;
 import sledwright.report.upgrade.UpgradeJson;
@@ -39,6 +41,9 @@ final class UpgradeCommand implements Callable<Integer> {
     private List<String> sets = new ArrayList<>();
 
     @Mixin
+    private Readership readership;
+
+    @Mixin
     private SharedOptions shared;
 
     UpgradeCommand(Terminal terminal) {
@@ -48,8 +53,10 @@ final class UpgradeCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        UpgradeView view = Replies.answer(shared.desk().upgrade(shared.request(file, "upgrade", sets, terminal), new UpgradeQuestion(sets),
-                shared.terms()));
+        Audience audience = readership.of(shared.format());
+        UpgradeView answer = Replies.answer(shared.desk().upgrade(shared.request(file, "upgrade", sets, terminal), 
+                new UpgradeQuestion(sets), shared.terms()));
+        UpgradeView view = audience == Audience.SHOP ? answer : ForCustomers.of(answer);
         output.write(Renderings.of(screen -> UpgradeText.of(view, screen), () -> UpgradeJson.of(view), () -> UpgradeCsv.of(view)));
         return view.upgrade().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
     }

@@ -7,6 +7,7 @@ import java.util.Map;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import sledwright.desk.CompareQuestion;
+import sledwright.desk.view.Audience;
 
 /** Reads one of an option's words, whatever its case. */
 abstract class Word<E> implements ITypeConverter<E> {
@@ -39,6 +40,12 @@ abstract class Word<E> implements ITypeConverter<E> {
     static final class OfCost extends Word<String> {
         OfCost() {
             super(CompareQuestion.COSTS);
+        }
+    }
+
+    static final class OfAudience extends Word<Audience> {
+        OfAudience() {
+            super(Arrays.asList(Audience.values()));
         }
     }
 

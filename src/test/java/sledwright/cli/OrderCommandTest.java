@@ -177,10 +177,10 @@ class OrderCommandTest {
         Run csv = run("csv");
         List<String> rows = csv.out().lines().toList();
         assertThat(rows.get(0)).isEqualTo("request,status,currency,kind,line,machine,build,enclosure,bay,sku,description,lot,supplier,condition,lead_days,slots,"
-                + "quantity,unit_price,total");
+                + "unit_cost,quantity,unit_price,total");
         BigDecimal sum = rows.stream().skip(1).map(row -> new BigDecimal(row.substring(row.lastIndexOf(',') + 1))).reduce(BigDecimal.ZERO, BigDecimal::add);
         assertThat(sum).isEqualByComparingTo(amount(answer(ExitCode.DONE), "price"));
-        assertThat(rows).anySatisfy(row -> assertThat(row).contains(",part,web,3,1,1,3,M16,").contains(",\"DIMM 1; DIMM 2\",2,"));
+        assertThat(rows).anySatisfy(row -> assertThat(row).contains(",part,web,3,1,1,3,M16,").contains(",\"DIMM 1; DIMM 2\",12.25,2,"));
         assertThat(rows.stream().filter(row -> row.contains(",delivery,"))).hasSize(2);
     }
 

@@ -26,6 +26,7 @@ import org.junit.jupiter.api.io.TempDir;
 import sledwright.browser.Browser;
 import sledwright.browser.DocumentChecks;
 import sledwright.browser.InBrowser;
+import sledwright.samples.SeededShop;
 
 /** The quote as a document: what a customer may read, what the shop alone reads, and how it is laid out. */
 class QuoteDocumentTest {
@@ -98,45 +99,13 @@ class QuoteDocumentTest {
                 .replace("&#39;", "'").replace("&amp;", "&").replaceAll("\\s+", " ");
     }
 
-    /**
-     * What the shop keeps to itself, each so that it cannot come about by chance.
-     *
-     * @param costs as documents write them
-     */
-    private record Secrets(List<String> lots, List<String> suppliers, List<String> costs, List<String> stock) {
-
-        List<String> all() {
-            return Stream.of(lots, suppliers, costs, stock).flatMap(List::stream).toList();
-        }
-    }
-
-    private Secrets seed() throws IOException {
-        List<String> lines = Files.readAllLines(shop.resolve("offers.csv"));
-        List<String> seeded = new ArrayList<>(List.of(lines.get(0)));
-        Secrets secrets = new Secrets(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
-        for (String line : lines.subList(1, lines.size())) {
-            String[] cells = line.split(",", -1);
-            String lot = "Lotseed" + cells[1];
-            String supplier = "Backdoor" + cells[1];
-            String cost = new BigDecimal(cells[4]).multiply(new BigDecimal("0.7313")).setScale(2, RoundingMode.HALF_UP).toString();
-            String available = "76" + cells[6] + "3";
-            secrets.lots.add(lot);
-            secrets.suppliers.add(supplier);
-            secrets.costs.add("\u20ac" + cost);
-            secrets.stock.add(available);
-            seeded.add(String.join(",", cells[0], lot, supplier, cells[3], cells[4], cells[5], available, cells[7], cost));
-        }
-        Files.write(shop.resolve("offers.csv"), seeded);
-        return secrets;
-    }
-
     @Test
     void nothingOfTheShopsReachesTheCustomer() throws IOException {
-        Secrets secrets = seed();
+        SeededShop secrets = SeededShop.in(shop);
         String file = request(POSSIBLE);
         String internal = shown(html(ExitCode.DONE, file, "--internal"));
         String internalPaper = pdfText(ExitCode.DONE, file, "--internal");
-        for (List<String> some : List.of(secrets.lots, secrets.suppliers, secrets.costs)) {
+        for (List<String> some : List.of(secrets.lots(), secrets.suppliers(), secrets.costs().stream().map(cost -> "\u20ac" + cost).toList())) {
             assertThat(some.stream().filter(internal::contains)).as("told to the shop").hasSizeGreaterThan(4);
             assertThat(some.stream().filter(internalPaper::contains)).as("told to the shop on paper").hasSizeGreaterThan(4);
         }
@@ -244,7 +213,6 @@ class QuoteDocumentTest {
 
     @Test
     void whatDoesNotGoTogetherIsRefused() {
-        assertThat(Run.of("quote", DEMO, "--internal").err()).contains("--internal goes with --format html or pdf");
         assertThat(Run.of("quote", DEMO, "--format", "html", "--steps").err()).contains("--steps is not written as html.");
         assertThat(Run.of("quote", DEMO, "--format", "pdf", "--why-not", "B1-04").err()).contains("--why-not is not for the customer's eyes.");
         Run internal = Run.of("quote", DEMO, "--format", "html", "--internal", "--why-not", "B1-04");

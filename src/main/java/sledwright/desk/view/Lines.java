@@ -1,10 +1,12 @@
 package sledwright.desk.view;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.ToLongFunction;
 import sledwright.domain.Build;
 import sledwright.domain.Card;
@@ -122,8 +124,13 @@ public final class Lines {
         Lot lot = pick.lot();
         long each = unitPrice.applyAsLong(pick);
         lines.add(new Line(Line.Kind.PART, pick.sku(), catalog.part(pick.sku()).orElseThrow().description(),
-                Optional.of(new Line.Source(lot.lot(), lot.supplier(), lot.condition().label(), lot.leadDays())),
+                Optional.of(new Line.Source(lot.lot(), lot.supplier(), lot.condition().label(), lot.leadDays(), unitCost(pick))),
                 pick.quantity(), catalog.amount(each), catalog.amount(Math.multiplyExact(each, pick.quantity()))));
+    }
+
+    private Optional<BigDecimal> unitCost(Pick pick) {
+        OptionalLong cost = pick.lot().breakFor(pick.quantity()).unitCost();
+        return cost.isPresent() ? Optional.of(catalog.amount(cost.getAsLong())) : Optional.empty();
     }
 
     private void addLabour(int machines, int modules) {

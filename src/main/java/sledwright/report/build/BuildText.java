@@ -1,6 +1,8 @@
 package sledwright.report.build;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -12,6 +14,7 @@ import sledwright.desk.view.MachineView;
 import sledwright.desk.view.SlotMap;
 import sledwright.domain.Drive;
 import sledwright.domain.Fitout;
+import sledwright.domain.Lot;
 import sledwright.domain.Volume;
 import sledwright.metrics.Figures;
 import sledwright.report.text.Page;
@@ -113,27 +116,48 @@ public final class BuildText {
         }
     }
 
-    /** The lines of the order with the lots to pick from, and its total. */
+    /** The lines of the order, with the lots to pick from where they are told, and its total. */
     public static TextTable parts(BuildView build, String currency) {
-        TextTable table = lines(build.lines(), currency);
-        build.price().ifPresent(price -> table.row("total", "", "", "", String.valueOf(build.leadDays()), "", "", price.toString()));
+        return build.price().map(price -> lines(build.lines(), currency, "total", String.valueOf(build.leadDays()), price))
+                .orElseGet(() -> lines(build.lines(), currency));
+    }
+
+    /** Lines of an order and their sum. */
+    public static TextTable lines(List<Line> lines, String currency, String sum, String days, BigDecimal amount) {
+        TextTable table = lines(lines, currency);
+        List<String> cells = new ArrayList<>(List.of(sum));
+        cells.addAll(Collections.nCopies(tellsLots(lines) ? 3 : 2, ""));
+        cells.addAll(List.of(days, "", "", amount.toString()));
+        table.row(cells);
         return table;
     }
 
-    /** Lines of an order with the lots to pick from. */
+    /** Lines of an order, with the lots to pick from where they are told. */
     public static TextTable lines(List<Line> lines, String currency) {
-        TextTable table = new TextTable().column("part", Fit.LEFT).column("lot", Fit.FLEXIBLE).column("from", Fit.FLEXIBLE)
-                .column("condition", Fit.LEFT).column("days", Fit.RIGHT).column("units", Fit.RIGHT).column("each", Fit.RIGHT)
+        boolean lots = tellsLots(lines);
+        TextTable table = new TextTable().column("part", Fit.LEFT);
+        if (lots) {
+            table.column("lot", Fit.FLEXIBLE).column("from", Fit.FLEXIBLE);
+        } else {
+            table.column("", Fit.FLEXIBLE);
+        }
+        table.column("condition", Fit.LEFT).column("days", Fit.RIGHT).column("units", Fit.RIGHT).column("each", Fit.RIGHT)
                 .column(currency, Fit.RIGHT);
         for (Line line : lines) {
             List<String> cells = new ArrayList<>(List.of(line.sku()));
-            line.source().ifPresentOrElse(
-                    source -> cells.addAll(List.of(source.lot(), source.supplier(), source.condition(), String.valueOf(source.leadDays()))),
-                    () -> cells.addAll(List.of("", line.description(), "", "")));
+            line.source().ifPresentOrElse(source -> {
+                cells.addAll(lots ? List.of(source.lot(), source.supplier()) : List.of(line.description()));
+                cells.addAll(List.of(
+                        lots || !Lot.OWN.contains(source.lot()) ? source.condition() : "yours", String.valueOf(source.leadDays())));
+            }, () -> cells.addAll(lots ? List.of("", line.description(), "", "") : List.of(line.description(), "", "")));
             cells.addAll(List.of(String.valueOf(line.quantity()), line.unitPrice().toString(), line.total().toString()));
             table.row(cells);
         }
         return table;
+    }
+
+    private static boolean tellsLots(List<Line> lines) {
+        return lines.stream().anyMatch(Line::tellsLot);
     }
 
     /** The slots of one machine: a line for each channel, socket by socket. */

@@ -158,8 +158,8 @@ public final class JsonParts {
         out.writeStringField("kind", line.kind().label());
         out.writeStringField("sku", line.sku());
         out.writeStringField("description", line.description());
-        string("lot", line.source().map(Line.Source::lot));
-        string("supplier", line.source().map(Line.Source::supplier));
+        string("lot", line.source().map(Line.Source::lot).filter(told -> !told.isEmpty()));
+        string("supplier", line.source().map(Line.Source::supplier).filter(told -> !told.isEmpty()));
         string("condition", line.source().map(Line.Source::condition));
         out.writeFieldName("lead_days");
         if (line.source().isPresent()) {
@@ -168,6 +168,7 @@ public final class JsonParts {
             out.writeNull();
         }
         out.writeNumberField("quantity", line.quantity());
+        number("unit_cost", line.source().flatMap(Line.Source::unitCost));
         out.writeNumberField("unit_price", line.unitPrice());
         out.writeNumberField("total", line.total());
         out.writeEndObject();

@@ -87,17 +87,26 @@ public final class CompareSheets {
         return new WorkbookSheet("Builds", columns, rows);
     }
 
+    /** Lots and costs have columns where they are told. */
     private WorkbookSheet parts() {
-        List<Column> columns = Stream.of(Column.of("Build"), Column.of("Kind"), Column.of("Part"), Column.of("Description"),
-                Column.of("Lot"), Column.of("From"), Column.of("Condition"), Column.of("Days"), Column.of("Units"), money("Each"),
-                money("Total")).toList();
+        boolean lots = view.builds().stream().flatMap(build -> build.lines().stream()).anyMatch(Line::tellsLot);
+        List<Column> columns = new ArrayList<>(List.of(Column.of("Build"), Column.of("Kind"), Column.of("Part"),
+                Column.of("Description"), Column.of("Condition"), Column.of("Days"), Column.of("Units"), money("Each"), money("Total")));
+        if (lots) {
+            columns.addAll(List.of(Column.of("Lot"), Column.of("From"), money("Cost of each")));
+        }
         List<List<Object>> rows = new ArrayList<>();
         for (int number = 1; number <= view.builds().size(); number++) {
             for (Line line : view.build(number).lines()) {
                 Optional<Line.Source> source = line.source();
-                rows.add(List.of(number, line.kind().label(), line.sku(), line.description(), source.map(Line.Source::lot).orElse(""),
-                        source.map(Line.Source::supplier).orElse(""), source.map(Line.Source::condition).orElse(""),
-                        or(source.map(Line.Source::leadDays)), line.quantity(), line.unitPrice(), line.total()));
+                List<Object> cells = new ArrayList<>(List.of(number, line.kind().label(), line.sku(), line.description(),
+                        source.map(Line.Source::condition).orElse(""), or(source.map(Line.Source::leadDays)), line.quantity(),
+                        line.unitPrice(), line.total()));
+                if (lots) {
+                    cells.addAll(List.of(source.map(Line.Source::lot).orElse(""), source.map(Line.Source::supplier).orElse(""),
+                            or(source.flatMap(Line.Source::unitCost))));
+                }
+                rows.add(cells);
             }
         }
         return new WorkbookSheet("Parts", columns, rows);

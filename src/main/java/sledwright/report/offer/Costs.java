@@ -5,11 +5,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 import sledwright.desk.view.Line;
-import sledwright.domain.Catalog;
-import sledwright.domain.Pick;
-import sledwright.rules.Order;
 
 /**
  * What the parts of an order cost the shop, lot by lot. Labour and licences have no cost here: catalogues know none.
@@ -36,29 +32,15 @@ record Costs(List<Row> rows, BigDecimal price, BigDecimal cost) {
         }
     }
 
-    /**
-     * @param lines the lines of that order
-     */
-    static Costs of(Order order, List<Line> lines) {
+    /** @param none no amount, in the currency's digits */
+    static Costs of(List<Line> lines, BigDecimal none) {
         List<Row> rows = new ArrayList<>();
         for (Line line : lines) {
             line.source().filter(source -> line.kind() == Line.Kind.PART)
-                    .ifPresent(source -> rows.add(new Row(line, source, unitCost(order, line.sku(), source.lot()))));
+                    .ifPresent(source -> rows.add(new Row(line, source, source.unitCost())));
         }
-        BigDecimal none = order.catalog().amount(0);
         return new Costs(List.copyOf(rows), rows.stream().map(row -> row.line().total()).reduce(none, BigDecimal::add),
                 rows.stream().flatMap(row -> row.cost().stream()).reduce(none, BigDecimal::add));
-    }
-
-    private static Optional<BigDecimal> unitCost(Order order, String sku, String lot) {
-        Catalog shop = order.catalog();
-        for (Pick pick : order.picks()) {
-            if (pick.sku().equals(sku) && pick.lot().lot().equals(lot)) {
-                OptionalLong cost = pick.lot().breakFor(pick.quantity()).unitCost();
-                return cost.isPresent() ? Optional.of(shop.amount(cost.getAsLong())) : Optional.empty();
-            }
-        }
-        throw new IllegalArgumentException("the order draws nothing from lot %s of %s".formatted(lot, sku));
     }
 
     /** Lots whose cost the catalogue does not know. */

@@ -49,7 +49,7 @@ public record Offer(QuoteView answer, Request request, Catalog shop, List<String
             Order order = judged.order();
             options.add(new Option(alternative, OfferLine.of(alternative.build().lines(), line -> Lines.place(line, shop)),
                     shop.amount(order.price().total()), order == best ? Optional.empty()
-                    : Optional.of(Difference.of(order, best)), Costs.of(order, alternative.build().lines())));
+                    : Optional.of(Difference.of(order, best)), Costs.of(alternative.build().lines(), shop.amount(0))));
         }
         return new Offer(answer, outcome.request(), shop, List.copyOf(customer), List.copyOf(options));
     }

@@ -6,24 +6,22 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sledwright.desk.view.Audience;
 import sledwright.desk.view.BuildView;
+import sledwright.desk.view.ForCustomers;
 import sledwright.domain.Limits;
 import sledwright.explain.Difference;
-import sledwright.explain.conflict.Conflict;
+import sledwright.explain.Explanation;
 import sledwright.generator.Status;
 import sledwright.report.offer.Offer.Option;
 import sledwright.report.page.PageHead;
 import sledwright.report.page.Pages;
 import sledwright.report.page.Pdf;
 import sledwright.report.page.Wording;
-import sledwright.words.Sentence;
 import sledwright.words.Sentences;
 
 /** Writes an offer as a document. */
 public final class OfferPage {
-
-    /** The demand of a conflict that is none of the customer's but what the lots hold. */
-    private static final String STOCK = "stock";
 
     /** A figure under its label. */
     public record Fact(String label, String value) {
@@ -48,11 +46,13 @@ public final class OfferPage {
     private final Offer offer;
     private final Audience audience;
     private final Wording words;
+    private final Explanation explanation;
 
     private OfferPage(Offer offer, Audience audience) {
         this.offer = offer;
         this.audience = audience;
         words = Wording.of(offer.shop());
+        explanation = audience == Audience.SHOP ? offer.answer().explanation() : ForCustomers.of(offer.answer().explanation());
     }
 
     public static String html(Offer offer, Audience audience) {
@@ -232,24 +232,10 @@ public final class OfferPage {
     }
 
     private List<String> conflicts() {
-        return offer.answer().explanation().conflicts().stream().map(conflict -> conflict(conflict).in(words)).distinct().toList();
-    }
-
-    /** What the lots hold is no customer's matter: only that it is not enough. */
-    private Sentence conflict(Conflict conflict) {
-        if (audience == Audience.SHOP || !conflict.keys().contains(STOCK)) {
-            return conflict.sentence();
-        }
-        List<Sentence> asked = conflict.members().stream().filter(member -> !member.key().equals(STOCK))
-                .map(Conflict.Member::words).toList();
-        return asked.isEmpty() ? Sentence.plain("We have no parts for such a machine.")
-                : Sentence.of("%s cannot be had%s from what we have.", Sentence.list(asked).capital(), asked.size() == 1 ? ""
-                : " together");
+        return explanation.conflicts().stream().map(conflict -> conflict.sentence().in(words)).distinct().toList();
     }
 
     private List<String> ways() {
-        return offer.answer().explanation().relaxations().stream()
-                .filter(way -> audience == Audience.SHOP || !way.keys().contains(STOCK))
-                .map(way -> way.sentence().in(words)).toList();
+        return explanation.relaxations().stream().map(way -> way.sentence().in(words)).toList();
     }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import sledwright.desk.view.Audience;
 import sledwright.desk.view.BuildView;
 import sledwright.domain.Condition;
 import sledwright.domain.Limits;

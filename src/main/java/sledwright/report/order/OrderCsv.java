@@ -1,5 +1,6 @@
 package sledwright.report.order;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,7 +20,7 @@ public final class OrderCsv {
 
     private static final List<String> HEADER = List.of("request", "status", "currency", "kind", "line", "machine", "build", "enclosure",
             "bay", "sku",
-            "description", "lot", "supplier", "condition", "lead_days", "slots", "quantity", "unit_price", "total");
+            "description", "lot", "supplier", "condition", "lead_days", "slots", "unit_cost", "quantity", "unit_price", "total");
 
     private final OrderView view;
     private final Map<String, Map<Integer, Place>> places = new LinkedHashMap<>();
@@ -47,12 +48,18 @@ public final class OrderCsv {
         view.lines().forEach(csv::addLine);
         view.enclosures().forEach(housed -> housed.lines().forEach(line -> csv.add(line, "", "", "", housed.number(), "", "")));
         if (view.cost().delivery().signum() != 0) {
+            if (view.suppliers().isEmpty()) {
+                csv.addDelivery("", view.cost().delivery());
+            }
             view.suppliers().stream().filter(delivery -> !delivery.own())
-                    .forEach(delivery ->
-                    csv.rows.add(List.of(view.request(), view.status().label(), view.currency(), "delivery", "", "", "", "", "",
-                    "delivery", "", "", delivery.supplier(), "", "", "", 1, delivery.charge(), delivery.charge())));
+                    .forEach(delivery -> csv.addDelivery(delivery.supplier(), delivery.charge()));
         }
         return Csv.write(HEADER, csv.rows);
+    }
+
+    private void addDelivery(String supplier, BigDecimal charge) {
+        rows.add(List.of(view.request(), view.status().label(), view.currency(), "delivery", "", "", "", "", "", "delivery", "", "",
+                supplier, "", "", "", "", 1, charge, charge));
     }
 
     private void addLine(Filled line) {
@@ -62,7 +69,7 @@ public final class OrderCsv {
                     addMachine(line, group, picked, machine);
                 }
             }
-            group.build().lines().stream().filter(paid -> paid.kind() != Line.Kind.PART)
+            group.build().lines().stream().filter(paid -> paid.kind() != Line.Kind.PART || group.picked().isEmpty())
                     .forEach(paid -> add(paid, line.name(), "", group.number(), "", "", ""));
         }
     }
@@ -87,6 +94,7 @@ public final class OrderCsv {
         rows.add(List.of(view.request(), view.status().label(), view.currency(), paid.kind().label(), line, machine, build, enclosure,
                 bay, paid.sku(), paid.description(), paid.source().map(Line.Source::lot).orElse(""), paid.source()
                 .map(Line.Source::supplier).orElse(""), paid.source().map(Line.Source::condition).orElse(""), paid.source()
-                .<Object>map(Line.Source::leadDays).orElse(""), slots, paid.quantity(), paid.unitPrice(), paid.total()));
+                .<Object>map(Line.Source::leadDays).orElse(""), slots, paid.source().flatMap(Line.Source::unitCost)
+                .<Object>map(cost -> cost).orElse(""), paid.quantity(), paid.unitPrice(), paid.total()));
     }
 }

@@ -97,7 +97,8 @@ public final class OrderText {
         add(shares, "labour", view.cost().labour());
         add(shares, "licence", view.cost().licence());
         if (view.cost().delivery().signum() != 0) {
-            shares.add("delivery %s by %s".formatted(view.cost().delivery(), Numbers.counted(view.deliveries(), "supplier")));
+            shares.add("delivery %s%s".formatted(view.cost().delivery(), view.suppliers().isEmpty() ? ""
+                    : " by " + Numbers.counted(view.deliveries(), "supplier")));
         }
         return "price%s: %s (%s)".formatted(view.shortage().isPresent() ? " of what is delivered"
                 : "", money(view.cost().total()), String.join(" + ", shares));
@@ -191,6 +192,9 @@ public final class OrderText {
             page.text("%s, %s".formatted(BuildText.machine(group.build()), BuildText.memory(group.build())));
             page.text(figures(group));
             addSlots(group);
+            if (group.picked().isEmpty()) {
+                page.table(BuildText.parts(group.build(), view.currency()));
+            }
             for (Picked picked : group.picked()) {
                 addPicked(line, group, picked);
             }
@@ -246,9 +250,11 @@ public final class OrderText {
         if (view.picks().isEmpty()) {
             return;
         }
-        TextTable table = BuildText.lines(view.picks(), view.currency());
-        table.row("parts", "", "", "", "", "", "", view.cost().parts().toString());
-        page.heading("Parts to pick, by lot").table(table);
+        page.heading(view.suppliers().isEmpty() ? "Parts of all machines" : "Parts to pick, by lot")
+                .table(BuildText.lines(view.picks(), view.currency(), "parts", "", view.cost().parts()));
+        if (view.suppliers().isEmpty()) {
+            return;
+        }
         TextTable suppliers = new TextTable().column("supplier", Fit.FLEXIBLE).column("lots", Fit.RIGHT).column("units", Fit.RIGHT)
                 .column("days", Fit.RIGHT)
                 .column(view.currency(), Fit.RIGHT);

@@ -15,12 +15,13 @@ public final class UpgradeCsv {
     public static String of(UpgradeView view) {
         List<String> header = List.of("upgrade", "status", "currency", "kind", "sku", "description", "lot", "supplier", "condition",
                 "lead_days",
-                "quantity", "unit_price", "total");
+                "unit_cost", "quantity", "unit_price", "total");
         List<Line> lines = view.upgrade().map(done -> done.build().lines()).orElse(List.of());
         return Csv.write(header,
                 lines.stream().map(line -> List.<Object>of(view.request(), view.status().label(), view.currency(), line.kind().label(),
                 line.sku(), line.description(), line.source().map(Line.Source::lot).orElse(""), line.source().map(Line.Source::supplier)
                 .orElse(""), line.source().map(Line.Source::condition).orElse(""), line.source().<Object>map(Line.Source::leadDays)
-                .orElse(""), line.quantity(), line.unitPrice(), line.total())).toList());
+                .orElse(""), line.source().flatMap(Line.Source::unitCost).<Object>map(cost -> cost).orElse(""), line.quantity(),
+                line.unitPrice(), line.total())).toList());
     }
 }

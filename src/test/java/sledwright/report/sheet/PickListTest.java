@@ -13,7 +13,7 @@ import sledwright.report.sheet.SheetView.Pick;
 class PickListTest {
 
     private static Line line(String sku, String lot, int units) {
-        return new Line(Line.Kind.PART, sku, "module", Optional.of(new Line.Source(lot, "Fen", "used", 0)), units, BigDecimal.ONE, BigDecimal.valueOf(units));
+        return new Line(Line.Kind.PART, sku, "module", Optional.of(new Line.Source(lot, "Fen", "used", 0, Optional.empty())), units, BigDecimal.ONE, BigDecimal.valueOf(units));
     }
 
     /** Two kinds of machine share two lots; what no lot is left for comes out of a machine that gives it up. */

@@ -1,0 +1,29 @@
+package sledwright.cli;
+
+import java.util.EnumSet;
+import java.util.Set;
+import picocli.CommandLine.Option;
+import sledwright.desk.view.Audience;
+
+/** For whom an answer is written. */
+final class Readership {
+
+    /** Formats that people of the shop and other programs read. */
+    private static final Set<Format> SHOPS = EnumSet.of(Format.TEXT, Format.JSON, Format.CSV);
+
+    @Option(names = "--for", paramLabel = "READER", converter = Word.OfAudience.class,
+            description = "Write for the customer, who is told no supplier, lot, cost, margin or stock, or for the shop, which is told all."
+                    + " Default: text, json and csv for the shop, every other format for the customer.")
+    private Audience reader;
+
+    @Option(names = "--internal", description = "The same as --for shop.")
+    private boolean internal;
+
+    /** @throws UsageException when the options contradict each other */
+    Audience of(Format format) {
+        if (internal && reader == Audience.CUSTOMER) {
+            throw new UsageException("--internal is not for the customer's eyes.\nMaybe leave it out, or take --for shop.");
+        }
+        return internal ? Audience.SHOP : reader != null ? reader : SHOPS.contains(format) ? Audience.SHOP : Audience.CUSTOMER;
+    }
+}

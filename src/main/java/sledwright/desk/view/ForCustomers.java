@@ -1,0 +1,101 @@
+package sledwright.desk.view;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import sledwright.desk.view.OrderView.Filled;
+import sledwright.desk.view.OrderView.Group;
+import sledwright.desk.view.OrderView.Housed;
+import sledwright.desk.view.OrderView.Later;
+import sledwright.desk.view.OrderView.Shortage;
+import sledwright.explain.Explanation;
+import sledwright.explain.conflict.Conflict;
+import sledwright.rules.stock.InStock;
+import sledwright.words.Sentence;
+
+/**
+ * Answers without what is the shop's alone: suppliers, lots, costs, what lies in stock, and what each supplier charges. What a renderer is
+ * not given it cannot tell, in whatever format.
+ */
+public final class ForCustomers {
+
+    private ForCustomers() {
+    }
+
+    public static QuoteView of(QuoteView view) {
+        return new QuoteView(view.request(), view.machines(), view.objective(), view.currency(), view.status(), view.best(), view.bound(),
+                each(view.alternatives(), some -> new QuoteView.Alternative(some.rank(), of(some.build()), some.priceLessWorth(),
+                        some.difference(), some.reasons())), view.doubts(), of(view.explanation()), Optional.empty());
+    }
+
+    public static CompareView of(CompareView view) {
+        return new CompareView(view.request(), view.machines(), view.currency(), view.status(), view.energy(), view.pricePerKwh(),
+                view.byPlatform(), view.curves(), each(view.builds(), ForCustomers::of), view.together(), view.doubts());
+    }
+
+    public static OrderView of(OrderView view) {
+        return new OrderView(view.request(), view.currency(), view.status(), view.machines(), view.best(), view.charge(), view.worth(),
+                view.bound(), view.gapPercent(), view.cost(), each(view.lines(), ForCustomers::of),
+                each(view.enclosures(), housed -> new Housed(housed.number(), housed.sku(), housed.name(), housed.bays(), housed.supply(),
+                        housed.supplies(), housed.sleds(), housed.price(), of(housed.lines()))), of(view.picks()), List.of(), List.of(),
+                view.shortage().map(lack -> new Shortage(lack.most(), List.of(), lack.later().map(later ->
+                        new Later(later.price(), later.leadDays(), of(later.purchases()))))));
+    }
+
+    private static Filled of(Filled line) {
+        return new Filled(line.name(), line.asked(), line.missing(), line.priority(), line.uniform(), line.price(),
+                each(line.builds(), group -> new Group(group.number(), of(group.build()), List.of())), line.why().map(ForCustomers::of));
+    }
+
+    public static UpgradeView of(UpgradeView view) {
+        return new UpgradeView(view.request(), view.machines(), view.currency(), view.status(), view.bound(), view.breaches(),
+                view.misses(), view.figures(), view.upgrade().map(done -> new UpgradeView.Done(done.changes(), done.spend(), done.parts(),
+                        done.labour(), done.licence(), done.credit(), of(done.build()), done.work())),
+                view.whole().map(whole -> new UpgradeView.Bought(of(whole.build()), whole.price(), whole.credit(), whole.spend(),
+                        whole.extra())), view.wholeProved(), of(view.explanation()));
+    }
+
+    private static BuildView of(BuildView build) {
+        return new BuildView(build.price(), build.platform(), build.platformName(), build.processor(), build.processors(),
+                build.cooling(), build.supply(), build.supplies(), build.machines(), build.leadDays(), of(build.lines()));
+    }
+
+    /** Lines that differ only in their lots become one, which is there when the last of them is. */
+    private static List<Line> of(List<Line> lines) {
+        Map<List<Object>, Line> merged = new LinkedHashMap<>();
+        for (Line line : lines) {
+            Line told = new Line(line.kind(), line.sku(), line.description(), line.source().map(Line.Source::unnamed), line.quantity(),
+                    line.unitPrice(), line.total());
+            merged.merge(List.of(told.kind(), told.sku(), told.description(), told.unitPrice(),
+                    told.source().map(source -> source.lot() + source.condition()).orElse("")), told, Line::plus);
+        }
+        return List.copyOf(merged.values());
+    }
+
+    /** What the lots hold is no customer's matter: only that it is not enough. */
+    public static Explanation of(Explanation explanation) {
+        return new Explanation(List.of(), explanation.conflicts().stream().map(ForCustomers::of).distinct().toList(),
+                explanation.relaxations().stream().filter(way -> !way.keys().contains(InStock.STOCK)).toList(), List.of(),
+                explanation.notes());
+    }
+
+    private static Conflict of(Conflict conflict) {
+        if (!conflict.keys().contains(InStock.STOCK)) {
+            return conflict;
+        }
+        List<Conflict.Member> asked = conflict.members().stream().filter(member -> !member.key().equals(InStock.STOCK)).toList();
+        return new Conflict(asked, conflict.rules(), asked.isEmpty() ? Sentence.plain("We have no parts for such a machine.")
+                : Sentence.of("%s cannot be had%s from what we have.",
+                        Sentence.list(asked.stream().map(Conflict.Member::words).toList()).capital(), asked.size() == 1 ? ""
+                        : " together"));
+    }
+
+    private static <E> List<E> each(List<E> all, UnaryOperator<E> made) {
+        List<E> told = new ArrayList<>();
+        all.forEach(some -> told.add(made.apply(some)));
+        return List.copyOf(told);
+    }
+}
