@@ -1,6 +1,5 @@
 package sledwright.bench;
 
-import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -16,10 +15,10 @@ public final class Benchmarks {
               quote [SHOP [COUNT [FIRST_SEED [SECONDS]]]]   SHOP is demo or x10 ...; otherwise demo 500 0 30
               whole [SHOP [COUNT [FIRST_SEED [SECONDS]]]]   the same, half with storage and a third with cards
               solver [COUNT]                                CP-SAT beside the search, on random cases; otherwise 60
-              explain [EVERY]                               why not, and conflicts, of the demo's quotes; each so manieth part
+              explain [EVERY]                               why not, and conflicts, of the demo's quotes; of every EVERYth part
               compare                                       the frontiers of the demo's quotes
-              order [MACHINES ...]                          orders of so many machines on the demo; otherwise 10 50 200 2000
-
+              threads [SHOP [COUNT]]                        whole answers a second of 1, 2 and 4 threads; otherwise demo 500
+              order [MACHINES ...]                          orders of that many machines on the demo; otherwise 10 50 200 2000
               restock [SHOP [CLASSES [PARTS [SAMPLES [BUDGET]]]]]   a plan on random classes and offers; otherwise demo 20 250 1000 20000""";
 
     private Benchmarks() {
@@ -31,7 +30,7 @@ public final class Benchmarks {
         run(System.out, words.get(0), words.subList(1, words.size()));
     }
 
-    private static void run(PrintStream out, String name, List<String> words) throws IOException {
+    private static void run(PrintStream out, String name, List<String> words) throws Exception {
         switch (name) {
             case "quote" -> new QuoteBenchmark(out, Duration.ofSeconds(Long.parseLong(word(words, 3, "30"))))
                     .run(Shop.named(word(words, 0, "demo")), Long.parseLong(word(words, 2, "0")), Integer.parseInt(word(words, 1, "500")));
@@ -41,6 +40,7 @@ public final class Benchmarks {
             case "explain" -> new ExplainBenchmark(out).run(Path.of("scenarios"), Integer.parseInt(word(words, 0, "40")));
             case "restock" -> new RestockBenchmark(out).run(Shop.named(word(words, 0, "demo")), Integer.parseInt(word(words, 1, "20")),
                     Integer.parseInt(word(words, 2, "250")), Integer.parseInt(word(words, 3, "1000")), Long.parseLong(word(words, 4, "20000")), 7);
+            case "threads" -> new ThreadsBenchmark(out).run(Shop.named(word(words, 0, "demo")), Integer.parseInt(word(words, 1, "500")));
             case "compare" -> new CompareBenchmark(out).run(Path.of("scenarios"));
             case "order" -> new OrderBenchmark(out, Shop.demo())
                     .run((words.isEmpty() ? List.of("10", "50", "200", "2000") : words).stream().map(Integer::valueOf).toList());
