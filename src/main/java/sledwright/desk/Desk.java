@@ -99,7 +99,7 @@ public final class Desk {
         return read(source, asked.sets(), Kind.RESTOCK, Job.Restock.class).map(job -> {
             RestockPlan plan = Restocker.plan(job.catalog(), job.plan(), terms.seed(), terms.deadline(),
                     words -> terms.listener().accept(new Progress.Doing(words)));
-            return new RestockView(plan, job.catalog(), terms.seed(), asked.levels() ? Levels.of(plan, plan.uses()) : List.of());
+            return new RestockView(plan, job.catalog(), terms.seed(), asked.levels() ? Levels.of(plan) : List.of());
         });
     }
 

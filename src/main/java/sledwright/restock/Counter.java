@@ -15,6 +15,7 @@ import java.util.function.BiConsumer;
 import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 import sledwright.domain.DemandClass;
+import sledwright.domain.SupplyOffer;
 
 /**
  * The shop's counter: orders are served as they come. Each gets, of the builds that can still be put together for it in time, the one
@@ -31,11 +32,13 @@ final class Counter {
      * @param servedByCourse by course and class
      * @param askedByCourse  by course and class
      * @param leftover sku -> units that are left over, mean
+     * @param deviation sku -> of the units that orders take, from course to course
      * @param needed   sku -> share of courses that take more units than stand there without purchases
      * @param used     by class and build, orders in all courses together
      */
     record Tally(double[] margins, long[] served, long[] asked, int[][] servedByCourse, int[][] askedByCourse,
-                 Map<String, Double> leftover, Map<String, Double> needed, List<Map<Choice, Long>> used) {
+                 Map<String, Double> leftover, Map<String, Double> deviation, Map<String, Double> needed,
+                 List<Map<Choice, Long>> used) {
 
         double mean() {
             return Arrays.stream(margins).average().orElse(0);
@@ -150,31 +153,51 @@ final class Counter {
         int[] stock = stocked(program, bought);
         int[][] served = new int[courses.size()][ways.length];
         int[][] asked = new int[courses.size()][ways.length];
-        long[][] left = new long[PARTS][pools.size()];
         long[][][] used = new long[PARTS][][];
         Arrays.setAll(used, part -> noWay());
-        int[][] needed = new int[PARTS][pools.size()];
-        double[] margins = margins(program.loss(bought), stock, courses, (part, s) -> new Seen(served[s], asked[s], used[part]),
-                (part, now) -> {
-            for (int p = 0; p < now.length; p++) {
-                left[part][p] += now[p];
-            }
-            for (int[] of : alike) {
-                int more = 0;
-                for (int p : of) {
-                    more += stock[p] - standing[p] - now[p];
-                }
-                needed[part][of[0]] += more > 0 ? 1 : 0;
+        LeftOver left = new LeftOver(PARTS, standing, stock, alike);
+        double[] margins = margins(program.loss(bought), stock, courses, (part, s) -> new Seen(served[s], asked[s], used[part]), left::add);
+        Map<String, Double> leftover = new TreeMap<>();
+        Map<String, Double> shares = new TreeMap<>();
+        Map<String, Double> deviations = new TreeMap<>();
+        for (int i = 0; i < alike.size(); i++) {
+            String sku = pools.get(alike.get(i)[0]).sku();
+            leftover.put(sku, left.mean(i));
+            shares.put(sku, left.drawnOnPurchases(i));
+            deviations.put(sku, left.deviation(i));
+        }
+        return new Tally(margins, sum(served), sum(asked), served, asked, leftover, deviations, shares, builds(used));
+    }
+
+    /** The purchases less the units that are left over in every course: the dearest of those that are alike go first. */
+    int[] withoutIdle(Program program, int[] bought, List<Course> courses) {
+        int[] stock = stocked(program, bought);
+        LeftOver left = new LeftOver(PARTS, standing, stock, alike);
+        margins(0, stock, courses, unseen(), left::add);
+        int[] least = left.least();
+        int[] fewer = bought.clone();
+        IntStream.range(0, bought.length).filter(o -> bought[o] > 0).boxed()
+                .sorted(Comparator.comparingLong(o -> -program.purchases().get(o).offer().unitCost())).forEach(o -> {
+            SupplyOffer offer = program.purchases().get(o).offer();
+            Integer pool = poolAt.get(Shelves.pool(offer));
+            int idle = pool == null ? bought[o] : Math.min(bought[o], least[pool]);
+            fewer[o] = bought[o] - idle >= offer.minQuantity() ? bought[o] - idle : idle == bought[o] ? 0 : offer.minQuantity();
+            if (pool != null) {
+                least[pool] -= bought[o] - fewer[o];
             }
         });
-        return tally(margins, served, asked, left, needed, used);
+        return fewer;
     }
 
     /** What each course earns, as {@link #serve} has it, and nothing else. */
     double[] margins(Program program, int[] bought, List<Course> courses) {
+        return margins(program.loss(bought), stocked(program, bought), courses, unseen(), (part, now) -> { });
+    }
+
+    private BiFunction<Integer, Integer, Seen> unseen() {
         Seen[] seen = new Seen[PARTS];
         Arrays.setAll(seen, part -> new Seen(new int[ways.length], new int[ways.length], noWay()));
-        return margins(program.loss(bought), stocked(program, bought), courses, (part, s) -> seen[part], (part, now) -> { });
+        return (part, s) -> seen[part];
     }
 
     /** Serves some of the courses in each part, with what it sees, and tells of what is left after each of them. */
@@ -321,17 +344,7 @@ final class Counter {
         }
     }
 
-    private Tally tally(double[] margins, int[][] served, int[][] asked, long[][] left, int[][] needed, long[][][] used) {
-        Map<String, Double> leftover = new TreeMap<>();
-        for (int p = 0; p < pools.size(); p++) {
-            int pool = p;
-            leftover.merge(pools.get(p).sku(), (double) Arrays.stream(left).mapToLong(part -> part[pool]).sum() / margins.length,
-                    Double::sum);
-        }
-        Map<String, Double> shares = new TreeMap<>();
-        for (int[] of : alike) {
-            shares.put(pools.get(of[0]).sku(), (double) Arrays.stream(needed).mapToInt(part -> part[of[0]]).sum() / margins.length);
-        }
+    private List<Map<Choice, Long>> builds(long[][][] used) {
         List<Map<Choice, Long>> builds = new ArrayList<>();
         for (int k = 0; k < ways.length; k++) {
             Map<Choice, Long> counts = new LinkedHashMap<>();
@@ -342,7 +355,7 @@ final class Counter {
             }
             builds.add(counts);
         }
-        return new Tally(margins, sum(served), sum(asked), served, asked, leftover, shares, builds);
+        return builds;
     }
 
     private static long[] sum(int[][] parts) {

@@ -3,13 +3,11 @@ package sledwright.restock;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.apache.commons.statistics.distribution.NormalDistribution;
-import sledwright.domain.DemandClass;
 import sledwright.domain.RestockRequest;
 import sledwright.domain.SupplyOffer;
+import sledwright.restock.RestockPlan.PartOutlook;
 
 /**
  * Reorder levels part by part: buy again when no more than so many units are left. Formulas of continuous review with normal demand
@@ -68,34 +66,31 @@ public final class Levels {
         return mean * leadTime + STANDARD.inverseCumulativeProbability(cycleService) * deviation * Math.sqrt(leadTime);
     }
 
-    /** A level for every part that the plan's orders take and that can be bought: each from its cheapest offer. */
-    public static List<Level> of(RestockPlan plan, List<RestockPlan.ClassUse> uses) {
-        RestockRequest request = plan.request();
-        Map<String, double[]> demand = new TreeMap<>();
-        for (RestockPlan.ClassUse use : uses) {
-            DemandClass asked = request.classes().get(use.demandClass());
-            use.needed().forEach((sku, units) -> {
-                double[] sums = demand.computeIfAbsent(sku, key -> new double[2]);
-                sums[0] += asked.orders().mean() * units;
-                sums[1] += Math.pow(asked.orders().deviation() * units, 2);
-            });
-        }
+    /**
+     * A level for every part that the plan buys, or that its orders take and that can be bought: by what the plan's orders take of it, each
+     * from the offer that the plan buys the most of, else from the cheapest.
+     */
+    public static List<Level> of(RestockPlan plan) {
+        double months = plan.request().horizonMonths();
         List<Level> levels = new ArrayList<>();
-        demand.forEach((sku, sums) -> {
-            Optional<SupplyOffer> cheapest = request.offers().stream().filter(offer -> offer.sku().equals(sku) && offer.available() > 0)
-                    .min(Comparator.comparingLong(SupplyOffer::unitCost));
-            if (cheapest.isPresent() && sums[0] > 0) {
-                levels.add(level(cheapest.get(), sums[0], Math.sqrt(sums[1]), plan));
-            }
-        });
+        plan.parts().stream().filter(part -> part.used() > 0 || part.bought() > 0).sorted(Comparator.comparing(PartOutlook::sku))
+                .forEach(part -> offer(part.sku(), plan).ifPresent(offer ->
+                        levels.add(level(offer, part.used() / months, part.deviation() / Math.sqrt(months), plan))));
         return levels;
+    }
+
+    private static Optional<SupplyOffer> offer(String sku, RestockPlan plan) {
+        return plan.buys().stream().filter(buy -> buy.offer().sku().equals(sku)).max(Comparator.comparingInt(RestockPlan.Buy::quantity))
+                .map(RestockPlan.Buy::offer)
+                .or(() -> plan.request().offers().stream().filter(offer -> offer.sku().equals(sku) && offer.available() > 0)
+                        .min(Comparator.comparingLong(SupplyOffer::unitCost)));
     }
 
     private static Level level(SupplyOffer offer, double perMonth, double deviation, RestockPlan plan) {
         double months = offer.leadDays() / RestockRequest.DAYS_A_MONTH;
         int point = (int) Math.ceil(point(perMonth, deviation, months, plan.request().serviceLevel()) - 1e-9);
         int planned = plan.buys().stream().filter(buy -> buy.offer().equals(offer)).mapToInt(RestockPlan.Buy::quantity).sum();
-        int lot = Math.max(Math.max(planned, offer.minQuantity()), (int) Math.ceil(perMonth));
+        int lot = Math.max(Math.max(1, Math.max(planned, offer.minQuantity())), (int) Math.ceil(perMonth - 1e-9));
         return new Level(offer.sku(), offer.supplier(), offer.leadDays(), perMonth, deviation, Math.max(0, point), lot,
                 service(perMonth, deviation, months, lot, Math.max(0, point)));
     }

@@ -25,6 +25,8 @@ final class Plans {
     private static final int MOST_ROUNDS = 15;
     /** So many builds of each class are bought together or left. */
     private static final int KITS_OF_A_CLASS = 8;
+    /** A share of what is earned that is no difference. */
+    private static final double EQUAL = 1e-9;
 
     /**
      * Whole purchases and how orders are served from them.
@@ -33,7 +35,14 @@ final class Plans {
      * @param earns  mean over the courses that plans are made on
      */
     record Stocked(long budget, int[] bought, Counter counter, double earns) {
+
+        Stocked within(long other) {
+            return new Stocked(other, bought, counter, earns);
+        }
     }
+
+    /** Stands for a budget of any amount. */
+    private static final long ANY = Long.MAX_VALUE;
 
     private final Program program;
     private final Hindsight hindsight;
@@ -44,6 +53,7 @@ final class Plans {
     private final Deadline deadline;
     private final List<Counter> known = new ArrayList<>();
     private final TreeMap<Long, Stocked> found = new TreeMap<>();
+    private Stocked nothing;
 
     /** @param whole what bounds the whole budget */
     Plans(Relaxed whole, Counters counters, List<Course> courses, Deadline deadline) {
@@ -66,25 +76,37 @@ final class Plans {
         long whole = budget.orElse(cost(near(budget)));
         TreeMap<Long, HindsightRelaxation.Answer> answers = new TreeMap<>();
         for (double share : LESS) {
-            long less = Math.round(share * whole);
-            answers.computeIfAbsent(less, some -> relaxation.solve(OptionalLong.of(some), relaxed.bought(), ROUGH, MOST_ROUNDS,
-                    line -> { }));
+            answers.computeIfAbsent(Math.round(share * whole), this::relaxed);
         }
-        answers.put(whole, relaxed);
         if (budget.isPresent()) {
-            answers.computeIfAbsent(Math.round(MORE * whole),
-                    some -> relaxation.solve(OptionalLong.of(some), relaxed.bought(), ROUGH, MOST_ROUNDS, line -> { }));
+            answers.computeIfAbsent(Math.round(MORE * whole), this::relaxed);
         }
+        answers.put(budget.orElse(ANY), relaxed);
         answers.values().forEach(answer -> known.addAll(counters.around(answer.prices())));
+        nothing = stocked(0, new int[program.purchases().size()], known);
         answers.forEach((some, answer) -> {
             // Late, what is needed is found and no more.
-            if (!deadline.isOver() || some == 0 || some == whole) {
-                Stocked stocked = at(some, budget.isEmpty() && some == whole ? OptionalLong.empty() : OptionalLong.of(some), answer);
+            if (!deadline.isOver() || some == 0 || answer == relaxed) {
+                Stocked stocked = at(some == ANY ? OptionalLong.empty() : OptionalLong.of(some), answer);
                 found.put(some, stocked);
                 told.accept(stocked);
             }
         });
-        return found.get(whole);
+        Stocked again = stocked(0, nothing.bought(), known);
+        if (again.earns() > nothing.earns()) {
+            nothing = again;
+        }
+        found.replaceAll((some, stocked) -> best(List.of(stocked, nothing.within(stocked.budget()))));
+        return found.get(budget.orElse(ANY));
+    }
+
+    private HindsightRelaxation.Answer relaxed(long budget) {
+        return relaxation.solve(OptionalLong.of(budget), relaxed.bought(), ROUGH, MOST_ROUNDS, line -> { });
+    }
+
+    /** Nothing bought, at the counter that suits that best, whatever the budget that led to it. */
+    Stocked nothing() {
+        return nothing;
     }
 
     /** By budget, ascending. */
@@ -101,26 +123,43 @@ final class Plans {
         return program.cost(bought);
     }
 
-    private Stocked at(long label, OptionalLong budget, HindsightRelaxation.Answer answer) {
-        int[] first = rounding(counters.at(answer.prices(), false), budget).whole(answer.bought(), 0.5);
-        Counter counter = counters.best(known, first);
-        int[] bought = new int[first.length];
-        if (label > 0) {
-            bought = rounding(counter, budget).round(answer.bought(), found.values().stream().map(Stocked::bought).toList(),
+    /** @param budget empty: any amount */
+    private Stocked at(OptionalLong budget, HindsightRelaxation.Answer answer) {
+        List<Stocked> allowed = new ArrayList<>(found.values());
+        allowed.add(nothing);
+        if (program.purchases().stream().anyMatch(one -> budget.isEmpty() || one.offer().unitCost() <= budget.getAsLong())) {
+            int[] first = rounding(counters.at(answer.prices(), false), budget).whole(answer.bought(), 0.5);
+            Counter counter = counters.best(known, first);
+            int[] bought = rounding(counter, budget).round(answer.bought(), found.values().stream().map(Stocked::bought).toList(),
                     answer == relaxed ? PASSES : PASSES_OF_OTHERS);
+            Stocked suited = stocked(0, bought, List.of(counter));
+            if (suited.counter() != counter) {
+                bought = rounding(suited.counter(), budget).round(answer.bought(), List.of(bought), 1);
+            }
+            int[] needed = suited.counter().withoutIdle(program, bought, courses);
+            allowed.add(new Stocked(0, needed, suited.counter(), mean(suited.counter(), needed)));
         }
-        List<Counter> more = new ArrayList<>(List.of(counter));
+        Stocked best = best(allowed);
+        return best.within(budget.orElse(cost(best.bought())));
+    }
+
+    /** Purchases at the best counter of some, of all that are known and of those that are made for them. */
+    private Stocked stocked(long budget, int[] bought, List<Counter> some) {
+        List<Counter> more = new ArrayList<>(some);
         more.addAll(known);
         List<Counter> own = counters.around(pricesAt(bought));
         more.addAll(own);
         Counter better = counters.mixed(counters.best(more, bought), own, bought);
-        if (better != counter && label > 0) {
-            bought = rounding(better, budget).round(answer.bought(), List.of(bought), 1);
-        }
         known.add(better);
-        List<Stocked> allowed = new ArrayList<>(List.of(new Stocked(label, bought, better, mean(better, bought))));
-        found.values().forEach(less -> allowed.add(new Stocked(label, less.bought(), less.counter(), less.earns())));
-        return allowed.stream().max(Comparator.comparingDouble(Stocked::earns)).orElseThrow();
+        return new Stocked(budget, bought, better, mean(better, bought));
+    }
+
+    /** The plan that earns the most; of plans that earn as much the cheapest, then the one of fewest units. */
+    Stocked best(List<Stocked> plans) {
+        double most = plans.stream().mapToDouble(Stocked::earns).max().orElseThrow();
+        return plans.stream().filter(plan -> plan.earns() >= most - EQUAL * Math.max(1, Math.abs(most)))
+                .min(Comparator.comparingLong((Stocked plan) -> cost(plan.bought()))
+                        .thenComparingInt(plan -> Arrays.stream(plan.bought()).sum())).orElseThrow();
     }
 
     /** What purchases earn where orders are served as they come, at the counter that suits them. */

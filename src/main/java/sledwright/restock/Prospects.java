@@ -75,16 +75,6 @@ final class Prospects {
         return buys;
     }
 
-    List<RestockPlan.ClassUse> uses(Tally with) {
-        List<RestockPlan.ClassUse> uses = new ArrayList<>();
-        for (int k = 0; k < request.classes().size(); k++) {
-            int of = k;
-            with.used().get(k).entrySet().stream().max(Map.Entry.comparingByValue())
-                    .ifPresent(most -> uses.add(new RestockPlan.ClassUse(of, most.getKey().needed())));
-        }
-        return uses;
-    }
-
     private double used(String sku, int[] plan, Tally tally) {
         return Math.max(0, shelves.standing(sku) + bought(sku, plan) - tally.leftover().getOrDefault(sku, (double) shelves.standing(sku)));
     }
@@ -131,8 +121,8 @@ final class Prospects {
             int bought = bought(sku, plan);
             long worth = shelves.worth(sku).orElse(0);
             double left = shelves.standing(sku) + bought - used;
-            parts.add(new PartOutlook(sku, shelves.standing(sku), bought, used, worth, oneMore(sku, rowPrices),
-                    left * (worth - shelves.leftover(sku)), most(sku, most.get(sku), used > 0, plan, rowPrices)));
+            parts.add(new PartOutlook(sku, shelves.standing(sku), bought, used, with.deviation().getOrDefault(sku, 0.0), worth,
+                    oneMore(sku, rowPrices), left * (worth - shelves.leftover(sku)), most(sku, most.get(sku), used > 0, rowPrices)));
         }
         return parts;
     }
@@ -142,18 +132,12 @@ final class Prospects {
         return shelves.leftover(sku) + program.scarcity(sku, rowPrices);
     }
 
-    /** A price is worth paying, too, that one more unit brings in, or that the plan pays. */
-    private OptionalLong most(String sku, OptionalLong ceiling, boolean isUsed, int[] plan, double[] rowPrices) {
+    /** A price is worth paying, too, that one more unit brings in. */
+    private OptionalLong most(String sku, OptionalLong ceiling, boolean isUsed, double[] rowPrices) {
         LongStream.Builder prices = LongStream.builder();
         ceiling.ifPresent(prices);
         if (isUsed) {
             prices.add(Math.round(oneMore(sku, rowPrices)));
-        }
-        for (int o = 0; o < plan.length; o++) {
-            SupplyOffer offer = program.purchases().get(o).offer();
-            if (plan[o] > 0 && offer.sku().equals(sku)) {
-                prices.add(offer.unitCost());
-            }
         }
         return prices.build().max();
     }

@@ -1,7 +1,6 @@
 package sledwright.restock;
 
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import sledwright.domain.RestockRequest;
@@ -25,20 +24,18 @@ import sledwright.explain.Explanation;
  * @param builds    how many builds of all classes are known
  * @param courses   how many courses the plan was made on, and as many others it was tried on
  * @param late      whether time ran out before all was done
- * @param uses      the build that fills most orders of each class
  * @param heldBack  what the plan earns if orders are turned away whose parts are worth more to others
  */
 public record RestockPlan(RestockRequest request, List<Buy> buys, Expected with, Expected without, Expected gain, double bound,
                           double rounded, double roundedInSample, double hindsight, double inSample, boolean closed, int builds,
                           int courses, boolean late, List<ClassOutlook> classes, List<PartOutlook> parts, List<CurvePoint> curve,
-                          List<ClassUse> uses, Expected heldBack) {
+                          Expected heldBack) {
 
     public RestockPlan {
         buys = List.copyOf(buys);
         classes = List.copyOf(classes);
         parts = List.copyOf(parts);
         curve = List.copyOf(curve);
-        uses = List.copyOf(uses);
     }
 
     /** What all purchases cost. */
@@ -112,13 +109,14 @@ public record RestockPlan(RestockRequest request, List<Buy> buys, Expected with,
      * @param standing  units that the shop has or is sent already
      * @param bought    units that the plan buys
      * @param used      units that orders take, mean
+     * @param deviation of the units that orders take, from course to course
      * @param worth     what a unit is worth today
      * @param oneMore   what one more unit would add, its worth at the end included
      * @param lost      what the units that are left over lose, mean
      * @param mostPrice the highest price at which a unit is as good as doing without it, over all classes; empty: in none
      */
-    public record PartOutlook(String sku, int standing, int bought, double used, long worth, double oneMore, double lost,
-                              OptionalLong mostPrice) {
+    public record PartOutlook(String sku, int standing, int bought, double used, double deviation, long worth, double oneMore,
+                              double lost, OptionalLong mostPrice) {
 
         public boolean isDead() {
             return standing > 0 && used == 0;
@@ -137,9 +135,5 @@ public record RestockPlan(RestockRequest request, List<Buy> buys, Expected with,
      * @param margin expected
      */
     public record CurvePoint(long budget, long spent, Expected margin) {
-    }
-
-    /** What an order of a class takes most often: sku -> units. */
-    public record ClassUse(int demandClass, Map<String, Integer> needed) {
     }
 }

@@ -93,7 +93,7 @@ public final class Restocker {
                 shelves.catalog().amount(plans.cost(stocked.bought())), shelves.catalog().amount(stocked.budget()))));
         int[] plan = chosen.bought();
         Tally with = chosen.counter().serve(program, plan, tried);
-        Plans.Stocked nothing = plans.all().get(0);
+        Plans.Stocked nothing = plans.nothing();
         Tally without = nothing.counter().serve(program, nothing.bought(), tried);
         double offset = turnedAway(made);
         double[] prices = plans.pricesAt(plan);
@@ -106,8 +106,7 @@ public final class Restocker {
         return new RestockPlan(request, prospects.buys(plan, with), expected(with.margins()), expected(without.margins()),
                 expected(differences), relaxed.answer().bound() - offset, inHindsight(relaxed, near) - offset, plans.atItsCounter(near),
                 inHindsight(relaxed, plan) - offset, chosen.earns(), closed, choices.size(), made.size(), deadline.isOver(),
-                prospects.outlook(with, without), prospects.parts(plan, with, prices), curve(plans, program), prospects.uses(with),
-                heldBack);
+                prospects.outlook(with, without), prospects.parts(plan, with, prices), curve(plans, program), heldBack);
     }
 
     private List<CurvePoint> curve(Plans plans, Program program) {

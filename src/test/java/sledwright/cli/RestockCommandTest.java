@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.zip.ZipFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sledwright.browser.Browser;
@@ -91,6 +93,14 @@ class RestockCommandTest {
         Path book = folder.resolve("plan.xlsx");
         assertThat(Run.of("restock", file(folder).toString(), "--catalog", SHOP, "--format", "xlsx", "--output", book.toString()).code())
                 .isEqualTo(ExitCode.DONE);
-        assertThat(Files.readAllBytes(book)).startsWith('P', 'K');
+        assertThat(entry(book, "xl/workbook.xml")).contains("name=\"Plan\"");
+        assertThat(entry(book, "xl/sharedStrings.xml")).contains("Expected margin with the plan", "Expected margin if nothing is bought", "Gain", "Budget");
+        assertThat(entry(book, "xl/worksheets/sheet1.xml")).contains("<v>1500.00</v>");
+    }
+
+    private static String entry(Path book, String name) throws IOException {
+        try (ZipFile file = new ZipFile(book.toFile())) {
+            return new String(file.getInputStream(file.getEntry(name)).readAllBytes(), StandardCharsets.UTF_8);
+        }
     }
 }

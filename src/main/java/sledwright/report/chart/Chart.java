@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * What a chart shows: staircases over an axis that runs across, each with its spots.
+ * What a chart shows: lines over an axis that runs across, each with its spots.
  *
  * @param title       a heading
  * @param description one or two sentences that say what can be seen, for whoever does not see it
@@ -24,16 +24,30 @@ public record Chart(String title, String description, String across, String up, 
     }
 
     /**
-     * A staircase.
+     * A staircase; or, where spots are known no better than within some range, straight from spot to spot.
      *
-     * @param name  stands in the legend, which is drawn where there are several lines
-     * @param spots from left to right
+     * @param name   stands in the legend, which is drawn where there are several lines
+     * @param spots  from left to right
+     * @param ranges of the spots, drawn as a band with a bar at each; empty: a staircase
      */
-    public record Line(String name, List<Spot> spots) {
+    public record Line(String name, List<Spot> spots, List<Range> ranges) {
 
         public Line {
             spots = List.copyOf(spots);
+            ranges = List.copyOf(ranges);
+            if (!ranges.isEmpty() && ranges.size() != spots.size()) {
+                throw new IllegalArgumentException("%s spots and %s ranges".formatted(spots.size(), ranges.size()));
+            }
         }
+
+        /** A staircase. */
+        public Line(String name, List<Spot> spots) {
+            this(name, spots, List.of());
+        }
+    }
+
+    /** What lies between two heights. */
+    public record Range(double least, double most) {
     }
 
     /**

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import sledwright.report.chart.Chart.Line;
 import sledwright.report.chart.Chart.Mark;
+import sledwright.report.chart.Chart.Range;
 import sledwright.report.chart.Chart.Spot;
 
 /**
@@ -58,13 +59,18 @@ public final class SvgChart {
         this.use = use;
         List<Spot> spots = chart.lines().stream().flatMap(line -> line.spots().stream()).toList();
         across = Scale.of(min(spots.stream().map(Spot::across)), max(spots.stream().map(Spot::across)), 6);
-        up = Scale.of(min(spots.stream().map(Spot::up)), max(spots.stream().map(Spot::up)), 5);
+        up = Scale.of(min(heights()), max(heights()), 5);
         int digits = up.values().stream().mapToInt(tick -> up.label(tick, chart.locale()).length()).max().orElse(1);
         left = 18 + digits * DIGIT;
         top = use == Use.FILE ? 66 : 36;
         height = Math.max(HEIGHT + (use == Use.FILE ? 30 : 0), top + chart.lines().size() * LEGEND_ROW + BOTTOM);
         right = WIDTH - RIGHT - legendWidth();
         bottom = height - BOTTOM;
+    }
+
+    private Stream<Double> heights() {
+        return chart.lines().stream().flatMap(line -> Stream.concat(line.spots().stream().map(Spot::up),
+                line.ranges().stream().flatMap(range -> Stream.of(range.least(), range.most()))));
     }
 
     private static double min(Stream<Double> figures) {
@@ -122,7 +128,7 @@ public final class SvgChart {
         }
         axes();
         for (int i = 0; i < chart.lines().size(); i++) {
-            stairs(i);
+            line(i);
         }
         for (int i = 0; i < chart.lines().size(); i++) {
             spots(i);
@@ -153,22 +159,44 @@ public final class SvgChart {
         add("</g>");
     }
 
-    private void stairs(int line) {
+    private void line(int line) {
         List<Spot> spots = chart.lines().get(line).spots();
+        List<Range> ranges = chart.lines().get(line).ranges();
+        Look look = Look.of(line);
         if (spots.isEmpty()) {
             return;
         }
+        if (!ranges.isEmpty()) {
+            band(spots, ranges, look);
+        }
         StringBuilder path = new StringBuilder("M%s %s".formatted(n(x(spots.get(0).across())), n(y(spots.get(0).up()))));
         for (Spot spot : spots.subList(1, spots.size())) {
-            path.append("H%s V%s".formatted(n(x(spot.across())), n(y(spot.up()))));
+            path.append((ranges.isEmpty() ? "H%s V%s" : "L%s %s").formatted(n(x(spot.across())), n(y(spot.up()))));
         }
-        Look look = Look.of(line);
-        if (!several()) {
+        if (!several() && ranges.isEmpty()) {
             // More money than the last point's buys no more.
             path.append("H").append(n(right));
         }
         add("<path class=\"line %s\" d=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"%s\"%s/>", look.className(), path, look.light(),
                 several() ? "1.6" : "2", look.dashes().isEmpty() ? "" : " stroke-dasharray=\"" + look.dashes() + "\"");
+    }
+
+    /** The ranges of spots: shaded from one to the next, and a bar at each. */
+    private void band(List<Spot> spots, List<Range> ranges, Look look) {
+        StringBuilder edge = new StringBuilder();
+        StringBuilder bars = new StringBuilder();
+        for (int i = 0; i < spots.size(); i++) {
+            String x = n(x(spots.get(i).across()));
+            edge.append(i == 0 ? "M" : "L").append(x).append(' ').append(n(y(ranges.get(i).most())));
+            bars.append("M%s %sV%s".formatted(x, n(y(ranges.get(i).least())), n(y(ranges.get(i).most()))));
+        }
+        for (int i = spots.size() - 1; i >= 0; i--) {
+            edge.append("L%s %s".formatted(n(x(spots.get(i).across())), n(y(ranges.get(i).least()))));
+        }
+        add("<path aria-hidden=\"true\" class=\"band %s\" d=\"%sZ\" fill=\"%s\" fill-opacity=\"0.18\"/>", look.className(), edge,
+                look.light());
+        add("<path aria-hidden=\"true\" class=\"line %s\" d=\"%s\" fill=\"none\" stroke=\"%s\" stroke-width=\"1\"/>", look.className(),
+                bars, look.light());
     }
 
     private void spots(int line) {
@@ -338,8 +366,9 @@ public final class SvgChart {
                 """);
         for (int i = 0; i < Look.COUNT; i++) {
             Look look = Look.of(i);
-            style.append(".chart .line.%s { stroke: %s; }\n.chart .spot.%s { stroke: %s; fill: %s; }\n"
-                    .formatted(look.className(), look.dark(), look.className(), look.dark(), look.dark()));
+            style.append(".chart .line.%s { stroke: %s; }\n.chart .spot.%s { stroke: %s; fill: %s; }\n.chart .band.%s { fill: %s; }\n"
+                    .formatted(look.className(), look.dark(), look.className(), look.dark(), look.dark(), look.className(),
+                    look.dark()));
         }
         return style.append(".chart .spot.hollow { fill: #171b1e; }\n").toString();
     }

@@ -99,10 +99,14 @@ public final class RestockPage {
 
     private Chart chart() {
         List<Chart.Spot> spots = plan.curve().stream().map(this::spot).toList();
+        List<Chart.Range> ranges = plan.curve().stream().map(CurvePoint::margin).map(margin -> new Chart.Range(
+                view.amount(margin.mean() - margin.halfWidth()).doubleValue(),
+                view.amount(margin.mean() + margin.halfWidth()).doubleValue())).toList();
         return new Chart("Expected margin by budget",
-                "The margin that is expected with the best plan that was found within each of %s budgets. The table has every point."
+                ("The margin that is expected with the best plan that was found within each of %s budgets, and its 95 %% interval. The"
+                + " table has every point.")
                 .formatted(spots.size()), "Budget, " + view.currency(), "Expected margin, " + view.currency(), words.locale(), false,
-                List.of(new Chart.Line("margin", spots)));
+                List.of(new Chart.Line("margin", spots, ranges)));
     }
 
     private Chart.Spot spot(CurvePoint point) {

@@ -6,8 +6,9 @@ import sledwright.desk.view.RestockView;
 import sledwright.report.restock.RestockTables.Content;
 import sledwright.report.workbook.Workbooks;
 import sledwright.report.workbook.WorkbookSheet;
+import sledwright.restock.RestockPlan;
 
-/** A restocking plan as a workbook: a sheet for each table, and one that says what was reckoned with. */
+/** A restocking plan as a workbook: its main figures, a sheet for each table, and one that says what was reckoned with. */
 public final class RestockSheets {
 
     private RestockSheets() {
@@ -15,7 +16,7 @@ public final class RestockSheets {
 
     public static byte[] of(RestockView view) {
         int digits = Math.max(0, view.shop().currency().getDefaultFractionDigits());
-        List<WorkbookSheet> sheets = new ArrayList<>();
+        List<WorkbookSheet> sheets = new ArrayList<>(List.of(headline(view, digits)));
         for (Content content : RestockTables.of(view)) {
             sheets.add(new WorkbookSheet(content.name(), content.columns().stream().map(column -> switch (column.holds()) {
                 case MONEY -> WorkbookSheet.Column.amounts(column.header(), digits);
@@ -29,5 +30,25 @@ public final class RestockSheets {
                 .forEach(content -> about.add(List.of(content.name(), content.note())));
         sheets.add(new WorkbookSheet("About", List.of(WorkbookSheet.Column.of("What"), WorkbookSheet.Column.of("Says")), about));
         return Workbooks.of(view.plan().request().name() + ": what to stock", view.shop().pricedOn(), sheets);
+    }
+
+    /** What stands at the head of the other formats. */
+    private static WorkbookSheet headline(RestockView view, int digits) {
+        RestockPlan plan = view.plan();
+        List<List<Object>> rows = new ArrayList<>();
+        rows.add(List.of("To spend", view.amount(plan.cost()), ""));
+        if (plan.request().budget().isPresent()) {
+            rows.add(List.of("Budget", view.amount(plan.request().budget().getAsLong()), ""));
+        }
+        rows.add(row("Expected margin with the plan", plan.with(), view));
+        rows.add(row("Expected margin if nothing is bought", plan.without(), view));
+        rows.add(row("Gain", plan.gain(), view));
+        return new WorkbookSheet("Plan", List.of(WorkbookSheet.Column.of("Figure"),
+                WorkbookSheet.Column.amounts(view.currency(), digits),
+                WorkbookSheet.Column.amounts("Deviation, " + view.currency(), digits)), rows);
+    }
+
+    private static List<Object> row(String name, RestockPlan.Expected expected, RestockView view) {
+        return List.of(name, view.amount(expected.mean()), view.amount(expected.halfWidth()));
     }
 }

@@ -2,6 +2,7 @@ package sledwright.report.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
@@ -53,6 +54,17 @@ class SvgChartTest {
         assertThat(ticks).extracting(Element::getTextContent).contains("0", "10", "20", "30", "100", "500");
         assertThat(svg.getDocumentElement().getAttribute("role")).isEqualTo("img");
         assertThat(svg.getDocumentElement().getAttribute("aria-label")).isEqualTo("Cores by price. A staircase.");
+    }
+
+    @Test
+    void whatIsKnownWithinARangeIsALineWithItsBand() {
+        Line spread = new Line("all", line("all", 100, 10, 200, 20, 500, 30).spots(), List.of(new Chart.Range(5, 15), new Chart.Range(17, 23), new Chart.Range(25, 35)));
+        Document svg = read(SvgChart.of(chart(spread), SvgChart.Use.PICTURE));
+        assertThat(all(svg, "path", "band")).singleElement().satisfies(band -> assertThat(band.getAttribute("d")).matches("M\\S+ \\S+(L\\S+ \\S+?){5}Z"));
+        assertThat(all(svg, "path", "line")).extracting(line -> line.getAttribute("d")).satisfiesExactly(
+                bars -> assertThat(bars).matches("(M\\S+ [^V]+V[^M]+){3}"), line -> assertThat(line).matches("M\\S+ [^L]+(L\\S+ [^L]+){2}"));
+        assertThat(all(svg, "text", "soft")).extracting(Element::getTextContent).as("the axis holds the ranges").contains("40");
+        assertThatThrownBy(() -> new Line("all", spread.spots(), spread.ranges().subList(0, 1))).hasMessage("3 spots and 1 ranges");
     }
 
     @Test

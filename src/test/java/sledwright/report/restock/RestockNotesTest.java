@@ -26,7 +26,7 @@ class RestockNotesTest {
     private static RestockPlan plan(boolean closed, Expected heldBack) {
         RestockPlan made = Restocker.plan(JOB.catalog(), JOB.plan(), 0, Deadline.never(), line -> { });
         return new RestockPlan(made.request(), made.buys(), made.with(), made.without(), made.gain(), made.bound(), made.rounded(), made.roundedInSample(), made.hindsight(),
-                made.inSample(), closed, made.builds(), made.courses(), made.late(), made.classes(), made.parts(), made.curve(), made.uses(), heldBack);
+                made.inSample(), closed, made.builds(), made.courses(), made.late(), made.classes(), made.parts(), made.curve(), heldBack);
     }
 
     private static String notes(RestockPlan plan) {
