@@ -105,7 +105,7 @@ final class MemorySectionReader {
             row.missing("mts");
         }
         if (slotsPerChannel > 0 && fields.size() > slotsPerChannel) {
-            faults.add(row.place("mts"), "mts has %s speeds and a channel %s slots".formatted(fields.size(), slotsPerChannel));
+            faults.add(row.place("mts"), "mts has %s speeds, and a channel has slots for %s".formatted(fields.size(), slotsPerChannel));
         }
         return fields.stream().map(field -> field.whole(CatalogBounds.MTS, faults).orElse(0)).toList();
     }

@@ -66,7 +66,7 @@ final class PartTables {
         // Stacked modules count a logical rank for each layer; all others show at most what they carry.
         if (type != null && type != ModuleType.THREE_DS && ranks > 0 && logicalRanks > ranks) {
             row.field("logical_ranks").ifPresent(field ->
-                    field.fault("must be at most the %s ranks that the module carries".formatted(ranks), row.faults()));
+                    field.fault("must be at most %s, the ranks that the module carries".formatted(ranks), row.faults()));
         }
         return new MemoryModule(sku, row.text("description", sku), row.text("generation"), type,
                 row.whole("capacity_gb", CatalogBounds.CAPACITY_GB), ranks, logicalRanks, width(row),

@@ -131,7 +131,7 @@ final class PlatformReader {
             return Optional.empty();
         }
         if (!names.isEmpty() && names.size() != slots) {
-            faults.add(section.place("slot_names"), "memory.slot_names has %s names and needs %s: %s sockets x %s channels x %s slots"
+            faults.add(section.place("slot_names"), "memory.slot_names has %s names and needs %s: sockets %s x channels %s x slots %s"
                     .formatted(names.size(), slots, sockets, channels, slotsPerChannel));
         }
         return faults.since(before) ? Optional.empty()

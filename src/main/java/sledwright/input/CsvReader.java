@@ -98,7 +98,7 @@ public final class CsvReader {
             header(cells, place);
         } else if (cells.size() < width || cells.subList(width, cells.size()).stream().anyMatch(cell -> !cell.isEmpty())) {
             whole = false;
-            faults.add(place, "the row has %s cells, the header %s".formatted(cells.size(), width));
+            faults.add(place, "the row has %s, the header %s".formatted(cells.size() == 1 ? "1 cell" : cells.size() + " cells", width));
         } else {
             CsvTable.Row row = new CsvTable.Row(place, columns, cells, decimalComma, faults);
             if (cells.stream().anyMatch(CsvReader::hasControls)) {

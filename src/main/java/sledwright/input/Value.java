@@ -49,6 +49,13 @@ public sealed interface Value {
             return new Series(place, changed);
         }
 
+        /** The same values and one more. */
+        public Series with(Value value) {
+            List<Value> changed = new ArrayList<>(items);
+            changed.add(value);
+            return new Series(place, changed);
+        }
+
         @Override
         public String shape() {
             return "a list";

@@ -24,7 +24,7 @@ final class Overrides {
     private static final String LINES = "lines";
     private static final int LONGEST_SHOWN = 120;
     /** Sections whose keys are part numbers or slots. */
-    private static final Set<String> FREE = Set.of("on_hand", "modules");
+    private static final Set<String> FREE = Set.of("on_hand", "modules", "extras");
 
     private final Value value;
     private final Place place;
@@ -83,8 +83,8 @@ final class Overrides {
 
     /** What stands under a name, with the rest of the path set within. */
     private Value inside(Value section, String name, String rest) {
-        if (section instanceof Series series && name.equals(LINES)) {
-            return line(series, rest);
+        if (section instanceof Series series) {
+            return entry(series, name, rest);
         }
         if (section instanceof Group group && name.equals(LINES)) {
             return line(group, rest);
@@ -100,55 +100,68 @@ final class Overrides {
     private Group line(Group lines, String path) {
         boolean known = lines.values().keySet().stream().anyMatch(name -> begins(path, name));
         if (!known && (path.indexOf('.') >= 0 || value instanceof Nothing)) {
-            noSuchLine(path, "give its name", lines.values().keySet());
+            noSuch("line", path, "give its name", lines.values().keySet());
             return lines;
         }
         return value instanceof Nothing && lines.values().containsKey(path) ? lines.without(path) : set(lines, path, false);
     }
 
-    private void noSuchLine(String path, String right, Collection<String> names) {
+    private void noSuch(String what, String path, String right, Collection<String> names) {
         int point = path.indexOf('.');
-        faults.add(place, "there is no such line; %s%s"
-                .formatted(right, new Nearest(names).hint(point < 0 ? path : path.substring(0, point))));
+        faults.add(place, "there is no such %s; %s%s"
+                .formatted(what, right, new Nearest(names).hint(point < 0 ? path : path.substring(0, point))));
     }
 
-    /** Lines in a list, of which one is named or numbered from 0. */
-    private Series line(Series lines, String path) {
-        int index = index(lines, path);
+    /** A list, an entry of which is named or numbered from 0; the number behind the last adds a whole one. */
+    private Series entry(Series list, String listName, String path) {
+        int index = index(list, path);
+        if (path.equals(String.valueOf(list.items().size())) && !(value instanceof Nothing)) {
+            return list.with(value);
+        }
         if (index < 0) {
-            noSuchLine(path, "give its name or its number from 0", lines.items().stream().flatMap(line -> name(line).stream()).toList());
-            return lines;
+            noSuch(listName.equals(LINES) ? "line" : "entry of " + listName, path, right(list),
+                    list.items().stream().flatMap(entry -> name(entry).stream()).toList());
+            return list;
         }
-        Value line = lines.items().get(index);
-        String rest = path.substring(Math.min(path.length(), word(line, index, path).length() + 1));
+        Value entry = list.items().get(index);
+        String rest = path.substring(Math.min(path.length(), word(entry, index, path).length() + 1));
         if (rest.isEmpty()) {
-            return lines.with(index, value);
+            return list.with(index, value);
         }
-        return lines.with(index, inside(line, "lines." + word(line, index, path), rest));
+        return list.with(index, inside(entry, listName + "." + word(entry, index, path), rest));
     }
 
-    private static int index(Series lines, String path) {
+    private static String right(Series list) {
+        if (list.items().isEmpty()) {
+            return "it is empty";
+        }
+        boolean named = list.items().stream().anyMatch(entry -> name(entry).isPresent());
+        int last = list.items().size() - 1;
+        return named ? "give its name or its number from 0" : last == 0 ? "the only one is number 0" : "give its number, from 0 to " + last;
+    }
+
+    private static int index(Series list, String path) {
         int best = -1;
-        for (int index = 0; index < lines.items().size(); index++) {
-            Optional<String> name = name(lines.items().get(index));
+        for (int index = 0; index < list.items().size(); index++) {
+            Optional<String> name = name(list.items().get(index));
             if (name.isPresent() && begins(path, name.get())
-                    && (best < 0 || name.get().length() > name(lines.items().get(best)).orElseThrow().length())) {
+                    && (best < 0 || name.get().length() > name(list.items().get(best)).orElseThrow().length())) {
                 best = index;
             }
         }
-        for (int index = 0; best < 0 && index < lines.items().size(); index++) {
+        for (int index = 0; best < 0 && index < list.items().size(); index++) {
             best = begins(path, String.valueOf(index)) ? index : best;
         }
         return best;
     }
 
-    /** What the path calls a line: its name where it begins with that, else its number. */
-    private static String word(Value line, int index, String path) {
-        return name(line).filter(name -> begins(path, name)).orElse(String.valueOf(index));
+    /** What the path calls an entry: its name where it begins with that, else its number. */
+    private static String word(Value entry, int index, String path) {
+        return name(entry).filter(name -> begins(path, name)).orElse(String.valueOf(index));
     }
 
-    private static Optional<String> name(Value line) {
-        return line instanceof Group group && group.values().get("name") instanceof Scalar scalar ? Optional.of(scalar.text())
+    private static Optional<String> name(Value entry) {
+        return entry instanceof Group group && group.values().get("name") instanceof Scalar scalar ? Optional.of(scalar.text())
                 : Optional.empty();
     }
 

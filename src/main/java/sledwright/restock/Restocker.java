@@ -125,7 +125,8 @@ public final class Restocker {
         double[] start = earlier.map(known -> program.carriedPurchases(known.program(), known.answer().bought()))
                 .orElseGet(() -> new double[program.purchases().size()]);
         HindsightRelaxation.Answer answer = relaxation.solve(request.budget(), start, tolerance, MOST_ROUNDS, progress);
-        progress.accept("bound over %s builds on %s courses after %s".formatted(choices.size(), courses.size(),
+        progress.accept("bound over %s on %s after %s".formatted(
+                Numbers.counted(choices.size(), "build"), Numbers.counted(courses.size(), "course"),
                 Numbers.counted(answer.rounds(), "round")));
         return new Relaxed(program, hindsight, relaxation, answer);
     }

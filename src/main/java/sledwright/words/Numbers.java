@@ -42,6 +42,12 @@ public final class Numbers {
         return counted(number, one, one + "s");
     }
 
+    /** An amount of things, to two decimals: {@code 1 month}, {@code 1.5 months}. */
+    public static String counted(double amount, String one) {
+        Measure words = plain(amount);
+        return words + " " + (words.toString().equals("1") ? one : one + "s");
+    }
+
     /** A number of things: {@code 1 breach}, {@code 2 breaches}. */
     public static String counted(int number, String one, String several) {
         return number + " " + (number == 1 ? one : several);

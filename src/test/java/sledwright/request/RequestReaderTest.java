@@ -33,6 +33,7 @@ import sledwright.domain.Requirements;
 import sledwright.domain.Slot;
 import sledwright.domain.Supply;
 import sledwright.domain.Worth;
+import sledwright.domain.VolumeWish;
 import sledwright.input.Faults;
 import sledwright.input.FaultsException;
 import sledwright.input.Source;
@@ -132,6 +133,19 @@ class RequestReaderTest {
     void overridesMakeSectionsThatTheFileLacks() throws IOException {
         assertThat(request("kind: quote\n", "require.cores=24", "limit={price: 3}").require().cores()).isEqualTo(24);
         assertThat(request("kind: quote\n", "require.cores=24", "limit={price: 3}").limit().price()).hasValue(300);
+    }
+
+    /** Volumes by name or number, the rest by number; the number behind the last adds, nothing takes away. */
+    @Test
+    void overridesReachIntoLists() throws IOException {
+        String two = "kind: quote\nrequire: { storage: [ { name: system, usable_gb: 200, level: 1 }, { name: data, usable_gb: 900, level: 5 } ] }\n";
+        assertThat(request(two, "require.storage.data.usable_gb=800", "require.storage.0.level=0").equipment().volumes())
+                .extracting(volume -> volume.name() + " " + volume.level().label() + " " + volume.usableGb()).containsExactly("system 0 200.0", "data 5 800.0");
+        assertThat(request(two, "require.storage.system=").equipment().volumes()).extracting(VolumeWish::name).containsExactly("data");
+        assertThat(request(two, "require.storage.2={ name: more, usable_gb: 1, level: 0 }", "require.storage.more.level=1").equipment().volumes())
+                .extracting(volume -> volume.name() + volume.level().label()).containsExactly("system1", "data5", "more1");
+        assertThat(request("kind: quote\nplatforms: [REED-S]\n", "platforms.0=WREN-2").platforms()).containsExactly("WREN-2");
+        assertThat(request("kind: quote\n", "extras.RAILS=3").equipment().extras()).containsEntry("RAILS", 3);
     }
 
     @Test

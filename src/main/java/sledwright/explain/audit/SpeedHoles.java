@@ -38,9 +38,9 @@ final class SpeedHoles implements Audit.Check {
                         .collect(Collectors.toCollection(TreeSet::new));
                 if (!missing.isEmpty()) {
                     warnings.add(new Warning(id(), placed.parts().get(platform.sku()),
-                            "the speed table of %s has no row for %s with %s ranks, which modules of the catalogue carry.".formatted(
+                            "the speed table of %s has no row for %s with %s %s, which modules of the catalogue carry.".formatted(
                                     platform.sku(), type.label(), missing.stream().map(String::valueOf)
-                                    .collect(Collectors.joining(" or ")))));
+                                    .collect(Collectors.joining(" or ")), missing.equals(Set.of(1)) ? "rank" : "ranks")));
                 }
             }
             memory.speeds().stream().filter(SpeedHoles::rises)

@@ -123,8 +123,9 @@ public final class ComparePage {
     }
 
     private String open(CurveView curve) {
-        return "%sThe first %s of %s points are proved%s."
-                .formatted(curve.platform().map(sku -> sku + ": ").orElse(""), curve.proved(), curve.points().size(),
+        String proved = curve.proved() == 0 ? "No point is proved" : curve.proved() == 1 ? "The first point is proved"
+                : "The first %s of %s points are proved".formatted(curve.proved(), curve.points().size());
+        return "%s%s%s.".formatted(curve.platform().map(sku -> sku + ": ").orElse(""), proved,
                 curve.bound().map(bound -> "; nothing that gives more costs less than " + words.money(bound)).orElse(""));
     }
 

@@ -207,11 +207,12 @@ public final class CompareText {
 
     private void addTogether(TogetherView all) {
         page.heading("All figures together");
-        page.text("Each of these %s builds beats every cheaper one of them by %s %% in some figure, and none that does so is missing%s."
-                .formatted(
-                all.builds().size(), Numbers.plain(100 * all.share()), all.complete() ? "" : all.full()
-                        ? " below the price of the last: no more than these are looked for" : view.doubts().late()
-                        ? " so far as the time limit let the search come" : " so far as the search came"));
+        String reach = all.complete() ? "" : all.full() ? " below the price of the last: no more than these are looked for"
+                : view.doubts().late() ? " so far as the time limit let the search come" : " so far as the search came";
+        String share = Numbers.plain(100 * all.share()).toString();
+        page.text(all.builds().size() == 1 ? "No dearer build beats this one by %s %% in any figure%s.".formatted(share, reach)
+                : "Each of these %s builds beats every cheaper one of them by %s %% in some figure, and none that does so is missing%s."
+                .formatted(all.builds().size(), share, reach));
         shown.addAll(all.builds());
     }
 

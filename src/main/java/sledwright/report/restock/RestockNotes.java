@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import sledwright.desk.view.RestockView;
 import sledwright.restock.RestockPlan;
+import sledwright.words.Numbers;
 import sledwright.restock.RestockPlan.Expected;
 
 /** What is to be said of a restocking plan as a whole, in finished sentences under their headings. */
@@ -22,10 +23,11 @@ final class RestockNotes {
                 "On the courses it was made on, no plan within the budget earns more than %s, even if it fills orders knowing all that"
                 + " come. With such"
                 + " foresight whole quantities near the bound's own earn %s (%s below), and this plan %s (%s below). %s The bound is"
-                + " over the %s builds"
+                + " over the %s"
                 + " that the search found%s.").formatted(money(view, plan.bound()), view.amount(plan.rounded()),
                 RestockView.percent(plan.roundedGap()), view.amount(plan.hindsight()), RestockView.percent(plan.gap()), atTheCounter(view),
-                plan.builds(), plan.closed() ? "; at its shadow prices no other build earns more" : "; others may add to it"));
+                Numbers.counted(plan.builds(), "build"), plan.closed()
+                ? "; at its shadow prices no other build earns more" : "; others may add to it"));
         if (plan.heldBack().mean() > plan.with().mean() + plan.with().halfWidth()) {
             notes.put("Holding back",
                     ("Orders are served first come, first served. If those were turned away whose parts are worth more to others, the"

@@ -37,8 +37,8 @@ public final class RestockText {
     }
 
     private String write() {
-        page.text(Ink.HEAD, "%s: what to stock for %s months"
-                .formatted(plan.request().name(), Numbers.decimal(plan.request().horizonMonths())));
+        page.text(Ink.HEAD, "%s: what to stock for %s"
+                .formatted(plan.request().name(), Numbers.counted(plan.request().horizonMonths(), "month")));
         page.text("to spend: %s%s".formatted(money(plan.cost()), plan.request().budget().isPresent()
                 ? " of " + money(plan.request().budget().getAsLong()) : ""));
         page.text("expected margin: %s with the plan, %s without; %s more"

@@ -9,6 +9,7 @@ import sledwright.domain.Slot;
 import sledwright.rules.Machine;
 import sledwright.rules.Rule;
 import sledwright.rules.Violation;
+import sledwright.words.Numbers;
 
 /** {@value #ID}: within a channel ranks do not rise, nor, at equal ranks, does capacity. */
 public final class RankOrder extends Rule<Machine> {
@@ -37,8 +38,9 @@ public final class RankOrder extends Rule<Machine> {
                 MemoryModule after = filled.get(i).getValue();
                 if (!allows(before, after)) {
                     broken.add(broken(filled.get(i).getKey().name(),
-                            "Slot %s holds a module of %s GB with %s ranks behind one of %s GB with %s.",
-                            filled.get(i).getKey().name(), after.capacityGb(), after.ranks(), before.capacityGb(), before.ranks()));
+                            "Slot %s holds a module of %s GB with %s behind one of %s GB with %s.",
+                            filled.get(i).getKey().name(), after.capacityGb(), Numbers.counted(after.ranks(), "rank"),
+                            before.capacityGb(), before.ranks()));
                 }
             }
             return broken.stream();
