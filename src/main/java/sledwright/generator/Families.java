@@ -102,7 +102,7 @@ final class Families {
                 .forEach(sku -> fitted.put(sku, request.use().contains(sku) ? request.machines() : 1));
         ofEnclosures = request.use().stream().filter(sku -> catalog.enclosures().stream().anyMatch(enclosure -> enclosure.lists(sku)))
                 .collect(Collectors.toSet());
-        fittings = new Fittings(catalog, request, shelf, deadline, fitted);
+        fittings = new Fittings(catalog, request, shelf, deadline, market.kept(), fitted);
         housings = new Housings(catalog, request, shelf, ofEnclosures);
         platformSkus = catalog.platforms().stream().map(Platform::sku).collect(Collectors.toSet());
         processorSkus = catalog.processors().stream().map(Processor::sku).collect(Collectors.toSet());

@@ -13,6 +13,7 @@ import sledwright.domain.Drive;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.generator.draw.Shelf;
+import sledwright.generator.keep.Kept;
 import sledwright.generator.time.Deadline;
 
 /** The sets of drives, cards and extras that a request calls for, by platform and number of processors. */
@@ -22,8 +23,10 @@ public final class Fittings {
     private final Request request;
     private final Shelf shelf;
     private final Deadline deadline;
+    private final Kept kept;
     private final Map<Boolean, Map<Drive.Kind, DriveDraws>> draws = new HashMap<>();
     private final Map<String, Integer> wanted;
+    private final FittingsKey.Offered offered;
 
     /**
      * What is to be fitted out.
@@ -34,12 +37,14 @@ public final class Fittings {
     }
 
     /** @param wanted skus of drives, cards and extras that must be held, and in how many machines at least: all of them, or one */
-    public Fittings(Catalog catalog, Request request, Shelf shelf, Deadline deadline, Map<String, Integer> wanted) {
+    public Fittings(Catalog catalog, Request request, Shelf shelf, Deadline deadline, Kept kept, Map<String, Integer> wanted) {
         this.catalog = catalog;
         this.request = request;
         this.shelf = shelf;
         this.deadline = deadline;
+        this.kept = kept;
         this.wanted = wanted;
+        offered = FittingsKey.Offered.of(catalog, request, shelf, wanted);
     }
 
     /**
@@ -54,6 +59,10 @@ public final class Fittings {
         if (asksNothing && wanted.isEmpty() && platform.expansion().needs().isEmpty()) {
             return List.of(Fitted.NOTHING);
         }
+        return kept.get(new FittingsKey(offered, chassis), () -> find(chassis));
+    }
+
+    private List<Fitted> find(Chassis chassis) {
         VolumePlans volumes = new VolumePlans(catalog.labour(), request, chassis, draws(chassis.everyWeight), wanted.keySet(), deadline);
         List<Fitted> found = new ArrayList<>();
         for (CardPlan cards : new CardPlans(catalog, request, shelf, chassis, deadline).all(!request.equipment().volumes().isEmpty())) {

@@ -94,6 +94,11 @@ public final class MemoryMarket {
         return shelf;
     }
 
+    /** What is kept from request to request. */
+    public Kept kept() {
+        return kept;
+    }
+
     /**
      * The memory for so many processors on a platform under a kit, by module type, fastest first within each.
      *
