@@ -93,7 +93,8 @@ public final class Main implements Runnable {
                 .addSubcommand(new CompareCommand(terminal))
                 .addSubcommand(new SheetCommand(terminal))
                 .addSubcommand(new OrderCommand(terminal))
-                .addSubcommand(new RestockCommand(terminal));
+                .addSubcommand(new RestockCommand(terminal))
+                .addSubcommand(new ServeCommand(terminal));
         // Help stays plain: finding out what a terminal can show takes longer than showing it.
         return line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .setExpandAtFiles(false)

@@ -29,8 +29,13 @@ public final class Faults {
     }
 
     public void add(Place place, String message) {
+        add(place, message, "");
+    }
+
+    /** @param value the value that is wrong, as it was given */
+    public void add(Place place, String message, String value) {
         if (size < MOST) {
-            byFile.computeIfAbsent(place.file(), file -> new ArrayList<>()).add(new Fault(place, message));
+            byFile.computeIfAbsent(place.file(), file -> new ArrayList<>()).add(new Fault(place, message, value));
         } else if (size == MOST) {
             byFile.put("", List.of(new Fault(place.file(), 0, "and more; put the first %s right".formatted(MOST))));
         }

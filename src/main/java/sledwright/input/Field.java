@@ -110,7 +110,7 @@ public record Field(String name, String text, Place place, boolean decimalComma)
 
     /** Adds a fault that shows this value. */
     public void fault(String problem, Faults faults) {
-        faults.add(place, "%s \"%s\": %s".formatted(name, shown(text), problem));
+        faults.add(place, "%s \"%s\": %s".formatted(name, shown(text), problem), shown(text));
     }
 
     /** A text of the user's as a message shows it: short, without control characters. */

@@ -14,6 +14,8 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine;
+import sledwright.web.Servers;
+import sledwright.web.Wire;
 
 /** Everything that the program is known to say: by runs on the demo, by the documents' runs, and by what tests expect. */
 final class Heard {
@@ -49,11 +51,16 @@ final class Heard {
     }
 
     static Said everything() throws IOException {
-        return new Said(Stream.of(answers(), helps(), documents(), tests(), expectations()).flatMap(List::stream));
+        return new Said(Stream.of(answers(), served(), helps(), documents(), tests(), expectations()).flatMap(List::stream));
     }
 
     private static List<String> answers() {
         return QUESTIONS.stream().flatMap(question -> Arrays.stream(answer(question).split("\""))).toList();
+    }
+
+    /** What the server says of itself. */
+    private static List<String> served() {
+        return List.of(Wire.get(Servers.small().address(), "/api/openapi.json").body().split("\""));
     }
 
     private static String answer(String question) {

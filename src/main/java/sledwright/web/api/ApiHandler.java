@@ -1,0 +1,115 @@
+package sledwright.web.api;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.http.HttpMethod;
+import org.eclipse.jetty.server.Handler;
+import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.Response;
+import org.eclipse.jetty.util.Callback;
+import org.eclipse.jetty.util.Fields;
+import sledwright.desk.Desk;
+import sledwright.desk.Reply;
+import sledwright.desk.Terms;
+import sledwright.input.Source;
+import sledwright.web.http.AccessLine;
+import sledwright.web.http.RefusedException;
+import sledwright.web.http.Responses;
+import sledwright.web.work.Reception;
+
+/** Everything under {@code /api/}. */
+public final class ApiHandler extends Handler.Abstract.NonBlocking {
+
+    private static final String PREFIX = "/api/";
+    private static final String HEALTH = "/api/health";
+    private static final String READY = "{\"status\":\"ready\"}\n";
+
+    private final Supplier<Desk> desk;
+    private final Reception reception;
+    private final Map<String, Inquiry> inquiries = Inquiry.ALL.stream().collect(Collectors.toMap(one -> PREFIX + one.name(), one -> one));
+
+    /** @param desk where questions are asked at the moment */
+    public ApiHandler(Supplier<Desk> desk, Reception reception) {
+        this.desk = desk;
+        this.reception = reception;
+    }
+
+    @Override
+    public boolean handle(Request request, Response response, Callback callback) {
+        String path = Request.getPathInContext(request);
+        if (!path.startsWith(PREFIX)) {
+            return false;
+        }
+        try {
+            if (path.equals(HEALTH)) {
+                AccessLine.name(request, path);
+                requireMethod(request, "GET, HEAD", HttpMethod.GET, HttpMethod.HEAD);
+                Responses.json(200, READY, request, response, callback);
+            } else if (path.equals(OpenApi.ADDRESS)) {
+                AccessLine.name(request, path);
+                requireMethod(request, "GET, HEAD", HttpMethod.GET, HttpMethod.HEAD);
+                Responses.json(200, OpenApi.document(), request, response, callback);
+            } else {
+                ask(path, request, response, callback);
+            }
+        } catch (RefusedException refused) {
+            Responses.refusal(refused, request, response, callback);
+        }
+        return true;
+    }
+
+    private void ask(String path, Request request, Response response, Callback callback) {
+        Inquiry inquiry = inquiries.get(path);
+        if (inquiry == null) {
+            throw RefusedException.of(404, "the address", "", "is nothing that is answered here; questions are "
+                    + String.join(", ", inquiries.keySet().stream().sorted().toList()));
+        }
+        AccessLine.name(request, path);
+        requireMethod(request, "POST", HttpMethod.POST);
+        QueryOptions options = QueryOptions.of(query(request), inquiry.keys());
+        Terms terms = Terms.within(options.time(inquiry.seconds())).withSeed(options.seed());
+        String type = request.getHeaders().get(HttpHeader.CONTENT_TYPE);
+        // Refused before anything is read.
+        RequestBody.of(type, new byte[] {'{', '}'});
+        reception.serve(request, response, callback, inquiry.takesLong(), (body, visit) -> {
+            Source source = RequestBody.of(type, body);
+            String answer = answer(inquiry, source, options, terms.until(visit::isOver));
+            visit.finish(() -> Responses.json(200, answer, request, response, callback));
+        });
+    }
+
+    private String answer(Inquiry inquiry, Source source, QueryOptions options, Terms terms) {
+        return sound(inquiry.asking().ask(desk.get(), source, options, terms));
+    }
+
+    private static String sound(Reply<String> reply) {
+        if (reply instanceof Reply.Faulty<String> faulty) {
+            throw RefusedException.of(faulty.faults());
+        }
+        if (reply instanceof Reply.Misasked<String> misasked) {
+            throw RefusedException.of(List.of(Misaskings.fault(misasked.what())));
+        }
+        return ((Reply.Answered<String>) reply).answer();
+    }
+
+    private static Fields query(Request request) {
+        try {
+            return Request.extractQueryParameters(request);
+        } catch (IllegalArgumentException garbled) {
+            throw RefusedException.of(400, "the address", "", "has letters that are not UTF-8, or a % without two hexadecimal digits");
+        }
+    }
+
+    private static void requireMethod(Request request, String allowed, HttpMethod... methods) {
+        for (HttpMethod method : methods) {
+            if (method.is(request.getMethod())) {
+                return;
+            }
+        }
+        throw RefusedException.of(405, "the method", request.getMethod(), "is not taken here; it must be " + allowed)
+                .with("Allow", allowed);
+    }
+}

@@ -1,0 +1,40 @@
+package sledwright.web.http;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.http.HttpMethod;
+import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.Response;
+import org.eclipse.jetty.util.Callback;
+
+/** Whole answers. */
+public final class Responses {
+
+    public static final String JSON = "application/json";
+
+    private Responses() {
+    }
+
+    public static void json(int status, String text, Request request, Response response, Callback callback) {
+        bytes(status, JSON, text.getBytes(StandardCharsets.UTF_8), request, response, callback);
+    }
+
+    public static void bytes(int status, String type, byte[] body, Request request, Response response, Callback callback) {
+        response.setStatus(status);
+        response.getHeaders().put(HttpHeader.CONTENT_TYPE, type);
+        response.getHeaders().put(HttpHeader.CONTENT_LENGTH, body.length);
+        boolean withBody = !HttpMethod.HEAD.is(request.getMethod());
+        response.write(true, withBody ? ByteBuffer.wrap(body) : ByteBuffer.allocate(0), callback);
+    }
+
+    /** Says why a request is not answered. */
+    public static void refusal(RefusedException refused, Request request, Response response, Callback callback) {
+        refused.headers().forEach((name, value) -> response.getHeaders().put(name, value));
+        // What is left of the body is not read, so nothing else can come over this connection.
+        if (request.getLength() != 0) {
+            response.getHeaders().put(HttpHeader.CONNECTION, "close");
+        }
+        json(refused.status(), FaultsJson.of(refused.faults()), request, response, callback);
+    }
+}

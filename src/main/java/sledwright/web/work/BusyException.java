@@ -1,0 +1,9 @@
+package sledwright.web.work;
+
+/** So many questions wait already that one more is not taken. */
+public final class BusyException extends RuntimeException {
+
+    BusyException() {
+        super("too many questions wait", null, false, false);
+    }
+}

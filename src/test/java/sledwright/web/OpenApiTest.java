@@ -1,0 +1,71 @@
+package sledwright.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.net.URI;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import sledwright.web.api.Inquiry;
+
+/** What the description says is what the server does. */
+class OpenApiTest {
+
+    private static final URI SERVER = Servers.small().address();
+
+    private static JsonNode document() throws Exception {
+        Wire.Reply reply = Wire.get(SERVER, "/api/openapi.json");
+        assertThat(reply.status()).isEqualTo(200);
+        return new ObjectMapper().readTree(reply.body());
+    }
+
+    private static List<String> names(JsonNode node) {
+        List<String> names = new ArrayList<>();
+        node.fieldNames().forEachRemaining(names::add);
+        return names;
+    }
+
+    @Test
+    void everyPathIsServedAndNoOther() throws Exception {
+        JsonNode paths = document().get("paths");
+        assertThat(names(paths)).hasSize(Inquiry.ALL.size() + 2);
+        for (String path : names(paths)) {
+            assertThat(names(paths.get(path))).hasSize(1);
+            boolean get = paths.get(path).has("get");
+            assertThat(Wire.get(SERVER, path).status()).as(path).isEqualTo(get ? 200 : 405);
+            assertThat(Wire.post(SERVER, path, "application/json", "{}").status()).as(path).isEqualTo(get ? 405 : 400);
+        }
+        assertThat(Wire.post(SERVER, "/api/sheet", "application/json", "{}").status()).isEqualTo(404);
+    }
+
+    /** A key that is known is not among the faults; one that is not, is. */
+    @Test
+    void everyKeyIsTaken() throws Exception {
+        JsonNode paths = document().get("paths");
+        for (Inquiry inquiry : Inquiry.ALL) {
+            String path = "/api/" + inquiry.name();
+            for (JsonNode key : paths.get(path).get("post").get("parameters")) {
+                String value = switch (key.get("schema").get("type").asText()) {
+                    case "number" -> "1";
+                    case "boolean" -> "true";
+                    default -> "x";
+                };
+                assertThat(Wire.post(SERVER, path + "?" + key.get("name").asText() + "=" + value, "application/json", "{}").body())
+                        .as(key.toString()).doesNotContain("is no option of this question");
+                assertThat(key.get("description").asText()).endsWith(".");
+            }
+            assertThat(Wire.post(SERVER, path + "?unknown=1", "application/json", "{}").body()).contains("is no option of this question");
+        }
+    }
+
+    @Test
+    void refusalsAreOfTheShapeThatIsDescribed() throws Exception {
+        JsonNode fault = document().at("/components/schemas/Faults/properties/faults/items");
+        JsonNode said = new ObjectMapper().readTree(Wire.post(SERVER, "/api/quote", "application/json", "{}").body()).get("faults").get(0);
+        assertThat(names(said)).isEqualTo(names(fault.get("properties")));
+        List<String> statuses = names(document().at("/paths/~1api~1quote/post/responses"));
+        assertThat(statuses).contains("200", "400", "403", "405", "408", "409", "413", "415", "503");
+    }
+}

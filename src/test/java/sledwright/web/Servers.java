@@ -1,0 +1,43 @@
+package sledwright.web;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+import sledwright.samples.Folders;
+
+/** Servers that tests ask. Two are shared by the whole run, for nothing that they are asked changes them. */
+public final class Servers {
+
+    /** Roomy enough that no test which does not want to be refused is. */
+    public static final WebSettings.Bounds ROOMY = new WebSettings.Bounds(200_000, 8_192, Duration.ofSeconds(20), 64, 2, 64);
+
+    private static WebServer small;
+    private static WebServer demo;
+
+    private Servers() {
+    }
+
+    /** The small sample shop. */
+    public static synchronized WebServer small() {
+        small = small == null ? start(Folders.SHOP, ROOMY, new CopyOnWriteArrayList<>()) : small;
+        return small;
+    }
+
+    /** The demo shop. */
+    public static synchronized WebServer demo() {
+        demo = demo == null ? start(Path.of("catalogs/heronfold-yard"), ROOMY, new CopyOnWriteArrayList<>()) : demo;
+        return demo;
+    }
+
+    /** One of the caller's own, which the caller closes; a defect of the program is told in the log, too. */
+    public static WebServer start(Path shop, WebSettings.Bounds bounds, List<String> log) {
+        try {
+            return WebServer.start(new WebSettings(shop, "127.0.0.1", 0, bounds, log::add, defect -> log.add("defect: " + defect)));
+        } catch (IOException taken) {
+            throw new UncheckedIOException(taken);
+        }
+    }
+}
