@@ -25,6 +25,16 @@ public record OrderRequest(String name, List<OrderLine> lines, OptionalInt suppl
         }
     }
 
+    /** The same lines, whoever delivers. */
+    public OrderRequest withSuppliersMax(OptionalInt most) {
+        return new OrderRequest(name, lines, most, deliveryCharge, modulePartCharge, onHand);
+    }
+
+    /** The same order of other lines. */
+    public OrderRequest withLines(List<OrderLine> others) {
+        return new OrderRequest(name, others, suppliersMax, deliveryCharge, modulePartCharge, onHand);
+    }
+
     /** Machines of all lines. */
     public int machines() {
         return lines.stream().mapToInt(OrderLine::machines).sum();

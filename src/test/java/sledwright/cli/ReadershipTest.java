@@ -126,6 +126,18 @@ class ReadershipTest {
                 .doesNotContain("To pick");
     }
 
+    /** What lies in the machines that were asked for is the customer's matter; how many suppliers and bays there are is not. */
+    @Test
+    void ofWhatIsInTheWayCustomersAreToldTheirPart() {
+        String file = "src/test/resources/sentences/files/few-suppliers.yaml";
+        for (String reader : List.of("shop", "customer")) {
+            assertThat(Run.of("order", file, "--for", reader).out().contains("supplier")).as(reader).isEqualTo(reader.equals("shop"));
+            assertThat(Run.of("order", file, "--set", "suppliers_max=3", "--set", "lines.web.machines=4", "--for", reader).out().contains("in stock have 4 bays"))
+                    .as(reader).isEqualTo(reader.equals("shop"));
+            assertThat(Run.of("order", file, "--set", "suppliers_max=3", "--set", "lines.web.forbid=[FEED-L]", "--for", reader).out()).contains("No enclosure feeds");
+        }
+    }
+
     @Test
     void optionsThatContradictAreNamed() throws IOException {
         Files.writeString(folder.resolve("asked.yaml"), "kind: quote\ncatalog: shop\n" + ASKED);

@@ -108,7 +108,7 @@ final class CpSatEnclosures {
     }
 
     /** Microwatts that the sleds of an enclosure may take together; negative where it can't run at all. */
-    private static long capacity(Enclosure enclosure, Supply supply, boolean lowLine) {
+    static long capacity(Enclosure enclosure, Supply supply, boolean lowLine) {
         double one = lowLine ? supply.lowLineWatts() : supply.watts();
         double delivered = one * (supply.count() - supply.redundant());
         double most = enclosure.budgetW() == 0 ? delivered : Math.min(delivered, enclosure.budgetW());

@@ -98,6 +98,14 @@ final class CpSatOrder {
         return model.solve(effort);
     }
 
+    /** The least cost of an order that delivers so much, by the priority of its machines. */
+    static Answer cheapestOf(RandomOrder that, List<List<Machine>> machines, long weight, Effort effort) {
+        CpSatOrder model = new CpSatOrder(that, machines, false);
+        model.model.addEquality(model.weight.build(), weight);
+        model.model.minimize(model.cost.build());
+        return model.solve(effort);
+    }
+
     /** The most that can be delivered, by the priority of its machines. */
     static Answer most(RandomOrder that, List<List<Machine>> machines, Effort effort) {
         CpSatOrder model = new CpSatOrder(that, machines, false);

@@ -87,8 +87,8 @@ record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
         lines.replaceAll(line -> enclosures.isEmpty() || others.nextInt(3) > 0 ? line : without(line, enclosures.get(others.nextInt(enclosures.size())), others));
         SplittableRandom wishes = new SplittableRandom(-seed);
         lines.replaceAll(line -> populated(line, wishes));
-        OrderRequest order = new OrderRequest("random", lines, random.nextInt(5) == 0 ? OptionalInt.of(random.nextInt(1, 3)) : OptionalInt.empty(),
-                random.nextInt(4) == 0 ? random.nextInt(1, 60) * (seed % 3 == 0 ? DEAR : 100) : 0, random.nextInt(5) == 0 ? random.nextInt(1, 8) * 100 : 0, own);
+        OrderRequest order = new OrderRequest("random", lines, random.nextInt(4) == 0 ? OptionalInt.of(random.nextInt(1, 3)) : OptionalInt.empty(),
+                random.nextInt(4) == 0 ? random.nextInt(1, 60) * (seed % 3 == 0 ? DEAR : 100) : 0, random.nextInt(3) == 0 ? random.nextInt(1, 13) * 100 : 0, own);
         boolean shelf = others.nextInt(3) == 0;
         return new RandomOrder(seed, shelf ? catalog.withSuppliers(new SupplierNames(Map.of(), Set.of(others.nextInt(2) == 0 ? "birch" : "cedar"))) : catalog, order);
     }
@@ -165,7 +165,8 @@ record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
             List<Supply> supplies = new ArrayList<>();
             for (int j = random.nextInt(2) + 1; j > 0; j--) {
                 int count = random.nextInt(1, 4);
-                double watts = random.nextInt(6, 20) * 50;
+                // Some feed not even one sled.
+                double watts = random.nextInt(random.nextInt(4) == 0 ? 2 : 6, 20) * 50;
                 supplies.add(new Supply("F" + i + j, "random feed", count, count > 1 && random.nextBoolean() ? 1 : 0, watts,
                         random.nextInt(3) == 0 ? 0 : watts * 0.75, new TreeMap<>(Map.of())));
                 offer(random, "F" + i + j, random.nextInt(1000, 4000), stock * 4, lots);

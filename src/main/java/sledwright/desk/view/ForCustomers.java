@@ -38,11 +38,16 @@ public final class ForCustomers {
 
     public static OrderView of(OrderView view) {
         return new OrderView(view.request(), view.currency(), view.status(), view.machines(), view.best(), view.charge(), view.worth(),
-                view.bound(), view.gapPercent(), view.cost(), each(view.lines(), ForCustomers::of),
+                view.bound(), view.gapPercent(), view.ended(), view.cost(), each(view.lines(), ForCustomers::of),
                 each(view.enclosures(), housed -> new Housed(housed.number(), housed.sku(), housed.name(), housed.bays(), housed.supply(),
                         housed.supplies(), housed.sleds(), housed.price(), of(housed.lines()))), of(view.picks()), List.of(), List.of(),
-                view.shortage().map(lack -> new Shortage(lack.most(), List.of(), lack.later().map(later ->
-                        new Later(later.price(), later.leadDays(), of(later.purchases()))))));
+                view.shortage().map(ForCustomers::of));
+    }
+
+    /** Neither how many suppliers there would be nor what stands in stock is told, but that no enclosure feeds a sled is. */
+    private static Shortage of(Shortage lack) {
+        return new Shortage(lack.most(), lack.looked(), lack.causes().stream().filter(OrderView.Cause::isOfMachines).toList(), List.of(),
+                lack.later().map(later -> new Later(later.price(), later.leadDays(), of(later.purchases()))));
     }
 
     private static Filled of(Filled line) {

@@ -17,8 +17,9 @@ import sledwright.planner.order.OrderStatus;
  * @param best       the figure that is brought down: the price, with {@code charge}, less {@code worth}; empty where nothing is delivered
  * @param charge     what further part numbers of memory module in one machine count, without being part of the price
  * @param worth      of what machines of best-value lines have beyond what is asked
- * @param bound      no order of all machines has a lesser figure; empty where not known
+ * @param bound      no order that delivers as much has a lesser figure; empty where not known
  * @param gapPercent by how much of it the figure could be better at most; empty where not known
+ * @param ended      why the search ended
  * @param cost       of what is delivered
  * @param enclosures what houses the sleds
  * @param picks      parts by lot over the whole order
@@ -27,8 +28,10 @@ import sledwright.planner.order.OrderStatus;
  * @param shortage   what is lacking; empty where all machines are delivered
  */
 public record OrderView(String request, String currency, OrderStatus status, int machines, Optional<BigDecimal> best, BigDecimal charge,
-        BigDecimal worth, Optional<BigDecimal> bound, Optional<BigDecimal> gapPercent, Cost cost, List<Filled> lines,
-        List<Housed> enclosures, List<Line> picks, List<Delivery> suppliers, List<Scarce> scarce, Optional<Shortage> shortage) {
+        BigDecimal worth,
+                        Optional<BigDecimal> bound, Optional<BigDecimal> gapPercent, OrderOutcome.End ended, Cost cost, List<Filled> lines,
+                        List<Housed> enclosures, List<Line> picks, List<Delivery> suppliers, List<Scarce> scarce,
+                                Optional<Shortage> shortage) {
 
     public OrderView {
         lines = List.copyOf(lines);
@@ -142,11 +145,28 @@ public record OrderView(String request, String currency, OrderStatus status, int
     /**
      * What an order lacks.
      *
-     * @param most  whether it is proved that no order delivers more, machines counted by their priority
-     * @param lacks units beyond the stock that would do
-     * @param later a whole order that waits; empty where none was found
+     * @param most   whether it is proved that no order delivers more, machines counted by their priority
+     * @param looked whether there was time to find out all the rest
+     * @param causes what besides stock keeps machines from being delivered
+     * @param lacks  units beyond the stock that would do
+     * @param later  a whole order that waits; empty where none was found
      */
-    public record Shortage(boolean most, List<Lack> lacks, Optional<Later> later) {
+    public record Shortage(boolean most, boolean looked, List<Cause> causes, List<Lack> lacks, Optional<Later> later) {
+    }
+
+    /**
+     * A limit that is in the way.
+     *
+     * @param limit   its identifier
+     * @param line    where it is one line's
+     * @param message a finished sentence
+     */
+    public record Cause(String limit, Optional<String> line, String message) {
+
+        /** Whether it lies in the machines that were asked for, and not in stock or suppliers. */
+        public boolean isOfMachines() {
+            return line.isPresent();
+        }
     }
 
     /** @param byLine name of a line -> units */

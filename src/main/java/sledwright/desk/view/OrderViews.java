@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import sledwright.desk.view.OrderView.Cause;
 import sledwright.desk.view.OrderView.Cost;
 import sledwright.desk.view.OrderView.Delivery;
 import sledwright.desk.view.OrderView.Filled;
@@ -35,13 +36,18 @@ import sledwright.domain.Request;
 import sledwright.explain.Explanation;
 import sledwright.metrics.Figures;
 import sledwright.metrics.OrderPrice;
+import sledwright.metrics.Quantity;
 import sledwright.metrics.SurplusWorth;
 import sledwright.planner.order.OrderOutcome;
 import sledwright.planner.order.OrderOutcome.Fill;
 import sledwright.planner.order.OrderOutcome.LineFill;
 import sledwright.planner.order.OrderOutcome.Price;
 import sledwright.planner.order.OrderOutcome.Shortages;
+import sledwright.planner.order.OrderOutcome.TooFewBays;
+import sledwright.planner.order.OrderOutcome.TooFewSuppliers;
+import sledwright.planner.order.OrderOutcome.Unfed;
 import sledwright.planner.order.OrderStatus;
+import sledwright.words.Numbers;
 
 /** Makes the view of one outcome: numbers its machines, gives each sled its bay, and shares out what lots cost. */
 final class OrderViews {
@@ -67,8 +73,9 @@ final class OrderViews {
         List<Filled> lines = outcome.lines().stream().map(this::line).toList();
         boolean nothing = outcome.delivered() == 0;
         return new OrderView(outcome.order().name(), catalog.currency().getCurrencyCode(), status(), outcome.order().machines(),
-                nothing ? Optional.empty() : amount(outcome.best()), catalog.amount(charge()), catalog.amount(worth()),
-                amount(outcome.bound()), gapPercent(), cost(outcome.price()), lines, enclosures(), parts(outcome.picks()), suppliers(),
+                nothing ? Optional.empty() : amount(outcome.best()), catalog.amount(charge()), catalog.amount(worth()), nothing
+                        ? Optional.empty() : amount(outcome.bound()), gapPercent(), outcome.ended(), cost(outcome.price()), lines,
+                enclosures(), parts(outcome.picks()), suppliers(),
                 outcome.scarce().stream().map(scarce -> new Scarce(scarce.sku(), catalog.amount(scarce.saves()))).toList(),
                 outcome.missing() == 0 ? Optional.empty() : Optional.of(shortage(outcome.shortages())));
     }
@@ -217,9 +224,36 @@ final class OrderViews {
     }
 
     private Shortage shortage(Shortages shortages) {
-        return new Shortage(shortages.most(), shortages.parts().stream().map(lack -> new Lack(lack.sku(),
+        List<Cause> causes = new ArrayList<>();
+        shortages.suppliers().ifPresent(few -> causes.add(cause(few)));
+        shortages.enclosures().unfed().forEach(unfed -> causes.add(cause(unfed)));
+        shortages.enclosures().bays().ifPresent(few -> causes.add(cause(few)));
+        return new Shortage(shortages.most(), shortages.looked(), causes, shortages.parts().stream().map(lack -> new Lack(lack.sku(),
                 catalog.part(lack.sku()).orElseThrow().description(), lack.units(), lack.byLine())).toList(),
-                Optional.ofNullable(shortages.later()).map(later -> new Later(catalog.amount(later.price()), later.leadDays(),
+                shortages.later().map(later -> new Later(catalog.amount(later.price()), later.leadDays(),
                         Lines.parts(later.purchases(), Pick::unitPrice, catalog))));
+    }
+
+    private Cause cause(TooFewSuppliers few) {
+        return new Cause("suppliers_max", Optional.empty(), "The order allows %s; from %s all machines can be delivered%s.".formatted(
+                Numbers.counted(few.allowed(), "supplier"), Numbers.counted(few.enough(), "supplier"),
+                few.price().isPresent() ? " for %s %s".formatted(catalog.amount(few.price().getAsLong()),
+                catalog.currency().getCurrencyCode()) : ", with the units that are lacking besides"));
+    }
+
+    private static Cause cause(Unfed unfed) {
+        double withEnclosureW = Quantity.rounded(unfed.sledW() + unfed.baseW());
+        return new Cause("enclosure-power", Optional.of(unfed.line()),
+                "No enclosure feeds even one sled of %s: the lightest loads %s W, with %s itself %s W; its %s x %s deliver %s W."
+                .formatted(unfed.line(), Numbers.plain(unfed.sledW()), unfed.enclosure(), Numbers.plain(withEnclosureW),
+                unfed.supplies(), unfed.supply(), Numbers.plain(unfed.deliversW())));
+    }
+
+    private static Cause cause(TooFewBays few) {
+        String sleds = Numbers.counted(few.sleds(), "sled");
+        String bays = Numbers.counted(few.bays(), "bay");
+        return new Cause("enclosure-bays", Optional.empty(), few.sleds() > few.bays()
+                ? "All machines together are %s; the enclosures in stock that take them have %s.".formatted(sleds, bays)
+                : "The enclosures in stock have %s for %s, but do not feed so many, or lack supplies.".formatted(bays, sleds));
     }
 }

@@ -29,7 +29,7 @@ public final class Deadline {
     /** The moment at which one of so many equal parts of the time that is left is over. */
     public Deadline share(int parts) {
         long left = leftNanos.getAsLong();
-        return left == FOREVER ? this : in(Duration.ofNanos(Math.max(0, left) / parts));
+        return left == FOREVER ? this : in(Duration.ofNanos(Math.max(0, left) / parts)).or(this::isOver);
     }
 
     /** The same moment, or an earlier one at which somebody asks for what there is; once asked, always asked. */

@@ -5,12 +5,16 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.ToIntFunction;
+import java.util.stream.Collectors;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
+import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.Lot.PriceBreak;
 import sledwright.domain.OrderLine;
@@ -23,6 +27,7 @@ import sledwright.planner.order.OrderOutcome.Lack;
 import sledwright.planner.order.OrderOutcome.Later;
 import sledwright.planner.order.OrderOutcome.LineFill;
 import sledwright.planner.order.OrderOutcome.Shortages;
+import sledwright.planner.order.OrderOutcome.TooFewSuppliers;
 import sledwright.planner.order.fill.Suppliers;
 import sledwright.planner.order.fill.Tally;
 import sledwright.planner.order.market.Columns;
@@ -42,6 +47,15 @@ final class Lacking {
     /** Minor units: more than any machine costs. */
     private static final long DEAR = 1_000_000;
 
+    private static final int NO_LIMIT_UNITS = 1_000_000;
+    private static final ToIntFunction<String> NO_LIMIT = sku -> NO_LIMIT_UNITS;
+
+    /** Minor units for each machine that an order which waits may be above the least. */
+    private static final int LITTLE = 100;
+
+    /** No question takes more than one of so many shares of the time that is left. */
+    private static final int SHARES = 3;
+
     private final Catalog catalog;
     private final OrderRequest order;
     private final Search search;
@@ -56,22 +70,50 @@ final class Lacking {
         this.deadline = deadline;
     }
 
-    /** @param delivered as much as there is stock for */
-    Shortages of(Tally delivered) {
-        boolean most = isMost(delivered);
-        Catalog more = withMissing();
-        Tally filled = solve(more, order);
-        List<String> impossible = filled.market().lines().stream().map(OrderLine::name)
-                .filter(name -> filled.missing(index(name)) > 0).toList();
-        return new Shortages(most, lacks(filled), impossible, later());
+    /**
+     * @param delivered as much as there is stock for
+     * @param most      whether that is proved to be the most already
+     */
+    Shortages of(Tally delivered, boolean most) {
+        if (deadline.isOver()) {
+            return Shortages.unknown(most);
+        }
+        boolean proved = most || isMost(delivered);
+        Tally filled = solve(withMissing(catalog, NO_LIMIT), order.withSuppliersMax(OptionalInt.empty()), DEAR / 2 * ScaledMoney.ONE);
+        List<Lack> lacks = lacks(filled);
+        Optional<TooFewSuppliers> suppliers = filled.missing() == 0 ? tooFew(filled, lacks) : Optional.empty();
+        return new Shortages(proved, !deadline.isOver(), lacks, suppliers, new Sheltering(catalog, order, search, deadline).of(filled,
+                lacks), later());
+    }
+
+    /** Whether more suppliers are what it takes, when the units that are lacking are there. */
+    private Optional<TooFewSuppliers> tooFew(Tally filled, List<Lack> lacks) {
+        int allowed = order.suppliersMax().orElse(Integer.MAX_VALUE);
+        int used = new Suppliers(filled.market()).used(filled).size();
+        Map<String, Integer> units = lacks.stream().collect(Collectors.toMap(Lack::sku, Lack::units));
+        Catalog supplied = withMissing(catalog, sku -> units.getOrDefault(sku, 0));
+        for (int suppliers = allowed; suppliers < used; suppliers++) {
+            Tally tried = solve(supplied, order.withSuppliersMax(OptionalInt.of(suppliers)), Long.MAX_VALUE / 4);
+            if (tried.missing() == 0) {
+                return suppliers == allowed ? Optional.empty() : Optional.of(tooFew(suppliers, tried, lacks));
+            }
+        }
+        return used > allowed ? Optional.of(tooFew(used, filled, lacks)) : Optional.empty();
+    }
+
+    private TooFewSuppliers tooFew(int enough, Tally found, List<Lack> lacks) {
+        Assembly assembly = new Assembly(found);
+        return new TooFewSuppliers(order.suppliersMax().orElseThrow(), enough,
+                lacks.isEmpty() ? OptionalLong.of(assembly.price(assembly.lines(), enough).total()) : OptionalLong.empty());
     }
 
     private int index(String line) {
         return order.lines().stream().map(OrderLine::name).toList().indexOf(line);
     }
 
-    private Tally solve(Catalog shop, OrderRequest asked) {
-        return new OrderSolver(shop, asked, search.on(shop), seed, deadline, now -> { }).solve();
+    /** @param close what an order may be above the least, scaled */
+    private Tally solve(Catalog shop, OrderRequest asked, long close) {
+        return new OrderSolver(shop, asked, search.on(shop), seed, deadline.share(SHARES), now -> { }).solve(close);
     }
 
     /** Whether no order delivers machines of more weight, by the bound of an order whose parts are free. */
@@ -90,20 +132,27 @@ final class Lacking {
         return generation.bound() > missing - ScaledMoney.ONE;
     }
 
-    /** The shop with as many more of every part as may be wanted, each dearer than any machine, so that few are taken. */
-    private Catalog withMissing() {
+    /** What a unit that is lacking counts beside its price: no delivery is saved and no machine mixed for it. */
+    private long dear() {
+        Market market = new Market(catalog, order);
+        return DEAR + order.deliveryCharge() * market.suppliers().size() + order.modulePartCharge();
+    }
+
+    /** The shop with more of every part, each unit dearer than any machine, so that few are taken. */
+    private Catalog withMissing(Catalog shop, ToIntFunction<String> most) {
         Map<String, List<Lot>> lots = new HashMap<>();
-        catalog.parts().forEach(part -> {
-            List<Lot> all = new ArrayList<>(catalog.lots(part.sku()));
-            if (!all.isEmpty()) {
-                long price = all.stream().flatMap(lot -> lot.breaks().stream()).mapToLong(PriceBreak::unitPrice).max().orElse(0) + DEAR;
-                int units = (int) Math.min(1_000_000, 64L * order.machines());
-                all.add(new Lot(part.sku(), MISSING, MISSING, Condition.NEW, units, 0,
-                        List.of(new PriceBreak(1, price, OptionalLong.empty())), true));
-                lots.put(part.sku(), all);
+        long dear = dear();
+        shop.parts().forEach(part -> {
+            List<Lot> all = new ArrayList<>(shop.lots(part.sku()));
+            int units = (int) Math.min(most.applyAsInt(part.sku()), 64L * order.machines());
+            if (!all.isEmpty() && units > 0) {
+                long price = all.stream().flatMap(lot -> lot.breaks().stream()).mapToLong(PriceBreak::unitPrice).max().orElse(0) + dear;
+                all.add(new Lot(part.sku(), MISSING, MISSING, Condition.NEW, units, 0, List.of(new PriceBreak(1, price,
+                        OptionalLong.empty())), true));
             }
+            lots.put(part.sku(), all);
         });
-        return catalog.withLots(lots);
+        return shop.withLots(lots);
     }
 
     private List<Lack> lacks(Tally filled) {
@@ -123,12 +172,14 @@ final class Lacking {
     }
 
     /** The cheapest whole order if every line waited as long as it takes. */
-    private Later later() {
-        OrderRequest waiting = new OrderRequest(order.name(), order.lines().stream().map(Lacking::waiting).toList(), order.suppliersMax(),
-                order.deliveryCharge(), order.modulePartCharge(), order.onHand());
-        Tally tally = solve(catalog, waiting);
+    private Optional<Later> later() {
+        if (order.lines().stream().map(OrderLine::request).map(Request::limit).noneMatch(this::refusesLate)) {
+            return Optional.empty();
+        }
+        Tally tally = solve(catalog, order.withLines(order.lines().stream().map(Lacking::waiting).toList()),
+                order.machines() * LITTLE * ScaledMoney.ONE);
         if (tally.missing() > 0) {
-            return null;
+            return Optional.empty();
         }
         Assembly assembly = new Assembly(tally);
         List<LineFill> lines = assembly.lines();
@@ -140,8 +191,15 @@ final class Lacking {
         }
         List<Pick> purchases = late.entrySet().stream().map(entry -> new Pick(entry.getKey(), entry.getValue()))
                 .sorted(Comparator.comparing(Pick::sku).thenComparing(pick -> pick.lot().lot())).toList();
-        return new Later(assembly.price(lines, new Suppliers(tally.market()).used(tally).size()).total(), purchases,
-                purchases.stream().mapToInt(pick -> pick.lot().leadDays()).max().orElse(0));
+        return Optional.of(new Later(assembly.price(lines, new Suppliers(tally.market()).used(tally).size()).total(), purchases,
+                purchases.stream().mapToInt(pick -> pick.lot().leadDays()).max().orElse(0)));
+    }
+
+    /** Whether some lot is refused for its lead time alone. */
+    private boolean refusesLate(Limits limit) {
+        Pool asked = Pool.of(limit);
+        Pool waiting = Pool.of(limit.withLeadDays(OptionalInt.empty()));
+        return catalog.lots().values().stream().flatMap(List::stream).anyMatch(lot -> waiting.accepts(lot) && !asked.accepts(lot));
     }
 
     private static OrderLine waiting(OrderLine line) {

@@ -2,6 +2,8 @@ package sledwright.planner.order;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
@@ -16,7 +18,8 @@ import sledwright.metrics.Figures;
  *
  * @param status     whether all machines are delivered and whether nothing cheaper exists
  * @param best       price, less what is of worth beyond what is asked and with what further module part numbers count against it
- * @param bound      no order of all machines has a lesser figure; NaN where not known or where machines are missing
+ * @param bound      no order that delivers as much has a lesser figure; NaN where not known
+ * @param ended      why the search ended where nothing is proved
  * @param lines      one for each line of the order, in its order
  * @param enclosures what houses the sleds
  * @param picks      units by lot over the whole order; a lot stands once, so that its pick tells the price of its units
@@ -24,9 +27,10 @@ import sledwright.metrics.Figures;
  * @param scarce     parts of which more would make the order cheaper, the one that saves most first; empty where machines are missing
  * @param shortages  what is lacking where machines are missing
  */
-public record OrderOutcome(OrderRequest order, Catalog catalog, OrderStatus status, double best, double bound, Price price,
-        List<LineFill> lines, List<FilledEnclosure> enclosures, List<Pick> picks, Set<String> suppliers, List<Scarce> scarce,
-        Shortages shortages) {
+public record OrderOutcome(OrderRequest order, Catalog catalog, OrderStatus status, double best, double bound, End ended, Price price,
+        List<LineFill> lines,
+                           List<FilledEnclosure> enclosures, List<Pick> picks, Set<String> suppliers, List<Scarce> scarce,
+                                   Shortages shortages) {
 
     public OrderOutcome {
         lines = List.copyOf(lines);
@@ -34,6 +38,9 @@ public record OrderOutcome(OrderRequest order, Catalog catalog, OrderStatus stat
         picks = List.copyOf(picks);
         scarce = List.copyOf(scarce);
     }
+
+    /** Why a search ends. */
+    public enum End { PROVED, TIME, NOTHING_LEFT }
 
     /** Machines that are delivered. */
     public int delivered() {
@@ -105,14 +112,59 @@ public record OrderOutcome(OrderRequest order, Catalog catalog, OrderStatus stat
     /**
      * What is lacking where machines are missing.
      *
-     * @param most       whether it is proved that no order delivers more, machines counted by their priority
-     * @param parts      what further units would do, the fewest that the search could find
-     * @param impossible names of lines of which no machine could be built however much there were
-     * @param later      the cheapest whole order found if lots could arrive later or the lines waited; null where that does not do
+     * @param most      whether it is proved that no order delivers more, machines counted by their priority
+     * @param looked    whether there was time to look into the rest
+     * @param parts     what further units would do, the fewest that the search could find, however many suppliers deliver
+     * @param suppliers where with these units there would be all machines, but from more suppliers than are allowed
+     * @param enclosures what is wrong with the enclosures
+     * @param later     the cheapest whole order found if lots could arrive later or the lines waited; empty where that does not do
      */
-    public record Shortages(boolean most, List<Lack> parts, List<String> impossible, Later later) {
+    public record Shortages(boolean most, boolean looked, List<Lack> parts, Optional<TooFewSuppliers> suppliers,
+            EnclosureLack enclosures, Optional<Later> later) {
 
-        public static final Shortages NONE = new Shortages(true, List.of(), List.of(), null);
+        public static final Shortages NONE = new Shortages(true, true, List.of(), Optional.empty(), EnclosureLack.SUFFICIENT,
+                Optional.empty());
+
+        /** Where time was over before anything could be found out. */
+        static Shortages unknown(boolean most) {
+            return new Shortages(most, false, List.of(), Optional.empty(), EnclosureLack.SUFFICIENT, Optional.empty());
+        }
+    }
+
+    /**
+     * Suppliers that do not suffice.
+     *
+     * @param allowed how many may deliver
+     * @param enough  as few as were found to do
+     * @param price   of all machines from so many; empty where units are lacking besides
+     */
+    public record TooFewSuppliers(int allowed, int enough, OptionalLong price) {
+    }
+
+    /**
+     * How enclosures fall short.
+     *
+     * @param unfed lines not one sled of which is fed by any of them
+     * @param bays  where those in stock have not enough for all sleds, or do not feed as many as they have bays
+     */
+    public record EnclosureLack(List<Unfed> unfed, Optional<TooFewBays> bays) {
+
+        static final EnclosureLack SUFFICIENT = new EnclosureLack(List.of(), Optional.empty());
+    }
+
+    /**
+     * A sled that is too heavy for every enclosure that takes it.
+     *
+     * @param sledW     the load of the lightest that the line could be
+     * @param enclosure the one that comes closest, with its supply
+     * @param baseW     its own load
+     * @param deliversW what its supplies deliver with those failed that may, within its budget
+     */
+    public record Unfed(String line, double sledW, String enclosure, String supply, int supplies, double baseW, double deliversW) {
+    }
+
+    /** Sleds, and the bays of all enclosures in stock that may take them. */
+    public record TooFewBays(int sleds, int bays) {
     }
 
     /**

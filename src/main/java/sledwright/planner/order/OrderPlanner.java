@@ -64,13 +64,24 @@ public final class OrderPlanner {
         OrderStatus status = whole ? solver.isProved() ? OrderStatus.PROVED : OrderStatus.BEST_FOUND
                 : tally.counts().isEmpty() ? OrderStatus.IMPOSSIBLE : OrderStatus.SHORT;
         double best = ScaledMoney.minor(tally.ofDelivered()) + order.deliveryCharge() * (order.deliveryCharge() > 0 ? suppliers.size() : 0);
-        double bound = !whole || solver.bound() == Long.MIN_VALUE ? Double.NaN
-                : solver.isProved() ? best : ScaledMoney.minor(solver.bound());
-        OrderOutcome outcome = new OrderOutcome(order, catalog, status, best, bound, price, lines, enclosures, picks,
-                names(solver, suppliers), whole ? scarce(solver) : List.of(), whole ? Shortages.NONE
-                : new Lacking(catalog, order, search, seed, deadline).of(tally));
+        Shortages shortages = whole ? Shortages.NONE
+                : new Lacking(catalog, order, search, seed, deadline).of(tally, solver.isMost());
+        OrderOutcome.End ended = tally.counts().isEmpty() && shortages.most() ? OrderOutcome.End.PROVED : solver.ended();
+        OrderOutcome outcome = new OrderOutcome(order, catalog, status, best, bound(solver, best), ended, price, lines, enclosures, picks,
+                names(solver, suppliers), whole ? scarce(solver) : List.of(), shortages);
         require(outcome, tally);
         return outcome;
+    }
+
+    /** What no order that delivers as much goes below, minor units; NaN where nothing is known. */
+    private static double bound(OrderSolver solver, double best) {
+        if (solver.isProved()) {
+            return best;
+        }
+        double bound = solver.boundOfDelivered() == Long.MIN_VALUE ? Double.NaN : ScaledMoney.minor(solver.boundOfDelivered());
+        boolean isPrice = solver.market().lines().stream().allMatch(line -> line.request().objective() == Objective.CHEAPEST);
+        // That nothing is cheaper than free goes without saying; and what is printed as the best is a bound only where that is proved.
+        return isPrice && bound <= 0 ? Double.NaN : Math.min(bound, Math.round(best) - 1.0);
     }
 
     /** Suppliers as most of their lots spell them. */

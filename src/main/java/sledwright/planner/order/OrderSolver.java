@@ -7,7 +7,6 @@ import java.util.PriorityQueue;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import sledwright.domain.Catalog;
-import sledwright.domain.Objective;
 import sledwright.domain.OrderRequest;
 import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
@@ -28,16 +27,16 @@ import sledwright.planner.order.relax.RestrictedMaster;
 import sledwright.planner.order.relax.Restrictions;
 
 /**
- * Fills an order: a first one greedily, the bound by column generation, a better one by rounding its mix, then exchanges until time or
- * steps are over.
+ * Fills an order: a first one greedily, the bound by column generation, a better one by rounding its mix, then ever smaller sets of
+ * orders until it is proved or the time is over.
  */
 final class OrderSolver {
 
-    /** Tries to better an order that no bound proves yet. */
-    private static final int STEPS = 2_000;
-
-    /** Tries to better the first order before sets of orders are split. */
+    /** Tries to better the first order before sets of orders are split, and the last once none can be split any more. */
     private static final int FIRST_STEPS = 10;
+
+    /** Sets of orders that are kept to be split; of more only the least bound is. */
+    private static final int MOST_SETS = 20_000;
 
     /** Rounds of column generation after which its mix is first made an order; then after twice as many. */
     private static final int FIRST_ROUNDING = 10;
@@ -48,24 +47,22 @@ final class OrderSolver {
     /** Of equals are orders that differ by less than a fraction of a minor unit. */
     private static final int FINEST = 100;
 
-    /** A machine that is not delivered counts as much as so many of the dearest. */
-    private static final int DEAREST = 20;
-
-    private static final long MOST_PENALTY = 400_000_000_000_000_000L;
-
     private final Market market;
     private final Pricer pricer;
     private final long seed;
-    private final Deadline deadline;
+    private Deadline deadline;
     private final Consumer<Progress> progress;
     private final boolean[] open;
+    private final Penalties penalties;
     private final long[] penalty;
+    private final boolean whole;
     private final Columns columns = new Columns();
     private final ColumnGeneration generation;
     private final Filler filler;
     private final Suppliers suppliers;
     private final MixRounding rounding;
     private Tally best;
+    private long closeEnough;
     private long cost;
     private long bound = Long.MIN_VALUE;
     private int rounds;
@@ -87,27 +84,12 @@ final class OrderSolver {
         open = new boolean[market.suppliers().size()];
         Arrays.fill(open, true);
         filler = new Filler(market, pricer, columns);
-        penalty = penalties();
+        penalties = new Penalties(market);
+        penalty = penalties.byLine();
+        whole = WholeCoins.in(order, catalog);
         generation = new ColumnGeneration(market, pricer, columns, penalty, false, Restrictions.NONE);
         suppliers = new Suppliers(market);
         rounding = new MixRounding(market, pricer, penalty);
-    }
-
-    /** So much that no machine is left out to save money, as far as whole numbers reach. */
-    private long[] penalties() {
-        long dearest = 1;
-        long[] penalty = new long[market.lines().size()];
-        long weight = 0;
-        for (int line = 0; line < penalty.length; line++) {
-            dearest = Math.max(dearest, filler.dearest(line, deadline));
-            weight += (long) market.line(line).priority() * market.line(line).machines();
-        }
-        long charges = market.order().deliveryCharge() * ScaledMoney.ONE * market.suppliers().size();
-        long each = Math.max(1, Math.min(dearest * DEAREST + charges, MOST_PENALTY / weight));
-        for (int line = 0; line < penalty.length; line++) {
-            penalty[line] = each * market.line(line).priority();
-        }
-        return penalty;
     }
 
     Market market() {
@@ -122,22 +104,42 @@ final class OrderSolver {
         return generation;
     }
 
-    /** The best order found and, in {@link #generation()}, what none is below. */
+    /** The best order found and, in {@link #bound()}, what none is below. */
     Tally solve() {
-        keep(suppliers.settle(mended(new Tally(market, new Draws(market, open), penalty)), this::mended));
+        keep(mended(new Tally(market, new Draws(market, open), penalty)));
+        keep(suppliers.settle(best, this::mended));
         generation.run(Long.MAX_VALUE, deadline, this::afterRound);
         if (!isProved() && generation.mix() != null) {
             take(suppliers.settle(rounded(generation.mix()), this::mended));
         }
         Refill refill = new Refill(filler, columns, seed);
-        for (int step = 0; step < FIRST_STEPS && !isProved() && !deadline.isOver(); step++) {
-            take(refill.step(best, deadline));
-        }
-        if (generation.isFinished() && (best.missing() == 0 || mayDeliverMore())) {
+        refill(refill);
+        // A short order leaves time to find out what it lacks.
+        deadline = best.missing() == 0 ? deadline : deadline.share(2);
+        if (generation.isFinished() && !isOver()) {
             Branching branching = new Branching(market);
             branch(branching, narrowed(branching, generation), refill);
         }
+        if (!isOver()) {
+            refill(refill);
+        }
         return best;
+    }
+
+    /** The same, but an order that is no more than so much above the least will do, scaled. */
+    Tally solve(long close) {
+        closeEnough = close;
+        return solve();
+    }
+
+    private boolean isOver() {
+        return isProved() || deadline.isOver();
+    }
+
+    private void refill(Refill refill) {
+        for (int step = 0; step < FIRST_STEPS && !isOver(); step++) {
+            take(refill.step(best, deadline));
+        }
     }
 
     /** Large orders take many rounds, and one that is cut off should have more to show than what came first. */
@@ -154,7 +156,7 @@ final class OrderSolver {
     private ColumnGeneration narrowed(Branching branching, ColumnGeneration all) {
         ColumnGeneration narrow = all;
         Restrictions settled = null;
-        while (settled != narrow.settled() && !isProved() && !deadline.isOver()) {
+        while (settled != narrow.settled() && !isOver()) {
             settled = narrowed(narrow, branching.onOrder(narrow.settled(), narrow.mix()));
             if (settled == narrow.settled()) {
                 settled = narrowed(narrow, branching.onFrames(narrow.settled(), narrow.mix()));
@@ -164,7 +166,7 @@ final class OrderSolver {
                 narrower.run(enough(), deadline, now -> { });
                 bound = Math.max(bound, Math.min(narrower.bound(), cost));
                 report();
-                if (!narrower.isFinished()) {
+                if (!narrower.isFinished() || narrower.mix() == null) {
                     return narrow;
                 }
                 narrow = narrower;
@@ -198,7 +200,7 @@ final class OrderSolver {
         PriorityQueue<ColumnGeneration> sets = new PriorityQueue<>(Comparator.comparingLong(ColumnGeneration::bound));
         sets.add(root);
         long closed = Long.MAX_VALUE;
-        for (int step = 0; step < STEPS && !sets.isEmpty() && !isProved() && !deadline.isOver(); step++) {
+        for (int step = 0; !sets.isEmpty() && !isOver(); step++) {
             ColumnGeneration set = sets.poll();
             List<Restrictions> ways = set.mix() == null ? List.of() : branching.split(set.settled(), set.mix());
             if (ways.isEmpty()) {
@@ -207,8 +209,8 @@ final class OrderSolver {
             for (Restrictions way : ways) {
                 ColumnGeneration smaller = set.under(way);
                 smaller.run(enough(), deadline, now -> { });
-                if (!smaller.isFinished()) {
-                    // Either it holds nothing better or the deadline came first.
+                if (!smaller.isFinished() || smaller.mix() == null || sets.size() >= MOST_SETS) {
+                    // Either it holds nothing better or nobody can tell: the deadline came first, or it is one too many.
                     closed = Math.min(closed, smaller.bound());
                 } else if (smaller.bound() < enough()) {
                     sets.add(smaller);
@@ -225,15 +227,21 @@ final class OrderSolver {
         }
     }
 
-    /** Whether the bound leaves room for another machine; a short order is not split for the sake of its price. */
-    private boolean mayDeliverMore() {
-        // What the machine costs is a small part of what it weighs.
-        return cost - bound >= Arrays.stream(penalty).min().orElse(0) / 2;
+    /** Whether the bound leaves no room for another machine. */
+    boolean isMost() {
+        // All that orders may differ by besides is less than half of what it weighs.
+        return bound > Long.MIN_VALUE && penalties.isCertain() && cost - bound < penalties.each() / 2;
+    }
+
+    /** No order that delivers as much takes less for it, scaled; {@link Long#MIN_VALUE}: not known yet. */
+    long boundOfDelivered() {
+        // What delivers more lacks less, so that the bound leaves it even less to save.
+        return bound == Long.MIN_VALUE ? Long.MIN_VALUE : bound - (best.cost() - best.ofDelivered());
     }
 
     /** A bound above which no set of orders holds a better one. */
     private long enough() {
-        return cost - (isWhole() ? ScaledMoney.ONE : ScaledMoney.ONE / FINEST) + 1;
+        return cost - Math.max(closeEnough, whole ? ScaledMoney.ONE : ScaledMoney.ONE / FINEST) + 1;
     }
 
     /** No order takes less, scaled; {@link Long#MIN_VALUE}: not known yet. */
@@ -241,13 +249,13 @@ final class OrderSolver {
         return bound;
     }
 
-    private boolean isWhole() {
-        return market.lines().stream().noneMatch(line -> line.request().objective() == Objective.BEST_VALUE);
-    }
-
     /** Whether no order takes less: all money is whole minor units but for what is of worth, which counts to a hundredth. */
     boolean isProved() {
         return bound >= enough();
+    }
+
+    OrderOutcome.End ended() {
+        return isProved() ? OrderOutcome.End.PROVED : deadline.isOver() ? OrderOutcome.End.TIME : OrderOutcome.End.NOTHING_LEFT;
     }
 
     private Tally mended(Tally tally) {

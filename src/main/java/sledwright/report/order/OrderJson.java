@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import sledwright.desk.view.Line;
 import sledwright.desk.view.OrderView;
+import sledwright.desk.view.OrderView.Cause;
 import sledwright.desk.view.OrderView.Delivery;
 import sledwright.desk.view.OrderView.Filled;
 import sledwright.desk.view.OrderView.Group;
@@ -48,6 +49,11 @@ public final class OrderJson {
         parts.number("best", view.best());
         parts.number("bound", view.bound());
         parts.number("gap_percent", view.gapPercent());
+        out.writeStringField("ended", switch (view.ended()) {
+            case PROVED -> "proved";
+            case TIME -> "time";
+            case NOTHING_LEFT -> "nothing-left";
+        });
         out.writeNumberField("machines", view.machines());
         out.writeNumberField("delivered", view.delivered());
         out.writeNumberField("price", view.cost().total());
@@ -168,6 +174,16 @@ public final class OrderJson {
     private void shortage(Shortage shortage) throws IOException {
         out.writeStartObject();
         out.writeBooleanField("most_proved", shortage.most());
+        out.writeBooleanField("looked", shortage.looked());
+        out.writeArrayFieldStart("causes");
+        for (Cause cause : shortage.causes()) {
+            out.writeStartObject();
+            out.writeStringField("limit", cause.limit());
+            out.writeStringField("line", cause.line().orElse(null));
+            out.writeStringField("message", cause.message());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
         out.writeArrayFieldStart("lacks");
         for (Lack lack : shortage.lacks()) {
             out.writeStartObject();

@@ -19,6 +19,8 @@ import sledwright.desk.view.OrderView.Scarce;
 import sledwright.desk.view.OrderView.Shortage;
 import sledwright.desk.view.OrderView.Sled;
 import sledwright.metrics.Figures;
+import sledwright.planner.order.OrderOutcome;
+import sledwright.planner.order.OrderStatus;
 import sledwright.report.build.BuildText;
 import sledwright.report.text.Ink;
 import sledwright.report.text.Page;
@@ -52,6 +54,9 @@ public final class OrderText {
         if (!view.isPriceAlone() && view.best().isPresent()) {
             page.text(counted());
         }
+        if (view.status() == OrderStatus.SHORT && view.delivered() > 0) {
+            page.text(ofAsMuch());
+        }
         addLines();
         view.shortage().ifPresent(this::addShortage);
         view.lines().forEach(this::addLine);
@@ -63,16 +68,16 @@ public final class OrderText {
 
     private void addStatus() {
         switch (view.status()) {
-            case PROVED -> page.text(Ink.GOOD, "proved: no order of all these machines %s"
-                    .formatted(view.isPriceAlone() ? "costs less" : "comes to less"));
-            case BEST_FOUND -> page.text(Ink.FAIR,
-                    "best found, not proved: %s".formatted(view.bound().map(bound -> "no order of all these machines %s less than %s%s"
-                    .formatted(view.isPriceAlone() ? "costs"
-                    : "comes to", money(bound), view.gapPercent().map(gap -> ", %s %% below".formatted(gap)).orElse("")))
-                    .orElse("how much cheaper an order could be is not known")));
-            case SHORT -> page.text(Ink.BAD, "short: %s of %s can be delivered%s; %s"
-                    .formatted(view.delivered() == 0 ? "none" : view.delivered(), machines(view.machines()), view.delivered() == 0
-                    ? " so far as was found" : "", most()));
+            case PROVED -> page.text(Ink.GOOD, "proved: no order of all these machines %s".formatted(view.isPriceAlone() ? "costs less"
+                    : "comes to less"));
+            case BEST_FOUND -> page.text(Ink.FAIR, "best found, not proved: %s".formatted(view.bound()
+                    .map(bound -> "no order of all these machines %s less than %s%s"
+                    .formatted(view.isPriceAlone() ? "costs" : "comes to", money(bound), view.gapPercent()
+                            .map(gap -> ", %s %% below".formatted(gap)).orElse("")))
+                    .orElse("how much cheaper an order could be is not known") + ended()));
+            case SHORT -> page.text(Ink.BAD, "short: %s of %s can be delivered%s; %s".formatted(view.delivered() == 0 ? "none"
+                    : view.delivered(),
+                    machines(view.machines()), view.delivered() == 0 ? " so far as was found" : "", most()));
             case IMPOSSIBLE -> page.text(Ink.BAD, "impossible: not one of the machines can be delivered");
         }
     }
@@ -81,6 +86,22 @@ public final class OrderText {
         String by = view.lines().stream().mapToInt(Filled::priority).distinct().count() > 1 ? ", counted by priority" : "";
         return view.shortage().map(Shortage::most).orElse(false) ? "proved: no order delivers more" + by
                 : "not proved that no order delivers more%s. Maybe allow more time: --time-limit".formatted(by);
+    }
+
+    /** Whether anything that delivers as much as a short order could cost less. */
+    private String ofAsMuch() {
+        if (view.bound().isEmpty()) {
+            return "how much cheaper an order that delivers as much could be is not known" + ended();
+        }
+        return view.ended() == OrderOutcome.End.PROVED
+                ? "proved: no order that delivers as much %s".formatted(view.isPriceAlone() ? "costs less" : "comes to less")
+                : "no order that delivers as much %s less than %s%s".formatted(view.isPriceAlone() ? "costs" : "comes to",
+                        money(view.bound().get()), ended());
+    }
+
+    private String ended() {
+        return view.ended() == OrderOutcome.End.TIME ? ". The time was over; maybe allow more: --time-limit"
+                : ". The search ended before the time was over, since it has nothing left to try";
     }
 
     private static String machines(int count) {
@@ -154,6 +175,10 @@ public final class OrderText {
                 why.notes().forEach(note -> page.item("- ", note.toString()));
             });
         }
+        if (!shortage.causes().isEmpty()) {
+            page.heading("What is in the way");
+            shortage.causes().forEach(cause -> page.item("- ", cause.message()));
+        }
         if (!shortage.lacks().isEmpty()) {
             page.heading("Units to add to the stock so that all can be delivered");
             TextTable table = new TextTable().column("part", Fit.LEFT).column("", Fit.FLEXIBLE).column("units", Fit.RIGHT)
@@ -162,7 +187,9 @@ public final class OrderText {
             page.table(table);
         }
         shortage.later().ifPresent(this::addLater);
-        if (shortage.later().isEmpty() && view.lines().stream().allMatch(line -> line.why().isEmpty())) {
+        if (!shortage.looked()) {
+            page.gap().text("The time was over before all was found out about what is lacking. Maybe allow more: --time-limit");
+        } else if (shortage.later().isEmpty() && view.lines().stream().allMatch(line -> line.why().isEmpty())) {
             page.gap().text("No order of all these machines was found for lines that wait, either.");
         }
     }

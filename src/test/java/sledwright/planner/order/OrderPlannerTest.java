@@ -5,18 +5,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import sledwright.domain.Assortment;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
+import sledwright.domain.Enclosure;
+import sledwright.domain.Licence;
+import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryModule;
+import sledwright.domain.Objective;
 import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
-import sledwright.domain.Pick;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.domain.SupplierNames;
+import sledwright.domain.Worth;
 import sledwright.generator.time.Deadline;
 import sledwright.samples.PlatformSketch;
 import sledwright.samples.Samples;
@@ -70,5 +76,78 @@ class OrderPlannerTest {
         assertThat(own.best()).isEqualTo(10_000 + 1_000 + 5_000 + 2_000 + 500);
         assertThat(own.price().delivery()).isEqualTo(500);
         assertThat(own.suppliers()).containsExactly("north");
+    }
+
+    /** The cheaper part is one short of filling both channels, and a second part number counts more than it saves. */
+    @Test
+    void aFurtherPartNumberCountsAgainstABuild() {
+        Catalog shop = shop(lot("BOX", "north", 5, 10_000), lot("LOW", "north", 5, 1_000), lot("P10", "north", 5, 5_000),
+                lot("M8", "north", 9, 2_000), lot("N8", "north", 3, 1_700));
+        OrderOutcome outcome = plan(shop, line(1, 16, Set.of("M8")), OptionalInt.empty(), 0, 3_000);
+        assertThat(outcome.status()).isEqualTo(OrderStatus.PROVED);
+        assertThat(outcome.best()).isEqualTo(20_000);
+        OrderOutcome several = plan(shop, line(2, 16, Set.of()), OptionalInt.empty(), 0, 3_000);
+        assertThat(several.status()).isEqualTo(OrderStatus.PROVED);
+        assertThat(several.best()).as("one machine of each").isEqualTo(2 * 16_000 + 2 * 1_700 + 2 * 2_000);
+        OrderLine alike = new OrderLine("web", line(2, 16, Set.of()).request(), 1, true);
+        OrderOutcome uniform = plan(shop, alike, OptionalInt.empty(), 0, 3_000);
+        assertThat(uniform.status()).isEqualTo(OrderStatus.PROVED);
+        assertThat(uniform.best()).as("alike they are, of whatever part number").isEqualTo(2 * 16_000 + 2 * 1_700 + 2 * 2_000);
+        OrderOutcome mixed = plan(shop, line(2, 16, Set.of()), OptionalInt.empty(), 0, 200);
+        assertThat(mixed.best()).as("where a mix counts little").isEqualTo(2 * 16_000 + 3 * 1_700 + 2_000 + 200);
+    }
+
+    /** Five of every part are there, from three suppliers. */
+    @Test
+    void suppliersThatAreTooFewAreNamedAndNotTheStock() {
+        Catalog shop = shop(lot("BOX", "north", 5, 10_000), lot("LOW", "south", 5, 1_000), lot("P10", "west", 5, 5_000), lot("M8", "west", 5, 2_000));
+        OrderOutcome outcome = plan(shop, line(2, 8, Set.of()), OptionalInt.of(2), 0, 0);
+        assertThat(outcome.status()).isEqualTo(OrderStatus.IMPOSSIBLE);
+        assertThat(outcome.shortages().most()).as("proved").isTrue();
+        assertThat(outcome.shortages().parts()).isEmpty();
+        assertThat(outcome.shortages().suppliers()).contains(new OrderOutcome.TooFewSuppliers(2, 3, OptionalLong.of(36_000)));
+        assertThat(plan(shop, line(2, 8, Set.of()), OptionalInt.of(3), 0, 0).status()).isEqualTo(OrderStatus.PROVED);
+        OrderOutcome both = plan(shop, line(6, 8, Set.of()), OptionalInt.of(2), 0, 0);
+        assertThat(both.shortages().suppliers()).as("with what is lacking, too").contains(new OrderOutcome.TooFewSuppliers(2, 3, OptionalLong.empty()));
+        assertThat(both.shortages().parts()).extracting(OrderOutcome.Lack::sku).containsExactly("BOX", "LOW", "M8", "P10");
+    }
+
+    /** A sled of 85 W, a processor of 85 W or more and its memory in frames of 60 W that deliver 200 W with a supply failed. */
+    @Test
+    void enclosuresThatCannotFeedASledAreNamed() {
+        Enclosure frame = new Enclosure("FRAME", "frame", Set.of("BOX"), 4, 60, 0, List.of(Samples.supply("FEED", 2, 1, 200, 0, Map.of())));
+        Catalog bare = shop(lot("BOX", "north", 5, 10_000), lot("LOW", "north", 5, 1_000), lot("P10", "north", 5, 5_000), lot("M8", "north", 5, 2_000),
+                lot("FRAME", "north", 5, 3_000), lot("FEED", "north", 9, 500));
+        Catalog shop = bare.with(new Assortment(bare.platforms(), List.of(frame), bare.processors(), bare.modules(), List.of(), List.of(), List.of()));
+        OrderOutcome outcome = plan(shop, line(2, 8, Set.of()), OptionalInt.empty(), 0, 0);
+        assertThat(outcome.status()).isEqualTo(OrderStatus.IMPOSSIBLE);
+        assertThat(outcome.shortages().most()).isTrue();
+        assertThat(outcome.shortages().parts()).isEmpty();
+        double sledW = 85 + Samples.P10.tdpW() + M8.powerW();
+        assertThat(outcome.shortages().enclosures().unfed()).containsExactly(new OrderOutcome.Unfed("web", sledW, "FRAME", "FEED", 2, 60, 200));
+    }
+
+    /** The second machine lacks a processor; what is delivered comes from one supplier although another sells the heat sink for less. */
+    @Test
+    void whatIsDeliveredOfAShortOrderIsCheapest() {
+        Catalog shop = shop(lot("BOX", "north", 5, 10_000), lot("LOW", "south", 5, 1_000), lot("TALL", "north", 5, 1_200), lot("P10", "north", 1, 5_000),
+                lot("M8", "north", 5, 2_000));
+        OrderOutcome outcome = plan(shop, line(2, 8, Set.of()), OptionalInt.empty(), 500, 0);
+        assertThat(outcome.status()).isEqualTo(OrderStatus.SHORT);
+        assertThat(outcome.shortages().most()).isTrue();
+        assertThat(outcome.delivered()).isEqualTo(1);
+        assertThat(outcome.best()).isEqualTo(10_000 + 1_200 + 5_000 + 2_000 + 500);
+        assertThat(outcome.bound()).as("nothing that delivers as much costs less").isEqualTo(outcome.best());
+    }
+
+    /** Surplus is worth fractions of a coin; the bound comes as close as makes no difference. */
+    @Test
+    void whereTheBoundIsTheBestItIsProved() {
+        Catalog shop = shop(lot("BOX", "north", 50, 100_007), lot("LOW", "north", 50, 1_003), lot("P10", "south", 50, 5_001), lot("M8", "north", 90, 2_003));
+        Request worth = new Request("web", 9, Set.of(), Samples.require().memoryGb(8).make(), Limits.NONE, Objective.BEST_VALUE, new Worth(1.7, 0.3, 2.1, 0.013),
+                Licence.NONE, 1, 0.05, Set.of(), Set.of(), Map.of());
+        OrderOutcome outcome = plan(shop, new OrderLine("web", worth, 1, false), OptionalInt.empty(), 2_000, 0);
+        assertThat(outcome.status()).isEqualTo(OrderStatus.PROVED);
+        assertThat(outcome.bound()).isEqualTo(outcome.best());
     }
 }

@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import sledwright.desk.view.OrderView;
+import sledwright.desk.view.OrderView.Cause;
 import sledwright.desk.view.OrderView.Cost;
 import sledwright.desk.view.OrderView.Filled;
 import sledwright.desk.view.OrderView.Housed;
 import sledwright.desk.view.OrderView.Scarce;
 import sledwright.desk.view.OrderView.Shortage;
 import sledwright.desk.view.OrderView.Sled;
+import sledwright.planner.order.OrderOutcome.End;
 import sledwright.planner.order.OrderStatus;
 import sledwright.report.text.Screen;
 
@@ -26,9 +28,13 @@ class OrderTextTest {
     }
 
     private static String text(OrderStatus status, int missing, String charge, Optional<BigDecimal> bound, Optional<BigDecimal> gap, Optional<Shortage> shortage) {
+        return text(status, End.TIME, missing, charge, bound, gap, shortage);
+    }
+
+    private static String text(OrderStatus status, End ended, int missing, String charge, Optional<BigDecimal> bound, Optional<BigDecimal> gap, Optional<Shortage> shortage) {
         Filled line = new Filled("web", 3, missing, 1, false, amount("100.00"), List.of(), Optional.empty());
         Housed frame = new Housed(1, "FRAME", "frame of one bay", 1, "FEED", 2, List.of(new Sled(1, "web", 1, 1, 250.5)), amount("12.00"), List.of());
-        OrderView view = new OrderView("order", "EUR", status, 3, Optional.of(amount("100.00").add(amount(charge))), amount(charge), amount("0"), bound, gap, COST,
+        OrderView view = new OrderView("order", "EUR", status, 3, Optional.of(amount("100.00").add(amount(charge))), amount(charge), amount("0"), bound, gap, ended, COST,
                 List.of(line), List.of(frame), List.of(), List.of(), List.of(new Scarce("M32", amount("14.20"))), shortage);
         return OrderText.of(view, Screen.PLAIN).replaceAll("\\s+", " ");
     }
@@ -36,11 +42,39 @@ class OrderTextTest {
     @Test
     void whatIsNotProvedIsSaidToBeSo() {
         assertThat(text(OrderStatus.BEST_FOUND, 0, "0", Optional.of(amount("99.50")), Optional.of(amount("0.5")), Optional.empty()))
-                .contains("best found, not proved: no order of all these machines costs less than 99.50 EUR, 0.5 % below");
+                .contains("best found, not proved: no order of all these machines costs less than 99.50 EUR, 0.5 % below. The time was over; maybe allow more: --time-limit");
         assertThat(text(OrderStatus.BEST_FOUND, 0, "7.00", Optional.of(amount("99.50")), Optional.empty(), Optional.empty()))
-                .contains("best found, not proved: no order of all these machines comes to less than 99.50 EUR price");
+                .contains("best found, not proved: no order of all these machines comes to less than 99.50 EUR. The time");
         assertThat(text(OrderStatus.BEST_FOUND, 0, "0", Optional.empty(), Optional.empty(), Optional.empty()))
                 .contains("best found, not proved: how much cheaper an order could be is not known");
+    }
+
+    @Test
+    void thatNothingIsLeftToTryIsSaid() {
+        assertThat(text(OrderStatus.BEST_FOUND, End.NOTHING_LEFT, 0, "0", Optional.of(amount("99.50")), Optional.empty(), Optional.empty()))
+                .contains("costs less than 99.50 EUR. The search ended before the time was over, since it has nothing left to try");
+    }
+
+    @Test
+    void whatIsDeliveredOfAShortOrderHasABound() {
+        Optional<Shortage> shortage = Optional.of(new Shortage(true, true, List.of(), List.of(), Optional.empty()));
+        assertThat(text(OrderStatus.SHORT, End.PROVED, 1, "0", Optional.of(amount("100.00")), Optional.empty(), shortage))
+                .contains("proved: no order that delivers as much costs less");
+        assertThat(text(OrderStatus.SHORT, End.PROVED, 1, "7.00", Optional.of(amount("107.00")), Optional.empty(), shortage))
+                .contains("proved: no order that delivers as much comes to less");
+        assertThat(text(OrderStatus.SHORT, 1, "0", Optional.of(amount("99.50")), Optional.empty(), shortage))
+                .contains("no order that delivers as much costs less than 99.50 EUR. The time was over");
+        assertThat(text(OrderStatus.SHORT, 1, "7.00", Optional.of(amount("99.50")), Optional.empty(), shortage))
+                .contains("no order that delivers as much comes to less than 99.50 EUR");
+        assertThat(text(OrderStatus.SHORT, End.NOTHING_LEFT, 1, "0", Optional.empty(), Optional.empty(), shortage))
+                .contains("how much cheaper an order that delivers as much could be is not known. The search ended before the time was over");
+    }
+
+    @Test
+    void whatIsInTheWayIsNamed() {
+        Shortage shortage = new Shortage(true, false, List.of(new Cause("suppliers_max", Optional.empty(), "The order allows 1 supplier.")), List.of(), Optional.empty());
+        assertThat(text(OrderStatus.SHORT, 1, "0", Optional.empty(), Optional.empty(), Optional.of(shortage)))
+                .contains("What is in the way - The order allows 1 supplier. The time was over before all was found out about what is lacking. Maybe allow more: --time-limit");
     }
 
     @Test
@@ -63,7 +97,7 @@ class OrderTextTest {
 
     @Test
     void waitingDoesNotAlwaysHelp() {
-        assertThat(text(OrderStatus.SHORT, 1, "0", Optional.empty(), Optional.empty(), Optional.of(new Shortage(true, List.of(), Optional.empty()))))
+        assertThat(text(OrderStatus.SHORT, 1, "0", Optional.empty(), Optional.empty(), Optional.of(new Shortage(true, true, List.of(), List.of(), Optional.empty()))))
                 .contains("No order of all these machines was found for lines that wait, either.");
     }
 }

@@ -88,7 +88,7 @@ public final class Tally {
     }
 
     /** Price, less worth, with what is not delivered counted; scaled. */
-    long cost() {
+    public long cost() {
         return cost;
     }
 

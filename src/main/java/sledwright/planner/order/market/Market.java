@@ -1,6 +1,7 @@
 package sledwright.planner.order.market;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -41,6 +42,7 @@ public final class Market {
     private final List<List<OfferedLot>> byPart = new ArrayList<>();
     private final List<String> suppliers = new ArrayList<>();
     private final List<Bay> bays = new ArrayList<>();
+    private final boolean[][] within;
 
     public Market(Catalog catalog, OrderRequest order) {
         this.catalog = catalog;
@@ -76,7 +78,24 @@ public final class Market {
         cheapest = IntStream.range(0, pools.size())
                 .mapToObj(pool -> byPart.stream().mapToLong(sources -> cheapest(sources, pool)).toArray())
                 .toArray(long[][]::new);
+        within = within();
         addBays();
+    }
+
+    /** For each pool and another whether its lines accept every lot of the other. */
+    private boolean[][] within() {
+        boolean[][] all = new boolean[pools.size()][pools.size()];
+        for (boolean[] others : all) {
+            Arrays.fill(others, true);
+        }
+        byPart.forEach(sources -> sources.forEach(source -> {
+            for (int pool = 0; pool < all.length; pool++) {
+                for (int other = 0; other < all.length; other++) {
+                    all[pool][other] &= source.pools()[pool] || !source.pools()[other];
+                }
+            }
+        }));
+        return all;
     }
 
     /** Those of the lines and, where enclosures may hold sleds of several, those of lots that all of these accept. */
@@ -281,8 +300,6 @@ public final class Market {
                 || !ForbiddenPart.allows(request, bay.supply().sku())) {
             return false;
         }
-        int own = poolOf(line);
-        return bay.pool() == own || byPart.stream().flatMap(List::stream)
-                .allMatch(source -> source.pools()[own] || !source.pools()[bay.pool()]);
+        return within[poolOf(line)][bay.pool()];
     }
 }

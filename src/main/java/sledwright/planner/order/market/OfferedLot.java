@@ -36,6 +36,12 @@ public record OfferedLot(Lot lot, int part, boolean[] pools, int supplier, int m
         return new OfferedLot(lot, part, pools, supplier, most, List.copyOf(steps));
     }
 
+    /** Whether it gives any of these numbers of units. */
+    public boolean sells(Range range) {
+        return range.least() <= 0 || steps.stream().anyMatch(step -> Math.max(step.least, range.least()) <= Math.min(step.most,
+                range.most()));
+    }
+
     /** The most that drawing so many units can gain where a unit is worth so much, scaled; below 0 where it must lose. */
     public long gain(long worth, Range range) {
         long gain = range.least() <= 0 ? 0 : Long.MIN_VALUE / 4;

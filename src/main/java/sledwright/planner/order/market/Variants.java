@@ -1,7 +1,9 @@
 package sledwright.planner.order.market;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
@@ -24,21 +26,23 @@ public final class Variants {
 
     public Variants(Market market) {
         catalog = market.catalog();
+        Map<List<Object>, List<Variant>> known = new HashMap<>();
         for (int line = 0; line < market.lines().size(); line++) {
-            Request request = market.line(line).request();
-            Set<String> asked = market.catalog().platforms().stream().map(Platform::sku)
-                    .filter(sku -> request.platforms().isEmpty() || request.platforms().contains(sku)).collect(Collectors.toSet());
-            List<Variant> variants = new ArrayList<>();
-            add(variants, null,
-                    asked.stream().filter(sku -> market.catalog().enclosures().stream().noneMatch(any -> any.takes().contains(sku)))
-                    .collect(Collectors.toSet()));
-            for (Bay bay : market.bays()) {
-                if (market.suits(bay, line)) {
-                    add(variants, bay, asked.stream().filter(bay.enclosure().takes()::contains).collect(Collectors.toSet()));
-                }
-            }
-            byLine.add(variants);
+            int asked = line;
+            List<Bay> suiting = market.bays().stream().filter(bay -> market.suits(bay, asked)).toList();
+            byLine.add(known.computeIfAbsent(List.of(market.line(line).request().platforms(), suiting),
+                    key -> variants(market.line(asked).request(), suiting)));
         }
+    }
+
+    private List<Variant> variants(Request request, List<Bay> suiting) {
+        Set<String> asked = catalog.platforms().stream().map(Platform::sku)
+                .filter(sku -> request.platforms().isEmpty() || request.platforms().contains(sku)).collect(Collectors.toSet());
+        List<Variant> variants = new ArrayList<>();
+        add(variants, null, asked.stream().filter(sku -> catalog.enclosures().stream().noneMatch(any -> any.takes().contains(sku)))
+                .collect(Collectors.toSet()));
+        suiting.forEach(bay -> add(variants, bay, asked.stream().filter(bay.enclosure().takes()::contains).collect(Collectors.toSet())));
+        return List.copyOf(variants);
     }
 
     private static void add(List<Variant> variants, Bay bay, Set<String> platforms) {
@@ -58,7 +62,7 @@ public final class Variants {
         return byLine.get(line).stream().filter(variant -> bay.equals(variant.bay())).toList();
     }
 
-    /** Those that no other matches: in which places and watts take less and as many platforms stand. */
+    /** Those that no other matches: in which places and watts take less, as many platforms stand and as heavy ones are carried. */
     public List<Variant> worthwhile(int line, ToLongFunction<Bay> place, ToLongFunction<Bay> watt) {
         List<Variant> kept = new ArrayList<>();
         for (Variant variant : byLine.get(line)) {
@@ -74,6 +78,7 @@ public final class Variants {
 
     private static boolean matches(Variant one, Variant other, ToLongFunction<Bay> place, ToLongFunction<Bay> watt) {
         return one.bay != null && other.bay != null && one.platforms.containsAll(other.platforms)
+                && one.bay.capacity() >= other.bay.capacity()
                 && place.applyAsLong(one.bay) <= place.applyAsLong(other.bay) && watt.applyAsLong(one.bay) <= watt.applyAsLong(other.bay);
     }
 }

@@ -3,6 +3,7 @@ package sledwright.planner.order.relax;
 import java.util.ArrayDeque;
 import java.util.Collections;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -31,10 +32,13 @@ final class Answers {
     /** Questions that answers are kept to. */
     private static final int MOST_QUESTIONS = 200;
 
+    /** Or as many for each line. */
+    private static final int MOST_OF_LINE = 2;
+
     private final Market market;
     private final List<int[]> usable;
     private final List<List<Bay>> bays;
-    private final Map<Question, Deque<Answer>> known = Collections.synchronizedMap(new Recent<>(MOST_QUESTIONS));
+    private final Map<Question, Deque<Answer>> known;
 
     /** @param traits that all machines are to have */
     record Question(int line, int machines, Set<Trait> traits) {
@@ -49,9 +53,12 @@ final class Answers {
 
     Answers(Market market, Variants variants) {
         this.market = market;
-        usable = IntStream.range(0, market.lines().size()).mapToObj(line -> usable(variants.platforms(line))).toList();
-        bays = IntStream.range(0, market.lines().size())
-                .mapToObj(line -> market.bays().stream().filter(bay -> market.suits(bay, line)).toList()).toList();
+        Map<List<Platform>, int[]> byPlatforms = new HashMap<>();
+        usable = IntStream.range(0, market.lines().size()).mapToObj(line -> byPlatforms.computeIfAbsent(variants.platforms(line),
+                this::usable)).toList();
+        bays = IntStream.range(0, market.lines().size()).mapToObj(line -> market.bays().stream().filter(bay -> market.suits(bay, line))
+                .toList()).toList();
+        known = Collections.synchronizedMap(new Recent<>(Math.max(MOST_QUESTIONS, MOST_OF_LINE * market.lines().size())));
     }
 
     private int[] usable(List<Platform> platforms) {
@@ -113,7 +120,7 @@ final class Answers {
         }
         for (int i = 0; i < places.size(); i++) {
             worth[parts.length + 2 * i] = duals.bay()[places.get(i).id()];
-            worth[parts.length + 2 * i + 1] = duals.watt()[places.get(i).id()];
+            worth[parts.length + 2 * i + 1] = duals.kilowatt()[places.get(i).id()];
         }
         return worth;
     }

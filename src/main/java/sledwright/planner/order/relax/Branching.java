@@ -74,10 +74,13 @@ public final class Branching {
     /** What the whole order has: enclosures, suppliers, units of lots; of each first where most is at stake. */
     public List<Split> onOrder(Restrictions settled, RestrictedMaster.Mix mix) {
         List<Split> splits = new ArrayList<>();
-        fractions(mix.enclosures())
-                .forEach(bay -> splits.add(Split.at(mix.enclosures().get(bay), all -> all.of(bay), (all, range) -> all.with(bay, range))));
-        fractions(mix.suppliers())
-                .forEach(supplier -> splits.add(new Split(all -> all.with(supplier, true), all -> all.with(supplier, false))));
+        if (!isWhole(mix.missing()) && settled.missing().contains(mix.missing())) {
+            splits.add(Split.at(mix.missing(), Restrictions::missing, Restrictions::withMissing));
+        }
+        fractions(mix.enclosures()).forEach(bay -> splits.add(Split.at(mix.enclosures().get(bay), all -> all.of(bay), (all,
+                range) -> all.with(bay, range))));
+        fractions(mix.suppliers()).forEach(supplier -> splits.add(new Split(all -> all.with(supplier, true), all -> all.with(supplier,
+                false))));
         undercuts(settled, mix).forEach(lot -> splits.add(
                 Split.at(lot.least - 0.5, all -> all.of(lot.lot), (all, range) -> all.with(lot.lot, range))));
         return splits;

@@ -1,6 +1,7 @@
 package sledwright.planner.order.relax;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -25,6 +26,9 @@ public final class ColumnGeneration {
     private static final double HELD = 0.6;
 
     private static final double CLOSE = 1e-7;
+
+    /** Minor units between mix and bound that no proof hangs on. */
+    private static final double NOTHING = 0.002;
 
     /** Rounds after which a question that is still open is left open. */
     private static final int FEW = 4;
@@ -116,35 +120,45 @@ public final class ColumnGeneration {
     }
 
     private void master() {
-        mix = master.solve(columns.all());
-        if (mix == null) {
+        if (settled.isContradictory() || settled.mustDeliver() > market.order().suppliersMax().orElse(Integer.MAX_VALUE)) {
             bound = NEVER;
-            finished = true;
+        } else {
+            mix = master.solve(columns.all());
         }
+        // What is not solved leaves the bound as it was.
+        finished = mix == null;
     }
 
     private void search(Deadline deadline) {
         if (finished) {
             return;
         }
+        long before = bound;
         Duals own = lower.kept(defaulted(mix.duals()));
         boolean added = center != null && look(lower.kept(own.towards(center, HELD)), deadline);
         if (!added && !deadline.isOver()) {
             added = look(own, deadline);
         }
         double gap = mix.cost() - ScaledMoney.minor(bound);
-        finished = !deadline.isOver() && (!added || gap <= CLOSE * Math.abs(mix.cost()));
+        finished = !deadline.isOver() && (!added || gap <= NOTHING || bound == before && gap <= CLOSE * Math.abs(mix.cost()));
         columns.tidy(this::reducedCost, mix.columns().keySet());
     }
 
-    /** Asks the search at some prices; whether it found a column that the master lacks and gains by. */
+    /**
+     * Asks the search at some prices; whether it found a column that the master lacks and gains by. What a deadline cuts off tells no
+     * bound.
+     */
     private boolean look(Duals duals, Deadline deadline) {
         boolean better = false;
         // Lines know nothing of each other here, so they are searched side by side; what they find is kept in their order.
-        List<Line> lines = IntStream.range(0, market.lines().size()).parallel().mapToObj(line -> line(line, duals, deadline)).toList();
+        List<Line> lines = IntStream.range(0, market.lines().size()).parallel()
+                .mapToObj(line -> deadline.isOver() ? Line.UNKNOWN : line(line, duals, deadline)).toList();
         for (Column column : lines.stream().flatMap(line -> line.found.stream()).toList()) {
             better |= columns.isNew(column) && saved(column) > ScaledMoney.ONE * CLOSE;
             columns.add(column);
+        }
+        if (lines.contains(Line.UNKNOWN)) {
+            return better;
         }
         long[] least = lines.stream().mapToLong(Line::least).toArray();
         long found = lower.at(duals, least);
@@ -163,6 +177,8 @@ public final class ColumnGeneration {
      */
     private record Line(long least, List<Column> found) {
 
+        static final Line UNKNOWN = new Line(Long.MIN_VALUE, List.of());
+
         static Line of(long least, List<Pricer.Best> found) {
             return new Line(least, found.stream().map(Pricer.Best::column).filter(Objects::nonNull).toList());
         }
@@ -172,27 +188,52 @@ public final class ColumnGeneration {
         return market.line(line).isTogether() ? together(line, duals, deadline) : oneByOne(line, duals, deadline);
     }
 
-    /** All machines of one build, or some of them and a penalty. */
+    /** All machines of one build, or some of them, and what is missing. */
     private Line together(int line, Duals duals, Deadline deadline) {
-        int machines = market.line(line).machines();
         Pricer.Best one = pricer.best(line, Set.of(), 1, duals, deadline);
-        Pricer.Best all = pricer.best(line, Set.of(), machines, duals, deadline);
-        List<Pricer.Best> found = new ArrayList<>(List.of(one, all));
-        long inPart = (machines - 1) * Math.min(one.least(), penalty[line]) + penalty[line];
-        long least = Math.min(all.least(), inPart);
+        List<Pricer.Best> found = new ArrayList<>(List.of(one));
+        if (one.column() != null) {
+            found.add(new Pricer.Best(pricer.column(line, Collections.nCopies(market.line(line).machines(), one.column().builds()
+                    .get(0)), one.column().bay()), Long.MAX_VALUE));
+        }
+        long least = together(line, Set.of(), one.least(), duals, found, deadline);
         for (Trait trait : wanted(line)) {
-            Pricer.Best alike = pricer.best(line, Set.of(trait), machines, duals, deadline);
-            found.add(alike);
-            least = Math.max(least, Math.min(alike.least(), inPart));
+            least = Math.max(least, together(line, Set.of(trait), one.least(), duals, found, deadline));
         }
         return Line.of(least, found);
+    }
+
+    /**
+     * The least over every number of machines that may be delivered. So many at a time take no less than as many by themselves, which tells
+     * for most numbers that they need not be looked at.
+     */
+    private long together(int line, Set<Trait> traits, long one, Duals duals, List<Pricer.Best> found, Deadline deadline) {
+        int machines = market.line(line).machines();
+        long missing = missing(line, duals);
+        long least = traits.isEmpty() ? machines * missing : NEVER;
+        boolean mostFirst = one < missing;
+        for (int i = 0; i < machines && one < NEVER; i++) {
+            int some = mostFirst ? machines - i : i + 1;
+            if (some * one + (machines - some) * missing >= least) {
+                break;
+            }
+            Pricer.Best alike = pricer.best(line, traits, some, duals, deadline);
+            found.add(alike);
+            least = alike.least() >= NEVER ? least : Math.min(least, alike.least() + (machines - some) * missing);
+        }
+        return least;
+    }
+
+    /** What a machine of a line that is not delivered counts. */
+    private long missing(int line, Duals duals) {
+        return penalty[line] - duals.missing() * market.line(line).priority();
     }
 
     private Line oneByOne(int line, Duals duals, Deadline deadline) {
         int machines = market.line(line).machines();
         Pricer.Best one = pricer.best(line, Set.of(), 1, duals, deadline);
         List<Pricer.Best> found = new ArrayList<>(List.of(one));
-        long each = Math.min(one.least(), penalty[line]);
+        long each = Math.min(one.least(), missing(line, duals));
         long least = machines * each;
         for (List<Trait> some : Shares.groups(wanted(line), machines)) {
             long[] bySet = new long[1 << some.size()];
@@ -236,11 +277,11 @@ public final class ColumnGeneration {
         }
         long[] bay = duals.bay().clone();
         for (Bay some : market.bays()) {
-            if (bay[some.id()] == 0 && duals.watt()[some.id()] == 0 && settled.of(some).least() == 0) {
-                bay[some.id()] = lower.takes(new Duals(parts, bay, duals.watt(), duals.trait()), some) / some.bays();
+            if (bay[some.id()] == 0 && duals.kilowatt()[some.id()] == 0 && settled.of(some).least() == 0) {
+                bay[some.id()] = lower.takes(new Duals(parts, bay, duals.kilowatt(), duals.trait(), 0), some) / some.bays();
             }
         }
-        return new Duals(parts, bay, duals.watt(), duals.trait());
+        return new Duals(parts, bay, duals.kilowatt(), duals.trait(), duals.missing());
     }
 
     /** By how much the master would better its mix with a column, for each time it is used; scaled. */

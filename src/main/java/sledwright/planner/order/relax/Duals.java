@@ -12,10 +12,11 @@ import sledwright.planner.order.market.Column;
  *
  * @param part by pool and part
  * @param bay  of a place in each kind of enclosure
- * @param watt of a watt in each kind of enclosure
+ * @param kilowatt of 1000 W in each kind of enclosure: a watt is worth so little that rounding would count
  * @param trait what a machine is worth beyond that for something that it has in common with others of its line
+ * @param missing of a machine of priority 1 that is not delivered
  */
-public record Duals(long[][] part, long[] bay, long[] watt, Map<Trait, Long> trait) {
+public record Duals(long[][] part, long[] bay, long[] kilowatt, Map<Trait, Long> trait, long missing) {
 
     /** Part of the way from these to others. */
     Duals towards(Duals other, double share) {
@@ -27,7 +28,8 @@ public record Duals(long[][] part, long[] bay, long[] watt, Map<Trait, Long> tra
         traits.addAll(other.trait.keySet());
         Map<Trait, Long> mixedTraits = new LinkedHashMap<>();
         traits.forEach(some -> mixedTraits.put(some, mix(trait.getOrDefault(some, 0L), other.trait.getOrDefault(some, 0L), share)));
-        return new Duals(mixed, mix(bay, other.bay, share), mix(watt, other.watt, share), mixedTraits);
+        return new Duals(mixed, mix(bay, other.bay, share), mix(kilowatt, other.kilowatt, share), mixedTraits, mix(missing,
+                other.missing, share));
     }
 
     private static long[] mix(long[] one, long[] other, double share) {
@@ -77,7 +79,7 @@ public record Duals(long[][] part, long[] bay, long[] watt, Map<Trait, Long> tra
         }
         if (column.bay() != null) {
             int id = column.bay().id();
-            sum += bay[id] * column.machines() + Math.round(watt[id] * (column.load() / (double) Bay.MICRO));
+            sum += bay[id] * column.machines() + Math.round(kilowatt[id] * (column.load() / Bay.MICRO_OF_KILO));
         }
         return sum;
     }

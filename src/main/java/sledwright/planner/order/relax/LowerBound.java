@@ -9,6 +9,7 @@ import java.util.Map;
 import sledwright.planner.order.market.Bay;
 import sledwright.planner.order.market.Market;
 import sledwright.planner.order.market.OfferedLot;
+import sledwright.planner.order.market.Range;
 import sledwright.planner.order.market.ScaledMoney;
 
 /**
@@ -40,12 +41,13 @@ final class LowerBound {
         long bound = Arrays.stream(least).sum();
         for (Bay bay : settled.enclosures().keySet()) {
             long beyond = takes(duals, bay) - duals.bay()[bay.id()] * bay.bays()
-                    - (long) Math.ceil(duals.watt()[bay.id()] * capacityW(bay));
+                    - (long) Math.ceil(duals.kilowatt()[bay.id()] * capacityKw(bay));
             bound += beyond * (beyond < 0 ? settled.of(bay).most() : settled.of(bay).least());
         }
         for (Map.Entry<Trait, Long> trait : duals.trait().entrySet()) {
             bound -= trait.getValue() * settled.of(trait.getKey()).most();
         }
+        bound += duals.missing() * (duals.missing() > 0 ? settled.missing().least() : settled.missing().most());
         return bound - gains(duals);
     }
 
@@ -55,8 +57,8 @@ final class LowerBound {
                 + duals.part()[bay.pool()][market.index().get(bay.supply().sku())] * bay.supply().count();
     }
 
-    private static double capacityW(Bay bay) {
-        return bay.capacity() / (double) Bay.MICRO;
+    private static double capacityKw(Bay bay) {
+        return bay.capacity() / Bay.MICRO_OF_KILO;
     }
 
     /** What lots and their suppliers gain at most. */
@@ -102,12 +104,13 @@ final class LowerBound {
      */
     Duals kept(Duals duals) {
         long[] bay = duals.bay().clone();
-        long[] watt = duals.watt().clone();
+        long[] kilowatt = duals.kilowatt().clone();
         for (Bay some : market.bays()) {
             if (!settled.enclosures().containsKey(some)) {
                 long takes = takes(duals, some);
                 bay[some.id()] = Math.min(bay[some.id()], takes / some.bays());
-                watt[some.id()] = Math.min(watt[some.id()], (long) Math.floor((takes - bay[some.id()] * some.bays()) / capacityW(some)));
+                kilowatt[some.id()] = Math.min(kilowatt[some.id()],
+                        (long) Math.floor((takes - bay[some.id()] * some.bays()) / capacityKw(some)));
             }
         }
         Map<Trait, Long> traits = new LinkedHashMap<>();
@@ -116,6 +119,7 @@ final class LowerBound {
                 traits.put(trait, worth);
             }
         });
-        return new Duals(duals.part(), bay, watt, traits);
+        return new Duals(duals.part(), bay, kilowatt, traits, settled.missing().most() < Range.ANY.most() ? duals.missing() : Math.max(0,
+                duals.missing()));
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
@@ -26,7 +27,6 @@ import sledwright.domain.Objective;
 import sledwright.domain.OrderLine;
 import sledwright.domain.Part;
 import sledwright.domain.Platform;
-import sledwright.domain.Processor;
 import sledwright.domain.Request;
 import sledwright.domain.Worth;
 import sledwright.generator.Findings;
@@ -54,6 +54,7 @@ public final class Pricer {
     private final Answers answers;
     private final Search search;
     private final boolean free;
+    private final long moduleCharge;
 
     public Pricer(Market market, Search search) {
         this(market, search, false);
@@ -64,6 +65,7 @@ public final class Pricer {
         this.market = market;
         this.search = search;
         this.free = free;
+        moduleCharge = free ? 0 : market.order().modulePartCharge() * ScaledMoney.ONE;
         variants = new Variants(market);
         answers = new Answers(market, variants);
     }
@@ -87,7 +89,7 @@ public final class Pricer {
     }
 
     private List<Variants.Variant> worthwhile(int line, Duals duals) {
-        return variants.worthwhile(line, bay -> duals.place(line, bay), bay -> duals.watt()[bay.id()]);
+        return variants.worthwhile(line, bay -> duals.place(line, bay), bay -> duals.kilowatt()[bay.id()]);
     }
 
     private Best alike(int line, Set<Trait> traits, int machines, Duals duals, Deadline deadline) {
@@ -102,12 +104,38 @@ public final class Pricer {
                 housed = true;
             }
         }
-        return best(line, machines, ways, least.keySet(), variant -> {
-            Map<String, List<Lot>> offers = offers(line, variant, duals);
-            least.forEach((sku, units) -> offers.computeIfPresent(sku,
-                    (same, lots) -> lots.stream().map(lot -> from(lot, units)).toList()));
+        Best charged = best(new Asked(line, machines, ways, least), moduleCharge, duals, deadline);
+        if (moduleCharge == 0 || machines == 1) {
+            return charged;
+        }
+        // Of machines together a charge is told from below, so that going without it may tell more.
+        Best plain = best(new Asked(line, machines, ways, least), 0, duals, deadline);
+        return new Best(cheaper(charged.column, plain.column, duals), Math.max(charged.least, plain.least));
+    }
+
+    private Column cheaper(Column one, Column other, Duals duals) {
+        return one == null || other != null && duals.of(other, market.poolOf(other.line())) < duals.of(one, market.poolOf(one.line()))
+                ? other : one;
+    }
+
+    /**
+     * Machines that are asked for.
+     *
+     * @param least units of parts that they take together at least
+     */
+    private record Asked(int line, int machines, List<Variants.Variant> ways, Map<String, Integer> least) {
+    }
+
+    /** @param charge what each part number of module in a machine counts beyond the first */
+    private Best best(Asked asked, long charge, Duals duals, Deadline deadline) {
+        Best best = best(asked.line, asked.machines, asked.ways, asked.least.keySet(), variant -> {
+            Map<String, List<Lot>> offers = offers(asked, charge, variant, duals);
+            asked.least.forEach((sku, units) -> offers.computeIfPresent(sku, (same, lots) -> lots.stream().map(lot -> from(lot, units))
+                    .toList()));
             return offers;
         }, deadline);
+        // Offers count every part number, and each machine has at least one.
+        return best.least == Long.MAX_VALUE ? best : new Best(best.column, best.least - charge * asked.machines);
     }
 
     /** A lot that sells no fewer units. */
@@ -116,15 +144,19 @@ public final class Pricer {
         if (least <= lot.available()) {
             more.add(new PriceBreak(least, lot.breakFor(least).unitPrice(), OptionalLong.empty()));
         }
-        return lot.with(more.isEmpty() ? 0 : lot.available(), more);
+        return more.isEmpty() ? lot.with(0, lot.breaks()) : lot.with(lot.available(), more);
     }
 
-    private Map<String, List<Lot>> offers(int line, Variants.Variant variant, Duals duals) {
+    private Map<String, List<Lot>> offers(Asked asked, long charge, Variants.Variant variant, Duals duals) {
         Map<String, List<Lot>> lots = new HashMap<>();
+        int slots = variant.platforms().stream().map(sku -> market.catalog().platform(sku).orElseThrow().board())
+                .mapToInt(board -> board.sockets() * board.channels() * board.slotsPerChannel()).max().orElse(1);
         for (int part = 0; part < market.parts(); part++) {
-            int available = market.available(part, market.poolOf(line));
+            int available = market.available(part, market.poolOf(asked.line));
             if (available > 0) {
-                lots.put(market.sku(part), List.of(lot(line, part, available, extra(line, part, variant.bay(), duals), duals)));
+                boolean isCharged = charge > 0 && market.catalog().module(market.sku(part)).isPresent();
+                lots.put(market.sku(part), List.of(lot(asked, part, extra(asked.line, part, variant.bay(), duals), isCharged ? charge
+                        : 0, slots, duals)));
             }
         }
         return lots;
@@ -135,36 +167,35 @@ public final class Pricer {
         if (bay == null) {
             return 0;
         }
-        double watt = duals.watt()[bay.id()];
+        double watt = duals.kilowatt()[bay.id()] / 1000.0;
         Part known = market.catalog().part(market.sku(part)).orElseThrow();
-        if (known instanceof Platform platform) {
-            return duals.place(line, bay) + (long) Math.floor(watt * platform.power().baseW());
-        }
-        return (long) Math.floor(watt * watts(known));
+        return (known instanceof Platform ? duals.place(line, bay) : 0) + (long) Math.floor(watt * Bay.watts(known));
     }
 
-    private static double watts(Part part) {
-        return part instanceof Processor processor ? processor.tdpW() : part instanceof MemoryModule module ? module.powerW()
-                : part instanceof Drive drive ? drive.powerW() : part instanceof Card card ? card.powerW()
-                : part instanceof Extra extra ? extra.powerW() : 0;
-    }
-
-    /** What stands for a part's lots where only its worth counts; where that is uneven, a price for every number of units, rounded down. */
-    private Lot lot(int line, int part, int available, long extra, Duals duals) {
-        int pool = market.poolOf(line);
+    /**
+     * What stands for a part's lots where only its worth counts; where that is uneven, a price for every number of units, rounded down.
+     *
+     * @param charge for each machine that holds some of it: for as few as have the slots
+     */
+    private Lot lot(Asked asked, int part, long extra, long charge, int slots, Duals duals) {
+        int pool = market.poolOf(asked.line);
+        int available = market.available(part, pool);
         Lot plain = lot(market.sku(part), available, duals.part()[pool][part] + extra);
-        int[] steps = duals.steps(line, part);
-        if (steps.length == 0 || steps[0] > available) {
+        int[] steps = duals.steps(asked.line, part);
+        int uneven = charge > 0 ? 1 : steps.length > 0 ? steps[0] : Integer.MAX_VALUE;
+        if (uneven > available) {
             return plain;
         }
         List<PriceBreak> each = new ArrayList<>();
-        if (steps[0] > 1) {
+        if (uneven > 1) {
             each.add(plain.breaks().get(0));
         }
-        int last = Math.min(available, Math.max(MOST_UNITS * (market.line(line).isTogether() ? market.line(line).machines() : 1),
-                steps[steps.length - 1]));
-        for (int units = steps[0]; units <= last; units++) {
-            each.add(new PriceBreak(units, Math.floorDiv(duals.of(line, pool, part, units) + extra * units, units), OptionalLong.empty()));
+        int most = (charge > 0 ? slots : MOST_UNITS) * (market.line(asked.line).isTogether() ? market.line(asked.line).machines() : 1);
+        int last = Math.min(available, Math.max(most, steps.length > 0 ? steps[steps.length - 1] : 0));
+        for (int units = uneven; units <= last; units++) {
+            long holders = (units + slots - 1) / slots;
+            each.add(new PriceBreak(units, Math.floorDiv(duals.of(asked.line, pool, part, units) + extra * units + charge * holders,
+                    units), OptionalLong.empty()));
         }
         if (last < available) {
             each.add(new PriceBreak(last + 1, Math.min(plain.breaks().get(0).unitPrice(), each.get(each.size() - 1).unitPrice()),
@@ -200,8 +231,10 @@ public final class Pricer {
         Column found = null;
         double best = Double.POSITIVE_INFINITY;
         double least = Double.POSITIVE_INFINITY;
+        // Machines together may be shared out to several kinds of enclosure.
+        double mostW = ways.stream().mapToDouble(Pricer::mostW).max().orElse(0);
         for (Variants.Variant variant : ways) {
-            Request request = scaled(asked.request(), machines, variant.platforms(), use);
+            Request request = scaled(asked.request(), machines, variant.platforms(), machines == 1 ? mostW(variant) : mostW, use);
             Findings findings = search.on(shop.with(offers.lots(variant), labour)).run(request, deadline);
             if (findings.status() != Status.IMPOSSIBLE) {
                 least = Math.min(least, findings.bound());
@@ -215,24 +248,32 @@ public final class Pricer {
     }
 
     /** The request with money scaled and whatever the offers have settled left open. */
-    private Request scaled(Request request, int machines, Set<String> platforms, Set<String> use) {
+    private Request scaled(Request request, int machines, Set<String> platforms, double mostW, Set<String> use) {
         Set<String> used = new TreeSet<>(request.use());
         used.addAll(use);
-        Limits open = Rulebook.settled(request.limit());
         Worth worth = free ? Worth.NOTHING : request.worth();
         Licence licence = free ? Licence.NONE : request.licence();
         Objective objective = free ? Objective.CHEAPEST : request.objective();
-        return new Request(request.name(), machines, platforms, request.require(), open, objective,
+        return new Request(request.name(), machines, platforms, request.require(), limits(request.limit(), mostW), objective,
                 new Worth(worth.core() * ScaledMoney.ONE, worth.gb() * ScaledMoney.ONE, worth.gbs() * ScaledMoney.ONE,
                         worth.throughput() * ScaledMoney.ONE),
                 new Licence(licence.perCore() * ScaledMoney.ONE, licence.perProcessor() * ScaledMoney.ONE), 1, request.step(),
-                        request.forbid(), used, Map.of(),
-                request.equipment().withEnclosure(EnclosureFrom.OWN));
+                request.forbid(), used, Map.of(), request.equipment().withEnclosure(EnclosureFrom.OWN));
     }
 
     private static Labour scaled(Labour labour) {
         return new Labour(labour.perMachine() * ScaledMoney.ONE, labour.perModule() * ScaledMoney.ONE, labour.perDrive() * ScaledMoney.ONE,
                 labour.perCard() * ScaledMoney.ONE);
+    }
+
+    /** What a machine may load where it stands: no sled more than an enclosure of its kind has for all. */
+    private static double mostW(Variants.Variant variant) {
+        return variant.bay() == null ? Double.POSITIVE_INFINITY : variant.bay().capacity() / (double) Bay.MICRO;
+    }
+
+    private static Limits limits(Limits limit, double mostW) {
+        Limits open = Rulebook.settled(limit);
+        return mostW < limit.powerW().orElse(Double.POSITIVE_INFINITY) ? open.withPowerW(OptionalDouble.of(mostW)) : open;
     }
 
     public Column column(int line, List<Build> builds, Bay bay) {

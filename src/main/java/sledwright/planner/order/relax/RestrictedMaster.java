@@ -55,10 +55,11 @@ public final class RestrictedMaster {
      * @param enclosures how many there are of each kind, where there are any
      * @param drawn      units from each lot
      * @param suppliers  how far each delivers, where that matters
+     * @param missing    machines that are not delivered, each counted by its line's priority
      * @param filling    for each line what one more machine costs, scaled
      */
     public record Mix(double cost, Map<Column, Double> columns, Map<Bay, Double> enclosures, Map<OfferedLot, Double> drawn,
-               Map<Integer, Double> suppliers, Duals duals, double[] filling) {
+               Map<Integer, Double> suppliers, double missing, Duals duals, double[] filling) {
     }
 
     private final class Model {
@@ -66,13 +67,15 @@ public final class RestrictedMaster {
         private final Map<Integer, Expression> balances = new LinkedHashMap<>();
         private final List<Expression> demands = new ArrayList<>();
         private final Map<Bay, Expression> places = new LinkedHashMap<>();
-        private final Map<Bay, Expression> watts = new LinkedHashMap<>();
+        private final Map<Bay, Expression> kilowatts = new LinkedHashMap<>();
         private final Map<Column, Variable> uses = new LinkedHashMap<>();
         private final Map<Bay, Variable> enclosures = new LinkedHashMap<>();
         private final Map<OfferedLot, List<Variable>> draws = new LinkedHashMap<>();
         private final Map<Integer, Variable> suppliers = new LinkedHashMap<>();
         private final Map<Trait, Expression> fewest = new LinkedHashMap<>();
         private final Map<Trait, Expression> most = new LinkedHashMap<>();
+        private final Map<Integer, Variable> missing = new LinkedHashMap<>();
+        private Expression lacking;
         private int number;
 
         private Expression row(String kind) {
@@ -88,15 +91,18 @@ public final class RestrictedMaster {
         }
     }
 
-    /** The best mix of columns, in which machines may stay undelivered; null where what is settled leaves none. */
+    /** The best mix of columns, in which machines may stay undelivered; null where the linear program is not solved. */
     Mix solve(List<Column> columns) {
         Model model = new Model();
         for (int line = 0; line < market.lines().size(); line++) {
             int machines = market.line(line).machines();
             Expression demand = model.row("demand").level(machines);
             model.demands.add(demand);
-            demand.set(model.variable().upper(machines).weight(penalty[line]), 1);
+            Variable missing = model.variable().upper(machines).weight(penalty[line]);
+            demand.set(missing, 1);
+            model.missing.put(line, missing);
         }
+        lack(model);
         settled.enclosures().keySet().forEach(bay -> stand(model, bay));
         Map<Integer, Expression> single = new HashMap<>();
         for (Column column : columns) {
@@ -114,7 +120,7 @@ public final class RestrictedMaster {
                 house(model, column, use);
             }
         }
-        if (market.isSupplierScarce() && !free) {
+        if (free ? market.order().suppliersMax().isPresent() : market.isSupplierScarce()) {
             addSuppliers(model);
         }
         TreeSet<Integer> parts = new TreeSet<>();
@@ -125,13 +131,25 @@ public final class RestrictedMaster {
         return mix(model, result);
     }
 
+    /** Holds the machines that are not delivered to their number; not at any price, so that there always is a mix. */
+    private void lack(Model model) {
+        Range range = settled.missing();
+        if (!range.equals(Range.ANY)) {
+            model.lacking = model.row("lacking").lower(range.least());
+            if (range.most() < Range.ANY.most()) {
+                model.lacking.upper(range.most()).set(model.variable().weight(Arrays.stream(penalty).sum()), -1);
+            }
+            model.missing.forEach((line, missing) -> model.lacking.set(missing, market.line(line).priority()));
+        }
+    }
+
     /** Lets every supplier that is not ruled out deliver for its charge, and so many of them at most. */
     private void addSuppliers(Model model) {
         Expression few = model.row("few").upper(market.order().suppliersMax().orElse(market.suppliers().size()));
         for (int supplier = 0; supplier < market.suppliers().size(); supplier++) {
-            Variable delivers = model.variable().lower(settled.mustDeliver(supplier) ? 1 : 0)
-                    .upper(settled.suppliers().getOrDefault(supplier, true) ? 1 : 0)
-                    .weight(market.order().deliveryCharge());
+            Variable delivers = model.variable().lower(settled.mustDeliver(supplier) ? 1 : 0).upper(settled.suppliers()
+                    .getOrDefault(supplier, true) ? 1 : 0)
+                    .weight(free ? 0 : market.order().deliveryCharge());
             few.set(delivers, 1);
             model.suppliers.put(supplier, delivers);
         }
@@ -141,18 +159,23 @@ public final class RestrictedMaster {
         Bay bay = column.bay();
         stand(model, bay);
         model.places.get(bay).set(use, -column.machines());
-        model.watts.get(bay).set(use, -column.load() / (double) Bay.MICRO);
+        model.kilowatts.get(bay).set(use, -column.load() / Bay.MICRO_OF_KILO);
     }
 
     /** Makes room for enclosures of a kind. */
     private void stand(Model model, Bay bay) {
         if (!model.places.containsKey(bay)) {
-            Variable enclosures = model.variable().lower(settled.of(bay).least()).upper(settled.of(bay).most());
+            Variable enclosures = model.variable().upper(settled.of(bay).most());
             model.enclosures.put(bay, enclosures);
+            if (settled.of(bay).least() > 0) {
+                // Not at any price, so that there always is a mix.
+                model.row("fewest").lower(settled.of(bay).least()).set(enclosures, 1)
+                        .set(model.variable().weight(Arrays.stream(penalty).sum()), 1);
+            }
             model.places.put(bay, model.row("place").lower(0));
-            model.watts.put(bay, model.row("watt").lower(0));
+            model.kilowatts.put(bay, model.row("watt").lower(0));
             model.places.get(bay).set(enclosures, bay.bays());
-            model.watts.get(bay).set(enclosures, bay.capacity() / (double) Bay.MICRO);
+            model.kilowatts.get(bay).set(enclosures, bay.capacity() / Bay.MICRO_OF_KILO);
             model.balance(bay.pool(), market.index().get(bay.enclosure().sku())).set(enclosures, -1);
             model.balance(bay.pool(), market.index().get(bay.supply().sku())).set(enclosures, -bay.supply().count());
         }
@@ -176,11 +199,6 @@ public final class RestrictedMaster {
 
     private void supply(Model model, OfferedLot source, List<Expression> takers) {
         Envelope envelope = Envelope.of(source, settled.of(source));
-        if (envelope == null) {
-            // Nothing that is allowed is sold, so there is no mix.
-            model.row("none").level(1);
-            return;
-        }
         Variable delivers = model.suppliers.get(source.supplier());
         int from = 0;
         for (Envelope.Piece piece : envelope.pieces()) {
@@ -241,15 +259,17 @@ public final class RestrictedMaster {
         long[][] parts = new long[market.pools().size()][market.parts()];
         model.balances.forEach((key, row) -> parts[key / market.parts()][key % market.parts()] = Math.max(0, dual(duals, row)));
         long[] bay = new long[market.bays().size()];
-        long[] watt = new long[bay.length];
+        long[] kilowatt = new long[bay.length];
         model.places.forEach((some, row) -> bay[some.id()] = Math.max(0, dual(duals, row)));
-        model.watts.forEach((some, row) -> watt[some.id()] = Math.max(0, dual(duals, row)));
+        model.kilowatts.forEach((some, row) -> kilowatt[some.id()] = Math.max(0, dual(duals, row)));
         Map<Trait, Long> traits = new LinkedHashMap<>();
         model.fewest.forEach((some, row) -> traits.merge(some, -dual(duals, row), Long::sum));
         model.most.forEach((some, row) -> traits.merge(some, dual(duals, row), Long::sum));
         double[] filling = model.demands.stream().mapToDouble(row -> -duals.getOrDefault(row.getName(), 0.0) * ScaledMoney.ONE).toArray();
-        return new Mix(result.getValue(), used, enclosures, drawn, values(model, result, model.suppliers),
-                new Duals(parts, bay, watt, traits), filling);
+        double missing = values(model, result, model.missing).entrySet().stream()
+                .mapToDouble(line -> line.getValue() * market.line(line.getKey()).priority()).sum();
+        return new Mix(result.getValue(), used, enclosures, drawn, values(model, result, model.suppliers), missing,
+                new Duals(parts, bay, kilowatt, traits, model.lacking == null ? 0 : dual(duals, model.lacking)), filling);
     }
 
     private static <T> Map<T, Double> values(Model model, Optimisation.Result result, Map<T, Variable> variables) {

@@ -14,15 +14,25 @@ import sledwright.planner.order.market.Range;
  * @param drawn      of each lot, how many units it gives
  * @param traits     how many machines of a line have something in common
  * @param suppliers  whether a supplier delivers, where that is settled
+ * @param missing    how many machines are not delivered, each counted by its line's priority
  */
-public record Restrictions(Map<Bay, Range> enclosures, Map<OfferedLot, Range> drawn, Map<Trait, Range> traits,
-        Map<Integer, Boolean> suppliers) {
+public record Restrictions(Map<Bay, Range> enclosures, Map<OfferedLot, Range> drawn, Map<Trait, Range> traits, Map<Integer,
+        Boolean> suppliers, Range missing) {
 
-    public static final Restrictions NONE = new Restrictions(Map.of(), Map.of(), Map.of(), Map.of());
+    public static final Restrictions NONE = new Restrictions(Map.of(), Map.of(), Map.of(), Map.of(), Range.ANY);
 
     /** Whether some number would have to be more than it may be. */
     public boolean isContradictory() {
-        return Stream.of(enclosures, drawn, traits).flatMap(ranges -> ranges.values().stream()).anyMatch(Range::isEmpty);
+        return missing.isEmpty() || Stream.of(enclosures, drawn, traits).flatMap(ranges -> ranges.values().stream())
+                .anyMatch(Range::isEmpty)
+                || drawn.keySet().stream().anyMatch(lot -> isClosed(lot) && of(lot).least() > 0 || !lot.sells(of(lot)));
+    }
+
+    /** How many suppliers deliver in any case. */
+    int mustDeliver() {
+        return (int) Stream.concat(suppliers.entrySet().stream().filter(Map.Entry::getValue).map(Map.Entry::getKey),
+                drawn.entrySet().stream().filter(lot -> lot.getValue().least() > 0).map(lot -> lot.getKey().supplier())
+                        .filter(supplier -> supplier >= 0)).distinct().count();
     }
 
     Range of(Bay bay) {
@@ -48,19 +58,23 @@ public record Restrictions(Map<Bay, Range> enclosures, Map<OfferedLot, Range> dr
     }
 
     Restrictions with(Bay bay, Range range) {
-        return new Restrictions(and(enclosures, bay, range), drawn, traits, suppliers);
+        return new Restrictions(and(enclosures, bay, range), drawn, traits, suppliers, missing);
     }
 
     Restrictions with(OfferedLot source, Range range) {
-        return new Restrictions(enclosures, and(drawn, source, range), traits, suppliers);
+        return new Restrictions(enclosures, and(drawn, source, range), traits, suppliers, missing);
     }
 
     Restrictions with(Trait trait, Range range) {
-        return new Restrictions(enclosures, drawn, and(traits, trait, range), suppliers);
+        return new Restrictions(enclosures, drawn, and(traits, trait, range), suppliers, missing);
     }
 
     Restrictions with(int supplier, boolean delivers) {
-        return new Restrictions(enclosures, drawn, traits, and(suppliers, supplier, delivers));
+        return new Restrictions(enclosures, drawn, traits, and(suppliers, supplier, delivers), missing);
+    }
+
+    Restrictions withMissing(Range range) {
+        return new Restrictions(enclosures, drawn, traits, suppliers, range);
     }
 
     private static <K, V> Map<K, V> and(Map<K, V> map, K key, V value) {
