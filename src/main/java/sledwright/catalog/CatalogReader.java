@@ -157,9 +157,12 @@ public final class CatalogReader {
         Shop shop = raw.shop().orElseThrow();
         List<Platform> platforms = raw.platforms().stream().flatMap(file -> file.platform().stream()).toList();
         List<Enclosure> enclosures = raw.enclosures().stream().flatMap(file -> file.enclosure().stream()).toList();
-        return new Catalog(shop.name(), shop.currency(), shop.pricedOn(), shop.labour(), shop.throughputFactors().orElseThrow(),
-                new Assortment(platforms, enclosures, values(raw.processors()), values(raw.modules()), values(raw.drives()),
-                values(raw.cards()), values(raw.extras())), lots(raw.offers(), shop.pricedOn()), shop.stationery())
+        SharedNames names = new SharedNames(platforms, enclosures);
+        Assortment assortment = new Assortment(platforms.stream().map(names::named).toList(),
+                enclosures.stream().map(names::named).toList(),
+                values(raw.processors()), values(raw.modules()), values(raw.drives()), values(raw.cards()), values(raw.extras()));
+        return new Catalog(shop.name(), shop.currency(), shop.pricedOn(), shop.labour(), shop.throughputFactors().orElseThrow(), assortment,
+                lots(raw.offers(), shop.pricedOn()), shop.stationery())
                 .withSuppliers(shop.suppliers()).withHouse(shop.house());
     }
 

@@ -97,7 +97,7 @@ final class CompareCommand implements Callable<Integer> {
         output.write(Renderings.of(screen -> CompareText.of(view, screen), () -> CompareJson.of(view), () -> CompareCsv.of(view))
                 .and(Format.SVG, () -> CompareSvg.of(view, answer.shop()))
                 .and(Format.HTML, () -> ComparePage.of(view, answer.shop()))
-                .andBytes(Format.XLSX, () -> CompareSheets.of(view, answer.shop().pricedOn())));
+                .andBytes(Format.XLSX, () -> CompareSheets.of(view, answer.shop())));
         return view.isImpossible() ? ExitCode.NO_VALID_BUILD : ExitCode.DONE;
     }
 

@@ -18,4 +18,9 @@ public record CoolingKit(String sku, String name, double maxTdpW, List<String> c
     public String description() {
         return name;
     }
+
+    /** The same part, called otherwise. */
+    public CoolingKit named(String other) {
+        return new CoolingKit(sku, other, maxTdpW, covers);
+    }
 }

@@ -25,6 +25,11 @@ public record Supply(String sku, String name, int count, int redundant, double w
         return name;
     }
 
+    /** The same part, called otherwise. */
+    public Supply named(String other) {
+        return new Supply(sku, other, count, redundant, watts, lowLineWatts, efficiency);
+    }
+
     /** Watts that one supply delivers at the site's mains. */
     public double ratedW(Limits limits) {
         return limits.lowLine() ? lowLineWatts : watts;

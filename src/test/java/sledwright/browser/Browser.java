@@ -106,6 +106,27 @@ public final class Browser implements CloseableResource, AutoCloseable {
         return ((Number) driver.executeScript("return document.documentElement.scrollWidth - document.documentElement.clientWidth")).longValue();
     }
 
+    /** Words of the document that end on another line than they begin, though they are no longer than a line should hold. */
+    @SuppressWarnings("unchecked")
+    public List<String> brokenWords() {
+        return (List<String>) driver.executeScript("""
+                const broken = [];
+                const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+                while (texts.nextNode()) {
+                    const text = texts.currentNode;
+                    if (!text.parentElement.checkVisibility() || text.parentElement.closest('svg, script, thead')) continue;
+                    for (const word of text.data.matchAll(/[\\p{L}\\p{N}.,]+/gu)) {
+                        if (word[0].length > 20) continue;
+                        const range = document.createRange();
+                        range.setStart(text, word.index);
+                        range.setEnd(text, word.index + word[0].length);
+                        const lines = new Set(Array.from(range.getClientRects()).filter(box => box.width > 0).map(box => Math.round(box.top)));
+                        if (lines.size > 1) broken.push(word[0]);
+                    }
+                }
+                return broken;""");
+    }
+
     /** What hinders people with disabilities, by axe-core: a line for each rule and element. */
     @SuppressWarnings("unchecked")
     public List<String> barriers() {
@@ -130,9 +151,9 @@ public final class Browser implements CloseableResource, AutoCloseable {
         return driver.executeScript(script);
     }
 
-    /** The text that can be seen. */
+    /** The text that can be seen; its figures and units stand a plain blank apart. */
     public String text() {
-        return (String) driver.executeScript("return document.body.innerText");
+        return ((String) driver.executeScript("return document.body.innerText")).replace('\u00a0', ' ');
     }
 
     /**

@@ -24,6 +24,7 @@ public final class DocumentChecks {
         assertThat(browser.sidewaysScroll()).as("sideways scroll of a wide screen").isZero();
         browser.screen(Browser.PHONE, true);
         assertThat(browser.sidewaysScroll()).as("sideways scroll of a phone").isZero();
+        assertThat(browser.brokenWords()).as("words that a phone breaks").isEmpty();
         assertThat(browser.barriers()).as("barriers on a phone in the dark").isEmpty();
     }
 

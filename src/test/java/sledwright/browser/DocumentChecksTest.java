@@ -25,6 +25,7 @@ class DocumentChecksTest {
         assertThat(HtmlValidity.faults(page("<p><div>in a paragraph</div></p>"))).isNotEmpty();
         assertThat(browser.show(page("<p style=\"color: #cccccc\">pale</p>")).barriers()).singleElement().asString().startsWith("color-contrast: p");
         assertThat(browser.show(page("<p style=\"width: 900px\">wide</p>")).screen(Browser.PHONE, false).sidewaysScroll()).isGreaterThan(500);
+        assertThat(browser.show(page("<p style=\"width: 60px; overflow-wrap: break-word\">in unbreakable parts</p>")).brokenWords()).containsExactly("unbreakable");
         assertThatThrownBy(() -> DocumentChecks.assertLoadsNothing(page("<img alt=\"\" src=\"https://example.org/a.png\">")))
                 .isInstanceOf(AssertionError.class);
         assertThat(browser.show(page("")).screen(Browser.PHONE, true).ask("return matchMedia('(prefers-color-scheme: dark)').matches")).isEqualTo(true);

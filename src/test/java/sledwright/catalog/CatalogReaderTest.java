@@ -63,7 +63,7 @@ class CatalogReaderTest {
     void enclosures() {
         Supply pair = SHOP.platform("WREN-2").orElseThrow().power().supplies().get(0);
         assertThat(SHOP.enclosures()).containsExactly(new Enclosure("REED-F4", "Reed frame for four sleds", Set.of("REED-S"), 4, 60.5, 900,
-                List.of(new Supply("RS-750", "RS-750", 2, 1, 750, 650, pair.efficiency()),
+                List.of(new Supply("RS-750", "750 W supply", 2, 1, 750, 650, pair.efficiency()),
                         new Supply("RS-1200", "1200 W supply", 1, 0, 1200, 0, new TreeMap<>()))));
         assertThat(SHOP.enclosure("REED-F4")).contains(SHOP.enclosures().iterator().next());
         assertThat(SHOP.enclosure("REED-S")).isEmpty();
@@ -167,7 +167,7 @@ class CatalogReaderTest {
                 new InletRow(150, 30, Set.of()));
         assertThat(wren.power().baseW()).isEqualTo(85);
         assertThat(wren.power().budgetW()).as("a budget of 0 is none").isEmpty();
-        assertThat(wren.power().supplies()).extracting(Supply::name).containsExactly("750 W supply", "RS-750");
+        assertThat(wren.power().supplies()).extracting(Supply::name).as("named once, it is named everywhere").containsOnly("750 W supply");
         assertThat(wren.power().supplies()).extracting(Supply::count).containsExactly(2, 1);
         assertThat(wren.power().supplies()).extracting(Supply::redundant).containsExactly(1, 0);
         assertThat(wren.power().supplies().get(0).watts()).isEqualTo(750);
@@ -187,7 +187,7 @@ class CatalogReaderTest {
         assertThat(reed.memory().rankSparing()).isFalse();
         assertThat(reed.board().slots()).extracting(Slot::name).containsExactly("DIMM 1", "DIMM 2");
         assertThat(reed.fillSide()).isEmpty();
-        assertThat(reed.cooling()).containsExactly(new CoolingKit("WREN-HS-1", "WREN-HS-1", 105, List.of()));
+        assertThat(reed.cooling()).containsExactly(new CoolingKit("WREN-HS-1", "low heat sink", 105, List.of()));
         assertThat(reed.thermal().inlet()).isEmpty();
         assertThat(reed.thermal().correctedInletC(25, 3000)).isEqualTo(25);
         assertThat(reed.power().budgetW()).hasValue(180.5);

@@ -56,7 +56,7 @@ final class LimitDemands {
                         Sum cheapest = sum(price, catalog);
                         return new Concession(at(terms, OptionalLong.of(price)), cheapest.amount().toPlainString(),
                                 Sentence.of("the cheapest build costs %s", cheapest),
-                                Sentence.of("raise the price from %s to %s", new Measure(asked.amount()), cheapest));
+                                Sentence.of("raise the price from %s to %s", asked, cheapest));
                     });
         });
     }

@@ -39,9 +39,9 @@ import sledwright.rules.Order;
 import sledwright.rules.Rulebook;
 import sledwright.rules.Violation;
 import sledwright.rules.stock.InStock;
-import sledwright.words.Measure;
 import sledwright.words.Numbers;
 import sledwright.words.Sentence;
+import sledwright.words.Sum;
 
 /** Works out why a part is not in the best build. */
 public final class WhyNotAnswer {
@@ -159,7 +159,7 @@ public final class WhyNotAnswer {
         return switch (objective) {
             case CHEAPEST -> Sentence.of("%s, %s", with.ranked().get(0).words(Math.round(with.best())), money);
             case BEST_VALUE -> Sentence.of("price less worth %s against %s, %s", best.words(Math.round(with.best())),
-                    new Measure(catalog.amount(Math.round(findings.best()))), money);
+                    best.words(Math.round(findings.best())), money);
             case MOST_THROUGHPUT -> figure("throughput", "", with, money);
             case MOST_BANDWIDTH -> figure("bandwidth", " GB/s", with, money);
             case MOST_MEMORY -> figure("usable memory", " GB", with, money);
@@ -184,11 +184,12 @@ public final class WhyNotAnswer {
     }
 
     /** What so many units cost each, today. */
-    private Measure now(int units) {
+    private Sum now(int units) {
         Request request = findings.request();
         List<Lot> lots = catalog.lots(sku).stream().filter(lot -> Rulebook.accepts(lot, request.limit())).toList();
         long price = CheapestDraw.prices(lots, units)[units];
-        return new Measure(catalog.amount(price).divide(BigDecimal.valueOf(units), catalog.amount(0).scale(), RoundingMode.HALF_UP));
+        return new Sum(catalog.amount(price).divide(BigDecimal.valueOf(units), catalog.amount(0).scale(), RoundingMode.HALF_UP),
+                catalog.currency().getCurrencyCode());
     }
 
     private WhyNot barred() {

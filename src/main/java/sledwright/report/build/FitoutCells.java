@@ -3,6 +3,7 @@ package sledwright.report.build;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import sledwright.domain.Fitout;
 import sledwright.domain.Volume;
 
@@ -24,12 +25,29 @@ public final class FitoutCells {
 
     /** A cell for each of {@link #COLUMNS}. */
     public static List<String> of(Fitout fitout) {
-        return List.of(fitout.volumes().stream().map(FitoutCells::volume).collect(Collectors.joining("; ")), fitout.driver().orElse(""),
-                fitout.cards().entrySet().stream().map(card -> card.getKey() + " " + card.getValue().sku())
-                        .collect(Collectors.joining("; ")),
-                BuildText.modules(fitout.extrasBySku()),
-                fitout.housed().map(housed -> "%s x %s with %s x %s".formatted(housed.count(), housed.enclosure().sku(),
-                        housed.supply().count(), housed.supply().sku())).orElse(""));
+        return List.of(volumes(fitout), fitout.driver().orElse(""), cards(fitout), BuildText.modules(fitout.extrasBySku()),
+                enclosures(fitout));
+    }
+
+    /** Drives, cards and extras of one machine in one cell; empty where it has none. */
+    public static String joined(Fitout fitout) {
+        return Stream.of(volumes(fitout), cards(fitout), BuildText.modules(fitout.extrasBySku())).filter(cell -> !cell.isEmpty())
+                .collect(Collectors.joining("; "));
+    }
+
+    /** The enclosures that are bought for all machines together; empty where there are none. */
+    public static String enclosures(Fitout fitout) {
+        return fitout.housed().map(housed -> "%s x %s with %s x %s".formatted(housed.count(), housed.enclosure().sku(),
+                housed.supply().count(), housed.supply().sku())).orElse("");
+    }
+
+    private static String volumes(Fitout fitout) {
+        return fitout.volumes().stream().map(FitoutCells::volume).collect(Collectors.joining("; "));
+    }
+
+    private static String cards(Fitout fitout) {
+        return fitout.cards().entrySet().stream().map(card -> card.getKey() + " " + card.getValue().sku())
+                .collect(Collectors.joining("; "));
     }
 
     private static String volume(Volume volume) {

@@ -1,7 +1,7 @@
 package sledwright.report.chart;
 
-import static sledwright.report.chart.SvgChart.n;
-import static sledwright.report.chart.SvgChart.polygon;
+import static sledwright.report.chart.Svg.n;
+import static sledwright.report.chart.Svg.polygon;
 
 import java.util.List;
 

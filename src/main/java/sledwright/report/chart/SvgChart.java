@@ -1,10 +1,12 @@
 package sledwright.report.chart;
 
+import static sledwright.report.chart.Svg.escaped;
+import static sledwright.report.chart.Svg.n;
+
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sledwright.report.chart.Chart.Line;
@@ -28,13 +30,35 @@ public final class SvgChart {
         LIVE
     }
 
+    /** How wide a drawing is: its letters keep their size. */
+    private enum Size {
+        BROAD(760, 400, 26, 6, 5),
+        /** For phones: the legend stands below, and spots are called by their shape alone. */
+        NARROW(340, 250, 16, 4, 4);
+
+        private final int width;
+        private final int height;
+        private final int right;
+        private final int stepsAcross;
+        private final int stepsUp;
+
+        Size(int width, int height, int right, int stepsAcross, int stepsUp) {
+            this.width = width;
+            this.height = height;
+            this.right = right;
+            this.stepsAcross = stepsAcross;
+            this.stepsUp = stepsUp;
+        }
+
+        String className() {
+            return this == BROAD ? "broad" : "narrow";
+        }
+    }
+
     /** Colours on dark ground, for whatever style sheet knows that the ground is dark. */
     public static final String DARK_STYLE = darkStyle();
 
     private static final String FONT = "Noto Sans, Segoe UI, Liberation Sans, Arial, sans-serif";
-    private static final int WIDTH = 760;
-    private static final int HEIGHT = 400;
-    private static final int RIGHT = 26;
     private static final int BOTTOM = 54;
     private static final int LEGEND_ROW = 21;
     private static final int LEGEND_MARGIN = 22;
@@ -45,6 +69,7 @@ public final class SvgChart {
 
     private final Chart chart;
     private final Use use;
+    private final Size size;
     private final StringBuilder svg = new StringBuilder();
     private final Scale across;
     private final Scale up;
@@ -54,18 +79,25 @@ public final class SvgChart {
     private final double bottom;
     private final double height;
 
-    private SvgChart(Chart chart, Use use) {
+    private SvgChart(Chart chart, Use use, Size size) {
         this.chart = chart;
         this.use = use;
+        this.size = size;
         List<Spot> spots = chart.lines().stream().flatMap(line -> line.spots().stream()).toList();
-        across = Scale.of(min(spots.stream().map(Spot::across)), max(spots.stream().map(Spot::across)), 6);
-        up = Scale.of(min(heights()), max(heights()), 5);
+        across = Scale.of(min(spots.stream().map(Spot::across)), max(spots.stream().map(Spot::across)), size.stepsAcross);
+        up = Scale.of(min(heights()), max(heights()), size.stepsUp);
         int digits = up.values().stream().mapToInt(tick -> up.label(tick, chart.locale()).length()).max().orElse(1);
         left = 18 + digits * DIGIT;
         top = use == Use.FILE ? 66 : 36;
-        height = Math.max(HEIGHT + (use == Use.FILE ? 30 : 0), top + chart.lines().size() * LEGEND_ROW + BOTTOM);
-        right = WIDTH - RIGHT - legendWidth();
-        bottom = height - BOTTOM;
+        if (size == Size.NARROW) {
+            bottom = size.height - BOTTOM;
+            height = size.height + (several() ? (chart.lines().size() + legendColumns() - 1) / legendColumns() * LEGEND_ROW : 0);
+            right = size.width - size.right;
+        } else {
+            height = Math.max(size.height + (use == Use.FILE ? 30 : 0), top + chart.lines().size() * LEGEND_ROW + BOTTOM);
+            bottom = height - BOTTOM;
+            right = size.width - size.right - (several() ? legendWidth() : 0);
+        }
     }
 
     private Stream<Double> heights() {
@@ -81,14 +113,19 @@ public final class SvgChart {
         return figures.max(Comparator.naturalOrder()).orElse(0.0);
     }
 
-    /** The drawing for a page: one {@code svg} element. */
+    /** The drawing for a page: one {@code svg} element of class {@code broad}. */
     public static String of(Chart chart, Use use) {
-        return new SvgChart(chart, use).draw(0);
+        return new SvgChart(chart, use, Size.BROAD).draw(0);
+    }
+
+    /** The drawing for a page, and behind it the same for a phone, of class {@code narrow}: the page shows one of the two. */
+    public static String ofEachSize(Chart chart, Use use) {
+        return of(chart, use) + new SvgChart(chart, use, Size.NARROW).draw(0);
     }
 
     /** A file with one chart below the other, which on dark screens has its own colours. */
     public static String file(String title, List<Chart> charts) {
-        List<SvgChart> drawings = charts.stream().map(chart -> new SvgChart(chart, Use.FILE)).toList();
+        List<SvgChart> drawings = charts.stream().map(chart -> new SvgChart(chart, Use.FILE, Size.BROAD)).toList();
         double height = drawings.stream().mapToDouble(drawing -> drawing.height).sum();
         StringBuilder file = new StringBuilder("""
                 <?xml version="1.0" encoding="UTF-8"?>
@@ -97,7 +134,8 @@ public final class SvgChart {
                 <style>@media screen and (prefers-color-scheme: dark) {
                 %s}</style>
                 <rect class="ground" width="%s" height="%s" fill="#ffffff"/>
-                """.formatted(WIDTH, n(height), WIDTH, n(height), escaped(title), escaped(title), DARK_STYLE, WIDTH, n(height)));
+                """.formatted(Size.BROAD.width, n(height), Size.BROAD.width, n(height), escaped(title), escaped(title), DARK_STYLE,
+                Size.BROAD.width, n(height)));
         double from = 0;
         for (SvgChart drawing : drawings) {
             file.append(drawing.draw(from));
@@ -111,17 +149,21 @@ public final class SvgChart {
     }
 
     private double legendWidth() {
-        return several() ? LEGEND_MARGIN + 44 + LETTER * 1.12 * chart.lines().stream().mapToInt(line -> line.name().length()).max()
-                .orElse(0) : 0;
+        return LEGEND_MARGIN + 44 + LETTER * 1.12 * chart.lines().stream().mapToInt(line -> line.name().length()).max().orElse(0);
+    }
+
+    /** How many names stand side by side below a narrow drawing. */
+    private int legendColumns() {
+        return Math.max(1, (int) (size.width / legendWidth()));
     }
 
     /** @param from where the drawing begins in its file */
     private String draw(double from) {
         String label = escaped(chart.title() + ". " + chart.description());
-        add("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %s %s\" role=\"%s\" aria-label=\"%s\" class=\"chart\""
+        add("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 %s %s\" role=\"%s\" aria-label=\"%s\" class=\"chart %s\""
                 + " font-family=\"%s\" font-size=\"12\"%s>",
-                WIDTH, n(height), use == Use.LIVE ? "group" : "img", label, FONT,
-                use == Use.FILE ? " y=\"%s\" width=\"%s\" height=\"%s\"".formatted(n(from), WIDTH, n(height)) : "");
+                size.width, n(height), use == Use.LIVE ? "group" : "img", label, size.className(), FONT,
+                use == Use.FILE ? " y=\"%s\" width=\"%s\" height=\"%s\"".formatted(n(from), size.width, n(height)) : "");
         if (use == Use.FILE) {
             add("<desc>%s</desc>", escaped(chart.description()));
             text(8, 26, "start", "ink", "#1b1f23", 15, true, chart.title());
@@ -133,7 +175,9 @@ public final class SvgChart {
         for (int i = 0; i < chart.lines().size(); i++) {
             spots(i);
         }
-        calls();
+        if (size == Size.BROAD) {
+            calls();
+        }
         if (several()) {
             legend();
         }
@@ -204,7 +248,7 @@ public final class SvgChart {
         Line drawn = chart.lines().get(line);
         for (Spot spot : drawn.spots()) {
             String shape = spot.mark() == Mark.NONE ? look.shape(x(spot.across()), y(spot.up()), several() ? 3.6 : 3.2)
-                    : mark(spot.mark(), x(spot.across()), y(spot.up()));
+                    : Svg.mark(spot.mark(), x(spot.across()), y(spot.up()));
             String fill = spot.ahead() ? look.light() : "#ffffff";
             String words = (several() ? drawn.name() + ": " : "") + spot.words();
             add("<g class=\"spot %s%s\"%s%s fill=\"%s\" stroke=\"%s\" stroke-width=\"1.4\">", look.className(), spot.ahead() ? ""
@@ -217,32 +261,6 @@ public final class SvgChart {
             }
             add("%s</g>", shape);
         }
-    }
-
-    private static String mark(Mark mark, double x, double y) {
-        double size = 8;
-        return switch (mark) {
-            case DIAMOND -> polygon(x, y - size, x + size, y, x, y + size, x - size, y);
-            case TRIANGLE -> polygon(x, y - size, x + size, y + size * 0.75, x - size, y + size * 0.75);
-            case STAR -> {
-                double[] points = new double[20];
-                for (int i = 0; i < 10; i++) {
-                    double radius = i % 2 == 0 ? size * 1.2 : size * 0.5;
-                    points[2 * i] = x + radius * Math.sin(Math.PI * i / 5);
-                    points[2 * i + 1] = y - radius * Math.cos(Math.PI * i / 5);
-                }
-                yield polygon(points);
-            }
-            case NONE -> "";
-        };
-    }
-
-    static String polygon(double... coordinates) {
-        StringBuilder points = new StringBuilder();
-        for (int i = 0; i < coordinates.length; i += 2) {
-            points.append(i == 0 ? "" : " ").append(n(coordinates[i])).append(',').append(n(coordinates[i + 1]));
-        }
-        return "<polygon points=\"" + points + "\"/>";
     }
 
     /** Where words stand: from left to right, and how high. */
@@ -296,11 +314,13 @@ public final class SvgChart {
     }
 
     private void legend() {
-        double x = right + LEGEND_MARGIN;
+        boolean below = size == Size.NARROW;
         add("<g aria-hidden=\"true\">");
         for (int i = 0; i < chart.lines().size(); i++) {
             Look look = Look.of(i);
-            double y = top + 6 + i * LEGEND_ROW;
+            int row = below ? i / legendColumns() : i;
+            double x = below ? 8 + i % legendColumns() * (double) size.width / legendColumns() : right + LEGEND_MARGIN;
+            double y = (below ? size.height + 4 : top + 6) + row * LEGEND_ROW;
             add("<line class=\"line %s\" x1=\"%s\" x2=\"%s\" y1=\"%s\" y2=\"%s\" stroke=\"%s\" stroke-width=\"1.6\"%s/>", look.className(),
                     n(x), n(x + 34), n(y), n(y), look.light(), look.dashes().isEmpty() ? ""
                     : " stroke-dasharray=\"" + look.dashes() + "\"");
@@ -326,33 +346,6 @@ public final class SvgChart {
 
     private void add(String format, Object... values) {
         svg.append(format.formatted(values)).append('\n');
-    }
-
-    /** To a tenth of a unit of the drawing. */
-    static String n(double figure) {
-        String written = String.format(Locale.ROOT, "%.1f", figure);
-        return written.endsWith(".0") ? written.substring(0, written.length() - 2) : written;
-    }
-
-    static String escaped(String text) {
-        StringBuilder safe = new StringBuilder();
-        text.codePoints().forEach(character -> {
-            switch (character) {
-                case '&' -> safe.append("&amp;");
-                case '<' -> safe.append("&lt;");
-                case '>' -> safe.append("&gt;");
-                case '"' -> safe.append("&quot;");
-                default -> safe.appendCodePoint(isDrawn(character) ? character : '\uFFFD');
-            }
-        });
-        return safe.toString();
-    }
-
-    /** What XML can hold and what turns nothing round. */
-    private static boolean isDrawn(int character) {
-        return !Character.isISOControl(character) && Character.getType(character) != Character.SURROGATE
-                && Character.getType(character) != Character.FORMAT
-                && (character & 0xFFFE) != 0xFFFE;
     }
 
     private static String darkStyle() {

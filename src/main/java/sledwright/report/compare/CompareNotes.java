@@ -3,7 +3,9 @@ package sledwright.report.compare;
 import java.util.ArrayList;
 import java.util.List;
 import sledwright.desk.view.CompareView;
+import sledwright.domain.Stationery;
 import sledwright.metrics.EnergyCost;
+import sledwright.words.Numbers;
 
 /** What the words of a comparison mean, for every format that has room for it. */
 final class CompareNotes {
@@ -14,7 +16,8 @@ final class CompareNotes {
     private CompareNotes() {
     }
 
-    static List<Note> of(CompareView view) {
+    /** @param shop which may add a tax to its prices */
+    static List<Note> of(CompareView view, Stationery shop) {
         List<Note> notes = new ArrayList<>();
         notes.add(new Note("Point",
                 "A build than which no valid one costs less and gives as much of the figure, or as little and gives more."
@@ -28,6 +31,8 @@ final class CompareNotes {
                 "Where the curve bends most: with cost and figure each scaled from 0 at the first point to 1 at the last, the point"
                 + " furthest beyond the straight line between these two."));
         notes.add(new Note("Best per unit", "The point whose unit costs least."));
+        shop.taxPercent().ifPresent(percent -> notes.add(new Note("Price",
+                "Before %s, which is %s %% of it.".formatted(shop.taxName(), Numbers.plain(percent.doubleValue())))));
         if (view.byPlatform()) {
             notes.add(new Note("Ahead", "No other platform gives as much for less."));
         }

@@ -18,6 +18,7 @@ import sledwright.generator.Status;
 import sledwright.metrics.Figures;
 import sledwright.metrics.Quantity;
 import sledwright.report.build.BuildText;
+import sledwright.report.build.FitoutCells;
 import sledwright.report.chart.SvgChart;
 import sledwright.report.page.Markup;
 import sledwright.report.page.PageHead;
@@ -33,8 +34,8 @@ import sledwright.words.Sentences;
 public final class ComparePage {
 
     /** A figure over a cost. */
-    public record Section(String id, String title, Markup chart, boolean saves, boolean total, String cost, String figure, List<Row> rows,
-            List<String> open) {
+    public record Section(String id, String title, Markup chart, boolean saves, boolean total, String cost, String figure, String unit,
+            List<Row> rows, List<String> open) {
     }
 
     /** A point; figures stand as words, and beside them as numbers that sort. */
@@ -47,9 +48,13 @@ public final class ComparePage {
         static final Cell NONE = new Cell("", "");
     }
 
-    /** A build. */
-    public record Machine(int number, String price, String platform, String processors, String cooling, String supply, String modules,
-            String memory, int cores, String mts, String bandwidth, String throughput, String load, String wall, int days) {
+    /**
+     * A build.
+     *
+     * @param equipment drives, cards and extras; may be empty
+     */
+    public record Machine(int number, String price, String platform, String processors, String cooling, String supply, String memory,
+            String equipment, int cores, String bandwidth, String throughput, String load, String wall, int days) {
     }
 
     private final CompareView view;
@@ -75,13 +80,13 @@ public final class ComparePage {
         return Pages.live("compare", head,
                 Map.ofEntries(Map.entry("shop", Map.of("name", shop.name(), "address", shop.stationery().address(),
                         "contact", shop.stationery().contact())), Map.entry("request", view.request()),
-                        Map.entry("machines", view.machines()), Map.entry("day", words.day(shop.pricedOn())), Map.entry("status", status()),
-                        Map.entry("open", view.status() == Status.BEST_FOUND), Map.entry("none", view.status() == Status.IMPOSSIBLE),
+                        Map.entry("machines", view.machines()), Map.entry("status", status()), Map.entry("prices", prices()),
+                        Map.entry("none", view.status() == Status.IMPOSSIBLE),
                         Map.entry("energy", energy()), Map.entry("by_platform", view.byPlatform()),
                 Map.entry("sections", sections()), Map.entry("chart_style", new Markup(SvgChart.DARK_STYLE)), Map.entry("builds", machines),
                 Map.entry("together", together()),
-                Map.entry("notes", CompareNotes.of(view).stream().map(note -> Map.of("term", note.term(), "meaning", note.meaning()))
-                .toList())));
+                Map.entry("notes", CompareNotes.of(view, shop.stationery()).stream().map(note ->
+                        Map.of("term", note.term(), "meaning", note.meaning())).toList())));
     }
 
     private String status() {
@@ -90,6 +95,12 @@ public final class ComparePage {
             case BEST_FOUND -> "Best found: not every point is proved.";
             case IMPOSSIBLE -> "Impossible: no build is valid.";
         };
+    }
+
+    /** Of which day, and whether tax is in them. */
+    private String prices() {
+        return "of " + words.day(shop.pricedOn()) + shop.stationery().taxPercent().map(percent -> ", before %s of %s %%".formatted(
+                shop.stationery().taxName(), words.figure(percent))).orElse("");
     }
 
     private Optional<String> energy() {
@@ -112,8 +123,9 @@ public final class ComparePage {
                 charts.of(axis, cost).ifPresent(chart -> {
                     List<CurveView> curves = view.curves(axis, cost);
                     sections.add(new Section(axis.label() + "-" + cost.label(), CompareCharts.title(axis, cost),
-                            new Markup(SvgChart.of(chart, SvgChart.Use.LIVE)), axis.lessIsBetter(), cost == Cost.TOTAL,
+                            new Markup(SvgChart.ofEachSize(chart, SvgChart.Use.LIVE)), axis.lessIsBetter(), cost == Cost.TOTAL,
                             Sentences.capital(cost.noun()), Sentences.capital(curves.get(0).figureWords()),
+                            axis.unit(),
                             curves.stream().flatMap(curve -> curve.points().stream().map(point -> row(curve, point))).toList(),
                             curves.stream().filter(curve -> curve.status() == Status.BEST_FOUND).map(this::open).toList()));
                 });
@@ -154,10 +166,16 @@ public final class ComparePage {
     private Machine machine(int number, BuildView build) {
         Figures figures = build.figures();
         return new Machine(number, build.price().map(words::money).orElse(""), build.platform(), BuildText.processors(build),
-                build.cooling().orElse("none"), build.supply().map(sku -> build.supplies() + " x " + sku).orElse("the enclosure's"),
-                BuildText.modules(build.heaviest().modules()), BuildText.memory(build), figures.cores(),
-                words.figure(figures.speed().mts()), words.figure(figures.bandwidthGbs()),
+                build.cooling().orElse("none"), supply(build), "%s, %s at %s MT/s".formatted(BuildText.modules(build.heaviest().modules()),
+                BuildText.memory(build), words.figure(figures.speed().mts())), FitoutCells.joined(build.heaviest().fitout()),
+                figures.cores(), words.figure(figures.bandwidthGbs()),
                 (figures.throughputEstimated() ? "~" : "") + words.figure(figures.throughput()), words.figure(figures.loadW()),
                 figures.wallW().isPresent() ? words.figure(Math.rint(figures.wallW().getAsDouble() * 10) / 10) : "", build.leadDays());
+    }
+
+    private static String supply(BuildView build) {
+        String enclosures = FitoutCells.enclosures(build.heaviest().fitout());
+        return build.supply().map(sku -> "supply %s x %s".formatted(build.supplies(), sku))
+                .orElse(enclosures.isEmpty() ? "fed by its enclosure" : "in " + enclosures);
     }
 }

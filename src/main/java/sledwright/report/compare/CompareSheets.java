@@ -1,7 +1,6 @@
 package sledwright.report.compare;
 
 import java.math.BigDecimal;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -12,8 +11,10 @@ import sledwright.desk.view.CompareView;
 import sledwright.desk.view.CompareView.CurveView;
 import sledwright.desk.view.CompareView.PointView;
 import sledwright.desk.view.Line;
+import sledwright.domain.Catalog;
 import sledwright.metrics.Figures;
 import sledwright.report.build.BuildText;
+import sledwright.report.build.FitoutCells;
 import sledwright.report.workbook.WorkbookSheet;
 import sledwright.report.workbook.WorkbookSheet.Column;
 import sledwright.report.workbook.Workbooks;
@@ -23,19 +24,20 @@ import sledwright.words.Numbers;
 public final class CompareSheets {
 
     private final CompareView view;
+    private final Catalog shop;
     private final int digits;
 
-    private CompareSheets(CompareView view) {
+    private CompareSheets(CompareView view, Catalog shop) {
         this.view = view;
+        this.shop = shop;
         digits = Math.max(0, view.builds().stream().flatMap(build -> build.price().stream()).mapToInt(BigDecimal::scale).findFirst()
                 .orElse(0));
     }
 
-    /** @param pricedOn the day of the catalogue's prices */
-    public static byte[] of(CompareView view, LocalDate pricedOn) {
-        CompareSheets sheets = new CompareSheets(view);
-        return Workbooks.of(view.request() + ": what money buys", pricedOn,
-                List.of(sheets.points(), sheets.builds(), sheets.parts(), sheets.about(pricedOn)));
+    public static byte[] of(CompareView view, Catalog shop) {
+        CompareSheets sheets = new CompareSheets(view, shop);
+        return Workbooks.of(view.request() + ": what money buys", shop.pricedOn(),
+                List.of(sheets.points(), sheets.builds(), sheets.parts(), sheets.about()));
     }
 
     private Column money(String header) {
@@ -70,19 +72,21 @@ public final class CompareSheets {
     private WorkbookSheet builds() {
         List<Column> columns = Stream.of(Column.of("Build"), money("Price"), Column.of("Machines"), Column.of("Platform"),
                 Column.of("Processor"), Column.of("Processors"), Column.of("Heat sink"), Column.of("Supply"), Column.of("Supplies"),
-                Column.of("Modules"), Column.of("Cores"), Column.of("Memory, GB"), Column.of("Usable memory, GB"),
+                Column.of("Modules"), Column.of("Volumes"), Column.of("Driver"), Column.of("Cards"), Column.of("Extras"),
+                Column.of("Enclosures"), Column.of("Cores"), Column.of("Memory, GB"), Column.of("Usable memory, GB"),
                 Column.of("Memory speed, MT/s"), Column.of("Memory bandwidth, GB/s"), Column.of("Throughput"),
                 Column.of("Throughput estimated"), Column.of("Load, W"), Column.of("From the wall, W"), Column.of("Spare slots"),
                 Column.of("Lead time, days")).toList();
         List<List<Object>> rows = new ArrayList<>();
         for (BuildView build : view.builds()) {
             Figures figures = build.figures();
-            rows.add(List.of(rows.size() + 1, or(build.price()), build.count(), build.platform(), build.processorSku().orElse(""),
-                    build.processors(), build.cooling().orElse(""), build.supply().orElse(""), build.supplies(),
-                    BuildText.modules(build.heaviest().modules()), figures.cores(), figures.memoryGb(), Numbers.decimal(figures.usableGb()),
+            rows.add(FitoutCells.between(List.of(rows.size() + 1, or(build.price()), build.count(), build.platform(),
+                    build.processorSku().orElse(""), build.processors(), build.cooling().orElse(""), build.supply().orElse(""),
+                    build.supplies(), BuildText.modules(build.heaviest().modules())), FitoutCells.of(build.heaviest().fitout()),
+                    List.of(figures.cores(), figures.memoryGb(), Numbers.decimal(figures.usableGb()),
                     figures.speed().mts(), Numbers.decimal(figures.bandwidthGbs()), Numbers.decimal(figures.throughput()),
                     figures.throughputEstimated(), Numbers.decimal(figures.loadW()),
-                    or(figures.wallW().stream().mapToObj(Numbers::decimal).findFirst()), figures.spareSlots(), build.leadDays()));
+                    or(figures.wallW().stream().mapToObj(Numbers::decimal).findFirst()), figures.spareSlots(), build.leadDays())));
         }
         return new WorkbookSheet("Builds", columns, rows);
     }
@@ -112,13 +116,13 @@ public final class CompareSheets {
         return new WorkbookSheet("Parts", columns, rows);
     }
 
-    private WorkbookSheet about(LocalDate pricedOn) {
+    private WorkbookSheet about() {
         List<List<Object>> rows = new ArrayList<>(List.of(List.of("Request", view.request()), List.of("Machines", view.machines()),
-                List.of("Currency", view.currency()), List.of("Prices of", pricedOn), List.of("Status", view.status().label())));
+                List.of("Currency", view.currency()), List.of("Prices of", shop.pricedOn()), List.of("Status", view.status().label())));
         view.energy().ifPresent(energy -> rows.addAll(Arrays.asList(List.<Object>of("Years of energy", Numbers.decimal(energy.years())),
                 List.<Object>of("A kWh costs, " + view.currency(), view.pricePerKwh().orElseThrow()),
                 List.<Object>of("Mean share of the load", Numbers.decimal(energy.duty())))));
-        CompareNotes.of(view).forEach(note -> rows.add(List.of(note.term(), note.meaning())));
+        CompareNotes.of(view, shop.stationery()).forEach(note -> rows.add(List.of(note.term(), note.meaning())));
         return new WorkbookSheet("About", List.of(Column.of("What"), Column.of("Says")), rows);
     }
 

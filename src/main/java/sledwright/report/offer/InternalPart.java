@@ -59,7 +59,7 @@ public record InternalPart(String status, List<LotList> lots, List<String> reaso
             case BEST_FOUND -> (answer.doubts().late() ? "Best found in time." : "Best found.")
                     + answer.bound().map(bound -> " No valid build is %s %s%s.".formatted(
                     answer.isMoney() ? "below" : "above", answer.isMoney() ? words.money(bound) : words.figure(bound),
-                    answer.gapPercent().map(gap -> " (gap " + words.figure(gap) + "\u00a0%)").orElse(""))).orElse("") + list;
+                    answer.gapPercent().map(gap -> " (gap " + words.figure(gap) + " %)").orElse(""))).orElse("") + list;
             case IMPOSSIBLE -> "Impossible: no valid build exists in this catalogue.";
         };
     }
@@ -85,7 +85,7 @@ public record InternalPart(String status, List<LotList> lots, List<String> reaso
 
     private static String margin(Optional<BigDecimal> margin, BigDecimal price, Wording words) {
         return margin.map(left -> words.money(left)
-                + Costs.percent(left, price).map(share -> ", " + words.figure(share) + "\u00a0%").orElse(""))
+                + Costs.percent(left, price).map(share -> ", " + words.figure(share) + " %").orElse(""))
                 .orElse("not known");
     }
 }

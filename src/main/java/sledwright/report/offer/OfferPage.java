@@ -170,7 +170,7 @@ public final class OfferPage {
         if (tax.isPresent()) {
             String name = offer.stationery().taxName();
             sums.add(new Sum("Before " + name, words.money(option.net()), false));
-            sums.add(new Sum("%s, %s\u00a0%%".formatted(name, words.figure(offer.stationery().taxPercent().orElseThrow())),
+            sums.add(new Sum("%s, %s %%".formatted(name, words.figure(offer.stationery().taxPercent().orElseThrow())),
                     words.money(tax.get()), false));
             sums.add(new Sum(all + " with " + name, words.money(offer.gross(option.net())), true));
         } else {

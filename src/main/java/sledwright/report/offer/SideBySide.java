@@ -134,7 +134,7 @@ final class SideBySide {
     static String modules(BuildView build) {
         Map<Integer, Integer> memory = build.heaviest().memory();
         return memory.isEmpty() ? "none" : memory.entrySet().stream()
-                .map(group -> group.getValue() + "\u00a0\u00d7\u00a0" + group.getKey() + "\u00a0GB").collect(Collectors.joining(" + "));
+                .map(group -> group.getValue() + " \u00d7 " + group.getKey() + " GB").collect(Collectors.joining(" + "));
     }
 
     private void addFigures() {
@@ -147,7 +147,7 @@ final class SideBySide {
         }
         addTarget(Target.MEMORY_CAPACITY);
         addWhereAsked(Target.MEMORY_PER_CORE);
-        addOf("Memory speed", "", build -> words.figure(build.figures().speed().mts()) + "\u00a0MT/s");
+        addOf("Memory speed", "", build -> words.figure(build.figures().speed().mts()) + " MT/s");
         addTarget(Target.BANDWIDTH);
         addWhereAsked(Target.BANDWIDTH_PER_CORE);
         addOf("Throughput", asked(Target.THROUGHPUT), build -> (build.figures().throughputEstimated() ? "about " : "")
@@ -163,7 +163,7 @@ final class SideBySide {
     }
 
     private String watts(double watts) {
-        return words.figure(watts) + "\u00a0W";
+        return words.figure(watts) + " W";
     }
 
     private void addWhereAsked(Target target) {
@@ -183,7 +183,7 @@ final class SideBySide {
     }
 
     private String figure(Target target, double figure) {
-        return words.figure(figure) + target.unit().replace(' ', '\u00a0');
+        return words.figure(figure) + target.unit();
     }
 
     private void addDelivery() {
@@ -204,6 +204,6 @@ final class SideBySide {
     }
 
     private String share(Optional<BigDecimal> percent) {
-        return percent.map(share -> " (" + words.figure(share) + "\u00a0%)").orElse("");
+        return percent.map(share -> " (" + words.figure(share) + " %)").orElse("");
     }
 }

@@ -8,7 +8,10 @@ import freemarker.template.TemplateModel;
 import freemarker.template.TemplateModelException;
 import java.util.Optional;
 
-/** Hands values to templates: texts harmless, an empty {@link Optional} as a missing value, {@link Markup} as it is. */
+/**
+ * Hands values to templates: texts harmless and figures beside their units, an empty {@link Optional} as a missing value,
+ * {@link Markup} as it is.
+ */
 final class PageWrapper extends DefaultObjectWrapper {
 
     PageWrapper() {
@@ -19,7 +22,7 @@ final class PageWrapper extends DefaultObjectWrapper {
     @Override
     public TemplateModel wrap(Object value) throws TemplateModelException {
         if (value instanceof String text) {
-            return new SimpleScalar(Harmless.text(text));
+            return new SimpleScalar(Unbroken.text(Harmless.text(text)));
         }
         if (value instanceof Optional<?> optional) {
             return wrap(optional.orElse(null));

@@ -87,7 +87,7 @@ public final class RestockPage {
             rows.add(cells);
         }
         return new Section(content.id(), content.name(), content.note(), content.id().equals("curve") && !plan.curve().isEmpty()
-                ? Optional.of(new Markup(SvgChart.of(chart(), SvgChart.Use.PICTURE))) : Optional.empty(), heads, rows);
+                ? Optional.of(new Markup(SvgChart.ofEachSize(chart(), SvgChart.Use.PICTURE))) : Optional.empty(), heads, rows);
     }
 
     private String shown(Object cell, Holds holds) {

@@ -2,7 +2,10 @@
 (function () {
   var rows = new Map();
   document.querySelectorAll('tr[data-link]').forEach(function (row) { rows.set(row.dataset.link, row); });
+  var builds = Array.from(document.querySelectorAll('#builds tbody tr'));
+  // A point is drawn twice: for wide screens and for narrow ones.
   var spots = new Map();
+  function each(link, change) { (spots.get(link) || []).forEach(change); }
 
   function near(figure, spot, tip) {
     var frame = figure.getBoundingClientRect();
@@ -15,7 +18,6 @@
 
   document.querySelectorAll('.curve').forEach(function (section) {
     var figure = section.querySelector('figure');
-    var points = Array.from(figure.querySelectorAll('.spot[data-link]'));
     var tip = document.createElement('div');
     tip.className = 'tip';
     tip.hidden = true;
@@ -36,13 +38,17 @@
       if (row) { row.classList.remove('on'); }
       tip.hidden = true;
     }
+    figure.querySelectorAll('svg').forEach(function (drawing) { enliven(Array.from(drawing.querySelectorAll('.spot[data-link]')), show, hide, tip); });
+  });
+
+  function enliven(points, show, hide, tip) {
     // One stop for the tabulator; arrows go from point to point.
     function move(to) {
       points.forEach(function (spot) { spot.setAttribute('tabindex', spot === to ? '0' : '-1'); });
       to.focus();
     }
     points.forEach(function (spot, index) {
-      spots.set(spot.dataset.link, spot);
+      spots.set(spot.dataset.link, (spots.get(spot.dataset.link) || []).concat(spot));
       // The words are shown at once, so the browser's own slow hint is not needed.
       var title = spot.querySelector('title');
       if (title) { title.remove(); }
@@ -65,13 +71,10 @@
         }
       });
     });
-  });
+  }
   rows.forEach(function (row, link) {
-    var spot = spots.get(link);
-    if (spot) {
-      row.addEventListener('mouseenter', function () { spot.classList.add('on'); });
-      row.addEventListener('mouseleave', function () { spot.classList.remove('on'); });
-    }
+    row.addEventListener('mouseenter', function () { each(link, function (spot) { spot.classList.add('on'); }); });
+    row.addEventListener('mouseleave', function () { each(link, function (spot) { spot.classList.remove('on'); }); });
   });
 
   // Sorting: empty cells last, whichever way.
@@ -105,11 +108,12 @@
     });
   });
 
-  // Searching: rows that hold every word stay, points of the others fade.
+  // Searching: a point stays if its row and its build hold every word between them, and a build if such a point is its or it holds every word.
+  function told(row) { return row.textContent.toLowerCase(); }
   var tools = document.getElementById('tools');
   if (tools) {
     var label = document.createElement('label');
-    label.textContent = 'Show points with ';
+    label.textContent = 'Show points and builds with ';
     var field = document.createElement('input');
     field.type = 'search';
     field.placeholder = 'a part, a mark';
@@ -120,15 +124,20 @@
     field.addEventListener('input', function () {
       var words = field.value.toLowerCase().split(/\s+/).filter(function (word) { return word !== ''; });
       var left = 0;
+      var texts = new Map();
+      builds.forEach(function (row) { texts.set(row.id, told(row)); });
+      function holds(text) { return words.every(function (word) { return text.includes(word); }); }
+      var kept = new Set(builds.filter(function (row) { return holds(texts.get(row.id)); }).map(function (row) { return row.id; }));
       rows.forEach(function (row, link) {
-        var text = row.textContent.toLowerCase();
-        var stays = words.every(function (word) { return text.includes(word); });
+        var build = 'build-' + row.dataset.build;
+        var stays = holds(told(row) + ' ' + texts.get(build));
         left += stays ? 1 : 0;
         row.hidden = !stays;
-        var spot = spots.get(link);
-        if (spot) { spot.classList.toggle('out', !stays); }
+        if (stays) { kept.add(build); }
+        each(link, function (spot) { spot.classList.toggle('out', !stays); });
       });
-      count.textContent = words.length === 0 ? '' : left + ' of ' + rows.size + ' points';
+      builds.forEach(function (row) { row.hidden = !kept.has(row.id); });
+      count.textContent = words.length === 0 ? '' : left + ' of ' + rows.size + ' points, ' + kept.size + ' of ' + builds.length + ' builds';
     });
   }
 }());

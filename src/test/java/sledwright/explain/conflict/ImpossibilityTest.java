@@ -64,7 +64,7 @@ class ImpossibilityTest {
                 "At least 20 cores and a price of at most 300.00 EUR exclude each other: with at least 20 cores, the cheapest build costs %s EUR."
                         .formatted(cheapest(request)));
         assertThat(relaxations(request)).contains(
-                "Raise the price from 300.00 to %s EUR: builds from %s EUR.".formatted(cheapest(request), cheapest(request)));
+                "Raise the price from 300.00 EUR to %s EUR: builds from %s EUR.".formatted(cheapest(request), cheapest(request)));
     }
 
     private static String cheapest(Request request) {

@@ -136,6 +136,6 @@ class EquipmentWhyNotTest {
     void whatCostsMore() {
         WhyNot answer = whyNot(shop(List.of(BOX)), "SSD-960", List.of(volume("data", 400, RaidLevel.LEVEL_1, null)));
         assertThat(answer.verdict()).isEqualTo(Verdict.BEATEN);
-        assertThat(answer.message()).contains("2 x SSD-960", "drives +2.00").contains("At 15.00 EUR each (2 units; now 16.00) a build with it is as good as the best.");
+        assertThat(answer.message()).contains("2 x SSD-960", "drives +2.00").contains("At 15.00 EUR each (2 units; now 16.00 EUR) a build with it is as good as the best.");
     }
 }

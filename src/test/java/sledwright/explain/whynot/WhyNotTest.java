@@ -137,7 +137,7 @@ class WhyNotTest {
                 .isEqualTo("The best build with it is BOX with 2 x P12 and 8 x R16: 684.00 EUR, 90.00 EUR dearer.");
         assertThat(answer.sentences()).extracting(Sentence::toString).element(1).isEqualTo("In EUR against the best: processors +80.00, cooling +10.00.");
         assertThat(answer.sentences()).extracting(Sentence::toString).element(2)
-                .isEqualTo("At 45.00 EUR each (2 units; now 90.00) a build with it is as good as the best.");
+                .isEqualTo("At 45.00 EUR each (2 units; now 90.00 EUR) a build with it is as good as the best.");
     }
 
     @Test

@@ -98,8 +98,8 @@ class SvgChartTest {
         NodeList drawings = svg.getElementsByTagName("svg");
         assertThat(drawings.getLength()).isEqualTo(3);
         double height = Double.parseDouble(((Element) drawings.item(1)).getAttribute("height"));
-        assertThat(((Element) drawings.item(2)).getAttribute("y")).isEqualTo(SvgChart.n(height));
-        assertThat(svg.getDocumentElement().getAttribute("height")).isEqualTo(SvgChart.n(2 * height));
+        assertThat(((Element) drawings.item(2)).getAttribute("y")).isEqualTo(Svg.n(height));
+        assertThat(svg.getDocumentElement().getAttribute("height")).isEqualTo(Svg.n(2 * height));
         assertThat(svg.getElementsByTagName("style").item(0).getTextContent()).contains("prefers-color-scheme: dark");
         assertThat(read(SvgChart.file("none", List.of())).getDocumentElement().getAttribute("height")).isEqualTo("0");
     }

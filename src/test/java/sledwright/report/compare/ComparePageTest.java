@@ -19,6 +19,7 @@ import sledwright.desk.view.CompareView;
 import sledwright.domain.Energy;
 import sledwright.domain.Limits;
 import sledwright.domain.Request;
+import sledwright.domain.Stationery;
 import sledwright.generator.Axis;
 import sledwright.generator.time.Deadline;
 import sledwright.input.Source;
@@ -61,7 +62,7 @@ class ComparePageTest {
         String html = page(JOB.request(), false, Axis.THROUGHPUT);
         long points = html.lines().filter(line -> line.startsWith("<g class=\"spot")).count();
         assertThat(points).isGreaterThan(10);
-        assertThat(html.split("<tr data-link=", -1)).hasSize((int) points + 1);
+        assertThat(html.split("<tr data-link=", -1)).as("each point is drawn for wide and for narrow screens").hasSize((int) points / 2 + 1);
         assertThat(html.replaceAll("(?s)<script>.*</script>", "")).doesNotContain("<button").doesNotContain("<input");
     }
 
@@ -69,7 +70,7 @@ class ComparePageTest {
     @InBrowser
     void pointsAnswerToPointerAndKeys(Browser browser) {
         browser.show(page(JOB.request(), false, Axis.THROUGHPUT));
-        assertThat(browser.ask("return document.querySelectorAll('.curve svg [tabindex=\"0\"]').length")).as("one stop for each chart").isEqualTo(2L);
+        assertThat(browser.ask("return document.querySelectorAll('.curve svg.broad [tabindex=\"0\"]').length")).as("one stop for each chart").isEqualTo(2L);
         browser.ask("document.querySelector('.spot[tabindex=\"0\"]').focus()");
         String first = (String) browser.ask("return document.querySelector('.tip:not([hidden])').textContent");
         assertThat(first).contains("; build 1: ");
@@ -99,9 +100,43 @@ class ComparePageTest {
 
         browser.ask("const field = document.querySelector('#tools input'); field.value = 'best PER unit'; field.dispatchEvent(new Event('input'))");
         assertThat(browser.ask("return Array.from(document.querySelectorAll('.curve tbody tr')).filter(row => !row.hidden).length")).isEqualTo(2L);
-        assertThat((String) browser.ask("return document.querySelector('#tools [role=status]').textContent")).startsWith("2 of ");
-        assertThat(browser.ask("return document.querySelectorAll('.spot:not(.out)').length")).isEqualTo(2L);
+        assertThat((String) browser.ask("return document.querySelector('#tools [role=status]').textContent")).matches("2 of \\d+ points, [12] of \\d+ builds");
+        assertThat(browser.ask("return document.querySelectorAll('svg.broad .spot:not(.out)').length")).isEqualTo(2L);
+        assertThat(browser.ask("return document.querySelectorAll('svg.narrow .spot:not(.out)').length")).isEqualTo(2L);
+        assertThat(browser.ask("return Array.from(document.querySelectorAll('.curve tbody tr')).filter(row => !row.hidden).every("
+                + "row => !document.getElementById('build-' + row.dataset.build).hidden)")).as("builds of points that stay").isEqualTo(true);
+        assertThat((long) browser.ask("return Array.from(document.querySelectorAll('#builds tbody tr')).filter(row => !row.hidden).length")).isBetween(1L, 2L);
         assertThat(browser.barriers()).as("while searched").isEmpty();
+    }
+
+    @Test
+    @InBrowser
+    void aPhoneShowsAllOfItOnAFewScreens(Browser browser) {
+        browser.show(page(JOB.request(), false, Axis.THROUGHPUT, Axis.CORES)).screen(Browser.PHONE, false);
+        long[] drawing = longs(browser.ask("const box = document.querySelector('.curve svg.narrow').getBoundingClientRect(); return [Math.floor(box.left), Math.ceil(box.right), "
+                + "Math.round(1200 * box.width / document.querySelector('.curve svg.narrow').viewBox.baseVal.width)]"));
+        assertThat(drawing[0]).isNotNegative();
+        assertThat(drawing[1]).as("the chart fits").isLessThanOrEqualTo(Browser.PHONE);
+        assertThat(drawing[2]).as("hundredths of pixels that its letters of 12 are high").isGreaterThan(1100);
+        assertThat(browser.ask("return document.querySelector('.curve svg.broad').checkVisibility()")).isEqualTo(false);
+        long charts = (long) browser.ask("return document.querySelectorAll('.curve').length");
+        assertThat((long) browser.ask("return document.documentElement.scrollHeight")).isLessThan(800 * (3 + charts));
+        assertThat(browser.ask("return document.querySelector('#build-1 .more').checkVisibility()")).isEqualTo(false);
+        browser.ask("document.querySelector('#build-1 a').click()");
+        assertThat(browser.ask("return document.querySelector('#build-1 .more').checkVisibility()")).as("all of a build whose number is followed").isEqualTo(true);
+        assertThat(browser.sidewaysScroll()).isZero();
+    }
+
+    @Test
+    void taxIsNamed() {
+        assertThat(page(JOB.request(), false, Axis.LOAD)).contains("Prices of 16 November 2026, before VAT of 20\u00a0%").contains("Before VAT, which is 20\u00a0% of it.");
+        assertThat(CompareNotes.of(CompareView.of(new Comparer(JOB.catalog()).compare(JOB.request().withLimit(LOW), Optional.empty(), List.of(Cost.PRICE), List.of(Axis.LOAD),
+                false, Deadline.never()), JOB.catalog()), Stationery.PLAIN)).extracting(CompareNotes.Note::term).doesNotContain("Price");
+    }
+
+    @SuppressWarnings("unchecked")
+    private static long[] longs(Object list) {
+        return ((List<Number>) list).stream().mapToLong(Number::longValue).toArray();
     }
 
     @SuppressWarnings("unchecked")

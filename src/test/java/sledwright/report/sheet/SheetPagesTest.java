@@ -78,7 +78,7 @@ class SheetPagesTest {
     }
 
     private static String html(SheetView view) {
-        return SheetHtml.of(view, head(view));
+        return SheetHtml.of(view, head(view)).replace('\u00a0', ' ');
     }
 
     private static SheetView unequal() {
@@ -103,7 +103,7 @@ class SheetPagesTest {
     }
 
     private static String close(String text) {
-        return text.replaceAll("\\s+", "");
+        return text.replaceAll("[\\s\u00a0]+", "");
     }
 
     private static boolean isSold(String sku, int units) {
@@ -226,14 +226,14 @@ class SheetPagesTest {
 
     private static List<String> texts(String svg) throws ParserConfigurationException, IOException, SAXException {
         NodeList texts = parse(svg).getElementsByTagName("text");
-        return IntStream.range(0, texts.getLength()).mapToObj(i -> texts.item(i).getTextContent()).toList();
+        return IntStream.range(0, texts.getLength()).mapToObj(i -> texts.item(i).getTextContent().replace('\u00a0', ' ')).toList();
     }
 
     @Test
     void thePictureHoldsEveryTextOfTheDrawing() throws ParserConfigurationException, IOException, SAXException {
         String svg = SheetSvg.of(unequal());
         assertThat(texts(svg)).contains("2 of 3 machines", "1 of 3 machines", "1A1", "2D3", "R16B", "R16", "16 GB", "empty");
-        assertThat(parse(svg).getElementsByTagName("desc").item(0).getTextContent()).contains("Socket 1, P10: 1A1 (1) R16B 16 GB");
+        assertThat(parse(svg).getElementsByTagName("desc").item(0).getTextContent().replace('\u00a0', ' ')).contains("Socket 1, P10: 1A1 (1) R16B 16 GB");
     }
 
     /** The picture in shades of grey, three pixels for each unit. */
