@@ -111,10 +111,11 @@ class ArchitectureTest {
     table.put("label", List.of("domain", "input"));
     table.put("restock", upTo(table, "explain"));
     table.put("desk", upTo(table, "restock"));
-    table.put("report", upTo(table, "desk"));
+    table.put("book", upTo(table, "desk"));
+    table.put("report", upTo(table, "book"));
     // A face asks at the desk and has the answer rendered; it wires no search, no judging and no explanation itself.
-    table.put("web", List.of("domain", "input", "words", "catalog", "rules", "desk", "report"));
-    table.put("cli", List.of("domain", "input", "words", "catalog", "rules", "desk", "report", "web"));
+    table.put("web", List.of("domain", "input", "words", "catalog", "rules", "desk", "book", "report"));
+    table.put("cli", List.of("domain", "input", "words", "catalog", "rules", "desk", "book", "report", "web"));
     return table;
   }
 

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
+import sledwright.book.BookRefusal;
 import sledwright.input.Fault;
 import sledwright.input.FaultsException;
 import sledwright.input.Visible;
@@ -43,6 +44,10 @@ final class Boundary {
         if (failed instanceof UsageException usage) {
             err.println("sledwright: " + Visible.lines(usage.getMessage()));
             return traced(failed, ExitCode.USAGE);
+        }
+        if (failed instanceof BookRefusal refusal) {
+            err.println("sledwright: " + Visible.lines(refusal.getMessage()));
+            return traced(failed, refusal.kind() == BookRefusal.Kind.TAKEN ? ExitCode.NO_VALID_BUILD : ExitCode.USAGE);
         }
         if (failed instanceof StandardOutput.ReaderGoneException) {
             return ExitCode.READER_GONE;

@@ -65,7 +65,7 @@ public final class Main implements Runnable {
         Boundary boundary = new Boundary(terminal.err(), Arrays.asList(arguments).contains("--verbose"));
         try {
             requireLetters(arguments);
-            return commands(terminal, boundary).execute(arguments);
+            return commands(terminal, boundary, Arrays.asList(arguments).contains("book")).execute(arguments);
         } catch (Throwable failed) {
             // The parser hands on exceptions alone.
             return boundary.failure(failed);
@@ -83,7 +83,13 @@ public final class Main implements Runnable {
         }
     }
 
+    /** All commands with all below them. */
     static CommandLine commands(Terminal terminal, Boundary boundary) {
+        return commands(terminal, boundary, true);
+    }
+
+    /** @param book whether the book is asked for: it has many steps, which nobody else should wait for */
+    private static CommandLine commands(Terminal terminal, Boundary boundary, boolean book) {
         CommandLine line = new CommandLine(new Main())
                 .addSubcommand(new QuoteCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal))
@@ -94,7 +100,8 @@ public final class Main implements Runnable {
                 .addSubcommand(new SheetCommand(terminal))
                 .addSubcommand(new OrderCommand(terminal))
                 .addSubcommand(new RestockCommand(terminal))
-                .addSubcommand(new ServeCommand(terminal));
+                .addSubcommand(new ServeCommand(terminal))
+                .addSubcommand(BookCommand.line(terminal, book));
         // Help stays plain: finding out what a terminal can show takes longer than showing it.
         return line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .setExpandAtFiles(false)

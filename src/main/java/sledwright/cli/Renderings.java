@@ -22,6 +22,11 @@ final class Renderings {
         return renderings.and(Format.JSON, json).and(Format.CSV, csv);
     }
 
+    /** A result that was made before. */
+    static Renderings asKept(Format format, byte[] bytes) {
+        return new Renderings().andBytes(format, () -> bytes);
+    }
+
     /** The same and one more format of text. */
     Renderings and(Format format, Supplier<String> text) {
         byFormat.put(format, screen -> bytes(text.get()));

@@ -59,6 +59,11 @@ final class SharedOptions {
         return format;
     }
 
+    /** The catalogue's folder where the option names one. */
+    Optional<Path> catalog() {
+        return Optional.ofNullable(catalog);
+    }
+
     /** Where the question is asked: at the catalogue that the option names, else at that of the request. */
     Desk desk() {
         return catalog == null ? Desk.open() : Desk.at(catalog);

@@ -7,7 +7,11 @@ final class Version implements IVersionProvider {
 
     @Override
     public String[] getVersion() {
+        return new String[] {"sledwright " + built()};
+    }
+
+    static String built() {
         String built = Version.class.getPackage().getImplementationVersion();
-        return new String[] {"sledwright " + (built == null ? "(not from a jar)" : built)};
+        return built == null ? "(not from a jar)" : built;
     }
 }

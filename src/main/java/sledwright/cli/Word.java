@@ -4,8 +4,11 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
+import sledwright.book.QuoteState;
 import sledwright.desk.CompareQuestion;
 import sledwright.desk.view.Audience;
 
@@ -13,6 +16,10 @@ import sledwright.desk.view.Audience;
 abstract class Word<E> implements ITypeConverter<E> {
 
     private final Map<String, E> words = new LinkedHashMap<>();
+
+    private Word(List<String> words, Function<String, Optional<E>> named) {
+        words.forEach(word -> this.words.put(word, named.apply(word).orElseThrow()));
+    }
 
     private Word(List<E> words) {
         words.forEach(word -> this.words.put(word.toString(), word));
@@ -40,6 +47,12 @@ abstract class Word<E> implements ITypeConverter<E> {
     static final class OfCost extends Word<String> {
         OfCost() {
             super(CompareQuestion.COSTS);
+        }
+    }
+
+    static final class OfState extends Word<QuoteState> {
+        OfState() {
+            super(QuoteState.labels(), QuoteState::named);
         }
     }
 

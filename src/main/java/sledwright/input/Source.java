@@ -22,32 +22,47 @@ public final class Source {
     private static final Duration PATIENCE = Duration.ofSeconds(10);
 
     private final String name;
-    /** Read when asked for; empty: the bytes are here. */
+    /** Empty: it is in no folder. */
     private final Optional<Path> file;
-    private final byte[] bytes;
+    /** Empty: they are read from the file when asked for. */
+    private final Optional<byte[]> bytes;
+    /** What a request is called that has no name of its own. */
+    private final String plainName;
     /** Whether anybody can look lines up in it. */
     private final boolean hasLines;
 
-    private Source(String name, Optional<Path> file, byte[] bytes, boolean hasLines) {
+    private Source(String name, Optional<Path> file, Optional<byte[]> bytes, String plainName, boolean hasLines) {
         this.name = name;
         this.file = file;
         this.bytes = bytes;
+        this.plainName = plainName;
         this.hasLines = hasLines;
     }
 
     /** A file, named as the user named it; the files that it names are found from its own folder. */
     public static Source of(Path file) {
-        return new Source(file.toString(), Optional.of(file), new byte[0], true);
+        return new Source(file.toString(), Optional.of(file), Optional.empty(), file.getFileName().toString().replaceFirst("\\.ya?ml$", ""),
+                true);
     }
 
     /** Bytes that came from elsewhere, such as standard input or a network; they are in no folder. */
     public static Source of(String name, byte[] bytes) {
-        return new Source(name, Optional.empty(), bytes.clone(), true);
+        return named(name, UNNAMED, bytes);
+    }
+
+    /** Bytes of a request that is called so where it has no name of its own. */
+    public static Source named(String name, String plainName, byte[] bytes) {
+        return new Source(name, Optional.empty(), Optional.of(bytes.clone()), plainName, true);
+    }
+
+    /** The same with what was read of it before, however it has changed since. */
+    public Source holding(byte[] read) {
+        return new Source(name, file, Optional.of(read.clone()), plainName, hasLines);
     }
 
     /** A text that nobody wrote down, such as what all is said beside; it has no lines that could be looked up. */
     public static Source unwritten(String name, String text) {
-        return new Source(name, Optional.empty(), text.getBytes(StandardCharsets.UTF_8), false);
+        return new Source(name, Optional.empty(), Optional.of(text.getBytes(StandardCharsets.UTF_8)), UNNAMED, false);
     }
 
     /** What faults call it. */
@@ -72,7 +87,7 @@ public final class Source {
 
     /** What a request is called that has no name of its own: as its file, without the ending. */
     public String plainName() {
-        return file.map(path -> path.getFileName().toString().replaceFirst("\\.ya?ml$", "")).orElse(UNNAMED);
+        return plainName;
     }
 
     /**
@@ -96,14 +111,14 @@ public final class Source {
 
     /** The bytes; empty, with a fault, when they cannot be read. */
     public Optional<byte[]> bytes(int mostMegabytes, Faults faults) {
-        if (isFile()) {
-            return read(file.get(), mostMegabytes, faults);
+        if (bytes.isEmpty()) {
+            return read(file.orElseThrow(), mostMegabytes, faults);
         }
-        if (bytes.length > mostMegabytes * 1_000_000) {
+        if (bytes.get().length > mostMegabytes * 1_000_000) {
             faults.add(place(), tooLarge(mostMegabytes));
             return Optional.empty();
         }
-        return Optional.of(bytes.clone());
+        return Optional.of(bytes.get().clone());
     }
 
     private static String tooLarge(int mostMegabytes) {

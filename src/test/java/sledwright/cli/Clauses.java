@@ -40,6 +40,8 @@ final class Clauses extends TreeScanner<Void, Void> {
     private static final Set<String> MUTE = Set.of("compile", "matches", "replaceAll", "replaceFirst", "split", "ofPattern");
     /** Two words in a row: less is no clause. */
     private static final Pattern CLAUSE = Pattern.compile("[A-Za-z]{2,} [a-z]{2,}");
+    /** What is said to a database. */
+    private static final Pattern STATEMENT = Pattern.compile("\\b(SELECT|INSERT INTO|SET|WHERE|CREATE|DELETE FROM|VACUUM INTO|BEGIN)\\b");
     /** What stands within a tag of HTML or SVG is for no reader. */
     private static final Pattern TAG = Pattern.compile("(?s)<style>.*?</style>|<[a-z/?!][^<>]*(?:>|$)|[a-z-]+=\"[^\"]*\"");
     /** What tests hand in, look for and replace in files, or tell their readers; not what they expect to be said. */
@@ -58,7 +60,7 @@ final class Clauses extends TreeScanner<Void, Void> {
     static Map<Path, List<String>> ofProgram(List<Path> sources) {
         Map<Path, List<String>> clauses = new TreeMap<>();
         of(sources, union(DEFECTS, MUTE, Set.of(HANDED_UP)), false).forEach((file, texts) -> clauses.put(file, texts.stream()
-                .flatMap(text -> Arrays.stream(TAG.split(text))).filter(text -> CLAUSE.matcher(text).find()).distinct().toList()));
+                .flatMap(text -> Arrays.stream(TAG.split(text))).filter(text -> CLAUSE.matcher(text).find() && !STATEMENT.matcher(text).find()).distinct().toList()));
         return clauses;
     }
 

@@ -58,9 +58,9 @@ class ReadmeTest {
     /** Otherwise a block that nothing runs would pass for one that was run. */
     @Test
     void aCommandThatIsNotRunIsAMistake() {
-        assertThat(catchThrowable(() -> printed("$ make coffee\n"))).isInstanceOf(AssertionError.class);
-        assertThat(catchThrowable(() -> printed("$ echo $?\n"))).isInstanceOf(AssertionError.class);
-        assertThat(catchThrowable(() -> printed("no command\n"))).isInstanceOf(AssertionError.class);
+        assertThat(catchThrowable(() -> printed("$ make coffee\n", Path.of("nowhere")))).isInstanceOf(AssertionError.class);
+        assertThat(catchThrowable(() -> printed("$ echo $?\n", Path.of("nowhere")))).isInstanceOf(AssertionError.class);
+        assertThat(catchThrowable(() -> printed("no command\n", Path.of("nowhere")))).isInstanceOf(AssertionError.class);
     }
 
     @Test
@@ -87,7 +87,9 @@ class ReadmeTest {
 
     /** The document with what its commands print today and its files as they are. */
     private static String today(String text) throws IOException {
-        String withOutput = CONSOLE.matcher(text).replaceAll(block -> Matcher.quoteReplacement("```console\n" + printed(block.group(1)) + "```"));
+        Path home = Files.createTempDirectory("documents");
+        String withOutput = CONSOLE.matcher(text).replaceAll(block ->
+                Matcher.quoteReplacement("```console\n" + printed(block.group(1), home) + "```"));
         StringBuilder withFiles = new StringBuilder();
         Matcher files = FILE.matcher(withOutput);
         while (files.find()) {
@@ -97,8 +99,8 @@ class ReadmeTest {
         return files.appendTail(withFiles).toString();
     }
 
-    /** The commands of a block, each with what it prints today. */
-    private static String printed(String block) {
+    /** The commands of a block, each with what it prints today; what they keep is in {@code home}. */
+    private static String printed(String block, Path home) {
         List<String> commands = block.lines().filter(line -> line.startsWith("$ ")).toList();
         assertThat(block).as("a block begins with a command").startsWith("$ ");
         StringBuilder printed = new StringBuilder();
@@ -107,7 +109,7 @@ class ReadmeTest {
             printed.append(command).append('\n');
             Matcher ours = COMMAND.matcher(command);
             if (ours.matches()) {
-                last = Run.of(Map.of(), false, words(ours.group(1)));
+                last = Run.of(Map.of("XDG_DATA_HOME", home.toString(), "USER", "anna"), false, words(ours.group(1)));
                 // ProgressLine shows only where the machine is slow.
                 printed.append(last.err().replaceAll("(?m)^sledwright: [0-9.]+ s: .*\\R", "")).append(last.out());
             } else {

@@ -1,0 +1,69 @@
+package sledwright.book;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import sledwright.desk.Desk;
+import sledwright.desk.QuoteQuestion;
+import sledwright.desk.Reply;
+import sledwright.desk.Terms;
+import sledwright.desk.view.QuoteAnswer;
+import sledwright.input.Fault;
+import sledwright.input.Faults;
+import sledwright.input.FaultsException;
+import sledwright.input.Source;
+import sledwright.input.YamlReader;
+import sledwright.request.Kind;
+import sledwright.request.RequestReader;
+
+/** Answers a request in a way that can be kept: with what it was, and the catalogue as it was. */
+public final class Answering {
+
+    /** A catalogue that changes again and again while it is read is being written to. */
+    private static final int MOST_READINGS = 3;
+
+    private Answering() {
+    }
+
+    /**
+     * Answers a request.
+     *
+     * @param catalog the catalogue's folder; empty: the one that the request names
+     */
+    public static Reply<Answered> answer(Source source, List<String> sets, Optional<Path> catalog, Terms terms) {
+        Faults faults = new Faults();
+        Optional<byte[]> bytes = source.bytes(YamlReader.MOST_MEGABYTES, faults);
+        Optional<Path> folder = catalog.or(() -> RequestReader.open(source, sets, Set.of(Kind.QUOTE), faults)
+                .flatMap(request -> request.catalog()).flatMap(named -> named.folder(faults)));
+        if (bytes.isEmpty() || folder.isEmpty()) {
+            // The desk finds every fault, of the catalogue as well.
+            return Desk.open().quote(source, new QuoteQuestion(sets, List.of(), false), terms)
+                    .then(answered -> new Reply.Faulty<>(faults.all()));
+        }
+        return again(source.holding(bytes.get()),
+                new Asked(source.plainName(), bytes.get(), sets, folder.get().toAbsolutePath().normalize()), terms);
+    }
+
+    /** Answers once more what was asked before; {@code name} is what faults call the request. */
+    public static Reply<Answered> again(String name, Asked asked, Terms terms) {
+        return again(Source.named(name, asked.name(), asked.request()), asked, terms);
+    }
+
+    private static Reply<Answered> again(Source source, Asked asked, Terms terms) {
+        for (int reading = 0; reading < MOST_READINGS; reading++) {
+            String before = digest(asked.catalog());
+            Reply<QuoteAnswer> reply = Desk.at(asked.catalog()).quote(source, new QuoteQuestion(asked.sets(), List.of(), false), terms);
+            if (!(reply instanceof Reply.Answered<QuoteAnswer>) || digest(asked.catalog()).equals(before)) {
+                return reply.map(answer -> new Answered(asked, answer, before));
+            }
+        }
+        throw new FaultsException(List.of(new Fault(asked.catalog().toString(), 0, "was changed while it was read; run it again")));
+    }
+
+    /** What cannot be read is a fault that the desk words. */
+    private static String digest(Path folder) {
+        return Files.isDirectory(folder) ? CatalogDigest.of(folder) : "";
+    }
+}

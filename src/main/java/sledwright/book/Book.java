@@ -1,0 +1,181 @@
+package sledwright.book;
+
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import sledwright.book.BookRefusal.Kind;
+import sledwright.book.store.BookPlace;
+import sledwright.book.store.Database;
+import sledwright.book.store.Sql;
+import sledwright.input.FaultsException;
+
+/** The quotes of a shop and what became of them. Threads may share one. */
+public final class Book implements AutoCloseable {
+
+    private final Database database;
+    private final String program;
+
+    private Book(Database database, String program) {
+        this.database = database;
+        this.program = program;
+    }
+
+    /**
+     * Opens a book, and makes it where there is none.
+     *
+     * @param program the version of this program, which each quote keeps
+     * @throws FaultsException when it cannot be opened
+     */
+    public static Book open(BookPlace place, String program) {
+        return new Book(Database.open(place), program);
+    }
+
+    /**
+     * Keeps an answer as a new quote.
+     *
+     * @param papers its documents by what they are called, such as {@code html.customer}
+     */
+    public SavedQuote save(Answered answered, Map<String, byte[]> papers, String customer, String note, Signature by) {
+        NewVersion fresh = NewVersion.of(answered, papers, by.today());
+        String name = named(customer);
+        return database.write(sql -> insert(sql, fresh, name, note, "", by));
+    }
+
+    /** Keeps an answer as a new quote like another. */
+    public SavedQuote copy(SavedQuote from, Answered answered, Map<String, byte[]> papers, String customer, Signature by) {
+        NewVersion fresh = NewVersion.of(answered, papers, by.today());
+        String name = named(customer);
+        return database.write(sql -> insert(sql, fresh, name, from.note(), "like " + from.number(), by));
+    }
+
+    private SavedQuote insert(Sql sql, NewVersion fresh, String customer, String note, String detail, Signature by) throws SQLException {
+        QuoteNumber number = Quotes.next(sql, by.today().getYear());
+        Quotes.insert(sql, number, customer, note, fresh, by.today());
+        Quotes.insertVersion(sql, number, 1, fresh, program, by);
+        Quotes.note(sql, number, 1, "save", detail, by);
+        return known(sql, number, by);
+    }
+
+    private static String named(String customer) {
+        if (customer.isBlank()) {
+            throw new BookRefusal(Kind.VALUE, "the customer has no name");
+        }
+        return customer.strip();
+    }
+
+    /**
+     * Keeps an answer as the next version of a quote.
+     *
+     * @param from the quote as it was when the answer was asked for
+     */
+    public SavedQuote revise(SavedQuote from, Answered answered, Map<String, byte[]> papers, Signature by) {
+        NewVersion fresh = NewVersion.of(answered, papers, by.today());
+        return database.write(sql -> {
+            SavedQuote now = locked(sql, from.number(), by);
+            next(now, QuoteStep.REVISE);
+            if (now.version() != from.version()) {
+                throw new BookRefusal(Kind.STEP, "%s was revised by somebody else meanwhile; version %s is the last now"
+                        .formatted(now.number(), now.version()));
+            }
+            int version = now.version() + 1;
+            Quotes.insertVersion(sql, now.number(), version, fresh, program, by);
+            Quotes.revise(sql, now, version, fresh);
+            Quotes.note(sql, now.number(), version, QuoteStep.REVISE.label(), "", by);
+            return known(sql, now.number(), by);
+        });
+    }
+
+    /**
+     * Takes a quote one step further.
+     *
+     * @param choice which of its options it is about from now on; empty: the same as before
+     * @param reason why; may be empty
+     */
+    public SavedQuote step(QuoteNumber number, QuoteStep step, Optional<Integer> choice, String reason, Signature by) {
+        return database.write(sql -> {
+            SavedQuote now = locked(sql, number, by);
+            QuoteState to = next(now, step);
+            int chosen = chosen(sql, now, step, choice);
+            if (step == QuoteStep.SEND && now.validUntil().isPresent() && now.validUntil().get().isBefore(by.today())) {
+                throw new BookRefusal(Kind.STEP, "%s held until %s; revise it, which answers it anew"
+                        .formatted(number, now.validUntil().get()));
+            }
+            sql.change("UPDATE quote SET state = ?, chosen = ?, reason = ? WHERE number = ?", to.label(), chosen, reason, number);
+            if (step == QuoteStep.SEND) {
+                sql.change("UPDATE quote_version SET sent_on = ? WHERE number = ? AND version = ?", by.today(), number, now.version());
+            }
+            Quotes.note(sql, number, now.version(), step.label(), chosen == now.chosen() ? "" : "option " + chosen, by);
+            return known(sql, number, by);
+        });
+    }
+
+    private static QuoteState next(SavedQuote now, QuoteStep step) {
+        return step.from(now.state()).orElseThrow(() -> new BookRefusal(Kind.STEP, "%s is %s; %s takes a quote that is %s"
+                .formatted(now.number(), now.state().label(), step.label(),
+                step.starts().stream().map(QuoteState::label).collect(Collectors.joining(" or ")))));
+    }
+
+    private static int chosen(Sql sql, SavedQuote now, QuoteStep step, Optional<Integer> choice) throws SQLException {
+        int options = Quotes.options(sql, now.number(), now.version());
+        if (options == 0 && (step == QuoteStep.SEND || step == QuoteStep.ACCEPT)) {
+            throw new BookRefusal(Kind.STEP, "%s offers nothing, for no build was found; revise it".formatted(now.number()));
+        }
+        int chosen = choice.orElse(now.chosen());
+        if (choice.isPresent() && (chosen < 1 || chosen > options)) {
+            throw new BookRefusal(Kind.VALUE, "%s has no option %s; it has %s".formatted(now.number(), chosen, options));
+        }
+        return chosen;
+    }
+
+    /** The quote with that number. */
+    public SavedQuote find(QuoteNumber number, Signature by) {
+        return database.read(sql -> known(sql, number, by));
+    }
+
+    /** Quotes by their numbers. */
+    public List<SavedQuote> find(BookSearch search, Signature by) {
+        return database.read(sql -> Quotes.find(sql, search, by.today()));
+    }
+
+    /** What the last version of a quote answers. */
+    public Asked asked(SavedQuote quote) {
+        return database.read(sql -> Quotes.asked(sql, quote.number(), quote.version()).orElseThrow());
+    }
+
+    /** A document of a version, every byte as it was saved. */
+    public byte[] paper(SavedQuote quote, int version, String kind) {
+        if (version < 1 || version > quote.version()) {
+            throw new BookRefusal(Kind.VALUE, "%s has no version %s; its last is %s".formatted(quote.number(), version, quote.version()));
+        }
+        return database.read(sql -> Quotes.paper(sql, quote.number(), version, kind).orElseThrow());
+    }
+
+    /** Everything that was done with a quote, the first first. */
+    public List<HistoryEntry> history(QuoteNumber number, Signature by) {
+        return database.read(sql -> Quotes.history(sql, known(sql, number, by).number()));
+    }
+
+    /** A whole copy, while others write. */
+    public void backup(Path target) {
+        database.backup(target);
+    }
+
+    /** Nobody else changes the quote until the transaction ends. */
+    private static SavedQuote locked(Sql sql, QuoteNumber number, Signature by) throws SQLException {
+        sql.change("UPDATE quote SET state = state WHERE number = ?", number);
+        return known(sql, number, by);
+    }
+
+    private static SavedQuote known(Sql sql, QuoteNumber number, Signature by) throws SQLException {
+        return Quotes.find(sql, number, by.today()).orElseThrow(() -> new BookRefusal(Kind.UNKNOWN, "there is no quote %s in the book"
+                .formatted(number)));
+    }
+
+    @Override
+    public void close() {
+        database.close();
+    }
+}

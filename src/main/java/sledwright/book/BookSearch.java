@@ -1,0 +1,22 @@
+package sledwright.book;
+
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * Which quotes are looked for; what is empty rules none out.
+ *
+ * @param customer part of the name, whatever the case
+ * @param words    each of them stands somewhere in the quote: its names, note or parts
+ * @param part     a part number of the chosen option
+ * @param since    the first day on which it may have been made
+ * @param until    the last
+ */
+public record BookSearch(Optional<String> customer, Optional<QuoteState> state, Optional<String> words, Optional<String> part,
+                         Optional<LocalDate> since, Optional<LocalDate> until) {
+
+    /** All quotes. */
+    public static BookSearch everything() {
+        return new BookSearch(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    }
+}

@@ -1,0 +1,91 @@
+package sledwright.book;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import sledwright.desk.view.BuildView;
+import sledwright.domain.Catalog;
+import sledwright.domain.Part;
+import sledwright.domain.Pick;
+import sledwright.metrics.Figures;
+import sledwright.planner.Judged;
+import sledwright.rules.Order;
+import sledwright.words.Numbers;
+
+/**
+ * An answer as it goes into the book.
+ *
+ * @param validUntil the last day on which it holds; empty where the shop names none
+ * @param options    the ranked builds, the best first; empty where there is nothing to offer
+ * @param words      what it can be found by
+ * @param papers     its documents by what they are called, such as {@code html.customer}
+ */
+record NewVersion(Answered answered, Optional<LocalDate> validUntil, List<Choice> options, List<String> words, Map<String, byte[]> papers) {
+
+    /**
+     * One of the builds that a quote offers.
+     *
+     * @param price minor units, for all machines
+     * @param told  what each machine reaches
+     * @param picks what it takes from the shop's lots, each lot once
+     */
+    record Choice(int place, long price, String platform, Optional<String> processor, Told told, int leadDays, List<Taken> picks) {
+    }
+
+    /** Figures of a machine as the customer read them. */
+    record Told(int processors, int cores, BigDecimal usableGb, BigDecimal bandwidthGbs, BigDecimal throughput, BigDecimal loadW) {
+    }
+
+    /** Units of one lot; the price is that of one, in minor units. */
+    record Taken(String sku, String lot, String supplier, int units, long unitPrice) {
+    }
+
+    static NewVersion of(Answered answered, Map<String, byte[]> papers, LocalDate today) {
+        Catalog catalog = answered.answer().job().catalog();
+        Optional<LocalDate> until = catalog.stationery().validDays().isPresent()
+                ? Optional.of(today.plusDays(catalog.stationery().validDays().getAsInt())) : Optional.empty();
+        List<Choice> options = new ArrayList<>();
+        for (Judged judged : answered.answer().outcome().ranked()) {
+            options.add(choice(options.size() + 1, judged.order()));
+        }
+        return new NewVersion(answered, until, List.copyOf(options), words(answered, options, catalog), Map.copyOf(papers));
+    }
+
+    private static Choice choice(int place, Order order) {
+        BuildView view = BuildView.of(order, true);
+        Figures figures = order.figures();
+        Told told = new Told(figures.processors(), figures.cores(), Numbers.decimal(figures.usableGb()),
+                Numbers.decimal(figures.bandwidthGbs()), Numbers.decimal(figures.throughput()), Numbers.decimal(figures.loadW()));
+        return new Choice(place, order.price().total(), view.platform(), view.processorSku(), told, view.leadDays(), picks(order));
+    }
+
+    /** The customer's own parts are nobody else's to promise. */
+    private static List<Taken> picks(Order order) {
+        Map<List<String>, Taken> byLot = new LinkedHashMap<>();
+        for (Pick pick : order.picks()) {
+            if (!pick.lot().onHand()) {
+                byLot.merge(List.of(pick.sku(), pick.lot().lot()),
+                        new Taken(pick.sku(), pick.lot().lot(), pick.lot().supplier(), pick.quantity(), pick.unitPrice()),
+                        (one, more) -> new Taken(one.sku, one.lot, one.supplier, one.units + more.units, one.unitPrice));
+            }
+        }
+        return List.copyOf(byLot.values());
+    }
+
+    private static List<String> words(Answered answered, List<Choice> options, Catalog catalog) {
+        Map<String, String> parts = new TreeMap<>();
+        options.stream().flatMap(option -> option.picks().stream()).forEach(pick ->
+                parts.put(pick.sku(), catalog.part(pick.sku()).map(Part::description).orElse("")));
+        Stream<String> said = Stream.concat(Stream.of(answered.answer().job().name()), answered.answer().job().customer().stream());
+        return Stream.concat(said, parts.entrySet().stream().map(part -> part.getKey() + " " + part.getValue()))
+                .map(word -> word.toLowerCase(Locale.ROOT)).collect(Collectors.toList());
+    }
+}

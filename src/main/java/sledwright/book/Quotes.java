@@ -1,0 +1,186 @@
+package sledwright.book;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Currency;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import sledwright.book.store.Sql;
+import sledwright.domain.Catalog;
+
+/** Quotes as rows. */
+final class Quotes {
+
+    /** Between keys that were said beside a request; no text of YAML holds it. */
+    private static final String BETWEEN = "\u001f";
+    private static final String SELECT = "SELECT q.number, c.name AS customer, q.state, q.version, q.chosen, v.name, v.machines, o.price,"
+            + " v.currency, q.made_on, q.valid_until, q.note, q.reason FROM quote q JOIN customer c ON c.id = q.customer"
+            + " JOIN quote_version v ON v.number = q.number AND v.version = q.version"
+            + " LEFT JOIN quote_option o ON o.number = q.number AND o.version = q.version AND o.place = q.chosen";
+
+    private Quotes() {
+    }
+
+    /** The next number of the year; no other quote gets it, and if this one comes to nothing, the next gets it. */
+    static QuoteNumber next(Sql sql, int year) throws SQLException {
+        return new QuoteNumber(year, Math.toIntExact(count(sql, "quotes of " + year)));
+    }
+
+    /** One more than at the last time, from 1. Whoever counts has its turn until the transaction ends. */
+    static long count(Sql sql, String what) throws SQLException {
+        sql.change("INSERT INTO counter (name, value) VALUES (?, 0) ON CONFLICT (name) DO NOTHING", what);
+        return sql.first("UPDATE counter SET value = value + 1 WHERE name = ? RETURNING value", row -> row.getLong(1), what).orElseThrow();
+    }
+
+    static long customer(Sql sql, String name) throws SQLException {
+        Optional<Long> known = sql.first("SELECT id FROM customer WHERE name = ?", row -> row.getLong(1), name);
+        if (known.isPresent()) {
+            return known.get();
+        }
+        sql.change("INSERT INTO customer (id, name) VALUES (?, ?) ON CONFLICT (name) DO NOTHING", count(sql, "customers"), name);
+        return sql.first("SELECT id FROM customer WHERE name = ?", row -> row.getLong(1), name).orElseThrow();
+    }
+
+    static void insert(Sql sql, QuoteNumber number, String customer, String note, NewVersion fresh, LocalDate today) throws SQLException {
+        sql.change("INSERT INTO quote (number, customer, state, version, chosen, valid_until, note, reason, made_on, words)"
+                + " VALUES (?, ?, ?, 1, 1, ?, ?, '', ?, ?)", number, customer(sql, customer), QuoteState.DRAFT.label(),
+                fresh.validUntil().orElse(null), note, today, words(fresh, customer, note));
+    }
+
+    /** The words of a quote are those of its last version. */
+    static void revise(Sql sql, SavedQuote old, int version, NewVersion fresh) throws SQLException {
+        sql.change("UPDATE quote SET state = ?, version = ?, chosen = 1, valid_until = ?, reason = '', words = ? WHERE number = ?",
+                QuoteState.DRAFT.label(), version, fresh.validUntil().orElse(null), words(fresh, old.customer(), old.note()), old.number());
+    }
+
+    private static String words(NewVersion fresh, String customer, String note) {
+        List<String> words = new ArrayList<>(List.of(customer.toLowerCase(Locale.ROOT), note.toLowerCase(Locale.ROOT)));
+        words.addAll(fresh.words());
+        return String.join("\n", words);
+    }
+
+    static void insertVersion(Sql sql, QuoteNumber number, int version, NewVersion fresh, String program, Signature by)
+            throws SQLException {
+        Answered from = fresh.answered();
+        Catalog catalog = from.answer().job().catalog();
+        sql.change("INSERT INTO quote_version (number, version, made_on, made_by, name, request, sets, catalog, digest, program, priced_on,"
+                + " currency, status, machines, valid_until) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", number, version,
+                by.today(), by.who(), from.answer().job().name(), from.asked().request(), String.join(BETWEEN, from.asked().sets()),
+                from.asked().catalog(), from.digest(), program, catalog.pricedOn(), catalog.currency().getCurrencyCode(),
+                from.answer().view().status().label(), from.answer().view().machines(), fresh.validUntil().orElse(null));
+        List<List<Object>> options = new ArrayList<>();
+        List<List<Object>> picks = new ArrayList<>();
+        for (NewVersion.Choice option : fresh.options()) {
+            NewVersion.Told told = option.told();
+            options.add(Arrays.asList(number, version, option.place(), option.price(), option.platform(), option.processor().orElse(""),
+                    told.processors(), told.cores(), told.usableGb().toPlainString(), told.bandwidthGbs().toPlainString(),
+                    told.throughput().toPlainString(), told.loadW().toPlainString(), option.leadDays()));
+            option.picks().forEach(pick -> picks.add(List.of(number, version, option.place(), pick.sku(), pick.lot(), pick.supplier(),
+                    pick.units(), pick.unitPrice())));
+        }
+        sql.changeEach("INSERT INTO quote_option (number, version, place, price, platform, processor, processors, cores, usable_gb,"
+                + " bandwidth, throughput, load_w, lead_days) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", options);
+        sql.changeEach("INSERT INTO quote_pick (number, version, place, sku, lot, supplier, units, unit_price)"
+                + " VALUES (?, ?, ?, ?, ?, ?, ?, ?)", picks);
+        sql.changeEach("INSERT INTO quote_document (number, version, kind, content) VALUES (?, ?, ?, ?)", fresh.papers().entrySet().stream()
+                .sorted(Map.Entry.comparingByKey()).map(paper ->
+                List.<Object>of(number, version, paper.getKey(), Packed.of(paper.getValue()))).toList());
+    }
+
+    /** The quote with that number, as it stands on a day. */
+    static Optional<SavedQuote> find(Sql sql, QuoteNumber number, LocalDate today) throws SQLException {
+        return sql.first(SELECT + " WHERE q.number = ?", row -> read(row, today), number);
+    }
+
+    static List<SavedQuote> find(Sql sql, BookSearch search, LocalDate today) throws SQLException {
+        List<String> where = new ArrayList<>();
+        List<Object> values = new ArrayList<>();
+        search.state().ifPresent(state -> states(state, today, where, values));
+        search.words().ifPresent(words -> Arrays.stream(words.strip().toLowerCase(Locale.ROOT).split("\\s+")).forEach(word -> {
+            where.add("q.words LIKE ? ESCAPE '!'");
+            values.add("%" + word.replaceAll("([!%_])", "!$1") + "%");
+        }));
+        search.part().ifPresent(sku -> {
+            where.add("EXISTS (SELECT 1 FROM quote_pick p WHERE p.number = q.number AND p.version = q.version AND p.place = q.chosen"
+                    + " AND p.sku = ?)");
+            values.add(sku);
+        });
+        search.since().ifPresent(day -> {
+            where.add("q.made_on >= ?");
+            values.add(day);
+        });
+        search.until().ifPresent(day -> {
+            where.add("q.made_on <= ?");
+            values.add(day);
+        });
+        String condition = where.isEmpty() ? "" : " WHERE " + String.join(" AND ", where);
+        String customer = search.customer().map(name -> name.toLowerCase(Locale.ROOT)).orElse("");
+        // Case is folded here: a database folds the letters of its own locale, or those of ASCII alone.
+        return sql.all(SELECT + condition, row -> read(row, today), values.toArray()).stream()
+                .filter(quote -> quote.customer().toLowerCase(Locale.ROOT).contains(customer))
+                .sorted(Comparator.comparing(SavedQuote::number)).toList();
+    }
+
+    private static void states(QuoteState state, LocalDate today, List<String> where, List<Object> values) {
+        boolean expired = state == QuoteState.EXPIRED;
+        where.add("q.state = ?");
+        values.add((expired ? QuoteState.SENT : state).label());
+        if (expired || state == QuoteState.SENT) {
+            where.add(expired ? "q.valid_until < ?" : "(q.valid_until IS NULL OR q.valid_until >= ?)");
+            values.add(today);
+        }
+    }
+
+    private static SavedQuote read(ResultSet row, LocalDate today) throws SQLException {
+        Optional<LocalDate> until = Optional.ofNullable(row.getString("valid_until")).map(LocalDate::parse);
+        QuoteState stored = QuoteState.named(row.getString("state")).orElseThrow();
+        QuoteState state = stored == QuoteState.SENT && until.isPresent() && until.get().isBefore(today) ? QuoteState.EXPIRED : stored;
+        String currency = row.getString("currency");
+        long price = row.getLong("price");
+        Optional<BigDecimal> amount = row.wasNull() ? Optional.empty() : Optional.of(amount(price, currency));
+        return new SavedQuote(QuoteNumber.named(row.getString("number")).orElseThrow(), row.getString("customer"), state,
+                row.getInt("version"), row.getInt("chosen"), row.getString("name"), row.getInt("machines"), amount, currency,
+                LocalDate.parse(row.getString("made_on")), until, row.getString("note"), row.getString("reason"));
+    }
+
+    static BigDecimal amount(long minor, String currency) {
+        return BigDecimal.valueOf(minor, Math.max(0, Currency.getInstance(currency).getDefaultFractionDigits()));
+    }
+
+    /** What a version of a quote answers. */
+    static Optional<Asked> asked(Sql sql, QuoteNumber number, int version) throws SQLException {
+        return sql.first("SELECT name, request, sets, catalog FROM quote_version WHERE number = ? AND version = ?", row ->
+                new Asked(row.getString(1), row.getBytes(2),
+                row.getString(3).isEmpty() ? List.of() : List.of(row.getString(3).split(BETWEEN)), Path.of(row.getString(4))),
+                number, version);
+    }
+
+    static Optional<byte[]> paper(Sql sql, QuoteNumber number, int version, String kind) throws SQLException {
+        return sql.first("SELECT content FROM quote_document WHERE number = ? AND version = ? AND kind = ?",
+                row -> Packed.plain(row.getBytes(1)), number, version, kind);
+    }
+
+    static int options(Sql sql, QuoteNumber number, int version) throws SQLException {
+        return sql.first("SELECT COUNT(*) FROM quote_option WHERE number = ? AND version = ?", row -> row.getInt(1), number,
+                version).orElseThrow();
+    }
+
+    static void note(Sql sql, QuoteNumber number, int version, String step, String detail, Signature by) throws SQLException {
+        sql.change("INSERT INTO history (entry, at, who, number, version, step, detail) VALUES (?, ?, ?, ?, ?, ?, ?)",
+                count(sql, "history"), by.at(), by.who(), number, version, step, detail);
+    }
+
+    static List<HistoryEntry> history(Sql sql, QuoteNumber number) throws SQLException {
+        return sql.all("SELECT entry, at, who, version, step, detail FROM history WHERE number = ? ORDER BY entry", row ->
+                new HistoryEntry(row.getLong(1), row.getString(2), row.getString(3), number, row.getInt(4), row.getString(5),
+                row.getString(6)), number);
+    }
+}

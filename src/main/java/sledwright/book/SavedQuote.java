@@ -1,0 +1,20 @@
+package sledwright.book;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/**
+ * A quote as the book has it.
+ *
+ * @param version    the last one, from 1
+ * @param chosen     which of its options it is about, from 1
+ * @param name       what the customer calls the request
+ * @param price      of the chosen option, for all machines; empty where there is nothing to offer
+ * @param validUntil the last day on which it holds; empty where the shop names none
+ * @param reason     why it was declined or withdrawn; may be empty
+ */
+public record SavedQuote(QuoteNumber number, String customer, QuoteState state, int version, int chosen, String name, int machines,
+                         Optional<BigDecimal> price, String currency, LocalDate madeOn, Optional<LocalDate> validUntil, String note,
+                         String reason) {
+}

@@ -1,0 +1,263 @@
+package sledwright.book.store;
+
+import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.Map;
+import java.util.concurrent.ConcurrentLinkedDeque;
+import java.util.concurrent.locks.ReentrantLock;
+import org.flywaydb.core.api.FlywayException;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteDataSource;
+import org.sqlite.SQLiteErrorCode;
+import sledwright.input.FaultsException;
+import sledwright.input.Reason;
+
+/**
+ * A book in a file. Transactions that write begin as such: one that only finds out later that it writes may have to be begun anew, again
+ * and again. Within the process writers take turns in the order in which they came, and between processes the file's own lock decides.
+ */
+final class SqliteDatabase implements Database {
+
+    /** How an append-only table is kept so. */
+    static final Map<String, String> WORDS = Map.of("keep_history", """
+            CREATE TRIGGER history_stands BEFORE UPDATE ON history BEGIN SELECT RAISE(ABORT, 'history is only added to'); END;
+            CREATE TRIGGER history_stays BEFORE DELETE ON history BEGIN SELECT RAISE(ABORT, 'history is only added to'); END;
+            """);
+
+    private static final int PATIENCE_MS = 30_000;
+
+    private final BookPlace place;
+    private final SQLiteDataSource source;
+    private final ReentrantLock turn = new ReentrantLock(true);
+    private final Connection writer;
+    private final ConcurrentLinkedDeque<Connection> readers = new ConcurrentLinkedDeque<>();
+
+    private SqliteDatabase(BookPlace place, SQLiteDataSource source, Connection writer) {
+        this.place = place;
+        this.source = source;
+        this.writer = writer;
+    }
+
+    static SqliteDatabase open(BookPlace place) {
+        return open(place, Migrations.LATEST, PATIENCE_MS);
+    }
+
+    /**
+     * @param to       the step up to which it is brought
+     * @param patience milliseconds for which to wait for another process
+     */
+    static SqliteDatabase open(BookPlace place, int to, int patience) {
+        Path file = place.file().orElseThrow();
+        try {
+            if (Files.isDirectory(file)) {
+                throw Database.fault(place, "is a folder; a book is a file");
+            }
+            if (!Files.exists(file)) {
+                create(place, file, to, patience);
+            }
+            OwnersFile.close(file);
+            SQLiteDataSource source = source(file, SQLiteConfig.JournalMode.WAL, patience);
+            upToDate(place, source, to);
+            return new SqliteDatabase(place, source, source.getConnection());
+        } catch (IOException unreachable) {
+            throw Database.fault(place, "cannot be reached (%s)".formatted(Reason.of(unreachable)));
+        } catch (SQLException failed) {
+            throw failed(place, failed);
+        }
+    }
+
+    /** Makes it whole beside its place first, so that nobody finds half a book there; of two at once the second uses the first's. */
+    private static void create(BookPlace place, Path file, int to, int patience) throws IOException {
+        OwnersFile.createFolder(file);
+        Path fresh = file.resolveSibling(".%s.%s.%s.new".formatted(file.getFileName(), ProcessHandle.current().pid(),
+                Thread.currentThread().getId()));
+        Files.deleteIfExists(fresh);
+        OwnersFile.create(fresh);
+        try {
+            migrate(place, source(fresh, SQLiteConfig.JournalMode.DELETE, patience), to);
+            try {
+                Files.createLink(file, fresh);
+            } catch (UnsupportedOperationException noLinks) {
+                Files.move(fresh, file);
+            }
+        } catch (FileAlreadyExistsException another) {
+            // What the other made is as good.
+        } finally {
+            Files.deleteIfExists(fresh);
+        }
+    }
+
+    private static SQLiteDataSource source(Path file, SQLiteConfig.JournalMode journal, int patience) {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setBusyTimeout(patience);
+        config.setJournalMode(journal);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        config.enforceForeignKeys(true);
+        SQLiteDataSource source = new SQLiteDataSource(config);
+        source.setUrl("jdbc:sqlite:" + file.toAbsolutePath());
+        return source;
+    }
+
+    private static void upToDate(BookPlace place, SQLiteDataSource source, int to) throws SQLException {
+        Migrations.State state;
+        try (Connection connection = source.getConnection()) {
+            state = Migrations.state(connection, true);
+            if (state == Migrations.State.OLDER) {
+                Path file = place.file().orElseThrow();
+                Path copy = file.resolveSibling("%s.before-%s".formatted(file.getFileName(), to));
+                if (!Files.exists(copy)) {
+                    copy(place, connection, copy);
+                }
+            }
+        }
+        switch (state) {
+            case FOREIGN -> throw Database.fault(place, "is a database of another program; name a file of its own for the book");
+            case NEWER -> throw Database.fault(place, "was written by a newer version of this program, which knows more than this one;"
+                    + " use that version");
+            case EMPTY, OLDER -> migrate(place, source, to);
+            case CURRENT -> { }
+        }
+    }
+
+    private static void migrate(BookPlace place, SQLiteDataSource source, int to) {
+        try {
+            Migrations.migrate(source, WORDS, to);
+        } catch (FlywayException failed) {
+            try (Connection connection = source.getConnection()) {
+                // Another process may have done it meanwhile.
+                if (Migrations.state(connection, true) == Migrations.State.CURRENT) {
+                    return;
+                }
+            } catch (SQLException worse) {
+                failed.addSuppressed(worse);
+            }
+            throw Migrations.failed(place, failed);
+        }
+    }
+
+    @Override
+    public <T> T read(Work<T> work) {
+        try {
+            Connection free = readers.poll();
+            Connection reader = free == null ? source.getConnection() : free;
+            T read = transaction(reader, "BEGIN", work);
+            readers.push(reader);
+            return read;
+        } catch (SQLException failed) {
+            throw failed(place, failed);
+        }
+    }
+
+    @Override
+    public <T> T write(Work<T> work) {
+        turn.lock();
+        try {
+            return transaction(writer, "BEGIN IMMEDIATE", work);
+        } catch (SQLException failed) {
+            throw failed(place, failed);
+        } finally {
+            turn.unlock();
+        }
+    }
+
+    /** Begun and ended by hand: the driver would begin the next one at once, and hold the file's lock for as long as nothing is done. */
+    private static <T> T transaction(Connection connection, String begin, Work<T> work) throws SQLException {
+        try (Statement statement = connection.createStatement()) {
+            statement.execute(begin);
+            boolean done = false;
+            try {
+                T result = work.on(new Sql(connection));
+                statement.execute("COMMIT");
+                done = true;
+                return result;
+            } finally {
+                if (!done) {
+                    rollBack(statement);
+                }
+            }
+        }
+    }
+
+    private static void rollBack(Statement statement) {
+        try {
+            statement.execute("ROLLBACK");
+        } catch (SQLException over) {
+            // A full disk has ended the transaction already; what failed is being thrown.
+        }
+    }
+
+    @Override
+    public void backup(Path target) {
+        try (Connection connection = source.getConnection()) {
+            copy(place, connection, target);
+        } catch (SQLException failed) {
+            throw failed(place, failed);
+        }
+    }
+
+    /** Whole or not at all: beside the target first. */
+    private static void copy(BookPlace place, Connection connection, Path target) throws SQLException {
+        Path fresh = target.resolveSibling(".%s.%s.new".formatted(target.getFileName(), ProcessHandle.current().pid()));
+        try {
+            Files.deleteIfExists(fresh);
+            // The database takes an empty file for a new one and leaves its rights as they are.
+            OwnersFile.create(fresh);
+            try (Statement statement = connection.createStatement()) {
+                statement.execute("VACUUM INTO '%s'".formatted(fresh.toAbsolutePath().toString().replace("'", "''")));
+            }
+            Files.move(fresh, target);
+        } catch (FileAlreadyExistsException there) {
+            throw Database.fault(BookPlace.of(target), "is there already; name a file that is not");
+        } catch (IOException unreachable) {
+            throw Database.fault(BookPlace.of(target), "the copy cannot be written (%s)".formatted(Reason.of(unreachable)));
+        } finally {
+            deleteQuietly(fresh);
+        }
+    }
+
+    private static void deleteQuietly(Path file) {
+        try {
+            Files.deleteIfExists(file);
+        } catch (IOException left) {
+            // What failed before it is being thrown.
+        }
+    }
+
+    private static FaultsException failed(BookPlace place, SQLException failed) {
+        int code = failed.getErrorCode() & 0xFF;
+        if (code == SQLiteErrorCode.SQLITE_FULL.code) {
+            return Database.fault(place, "nothing was written, for the disk is full");
+        }
+        if (code == SQLiteErrorCode.SQLITE_NOTADB.code || code == SQLiteErrorCode.SQLITE_CORRUPT.code) {
+            return Database.fault(place, "is no book, or is damaged; go back to a backup", failed);
+        }
+        if (code == SQLiteErrorCode.SQLITE_BUSY.code) {
+            return Database.fault(place, "another process has been writing to it for too long; try again");
+        }
+        return Database.fault(place, "the database failed", failed);
+    }
+
+    @Override
+    public void close() {
+        readers.forEach(SqliteDatabase::closeQuietly);
+        turn.lock();
+        try {
+            closeQuietly(writer);
+        } finally {
+            turn.unlock();
+        }
+    }
+
+    private static void closeQuietly(Connection connection) {
+        try {
+            connection.close();
+        } catch (SQLException over) {
+            // Everything that was said to be done is on the disk.
+        }
+    }
+}

@@ -1,0 +1,41 @@
+package sledwright.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import sledwright.book.Book;
+
+/** {@code book backup FILE}: a whole copy of the book. */
+@Command(
+        name = "backup",
+        sortOptions = false,
+        description = "Copies the whole book into a new file, which its owner alone can read, while others go on writing. To go back to it,"
+                + " put it in the book's place while nobody uses the book.")
+final class BookBackupCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Parameters(paramLabel = "FILE", description = "Where nothing is yet.")
+    private Path file;
+
+    @Mixin
+    private BookOptions options;
+
+    @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help.")
+    private boolean help;
+
+    BookBackupCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        try (Book book = options.open(terminal)) {
+            book.backup(file);
+        }
+        return ExitCode.DONE;
+    }
+}

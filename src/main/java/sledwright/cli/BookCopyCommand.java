@@ -1,0 +1,63 @@
+package sledwright.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import sledwright.book.Answered;
+import sledwright.book.Answering;
+import sledwright.book.Asked;
+import sledwright.book.Book;
+import sledwright.book.QuoteNumber;
+import sledwright.book.SavedQuote;
+import sledwright.book.Signature;
+import sledwright.report.book.BookCsv;
+import sledwright.report.book.BookJson;
+import sledwright.report.papers.QuotePapers;
+
+/** {@code book copy NUMBER}: a new quote like another. */
+@Command(
+        name = "copy",
+        sortOptions = false,
+        description = "Answers the request of a quote anew from today's catalogue, keeps that as a new quote and prints its number.")
+final class BookCopyCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Parameters(paramLabel = "NUMBER", converter = BookOptions.Number.class, description = "Such as 2026-0001.")
+    private QuoteNumber number;
+
+    @Option(names = "--customer", paramLabel = "NAME", description = "Who asks now. Default: the same.")
+    private String customer;
+
+    @Option(names = "--set", paramLabel = "KEY=VALUE",
+            description = "Change the request: this value beside those that were set before. Repeatable.")
+    private List<String> sets = new ArrayList<>();
+
+    @Mixin
+    private BookOptions options;
+
+    @Mixin
+    private SharedOptions shared;
+
+    BookCopyCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        Output output = shared.output(terminal);
+        Signature by = options.signature(terminal);
+        try (Book book = options.open(terminal)) {
+            SavedQuote old = book.find(number, by);
+            Asked asked = book.asked(old).with(sets, shared.catalog());
+            Answered answered = Replies.answer(Answering.again(number.toString(), asked, shared.terms()));
+            SavedQuote copy = book.copy(old, answered, QuotePapers.of(answered.answer()), customer == null ? old.customer() : customer, by);
+            output.write(Renderings.of(screen -> copy.number() + "\n", () -> BookJson.of(copy), () -> BookCsv.of(List.of(copy))));
+            return copy.price().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
+        }
+    }
+}

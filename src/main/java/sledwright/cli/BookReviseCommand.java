@@ -1,0 +1,62 @@
+package sledwright.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import sledwright.book.Answered;
+import sledwright.book.Answering;
+import sledwright.book.Asked;
+import sledwright.book.Book;
+import sledwright.book.QuoteNumber;
+import sledwright.book.SavedQuote;
+import sledwright.book.Signature;
+import sledwright.report.book.BookCsv;
+import sledwright.report.book.BookJson;
+import sledwright.report.book.BookText;
+import sledwright.report.papers.QuotePapers;
+
+/** {@code book revise NUMBER}: the next version of a quote. */
+@Command(
+        name = "revise",
+        sortOptions = false,
+        description = "Answers the request of a quote anew from today's catalogue and keeps that as its next version, which is a draft.")
+final class BookReviseCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Parameters(paramLabel = "NUMBER", converter = BookOptions.Number.class, description = "Such as 2026-0001.")
+    private QuoteNumber number;
+
+    @Option(names = "--set", paramLabel = "KEY=VALUE",
+            description = "Change the request: this value beside those that were set before. Repeatable.")
+    private List<String> sets = new ArrayList<>();
+
+    @Mixin
+    private BookOptions options;
+
+    @Mixin
+    private SharedOptions shared;
+
+    BookReviseCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        Output output = shared.output(terminal);
+        Signature by = options.signature(terminal);
+        try (Book book = options.open(terminal)) {
+            SavedQuote old = book.find(number, by);
+            Asked asked = book.asked(old).with(sets, shared.catalog());
+            Answered answered = Replies.answer(Answering.again(number.toString(), asked, shared.terms()));
+            SavedQuote revised = book.revise(old, answered, QuotePapers.of(answered.answer()), by);
+            output.write(Renderings.of(screen -> BookText.after(revised, screen), () -> BookJson.of(revised),
+                    () -> BookCsv.of(List.of(revised))));
+            return revised.price().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
+        }
+    }
+}

@@ -1,0 +1,66 @@
+package sledwright.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import sledwright.book.Answered;
+import sledwright.book.Answering;
+import sledwright.book.Book;
+import sledwright.book.SavedQuote;
+import sledwright.book.Signature;
+import sledwright.input.Source;
+import sledwright.report.book.BookCsv;
+import sledwright.report.book.BookJson;
+import sledwright.report.papers.QuotePapers;
+
+/** {@code book save FILE}: a new quote. */
+@Command(
+        name = "save",
+        sortOptions = false,
+        description = "Answers a request, keeps it with the answer and prints the quote's number. The exit code is 4 where no build was"
+                + " found; what was asked for is kept all the same.")
+final class BookSaveCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Parameters(paramLabel = "FILE", arity = "0..1", description = "A request: a file with 'kind: quote'." + RequestInput.FILE)
+    private Path file;
+
+    @Option(names = "--customer", paramLabel = "NAME", required = true, description = "Who asks.")
+    private String customer;
+
+    @Option(names = "--note", paramLabel = "TEXT", defaultValue = "", description = "What the shop wants to remember of it.")
+    private String note;
+
+    @Option(names = "--set", paramLabel = "KEY=VALUE",
+            description = "Answer as if the file had this value, such as require.cores=24. Repeatable.")
+    private List<String> sets = new ArrayList<>();
+
+    @Mixin
+    private BookOptions options;
+
+    @Mixin
+    private SharedOptions shared;
+
+    BookSaveCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        Output output = shared.output(terminal);
+        Source source = shared.request(file, "quote", sets, terminal);
+        Signature by = options.signature(terminal);
+        try (Book book = options.open(terminal)) {
+            Answered answered = Replies.answer(Answering.answer(source, sets, shared.catalog(), shared.terms()));
+            SavedQuote saved = book.save(answered, QuotePapers.of(answered.answer()), customer, note, by);
+            output.write(Renderings.of(screen -> saved.number() + "\n", () -> BookJson.of(saved), () -> BookCsv.of(List.of(saved))));
+            return saved.price().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
+        }
+    }
+}

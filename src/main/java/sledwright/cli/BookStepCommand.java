@@ -1,0 +1,71 @@
+package sledwright.cli;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import sledwright.book.Book;
+import sledwright.book.QuoteNumber;
+import sledwright.book.QuoteStep;
+import sledwright.book.SavedQuote;
+import sledwright.report.book.BookCsv;
+import sledwright.report.book.BookJson;
+import sledwright.report.book.BookText;
+
+/** A step in the life of a quote, such as {@code book send NUMBER}. */
+@Command(sortOptions = false)
+final class BookStepCommand implements Callable<Integer> {
+
+    private static final Map<QuoteStep, String> DOES = Map.of(
+            QuoteStep.SEND, "Notes that a draft was sent to the customer. From now on this version stays as it is.",
+            QuoteStep.ACCEPT, "Notes that the customer takes a quote that was sent and still holds.",
+            QuoteStep.DECLINE, "Notes that the customer does not take a quote, or no longer wants what was accepted.",
+            QuoteStep.WITHDRAW, "Takes back a quote that nobody has accepted.",
+            QuoteStep.PICK, "Notes that the parts of an accepted quote were taken from the shelf.",
+            QuoteStep.DELIVER, "Notes that the machines of a picked quote are with the customer.");
+
+    private final Terminal terminal;
+    private final QuoteStep step;
+
+    @Parameters(paramLabel = "NUMBER", converter = BookOptions.Number.class, description = "Such as 2026-0001.")
+    private QuoteNumber number;
+
+    @Option(names = "--option", paramLabel = "N", description = "The option of the quote that it is about. Default: as before; at first 1.")
+    private Integer choice;
+
+    @Option(names = "--reason", paramLabel = "TEXT", defaultValue = "", description = "Why.")
+    private String reason;
+
+    @Mixin
+    private BookOptions options;
+
+    @Mixin
+    private SharedOptions shared;
+
+    private BookStepCommand(Terminal terminal, QuoteStep step) {
+        this.terminal = terminal;
+        this.step = step;
+    }
+
+    static CommandLine line(Terminal terminal, QuoteStep step) {
+        CommandLine line = new CommandLine(new BookStepCommand(terminal, step)).setCommandName(step.label());
+        line.getCommandSpec().usageMessage().description(DOES.get(step));
+        return line;
+    }
+
+    @Override
+    public Integer call() {
+        Output output = shared.output(terminal);
+        try (Book book = options.open(terminal)) {
+            SavedQuote quote = book.step(number, step, Optional.ofNullable(choice), reason, options.signature(terminal));
+            output.write(Renderings.of(screen -> BookText.after(quote, screen), () -> BookJson.of(quote),
+                    () -> BookCsv.of(List.of(quote))));
+            return ExitCode.DONE;
+        }
+    }
+}

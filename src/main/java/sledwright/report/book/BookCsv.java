@@ -1,0 +1,34 @@
+package sledwright.report.book;
+
+import java.util.ArrayList;
+import java.util.List;
+import sledwright.book.HistoryEntry;
+import sledwright.book.SavedQuote;
+import sledwright.report.text.Csv;
+
+/** Quotes of the book as comma-separated values. */
+public final class BookCsv {
+
+    private BookCsv() {
+    }
+
+    public static String of(List<SavedQuote> quotes) {
+        return Csv.write(List.of("number", "state", "customer", "request", "version", "option", "machines", "price", "currency", "made_on",
+                "valid_until", "note", "reason"), quotes.stream().map(BookCsv::row).toList());
+    }
+
+    private static List<Object> row(SavedQuote quote) {
+        List<Object> row = new ArrayList<>(List.of(quote.number().toString(), quote.state().label(), quote.customer(), quote.name(),
+                quote.version(), quote.chosen(), quote.machines()));
+        row.add(quote.price().map(Object.class::cast).orElse(""));
+        row.addAll(List.of(quote.currency(), quote.madeOn().toString(), quote.validUntil().map(Object::toString).orElse(""), quote.note(),
+                quote.reason()));
+        return row;
+    }
+
+    public static String history(List<HistoryEntry> entries) {
+        return Csv.write(List.of("entry", "at", "by", "number", "version", "step", "detail"), entries.stream().map(entry ->
+                List.<Object>of(entry.entry(), entry.at(), entry.who(), entry.number().toString(), entry.version(), entry.step(),
+                entry.detail())).toList());
+    }
+}

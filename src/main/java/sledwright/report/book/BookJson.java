@@ -1,0 +1,74 @@
+package sledwright.report.book;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.List;
+import sledwright.book.HistoryEntry;
+import sledwright.book.SavedQuote;
+import sledwright.report.text.Json;
+
+/** Quotes of the book as JSON. */
+public final class BookJson {
+
+    private BookJson() {
+    }
+
+    public static String of(List<SavedQuote> quotes) {
+        return Json.document(out -> {
+            out.writeArrayFieldStart("quotes");
+            for (SavedQuote quote : quotes) {
+                out.writeStartObject();
+                write(quote, out);
+                out.writeEndObject();
+            }
+            out.writeEndArray();
+        });
+    }
+
+    /** One quote. */
+    public static String of(SavedQuote quote) {
+        return Json.document(out -> write(quote, out));
+    }
+
+    public static String history(SavedQuote quote, List<HistoryEntry> entries) {
+        return Json.document(out -> {
+            write(quote, out);
+            out.writeArrayFieldStart("history");
+            for (HistoryEntry entry : entries) {
+                out.writeStartObject();
+                out.writeNumberField("entry", entry.entry());
+                out.writeStringField("at", entry.at());
+                out.writeStringField("by", entry.who());
+                out.writeNumberField("version", entry.version());
+                out.writeStringField("step", entry.step());
+                out.writeStringField("detail", entry.detail());
+                out.writeEndObject();
+            }
+            out.writeEndArray();
+        });
+    }
+
+    private static void write(SavedQuote quote, JsonGenerator out) throws IOException {
+        out.writeStringField("number", quote.number().toString());
+        out.writeStringField("state", quote.state().label());
+        out.writeStringField("customer", quote.customer());
+        out.writeStringField("request", quote.name());
+        out.writeNumberField("version", quote.version());
+        out.writeNumberField("option", quote.chosen());
+        out.writeNumberField("machines", quote.machines());
+        if (quote.price().isPresent()) {
+            out.writeNumberField("price", quote.price().get());
+        } else {
+            out.writeNullField("price");
+        }
+        out.writeStringField("currency", quote.currency());
+        out.writeStringField("made_on", quote.madeOn().toString());
+        if (quote.validUntil().isPresent()) {
+            out.writeStringField("valid_until", quote.validUntil().get().toString());
+        } else {
+            out.writeNullField("valid_until");
+        }
+        out.writeStringField("note", quote.note());
+        out.writeStringField("reason", quote.reason());
+    }
+}

@@ -1,0 +1,2 @@
+/** What the book of quotes holds, as text, JSON and CSV. */
+package sledwright.report.book;

@@ -1,0 +1,2 @@
+/** An answer in every form in which the shop keeps it. */
+package sledwright.report.papers;

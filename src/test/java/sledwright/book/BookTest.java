@@ -1,0 +1,254 @@
+package sledwright.book;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static sledwright.book.Shelf.ANNA;
+import static sledwright.book.Shelf.DAY;
+import static sledwright.book.Shelf.NODE;
+import static sledwright.book.Shelf.NOTHING;
+import static sledwright.book.Shelf.PAPERS;
+import static sledwright.book.Shelf.on;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import sledwright.book.store.BookPlace;
+
+/** What a book does, wherever it is. */
+abstract class BookTest {
+
+    @TempDir
+    Path folder;
+
+    Book book;
+
+    /** Where nothing is yet. */
+    abstract BookPlace place();
+
+    @BeforeEach
+    void open() {
+        book = Book.open(place(), "0.1");
+    }
+
+    @AfterEach
+    void close() {
+        book.close();
+    }
+
+    SavedQuote save(String customer) {
+        return book.save(NODE, PAPERS, customer, "", ANNA);
+    }
+
+    private SavedQuote step(SavedQuote quote, QuoteStep step) {
+        return book.step(quote.number(), step, Optional.empty(), "", ANNA);
+    }
+
+    @Test
+    void numbersHaveNoGapsAndBeginAnewEachYear() {
+        List<String> numbers = new ArrayList<>();
+        for (LocalDate day : List.of(DAY, DAY, DAY.plusYears(1), DAY, DAY.plusYears(1))) {
+            numbers.add(book.save(NODE, PAPERS, "Nordmole", "", on(day)).number().toString());
+        }
+        assertThat(numbers).containsExactly("2026-0001", "2026-0002", "2027-0001", "2026-0003", "2027-0002");
+        assertThat(QuoteNumber.named("2026-12345")).contains(new QuoteNumber(2026, 12345));
+        assertThat(QuoteNumber.named("2026-1")).isEmpty();
+    }
+
+    /** What came to nothing takes no number with it. */
+    @Test
+    void whatIsNotSavedLeavesNoGap() {
+        assertThatThrownBy(() -> book.save(NODE, PAPERS, " ", "", ANNA)).hasMessage("the customer has no name");
+        // A document under no name breaks the last statement of the transaction, when the number has been taken.
+        assertThatThrownBy(() -> book.save(NODE, Map.of("x".repeat(10), new byte[0], "y", new byte[0]), "Nordmole", null, ANNA))
+                .isInstanceOf(RuntimeException.class);
+        assertThat(save("Nordmole").number()).hasToString("2026-0001");
+        assertThat(book.history(new QuoteNumber(2026, 1), ANNA)).singleElement().extracting(HistoryEntry::entry).isEqualTo(1L);
+    }
+
+    @Test
+    void severalAtOnceGetNumbersWithoutGapsOrDoubles() throws Exception {
+        ExecutorService writers = Executors.newFixedThreadPool(8);
+        try {
+            List<Callable<String>> tasks = IntStream.range(0, 80).<Callable<String>>mapToObj(one ->
+                    () -> save("customer " + one % 7).number().toString()).toList();
+            List<String> numbers = new ArrayList<>();
+            for (Future<String> made : writers.invokeAll(tasks)) {
+                numbers.add(made.get());
+            }
+            assertThat(numbers).containsExactlyInAnyOrderElementsOf(IntStream.rangeClosed(1, 80).mapToObj(n ->
+                    new QuoteNumber(2026, n).toString()).toList());
+        } finally {
+            writers.shutdownNow();
+        }
+        assertThat(book.find(BookSearch.everything(), ANNA)).hasSize(80);
+    }
+
+    /** Every state with every step: those that the contract of a quote's life allows, and no other. */
+    @ParameterizedTest
+    @EnumSource(QuoteStep.class)
+    void aStepIsTakenFromItsStatesAlone(QuoteStep step) {
+        Map<QuoteState, List<QuoteStep>> ways = Map.of(QuoteState.DRAFT, List.of(), QuoteState.SENT, List.of(QuoteStep.SEND),
+                QuoteState.ACCEPTED, List.of(QuoteStep.SEND, QuoteStep.ACCEPT), QuoteState.DECLINED, List.of(QuoteStep.SEND, QuoteStep.DECLINE),
+                QuoteState.WITHDRAWN, List.of(QuoteStep.WITHDRAW), QuoteState.PICKED, List.of(QuoteStep.SEND, QuoteStep.ACCEPT, QuoteStep.PICK),
+                QuoteState.DELIVERED, List.of(QuoteStep.SEND, QuoteStep.ACCEPT, QuoteStep.PICK, QuoteStep.DELIVER),
+                QuoteState.EXPIRED, List.of(QuoteStep.SEND));
+        Set<QuoteState> taken = EnumSet.noneOf(QuoteState.class);
+        ways.forEach((state, way) -> {
+            SavedQuote quote = save("Nordmole");
+            way.forEach(one -> step(quote, one));
+            Signature day = state == QuoteState.EXPIRED ? on(quote.validUntil().orElseThrow().plusDays(1)) : ANNA;
+            assertThat(book.find(quote.number(), day).state()).isEqualTo(state);
+            try {
+                if (step == QuoteStep.REVISE) {
+                    book.revise(book.find(quote.number(), day), NODE, PAPERS, day);
+                } else {
+                    book.step(quote.number(), step, Optional.empty(), "", day);
+                }
+                taken.add(state);
+            } catch (BookRefusal refused) {
+                assertThat(refused.kind()).isEqualTo(BookRefusal.Kind.STEP);
+                assertThat(refused).hasMessageContaining("%s is %s; %s takes a quote that is", quote.number(), state.label(), step.label());
+                assertThat(book.history(quote.number(), day)).hasSize(way.size() + 1);
+            }
+        });
+        assertThat(taken).isEqualTo(switch (step) {
+            case SEND -> EnumSet.of(QuoteState.DRAFT);
+            case ACCEPT -> EnumSet.of(QuoteState.SENT);
+            case DECLINE -> EnumSet.of(QuoteState.SENT, QuoteState.EXPIRED, QuoteState.ACCEPTED);
+            case WITHDRAW -> EnumSet.of(QuoteState.DRAFT, QuoteState.SENT, QuoteState.EXPIRED);
+            case PICK -> EnumSet.of(QuoteState.ACCEPTED);
+            case DELIVER -> EnumSet.of(QuoteState.PICKED);
+            case REVISE -> EnumSet.of(QuoteState.DRAFT, QuoteState.SENT, QuoteState.EXPIRED);
+        });
+    }
+
+    @Test
+    void aVersionThatWasSentStaysAsItIs() {
+        SavedQuote quote = save("Nordmole");
+        step(quote, QuoteStep.SEND);
+        Map<String, byte[]> other = Map.of("text.shop", "otherwise\n".getBytes(StandardCharsets.UTF_8));
+        SavedQuote revised = book.revise(quote, NODE, other, ANNA);
+        assertThat(revised.version()).isEqualTo(2);
+        assertThat(revised.state()).isEqualTo(QuoteState.DRAFT);
+        assertThat(book.paper(revised, 1, "text.shop")).isEqualTo(PAPERS.get("text.shop"));
+        assertThat(book.paper(revised, 2, "text.shop")).isEqualTo(other.get("text.shop"));
+        assertThatThrownBy(() -> book.paper(revised, 3, "text.shop")).hasMessage("2026-0001 has no version 3; its last is 2");
+        assertThatThrownBy(() -> book.revise(quote, NODE, other, ANNA))
+                .hasMessage("2026-0001 was revised by somebody else meanwhile; version 2 is the last now");
+    }
+
+    @Test
+    void whatWasAskedIsKeptAndAnsweredAgain() {
+        Asked asked = book.asked(save("Nordmole"));
+        assertThat(asked.request()).isEqualTo(NODE.asked().request());
+        assertThat(asked.catalog()).isEqualTo(Shelf.SHOP);
+        Answered two = Shelf.answered(Answering.again("2026-0001", asked.with(List.of("machines=2"), Optional.empty()), Shelf.TERMS));
+        SavedQuote copy = book.copy(book.find(new QuoteNumber(2026, 1), ANNA), two, PAPERS, "Orchard Surveys", ANNA);
+        assertThat(copy.machines()).isEqualTo(2);
+        assertThat(book.asked(copy).sets()).containsExactly("machines=2");
+        assertThat(book.history(copy.number(), ANNA)).singleElement().extracting(HistoryEntry::detail).isEqualTo("like 2026-0001");
+    }
+
+    @Test
+    void aQuoteThatOffersNothingIsKeptAndNeverSent() {
+        SavedQuote nothing = book.save(NOTHING, PAPERS, "Nordmole", "", ANNA);
+        assertThat(nothing.price()).isEmpty();
+        assertThatThrownBy(() -> step(nothing, QuoteStep.SEND)).hasMessage("2026-0001 offers nothing, for no build was found; revise it");
+    }
+
+    @Test
+    void anOptionIsOneThatTheQuoteHas() {
+        SavedQuote quote = save("Nordmole");
+        assertThatThrownBy(() -> book.step(quote.number(), QuoteStep.SEND, Optional.of(99), "", ANNA))
+                .hasMessage("2026-0001 has no option 99; it has %s".formatted(NODE.answer().outcome().ranked().size()));
+    }
+
+    @Test
+    void aDraftThatHeldTooLongIsNotSent() {
+        SavedQuote quote = save("Nordmole");
+        Signature late = on(quote.validUntil().orElseThrow().plusDays(1));
+        assertThatThrownBy(() -> book.step(quote.number(), QuoteStep.SEND, Optional.empty(), "", late))
+                .hasMessage("2026-0001 held until %s; revise it, which answers it anew".formatted(quote.validUntil().get()));
+        assertThat(book.step(quote.number(), QuoteStep.SEND, Optional.empty(), "", on(quote.validUntil().get())).state())
+                .isEqualTo(QuoteState.SENT);
+    }
+
+    @Test
+    void quotesAreFoundByWhatTheyAre() {
+        SavedQuote first = book.save(NODE, PAPERS, "Größe & Co", "asks again in May", ANNA);
+        SavedQuote second = book.save(NODE, PAPERS, "Nordmole", "100 % sure", on(DAY.plusDays(3)));
+        step(first, QuoteStep.SEND);
+        assertThat(found(search().words("LÖSCHTEICH may"))).containsExactly(first.number());
+        assertThat(found(search().words("% sure"))).containsExactly(second.number());
+        assertThat(found(search().words("asks_again"))).isEmpty();
+        assertThat(found(search().customer("größe"))).containsExactly(first.number());
+        assertThat(found(search().state(QuoteState.SENT))).containsExactly(first.number());
+        assertThat(found(search().state(QuoteState.DRAFT))).containsExactly(second.number());
+        assertThat(found(search().since(DAY.plusDays(1)))).containsExactly(second.number());
+        assertThat(found(search().until(DAY))).containsExactly(first.number());
+        assertThat(found(search().part("M16"))).hasSameSizeAs(found(search()));
+        assertThat(found(search().part("M1"))).isEmpty();
+        Signature later = on(DAY.plusYears(1));
+        assertThat(book.find(search().state(QuoteState.EXPIRED).make(), later)).extracting(SavedQuote::number).containsExactly(first.number());
+        assertThat(book.find(search().state(QuoteState.SENT).make(), later)).isEmpty();
+    }
+
+    private List<QuoteNumber> found(Wanted wanted) {
+        return book.find(wanted.make(), ANNA).stream().map(SavedQuote::number).toList();
+    }
+
+    private static Wanted search() {
+        return new Wanted(BookSearch.everything());
+    }
+
+    /** A search with one wish. */
+    private record Wanted(BookSearch make) {
+
+        Wanted words(String words) {
+            return new Wanted(new BookSearch(make.customer(), make.state(), Optional.of(words), make.part(), make.since(), make.until()));
+        }
+
+        Wanted customer(String name) {
+            return new Wanted(new BookSearch(Optional.of(name), make.state(), make.words(), make.part(), make.since(), make.until()));
+        }
+
+        Wanted state(QuoteState state) {
+            return new Wanted(new BookSearch(make.customer(), Optional.of(state), make.words(), make.part(), make.since(), make.until()));
+        }
+
+        Wanted part(String sku) {
+            return new Wanted(new BookSearch(make.customer(), make.state(), make.words(), Optional.of(sku), make.since(), make.until()));
+        }
+
+        Wanted since(LocalDate day) {
+            return new Wanted(new BookSearch(make.customer(), make.state(), make.words(), make.part(), Optional.of(day), make.until()));
+        }
+
+        Wanted until(LocalDate day) {
+            return new Wanted(new BookSearch(make.customer(), make.state(), make.words(), make.part(), make.since(), Optional.of(day)));
+        }
+    }
+
+    @Test
+    void aNumberThatIsNotThereIsSaid() {
+        assertThatThrownBy(() -> book.find(new QuoteNumber(2026, 7), ANNA)).isInstanceOfSatisfying(BookRefusal.class,
+                refused -> assertThat(refused.kind()).isEqualTo(BookRefusal.Kind.UNKNOWN)).hasMessage("there is no quote 2026-0007 in the book");
+    }
+}

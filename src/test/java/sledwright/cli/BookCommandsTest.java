@@ -1,0 +1,152 @@
+package sledwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import sledwright.report.Schemas;
+import sledwright.samples.Folders;
+
+class BookCommandsTest {
+
+    @TempDir
+    Path folder;
+
+    private Path request;
+    private Path shop;
+
+    @BeforeEach
+    void write() throws IOException {
+        shop = Folders.copy(Folders.SHOP, folder.resolve("shop"));
+        Files.writeString(shop.resolve("catalog.yaml"), "\ndocument: { valid_days: 14 }\n", StandardOpenOption.APPEND);
+        request = Files.writeString(folder.resolve("node.yaml"), "kind: quote\ncatalog: shop\nrequire: { cores: 8, memory_gb: 16 }\nenclosure: own\n");
+    }
+
+    private Run book(String... words) {
+        List<String> all = new ArrayList<>(List.of("book"));
+        all.addAll(List.of(words));
+        all.addAll(List.of("--today", "2026-03-02"));
+        return Run.of(environment(), false, all.toArray(String[]::new));
+    }
+
+    private Map<String, String> environment() {
+        return Map.of("XDG_DATA_HOME", folder.resolve("data").toString(), "USER", "anna");
+    }
+
+    private byte[] shown(String... words) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        List<String> all = new ArrayList<>(List.of("book", "show", "2026-0001"));
+        all.addAll(List.of(words));
+        assertThat(Run.into(out, environment(), false, all.toArray(String[]::new)).code()).isEqualTo(ExitCode.DONE);
+        return out.toByteArray();
+    }
+
+    private List<byte[]> papers() {
+        List<byte[]> papers = new ArrayList<>();
+        for (String reader : List.of("shop", "customer")) {
+            for (String format : List.of("text", "json", "csv", "html", "pdf")) {
+                papers.add(shown("--format", format, "--for", reader));
+            }
+        }
+        return papers;
+    }
+
+    private Run saved() {
+        return book("save", request.toString(), "--customer", "Orchard Surveys", "--note", "in May");
+    }
+
+    /** What the shop's catalogue says later, and whether it is there at all, changes nothing. */
+    @Test
+    void whatWasSavedIsShownByteForByte() throws IOException {
+        assertThat(saved()).isEqualTo(new Run(ExitCode.DONE, "2026-0001\n", ""));
+        assertThat(folder.resolve("data/sledwright/sledwright-book.db")).exists();
+        List<byte[]> before = papers();
+        assertThat(before.get(1)).asString().isEqualTo(Run.of("quote", request.toString(), "--format", "json").out());
+        assertThat(before.get(6)).asString().isEqualTo(Run.of("quote", request.toString(), "--format", "json", "--for", "customer").out());
+        assertThat(before.get(4)).startsWith('%', 'P', 'D', 'F');
+        Files.writeString(shop.resolve("offers.csv"), "");
+        assertThat(book("revise", "2026-0001").code()).isEqualTo(ExitCode.INPUT_FAULT);
+        assertThat(papers()).usingRecursiveComparison().isEqualTo(before);
+    }
+
+    @Test
+    void aQuoteLivesFromItsRequestToItsDelivery() {
+        saved();
+        assertThat(book("send", "2026-0001").out()).isEqualTo("2026-0001: sent\n");
+        assertThat(book("revise", "2026-0001", "--set", "machines=2").out()).isEqualTo("2026-0001: draft\n");
+        for (String step : List.of("send", "accept", "pick", "deliver")) {
+            assertThat(book(step, "2026-0001", "--reason", "by telephone").code()).isEqualTo(ExitCode.DONE);
+        }
+        String history = book("history", "2026-0001").out();
+        assertThat(history).startsWith("2026-0001 for Orchard Surveys: delivered\nNote: in May\nReason: by telephone\n")
+                .containsPattern("2026-03-02 +2 +revise +anna");
+        String json = book("history", "2026-0001", "--format", "json").out();
+        assertThat(Schemas.faults("book-result", json)).isEmpty();
+        assertThat(json).contains("\"state\": \"delivered\"", "\"at\": \"2026-03-02T00:00:00Z\"", "\"step\": \"pick\"", "\"machines\": 2");
+        assertThat(book("history", "2026-0001", "--format", "csv").out()).contains("2,2026-03-02T00:00:00Z,anna,2026-0001,1,send,");
+        assertThat(book("copy", "2026-0001", "--customer", "Nordmole").out()).isEqualTo("2026-0002\n");
+        Run list = book("list", "--format", "json");
+        assertThat(Schemas.faults("book-result", list.out())).isEmpty();
+        assertThat(book("list", "--format", "csv", "--customer", "nord").out()).contains("2026-0002,draft,Nordmole,node,1,1,2,");
+        assertThat(book("list", "--words", "nowhere").out()).isEqualTo("No quote of the book is like that.\n");
+        assertThat(book("list").out()).contains("2 quotes");
+    }
+
+    @Test
+    void whatIsAskedOfAQuoteThatDoesNotFitIsSaid() {
+        saved();
+        assertThat(book("accept", "2026-0001")).isEqualTo(new Run(ExitCode.USAGE, "",
+                "sledwright: 2026-0001 is draft; accept takes a quote that is sent\n"));
+        assertThat(book("send", "2026-0007").err()).isEqualTo("sledwright: there is no quote 2026-0007 in the book\n");
+        assertThat(book("send", "7").err()).contains("'7' must be the number of a quote such as 2026-0001");
+        assertThat(book("list", "--since", "yesterday").err()).contains("'yesterday' must be a day such as 2026-03-31");
+        assertThat(book("list", "--book", "jdbc:other:shop").err())
+                .isEqualTo("sledwright: --book 'jdbc:other:shop' must be a file, or begin with jdbc:postgresql:\n");
+        assertThat(book("list", "--book", "jdbc:postgresql://127.0.0.1:1/shop?user=anna&password=secret"))
+                .satisfies(run -> assertThat(run.code()).isEqualTo(ExitCode.INPUT_FAULT))
+                .satisfies(run -> assertThat(run.err()).startsWith("jdbc:postgresql://127.0.0.1:1/shop: cannot be reached (").doesNotContain("secret"));
+        assertThat(book("list", "--state", "lost").err()).contains("'lost' must be one of draft, sent, accepted");
+        assertThat(Run.of("book").err()).contains("a step is missing; it is one of save, list, show");
+    }
+
+    @Test
+    void aRequestThatCannotBeMetIsKept() {
+        Run nothing = book("save", request.toString(), "--customer", "Nordmole", "--set", "require.cores=8000");
+        assertThat(nothing).isEqualTo(new Run(ExitCode.NO_VALID_BUILD, "2026-0001\n", ""));
+        assertThat(book("list").out()).contains("none");
+        assertThat(book("send", "2026-0001").err()).contains("offers nothing, for no build was found; revise it");
+    }
+
+    @Test
+    void faultsOfRequestAndCatalogueAreAllSaid() throws IOException {
+        Files.writeString(request, "kind: quote\ncatalog: shop\nrequire: { cores: many }\n");
+        Files.writeString(shop.resolve("offers.csv"), "sku\n");
+        Run run = book("save", request.toString(), "--customer", "Nordmole");
+        assertThat(run.code()).isEqualTo(ExitCode.INPUT_FAULT);
+        assertThat(run.err()).contains("node.yaml:3: require.cores \"many\": must be a number", "offers.csv:1: ");
+        Files.writeString(request, "kind: quote\nrequire: { cores: 4 }\n");
+        assertThat(book("save", request.toString(), "--customer", "Nordmole").err()).contains("names no catalogue");
+        assertThat(book("list").out()).isEqualTo("No quote of the book is like that.\n");
+    }
+
+    @Test
+    void aBackupHoldsWhatTheBookHeld() {
+        saved();
+        Path copy = folder.resolve("copy.db");
+        assertThat(book("backup", copy.toString())).isEqualTo(new Run(ExitCode.DONE, "", ""));
+        for (String[] question : List.of(new String[] {"list"}, new String[] {"history", "2026-0001"})) {
+            List<String> words = new ArrayList<>(List.of(question));
+            words.addAll(List.of("--book", copy.toString()));
+            assertThat(book(words.toArray(String[]::new))).isEqualTo(book(question));
+        }
+    }
+}
