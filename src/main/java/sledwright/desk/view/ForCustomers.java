@@ -60,7 +60,7 @@ public final class ForCustomers {
                 view.misses(), view.figures(), view.upgrade().map(done -> new UpgradeView.Done(done.changes(), done.spend(), done.parts(),
                         done.labour(), done.licence(), done.credit(), of(done.build()), done.work())),
                 view.whole().map(whole -> new UpgradeView.Bought(of(whole.build()), whole.price(), whole.credit(), whole.spend(),
-                        whole.extra())), view.wholeProved(), of(view.explanation()));
+                        whole.extra())), view.doubts(), view.wholeDoubts(), of(view.explanation()));
     }
 
     private static BuildView of(BuildView build) {

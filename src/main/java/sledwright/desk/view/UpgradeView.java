@@ -9,6 +9,8 @@ import java.util.Set;
 import java.util.stream.Stream;
 import sledwright.domain.Catalog;
 import sledwright.explain.Explanation;
+import sledwright.explain.ask.Unproved;
+import sledwright.generator.Doubts;
 import sledwright.generator.Status;
 import sledwright.metrics.Figures;
 import sledwright.planner.upgrade.BenchStep;
@@ -29,11 +31,12 @@ import sledwright.rules.target.Target;
  * @param figures  what is asked for, and what changes: what the machine reaches and what it will reach
  * @param upgrade  the least that was found; empty: nothing was
  * @param whole    the machines bought whole; empty: none were found
- * @param wholeProved whether nothing cheaper, or nothing at all, can be bought whole
+ * @param doubts   why it is not proved; none: it is
+ * @param wholeDoubts why it is not proved that nothing cheaper, or nothing at all, can be bought whole
  */
 public record UpgradeView(String request, int machines, String currency, Status status, Optional<BigDecimal> bound,
                           List<Violation> breaches, List<Violation> misses, List<Reach> figures, Optional<Done> upgrade,
-                          Optional<Bought> whole, boolean wholeProved, Explanation explanation) {
+                          Optional<Bought> whole, Doubts doubts, Doubts wholeDoubts, Explanation explanation) {
 
     /** Figures that are told when they change, asked for or not; so are the memory's speed and the load. */
     private static final Set<Target> ALWAYS = Set.of(Target.BANDWIDTH, Target.THROUGHPUT);
@@ -100,6 +103,16 @@ public record UpgradeView(String request, int machines, String currency, Status 
         }
     }
 
+    /** Whether nothing cheaper, or nothing at all, can be bought whole. */
+    public boolean wholeProved() {
+        return wholeDoubts.none();
+    }
+
+    /** What more time does not do away with. */
+    public List<String> reservations() {
+        return Unproved.whateverTheTime(Doubts.ofAll(List.of(doubts, wholeDoubts)));
+    }
+
     public static UpgradeView of(Upgrade upgrade, Catalog shop, Explanation explanation) {
         Optional<Plan> plan = upgrade.plan();
         return new UpgradeView(upgrade.request().name(), upgrade.installed().machines(), shop.currency().getCurrencyCode(),
@@ -108,7 +121,7 @@ public record UpgradeView(String request, int machines, String currency, Status 
                 upgrade.whole().map(whole -> new Bought(BuildView.of(whole.order(), true), shop.amount(whole.order().price().total()),
                         shop.amount(whole.credit()), shop.amount(whole.spend()),
                         plan.map(found -> shop.amount(whole.spend() - found.spend().total())))),
-                upgrade.wholeProved(), explanation);
+                upgrade.doubts(), upgrade.wholeDoubts(), explanation);
     }
 
     private static Done done(Plan plan, Upgrade upgrade, Catalog shop) {

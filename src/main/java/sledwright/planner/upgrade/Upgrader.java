@@ -18,6 +18,7 @@ import sledwright.domain.MemoryMode;
 import sledwright.domain.Objective;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
+import sledwright.generator.Doubts;
 import sledwright.generator.Exact;
 import sledwright.generator.Findings;
 import sledwright.generator.Status;
@@ -81,7 +82,11 @@ public final class Upgrader {
         return new Upgrade(request, installed, breaches(), search.misses(asked), outcome.status(),
                 Double.isFinite(outcome.bound()) ? OptionalLong.of(Math.round(outcome.bound())) : OptionalLong.empty(), plan,
                 whole.ranked().stream().findFirst().map(order -> new Whole(order, installed.creditOfMachines())),
-                whole.status() != Status.BEST_FOUND);
+                doubts(outcome.status(), outcome.doubts()), doubts(whole.status(), whole.doubts()));
+    }
+
+    private static Doubts doubts(Status status, Doubts found) {
+        return status != Status.BEST_FOUND ? Doubts.NONE : found.none() ? Doubts.of(Doubts.Cause.TIME) : found;
     }
 
     /** The machines bought whole: the old ones fetch their credit, so the limit of what is spent leaves so much more for the price. */

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
 import sledwright.desk.view.UpgradeView;
+import sledwright.generator.Doubts;
 import sledwright.planner.upgrade.BenchStep;
 import sledwright.report.build.BenchText;
 import sledwright.report.build.ExplanationJson;
@@ -75,6 +76,8 @@ public final class UpgradeJson {
         } else {
             out.writeNull();
         }
+        parts.strings("doubts", Doubts.ofAll(List.of(view.doubts(), view.wholeDoubts())).causes().stream().sorted()
+                .map(Doubts.Cause::label).toList());
         out.writeBooleanField("whole_proved", view.wholeProved());
         new ExplanationJson(out).explanation(view.explanation());
     }

@@ -50,6 +50,7 @@ public final class UpgradeText {
         if (cheaper.isEmpty()) {
             page.text(whole());
         }
+        view.reservations().forEach(page::text);
         addStanding();
         cheaper.ifPresent(this::addWhole);
         view.upgrade().ifPresent(this::addUpgrade);
@@ -67,9 +68,10 @@ public final class UpgradeText {
             case PROVED -> page.text(Ink.GOOD, !view.upgrade().orElseThrow().changes()
                     ? "proved: nothing needs to change, the target is reached as it stands"
                     : cheaperWhole ? "proved: no upgrade costs less" : "proved: the target cannot be reached for less");
-            case BEST_FOUND -> page.text(Ink.FAIR, view.upgrade().isEmpty()
+            case BEST_FOUND -> page.text(Ink.FAIR, view.upgrade().isEmpty() ? view.doubts().late()
                     ? "nothing found before the time limit, and not proved that nothing exists. Maybe allow more time: --time-limit"
-                    : "best found in time" + view.bound().map(bound -> ": nothing costs less than " + money(bound)).orElse(""));
+                    : "nothing found, and not proved that nothing exists"
+                    : "best found" + (view.doubts().late() ? " in time" : "") + view.bound().map(bound -> ": nothing costs less than " + money(bound)).orElse(""));
             case IMPOSSIBLE -> page.text(Ink.BAD, "impossible: no upgrade of this machine reaches the target");
         }
     }
@@ -98,14 +100,16 @@ public final class UpgradeText {
     private String whole() {
         if (view.whole().isEmpty()) {
             return view.wholeProved() ? "bought whole: no machine of the catalogue answers the request within its limits"
-                    : "bought whole: nothing found before the time limit";
+                    : view.wholeDoubts().late() ? "bought whole: nothing found before the time limit"
+                    : "bought whole: nothing found, and not proved that nothing exists";
         }
         Bought whole = view.whole().get();
         String old = whole.credit().signum() == 0 ? "" : " (%s, less %s for what stands now)".formatted(whole.price(), whole.credit());
         String against = whole.extra().map(extra -> extra.signum() == 0 ? ", as much as the upgrade"
                 : ", %s %s than the upgrade".formatted(money(extra.abs()), extra.signum() < 0 ? "less" : "more")).orElse("");
         return "bought whole: %s%s%s%s".formatted(money(whole.spend()), old, against,
-                view.wholeProved() ? "" : "; time ran out before it was proved that nothing is cheaper");
+                view.wholeProved() ? "" : view.wholeDoubts().late() ? "; time ran out before it was proved that nothing is cheaper"
+                : "; not proved that nothing is cheaper");
     }
 
     private void addStanding() {

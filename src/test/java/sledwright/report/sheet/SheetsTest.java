@@ -20,6 +20,7 @@ import sledwright.domain.Build;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
+import sledwright.generator.Doubts;
 import sledwright.generator.time.Deadline;
 import sledwright.planner.upgrade.Installed;
 import sledwright.planner.upgrade.Upgrade;
@@ -179,7 +180,7 @@ class SheetsTest {
         assertThat(upgraded(1).notice()).isEmpty();
         Upgrade upgrade = upgrade(1);
         Upgrade cheaper = new Upgrade(upgrade.request(), upgrade.installed(), upgrade.breaches(), upgrade.misses(), upgrade.status(), upgrade.bound(),
-                upgrade.plan(), Optional.of(new Whole(upgrade.whole().orElseThrow().order(), Long.MAX_VALUE / 2)), true);
+                upgrade.plan(), Optional.of(new Whole(upgrade.whole().orElseThrow().order(), Long.MAX_VALUE / 2)), Doubts.NONE, Doubts.NONE);
         SheetView told = Sheets.ofUpgrade(cheaper.plan().orElseThrow(), cheaper);
         assertThat(told.notice()).hasValueSatisfying(words -> assertThat(words).startsWith("Buying whole costs less than this upgrade."));
         assertThat(SheetText.of(told, Screen.PLAIN)).startsWith("Bench sheet: render node\nBuying whole costs less than this upgrade.");

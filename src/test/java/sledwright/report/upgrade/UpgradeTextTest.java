@@ -11,6 +11,7 @@ import sledwright.desk.view.UpgradeView;
 import sledwright.domain.Build;
 import sledwright.domain.Request;
 import sledwright.explain.Explanation;
+import sledwright.generator.Doubts;
 import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
 import sledwright.planner.upgrade.BenchStep;
@@ -42,8 +43,9 @@ class UpgradeTextTest {
         Upgrade proved = proved();
         Whole whole = proved.whole().orElseThrow();
         long spend = proved.plan().orElseThrow().spend().total();
+        Doubts late = Doubts.of(Doubts.Cause.TIME);
         Upgrade cut = new Upgrade(proved.request(), proved.installed(), proved.breaches(), proved.misses(), Status.BEST_FOUND, OptionalLong.of(1234),
-                proved.plan(), Optional.of(new Whole(whole.order(), whole.order().price().total() - spend)), false);
+                proved.plan(), Optional.of(new Whole(whole.order(), whole.order().price().total() - spend)), late, late);
         assertThat(text(cut)).contains("best found in time: nothing costs less than 12.34 EUR", ", as much as the upgrade; time ran out before it was proved that nothing is cheaper");
         assertThat(text(proved)).contains("proved: the target cannot be reached for less").doesNotContain("best found", "time ran out");
     }
@@ -55,7 +57,7 @@ class UpgradeTextTest {
         BigDecimal none = BigDecimal.ZERO;
         UpgradeView.Done pulled = new UpgradeView.Done(true, new BigDecimal("-4.00"), none, none, none, new BigDecimal("4.00"), done.build(), done.work());
         UpgradeView credited = new UpgradeView(one.request(), 1, one.currency(), one.status(), one.bound(), one.breaches(), one.misses(), one.figures(),
-                Optional.of(pulled), one.whole(), one.wholeProved(), one.explanation());
+                Optional.of(pulled), one.whole(), one.doubts(), one.wholeDoubts(), one.explanation());
         assertThat(UpgradeText.of(credited, Screen.PLAIN)).contains("to spend: -4.00 EUR (less 4.00 for what is pulled)");
         assertThat(UpgradeText.of(one, Screen.PLAIN)).containsPattern("to spend: [0-9.]+ EUR \\(parts [0-9.]+ \\+ labour [0-9.]+");
     }
@@ -69,7 +71,7 @@ class UpgradeTextTest {
         UpgradeView.Done shared = new UpgradeView.Done(true, done.spend(), done.parts(), done.labour(), done.licence(), done.credit(), done.build(),
                 List.of(new UpgradeView.Work(2, steps), new UpgradeView.Work(1, steps)));
         UpgradeView three = new UpgradeView(one.request(), 3, one.currency(), one.status(), one.bound(), one.breaches(), one.misses(), one.figures(),
-                Optional.of(shared), one.whole(), one.wholeProved(), one.explanation());
+                Optional.of(shared), one.whole(), one.doubts(), one.wholeDoubts(), one.explanation());
         assertThat(UpgradeText.of(three, Screen.PLAIN)).contains("At the bench, each of 2 machines", "At the bench, each of 1 machine\n");
         assertThat(UpgradeText.of(one, Screen.PLAIN)).contains("At the bench\n");
     }
