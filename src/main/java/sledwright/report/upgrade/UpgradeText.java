@@ -71,7 +71,8 @@ public final class UpgradeText {
             case BEST_FOUND -> page.text(Ink.FAIR, view.upgrade().isEmpty() ? view.doubts().late()
                     ? "nothing found before the time limit, and not proved that nothing exists. Maybe allow more time: --time-limit"
                     : "nothing found, and not proved that nothing exists"
-                    : "best found" + (view.doubts().late() ? " in time" : "") + view.bound().map(bound -> ": nothing costs less than " + money(bound)).orElse(""));
+                    : "best found" + (view.doubts().late() ? " in time" : "")
+                    + view.bound().map(bound -> ": nothing costs less than " + money(bound)).orElse(""));
             case IMPOSSIBLE -> page.text(Ink.BAD, "impossible: no upgrade of this machine reaches the target");
         }
     }

@@ -47,6 +47,11 @@ class UpgradeTextTest {
         Upgrade cut = new Upgrade(proved.request(), proved.installed(), proved.breaches(), proved.misses(), Status.BEST_FOUND, OptionalLong.of(1234),
                 proved.plan(), Optional.of(new Whole(whole.order(), whole.order().price().total() - spend)), late, late);
         assertThat(text(cut)).contains("best found in time: nothing costs less than 12.34 EUR", ", as much as the upgrade; time ran out before it was proved that nothing is cheaper");
+        Doubts large = Doubts.of(Doubts.Cause.SIZE);
+        Upgrade open = new Upgrade(cut.request(), cut.installed(), cut.breaches(), cut.misses(), Status.BEST_FOUND, OptionalLong.of(1234), cut.plan(), cut.whole(),
+                large, large);
+        assertThat(text(open)).contains("best found: nothing costs less than 12.34 EUR", ", as much as the upgrade; not proved that nothing is cheaper")
+                .doesNotContain("time");
         assertThat(text(proved)).contains("proved: the target cannot be reached for less").doesNotContain("best found", "time ran out");
     }
 
