@@ -15,6 +15,8 @@ public final class CatalogBounds {
      */
     public static final BigInteger COUNTABLE = BigInteger.ONE.shiftLeft(52);
 
+    public static final Bounds STALE_DAYS = Bounds.of(0, 3650, "days");
+    public static final Bounds MARGIN_FLOOR = Bounds.of(0, 1, "");
     public static final Bounds CORES = Bounds.of(1, 1024, "cores");
     public static final Bounds THREADS = Bounds.of(1, 8192, "threads");
     public static final Bounds GHZ = Bounds.of(0.1, 10, "GHz").not("MHz", 1000);

@@ -188,6 +188,7 @@ public final class CatalogReader {
     private static Lot lot(List<OfferRow> breaks) {
         OfferRow first = breaks.get(0);
         return new Lot(first.sku(), first.lot(), first.supplier(), first.condition(), first.available(), first.leadDays(),
-                breaks.stream().map(row -> new PriceBreak(row.minQuantity(), row.unitPrice(), row.unitCost())).toList(), false);
+                breaks.stream().map(row -> new PriceBreak(row.minQuantity(), row.unitPrice(), row.unitCost())).toList(), false,
+                first.validUntil());
     }
 }

@@ -7,6 +7,8 @@ import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import sledwright.domain.House;
 import sledwright.domain.Labour;
 import sledwright.domain.MemoryWish;
@@ -75,7 +77,9 @@ final class ShopReader {
 
     private static House house(Section section) {
         House house = new House(new MemoryWish(section.truthIfAny("balanced").orElse(false),
-                section.truthIfAny("one_module_part").orElse(false)));
+                section.truthIfAny("one_module_part").orElse(false)),
+                section.wholeIfAny("stale_after_days", CatalogBounds.STALE_DAYS).map(OptionalInt::of).orElse(OptionalInt.empty()),
+                section.numberIfAny("margin_floor", CatalogBounds.MARGIN_FLOOR).map(OptionalDouble::of).orElse(OptionalDouble.empty()));
         section.finish();
         return house;
     }

@@ -46,7 +46,8 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        CheckView view = Replies.answer(shared.desk().check(shared.request(file, "build", sets, terminal), new CheckQuestion(sets)));
+        CheckView view = Replies.answer(shared.desk(terminal).check(shared.request(file, "build", sets, terminal),
+                new CheckQuestion(sets)));
         output.write(Renderings.of(screen -> CheckText.of(view, screen), () -> CheckJson.of(view), () -> CheckCsv.of(view)));
         return view.valid() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
     }

@@ -90,9 +90,12 @@ final class CompareCommand implements Callable<Integer> {
     public Integer call() {
         Output output = shared.output(terminal, Format.HTML, Format.SVG, Format.XLSX);
         Audience audience = readership.of(shared.format());
-        CompareAnswer answer = Replies.answer(shared.desk().compare(shared.request(file, "quote", sets, terminal),
+        CompareAnswer answer = Replies.answer(shared.desk(terminal).compare(shared.request(file, "quote", sets, terminal),
                 new CompareQuestion(allSets(), figures, costs, platforms, byPlatform, together == null ? OptionalDouble.empty()
                 : OptionalDouble.of(together)), shared.terms()));
+        if (readership.refuses(answer.view().day(), audience, terminal)) {
+            return ExitCode.NO_VALID_BUILD;
+        }
         CompareView view = audience == Audience.SHOP ? answer.view() : ForCustomers.of(answer.view());
         output.write(Renderings.of(screen -> CompareText.of(view, screen), () -> CompareJson.of(view), () -> CompareCsv.of(view))
                 .and(Format.SVG, () -> CompareSvg.of(view, answer.shop()))

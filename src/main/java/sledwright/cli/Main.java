@@ -3,6 +3,7 @@ package sledwright.cli;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.Arrays;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -55,7 +56,8 @@ public final class Main implements Runnable {
         // Documents draw, but no window is ever opened, whatever display there is.
         System.setProperty("java.awt.headless", "true");
         PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
-        int code = run(new Terminal(System.in, new StandardOutput(), err, System.getenv(), Terminal::isInteractive), arguments);
+        int code = run(new Terminal(System.in, new StandardOutput(), err, System.getenv(), LocalDate::now,
+                Terminal::isInteractive), arguments);
         err.flush();
         System.exit(code);
     }

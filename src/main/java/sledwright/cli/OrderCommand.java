@@ -56,8 +56,11 @@ final class OrderCommand implements Callable<Integer> {
         Audience audience = readership.of(shared.format());
         OrderView answer;
         try (Interrupt interrupt = Interrupt.listen(terminal.err())) {
-            answer = Replies.answer(shared.desk().order(shared.request(file, "order", sets, terminal), new OrderQuestion(sets),
+            answer = Replies.answer(shared.desk(terminal).order(shared.request(file, "order", sets, terminal), new OrderQuestion(sets),
                     shared.terms().until(interrupt::isAsked).heardBy(new ProgressLine(terminal.err()))));
+        }
+        if (readership.refuses(answer.day(), audience, terminal)) {
+            return ExitCode.NO_VALID_BUILD;
         }
         OrderView view = audience == Audience.SHOP ? answer : ForCustomers.of(answer);
         output.write(Renderings.of(screen -> OrderText.of(view, screen), () -> OrderJson.of(view), () -> OrderCsv.of(view)));

@@ -66,8 +66,11 @@ final class QuoteCommand implements Callable<Integer> {
         Output output = shared.output(terminal, Format.HTML, Format.PDF);
         Audience audience = readership.of(shared.format());
         requireFitting(audience);
-        QuoteAnswer answer = Replies.answer(shared.desk().quote(shared.request(file, "quote", sets, terminal),
+        QuoteAnswer answer = Replies.answer(shared.desk(terminal).quote(shared.request(file, "quote", sets, terminal),
                 new QuoteQuestion(sets, whyNot, steps), shared.terms()));
+        if (readership.refuses(answer.view().day(), audience, terminal)) {
+            return ExitCode.NO_VALID_BUILD;
+        }
         QuoteView view = audience == Audience.SHOP ? answer.view() : ForCustomers.of(answer.view());
         output.write(Renderings.of(screen -> QuoteText.of(view, screen), () -> QuoteJson.of(view), () -> QuoteCsv.of(view))
                 .and(Format.HTML, () -> OfferPage.html(Offer.of(answer), audience))

@@ -3,6 +3,7 @@ package sledwright.cli;
 import java.util.EnumSet;
 import java.util.Set;
 import picocli.CommandLine.Option;
+import sledwright.desk.view.AnswerDay;
 import sledwright.desk.view.Audience;
 
 /** For whom an answer is written. */
@@ -19,11 +20,24 @@ final class Readership {
     @Option(names = "--internal", description = "The same as --for shop.")
     private boolean internal;
 
+    @Option(names = "--stale-prices", description = "Give a customer prices that are older than the shop's stale_after_days, too.")
+    private boolean stalePrices;
+
     /** @throws UsageException when the options contradict each other */
     Audience of(Format format) {
         if (internal && reader == Audience.CUSTOMER) {
             throw new UsageException("--internal is not for the customer's eyes.\nMaybe leave it out, or take --for shop.");
         }
         return internal ? Audience.SHOP : reader != null ? reader : SHOPS.contains(format) ? Audience.SHOP : Audience.CUSTOMER;
+    }
+
+    /** Whether a customer must not have the answer, for its prices are stale; says so. */
+    boolean refuses(AnswerDay day, Audience reads, Terminal terminal) {
+        if (reads == Audience.SHOP || !day.stale() || stalePrices) {
+            return false;
+        }
+        terminal.err().println("no answer for the customer: " + day.refusal()
+                + ".\nMaybe bring the catalogue up to date, or allow them with --stale-prices.");
+        return true;
     }
 }

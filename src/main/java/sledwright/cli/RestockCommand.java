@@ -65,7 +65,7 @@ final class RestockCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal, Format.HTML, Format.XLSX);
-        RestockView view = Replies.answer(shared.desk()
+        RestockView view = Replies.answer(shared.desk(terminal)
                 .restock(shared.request(file, "restock", sets, terminal), new RestockQuestion(sets, levels),
                 shared.terms().heardBy(new ProgressLine(terminal.err()))));
         output.write(Renderings.of(screen -> RestockText.of(view, screen), () -> RestockJson.of(view), () -> RestockCsv.of(view))

@@ -2,6 +2,7 @@ package sledwright.cli;
 
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
@@ -38,6 +39,11 @@ final class SharedOptions {
             description = "Give the best found within this time, in seconds. Default: ${DEFAULT-VALUE}.")
     private Duration timeLimit;
 
+    @Option(names = "--today", paramLabel = "DAY", converter = Word.OfDay.class,
+            description = "Answer as on this day, such as 2026-11-18: dates of delivery, how long an offer holds, how old prices are."
+                    + " Default: today.")
+    private LocalDate today;
+
     @Option(names = "--colour", paramLabel = "WHEN", defaultValue = "auto", converter = Word.OfColour.class,
             description = "Colour text auto, always or never. auto: on a terminal, unless NO_COLOR is set. Default: ${DEFAULT-VALUE}.")
     private Colour colour;
@@ -65,8 +71,8 @@ final class SharedOptions {
     }
 
     /** Where the question is asked: at the catalogue that the option names, else at that of the request. */
-    Desk desk() {
-        return catalog == null ? Desk.open() : Desk.at(catalog);
+    Desk desk(Terminal terminal) {
+        return (catalog == null ? Desk.open() : Desk.at(catalog)).by(today == null ? terminal.clock() : () -> today);
     }
 
     /** On what terms it is answered. */

@@ -62,7 +62,7 @@ final class SheetCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal, Format.HTML, Format.PDF, Format.SVG);
-        SheetAnswer answer = Replies.answer(shared.desk().sheet(shared.request(file, "quote", sets, terminal),
+        SheetAnswer answer = Replies.answer(shared.desk(terminal).sheet(shared.request(file, "quote", sets, terminal),
                 new SheetQuestion(sets, rank == null ? OptionalInt.empty() : OptionalInt.of(rank)), shared.terms()));
         if (answer instanceof SheetAnswer.Work work) {
             SheetView view = Sheets.of(work);

@@ -4,8 +4,10 @@ import java.io.Console;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintWriter;
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import sledwright.report.text.Screen;
 
 /**
@@ -15,9 +17,11 @@ import sledwright.report.text.Screen;
  * @param out         results
  * @param err         everything else
  * @param environment the process's variables
+ * @param clock       tells the day
  * @param interactive whether a person sees {@code out}
  */
-record Terminal(InputStream in, OutputStream out, PrintWriter err, Map<String, String> environment, BooleanSupplier interactive) {
+record Terminal(InputStream in, OutputStream out, PrintWriter err, Map<String, String> environment,
+        Supplier<LocalDate> clock, BooleanSupplier interactive) {
 
     /** Whether the process's standard output is a terminal. */
     static boolean isInteractive() {

@@ -54,8 +54,11 @@ final class UpgradeCommand implements Callable<Integer> {
     public Integer call() {
         Output output = shared.output(terminal);
         Audience audience = readership.of(shared.format());
-        UpgradeView answer = Replies.answer(shared.desk().upgrade(shared.request(file, "upgrade", sets, terminal), 
+        UpgradeView answer = Replies.answer(shared.desk(terminal).upgrade(shared.request(file, "upgrade", sets, terminal), 
                 new UpgradeQuestion(sets), shared.terms()));
+        if (readership.refuses(answer.day(), audience, terminal)) {
+            return ExitCode.NO_VALID_BUILD;
+        }
         UpgradeView view = audience == Audience.SHOP ? answer : ForCustomers.of(answer);
         output.write(Renderings.of(screen -> UpgradeText.of(view, screen), () -> UpgradeJson.of(view), () -> UpgradeCsv.of(view)));
         return view.upgrade().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;

@@ -1,5 +1,7 @@
 package sledwright.cli;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -65,6 +67,18 @@ abstract class Word<E> implements ITypeConverter<E> {
     static final class OfColour extends Word<Colour> {
         OfColour() {
             super(Arrays.asList(Colour.values()));
+        }
+    }
+
+    /** A day, which is no word of a list. */
+    static final class OfDay implements ITypeConverter<LocalDate> {
+        @Override
+        public LocalDate convert(String given) {
+            try {
+                return LocalDate.parse(given);
+            } catch (DateTimeParseException noDay) {
+                throw new TypeConversionException("'%s' must be a date, such as 2026-11-18".formatted(given));
+            }
         }
     }
 }

@@ -1,6 +1,7 @@
 package sledwright.desk;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -38,25 +39,32 @@ public final class Desk {
     private final Optional<CatalogSource> given;
     /** What is known of the catalogue that was given; empty where each question reads its own. */
     private final Optional<Search> known;
+    private final Supplier<LocalDate> clock;
 
-    private Desk(Optional<CatalogSource> given, Optional<Search> known) {
+    private Desk(Optional<CatalogSource> given, Optional<Search> known, Supplier<LocalDate> clock) {
         this.given = given;
         this.known = known;
+        this.clock = clock;
     }
 
     /** A desk at which every request names the catalogue that it is answered from. */
     public static Desk open() {
-        return new Desk(Optional.empty(), Optional.empty());
+        return new Desk(Optional.empty(), Optional.empty(), LocalDate::now);
     }
 
     /** A desk that answers from one folder, whatever requests name; the folder is read for each question. */
     public static Desk at(Path folder) {
-        return new Desk(Optional.of(CatalogSource.of(folder)), Optional.empty());
+        return new Desk(Optional.of(CatalogSource.of(folder)), Optional.empty(), LocalDate::now);
     }
 
     /** A desk that answers from one catalogue, whatever requests name, and keeps what it learns of it. */
     public static Desk of(Catalog catalog) {
-        return new Desk(Optional.of(CatalogSource.of(catalog)), Optional.of(new Search(catalog)));
+        return new Desk(Optional.of(CatalogSource.of(catalog)), Optional.of(new Search(catalog)), LocalDate::now);
+    }
+
+    /** The same desk with another clock, which tells it the day of each answer. */
+    public Desk by(Supplier<LocalDate> other) {
+        return new Desk(given, known, other);
     }
 
     /** Ranked builds for a request of kind {@code quote}, with what explains them. */
@@ -120,7 +128,7 @@ public final class Desk {
     }
 
     private Reply<Job> read(Source source, List<String> sets, Set<Kind> kinds) {
-        return sound(() -> RequestReader.read(source, sets, given, kinds));
+        return sound(() -> RequestReader.read(source, sets, given, kinds, Optional.of(clock.get())));
     }
 
     private Search search(Job job) {

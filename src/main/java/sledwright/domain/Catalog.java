@@ -29,6 +29,7 @@ public final class Catalog {
     private final Stationery stationery;
     private final SupplierNames suppliers;
     private final House house;
+    private final LocalDate today;
 
     /** A shop without enclosures. */
     public Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour,
@@ -53,12 +54,13 @@ public final class Catalog {
      */
     public Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour, Map<String, Double> throughputFactors,
                    Assortment assortment, Map<String, List<Lot>> lots, Stationery stationery) {
-        this(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery, SupplierNames.AS_WRITTEN, House.OPEN);
+        this(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery,
+                SupplierNames.AS_WRITTEN, House.OPEN, pricedOn);
     }
 
     private Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour, Map<String, Double> throughputFactors,
                     Assortment assortment, Map<String, List<Lot>> lots, Stationery stationery, SupplierNames suppliers,
-                    House house) {
+                    House house, LocalDate today) {
         this.name = name;
         this.currency = currency;
         this.pricedOn = pricedOn;
@@ -81,6 +83,7 @@ public final class Catalog {
         this.stationery = stationery;
         this.suppliers = suppliers;
         this.house = house;
+        this.today = today;
     }
 
     /**
@@ -105,27 +108,32 @@ public final class Catalog {
      * @param offers sku -> its lots
      */
     public Catalog with(Map<String, List<Lot>> offers, Labour rates) {
-        return new Catalog(name, currency, pricedOn, rates, throughputFactors, assortment, offers, stationery, suppliers, house);
+        return new Catalog(name, currency, pricedOn, rates, throughputFactors, assortment, offers, stationery, suppliers, house, today);
     }
 
     /** The same shop with what it puts on its documents. */
     public Catalog withStationery(Stationery own) {
-        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, own, suppliers, house);
+        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, own, suppliers, house, today);
     }
 
     /** The same shop with what it calls its suppliers; the names of its lots are resolved. */
     public Catalog withSuppliers(SupplierNames called) {
-        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery, called, house);
+        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery, called, house, today);
     }
 
     /** The same shop with what it holds itself to. */
     public Catalog withHouse(House own) {
-        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery, suppliers, own);
+        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery, suppliers, own, today);
+    }
+
+    /** The same shop as it answers on another day. */
+    public Catalog withToday(LocalDate day) {
+        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery, suppliers, house, day);
     }
 
     /** The same shop with these parts instead. */
     public Catalog with(Assortment other) {
-        return new Catalog(name, currency, pricedOn, labour, throughputFactors, other, lots, stationery, suppliers, house);
+        return new Catalog(name, currency, pricedOn, labour, throughputFactors, other, lots, stationery, suppliers, house, today);
     }
 
     public String name() {
@@ -139,6 +147,11 @@ public final class Catalog {
     /** The day of the prices. */
     public LocalDate pricedOn() {
         return pricedOn;
+    }
+
+    /** The day of the answer; the day of the prices where nobody says. */
+    public LocalDate today() {
+        return today;
     }
 
     public Labour labour() {

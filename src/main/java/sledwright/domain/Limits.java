@@ -1,9 +1,11 @@
 package sledwright.domain;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * What a build must not go beyond, and the site it stands at; an absent figure limits nothing.
@@ -11,16 +13,23 @@ import java.util.Set;
  * @param price      all machines together, minor units
  * @param powerW     load of one machine
  * @param leadDays   days until the last part arrives
+ * @param by         the last day of delivery; the lesser of it and {@code leadDays} holds
  * @param inletC     air at the machine's inlet, degrees Celsius
  * @param altitudeM  metres above the sea
  * @param mainsV     volts of the mains
  * @param conditions accepted conditions; empty: all
  */
-public record Limits(OptionalLong price, OptionalDouble powerW, OptionalInt leadDays, OptionalDouble inletC,
+public record Limits(OptionalLong price, OptionalDouble powerW, OptionalInt leadDays, Optional<DeliverBy> by, OptionalDouble inletC,
                      double altitudeM, OptionalDouble mainsV, Set<Condition> conditions) {
 
     public static final Limits NONE = new Limits(OptionalLong.empty(), OptionalDouble.empty(), OptionalInt.empty(),
             OptionalDouble.empty(), 0, OptionalDouble.empty(), Set.of());
+
+    /** Limits without a last day of delivery. */
+    public Limits(OptionalLong price, OptionalDouble powerW, OptionalInt leadDays, OptionalDouble inletC, double altitudeM,
+                  OptionalDouble mainsV, Set<Condition> conditions) {
+        this(price, powerW, leadDays, Optional.empty(), inletC, altitudeM, mainsV, conditions);
+    }
 
     public Limits {
         conditions = Set.copyOf(conditions);
@@ -28,37 +37,52 @@ public record Limits(OptionalLong price, OptionalDouble powerW, OptionalInt lead
 
     /** The same limits at another price; empty: at any. */
     public Limits withPrice(OptionalLong most) {
-        return new Limits(most, powerW, leadDays, inletC, altitudeM, mainsV, conditions);
+        return new Limits(most, powerW, leadDays, by, inletC, altitudeM, mainsV, conditions);
     }
 
     /** The same limits with other days to wait; empty: any number. */
     public Limits withLeadDays(OptionalInt most) {
-        return new Limits(price, powerW, most, inletC, altitudeM, mainsV, conditions);
+        return new Limits(price, powerW, most, by, inletC, altitudeM, mainsV, conditions);
+    }
+
+    /** The same limits with another last day of delivery; empty: any. */
+    public Limits withBy(Optional<DeliverBy> day) {
+        return new Limits(price, powerW, leadDays, day, inletC, altitudeM, mainsV, conditions);
+    }
+
+    /** The most days that the last part may take, whether asked as days or as a day; empty: any number. Below 0: none can come in time. */
+    public OptionalInt mostDays() {
+        return IntStream.concat(leadDays.stream(), by.stream().mapToInt(DeliverBy::days)).min();
+    }
+
+    /** The same limits where parts may take as long as they do. */
+    public Limits waiting() {
+        return withLeadDays(OptionalInt.empty()).withBy(Optional.empty());
     }
 
     /** The same limits at another load; empty: any. */
     public Limits withPowerW(OptionalDouble most) {
-        return new Limits(price, most, leadDays, inletC, altitudeM, mainsV, conditions);
+        return new Limits(price, most, leadDays, by, inletC, altitudeM, mainsV, conditions);
     }
 
     /** The same limits where the inlet air is of another temperature; empty: not known. */
     public Limits withInletC(OptionalDouble site) {
-        return new Limits(price, powerW, leadDays, site, altitudeM, mainsV, conditions);
+        return new Limits(price, powerW, leadDays, by, site, altitudeM, mainsV, conditions);
     }
 
     /** The same limits at another height above the sea. */
     public Limits withAltitudeM(double site) {
-        return new Limits(price, powerW, leadDays, inletC, site, mainsV, conditions);
+        return new Limits(price, powerW, leadDays, by, inletC, site, mainsV, conditions);
     }
 
     /** The same limits on other mains; empty: not known. */
     public Limits withMainsV(OptionalDouble site) {
-        return new Limits(price, powerW, leadDays, inletC, altitudeM, site, conditions);
+        return new Limits(price, powerW, leadDays, by, inletC, altitudeM, site, conditions);
     }
 
     /** The same limits where other conditions are accepted; empty: all. */
     public Limits withConditions(Set<Condition> accepted) {
-        return new Limits(price, powerW, leadDays, inletC, altitudeM, mainsV, accepted);
+        return new Limits(price, powerW, leadDays, by, inletC, altitudeM, mainsV, accepted);
     }
 
     /** Whether the site's mains are low line. */

@@ -1,8 +1,10 @@
 package sledwright.domain;
 
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 
@@ -13,9 +15,10 @@ import java.util.Set;
  * @param leadDays  days until they arrive
  * @param breaks    unit prices by the number of units that the lot gives, ascending; at least one
  * @param onHand    whether the customer already has them
+ * @param lastDay   the last day on which it is sold; empty: not known
  */
 public record Lot(String sku, String lot, String supplier, Condition condition, int available, int leadDays,
-                  List<PriceBreak> breaks, boolean onHand) {
+                  List<PriceBreak> breaks, boolean onHand, Optional<LocalDate> lastDay) {
 
     /** The name of the lot that holds the customer's own parts. */
     public static final String ON_HAND = "on hand";
@@ -32,6 +35,12 @@ public record Lot(String sku, String lot, String supplier, Condition condition, 
      * @param unitCost    what the shop paid for one, minor units
      */
     public record PriceBreak(int minQuantity, long unitPrice, OptionalLong unitCost) {
+    }
+
+    /** A lot that is sold until it is gone. */
+    public Lot(String sku, String lot, String supplier, Condition condition, int available, int leadDays, List<PriceBreak> breaks,
+               boolean onHand) {
+        this(sku, lot, supplier, condition, available, leadDays, breaks, onHand, Optional.empty());
     }
 
     public Lot {
@@ -63,7 +72,7 @@ public record Lot(String sku, String lot, String supplier, Condition condition, 
 
     /** The same lot with other units and prices. */
     public Lot with(int units, List<PriceBreak> prices) {
-        return new Lot(sku, lot, supplier, condition, units, leadDays, prices, onHand);
+        return new Lot(sku, lot, supplier, condition, units, leadDays, prices, onHand, lastDay);
     }
 
     /** The least number of units that the lot sells at all. */

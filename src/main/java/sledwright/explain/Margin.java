@@ -65,7 +65,7 @@ record Margin(String subject, Sentence reached, Sentence allowed, Sentence spare
             margins.add(new Margin("price", money(order, price), money(order, most), money(order, most - price),
                     most == 0 ? 0 : (double) (most - price) / most));
         });
-        limits.leadDays().ifPresent(most -> {
+        limits.mostDays().ifPresent(most -> {
             int days = order.picks().stream().mapToInt(pick -> pick.lot().leadDays()).max().orElse(0);
             margins.add(of("lead time", " days", days, most, most - days));
         });

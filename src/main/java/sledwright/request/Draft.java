@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import sledwright.domain.Catalog;
+import sledwright.domain.DeliverBy;
 import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Equipment;
 import sledwright.domain.House;
@@ -78,7 +79,8 @@ record Draft(Optional<NamedCatalog> catalog, Request figures, Place machines, Op
         Licence software = new Licence(fee(licence.perCore(), find), fee(licence.perProcessor(), find));
         Request request = new Request(figures.name(), figures.machines(), find.skus(platforms),
                 figures.require().withPopulated(memory.resolve(find.house())),
-                figures.limit().withPrice(most), figures.objective(), worthOfOne, software, figures.alternatives(), figures.step(),
+                figures.limit().withPrice(most).withBy(figures.limit().by().map(by -> DeliverBy.of(by.day(), find.today()))),
+                figures.objective(), worthOfOne, software, figures.alternatives(), figures.step(),
                 find.skus(forbid), find.skus(use), find.onHand(onHand), asked);
         countable.require(request, machines, licence, worth);
         return request;

@@ -11,6 +11,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
 import sledwright.domain.Condition;
+import sledwright.domain.DeliverBy;
 import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
@@ -49,6 +50,8 @@ final class DraftReader {
             "limit.price bounds a quote; an order is filled at the least price, and its lines share lots and"
             + " price breaks, so that none has a price of its own";
     private static final String NO_PRICE_OF_A_CLASS = "limit.price is given by margin or price_accepted here; take it out";
+
+    private static final String NO_DAY_OF_A_CLASS = "limit.by is one day, and these orders come on any day; take lead_days";
 
     private final Source source;
     private final String plainName;
@@ -143,6 +146,11 @@ final class DraftReader {
         return choice(Offered.FOR_SALE);
     }
 
+    /** Whether it is what many customers are expected to ask, on whichever day. */
+    private boolean ofPlan() {
+        return noPrice.filter(NO_PRICE_OF_A_CLASS::equals).isPresent();
+    }
+
     private void refuse(Section section, String key, String why) {
         if (section.has(key)) {
             faults.add(section.place(key), why);
@@ -158,6 +166,7 @@ final class DraftReader {
                 .orElse(new EquipmentDraft(List.of(), List.of(), extras, enclosure));
         Optional<Section> limit = top.section("limit");
         noPrice.ifPresent(why -> limit.ifPresent(section -> refuse(section, "price", why)));
+        limit.filter(section -> ofPlan()).ifPresent(section -> refuse(section, "by", NO_DAY_OF_A_CLASS));
         Optional<Field> price = noPrice.isPresent() ? Optional.empty() : limit.flatMap(section -> section.field("price"));
         MemoryFields memory = require.map(section -> memory(section, offered))
                 .orElse(new MemoryFields(Optional.empty(), Optional.empty(), offered.ofHouse));
@@ -200,8 +209,11 @@ final class DraftReader {
                 number(section, "inlet_c", RequestBounds.INLET_C),
                 section.numberIfAny("altitude_m", RequestBounds.ALTITUDE_M).orElse(0.0),
                 number(section, "mains_v", RequestBounds.MAINS_V), conditions);
+        // How many days are left until then is known with the day of the answer.
+        Optional<DeliverBy> by = (ofPlan() ? Optional.<Field>empty() : section.field("by")).flatMap(field -> field.date(faults))
+                .map(day -> new DeliverBy(day, 0));
         section.finish();
-        return limits;
+        return limits.withBy(by);
     }
 
     private static OptionalDouble number(Section section, String key, Bounds bounds) {

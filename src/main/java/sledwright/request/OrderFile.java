@@ -1,14 +1,16 @@
 package sledwright.request;
 
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import sledwright.domain.Catalog;
+import sledwright.domain.DeliverBy;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.OrderLine;
@@ -43,7 +45,6 @@ public final class OrderFile implements RequestFile {
     private final OptionalInt suppliersMax;
     private final Optional<Field> deliveryCharge;
     private final Optional<Field> modulePartCharge;
-    private final Optional<Field> shipBy;
     private final Optional<LocalDate> shipDay;
     private final List<Entry> onHand;
 
@@ -57,8 +58,7 @@ public final class OrderFile implements RequestFile {
         suppliersMax = top.wholeIfAny("suppliers_max", RequestBounds.SUPPLIERS).map(OptionalInt::of).orElse(OptionalInt.empty());
         deliveryCharge = top.field("delivery_charge");
         modulePartCharge = top.field("module_part_charge");
-        shipBy = top.field("ship_by");
-        shipDay = shipBy.flatMap(field -> field.date(faults));
+        shipDay = top.field("ship_by").flatMap(field -> field.date(faults));
         onHand = top.entries("on_hand");
         OF_LINES.stream().filter(top::has).forEach(key -> faults.add(top.place(key), key + " belongs to each line that it is meant for"));
         sound = !faults.since(before);
@@ -105,12 +105,11 @@ public final class OrderFile implements RequestFile {
     public Optional<Job.Order> resolve(Catalog catalog, Faults faults) {
         int before = faults.size();
         Resolver find = new Resolver(catalog, faults);
-        OptionalInt shipDays = shipDays(catalog, faults);
         Countable countable = new Countable(catalog, faults);
         List<OrderLine> resolved = new ArrayList<>();
         for (LineDraft line : lines) {
             Request request = line.draft().resolve(find, countable);
-            resolved.add(new OrderLine(request.name(), request.withLimit(within(request.limit(), shipDays)), line.priority(),
+            resolved.add(new OrderLine(request.name(), request.withLimit(within(request.limit(), catalog)), line.priority(),
                     line.uniform()));
         }
         long perSupplier = charge(deliveryCharge, find);
@@ -123,24 +122,10 @@ public final class OrderFile implements RequestFile {
                 : Optional.of(new Job.Order(catalog, new OrderRequest(name, resolved, suppliersMax, perSupplier, perModulePart, units)));
     }
 
-    /** Days from the day of the prices to the day by which everything has to be there. */
-    private OptionalInt shipDays(Catalog catalog, Faults faults) {
-        if (shipDay.isEmpty()) {
-            return OptionalInt.empty();
-        }
-        long days = ChronoUnit.DAYS.between(catalog.pricedOn(), shipDay.get());
-        if (days < 0) {
-            shipBy.orElseThrow().fault("must not be before %s, the day of the catalogue's prices".formatted(catalog.pricedOn()), faults);
-            return OptionalInt.empty();
-        }
-        return OptionalInt.of((int) Math.min(days, RequestBounds.LEAD_DAYS.max().intValue()));
-    }
-
-    private static Limits within(Limits limit, OptionalInt shipDays) {
-        if (shipDays.isEmpty() || limit.leadDays().orElse(Integer.MAX_VALUE) <= shipDays.getAsInt()) {
-            return limit;
-        }
-        return limit.withLeadDays(shipDays);
+    /** The earlier of the line's own last day of delivery and the order's. */
+    private Limits within(Limits limit, Catalog catalog) {
+        Optional<DeliverBy> order = shipDay.map(day -> DeliverBy.of(day, catalog.today()));
+        return limit.withBy(Stream.concat(limit.by().stream(), order.stream()).min(Comparator.comparingInt(DeliverBy::days)));
     }
 
     private static long charge(Optional<Field> field, Resolver find) {

@@ -1,5 +1,6 @@
 package sledwright.request;
 
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -28,10 +29,22 @@ public final class RequestReader {
      * @throws FaultsException with every fault of the request, of the overrides and of the catalogue
      */
     public static Job read(Source source, List<String> sets, Optional<CatalogSource> catalog, Collection<Kind> takes) {
+        return read(source, sets, catalog, takes, Optional.empty());
+    }
+
+    /**
+     * The same for an answer of another day than that of the catalogue's prices.
+     *
+     * @param today the day of the answer
+     * @throws FaultsException with every fault of the request, of the overrides and of the catalogue
+     */
+    public static Job read(Source source, List<String> sets, Optional<CatalogSource> catalog, Collection<Kind> takes,
+                           Optional<LocalDate> today) {
         Faults faults = new Faults();
         Optional<RequestFile> request = open(source, sets, takes, faults);
         Optional<CatalogSource> from = catalog.or(() -> request.flatMap(read -> named(read, source, faults)));
-        Optional<Catalog> parts = from.flatMap(found -> found.read(faults));
+        Optional<Catalog> parts = from.flatMap(found -> found.read(faults))
+                .map(found -> today.map(found::withToday).orElse(found));
         Optional<Job> job = request.isPresent() && parts.isPresent()
                 ? request.get().resolve(parts.get(), faults).map(Job.class::cast) : Optional.empty();
         faults.throwIfAny();

@@ -1,6 +1,7 @@
 package sledwright.request;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -44,6 +45,10 @@ final class Resolver {
     }
 
     /** What the shop holds itself to. */
+    LocalDate today() {
+        return catalog.today();
+    }
+
     House house() {
         return catalog.house();
     }

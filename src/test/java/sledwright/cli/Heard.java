@@ -74,7 +74,7 @@ final class Heard {
     /** What each command prints of itself. */
     private static List<String> helps() {
         PrintWriter nobody = new PrintWriter(OutputStream.nullOutputStream());
-        Terminal terminal = new Terminal(InputStream.nullInputStream(), OutputStream.nullOutputStream(), nobody, Map.of(), () -> false);
+        Terminal terminal = new Terminal(InputStream.nullInputStream(), OutputStream.nullOutputStream(), nobody, Map.of(), () -> Run.TODAY, () -> false);
         return helps(Main.commands(terminal, new Boundary(nobody, false))).toList();
     }
 

@@ -143,9 +143,9 @@ class QuoteDocumentTest {
         String text = shown(html(ExitCode.DONE, file));
         assertThat(text).contains("Before MwSt " + plain(net), "MwSt, 19 % " + plain(tax), "Total with MwSt " + plain(net.add(tax)))
                 .contains("Uferweg 1", "Reedmere", "shop@reedmere.example", "Fenland Survey", "Dyke Road 2", "Cash.")
-                .contains("Prices of 31 March 2025", "Valid until 10 April 2025", "survey node");
+                .contains("Prices are those of 31 March 2025", "Valid until 26 November 2026", "survey node");
         String paper = pdfText(ExitCode.DONE, file);
-        assertThat(paper.replace('\n', ' ')).contains(german(net.add(tax)), "Fenland Survey", "Valid until 10 April 2025");
+        assertThat(paper.replace('\n', ' ')).contains(german(net.add(tax)), "Fenland Survey", "Valid until 26 November 2026");
     }
 
     /** The amount as a reader in Germany writes it, put together by hand. */

@@ -6,10 +6,14 @@ import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.Map;
 
 /** One run of the command line and what came of it. */
 record Run(int code, String out, String err) {
+
+    /** The day on which the demo's prices are of, so that what is shown stays as it is. */
+    static final LocalDate TODAY = LocalDate.of(2026, 11, 16);
 
     static Run of(String... arguments) {
         return of(Map.of(), false, arguments);
@@ -39,7 +43,7 @@ record Run(int code, String out, String err) {
 
     private static Run into(OutputStream out, String in, Map<String, String> environment, boolean interactive, String... arguments) {
         StringWriter err = new StringWriter();
-        int code = Main.run(new Terminal(new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)), out, new PrintWriter(err, true), environment, () -> interactive), arguments);
+        int code = Main.run(new Terminal(new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)), out, new PrintWriter(err, true), environment, () -> TODAY, () -> interactive), arguments);
         return new Run(code, "", err.toString());
     }
 }

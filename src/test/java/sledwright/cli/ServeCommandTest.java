@@ -66,7 +66,7 @@ class ServeCommandTest {
                 boolean alone = i + 1 == options.size() || options.get(i + 1).startsWith("--");
                 query.add(alone ? key : key + "=" + URLEncoder.encode(options.get(++i), StandardCharsets.UTF_8));
             }
-            return "/api/" + command + (query.isEmpty() ? "" : "?" + String.join("&", query));
+            return "/api/" + command + "?today=2026-11-18" + query.stream().map("&"::concat).collect(Collectors.joining());
         }
 
         @Override
@@ -110,6 +110,7 @@ class ServeCommandTest {
     void answersAreThoseOfTheCommandsToTheLastByte(Asked asked) {
         List<String> arguments = new ArrayList<>(List.of(asked.command(), "-", "--catalog", Folders.SHOP.toString(), "--format", "json"));
         arguments.addAll(asked.options());
+        arguments.addAll(List.of("--today", "2026-11-18"));
         Run run = Run.piped(asked.body(), arguments.toArray(String[]::new));
         assertThat(run.code()).as(run.err()).isIn(ExitCode.DONE, ExitCode.NO_VALID_BUILD);
         Wire.Reply reply = Wire.post(Servers.small().address(), asked.address(), "application/yaml", asked.body());
@@ -120,7 +121,7 @@ class ServeCommandTest {
     @Test
     void everyOptionOfACommandIsAKeyOfItsAddress() {
         PrintWriter nobody = new PrintWriter(OutputStream.nullOutputStream());
-        CommandLine commands = Main.commands(new Terminal(null, OutputStream.nullOutputStream(), nobody, Map.of(), () -> false), new Boundary(nobody, false));
+        CommandLine commands = Main.commands(new Terminal(null, OutputStream.nullOutputStream(), nobody, Map.of(), () -> Run.TODAY, () -> false), new Boundary(nobody, false));
         for (Inquiry inquiry : Inquiry.ALL) {
             Set<String> options = commands.getSubcommands().get(inquiry.name()).getCommandSpec().options().stream()
                     .map(option -> option.longestName().substring(2)).filter(name -> !OF_A_TERMINAL.contains(name)).collect(Collectors.toCollection(TreeSet::new));

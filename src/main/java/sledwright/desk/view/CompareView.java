@@ -36,7 +36,7 @@ import sledwright.rules.Order;
  */
 public record CompareView(String request, int machines, String currency, Status status, Optional<Energy> energy,
                           Optional<BigDecimal> pricePerKwh, boolean byPlatform, List<CurveView> curves, List<BuildView> builds,
-                          Optional<TogetherView> together, Doubts doubts) {
+                          Optional<TogetherView> together, Doubts doubts, AnswerDay day) {
 
     /** More digits than the currency has, for what a unit costs. */
     private static final int DIGITS_OF_A_UNIT = 2;
@@ -155,7 +155,7 @@ public record CompareView(String request, int machines, String currency, Status 
                     comparison.status(), comparison.energy(),
                     comparison.energy().map(energy -> perUnit(energy.pricePerKwh())), comparison.byPlatform(),
                     comparison.curves().stream().map(this::curve).toList(), builds, comparison.together().map(this::together),
-                    comparison.doubts());
+                    comparison.doubts(), AnswerDay.of(catalog, numbers.keySet().stream().flatMap(order -> order.picks().stream())));
         }
 
         private TogetherView together(Together all) {

@@ -28,12 +28,14 @@ public final class ForCustomers {
     public static QuoteView of(QuoteView view) {
         return new QuoteView(view.request(), view.machines(), view.objective(), view.currency(), view.status(), view.best(), view.bound(),
                 each(view.alternatives(), some -> new QuoteView.Alternative(some.rank(), of(some.build()), some.priceLessWorth(),
-                        some.difference(), some.reasons())), view.doubts(), of(view.explanation()), Optional.empty());
+                        some.difference(), some.reasons())), view.doubts(), of(view.explanation()), Optional.empty(),
+                view.day().forCustomers());
     }
 
     public static CompareView of(CompareView view) {
         return new CompareView(view.request(), view.machines(), view.currency(), view.status(), view.energy(), view.pricePerKwh(),
-                view.byPlatform(), view.curves(), each(view.builds(), ForCustomers::of), view.together(), view.doubts());
+                view.byPlatform(), view.curves(), each(view.builds(), ForCustomers::of), view.together(), view.doubts(),
+                view.day().forCustomers());
     }
 
     public static OrderView of(OrderView view) {
@@ -41,7 +43,7 @@ public final class ForCustomers {
                 view.bound(), view.gapPercent(), view.ended(), view.cost(), each(view.lines(), ForCustomers::of),
                 each(view.enclosures(), housed -> new Housed(housed.number(), housed.sku(), housed.name(), housed.bays(), housed.supply(),
                         housed.supplies(), housed.sleds(), housed.price(), of(housed.lines()))), of(view.picks()), List.of(), List.of(),
-                view.shortage().map(ForCustomers::of));
+                view.shortage().map(ForCustomers::of), view.day().forCustomers());
     }
 
     /** Neither how many suppliers there would be nor what stands in stock is told, but that no enclosure feeds a sled is. */
@@ -60,7 +62,8 @@ public final class ForCustomers {
                 view.misses(), view.figures(), view.upgrade().map(done -> new UpgradeView.Done(done.changes(), done.spend(), done.parts(),
                         done.labour(), done.licence(), done.credit(), of(done.build()), done.work())),
                 view.whole().map(whole -> new UpgradeView.Bought(of(whole.build()), whole.price(), whole.credit(), whole.spend(),
-                        whole.extra())), view.doubts(), view.wholeDoubts(), of(view.explanation()));
+                        whole.extra())), view.doubts(), view.wholeDoubts(), of(view.explanation()),
+                view.day().forCustomers());
     }
 
     private static BuildView of(BuildView build) {

@@ -31,7 +31,7 @@ public record OrderView(String request, String currency, OrderStatus status, int
         BigDecimal worth,
                         Optional<BigDecimal> bound, Optional<BigDecimal> gapPercent, OrderOutcome.End ended, Cost cost, List<Filled> lines,
                         List<Housed> enclosures, List<Line> picks, List<Delivery> suppliers, List<Scarce> scarce,
-                                Optional<Shortage> shortage) {
+                        Optional<Shortage> shortage, AnswerDay day) {
 
     public OrderView {
         lines = List.copyOf(lines);

@@ -77,7 +77,8 @@ final class OrderViews {
                         ? Optional.empty() : amount(outcome.bound()), gapPercent(), outcome.ended(), cost(outcome.price()), lines,
                 enclosures(), parts(outcome.picks()), suppliers(),
                 outcome.scarce().stream().map(scarce -> new Scarce(scarce.sku(), catalog.amount(scarce.saves()))).toList(),
-                outcome.missing() == 0 ? Optional.empty() : Optional.of(shortage(outcome.shortages())));
+                outcome.missing() == 0 ? Optional.empty() : Optional.of(shortage(outcome.shortages())),
+                AnswerDay.of(catalog, outcome.picks().stream()));
     }
 
     /** Nothing delivered is impossible only where it is proved that nothing can be. */

@@ -37,7 +37,7 @@ import sledwright.words.Sentence;
  */
 public record QuoteView(String request, int machines, Objective objective, String currency, Status status,
                         Optional<BigDecimal> best, Optional<BigDecimal> bound, List<Alternative> alternatives, Doubts doubts,
-                        Explanation explanation, Optional<Steps> steps) {
+                        Explanation explanation, Optional<Steps> steps, AnswerDay day) {
 
     /**
      * A ranked order.
@@ -70,7 +70,8 @@ public record QuoteView(String request, int machines, Objective objective, Strin
         Objective objective = outcome.request().objective();
         return new QuoteView(outcome.request().name(), outcome.request().machines(), objective,
                 catalog.currency().getCurrencyCode(), outcome.status(), figure(outcome.best(), objective, catalog),
-                figure(outcome.bound(), objective, catalog), List.copyOf(alternatives), outcome.doubts(), explanation, Optional.empty());
+                figure(outcome.bound(), objective, catalog), List.copyOf(alternatives), outcome.doubts(), explanation, Optional.empty(),
+                AnswerDay.of(catalog, outcome.ranked().stream().flatMap(judged -> judged.order().picks().stream())));
     }
 
     /** Whether the alternatives are beyond doubt the right ones. */
@@ -86,7 +87,7 @@ public record QuoteView(String request, int machines, Objective objective, Strin
     /** The same answer with its steps. */
     public QuoteView with(Steps found) {
         return new QuoteView(request, machines, objective, currency, status, best, bound, alternatives, doubts, explanation,
-                Optional.of(found));
+                Optional.of(found), day);
     }
 
     private static Optional<BigDecimal> priceLessWorth(Order order, Figures figures) {

@@ -36,7 +36,7 @@ import sledwright.rules.target.Target;
  */
 public record UpgradeView(String request, int machines, String currency, Status status, Optional<BigDecimal> bound,
                           List<Violation> breaches, List<Violation> misses, List<Reach> figures, Optional<Done> upgrade,
-                          Optional<Bought> whole, Doubts doubts, Doubts wholeDoubts, Explanation explanation) {
+                          Optional<Bought> whole, Doubts doubts, Doubts wholeDoubts, Explanation explanation, AnswerDay day) {
 
     /** Figures that are told when they change, asked for or not; so are the memory's speed and the load. */
     private static final Set<Target> ALWAYS = Set.of(Target.BANDWIDTH, Target.THROUGHPUT);
@@ -121,7 +121,8 @@ public record UpgradeView(String request, int machines, String currency, Status 
                 upgrade.whole().map(whole -> new Bought(BuildView.of(whole.order(), true), shop.amount(whole.order().price().total()),
                         shop.amount(whole.credit()), shop.amount(whole.spend()),
                         plan.map(found -> shop.amount(whole.spend() - found.spend().total())))),
-                upgrade.doubts(), upgrade.wholeDoubts(), explanation);
+                upgrade.doubts(), upgrade.wholeDoubts(), explanation, AnswerDay.of(shop, Stream.concat(plan.stream().map(Plan::order),
+                        upgrade.whole().stream().map(whole -> whole.order())).flatMap(order -> order.picks().stream())));
     }
 
     private static Done done(Plan plan, Upgrade upgrade, Catalog shop) {

@@ -3,16 +3,19 @@ package sledwright.explain.conflict;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.function.IntFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
+import sledwright.domain.DeliverBy;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.Supply;
@@ -39,6 +42,7 @@ final class LimitDemands {
     /** Every limit that could be otherwise, the price apart. */
     static Stream<Demand> of(Limits limits) {
         return Stream.of(limits.powerW().stream().mapToObj(LimitDemands::load), limits.leadDays().stream().mapToObj(LimitDemands::delivery),
+                limits.by().stream().map(LimitDemands::by),
                 limits.inletC().stream().mapToObj(LimitDemands::inlet),
                 Stream.of(limits.altitudeM()).filter(siteM -> siteM > 0).map(LimitDemands::altitude),
                 limits.mainsV().stream().filter(siteV -> limits.lowLine()).mapToObj(LimitDemands::mains),
@@ -93,14 +97,31 @@ final class LimitDemands {
         BiFunction<WhatIf, OptionalInt, WhatIf> within = (terms, days) -> terms.with(terms.request().limit().withLeadDays(days));
         return Demand.of("limit.lead_days", String.valueOf(mostDays), "delivery within " + Numbers.counted(mostDays, "day"),
                 terms -> within.apply(terms, OptionalInt.empty()), (terms, oracle) -> {
-                    List<Integer> later = oracle.catalog().lots().values().stream().flatMap(List::stream).map(Lot::leadDays)
-                            .filter(days -> days > mostDays).distinct().sorted().toList();
-                    int days = Extreme.first(later, some -> oracle.cheapest(within.apply(terms, OptionalInt.of(some))).map(order -> some))
-                            .orElseThrow();
+                    int days = later(mostDays, oracle, some -> within.apply(terms, OptionalInt.of(some)));
                     return new Concession(within.apply(terms, OptionalInt.of(days)), String.valueOf(days),
                             "the last part arrives in %s at the earliest".formatted(Numbers.counted(days, "day")),
                             "wait %s instead of %s".formatted(Numbers.counted(days, "day"), mostDays));
                 });
+    }
+
+    /** The last day of delivery. */
+    private static Demand by(DeliverBy asked) {
+        BiFunction<WhatIf, Integer, WhatIf> within = (terms, days) -> terms.with(terms.request().limit()
+                .withBy(Optional.of(new DeliverBy(asked.arrival(days), days))));
+        return Demand.of("limit.by", asked.day().toString(), "delivery by " + asked.day(),
+                terms -> terms.with(terms.request().limit().withBy(Optional.empty())), (terms, oracle) -> {
+                    int days = later(asked.days(), oracle, some -> within.apply(terms, some));
+                    return new Concession(within.apply(terms, days), asked.arrival(days).toString(),
+                            "the last part arrives on %s at the earliest".formatted(asked.arrival(days)),
+                            "wait until %s instead of %s".formatted(asked.arrival(days), asked.day()));
+                });
+    }
+
+    /** The least number of days above {@code mostDays} at which something can be had. */
+    private static int later(int mostDays, Oracle oracle, IntFunction<WhatIf> within) {
+        List<Integer> later = Stream.concat(Stream.of(0), oracle.catalog().lots().values().stream().flatMap(List::stream)
+                .map(Lot::leadDays)).filter(days -> days > mostDays).distinct().sorted().toList();
+        return Extreme.first(later, some -> oracle.cheapest(within.apply(some)).map(order -> some)).orElseThrow();
     }
 
     private static Demand inlet(double siteC) {

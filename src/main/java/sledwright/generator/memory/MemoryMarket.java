@@ -85,7 +85,7 @@ public final class MemoryMarket {
                 .withUse(request.use()).withOnHand(request.onHand())
                 .withRequire(new Requirements(0, 0, require.memoryGb(), 0, 0, 0, 0, 0, 0, require.spareSlots(), require.mode(),
                         require.populated()))
-                .withLimit(new Limits(limit.price(), OptionalDouble.empty(), limit.leadDays(), OptionalDouble.empty(), 0,
+                .withLimit(new Limits(limit.price(), OptionalDouble.empty(), limit.mostDays(), OptionalDouble.empty(), 0,
                 OptionalDouble.empty(), limit.conditions()));
     }
 

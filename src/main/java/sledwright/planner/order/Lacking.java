@@ -198,13 +198,13 @@ final class Lacking {
     /** Whether some lot is refused for its lead time alone. */
     private boolean refusesLate(Limits limit) {
         Pool asked = Pool.of(limit);
-        Pool waiting = Pool.of(limit.withLeadDays(OptionalInt.empty()));
+        Pool waiting = Pool.of(limit.waiting());
         return catalog.lots().values().stream().flatMap(List::stream).anyMatch(lot -> waiting.accepts(lot) && !asked.accepts(lot));
     }
 
     private static OrderLine waiting(OrderLine line) {
         Request request = line.request();
-        return new OrderLine(line.name(), request.withLimit(request.limit().withLeadDays(OptionalInt.empty())), line.priority(),
+        return new OrderLine(line.name(), request.withLimit(request.limit().waiting()), line.priority(),
                 line.uniform());
     }
 }

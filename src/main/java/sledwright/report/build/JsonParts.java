@@ -3,10 +3,12 @@ package sledwright.report.build;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import sledwright.desk.view.AnswerDay;
 import sledwright.desk.view.BuildView;
 import sledwright.desk.view.Line;
 import sledwright.desk.view.MachineView;
@@ -28,6 +30,20 @@ public final class JsonParts {
 
     public JsonParts(JsonGenerator out) {
         this.out = out;
+    }
+
+    /** The day of an answer, and what the shop should know before it offers it. */
+    public void day(AnswerDay day) throws IOException {
+        out.writeStringField("today", day.today().toString());
+        out.writeStringField("priced_on", day.pricedOn().toString());
+        string("valid_until", day.validUntil().map(LocalDate::toString));
+        strings("warnings", day.warnings());
+    }
+
+    /** A build and the day on which its last part is here. */
+    public void build(BuildView build, AnswerDay day) throws IOException {
+        build(build);
+        out.writeStringField("ready_on", day.in(build.leadDays()).toString());
     }
 
     public void build(BuildView build) throws IOException {

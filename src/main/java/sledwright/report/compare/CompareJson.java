@@ -37,6 +37,7 @@ public final class CompareJson {
         out.writeStringField("currency", view.currency());
         out.writeStringField("status", view.status().label());
         out.writeNumberField("machines", view.machines());
+        parts.day(view.day());
         energy(view);
         out.writeBooleanField("by_platform", view.byPlatform());
         out.writeArrayFieldStart("curves");
@@ -50,7 +51,7 @@ public final class CompareJson {
         for (BuildView build : view.builds()) {
             out.writeStartObject();
             out.writeNumberField("number", ++number);
-            parts.build(build);
+            parts.build(build, view.day());
             out.writeEndObject();
         }
         out.writeEndArray();

@@ -55,6 +55,7 @@ public final class CompareText {
         page.text(Ink.HEAD, "%s: what money buys, %s".formatted(view.request(),
                 view.machines() == 1 ? "1 machine" : "prices of all %s machines, figures of one".formatted(view.machines())));
         addStatus();
+        view.day().warnings().forEach(warning -> page.text(Ink.FAIR, warning.toString()));
         view.energy().ifPresent(energy ->
                 page.text(("Energy: %s years at %s %s a kWh, %s %% of the load on average. Total cost is the price and "
                 + "the energy.").formatted(Numbers.plain(energy.years()),

@@ -70,7 +70,6 @@ public record Offer(QuoteView answer, Request request, Catalog shop, List<String
 
     /** The last day on which it holds; empty where the shop names none. */
     Optional<LocalDate> validUntil() {
-        return stationery().validDays().isPresent() ? Optional.of(shop.pricedOn().plusDays(stationery().validDays().getAsInt()))
-                : Optional.empty();
+        return answer.day().validUntil();
     }
 }

@@ -102,7 +102,7 @@ public final class OfferPage {
     private List<Fact> facts() {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("Quote", offer.answer().request()));
-        facts.add(new Fact("Prices of", words.day(offer.shop().pricedOn())));
+        facts.add(new Fact("Date", words.day(offer.answer().day().today())));
         if (!offer.options().isEmpty()) {
             offer.validUntil().ifPresent(day -> facts.add(new Fact("Valid until", words.day(day))));
         }
@@ -142,8 +142,9 @@ public final class OfferPage {
         facts.add(new Fact("Power", build.supply().map(sku -> "%s \u00d7 %s".formatted(build.supplies(), sku))
                 .orElse("from the enclosure")));
         site().ifPresent(site -> facts.add(new Fact("Checked for", site)));
-        facts.add(new Fact("Lead time", build.leadDays() == 0 ? "none: every part is here" : "%s, until the last part is here".formatted(
-                SideBySide.days(build.leadDays()))));
+        facts.add(new Fact("Lead time", build.leadDays() == 0 ? "none: every part is here"
+                : "%s: the last part is here on %s".formatted(SideBySide.days(build.leadDays()),
+                words.day(offer.answer().day().in(build.leadDays())))));
         return facts;
     }
 

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sledwright.desk.view.AnswerDay;
 import sledwright.desk.view.Line;
 import sledwright.desk.view.OrderView;
 import sledwright.desk.view.OrderView.Cause;
@@ -63,9 +64,10 @@ public final class OrderJson {
         out.writeNumberField("delivery", view.cost().delivery());
         out.writeNumberField("module_part_charge", view.charge());
         out.writeNumberField("worth", view.worth());
+        parts.day(view.day());
         out.writeArrayFieldStart("lines");
         for (Filled line : view.lines()) {
-            line(line);
+            line(line, view.day());
         }
         out.writeEndArray();
         out.writeArrayFieldStart("enclosures");
@@ -103,7 +105,7 @@ public final class OrderJson {
         out.writeEndArray();
     }
 
-    private void line(Filled line) throws IOException {
+    private void line(Filled line, AnswerDay day) throws IOException {
         out.writeStartObject();
         out.writeStringField("line", line.name());
         out.writeNumberField("machines", line.asked());
@@ -116,7 +118,7 @@ public final class OrderJson {
         for (Group group : line.builds()) {
             out.writeStartObject();
             out.writeNumberField("build", group.number());
-            parts.build(group.build());
+            parts.build(group.build(), day);
             out.writeArrayFieldStart("picked");
             for (Picked picked : group.picked()) {
                 out.writeStartObject();

@@ -48,6 +48,7 @@ public final class OrderText {
         page.text(Ink.HEAD, "%s: %s on %s".formatted(view.request(), machines(view.machines()),
                 Numbers.counted(view.lines().size(), "line")));
         addStatus();
+        view.day().warnings().forEach(warning -> page.text(Ink.FAIR, warning.toString()));
         if (view.delivered() > 0) {
             page.text(price());
         }

@@ -16,6 +16,6 @@ public record PageHead(String title, String subject, String author, LocalDate da
 
     /** The head of a document that a shop gives out. */
     public static PageHead of(String title, String subject, Catalog shop) {
-        return new PageHead(title, subject, shop.name(), shop.pricedOn(), shop.stationery().paper());
+        return new PageHead(title, subject, shop.name(), shop.today(), shop.stationery().paper());
     }
 }

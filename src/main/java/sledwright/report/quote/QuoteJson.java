@@ -30,11 +30,12 @@ public final class QuoteJson {
         parts.number("bound", view.bound());
         out.writeStringField("objective", view.objective().label());
         out.writeNumberField("machines", view.machines());
+        parts.day(view.day());
         out.writeArrayFieldStart("alternatives");
         for (Alternative alternative : view.alternatives()) {
             out.writeStartObject();
             out.writeNumberField("rank", alternative.rank());
-            parts.build(alternative.build());
+            parts.build(alternative.build(), view.day());
             parts.number("price_less_worth", alternative.priceLessWorth());
             parts.strings("reasons", alternative.sentences());
             out.writeEndObject();

@@ -45,6 +45,7 @@ public final class QuoteText {
         page.text(Ink.HEAD, "%s: %s, %s".formatted(view.request(),
                 view.machines() == 1 ? "1 machine" : view.machines() + " machines", view.objective()));
         addStatus();
+        view.day().warnings().forEach(warning -> page.text(Ink.FAIR, warning.toString()));
         if (!view.alternatives().isEmpty()) {
             addRanking();
             addBest(view.alternatives().get(0));

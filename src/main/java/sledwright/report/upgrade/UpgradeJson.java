@@ -35,6 +35,7 @@ public final class UpgradeJson {
         parts.number("labour", view.upgrade().map(UpgradeView.Done::labour));
         parts.number("licence", view.upgrade().map(UpgradeView.Done::licence));
         parts.number("credit", view.upgrade().map(UpgradeView.Done::credit));
+        parts.day(view.day());
         parts.violations("breaches", view.breaches());
         parts.violations("misses", view.misses());
         out.writeArrayFieldStart("figures");
@@ -52,7 +53,7 @@ public final class UpgradeJson {
         out.writeFieldName("build");
         if (view.upgrade().isPresent()) {
             out.writeStartObject();
-            parts.build(view.upgrade().get().build());
+            parts.build(view.upgrade().get().build(), view.day());
             out.writeEndObject();
         } else {
             out.writeNull();
@@ -71,7 +72,7 @@ public final class UpgradeJson {
             out.writeNumberField("credit", whole.credit());
             parts.number("extra", whole.extra());
             out.writeBooleanField("cheaper", whole.isCheaper());
-            parts.build(whole.build());
+            parts.build(whole.build(), view.day());
             out.writeEndObject();
         } else {
             out.writeNull();

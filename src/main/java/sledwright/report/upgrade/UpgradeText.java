@@ -46,6 +46,7 @@ public final class UpgradeText {
         Optional<Bought> cheaper = view.whole().filter(Bought::isCheaper);
         cheaper.ifPresent(whole -> page.text(Ink.GOOD, whole()));
         addStatus(cheaper.isPresent());
+        view.day().warnings().forEach(warning -> page.text(Ink.FAIR, warning.toString()));
         view.upgrade().ifPresent(done -> page.text(spend(done)));
         if (cheaper.isEmpty()) {
             page.text(whole());

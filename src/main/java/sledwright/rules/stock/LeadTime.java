@@ -1,7 +1,7 @@
 package sledwright.rules.stock;
 
-import java.util.OptionalInt;
 import java.util.Set;
+import sledwright.domain.DeliverBy;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.rules.LotRule;
@@ -18,17 +18,17 @@ public final class LeadTime extends LotRule {
     }
 
     public static boolean allows(Lot lot, Limits limits) {
-        return limits.leadDays().isEmpty() || lot.leadDays() <= limits.leadDays().getAsInt();
+        return limits.mostDays().isEmpty() || lot.leadDays() <= limits.mostDays().getAsInt();
     }
 
     @Override
     public Set<String> answersTo() {
-        return Set.of("limit.lead_days");
+        return Set.of("limit.lead_days", "limit.by");
     }
 
     @Override
     public Limits settled(Limits limits) {
-        return limits.withLeadDays(OptionalInt.empty());
+        return limits.waiting();
     }
 
     @Override
@@ -38,6 +38,11 @@ public final class LeadTime extends LotRule {
 
     @Override
     protected Violation breach(Lot lot, Limits limits) {
+        if (limits.by().filter(by -> by.days() < lot.leadDays()).isPresent()) {
+            DeliverBy by = limits.by().get();
+            return broken(lot.sku(), "Lot %s of %s arrives on %s; the request allows %s.", lot.lot(), lot.sku(),
+                    by.arrival(lot.leadDays()), by.day());
+        }
         return broken(lot.sku(), "Lot %s of %s arrives in %s; the request allows %s.", lot.lot(), lot.sku(),
                 Numbers.counted(lot.leadDays(), "day"), limits.leadDays().getAsInt());
     }

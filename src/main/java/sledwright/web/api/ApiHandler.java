@@ -71,6 +71,7 @@ public final class ApiHandler extends Handler.Abstract.NonBlocking {
         requireMethod(request, "POST", HttpMethod.POST);
         QueryOptions options = QueryOptions.of(query(request), inquiry.keys());
         Terms terms = Terms.within(options.time(inquiry.seconds())).withSeed(options.seed());
+        options.today();
         String type = request.getHeaders().get(HttpHeader.CONTENT_TYPE);
         // Refused before anything is read.
         RequestBody.of(type, new byte[] {'{', '}'});
@@ -82,7 +83,8 @@ public final class ApiHandler extends Handler.Abstract.NonBlocking {
     }
 
     private String answer(Inquiry inquiry, Source source, QueryOptions options, Terms terms) {
-        return sound(inquiry.asking().ask(desk.get(), source, options, terms));
+        Desk asked = options.today().map(day -> desk.get().by(() -> day)).orElseGet(desk::get);
+        return sound(inquiry.asking().ask(asked, source, options, terms));
     }
 
     private static String sound(Reply<String> reply) {

@@ -3,6 +3,7 @@ package sledwright.web.api;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import sledwright.desk.CheckQuestion;
 import sledwright.desk.CompareQuestion;
@@ -13,6 +14,7 @@ import sledwright.desk.Reply;
 import sledwright.desk.RestockQuestion;
 import sledwright.desk.Terms;
 import sledwright.desk.UpgradeQuestion;
+import sledwright.desk.view.AnswerDay;
 import sledwright.desk.view.Audience;
 import sledwright.desk.view.CompareAnswer;
 import sledwright.desk.view.ForCustomers;
@@ -53,15 +55,20 @@ public record Inquiry(String name, String words, String kind, List<OptionKey> ke
     private static final OptionKey FOR = OptionKey.text("for",
             "Whom the answer is for: the customer has no supplier, lot, cost, margin or stock count, the shop has all. Otherwise shop.");
 
+    private static final OptionKey TODAY = OptionKey.text("today",
+            "Answer as on this day, such as 2026-11-18: dates of delivery, how long an offer holds, how old prices are.");
+    private static final OptionKey STALE = OptionKey.flag("stale-prices",
+            "Give a customer prices that are older than the shop's stale_after_days, too.");
+
     /** All of them. */
     public static final List<Inquiry> ALL = List.of(
             new Inquiry("quote", "Ranked builds, the best first.", "quote", taking(
-                    OptionKey.texts("why-not", "Say why this part is not in the best build. May stand several times."), FOR,
+                    OptionKey.texts("why-not", "Say why this part is not in the best build. May stand several times."), FOR, STALE,
                     OptionKey.flag("steps", "Say what more or less of each requirement costs, and at which prices of its parts the best"
                             + " build stays the best.")), SECONDS, false, Inquiry::quote),
             new Inquiry("check", "Every rule that a build breaks.", "build", taking(), SECONDS, false, (desk, source, options, terms) ->
                     desk.check(source, new CheckQuestion(options.texts("set"))).map(CheckJson::of)),
-            new Inquiry("compare", "What money buys.", "quote", taking(FOR,
+            new Inquiry("compare", "What money buys.", "quote", taking(FOR, STALE,
                     OptionKey.texts("figure", "Compare this figure. May stand several times; otherwise all."),
                     OptionKey.texts("over", "Weigh this cost: price, or total, which needs energy. May stand several times."),
                     OptionKey.texts("platform", "Compare builds on this platform. May stand several times."),
@@ -70,10 +77,10 @@ public record Inquiry(String name, String words, String kind, List<OptionKey> ke
                     OptionKey.text("years", "Years of energy in the total cost."),
                     OptionKey.text("price-per-kwh", "What a kWh costs."),
                     OptionKey.text("duty", "Mean share of the load, from 0 to 1.")), SECONDS, false, Inquiry::compare),
-            new Inquiry("order", "Several lines of machines from one stock.", "order", taking(FOR), SECONDS, true,
+            new Inquiry("order", "Several lines of machines from one stock.", "order", taking(FOR, STALE), SECONDS, true,
                     Inquiry::order),
-            new Inquiry("upgrade", "The least to spend so that a machine which stands reaches a target.", "upgrade", taking(FOR), SECONDS,
-                    false, Inquiry::upgrade),
+            new Inquiry("upgrade", "The least to spend so that a machine which stands reaches a target.", "upgrade", taking(FOR, STALE),
+                    SECONDS, false, Inquiry::upgrade),
             new Inquiry("restock", "What to buy for expected orders.", "restock", taking(
                     OptionKey.flag("levels", "Say for each part that is used at how many units to buy again.")), RESTOCK_SECONDS, true,
                     (desk, source, options, terms) -> desk
@@ -81,7 +88,7 @@ public record Inquiry(String name, String words, String kind, List<OptionKey> ke
                             .map(RestockJson::of)));
 
     private static List<OptionKey> taking(OptionKey... own) {
-        return Stream.concat(Stream.of(own), Stream.of(SET, SEED, TIME_LIMIT)).toList();
+        return Stream.concat(Stream.of(own), Stream.of(SET, SEED, TIME_LIMIT, TODAY)).toList();
     }
 
     private static Audience audience(QueryOptions options) {
@@ -90,35 +97,43 @@ public record Inquiry(String name, String words, String kind, List<OptionKey> ke
                 .orElseThrow(() -> RefusedException.of(400, "for", word, "must be customer or shop"));
     }
 
+    /** What is shown of an answer; stale prices are no customer's unless that is asked for. */
+    private static <V> V shown(V view, AnswerDay day, UnaryOperator<V> forCustomers, QueryOptions options) {
+        if (audience(options) == Audience.SHOP) {
+            return view;
+        }
+        if (day.stale() && !options.flag("stale-prices")) {
+            throw RefusedException.of(409, "for", "customer", day.refusal());
+        }
+        return forCustomers.apply(view);
+    }
+
     private static Reply<String> quote(Desk desk, Source source, QueryOptions options, Terms terms) {
         boolean shop = audience(options) == Audience.SHOP;
         if (!shop && (options.flag("steps") || !options.texts("why-not").isEmpty())) {
             throw RefusedException.of(400, options.flag("steps") ? "steps" : "why-not", "", "is not for the customer's eyes");
         }
         return desk.quote(source, new QuoteQuestion(options.texts("set"), options.texts("why-not"), options.flag("steps")), terms)
-                .map(QuoteAnswer::view).map(view -> QuoteJson.of(shop ? view : ForCustomers.of(view)));
+                .map(QuoteAnswer::view).map(view -> QuoteJson.of(shown(view, view.day(), ForCustomers::of, options)));
     }
 
     private static Reply<String> order(Desk desk, Source source, QueryOptions options, Terms terms) {
-        boolean shop = audience(options) == Audience.SHOP;
         return desk.order(source, new OrderQuestion(options.texts("set")), terms)
-                .map(view -> OrderJson.of(shop ? view : ForCustomers.of(view)));
+                .map(view -> OrderJson.of(shown(view, view.day(), ForCustomers::of, options)));
     }
 
     private static Reply<String> upgrade(Desk desk, Source source, QueryOptions options, Terms terms) {
-        boolean shop = audience(options) == Audience.SHOP;
         return desk.upgrade(source, new UpgradeQuestion(options.texts("set")), terms)
-                .map(view -> UpgradeJson.of(shop ? view : ForCustomers.of(view)));
+                .map(view -> UpgradeJson.of(shown(view, view.day(), ForCustomers::of, options)));
     }
 
     private static Reply<String> compare(Desk desk, Source source, QueryOptions options, Terms terms) {
-        boolean shop = audience(options) == Audience.SHOP;
         List<String> sets = new ArrayList<>(options.texts("set"));
         options.text("years").ifPresent(given -> sets.add("energy.years=" + given));
         options.text("price-per-kwh").ifPresent(given -> sets.add("energy.price_per_kwh=" + given));
         options.text("duty").ifPresent(given -> sets.add("energy.duty=" + given));
         return desk.compare(source, new CompareQuestion(sets, options.texts("figure"), options.texts("over"), options.texts("platform"),
                 options.flag("by-platform"), options.figure("together")), terms).map(CompareAnswer::view)
-                .map(view -> CompareJson.of(shop ? view : ForCustomers.of(view)));
+                .map(view -> CompareJson.of(shown(view, view.day(), ForCustomers::of, options)));
     }
 }

@@ -1,6 +1,8 @@
 package sledwright.web.api;
 
 import java.time.Duration;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -94,6 +96,17 @@ final class QueryOptions {
             throw RefusedException.of(400, "seed", text("seed").orElse(""), "must be a whole number");
         }
         return (long) seed;
+    }
+
+    /** The day to answer as on; empty: today. */
+    Optional<LocalDate> today() {
+        return text("today").map(day -> {
+            try {
+                return LocalDate.parse(day);
+            } catch (DateTimeParseException noDay) {
+                throw RefusedException.of(400, "today", day, "must be a date, such as 2026-11-18");
+            }
+        });
     }
 
     /** @param otherwise seconds where none are asked for */

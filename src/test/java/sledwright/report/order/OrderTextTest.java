@@ -3,9 +3,11 @@ package sledwright.report.order;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import sledwright.desk.view.AnswerDay;
 import sledwright.desk.view.OrderView;
 import sledwright.desk.view.OrderView.Cause;
 import sledwright.desk.view.OrderView.Cost;
@@ -27,6 +29,8 @@ class OrderTextTest {
         return new BigDecimal(text);
     }
 
+    private static final AnswerDay DAY = new AnswerDay(LocalDate.EPOCH, LocalDate.EPOCH, Optional.empty(), false, List.of());
+
     private static String text(OrderStatus status, int missing, String charge, Optional<BigDecimal> bound, Optional<BigDecimal> gap, Optional<Shortage> shortage) {
         return text(status, End.TIME, missing, charge, bound, gap, shortage);
     }
@@ -35,7 +39,7 @@ class OrderTextTest {
         Filled line = new Filled("web", 3, missing, 1, false, amount("100.00"), List.of(), Optional.empty());
         Housed frame = new Housed(1, "FRAME", "frame of one bay", 1, "FEED", 2, List.of(new Sled(1, "web", 1, 1, 250.5)), amount("12.00"), List.of());
         OrderView view = new OrderView("order", "EUR", status, 3, Optional.of(amount("100.00").add(amount(charge))), amount(charge), amount("0"), bound, gap, ended, COST,
-                List.of(line), List.of(frame), List.of(), List.of(), List.of(new Scarce("M32", amount("14.20"))), shortage);
+                List.of(line), List.of(frame), List.of(), List.of(), List.of(new Scarce("M32", amount("14.20"))), shortage, DAY);
         return OrderText.of(view, Screen.PLAIN).replaceAll("\\s+", " ");
     }
 

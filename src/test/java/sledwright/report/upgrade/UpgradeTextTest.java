@@ -62,7 +62,7 @@ class UpgradeTextTest {
         BigDecimal none = BigDecimal.ZERO;
         UpgradeView.Done pulled = new UpgradeView.Done(true, new BigDecimal("-4.00"), none, none, none, new BigDecimal("4.00"), done.build(), done.work());
         UpgradeView credited = new UpgradeView(one.request(), 1, one.currency(), one.status(), one.bound(), one.breaches(), one.misses(), one.figures(),
-                Optional.of(pulled), one.whole(), one.doubts(), one.wholeDoubts(), one.explanation());
+                Optional.of(pulled), one.whole(), one.doubts(), one.wholeDoubts(), one.explanation(), one.day());
         assertThat(UpgradeText.of(credited, Screen.PLAIN)).contains("to spend: -4.00 EUR (less 4.00 for what is pulled)");
         assertThat(UpgradeText.of(one, Screen.PLAIN)).containsPattern("to spend: [0-9.]+ EUR \\(parts [0-9.]+ \\+ labour [0-9.]+");
     }
@@ -76,7 +76,7 @@ class UpgradeTextTest {
         UpgradeView.Done shared = new UpgradeView.Done(true, done.spend(), done.parts(), done.labour(), done.licence(), done.credit(), done.build(),
                 List.of(new UpgradeView.Work(2, steps), new UpgradeView.Work(1, steps)));
         UpgradeView three = new UpgradeView(one.request(), 3, one.currency(), one.status(), one.bound(), one.breaches(), one.misses(), one.figures(),
-                Optional.of(shared), one.whole(), one.doubts(), one.wholeDoubts(), one.explanation());
+                Optional.of(shared), one.whole(), one.doubts(), one.wholeDoubts(), one.explanation(), one.day());
         assertThat(UpgradeText.of(three, Screen.PLAIN)).contains("At the bench, each of 2 machines", "At the bench, each of 1 machine\n");
         assertThat(UpgradeText.of(one, Screen.PLAIN)).contains("At the bench\n");
     }

@@ -14,7 +14,7 @@ import sledwright.rules.Rulebook;
 public record Pool(OptionalInt leadDays, Set<Condition> conditions) {
 
     public static Pool of(Limits limits) {
-        return new Pool(limits.leadDays(), limits.conditions());
+        return new Pool(limits.mostDays(), limits.conditions());
     }
 
     /** Lots that both accept; empty where there can be none. */
