@@ -8,6 +8,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import sledwright.desk.Desk;
 import sledwright.desk.QuoteQuestion;
 import sledwright.desk.view.Audience;
 import sledwright.desk.view.ForCustomers;
@@ -51,6 +52,15 @@ final class QuoteCommand implements Callable<Integer> {
             + " the best build stays the best.")
     private boolean steps;
 
+    @Option(names = "--batch", paramLabel = "FILE",
+            description = "Answer every line of FILE, each a request as JSON, from the catalogue of --catalog: one line of JSON for each"
+                    + " on standard output, in their order. -: standard input.")
+    private Path batch;
+
+    @Option(names = "--skip", paramLabel = "N", defaultValue = "0",
+            description = "With --batch: pass over the first N lines, as where a batch was broken off. Default: ${DEFAULT-VALUE}.")
+    private int skip;
+
     @Mixin
     private Readership readership;
 
@@ -63,6 +73,35 @@ final class QuoteCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        return batch == null ? one() : all();
+    }
+
+    /** Every line of a file; what is wrong with one is its answer, and the run tells of it in the end. */
+    private int all() {
+        if (file != null || skip < 0) {
+            throw new UsageException(skip < 0 ? "--skip must be at least 0."
+                    : "name one file, not %s and --batch %s".formatted(file, batch));
+        }
+        shared.requireNoResult("--batch writes JSON to standard output; leave --format and --output out.");
+        Audience audience = readership.of(Format.JSON);
+        requireFitting(audience);
+        Desk desk = shared.keptDesk(terminal);
+        QuoteQuestion question = new QuoteQuestion(sets, whyNot, steps);
+        int faulty = new Batch(terminal, request -> desk.quote(request, question, shared.terms())
+                .map(answer -> {
+                    readership.refusal(answer.view().day(), audience).ifPresent(refusal -> {
+                        throw new UsageException(refusal);
+                    });
+                    return QuoteJson.of(seenBy(audience, answer));
+                })).run(batch, skip);
+        return faulty == 0 ? ExitCode.DONE : ExitCode.INPUT_FAULT;
+    }
+
+    private static QuoteView seenBy(Audience audience, QuoteAnswer answer) {
+        return audience == Audience.SHOP ? answer.view() : ForCustomers.of(answer.view());
+    }
+
+    private int one() {
         Output output = shared.output(terminal, Format.HTML, Format.PDF);
         Audience audience = readership.of(shared.format());
         requireFitting(audience);
@@ -71,7 +110,7 @@ final class QuoteCommand implements Callable<Integer> {
         if (readership.refuses(answer.view().day(), audience, terminal)) {
             return ExitCode.NO_VALID_BUILD;
         }
-        QuoteView view = audience == Audience.SHOP ? answer.view() : ForCustomers.of(answer.view());
+        QuoteView view = seenBy(audience, answer);
         output.write(Renderings.of(screen -> QuoteText.of(view, screen), () -> QuoteJson.of(view), () -> QuoteCsv.of(view))
                 .and(Format.HTML, () -> OfferPage.html(Offer.of(answer), audience))
                 .andBytes(Format.PDF, () -> OfferPage.pdf(Offer.of(answer), audience)));

@@ -1,6 +1,7 @@
 package sledwright.cli;
 
 import java.util.EnumSet;
+import java.util.Optional;
 import java.util.Set;
 import picocli.CommandLine.Option;
 import sledwright.desk.view.AnswerDay;
@@ -33,11 +34,15 @@ final class Readership {
 
     /** Whether a customer must not have the answer, for its prices are stale; says so. */
     boolean refuses(AnswerDay day, Audience reads, Terminal terminal) {
-        if (reads == Audience.SHOP || !day.stale() || stalePrices) {
-            return false;
-        }
-        terminal.err().println("no answer for the customer: " + day.refusal()
+        Optional<String> refusal = refusal(day, reads);
+        refusal.ifPresent(terminal.err()::println);
+        return refusal.isPresent();
+    }
+
+    /** Why a customer must not have the answer. */
+    Optional<String> refusal(AnswerDay day, Audience reads) {
+        return reads == Audience.SHOP || !day.stale() || stalePrices ? Optional.empty()
+                : Optional.of("no answer for the customer: " + day.refusal()
                 + ".\nMaybe bring the catalogue up to date, or allow them with --stale-prices.");
-        return true;
     }
 }

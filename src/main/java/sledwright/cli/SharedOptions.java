@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -70,9 +71,25 @@ final class SharedOptions {
         return Optional.ofNullable(catalog);
     }
 
+    /** @throws UsageException when the form or the place of a result is named; as JSON it may be said to be */
+    void requireNoResult(String otherwise) {
+        if (output != null || format != Format.TEXT && format != Format.JSON) {
+            throw new UsageException(otherwise);
+        }
+    }
+
     /** Where the question is asked: at the catalogue that the option names, else at that of the request. */
     Desk desk(Terminal terminal) {
-        return (catalog == null ? Desk.open() : Desk.at(catalog)).by(today == null ? terminal.clock() : () -> today);
+        return (catalog == null ? Desk.open() : Desk.at(catalog)).by(clock(terminal));
+    }
+
+    /** Where many questions are asked: at the catalogue that the option names, which is read once. */
+    Desk keptDesk(Terminal terminal) {
+        return Replies.answer(Desk.keeping(folder(null, "--catalog"))).by(clock(terminal));
+    }
+
+    private Supplier<LocalDate> clock(Terminal terminal) {
+        return today == null ? terminal.clock() : () -> today;
     }
 
     /** On what terms it is answered. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import sledwright.catalog.CatalogReader;
 import sledwright.catalog.CatalogSource;
 import sledwright.desk.view.CheckView;
 import sledwright.desk.view.CompareAnswer;
@@ -65,6 +66,11 @@ public final class Desk {
     /** The same desk with another clock, which tells it the day of each answer. */
     public Desk by(Supplier<LocalDate> other) {
         return new Desk(given, known, other);
+    }
+
+    /** A desk that answers from one folder as it is now, whatever requests name, and keeps what it learns of it. */
+    public static Reply<Desk> keeping(Path folder) {
+        return sound(() -> of(CatalogReader.read(folder)));
     }
 
     /** Ranked builds for a request of kind {@code quote}, with what explains them. */

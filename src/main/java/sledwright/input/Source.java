@@ -60,6 +60,15 @@ public final class Source {
         return new Source(name, file, Optional.of(read.clone()), plainName, hasLines);
     }
 
+    /**
+     * Bytes of JSON that came from elsewhere.
+     *
+     * @throws FaultsException when they are not JSON
+     */
+    public static Source ofJson(String name, byte[] json) {
+        return of(name, JsonText.asYaml(name, json));
+    }
+
     /** A text that nobody wrote down, such as what all is said beside; it has no lines that could be looked up. */
     public static Source unwritten(String name, String text) {
         return new Source(name, Optional.empty(), Optional.of(text.getBytes(StandardCharsets.UTF_8)), UNNAMED, false);

@@ -8,9 +8,12 @@ import com.fasterxml.jackson.core.util.Separators;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.regex.Pattern;
 
 /** Documents in JSON; docs/json.md describes every key. Money has the currency's digits, figures have no trailing zeros. */
 public final class Json {
+
+    private static final Pattern LINE_FEEDS = Pattern.compile("\n *");
 
     private Json() {
     }
@@ -39,4 +42,8 @@ public final class Json {
         return text.append('\n').toString();
     }
 
+    /** The same document on one line. No text of it holds a line feed: there they are written as two letters. */
+    public static String onOneLine(String document) {
+        return LINE_FEEDS.matcher(document.strip()).replaceAll("") + "\n";
+    }
 }

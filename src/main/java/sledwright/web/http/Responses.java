@@ -7,6 +7,7 @@ import org.eclipse.jetty.http.HttpMethod;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
+import sledwright.report.text.FaultsJson;
 
 /** Whole answers. */
 public final class Responses {

@@ -1,10 +1,9 @@
-package sledwright.web.http;
+package sledwright.report.text;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
 import sledwright.input.Fault;
-import sledwright.report.text.Json;
 
 /** What is wrong, as JSON. */
 public final class FaultsJson {
