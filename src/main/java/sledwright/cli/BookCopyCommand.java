@@ -50,7 +50,7 @@ final class BookCopyCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        Signature by = options.signature(terminal);
+        Signature by = options.signature(terminal, shared);
         try (Book book = options.open(terminal)) {
             SavedQuote old = book.find(number, by);
             Asked asked = book.asked(old).with(sets, shared.catalog());

@@ -37,7 +37,7 @@ final class BookHistoryCommand implements Callable<Integer> {
     public Integer call() {
         Output output = shared.output(terminal);
         try (Book book = options.open(terminal)) {
-            Signature by = options.signature(terminal);
+            Signature by = options.signature(terminal, shared);
             SavedQuote quote = book.find(number, by);
             List<HistoryEntry> entries = book.history(number, by);
             output.write(Renderings.of(screen -> BookText.history(quote, entries, screen), () -> BookJson.history(quote, entries),

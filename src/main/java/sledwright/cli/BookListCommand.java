@@ -37,10 +37,10 @@ final class BookListCommand implements Callable<Integer> {
     @Option(names = "--part", paramLabel = "SKU", description = "Quotes that take this part from the shop.")
     private String part;
 
-    @Option(names = "--since", paramLabel = "DAY", converter = BookOptions.Day.class, description = "Quotes of this day and later.")
+    @Option(names = "--since", paramLabel = "DAY", converter = Word.OfDay.class, description = "Quotes of this day and later.")
     private LocalDate since;
 
-    @Option(names = "--until", paramLabel = "DAY", converter = BookOptions.Day.class, description = "Quotes of this day and earlier.")
+    @Option(names = "--until", paramLabel = "DAY", converter = Word.OfDay.class, description = "Quotes of this day and earlier.")
     private LocalDate until;
 
     @Mixin
@@ -59,7 +59,7 @@ final class BookListCommand implements Callable<Integer> {
         try (Book book = options.open(terminal)) {
             List<SavedQuote> found = book.find(new BookSearch(Optional.ofNullable(customer), Optional.ofNullable(state),
                     Optional.ofNullable(words), Optional.ofNullable(part), Optional.ofNullable(since), Optional.ofNullable(until)),
-                    options.signature(terminal));
+                    options.signature(terminal, shared));
             output.write(Renderings.of(screen -> BookText.of(found, screen), () -> BookJson.of(found), () -> BookCsv.of(found)));
             return ExitCode.DONE;
         }

@@ -2,9 +2,7 @@ package sledwright.cli;
 
 import java.time.Clock;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.ZoneOffset;
-import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import java.util.stream.Stream;
 import picocli.CommandLine.ITypeConverter;
@@ -17,19 +15,6 @@ import sledwright.book.store.BookPlace;
 
 /** Which book, and who writes into it on which day. */
 final class BookOptions {
-
-    /** Reads a day in the form of ISO 8601. */
-    static final class Day implements ITypeConverter<LocalDate> {
-
-        @Override
-        public LocalDate convert(String given) {
-            try {
-                return LocalDate.parse(given);
-            } catch (DateTimeParseException noDay) {
-                throw new TypeConversionException("'%s' must be a day such as 2026-03-31".formatted(given));
-            }
-        }
-    }
 
     /** Reads the number of a quote. */
     static final class Number implements ITypeConverter<QuoteNumber> {
@@ -48,9 +33,6 @@ final class BookOptions {
     @Option(names = "--by", paramLabel = "NAME", description = "Who does it. Default: the name under which you are logged in.")
     private String who;
 
-    @Option(names = "--today", paramLabel = "DAY", converter = Day.class, description = "The day that counts as today, such as 2026-03-31.")
-    private LocalDate today;
-
     /** The book, made where there is none. */
     Book open(Terminal terminal) {
         BookPlace where = place == null ? BookPlace.usual(terminal.environment()) : BookPlace.named(place).orElseThrow(() ->
@@ -59,11 +41,11 @@ final class BookOptions {
     }
 
     /** Who does something, and when: now, or at the beginning of the day that is said to be today. */
-    Signature signature(Terminal terminal) {
+    Signature signature(Terminal terminal, SharedOptions shared) {
         String name = Stream.of(Optional.ofNullable(who), Optional.ofNullable(terminal.environment().get("USER")),
                 Optional.ofNullable(terminal.environment().get("LOGNAME")), Optional.of(System.getProperty("user.name")))
                 .flatMap(Optional::stream).filter(given -> !given.isBlank()).findFirst().orElse("unknown");
-        Instant at = today == null ? Instant.now(Clock.systemUTC()) : today.atStartOfDay().toInstant(ZoneOffset.UTC);
-        return new Signature(name.strip(), at, today == null ? LocalDate.now() : today);
+        Instant at = shared.today().map(day -> day.atStartOfDay().toInstant(ZoneOffset.UTC)).orElseGet(() -> Instant.now(Clock.systemUTC()));
+        return new Signature(name.strip(), at, shared.today().orElseGet(terminal.clock()));
     }
 }

@@ -55,7 +55,7 @@ final class BookSaveCommand implements Callable<Integer> {
     public Integer call() {
         Output output = shared.output(terminal);
         Source source = shared.request(file, "quote", sets, terminal);
-        Signature by = options.signature(terminal);
+        Signature by = options.signature(terminal, shared);
         try (Book book = options.open(terminal)) {
             Answered answered = Replies.answer(Answering.answer(source, sets, shared.catalog(), shared.terms()));
             SavedQuote saved = book.save(answered, QuotePapers.of(answered.answer()), customer, note, by);

@@ -42,7 +42,7 @@ final class BookShowCommand implements Callable<Integer> {
     public Integer call() {
         Output output = shared.output(terminal, Format.HTML, Format.PDF);
         try (Book book = options.open(terminal)) {
-            SavedQuote quote = book.find(number, options.signature(terminal));
+            SavedQuote quote = book.find(number, options.signature(terminal, shared));
             String name = QuotePapers.name(shared.format().toString(), readership.of(shared.format()));
             byte[] paper = book.paper(quote, version == null ? quote.version() : version, name);
             output.write(Renderings.asKept(shared.format(), paper));

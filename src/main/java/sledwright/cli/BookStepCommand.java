@@ -62,7 +62,7 @@ final class BookStepCommand implements Callable<Integer> {
     public Integer call() {
         Output output = shared.output(terminal);
         try (Book book = options.open(terminal)) {
-            SavedQuote quote = book.step(number, step, Optional.ofNullable(choice), reason, options.signature(terminal));
+            SavedQuote quote = book.step(number, step, Optional.ofNullable(choice), reason, options.signature(terminal, shared));
             output.write(Renderings.of(screen -> BookText.after(quote, screen), () -> BookJson.of(quote),
                     () -> BookCsv.of(List.of(quote))));
             return ExitCode.DONE;

@@ -88,6 +88,11 @@ final class SharedOptions {
         return Replies.answer(Desk.keeping(folder(null, "--catalog"))).by(clock(terminal));
     }
 
+    /** The day that counts as today, where the option names one. */
+    Optional<LocalDate> today() {
+        return Optional.ofNullable(today);
+    }
+
     private Supplier<LocalDate> clock(Terminal terminal) {
         return today == null ? terminal.clock() : () -> today;
     }
