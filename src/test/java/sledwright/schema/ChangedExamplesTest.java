@@ -36,7 +36,7 @@ class ChangedExamplesTest {
             Format.ORDER, "lines\\.name added.*|" + EQUIPMENT,
             Format.RESTOCK, "depreciation\\.\\w+ .*|supply .*|" + EQUIPMENT,
             Format.UPGRADE, "build\\.processors?\\b.*|" + EQUIPMENT,
-            Format.MAPPING, "columns\\.sku .*|(as|constants|columns\\.\\w+|constants\\.\\w+) added.*|dates .*|decimal .*");
+            Format.MAPPING, "columns\\.sku .*|(as|breaks|replaces|constants|columns\\.\\w+|constants\\.\\w+) added.*|dates .*|decimal .*");
 
     /** Readers pass over an item without value, and over a key without value that only others would need; an editor had better show both, and a number for a name. */
     private static final Pattern OF_SCHEMAS_ALONE =

@@ -14,6 +14,8 @@ import sledwright.catalog.CatalogReader;
 import sledwright.catalog.CatalogTable;
 import sledwright.catalog.PlacedCatalog;
 import sledwright.catalog.TableRows;
+import sledwright.catalog.intake.Mapping.Whole;
+import sledwright.domain.SupplierNames;
 import sledwright.input.CsvTable;
 import sledwright.input.Fault;
 import sledwright.input.Faults;
@@ -66,7 +68,24 @@ public record CatalogImport(StandingTable standing, List<Change> changes, int un
         StandingTable standing = StandingTable.of(folder, table, faults);
         List<MergedRow> ours = standing.bytes().isPresent() ? ours(folder, table, faults) : List.of();
         faults.throwIfAny();
-        return sound(standing, ours, delivery.orElseThrow());
+        Optional<Whole> whole = columns.get().replaces();
+        Optional<Place> nameless = whole.isPresent() ? delivery.orElseThrow().nameless() : Optional.empty();
+        CatalogImport made = sound(standing, ours, delivery.orElseThrow(), whole.filter(kind -> nameless.isEmpty())
+                .map(kind -> new Replacement(kind, suppliers(folder), Place.of(list.name()), delivery.get().read())));
+        return nameless.map(row -> made.warning(row,
+                "does not say its sku and lot, so nothing that the list leaves out is taken as sold out")).orElse(made);
+    }
+
+    /** What the shop calls its suppliers; as they are written where the catalogue as it stands has faults. */
+    private static SupplierNames suppliers(Path folder) {
+        return CatalogReader.readWith(folder, Map.of(), new Faults()).map(made -> made.catalog().suppliers())
+                .orElse(SupplierNames.AS_WRITTEN);
+    }
+
+    private CatalogImport warning(Place place, String message) {
+        List<Fault> more = new ArrayList<>(List.of(new Fault(place, message)));
+        more.addAll(warnings);
+        return new CatalogImport(standing, changes, unchanged, refused, more, text);
     }
 
     private static List<MergedRow> ours(Path folder, CatalogTable table, Faults faults) {
@@ -75,12 +94,15 @@ public record CatalogImport(StandingTable standing, List<Change> changes, int un
     }
 
     /** Takes rows out until no fault of the whole catalogue stands in a row of the list. */
-    private static CatalogImport sound(StandingTable standing, List<MergedRow> ours, Delivery delivery) {
+    private static CatalogImport sound(StandingTable standing, List<MergedRow> ours, Delivery delivery,
+            Optional<Replacement> replacement) {
         CatalogTable table = standing.table();
         List<Incoming> taken = delivery.rows();
         List<Fault> refused = new ArrayList<>(delivery.refused());
         for (int round = 0; ; round++) {
-            TableMerge merge = TableMerge.of(table, ours, taken);
+            List<Incoming> now = taken;
+            TableMerge laid = TableMerge.of(table, ours, taken);
+            TableMerge merge = replacement.map(whole -> whole.in(laid, now)).orElse(laid);
             Faults faults = new Faults();
             List<MergedRow> rows = merge.rows().stream().map(row -> row.with(faults)).toList();
             Optional<PlacedCatalog> made = CatalogReader.readWith(standing.folder(), Map.of(table, new TableRows(rows, true)), faults);
@@ -94,7 +116,8 @@ public record CatalogImport(StandingTable standing, List<Change> changes, int un
             Map<Place, List<Fault>> blamed = faults.all().stream()
                     .collect(Collectors.groupingBy(fault -> new Place(fault.file(), fault.line())));
             List<Incoming> wrong = taken.stream().filter(row -> blamed.containsKey(row.place())).toList();
-            wrong.forEach(row -> refused.addAll(blamed.get(row.place())));
+            wrong.stream().map(Incoming::place).distinct()
+                    .forEach(place -> blamed.get(place).stream().distinct().forEach(refused::add));
             if (wrong.isEmpty() || round == MOST_ROUNDS) {
                 refused.addAll(wrong.isEmpty() ? faults.all() : List.of());
                 throw new FaultsException(refused);

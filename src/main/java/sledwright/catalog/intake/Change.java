@@ -7,11 +7,29 @@ import sledwright.input.Place;
  * What an import does to one row of a table.
  *
  * @param key   what tells the row from others
- * @param added whether the row is new; else it is changed
- * @param edits the columns that change; of a new row, all that it has
- * @param place where the supplier's list says so
+ * @param edits the columns that change; of a new row all that it has, of one that goes all that it had
+ * @param place where the supplier's list says so; the whole list where it says so by leaving the row out
  */
-public record Change(List<String> key, boolean added, List<Edit> edits, Place place) {
+public record Change(List<String> key, Kind kind, List<Edit> edits, Place place) {
+
+    /** What becomes of a row. */
+    public enum Kind {
+        ADDED("added"), CHANGED("changed"),
+        /** The list replaces what stood here and no longer names the lot: none of it is available. */
+        SOLD_OUT("sold out"),
+        /** The list replaces what stood here and names the lot without this price break. */
+        REMOVED("removed");
+
+        private final String label;
+
+        Kind(String label) {
+            this.label = label;
+        }
+
+        public String label() {
+            return label;
+        }
+    }
 
     /** One column; {@code before} is empty where nothing stood there. */
     public record Edit(String column, String before, String after) {

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import sledwright.catalog.CatalogTable;
 import sledwright.catalog.intake.Incoming.Told;
 import sledwright.input.Fault;
@@ -18,12 +19,15 @@ import sledwright.input.Place;
  * A supplier's list in our columns.
  *
  * @param refused why rows are not among {@code rows}
+ * @param read    every row that could be read so far that its key is known, taken or not
+ * @param nameless the first row that does not say its key; empty: all do
  */
-record Delivery(List<Incoming> rows, List<Fault> refused) {
+record Delivery(List<Incoming> rows, List<Fault> refused, List<Incoming> read, Optional<Place> nameless) {
 
     Delivery {
         rows = List.copyOf(rows);
         refused = List.copyOf(refused);
+        read = List.copyOf(read);
     }
 
     /** Empty, with faults, when the sheet has not the headings. */
@@ -63,6 +67,7 @@ record Delivery(List<Incoming> rows, List<Fault> refused) {
         private final CatalogTable table;
         private final int firstRow;
         private final List<Origin> origins;
+        private final Map<Integer, Origin> breaks = new TreeMap<>();
         private final CellReader cells;
         private final Faults refused = new Faults();
 
@@ -71,47 +76,77 @@ record Delivery(List<Incoming> rows, List<Fault> refused) {
             this.table = table;
             firstRow = headings.firstRow();
             origins = mapping.rules().stream().flatMap(rule -> Origin.of(rule, headings).stream()).toList();
+            mapping.breaks().forEach(priced -> Origin.of(priced.price(), headings).ifPresent(origin -> breaks.put(priced.from(), origin)));
             cells = new CellReader(table, mapping, grid);
         }
 
         Delivery delivery() {
             List<Incoming> rows = new ArrayList<>();
+            List<Incoming> named = new ArrayList<>();
+            Place nameless = null;
             Map<List<String>, Place> seen = new HashMap<>();
             for (Grid.Row row : grid.rows().subList(Math.min(firstRow, grid.rows().size()), grid.rows().size())) {
                 int before = refused.size();
-                Incoming read = read(row);
-                List<String> key = RowKey.of(table, read::text);
-                Place earlier = refused.since(before) ? null : seen.putIfAbsent(key, read.place());
-                if (earlier != null) {
-                    refused.add(read.place(), "%s stands twice, first at line %s".formatted(RowKey.words(table, key), earlier.line()));
+                List<Incoming> read = read(row);
+                for (Incoming each : read) {
+                    List<String> key = RowKey.of(table, each::text);
+                    Place earlier = refused.since(before) ? null : seen.putIfAbsent(key, each.place());
+                    if (earlier != null) {
+                        refused.add(each.place(), "%s stands twice, first at line %s".formatted(RowKey.words(table, key), earlier.line()));
+                    }
+                    boolean knowsKey = table.key().stream().noneMatch(column -> isMissing(column, each.cells()));
+                    if (knowsKey) {
+                        named.add(each);
+                    } else if (nameless == null) {
+                        nameless = each.place();
+                    }
                 }
                 if (!refused.since(before)) {
-                    rows.add(read);
+                    rows.addAll(read);
                 }
             }
-            return new Delivery(rows, refused.all());
+            return new Delivery(rows, refused.all(), named, Optional.ofNullable(nameless));
         }
 
-        private Incoming read(Grid.Row row) {
+        /** What a row of theirs is of ours: a row for each price break that has a price. */
+        private List<Incoming> read(Grid.Row row) {
             Place place = new Place(grid.file(), row.number());
             Map<String, Told> told = new HashMap<>();
-            for (Origin origin : origins) {
-                ColumnRule rule = origin.rule();
-                String address = origin.isConstant() ? "" : origin.letters() + row.number();
-                CellReader.Read read = origin.isConstant() ? CellReader.Read.of(rule.constant())
-                        : cells.read(row.cell(origin.column()), rule);
-                read.problem().ifPresent(problem -> refused.add(place, "%s (cell %s) \"%s\": %s".formatted(rule.column(), address,
-                        Field.shown(read.text()), problem)));
-                if (!read.text().isEmpty()) {
-                    told.put(rule.column(), new Told(read.text(), address));
+            origins.forEach(origin -> tell(origin, row, place, told));
+            List<Incoming> read = new ArrayList<>();
+            breaks.forEach((from, origin) -> {
+                Map<String, Told> priced = new HashMap<>(told);
+                tell(origin, row, place, priced);
+                if (priced.containsKey(origin.rule().column())) {
+                    priced.put("min_quantity", new Told(String.valueOf(from), ""));
+                    read.add(new Incoming(place, priced));
+                }
+            });
+            if (read.isEmpty()) {
+                read.add(new Incoming(place, told));
+                if (!breaks.isEmpty()) {
+                    refused.add(place, "none of the columns of breaks has a price");
                 }
             }
-            for (String column : table.key()) {
-                if (!told.containsKey(column) && table.whenEmpty(column).isEmpty()) {
-                    refused.add(place, column + " is empty");
-                }
+            table.key().stream().filter(column -> isMissing(column, read.get(0).cells()))
+                    .forEach(column -> refused.add(place, column + " is empty"));
+            return read;
+        }
+
+        private boolean isMissing(String column, Map<String, Told> told) {
+            return !told.containsKey(column) && table.whenEmpty(column).isEmpty();
+        }
+
+        private void tell(Origin origin, Grid.Row row, Place place, Map<String, Told> told) {
+            ColumnRule rule = origin.rule();
+            String address = origin.isConstant() ? "" : origin.letters() + row.number();
+            CellReader.Read read = origin.isConstant() ? CellReader.Read.of(rule.constant())
+                    : cells.read(row.cell(origin.column()), rule);
+            read.problem().ifPresent(problem -> refused.add(place, "%s (cell %s) \"%s\": %s".formatted(rule.column(), address,
+                    Field.shown(read.text()), problem)));
+            if (!read.text().isEmpty()) {
+                told.put(rule.column(), new Told(read.text(), address));
             }
-            return new Incoming(place, told);
         }
     }
 }

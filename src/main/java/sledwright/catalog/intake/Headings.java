@@ -32,7 +32,7 @@ record Headings(Map<String, Integer> columns, int firstRow) {
 
     /** Empty, with faults, when a heading is not there or stands twice. */
     static Optional<Headings> find(Grid grid, Mapping mapping, List<String> optional, Faults faults) {
-        List<String> wanted = mapping.rules().stream().flatMap(rule -> rule.heading().stream()).map(Headings::plain).distinct().toList();
+        List<String> wanted = mapping.headings().stream().map(Headings::plain).distinct().toList();
         Optional<HeaderRows> given = mapping.header();
         if (given.isPresent()) {
             List<Grid.Row> rows = grid.rows().stream()

@@ -13,10 +13,14 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import sledwright.catalog.CatalogBounds;
 import sledwright.catalog.CatalogTable;
 import sledwright.catalog.intake.Mapping.HeaderRows;
+import sledwright.catalog.intake.Mapping.PriceBreak;
+import sledwright.catalog.intake.Mapping.Whole;
 import sledwright.input.Bounds;
 import sledwright.input.Faults;
 import sledwright.input.Field;
@@ -85,8 +89,31 @@ public final class MappingReader {
                 addConstant(entry);
             }
         }
+        List<PriceBreak> breaks = breaks(top);
+        Optional<Whole> replaces = top.field("replaces").flatMap(field -> field.word(Whole::named, Whole.LABELS, faults));
+        if (table != CatalogTable.OFFERS) {
+            List.of("breaks", "replaces").stream().filter(top::has)
+                    .forEach(key -> faults.add(top.place(key), "%s is for lists of offers".formatted(key)));
+        }
         top.finish();
-        return new Mapping(sheet, separator, header, decimal, thousands, dates, List.copyOf(rules.values()));
+        return new Mapping(sheet, separator, header, decimal, thousands, dates, List.copyOf(rules.values()), breaks, replaces);
+    }
+
+    /** Prices that have a column for each price break. */
+    private List<PriceBreak> breaks(Section top) {
+        Map<Integer, PriceBreak> breaks = new TreeMap<>();
+        for (Section section : top.sections("breaks")) {
+            int from = section.whole("from", CatalogBounds.MIN_QUANTITY);
+            if (breaks.putIfAbsent(from, new PriceBreak(from, rule("unit_price", section))) != null) {
+                faults.add(section.place("from"), "the price from %s stands twice".formatted(from));
+            }
+        }
+        if (!breaks.isEmpty()) {
+            List.of("unit_price", "min_quantity").stream().filter(rules::containsKey).forEach(column -> faults.add(top.place("breaks"),
+                    "breaks say each price and from how many units on it holds, so %s must not stand under columns or constants"
+                    .formatted(column)));
+        }
+        return List.copyOf(breaks.values());
     }
 
     private void addConstant(Entry entry) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import sledwright.catalog.CatalogTable;
 import sledwright.catalog.intake.CatalogImport;
 import sledwright.catalog.intake.Change;
+import sledwright.catalog.intake.Change.Kind;
 import sledwright.input.Fault;
 
 /**
@@ -25,12 +26,9 @@ public record ImportView(String list, String file, CatalogTable table, List<Chan
                 made.refused(), made.warnings(), written, kept);
     }
 
-    public long added() {
-        return changes.stream().filter(Change::added).count();
-    }
-
-    public long changed() {
-        return changes.size() - added();
+    /** How many rows of the table meet with this. */
+    public long count(Kind kind) {
+        return changes.stream().filter(change -> change.kind() == kind).count();
     }
 
     /** How many rows of the list were refused; one can have several faults. */

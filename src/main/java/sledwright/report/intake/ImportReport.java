@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import sledwright.catalog.intake.Change;
 import sledwright.catalog.intake.Change.Edit;
+import sledwright.catalog.intake.Change.Kind;
 import sledwright.desk.view.ImportView;
 import sledwright.input.Fault;
 import sledwright.report.text.Csv;
@@ -24,10 +25,12 @@ public final class ImportReport {
     public static String text(ImportView view, Screen screen) {
         Page page = new Page(screen);
         page.text(Ink.HEAD, "%s into %s".formatted(view.list(), view.file()));
-        page.text("rows: %s added, %s changed, %s unchanged, %s not taken"
-                .formatted(view.added(), view.changed(), view.unchanged(), view.refusedRows()));
-        changes(page, "Added", view, true);
-        changes(page, "Changed", view, false);
+        page.text("rows: %s added, %s changed, %s unchanged, %s not taken%s".formatted(view.count(Kind.ADDED), view.count(Kind.CHANGED),
+                view.unchanged(), view.refusedRows(), leftOut(view)));
+        changes(page, "Added", view, Kind.ADDED);
+        changes(page, "Changed", view, Kind.CHANGED);
+        changes(page, "Sold out, for the list leaves them out", view, Kind.SOLD_OUT);
+        changes(page, "Price breaks that go, for the list leaves them out", view, Kind.REMOVED);
         if (!view.refused().isEmpty()) {
             page.heading("Not taken");
             view.refused().forEach(fault -> page.item("- ", fault.toString()));
@@ -48,8 +51,14 @@ public final class ImportReport {
         return page.toString();
     }
 
-    private static void changes(Page page, String heading, ImportView view, boolean added) {
-        List<Change> changes = view.changes().stream().filter(change -> change.added() == added).toList();
+    private static String leftOut(ImportView view) {
+        long soldOut = view.count(Kind.SOLD_OUT);
+        long removed = view.count(Kind.REMOVED);
+        return (soldOut == 0 ? "" : ", %s sold out".formatted(soldOut)) + (removed == 0 ? "" : ", %s removed".formatted(removed));
+    }
+
+    private static void changes(Page page, String heading, ImportView view, Kind kind) {
+        List<Change> changes = view.changes().stream().filter(change -> change.kind() == kind).toList();
         if (changes.isEmpty()) {
             return;
         }
@@ -57,12 +66,12 @@ public final class ImportReport {
         for (Change change : changes) {
             page.item("- ", String.join(", ", change.key()) + ": "
                     + change.edits().stream().filter(edit -> !view.table().key().contains(edit.column()))
-                    .map(edit -> words(edit, added)).collect(Collectors.joining("; ")));
+                    .map(edit -> words(edit, kind)).collect(Collectors.joining("; ")));
         }
     }
 
-    private static String words(Edit edit, boolean added) {
-        return added ? edit.column() + " " + edit.after()
+    private static String words(Edit edit, Kind kind) {
+        return kind == Kind.ADDED ? edit.column() + " " + edit.after() : kind == Kind.REMOVED ? edit.column() + " " + edit.before()
                 : "%s %s -> %s".formatted(edit.column(), edit.before().isEmpty() ? "(empty)" : edit.before(), edit.after());
     }
 
@@ -77,8 +86,10 @@ public final class ImportReport {
             } else {
                 out.writeNullField("kept");
             }
-            out.writeNumberField("added", view.added());
-            out.writeNumberField("changed", view.changed());
+            out.writeNumberField("added", view.count(Kind.ADDED));
+            out.writeNumberField("changed", view.count(Kind.CHANGED));
+            out.writeNumberField("sold_out", view.count(Kind.SOLD_OUT));
+            out.writeNumberField("removed", view.count(Kind.REMOVED));
             out.writeNumberField("unchanged", view.unchanged());
             out.writeArrayFieldStart("changes");
             for (Change change : view.changes()) {
@@ -104,8 +115,12 @@ public final class ImportReport {
 
     private static void change(Change change, ImportView view, JsonGenerator out) throws IOException {
         out.writeStartObject();
-        out.writeStringField("change", change.added() ? "added" : "changed");
-        out.writeNumberField("line", change.place().line());
+        out.writeStringField("change", change.kind().label());
+        if (change.place().line() == 0) {
+            out.writeNullField("line");
+        } else {
+            out.writeNumberField("line", change.place().line());
+        }
         out.writeObjectFieldStart("key");
         for (int i = 0; i < change.key().size(); i++) {
             out.writeStringField(view.table().key().get(i), change.key().get(i));
@@ -128,8 +143,8 @@ public final class ImportReport {
         List<List<Object>> rows = new ArrayList<>();
         for (Change change : view.changes()) {
             for (Edit edit : change.edits()) {
-                rows.add(List.of(change.added() ? "added"
-                        : "changed", change.place().line(), String.join(", ", change.key()), edit.column(), edit.before(),
+                rows.add(List.of(change.kind().label(), change.place().line() == 0 ? "" : change.place().line(),
+                        String.join(", ", change.key()), edit.column(), edit.before(),
                         edit.after(), ""));
             }
         }

@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
@@ -105,8 +106,8 @@ class CatalogImportTest {
                 """));
         assertThat(made.refused()).isEmpty();
         assertThat(made.unchanged()).isEqualTo(1);
-        assertThat(made.changes()).extracting(Change::key, Change::added).containsExactly(
-                tuple(List.of("WREN-2", "A1", "1"), false), tuple(List.of("H1-08", "F1", "1"), true));
+        assertThat(made.changes()).extracting(Change::key, Change::kind).containsExactly(
+                tuple(List.of("WREN-2", "A1", "1"), Change.Kind.CHANGED), tuple(List.of("H1-08", "F1", "1"), Change.Kind.ADDED));
         assertThat(made.changes().get(0).edits()).containsExactly(new Change.Edit("unit_price", "310.00", "295.00"));
         assertThat(Files.readString(shop.resolve("offers.csv"))).as("not written yet").contains("310.00");
 
@@ -314,6 +315,114 @@ class CatalogImportTest {
         Path mapping = file("map.yaml", "columns: { sku: sku, lot: lot, valid_until: until }\ndates: \"%s\"\n".formatted(pattern));
         CatalogImport made = offers(file("list.csv", "sku,lot,until\nM16,A7,%s\n".formatted(day)), mapping);
         assertThat(made.changes().get(0).edits()).extracting(Change.Edit::after).containsExactly("2025-04-30");
+    }
+
+    private static List<String> said(CatalogImport made) {
+        return made.changes().stream().map(change -> "%s %s: %s".formatted(change.kind().label(), String.join(" ", change.key()),
+                change.edits().stream().filter(edit -> !CatalogTable.OFFERS.key().contains(edit.column()))
+                        .map(edit -> edit.column() + " " + edit.before() + ">" + edit.after()).collect(Collectors.joining(", ")))).toList();
+    }
+
+    private static final String WHOLE = """
+            columns: { sku: part, lot: lot, supplier: from, available: stock }
+            breaks: [ { from: 10, heading: ten }, { from: 1, heading: one, factor: 2 } ]
+            constants: { condition: used }
+            """;
+
+    /** A price break for each column that has a price; what all breaks of a lot have alike need not be said again. */
+    @Test
+    void aRowHasSeveralPriceBreaks() throws IOException {
+        CatalogImport made = offers(file("list.csv", "part,lot,from,stock,one,ten\nM64,N1,Fen Surplus,7,30,55\nM64,N2,Fen Surplus,8,,54\nM64,A8,,12,39,70\n"),
+                file("map.yaml", WHOLE));
+        assertThat(refusals(made)).isEmpty();
+        assertThat(said(made)).containsExactly(
+                "added M64 N1 1: supplier >Fen Surplus, condition >used, unit_price >60, available >7",
+                "added M64 N1 10: supplier >Fen Surplus, condition >used, unit_price >55, available >7",
+                "added M64 N2 10: supplier >Fen Surplus, condition >used, unit_price >54, available >8",
+                "added M64 A8 10: supplier >Marsh Trade, condition >used, unit_price >70, available >12, lead_days >0");
+        assertThat(made.unchanged()).as("78 stands there").isEqualTo(1);
+        made.apply();
+        assertThat(CatalogReader.read(shop).lots("M64")).extracting(lot -> lot.breaks().size()).containsExactlyInAnyOrder(2, 2, 1);
+    }
+
+    @Test
+    void aRowWithoutAPriceOrWithAFaultInOneIsNotTaken() throws IOException {
+        CatalogImport made = offers(file("list.csv", "part,lot,from,stock,one,ten\nM64,N1,Fen Surplus,7,,\nM64,N2,Fen Surplus,8,30,soon\nM64,N3,,8,30,20\n"),
+                file("map.yaml", WHOLE));
+        assertThat(refusals(made)).containsExactly("list.csv:2: none of the columns of breaks has a price",
+                "list.csv:3: unit_price (cell F3) \"soon\": must be a number", "list.csv:4: supplier is missing");
+        assertThat(made.changes()).isEmpty();
+    }
+
+    /** Fen Surplus has lot A6 of M16, with a break at 16, and lot A5 of H2-16; lot A7 of M16 is of another supplier. */
+    @Test
+    void whatAReplacingListLeavesOutIsSoldOut() throws IOException {
+        Path list = file("list.csv", "part,lot,from,stock,one,ten\nM16,A6,FEN SURPLUS,50,11,19\n");
+        assertThat(said(offers(list, file("map.yaml", WHOLE + "replaces: supplier\n")))).containsExactly(
+                "changed M16 A6 1: supplier Fen Surplus>FEN SURPLUS, unit_price 21.50>22, available 60>50",
+                "added M16 A6 10: supplier >FEN SURPLUS, condition >used, unit_price >19, available >50, lead_days >2",
+                "sold out H2-16 A5 1: available 3>0",
+                "removed M16 A6 16: supplier Fen Surplus>, condition used>, unit_price 19.00>, available 60>, lead_days 2>, unit_cost 12.25>");
+        CatalogImport made = offers(list, file("map.yaml", WHOLE + "replaces: supplier\n"));
+        made.apply();
+        assertThat(CatalogReader.read(shop).lots("H2-16")).extracting(Lot::available).containsExactly(0);
+        assertThat(CatalogReader.read(shop).lots("M16")).extracting(Lot::available).containsExactly(50, 100);
+        assertThat(said(offers(list, file("map.yaml", WHOLE + "replaces: supplier\n")))).as("once").isEmpty();
+    }
+
+    @Test
+    void aListOfLotsLeavesOtherLotsAlone() throws IOException {
+        Path offers = shop.resolve("offers.csv");
+        Files.writeString(offers, Files.readString(offers) + "H1-08,A6,fen surplus,used,20,1,5,,\nH1-10,A6,Marsh Trade,used,20,1,5,,\n");
+        CatalogImport made = offers(file("list.csv", "part,lot,from,stock,one,ten\nM16,A6,Fen Surplus,60,10.75,\n"),
+                file("map.yaml", WHOLE + "replaces: lots\n"));
+        assertThat(said(made)).as("lot A6 of Marsh Trade is another").containsExactly(
+                "removed M16 A6 16: supplier Fen Surplus>, condition used>, unit_price 19.00>, available 60>, lead_days 2>, unit_cost 12.25>",
+                "sold out H1-08 A6 1: available 5>0");
+    }
+
+    @Test
+    void anAliasIsTheSupplierAndARowThatIsRefusedNamesItsLot() throws IOException {
+        Path about = shop.resolve("catalog.yaml");
+        Files.writeString(about, Files.readString(about) + "\nsupplier_aliases: { Fens: Fen Surplus }\n");
+        CatalogImport made = offers(file("list.csv", "part,lot,from,stock,one,ten\nM16,A6,Fens,lots,10.75,\nM64,N1,Fens,3,9,\n"),
+                file("map.yaml", WHOLE + "replaces: supplier\n"));
+        assertThat(refusals(made)).containsExactly("list.csv:2: available (cell D2) \"lots\": must be a number");
+        assertThat(said(made)).containsExactly("added M64 N1 1: supplier >Fens, condition >used, unit_price >18, available >3",
+                "sold out H2-16 A5 1: available 3>0");
+    }
+
+    @Test
+    void aRowThatNamesNothingKeepsTheRest() throws IOException {
+        CatalogImport made = offers(file("list.csv", "part,lot,from,stock,one,ten\nM16,,Fen Surplus,60,10.75,\nM64,N1,Fen Surplus,3,9,\n"),
+                file("map.yaml", WHOLE + "replaces: supplier\n"));
+        assertThat(said(made)).containsExactly("added M64 N1 1: supplier >Fen Surplus, condition >used, unit_price >18, available >3");
+        assertThat(made.warnings()).extracting(fault -> fault.toString().replace(work + "/", ""))
+                .containsExactly("list.csv:2: does not say its sku and lot, so nothing that the list leaves out is taken as sold out");
+    }
+
+    @Test
+    void faultsOfBreaksAreNamed() throws IOException {
+        Path list = file("list.csv", "sku\nM16\n");
+        assertThat(faults(() -> offers(list, file("map.yaml", """
+                columns: { sku: part, unit_price: net }
+                breaks:
+                  - { from: 1, heading: one }
+                  - { from: 1, heading: two }
+                  - { from: 0, factor: x }
+                constants: { min_quantity: 1 }
+                replaces: all
+                """)))).containsExactly(
+                "map.yaml:2: breaks say each price and from how many units on it holds, so unit_price must not stand under columns or constants",
+                "map.yaml:2: breaks say each price and from how many units on it holds, so min_quantity must not stand under columns or constants",
+                "map.yaml:4: the price from 1 stands twice",
+                "map.yaml:5: breaks.from \"0\": must be from 1 to 1000000 units",
+                "map.yaml:5: breaks.heading is missing",
+                "map.yaml:5: breaks.factor \"x\": must be a number",
+                "map.yaml:7: replaces \"all\": must be one of supplier, lots");
+        assertThat(faults(() -> CatalogImport.of(shop, CatalogTable.MEMORY, Source.of(list), Optional.of(Source.of(file("memory.yaml",
+                "columns: { sku: part }\nbreaks: [ { from: 1, heading: one } ]\nreplaces: lots\n"))), Optional.empty())))
+                .containsExactly("memory.yaml:2: breaks is for lists of offers", "memory.yaml:3: replaces is for lists of offers");
     }
 
     @Test
