@@ -30,7 +30,11 @@ final class Quoting {
         Outcome outcome = new Planner().plan(findings);
         Explainer explainer = new Explainer(job.catalog(), search, deadline);
         QuoteView answer = QuoteView.of(outcome, job.catalog(), explainer.explain(findings, asked.whyNot()));
-        QuoteView view = asked.steps() ? answer.with(explainer.steps(findings)) : answer;
+        QuoteView view = switch (asked.steps()) {
+            case NOTHING -> answer;
+            case REQUIREMENTS -> answer.with(explainer.steps(findings, false));
+            case REQUIREMENTS_AND_PRICES -> answer.with(explainer.steps(findings, true));
+        };
         return new Reply.Answered<>(new QuoteAnswer(view, job, outcome));
     }
 

@@ -72,6 +72,11 @@ public final class Explainer {
 
     /** How the best of the findings changes with what is asked for, and at which prices of its parts it stays the best. */
     public Steps steps(Findings findings) {
+        return steps(findings, true);
+    }
+
+    /** @param prices whether to say at which prices of its parts it stays the best, too */
+    public Steps steps(Findings findings, boolean prices) {
         if (findings.status() != Status.PROVED) {
             return new Steps(List.of(), List.of(), List.of(findings.status() == Status.IMPOSSIBLE
                     ? Sentence.plain("No valid build exists, so there are no steps from it.")
@@ -83,7 +88,7 @@ public final class Explainer {
         List<Steps.PriceRange> parts = new ArrayList<>();
         try {
             RequirementSteps.addTo(curves, request, best, oracle);
-            for (String sku : best.picks().stream().filter(pick -> !pick.lot().onHand()).map(Pick::sku).distinct().toList()) {
+            for (String sku : prices ? paidFor(best) : List.<String>of()) {
                 parts.add(new PriceSteps(sku, request, best, catalog, search, deadline).find());
             }
         } catch (UnsettledException open) {
@@ -93,5 +98,9 @@ public final class Explainer {
         return new Steps(curves, parts, curves.isEmpty() ? List.of(Sentence.plain("The request asks for no figure that could be more or"
                 + " less."))
                 : List.of());
+    }
+
+    private static List<String> paidFor(Order best) {
+        return best.picks().stream().filter(pick -> !pick.lot().onHand()).map(Pick::sku).distinct().toList();
     }
 }

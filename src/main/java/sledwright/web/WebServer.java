@@ -18,6 +18,7 @@ import sledwright.web.http.AccessLine;
 import sledwright.web.http.ErrorAnswers;
 import sledwright.web.http.Guard;
 import sledwright.web.http.Patience;
+import sledwright.web.page.PageHandler;
 import sledwright.web.shop.LiveCatalog;
 import sledwright.web.work.Reception;
 import sledwright.web.work.SearchQueue;
@@ -50,7 +51,8 @@ public final class WebServer implements AutoCloseable {
         queue = new SearchQueue(bounds.searches(), bounds.waiting());
         Reception reception = new Reception(queue, bounds.bodyBytes(), bounds.patience(), settings.defects());
         Patience patience = new Patience(bounds.patience(), bounds.connections(),
-                new Guard(LOOPBACK, new Handler.Sequence(new ApiHandler(() -> shop.state().desk(), reception))));
+                new Guard(LOOPBACK, new Handler.Sequence(new PageHandler(shop::state, reception),
+                new ApiHandler(() -> shop.state().desk(), reception))));
         QueuedThreadPool threads = new QueuedThreadPool(THREADS);
         threads.setName("http");
         threads.setDaemon(true);

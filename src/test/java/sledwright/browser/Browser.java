@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Base64;
 import java.util.Comparator;
 import java.util.List;
@@ -15,9 +16,13 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.extension.ExtensionContext.Store.CloseableResource;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
 
 /** A browser without a window that shows one document after the other. */
 public final class Browser implements CloseableResource, AutoCloseable {
@@ -27,6 +32,8 @@ public final class Browser implements CloseableResource, AutoCloseable {
     /** The narrowest screen that documents are laid out for, in CSS pixels. */
     public static final int PHONE = 360;
     public static final int DESKTOP = 1100;
+
+    private static final Duration PATIENCE = Duration.ofSeconds(30);
 
     private static final String AXE = script();
     /** Held, so that its level stays: it would warn that it has no own words for this version of the browser, which nothing here needs. */
@@ -65,6 +72,67 @@ public final class Browser implements CloseableResource, AutoCloseable {
         } catch (IOException unwritable) {
             throw new UncheckedIOException(unwritable);
         }
+    }
+
+    /** Opens an address, light, on a wide screen. */
+    public Browser visit(String address) {
+        screen(DESKTOP, false);
+        // The same page with another fragment would not be loaded anew.
+        driver.get("about:blank");
+        driver.get(address);
+        return this;
+    }
+
+    /** Types into the first element that a selector finds, in place of what stands there. */
+    public Browser type(String selector, CharSequence text) {
+        driver.findElement(By.cssSelector(selector)).sendKeys(Keys.chord(Keys.CONTROL, "a"), text);
+        return this;
+    }
+
+    /** Keys for whatever has the focus. */
+    public Browser press(CharSequence... keys) {
+        driver.switchTo().activeElement().sendKeys(keys);
+        return this;
+    }
+
+    public Browser click(String selector) {
+        driver.findElement(By.cssSelector(selector)).click();
+        return this;
+    }
+
+    public Browser back() {
+        driver.navigate().back();
+        return this;
+    }
+
+    /** Waits until a script gives true. */
+    public Browser until(String condition) {
+        long end = System.nanoTime() + PATIENCE.toNanos();
+        while (!holds(condition)) {
+            if (System.nanoTime() > end) {
+                throw new AssertionError("never: " + condition + "\n" + text());
+            }
+            Thread.onSpinWait();
+        }
+        return this;
+    }
+
+    /** Whether a condition holds; one of something that is not there does not. */
+    private boolean holds(String condition) {
+        return (boolean) driver.executeAsyncScript("""
+                const done = arguments[arguments.length - 1];
+                const holds = () => { try { return !!(%s); } catch (absent) { return false; } };
+                if (holds()) { done(true); } else { setTimeout(() => done(holds()), 40); }""".formatted(condition));
+    }
+
+    /** What a script hands to its last argument. */
+    public Object answer(String script, Object... arguments) {
+        return driver.executeAsyncScript(script, arguments);
+    }
+
+    /** What the browser complains of since this was last asked, such as a script that its page does not allow. */
+    public List<String> complaints() {
+        return driver.manage().logs().get(LogType.BROWSER).getAll().stream().map(LogEntry::getMessage).toList();
     }
 
     private static String script() {

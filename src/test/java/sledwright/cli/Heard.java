@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintWriter;
+import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -60,7 +61,11 @@ final class Heard {
 
     /** What the server says of itself. */
     private static List<String> served() {
-        return List.of(Wire.get(Servers.small().address(), "/api/openapi.json").body().split("\""));
+        URI server = Servers.small().address();
+        Stream<String> description = Arrays.stream(Wire.get(server, "/api/openapi.json").body().split("\""));
+        Stream<String> pieces = Stream.of("answer?why-not=H2-16", "steps", "chart?figure=cores").flatMap(piece -> Stream.of("", "\nlimit: { price: 20 }", "\nlimit: { price: 470 }", "\nmachines: 2")
+                .map(more -> Wire.post(server, "/page/" + piece, "application/yaml", "kind: quote\nrequire: { cores: 8, memory_gb: 32 }" + more).body()));
+        return Stream.of(description, Stream.of(Wire.get(server, "/").body()), pieces).flatMap(said -> said).toList();
     }
 
     private static String answer(String question) {

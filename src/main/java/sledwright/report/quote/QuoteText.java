@@ -57,21 +57,13 @@ public final class QuoteText {
 
     private void addStatus() {
         switch (view.status()) {
-            case PROVED -> page.text(Ink.GOOD, "proved: " + switch (view.objective()) {
-                case CHEAPEST -> "no cheaper valid build exists";
-                case MOST_THROUGHPUT -> "no valid build has more throughput";
-                case MOST_BANDWIDTH -> "no valid build has more memory bandwidth";
-                case MOST_MEMORY -> "no valid build has more usable memory";
-                case BEST_VALUE -> "no valid build has a lower price less worth";
-            });
+            case PROVED -> page.text(Ink.GOOD, QuoteStatus.of(view));
             case BEST_FOUND -> {
-                boolean late = view.doubts().late();
-                page.text(Ink.FAIR, !view.alternatives().isEmpty() ? "best found%s: %s".formatted(late ? " in time" : "", bound()) : late
-                        ? "nothing found before the time limit, and not proved that nothing exists. Maybe allow more time: --time-limit"
-                        : "nothing found, and not proved that nothing exists");
+                boolean nothing = view.alternatives().isEmpty() && view.doubts().late();
+                page.text(Ink.FAIR, QuoteStatus.of(view) + (nothing ? ". Maybe allow more time: --time-limit" : ""));
                 view.reservations().forEach(page::text);
             }
-            case IMPOSSIBLE -> page.text(Ink.BAD, "impossible: no valid build exists");
+            case IMPOSSIBLE -> page.text(Ink.BAD, QuoteStatus.of(view));
         }
         view.best().filter(best -> !view.objective().label().equals("cheapest"))
                 .ifPresent(best -> page.line(switch (view.objective()) {
@@ -80,15 +72,6 @@ public final class QuoteText {
                     case MOST_MEMORY -> "usable memory of the best: " + best + " GB";
                     default -> "price less worth of the best: " + best + " " + view.currency();
                 }));
-    }
-
-    private String bound() {
-        if (view.bound().isEmpty()) {
-            return "how much better a build could be is not known";
-        }
-        String unit = view.isMoney() ? " " + view.currency() : "";
-        return "no valid build is %s %s%s%s".formatted(view.isMoney() ? "below" : "above", view.bound().get(), unit,
-                view.gapPercent().map(gap -> " (gap " + gap + " %)").orElse(""));
     }
 
     private void addRanking() {

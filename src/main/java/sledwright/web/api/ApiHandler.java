@@ -1,27 +1,24 @@
 package sledwright.web.api;
 
-import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpMethod;
-import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
-import org.eclipse.jetty.util.Fields;
 import sledwright.desk.Desk;
-import sledwright.desk.Reply;
 import sledwright.desk.Terms;
 import sledwright.input.Source;
 import sledwright.web.http.AccessLine;
+import sledwright.web.http.AnsweringHandler;
 import sledwright.web.http.RefusedException;
 import sledwright.web.http.Responses;
 import sledwright.web.work.Reception;
 
 /** Everything under {@code /api/}. */
-public final class ApiHandler extends Handler.Abstract.NonBlocking {
+public final class ApiHandler extends AnsweringHandler {
 
     private static final String PREFIX = "/api/";
     private static final String HEALTH = "/api/health";
@@ -38,25 +35,17 @@ public final class ApiHandler extends Handler.Abstract.NonBlocking {
     }
 
     @Override
-    public boolean handle(Request request, Response response, Callback callback) {
+    protected boolean answers(Request request, Response response, Callback callback) {
         String path = Request.getPathInContext(request);
         if (!path.startsWith(PREFIX)) {
             return false;
         }
-        try {
-            if (path.equals(HEALTH)) {
-                AccessLine.name(request, path);
-                requireMethod(request, "GET, HEAD", HttpMethod.GET, HttpMethod.HEAD);
-                Responses.json(200, READY, request, response, callback);
-            } else if (path.equals(OpenApi.ADDRESS)) {
-                AccessLine.name(request, path);
-                requireMethod(request, "GET, HEAD", HttpMethod.GET, HttpMethod.HEAD);
-                Responses.json(200, OpenApi.document(), request, response, callback);
-            } else {
-                ask(path, request, response, callback);
-            }
-        } catch (RefusedException refused) {
-            Responses.refusal(refused, request, response, callback);
+        if (path.equals(HEALTH) || path.equals(OpenApi.ADDRESS)) {
+            AccessLine.name(request, path);
+            requireMethod(request, "GET, HEAD", HttpMethod.GET, HttpMethod.HEAD);
+            Responses.json(200, path.equals(HEALTH) ? READY : OpenApi.document(), request, response, callback);
+        } else {
+            ask(path, request, response, callback);
         }
         return true;
     }
@@ -84,25 +73,7 @@ public final class ApiHandler extends Handler.Abstract.NonBlocking {
 
     private String answer(Inquiry inquiry, Source source, QueryOptions options, Terms terms) {
         Desk asked = options.today().map(day -> desk.get().by(() -> day)).orElseGet(desk::get);
-        return sound(inquiry.asking().ask(asked, source, options, terms));
-    }
-
-    private static String sound(Reply<String> reply) {
-        if (reply instanceof Reply.Faulty<String> faulty) {
-            throw RefusedException.of(faulty.faults());
-        }
-        if (reply instanceof Reply.Misasked<String> misasked) {
-            throw RefusedException.of(List.of(Misaskings.fault(misasked.what())));
-        }
-        return ((Reply.Answered<String>) reply).answer();
-    }
-
-    private static Fields query(Request request) {
-        try {
-            return Request.extractQueryParameters(request);
-        } catch (IllegalArgumentException garbled) {
-            throw RefusedException.of(400, "the address", "", "has letters that are not UTF-8, or a % without two hexadecimal digits");
-        }
+        return DeskReplies.of(inquiry.asking().ask(asked, source, options, terms));
     }
 
     private static void requireMethod(Request request, String allowed, HttpMethod... methods) {

@@ -1,0 +1,169 @@
+package sledwright.report.ask;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import sledwright.desk.view.BuildView;
+import sledwright.desk.view.Line;
+import sledwright.desk.view.MachineView;
+import sledwright.desk.view.QuoteView;
+import sledwright.desk.view.QuoteView.Alternative;
+import sledwright.domain.Catalog;
+import sledwright.explain.conflict.Relaxation;
+import sledwright.explain.whynot.WhyNot;
+import sledwright.metrics.Figures;
+import sledwright.report.build.BuildText;
+import sledwright.report.page.Pages;
+import sledwright.report.page.Wording;
+import sledwright.report.quote.QuoteStatus;
+import sledwright.words.Numbers;
+import sledwright.words.Sentence;
+import sledwright.words.Sentences;
+
+/** The answer to a quote: the best build and its alternatives, why, and where there is none, what conflicts and the ways out. */
+public final class AnswerPiece {
+
+    /** A figure under its label. */
+    public record Fact(String label, String value) {
+    }
+
+    /** A line of the price. {@code part}: whether it is a part that can be asked about. */
+    public record PriceRow(boolean part, String sku, String description, String lot, String from, String condition, String days, int units,
+                           String each, String total) {
+    }
+
+    /** One ranked build. */
+    public record Option(int rank, String price, String more, String machine, String days, List<Fact> facts, List<String> why,
+                         List<PriceRow> rows, String total, List<Fact> slots) {
+    }
+
+    /** A way out, as a button; the changes are what it does to the request. */
+    public record Way(String words, List<Step> changes) {
+    }
+
+    /** One key that changes; {@code to} is empty where it must go. */
+    public record Step(String key, String name, String from, String to) {
+    }
+
+    /** What is said of a part that was asked about. */
+    public record About(String sku, String verdict, String words) {
+    }
+
+    private final QuoteView view;
+    private final Wording words;
+
+    private AnswerPiece(QuoteView view, Catalog shop) {
+        this.view = view;
+        words = Wording.of(shop);
+    }
+
+    public static String of(QuoteView view, Catalog shop) {
+        return new AnswerPiece(view, shop).piece();
+    }
+
+    private String piece() {
+        List<Alternative> ranked = view.alternatives();
+        Map<String, Object> model = new HashMap<>();
+        model.put("status", view.status().label());
+        model.put("sure", Sentences.capital(QuoteStatus.of(view)));
+        model.put("doubts", doubts());
+        model.put("options", ranked.stream().map(this::option).toList());
+        model.put("machines", view.machines());
+        model.put("conflicts", each(view.explanation().conflicts(), conflict -> said(conflict.sentence())));
+        model.put("lacks", each(view.explanation().lacks(), lack -> lack.message()));
+        model.put("ways", each(view.explanation().relaxations(), this::way));
+        model.put("notes", each(view.explanation().notes(), this::said));
+        model.put("asked", each(view.explanation().whyNot(), this::about));
+        model.put("said", spoken());
+        return Pages.filled("ask-answer.ftlh", model);
+    }
+
+    private List<String> doubts() {
+        return view.complete() ? List.of() : view.reservations();
+    }
+
+    private static <A, B> List<B> each(List<A> all, Function<A, B> made) {
+        return all.stream().map(made).toList();
+    }
+
+    private String said(Sentence sentence) {
+        return sentence.in(words);
+    }
+
+    /** What a listener hears. */
+    private String spoken() {
+        if (view.alternatives().isEmpty()) {
+            return Sentences.capital(QuoteStatus.of(view)) + ".";
+        }
+        BuildView best = view.alternatives().get(0).build();
+        return "%s: %s. %s.".formatted(price(best), machine(best), Sentences.capital(QuoteStatus.of(view)));
+    }
+
+    private String price(BuildView build) {
+        return build.price().map(words::money).orElse("");
+    }
+
+    private static String machine(BuildView build) {
+        return "%s with %s and %s".formatted(build.platform(), BuildText.processors(build), BuildText.memory(build));
+    }
+
+    private Option option(Alternative alternative) {
+        BuildView build = alternative.build();
+        Optional<BuildView> best = view.alternatives().stream().findFirst().map(Alternative::build);
+        String more = alternative.rank() == 1 || build.price().isEmpty() ? ""
+                : words.signedMoney(build.price().get().subtract(best.orElseThrow().price().orElseThrow()));
+        return new Option(alternative.rank(), price(build), more, machine(build), days(build.leadDays()), facts(build),
+                each(alternative.sentences(), this::said), each(build.lines(), this::row), price(build), slots(build.heaviest()));
+    }
+
+    private static String days(int days) {
+        return days == 0 ? "in stock" : "in " + Numbers.counted(days, "day");
+    }
+
+    private List<Fact> facts(BuildView build) {
+        Figures figures = build.figures();
+        List<Fact> facts = new ArrayList<>(List.of(
+                new Fact("Cores", String.valueOf(figures.cores())),
+                new Fact("All cores at", words.figure(figures.allCoreGhz()) + " GHz"),
+                new Fact("Memory", words.figure(figures.memoryGb()) + " GB"),
+                new Fact("Memory runs at", "%s MT/s, held by %s".formatted(figures.speed().mts(), figures.speed().setBy().label())),
+                new Fact("Bandwidth", words.figure(figures.bandwidthGbs()) + " GB/s"),
+                new Fact("Throughput", BuildText.throughput(figures)),
+                new Fact("Load", words.figure(figures.loadW()) + " W"),
+                new Fact("Slots left", String.valueOf(figures.spareSlots()))));
+        if (figures.usableGb() != figures.memoryGb()) {
+            facts.add(3, new Fact("Usable", words.figure(figures.usableGb()) + " GB"));
+        }
+        figures.wallW().ifPresent(wall -> facts.add(new Fact("From the wall", words.figure(wall) + " W")));
+        return facts;
+    }
+
+    /** What each channel holds, in board order. */
+    private static List<Fact> slots(MachineView machine) {
+        return machine.map().sockets().stream().flatMap(List::stream)
+                .map(row -> new Fact(row.name(), row.cells().stream().map(cell -> machine.slots().getOrDefault(cell.name(),
+                        !cell.fitted() ? "no processor" : cell.covered() ? "covered" : "empty"))
+                        .collect(Collectors.joining(", ")))).toList();
+    }
+
+    private PriceRow row(Line line) {
+        boolean part = line.kind() == Line.Kind.PART;
+        return new PriceRow(part, line.sku(), line.description(), line.source().map(Line.Source::lot).orElse(""),
+                line.source().map(Line.Source::supplier).orElse(""), line.source().map(Line.Source::condition).orElse(""),
+                line.source().map(source -> days(source.leadDays())).orElse(""), line.quantity(), words.money(line.unitPrice()),
+                words.money(line.total()));
+    }
+
+    private Way way(Relaxation relaxation) {
+        return new Way(said(relaxation.sentence()), each(relaxation.changes(), change -> new Step(change.key(), change.sku().orElse(""),
+                change.from(), change.to())));
+    }
+
+    private About about(WhyNot answer) {
+        return new About(answer.sku(), answer.verdict().label(), said(Sentence.joined(" ", answer.sentences())));
+    }
+}

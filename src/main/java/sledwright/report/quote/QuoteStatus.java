@@ -1,0 +1,41 @@
+package sledwright.report.quote;
+
+import sledwright.desk.view.QuoteView;
+
+/** How sure a quote is, in words that go on behind a colon or begin a line. */
+public final class QuoteStatus {
+
+    private QuoteStatus() {
+    }
+
+    /** Such as {@code proved: no cheaper valid build exists}. */
+    public static String of(QuoteView view) {
+        return switch (view.status()) {
+            case PROVED -> "proved: " + switch (view.objective()) {
+                case CHEAPEST -> "no cheaper valid build exists";
+                case MOST_THROUGHPUT -> "no valid build has more throughput";
+                case MOST_BANDWIDTH -> "no valid build has more memory bandwidth";
+                case MOST_MEMORY -> "no valid build has more usable memory";
+                case BEST_VALUE -> "no valid build has a lower price less worth";
+            };
+            case BEST_FOUND -> bestFound(view);
+            case IMPOSSIBLE -> "impossible: no valid build exists";
+        };
+    }
+
+    private static String bestFound(QuoteView view) {
+        boolean late = view.doubts().late();
+        return !view.alternatives().isEmpty() ? "best found%s: %s".formatted(late ? " in time" : "", bound(view)) : late
+                ? "nothing found before the time limit, and not proved that nothing exists"
+                : "nothing found, and not proved that nothing exists";
+    }
+
+    private static String bound(QuoteView view) {
+        if (view.bound().isEmpty()) {
+            return "how much better a build could be is not known";
+        }
+        String unit = view.isMoney() ? " " + view.currency() : "";
+        return "no valid build is %s %s%s%s".formatted(view.isMoney() ? "below" : "above", view.bound().get(), unit,
+                view.gapPercent().map(gap -> " (gap " + gap + " %)").orElse(""));
+    }
+}

@@ -1,0 +1,42 @@
+package sledwright.web.page;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.Map;
+import sledwright.report.chart.SvgChart;
+
+/**
+ * A file of the page, from the program itself; only these can be had.
+ *
+ * @param type its media type
+ */
+record Asset(String type, byte[] bytes) {
+
+    static final String FOLDER = "/assets/";
+
+    /** Where charts have their colours on dark ground. */
+    private static final String CHARTS = "/* charts */";
+
+    private static final Map<String, String> TYPES = Map.of("ask.js", "text/javascript; charset=utf-8",
+            "request.js", "text/javascript; charset=utf-8", "icon.svg", "image/svg+xml");
+
+    /** Address -> file. */
+    static Map<String, Asset> all() {
+        Map<String, Asset> all = new HashMap<>();
+        TYPES.forEach((name, type) -> all.put(FOLDER + name, new Asset(type, read(name))));
+        String style = new String(read("ask.css"), StandardCharsets.UTF_8).replace(CHARTS, SvgChart.DARK_STYLE);
+        all.put(FOLDER + "ask.css", new Asset("text/css; charset=utf-8", style.getBytes(StandardCharsets.UTF_8)));
+        return Map.copyOf(all);
+    }
+
+    private static byte[] read(String name) {
+        try (InputStream in = Asset.class.getResourceAsStream("/sledwright/web/" + name)) {
+            return in.readAllBytes();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+}

@@ -1,0 +1,471 @@
+import { address, fromAddress, fromPairs, isList, items, yaml } from './request.js';
+
+const $ = (selector, within = document) => within.querySelector(selector);
+const $$ = (selector, within = document) => Array.from(within.querySelectorAll(selector));
+const line = crypto.randomUUID();
+const form = $('#wishes');
+const answer = $('#answer');
+const chart = $('#chart');
+const said = $('#said');
+const COMPOSITE = ['require.storage', 'require.cards', 'extras', 'on_hand'];
+const FIRST = { 'require.storage': { name: '', usable_gb: '400', level: '1' }, 'require.cards': { kind: 'network', ports: '2', port_gbit: '10', count: '1' } };
+const TYPING_MS = 140;
+
+let wishes = new Map();
+let asked = [];
+let steps = 0;
+let lines = [];
+let timer = 0;
+let running = null;
+
+// --- the form -------------------------------------------------------------
+
+const template = key => $(`template[data-wish="${CSS.escape(key)}"]`);
+
+/** The wish that a key belongs to: a volume's keys are of one wish, an extra's are too. */
+function rowOf(key) {
+  const section = COMPOSITE.find(name => key.startsWith(name + '.'));
+  if (!section) { return { id: key, wish: key }; }
+  const rest = key.slice(section.length + 1);
+  return section.startsWith('require.') ? { id: section + '.' + rest.split('.')[0], wish: section } : { id: key, wish: section };
+}
+
+function place(row, wish) {
+  const order = $$('template[data-wish]').map(each => each.dataset.wish);
+  const at = order.indexOf(wish);
+  const next = $$('.wish', form).find(other => order.indexOf(other.dataset.wish) > at);
+  form.insertBefore(row, next || null);
+}
+
+function make(id, wish) {
+  const found = template(wish) || template('*');
+  const row = found.content.firstElementChild.cloneNode(true);
+  row.dataset.id = id;
+  row.dataset.wish = found.dataset.wish;
+  row.dataset.label = found.dataset.label;
+  if (found.dataset.wish === '*') {
+    $('label', row).textContent = id;
+    $('input', row).dataset.path = id;
+  }
+  for (const field of $$('[data-sub]', row)) { field.dataset.path = id + '.' + field.dataset.sub; }
+  const fault = $('.fault', row);
+  fault.id = 'fault-' + id;
+  for (const field of $$('input, select', row)) {
+    field.setAttribute('aria-describedby', fault.id);
+    if (!field.id) { field.id = 'field-' + (field.dataset.path || field.dataset.list && field.dataset.list + '-' + field.value || id + '-' + Object.keys(field.dataset).join('-')); }
+  }
+  for (const label of $$('label', row)) {
+    if (!$('input, select', label)) {
+      const field = label.nextElementSibling && (label.nextElementSibling.matches('input') ? label.nextElementSibling : $('input, select', label.nextElementSibling));
+      if (field) { label.htmlFor = field.id; }
+    }
+  }
+  place(row, row.dataset.wish);
+  return row;
+}
+
+function rowFor(id, wish) {
+  return $$('.wish', form).find(row => row.dataset.id === id) || make(id, wish);
+}
+
+/** Brings the form to what is wished; a field that somebody types in is left alone. */
+function show() {
+  const wanted = new Set();
+  for (const [key, value] of wishes) {
+    const { id, wish } = rowOf(key);
+    wanted.add(id);
+    const row = rowFor(id, wish);
+    if (wish === 'extras' || wish === 'on_hand') {
+      put($('[data-sku]', row), key.slice(wish.length + 1));
+      put($('[data-units]', row), value);
+    } else if (isList(key)) {
+      for (const box of $$('[data-list]', row)) { box.checked = value.includes(box.value); }
+      const chips = $('[data-chips]', row);
+      if (chips) { chips.replaceChildren(...value.map(sku => chip(key, sku))); }
+    } else {
+      const field = $$('[data-path]', row).find(each => each.dataset.path === key);
+      if (field) { put(field, value); }
+    }
+  }
+  for (const row of $$('.wish', form)) {
+    if (!wanted.has(row.dataset.id)) { row.remove(); } else if (row.classList.contains('card')) { fit(row); }
+  }
+  for (const button of $$('[data-add]')) {
+    const once = !COMPOSITE.includes(button.dataset.add);
+    button.hidden = once && wishes.has(button.dataset.add);
+  }
+}
+
+function put(field, value) {
+  if (field !== document.activeElement && field.value !== value) { field.value = value; }
+}
+
+function chip(key, sku) {
+  const item = document.createElement('li');
+  const drop = document.createElement('button');
+  drop.type = 'button';
+  drop.dataset.unlist = key;
+  drop.dataset.sku = sku;
+  drop.textContent = sku + ' \u2715';
+  drop.setAttribute('aria-label', `Take ${sku} out`);
+  item.append(drop);
+  return item;
+}
+
+/** A card by kind has no part number, one by part number no ports. */
+function fit(row) {
+  const kind = $('[data-sub="kind"]', row).value;
+  $('.only-sku', row).hidden = kind !== '';
+  $$('.only-network', row).forEach(label => { label.hidden = kind !== 'network'; });
+}
+
+function freeIndex(section) {
+  let index = 0;
+  while ([...wishes.keys()].some(key => key.startsWith(`${section}.${index}.`))) { index++; }
+  return index;
+}
+
+function add(key) {
+  let id = key;
+  if (FIRST[key]) {
+    id = `${key}.${freeIndex(key)}`;
+    const first = { ...FIRST[key] };
+    if ('name' in first) { first.name = freeIndex(key) === 0 ? 'system' : 'data' + freeIndex(key); }
+    for (const [sub, value] of Object.entries(first)) { wishes.set(`${id}.${sub}`, value); }
+  } else if (key === 'extras' || key === 'on_hand') {
+    const choices = $$('option', template(key).content).map(option => option.value);
+    id = `${key}.${choices.find(sku => !wishes.has(`${key}.${sku}`)) || ''}`;
+    wishes.set(id, '1');
+  } else {
+    const choice = $('select option', template(key).content);
+    wishes.set(key, isList(key) ? [] : choice ? choice.value : '');
+  }
+  show();
+  const row = rowFor(id, key);
+  const field = $('input:not([type=checkbox]):not([data-sub="name"]), select, input', row);
+  field.focus();
+  changed(true);
+}
+
+function drop(row) {
+  const next = row.nextElementSibling || row.previousElementSibling;
+  for (const key of [...wishes.keys()]) { if (rowOf(key).id === row.dataset.id) { wishes.delete(key); } }
+  show();
+  const focus = next && $('input, select', next) || $('#more summary');
+  focus.focus();
+  changed(true);
+}
+
+/** Takes a field into the wishes. */
+function take(field) {
+  const row = field.closest('.wish');
+  if (field.dataset.path) {
+    const sub = field.dataset.sub;
+    if (sub === 'kind' && row.classList.contains('card')) {
+      for (const other of field.value === '' ? ['kind', 'ports', 'port_gbit'] : field.value === 'network' ? ['sku'] : ['sku', 'ports', 'port_gbit']) {
+        wishes.delete(`${row.dataset.id}.${other}`);
+      }
+      if (field.value === '') { wishes.set(row.dataset.id + '.sku', ''); }
+      fit(row);
+    }
+    if (field.value !== '' || !sub) { wishes.set(field.dataset.path, field.value.trim()); } else { wishes.set(field.dataset.path, ''); }
+  } else if (field.dataset.list) {
+    wishes.set(field.dataset.list, $$(`[data-list]`, row).filter(box => box.checked).map(box => box.value));
+  } else if ('sku' in field.dataset || 'units' in field.dataset) {
+    const wish = row.dataset.wish;
+    wishes.delete(row.dataset.id);
+    row.dataset.id = `${wish}.${$('[data-sku]', row).value.trim()}`;
+    wishes.set(row.dataset.id, $('[data-units]', row).value.trim() || '1');
+  }
+}
+
+form.addEventListener('submit', event => event.preventDefault());
+form.addEventListener('input', event => {
+  if ('part' in event.target.dataset) { return; }
+  take(event.target);
+  changed(event.target.matches('select, [type=checkbox]'));
+});
+form.addEventListener('change', event => {
+  const key = event.target.dataset.part;
+  if (key === undefined) { commit(); return; }
+  const sku = event.target.value.trim();
+  event.target.value = '';
+  if (sku !== '') { list(key, sku, true); }
+});
+form.addEventListener('click', event => {
+  const button = event.target.closest('button');
+  if (!button) { return; }
+  if (button.classList.contains('drop')) { drop(button.closest('.wish')); }
+  if (button.dataset.unlist) { list(button.dataset.unlist, button.dataset.sku, false); }
+  if (button.classList.contains('step')) {
+    const room = button.closest('.steps');
+    set(button.closest('.wish').dataset.target || room.dataset.key, button.dataset.set);
+  }
+});
+$('#more').addEventListener('click', event => {
+  const key = event.target.dataset.add;
+  if (key) { $('#more').open = false; add(key); }
+});
+
+function list(key, sku, wanted) {
+  const left = (wishes.get(key) || []).filter(other => other !== sku);
+  if (wanted) { left.push(sku); }
+  if (left.length === 0) { wishes.delete(key); } else { wishes.set(key, left); }
+  show();
+  changed(true);
+}
+
+function set(key, value) {
+  wishes.set(key, value);
+  show();
+  const field = $$('[data-path]', form).find(each => each.dataset.path === key);
+  if (field) { field.value = value; }
+  changed(true);
+}
+
+// --- asking ---------------------------------------------------------------
+
+/** @param whole whether somebody has finished a change, and not a letter of it */
+function changed(whole) {
+  clearTimeout(timer);
+  if (whole) { commit(); ask(); } else { timer = setTimeout(ask, TYPING_MS); }
+}
+
+function commit() {
+  const now = '#' + address(wishes);
+  if (now === (location.hash || '#')) { return; }
+  steps++;
+  history.pushState({ steps }, '', now);
+  $('#undo').disabled = steps === 0;
+}
+
+async function post(path, name, body, signal) {
+  return fetch(path, { method: 'POST', headers: { 'Content-Type': 'application/yaml', 'Sledwright-Line': `${line}-${name}` }, body, signal });
+}
+
+async function ask() {
+  clearTimeout(timer);
+  if (running) { running.abort(); }
+  running = new AbortController();
+  const { signal } = running;
+  const request = yaml(wishes);
+  lines = request.keys;
+  answer.setAttribute('aria-busy', 'true');
+  try {
+    const query = new URLSearchParams(asked.map(sku => ['why-not', sku]));
+    const reply = await post('/page/answer?' + query, 'answer', request.text, signal);
+    if (reply.ok) {
+      clearFaults();
+      swap(answer, await reply.text());
+      said.textContent = $('[data-say]', answer).dataset.say;
+      brief();
+      answer.removeAttribute('aria-busy');
+      await beside(request.text, signal);
+    } else if (reply.status !== 409) {
+      answer.removeAttribute('aria-busy');
+      faults((await reply.json()).faults);
+    }
+  } catch (gone) {
+    if (gone.name !== 'AbortError') {
+      answer.removeAttribute('aria-busy');
+      note(answer, 'The server does not answer. Is it still running?');
+    }
+  }
+}
+
+/** The price where the answer itself is below the screen. */
+function brief() {
+  const sum = $('.sum', answer);
+  $('#brief').hidden = false;
+  $('#brief').textContent = (sum ? sum.textContent + ' \u2013 ' : '') + $('.seal', answer).textContent.split(':')[0];
+}
+
+/** What may come a little later: steps and the curve. */
+async function beside(text, signal) {
+  const [costs, curve] = await Promise.all([post('/page/steps', 'steps', text, signal),
+    post('/page/chart?figure=' + $('#figure').value, 'chart', text, signal)]);
+  if (costs.ok) { room(await costs.text()); }
+  if (curve.ok) { swap(chart, await curve.text()); }
+}
+
+function note(target, words) {
+  const text = document.createElement('p');
+  text.className = 'note';
+  text.textContent = words;
+  target.replaceChildren(text);
+}
+
+function parsed(html) {
+  return new DOMParser().parseFromString(html, 'text/html').body;
+}
+
+/** New content in the place of old; what was open stays open, and who stood on a button stands there again. */
+function swap(target, html) {
+  const open = new Map($$('details[data-keep]', target).map(each => [each.dataset.keep, each.open]));
+  const focus = target.contains(document.activeElement) ? document.activeElement.getAttribute('aria-label') || document.activeElement.textContent : null;
+  target.replaceChildren(...parsed(html).childNodes);
+  if ([...open.values()].includes(true) || target === chart) {
+    for (const each of $$('details[data-keep]', target)) { if (open.has(each.dataset.keep)) { each.open = open.get(each.dataset.keep); } }
+  }
+  if (focus !== null) {
+    const again = $$('button, summary', target).find(each => (each.getAttribute('aria-label') || each.textContent) === focus);
+    (again || target).focus();
+  }
+}
+
+function room(html) {
+  const made = $$('.steps', parsed(html));
+  for (const row of $$('.wish', form)) {
+    const found = made.find(each => matches(each, row));
+    const target = $('.room', row);
+    target.replaceChildren(...(found ? [found] : []));
+    if (found && row.dataset.id !== found.dataset.key) { row.dataset.target = `${row.dataset.id}.${found.dataset.key === 'require.storage' ? 'usable_gb' : 'count'}`; }
+  }
+}
+
+function matches(each, row) {
+  if (!each.dataset.name) { return each.dataset.key === row.dataset.id; }
+  const is = sub => wishes.get(`${row.dataset.id}.${sub}`) === each.dataset.name;
+  return row.dataset.wish === each.dataset.key && (is('name') || is('sku') || is('kind'));
+}
+
+function clearFaults() {
+  for (const row of $$('.wish', form)) {
+    $('.fault', row).textContent = '';
+    $$('[aria-invalid]', row).forEach(field => field.removeAttribute('aria-invalid'));
+  }
+  $('#part-fault').textContent = '';
+}
+
+function faults(found) {
+  clearFaults();
+  const rest = [];
+  for (const fault of found) {
+    const key = fault.line ? lines[fault.line - 1] : null;
+    const row = key && $$('.wish', form).find(each => each.dataset.id === rowOf(key).id);
+    if (fault.place === 'why-not') {
+      asked = asked.filter(sku => sku !== fault.value);
+      $('#part-fault').textContent = `${fault.value} ${fault.message}.`;
+    } else if (row) {
+      $('.fault', row).textContent += fault.message.replace(/^\S+ "[^"]*": /, '') + ' ';
+      const field = $$('[data-path]', row).find(each => each.dataset.path === key);
+      if (field) { field.setAttribute('aria-invalid', 'true'); }
+    } else {
+      rest.push(fault.message);
+    }
+  }
+  if (rest.length > 0) { note(answer, rest.join(' ')); }
+  said.textContent = found.map(fault => fault.message).join(' ');
+}
+
+// --- what is done with an answer --------------------------------------------
+
+const DO = {
+  use: button => { asked = asked.filter(sku => sku !== button.dataset.sku); list('use', button.dataset.sku, true); },
+  forbid: button => list('forbid', button.dataset.sku, true),
+  why: button => about(button.dataset.sku),
+  forget: button => { asked = asked.filter(sku => sku !== button.dataset.sku); ask(); },
+  point: button => set(button.dataset.key, button.dataset.set),
+  way: button => { $$attributes(button).forEach(apply); show(); changed(true); },
+};
+
+function $$attributes(button) {
+  return Object.keys(button.dataset).filter(key => key.startsWith('change')).sort().map(key => button.dataset[key].split('|'));
+}
+
+function apply([key, name, from, to]) {
+  if (key === 'require.storage' || key === 'require.cards') {
+    const sub = key === 'require.storage' ? 'usable_gb' : 'count';
+    const owner = [...wishes].find(([path, value]) => path.startsWith(key + '.') && value === name && /\.(name|sku|kind)$/.test(path));
+    const id = owner ? owner[0].replace(/\.[^.]*$/, '') : `${key}.0`;
+    if (to !== '' && to !== '0') { wishes.set(`${id}.${sub}`, to); return; }
+    for (const path of [...wishes.keys()]) { if (path.startsWith(id + '.')) { wishes.delete(path); } }
+  } else if (key === 'extras') {
+    if (to === '' || to === '0') { wishes.delete(`extras.${name}`); } else { wishes.set(`extras.${name}`, to); }
+  } else if (isList(key)) {
+    const left = items(to);
+    if (left.length === 0) { wishes.delete(key); } else { wishes.set(key, left); }
+  } else if (to === '') {
+    wishes.delete(key);
+  } else {
+    wishes.set(key, to);
+  }
+}
+
+function about(sku) {
+  if (sku !== '' && !asked.includes(sku)) { asked.push(sku); }
+  ask();
+}
+
+document.addEventListener('click', event => {
+  const button = event.target.closest('[data-do]');
+  if (button) { DO[button.dataset.do](button); }
+});
+$('#why').addEventListener('submit', event => {
+  event.preventDefault();
+  const field = $('#part');
+  about(field.value.trim());
+  field.value = '';
+});
+$('#figure').addEventListener('change', ask);
+
+// Points of the curve: pointer and keys say what they are; choosing one chooses its entry of the list.
+function tip(spot) {
+  const words = $('.tip', chart);
+  if (!words) { return; }
+  words.hidden = !spot;
+  if (spot) { words.textContent = spot.getAttribute('aria-label'); }
+}
+for (const button of $$('[data-to]')) {
+  button.addEventListener('click', () => {
+    answer.scrollIntoView({ block: 'start' });
+    answer.focus({ preventScroll: true });
+  });
+}
+const spotOf = event => event.target.closest && event.target.closest('.spot[data-link]');
+chart.addEventListener('pointerover', event => tip(spotOf(event)));
+chart.addEventListener('pointerleave', () => tip(null));
+chart.addEventListener('click', event => {
+  const spot = spotOf(event);
+  if (spot) { $(`button[data-link="${CSS.escape(spot.dataset.link)}"]`, chart).click(); }
+});
+
+// --- tools ------------------------------------------------------------------
+
+$('#undo').addEventListener('click', () => history.back());
+$('#clear').addEventListener('click', () => { wishes = new Map(); asked = []; show(); changed(true); });
+$('#save').addEventListener('click', () => {
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(new Blob([yaml(wishes).text], { type: 'application/yaml' }));
+  link.download = (wishes.get('name') || 'request').replace(/[^A-Za-z0-9 _-]/g, '') + '.yaml';
+  link.click();
+  URL.revokeObjectURL(link.href);
+});
+$('#load').addEventListener('click', () => $('#file').click());
+$('#file').addEventListener('change', async event => {
+  const [file] = event.target.files;
+  if (!file) { return; }
+  const reply = await post('/page/load', 'load', await file.text());
+  event.target.value = '';
+  const answered = await reply.json();
+  if (!reply.ok) { note(answer, answered.faults.map(fault => `${file.name}, line ${fault.line}: ${fault.message}`).join(' ')); return; }
+  wishes = fromPairs(answered.wishes);
+  show();
+  changed(true);
+});
+
+function restore(event) {
+  steps = event && event.state && event.state.steps || 0;
+  $('#undo').disabled = steps === 0;
+  wishes = fromAddress(location.hash);
+  if (document.activeElement && form.contains(document.activeElement)) { document.activeElement.blur(); }
+  show();
+  ask();
+}
+window.addEventListener('popstate', restore);
+
+wishes = fromAddress(location.hash);
+if (wishes.size === 0) { wishes = fromPairs([['require.cores', '16'], ['require.memory_gb', '64']]); }
+show();
+ask();
+document.documentElement.dataset.ready = 'yes';

@@ -1,0 +1,184 @@
+package sledwright.web.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.Keys;
+import sledwright.browser.Browser;
+import sledwright.browser.HtmlValidity;
+import sledwright.browser.InBrowser;
+import sledwright.web.Servers;
+import sledwright.web.Wire;
+
+/** The page in a browser, through its own keys and clicks. */
+@InBrowser
+class AskPageTest {
+
+    private static final String SERVER = Servers.small().address().toString();
+    private static final String PLAIN = SERVER + "#require.cores=8&require.memory_gb=32";
+    private static final String ANSWERED = "document.querySelector('#answer .sum') && !document.querySelector('#answer[aria-busy]')";
+
+    private static String sum(Browser browser) {
+        browser.until(ANSWERED);
+        return (String) browser.ask("return document.querySelector('.sum').textContent");
+    }
+
+    private static String address(Browser browser) {
+        return (String) browser.ask("return decodeURIComponent(location.hash)");
+    }
+
+    @AfterEach
+    void theBrowserHasNothingToComplainOf(Browser browser) {
+        assertThat(browser.complaints()).filteredOn(line -> !line.contains("400 (Bad Request)")).isEmpty();
+    }
+
+    @Test
+    void everyChangeIsAnsweredAndCanBeTakenBack(Browser browser) {
+        browser.visit(PLAIN);
+        String eight = sum(browser);
+        assertThat(browser.text()).contains("Proved: no cheaper valid build exists", "What money buys", "Cores", "Met exactly");
+        browser.type("[data-path='require.cores']", "16").until("document.querySelector('.sum').textContent !== '" + eight + "'");
+        String sixteen = sum(browser);
+        assertThat(sixteen).isNotEqualTo(eight);
+        assertThat(browser.ask("return document.getElementById('said').textContent").toString()).as("what a listener hears").startsWith(sixteen + ": ");
+        browser.press(Keys.ENTER).until("location.hash.includes('require.cores=16')");
+        browser.back().until("document.querySelector('.sum').textContent === '" + eight + "'");
+        assertThat(browser.ask("return document.querySelector(\"[data-path='require.cores']\").value")).isEqualTo("8");
+    }
+
+    @Test
+    void whatTheNextFigureCostsStandsBesideItsFieldAndIsTakenByAClick(Browser browser) {
+        browser.visit(PLAIN).until("document.querySelector(\"[data-key='require.memory_gb'] .step\")");
+        assertThat(browser.ask("return document.querySelector(\"[data-key='require.memory_gb'] [data-set='64'] .by\").textContent").toString()).startsWith("+\u20ac");
+        String figure = (String) browser.ask("return document.querySelector(\"[data-key='require.memory_gb'] .step\").dataset.set");
+        browser.click("[data-key='require.memory_gb'] .step").until("location.hash.includes('require.memory_gb=" + figure + "')");
+        assertThat(browser.ask("return document.querySelector(\"[data-path='require.memory_gb']\").value")).isEqualTo(figure);
+    }
+
+    @Test
+    void aPointOfTheCurveBecomesAWish(Browser browser) {
+        browser.visit(PLAIN).until("document.querySelectorAll('#chart .spot').length > 1");
+        String value = (String) browser.ask("return [...document.querySelectorAll('.points button')].pop().dataset.set");
+        browser.ask("[...document.querySelectorAll('#chart .spot .hit')].pop().dispatchEvent(new MouseEvent('click', { bubbles: true }))");
+        browser.until("location.hash.includes('require.throughput=" + value + "')").until(ANSWERED);
+    }
+
+    @Test
+    void anImpossibleWishShowsItsWaysOutWhichAreTakenByAClick(Browser browser) {
+        browser.visit(PLAIN + "&limit.price=20").until("document.querySelector('.way')");
+        assertThat(browser.text()).contains("Impossible: no valid build exists", "What is in the way", "Ways out", "Raise the price from \u20ac20.00 to ");
+        assertThat(browser.ask("return document.getElementById('said').textContent")).isEqualTo("Impossible: no valid build exists.");
+        browser.click(".way").until(ANSWERED);
+        assertThat(address(browser)).doesNotContain("limit.price=20");
+        assertThat(browser.text()).contains("Proved: no cheaper valid build exists");
+    }
+
+    @Test
+    void anyPartIsAskedAboutDemandedOrLeftOut(Browser browser) {
+        browser.visit(PLAIN).until(ANSWERED).type("#part", "H2-16").press(Keys.ENTER);
+        browser.until("document.querySelector('.about')");
+        assertThat(browser.text()).contains("Asked about", "H2-16", "\u20ac221.50 dearer", "Insist on it", "No more about it");
+        browser.click("[aria-label='Insist on H2-16']").until("document.querySelector('.gist').textContent.includes('H2-16')");
+        assertThat(address(browser)).contains("use=H2-16");
+        browser.click("[aria-label='Take H2-16 out']").until("!document.querySelector('.gist').textContent.includes('H2-16')");
+        browser.until(ANSWERED).click("[aria-label='Leave out H1-08']").until("location.hash.includes('forbid=H1-08')")
+                .until("!document.querySelector('.gist').textContent.includes('H1-08')");
+        browser.type("#part", "H2-17").press(Keys.ENTER);
+        browser.until("document.querySelector('#part-fault').textContent.includes('H2-17 is no part of the catalogue')");
+    }
+
+    @Test
+    void aFaultStandsBesideItsFieldAndTheAnswerStays(Browser browser) {
+        browser.visit(PLAIN);
+        String before = sum(browser);
+        browser.type("[data-path='require.cores']", "many").until("document.querySelector(\"[data-key='require.cores'] .fault\").textContent.includes('must be a number')");
+        assertThat(browser.ask("return document.querySelector(\"[data-path='require.cores']\").getAttribute('aria-invalid')")).isEqualTo("true");
+        assertThat(sum(browser)).isEqualTo(before);
+        browser.type("[data-path='require.cores']", "10").until("document.querySelector(\"[data-key='require.cores'] .fault\").textContent === ''");
+    }
+
+    @Test
+    void wishesAreAddedAndDroppedByKeysAlone(Browser browser) {
+        browser.visit(PLAIN).until(ANSWERED).ask("document.querySelector('#more summary').focus()");
+        browser.press(Keys.ENTER).press(Keys.TAB);
+        assertThat(browser.ask("return document.activeElement.textContent")).as("cores and memory are there already").isEqualTo("Memory bandwidth");
+        browser.press(Keys.SPACE);
+        assertThat(browser.ask("return document.activeElement.dataset.path")).isEqualTo("require.bandwidth_gbs");
+        browser.press("40", Keys.ENTER).until("location.hash.includes('require.bandwidth_gbs=40')").until(ANSWERED);
+        browser.press(Keys.TAB);
+        assertThat(browser.ask("return document.activeElement.getAttribute('aria-label')")).isIn("Without: Memory bandwidth", null);
+        browser.click(".wish[data-key='require.bandwidth_gbs'] .drop").until("!location.hash.includes('bandwidth')");
+    }
+
+    @Test
+    void theWholeMachineIsAskedFor(Browser browser) {
+        browser.visit(PLAIN).until(ANSWERED);
+        for (String wish : List.of("require.storage", "extras", "limit.conditions", "require.balanced", "platforms")) {
+            browser.ask("document.getElementById('more').open = true");
+            browser.click("[data-add='" + wish + "']");
+        }
+        browser.type("[data-path='require.storage.0.usable_gb']", "400").click("[data-list='platforms'][value='WREN-2']");
+        browser.until("location.hash.includes('platforms=WREN-2')");
+        assertThat(address(browser)).contains("require.storage.0.name=system", "require.storage.0.usable_gb=400", "require.storage.0.level=1", "extras.RAILS=1", "require.balanced=true");
+        assertThat(browser.barriers()).isEmpty();
+    }
+
+    @Test
+    void nobodyIsHindered(Browser browser) {
+        browser.visit(PLAIN + "&limit.price=9000&use=H1-10").until("document.querySelector('.step') && document.querySelector('.spot')");
+        browser.ask("document.getElementById('more').open = true; document.querySelectorAll('details').forEach(each => { each.open = true })");
+        assertThat(browser.barriers()).as("barriers in the light").isEmpty();
+        assertThat(browser.sidewaysScroll()).isZero();
+        browser.screen(Browser.PHONE, true);
+        assertThat(browser.barriers()).as("barriers on a phone in the dark").isEmpty();
+        assertThat(browser.sidewaysScroll()).as("sideways scroll of a phone").isZero();
+        browser.click("#brief");
+        assertThat(browser.ask("return document.activeElement.id")).isEqualTo("answer");
+        assertThat(address(browser)).contains("require.cores=8");
+        browser.visit(PLAIN + "&limit.price=20").until("document.querySelector('.way')");
+        assertThat(browser.barriers()).as("barriers where nothing can be built").isEmpty();
+        assertThat(HtmlValidity.faults(Wire.get(Servers.small().address(), "/").body())).isEmpty();
+    }
+
+    static List<Path> requests() throws IOException {
+        try (var files = Files.list(Path.of("scenarios"))) {
+            return files.filter(AskPageTest::isQuote).sorted().toList();
+        }
+    }
+
+    private static boolean isQuote(Path file) {
+        try {
+            return file.toString().endsWith(".yaml") && Files.readString(file).contains("\nkind: quote\n");
+        } catch (IOException unreadable) {
+            return false;
+        }
+    }
+
+    /** Into the form and out of it again, a request says what it said, and so does its address. */
+    @Test
+    @SuppressWarnings("unchecked")
+    void filesAreLoadedAndSavedWithoutLoss(Browser browser) throws IOException {
+        browser.visit(PLAIN).until(ANSWERED);
+        assertThat(requests()).hasSizeGreaterThan(15);
+        for (Path file : requests()) {
+            List<String> told = (List<String>) browser.answer("""
+                    const [text, done] = arguments;
+                    const load = async yaml => (await (await fetch('/page/load', { method: 'POST', headers: { 'Content-Type': 'application/yaml' }, body: yaml })).json()).wishes;
+                    import('/assets/request.js').then(async request => {
+                      const first = await load(text);
+                      const saved = request.yaml(request.fromPairs(first));
+                      const back = request.fromAddress('#' + request.address(request.fromPairs(first)));
+                      done([JSON.stringify(first), JSON.stringify(await load(saved.text)), JSON.stringify(await load(request.yaml(back).text)), saved.text, String(saved.keys.length)]);
+                    }).catch(failed => done([String(failed)]));""", Files.readString(file));
+            assertThat(told).as(file.toString()).hasSize(5);
+            assertThat(told.get(1)).as(file.toString()).isEqualTo(told.get(0));
+            assertThat(told.get(2)).as(file.toString()).isEqualTo(told.get(0));
+            assertThat(told.get(3).lines().count()).as("a key for each line").isEqualTo(Long.parseLong(told.get(4)));
+        }
+    }
+}
