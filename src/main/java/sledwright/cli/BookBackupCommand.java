@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.book.Book;
 
@@ -24,8 +23,8 @@ final class BookBackupCommand implements Callable<Integer> {
     @Mixin
     private BookOptions options;
 
-    @Option(names = {"-h", "--help"}, usageHelp = true, description = "Show this help.")
-    private boolean help;
+    @Mixin
+    private SharedOptions shared;
 
     BookBackupCommand(Terminal terminal) {
         this.terminal = terminal;

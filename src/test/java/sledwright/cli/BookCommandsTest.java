@@ -70,8 +70,8 @@ class BookCommandsTest {
         assertThat(saved()).isEqualTo(new Run(ExitCode.DONE, "2026-0001\n", ""));
         assertThat(folder.resolve("data/sledwright/sledwright-book.db")).exists();
         List<byte[]> before = papers();
-        assertThat(before.get(1)).asString().isEqualTo(Run.of("quote", request.toString(), "--format", "json").out());
-        assertThat(before.get(6)).asString().isEqualTo(Run.of("quote", request.toString(), "--format", "json", "--for", "customer").out());
+        assertThat(before.get(1)).asString().isEqualTo(Run.of("quote", request.toString(), "--format", "json", "--today", "2026-03-02").out());
+        assertThat(before.get(6)).asString().isEqualTo(Run.of("quote", request.toString(), "--format", "json", "--for", "customer", "--today", "2026-03-02").out());
         assertThat(before.get(4)).startsWith('%', 'P', 'D', 'F');
         Files.writeString(shop.resolve("offers.csv"), "");
         assertThat(book("revise", "2026-0001").code()).isEqualTo(ExitCode.INPUT_FAULT);
@@ -108,7 +108,7 @@ class BookCommandsTest {
                 "sledwright: 2026-0001 is draft; accept takes a quote that is sent\n"));
         assertThat(book("send", "2026-0007").err()).isEqualTo("sledwright: there is no quote 2026-0007 in the book\n");
         assertThat(book("send", "7").err()).contains("'7' must be the number of a quote such as 2026-0001");
-        assertThat(book("list", "--since", "yesterday").err()).contains("'yesterday' must be a day such as 2026-03-31");
+        assertThat(book("list", "--since", "yesterday").err()).contains("'yesterday' must be a date, such as 2026-11-18");
         assertThat(book("list", "--book", "jdbc:other:shop").err())
                 .isEqualTo("sledwright: --book 'jdbc:other:shop' must be a file, or begin with jdbc:postgresql:\n");
         assertThat(book("list", "--book", "jdbc:postgresql://127.0.0.1:1/shop?user=anna&password=secret"))

@@ -122,8 +122,8 @@ class DatesTest {
                 assertThat(refused.code()).isEqualTo(ExitCode.NO_VALID_BUILD);
                 assertThat(refused.out()).isEmpty();
                 assertThat(refused.err()).contains(
-                        "no answer for the customer: the prices are of 2025-03-31, older than this shop offers them.",
-                        "Maybe bring the catalogue up to date, or allow them with --stale-prices.");
+                        "no answer for the customer: the prices are of 2025-03-31, older than this shop offers them.\n"
+                        + "Maybe bring the catalogue up to date, or allow them with --stale-prices.");
                 Run allowed = run(command, file, "2025-04-15", "--format", format, "--for", "customer", "--stale-prices");
                 assertThat(allowed.code()).isEqualTo(ExitCode.DONE);
                 assertThat(allowed.out()).doesNotContain("days old");
