@@ -45,7 +45,8 @@ final class BookOptions {
         String name = Stream.of(Optional.ofNullable(who), Optional.ofNullable(terminal.environment().get("USER")),
                 Optional.ofNullable(terminal.environment().get("LOGNAME")), Optional.of(System.getProperty("user.name")))
                 .flatMap(Optional::stream).filter(given -> !given.isBlank()).findFirst().orElse("unknown");
-        Instant at = shared.today().map(day -> day.atStartOfDay().toInstant(ZoneOffset.UTC)).orElseGet(() -> Instant.now(Clock.systemUTC()));
+        Instant at = shared.today().map(day -> day.atStartOfDay().toInstant(ZoneOffset.UTC))
+                .orElseGet(() -> Instant.now(Clock.systemUTC()));
         return new Signature(name.strip(), at, shared.today().orElseGet(terminal.clock()));
     }
 }
