@@ -55,7 +55,8 @@ final class Ordering {
     private Map<String, Explanation> why(OrderOutcome outcome) {
         Map<String, Explanation> why = new LinkedHashMap<>();
         for (LineFill fill : outcome.lines()) {
-            if (fill.delivered() == 0) {
+            // What needs a search beyond the time is left unsaid.
+            if (fill.delivered() == 0 && !deadline.isOver()) {
                 explained(fill.line().request().withOnHand(outcome.order().onHand())).ifPresent(said -> why.put(fill.line().name(), said));
             }
         }

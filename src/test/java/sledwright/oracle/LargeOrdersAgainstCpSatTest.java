@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.LongFunction;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import sledwright.generator.time.Deadline;
 import sledwright.planner.order.OrderOutcome;
@@ -17,16 +19,29 @@ import sledwright.planner.order.OrderPlanner;
 class LargeOrdersAgainstCpSatTest {
 
     private static final int SEEDS = 6;
+    private static final int FEW_SEEDS = 3;
+    private static final int PASSED = 4;
     private static final CpSatOrder.Effort TIME = CpSatOrder.Effort.deterministic(1);
     private static final double CLOSE = 0.01;
 
     /** Both choose among every valid machine. */
     @Test
     void noBoundIsAboveAnOrderOfTheOther() {
+        compare(Seeds.chosen(SEEDS), RandomOrder::large);
+    }
+
+    /** Of so many lines that machines found for one are given to others. */
+    @Test
+    void noBoundOfVeryManyLinesIsAboveAnOrderOfTheOther() {
+        // Those of the first seeds cannot be delivered.
+        compare(Seeds.chosen(FEW_SEEDS).map(seed -> seed + PASSED), RandomOrder::broad);
+    }
+
+    private static void compare(LongStream seeds, LongFunction<RandomOrder> orders) {
         List<String> wrong = new ArrayList<>();
         List<String> told = new ArrayList<>();
-        Seeds.chosen(SEEDS).forEach(seed -> {
-            RandomOrder that = RandomOrder.large(seed);
+        seeds.forEach(seed -> {
+            RandomOrder that = orders.apply(seed);
             try {
                 CpSatOrder.Answer answer = CpSatOrder.cheapest(that, OrderAgainstCpSatTest.machines(that), TIME);
                 OrderOutcome outcome = plan(that);

@@ -63,6 +63,11 @@ record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
         return of(seed, new Size(RandomCase.Size.SOLVABLE, 3, 5, 3, 6, 12));
     }
 
+    /** More lines than are filled by a search for each. */
+    static RandomOrder broad(long seed) {
+        return of(seed, new Size(RandomCase.Size.LISTABLE, 25, 32, 1, 2, seed % 3 == 0 ? 10 : 40));
+    }
+
     private static RandomOrder of(long seed, Size size) {
         SplittableRandom random = new SplittableRandom(seed * 104_729);
         int stock = size.stock;

@@ -32,9 +32,20 @@ public final class Deadline {
         return left == FOREVER ? this : in(Duration.ofNanos(Math.max(0, left) / parts)).or(this::isOver);
     }
 
+    /** So much earlier, but at least half of the time that is left stays. */
+    public Deadline before(Duration time) {
+        long left = leftNanos.getAsLong();
+        return left == FOREVER ? this : in(Duration.ofNanos(Math.max(left / 2, left - time.toNanos()))).or(this::isOver);
+    }
+
     /** The same moment, or an earlier one at which somebody asks for what there is; once asked, always asked. */
     public Deadline or(BooleanSupplier asked) {
         return new Deadline(() -> asked.getAsBoolean() ? 0 : leftNanos.getAsLong());
+    }
+
+    /** Milliseconds until then; 0 where it is over. */
+    public long leftMillis() {
+        return Math.max(0, leftNanos.getAsLong()) / 1_000_000;
     }
 
     public boolean isOver() {

@@ -120,7 +120,7 @@ final class Lacking {
     private boolean isMost(Tally delivered) {
         Market market = delivered.market();
         long[] weights = order.lines().stream().mapToLong(line -> line.priority() * ScaledMoney.ONE).toArray();
-        Columns columns = new Columns();
+        Columns columns = new Columns(order.lines().size());
         delivered.counts().keySet().forEach(columns::add);
         ColumnGeneration generation = new ColumnGeneration(market, new Pricer(market, search, true), columns, weights, true,
                 Restrictions.NONE);

@@ -1,5 +1,6 @@
 package sledwright.planner.order;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -31,6 +32,9 @@ import sledwright.rules.Violation;
 /** Fills orders of several lines from one stock, and lets none pass that breaks a rule. */
 public final class OrderPlanner {
 
+    /** What a machine takes once it is found: to put together, to judge, to write; very roughly. */
+    private static final long NANOS_TO_FINISH = 200_000;
+
     private final Catalog catalog;
     private final Search search;
     private final long seed;
@@ -50,7 +54,9 @@ public final class OrderPlanner {
      */
     public OrderOutcome plan(OrderRequest order, Deadline deadline, Consumer<OrderProgress> progress) {
         long start = System.nanoTime();
-        OrderSolver solver = new OrderSolver(catalog, order, search, seed, deadline, now -> progress.accept(new OrderProgress(
+        // What is found has to be put together, judged and written within the time, too.
+        Deadline solving = deadline.before(Duration.ofNanos(order.machines() * NANOS_TO_FINISH));
+        OrderSolver solver = new OrderSolver(catalog, order, search, seed, solving, now -> progress.accept(new OrderProgress(
                 (System.nanoTime() - start) / 1e9, ScaledMoney.minor(now.cost()), now.bound() == Long.MIN_VALUE ? Double.NaN
                 : ScaledMoney.minor(now.bound()), now.missing())));
         Tally tally = solver.solve();
@@ -65,7 +71,7 @@ public final class OrderPlanner {
                 : tally.counts().isEmpty() ? OrderStatus.IMPOSSIBLE : OrderStatus.SHORT;
         double best = ScaledMoney.minor(tally.ofDelivered()) + order.deliveryCharge() * (order.deliveryCharge() > 0 ? suppliers.size() : 0);
         Shortages shortages = whole ? Shortages.NONE
-                : new Lacking(catalog, order, search, seed, deadline).of(tally, solver.isMost());
+                : new Lacking(catalog, order, search, seed, solving).of(tally, solver.isMost());
         OrderOutcome.End ended = tally.counts().isEmpty() && shortages.most() ? OrderOutcome.End.PROVED : solver.ended();
         OrderOutcome outcome = new OrderOutcome(order, catalog, status, best, bound(solver, best), ended, price, lines, enclosures, picks,
                 names(solver, suppliers), whole ? scarce(solver) : List.of(), shortages);
@@ -79,9 +85,8 @@ public final class OrderPlanner {
             return best;
         }
         double bound = solver.boundOfDelivered() == Long.MIN_VALUE ? Double.NaN : ScaledMoney.minor(solver.boundOfDelivered());
-        boolean isPrice = solver.market().lines().stream().allMatch(line -> line.request().objective() == Objective.CHEAPEST);
-        // That nothing is cheaper than free goes without saying; and what is printed as the best is a bound only where that is proved.
-        return isPrice && bound <= 0 ? Double.NaN : Math.min(bound, Math.round(best) - 1.0);
+        // A bound that leaves more than the whole figure open tells nothing; what is printed as the best is one only where it is proved.
+        return bound <= 0 && best > 0 ? Double.NaN : Math.min(bound, Math.round(best) - 1.0);
     }
 
     /** Suppliers as most of their lots spell them. */

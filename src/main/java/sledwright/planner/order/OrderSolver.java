@@ -41,6 +41,9 @@ final class OrderSolver {
     /** Rounds of column generation after which its mix is first made an order; then after twice as many. */
     private static final int FIRST_ROUNDING = 10;
 
+    /** A linear program of more lines takes more time and memory than it is worth. */
+    private static final int MOST_LINES = 1_500;
+
     /** What takes long and seldom gains is done in one of so many steps. */
     private static final int RARELY = 5;
 
@@ -56,7 +59,7 @@ final class OrderSolver {
     private final Penalties penalties;
     private final long[] penalty;
     private final boolean whole;
-    private final Columns columns = new Columns();
+    private final Columns columns;
     private final ColumnGeneration generation;
     private final Filler filler;
     private final Suppliers suppliers;
@@ -81,6 +84,7 @@ final class OrderSolver {
         this.seed = seed;
         this.deadline = deadline;
         this.progress = progress;
+        columns = new Columns(market.lines().size());
         open = new boolean[market.suppliers().size()];
         Arrays.fill(open, true);
         filler = new Filler(market, pricer, columns);
@@ -108,7 +112,12 @@ final class OrderSolver {
     Tally solve() {
         keep(mended(new Tally(market, new Draws(market, open), penalty)));
         keep(suppliers.settle(best, this::mended));
-        generation.run(Long.MAX_VALUE, deadline, this::afterRound);
+        if (market.lines().size() > Filler.MANY_LINES) {
+            many();
+        }
+        if (market.lines().size() <= MOST_LINES) {
+            generation.run(Long.MAX_VALUE, deadline, this::afterRound);
+        }
         if (!isProved() && generation.mix() != null) {
             take(suppliers.settle(rounded(generation.mix()), this::mended));
         }
@@ -130,6 +139,32 @@ final class OrderSolver {
     Tally solve(long close) {
         closeEnough = close;
         return solve();
+    }
+
+    /** What came first of very many lines is seldom the cheapest: each line is looked at by itself, first as if it were alone. */
+    private void many() {
+        generation.start(deadline.share(2));
+        bound = generation.bound();
+        report();
+        Tally tried = best.copy(best.draws());
+        Exchange.singly(tried, columns.all(), deadline);
+        take(tried);
+        boolean once = market.lines().size() <= MOST_LINES;
+        Deadline end = once ? deadline.share(2) : deadline;
+        long before;
+        do {
+            before = cost;
+            take(renewed(end));
+        } while (!once && cost < before && !end.isOver() && !isProved());
+    }
+
+    /** The best order with the machines of every line searched for anew, as far as the time goes. */
+    private Tally renewed(Deadline end) {
+        Tally tried = best.copy(best.draws());
+        for (int line = 0; line < market.lines().size() && !end.isOver() && !isProved(); line++) {
+            filler.renew(tried, line, end);
+        }
+        return tried;
     }
 
     private boolean isOver() {

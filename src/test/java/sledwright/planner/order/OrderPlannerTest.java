@@ -2,11 +2,13 @@ package sledwright.planner.order;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Assortment;
 import sledwright.domain.Catalog;
@@ -32,6 +34,8 @@ class OrderPlannerTest {
 
     private static final MemoryModule M8 = Samples.module("M8", 8).ranks(1).width(8).make();
     private static final MemoryModule N8 = Samples.module("N8", 8).ranks(1).width(8).make();
+
+    private static final int SOON = 300;
 
     /** One socket with two channels of one slot, fed by the enclosure. */
     private static PlatformSketch box() {
@@ -149,5 +153,38 @@ class OrderPlannerTest {
         OrderOutcome outcome = plan(shop, new OrderLine("web", worth, 1, false), OptionalInt.empty(), 2_000, 0);
         assertThat(outcome.status()).isEqualTo(OrderStatus.PROVED);
         assertThat(outcome.bound()).isEqualTo(outcome.best());
+    }
+
+    /** Sixty lines of which no two ask for the same. */
+    private static OrderRequest unlike() {
+        List<OrderLine> lines = new ArrayList<>();
+        for (int i = 0; i < 60; i++) {
+            Request asked = Request.named("line " + i).withMachines(1 + i % 2)
+                    .withRequire(Samples.require().memoryGb(1 + i / 4.0).throughput(10 - i / 10.0).make());
+            lines.add(new OrderLine("line " + i, asked, 1 + i % 3, false));
+        }
+        return new OrderRequest("order", lines, OptionalInt.empty(), 0, 0, Map.of());
+    }
+
+    private static Catalog ample() {
+        return shop(lot("BOX", "north", 500, 10_000), lot("LOW", "north", 500, 1_000), lot("P10", "north", 500, 5_000), lot("M8", "north", 900, 2_000));
+    }
+
+    /** One module suffices for 8 GB and less. */
+    @Test
+    void veryManyUnlikeLinesAreProved() {
+        OrderOutcome outcome = plan(ample(), unlike());
+        assertThat(outcome.status()).isEqualTo(OrderStatus.PROVED);
+        long modules = unlike().lines().stream().mapToLong(line -> line.machines() * (line.request().require().memoryGb() > 8 ? 2L : 1L)).sum();
+        assertThat(outcome.best()).isEqualTo(90 * 16_000 + modules * 2_000);
+    }
+
+    /** The search asks the time in every step of it; so many questions are far from enough for a search for each line. */
+    @Test
+    void aFirstWholeOrderOfVeryManyLinesIsThereSoon() {
+        AtomicInteger asked = new AtomicInteger();
+        OrderOutcome outcome = new OrderPlanner(ample(), 1).plan(unlike(), Deadline.never().or(() -> asked.incrementAndGet() > SOON), progress -> { });
+        assertThat(outcome.missing()).isZero();
+        assertThat(outcome.ended()).isEqualTo(OrderOutcome.End.TIME);
     }
 }

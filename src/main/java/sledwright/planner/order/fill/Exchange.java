@@ -20,14 +20,15 @@ public final class Exchange {
     public static void improve(Tally tally, List<Column> columns, Deadline deadline) {
         boolean gained = true;
         while (gained && !deadline.isOver()) {
-            gained = singles(tally, columns, deadline) || pairs(tally, columns, deadline);
+            gained = singly(tally, columns, deadline) || pairs(tally, columns, deadline);
         }
     }
 
     private record Swap(List<Step> steps, long difference) {
     }
 
-    private static boolean singles(Tally tally, List<Column> columns, Deadline deadline) {
+    /** Each column once in the place of every other of its line; whether that gains. */
+    public static boolean singly(Tally tally, List<Column> columns, Deadline deadline) {
         boolean gained = false;
         for (Column in : columns) {
             if (deadline.isOver()) {
@@ -36,8 +37,8 @@ public final class Exchange {
             while (!deadline.isOver() && tally.missing(in.line()) >= in.machines() && tally.difference(List.of(new Step(in, 1))) < 0) {
                 gained |= tally.change(List.of(new Step(in, 1)));
             }
-            for (Column out : List.copyOf(tally.counts().keySet())) {
-                if (out.line() == in.line() && out != in) {
+            for (Column out : List.copyOf(tally.columnsOf(in.line()))) {
+                if (out != in) {
                     gained |= repeat(tally, List.of(new Step(out, -1), new Step(in, 1)), deadline);
                     int all = tally.count(out);
                     // A lot that is sold in numbers may suit all machines and not one of them.
@@ -60,8 +61,11 @@ public final class Exchange {
     private static boolean pairs(Tally tally, List<Column> columns, Deadline deadline) {
         List<Swap> swaps = new ArrayList<>();
         for (Column in : columns) {
-            for (Column out : List.copyOf(tally.counts().keySet())) {
-                if (out.line() == in.line() && out != in) {
+            if (deadline.isOver()) {
+                return false;
+            }
+            for (Column out : List.copyOf(tally.columnsOf(in.line()))) {
+                if (out != in) {
                     List<Step> steps = List.of(new Step(out, -1), new Step(in, 1));
                     swaps.add(new Swap(steps, tally.difference(steps)));
                 }

@@ -1,6 +1,7 @@
 package sledwright.planner.order.fill;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import java.util.function.ToLongFunction;
 import sledwright.domain.Lot;
 import sledwright.domain.Lot.PriceBreak;
 import sledwright.domain.Pick;
+import sledwright.domain.Requirements;
 import sledwright.generator.time.Deadline;
 import sledwright.metrics.CheapestDraw;
 import sledwright.planner.order.market.Bay;
@@ -29,53 +31,101 @@ public final class Filler {
     /** So many machines more than those that were found are looked at one by one. */
     private static final int FEW = 8;
 
+    /** Where more lines are open, machines that are known are taken before any is searched for. */
+    public static final int MANY_LINES = 24;
+
+    /** By how much what lines of a group ask for differs at most. */
+    private static final double WITHIN = 1.5;
+
+    /** GB that ask about as much of a machine as a core does. */
+    private static final int GB_BESIDE_CORE = 8;
+
     private final Market market;
     private final Pricer pricer;
     private final Columns columns;
+    private final KnownMachines known;
 
     /** @param columns takes up what is found */
     public Filler(Market market, Pricer pricer, Columns columns) {
         this.market = market;
         this.pricer = pricer;
         this.columns = columns;
+        known = new KnownMachines(market, pricer);
     }
 
     /** Fills the lines in some order as far as the stock and the time go. */
     public void fill(Tally tally, List<Integer> lines, Deadline deadline) {
-        for (int line : lines) {
-            if (market.line(line).uniform()) {
-                fillWhole(tally, line, deadline);
-            } else if (market.line(line).request().require().populated().onePart()) {
-                fillOfOnePart(tally, line, deadline);
-            } else {
-                fillOneByOne(tally, line, deadline, part -> true);
+        boolean many = lines.stream().filter(line -> tally.missing(line) > 0).count() > MANY_LINES;
+        for (int line : many ? lines.stream().sorted(alikeTogether()).toList() : lines) {
+            if (many) {
+                fillKnown(tally, line, deadline);
+            }
+            fill(tally, line, deadline);
+            if (many) {
+                known.learn(tally, line);
             }
         }
     }
 
     /**
-     * More than what a machine of a line takes where each unit is as dear as it ever is, or is worth where each unit is free; scaled, 0
-     * where there is none.
+     * Lines of one priority that ask for about as much stand together, those that ask for little first, and of each such group the one
+     * that asks for most: what is found for it suits most others.
      */
-    public long dearest(int line, Deadline deadline) {
-        Pricer.Best dear = priced(line, OfferedLot.Step::price, deadline);
-        return dear.column() == null ? 0 : Math.max(0, dear.least()) + Math.abs(priced(line, step -> 0, deadline).least());
+    private Comparator<Integer> alikeTogether() {
+        Comparator<Integer> byAsked = Comparator.comparing(line -> group(require(line).cores()));
+        return Comparator.comparing((Integer line) -> -market.line(line).priority()).thenComparing(byAsked)
+                .thenComparing(line -> group(require(line).memoryGb()))
+                .thenComparing(line -> -require(line).cores() * GB_BESIDE_CORE - require(line).memoryGb());
     }
 
-    private Pricer.Best priced(int line, ToLongFunction<OfferedLot.Step> price, Deadline deadline) {
-        int pool = market.poolOf(line);
-        Map<Integer, List<Lot>> lots = new HashMap<>();
-        for (int part = 0; part < market.parts(); part++) {
-            int units = market.available(part, pool);
-            if (units > 0) {
-                long most = market.sources(part).stream().filter(source -> source.pools()[pool]).flatMap(source -> source.steps().stream())
-                        .mapToLong(price).max().orElseThrow();
-                lots.put(part, List.of(Pricer.lot(market.sku(part), units, most / ScaledMoney.ONE)));
+    private Requirements require(int line) {
+        return market.line(line).request().require();
+    }
+
+    /** Numbers of a group differ by less than half. */
+    private static long group(double asked) {
+        return Math.round(Math.log(Math.max(1, asked)) / Math.log(WITHIN));
+    }
+
+    private void fill(Tally tally, int line, Deadline deadline) {
+        if (deadline.isOver()) {
+            return;
+        }
+        if (market.line(line).uniform()) {
+            fillWhole(tally, line, deadline);
+        } else if (require(line).populated().onePart()) {
+            fillOfOnePart(tally, line, deadline);
+        } else {
+            fillOneByOne(tally, line, deadline, part -> true);
+        }
+    }
+
+    /** Fills a line with machines that are known from others. */
+    private void fillKnown(Tally tally, int line, Deadline deadline) {
+        boolean filled = true;
+        while (filled && tally.missing(line) > 0 && !deadline.isOver()) {
+            Column column = known.suiting(tally, line);
+            filled = false;
+            for (int times = column == null ? 0 : tally.missing(line) / column.machines(); times > 0 && !filled; times /= 2) {
+                filled = tally.change(List.of(new Tally.Step(columns.add(column), times)));
             }
         }
-        ToLongFunction<Bay> place = bay -> cheapest(lots, bay.enclosure().sku())
-                + cheapest(lots, bay.supply().sku()) * bay.supply().count();
-        return pricer.best(line, 1, place, offers(place, lots), deadline);
+    }
+
+    /** Searches anew for the machines of a line; keeps those that it has where these cost no more. */
+    public void renew(Tally tally, int line, Deadline deadline) {
+        List<Tally.Step> had = steps(tally, line);
+        long cost = tally.cost();
+        tally.change(without(had));
+        fill(tally, line, deadline);
+        if (tally.cost() >= cost) {
+            tally.change(without(steps(tally, line)));
+            tally.change(had);
+        }
+    }
+
+    private static List<Tally.Step> without(List<Tally.Step> steps) {
+        return steps.stream().map(step -> new Tally.Step(step.column(), -step.times())).toList();
     }
 
     private Pricer.Best best(Tally tally, int line, int machines, Map<Integer, List<Lot>> left, Deadline deadline) {
@@ -108,19 +158,18 @@ public final class Filler {
                 best = steps(tally, line);
             }
             any = !tally.moduleParts(line).isEmpty();
-            tally.change(steps(tally, line).stream().map(step -> new Tally.Step(step.column(), -step.times())).toList());
+            tally.change(without(steps(tally, line)));
         }
         tally.change(best);
     }
 
     private static List<Tally.Step> steps(Tally tally, int line) {
-        return tally.counts().entrySet().stream().filter(entry -> entry.getKey().line() == line)
-                .map(entry -> new Tally.Step(entry.getKey(), entry.getValue())).toList();
+        return tally.columnsOf(line).stream().map(column -> new Tally.Step(column, tally.count(column))).toList();
     }
 
     /** @param among the parts to choose from */
     private void fillOneByOne(Tally tally, int line, Deadline deadline, IntPredicate among) {
-        boolean onePart = market.line(line).request().require().populated().onePart();
+        boolean onePart = require(line).populated().onePart();
         while (tally.missing(line) > 0 && !deadline.isOver()) {
             Map<Integer, List<Lot>> left = left(tally, market.poolOf(line));
             Set<Integer> settled = onePart ? tally.moduleParts(line) : Set.of();

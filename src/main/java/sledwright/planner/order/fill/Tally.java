@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -24,6 +25,7 @@ public final class Tally {
     private final Draws draws;
     private final long[] penalty;
     private final Map<Column, Integer> counts = new LinkedHashMap<>();
+    private final Map<Integer, Set<Column>> byLine = new HashMap<>();
     private final int[] filled;
     private final int[][] need;
     private final Map<Bay, int[]> enclosures = new HashMap<>();
@@ -41,7 +43,7 @@ public final class Tally {
         }
     }
 
-    Tally copy(Draws on) {
+    public Tally copy(Draws on) {
         Tally copy = new Tally(market, on, penalty);
         counts.forEach((column, times) -> copy.change(List.of(new Step(column, times))));
         return copy;
@@ -62,6 +64,11 @@ public final class Tally {
 
     int count(Column column) {
         return counts.getOrDefault(column, 0);
+    }
+
+    /** The columns that a line uses. */
+    Set<Column> columnsOf(int line) {
+        return byLine.getOrDefault(line, Set.of());
     }
 
     /** Machines of a line that are not delivered. */
@@ -155,17 +162,14 @@ public final class Tally {
             difference += (column.own() - penalty[column.line()] * column.machines()) * step.times();
             int line = column.line();
             filled[line] += column.machines() * step.times();
-            counts.merge(column, step.times(), Integer::sum);
+            int used = count(column, step.times());
             undo.others.add(() -> {
                 filled[line] -= column.machines() * step.times();
                 count(column, -step.times());
             });
             housed |= column.bay() != null;
-            if (filled[line] > market.line(line).machines() || counts.get(column) < 0) {
+            if (filled[line] > market.line(line).machines() || used < 0) {
                 return Draws.IMPOSSIBLE;
-            }
-            if (counts.get(column) == 0) {
-                counts.remove(column);
             }
         }
         if (steps.stream().map(step -> step.column().line()).distinct().anyMatch(this::isMixed)) {
@@ -186,8 +190,8 @@ public final class Tally {
 
     /** Parts of memory modules that a line's machines take. */
     Set<Integer> moduleParts(int line) {
-        return counts.keySet().stream().filter(column -> column.line() == line).flatMapToInt(column -> Arrays.stream(column.parts()))
-                .filter(market::isModule).boxed().collect(Collectors.toSet());
+        return columnsOf(line).stream().flatMapToInt(column -> Arrays.stream(column.parts())).filter(market::isModule).boxed()
+                .collect(Collectors.toSet());
     }
 
     /** Whether a line that wants one build has several, or one that wants one part number of module. */
@@ -199,16 +203,20 @@ public final class Tally {
         if (!market.line(line).uniform()) {
             return false;
         }
-        List<Build> builds = counts.keySet().stream().filter(column -> column.line() == line)
-                .flatMap(column -> column.builds().stream()).toList();
+        List<Build> builds = columnsOf(line).stream().flatMap(column -> column.builds().stream()).toList();
         return builds.stream().anyMatch(build -> !build.isAlike(builds.get(0)));
     }
 
-    private void count(Column column, int more) {
+    /** Counts a column more or less often; how often it is used then. */
+    private int count(Column column, int more) {
         int times = counts.merge(column, more, Integer::sum);
         if (times == 0) {
             counts.remove(column);
+            byLine.get(column.line()).remove(column);
+        } else {
+            byLine.computeIfAbsent(column.line(), line -> new LinkedHashSet<>()).add(column);
         }
+        return times;
     }
 
     private void need(Map<Integer, Long> before, Undo undo, int pool, int part, int more) {

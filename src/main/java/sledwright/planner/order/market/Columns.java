@@ -12,7 +12,15 @@ public final class Columns {
     /** Beyond so many, those that promise least are dropped again. */
     private static final int MANY = 500;
 
+    /** Or so many for each line. */
+    private static final int MANY_OF_LINE = 4;
+
+    private final int many;
     private final Map<Column.Key, Column> known = new LinkedHashMap<>();
+
+    public Columns(int lines) {
+        many = Math.max(MANY, MANY_OF_LINE * lines);
+    }
 
     public boolean isNew(Column column) {
         return !known.containsKey(column.key());
@@ -34,9 +42,9 @@ public final class Columns {
      * @param needed  stay in any case
      */
     public void tidy(ToLongFunction<Column> reduced, Set<Column> needed) {
-        if (known.size() > MANY) {
+        if (known.size() > many) {
             long[] sorted = known.values().stream().mapToLong(reduced).sorted().toArray();
-            long most = sorted[MANY / 2];
+            long most = sorted[many / 2];
             known.values().removeIf(column -> reduced.applyAsLong(column) > most && !needed.contains(column));
         }
     }

@@ -90,6 +90,16 @@ public final class ColumnGeneration {
         return finished;
     }
 
+    /**
+     * A bound at the least that every part costs, before any linear program is solved: weak where stock is scarce, but soon there. Ways to
+     * build the lines' machines come with it.
+     */
+    public void start(Deadline deadline) {
+        long[][] parts = new long[market.pools().size()][market.parts()];
+        long[] bays = new long[market.bays().size()];
+        look(lower.kept(defaulted(new Duals(parts, bays, bays, Map.of(), 0))), deadline);
+    }
+
     /** Runs until nothing is left, until the bound is as high as matters, or the deadline comes, telling of each round. */
     public void run(long enough, Deadline deadline, Consumer<Long> better) {
         while (!finished && bound < enough && !deadline.isOver()) {
@@ -104,7 +114,7 @@ public final class ColumnGeneration {
      */
     public boolean reaches(long enough, Deadline deadline) {
         for (int round = 0; round < FEW && !finished && bound < enough && !deadline.isOver(); round++) {
-            master();
+            master(deadline);
             // More columns would only lower what is too low already.
             if (mix != null && ScaledMoney.of(mix.cost()) < enough) {
                 return false;
@@ -115,15 +125,15 @@ public final class ColumnGeneration {
     }
 
     private void round(Deadline deadline) {
-        master();
+        master(deadline);
         search(deadline);
     }
 
-    private void master() {
+    private void master(Deadline deadline) {
         if (settled.isContradictory() || settled.mustDeliver() > market.order().suppliersMax().orElse(Integer.MAX_VALUE)) {
             bound = NEVER;
         } else {
-            mix = master.solve(columns.all());
+            mix = master.solve(columns.all(), deadline);
         }
         // What is not solved leaves the bound as it was.
         finished = mix == null;
@@ -154,7 +164,7 @@ public final class ColumnGeneration {
         List<Line> lines = IntStream.range(0, market.lines().size()).parallel()
                 .mapToObj(line -> deadline.isOver() ? Line.UNKNOWN : line(line, duals, deadline)).toList();
         for (Column column : lines.stream().flatMap(line -> line.found.stream()).toList()) {
-            better |= columns.isNew(column) && saved(column) > ScaledMoney.ONE * CLOSE;
+            better |= mix != null && columns.isNew(column) && saved(column) > ScaledMoney.ONE * CLOSE;
             columns.add(column);
         }
         if (lines.contains(Line.UNKNOWN)) {

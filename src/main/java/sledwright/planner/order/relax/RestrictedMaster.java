@@ -11,6 +11,7 @@ import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
 import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
+import sledwright.generator.time.Deadline;
 import sledwright.planner.order.market.Bay;
 import sledwright.planner.order.market.Column;
 import sledwright.planner.order.market.Market;
@@ -92,7 +93,7 @@ public final class RestrictedMaster {
     }
 
     /** The best mix of columns, in which machines may stay undelivered; null where the linear program is not solved. */
-    Mix solve(List<Column> columns) {
+    Mix solve(List<Column> columns, Deadline deadline) {
         Model model = new Model();
         for (int line = 0; line < market.lines().size(); line++) {
             int machines = market.line(line).machines();
@@ -127,6 +128,8 @@ public final class RestrictedMaster {
         model.balances.keySet().forEach(key -> parts.add(key % market.parts()));
         parts.forEach(part -> supply(model, part));
         hold(model, columns);
+        model.model.options.time_abort = Math.max(1, deadline.leftMillis());
+        model.model.options.time_suffice = model.model.options.time_abort;
         Optimisation.Result result = model.model.minimise();
         return mix(model, result);
     }
