@@ -53,7 +53,7 @@ class CommandsTest {
     void aCatalogueIsCounted() {
         Run run = Run.of("catalog", SHOP);
         assertThat(run.code()).isEqualTo(ExitCode.DONE);
-        assertThat(run.out()).startsWith("Heronfold Yard").contains("\nplatforms           14\nsled enclosures      3\n");
+        assertThat(run.out()).startsWith("Heronfold Yard").containsPattern("\nplatforms +\\d+\nsled enclosures +\\d+\n");
         assertThat(Run.of("catalog", "--catalog", SHOP)).isEqualTo(run);
         assertThat(Schemas.faults("catalog-result", Run.of("catalog", SHOP, "--format", "json").out())).isEmpty();
     }
@@ -97,6 +97,20 @@ class CommandsTest {
         assertThat(run.code()).isEqualTo(ExitCode.INPUT_FAULT);
         assertThat(run.err()).startsWith("scenarios/nowhere.yaml: ");
         assertThat(run.out()).isEmpty();
+    }
+
+    /** A command that no document shows is not found. */
+    @Test
+    void everyCommandStandsInTheReadmeAndHasItsKeysDescribed() throws IOException {
+        String names = Run.of().err().lines().filter(line -> line.contains("it is one of ")).findFirst().orElseThrow()
+                .replaceAll(".*it is one of ", "");
+        String readme = Files.readString(Path.of("README.md"));
+        String keys = Files.readString(Path.of("docs/json.md"));
+        assertThat(names.split(", ")).hasSizeGreaterThan(8).allSatisfy(name -> {
+            assertThat(readme).contains("| `sledwright " + name + " ");
+            // The server answers with the JSON of the other commands.
+            assertThat(name.equals("serve") || keys.contains("## `" + name + "`\n")).as(name).isTrue();
+        });
     }
 
     @Test

@@ -67,6 +67,10 @@ class JsonTest {
                   "bound": 442.00,
                   "objective": "cheapest",
                   "machines": 1,
+                  "today": "2025-01-01",
+                  "priced_on": "2025-01-01",
+                  "valid_until": null,
+                  "warnings": [],
                   "alternatives": [
                     {
                       "rank": 1,
@@ -116,6 +120,7 @@ class JsonTest {
                           "condition": "new",
                           "lead_days": 0,
                           "quantity": 1,
+                          "unit_cost": null,
                           "unit_price": 150.00,
                           "total": 150.00
                         },
@@ -156,7 +161,7 @@ class JsonTest {
         String json = QuoteJson.of(view(Answers.proved()));
         assertThat(Schemas.faults("quote-result", json.replace("\"proved\"", "\"sure\""))).isNotEmpty();
         assertThat(Schemas.faults("quote-result", json.replace("\"price\": 594.00", "\"price\": \"594.00\""))).isNotEmpty();
-        assertThat(Schemas.faults("quote-result", json.replace("\"lot\": \"B1\"", "\"lot\": null"))).isNotEmpty();
+        assertThat(Schemas.faults("quote-result", json.replace("\"lot\": \"B1\"", "\"lot\": 1"))).isNotEmpty();
         assertThat(Schemas.faults("quote-result", json.replace("\"load_w\"", "\"watts\""))).isNotEmpty();
     }
 
