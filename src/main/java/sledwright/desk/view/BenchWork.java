@@ -10,6 +10,7 @@ import sledwright.domain.Slot;
 import sledwright.planner.upgrade.BenchStep;
 import sledwright.planner.upgrade.BenchStep.Action;
 import sledwright.planner.upgrade.BenchStep.Part;
+import sledwright.planner.upgrade.Equipping;
 import sledwright.planner.upgrade.Refit;
 
 /** What hands do with the parts of a machine, in their order; modules go in by {@link Slot#FILLING_ORDER}. */
@@ -28,6 +29,7 @@ public final class BenchWork {
             steps.add(in(Part.HEAT_SINK, build.cooling().sku(), "socket " + (socket + 1)));
         }
         build.modules().forEach((slot, module) -> steps.add(in(Part.MODULE, module.sku(), slot.name())));
+        steps.addAll(Equipping.of(build.fitout()));
         build.supply().ifPresent(supply -> {
             for (int bay = 1; bay <= supply.count(); bay++) {
                 steps.add(in(Part.SUPPLY, supply.sku(), "supply " + bay));

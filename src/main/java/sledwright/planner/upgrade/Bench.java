@@ -22,7 +22,7 @@ import sledwright.planner.upgrade.BenchStep.Part;
 final class Bench {
 
     /** Where extras go. */
-    private static final String MACHINE = "machine";
+    static final String MACHINE = "machine";
 
     private final Build before;
     private final Build after;

@@ -17,6 +17,7 @@ import sledwright.report.sheet.BoardView.State;
 import sledwright.report.sheet.Shape.Area;
 import sledwright.report.sheet.Shape.Look;
 import sledwright.report.sheet.Shape.Words;
+import sledwright.words.Sentences;
 
 /**
  * Boards under each other, drawn from what the catalogue says of them. It shows which slots belong to which channel and socket, not where
@@ -58,6 +59,8 @@ public record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) 
 
         private final List<Captioned> boards;
         private final Map<String, MemoryModule> modules = new LinkedHashMap<>();
+        /** Part numbers of drives and cards, or short keys for them. */
+        private final Map<String, String> equipmentKeys = new LinkedHashMap<>();
         private final List<Shape> shapes = new ArrayList<>();
         private final List<Slot> slots = new ArrayList<>();
         private double y;
@@ -65,6 +68,9 @@ public record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) 
         Pen(List<Captioned> boards) {
             this.boards = boards;
             boards.forEach(one -> one.board().modules().forEach(modules::putIfAbsent));
+            List<String> equipment = boards.stream().flatMap(one -> one.board().equipment().skus().stream()).distinct().toList();
+            boolean whole = equipment.stream().allMatch(EquipmentDrawing::fits);
+            equipment.forEach(sku -> equipmentKeys.put(sku, whole ? sku : "P" + (equipmentKeys.size() + 1)));
         }
 
         BoardDrawing drawing() {
@@ -81,6 +87,11 @@ public record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) 
             for (int i = 0; i < boards.size(); i++) {
                 draw(boards.get(i), grids.get(i));
             }
+            equipmentKeys.forEach((sku, key) -> {
+                if (!sku.equals(key)) {
+                    note("%s: %s".formatted(key, sku));
+                }
+            });
             if (!byName) {
                 keys.forEach((sku, key) -> note("%s: %s, %s".formatted(key, sku, kind(modules.get(sku)))));
             }
@@ -99,6 +110,9 @@ public record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) 
             }
             boards.stream().map(one -> one.board().firstSlot()).filter(words -> !words.isEmpty()).distinct()
                     .forEach(words -> remarks.add("First slot of a channel: " + words + "."));
+            boards.stream().map(one -> one.board().equipment()).filter(equipment -> !equipment.isBlank())
+                    .flatMap(equipment -> equipment.risers().entrySet().stream()).distinct()
+                    .forEach(riser -> remarks.add("On riser %s: %s.".formatted(riser.getKey(), Sentences.list(riser.getValue()))));
             remarks.add("Not to scale: find the slots by the names on the board, not by their place in this drawing.");
             return remarks;
         }
@@ -160,6 +174,9 @@ public record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) 
                 socket(sockets.get(i), new Box(x, top, grid.panelWidth(), grid.panelHeight()), grid);
             }
             y += grid.height() + 4;
+            if (!one.board().equipment().isBlank()) {
+                y = EquipmentDrawing.draw(one.board().equipment(), equipmentKeys, y, shapes) + 4;
+            }
         }
 
         private void socket(Socket socket, Box panel, BoardGrid grid) {
@@ -307,8 +324,17 @@ public record BoardDrawing(double height, List<Shape> shapes, List<Slot> slots) 
         }
 
         private static List<Shape> tag(String mark, double x, double top, BoardGrid grid) {
-            Words words = Words.of(BoardTexts.drawn(mark), x + 3, top + grid.texts().drop() / 2, grid.texts().partSize(), true).inPale();
-            return List.of(new Area(new Box(x, top, words.box().width() + 6, words.box().height() + grid.texts().drop()), Look.TAG), words);
+            return BoardDrawing.tag(BoardTexts.drawn(mark), x, top, grid.texts().partSize(), grid.texts().drop());
         }
+    }
+
+    /**
+     * Pale words on a dark ground.
+     *
+     * @param drop by how much smaller letters stand lower than those beside them
+     */
+    static List<Shape> tag(String words, double x, double top, double size, double drop) {
+        Words pale = Words.of(words, x + 3, top + drop / 2, size, true).inPale();
+        return List.of(new Area(new Box(x, top, pale.box().width() + 6, pale.box().height() + drop), Look.TAG), pale);
     }
 }

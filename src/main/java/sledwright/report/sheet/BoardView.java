@@ -21,8 +21,9 @@ import sledwright.planner.upgrade.BenchStep.Part;
  * A board as it is drawn: its sockets, their channels and slots in board order.
  *
  * @param firstSlot words for the bench: which slot of a channel is its first; may be empty
+ * @param equipment where drives and cards sit
  */
-public record BoardView(List<Socket> sockets, String firstSlot) {
+public record BoardView(List<Socket> sockets, String firstSlot, EquipmentView equipment) {
 
     /** How marks begin that name another place. */
     static final String TO = "TO ";
@@ -137,7 +138,7 @@ public record BoardView(List<Socket> sockets, String firstSlot) {
             }
             sockets.add(new Socket(now.number, now.processor, sink, channels, gone));
         }
-        return new BoardView(sockets, after.firstSlot);
+        return new BoardView(sockets, after.firstSlot, EquipmentView.ofBoth(before.equipment, after.equipment));
     }
 
     private static String both(String before, String after) {
@@ -183,7 +184,9 @@ public record BoardView(List<Socket> sockets, String firstSlot) {
 
     /** Whether both ends of the work are shown. */
     public boolean isOfBoth() {
-        return places().stream().anyMatch(place -> place.gone().isPresent());
+        return places().stream().anyMatch(place -> place.gone().isPresent())
+                || equipment.seats().stream().anyMatch(seat -> seat.gone().isPresent() || !seat.mark().isEmpty())
+                || equipment.cards().stream().anyMatch(place -> place.gone().isPresent() || !place.mark().isEmpty());
     }
 
     /** Whether any module is numbered in the order in which it goes in. */
@@ -199,6 +202,8 @@ public record BoardView(List<Socket> sockets, String firstSlot) {
         private final Map<String, BenchStep> modules = new HashMap<>();
         private final Map<String, BenchStep> processors = new HashMap<>();
         private final Map<String, BenchStep> heatSinks = new HashMap<>();
+        private final Map<String, BenchStep> drives = new HashMap<>();
+        private final Map<String, BenchStep> cards = new HashMap<>();
         private final Map<String, Integer> order = new HashMap<>();
 
         Reader(Build build, List<BenchStep> steps, Side side, boolean marked) {
@@ -222,7 +227,9 @@ public record BoardView(List<Socket> sockets, String firstSlot) {
                 case MODULE -> modules;
                 case PROCESSOR -> processors;
                 case HEAT_SINK -> heatSinks;
-                case SUPPLY, DRIVE, CARD, CABLE, EXTRA -> new HashMap<>();
+                case DRIVE -> drives;
+                case CARD -> cards;
+                case SUPPLY, CABLE, EXTRA -> new HashMap<>();
             };
         }
 
@@ -238,7 +245,8 @@ public record BoardView(List<Socket> sockets, String firstSlot) {
                         : Optional.empty(), fitted ? Optional.of(new Fitted(build.cooling().sku(), mark(heatSinks.get(name))))
                         : Optional.empty(), map.sockets().get(index).stream().map(this::channel).toList(), Gone.NOTHING));
             }
-            return new BoardView(sockets, map.fillSide());
+            return new BoardView(sockets, map.fillSide(), EquipmentView.of(build, bay -> mark(drives.get(bay)),
+                    slot -> mark(cards.get(slot))));
         }
 
         private Channel channel(SlotMap.Row row) {

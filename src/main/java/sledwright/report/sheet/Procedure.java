@@ -3,9 +3,12 @@ package sledwright.report.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import sledwright.domain.Build;
+import sledwright.domain.Fitout;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Slot;
+import sledwright.domain.Volume;
 import sledwright.planner.upgrade.BenchStep;
 import sledwright.planner.upgrade.BenchStep.Action;
 import sledwright.planner.upgrade.BenchStep.Part;
@@ -13,6 +16,8 @@ import sledwright.report.build.BenchText;
 import sledwright.report.build.Precautions;
 import sledwright.report.sheet.SheetView.Stage;
 import sledwright.report.sheet.SheetView.Work;
+import sledwright.words.Numbers;
+import sledwright.words.Sentences;
 
 /**
  * The work on one machine from the switch to the closed cover, in the order in which hands work: nobody wears a strap at a machine that
@@ -34,6 +39,14 @@ final class Procedure {
     static final String HEAT_SINK_OFF =
             "Loosen a heat sink in the order that the manual states and turn it a little before it is lifted: the compound sticks, "
             + "and the processor must not come out with it.";
+    static final String DRIVE =
+            "Fasten drives in their carriers as the manual shows and slide them in until the lever locks. A drive on the board goes into"
+            + " its connector at a slant and is held by its screw.";
+    static final String CARD =
+            "Take off the cover of the slot. Press a card in evenly, without force, until it sits, and screw its bracket down; one for a "
+            + "riser goes onto the riser first.";
+    static final String EXTRA =
+            "Fit fans, air guides, blanks and risers as the manual shows. Tick a licence, a test or carriage when it is settled.";
     static final String SUPPLY = "Slide supplies in until they lock. No cord yet.";
     static final String CLOSE =
             "Count tools and screws: nothing is left inside, no cable lies in a fan. Close the cover as the manual shows.";
@@ -41,21 +54,24 @@ final class Procedure {
 
     private final Build build;
     private final List<BenchStep> steps;
+    private final boolean fresh;
     private final List<String> handling = new ArrayList<>();
     private final List<Stage> stages = new ArrayList<>();
 
-    private Procedure(Build build, List<BenchStep> steps) {
+    private Procedure(Build build, List<BenchStep> steps, boolean fresh) {
         this.build = build;
         this.steps = steps;
+        this.fresh = fresh;
     }
 
     /**
      * @param build the machine as it stands when the work is done
      * @param steps what is done with its parts
+     * @param fresh whether it is put together from nothing
      * @return nothing to do where there are no steps
      */
-    static Work of(Build build, List<BenchStep> steps, MemoryMode mode) {
-        return steps.isEmpty() ? new Work(List.of(), List.of()) : new Procedure(build, steps).work(mode);
+    static Work of(Build build, List<BenchStep> steps, MemoryMode mode, boolean fresh) {
+        return steps.isEmpty() ? new Work(List.of(), List.of()) : new Procedure(build, steps, fresh).work(mode);
     }
 
     private Work work(MemoryMode mode) {
@@ -65,8 +81,12 @@ final class Procedure {
         groups().forEach(this::addGroup);
         stages.add(new Stage("Close", List.of(CLOSE, POWER_ON)));
         String set = mode == MemoryMode.INDEPENDENT ? "" : "Set the memory mode to %s in the firmware. ".formatted(mode.label());
-        stages.add(new Stage("First start", List.of(set
-                + "Compare what the firmware shows with the table of what is expected, then run a memory test.")));
+        List<String> start = new ArrayList<>();
+        start.add(set + "Compare what the firmware shows with the table of what is expected, then run a memory test.");
+        if (steps.stream().anyMatch(step -> step.part() == Part.DRIVE && step.action() == Action.PUT_IN || step.part() == Part.CABLE)) {
+            build.fitout().volumes().forEach(volume -> start.add(volume(volume)));
+        }
+        stages.add(new Stage("First start", start));
         return new Work(handling, stages);
     }
 
@@ -99,6 +119,18 @@ final class Procedure {
         };
     }
 
+    /** What a volume is to be; bays are told by the names of their group. */
+    private String volume(Volume volume) {
+        List<String> bays = build.fitout().seats().stream().filter(seat -> seat.volume().equals(volume.name())).map(Fitout.Seat::bay)
+                .toList();
+        int data = volume.drives().size();
+        String spares = volume.hotSpares().isEmpty() ? ""
+                : " with %s as hot spare".formatted(Sentences.list(bays.subList(data, bays.size())));
+        return "Volume %s: level %s on %s%s, %s GB usable. %s".formatted(volume.name(), volume.level().label(),
+                Sentences.list(bays.subList(0, data)), spares, Numbers.plain(volume.usableGb()), fresh ? "Set it up."
+                : "Set it up only where it is not so yet: that empties its drives.");
+    }
+
     private int socket(BenchStep step) {
         return build.platform().board().slot(step.to().orElseThrow()).orElseThrow().socket() + 1;
     }
@@ -113,14 +145,16 @@ final class Procedure {
         stages.add(new Stage(title(first), texts));
     }
 
-    private static List<String> handling(BenchStep first, boolean in) {
+    private List<String> handling(BenchStep first, boolean in) {
         return switch (first.part()) {
             case PROCESSOR -> in ? List.of(PROCESSOR) : List.of();
             case MODULE -> in ? List.of(MODULE_IN) : first.action() == Action.MOVE ? List.of(MODULE_MOVE, MODULE_IN) : List.of(MODULE_OUT);
             case HEAT_SINK -> in ? List.of() : List.of(HEAT_SINK_OFF);
             case SUPPLY -> in ? List.of(SUPPLY) : List.of();
-            case DRIVE, CABLE -> Precautions.DRIVES;
-            case CARD, EXTRA -> List.of();
+            case DRIVE, CABLE -> Stream.concat(fresh ? Stream.of() : Precautions.DRIVES.stream(),
+                    first.part() == Part.DRIVE && in ? Stream.of(DRIVE) : Stream.of()).toList();
+            case CARD -> in ? List.of(CARD) : List.of();
+            case EXTRA -> in ? List.of(EXTRA) : List.of();
         };
     }
 

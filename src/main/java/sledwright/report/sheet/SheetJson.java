@@ -3,7 +3,11 @@ package sledwright.report.sheet;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
+import sledwright.domain.Card;
+import sledwright.domain.Drive;
 import sledwright.report.sheet.BoardView.Channel;
 import sledwright.report.sheet.BoardView.Fitted;
 import sledwright.report.sheet.BoardView.Place;
@@ -132,7 +136,48 @@ public final class SheetJson {
             out.writeEndObject();
         }
         out.writeEndArray();
+        equipment(board.equipment());
         out.writeEndObject();
+    }
+
+    private void equipment(EquipmentView equipment) throws IOException {
+        out.writeArrayFieldStart("bays");
+        for (EquipmentView.Bays group : equipment.bays()) {
+            for (EquipmentView.Seat seat : group.seats()) {
+                out.writeStartObject();
+                out.writeStringField("bay", seat.bay());
+                out.writeStringField("group", group.group());
+                number("socket", group.socket());
+                out.writeStringField("state", seat.state().label());
+                string("sku", seat.drive().map(Drive::sku));
+                string("volume", Optional.of(seat.volume()).filter(volume -> !volume.isEmpty()));
+                out.writeBooleanField("hot_spare", seat.hotSpare());
+                string("mark", Optional.of(seat.mark()).filter(mark -> !mark.isEmpty()));
+                out.writeEndObject();
+            }
+        }
+        out.writeEndArray();
+        out.writeArrayFieldStart("card_slots");
+        for (EquipmentView.CardPlace place : equipment.cards()) {
+            out.writeStartObject();
+            out.writeStringField("slot", place.slot().name());
+            out.writeNumberField("lanes", place.slot().offers().lanes());
+            number("socket", place.slot().socket());
+            string("riser", place.slot().riser());
+            out.writeStringField("state", place.state().label());
+            string("sku", place.card().map(Card::sku));
+            string("mark", Optional.of(place.mark()).filter(mark -> !mark.isEmpty()));
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+    }
+
+    private void number(String key, OptionalInt value) throws IOException {
+        if (value.isPresent()) {
+            out.writeNumberField(key, value.getAsInt());
+        } else {
+            out.writeNullField(key);
+        }
     }
 
     private void channel(Channel channel) throws IOException {
@@ -187,6 +232,25 @@ public final class SheetJson {
             out.writeStringField("channel", channel.name());
             out.writeNumberField("modules", channel.modules());
             out.writeNumberField("memory_gb", channel.capacityGb());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        out.writeArrayFieldStart("volumes");
+        for (SheetView.Drives volume : expected.volumes()) {
+            out.writeStartObject();
+            out.writeStringField("volume", volume.volume());
+            out.writeNumberField("level", volume.level());
+            out.writeNumberField("drives", volume.drives());
+            out.writeNumberField("hot_spares", volume.hotSpares());
+            out.writeNumberField("usable_gb", Numbers.decimal(volume.usableGb()));
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+        out.writeArrayFieldStart("cards");
+        for (Map.Entry<String, String> card : expected.cards().entrySet()) {
+            out.writeStartObject();
+            out.writeStringField("slot", card.getKey());
+            out.writeStringField("sku", card.getValue());
             out.writeEndObject();
         }
         out.writeEndArray();

@@ -2,7 +2,10 @@ package sledwright.report.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import sledwright.domain.Card;
+import sledwright.domain.Drive;
 import sledwright.report.sheet.SheetView.Fields;
 import sledwright.report.sheet.SheetView.Sheet;
 import sledwright.report.sheet.SheetView.Stage;
@@ -11,6 +14,7 @@ import sledwright.report.text.Page;
 import sledwright.report.text.Screen;
 import sledwright.report.text.TextTable;
 import sledwright.report.text.TextTable.Fit;
+import sledwright.words.Numbers;
 
 /** The bench sheet, for people. */
 public final class SheetText {
@@ -48,8 +52,12 @@ public final class SheetText {
             sheet.pulled().forEach(part -> table.row(part.sku(), part.description(), String.valueOf(part.units())));
             page.heading("Parts that come out" + all(sheet)).table(table);
         }
-        sheet.before().ifPresent(before -> page.heading("Board before").table(slots(before)));
+        sheet.before().ifPresent(before -> {
+            page.heading("Board before").table(slots(before));
+            addEquipment(before.equipment(), " before");
+        });
         page.heading(sheet.before().isPresent() ? "Board after" : "Board").table(slots(sheet.board()));
+        addEquipment(sheet.board().equipment(), sheet.before().isPresent() ? " after" : "");
         if (sheet.board().isNumbered()) {
             page.text("Numbers in brackets: the order in which the modules of a socket go in.");
         }
@@ -61,6 +69,35 @@ public final class SheetText {
         page.text(SheetWords.NOTES);
         page.heading("To fill in");
         sheet.records().forEach(this::addFields);
+    }
+
+    private void addEquipment(EquipmentView equipment, String when) {
+        if (equipment.isBlank()) {
+            return;
+        }
+        if (!equipment.bays().isEmpty()) {
+            TextTable table = new TextTable().column("bay", Fit.LEFT).column("socket", Fit.LEFT).column("holds", Fit.FLEXIBLE)
+                    .column("GB", Fit.RIGHT).column("volume", Fit.LEFT).column("", Fit.LEFT);
+            equipment.bays().forEach(group -> EquipmentView.runs(group).forEach(run -> {
+                EquipmentView.Seat seat = run.get(0);
+                table.row(EquipmentView.name(run), number(group.socket()), seat.drive().map(Drive::sku).orElse(seat.state().label()),
+                        seat.drive().map(drive -> Numbers.plain(drive.capacityGb()).toString()).orElse(""),
+                        seat.volume() + (seat.hotSpare() ? ", spare" : ""), seat.mark());
+            }));
+            page.heading("Bays" + when).table(table);
+        }
+        if (!equipment.cards().isEmpty()) {
+            TextTable table = new TextTable().column("slot", Fit.LEFT).column("lanes", Fit.RIGHT).column("socket", Fit.LEFT)
+                    .column("riser", Fit.LEFT).column("holds", Fit.FLEXIBLE).column("", Fit.LEFT);
+            equipment.cards().forEach(place -> table.row(place.slot().name(), String.valueOf(place.slot().offers().lanes()),
+                    number(place.slot().socket()), place.slot().riser().orElse(""),
+                    place.card().map(Card::sku).orElse(place.state().label()), place.mark()));
+            page.heading("Slots for cards" + when).table(table);
+        }
+    }
+
+    private static String number(OptionalInt socket) {
+        return socket.isPresent() ? String.valueOf(socket.getAsInt()) : "";
     }
 
     private void addFields(Fields fields) {

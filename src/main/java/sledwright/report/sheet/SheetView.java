@@ -1,9 +1,12 @@
 package sledwright.report.sheet;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * What the bench needs: a sheet for each kind of machine. It says nothing of prices.
@@ -78,10 +81,11 @@ public record SheetView(String request, Source source, OptionalInt rank, int mac
     }
 
     /**
-     * @param supply empty where the enclosure feeds the machine
+     * @param supply     empty where the enclosure feeds the machine
+     * @param enclosures that are bought with the machines, in words; may be empty
      */
     public record Machine(String platform, String name, Optional<String> processor, int processors, Optional<String> cooling,
-            Optional<String> supply, int supplies) {
+            Optional<String> supply, int supplies, String enclosures) {
     }
 
     /** Units from one lot. */
@@ -108,13 +112,21 @@ public record SheetView(String request, Source source, OptionalInt rank, int mac
      * @param loadW    load as the rules count it
      * @param wallW    from the mains; empty where it is not known
      * @param channels what each populated channel holds
+     * @param volumes  the drives by what they serve
+     * @param cards    slot -> part number
      */
     public record Expected(int processors, int cores, int modules, int memoryGb, double usableGb, String mode, int memoryMts, double loadW,
-                           OptionalDouble wallW, List<Channel> channels) {
+                           OptionalDouble wallW, List<Channel> channels, List<Drives> volumes, SortedMap<String, String> cards) {
 
         public Expected {
             channels = List.copyOf(channels);
+            volumes = List.copyOf(volumes);
+            cards = Collections.unmodifiableSortedMap(new TreeMap<>(cards));
         }
+    }
+
+    /** Drives of one volume. */
+    public record Drives(String volume, int level, int drives, int hotSpares, double capacityGb, double usableGb) {
     }
 
     /** @param name such as {@code 1A} */

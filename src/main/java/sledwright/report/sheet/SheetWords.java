@@ -12,6 +12,7 @@ import sledwright.report.sheet.SheetView.Expected;
 import sledwright.report.sheet.SheetView.Machine;
 import sledwright.report.sheet.SheetView.Sheet;
 import sledwright.words.Numbers;
+import sledwright.words.Sentences;
 
 /** The words that every form of a sheet shares. */
 final class SheetWords {
@@ -46,7 +47,8 @@ final class SheetWords {
         List<String> parts = new ArrayList<>(List.of("%s (%s)".formatted(machine.platform(), machine.name())));
         machine.processor().ifPresent(sku -> parts.add("%s x %s".formatted(machine.processors(), sku)));
         machine.cooling().ifPresent(sku -> parts.add("heat sink " + sku));
-        parts.add(machine.supply().map(sku -> "%s x %s".formatted(machine.supplies(), sku)).orElse("fed by the enclosure"));
+        parts.add(machine.supply().map(sku -> "%s x %s".formatted(machine.supplies(), sku))
+                .orElse(machine.enclosures().isEmpty() ? "fed by the enclosure" : "in " + machine.enclosures()));
         return String.join(", ", parts);
     }
 
@@ -57,6 +59,11 @@ final class SheetWords {
                 new Row("usable memory (%s)".formatted(expected.mode()), Numbers.plain(expected.usableGb()) + " GB"),
                 new Row("memory speed", expected.memoryMts() + " MT/s")));
         groups(expected.channels()).forEach((holds, names) -> rows.add(new Row("channels " + names, holds)));
+        expected.volumes().forEach(volume -> rows.add(new Row("volume %s, level %s".formatted(volume.volume(), volume.level()),
+                "%s of %s GB%s, %s GB usable".formatted(Numbers.counted(volume.drives(), "drive"), Numbers.plain(volume.capacityGb()),
+                        volume.hotSpares() == 0 ? "" : ", " + Numbers.counted(volume.hotSpares(), "hot spare"),
+                        Numbers.plain(volume.usableGb())))));
+        expected.cards().forEach((slot, sku) -> rows.add(new Row("card in slot " + slot, sku)));
         rows.add(new Row("load at full work", Numbers.plain(expected.loadW()) + " W"));
         expected.wallW().ifPresent(watts -> rows.add(new Row("from the mains", Math.round(watts) + " W")));
         return rows;
@@ -104,6 +111,16 @@ final class SheetWords {
 
     /** A drawing in words, for those who cannot see it. */
     static String description(BoardView board) {
+        EquipmentView equipment = board.equipment();
+        List<String> fitted = new ArrayList<>();
+        equipment.seats().forEach(seat -> seat.drive().ifPresent(drive ->
+                fitted.add("bay %s %s %s".formatted(seat.bay(), drive.sku(), seat.mark()).strip())));
+        equipment.cards().forEach(place -> place.card().ifPresent(card ->
+                fitted.add("slot %s %s %s".formatted(place.slot().name(), card.sku(), place.mark()).strip())));
+        return sockets(board) + (fitted.isEmpty() ? "" : " " + Sentences.capital(String.join(", ", fitted)) + ".");
+    }
+
+    private static String sockets(BoardView board) {
         return board.sockets().stream().map(socket -> "Socket %s, %s: %s.".formatted(socket.number(),
                 socket.processor().map(part -> (part.sku() + " " + part.mark()).strip()).orElse("no processor"),
                 socket.channels().stream().flatMap(channel -> channel.slots().stream()).filter(place -> place.state() != State.NO_PROCESSOR)

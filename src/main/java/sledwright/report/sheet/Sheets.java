@@ -16,19 +16,24 @@ import sledwright.desk.view.Lines;
 import sledwright.desk.view.SheetAnswer;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
+import sledwright.domain.Drive;
+import sledwright.domain.Housed;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Part;
 import sledwright.domain.Request;
 import sledwright.domain.Supply;
+import sledwright.domain.Volume;
 import sledwright.metrics.Figures;
 import sledwright.planner.upgrade.BenchStep;
 import sledwright.planner.upgrade.BenchStep.Action;
 import sledwright.planner.upgrade.Plan;
 import sledwright.planner.upgrade.Refit;
 import sledwright.planner.upgrade.Upgrade;
+import sledwright.report.build.FitoutCells;
 import sledwright.report.build.Precautions;
 import sledwright.report.sheet.BoardView.Side;
 import sledwright.report.sheet.SheetView.Channel;
+import sledwright.report.sheet.SheetView.Drives;
 import sledwright.report.sheet.SheetView.Expected;
 import sledwright.report.sheet.SheetView.Fields;
 import sledwright.report.sheet.SheetView.Machine;
@@ -75,8 +80,10 @@ public final class Sheets {
         Sheets sheets = new Sheets(order);
         Map<Build, Integer> kinds = new LinkedHashMap<>();
         order.machines().forEach(build -> kinds.merge(build, 1, Integer::sum));
-        List<Sheet> made = kinds.entrySet().stream().sorted(Comparator.comparingDouble(kind -> -sheets.figures(kind.getKey()).loadW()))
-                .map(kind -> sheets.fresh(kind.getKey(), kind.getValue())).toList();
+        List<Sheet> made = new ArrayList<>();
+        kinds.entrySet().stream().sorted(Comparator.comparingDouble(kind -> -sheets.figures(kind.getKey()).loadW()))
+                .forEach(kind -> made.add(sheets.fresh(kind.getKey(), kind.getValue(),
+                        made.isEmpty() ? order.housed() : Optional.empty())));
         return new SheetView(order.request().name(), source, rank, order.machines().size(), made, Optional.empty(), CAUTIONS);
     }
 
@@ -92,10 +99,13 @@ public final class Sheets {
         return Figures.of(build, request, catalog.throughputFactors());
     }
 
-    private Sheet fresh(Build build, int machines) {
+    /** @param housed the enclosures of all machines, where they are picked with these */
+    private Sheet fresh(Build build, int machines, Optional<Housed> housed) {
         List<BenchStep> steps = BenchWork.of(build);
-        return new Sheet(machines, machine(build), picks.take(times(build.partCounts(), machines), this::description), List.of(),
-                Optional.empty(), BoardView.of(build, steps), Procedure.of(build, steps, mode()), expected(build), records(steps));
+        SortedMap<String, Integer> needed = times(build.partCounts(), machines);
+        housed.ifPresent(enclosures -> enclosures.partCounts().forEach((sku, units) -> needed.merge(sku, units, Integer::sum)));
+        return new Sheet(machines, machine(build), picks.take(needed, this::description), List.of(),
+                Optional.empty(), BoardView.of(build, steps), Procedure.of(build, steps, mode(), true), expected(build), records(steps));
     }
 
     private Sheet changed(Refit refit, Build before) {
@@ -106,7 +116,7 @@ public final class Sheets {
         times(surplus(before, after), refit.machines()).forEach((sku, units) -> pulled.add(new Pulled(sku, description(sku), units)));
         return new Sheet(refit.machines(), machine(after), picks.take(times(added, refit.machines()), this::description), pulled,
                 Optional.of(BoardView.of(before, steps, Side.BEFORE)), BoardView.of(after, steps, Side.AFTER),
-                Procedure.of(after, steps, mode()), expected(after), records(steps));
+                Procedure.of(after, steps, mode(), false), expected(after), records(steps));
     }
 
     /** What is written down of a machine: which part stands where is asked of those that go in. */
@@ -115,6 +125,8 @@ public final class Sheets {
         records.add(new Fields("Machine", List.of("Serial number", "Built by, date", "Checked by, date")));
         serials("Serial numbers of processors", BenchStep.Part.PROCESSOR, steps).ifPresent(records::add);
         serials("Serial numbers of modules", BenchStep.Part.MODULE, steps).ifPresent(records::add);
+        serials("Serial numbers of drives", BenchStep.Part.DRIVE, steps).ifPresent(records::add);
+        serials("Serial numbers of cards", BenchStep.Part.CARD, steps).ifPresent(records::add);
         records.add(new Fields("Firmware", List.of("Version found", "Version left")));
         records.add(new Fields("Memory test", List.of("Program, version", "Passes", "Errors")));
         return records;
@@ -148,18 +160,26 @@ public final class Sheets {
                 TreeMap::new));
     }
 
+    private static Drives drives(Volume volume) {
+        return new Drives(volume.name(), volume.level().number(), volume.drives().size(), volume.hotSpares().size(),
+                volume.drives().stream().mapToDouble(Drive::capacityGb).min().orElse(0), volume.usableGb());
+    }
+
     private static Machine machine(Build build) {
         return new Machine(build.platform().sku(), build.platform().name(), build.processors().stream().findFirst().map(Part::sku),
                 build.processors().size(), build.processors().isEmpty() ? Optional.empty()
                 : Optional.of(build.cooling().sku()), build.supply().map(Supply::sku),
-                build.supply().map(Supply::count).orElse(0));
+                build.supply().map(Supply::count).orElse(0), FitoutCells.enclosures(build.fitout()));
     }
 
     private Expected expected(Build build) {
         Figures figures = figures(build);
         List<Channel> channels = build.channels().stream().filter(channel -> !channel.filled().isEmpty())
                 .map(channel -> new Channel(channel.name(), channel.filled().size(), channel.capacityGb())).toList();
+        SortedMap<String, String> cards = new TreeMap<>();
+        build.fitout().cards().forEach((slot, card) -> cards.put(slot, card.sku()));
         return new Expected(figures.processors(), figures.cores(), build.modules().size(), figures.memoryGb(), figures.usableGb(),
-                mode().label(), figures.speed().mts(), figures.loadW(), figures.wallW(), channels);
+                mode().label(), figures.speed().mts(), figures.loadW(), figures.wallW(), channels,
+                build.fitout().volumes().stream().map(Sheets::drives).toList(), cards);
     }
 }

@@ -20,6 +20,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 import sledwright.catalog.CatalogReader;
 import sledwright.desk.view.BenchWork;
 import sledwright.domain.Build;
+import sledwright.samples.Equipped;
+import sledwright.domain.RaidLevel;
+import sledwright.domain.FormFactor;
+import sledwright.domain.DriveKind;
+import sledwright.domain.DriveInterface;
+import sledwright.domain.Drive;
 import sledwright.domain.Catalog;
 import sledwright.domain.CoolingKit;
 import sledwright.domain.MemoryModule;
@@ -165,6 +171,59 @@ class BoardDrawingTest {
 
     private static List<BoardView> boards(Build build) {
         return List.of(BoardView.of(build, BenchWork.of(build)));
+    }
+
+    private static List<String> words(BoardDrawing drawing) {
+        return drawing.shapes().stream().filter(Words.class::isInstance).map(shape -> ((Words) shape).text()).toList();
+    }
+
+    @Test
+    void baysAndSlotsOfAMachineWithDrivesAndCards() {
+        Build build = Equipped.machine().with(fitout -> fitout.volume("system", RaidLevel.LEVEL_1, "front", 2, Equipped.SSD, 1)
+                .volume("cache", RaidLevel.LEVEL_1, "fast", 2, Equipped.NVME, 0).driver("X1").card("X1", Equipped.CONTROLLER).card("X2", Equipped.NET)
+                .extra(Equipped.RISER, 1)).build();
+        BoardDrawing drawing = BoardDrawing.of(List.of(new Captioned("", boards(build).get(0))));
+        assertThat(words(drawing)).contains("Bays front", "front 1", "SSD-480", "system", "front 3", "system, spare", "4 to 8", "empty", "Bays fast", "of socket 2",
+                "fast 2", "NV-1600", "Cards", "X1", "CTL-8", "x16, socket 1", "X2", "NET-2X10", "x8, socket 2", "on a riser");
+        assertThat(String.join(" ", words(drawing))).contains("On riser RISER-2: X2.");
+        Box paper = new Box(0, 0, BoardGrid.WIDTH, drawing.height());
+        assertThat(drawing.shapes()).allMatch(shape -> paper.holds(shape.box()));
+        assertApart(drawing.shapes().stream().filter(Words.class::isInstance).map(Shape::box).toList());
+        assertThat(SheetWords.description(boards(build).get(0))).endsWith("Bay front 1 SSD-480, bay front 2 SSD-480, bay front 3 SSD-480, bay fast 1 NV-1600,"
+                + " bay fast 2 NV-1600, slot X1 CTL-8, slot X2 NET-2X10.");
+    }
+
+    @Test
+    void whatHangsOnAnEmptySocketSaysSo() {
+        Build one = Equipped.machineOfOne().with(fitout -> fitout.card("X1", Equipped.NET)).build();
+        BoardDrawing drawing = BoardDrawing.of(List.of(new Captioned("", boards(one).get(0))));
+        assertThat(words(drawing)).contains("X2", "x8, socket 2").doesNotContain("Bays front", "Bays fast");
+        EquipmentView equipment = boards(one).get(0).equipment();
+        assertThat(equipment.cards()).extracting(EquipmentView.CardPlace::state).containsExactly(State.FILLED, State.NO_PROCESSOR);
+        assertThat(equipment.seats()).extracting(EquipmentView.Seat::state).startsWith(State.EMPTY).endsWith(State.NO_PROCESSOR);
+        assertThat(boards(Equipped.machine().build()).get(0).equipment().isBlank()).isTrue();
+    }
+
+    @Test
+    void whatAnUpgradeDoesWithDrivesAndCardsIsMarked() {
+        Build before = Equipped.machine().with(fitout -> fitout.volume("system", RaidLevel.LEVEL_1, "front", 2, Equipped.SSD, 0).card("X1", Equipped.NET)).build();
+        Build after = Equipped.machine().with(fitout -> fitout.volume("system", RaidLevel.LEVEL_1, "front", 2, Equipped.BIG_SSD, 0).card("X1", Equipped.CONTROLLER)
+                .card("X2", Equipped.NET).extra(Equipped.RISER, 1)).build();
+        List<BenchStep> steps = List.of(step(Action.TAKE_OUT, Part.DRIVE, "SSD-480", "front 1", null), step(Action.TAKE_OUT, Part.DRIVE, "SSD-480", "front 2", null),
+                step(Action.MOVE, Part.CARD, "NET-2X10", "X1", "X2"), step(Action.PUT_IN, Part.CARD, "CTL-8", null, "X1"),
+                step(Action.PUT_IN, Part.DRIVE, "SSD-960", null, "front 1"), step(Action.PUT_IN, Part.DRIVE, "SSD-960", null, "front 2"));
+        BoardDrawing drawing = BoardDrawing.of(List.of(new Captioned("",
+                BoardView.ofBoth(BoardView.of(before, steps, Side.BEFORE), BoardView.of(after, steps, Side.AFTER)))));
+        assertThat(words(drawing)).containsSubsequence("front 1", "IN", "SSD-960", "system", "SSD-480", "OUT").containsSubsequence("X1", "IN", "CTL-8", "NET-2X10", "\u2192X2",
+                "X2", "\u2190X1", "NET-2X10");
+        assertApart(drawing.shapes().stream().filter(Words.class::isInstance).map(Shape::box).toList());
+    }
+
+    @Test
+    void keysStandForLongPartNumbersOfDrivesAndCards() {
+        Drive wordy = Equipped.drive("W".repeat(40), DriveKind.SSD, DriveInterface.SATA, FormFactor.SMALL, 480, 3);
+        Build build = Equipped.machine().with(fitout -> fitout.volume("system", RaidLevel.LEVEL_0, "front", wordy).card("X1", Equipped.NET)).build();
+        assertThat(words(BoardDrawing.of(List.of(new Captioned("", boards(build).get(0)))))).contains("P1", "P2", "P1: " + wordy.sku(), "P2: NET-2X10");
     }
 
     @ParameterizedTest

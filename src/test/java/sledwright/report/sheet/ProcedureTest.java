@@ -28,10 +28,10 @@ class ProcedureTest {
         SheetView.Work work = Procedure.of(build, List.of(step(Action.TAKE_OUT, Part.DRIVE, "front 1"), step(Action.MOVE, Part.DRIVE, "front 2"),
                 step(Action.TAKE_OUT, Part.CARD, "X1"), step(Action.TAKE_OUT, Part.EXTRA, "machine"), step(Action.PUT_IN, Part.EXTRA, "machine"),
                 step(Action.MOVE, Part.CARD, "X2"), step(Action.PUT_IN, Part.CARD, "X3"), step(Action.PUT_IN, Part.DRIVE, "front 4"),
-                step(Action.PUT_IN, Part.CABLE, "X3")), MemoryMode.INDEPENDENT);
+                step(Action.PUT_IN, Part.CABLE, "X3")), MemoryMode.INDEPENDENT, false);
         assertThat(work.stages()).extracting(SheetView.Stage::title).containsExactly("Power off", "Static", "Open", "Drives out", "Drives that move", "Cards out",
                 "Extras off", "Extras", "Cards that move", "Cards", "Drives", "Cables of drives", "Close", "First start");
-        assertThat(work.handling()).containsExactlyElementsOf(Precautions.DRIVES);
+        assertThat(work.handling()).containsExactly(Precautions.DRIVES.get(0), Procedure.EXTRA, Procedure.CARD, Procedure.DRIVE);
         assertThat(Precautions.DRIVES).containsExactly("Before drives come out, change their volume or hang on another driver, save what they hold and try"
                 + " whether it can be read back: a volume that is made anew is empty, and one driver may not read what another wrote.");
     }

@@ -19,6 +19,9 @@ import org.junit.jupiter.api.Test;
 import sledwright.domain.Build;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Pick;
+import sledwright.report.build.Precautions;
+import sledwright.samples.Equipped;
+import sledwright.domain.RaidLevel;
 import sledwright.domain.Request;
 import sledwright.generator.Doubts;
 import sledwright.generator.time.Deadline;
@@ -199,11 +202,34 @@ class SheetsTest {
         assertThat(upgraded(1).sheets().get(0).records().get(1).labels()).containsExactly("socket 2");
     }
 
+    private static SheetView equipped() {
+        return Sheets.ofBuild(Order.of(List.of(Equipped.machine().with(fitout -> fitout.volume("system", RaidLevel.LEVEL_1, "front", 2, Equipped.SSD, 1)
+                .driver("X1").card("X1", Equipped.CONTROLLER).card("X2", Equipped.NET).extra(Equipped.RISER, 1)).build()), List.of(), Request.named("store"), Answers.SHOP));
+    }
+
+    /** What goes where, in the order in which hands work: what cards stand on before them, drives before their cables. */
+    @Test
+    void drivesAndCardsHaveTheirStepsFieldsAndFigures() {
+        SheetView.Sheet sheet = equipped().sheets().get(0);
+        assertThat(sheet.work().stages()).extracting(SheetView.Stage::title).containsSubsequence("Modules into socket 2", "Extras", "Cards", "Drives", "Cables of drives",
+                "Power supplies", "Close", "First start");
+        assertThat(sheet.work().stages().stream().flatMap(stage -> stage.steps().stream())).contains("Add RISER-2.", "Put card CTL-8 into slot X1.", "Put card NET-2X10 into slot X2.",
+                "Put 3 x SSD-480 into bays front 1, front 2, front 3.", "Connect 3 x SSD-480 to the controller in slot X1.",
+                "Volume system: level 1 on front 1 and front 2 with front 3 as hot spare, 480 GB usable. Set it up.");
+        assertThat(sheet.work().handling()).contains(Procedure.DRIVE, Procedure.CARD, Procedure.EXTRA).doesNotContainAnyElementsOf(Precautions.DRIVES);
+        assertThat(sheet.records()).contains(new SheetView.Fields("Serial numbers of drives", List.of("front 1", "front 2", "front 3")),
+                new SheetView.Fields("Serial numbers of cards", List.of("X1", "X2")));
+        assertThat(SheetWords.expected(sheet.expected())).contains(new SheetWords.Row("volume system, level 1", "2 drives of 480 GB, 1 hot spare, 480 GB usable"),
+                new SheetWords.Row("card in slot X2", "NET-2X10"));
+        assertThat(SheetText.of(equipped(), Screen.PLAIN).replaceAll(" +", " ")).contains("Bays", "front 3 SSD-480 480 system, spare", "front 4 to 8 empty", "fast 1 to 2 2 empty",
+                "Slots for cards", "X2 8 2 RISER-2 NET-2X10");
+    }
+
     @Test
     void jsonKeepsItsSchemaAndEveryKeyIsDescribed() throws IOException {
         String described = Files.readString(Path.of("docs/json.md"));
         Set<String> keys = new TreeSet<>();
-        for (SheetView view : List.of(Sheets.ofBuild(order(Answers.hot())), Sheets.ofAlternative(order(Answers.sled()), 3), upgraded(1))) {
+        for (SheetView view : List.of(Sheets.ofBuild(order(Answers.hot())), Sheets.ofAlternative(order(Answers.sled()), 3), upgraded(1), equipped())) {
             String json = SheetJson.of(view);
             assertThat(Schemas.faults("sheet-result", json)).as(json).isEmpty();
             collect(new ObjectMapper().readTree(json), keys);
@@ -239,7 +265,7 @@ class SheetsTest {
     void spansOfChannels() {
         Expected expected = new Expected(2, 20, 6, 96, 96, "independent", 2400, 300, OptionalDouble.empty(), List.of(
                 new SheetView.Channel("1A", 2, 32), new SheetView.Channel("1B", 1, 16), new SheetView.Channel("1C", 1, 16), new SheetView.Channel("1D", 1, 16),
-                new SheetView.Channel("2A", 2, 32), new SheetView.Channel("2B", 1, 16), new SheetView.Channel("2C", 1, 16), new SheetView.Channel("2E", 1, 16)));
+                new SheetView.Channel("2A", 2, 32), new SheetView.Channel("2B", 1, 16), new SheetView.Channel("2C", 1, 16), new SheetView.Channel("2E", 1, 16)), List.of(), new TreeMap<>());
         assertThat(SheetWords.expected(expected)).contains(new SheetWords.Row("channels 1A, 2A", "2 modules, 32 GB each"),
                 new SheetWords.Row("channels 1B to 1D, 2B, 2C, 2E", "1 module, 16 GB each"));
     }
