@@ -18,6 +18,7 @@ public final class Benchmarks {
               explain [EVERY]                               why not, and conflicts, of the demo's quotes; of every EVERYth part
               compare                                       the frontiers of the demo's quotes
               threads [SHOP [COUNT]]                        whole answers a second of 1, 2 and 4 threads; otherwise demo 500
+              serve [WISHES [SECONDS]]                      the page for one client and for eight; otherwise 200 10
               order [MACHINES ...]                          orders of that many machines on the demo; otherwise 10 50 200 2000
               restock [SHOP [CLASSES [PARTS [SAMPLES [BUDGET]]]]]   a plan on random classes and offers; otherwise demo 20 250 1000 20000""";
 
@@ -41,6 +42,7 @@ public final class Benchmarks {
             case "restock" -> new RestockBenchmark(out).run(Shop.named(word(words, 0, "demo")), Integer.parseInt(word(words, 1, "20")),
                     Integer.parseInt(word(words, 2, "250")), Integer.parseInt(word(words, 3, "1000")), Long.parseLong(word(words, 4, "20000")), 7);
             case "threads" -> new ThreadsBenchmark(out).run(Shop.named(word(words, 0, "demo")), Integer.parseInt(word(words, 1, "500")));
+            case "serve" -> new ServeBenchmark(out).run(Integer.parseInt(word(words, 0, "200")), Integer.parseInt(word(words, 1, "10")));
             case "compare" -> new CompareBenchmark(out).run(Path.of("scenarios"));
             case "order" -> new OrderBenchmark(out, Shop.demo())
                     .run((words.isEmpty() ? List.of("10", "50", "200", "2000") : words).stream().map(Integer::valueOf).toList());

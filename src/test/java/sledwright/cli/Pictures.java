@@ -18,6 +18,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import sledwright.browser.Browser;
+import sledwright.web.Servers;
 
 /**
  * Makes the pictures of the documents that {@code docs} shows: {@code mvn -q test-compile exec:exec@pictures}. Another folder than
@@ -49,8 +50,18 @@ public final class Pictures {
             pictures.screen("quote-dark-phone", Browser.PHONE, true, 1, "quote", QUOTE, "--format", "html");
             pictures.paper("quote-internal", List.of(0, 3), "quote", QUOTE, "--format", "pdf", "--internal");
             pictures.paper("sheet-paper", List.of(0), SHEET_DPI, "sheet", "scenarios/build-valid.yaml", "--format", "pdf");
+            pictures.page("page", Browser.DESKTOP, false, SCREEN_SCALE, "#require.cores=20&require.memory_gb=256&limit.lead_days=5");
+            pictures.page("page-phone-dark", Browser.PHONE, true, 1, "#require.cores=20&require.memory_gb=256");
+            pictures.page("page-ways-out", Browser.DESKTOP, false, SCREEN_SCALE, "#require.cores=40&require.memory_gb=512&limit.price=300");
             pictures.drawing("sheet-upgrade", "sheet", "scenarios/sled-in-place.yaml", "--format", "svg");
         }
+    }
+
+    /** The page of the server with what is wished behind {@code #}. */
+    private void page(String name, int width, boolean dark, double scale, String wishes) throws IOException {
+        browser.visit(Servers.demo().address() + wishes).screen(width, dark)
+                .until("document.querySelector('.seal') && (document.querySelector('.way') || document.querySelector('.spot') && document.querySelector('.step'))");
+        Files.write(folder.resolve(name + ".png"), browser.picture(SHOWN_HEIGHT, scale));
     }
 
     private static byte[] result(String... arguments) {

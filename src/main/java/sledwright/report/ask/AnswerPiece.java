@@ -83,7 +83,9 @@ public final class AnswerPiece {
     }
 
     private List<String> doubts() {
-        return view.complete() ? List.of() : view.reservations();
+        List<String> doubts = new ArrayList<>(each(view.day().warnings(), this::said));
+        doubts.addAll(view.complete() ? List.of() : view.reservations());
+        return doubts;
     }
 
     private static <A, B> List<B> each(List<A> all, Function<A, B> made) {

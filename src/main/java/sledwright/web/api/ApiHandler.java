@@ -62,12 +62,20 @@ public final class ApiHandler extends AnsweringHandler {
         Terms terms = Terms.within(options.time(inquiry.seconds())).withSeed(options.seed());
         options.today();
         String type = request.getHeaders().get(HttpHeader.CONTENT_TYPE);
+        boolean streams = request.getHeaders().contains(HttpHeader.ACCEPT, EventStream.TYPE);
         // Refused before anything is read.
         RequestBody.of(type, new byte[] {'{', '}'});
         reception.serve(request, response, callback, inquiry.takesLong(), (body, visit) -> {
             Source source = RequestBody.of(type, body);
-            String answer = answer(inquiry, source, options, terms.until(visit::isOver));
-            visit.finish(() -> Responses.json(200, answer, request, response, callback));
+            Terms own = terms.until(visit::isOver);
+            if (streams) {
+                EventStream stream = new EventStream(response, callback, visit::end);
+                String answer = answer(inquiry, source, options, own.heardBy(stream::progress));
+                visit.finish(() -> stream.answer(answer));
+            } else {
+                String answer = answer(inquiry, source, options, own);
+                visit.finish(() -> Responses.json(200, answer, request, response, callback));
+            }
         });
     }
 

@@ -89,7 +89,13 @@ final class OpenApi {
         out.writeEndObject();
         out.writeEndObject();
         out.writeObjectFieldStart("responses");
-        answer("200", "The JSON of the command; also where the answer is that nothing can be built.");
+        out.writeObjectFieldStart("200");
+        text("description", "The JSON of the command; also where the answer is that nothing can be built.");
+        out.writeObjectFieldStart("content");
+        media("application/json", "object");
+        media(EventStream.TYPE, "string");
+        out.writeEndObject();
+        out.writeEndObject();
         for (Map.Entry<String, String> refusal : REFUSALS.entrySet()) {
             refusal(refusal.getKey(), refusal.getValue());
         }

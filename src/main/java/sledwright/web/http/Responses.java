@@ -31,6 +31,10 @@ public final class Responses {
 
     /** Says why a request is not answered. */
     public static void refusal(RefusedException refused, Request request, Response response, Callback callback) {
+        if (response.isCommitted()) {
+            callback.failed(refused);
+            return;
+        }
         refused.headers().forEach((name, value) -> response.getHeaders().put(name, value));
         // What is left of the body is not read, so nothing else can come over this connection.
         if (request.getLength() != 0) {

@@ -1,0 +1,91 @@
+package sledwright.web.api;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.stream.Collectors;
+import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.server.Response;
+import org.eclipse.jetty.util.Callback;
+import sledwright.desk.Progress;
+import sledwright.report.text.Json;
+import sledwright.words.Numbers;
+
+/**
+ * An answer that is told as it comes, as server-sent events (WHATWG HTML, section 9.2): {@code progress}, and one {@code answer}. Whoever
+ * works on it never waits for whoever reads: while an event is still on its way, further progress is not told.
+ */
+final class EventStream {
+
+    static final String TYPE = "text/event-stream";
+
+    private static final long BETWEEN_NANOS = Duration.ofMillis(100).toNanos();
+
+    private final Response response;
+    private final Callback callback;
+    private final Runnable gone;
+    private boolean writing;
+    private String last;
+    private long nextAt = System.nanoTime();
+
+    /** @param gone is run when nobody reads any more */
+    EventStream(Response response, Callback callback, Runnable gone) {
+        this.response = response;
+        this.callback = callback;
+        this.gone = gone;
+    }
+
+    synchronized void progress(Progress now) {
+        if (writing || last != null || System.nanoTime() < nextAt) {
+            return;
+        }
+        nextAt = System.nanoTime() + BETWEEN_NANOS;
+        writing = true;
+        write(false, event("progress", json(now)), Callback.from(this::written, failed -> gone.run()));
+    }
+
+    /** Tells the answer when what is on its way has arrived. */
+    synchronized void answer(String json) {
+        last = event("answer", json);
+        if (!writing) {
+            write(true, last, callback);
+        }
+    }
+
+    private synchronized void written() {
+        writing = false;
+        if (last != null) {
+            write(true, last, callback);
+        }
+    }
+
+    private void write(boolean end, String event, Callback then) {
+        if (!response.isCommitted()) {
+            response.setStatus(200);
+            response.getHeaders().put(HttpHeader.CONTENT_TYPE, TYPE);
+        }
+        response.write(end, ByteBuffer.wrap(event.getBytes(StandardCharsets.UTF_8)), then);
+    }
+
+    private static String event(String name, String data) {
+        return "event: " + name + "\n" + data.lines().map(line -> "data: " + line + "\n").collect(Collectors.joining()) + "\n";
+    }
+
+    private static String json(Progress now) {
+        return Json.document(out -> {
+            if (now instanceof Progress.Doing doing) {
+                out.writeStringField("doing", doing.words());
+                return;
+            }
+            Progress.Found found = (Progress.Found) now;
+            out.writeFieldName("price");
+            out.writeNumber(found.best().orElse(null));
+            out.writeFieldName("bound");
+            out.writeNumber(found.bound().orElse(null));
+            out.writeFieldName("gap");
+            out.writeNumber(found.gap().map(Numbers::decimal).orElse(null));
+            out.writeNumberField("seconds", Numbers.decimal(found.seconds()));
+            out.writeNumberField("missing", found.missing());
+        });
+    }
+}

@@ -1,0 +1,141 @@
+package sledwright.bench;
+
+import com.sun.management.OperatingSystemMXBean;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpRequest.BodyPublishers;
+import java.net.http.HttpResponse.BodyHandlers;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
+import sledwright.web.WebServer;
+import sledwright.web.WebSettings;
+
+/** The page under load: what a change of a wish takes for one client, and how many answers a second several get, each compared with the one before. */
+final class ServeBenchmark {
+
+    private final PrintStream out;
+
+    ServeBenchmark(PrintStream out) {
+        this.out = out;
+    }
+
+    /** Varied wishes, as somebody on the telephone changes them: one figure after the other. */
+    private static List<String> wishes(int count) {
+        Random chance = new Random(1);
+        int[] cores = {4, 8, 12, 16, 20, 24, 32, 40, 48, 64};
+        int[] memory = {16, 32, 64, 96, 128, 192, 256, 384, 512};
+        List<String> wishes = new ArrayList<>();
+        while (wishes.size() < count) {
+            String require = "cores: %s, memory_gb: %s".formatted(cores[chance.nextInt(cores.length)], memory[chance.nextInt(memory.length)]);
+            String more = switch (chance.nextInt(6)) {
+                case 0 -> ", bandwidth_gbs: " + 10 * (3 + chance.nextInt(15));
+                case 1 -> ", all_core_ghz: 2." + chance.nextInt(9);
+                case 2 -> ", spare_slots: " + chance.nextInt(6);
+                default -> "";
+            };
+            String limit = switch (chance.nextInt(4)) {
+                case 0 -> "limit: { lead_days: %s }".formatted(2 + chance.nextInt(8));
+                case 1 -> "limit: { power_w: %s, inlet_c: 25 }".formatted(200 + 20 * chance.nextInt(20));
+                case 2 -> "limit: { conditions: [used] }";
+                default -> "machines: " + (1 + chance.nextInt(4));
+            };
+            wishes.add("kind: quote\nrequire: { %s%s }\n%s\n".formatted(require, more, limit));
+        }
+        return wishes.stream().distinct().toList();
+    }
+
+    void run(int count, int seconds) throws Exception {
+        WebSettings.Bounds bounds = WebSettings.Bounds.ofThisMachine();
+        long begun = System.nanoTime();
+        AtomicInteger defects = new AtomicInteger();
+        try (WebServer server = WebServer.start(new WebSettings(Path.of("catalogs/heronfold-yard"), "127.0.0.1", 0, bounds, line -> { },
+                defect -> defects.incrementAndGet()))) {
+            out.printf("ready after %.1f s%n", (System.nanoTime() - begun) / 1e9);
+            URI page = server.address().resolve("/page/answer");
+            HttpClient client = HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
+            List<String> wishes = wishes(count);
+            out.printf("first answer: %.0f ms%n", ask(client, page, wishes.get(0)).millis());
+            Map<String, String> answers = new LinkedHashMap<>();
+            for (String wish : wishes) {
+                answers.put(wish, ask(client, page, wish).body());
+            }
+            double[] times = wishes.stream().mapToDouble(wish -> timed(client, page, wish)).sorted().toArray();
+            out.printf("one client, %d wishes: median %.1f ms, 95 %% %.1f ms, worst %.0f ms%n", times.length, times[times.length / 2],
+                    times[times.length * 95 / 100], times[times.length - 1]);
+            several(page, answers, 8, Duration.ofSeconds(seconds));
+            System.gc();
+            Runtime java = Runtime.getRuntime();
+            out.printf("heap in use, server and clients: %d MB; defects: %d%n", (java.totalMemory() - java.freeMemory()) >> 20, defects.get());
+        }
+    }
+
+    private void several(URI page, Map<String, String> answers, int clients, Duration time) throws Exception {
+        List<String> wishes = List.copyOf(answers.keySet());
+        AtomicInteger wrong = new AtomicInteger();
+        long end = System.nanoTime() + time.toNanos();
+        OperatingSystemMXBean system = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
+        long spent = system.getProcessCpuTime();
+        ExecutorService pool = Executors.newFixedThreadPool(clients);
+        List<Future<double[]>> all = new ArrayList<>();
+        for (int i = 0; i < clients; i++) {
+            Random chance = new Random(i);
+            Callable<double[]> work = () -> {
+                HttpClient client = HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
+                List<Double> times = new ArrayList<>();
+                while (System.nanoTime() < end) {
+                    String wish = wishes.get(chance.nextInt(wishes.size()));
+                    Timed answer = ask(client, page, wish);
+                    wrong.addAndGet(answer.body().equals(answers.get(wish)) ? 0 : 1);
+                    times.add(answer.millis());
+                }
+                return times.stream().mapToDouble(Double::doubleValue).toArray();
+            };
+            all.add(pool.submit(work));
+        }
+        List<double[]> found = new ArrayList<>();
+        for (Future<double[]> each : all) {
+            found.add(each.get());
+        }
+        pool.shutdown();
+        double cpu = (system.getProcessCpuTime() - spent) / 1e6;
+        double[] times = found.stream().flatMapToDouble(Arrays::stream).sorted().toArray();
+        out.printf("%d clients: %.0f answers a second, median %.1f ms, 95 %% %.1f ms, %.1f ms of CPU each, other than for one client: %d of %d%n", clients,
+                times.length / (double) time.toSeconds(), times[times.length / 2], times[times.length * 95 / 100], cpu / times.length, wrong.get(), times.length);
+    }
+
+    private record Timed(String body, double millis) {
+    }
+
+    private static double timed(HttpClient client, URI page, String wish) {
+        try {
+            return ask(client, page, wish).millis();
+        } catch (IOException | InterruptedException broken) {
+            throw new IllegalStateException(broken);
+        }
+    }
+
+    private static Timed ask(HttpClient client, URI page, String wish) throws IOException, InterruptedException {
+        long begun = System.nanoTime();
+        var reply = client.send(HttpRequest.newBuilder(page).header("Content-Type", "application/yaml").POST(BodyPublishers.ofString(wish)).build(),
+                BodyHandlers.ofString());
+        if (reply.statusCode() != 200) {
+            throw new IllegalStateException(reply.statusCode() + " " + reply.body());
+        }
+        return new Timed(reply.body(), (System.nanoTime() - begun) / 1e6);
+    }
+}
