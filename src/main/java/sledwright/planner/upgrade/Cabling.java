@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sledwright.domain.Card;
 import sledwright.domain.Drive;
 import sledwright.domain.Fitout;
 import sledwright.planner.upgrade.BenchStep.Action;
@@ -27,7 +28,7 @@ final class Cabling {
         Map<String, Integer> had = hanging(before);
         boolean stays = what(before).equals(what(after));
         hanging(after).forEach((sku, units) -> {
-            int old = before.driver().isEmpty() ? 0 : Math.min(units, had.getOrDefault(sku, 0));
+            int old = !isDriven(before) ? 0 : Math.min(units, had.getOrDefault(sku, 0));
             for (int unit = 0; unit < units; unit++) {
                 if (unit >= old) {
                     steps.add(new BenchStep(Action.PUT_IN, Part.CABLE, sku, Optional.empty(), after.driver()));
@@ -42,6 +43,12 @@ final class Cabling {
     /** The driver itself: a controller stays the same one in another slot. */
     private static Optional<Object> what(Fitout fitout) {
         return fitout.driver().map(driver -> fitout.cards().containsKey(driver) ? fitout.cards().get(driver) : driver);
+    }
+
+    /** Whether the driver of a machine is one; a machine that stands may break rules. */
+    private static boolean isDriven(Fitout fitout) {
+        return fitout.driver().filter(driver -> driver.equals(Fitout.ONBOARD)
+                || Optional.ofNullable(fitout.cards().get(driver)).flatMap(Card::support).isPresent()).isPresent();
     }
 
     private static Map<String, Integer> hanging(Fitout fitout) {

@@ -12,6 +12,7 @@ import sledwright.desk.view.Line;
 import sledwright.desk.view.Lines;
 import sledwright.desk.view.MachineView;
 import sledwright.desk.view.SlotMap;
+import sledwright.domain.Card;
 import sledwright.domain.Drive;
 import sledwright.domain.Fitout;
 import sledwright.domain.Lot;
@@ -98,13 +99,18 @@ public final class BuildText {
         return units.entrySet().stream().map(entry -> entry.getValue() + " x " + entry.getKey()).collect(Collectors.joining(", "));
     }
 
+    /** Also of a build that breaks a rule: there may be no card in the slot. */
+    private static String driver(String driver, Fitout fitout) {
+        Card card = fitout.cards().get(driver);
+        return driver.equals(Fitout.ONBOARD) ? "the board" : card == null ? "slot " + driver : "%s in slot %s".formatted(card.sku(), driver);
+    }
+
     /** Adds drives, cards and extras of the heaviest machine, where it has any. */
     public static void addFitout(Page page, BuildView build) {
         Fitout fitout = build.heaviest().fitout();
         if (!fitout.volumes().isEmpty()) {
             page.heading("Drives" + which(build)).table(drives(fitout));
-            fitout.driver().ifPresent(driver -> page.item("- ", driver.equals(Fitout.ONBOARD) ? "The board drives the SATA and SAS drives."
-                    : "%s in slot %s drives the SATA and SAS drives.".formatted(fitout.cards().get(driver).sku(), driver)));
+            fitout.driver().ifPresent(driver -> page.item("- ", "SATA and SAS drives hang on %s.".formatted(driver(driver, fitout))));
         }
         if (!fitout.cards().isEmpty()) {
             TextTable table = new TextTable().column("slot", Fit.LEFT).column("card", Fit.LEFT).column("", Fit.FLEXIBLE);

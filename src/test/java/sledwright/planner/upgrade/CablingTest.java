@@ -40,6 +40,8 @@ class CablingTest {
         assertThat(new Cabling(board, fitout(Fitout.ONBOARD, Map.of(), SSD, SSD, SSD)).steps()).containsExactly(connect("onboard"), connect("onboard"));
         assertThat(new Cabling(fitout(null, Map.of(), SSD), board).steps()).as("nothing drove it").containsExactly(connect("onboard"));
         assertThat(new Cabling(board, fitout(Fitout.ONBOARD, Map.of())).steps()).isEmpty();
+        assertThat(new Cabling(fitout("X1", Map.of("X1", Equipped.NET), SSD), board).steps()).as("a network card drives nothing").containsExactly(connect("onboard"));
+        assertThat(new Cabling(fitout("X9", Map.of(), SSD), board).steps()).as("no card is there").containsExactly(connect("onboard"));
     }
 
     @Test
