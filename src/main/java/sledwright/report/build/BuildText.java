@@ -110,7 +110,8 @@ public final class BuildText {
         Fitout fitout = build.heaviest().fitout();
         if (!fitout.volumes().isEmpty()) {
             page.heading("Drives" + which(build)).table(drives(fitout));
-            fitout.driver().ifPresent(driver -> page.item("- ", "SATA and SAS drives hang on %s.".formatted(driver(driver, fitout))));
+            fitout.driver().ifPresent(driver -> page.item("- ",
+                    "SATA and SAS drives hang on %s.".formatted(driver(driver, fitout))));
         }
         if (!fitout.cards().isEmpty()) {
             TextTable table = new TextTable().column("slot", Fit.LEFT).column("card", Fit.LEFT).column("", Fit.FLEXIBLE);
