@@ -323,6 +323,9 @@ class TextTest {
                 sled enclosures   0
                 processors        2
                 memory modules    3
+                drives            0
+                cards             0
+                extras            0
                 cooling kits      3
                 power supplies    1
                 lots             10

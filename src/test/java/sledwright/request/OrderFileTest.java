@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
@@ -18,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import sledwright.catalog.CatalogReader;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
+import sledwright.domain.DeliverBy;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
@@ -85,25 +88,30 @@ class OrderFileTest {
         return job(text, sets).order();
     }
 
-    private static Limits days(int leadDays) {
-        return new Limits(OptionalLong.empty(), OptionalDouble.empty(), OptionalInt.of(leadDays), OptionalDouble.empty(), 0,
-                OptionalDouble.empty(), Set.of());
+    /** By a day, where the answer is of the day of the prices. */
+    private static Limits by(String day, int days) {
+        return by(Limits.NONE, day, days);
+    }
+
+    private static Limits by(Limits other, String day, int days) {
+        return new Limits(other.price(), other.powerW(), other.leadDays(), Optional.of(new DeliverBy(LocalDate.parse(day), days)), other.inletC(),
+                other.altitudeM(), other.mainsV(), other.conditions());
     }
 
     @Test
     void everyKey() throws IOException {
         Request web = new Request("web", 6, Set.of("REED-S"), new Requirements(0, 8, 32, 0, 0, 0, 0, 0, 0, 0, MemoryMode.INDEPENDENT),
-                new Limits(OptionalLong.empty(), OptionalDouble.empty(), OptionalInt.of(7), OptionalDouble.empty(), 0, OptionalDouble.of(230),
-                        Set.of()),
+                by(new Limits(OptionalLong.empty(), OptionalDouble.empty(), OptionalInt.of(14), OptionalDouble.empty(), 0, OptionalDouble.of(230),
+                        Set.of()), "2025-04-07", 7),
                 Objective.CHEAPEST, Worth.NOTHING, Licence.NONE, Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP, Set.of(), Set.of(), Map.of());
         Request data = new Request("data", 2, Set.of(), new Requirements(2, 20, 192.5, 120, 300, 2.2, 2.6, 8, 4, 4, MemoryMode.RANK_SPARING),
-                new Limits(OptionalLong.empty(), OptionalDouble.of(420), OptionalInt.of(3), OptionalDouble.of(-5), 1200,
-                        OptionalDouble.of(115), Set.of(Condition.NEW, Condition.USED)),
+                by(new Limits(OptionalLong.empty(), OptionalDouble.of(420), OptionalInt.of(3), OptionalDouble.of(-5), 1200,
+                        OptionalDouble.of(115), Set.of(Condition.NEW, Condition.USED)), "2025-04-07", 7),
                 Objective.BEST_VALUE, new Worth(1200, 95.5, 0, 20), new Licence(64000, 50), Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP,
                 Set.of("M64"), Set.of("WREN-HS-2", "M16"), Map.of());
         assertThat(order(EVERYTHING)).isEqualTo(new OrderRequest("spring order",
                 List.of(new OrderLine("web", web, 5, true), new OrderLine("data", data, 1, false),
-                        new OrderLine("line 3", Request.named("line 3").withLimit(days(7)), 1, false)),
+                        new OrderLine("line 3", Request.named("line 3").withLimit(by("2025-04-07", 7)), 1, false)),
                 OptionalInt.of(3), 1250, 75, Map.of("REED-F4", 1, "M16", 8)));
         assertThat(order(EVERYTHING).machines()).isEqualTo(9);
         assertThat(job(EVERYTHING).name()).isEqualTo("spring order");
@@ -125,10 +133,11 @@ class OrderFileTest {
     }
 
     @Test
-    void theDayOfThePricesIsTheFirstToShipBy() throws IOException {
-        assertThat(order("kind: order\nship_by: 2025-03-31\nlines: [ {} ]\n").lines().get(0).request().limit()).isEqualTo(days(0));
+    void daysToShipByCountFromTheDayOfTheAnswer() throws IOException {
+        assertThat(order("kind: order\nship_by: 2025-03-31\nlines: [ {} ]\n").lines().get(0).request().limit()).isEqualTo(by("2025-03-31", 0));
         assertThat(order("kind: order\nship_by: 2199-12-31\nlines: [ {} ]\n").lines().get(0).request().limit())
-                .isEqualTo(days(RequestBounds.LEAD_DAYS.max().intValue()));
+                .isEqualTo(by("2199-12-31", 63_827));
+        assertThat(order("kind: order\nship_by: 2025-03-30\nlines: [ {} ]\n").lines().get(0).request().limit()).isEqualTo(by("2025-03-30", -1));
         assertThat(order("kind: order\nlines: [ {} ]\n").lines().get(0).request().limit()).isEqualTo(Limits.NONE);
     }
 
