@@ -48,8 +48,8 @@ class DeskTest {
     void faultsAreValues() {
         Reply<QuoteAnswer> reply = desk.quote(said("kind: quote\nrequire: {cores: many}\nforbid: [BITTERN-HS-11]\n"), QuoteQuestion.plain(), TERMS);
         assertThat(reply).isEqualTo(new Reply.Faulty<QuoteAnswer>(List.of(
-                new Fault("a page", 2, "require.cores \"many\": must be a number"),
-                new Fault("a page", 3, "forbid \"BITTERN-HS-11\": is no part of the catalogue, did you mean BITTERN-HS-1?"))));
+                new Fault("a page", 2, "require.cores \"many\": must be a number", "many"),
+                new Fault("a page", 3, "forbid \"BITTERN-HS-11\": is no part of the catalogue, did you mean BITTERN-HS-1?", "BITTERN-HS-11"))));
     }
 
     @Test
