@@ -12,7 +12,7 @@ public interface CatalogSource {
     /** The catalogue; empty, with faults, when anything in it is wrong. */
     Optional<Catalog> read(Faults faults);
 
-    /** A folder, read anew each time. */
+    /** A folder, read each time. */
     static CatalogSource of(Path folder) {
         return faults -> CatalogReader.read(folder, faults);
     }

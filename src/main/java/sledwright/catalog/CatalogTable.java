@@ -13,7 +13,7 @@ import sledwright.input.CsvTable;
 import sledwright.input.Faults;
 import sledwright.input.Source;
 
-/** The tables of a catalogue that are CSV: their columns, and what tells one row from another. */
+/** The tables of a catalogue that are CSV: their columns, and what identifies a row. */
 public enum CatalogTable {
     OFFERS("offers", "offers.csv", OfferTable.COLUMNS, OfferTable.ORDER, List.of("sku", "lot", "min_quantity"),
             Set.of("sku", "lot", "supplier", "condition", "valid_until"), Map.of("min_quantity", "1", "lead_days", "0")),
@@ -76,7 +76,7 @@ public enum CatalogTable {
         return order;
     }
 
-    /** The columns that tell one row from another. */
+    /** The columns that identify a row. */
     public List<String> key() {
         return key;
     }

@@ -49,7 +49,7 @@ final class ThermalSectionReader {
         return types;
     }
 
-    /** A row that names a module type speaks before one that names none, so only two of a kind contradict each other. */
+    /** A row that names a module type takes precedence over one that names none, so only two of a kind contradict each other. */
     private static void overlap(Located<InletRow> earlier, InletRow row, Section section) {
         Set<ModuleType> one = earlier.value().types();
         boolean shared = one.isEmpty() ? row.types().isEmpty() : !Collections.disjoint(one, row.types());

@@ -58,7 +58,7 @@ final class Batch {
 
     /**
      * @param file {@code -}: standard input
-     * @param skip lines at the beginning that are passed over
+     * @param skip lines at the beginning that are skipped
      * @return how many lines had faults
      * @throws UsageException when the file cannot be read, or answers cannot be written
      */

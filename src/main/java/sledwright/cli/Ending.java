@@ -19,7 +19,7 @@ final class Ending implements AutoCloseable {
                 Signal signal = new Signal(name);
                 before.put(signal, Signal.handle(signal, heard -> asked.countDown()));
             } catch (IllegalArgumentException taken) {
-                // Java was told to leave signals alone: then it ends the program at once, as it would without us.
+                // Java was started so that it leaves signals alone: then it ends the program at once, as it would without us.
             }
         }
     }

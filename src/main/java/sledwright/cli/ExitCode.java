@@ -1,6 +1,6 @@
 package sledwright.cli;
 
-/** What the process tells its caller. */
+/** What the process returns to its caller. */
 public final class ExitCode {
 
     public static final int DONE = 0;

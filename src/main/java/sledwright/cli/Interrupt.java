@@ -24,7 +24,7 @@ final class Interrupt implements AutoCloseable {
                 err.println("sledwright: stopping with the best found; press Ctrl-C again to end at once");
             });
         } catch (IllegalArgumentException taken) {
-            // Java was told to leave signals alone: then an interrupt ends the program, as it would without us.
+            // Java was started so that it leaves signals alone: then an interrupt ends the program, as it would without us.
         }
         before = old;
     }

@@ -6,7 +6,7 @@ import java.util.function.Consumer;
 import sledwright.desk.Progress;
 import sledwright.words.Numbers;
 
-/** Tells a person who waits how far an answer has come; keeps silent where it is quick. */
+/** Shows a person who waits the progress of an answer; nothing where it is quick. */
 final class ProgressLine implements Consumer<Progress> {
 
     private static final double FIRST_AFTER_S = 1;

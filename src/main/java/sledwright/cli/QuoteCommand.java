@@ -76,7 +76,7 @@ final class QuoteCommand implements Callable<Integer> {
         return batch == null ? one() : all();
     }
 
-    /** Every line of a file; what is wrong with one is its answer, and the run tells of it in the end. */
+    /** Every line of a file; what is wrong with one is its answer, and the run reports it at its end. */
     private int all() {
         if (file != null || skip < 0) {
             throw new UsageException(skip < 0 ? "--skip must be at least 0."

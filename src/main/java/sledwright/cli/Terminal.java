@@ -13,11 +13,11 @@ import sledwright.report.text.Screen;
 /**
  * What a run is connected to.
  *
- * @param in          what is piped in; read only where a command is told to
+ * @param in          what is piped in; read only where a command asks for it
  * @param out         results
  * @param err         everything else
  * @param environment the process's variables
- * @param clock       tells the day
+ * @param clock       gives the day
  * @param interactive whether a person sees {@code out}
  */
 record Terminal(InputStream in, OutputStream out, PrintWriter err, Map<String, String> environment,

@@ -11,7 +11,7 @@ import sledwright.generator.Status;
 /**
  * What money buys for one request.
  *
- * @param energy     what electricity is reckoned with; empty: none
+ * @param energy     what electricity is counted; empty: none
  * @param byPlatform whether each curve is of one platform
  * @param curves     by platform, cost and figure; where no build is valid each is without points
  * @param together   all figures at once; empty where nobody asked

@@ -14,9 +14,9 @@ import sledwright.metrics.Quantity;
  * One figure over one cost: the builds than which none costs no more and gives more of the figure, nor costs less and gives as much.
  *
  * @param platform the one that all builds stand on; empty: whatever the request allows
- * @param machines so many that a cost is of
+ * @param machines how many machines a cost is for
  * @param points   the cheapest first
- * @param proved   so many of the first points are beyond doubt
+ * @param proved   how many of the first points are proved
  * @param doubts   why not every point is, or one is missing
  * @param bound    where not proved: what a build costs at least that gives more than the last proved point, minor units; empty where that
  *                 is not known

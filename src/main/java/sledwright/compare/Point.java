@@ -8,7 +8,7 @@ import sledwright.rules.Order;
  * @param order  judged valid
  * @param figure of one machine
  * @param price  all machines, minor units
- * @param energy electricity of all machines over all years; 0 where none is reckoned with; minor units
+ * @param energy electricity of all machines over all years; 0 where none is counted; minor units
  */
 public record Point(Order order, double figure, long price, long energy) {
 

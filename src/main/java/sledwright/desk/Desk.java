@@ -63,7 +63,7 @@ public final class Desk {
         return new Desk(Optional.of(CatalogSource.of(catalog)), Optional.of(new Search(catalog)), LocalDate::now);
     }
 
-    /** The same desk with another clock, which tells it the day of each answer. */
+    /** The same desk with another clock, which gives the day of each answer. */
     public Desk by(Supplier<LocalDate> other) {
         return new Desk(given, known, other);
     }
@@ -88,7 +88,7 @@ public final class Desk {
         return read(source, asked.sets(), Kind.QUOTE, Job.Quote.class).then(job -> Comparing.answer(job, asked, terms));
     }
 
-    /** Lines of machines filled from one stock; the listener hears of {@link Progress.Found}. */
+    /** Lines of machines filled from one stock; the listener receives {@link Progress.Found}. */
     public Reply<OrderView> order(Source source, OrderQuestion asked, Terms terms) {
         return read(source, asked.sets(), Kind.ORDER, Job.Order.class).map(job -> Ordering.answer(job, search(job), terms));
     }
@@ -108,7 +108,7 @@ public final class Desk {
                 .then(job -> SheetMaking.answer(job, search(job), asked, terms));
     }
 
-    /** What to buy for expected orders; the listener hears of {@link Progress.Doing}. */
+    /** What to buy for expected orders; the listener receives {@link Progress.Doing}. */
     public Reply<RestockView> restock(Source source, RestockQuestion asked, Terms terms) {
         return read(source, asked.sets(), Kind.RESTOCK, Job.Restock.class).map(job -> {
             RestockPlan plan = Restocker.plan(job.catalog(), job.plan(), terms.seed(), terms.deadline(),

@@ -8,7 +8,7 @@ import java.util.Optional;
  * @param key     what of the question, by the name that every face gives it: {@code why-not}; empty: all of it
  * @param value   of that key, as it was given
  * @param problem what is wrong, as it goes on behind key and value; where there is no key, a sentence
- * @param way     what would do
+ * @param way     what can be asked instead
  */
 public record Misasking(String key, String value, String problem, Optional<Way> way) {
 
@@ -26,7 +26,7 @@ public record Misasking(String key, String value, String problem, Optional<Way> 
         return new Misasking(key, value, ": " + sentence, Optional.of(way));
     }
 
-    /** What would do; each face has its own words for it. */
+    /** What can be asked instead; each face has its own words for it. */
     public sealed interface Way {
 
         /** Say what electricity costs, in the question or in the request. */

@@ -17,7 +17,7 @@ public record DeliverBy(LocalDate day, int days) {
         return new DeliverBy(day, (int) Math.max(-MOST, Math.min(MOST, ChronoUnit.DAYS.between(today, day))));
     }
 
-    /** The day on which something arrives that takes so many days from the day of the answer. */
+    /** The day on which something arrives that takes a given number of days from the day of the answer. */
     public LocalDate arrival(int leadDays) {
         return day.plusDays((long) leadDays - days);
     }

@@ -1,7 +1,7 @@
 package sledwright.domain;
 
 /**
- * What electricity a customer reckons with.
+ * What electricity costs a customer.
  *
  * @param years       how long the machines run
  * @param pricePerKwh minor units of the currency, which may be broken: a kWh can cost less than a coin

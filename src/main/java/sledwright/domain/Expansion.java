@@ -35,7 +35,7 @@ public record Expansion(List<BayGroup> bays, Optional<DriveSupport> onboard, Lis
         return socket.isEmpty() || socket.getAsInt() <= processors;
     }
 
-    /** Sku -> units of extras that so many fitted processors and empty sockets call for. */
+    /** Sku -> units of extras that a number of fitted processors and empty sockets call for. */
     public SortedMap<String, Integer> needed(int processors, int sockets) {
         SortedMap<String, Integer> units = new TreeMap<>();
         for (Need need : needs) {

@@ -25,7 +25,7 @@ public record MemorySupport(String generation, int channels, int slotsPerChannel
 
     public MemorySupport {
         maxLogicalRanks = Map.copyOf(maxLogicalRanks);
-        // A row that names its ranks speaks before a row that serves every count.
+        // A row that names its ranks takes precedence over a row that serves every count.
         speeds = speeds.stream().sorted(Comparator.comparing(entry -> entry.ranks().isEmpty())).toList();
         countsPerSocket = Set.copyOf(countsPerSocket);
     }

@@ -33,7 +33,7 @@ public enum RaidLevel {
         return leastDrives;
     }
 
-    /** Whether the level takes so many data drives. */
+    /** Whether the level takes a given number of data drives. */
     public boolean takes(int drives) {
         return switch (this) {
             case LEVEL_1 -> drives == leastDrives;
@@ -42,7 +42,7 @@ public enum RaidLevel {
         };
     }
 
-    /** Usable GB of so many alike data drives, which the level takes. */
+    /** Usable GB of a given number of alike data drives, which the level takes. */
     public double usableGb(int drives, double capacityGb) {
         return capacityGb * switch (this) {
             case LEVEL_0 -> drives;
@@ -53,7 +53,7 @@ public enum RaidLevel {
         };
     }
 
-    /** Whether what drives a volume of so many data drives must know the level: a single drive by itself needs none. */
+    /** Whether what drives a volume of a given number of data drives must know the level: a single drive by itself needs none. */
     public boolean needsSupport(int drives) {
         return this != LEVEL_0 || drives > 1;
     }

@@ -5,7 +5,7 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * What a customer asks for: so many identical machines.
+ * What a customer asks for: a number of identical machines.
  *
  * @param platforms    skus to choose from; empty: all
  * @param alternatives most builds to answer with, the best included

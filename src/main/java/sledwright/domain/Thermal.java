@@ -31,7 +31,7 @@ public record Thermal(double altitudeFromM, double metresPerKelvin, List<InletRo
     }
 
     public Thermal {
-        // Of rows of one TDP, one that names its module types speaks before one that serves all.
+        // Of rows of one TDP, one that names its module types takes precedence over one that serves all.
         inlet = inlet.stream().sorted(Comparator.comparingDouble(InletRow::maxTdpW)
                 .thenComparing(row -> row.types().isEmpty())).toList();
     }

@@ -18,7 +18,7 @@ import sledwright.words.Sentence;
  */
 public record Difference(long extra, List<Change> changes) {
 
-    /** A figure that is told, and whether more of it is better. */
+    /** A figure that is reported, and whether more of it is better. */
     public enum Figure {
         CORES(true, "core", "", Figures::cores),
         USABLE_MEMORY(true, "GB", " GB", Figures::usableGb),

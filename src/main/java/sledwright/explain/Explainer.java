@@ -46,7 +46,7 @@ public final class Explainer {
     }
 
     /**
-     * What conflicts where nothing can be had, and why each of the parts is not in the best build.
+     * What conflicts where nothing is possible, and why each of the parts is not in the best build.
      *
      * @param whyNot part numbers of the catalogue
      */

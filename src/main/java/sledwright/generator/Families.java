@@ -114,7 +114,7 @@ final class Families {
 
     private List<Family> all() {
         List<Family> families = new ArrayList<>();
-        // A part that every machine must hold and that there is too little of is told here rather than by every board.
+        // A part that every machine must hold and that there is too little of is found here rather than for every board.
         if (!request.use().stream().allMatch(sku -> shelf.holds(sku, catalog.isOfEnclosuresAlone(sku) ? 1 : request.machines()))) {
             return families;
         }
@@ -242,7 +242,7 @@ final class Families {
         return least == Double.POSITIVE_INFINITY ? Completion.ANY_LOAD : Watts.micro(least);
     }
 
-    /** Modules only add to the load, so a frame that is too heavy without them is no use. */
+    /** Modules only add to the load, so a frame that is too heavy without them is useless. */
     private boolean carries(Frame frame) {
         double leastW = Watts.of(frame.microwatts());
         return PowerLimit.allows(request.limit(), leastW) && PowerBudget.allows(frame.platform(), leastW)

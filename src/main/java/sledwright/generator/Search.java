@@ -23,7 +23,7 @@ public final class Search implements Exact {
     /** Markets kept from request to request. */
     private static final int MOST_MARKETS = 24;
 
-    /** What is kept from request to request takes this share of the memory that there is at most, and no more than so many bytes. */
+    /** What is kept from request to request takes this share of the memory that there is at most, and at most a fixed number of bytes. */
     private static final int SHARE_OF_MEMORY = 5;
     private static final long MOST_BYTES = 200L << 20;
 

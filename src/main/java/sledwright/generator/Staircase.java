@@ -9,10 +9,10 @@ import sledwright.rules.Order;
  * nor as good and cheaper.
  *
  * @param steps  the cheapest first, one for each cost
- * @param proved so many of the first steps are beyond doubt
+ * @param proved how many of the first steps are proved
  * @param doubts whether all steps are, and none is missing
  * @param bound  where not: what a build costs at least, in minor units, that is better in the figure than the last proved step;
- *               empty where the search did not get so far as to tell
+ *               empty where the search did not get far enough to decide
  */
 public record Staircase(Axis axis, List<Step> steps, int proved, Doubts doubts, OptionalDouble bound) {
 

@@ -58,7 +58,7 @@ public final class Staircases {
                 doubts = answer.doubts();
                 bound = OptionalDouble.of(Math.min(answer.openAim(), next.aim()));
             }
-            // An earlier step that was not beyond doubt may turn out to be none.
+            // An earlier step that was not proved may prove to be none.
             while (!steps.isEmpty() && steps.get(steps.size() - 1).aim() >= next.aim()) {
                 steps.remove(steps.size() - 1);
             }

@@ -4,7 +4,7 @@ import java.util.List;
 import sledwright.metrics.Quantity;
 
 /**
- * A box of figures: all builds of at least so much throughput, cores, GB/s and usable GB and at most so many watts.
+ * A box of figures: all builds of at least a given throughput, cores, GB/s and usable GB and at most a given load in watts.
  * An alternative is the best build of some zone in which a build would still be kept.
  */
 record Zone(double throughput, double cores, double bandwidthGbs, double usableGb, double loadW) {

@@ -57,7 +57,7 @@ public interface Asking {
     /** The end of a path is no key but the name that the file gives one of the sections under the path before it. */
     void named(String path);
 
-    /** So many values or sections may stand under a key. */
+    /** How many values or sections may stand under a key. */
     void count(String path, Bounds bounds);
 
     /** A value must be a figure. Of a section with free keys: its keys must. */

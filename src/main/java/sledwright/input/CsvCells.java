@@ -17,7 +17,7 @@ final class CsvCells {
 
     /** More than any price list has, and less than memory holds. */
     static final int MOST_CELLS = 5_000_000;
-    /** What stands further to the right is passed over. */
+    /** What stands further to the right is ignored. */
     static final int MOST_COLUMNS = 1000;
     private static final int LONGEST_CELL = 100_000;
 

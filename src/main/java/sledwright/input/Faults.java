@@ -19,7 +19,7 @@ public final class Faults {
         this(Asking.NOBODY);
     }
 
-    /** @param asking is told what the readers that report here ask for */
+    /** @param asking receives what the readers that report here ask for */
     public Faults(Asking asking) {
         this.asking = asking;
     }

@@ -15,7 +15,7 @@ public final class GridReader {
     /** Above the headings. */
     public static final int MOST_HEADER_ROWS = 1000;
 
-    /** How many lines tell the separator. */
+    /** How many lines decide the separator. */
     private static final int TELLING_LINES = 50;
     private static final List<Character> SEPARATORS = List.of(';', '\t', ',', '|');
 

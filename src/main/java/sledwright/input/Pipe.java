@@ -74,7 +74,7 @@ final class Pipe {
                 chunks.put(new Chunk(END, failed));
             }
         } catch (InterruptedException nobodyWaits) {
-            // What was read is of no use any more.
+            // What was read is not needed any more.
         }
     }
 }

@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Reads a text file that must be UTF-8; a byte-order mark is passed over. */
+/** Reads a text file that must be UTF-8; a byte-order mark is ignored. */
 public final class TextFile {
 
     private static final char BYTE_ORDER_MARK = '\uFEFF';

@@ -62,7 +62,7 @@ public sealed interface Value {
         }
     }
 
-    /** Values by key, in the order of the file; {@code keys} tells where each key stands. */
+    /** Values by key, in the order of the file; {@code keys} has where each key stands. */
     record Group(Place place, Map<String, Value> values, Map<String, Place> keys) implements Value {
 
         /** The same group with one key set, or taken away by a {@link Nothing}. */

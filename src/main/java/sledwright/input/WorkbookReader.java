@@ -35,7 +35,7 @@ final class WorkbookReader {
     private static final int MOST_MEGABYTES = 64;
     /** ECMA-376 part 1, 12.3.20: the type of a workbook's styles. */
     private static final String STYLES = "spreadsheetml.styles+xml";
-    /** What the library needs to tell one kind of file from another. */
+    /** What the library needs to distinguish one kind of file from another. */
     private static final int LEAST_BYTES = 8;
     /** A few kilobytes can unpack to gigabytes. */
     private static final int MOST_UNPACKED_MEGABYTES = 256;
@@ -85,7 +85,7 @@ final class WorkbookReader {
             faults.add(Place.of(file), "takes more memory to read than there is; save the sheet alone, or as CSV");
             return Optional.empty();
         } catch (IOException | RuntimeException broken) {
-            // The library tells a broken workbook by exceptions of many kinds.
+            // The library reports a broken workbook by exceptions of many kinds.
             faults.add(Place.of(file), "is damaged or cut off; save it again as an XLSX workbook");
             return Optional.empty();
         }

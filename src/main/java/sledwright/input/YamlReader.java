@@ -41,7 +41,7 @@ public final class YamlReader {
     private final Map<Node, Weighed> seen = new IdentityHashMap<>();
     private long repeated;
 
-    /** Tells an absent value from a present one; what a present one means is decided where its key is read. */
+    /** Distinguishes an absent value from a present one; what a present one means is decided where its key is read. */
     private static final class NullsAlone extends Resolver {
 
         @Override

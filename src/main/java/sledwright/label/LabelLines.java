@@ -50,7 +50,7 @@ public final class LabelLines {
         kinds.clear();
     }
 
-    /** The labels of a file; empty lines and those that begin with # are passed over. None, with a fault, when it has no label. */
+    /** The labels of a file; empty lines and those that begin with # are ignored. None, with a fault, when it has no label. */
     public static List<Located<String>> ofFile(Source source, Faults faults) {
         int before = faults.size();
         List<Located<String>> labels = TextFile.lines(source, MOST_MEGABYTES, faults).stream()

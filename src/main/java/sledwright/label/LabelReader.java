@@ -94,7 +94,7 @@ public final class LabelReader {
         return plain.toUpperCase(Locale.ROOT).strip();
     }
 
-    /** Which fields begin a text that stands alone, so that words of several labels can be told apart. */
+    /** Which fields begin a text that stands alone, so that words of several labels can be separated. */
     static List<String> startsOf(String given) {
         String text = normal(given);
         List<String> kinds = new ArrayList<>();

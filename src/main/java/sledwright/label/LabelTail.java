@@ -204,7 +204,7 @@ record LabelTail(Generation generation, String voltage, Form form, int mts, Opti
 
         private void card(String letters, String revised) {
             card = Optional.ofNullable(letters);
-            // An O in the place of the revision is a nought in another hand.
+            // An O in the place of the revision is a zero written otherwise.
             revision = Optional.ofNullable(revised).map(written -> written.equals("O") ? "0" : written);
         }
 

@@ -68,7 +68,7 @@ public enum SpeedBin {
         return of(generation, Optional.of(mts)).stream().filter(bin -> bin.latency(mts, stacked).equals(Optional.of(latency))).findFirst();
     }
 
-    /** CL-tRCD-tRP; empty where the letter alone does not tell. */
+    /** CL-tRCD-tRP; empty where the letter alone does not decide. */
     Optional<Latency> latency(int mts, boolean stacked) {
         if (generation == Generation.DDR5) {
             return this == B && mts == DDR5_B_RATE ? Optional.of(Latency.of(stacked ? 46 : 40, 39, 39)) : Optional.empty();

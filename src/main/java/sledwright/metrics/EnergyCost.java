@@ -25,7 +25,7 @@ public final class EnergyCost {
     }
 
     /**
-     * Minor units for so many machines of one load.
+     * Minor units for a number of machines of one load.
      *
      * @param loadW  full load of one machine
      * @param supply where there is none, or none whose efficiency is known, the loss is left out

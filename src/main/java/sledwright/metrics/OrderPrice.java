@@ -29,7 +29,7 @@ public record OrderPrice(long parts, long labour, long licence) {
                 + labour.perCard() * build.fitout().cards().size();
     }
 
-    /** Labour of one machine with so many modules and neither drives nor cards. */
+    /** Labour of one machine with a given number of modules and neither drives nor cards. */
     public static long ofLabour(Labour labour, int modules) {
         return labour.perMachine() + labour.perModule() * modules;
     }

@@ -38,7 +38,7 @@ final class Countable {
     private static final double MOST_RANKED = 8e12;
     /** Kinds of amounts that share the most: parts, labour, two fees, four worths. */
     private static final int SHARES = 8;
-    /** Demand that is drawn stays below its mean and so many standard deviations. */
+    /** Demand that is drawn stays below its mean and this many standard deviations. */
     private static final double DEVIATIONS = 10;
 
     // Bounds of figures, a little above them, and not the formulas by which machines are judged.
@@ -132,7 +132,7 @@ final class Countable {
     }
 
     /**
-     * A charge that stands so many times at most.
+     * A charge that is counted at most this many times.
      *
      * @param minor what it is, minor units
      */

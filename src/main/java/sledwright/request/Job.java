@@ -32,7 +32,7 @@ public sealed interface Job {
      * Builds are to be found.
      *
      * @param customer lines that say for whom; may be empty
-     * @param energy   what electricity the customer reckons with; empty where the file does not say
+     * @param energy   what electricity costs the customer; empty where the file does not say
      */
     record Quote(Catalog catalog, Request request, List<String> customer, Optional<Energy> energy) implements Single {
 

@@ -37,7 +37,7 @@ public final class OrderFile implements RequestFile {
 
     private final Faults faults;
     private final Source source;
-    /** Whether the file by itself has no fault. */
+    /** Whether the file by itself is free of faults. */
     private final boolean sound;
     private final String name;
     private final Optional<NamedCatalog> catalog;

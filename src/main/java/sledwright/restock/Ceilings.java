@@ -34,7 +34,7 @@ final class Ceilings {
         this.deadline = deadline;
     }
 
-    /** By part; empty: no class would have it as a gift. A search serves one part at a time, so each worker has its own. */
+    /** By part; empty: no class gains from it even at a price of 0. A search serves one part at a time, so each worker has its own. */
     Map<String, OptionalLong> of(List<String> skus) {
         Map<String, OptionalLong> most = new ConcurrentHashMap<>();
         Catalog priced = shelves.priced(prices);

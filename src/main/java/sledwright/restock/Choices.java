@@ -23,7 +23,7 @@ import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
 import sledwright.rules.Order;
 
-/** The builds that orders of each class may be filled with, found by the exact search; more are found as parts turn out scarce. */
+/** The builds that orders of each class may be filled with, found by the exact search; more are found as parts become scarce. */
 final class Choices {
 
     /** Builds that buy more than is asked for, which may still be the only ones left. */
@@ -75,7 +75,7 @@ final class Choices {
         }
     }
 
-    /** What would do if a part ran out, and then whatever of its kind would do instead. */
+    /** What would replace a part that ran out, and then what of its kind would replace that. */
     private void seekWithout(int k, String first) {
         Request asked = classes.get(k).request();
         Set<String> gone = new HashSet<>(asked.forbid());

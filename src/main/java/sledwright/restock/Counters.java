@@ -9,12 +9,12 @@ import java.util.Map;
 
 /**
  * Counters that differ in what scarcity counts. Shadow prices with hindsight understate what a part is worth to whom knows nothing; how
- * much, simulation tells.
+ * much, simulation decides.
  */
 final class Counters {
 
     private static final double[] WEIGHTS = {0, 0.5, 1, 1.5, 2, 3, 5};
-    /** Counters are compared on so many courses at most. */
+    /** Counters are compared on at most this many courses. */
     private static final int COMPARED_ON = 300;
     private static final int GLANCED_AT = 60;
     private static final int MOST_PROMISING = 3;

@@ -113,7 +113,7 @@ final class Hindsight {
         return sum / demand.length;
     }
 
-    /** The share of some courses in the mean over all, as a plane. */
+    /** The share of some courses in the average over all, as a plane. */
     Plane plane(int[] best, int from, int to) {
         double constant = 0;
         double[] slope = new double[pool.get(0).rows().length];
@@ -148,7 +148,7 @@ final class Hindsight {
     /**
      * Solves the programs of some courses and keeps their prices.
      *
-     * @return by how much the bound of these courses fell, in the mean
+     * @return by how much the bound of these courses fell, on average
      */
     double refine(int[] courses, int[] best, double[] limits) {
         Prices[] found = Arrays.stream(courses).parallel().mapToObj(s -> solve(demand[s], limits, pool.get(best[s])))

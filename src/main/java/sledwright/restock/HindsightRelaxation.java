@@ -25,7 +25,7 @@ final class HindsightRelaxation {
     private static final int ROUNDS_TOLD = 10;
 
     /**
-     * @param bound  no plan earns more on these courses in the mean, minor units: orders earn beside being turned away
+     * @param bound  no plan earns more on these courses on average, minor units: orders earn beside being turned away
      * @param value  what the purchases earn with hindsight, seen from above
      * @param bought units of each purchase, which may be broken
      * @param prices what a unit of each row's limit is worth there, mean

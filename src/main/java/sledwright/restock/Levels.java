@@ -10,7 +10,7 @@ import sledwright.domain.SupplyOffer;
 import sledwright.restock.RestockPlan.PartOutlook;
 
 /**
- * Reorder levels part by part: buy again when no more than so many units are left. Formulas of continuous review with normal demand
+ * Reorder levels part by part: buy again when no more than some units are left. Formulas of continuous review with normal demand
  * (Chopra, "Supply Chain Management", chapters 11 and 12).
  */
 public final class Levels {
@@ -23,7 +23,7 @@ public final class Levels {
     /**
      * How a level does.
      *
-     * @param safetyStock      units that are left in the mean when the delivery comes
+     * @param safetyStock      units that are left on average when the delivery comes
      * @param cycleService     share of lead times in which no unit is missing
      * @param expectedShortage units missing before a delivery, mean
      * @param fillRate         share of demand that is met from stock
@@ -36,7 +36,7 @@ public final class Levels {
      *
      * @param perMonth  units that orders take, mean
      * @param deviation its standard deviation
-     * @param point     reorder when so many units are left
+     * @param point     reorder when this many units are left
      * @param lot       units that are then bought
      */
     public record Level(String sku, String supplier, int leadDays, double perMonth, double deviation, int point, int lot, Service service) {

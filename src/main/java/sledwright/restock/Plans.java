@@ -23,7 +23,7 @@ final class Plans {
     private static final double MORE = 2;
     private static final double ROUGH = 0.01;
     private static final int MOST_ROUNDS = 15;
-    /** So many builds of each class are bought together or left. */
+    /** How many builds of each class are bought together or left. */
     private static final int KITS_OF_A_CLASS = 8;
     /** A share of what is earned that is no difference. */
     private static final double EQUAL = 1e-9;
@@ -69,7 +69,7 @@ final class Plans {
     /**
      * Finds the plans.
      *
-     * @param told hears of each
+     * @param told receives each
      * @return the plan for the whole budget
      */
     Stocked find(OptionalLong budget, Consumer<Stocked> told) {

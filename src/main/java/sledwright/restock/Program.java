@@ -219,7 +219,7 @@ final class Program {
         return prices;
     }
 
-    /** What tells a row from all others, whatever windows there are. */
+    /** What distinguishes a row from all others, whatever windows there are. */
     private List<Object> likeness(int row) {
         return List.of(rows.get(row).sku(), rows.get(row).conditions(), windows.end(rows.get(row).lastWindow()));
     }

@@ -23,7 +23,7 @@ import sledwright.words.Numbers;
 /** What a plan is for and what is to be expected of it: its purchases, the orders of each class, each part. */
 final class Prospects {
 
-    /** So many orders in a course, in the mean. */
+    /** How many orders a course has on average. */
     private static final double WORTH_TELLING = 0.1;
 
     private final RestockRequest request;

@@ -27,7 +27,7 @@ public final class Restocker {
     private static final int MOST_FINISHED = 1;
     /** Courses for rough shadow prices. */
     private static final int ROUGHLY = 80;
-    /** Refused orders are looked into in so many courses. */
+    /** Refused orders are examined in this many courses. */
     private static final int REFUSALS_IN = 3;
 
     private final Shelves shelves;

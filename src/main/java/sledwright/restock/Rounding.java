@@ -21,15 +21,15 @@ import sledwright.generator.time.Deadline;
  */
 final class Rounding {
 
-    /** Steps are judged on so many courses at most; the best plans again on all. */
+    /** Steps are judged on at most this many courses; the best plans again on all. */
     private static final int JUDGED_ON = 200;
-    /** A step that does clearly worse on so many courses is not tried on the others. */
+    /** A step that does clearly worse on this many courses is not tried on the others. */
     private static final int GLANCED_AT = 40;
     private static final double CLEARLY = 2;
 
     private static final int NONE = -1;
     private static final int[] KITS = {1, 4};
-    /** So many purchases are each tried as what is given up for a kit. */
+    /** How many purchases are each tried as what is given up for a kit. */
     private static final int DONORS = 2;
 
     private final Program program;
@@ -93,7 +93,7 @@ final class Rounding {
                 }
             }
         }
-        // Few courses may have none of the orders that seldom come; all have.
+        // Few courses may have none of the orders that rarely come; all have.
         List<int[]> finals = new ArrayList<>(plans.stream().filter(this::isAllowed).toList());
         finals.add(improve(best, passes));
         return finals.stream().max(Comparator.comparingDouble(plan -> mean(margins(plan, courses)))).orElseThrow();
@@ -128,7 +128,7 @@ final class Rounding {
         return whole(broken, up, 2);
     }
 
-    /** @param least what is wanted is bought although the least quantity is up to so many times more */
+    /** @param least what is wanted is bought although the least quantity is up to this many times more */
     private int[] whole(double[] broken, double up, int least) {
         int[] plan = new int[broken.length];
         for (int o = 0; o < plan.length; o++) {
@@ -239,7 +239,7 @@ final class Rounding {
         return next[o] == plan[o] ? null : withinBudget(next, Set.of(o));
     }
 
-    /** So many units more or fewer, as near as the offer allows. */
+    /** A number of units more or fewer, as near as the offer allows. */
     private int raised(int o, int units, int by) {
         int next = Math.min(units + by, offer(o).available());
         if (next >= offer(o).minQuantity()) {

@@ -23,7 +23,7 @@ import sledwright.domain.SupplyOffer;
 /**
  * What stands on the shelf, what can be bought, and what a unit of each part is worth.
  *
- * <p>A unit is worth the least at which it can be had today: what the shop paid, what a supplier asks, or what the shop asks for it.
+ * <p>A unit is worth the least at which it is available today: what the shop paid, what a supplier asks, or what the shop asks for it.
  * A unit that is left over at the end is worth that less the depreciation. (Inventory at the lower of cost and market: common practice.)
  */
 final class Shelves {
@@ -84,7 +84,7 @@ final class Shelves {
         return standing.entrySet().stream().filter(entry -> entry.getKey().sku().equals(sku)).mapToInt(Map.Entry::getValue).sum();
     }
 
-    /** What a unit is worth today, minor units; empty: it can be had nowhere. */
+    /** What a unit is worth today, minor units; empty: it is not available. */
     OptionalLong worth(String sku) {
         Long known = worth.get(sku);
         return known == null ? OptionalLong.empty() : OptionalLong.of(known);
@@ -109,7 +109,7 @@ final class Shelves {
     }
 
     /**
-     * A catalogue of all that can be had within the horizon, each part at one unit price: for the shop itself there are no price
+     * A catalogue of all that is available within the horizon, each part at one unit price: for the shop itself there are no price
      * lists, least quantities or days to wait; those are the plan's concern.
      *
      * @param unitPrice sku -> minor units

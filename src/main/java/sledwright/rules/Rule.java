@@ -9,7 +9,7 @@ import sledwright.domain.PartKind;
 import sledwright.words.Sentence;
 
 /**
- * A rule of the rulebook: its identifier, its law in one sentence, and the judgement that tells every breach in finished
+ * A rule of the rulebook: its identifier, its law in one sentence, and the judgement that states every breach in finished
  * sentences. It also has {@code allows}, the bare predicate, which the search prunes with, and declares what explanations and orders
  * need to know of it.
  *

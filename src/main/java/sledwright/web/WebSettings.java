@@ -12,7 +12,7 @@ import java.util.function.Consumer;
  * @param port    0: any that is free
  * @param bounds  what it takes of anybody
  * @param log     hears a line for each request
- * @param defects hears of what the program does wrong
+ * @param defects receives what the program does wrong
  */
 public record WebSettings(Path catalog, String host, int port, Bounds bounds, Consumer<String> log, Consumer<Throwable> defects) {
 

@@ -14,7 +14,7 @@ import sledwright.domain.OrderRequest;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
 
-/** Draws orders of so many machines for a shop: lines that each ask for what some machine on its own feet can be. */
+/** Draws orders of a given number of machines for a shop: lines that each ask for what some machine on its own feet can be. */
 final class DrawnOrder {
 
     private final Shop shop;

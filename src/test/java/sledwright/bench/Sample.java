@@ -11,7 +11,7 @@ import sledwright.generator.time.Deadline;
 /**
  * One measured search.
  *
- * @param millis    by the clock
+ * @param millis    wall-clock time
  * @param cpuMillis of the searching thread, which other work on the machine disturbs less
  */
 record Sample(long seed, String yaml, Request request, Findings findings, double millis, double cpuMillis) {

@@ -227,7 +227,7 @@ public final class Browser implements CloseableResource, AutoCloseable {
     /**
      * A picture of the document as PNG.
      *
-     * @param mostHeight so many CSS pixels from its top, or all of it
+     * @param mostHeight CSS pixels from its top that are shown, or all of it
      * @param scale      pixels of the picture for one of the document
      */
     public byte[] picture(long mostHeight, double scale) {

@@ -55,7 +55,7 @@ public final class HtmlValidity {
         }
     }
 
-    /** Errors and warnings, a line each. That elements are closed as in XML is no fault: pages are read as that, too. */
+    /** Errors and warnings, a line each. That elements are closed as in XML is accepted: pages are read as that, too. */
     public static List<String> faults(String html) {
         Thread thread = Thread.currentThread();
         ClassLoader usual = thread.getContextClassLoader();

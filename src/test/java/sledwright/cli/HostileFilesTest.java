@@ -113,7 +113,7 @@ class HostileFilesTest {
                 "request.yaml:3: what stands here is repeated by aliases until it is larger than 3 MB");
     }
 
-    /** As many unknown names as a file holds, against a large catalogue, are told within seconds. */
+    /** As many unknown names as a file holds, against a large catalogue, are reported within seconds. */
     @Test
     void unknownNamesInLongListsAreToldInTime() throws IOException {
         String names = IntStream.range(0, 200_000).mapToObj(i -> "Q" + i + "-X").collect(Collectors.joining(", "));

@@ -24,7 +24,7 @@ import sledwright.report.Schemas;
 import sledwright.samples.Folders;
 import sledwright.samples.SeededShop;
 
-/** What a customer is told, by every command that answers customers and in every format that it writes. */
+/** What a customer sees, by every command that answers customers and in every format that it writes. */
 class ReadershipTest {
 
     private static final String ASKED = "require: { cores: 16, memory_gb: 64 }\nlimit: { lead_days: 9 }\n";

@@ -109,7 +109,7 @@ class UpgradeCommandTest {
                 .containsSubsequence("\nproved: no upgrade costs less\nto spend: ", "\nBought whole\n", "\nThe machine after the upgrade\n");
     }
 
-    /** Asked for or not: speed, bandwidth, throughput and load are told whenever they change, and only then. */
+    /** Asked for or not: speed, bandwidth, throughput and load are reported whenever they change, and only then. */
     @Test
     void whatChangesIsToldBeforeAndAfter() throws IOException {
         JsonNode answer = answer("require={ memory_gb: 512 }", "limit={}");
@@ -157,7 +157,7 @@ class UpgradeCommandTest {
         JsonNode answer = answer("limit.price=100");
         assertThat(answer.get("status").asText()).isEqualTo("impossible");
         assertThat(answer.get("conflicts")).isNotEmpty();
-        // What would do is told in money to spend: the limit goes up to what the upgrade costs without it.
+        // What would suffice is said in money to spend: the limit goes up to what the upgrade costs without it.
         assertThat(answer.get("relaxations")).anySatisfy(relaxation -> {
             assertThat(relaxation.get("keys")).extracting(JsonNode::asText).containsExactly("limit.price");
             assertThat(relaxation.get("changes").get(0).get("to").asText()).isEqualTo(amount(answer(), "spend").toPlainString());

@@ -143,7 +143,7 @@ class LabelReaderTest {
         assertThat(faults.get(0)).startsWith(begins.strip()).contains(holds.strip());
     }
 
-    /** What makers and sellers print behind a label is told from what is wrong in it, whatever stands around it and in any hand. */
+    /** What makers and sellers print behind a label is distinguished from what is wrong in it, whatever stands around it and in upper or lower case. */
     @ParameterizedTest
     @CsvSource({
         "16GB 2Rx4 PC4-2400T-RA1-11 Yarrow, YARROW",

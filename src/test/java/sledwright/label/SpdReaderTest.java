@@ -140,7 +140,7 @@ class SpdReaderTest {
         assertThat(read(with(SpdImage.ddr4(), 4, 0x89)).row().capacityGb()).contains(96);
     }
 
-    /** Raw card AA, and those of later revisions, are told elsewhere or by more bits. */
+    /** Raw card AA, and those of later revisions, are given elsewhere or by more bits. */
     @Test
     void rawCards() {
         assertThat(read(with(SpdImage.ddr4(), 130, 0x80)).label().card()).isEmpty();

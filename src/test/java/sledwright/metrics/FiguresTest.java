@@ -99,7 +99,7 @@ class FiguresTest {
         assertThat(Figures.ofEach(List.of(one, unfed)).throughputEstimated()).isFalse();
     }
 
-    /** Of equal speeds what holds the first one there is told. */
+    /** Of equal speeds what holds the first one is reported. */
     @Test
     void ofEqualSpeedsTheFirst() {
         Figures one = Figures.of(machine().processors(2, processor("SLOW").memoryMts(2400).make()).channels(4, R16).build(), ANY, FACTORS);

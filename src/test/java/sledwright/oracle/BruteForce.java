@@ -239,7 +239,7 @@ final class BruteForce {
         return request.forbid().contains(sku) && !ignored.contains("forbidden-part");
     }
 
-    /** The least price of so many units of a part from the lots that the request accepts. */
+    /** The least price of a given number of units of a part from the lots that the request accepts. */
     private long price(String sku, int units) {
         long[] known = prices.computeIfAbsent(sku, key -> {
             List<Lot> lots = new ArrayList<>(Stock.of(catalog, request).lots(sku));

@@ -22,7 +22,7 @@ final class CpSatDraw {
         this.that = that;
     }
 
-    /** The price of drawing exactly so many units of a part, never more than {@code most}. */
+    /** The price of drawing exactly a given number of units of a part, never more than {@code most}. */
     LinearExpr price(String sku, LinearExpr units, int most) {
         LinearExprBuilder price = LinearExpr.newBuilder();
         LinearExprBuilder drawn = LinearExpr.newBuilder();

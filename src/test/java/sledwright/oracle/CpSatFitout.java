@@ -32,7 +32,7 @@ import sledwright.domain.Request;
 import sledwright.domain.VolumeWish;
 
 /**
- * The cheapest drives, cards and extras of machines on one platform with so many processors, as a model of whole numbers for CP-SAT of
+ * The cheapest drives, cards and extras of machines on one platform with a number of processors, as a model of whole numbers for CP-SAT of
  * OR-Tools: written from the text of the rules, on its own. Alike drives agree in watts here where there are several machines.
  */
 final class CpSatFitout {

@@ -28,7 +28,7 @@ import sledwright.domain.Slot;
 import sledwright.domain.Supply;
 
 /**
- * One machine on one platform with so many processors, as a model of whole numbers: a yes or no for each part in each slot,
+ * One machine on one platform with a given number of processors, as a model of whole numbers: a yes or no for each part in each slot,
  * each processor, kit, supply and speed, and units for each price of each lot.
  */
 final class CpSatModel {

@@ -49,7 +49,7 @@ final class CpSatOrder {
      * How long the solver tries.
      *
      * @param deterministic in its own units, which do not depend on the machine's speed; very roughly seconds
-     * @param seconds       by the clock
+     * @param seconds       wall-clock time
      */
     record Effort(double deterministic, double seconds) {
 

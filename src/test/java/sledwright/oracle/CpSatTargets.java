@@ -64,7 +64,7 @@ final class CpSatTargets {
             }
             that.speeds.forEach((mts, speed) -> {
                 LinearExpr socketGb = that.onSocket(0, MemoryModule::capacityGb);
-                // One GB on a socket gives so many GB/s.
+                // One GB on a socket gives this many GB/s.
                 double each = that.fitted * mts * 8 / 1000.0 / gb;
                 that.model.addGreaterOrEqual(socketGb, least(require.bandwidthGbs(), 1 / each)).onlyEnforceIf(new Literal[] {speed, most});
                 for (Map.Entry<Processor, BoolVar> processor : that.processors.entrySet()) {
@@ -96,7 +96,7 @@ final class CpSatTargets {
         });
     }
 
-    /** The least whole number of units that reach a figure to half a millionth, where one of it takes so many units. */
+    /** The least whole number of units that reach a figure to half a millionth, where one of it takes a given number of units. */
     private static long least(double figure, double unitsEach) {
         return Math.max(0, (long) Math.ceil((figure - 0.5e-6) * unitsEach));
     }

@@ -8,7 +8,7 @@ import java.util.function.ToIntFunction;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.ModuleType;
 
-/** Deals modules of several part numbers to machines that each take so many of each kind, in every way. */
+/** Deals modules of several part numbers to machines that each take a given number of each kind, in every way. */
 final class Dealing {
 
     private final List<MemoryModule> parts;

@@ -115,7 +115,7 @@ final class EveryFitout {
         return wanted && sits && known && usable > 0 && (stands("storage-capacity") || usable >= wish.usableGb() - 1e-7);
     }
 
-    /** 0 where the level does not take so many. */
+    /** 0 where the level does not take that many. */
     static double usable(RaidLevel level, int data, double gb) {
         return switch (level.number()) {
             case 0 -> data * gb;

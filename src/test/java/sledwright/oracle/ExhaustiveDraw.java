@@ -35,7 +35,7 @@ final class ExhaustiveDraw {
         }
     }
 
-    /** The unit price when the lot gives so many: that of the largest minimum reached; -1 below the least. */
+    /** The unit price when the lot gives a number of units: that of the largest minimum reached; -1 below the least. */
     static long unitPrice(Lot lot, int taken) {
         long price = -1;
         int reached = 0;

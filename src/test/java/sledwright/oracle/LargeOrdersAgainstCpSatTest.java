@@ -30,7 +30,7 @@ class LargeOrdersAgainstCpSatTest {
         compare(Seeds.chosen(SEEDS), RandomOrder::large);
     }
 
-    /** Of so many lines that machines found for one are given to others. */
+    /** So many lines that machines found for one are given to others. */
     @Test
     void noBoundOfVeryManyLinesIsAboveAnOrderOfTheOther() {
         // Those of the first seeds cannot be delivered.

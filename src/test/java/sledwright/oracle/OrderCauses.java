@@ -59,7 +59,7 @@ final class OrderCauses {
         }
     }
 
-    /** Whether all machines can be had from so many suppliers. */
+    /** Whether all machines are available from a given number of suppliers. */
     private boolean isWhole(OptionalInt suppliers) {
         RandomOrder other = new RandomOrder(that.seed(), that.catalog(), that.order().withSuppliersMax(suppliers));
         return !OrderAgainstCpSatTest.decided(CpSatOrder.cheapest(other, machines, TIME)).impossible();

@@ -121,7 +121,7 @@ final class RandomBuild {
         }
     }
 
-    /** The build so many times over, with picks that mostly give its parts; one pick a lot. */
+    /** The build a number of times over, with picks that mostly give its parts; one pick a lot. */
     Order order(Build build) {
         int machines = random.nextInt(1, 3);
         List<Pick> picks = new ArrayList<>();

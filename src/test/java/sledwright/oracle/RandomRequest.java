@@ -67,7 +67,7 @@ final class RandomRequest {
                 mode);
     }
 
-    /** So many channels' worth at a usual speed, or a share of it that an uneven population gives. */
+    /** The worth of a number of channels at a usual speed, or a share of it that an uneven population gives. */
     private double bandwidth() {
         double channel = pick(1866, 2133, 2400) * 8 / 1000.0;
         int most = large ? 5 : 2;

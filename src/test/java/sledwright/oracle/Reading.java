@@ -128,7 +128,7 @@ final class Reading {
         return broken;
     }
 
-    /** Breaches by so many processors of a part on a platform. */
+    /** Breaches by a given number of processors of a part on a platform. */
     static Set<String> processor(Platform platform, Processor processor, int fitted) {
         Set<String> broken = new HashSet<>();
         if (!processor.socket().equals(platform.processors().socket())
@@ -232,7 +232,7 @@ final class Reading {
         return broken;
     }
 
-    /** The platform's speed for a module where the channel holds so many: rows that name the ranks first, then those for all. */
+    /** The platform's speed for a module where the channel holds a given number: rows that name the ranks first, then those for all. */
     static OptionalInt tableMts(MemorySupport memory, MemoryModule module, int filled) {
         SpeedEntry general = null;
         for (SpeedEntry row : memory.speeds()) {
@@ -327,7 +327,7 @@ final class Reading {
         return wish.balanced() && capacities.size() > 1 ? Set.of("balanced-channels") : Set.of();
     }
 
-    /** Breaches by so many part numbers of modules in all machines. */
+    /** Breaches by a given number of part numbers of modules in all machines. */
     static Set<String> partNumbers(MemoryWish wish, long distinct) {
         return wish.onePart() && distinct > 1 ? Set.of("one-module-part") : Set.of();
     }

@@ -61,7 +61,7 @@ class RulesAgainstBruteForceTest {
         forBuilds(Seeds.chosen(SEEDS), (where, that, maker, build) -> {
             SortedSet<String> expected = Reading.machine(build, maker.request(), that.catalog().throughputFactors());
             SortedSet<String> found = ids(Rulebook.judge(Machine.of(build, maker.request(), that.catalog().throughputFactors())));
-            // In a channel with a gap the next slot in order is anybody's guess.
+            // In a channel with a gap the next slot in order is not defined.
             if (expected.contains("slot-order")) {
                 expected.remove("channel-order");
                 found.remove("channel-order");

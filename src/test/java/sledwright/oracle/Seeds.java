@@ -2,7 +2,7 @@ package sledwright.oracle;
 
 import java.util.stream.LongStream;
 
-/** The seeds of random tests: so many as the test wants, or as {@code -Dsledwright.seeds} says, from {@code -Dsledwright.seed} on. */
+/** The seeds of random tests: as many as the test wants, or as {@code -Dsledwright.seeds} says, from {@code -Dsledwright.seed} on. */
 final class Seeds {
 
     private Seeds() {

@@ -62,7 +62,7 @@ public final class CatalogGenerator {
     private record Priced(String sku, double price, boolean needed) {
     }
 
-    /** One lot in so many is given away. */
+    /** One lot in this many is given away. */
     private static final int GIVEN_AWAY = 37;
 
     private final int scale;
@@ -165,7 +165,7 @@ public final class CatalogGenerator {
         return csv.toString();
     }
 
-    /** The standard step that a processor of so many cores and that clock comes to, held to what the family cools. */
+    /** The standard step that a processor of that many cores and that clock comes to, held to what the family cools. */
     private static int tdp(SampleFamily family, int cores, double ghz) {
         double share = (0.35 + 0.65 * cores / family.maxCores()) * Math.pow(ghz / 2.9, 1.2);
         int watts = TDPS_W[0];

@@ -86,7 +86,7 @@ public final class MachineSketch {
         return this;
     }
 
-    /** Fills the first so many channels of every fitted socket alike. */
+    /** Fills a number of channels of every fitted socket alike, from the first on. */
     public MachineSketch channels(int number, MemoryModule... stack) {
         for (int socket = 0; socket < processors.size(); socket++) {
             for (int channel = 0; channel < number; channel++) {

@@ -92,7 +92,7 @@ record SampleFamily(String root, String ddr, String type, int channels, List<Int
         };
     }
 
-    /** The rate so many steps above {@code mts} (below, where negative), held to the ends of the memory generation. */
+    /** The rate a number of steps above {@code mts} (below, where negative), held to the ends of the memory generation. */
     int stepped(int mts, int by) {
         List<Integer> speeds = speeds(ddr);
         return speeds.get(Math.max(0, Math.min(speeds.size() - 1, speeds.indexOf(mts) + by)));

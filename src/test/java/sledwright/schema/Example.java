@@ -93,14 +93,14 @@ final class Example {
         return holders(sound, path).stream().anyMatch(holder -> holder.get() instanceof String text && text.matches("-?\\d+(\\.\\d+)?"));
     }
 
-    /** Whether the reader has no fault to name after a change at one of the places of a path. */
+    /** Whether the reader names no fault after a change at one of the places of a path. */
     boolean accepts(String path, int place, Consumer<Holder> change) {
         changed = load();
         change.accept(holders(changed, path).get(place));
         return accepted();
     }
 
-    /** Whether the reader has no fault to name after changes at two paths. */
+    /** Whether the reader names no fault after changes at two paths. */
     boolean accepts(String path, String other, int place, Consumer<Holder> change) {
         changed = load();
         change.accept(holders(changed, path).get(place));

@@ -32,7 +32,7 @@ public final class Servers {
         return demo;
     }
 
-    /** One of the caller's own, which the caller closes; a defect of the program is told in the log, too. */
+    /** One of the caller's own, which the caller closes; a defect of the program is written to the log, too. */
     public static WebServer start(Path shop, WebSettings.Bounds bounds, List<String> log) {
         try {
             return WebServer.start(new WebSettings(shop, "127.0.0.1", 0, bounds, log::add, defect -> log.add("defect: " + defect)));

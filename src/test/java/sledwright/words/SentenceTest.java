@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 class SentenceTest {
 
-    /** Writes what it is asked to write so that it can be told from what a sentence writes itself. */
+    /** Writes what it is asked to write so that it can be distinguished from what a sentence writes itself. */
     private static final Manner MARKED = new Manner() {
         @Override
         public String measure(BigDecimal figure) {

@@ -18,7 +18,7 @@ import sledwright.input.FaultsException;
 import sledwright.input.Reason;
 
 /**
- * A book in a file. Transactions that write begin as such: one that only finds out later that it writes may have to be begun anew, again
+ * A book in a file. Transactions that write begin as such: one that only finds out later that it writes may have to be begun again, again
  * and again. Within the process writers take turns in the order in which they came, and between processes the file's own lock decides.
  */
 final class SqliteDatabase implements Database {

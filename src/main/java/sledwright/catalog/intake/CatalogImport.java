@@ -93,7 +93,7 @@ public record CatalogImport(StandingTable standing, List<Change> changes, int un
         return TableMerge.rows(table, read);
     }
 
-    /** Takes rows out until no fault of the whole catalogue stands in a row of the list. */
+    /** Takes rows out until the whole catalogue has no fault in a row of the list. */
     private static CatalogImport sound(StandingTable standing, List<MergedRow> ours, Delivery delivery,
             Optional<Replacement> replacement) {
         CatalogTable table = standing.table();

@@ -6,7 +6,7 @@ import sledwright.input.Place;
 /**
  * What an import does to one row of a table.
  *
- * @param key   what tells the row from others
+ * @param key   what identifies the row
  * @param edits the columns that change; of a new row all that it has, of one that goes all that it had
  * @param place where the supplier's list says so; the whole list where it says so by leaving the row out
  */

@@ -24,7 +24,7 @@ record Mapping(Optional<String> sheet, Optional<Character> separator, Optional<H
                Optional<Character> thousands, Optional<String> datePattern, List<ColumnRule> rules, List<PriceBreak> breaks,
                Optional<Whole> replaces) {
 
-    /** A price in a column of its own: it holds from so many units on. */
+    /** A price in a column of its own: it holds from a given number of units on. */
     record PriceBreak(int from, ColumnRule price) {
     }
 

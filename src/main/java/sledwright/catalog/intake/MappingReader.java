@@ -43,7 +43,7 @@ public final class MappingReader {
     private static final Map<String, Character> DECIMAL = ordered(entry("point", '.'), entry("comma", ','));
     private static final Map<String, Character> THOUSANDS = ordered(entry("comma", ','), entry("point", '.'), entry("blank", ' '),
             entry("apostrophe", '\''));
-    /** A pattern by which these come back as they went tells days apart. */
+    /** A pattern by which these come back as they went distinguishes days. */
     private static final List<LocalDate> SAMPLE_DAYS = List.of(LocalDate.of(2025, 3, 31), LocalDate.of(2030, 12, 1));
     private static final Pattern ROWS = Pattern.compile("(\\d{1,4})-(\\d{1,4})");
 

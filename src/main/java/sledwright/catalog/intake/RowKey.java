@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import sledwright.catalog.CatalogTable;
 
-/** What tells one row of a table from another. */
+/** What identifies a row of a table. */
 final class RowKey {
 
     private RowKey() {

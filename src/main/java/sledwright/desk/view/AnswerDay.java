@@ -58,7 +58,7 @@ public record AnswerDay(LocalDate today, LocalDate pricedOn, Optional<LocalDate>
         return "the prices are of %s, older than this shop offers them".formatted(pricedOn);
     }
 
-    /** The day on which something is there that takes so many days. */
+    /** The day on which something arrives that takes a given number of days. */
     public LocalDate in(int leadDays) {
         return today.plusDays(leadDays);
     }

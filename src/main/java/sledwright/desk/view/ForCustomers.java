@@ -46,7 +46,7 @@ public final class ForCustomers {
                 view.shortage().map(ForCustomers::of), view.day().forCustomers());
     }
 
-    /** Neither how many suppliers there would be nor what stands in stock is told, but that no enclosure feeds a sled is. */
+    /** Neither how many suppliers there would be nor what stands in stock is shown, but that no enclosure feeds a sled is. */
     private static Shortage of(Shortage lack) {
         return new Shortage(lack.most(), lack.looked(), lack.causes().stream().filter(OrderView.Cause::isOfMachines).toList(), List.of(),
                 lack.later().map(later -> new Later(later.price(), later.leadDays(), of(later.purchases()))));

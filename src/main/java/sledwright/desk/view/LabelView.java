@@ -36,7 +36,7 @@ public record LabelView(List<Reading> readings, List<ModuleRow> rows) {
         return new LabelView(readings, new ArrayList<>(rows.values()));
     }
 
-    /** Label -> what was passed over in it, where anything was. */
+    /** Label -> what was ignored in it, where anything was. */
     public Map<String, List<String>> passedOver() {
         Map<String, List<String>> passed = new LinkedHashMap<>();
         readings.stream().filter(reading -> !reading.passedOver().isEmpty())

@@ -49,13 +49,13 @@ public record Line(Kind kind, String sku, String description, Optional<Source> s
     /**
      * A lot.
      *
-     * @param lot       empty where it is not told, like {@code supplier}
+     * @param lot       empty where it is not shown, like {@code supplier}
      * @param condition new, refurbished or used
-     * @param unitCost  what the shop paid for one unit, in units of the currency; empty where it is not known or not told
+     * @param unitCost  what the shop paid for one unit, in units of the currency; empty where it is not known or not shown
      */
     public record Source(String lot, String supplier, String condition, int leadDays, Optional<BigDecimal> unitCost) {
 
-        /** What a customer is told of it; that units are the customer's own stays known. */
+        /** What a customer sees of it; that units are the customer's own stays known. */
         Source unnamed() {
             boolean own = Lot.OWN.contains(lot);
             return new Source(own ? lot : "", own ? supplier : "", condition, leadDays, Optional.empty());

@@ -17,7 +17,7 @@ import sledwright.metrics.Figures;
 /**
  * One machine with the figures it reaches.
  *
- * @param count   so many machines are exactly like this one
+ * @param count   how many machines are exactly like this one
  * @param modules sku -> modules of the machine
  * @param memory  modules by capacity, the largest first: capacity in GB -> modules
  * @param slots   slot -> sku, in board order

@@ -148,7 +148,7 @@ public record OrderView(String request, String currency, OrderStatus status, int
      * @param most   whether it is proved that no order delivers more, machines counted by their priority
      * @param looked whether there was time to find out all the rest
      * @param causes what besides stock keeps machines from being delivered
-     * @param lacks  units beyond the stock that would do
+     * @param lacks  units beyond the stock that would suffice
      * @param later  a whole order that waits; empty where none was found
      */
     public record Shortage(boolean most, boolean looked, List<Cause> causes, List<Lack> lacks, Optional<Later> later) {

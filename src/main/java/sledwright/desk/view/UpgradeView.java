@@ -38,7 +38,7 @@ public record UpgradeView(String request, int machines, String currency, Status 
                           List<Violation> breaches, List<Violation> misses, List<Reach> figures, Optional<Done> upgrade,
                           Optional<Bought> whole, Doubts doubts, Doubts wholeDoubts, Explanation explanation, AnswerDay day) {
 
-    /** Figures that are told when they change, asked for or not; so are the memory's speed and the load. */
+    /** Figures that are reported when they change, asked for or not; so are the memory's speed and the load. */
     private static final Set<Target> ALWAYS = Set.of(Target.BANDWIDTH, Target.THROUGHPUT);
 
     /**
@@ -84,7 +84,7 @@ public record UpgradeView(String request, int machines, String currency, Status 
         }
     }
 
-    /** What is done to so many machines. */
+    /** What is done to a number of machines. */
     public record Work(int machines, List<BenchStep> steps) {
     }
 

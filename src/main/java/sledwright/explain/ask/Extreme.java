@@ -13,10 +13,10 @@ public final class Extreme {
     }
 
     /**
-     * The greatest figure that can be had.
+     * The greatest figure that is possible.
      *
-     * @param reached can be had
-     * @param asked   cannot be had
+     * @param reached is possible
+     * @param asked   is not possible
      * @param step    figures differ by this at least; only {@code reached} and multiples of it above are asked for
      * @param atLeast the figure of something that has at least so much; empty where nothing has
      */
@@ -41,7 +41,7 @@ public final class Extreme {
         return had;
     }
 
-    /** The first of some values that can be had, where all behind it can be had, too; the last where none before it can. */
+    /** The first of some values that is possible, where all behind it are, too; the last where none before it is. */
     public static <T, R> Optional<R> first(List<T> values, Function<T, Optional<R>> had) {
         int from = 0;
         int to = values.size() - 1;

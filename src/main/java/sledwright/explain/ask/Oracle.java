@@ -20,7 +20,7 @@ import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
 import sledwright.rules.Order;
 
-/** Answers what could be had on other terms, by the exact search, and remembers it. */
+/** Answers what is possible on other terms, by the exact search, and remembers it. */
 public final class Oracle {
 
     /** Units of one extra that a request may ask for besides. */
@@ -44,7 +44,7 @@ public final class Oracle {
     }
 
     /**
-     * The cheapest order on these terms; where fewer machines will do, that of a number that can be had.
+     * The cheapest order on these terms; where fewer machines are enough, that of a number that is possible.
      *
      * @throws UnsettledException when time runs out, or nothing can be proved
      */
@@ -63,7 +63,7 @@ public final class Oracle {
         return before;
     }
 
-    /** What the cheapest order without a limit on the price, where that is known, tells of the cheapest within the limit. */
+    /** What the cheapest order without a limit on the price, where that is known, says of the cheapest within the limit. */
     private Optional<Optional<Order>> fromUnlimited(WhatIf asked) {
         OptionalLong most = asked.request().limit().price();
         if (most.isEmpty() || asked.request().objective() != Objective.CHEAPEST) {
@@ -85,7 +85,7 @@ public final class Oracle {
         return IntStream.range(2, all).mapToObj(count -> best(terms.withMachines(count), objective)).flatMap(Optional::stream).findFirst();
     }
 
-    /** Whether the machines could be had if every lot sold units one by one at its lowest price; where not even that, nor can more. */
+    /** Whether the machines were possible if every lot sold units one by one at its lowest price; where not even that, nor can more. */
     public boolean canBeHadOneByOne(WhatIf terms) {
         return run(unpacked(terms.stockCounts() ? catalog : plentiful(terms.request().machines())), terms).isPresent();
     }

@@ -89,7 +89,7 @@ public record CatalogDifference(List<PartMove> parts, List<OfferMove> offers) {
         return moves;
     }
 
-    /** What a part is; boards are told apart by their slots. */
+    /** What a part is; boards are distinguished by their slots. */
     private static List<Object> facts(Part part) {
         return part instanceof Platform platform
                 ? List.of(platform.name(), platform.processors(), platform.memory(), platform.board().slots(),

@@ -32,7 +32,7 @@ final class ChoiceDemands {
     private ChoiceDemands() {
     }
 
-    /** So many identical machines. */
+    /** A number of identical machines. */
     static Stream<Demand> machines(int count) {
         return count == 1 ? Stream.empty() : Stream.of(Demand.of(MACHINES, String.valueOf(count), count + " identical machines",
                 WhatIf::withFewerMachines, (terms, oracle) -> {

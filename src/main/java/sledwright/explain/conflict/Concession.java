@@ -4,11 +4,11 @@ import sledwright.explain.ask.WhatIf;
 import sledwright.words.Sentence;
 
 /**
- * As much of a demand as can be had.
+ * As much of a demand as is possible.
  *
  * @param terms  the terms with so much in its place
- * @param to     what can be had, as a request file writes it; empty: the key must go
- * @param reach  what can be had, as a clause: {@code the cheapest build costs 950.00 EUR}
+ * @param to     what is possible, as a request file writes it; empty: the key must go
+ * @param reach  what is possible, as a clause: {@code the cheapest build costs 950.00 EUR}
  * @param advice what to change: {@code raise the price from 900.00 to 950.00 EUR}
  */
 record Concession(WhatIf terms, String to, Sentence reach, Sentence advice) {

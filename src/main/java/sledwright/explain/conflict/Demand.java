@@ -24,11 +24,11 @@ import sledwright.words.Sentence;
  */
 public record Demand(String key, Optional<String> sku, String asked, Sentence words, UnaryOperator<WhatIf> without, Nearest nearest) {
 
-    /** The nearest to what is asked that can be had. */
+    /** The nearest to what is asked that is possible. */
     interface Nearest {
 
         /**
-         * @param terms without the demand; something can be had on them, and nothing with it
+         * @param terms without the demand; something is possible on them, and nothing with it
          * @throws UnsettledException when time runs out
          */
         Concession on(WhatIf terms, Oracle oracle);

@@ -69,7 +69,7 @@ public final class EquipmentDemands {
         return terms.request().equipment().volumes().stream().filter(other -> !other.name().equals(wish.name())).toList();
     }
 
-    /** The largest such volume that can be had. */
+    /** The largest such volume that is possible. */
     private static Concession smaller(VolumeWish wish, WhatIf terms, Oracle oracle) {
         List<Double> sizes = sizes(wish, wish.usableGb(), oracle.catalog());
         return Extreme.first(sizes, gb -> oracle.cheapest(asking(terms, wish, gb)).map(order -> gb))
@@ -85,7 +85,7 @@ public final class EquipmentDemands {
         return with(terms, more(others(terms, wish), wish.with(gb)), terms.request().equipment().cards());
     }
 
-    /** What drives of the catalogue come to below so many GB, the greatest first. */
+    /** What drives of the catalogue come to below a given number of GB, the greatest first. */
     public static List<Double> sizes(VolumeWish wish, double below, Catalog catalog) {
         int bays = catalog.platforms().stream().flatMap(platform -> platform.expansion().bays().stream()).mapToInt(BayGroup::count).max()
                 .orElse(0);
@@ -129,7 +129,7 @@ public final class EquipmentDemands {
         return with(terms, new Equipment(before.volumes(), before.cards(), extras, before.enclosure()));
     }
 
-    /** The most units below a number that can be had; empty where not even one. */
+    /** The most units below a number that are possible; empty where not even one. */
     private static Optional<Integer> fewer(int asked, IntFunction<WhatIf> terms, Oracle oracle) {
         List<Integer> numbers = IntStream.range(1, asked).boxed().sorted(Comparator.reverseOrder()).toList();
         return Extreme.first(numbers, number -> oracle.cheapest(terms.apply(number)).map(order -> number));

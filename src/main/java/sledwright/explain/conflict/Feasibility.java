@@ -21,7 +21,7 @@ import sledwright.rules.Rulebook;
 import sledwright.rules.Violation;
 import sledwright.rules.enclosure.EnclosurePower;
 
-/** Whether some of a request's demands can be met together, by the search where the answers so far do not tell. */
+/** Whether some of a request's demands can be met together, by the search where the answers so far do not decide. */
 public final class Feasibility implements Predicate<Set<Demand>> {
 
     private final WhatIf asked;
@@ -66,7 +66,7 @@ public final class Feasibility implements Predicate<Set<Demand>> {
         return true;
     }
 
-    /** An order that meets the demands. Without a limit the least price is found, and it tells of every limit. */
+    /** An order that meets the demands. Without a limit the least price is found, and it decides every limit. */
     private Optional<Order> order(Set<Demand> kept) {
         WhatIf terms = terms(kept);
         if (terms.everyMachine()) {

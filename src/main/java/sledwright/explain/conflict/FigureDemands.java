@@ -73,7 +73,7 @@ public final class FigureDemands {
         });
     }
 
-    /** The figures that processors alone can give; empty where it takes more to tell. */
+    /** The figures that processors alone can give; empty where it takes more to decide. */
     private static Stream<Double> figures(Target target, Catalog catalog) {
         if (target == Target.CORES) {
             return catalog.platforms().stream().flatMap(platform -> platform.processors().counts().stream()).distinct()

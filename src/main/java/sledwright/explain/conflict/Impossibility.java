@@ -16,10 +16,10 @@ import sledwright.rules.Order;
 import sledwright.rules.stock.InStock;
 import sledwright.words.Sentence;
 
-/** Why nothing can be had on a request, and what would do. */
+/** Why a request is impossible, and what would be possible. */
 public final class Impossibility {
 
-    /** So many conflicts and corrections are told. */
+    /** How many conflicts and corrections are listed. */
     public static final int ENOUGH = 5;
 
     private final WhatIf asked;
@@ -103,7 +103,7 @@ public final class Impossibility {
                 : List.of(Sentence.plain("There are further conflicts or ways out; these are the first that were found."));
     }
 
-    /** What each platform lacks where nothing can be had whatever is asked; where only the platforms are in the way, what these lack. */
+    /** What each platform lacks where nothing is possible whatever is asked; where only the platforms are in the way, what these lack. */
     public List<Lacks.Lack> lacks() {
         boolean ofAll = sets.conflicts().stream().anyMatch(Set::isEmpty);
         Optional<Set<Demand>> platforms = sets.conflicts().stream().filter(conflict -> asked.held().isPresent()
@@ -158,7 +158,7 @@ public final class Impossibility {
                 conflict.size() == 2 ? "each other" : "one another", Sentence.joined("; ", reaches(conflict)));
     }
 
-    /** How far the demand that is told best can go beside the others; where stock is among these, what it lacks as well. */
+    /** How far the demand that explains best can go beside the others; where stock is among these, what it lacks as well. */
     private List<Sentence> reaches(List<Demand> conflict) {
         Demand last = conflict.get(conflict.size() - 1);
         Demand told = last.isOf(LimitDemands.PRICE) ? last : conflict.get(0);

@@ -47,16 +47,16 @@ import sledwright.words.Sentence;
 import sledwright.words.Sentences;
 
 /**
- * What is lacking on platforms where nothing can be had, whatever is asked and however much of each lot there is. The parts of a
- * machine are chosen one after the other, and the first kind of which none is left is told; where some of each are left, what the
+ * What is lacking on platforms where nothing is possible, whatever is asked and however much of each lot there is. The parts of a
+ * machine are chosen one after the other, and the first kind of which none is left is named; where some of each are left, what the
  * nearest of small populations breaks.
  */
 public final class Lacks {
 
-    /** So many part numbers are told where one of them would do. */
+    /** How many part numbers are named where one of them would suffice. */
     private static final int TOLD = 3;
 
-    /** So many frames of a platform are tried, and so many modules on each. */
+    /** How many frames of a platform are tried, and modules on each. */
     private static final int TRIED = 6;
 
     private static final String MODULE = "memory module";
@@ -69,7 +69,7 @@ public final class Lacks {
     private final Optional<Part> held;
 
     /**
-     * @param open  nothing can be had on these terms
+     * @param open  nothing is possible on these terms
      * @param asked what drives, cards and extras are asked for in the first place: only that brings a part of theirs into a build
      */
     public Lacks(WhatIf open, Equipment asked, Catalog catalog) {
@@ -247,7 +247,7 @@ public final class Lacks {
         return Rulebook.all().stream().anyMatch(rule -> rule.id().equals(breach.rule()) && rule.bars().contains(kind));
     }
 
-    /** So many of a module on each socket, the first slots of all channels first. */
+    /** A given number of a module on each socket, the first slots of all channels first. */
     private Build build(Parts parts, MemoryModule module, int perSocket) {
         Platform platform = parts.platform();
         Board board = platform.board();

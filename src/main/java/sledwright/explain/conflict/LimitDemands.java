@@ -117,7 +117,7 @@ final class LimitDemands {
                 });
     }
 
-    /** The least number of days above {@code mostDays} at which something can be had. */
+    /** The least number of days above {@code mostDays} at which something is possible. */
     private static int later(int mostDays, Oracle oracle, IntFunction<WhatIf> within) {
         List<Integer> later = Stream.concat(Stream.of(0), oracle.catalog().lots().values().stream().flatMap(List::stream)
                 .map(Lot::leadDays)).filter(days -> days > mostDays).distinct().sorted().toList();

@@ -53,9 +53,9 @@ interface AskedFigure {
     }
 
     /**
-     * The greatest figure that can be had.
+     * The greatest figure that is possible.
      *
-     * @param reached can be had
+     * @param reached is possible
      * @param than    cannot
      * @param atLeast the figure of something that has at least so much; empty where nothing has
      */

@@ -23,7 +23,7 @@ import sledwright.rules.stock.Budget;
  */
 public final class RequirementSteps {
 
-    /** So many stairs are told on either side. */
+    /** How many steps are listed on either side. */
     static final int EACH_WAY = 3;
 
     private final AskedFigure asked;

@@ -53,7 +53,7 @@ record Standing(Objective objective, double aim, long price) {
         return beats(other) || !isMoney() && !other.beats(this) && price < other.price;
     }
 
-    /** The same machines where each of so many units costs more by so much. */
+    /** The same machines where each of a number of units costs more by an amount. */
     Standing dearer(int units, long each) {
         long more = units * each;
         return new Standing(objective, isMoney() ? aim + more : aim, price + more);

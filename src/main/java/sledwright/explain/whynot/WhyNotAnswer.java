@@ -183,7 +183,7 @@ public final class WhyNotAnswer {
                 order.words(level.unitPrice().getAsLong()), Numbers.counted(units, "unit"), now(units));
     }
 
-    /** What so many units cost each, today. */
+    /** What each of a given number of units costs today. */
     private Sum now(int units) {
         Request request = findings.request();
         List<Lot> lots = catalog.lots(sku).stream().filter(lot -> Rulebook.accepts(lot, request.limit())).toList();
@@ -201,7 +201,7 @@ public final class WhyNotAnswer {
         bars.stream().limit(TOLD).forEach(bar -> sentences.add(Sentence.of("%s: %s", bar.rule(), bar.sentence())));
         bars.forEach(bar -> rules.add(bar.rule()));
         conflicts.stream().filter(conflict -> !conflict.keys().isEmpty()).limit(TOLD).forEach(conflict -> {
-            // Where fewer machines could be had, the lots are what is in the way.
+            // Where fewer machines are possible, the lots are what is in the way.
             List<String> broken = conflict.rules().isEmpty() ? List.of(InStock.ID) : conflict.rules();
             sentences.add(Sentence.of("%s: %s", String.join(", ", broken), conflict.sentence()));
             rules.addAll(broken);

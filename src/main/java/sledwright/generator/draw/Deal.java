@@ -27,7 +27,7 @@ public final class Deal {
     /** Hands beyond this are too many to write down. */
     private static final int MOST_HANDS = 20_000;
 
-    /** Up to so many modules in an order, units are dealt as well as can be; beyond, each kind by itself in rounds. */
+    /** Up to this many modules in an order, units are dealt optimally; beyond, each kind by itself in rounds. */
     private static final int MOST_UNITS_EXACTLY = 48;
 
     /** Units of one kind that agree in watts. */
@@ -87,13 +87,13 @@ public final class Deal {
     /**
      * The modules' watts of the heaviest machine, in millionths, dealt as well as can be.
      *
-     * @throws TooLargeException when that is too hard to tell
+     * @throws TooLargeException when that is too hard to decide
      */
     public static long heaviestMicrowatts(List<Draw.Share> shares, int machines) {
         return new Deal(shares, machines).best().weight;
     }
 
-    /** Whether so many modules are dealt as well as can be. */
+    /** Whether a given number of modules is dealt optimally. */
     public static boolean isExact(int units) {
         return units <= MOST_UNITS_EXACTLY;
     }

@@ -17,7 +17,7 @@ public final class Draw {
     }
 
     /**
-     * Units of part numbers that only their lots tell apart.
+     * Units of part numbers that only their lots distinguish.
      *
      * @param alike      what they are to the rules
      * @param units      over all machines

@@ -59,7 +59,7 @@ public final class EntangledDraws {
         return groups;
     }
 
-    /** The draws of so many modules of each group. */
+    /** The draws of a given number of modules of each group. */
     public List<Draw> of(List<Integer> counts) {
         return ofAll.computeIfAbsent(counts, asked -> {
             List<Draw> draws = new ArrayList<>();

@@ -88,7 +88,7 @@ public final class KindDraws {
     /**
      * Part numbers of one kind whose lots serve as one, since only their prices differ.
      *
-     * @param most units that can be had of them
+     * @param most units that are available of them
      */
     record Source(Draw.Alike alike, List<MemoryModule> modules, long microwatts, boolean everywhere, long[] prices, int most) {
     }
@@ -132,7 +132,7 @@ public final class KindDraws {
     }
 
     /**
-     * Whether so many units of one source and of the next are worth to be taken together: not where fewer of the heavier one and more of
+     * Whether a number of units of one source and of the next is worth taking together: not where fewer of the heavier one and more of
      * the lighter cost no more, whatever else is drawn. A part number that every machine must hold is no substitute for another.
      */
     private boolean[][] worthwhilePairs(Source heavier, Source lighter) {
@@ -233,7 +233,7 @@ public final class KindDraws {
         return new Draw.Load(total, lightest, heaviest, heaviestUnit - lightestUnit, distinct == 2 ? 1 : 2);
     }
 
-    /** Rounds that so many units begin. */
+    /** Rounds that a given number of units begin. */
     static int rounds(int units, int machines) {
         return (units + machines - 1) / machines;
     }

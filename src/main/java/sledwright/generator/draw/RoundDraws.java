@@ -15,7 +15,7 @@ import sledwright.metrics.CheapestDraw;
  * The ways to share units of one kind among sources of unequal watts when they are dealt in rounds, heaviest first: for each number
  * of units those that no other matches in price and in the weight of the heaviest machine.
  *
- * <p>What comes after a source depends on the units taken so far alone, so of all ways to have taken so many only the worthwhile
+ * <p>What comes after a source depends on the units taken so far alone, so of all ways to have taken as many only the worthwhile
  * ones are carried on.
  */
 final class RoundDraws {
@@ -74,7 +74,7 @@ final class RoundDraws {
             return first + prices.length - 1;
         }
 
-        /** The least number of units from which a source takes these ways to so many units most cheaply; -1 where it cannot. */
+        /** The least number of units from which a source takes these ways to a number of units most cheaply; -1 where it cannot. */
         int cheapest(int from, int to, int units, long[] sourcePrices) {
             int best = -1;
             long least = CheapestDraw.IMPOSSIBLE;
@@ -114,7 +114,7 @@ final class RoundDraws {
         return taken;
     }
 
-    /** The worthwhile ways to have so many units once a source has given some; of equals the one in which it gives most. */
+    /** The worthwhile ways to have a given number of units once a source has given some; of equals the one in which it gives most. */
     private List<Way> longer(List<List<Way>> ways, List<Alike> alike, int units, KindDraws.Source source, int everywhere) {
         if (deadline.isOver()) {
             throw new OutOfTimeException();

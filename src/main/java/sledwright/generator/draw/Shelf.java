@@ -36,7 +36,7 @@ public final class Shelf {
                 : List.of());
     }
 
-    /** Whether the lots hold so many units of a part, however they sell them. */
+    /** Whether the lots hold a given number of units of a part, however they sell them. */
     public boolean holds(String sku, int units) {
         return lots(sku).stream().mapToLong(Lot::available).sum() >= units;
     }

@@ -12,8 +12,8 @@ import sledwright.domain.Platform;
  * What makes machines complete whose other parts load so much: of all sets of drives, cards, extras and enclosures with which they are
  * valid, the one of the least price, then the least load.
  *
- * @param heavierThan the machine's other parts load more than so many microwatts
- * @param atMost      and at most so many
+ * @param heavierThan the machine's other parts load more than this many microwatts
+ * @param atMost      and at most this many
  * @param price       of drives, cards, extras and enclosures with labour, all machines, minor units
  * @param housed      empty where no enclosure is bought
  */

@@ -97,12 +97,12 @@ final class DriveDraws {
         return sources.get(sources.size() - 1).microwatts;
     }
 
-    /** The least price of so many units over all machines. */
+    /** The least price of a given number of units over all machines. */
     long price(int units) {
         return of(units).isEmpty() ? CheapestDraw.IMPOSSIBLE : of(units).get(0).price();
     }
 
-    /** Whether some way to draw one drive more for each machine costs or loads less than every way to draw so many. */
+    /** Whether some way to draw one drive more for each machine costs or loads less than every way to draw a given number. */
     boolean improvesBeyond(int each) {
         return everyWeight || improved.computeIfAbsent(each, key -> {
             long work = machines * labour.perDrive();
@@ -112,7 +112,7 @@ final class DriveDraws {
         });
     }
 
-    /** The ways to draw so many units over all machines, the cheapest first and each further one lighter; none where they cannot be had. */
+    /** The ways to draw a number of units over all machines, cheapest first and each further one lighter; none where stock ends first. */
     List<Way> of(int units) {
         return ways.computeIfAbsent(units, this::find);
     }

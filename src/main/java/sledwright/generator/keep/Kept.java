@@ -9,7 +9,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Supplier;
 
 /**
- * What has been worked out and may be asked for again, up to so many bytes: beyond them, what was asked for longest ago goes.
+ * What has been worked out and may be asked for again, up to a fixed number of bytes: beyond them, what was asked for longest ago goes.
  *
  * <p>Threads may share it. None waits for another, since each has a deadline of its own: two that ask for the same at once both work it
  * out, and one of the two results is kept.

@@ -18,7 +18,7 @@ import sledwright.generator.shape.GroupKind;
 import sledwright.rules.memory.RankLimit;
 
 /**
- * The modules of one type that run at a speed or faster on a platform, in groups that the rules cannot tell apart.
+ * The modules of one type that run at a speed or faster on a platform, in groups that the rules cannot distinguish.
  *
  * @param mts       the speed that the platform's table and every module reach, MT/s
  * @param width     device width of all modules where the platform does not mix them; else 0
@@ -63,7 +63,7 @@ public record Level(ModuleType type, int width, int mts, Map<GroupKind, List<Mem
                 .map(filled -> 1 << filled - 1).sum();
     }
 
-    /** For each count of logical ranks the least count that no channel filling can tell from it by the rank limit. */
+    /** For each count of logical ranks the least count that no channel filling can distinguish from it by the rank limit. */
     private static Map<Integer, Integer> indistinguishableRanks(MemorySupport memory, ModuleType type, List<MemoryModule> modules) {
         int[] counts = modules.stream().mapToInt(MemoryModule::logicalRanks).distinct().sorted().toArray();
         boolean[] reachable = new boolean[1 + memory.slotsPerChannel() * (counts.length == 0 ? 1 : counts[counts.length - 1])];

@@ -12,7 +12,7 @@ public final class MemoryFloor {
     private record LeastPrice(double usableGb, double width, double price) {
     }
 
-    /** @param withinSlots whether the number of slots counts, which takes longer to tell */
+    /** @param withinSlots whether the number of slots counts, which takes longer to decide */
     public MemoryFloor(MemoryOption.Extent extent, PriceFloor prices, boolean withinSlots) {
         this.extent = extent;
         this.prices = prices;

@@ -100,7 +100,7 @@ public final class MemoryMarket {
     }
 
     /**
-     * The memory for so many processors on a platform under a kit, by module type, fastest first within each.
+     * The memory for a given number of processors on a platform under a kit, by module type, fastest first within each.
      *
      * @param barred modules that do not go onto the platform
      */

@@ -14,7 +14,7 @@ public final class MemoryOption {
     /** Works points out, or knows them. */
     public interface Builder {
 
-        /** The points with no more than so many GB on a socket. */
+        /** The points with at most a given number of GB on a socket. */
         MemoryPoints points(int mostSocketGb, Deadline deadline);
     }
 
@@ -86,7 +86,7 @@ public final class MemoryOption {
         return extent.sockets * Math.min(mostSocketGb, extent.mostSocketGb) * extent.usableShare;
     }
 
-    /** What modules of so many GB draw at least, in watts: those of the lightest GB of the level. */
+    /** What modules of a given number of GB draw at least, in watts: those of the lightest GB of the level. */
     public double leastW(double usableGb) {
         return usableGb * leastWattsPerGb;
     }
@@ -100,7 +100,7 @@ public final class MemoryOption {
         return Bandwidth.ofMachineGbs(extent.sockets, speedMts(processorMts), extent.mostWidth, 1);
     }
 
-    /** Bounds that are told in a moment. */
+    /** Bounds that are quick to compute. */
     public MemoryFloor coarse() {
         return coarse;
     }

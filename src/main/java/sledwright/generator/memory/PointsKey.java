@@ -7,7 +7,7 @@ import sledwright.generator.keep.Kept;
  * All that the points of an option depend on: where only other lots have changed, they stand.
  *
  * @param option       of the option
- * @param mostSocketGb with no more than so many GB on a socket
+ * @param mostSocketGb with at most a given number of GB on a socket
  */
 record PointsKey(Content option, int mostSocketGb) implements Kept.Key<MemoryPoints> {
 

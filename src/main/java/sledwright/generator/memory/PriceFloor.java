@@ -10,7 +10,7 @@ import sledwright.generator.draw.Shelf;
 
 /**
  * What memory costs at least: every lot at its lowest unit price, modules divisible, no rule but stock and the number of
- * slots. Never above the true price, and told in a moment.
+ * slots. Never above the true price, and quick to compute.
  *
  * <p>The slots come in by Lagrangian relaxation: whatever one charges for a slot, the least of price plus charge, less the
  * charge for all slots there are, is no more than the price. A few charges are tried and the best bound taken.
@@ -84,7 +84,7 @@ public final class PriceFloor {
                 sorted.stream().mapToDouble(offer -> price.applyAsDouble(offer) / amount.applyAsDouble(offer)).toArray());
     }
 
-    /** The least price (minor units) of so many GB in so many modules or more and within the slots; infinite where the stock ends first. */
+    /** The least price in minor units of some GB in at least a number of modules within the slots; infinite where stock ends first. */
     double price(double gb, double modules, int slots) {
         double least = Math.max(byGb.price(gb), byUnit.price(modules));
         for (int i = 0; i < SLOT_CHARGES.length && slots != ANY_SLOTS; i++) {

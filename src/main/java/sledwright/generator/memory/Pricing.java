@@ -78,7 +78,7 @@ final class Pricing {
                 : group.stream().mapToLong(of -> of.stream().mapToLong(figure).min().orElse(UNAVAILABLE)).toArray()).toArray(long[][]::new);
     }
 
-    /** The points with no more than so many GB on a socket. */
+    /** The points with at most a given number of GB on a socket. */
     MemoryPoints points(int mostSocketGb) {
         List<MemoryPoint> points = new ArrayList<>();
         Map<Long, Skyline> skylines = new HashMap<>();

@@ -3,10 +3,10 @@ package sledwright.generator.shape;
 import java.util.Comparator;
 
 /**
- * What the rules can tell of a module once type and speed level are fixed: modules that agree here are interchangeable
+ * What the rules can see of a module once type and speed level are fixed: modules that agree here are interchangeable
  * for every rule, and only their prices and watts differ.
  *
- * @param logicalRanks the least count of ranks that the rank limit cannot tell from the module's own
+ * @param logicalRanks the least count of ranks that the rank limit cannot distinguish from the module's own
  * @param ranks        physical ranks, where rank sparing makes them matter; else 0
  * @param perChannel   bit d - 1 is set where a channel of d modules keeps the speed level
  */

@@ -124,12 +124,12 @@ public final class Layouts {
         return count;
     }
 
-    /** The histograms that so many modules may take, as bits. */
+    /** The histograms that a given number of modules may take, as bits. */
     long[] allowed(int modules) {
         return allowed[modules];
     }
 
-    /** The histograms of so many modules that leave a column empty, as bits: only those can take another stack. */
+    /** The histograms of a given number of modules that leave a column empty, as bits: only those can take another stack. */
     long[] withRoom(int modules) {
         return withRoom[modules];
     }

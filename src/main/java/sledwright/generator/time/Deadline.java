@@ -26,7 +26,7 @@ public final class Deadline {
         return new Deadline(() -> endNanos - System.nanoTime());
     }
 
-    /** The moment at which one of so many equal parts of the time that is left is over. */
+    /** The moment at which one of a number of equal parts of the time that is left is over. */
     public Deadline share(int parts) {
         long left = leftNanos.getAsLong();
         return left == FOREVER ? this : in(Duration.ofNanos(Math.max(0, left) / parts)).or(this::isOver);

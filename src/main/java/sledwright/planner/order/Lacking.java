@@ -53,7 +53,7 @@ final class Lacking {
     /** Minor units for each machine that an order which waits may be above the least. */
     private static final int LITTLE = 100;
 
-    /** No question takes more than one of so many shares of the time that is left. */
+    /** No question takes more than this share of the time that is left. */
     private static final int SHARES = 3;
 
     private final Catalog catalog;

@@ -22,7 +22,7 @@ import sledwright.metrics.Figures;
  * @param ended      why the search ended where nothing is proved
  * @param lines      one for each line of the order, in its order
  * @param enclosures what houses the sleds
- * @param picks      units by lot over the whole order; a lot stands once, so that its pick tells the price of its units
+ * @param picks      units by lot over the whole order; a lot stands once, so that its pick has the price of its units
  * @param suppliers  who delivers something
  * @param scarce     parts of which more would make the order cheaper, the one that saves most first; empty where machines are missing
  * @param shortages  what is lacking where machines are missing
@@ -114,7 +114,7 @@ public record OrderOutcome(OrderRequest order, Catalog catalog, OrderStatus stat
      *
      * @param most      whether it is proved that no order delivers more, machines counted by their priority
      * @param looked    whether there was time to look into the rest
-     * @param parts     what further units would do, the fewest that the search could find, however many suppliers deliver
+     * @param parts     which further units would suffice, the fewest that the search could find, however many suppliers deliver
      * @param suppliers where with these units there would be all machines, but from more suppliers than are allowed
      * @param enclosures what is wrong with the enclosures
      * @param later     the cheapest whole order found if lots could arrive later or the lines waited; empty where that does not do
@@ -136,7 +136,7 @@ public record OrderOutcome(OrderRequest order, Catalog catalog, OrderStatus stat
      *
      * @param allowed how many may deliver
      * @param enough  as few as were found to do
-     * @param price   of all machines from so many; empty where units are lacking besides
+     * @param price   of all machines from this many suppliers; empty where units are lacking besides
      */
     public record TooFewSuppliers(int allowed, int enough, OptionalLong price) {
     }

@@ -49,7 +49,7 @@ public final class OrderPlanner {
     /**
      * The cheapest way to fill an order, as far as it was found until the deadline, and what no order goes below.
      *
-     * @param progress is told of each better order and bound
+     * @param progress receives each better order and bound
      * @throws DefectException when what was found breaks a rule or is not priced as it was counted
      */
     public OrderOutcome plan(OrderRequest order, Deadline deadline, Consumer<OrderProgress> progress) {
@@ -85,7 +85,7 @@ public final class OrderPlanner {
             return best;
         }
         double bound = solver.boundOfDelivered() == Long.MIN_VALUE ? Double.NaN : ScaledMoney.minor(solver.boundOfDelivered());
-        // A bound that leaves more than the whole figure open tells nothing; what is printed as the best is one only where it is proved.
+        // A bound that leaves more than the whole figure open says nothing; what is printed as the best is one only where it is proved.
         return bound <= 0 && best > 0 ? Double.NaN : Math.min(bound, Math.round(best) - 1.0);
     }
 

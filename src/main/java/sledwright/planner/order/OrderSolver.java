@@ -44,7 +44,7 @@ final class OrderSolver {
     /** A linear program of more lines takes more time and memory than it is worth. */
     private static final int MOST_LINES = 1_500;
 
-    /** What takes long and seldom gains is done in one of so many steps. */
+    /** What takes long and rarely gains is done in one of this many steps. */
     private static final int RARELY = 5;
 
     /** Of equals are orders that differ by less than a fraction of a minor unit. */
@@ -141,7 +141,7 @@ final class OrderSolver {
         return solve();
     }
 
-    /** What came first of very many lines is seldom the cheapest: each line is looked at by itself, first as if it were alone. */
+    /** What came first of very many lines is rarely the cheapest: each line is looked at by itself, first as if it were alone. */
     private void many() {
         generation.start(deadline.share(2));
         bound = generation.bound();
@@ -158,7 +158,7 @@ final class OrderSolver {
         } while (!once && cost < before && !end.isOver() && !isProved());
     }
 
-    /** The best order with the machines of every line searched for anew, as far as the time goes. */
+    /** The best order with the machines of every line searched for again, as far as the time goes. */
     private Tally renewed(Deadline end) {
         Tally tried = best.copy(best.draws());
         for (int line = 0; line < market.lines().size() && !end.isOver() && !isProved(); line++) {
@@ -245,7 +245,7 @@ final class OrderSolver {
                 ColumnGeneration smaller = set.under(way);
                 smaller.run(enough(), deadline, now -> { });
                 if (!smaller.isFinished() || smaller.mix() == null || sets.size() >= MOST_SETS) {
-                    // Either it holds nothing better or nobody can tell: the deadline came first, or it is one too many.
+                    // Either it holds nothing better or that is not known: the deadline came first, or it is one too many.
                     closed = Math.min(closed, smaller.bound());
                 } else if (smaller.bound() < enough()) {
                     sets.add(smaller);

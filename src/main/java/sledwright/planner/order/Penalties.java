@@ -31,7 +31,7 @@ import sledwright.rules.processor.SocketMatch;
  */
 final class Penalties {
 
-    /** So many times the dearest machine at most, or figures would be too far apart for the linear program. */
+    /** At most this many times the price of the dearest machine, or figures would be too far apart for the linear program. */
     private static final int MOST_TIMES = 100;
 
     private static final long MOST = 400_000_000_000_000_000L;

@@ -24,7 +24,7 @@ import sledwright.rules.card.CardFits;
  */
 final class FitoutPlan {
 
-    /** The volumes of a machine are tried in every order up to so many. */
+    /** Up to this many volumes of a machine are tried in every order. */
     private static final int MOST_PERMUTED = 5;
 
     private final Build found;

@@ -22,7 +22,7 @@ import sledwright.domain.Slot;
  */
 final class SlotPlan {
 
-    /** So many ways to exchange channels are tried. */
+    /** How many ways to exchange channels are tried. */
     private static final int MOST_TRIED = 200_000;
 
     /** What a slot takes. */

@@ -15,7 +15,7 @@ public final class StepsPiece {
     public record Wish(String key, String name, String unit, List<Choice> choices, boolean last) {
     }
 
-    /** A figure that can be had instead, and what that changes. */
+    /** A figure that is possible instead, and what that changes. */
     public record Choice(String figure, String change, boolean dearer, boolean within) {
     }
 

@@ -123,7 +123,7 @@ public final class BuildText {
         }
     }
 
-    /** The lines of the order, with the lots to pick from where they are told, and its total. */
+    /** The lines of the order, with the lots to pick from where they are shown, and its total. */
     public static TextTable parts(BuildView build, String currency) {
         return build.price().map(price -> lines(build.lines(), currency, "total", String.valueOf(build.leadDays()), price))
                 .orElseGet(() -> lines(build.lines(), currency));
@@ -139,7 +139,7 @@ public final class BuildText {
         return table;
     }
 
-    /** Lines of an order, with the lots to pick from where they are told. */
+    /** Lines of an order, with the lots to pick from where they are shown. */
     public static TextTable lines(List<Line> lines, String currency) {
         boolean lots = tellsLots(lines);
         TextTable table = new TextTable().column("part", Fit.LEFT);

@@ -12,7 +12,7 @@ import sledwright.explain.steps.Steps;
 import sledwright.explain.whynot.WhyNot;
 import sledwright.words.Numbers;
 
-/** Explanations as JSON: conflicts and what would do, why not, and what more costs. */
+/** Explanations as JSON: conflicts and ways out, why not, and what more costs. */
 public final class ExplanationJson {
 
     private final JsonGenerator out;

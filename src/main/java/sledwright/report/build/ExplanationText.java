@@ -3,7 +3,7 @@ package sledwright.report.build;
 import sledwright.explain.Explanation;
 import sledwright.report.text.Page;
 
-/** The parts of a text that say why nothing can be had, and what would do. */
+/** The parts of a text that say why nothing is possible, and what would be. */
 public final class ExplanationText {
 
     private ExplanationText() {

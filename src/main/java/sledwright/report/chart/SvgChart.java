@@ -295,7 +295,7 @@ public final class SvgChart {
         }
     }
 
-    /** So many rows away from a spot, on the side that the staircase leaves free, and within the axes. */
+    /** A number of rows away from a spot, on the side that the staircase leaves free, and within the axes. */
     private double height(Spot spot, int rows) {
         double at = chart.falling() ? y(spot.up()) - 10 - CALL_HEIGHT * (rows - 1) : y(spot.up()) + 4 + CALL_HEIGHT * rows;
         return Math.max(top + 4, Math.min(bottom - 6, at));

@@ -91,7 +91,7 @@ public final class CompareSheets {
         return new WorkbookSheet("Builds", columns, rows);
     }
 
-    /** Lots and costs have columns where they are told. */
+    /** Lots and costs have columns where they are shown. */
     private WorkbookSheet parts() {
         boolean lots = view.builds().stream().flatMap(build -> build.lines().stream()).anyMatch(Line::tellsLot);
         List<Column> columns = new ArrayList<>(List.of(Column.of("Build"), Column.of("Kind"), Column.of("Part"),

@@ -23,7 +23,7 @@ import sledwright.words.Sentences;
 /** The options in columns beside what was asked for. */
 final class SideBySide {
 
-    /** So many columns a sheet of paper holds. */
+    /** How many columns a sheet of paper holds. */
     private static final int MOST_COLUMNS = 5;
     /** Characters of a label that stay on one line. */
     private static final int LONGEST_UNBROKEN = 18;

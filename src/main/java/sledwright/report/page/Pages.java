@@ -92,7 +92,7 @@ public final class Pages {
         }
     }
 
-    /** The sheet of paper with a foot that tells it from other sheets. */
+    /** The sheet of paper with a footer that distinguishes it from other sheets. */
     private static String paper(PageHead head) {
         String foot = "font-family: \"Noto Sans\"; font-size: 7.5pt; color: #55606b; vertical-align: top; padding-top: 4mm;";
         return ("@page { size: %s; margin: 17mm 18mm 20mm 18mm; @bottom-left { content: %s; %s } @bottom-right { content: counter(page)"

@@ -64,7 +64,7 @@ public final class Pdf {
         }
     }
 
-    /** Adds what paper wants to be told in its own words: what the page holds, and what each drawing shows. */
+    /** Adds what a PDF needs stated separately: what the page holds, and what each drawing shows. */
     private static void complete(Document page, PageHead head) {
         removeWhatOnlyScreensRead(page);
         Element subject = page.createElement("meta");

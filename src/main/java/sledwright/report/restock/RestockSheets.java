@@ -8,7 +8,7 @@ import sledwright.report.workbook.Workbooks;
 import sledwright.report.workbook.WorkbookSheet;
 import sledwright.restock.RestockPlan;
 
-/** A restocking plan as a workbook: its main figures, a sheet for each table, and one that says what was reckoned with. */
+/** A restocking plan as a workbook: its main figures, a sheet for each table, and one that says what was assumed. */
 public final class RestockSheets {
 
     private RestockSheets() {

@@ -24,7 +24,7 @@ final class BoardSvg {
     /**
      * An element within a page.
      *
-     * @param id tells it from other drawings of the page
+     * @param id distinguishes it from other drawings of the page
      */
     static String element(BoardDrawing drawing, String description, String id) {
         return Pages.filled(TEMPLATE, Map.of("drawing", drawing, "width", BoardGrid.WIDTH, "description", description, "id", id));

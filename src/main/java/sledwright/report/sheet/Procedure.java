@@ -20,7 +20,7 @@ import sledwright.words.Numbers;
 import sledwright.words.Sentences;
 
 /**
- * The work on one machine from the switch to the closed cover, in the order in which hands work: nobody wears a strap at a machine that
+ * The work on one machine from the switch to the closed cover, in the order of the work: nobody wears a strap at a machine that
  * may be under power. How parts are handled is common
  * practice, no source; the maker's manual comes before it.
  */
@@ -119,7 +119,7 @@ final class Procedure {
         };
     }
 
-    /** What a volume is to be; bays are told by the names of their group. */
+    /** What a volume is to be; bays are identified by the names of their group. */
     private String volume(Volume volume) {
         List<String> bays = build.fitout().seats().stream().filter(seat -> seat.volume().equals(volume.name())).map(Fitout.Seat::bay)
                 .toList();

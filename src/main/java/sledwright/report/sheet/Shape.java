@@ -3,7 +3,7 @@ package sledwright.report.sheet;
 /** What a drawing is made of, in the order in which it is drawn. */
 public sealed interface Shape {
 
-    /** How a box looks. Every look tells itself from the others by line, hatching or shape, not by colour alone. */
+    /** How a box looks. Every look differs from the others by line, hatching or shape, not by colour alone. */
     enum Look {
         BOARD, PANEL, PROCESSOR, NO_PROCESSOR_THERE, FILLED, EMPTY, COVERED, NO_PROCESSOR, TAG, BADGE, BLANK
     }

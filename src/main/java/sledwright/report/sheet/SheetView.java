@@ -38,7 +38,7 @@ public record SheetView(String request, Source source, OptionalInt rank, int mac
     }
 
     /**
-     * The work on so many machines that are alike.
+     * The work on a number of machines that are alike.
      *
      * @param machine what it is put together from
      * @param picks   what goes in, of all these machines, by lot
@@ -62,7 +62,7 @@ public record SheetView(String request, Source source, OptionalInt rank, int mac
      * What is done.
      *
      * @param handling how the parts are handled that the work touches
-     * @param stages   in the order in which hands work; none where nothing is to be done
+     * @param stages   in the order of the work; none where nothing is to be done
      */
     public record Work(List<String> handling, List<Stage> stages) {
 

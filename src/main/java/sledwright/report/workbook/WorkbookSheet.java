@@ -27,7 +27,7 @@ public record WorkbookSheet(String name, List<Column> columns, List<List<Object>
             return new Column(header, AS_THEY_ARE);
         }
 
-        /** Amounts with so many decimals. */
+        /** Amounts with a given number of decimals. */
         public static Column amounts(String header, int decimals) {
             return new Column(header, decimals);
         }

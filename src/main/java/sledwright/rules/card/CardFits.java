@@ -26,7 +26,7 @@ public final class CardFits extends Rule<Machine> {
         super(ID, "Every card has a slot of its own with its lanes, generation, height, length and watts, on a fitted socket.");
     }
 
-    /** Whether the card works in the slot with so many fitted processors. */
+    /** Whether the card works in the slot with a given number of fitted processors. */
     public static boolean allows(CardSlot slot, Card card, int processors) {
         return Expansion.isLive(slot.socket(), processors) && reasons(slot.offers(), card.shape()).isEmpty();
     }

@@ -24,7 +24,7 @@ public final class PartsNeeded extends Rule<Machine> {
         super(ID, "What the fitted processors and empty sockets call for is bought, besides the extras that the request asks for.");
     }
 
-    /** Sku -> units of extras that are called for by so many fitted processors, and asked for; risers are not among them. */
+    /** Sku -> units of extras that are called for by a number of fitted processors, and asked for; risers are not among them. */
     public static SortedMap<String, Integer> called(Platform platform, int processors, Equipment asked) {
         SortedMap<String, Integer> units = new TreeMap<>(platform.expansion().needed(processors, platform.processors().sockets()));
         asked.extras().forEach((sku, each) -> units.merge(sku, each, Integer::sum));

@@ -43,7 +43,7 @@ public final class InletLimit extends Rule<Machine> {
         return row.isPresent() && (site.inletC().isEmpty() || Quantity.within(correctedC(thermal, site), row.get().maxInletC()));
     }
 
-    /** Whether some row of the table, where there is one, serves a processor of so many watts beside any modules. */
+    /** Whether some row of the table, where there is one, serves a processor of a given number of watts beside any modules. */
     public static boolean allows(Thermal thermal, double tdpW) {
         return thermal.inlet().isEmpty() || tdpW <= thermal.hottestW(Optional.empty());
     }

@@ -20,7 +20,7 @@ public final class EnclosureBays extends Rule<Housing> {
         super(ID, "Every sled has a bay of its own in an enclosure that takes its platform.");
     }
 
-    /** Whether the enclosure has a bay for each of so many sleds. */
+    /** Whether the enclosure has a bay for each of a given number of sleds. */
     public static boolean allows(Enclosure enclosure, int sleds) {
         return sleds <= enclosure.bays();
     }

@@ -27,7 +27,7 @@ public final class EnclosurePower extends Rule<Housing> {
                 + " budget.");
     }
 
-    /** Whether so many watts of all sleds together are within what the enclosure feeds. */
+    /** Whether a given number of watts of all sleds together are within what the enclosure feeds. */
     public static boolean allows(Enclosure enclosure, Supply supply, Limits site, double sledsW) {
         return Quantity.within(sledsW, capacityW(enclosure, supply, site));
     }

@@ -39,7 +39,7 @@ public final class ModeSupported extends Rule<Machine> {
         };
     }
 
-    /** Whether a populated channel of so many physical ranks can spare one. */
+    /** Whether a populated channel of a given number of physical ranks can spare one. */
     public static boolean allowsSparing(int ranksOnChannel) {
         return ranksOnChannel >= RANKS_TO_SPARE_ONE;
     }

@@ -20,7 +20,7 @@ public final class OneModulePart extends OrderRule {
         super(ID, "All memory modules of all machines are of one part number where the request or the shop wants it so.");
     }
 
-    /** Whether modules of so many part numbers may stand in machines that are sold together. */
+    /** Whether modules of that many part numbers may stand in machines that are sold together. */
     public static boolean allows(MemoryWish wish, int partNumbers) {
         return !wish.onePart() || partNumbers <= 1;
     }

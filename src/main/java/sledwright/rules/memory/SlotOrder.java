@@ -17,7 +17,7 @@ public final class SlotOrder extends Rule<Machine> {
         super(ID, "Within a channel the first slot is filled first, then the second, then the third.");
     }
 
-    /** Whether a module may stand at a position while so many earlier slots of the channel are filled. */
+    /** Whether a module may stand at a position while a given number of earlier slots of the channel is filled. */
     public static boolean allows(int position, int filledBefore) {
         return position == filledBefore;
     }

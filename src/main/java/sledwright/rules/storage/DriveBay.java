@@ -26,7 +26,7 @@ public final class DriveBay extends Rule<Machine> {
         super(ID, "Every drive sits in a bay of its form factor and interface, wired to a fitted socket.");
     }
 
-    /** Whether drives of that kind sit in the group with so many fitted processors. */
+    /** Whether drives of that kind sit in the group with a given number of fitted processors. */
     public static boolean allows(BayGroup group, Drive.Kind drive, int processors) {
         return isLive(group, processors) && group.formFactors().contains(drive.formFactor()) && group.links().contains(drive.link());
     }

@@ -27,7 +27,7 @@ public final class StorageCapacity extends Rule<Machine> {
                 + " its hot spares.");
     }
 
-    /** Whether so many data drives are large enough. */
+    /** Whether a given number of data drives are large enough. */
     public static boolean allows(VolumeWish wish, Drive.Kind drive, int drives) {
         return wish.takes(drive) && Quantity.reaches(wish.level().usableGb(drives, drive.capacityGb()), wish.usableGb());
     }

@@ -30,17 +30,17 @@ public final class VolumeDriver extends Rule<Machine> {
                 + " NVMe volumes hang on bays that know their level.");
     }
 
-    /** Whether one driver serves a volume of so many data drives, ports aside. */
+    /** Whether one driver serves a volume of a given number of data drives, ports aside. */
     public static boolean allows(DriveSupport driver, DriveInterface link, RaidLevel level, int drives) {
         return driver.links().contains(link) && knows(driver.levels(), level, drives);
     }
 
-    /** Whether a group of bays serves an NVMe volume of so many data drives. */
+    /** Whether a group of bays serves an NVMe volume of a given number of data drives. */
     public static boolean allows(BayGroup group, RaidLevel level, int drives) {
         return knows(group.levels(), level, drives);
     }
 
-    /** Whether one driver has ports for so many drives. */
+    /** Whether one driver has ports for a given number of drives. */
     public static boolean allows(DriveSupport driver, int drives) {
         return drives <= driver.ports();
     }

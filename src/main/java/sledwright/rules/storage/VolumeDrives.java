@@ -20,7 +20,7 @@ public final class VolumeDrives extends Rule<Machine> {
         super(ID, "The drives of a volume are alike in kind, interface, form factor and capacity, and their number suits its level.");
     }
 
-    /** Whether a volume of the level may have so many data drives. */
+    /** Whether a volume of the level may have a given number of data drives. */
     public static boolean allows(RaidLevel level, int drives) {
         return level.takes(drives);
     }

@@ -12,8 +12,8 @@ import sledwright.report.text.Json;
 import sledwright.words.Numbers;
 
 /**
- * An answer that is told as it comes, as server-sent events (WHATWG HTML, section 9.2): {@code progress}, and one {@code answer}. Whoever
- * works on it never waits for whoever reads: while an event is still on its way, further progress is not told.
+ * An answer that is sent as it comes, as server-sent events (WHATWG HTML, section 9.2): {@code progress}, and one {@code answer}. Whoever
+ * works on it never waits for whoever reads: while an event is still on its way, further progress is not sent.
  */
 final class EventStream {
 
@@ -44,7 +44,7 @@ final class EventStream {
         write(false, event("progress", json(now)), Callback.from(this::written, failed -> gone.run()));
     }
 
-    /** Tells the answer when what is on its way has arrived. */
+    /** Sends the answer when what is on its way has arrived. */
     synchronized void answer(String json) {
         last = event("answer", json);
         if (!writing) {

@@ -3,7 +3,7 @@ package sledwright.web.http;
 import org.eclipse.jetty.http.HttpFields;
 import org.eclipse.jetty.server.Response;
 
-/** What every answer tells the browser that it must not do with it. */
+/** What every answer forbids the browser to do with it. */
 final class SafetyHeaders {
 
     /** Everything comes from this server; no script or style stands in a page, and no text becomes a script. */

@@ -9,7 +9,7 @@ import java.util.Map;
 import sledwright.report.chart.SvgChart;
 
 /**
- * A file of the page, from the program itself; only these can be had.
+ * A file of the page, from the program itself; only these are served.
  *
  * @param type its media type
  */

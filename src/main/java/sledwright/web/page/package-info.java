@@ -1,2 +1,2 @@
-/** The page on which somebody asks: its form of wishes, its files, and the pieces that it is made of anew with every change. */
+/** The page on which somebody asks: its form of wishes, its files, and the pieces that every change replaces. */
 package sledwright.web.page;

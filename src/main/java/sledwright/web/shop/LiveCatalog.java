@@ -15,7 +15,7 @@ import sledwright.domain.Catalog;
 import sledwright.input.Faults;
 import sledwright.input.FaultsException;
 
-/** A folder's catalogue as it stands: when its files have changed, it is read anew, and where they have faults, the old one stays. */
+/** A folder's catalogue as it stands: when its files have changed, it is read again, and where they have faults, the old one stays. */
 public final class LiveCatalog {
 
     private final Path folder;

@@ -1,2 +1,2 @@
-/** The catalogue as it stands: read anew when its files change, and known to a desk. */
+/** The catalogue as it stands: read again when its files change, and known to a desk. */
 package sledwright.web.shop;

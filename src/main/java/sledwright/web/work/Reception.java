@@ -34,7 +34,7 @@ public final class Reception {
     /**
      * @param mostBytes of a body
      * @param patience  for a body to come in full
-     * @param defects   hears of what the program does wrong
+     * @param defects   receives what the program does wrong
      */
     public Reception(SearchQueue queue, int mostBytes, Duration patience, Consumer<Throwable> defects) {
         this.queue = queue;

@@ -30,7 +30,7 @@ import sledwright.input.FaultsException;
 import sledwright.input.Source;
 import sledwright.samples.Folders;
 
-/** Imports that run at once, in threads and in processes: what is said to be written is there, and whoever has not written is told. */
+/** Imports that run at once, in threads and in processes: what is said to be written is there, and who has not written gets a message. */
 class ConcurrentImportsTest {
 
     private static final int EACH = 25;

@@ -67,7 +67,7 @@ class KindDrawsTest {
             return CheapestDraw.prices(shelf.lots(module.sku()), units)[units];
         }
 
-        /** Units of each module -> price, for every way to draw so many modules' worth of units. */
+        /** Units of each module -> price, for every way to draw the units of a given number of modules. */
         Map<List<Integer>, Long> ways(int count) {
             Map<List<Integer>, Long> ways = new LinkedHashMap<>();
             extend(new int[modules.size()], 0, count * unitsPerModule, ways);

@@ -29,7 +29,7 @@ import sledwright.generator.time.Deadline;
 import sledwright.samples.PlatformSketch;
 import sledwright.samples.Samples;
 
-/** Small orders whose answer can be told by hand; {@code OrderAgainstCpSatTest} has the rest. */
+/** Small orders whose answer can be found by hand; {@code OrderAgainstCpSatTest} has the rest. */
 class OrderPlannerTest {
 
     private static final MemoryModule M8 = Samples.module("M8", 8).ranks(1).width(8).make();
@@ -179,7 +179,7 @@ class OrderPlannerTest {
         assertThat(outcome.best()).isEqualTo(90 * 16_000 + modules * 2_000);
     }
 
-    /** The search asks the time in every step of it; so many questions are far from enough for a search for each line. */
+    /** The search asks the time in every step of it; that many questions are far from enough for a search for each line. */
     @Test
     void aFirstWholeOrderOfVeryManyLinesIsThereSoon() {
         AtomicInteger asked = new AtomicInteger();

@@ -24,7 +24,7 @@ class InstalledTest {
         return Installed.of(BUILD, 1, 0.5, Samples.limit().make(), shop).credit("R16");
     }
 
-    /** A lot of 2000 minor units each, and of 800 from so many units on. */
+    /** A lot of 2000 minor units each, and of 800 from a given number of units on. */
     private static Lot lot(String name, int available, int from) {
         Lot plain = Samples.lot("R16", name, available, 2000);
         List<Lot.PriceBreak> breaks = new ArrayList<>(plain.breaks());

@@ -29,7 +29,7 @@ class CompareTextTest {
     private static final Job.Quote JOB = (Job.Quote) RequestReader.read(Source.of(Path.of("src/test/resources/sentences/files/quote.yaml")), List.of(), Optional.empty(),
             Set.of(Kind.QUOTE));
 
-    /** The whole comparison, as if only so many points of its curve were proved. */
+    /** The whole comparison, as if only a given number of points of its curve were proved. */
     private static CompareView cut(int proved, Optional<BigDecimal> bound, Doubts doubts) {
         CompareView whole = CompareView.of(new Comparer(JOB.catalog()).compare(JOB.request(), Optional.empty(), List.of(Cost.PRICE), List.of(Axis.CORES), false,
                 Deadline.never()), JOB.catalog());

@@ -10,7 +10,7 @@ import sledwright.planner.order.market.Column;
 /** Betters an order by putting other columns in the place of those it uses: one by one, then two at a time. */
 public final class Exchange {
 
-    /** So many exchanges that lose least by themselves are tried in pairs. */
+    /** How many exchanges, those that lose least by themselves, are tried in pairs. */
     private static final int PAIRED = 20;
 
     private Exchange() {

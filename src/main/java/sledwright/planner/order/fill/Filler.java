@@ -28,7 +28,7 @@ public final class Filler {
 
     /** Lots sold only in larger numbers are left to lines that reach them with the machines they have. */
     private static final int MOST_TOGETHER = 64;
-    /** So many machines more than those that were found are looked at one by one. */
+    /** How many machines more than those that were found are looked at one by one. */
     private static final int FEW = 8;
 
     /** Where more lines are open, machines that are known are taken before any is searched for. */
@@ -112,7 +112,7 @@ public final class Filler {
         }
     }
 
-    /** Searches anew for the machines of a line; keeps those that it has where these cost no more. */
+    /** Searches again for the machines of a line; keeps those that it has where these cost no more. */
     public void renew(Tally tally, int line, Deadline deadline) {
         List<Tally.Step> had = steps(tally, line);
         long cost = tally.cost();
@@ -216,7 +216,7 @@ public final class Filler {
         return singly;
     }
 
-    /** A uniform line takes one build for all machines, or for as many as can be had. */
+    /** A uniform line takes one build for all machines, or for as many as are possible. */
     private void fillWhole(Tally tally, int line, Deadline deadline) {
         if (tally.missing(line) < market.line(line).machines()) {
             return;
@@ -237,7 +237,7 @@ public final class Filler {
             }
             tried = (can + cannot) / 2;
         }
-        // Where lots are sold only in numbers, some machines may be had where fewer may not.
+        // Where lots are sold only in numbers, some machines may be possible where fewer are not.
         boolean hopeless = can == 0 && best(tally, line, 1, singly(left), deadline).column() == null;
         Column more = null;
         for (int some = Math.min(all, can == 0 ? MOST_TOGETHER : can + FEW); !hopeless && some > can && more == null
@@ -249,14 +249,14 @@ public final class Filler {
         }
     }
 
-    /** So many machines of one build; null where there are none. */
+    /** A given number of machines of one build; null where there are none. */
     private Column together(Tally tally, int line, int machines, Map<Integer, List<Lot>> left, Deadline deadline) {
         Pricer.Best best = best(tally, line, machines, left, deadline);
         Column column = best.column() == null ? null : columns.add(best.column());
         return column != null && tally.difference(List.of(new Tally.Step(column, 1))) < Draws.IMPOSSIBLE ? column : null;
     }
 
-    /** No build of one platform can be had more often. */
+    /** No build of one platform is possible more often. */
     private int mostOfOnePlatform(Map<Integer, List<Lot>> left) {
         return (int) Math.min(Integer.MAX_VALUE / 4,
                 market.catalog().platforms().stream().map(platform -> market.index().get(platform.sku()))

@@ -61,7 +61,7 @@ final class KnownMachines {
         return offers.stream().filter(offer -> isValid(offer.machine.build, line)).map(Offer::column).findFirst().orElse(null);
     }
 
-    /** Told at a glance. */
+    /** Quick to check. */
     private boolean mayHold(Known machine, int line) {
         Request request = market.line(line).request();
         return Target.CORES.allows(request.require(), machine.build.cores())

@@ -225,7 +225,7 @@ public final class Tally {
         need[pool][part] += more;
     }
 
-    /** Puts the sleds of every kind of enclosure that changes into enclosures anew. */
+    /** Puts the sleds of every kind of enclosure that changes into enclosures again. */
     private boolean house(List<Step> steps, Map<Integer, Long> before, Undo undo) {
         for (Bay bay : steps.stream().map(step -> step.column().bay()).filter(some -> some != null).distinct().toList()) {
             List<List<Integer>> packed = Packing.pack(loads(bay), bay);

@@ -87,7 +87,7 @@ public final class Column {
                 && machines() == other.machines();
     }
 
-    /** What tells columns apart: their line, what they take from the stock and where they stand. */
+    /** What distinguishes columns: their line, what they take from the stock and where they stand. */
     record Key(int line, List<Integer> parts, List<Integer> units, long load, int bay, long own) {
     }
 

@@ -9,10 +9,10 @@ import java.util.function.ToLongFunction;
 /** The columns known so far; one that takes the same from the stock as another is the same. */
 public final class Columns {
 
-    /** Beyond so many, those that promise least are dropped again. */
+    /** Beyond this many, those that promise least are dropped again. */
     private static final int MANY = 500;
 
-    /** Or so many for each line. */
+    /** Or this many for each line. */
     private static final int MANY_OF_LINE = 4;
 
     private final int many;

@@ -23,7 +23,7 @@ public final class Draws {
     /** Above any price, and small enough that many of them add up without overflow. */
     public static final long IMPOSSIBLE = Long.MAX_VALUE / 1024;
 
-    /** Up to so many pools all orders of serving them are tried. */
+    /** Up to this many pools all orders of serving them are tried. */
     private static final int MOST_ORDERED = 3;
 
     private final Market market;

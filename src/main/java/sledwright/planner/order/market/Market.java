@@ -126,7 +126,7 @@ public final class Market {
         return lots;
     }
 
-    /** Units of each part that no order of so many machines goes beyond. */
+    /** Units of each part that no order of a given number of machines goes beyond. */
     private Map<String, Integer> useful() {
         int machines = order.machines();
         Map<String, Integer> useful = new HashMap<>();

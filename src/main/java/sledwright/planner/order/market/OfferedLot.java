@@ -42,7 +42,7 @@ public record OfferedLot(Lot lot, int part, boolean[] pools, int supplier, int m
                 range.most()));
     }
 
-    /** The most that drawing so many units can gain where a unit is worth so much, scaled; below 0 where it must lose. */
+    /** The most that drawing a given number of units can gain where a unit has a given worth, scaled; below 0 where it must lose. */
     public long gain(long worth, Range range) {
         long gain = range.least() <= 0 ? 0 : Long.MIN_VALUE / 4;
         for (Step step : steps) {

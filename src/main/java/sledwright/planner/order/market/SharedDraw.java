@@ -17,7 +17,7 @@ import sledwright.metrics.CheapestDraw;
  */
 final class SharedDraw {
 
-    /** Beyond so many ways to share units between stores they are not all looked at. */
+    /** Beyond this many ways to share units between stores they are not all tried. */
     private static final long MOST_WAYS = 50_000;
 
     private final List<Store> stores;

@@ -56,7 +56,7 @@ public final class Branching {
     }
 
     /**
-     * Restrictions that between them allow every order that these allow, but not the mix; empty where nothing tells the mix from an order.
+     * Restrictions that between them allow every order that these allow, but not the mix; empty where there are none.
      */
     public List<Restrictions> split(Restrictions settled, RestrictedMaster.Mix mix) {
         List<Split> splits = onOrder(settled, mix);
@@ -139,7 +139,7 @@ public final class Branching {
     /**
      * A lot that the mix takes for cheaper than its units are.
      *
-     * @param least with so many units or more it costs otherwise than with fewer
+     * @param least from this many units on it costs otherwise than with fewer
      * @param units that it gives in the mix
      */
     private record Undercut(OfferedLot lot, int least, double units) {

@@ -214,7 +214,7 @@ public final class ColumnGeneration {
     }
 
     /**
-     * The least over every number of machines that may be delivered. So many at a time take no less than as many by themselves, which tells
+     * The least over every number of machines that may be delivered. Several at a time take no less than as many by themselves, which tells
      * for most numbers that they need not be looked at.
      */
     private long together(int line, Set<Trait> traits, long one, Duals duals, List<Pricer.Best> found, Deadline deadline) {
@@ -262,7 +262,7 @@ public final class ColumnGeneration {
         return Line.of(least, found);
     }
 
-    /** What so many machines of a line must have, but for what others imply. */
+    /** What a given number of machines of a line must have, except for what others imply. */
     private List<Trait> wanted(int line) {
         List<Trait> wanted = settled.traits().entrySet().stream()
                 .filter(trait -> trait.getKey().line() == line && trait.getValue().least() > 0)

@@ -8,7 +8,7 @@ import sledwright.planner.order.market.Range;
 
 /**
  * What a lot's units cost at least where they may be taken in fractions: the lower convex envelope of its price list over the numbers of
- * units that it may give. Pieces get dearer, so a linear program takes them in turn without being told.
+ * units that it may give. Pieces get dearer, so a linear program takes them in turn of itself.
  *
  * @param least units that it gives in any case; the first piece, where not 0
  */
@@ -72,7 +72,7 @@ record Envelope(int least, List<Piece> pieces) {
     }
 
     /**
-     * The number of units at which the price list parts with the envelope for so many units: with that many or more, or with fewer, the
+     * The number of units at which the price list leaves the envelope for a number of units: with that many or more, or with fewer, the
      * envelope is another. 0 where units cost what the envelope says.
      */
     int parting(OfferedLot source, double units) {

@@ -108,7 +108,7 @@ public final class Pricer {
         if (moduleCharge == 0 || machines == 1) {
             return charged;
         }
-        // Of machines together a charge is told from below, so that going without it may tell more.
+        // Of machines together a charge is bounded from below, so that a bound without it may be tighter.
         Best plain = best(new Asked(line, machines, ways, least), 0, duals, deadline);
         return new Best(cheaper(charged.column, plain.column, duals), Math.max(charged.least, plain.least));
     }

@@ -146,7 +146,7 @@ public final class RestrictedMaster {
         }
     }
 
-    /** Lets every supplier that is not ruled out deliver for its charge, and so many of them at most. */
+    /** Lets every supplier that is not ruled out deliver for its charge, and at most a given number of them. */
     private void addSuppliers(Model model) {
         Expression few = model.row("few").upper(market.order().suppliersMax().orElse(market.suppliers().size()));
         for (int supplier = 0; supplier < market.suppliers().size(); supplier++) {

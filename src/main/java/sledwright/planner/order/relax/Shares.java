@@ -5,10 +5,10 @@ import java.util.Arrays;
 import java.util.List;
 import sledwright.planner.order.market.Draws;
 
-/** What the machines of a line take at least when so many of them are to have each of a few traits; one machine may have several. */
+/** What the machines of a line take at least when a given number of them have each of a few traits; one machine may have several. */
 final class Shares {
 
-    /** So many traits are looked at together; every set of them is a question to the search. */
+    /** How many traits are looked at together; every set of them is a question to the search. */
     private static final int MOST_TRAITS = 3;
 
     /** Traits of lines with more machines are looked at one by one. */
@@ -23,11 +23,11 @@ final class Shares {
         this.must = must;
     }
 
-    /** The traits that are looked at together; each group alone tells what a line takes at least. */
+    /** The traits that are looked at together; each group alone says what a line takes at least. */
     static List<List<Trait>> groups(List<Trait> traits, int machines) {
         int size = machines > MOST_MACHINES ? 1 : MOST_TRAITS;
         List<List<Trait>> groups = new ArrayList<>();
-        // Those settled last tell most, and are told apart by those before.
+        // Those settled last distinguish most, and are distinguished by those before.
         for (int to = traits.size(); to > 0; to -= size) {
             groups.add(traits.subList(Math.max(0, to - size), to));
         }

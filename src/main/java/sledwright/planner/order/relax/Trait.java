@@ -4,7 +4,7 @@ import sledwright.planner.order.market.Bay;
 import sledwright.planner.order.market.Column;
 
 /**
- * What machines of a line may have in common, so that an order can be told to have more or fewer of them; those of a uniform line count as
+ * What machines of a line may have in common, so that an order can be made to have more or fewer of them; those of a uniform line count as
  * one.
  */
 sealed interface Trait {
@@ -19,7 +19,7 @@ sealed interface Trait {
         return equals(other);
     }
 
-    /** At least so many units of a part. */
+    /** At least a given number of units of a part. */
     record Takes(int line, int part, int least) implements Trait {
 
         @Override
