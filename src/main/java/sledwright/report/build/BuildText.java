@@ -102,7 +102,8 @@ public final class BuildText {
     /** Also of a build that breaks a rule: there may be no card in the slot. */
     private static String driver(String driver, Fitout fitout) {
         Card card = fitout.cards().get(driver);
-        return driver.equals(Fitout.ONBOARD) ? "the board" : card == null ? "slot " + driver : "%s in slot %s".formatted(card.sku(), driver);
+        return driver.equals(Fitout.ONBOARD) ? "the board"
+                : card == null ? "slot " + driver : "%s in slot %s".formatted(card.sku(), driver);
     }
 
     /** Adds drives, cards and extras of the heaviest machine, where it has any. */
