@@ -31,30 +31,33 @@ public final class Answering {
      * Answers a request.
      *
      * @param catalog the catalogue's folder; empty: the one that the request names
+     * @param stock   what must not be offered, and the day that counts as today
      */
-    public static Reply<Answered> answer(Source source, List<String> sets, Optional<Path> catalog, Terms terms) {
+    public static Reply<Answered> answer(Source source, List<String> sets, Optional<Path> catalog, OnDay stock,
+                                         Terms terms) {
         Faults faults = new Faults();
         Optional<byte[]> bytes = source.bytes(YamlReader.MOST_MEGABYTES, faults);
         Optional<Path> folder = catalog.or(() -> RequestReader.open(source, sets, Set.of(Kind.QUOTE), faults)
                 .flatMap(request -> request.catalog()).flatMap(named -> named.folder(faults)));
         if (bytes.isEmpty() || folder.isEmpty()) {
             // The desk finds every fault, of the catalogue as well.
-            return Desk.open().quote(source, new QuoteQuestion(sets, List.of(), false), terms)
+            return Desk.open().by(stock::today).quote(source, new QuoteQuestion(sets, List.of(), false), terms)
                     .then(answered -> new Reply.Faulty<>(faults.all()));
         }
         return again(source.holding(bytes.get()),
-                new Asked(source.plainName(), bytes.get(), sets, folder.get().toAbsolutePath().normalize()), terms);
+                new Asked(source.plainName(), bytes.get(), sets, folder.get().toAbsolutePath().normalize()), stock, terms);
     }
 
     /** Answers once more what was asked before; {@code name} is what faults call the request. */
-    public static Reply<Answered> again(String name, Asked asked, Terms terms) {
-        return again(Source.named(name, asked.name(), asked.request()), asked, terms);
+    public static Reply<Answered> again(String name, Asked asked, OnDay stock, Terms terms) {
+        return again(Source.named(name, asked.name(), asked.request()), asked, stock, terms);
     }
 
-    private static Reply<Answered> again(Source source, Asked asked, Terms terms) {
+    private static Reply<Answered> again(Source source, Asked asked, OnDay stock, Terms terms) {
         for (int reading = 0; reading < MOST_READINGS; reading++) {
             String before = digest(asked.catalog());
-            Reply<QuoteAnswer> reply = Desk.at(asked.catalog()).quote(source, new QuoteQuestion(asked.sets(), List.of(), false), terms);
+            Reply<QuoteAnswer> reply = Desk.at(asked.catalog()).by(stock::today).offering(stock.reserved()::less)
+                    .quote(source, new QuoteQuestion(asked.sets(), List.of(), false), terms);
             if (!(reply instanceof Reply.Answered<QuoteAnswer>) || digest(asked.catalog()).equals(before)) {
                 return reply.map(answer -> new Answered(asked, answer, before));
             }

@@ -2,6 +2,7 @@ package sledwright.book;
 
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import sledwright.book.BookRefusal.Kind;
 import sledwright.book.store.BookPlace;
 import sledwright.book.store.Database;
 import sledwright.book.store.Sql;
+import sledwright.domain.Catalog;
 import sledwright.input.FaultsException;
 
 /** The quotes of a shop and what became of them. Threads may share one. */
@@ -39,14 +41,17 @@ public final class Book implements AutoCloseable {
      * @param papers its documents by what they are called, such as {@code html.customer}
      */
     public SavedQuote save(Answered answered, Map<String, byte[]> papers, String customer, String note, Signature by) {
-        NewVersion fresh = NewVersion.of(answered, papers, by.today());
+        return save(NewVersion.of(answered, papers), customer, note, by);
+    }
+
+    SavedQuote save(NewVersion fresh, String customer, String note, Signature by) {
         String name = named(customer);
         return database.write(sql -> insert(sql, fresh, name, note, "", by));
     }
 
     /** Keeps an answer as a new quote like another. */
     public SavedQuote copy(SavedQuote from, Answered answered, Map<String, byte[]> papers, String customer, Signature by) {
-        NewVersion fresh = NewVersion.of(answered, papers, by.today());
+        NewVersion fresh = NewVersion.of(answered, papers);
         String name = named(customer);
         return database.write(sql -> insert(sql, fresh, name, from.note(), "like " + from.number(), by));
     }
@@ -72,7 +77,10 @@ public final class Book implements AutoCloseable {
      * @param from the quote as it was when the answer was asked for
      */
     public SavedQuote revise(SavedQuote from, Answered answered, Map<String, byte[]> papers, Signature by) {
-        NewVersion fresh = NewVersion.of(answered, papers, by.today());
+        return revise(from, NewVersion.of(answered, papers), by);
+    }
+
+    SavedQuote revise(SavedQuote from, NewVersion fresh, Signature by) {
         return database.write(sql -> {
             SavedQuote now = locked(sql, from.number(), by);
             next(now, QuoteStep.REVISE);
@@ -89,12 +97,16 @@ public final class Book implements AutoCloseable {
     }
 
     /**
-     * Takes a quote one step further.
+     * Takes a quote one step further. Where it is accepted, or sent while its parts are held, its parts are kept for it alone.
      *
-     * @param choice which of its options it is about from now on; empty: the same as before
-     * @param reason why; may be empty
+     * @param choice  which of its options it is about from now on; empty: the same as before
+     * @param hold    whether its parts are to be held where it is sent
+     * @param catalog what the shop has today, read before; nothing is read while others wait
+     * @param reason  why; may be empty
+     * @throws BookRefusal when it does not take that step, or someone was first to take its parts
      */
-    public SavedQuote step(QuoteNumber number, QuoteStep step, Optional<Integer> choice, String reason, Signature by) {
+    SavedQuote step(QuoteNumber number, QuoteStep step, Optional<Integer> choice, boolean hold, Optional<Catalog> catalog, String reason,
+                    Signature by) {
         return database.write(sql -> {
             SavedQuote now = locked(sql, number, by);
             QuoteState to = next(now, step);
@@ -103,13 +115,102 @@ public final class Book implements AutoCloseable {
                 throw new BookRefusal(Kind.STEP, "%s held until %s; revise it, which answers it anew"
                         .formatted(number, now.validUntil().get()));
             }
+            keep(sql, now, step, chosen, hold, catalog, by);
             sql.change("UPDATE quote SET state = ?, chosen = ?, reason = ? WHERE number = ?", to.label(), chosen, reason, number);
             if (step == QuoteStep.SEND) {
                 sql.change("UPDATE quote_version SET sent_on = ? WHERE number = ? AND version = ?", by.today(), number, now.version());
             }
-            Quotes.note(sql, number, now.version(), step.label(), chosen == now.chosen() ? "" : "option " + chosen, by);
+            String held = step == QuoteStep.SEND && (hold || now.heldUntil().isPresent()) ? "held" : "";
+            String option = chosen == now.chosen() ? "" : "option " + chosen;
+            Quotes.note(sql, number, now.version(), step.label(), option + (option.isEmpty() || held.isEmpty() ? "" : ", ") + held, by);
             return known(sql, number, by);
         });
+    }
+
+    private static void keep(Sql sql, SavedQuote now, QuoteStep step, int chosen, boolean hold, Optional<Catalog> catalog, Signature by)
+            throws SQLException {
+        switch (step) {
+            case SEND -> {
+                if (hold || now.heldUntil().isPresent()) {
+                    Optional<LocalDate> last = now.validUntil().or(now::heldUntil);
+                    take(sql, now, chosen, catalog.orElseThrow(), Optional.of(until(now, last)), by);
+                }
+            }
+            case ACCEPT -> {
+                if (Holdings.holds(sql, now, chosen, by.today())) {
+                    // What was held for the customer is promised now, whatever has become of the lots.
+                    Holdings.promise(sql, now.number());
+                } else {
+                    take(sql, now, chosen, catalog.orElseThrow(), Optional.empty(), by);
+                }
+            }
+            case PICK -> Holdings.pick(sql, now.number(), by.today());
+            case DECLINE, WITHDRAW -> Holdings.release(sql, now.number());
+            default -> { }
+        }
+    }
+
+    private static void take(Sql sql, SavedQuote now, int option, Catalog catalog, Optional<LocalDate> until, Signature by)
+            throws SQLException {
+        List<Gone> gone = Holdings.take(sql, now, option, catalog, until, by.today());
+        if (!gone.isEmpty()) {
+            throw BookRefusal.taken(now.number(), gone);
+        }
+    }
+
+    private static LocalDate until(SavedQuote now, Optional<LocalDate> asked) {
+        LocalDate until = asked.or(now::validUntil).orElseThrow(() -> new BookRefusal(Kind.VALUE,
+                "%s names no last day, so say until when its parts are held: --until DAY".formatted(now.number())));
+        if (now.validUntil().isPresent() && until.isAfter(now.validUntil().get())) {
+            throw new BookRefusal(Kind.VALUE, "%s holds until %s, and its parts no longer".formatted(now.number(), now.validUntil().get()));
+        }
+        return until;
+    }
+
+    /**
+     * Holds what a quote takes, lot by lot.
+     *
+     * @param until   the last day; empty: that of the quote
+     * @param catalog what the shop has today, read before
+     * @throws BookRefusal when someone was first
+     */
+    SavedQuote hold(QuoteNumber number, Optional<LocalDate> until, Catalog catalog, Signature by) {
+        return database.write(sql -> {
+            SavedQuote now = locked(sql, number, by);
+            if (!now.state().isOpen()) {
+                throw new BookRefusal(Kind.STEP, "%s is %s; only a draft and what was sent is held".formatted(number, now.state().label()));
+            }
+            LocalDate last = until(now, until);
+            if (last.isBefore(by.today())) {
+                throw new BookRefusal(Kind.VALUE, "%s is over; parts are held until a day to come".formatted(last));
+            }
+            chosen(sql, now, QuoteStep.SEND, Optional.empty());
+            take(sql, now, now.chosen(), catalog, Optional.of(last), by);
+            Quotes.note(sql, number, now.version(), "hold", "until " + last, by);
+            return known(sql, number, by);
+        });
+    }
+
+    /** Gives back what a quote holds. */
+    public SavedQuote release(QuoteNumber number, Signature by) {
+        return database.write(sql -> {
+            SavedQuote now = locked(sql, number, by);
+            if (now.heldUntil().isEmpty()) {
+                throw new BookRefusal(Kind.STEP, "%s holds nothing that could be given back".formatted(number));
+            }
+            Holdings.release(sql, number);
+            Quotes.note(sql, number, now.version(), "release", "", by);
+            return known(sql, number, by);
+        });
+    }
+
+    /**
+     * What must not be offered.
+     *
+     * @param but a quote that may be offered what it keeps itself
+     */
+    public Reserved reserved(Optional<QuoteNumber> but, Signature by) {
+        return database.read(sql -> Holdings.reserved(sql, by.today(), but));
     }
 
     private static QuoteState next(SavedQuote now, QuoteStep step) {
@@ -156,6 +257,20 @@ public final class Book implements AutoCloseable {
     /** Everything that was done with a quote, the first first. */
     public List<HistoryEntry> history(QuoteNumber number, Signature by) {
         return database.read(sql -> Quotes.history(sql, known(sql, number, by).number()));
+    }
+
+    /** Everything that was ever done, the first first. */
+    public List<HistoryEntry> history() {
+        return database.read(Quotes::history);
+    }
+
+    /**
+     * What an answer of today is given from.
+     *
+     * @param but a quote that may be offered what it keeps itself
+     */
+    public OnDay stock(Optional<QuoteNumber> but, Signature by) {
+        return new OnDay(reserved(but, by), by.today());
     }
 
     /** A whole copy, while others write. */

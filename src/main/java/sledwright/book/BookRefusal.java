@@ -1,5 +1,8 @@
 package sledwright.book;
 
+import java.util.List;
+import java.util.stream.Collectors;
+
 /** What the book does not do; the message says why and what would be right. */
 public final class BookRefusal extends RuntimeException {
 
@@ -16,10 +19,32 @@ public final class BookRefusal extends RuntimeException {
     }
 
     private final Kind kind;
+    private final List<Gone> gone;
 
     public BookRefusal(Kind kind, String message) {
+        this(kind, message, List.of());
+    }
+
+    private BookRefusal(Kind kind, String message, List<Gone> gone) {
         super(message);
         this.kind = kind;
+        this.gone = List.copyOf(gone);
+    }
+
+    /** Someone was first. */
+    static BookRefusal taken(QuoteNumber number, List<Gone> gone) {
+        return new BookRefusal(Kind.TAKEN, "%s takes what is not there any more.\n%s".formatted(number,
+                gone.stream().map(Gone::toString).collect(Collectors.joining("\n"))), gone);
+    }
+
+    /** The same, knowing more. */
+    BookRefusal and(String more) {
+        return new BookRefusal(kind, getMessage() + "\n" + more, gone);
+    }
+
+    /** Lots that have not enough; empty where that is not why. */
+    public List<Gone> gone() {
+        return gone;
     }
 
     public Kind kind() {

@@ -23,12 +23,22 @@ import sledwright.words.Numbers;
 /**
  * An answer as it goes into the book.
  *
+ * @param asked      what it answers
+ * @param name       what the customer calls the request
+ * @param machines   for how many of them
+ * @param catalog    what it is answered from
+ * @param status     how sure the answer is
  * @param validUntil the last day on which it holds; empty where the shop names none
  * @param options    the ranked builds, the best first; empty where there is nothing to offer
  * @param words      what it can be found by
  * @param papers     its documents by what they are called, such as {@code html.customer}
  */
-record NewVersion(Answered answered, Optional<LocalDate> validUntil, List<Choice> options, List<String> words, Map<String, byte[]> papers) {
+record NewVersion(Asked asked, String name, int machines, From catalog, String status, Optional<LocalDate> validUntil, List<Choice> options,
+                  List<String> words, Map<String, byte[]> papers) {
+
+    /** A catalogue: the digest of its files, the day of its prices, and their currency. */
+    record From(String digest, LocalDate pricedOn, String currency) {
+    }
 
     /**
      * One of the builds that a quote offers.
@@ -48,15 +58,17 @@ record NewVersion(Answered answered, Optional<LocalDate> validUntil, List<Choice
     record Taken(String sku, String lot, String supplier, int units, long unitPrice) {
     }
 
-    static NewVersion of(Answered answered, Map<String, byte[]> papers, LocalDate today) {
+    static NewVersion of(Answered answered, Map<String, byte[]> papers) {
         Catalog catalog = answered.answer().job().catalog();
-        Optional<LocalDate> until = catalog.stationery().validDays().isPresent()
-                ? Optional.of(today.plusDays(catalog.stationery().validDays().getAsInt())) : Optional.empty();
+        Optional<LocalDate> until = answered.answer().view().day().validUntil();
         List<Choice> options = new ArrayList<>();
         for (Judged judged : answered.answer().outcome().ranked()) {
             options.add(choice(options.size() + 1, judged.order()));
         }
-        return new NewVersion(answered, until, List.copyOf(options), words(answered, options, catalog), Map.copyOf(papers));
+        From from = new From(answered.digest(), catalog.pricedOn(), catalog.currency().getCurrencyCode());
+        return new NewVersion(answered.asked(), answered.answer().job().name(), answered.answer().view().machines(), from,
+                answered.answer().view().status().label(), until, List.copyOf(options), words(answered, options, catalog),
+                Map.copyOf(papers));
     }
 
     private static Choice choice(int place, Order order) {

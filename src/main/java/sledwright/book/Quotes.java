@@ -14,7 +14,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import sledwright.book.store.Sql;
-import sledwright.domain.Catalog;
 
 /** Quotes as rows. */
 final class Quotes {
@@ -22,9 +21,13 @@ final class Quotes {
     /** Between keys that were said beside a request; no text of YAML holds it. */
     private static final String BETWEEN = "\u001f";
     private static final String SELECT = "SELECT q.number, c.name AS customer, q.state, q.version, q.chosen, v.name, v.machines, o.price,"
-            + " v.currency, q.made_on, q.valid_until, q.note, q.reason FROM quote q JOIN customer c ON c.id = q.customer"
+            + " v.currency, q.made_on, q.valid_until, q.note, q.reason,"
+            + " (SELECT MIN(h.until) FROM holding h WHERE h.number = q.number AND h.gone_on IS NULL) AS held_until"
+            + " FROM quote q JOIN customer c ON c.id = q.customer"
             + " JOIN quote_version v ON v.number = q.number AND v.version = q.version"
             + " LEFT JOIN quote_option o ON o.number = q.number AND o.version = q.version AND o.place = q.chosen";
+
+    private static final String HISTORY = "SELECT entry, at, who, number, version, step, detail FROM history";
 
     private Quotes() {
     }
@@ -69,13 +72,12 @@ final class Quotes {
 
     static void insertVersion(Sql sql, QuoteNumber number, int version, NewVersion fresh, String program, Signature by)
             throws SQLException {
-        Answered from = fresh.answered();
-        Catalog catalog = from.answer().job().catalog();
+        NewVersion.From from = fresh.catalog();
         sql.change("INSERT INTO quote_version (number, version, made_on, made_by, name, request, sets, catalog, digest, program, priced_on,"
                 + " currency, status, machines, valid_until) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", number, version,
-                by.today(), by.who(), from.answer().job().name(), from.asked().request(), String.join(BETWEEN, from.asked().sets()),
-                from.asked().catalog(), from.digest(), program, catalog.pricedOn(), catalog.currency().getCurrencyCode(),
-                from.answer().view().status().label(), from.answer().view().machines(), fresh.validUntil().orElse(null));
+                by.today(), by.who(), fresh.name(), fresh.asked().request(), String.join(BETWEEN, fresh.asked().sets()),
+                fresh.asked().catalog(), from.digest(), program, from.pricedOn(), from.currency(), fresh.status(), fresh.machines(),
+                fresh.validUntil().orElse(null));
         List<List<Object>> options = new ArrayList<>();
         List<List<Object>> picks = new ArrayList<>();
         for (NewVersion.Choice option : fresh.options()) {
@@ -148,7 +150,12 @@ final class Quotes {
         Optional<BigDecimal> amount = row.wasNull() ? Optional.empty() : Optional.of(amount(price, currency));
         return new SavedQuote(QuoteNumber.named(row.getString("number")).orElseThrow(), row.getString("customer"), state,
                 row.getInt("version"), row.getInt("chosen"), row.getString("name"), row.getInt("machines"), amount, currency,
-                LocalDate.parse(row.getString("made_on")), until, row.getString("note"), row.getString("reason"));
+                LocalDate.parse(row.getString("made_on")), until, held(row, today), row.getString("note"), row.getString("reason"));
+    }
+
+    /** A hold that has run out counts no more. */
+    private static Optional<LocalDate> held(ResultSet row, LocalDate today) throws SQLException {
+        return Optional.ofNullable(row.getString("held_until")).map(LocalDate::parse).filter(day -> !day.isBefore(today));
     }
 
     static BigDecimal amount(long minor, String currency) {
@@ -179,8 +186,15 @@ final class Quotes {
     }
 
     static List<HistoryEntry> history(Sql sql, QuoteNumber number) throws SQLException {
-        return sql.all("SELECT entry, at, who, version, step, detail FROM history WHERE number = ? ORDER BY entry", row ->
-                new HistoryEntry(row.getLong(1), row.getString(2), row.getString(3), number, row.getInt(4), row.getString(5),
-                row.getString(6)), number);
+        return sql.all(HISTORY + " WHERE number = ? ORDER BY entry", Quotes::entry, number);
+    }
+
+    static List<HistoryEntry> history(Sql sql) throws SQLException {
+        return sql.all(HISTORY + " ORDER BY entry", Quotes::entry);
+    }
+
+    private static HistoryEntry entry(ResultSet row) throws SQLException {
+        return new HistoryEntry(row.getLong(1), row.getString(2), row.getString(3), QuoteNumber.named(row.getString(4)).orElseThrow(),
+                row.getInt(5), row.getString(6), row.getString(7));
     }
 }

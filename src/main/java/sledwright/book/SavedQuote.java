@@ -12,9 +12,10 @@ import java.util.Optional;
  * @param name       what the customer calls the request
  * @param price      of the chosen option, for all machines; empty where there is nothing to offer
  * @param validUntil the last day on which it holds; empty where the shop names none
+ * @param heldUntil  the last day on which its parts are held; empty: they are not, or for good
  * @param reason     why it was declined or withdrawn; may be empty
  */
 public record SavedQuote(QuoteNumber number, String customer, QuoteState state, int version, int chosen, String name, int machines,
-                         Optional<BigDecimal> price, String currency, LocalDate madeOn, Optional<LocalDate> validUntil, String note,
-                         String reason) {
+                         Optional<BigDecimal> price, String currency, LocalDate madeOn, Optional<LocalDate> validUntil,
+                         Optional<LocalDate> heldUntil, String note, String reason) {
 }

@@ -32,7 +32,7 @@ final class BookBackupCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        try (Book book = options.open(terminal)) {
+        try (Book book = shared.book(terminal)) {
             book.backup(file);
         }
         return ExitCode.DONE;

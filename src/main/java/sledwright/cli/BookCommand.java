@@ -48,7 +48,8 @@ final class BookCommand implements Runnable {
                 QuoteStep.DELIVER)) {
             line.addSubcommand(BookStepCommand.line(terminal, step));
         }
-        return line.addSubcommand(new BookReviseCommand(terminal)).addSubcommand(new BookCopyCommand(terminal))
+        return line.addSubcommand(new BookHoldCommand(terminal)).addSubcommand(new BookReleaseCommand(terminal))
+                .addSubcommand(new BookReviseCommand(terminal)).addSubcommand(new BookCopyCommand(terminal))
                 .addSubcommand(new BookBackupCommand(terminal));
     }
 

@@ -2,6 +2,7 @@ package sledwright.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -51,10 +52,11 @@ final class BookCopyCommand implements Callable<Integer> {
     public Integer call() {
         Output output = shared.output(terminal);
         Signature by = options.signature(terminal, shared);
-        try (Book book = options.open(terminal)) {
+        try (Book book = shared.book(terminal)) {
             SavedQuote old = book.find(number, by);
             Asked asked = book.asked(old).with(sets, shared.catalog());
-            Answered answered = Replies.answer(Answering.again(number.toString(), asked, shared.terms()));
+            Answered answered = Replies.answer(Answering.again(number.toString(), asked,
+                    book.stock(Optional.empty(), by), shared.terms()));
             SavedQuote copy = book.copy(old, answered, QuotePapers.of(answered.answer()), customer == null ? old.customer() : customer, by);
             output.write(Renderings.of(screen -> copy.number() + "\n", () -> BookJson.of(copy), () -> BookCsv.of(List.of(copy))));
             return copy.price().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;

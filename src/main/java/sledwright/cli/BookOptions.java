@@ -8,12 +8,10 @@ import java.util.stream.Stream;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.TypeConversionException;
-import sledwright.book.Book;
 import sledwright.book.QuoteNumber;
 import sledwright.book.Signature;
-import sledwright.book.store.BookPlace;
 
-/** Which book, and who writes into it on which day. */
+/** Who writes into the book, and on which day. */
 final class BookOptions {
 
     /** Reads the number of a quote. */
@@ -26,19 +24,8 @@ final class BookOptions {
         }
     }
 
-    @Option(names = "--book", paramLabel = "PLACE", description = "The book: a file, or jdbc:postgresql://HOST/NAME for one that several"
-            + " desks share. Default: sledwright-book.db in $XDG_DATA_HOME/sledwright or ~/.local/share/sledwright.")
-    private String place;
-
     @Option(names = "--by", paramLabel = "NAME", description = "Who does it. Default: the name under which you are logged in.")
     private String who;
-
-    /** The book, made where there is none. */
-    Book open(Terminal terminal) {
-        BookPlace where = place == null ? BookPlace.usual(terminal.environment()) : BookPlace.named(place).orElseThrow(() ->
-                new UsageException("--book '%s' must be a file, or begin with jdbc:postgresql:".formatted(place)));
-        return Book.open(where, Version.built());
-    }
 
     /** Who does something, and when: now, or at the beginning of the day that is said to be today. */
     Signature signature(Terminal terminal, SharedOptions shared) {

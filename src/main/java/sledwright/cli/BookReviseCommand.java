@@ -2,6 +2,7 @@ package sledwright.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -49,10 +50,11 @@ final class BookReviseCommand implements Callable<Integer> {
     public Integer call() {
         Output output = shared.output(terminal);
         Signature by = options.signature(terminal, shared);
-        try (Book book = options.open(terminal)) {
+        try (Book book = shared.book(terminal)) {
             SavedQuote old = book.find(number, by);
             Asked asked = book.asked(old).with(sets, shared.catalog());
-            Answered answered = Replies.answer(Answering.again(number.toString(), asked, shared.terms()));
+            Answered answered = Replies.answer(Answering.again(number.toString(), asked,
+                    book.stock(Optional.of(number), by), shared.terms()));
             SavedQuote revised = book.revise(old, answered, QuotePapers.of(answered.answer()), by);
             output.write(Renderings.of(screen -> BookText.after(revised, screen), () -> BookJson.of(revised),
                     () -> BookCsv.of(List.of(revised))));

@@ -3,6 +3,7 @@ package sledwright.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -56,8 +57,9 @@ final class BookSaveCommand implements Callable<Integer> {
         Output output = shared.output(terminal);
         Source source = shared.request(file, "quote", sets, terminal);
         Signature by = options.signature(terminal, shared);
-        try (Book book = options.open(terminal)) {
-            Answered answered = Replies.answer(Answering.answer(source, sets, shared.catalog(), shared.terms()));
+        try (Book book = shared.book(terminal)) {
+            Answered answered = Replies.answer(Answering.answer(source, sets, shared.catalog(),
+                    book.stock(Optional.empty(), by), shared.terms()));
             SavedQuote saved = book.save(answered, QuotePapers.of(answered.answer()), customer, note, by);
             output.write(Renderings.of(screen -> saved.number() + "\n", () -> BookJson.of(saved), () -> BookCsv.of(List.of(saved))));
             return saved.price().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;

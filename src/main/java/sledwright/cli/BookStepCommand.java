@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 import sledwright.book.Book;
 import sledwright.book.QuoteNumber;
 import sledwright.book.QuoteStep;
+import sledwright.book.Reserving;
 import sledwright.book.SavedQuote;
 import sledwright.report.book.BookCsv;
 import sledwright.report.book.BookJson;
@@ -38,6 +39,9 @@ final class BookStepCommand implements Callable<Integer> {
     @Option(names = "--option", paramLabel = "N", description = "The option of the quote that it is about. Default: as before; at first 1.")
     private Integer choice;
 
+    @Option(names = "--hold", description = "When it is sent: hold its parts until its last day.")
+    private boolean hold;
+
     @Option(names = "--reason", paramLabel = "TEXT", defaultValue = "", description = "Why.")
     private String reason;
 
@@ -61,8 +65,9 @@ final class BookStepCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        try (Book book = options.open(terminal)) {
-            SavedQuote quote = book.step(number, step, Optional.ofNullable(choice), reason, options.signature(terminal, shared));
+        try (Book book = shared.book(terminal)) {
+            SavedQuote quote = new Reserving(book, shared.catalog(), shared.terms()).step(number, step, Optional.ofNullable(choice), hold,
+                    reason, options.signature(terminal, shared));
             output.write(Renderings.of(screen -> BookText.after(quote, screen), () -> BookJson.of(quote),
                     () -> BookCsv.of(List.of(quote))));
             return ExitCode.DONE;

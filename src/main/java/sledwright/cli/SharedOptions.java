@@ -10,6 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import sledwright.book.Book;
 import sledwright.desk.Desk;
 import sledwright.desk.Terms;
 import sledwright.input.Source;
@@ -31,6 +32,10 @@ final class SharedOptions {
     @Option(names = "--catalog", paramLabel = "DIR",
             description = "Take parts, prices and stock from this folder, whatever the file names.")
     private Path catalog;
+
+    @Option(names = "--book", paramLabel = "PLACE", description = "The book of quotes: a file, or the address of a database that several"
+            + " desks share. What it keeps for others is not offered. Only 'sledwright book' has one where none is named.")
+    private String book;
 
     @Option(names = "--seed", paramLabel = "N", defaultValue = "0",
             description = "Where chance decides, decide as before with the same N. Default: ${DEFAULT-VALUE}.")
@@ -80,12 +85,19 @@ final class SharedOptions {
 
     /** Where the question is asked: at the catalogue that the option names, else at that of the request. */
     Desk desk(Terminal terminal) {
-        return (catalog == null ? Desk.open() : Desk.at(catalog)).by(clock(terminal));
+        Desk desk = (catalog == null ? Desk.open() : Desk.at(catalog)).by(clock(terminal));
+        return book == null ? desk : desk.offering(BookOpening.stock(book, today().orElseGet(terminal.clock()), terminal));
+    }
+
+    /** The book, made where there is none. */
+    Book book(Terminal terminal) {
+        return BookOpening.open(book, terminal);
     }
 
     /** Where many questions are asked: at the catalogue that the option names, which is read once. */
     Desk keptDesk(Terminal terminal) {
-        return Replies.answer(Desk.keeping(folder(null, "--catalog"))).by(clock(terminal));
+        Desk desk = Replies.answer(Desk.keeping(folder(null, "--catalog"))).by(clock(terminal));
+        return book == null ? desk : desk.offering(BookOpening.stock(book, today().orElseGet(terminal.clock()), terminal));
     }
 
     /** The day that counts as today, where the option names one. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import sledwright.catalog.CatalogReader;
 import sledwright.catalog.CatalogSource;
 import sledwright.desk.view.CheckView;
@@ -42,30 +43,39 @@ public final class Desk {
     private final Optional<Search> known;
     private final Supplier<LocalDate> clock;
 
-    private Desk(Optional<CatalogSource> given, Optional<Search> known, Supplier<LocalDate> clock) {
+    /** Leaves of a catalogue what may be offered. */
+    private final UnaryOperator<Catalog> stock;
+
+    private Desk(Optional<CatalogSource> given, Optional<Search> known, Supplier<LocalDate> clock, UnaryOperator<Catalog> stock) {
         this.given = given;
         this.known = known;
         this.clock = clock;
+        this.stock = stock;
     }
 
     /** A desk at which every request names the catalogue that it is answered from. */
     public static Desk open() {
-        return new Desk(Optional.empty(), Optional.empty(), LocalDate::now);
+        return new Desk(Optional.empty(), Optional.empty(), LocalDate::now, UnaryOperator.identity());
     }
 
     /** A desk that answers from one folder, whatever requests name; the folder is read for each question. */
     public static Desk at(Path folder) {
-        return new Desk(Optional.of(CatalogSource.of(folder)), Optional.empty(), LocalDate::now);
+        return new Desk(Optional.of(CatalogSource.of(folder)), Optional.empty(), LocalDate::now, UnaryOperator.identity());
     }
 
     /** A desk that answers from one catalogue, whatever requests name, and keeps what it learns of it. */
     public static Desk of(Catalog catalog) {
-        return new Desk(Optional.of(CatalogSource.of(catalog)), Optional.of(new Search(catalog)), LocalDate::now);
+        return new Desk(Optional.of(CatalogSource.of(catalog)), Optional.of(new Search(catalog)), LocalDate::now, UnaryOperator.identity());
     }
 
     /** The same desk with another clock, which gives the day of each answer. */
     public Desk by(Supplier<LocalDate> other) {
-        return new Desk(given, known, other);
+        return new Desk(given, known, other, stock);
+    }
+
+    /** The same desk where not all that a catalogue has may be offered. */
+    public Desk offering(UnaryOperator<Catalog> allowed) {
+        return new Desk(given, Optional.empty(), clock, allowed);
     }
 
     /** A desk that answers from one folder as it is now, whatever requests name, and keeps what it learns of it. */
@@ -134,7 +144,7 @@ public final class Desk {
     }
 
     private Reply<Job> read(Source source, List<String> sets, Set<Kind> kinds) {
-        return sound(() -> RequestReader.read(source, sets, given, kinds, Optional.of(clock.get())));
+        return sound(() -> RequestReader.read(source, sets, given, kinds, found -> stock.apply(found.withToday(clock.get()))));
     }
 
     private Search search(Job job) {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import sledwright.catalog.CatalogSource;
 import sledwright.domain.Catalog;
 import sledwright.input.Faults;
@@ -40,11 +41,21 @@ public final class RequestReader {
      */
     public static Job read(Source source, List<String> sets, Optional<CatalogSource> catalog, Collection<Kind> takes,
                            Optional<LocalDate> today) {
+        return read(source, sets, catalog, takes, found -> today.map(found::withToday).orElse(found));
+    }
+
+    /**
+     * The same where an answer is not of the catalogue as it was read.
+     *
+     * @param made what is made of the catalogue first: one of another day, or without what must not be offered
+     * @throws FaultsException with every fault of the request, of the overrides and of the catalogue
+     */
+    public static Job read(Source source, List<String> sets, Optional<CatalogSource> catalog, Collection<Kind> takes,
+                           UnaryOperator<Catalog> made) {
         Faults faults = new Faults();
         Optional<RequestFile> request = open(source, sets, takes, faults);
         Optional<CatalogSource> from = catalog.or(() -> request.flatMap(read -> named(read, source, faults)));
-        Optional<Catalog> parts = from.flatMap(found -> found.read(faults))
-                .map(found -> today.map(found::withToday).orElse(found));
+        Optional<Catalog> parts = from.flatMap(found -> found.read(faults)).map(made);
         Optional<Job> job = request.isPresent() && parts.isPresent()
                 ? request.get().resolve(parts.get(), faults).map(Job.class::cast) : Optional.empty();
         faults.throwIfAny();

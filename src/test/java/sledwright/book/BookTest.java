@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static sledwright.book.Shelf.ANNA;
 import static sledwright.book.Shelf.DAY;
-import static sledwright.book.Shelf.NODE;
-import static sledwright.book.Shelf.NOTHING;
+import static sledwright.book.Shelf.Found.NODE;
+import static sledwright.book.Shelf.Found.NOTHING;
 import static sledwright.book.Shelf.PAPERS;
 import static sledwright.book.Shelf.on;
 
@@ -30,9 +30,13 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import sledwright.book.store.BookPlace;
+import sledwright.catalog.CatalogReader;
+import sledwright.domain.Catalog;
 
 /** What a book does, wherever it is. */
 abstract class BookTest {
+
+    private static final Catalog SHOP_TODAY = CatalogReader.read(Shelf.SHOP);
 
     @TempDir
     Path folder;
@@ -57,7 +61,11 @@ abstract class BookTest {
     }
 
     private SavedQuote step(SavedQuote quote, QuoteStep step) {
-        return book.step(quote.number(), step, Optional.empty(), "", ANNA);
+        return step(quote, step, Optional.empty(), ANNA);
+    }
+
+    private SavedQuote step(SavedQuote quote, QuoteStep step, Optional<Integer> choice, Signature by) {
+        return book.step(quote.number(), step, choice, false, Optional.of(SHOP_TODAY), "", by);
     }
 
     @Test
@@ -119,7 +127,7 @@ abstract class BookTest {
                 if (step == QuoteStep.REVISE) {
                     book.revise(book.find(quote.number(), day), NODE, PAPERS, day);
                 } else {
-                    book.step(quote.number(), step, Optional.empty(), "", day);
+                    step(quote, step, Optional.empty(), day);
                 }
                 taken.add(state);
             } catch (BookRefusal refused) {
@@ -159,7 +167,7 @@ abstract class BookTest {
         Asked asked = book.asked(save("Nordmole"));
         assertThat(asked.request()).isEqualTo(NODE.asked().request());
         assertThat(asked.catalog()).isEqualTo(Shelf.SHOP);
-        Answered two = Shelf.answered(Answering.again("2026-0001", asked.with(List.of("machines=2"), Optional.empty()), Shelf.TERMS));
+        Answered two = Shelf.answered(Answering.again("2026-0001", asked.with(List.of("machines=2"), Optional.empty()), new OnDay(Reserved.NOTHING, DAY), Shelf.TERMS));
         SavedQuote copy = book.copy(book.find(new QuoteNumber(2026, 1), ANNA), two, PAPERS, "Orchard Surveys", ANNA);
         assertThat(copy.machines()).isEqualTo(2);
         assertThat(book.asked(copy).sets()).containsExactly("machines=2");
@@ -176,7 +184,7 @@ abstract class BookTest {
     @Test
     void anOptionIsOneThatTheQuoteHas() {
         SavedQuote quote = save("Nordmole");
-        assertThatThrownBy(() -> book.step(quote.number(), QuoteStep.SEND, Optional.of(99), "", ANNA))
+        assertThatThrownBy(() -> step(quote, QuoteStep.SEND, Optional.of(99), ANNA))
                 .hasMessage("2026-0001 has no option 99; it has %s".formatted(NODE.answer().outcome().ranked().size()));
     }
 
@@ -184,9 +192,9 @@ abstract class BookTest {
     void aDraftThatHeldTooLongIsNotSent() {
         SavedQuote quote = save("Nordmole");
         Signature late = on(quote.validUntil().orElseThrow().plusDays(1));
-        assertThatThrownBy(() -> book.step(quote.number(), QuoteStep.SEND, Optional.empty(), "", late))
+        assertThatThrownBy(() -> step(quote, QuoteStep.SEND, Optional.empty(), late))
                 .hasMessage("2026-0001 held until %s; revise it, which answers it anew".formatted(quote.validUntil().get()));
-        assertThat(book.step(quote.number(), QuoteStep.SEND, Optional.empty(), "", on(quote.validUntil().get())).state())
+        assertThat(step(quote, QuoteStep.SEND, Optional.empty(), on(quote.validUntil().get())).state())
                 .isEqualTo(QuoteState.SENT);
     }
 
@@ -250,5 +258,74 @@ abstract class BookTest {
     void aNumberThatIsNotThereIsSaid() {
         assertThatThrownBy(() -> book.find(new QuoteNumber(2026, 7), ANNA)).isInstanceOfSatisfying(BookRefusal.class,
                 refused -> assertThat(refused.kind()).isEqualTo(BookRefusal.Kind.UNKNOWN)).hasMessage("there is no quote 2026-0007 in the book");
+    }
+
+    /** Eight at once, on five scarce lots, over a month. */
+    @Test
+    void noUnitIsPromisedTwiceAndNoneIsLost() throws Exception {
+        Writers writers = new Writers(book);
+        writers.work(8, Integer.getInteger("sledwright.steps", 100), Long.getLong("sledwright.seed", 1));
+        writers.check();
+        assertThat(writers.refusals()).containsKeys(BookRefusal.Kind.TAKEN, BookRefusal.Kind.STEP);
+    }
+
+    @Test
+    void whatIsKeptForOneIsNotThereForAnother() {
+        Catalog shop = Shelf.lots(Map.of("L1", 5));
+        NewVersion three = Shelf.version(List.of(Map.of("L1", 3)), DAY.plusDays(5));
+        QuoteNumber first = book.save(three, "Nordmole", "", ANNA).number();
+        QuoteNumber second = book.save(three, "Orchard Surveys", "", ANNA).number();
+        assertThat(book.hold(first, Optional.empty(), shop, ANNA).heldUntil()).contains(DAY.plusDays(5));
+        assertThatThrownBy(() -> book.hold(second, Optional.empty(), shop, ANNA)).isInstanceOfSatisfying(BookRefusal.class, refused ->
+                assertThat(refused.gone()).containsExactly(new Gone("M16", "L1", 3, 2, List.of(first))))
+                .hasMessage("2026-0002 takes what is not there any more.\nM16 of lot L1: 3 wanted, 2 left; 2026-0001 has some");
+        assertThat(left(shop, Optional.empty(), DAY)).isEqualTo(2);
+        assertThat(left(shop, Optional.of(first), DAY)).isEqualTo(5);
+        assertThat(left(shop, Optional.empty(), DAY.plusDays(6))).isEqualTo(5);
+        assertThatThrownBy(() -> book.hold(second, Optional.of(DAY.plusDays(6)), shop, ANNA))
+                .hasMessage("2026-0002 holds until 2026-03-07, and its parts no longer");
+        assertThatThrownBy(() -> book.hold(second, Optional.of(DAY.minusDays(1)), shop, ANNA))
+                .hasMessage("2026-03-01 is over; parts are held until a day to come");
+        assertThatThrownBy(() -> book.release(second, ANNA)).hasMessage("2026-0002 holds nothing that could be given back");
+        book.release(first, ANNA);
+        assertThat(left(shop, Optional.empty(), DAY)).isEqualTo(5);
+    }
+
+    /** A list that was counted after the units were picked no longer has them. */
+    @Test
+    void whatWasPickedCountsUntilTheShelfIsCountedAnew() {
+        Catalog shop = Shelf.lots(Map.of("L1", 5));
+        SavedQuote quote = book.save(Shelf.version(List.of(Map.of("L1", 3)), DAY.plusDays(5)), "Nordmole", "", ANNA);
+        for (QuoteStep step : List.of(QuoteStep.SEND, QuoteStep.ACCEPT, QuoteStep.PICK, QuoteStep.DELIVER)) {
+            book.step(quote.number(), step, Optional.empty(), false, Optional.of(shop), "", ANNA);
+        }
+        assertThatThrownBy(() -> book.hold(quote.number(), Optional.empty(), shop, ANNA))
+                .hasMessage("2026-0001 is delivered; only a draft and what was sent is held");
+        assertThat(shop.pricedOn()).isBefore(DAY);
+        assertThat(left(shop, Optional.empty(), DAY.plusYears(1))).isEqualTo(2);
+        Reserved kept = book.reserved(Optional.empty(), ANNA);
+        assertThat(kept.of("M16", "L1", DAY)).hasSize(1);
+        assertThat(kept.of("M16", "L1", DAY.plusDays(1))).isEmpty();
+    }
+
+    /** The shop stands by what it held, whatever has become of the lot; anybody else comes to nothing. */
+    @Test
+    void whatWasHeldCanBeAccepted() {
+        Catalog shop = Shelf.lots(Map.of("L1", 5));
+        SavedQuote quote = book.save(Shelf.version(List.of(Map.of("L1", 3), Map.of("L1", 1)), DAY.plusDays(5)), "Nordmole", "", ANNA);
+        Catalog empty = Shelf.lots(Map.of("L1", 0));
+        book.step(quote.number(), QuoteStep.SEND, Optional.empty(), true, Optional.of(shop), "", ANNA);
+        assertThatThrownBy(() -> book.step(quote.number(), QuoteStep.ACCEPT, Optional.of(2), false, Optional.of(empty), "", ANNA))
+                .hasMessage("2026-0001 takes what is not there any more.\nM16 of lot L1: 1 wanted, 0 left");
+        assertThat(book.step(quote.number(), QuoteStep.ACCEPT, Optional.empty(), false, Optional.of(empty), "", ANNA).state())
+                .isEqualTo(QuoteState.ACCEPTED);
+        assertThat(left(shop, Optional.empty(), DAY.plusYears(1))).isEqualTo(2);
+        assertThat(book.step(quote.number(), QuoteStep.DECLINE, Optional.empty(), false, Optional.empty(), "too late", ANNA).reason())
+                .isEqualTo("too late");
+        assertThat(left(shop, Optional.empty(), DAY)).isEqualTo(5);
+    }
+
+    private int left(Catalog shop, Optional<QuoteNumber> but, LocalDate day) {
+        return book.reserved(but, on(day)).less(shop).lots("M16").get(0).available();
     }
 }

@@ -3,7 +3,7 @@ package sledwright.book;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static sledwright.book.Shelf.ANNA;
-import static sledwright.book.Shelf.NODE;
+import static sledwright.book.Shelf.Found.NODE;
 import static sledwright.book.Shelf.PAPERS;
 
 import java.nio.file.Files;

@@ -2,6 +2,7 @@ package sledwright.book;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -9,11 +10,18 @@ import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.TreeMap;
+import sledwright.catalog.CatalogReader;
 import sledwright.desk.Reply;
 import sledwright.desk.Terms;
+import sledwright.domain.Catalog;
+import sledwright.domain.Condition;
+import sledwright.domain.Lot;
 import sledwright.input.Source;
 import sledwright.samples.Folders;
 
@@ -25,9 +33,6 @@ final class Shelf {
     static final Signature ANNA = by("anna", DAY);
     static final Map<String, byte[]> PAPERS = Map.of("text.shop", "as it was\n".getBytes(StandardCharsets.UTF_8));
     static final Terms TERMS = Terms.within(Duration.ofSeconds(30));
-    static final Answered NODE = answer("kind: quote\nname: Löschteich node\nrequire: { cores: 8, memory_gb: 16 }\nenclosure: own\n");
-    static final Answered NOTHING = answer("kind: quote\nname: too much\nrequire: { cores: 8000 }\n");
-
     private Shelf() {
     }
 
@@ -42,12 +47,28 @@ final class Shelf {
         }
     }
 
+    /** A version that nothing was searched for: each option takes so many units of each of its lots. */
+    static NewVersion version(List<Map<String, Integer>> options, LocalDate validUntil) {
+        List<NewVersion.Choice> choices = new ArrayList<>();
+        NewVersion.Told told = new NewVersion.Told(1, 8, BigDecimal.TEN, BigDecimal.TEN, BigDecimal.TEN, BigDecimal.TEN);
+        options.forEach(lots -> choices.add(new NewVersion.Choice(choices.size() + 1, 100_00, "P", Optional.of("C"), told, 0,
+                new TreeMap<>(lots).entrySet().stream().map(lot -> new NewVersion.Taken("M16", lot.getKey(), "Marsh Trade", lot.getValue(), 10_00)).toList())));
+        return new NewVersion(new Asked("node", "kind: quote\n".getBytes(StandardCharsets.UTF_8), List.of(), SHOP), "node", 1,
+                new NewVersion.From("0".repeat(64), DAY, "EUR"), "proved", Optional.of(validUntil), choices, List.of("node"), PAPERS);
+    }
+
+    /** A shop of one part in lots of so many units. */
+    static Catalog lots(Map<String, Integer> units) {
+        return CatalogReader.read(SHOP).withLots(Map.of("M16", units.entrySet().stream().map(lot -> new Lot("M16", lot.getKey(), "Marsh Trade",
+                Condition.USED, lot.getValue(), 0, List.of(new Lot.PriceBreak(1, 10_00, OptionalLong.empty())), false)).toList()));
+    }
+
     static Answered answer(String request) {
         return answer(request, SHOP);
     }
 
     static Answered answer(String request, Path shop) {
-        return answered(Answering.answer(Source.of("a page", request.getBytes(StandardCharsets.UTF_8)), List.of(), Optional.of(shop), TERMS));
+        return answered(Answering.answer(Source.of("a page", request.getBytes(StandardCharsets.UTF_8)), List.of(), Optional.of(shop), new OnDay(Reserved.NOTHING, DAY), TERMS));
     }
 
     static Answered answered(Reply<Answered> reply) {
@@ -63,5 +84,14 @@ final class Shelf {
 
     static Signature on(LocalDate day) {
         return by("anna", day);
+    }
+
+    /** Found once, and only where they are asked for. */
+    static final class Found {
+        static final Answered NODE = answer("kind: quote\nname: Löschteich node\nrequire: { cores: 8, memory_gb: 16 }\nenclosure: own\n");
+        static final Answered NOTHING = answer("kind: quote\nname: too much\nrequire: { cores: 8000 }\n");
+
+        private Found() {
+        }
     }
 }

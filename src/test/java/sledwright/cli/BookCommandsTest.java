@@ -149,4 +149,83 @@ class BookCommandsTest {
             assertThat(book(words.toArray(String[]::new))).isEqualTo(book(question));
         }
     }
+
+    @Test
+    void ofTwoThatTakeTheLastUnitOneIsToldWhatItCostsNow() throws IOException {
+        offer("REED-S,A2,Marsh Trade,used,150,1,9", "REED-S,A2,Marsh Trade,used,150,1,1");
+        saved();
+        saved();
+        assertThat(book("send", "2026-0001", "--hold").out()).isEqualTo("2026-0001: sent, held until 2026-03-16\n");
+        assertThat(book("hold", "2026-0002")).isEqualTo(new Run(ExitCode.NO_VALID_BUILD, "", """
+                sledwright: 2026-0002 takes what is not there any more.
+                REED-S of lot A2: 1 wanted, 0 left; 2026-0001 has some
+                It costs 439.50 EUR now, 188.00 more; revise it to offer that.
+                """));
+        assertThat(book("revise", "2026-0002").code()).isEqualTo(ExitCode.DONE);
+        assertThat(book("hold", "2026-0002", "--until", "2026-03-10").out()).isEqualTo("2026-0002: draft, held until 2026-03-10\n");
+        assertThat(book("accept", "2026-0001").out()).isEqualTo("2026-0001: accepted\n");
+        assertThat(book("history", "2026-0001", "--format", "csv").out()).contains(",send,held\n");
+        assertThat(book("history", "2026-0002").out()).contains("hold", "until 2026-03-10");
+    }
+
+    @Test
+    void whatCannotBeMetAnyMoreIsSaid() throws IOException {
+        offer("REED-S,A2,Marsh Trade,used,150,1,9", "REED-S,A2,Marsh Trade,used,150,1,1");
+        offer("WREN-2,A1,Marsh Trade,used,310.00,1,4", "WREN-2,A1,Marsh Trade,used,310.00,1,0");
+        saved();
+        saved();
+        book("hold", "2026-0001");
+        assertThat(book("hold", "2026-0002").err()).endsWith("With what is left, its request cannot be met.\n");
+        String[] question = {"quote", request.toString(), "--format", "json"};
+        assertThat(Run.of(question).out()).contains("\"status\": \"proved\"");
+        // The clock is past the last day of that hold.
+        assertThat(Run.of("quote", request.toString(), "--format", "json", "--book", usual()).out()).contains("\"status\": \"proved\"");
+        book("send", "2026-0001");
+        book("accept", "2026-0001");
+        assertThat(Run.of("quote", request.toString(), "--format", "json", "--book", usual()).code()).isEqualTo(ExitCode.NO_VALID_BUILD);
+        assertThat(Run.of("check", "scenarios/build-valid.yaml", "--book", usual()).code()).isEqualTo(ExitCode.DONE);
+    }
+
+    @Test
+    void whatCostsTheSameNowIsSaid() throws IOException {
+        offer("REED-S,A2,Marsh Trade,used,150,1,9,0,\n", "REED-S,A2,Marsh Trade,used,150,1,1,0,\nREED-S,A20,Marsh Trade,used,150,1,1,0,\n");
+        saved();
+        saved();
+        book("hold", "2026-0001");
+        assertThat(book("hold", "2026-0002").err()).endsWith("It costs 251.50 EUR now, as much as before; revise it to offer that.\n");
+    }
+
+    @Test
+    void whatCannotBeAskedAnyMoreIsSaid() throws IOException {
+        Files.writeString(request, "forbid: [M64]\n", StandardOpenOption.APPEND);
+        offer("REED-S,A2,Marsh Trade,used,150,1,9", "REED-S,A2,Marsh Trade,used,150,1,1");
+        saved();
+        saved();
+        book("hold", "2026-0001");
+        offer("M64,A8,Marsh Trade,used,78,1,12,0,40\n", "");
+        Path memory = shop.resolve("memory.csv");
+        Files.writeString(memory, Files.readString(memory).replaceAll("(?m)^M64,.*\\n", ""));
+        assertThat(book("hold", "2026-0002").err()).endsWith("What it costs now is not known, for its request cannot be answered today.\n");
+    }
+
+    @Test
+    void whereTheShopNamesNoLastDayTheHoldDoes() throws IOException {
+        Files.writeString(shop.resolve("catalog.yaml"), Files.readString(Folders.SHOP.resolve("catalog.yaml")));
+        saved();
+        assertThat(book("hold", "2026-0001").err()).isEqualTo(
+                "sledwright: 2026-0001 names no last day, so say until when its parts are held: --until DAY\n");
+        assertThat(book("hold", "2026-0001", "--until", "2026-09-01").out()).isEqualTo("2026-0001: draft, held until 2026-09-01\n");
+        assertThat(book("send", "2026-0001").out()).isEqualTo("2026-0001: sent, held until 2026-09-01\n");
+    }
+
+    private String usual() {
+        return folder.resolve("data/sledwright/sledwright-book.db").toString();
+    }
+
+    private void offer(String old, String fresh) throws IOException {
+        Path offers = shop.resolve("offers.csv");
+        String text = Files.readString(offers);
+        assertThat(text).contains(old);
+        Files.writeString(offers, text.replace(old, fresh));
+    }
 }

@@ -14,15 +14,15 @@ public final class BookCsv {
 
     public static String of(List<SavedQuote> quotes) {
         return Csv.write(List.of("number", "state", "customer", "request", "version", "option", "machines", "price", "currency", "made_on",
-                "valid_until", "note", "reason"), quotes.stream().map(BookCsv::row).toList());
+                "valid_until", "held_until", "note", "reason"), quotes.stream().map(BookCsv::row).toList());
     }
 
     private static List<Object> row(SavedQuote quote) {
         List<Object> row = new ArrayList<>(List.of(quote.number().toString(), quote.state().label(), quote.customer(), quote.name(),
                 quote.version(), quote.chosen(), quote.machines()));
         row.add(quote.price().map(Object.class::cast).orElse(""));
-        row.addAll(List.of(quote.currency(), quote.madeOn().toString(), quote.validUntil().map(Object::toString).orElse(""), quote.note(),
-                quote.reason()));
+        row.addAll(List.of(quote.currency(), quote.madeOn().toString(), quote.validUntil().map(Object::toString).orElse(""),
+                quote.heldUntil().map(Object::toString).orElse(""), quote.note(), quote.reason()));
         return row;
     }
 

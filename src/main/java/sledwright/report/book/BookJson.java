@@ -68,6 +68,11 @@ public final class BookJson {
         } else {
             out.writeNullField("valid_until");
         }
+        if (quote.heldUntil().isPresent()) {
+            out.writeStringField("held_until", quote.heldUntil().get().toString());
+        } else {
+            out.writeNullField("held_until");
+        }
         out.writeStringField("note", quote.note());
         out.writeStringField("reason", quote.reason());
     }

@@ -47,6 +47,7 @@ public final class BookText {
 
     /** What a step has made of a quote. */
     public static String after(SavedQuote quote, Screen screen) {
-        return new Page(screen).text("%s: %s".formatted(quote.number(), quote.state().label())).toString();
+        return new Page(screen).text("%s: %s".formatted(quote.number(), quote.state().label())
+                + quote.heldUntil().map(day -> ", held until " + day).orElse("")).toString();
     }
 }

@@ -129,6 +129,27 @@ class SqliteDatabaseTest {
         assertThatThrownBy(this::open).hasMessageStartingWith(file + ": cannot be reached (");
     }
 
+    /** What was in it is in it still, and in a copy of the old one beside it, too. */
+    @Test
+    void anOlderBookIsBroughtUpToDateAfterACopyOfIt() throws IOException {
+        try (Database old = SqliteDatabase.open(BookPlace.of(file), 1, 1000)) {
+            put(old, "one");
+            assertThatThrownBy(() -> old.read(sql -> sql.first("SELECT COUNT(*) FROM holding", row -> row.getLong(1))))
+                    .isInstanceOf(FaultsException.class);
+        }
+        try (Database database = open()) {
+            put(database, "two");
+            assertThat(counters(database)).isEqualTo(2);
+            long held = database.read(sql -> sql.first("SELECT COUNT(*) FROM holding", row -> row.getLong(1)).orElseThrow());
+            assertThat(held).isZero();
+        }
+        Path copy = file.resolveSibling(file.getFileName() + ".before-" + Migrations.LATEST);
+        assertThat(Files.getPosixFilePermissions(copy)).isEqualTo(PosixFilePermissions.fromString("rw-------"));
+        try (Database old = SqliteDatabase.open(BookPlace.of(copy), 1, 1000)) {
+            assertThat(counters(old)).isEqualTo(1);
+        }
+    }
+
     @Test
     void aStepThatFailedBeforeIsNotPassedOver() throws Exception {
         open().close();

@@ -1,0 +1,76 @@
+package sledwright.book;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import sledwright.catalog.CatalogReader;
+import sledwright.desk.Reply;
+import sledwright.desk.Terms;
+import sledwright.desk.view.QuoteView;
+import sledwright.domain.Catalog;
+
+/**
+ * Takes a quote further where parts may have to be kept for it: reads what the shop has today, and says what the quote costs now where
+ * someone was first.
+ */
+public final class Reserving {
+
+    private static final Set<QuoteStep> TAKING = EnumSet.of(QuoteStep.SEND, QuoteStep.ACCEPT);
+
+    private final Book book;
+    private final Optional<Path> catalog;
+    private final Terms terms;
+
+    /** @param catalog the folder of today's catalogue; empty: the one that each quote was answered from */
+    public Reserving(Book book, Optional<Path> catalog, Terms terms) {
+        this.book = book;
+        this.catalog = catalog;
+        this.terms = terms;
+    }
+
+    /** As {@link Book#hold} does. */
+    public SavedQuote hold(QuoteNumber number, Optional<LocalDate> until, Signature by) {
+        return first(number, by, today -> book.hold(number, until, today.orElseThrow(), by), true);
+    }
+
+    /** As {@link Book#step} does. */
+    public SavedQuote step(QuoteNumber number, QuoteStep step, Optional<Integer> choice, boolean hold, String reason, Signature by) {
+        return first(number, by, today -> book.step(number, step, choice, hold, today, reason, by), TAKING.contains(step));
+    }
+
+    private SavedQuote first(QuoteNumber number, Signature by, Function<Optional<Catalog>, SavedQuote> take, boolean taking) {
+        if (!taking) {
+            return take.apply(Optional.empty());
+        }
+        SavedQuote quote = book.find(number, by);
+        Asked asked = book.asked(quote);
+        Path folder = catalog.orElse(asked.catalog());
+        try {
+            return take.apply(Optional.of(CatalogReader.read(folder)));
+        } catch (BookRefusal refused) {
+            throw refused.kind() == BookRefusal.Kind.TAKEN ? refused.and(now(quote, asked, by)) : refused;
+        }
+    }
+
+    /** What the request costs with what is left; searched when nobody waits any more. */
+    private String now(SavedQuote quote, Asked asked, Signature by) {
+        Reply<Answered> reply = Answering.again(quote.number().toString(), asked.with(List.of(), catalog),
+                book.stock(Optional.of(quote.number()), by), terms);
+        if (!(reply instanceof Reply.Answered<Answered> found)) {
+            return "What it costs now is not known, for its request cannot be answered today.";
+        }
+        QuoteView view = found.answer().answer().view();
+        Optional<BigDecimal> price = view.alternatives().stream().findFirst().flatMap(best -> best.build().price());
+        if (price.isEmpty()) {
+            return "With what is left, its request cannot be met.";
+        }
+        BigDecimal more = price.get().subtract(quote.price().orElse(BigDecimal.ZERO));
+        String change = more.signum() == 0 ? "as much as before" : "%s %s".formatted(more.abs(), more.signum() > 0 ? "more" : "less");
+        return "It costs %s %s now, %s; revise it to offer that.".formatted(price.get(), view.currency(), change);
+    }
+}
