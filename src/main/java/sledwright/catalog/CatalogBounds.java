@@ -17,6 +17,9 @@ public final class CatalogBounds {
 
     public static final Bounds STALE_DAYS = Bounds.of(0, 3650, "days");
     public static final Bounds MARGIN_FLOOR = Bounds.of(0, 1, "");
+    public static final Bounds PARALLEL = Bounds.of(0, 1, "");
+    public static final Bounds GB_PER_UNIT = Bounds.of(0, 1e6, "GB");
+    public static final Bounds GB_PER_CORE = Bounds.of(0, 1e6, "GB");
     public static final Bounds CORES = Bounds.of(1, 1024, "cores");
     public static final Bounds THREADS = Bounds.of(1, 8192, "threads");
     public static final Bounds GHZ = Bounds.of(0.1, 10, "GHz").not("MHz", 1000);

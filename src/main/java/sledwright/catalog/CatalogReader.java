@@ -163,7 +163,7 @@ public final class CatalogReader {
                 values(raw.processors()), values(raw.modules()), values(raw.drives()), values(raw.cards()), values(raw.extras()));
         return new Catalog(shop.name(), shop.currency(), shop.pricedOn(), shop.labour(), shop.throughputFactors().orElseThrow(), assortment,
                 lots(raw.offers(), shop.pricedOn()), shop.stationery())
-                .withSuppliers(shop.suppliers()).withHouse(shop.house());
+                .withSuppliers(shop.suppliers()).withHouse(shop.house()).withWorkloads(shop.workloads());
     }
 
     private static <T> List<T> values(Table<T> table) {

@@ -8,6 +8,7 @@ import sledwright.domain.House;
 import sledwright.domain.Labour;
 import sledwright.domain.Stationery;
 import sledwright.domain.SupplierNames;
+import sledwright.domain.Workload;
 
 /**
  * What {@code catalog.yaml} says.
@@ -15,5 +16,5 @@ import sledwright.domain.SupplierNames;
  * @param throughputFactors empty when they could not be read
  */
 record Shop(String name, Currency currency, LocalDate pricedOn, Labour labour, Optional<Map<String, Double>> throughputFactors,
-            Stationery stationery, SupplierNames suppliers, House house) {
+            Stationery stationery, SupplierNames suppliers, House house, Map<String, Workload> workloads) {
 }

@@ -12,6 +12,7 @@ import java.util.OptionalInt;
 import sledwright.domain.House;
 import sledwright.domain.Labour;
 import sledwright.domain.MemoryWish;
+import sledwright.domain.Workload;
 import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Section;
@@ -45,7 +46,8 @@ final class ShopReader {
         Shop shop = new Shop(top.text("name"), currency,
                 top.required("priced_on").flatMap(field -> field.date(faults)).orElse(LocalDate.EPOCH),
                 top.section("labour").map(section -> labour(section, currency)).orElse(new Labour(0, 0)), factors(top),
-                StationeryReader.read(top), SupplierNamesReader.read(top), top.section("house").map(ShopReader::house).orElse(House.OPEN));
+                StationeryReader.read(top), SupplierNamesReader.read(top), top.section("house").map(ShopReader::house).orElse(House.OPEN),
+                top.section("workloads").map(ShopReader::workloads).orElse(Map.of()));
         top.finish();
         return shop;
     }
@@ -73,6 +75,13 @@ final class ShopReader {
 
     private long amount(Section section, String key, Currency currency) {
         return section.field(key).map(field -> Money.minor(field, CatalogBounds.MONEY, currency, faults).orElse(0)).orElse(0L);
+    }
+
+    /** Name -> what a machine is to do, in the order of the file. */
+    private static Map<String, Workload> workloads(Section section) {
+        Map<String, Workload> workloads = new LinkedHashMap<>();
+        section.names().forEach(name -> section.section(name).ifPresent(one -> workloads.put(name, WorkloadReader.read(one, name))));
+        return workloads;
     }
 
     private static House house(Section section) {

@@ -57,12 +57,13 @@ final class Comparing {
     }
 
     private List<Axis> figures() {
-        return asked.figures().isEmpty() ? List.of(Axis.values())
+        return asked.figures().isEmpty() ? Axis.of(job.request().require())
                 : asked.figures().stream().flatMap(word -> Axis.named(word).stream()).distinct().toList();
     }
 
     private Optional<Misasking> wrong() {
-        return Stream.of(strange("figure", asked.figures(), word -> Axis.named(word).isPresent(), CompareQuestion.FIGURES),
+        return Stream.of(throughputOfWorkload(),
+                        strange("figure", asked.figures(), word -> Axis.named(word).isPresent(), CompareQuestion.FIGURES),
                         strange("over", asked.over(), word -> Cost.named(word).isPresent(), CompareQuestion.COSTS),
                         asked.platforms().stream().flatMap(sku -> strange(sku).stream()).findFirst(), withoutEnergy(), strangeShare())
                 .flatMap(Optional::stream).findFirst();
@@ -83,6 +84,13 @@ final class Comparing {
                     + String.join(", ", job.request().platforms().stream().sorted().toList())));
         }
         return Optional.empty();
+    }
+
+    private Optional<Misasking> throughputOfWorkload() {
+        return job.request().require().work().isOfWorkload()
+                ? asked.figures().stream().filter(Axis.THROUGHPUT.label()::equalsIgnoreCase).findFirst()
+                .map(word -> Misasking.of("figure", word, "is not compared where the request has a workload; work is"))
+                : Optional.empty();
     }
 
     private Optional<Misasking> withoutEnergy() {

@@ -30,6 +30,7 @@ public final class Catalog {
     private final SupplierNames suppliers;
     private final House house;
     private final LocalDate today;
+    private final Map<String, Workload> workloads;
 
     /** A shop without enclosures. */
     public Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour,
@@ -55,12 +56,12 @@ public final class Catalog {
     public Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour, Map<String, Double> throughputFactors,
                    Assortment assortment, Map<String, List<Lot>> lots, Stationery stationery) {
         this(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery,
-                SupplierNames.AS_WRITTEN, House.OPEN, pricedOn);
+                SupplierNames.AS_WRITTEN, House.OPEN, pricedOn, Map.of());
     }
 
     private Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour, Map<String, Double> throughputFactors,
                     Assortment assortment, Map<String, List<Lot>> lots, Stationery stationery, SupplierNames suppliers,
-                    House house, LocalDate today) {
+                    House house, LocalDate today, Map<String, Workload> workloads) {
         this.name = name;
         this.currency = currency;
         this.pricedOn = pricedOn;
@@ -84,6 +85,7 @@ public final class Catalog {
         this.suppliers = suppliers;
         this.house = house;
         this.today = today;
+        this.workloads = Collections.unmodifiableMap(new LinkedHashMap<>(workloads));
     }
 
     /**
@@ -108,32 +110,44 @@ public final class Catalog {
      * @param offers sku -> its lots
      */
     public Catalog with(Map<String, List<Lot>> offers, Labour rates) {
-        return new Catalog(name, currency, pricedOn, rates, throughputFactors, assortment, offers, stationery, suppliers, house, today);
+        return new Catalog(name, currency, pricedOn, rates, throughputFactors, assortment, offers, stationery, suppliers, house, today,
+                workloads);
     }
 
     /** The same shop with what it puts on its documents. */
     public Catalog withStationery(Stationery own) {
-        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, own, suppliers, house, today);
+        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, own, suppliers, house, today,
+                workloads);
     }
 
     /** The same shop with what it calls its suppliers; the names of its lots are resolved. */
     public Catalog withSuppliers(SupplierNames called) {
-        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery, called, house, today);
+        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery, called, house, today,
+                workloads);
     }
 
     /** The same shop with what it holds itself to. */
     public Catalog withHouse(House own) {
-        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery, suppliers, own, today);
+        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery, suppliers, own, today,
+                workloads);
     }
 
     /** The same shop as it answers on another day. */
     public Catalog withToday(LocalDate day) {
-        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery, suppliers, house, day);
+        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery, suppliers, house, day,
+                workloads);
+    }
+
+    /** The same shop with what its customers run. */
+    public Catalog withWorkloads(Map<String, Workload> named) {
+        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery, suppliers, house, today,
+                named);
     }
 
     /** The same shop with these parts instead. */
     public Catalog with(Assortment other) {
-        return new Catalog(name, currency, pricedOn, labour, throughputFactors, other, lots, stationery, suppliers, house, today);
+        return new Catalog(name, currency, pricedOn, labour, throughputFactors, other, lots, stationery, suppliers, house, today,
+                workloads);
     }
 
     public String name() {
@@ -166,6 +180,11 @@ public final class Catalog {
     /** What the shop calls its suppliers, and which of them it is itself. */
     public SupplierNames suppliers() {
         return suppliers;
+    }
+
+    /** Name -> what a machine is to do, in the order in which the shop lists them. */
+    public Map<String, Workload> workloads() {
+        return workloads;
     }
 
     /** What the shop holds itself to where a request says nothing else. */

@@ -6,7 +6,7 @@ import java.util.Optional;
 
 /** What makes one valid build better than another. */
 public enum Objective {
-    CHEAPEST, MOST_THROUGHPUT, MOST_BANDWIDTH, MOST_MEMORY, BEST_VALUE;
+    CHEAPEST, MOST_THROUGHPUT, MOST_BANDWIDTH, MOST_MEMORY, BEST_VALUE, MOST_WORK, MOST_CORES;
 
     /** The word that requests use for this objective. */
     public String label() {

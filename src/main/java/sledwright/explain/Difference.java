@@ -23,6 +23,7 @@ public record Difference(long extra, List<Change> changes) {
         CORES(true, "core", "", Figures::cores),
         USABLE_MEMORY(true, "GB", " GB", Figures::usableGb),
         BANDWIDTH(true, "GB/s", " GB/s", Figures::bandwidthGbs),
+        WORK(true, "", "", Figures::work),
         THROUGHPUT(true, "", "", Figures::throughput),
         LOAD(false, "", " W", Figures::loadW);
 
@@ -54,6 +55,7 @@ public record Difference(long extra, List<Change> changes) {
                 case CORES -> by == 1 ? "core" : "cores";
                 case USABLE_MEMORY -> "usable memory";
                 case BANDWIDTH -> "memory bandwidth";
+                case WORK -> "work";
                 case THROUGHPUT -> "throughput";
                 case LOAD -> "load";
             };
@@ -91,7 +93,9 @@ public record Difference(long extra, List<Change> changes) {
         List<Change> changes = new ArrayList<>();
         for (Figure figure : Figure.values()) {
             double by = Quantity.rounded(figure.of.applyAsDouble(one) - figure.of.applyAsDouble(other));
-            if (by != 0) {
+            // Work that is throughput is told once.
+            boolean told = figure != Figure.WORK || best.request().require().work().isOfWorkload();
+            if (by != 0 && told) {
                 boolean shared = !figure.each.isEmpty() && by > 0 && extra > 0;
                 changes.add(new Change(figure, by > 0, Math.abs(by), figure.of.applyAsDouble(one),
                         shared ? OptionalLong.of(Math.round(extra / (by * alternative.machines().size()))) : OptionalLong.empty()));

@@ -13,13 +13,17 @@ import sledwright.domain.MemoryModule;
 import sledwright.domain.Pick;
 import sledwright.domain.Processor;
 import sledwright.domain.Slot;
+import sledwright.domain.Workload;
 import sledwright.metrics.Figures;
 import sledwright.metrics.MemorySpeed;
+import sledwright.metrics.Quantity;
+import sledwright.metrics.WorkDone;
 import sledwright.planner.Criterion;
 import sledwright.planner.Judged;
 import sledwright.planner.Trade;
 import sledwright.rules.Order;
 import sledwright.rules.cooling.HeatSinkRating;
+import sledwright.words.Measure;
 import sledwright.words.Numbers;
 import sledwright.words.Sentence;
 import sledwright.words.Sentences;
@@ -37,8 +41,8 @@ public final class Reasons {
     }
 
     /**
-     * First what sets the memory speed; then what the heat sinks cover, which requirement and which limit is tight, what is waited for,
-     * and what the price comes to for each of the things that it buys, as the judgement states it.
+     * First what sets the memory speed; then what holds the work back, what the heat sinks cover, which requirement and which limit is
+     * tight, what is waited for, and what the price comes to for each of the things that it buys, as the judgement states it.
      */
     public static List<Sentence> of(Judged judged) {
         Order order = judged.order();
@@ -46,6 +50,7 @@ public final class Reasons {
         Figures figures = judged.figures();
         List<Sentence> reasons = new ArrayList<>();
         reasons.add(speed(MemorySpeed.slowest(order.kinds()), figures.speed()));
+        work(order, figures).ifPresent(reasons::add);
         heatSink(order, build).ifPresent(reasons::add);
         reasons.addAll(requirements(Margin.ofRequirements(order, figures)));
         limit(Margin.ofLimits(order, build, figures)).ifPresent(reasons::add);
@@ -65,6 +70,24 @@ public final class Reasons {
                     ? "; %s would drive %s".formatted(processor.sku(), processor.memoryMts()) : "");
             case MODULES_PER_CHANNEL -> "%s gives no more with %s; %s would drive %s."
                     .formatted(build.platform().sku(), slowestChannel(build, speed.mts()), processor.sku(), processor.memoryMts());
+        });
+    }
+
+    /** What holds the work back; of a machine that is to do nothing in particular there is nothing to say. */
+    private static Optional<Sentence> work(Order order, Figures figures) {
+        Workload workload = order.request().require().work().workload();
+        if (workload.equals(Workload.NONE)) {
+            return Optional.empty();
+        }
+        double ofCores = Quantity.rounded(WorkDone.ofCores(figures.throughput(), figures.cores(), workload));
+        Measure reached = Numbers.plain(Quantity.rounded(Math.rint(figures.work() * 10) / 10));
+        return Optional.of(switch (figures.workHeldBy()) {
+            case MEMORY -> Sentence.of("The cores wait for memory: they could do %s units of work, %s GB/s feed %s.",
+                    Numbers.plain(Math.rint(ofCores * 10) / 10), Numbers.plain(figures.bandwidthGbs()), reached);
+            case SERIAL -> Sentence.of("All cores wait for the share that runs on one: %s cores that do %s units of work do as much as"
+                    + " %s that never wait.", figures.cores(), reached,
+                    Numbers.plain(Math.rint(figures.cores() * ofCores / figures.throughput() * 10) / 10));
+            case NOTHING -> Sentence.of("Nothing but the number and speed of its cores limits its work: %s units.", reached);
         });
     }
 

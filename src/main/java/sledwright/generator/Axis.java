@@ -2,14 +2,17 @@ package sledwright.generator;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import sledwright.domain.Requirements;
 import sledwright.metrics.Figures;
 import sledwright.metrics.Quantity;
 
 /** A figure of one machine that money buys. */
 public enum Axis {
-    THROUGHPUT("throughput", "", false), CORES("cores", "cores", false), BANDWIDTH("memory bandwidth", "GB/s", false),
+    THROUGHPUT("throughput", "", false), WORK("work", "", false), CORES("cores", "cores", false),
+    BANDWIDTH("memory bandwidth", "GB/s", false),
     MEMORY("usable memory", "GB", false), LOAD("load", "W", true);
 
     private final String noun;
@@ -20,6 +23,12 @@ public enum Axis {
         this.noun = noun;
         this.unit = unit;
         this.lessIsBetter = lessIsBetter;
+    }
+
+    /** The figures that are compared: of a machine that has a workload its work stands for its throughput. */
+    public static List<Axis> of(Requirements require) {
+        Axis left = require.work().isOfWorkload() ? THROUGHPUT : WORK;
+        return Arrays.stream(values()).filter(axis -> axis != left).toList();
     }
 
     /** The word of the command line and of JSON. */
@@ -49,6 +58,7 @@ public enum Axis {
     public double of(Figures figures) {
         return switch (this) {
             case THROUGHPUT -> figures.throughput();
+            case WORK -> figures.work();
             case CORES -> figures.cores();
             case BANDWIDTH -> figures.bandwidthGbs();
             case MEMORY -> figures.usableGb();
@@ -58,7 +68,8 @@ public enum Axis {
 
     double of(Combination build) {
         return switch (this) {
-            case THROUGHPUT -> build.throughput();
+            // Of a request without a workload both are the same.
+            case THROUGHPUT, WORK -> build.work();
             case CORES -> build.cores();
             case BANDWIDTH -> build.bandwidthGbs();
             case MEMORY -> build.usableGb();
@@ -77,11 +88,11 @@ public enum Axis {
         Zone all = Zone.EVERYTHING;
         double least = Quantity.betterThan(of(build), 0);
         return switch (this) {
-            case THROUGHPUT -> new Zone(least, all.cores(), all.bandwidthGbs(), all.usableGb(), all.loadW());
-            case CORES -> new Zone(all.throughput(), least, all.bandwidthGbs(), all.usableGb(), all.loadW());
-            case BANDWIDTH -> new Zone(all.throughput(), all.cores(), least, all.usableGb(), all.loadW());
-            case MEMORY -> new Zone(all.throughput(), all.cores(), all.bandwidthGbs(), least, all.loadW());
-            case LOAD -> new Zone(all.throughput(), all.cores(), all.bandwidthGbs(), all.usableGb(), Quantity.lessThan(of(build), 0));
+            case THROUGHPUT, WORK -> new Zone(least, all.cores(), all.bandwidthGbs(), all.usableGb(), all.loadW());
+            case CORES -> new Zone(all.work(), least, all.bandwidthGbs(), all.usableGb(), all.loadW());
+            case BANDWIDTH -> new Zone(all.work(), all.cores(), least, all.usableGb(), all.loadW());
+            case MEMORY -> new Zone(all.work(), all.cores(), all.bandwidthGbs(), least, all.loadW());
+            case LOAD -> new Zone(all.work(), all.cores(), all.bandwidthGbs(), all.usableGb(), Quantity.lessThan(of(build), 0));
         };
     }
 }

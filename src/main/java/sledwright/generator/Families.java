@@ -34,7 +34,9 @@ import sledwright.metrics.CheapestDraw;
 import sledwright.metrics.OrderPrice;
 import sledwright.metrics.PowerDraw;
 import sledwright.metrics.SurplusWorth;
+import sledwright.metrics.Quantity;
 import sledwright.metrics.Throughput;
+import sledwright.metrics.WorkDone;
 import sledwright.rules.Parts;
 import sledwright.rules.Rulebook;
 import sledwright.rules.choice.RequiredPart;
@@ -292,6 +294,8 @@ final class Families {
         Optional<Supply> supply = parts.supply();
         int cores = count * processor.cores();
         double throughput = Throughput.of(processor, catalog.throughputFactors()).times(count);
+        double unrounded = count * Throughput.of(processor, catalog.throughputFactors()).value();
+        double capacity = WorkDone.ofCores(unrounded, cores, request.require().work().workload());
         int machines = request.machines();
         long price = shelf.price(platform.sku(), machines) + shelf.price(processor.sku(), count * machines)
                 + shelf.price(kit.sku(), count * machines)
@@ -299,15 +303,17 @@ final class Families {
                 + machines * (OrderPrice.ofLabour(catalog.labour(), 0) + request.licence().of(cores, count));
         var require = request.require();
         boolean keeps = !types.isEmpty() && Target.CORES.allows(require, cores) && Target.THROUGHPUT.allows(require, throughput)
+                && Target.WORK.allows(require, Quantity.rounded(capacity))
                 && Target.BASE_CLOCK.allows(require, processor.baseGhz())
                 && Target.ALL_CORE_CLOCK.allows(require, processor.allCoreGhz()) && Budget.allows(request.limit(), price);
         if (!keeps) {
             return Optional.empty();
         }
-        double worth = SurplusWorth.of(request, cores, require.memoryGb(), require.bandwidthGbs(), throughput);
+        double worth = SurplusWorth.of(request, cores, require.memoryGb(), require.bandwidthGbs(), throughput,
+                Quantity.rounded(capacity));
         long microwatts = Watts.micro(platform.power().baseW()) + count * Watts.micro(processor.tdpW());
         Frame frame = new Frame(platform, processor, count, kit, supply, types, price, worth, ranking.energy(supply, microwatts), cores,
-                throughput, microwatts);
+                throughput, capacity, microwatts, Completion.NOTHING);
         return Optional.of(frame).filter(this::carries);
     }
 }

@@ -16,6 +16,7 @@ import sledwright.generator.time.Deadline;
 import sledwright.generator.time.OutOfTimeException;
 import sledwright.generator.time.TooLargeException;
 import sledwright.metrics.Figures;
+import sledwright.metrics.WorkDone;
 import sledwright.rules.power.PowerBudget;
 import sledwright.rules.power.PowerSupply;
 import sledwright.rules.stock.Budget;
@@ -155,7 +156,7 @@ final class Query {
     }
 
     private static boolean isInside(Frame frame, Zone zone) {
-        return frame.throughput() >= zone.throughput() && frame.cores() >= zone.cores() && Watts.of(frame.microwatts()) <= zone.loadW();
+        return frame.mostWork() >= zone.work() && frame.cores() >= zone.cores() && Watts.of(frame.microwatts()) <= zone.loadW();
     }
 
     private double leastUsableGb(Frame frame, Zone zone) {
@@ -163,7 +164,13 @@ final class Query {
     }
 
     private double leastBandwidthGbs(Frame frame, Zone zone) {
-        return least(zone.bandwidthGbs(), require.bandwidthGbs(), require.gbsPerCore(), frame);
+        return Math.max(least(zone.bandwidthGbs(), require.bandwidthGbs(), require.gbsPerCore(), frame), workGbs(zone));
+    }
+
+    /** A hair below the bandwidth without which memory would hold the work of a zone back. */
+    private double workGbs(Zone zone) {
+        double work = Math.max(zone.work(), require.work().least());
+        return (work - 2 * MILLIONTH) * require.work().workload().gbPerUnit() - MILLIONTH;
     }
 
     /**
@@ -183,15 +190,16 @@ final class Query {
         for (MemoryPoint point : ranking.order(points, speedMts)) {
             long price = frame.price() + point.price();
             double bandwidthGbs = points.bandwidthGbs(point, speedMts);
-            double aim = ranking.aim(frame, point, price, bandwidthGbs);
-            if (best != null && ranking.isHopeless(frame, aim, price, best)) {
+            double work = WorkDone.of(frame.capacity(), points.unroundedGbs(point, speedMts), require.work().workload());
+            double aim = ranking.aim(frame, point, price, bandwidthGbs, work);
+            if (best != null && ranking.isHopeless(frame, aim, price, work, best)) {
                 break;
             }
-            if (point.usableGb() >= usableGb && bandwidthGbs >= leastGbs && Budget.allows(limits, price)
-                    && keepsTargets(frame, point, bandwidthGbs)) {
+            if (point.usableGb() >= usableGb && bandwidthGbs >= leastGbs && work >= zone.work() && Budget.allows(limits, price)
+                    && Target.WORK.allows(require, work) && keepsTargets(frame, point, bandwidthGbs)) {
                 double loadW = Watts.of(frame.microwatts() + point.microwatts());
                 if (loadW <= zone.loadW() && carries(frame, loadW) && frame.suits(point.microwatts())) {
-                    Combination found = new Combination(frame, branch.option, point, aim, price, bandwidthGbs, loadW);
+                    Combination found = new Combination(frame, branch.option, point, aim, price, bandwidthGbs, loadW, work);
                     best = best == null || ranking.compare(found, best) < 0 ? found : best;
                     unseen.note(Cause.SHARING, ranking.aimIfLighter(frame, point, price));
                 } else if (slack(frame, point) > 0) {

@@ -7,6 +7,7 @@ import sledwright.domain.Energy;
 import sledwright.domain.Objective;
 import sledwright.domain.Request;
 import sledwright.domain.Supply;
+import sledwright.domain.Workload;
 import sledwright.generator.draw.Watts;
 import sledwright.generator.memory.MemoryFloor;
 import sledwright.generator.memory.MemoryOption;
@@ -15,11 +16,12 @@ import sledwright.generator.memory.MemoryPoints;
 import sledwright.metrics.EnergyCost;
 import sledwright.metrics.Quantity;
 import sledwright.metrics.SurplusWorth;
+import sledwright.metrics.WorkDone;
 
 /**
  * The order of an objective. Each objective is brought to an aim, the less the better: the price, to which the energy of some
  * years can be added; a figure with its sign turned; or price less worth. Where a figure is the aim, the price comes next. Then more
- * throughput, more bandwidth, more usable memory, less load, more cores.
+ * work (without a workload: throughput), more bandwidth, more usable memory, less load, more cores.
  */
 final class Ranking implements Comparator<Combination> {
 
@@ -28,6 +30,7 @@ final class Ranking implements Comparator<Combination> {
 
     private final Request request;
     private final Objective objective;
+    private final Workload workload;
     private final Optional<Energy> energy;
     private final Comparator<Combination> order;
     /** What usable memory, a figure to a millionth, may be worth more than it is. */
@@ -45,11 +48,12 @@ final class Ranking implements Comparator<Combination> {
         this.request = request;
         this.energy = energy;
         objective = request.objective();
+        workload = request.require().work().workload();
         roundedWorth = request.machines() * request.worth().gb() * MILLIONTH;
         Comparator<Combination> aim = Comparator.comparingDouble(Combination::aim);
         Comparator<Combination> first = aim.thenComparing(tie);
         order = (isPriceNext() ? first.thenComparingLong(Combination::price) : first)
-                .thenComparing(Comparator.comparingDouble(Combination::throughput).reversed())
+                .thenComparing(Comparator.comparingDouble(Combination::work).reversed())
                 .thenComparing(Comparator.comparingDouble(Combination::bandwidthGbs).reversed())
                 .thenComparing(Comparator.comparingDouble(Combination::usableGb).reversed())
                 .thenComparingDouble(Combination::loadW)
@@ -65,7 +69,7 @@ final class Ranking implements Comparator<Combination> {
     boolean isPriceNext() {
         return switch (objective) {
             case CHEAPEST, BEST_VALUE -> false;
-            case MOST_THROUGHPUT, MOST_BANDWIDTH, MOST_MEMORY -> true;
+            case MOST_THROUGHPUT, MOST_BANDWIDTH, MOST_MEMORY, MOST_WORK, MOST_CORES -> true;
         };
     }
 
@@ -86,43 +90,61 @@ final class Ranking implements Comparator<Combination> {
     }
 
     /** The aim of a build. */
-    double aim(Frame frame, MemoryPoint point, long price, double bandwidthGbs) {
+    double aim(Frame frame, MemoryPoint point, long price, double bandwidthGbs, double work) {
         return switch (objective) {
             case CHEAPEST -> price + energy(frame.supply(), frame.microwatts() + point.microwatts());
             case MOST_THROUGHPUT -> -frame.throughput();
             case MOST_BANDWIDTH -> -bandwidthGbs;
             case MOST_MEMORY -> -point.usableGb();
             case BEST_VALUE -> Quantity.rounded(price
-                    - SurplusWorth.of(request, frame.cores(), point.usableGb(), bandwidthGbs, frame.throughput()));
+                    - SurplusWorth.of(request, frame.cores(), point.usableGb(), bandwidthGbs, frame.throughput(), work));
+            case MOST_WORK -> -work;
+            case MOST_CORES -> -frame.cores();
         };
+    }
+
+    /** What the aim would be less if memory fed the cores in full: by so much it is no measure of what comes behind in the order. */
+    private double heldBack(Frame frame, double work) {
+        return objective == Objective.BEST_VALUE ? request.machines() * request.worth().work() * (frame.mostWork() - work) : 0;
     }
 
     /** Points in the order in which they promise most to any frame: once {@link #isHopeless} holds for one, so it does behind it. */
     List<MemoryPoint> order(MemoryPoints points, int speedMts) {
-        if (objective == Objective.CHEAPEST || objective == Objective.MOST_THROUGHPUT) {
+        if (isAimOfFrame()) {
             return points.cheapestFirst();
         }
         return points.inOrderOf(objective, speedMts, point -> ownAim(point, points.bandwidthGbs(point, speedMts)));
     }
 
+    /** Whether the cheapest memory is the first to look at, for the aim is the price or a figure that memory has no part in. */
+    private boolean isAimOfFrame() {
+        return switch (objective) {
+            case CHEAPEST, MOST_THROUGHPUT, MOST_CORES -> true;
+            case MOST_WORK -> workload.gbPerUnit() == 0;
+            case MOST_BANDWIDTH, MOST_MEMORY, BEST_VALUE -> false;
+        };
+    }
+
     /** The memory's own part of the aim. */
     private double ownAim(MemoryPoint point, double bandwidthGbs) {
         return switch (objective) {
-            case CHEAPEST, MOST_THROUGHPUT -> point.price();
-            case MOST_BANDWIDTH -> -bandwidthGbs;
+            case CHEAPEST, MOST_THROUGHPUT, MOST_CORES -> point.price();
+            case MOST_BANDWIDTH, MOST_WORK -> -bandwidthGbs;
             case MOST_MEMORY -> -point.usableGb();
             case BEST_VALUE -> point.price() - SurplusWorth.of(request, 0, point.usableGb(), bandwidthGbs, 0);
         };
     }
 
     /** Whether no build of the frame can come before another, once one of that aim and price does not. */
-    boolean isHopeless(Frame frame, double aim, long price, Combination other) {
+    boolean isHopeless(Frame frame, double aim, long price, double work, Combination other) {
         return switch (objective) {
             case CHEAPEST -> price + frame.energy() > other.aim();
             case MOST_THROUGHPUT -> frame.throughput() <= other.throughput() && price > other.price();
+            case MOST_CORES -> frame.cores() <= other.cores() && price > other.price();
+            case MOST_WORK -> isAimOfFrame() ? frame.mostWork() <= other.work() && price > other.price() : aim > other.aim();
             case MOST_BANDWIDTH, MOST_MEMORY -> aim > other.aim();
             // Sums of fractions: what is taken apart and put together again may differ in the last digits.
-            case BEST_VALUE -> aim > other.aim() + ROUNDING;
+            case BEST_VALUE -> aim - heldBack(frame, work) > other.aim() + ROUNDING;
         };
     }
 
@@ -145,6 +167,8 @@ final class Ranking implements Comparator<Combination> {
             case MOST_BANDWIDTH, MOST_MEMORY -> frame.price();
             case MOST_THROUGHPUT -> -frame.throughput();
             case BEST_VALUE -> frame.price() - frame.worth();
+            case MOST_WORK -> -frame.mostWork();
+            case MOST_CORES -> -frame.cores();
         };
     }
 
@@ -171,11 +195,16 @@ final class Ranking implements Comparator<Combination> {
             case CHEAPEST -> Math.ceil(least - ROUNDING) + frame.energy();
             case MOST_THROUGHPUT -> -frame.throughput();
             case MOST_BANDWIDTH -> -option.widestGbs(frame.processor().memoryMts());
+            case MOST_WORK -> -Math.min(frame.mostWork(), MILLIONTH + WorkDone.ofMemory(option.widestGbs(frame.processor().memoryMts()),
+                    workload));
+            case MOST_CORES -> -frame.cores();
             case MOST_MEMORY -> -ROUNDING - Math.min(option.mostUsableGb(mostSocketGb), floor.mostUsableGbFor(money - frame.price()));
             case BEST_VALUE -> -ROUNDING - roundedWorth + frame.price() - frame.worth()
                     + floor.leastPriceLessWorth(usableGb, width, mostSocketGb) + request.machines()
                     * (request.worth().gb() * request.require().memoryGb()
-                    - request.worth().gbs() * (channelsGbs * option.mostWidth() - request.require().bandwidthGbs()));
+                    - request.worth().gbs() * (channelsGbs * option.mostWidth() - request.require().bandwidthGbs())
+                    + request.worth().work() * Math.max(0, frame.mostWork() - MILLIONTH
+                    - WorkDone.ofMemory(channelsGbs * option.mostWidth(), workload)));
         };
     }
 }

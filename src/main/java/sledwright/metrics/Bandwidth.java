@@ -43,13 +43,23 @@ public final class Bandwidth {
 
     /** GB/s of {@code sockets} sockets that are populated alike. */
     public static double ofMachineGbs(int sockets, int speedMts, double socketGb, double fullestChannelGb) {
-        return Quantity.rounded(sockets * ofSocketGbs(speedMts, socketGb, fullestChannelGb));
+        return Quantity.rounded(unroundedGbs(sockets, speedMts, socketGb, fullestChannelGb));
+    }
+
+    /** The same before it is rounded to a millionth. */
+    public static double unroundedGbs(int sockets, int speedMts, double socketGb, double fullestChannelGb) {
+        return sockets * ofSocketGbs(speedMts, socketGb, fullestChannelGb);
     }
 
     /** GB/s of a machine, the sum over its sockets. */
     public static double ofMachineGbs(Build build, int speedMts) {
-        return Quantity.rounded(build.sockets().stream()
+        return Quantity.rounded(unroundedGbs(build, speedMts));
+    }
+
+    /** The same before it is rounded to a millionth. */
+    public static double unroundedGbs(Build build, int speedMts) {
+        return build.sockets().stream()
                 .mapToDouble(channels -> ofSocketGbs(speedMts, channels.stream().mapToInt(Channel::capacityGb).toArray()))
-                .sum());
+                .sum();
     }
 }

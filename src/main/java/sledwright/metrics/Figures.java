@@ -6,17 +6,27 @@ import java.util.OptionalDouble;
 import sledwright.domain.Build;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.Request;
+import sledwright.domain.Workload;
 
 /**
  * What one machine is worth, each figure to a millionth.
  *
  * @param throughput          sum over its processors
  * @param throughputEstimated whether any part of that is an estimate
+ * @param work                how much of the request's workload it does; without one, its throughput
  * @param wallW               empty where no supply, or no efficiency, is known
  */
 public record Figures(int processors, int cores, double baseGhz, double allCoreGhz, int memoryGb, double usableGb,
                       MemorySpeed speed, double bandwidthGbs, double throughput, boolean throughputEstimated,
-                      double loadW, OptionalDouble wallW, int spareSlots) {
+                      double loadW, OptionalDouble wallW, int spareSlots, double work, WorkDone.Held workHeldBy) {
+
+    /** Figures of a machine that is to do nothing in particular, whose work is its throughput. */
+    public Figures(int processors, int cores, double baseGhz, double allCoreGhz, int memoryGb, double usableGb, MemorySpeed speed,
+                   double bandwidthGbs, double throughput, boolean throughputEstimated, double loadW, OptionalDouble wallW,
+                   int spareSlots) {
+        this(processors, cores, baseGhz, allCoreGhz, memoryGb, usableGb, speed, bandwidthGbs, throughput, throughputEstimated, loadW,
+                wallW, spareSlots, throughput, WorkDone.Held.NOTHING);
+    }
 
     /**
      * The figures of a build at the request's site and in its memory mode.
@@ -38,12 +48,15 @@ public record Figures(int processors, int cores, double baseGhz, double allCoreG
             allCoreGhz = Math.min(allCoreGhz, processor.allCoreGhz());
         }
         boolean none = build.processors().isEmpty();
+        Workload workload = request.require().work().workload();
+        double ofCores = WorkDone.ofCores(throughput, build.cores(), workload);
+        double sweptGbs = Bandwidth.unroundedGbs(build, speed.mts());
         return new Figures(build.processors().size(), build.cores(), none ? 0 : baseGhz, none ? 0 : allCoreGhz,
                 build.modules().values().stream().mapToInt(MemoryModule::capacityGb).sum(),
                 UsableMemory.gb(build, request.require().mode()), speed, Bandwidth.ofMachineGbs(build, speed.mts()),
                 Quantity.rounded(throughput), estimated, loadW,
                 build.supply().map(supply -> PowerDraw.wallW(loadW, supply, request.limit())).orElse(OptionalDouble.empty()),
-                SpareSlots.of(build));
+                SpareSlots.of(build), WorkDone.of(ofCores, sweptGbs, workload), WorkDone.heldBy(ofCores, sweptGbs, workload));
     }
 
     /**
@@ -62,7 +75,7 @@ public record Figures(int processors, int cores, double baseGhz, double allCoreG
                 throughputEstimated || other.throughputEstimated, Math.max(loadW, other.loadW),
                 wallW.isPresent() && other.wallW.isPresent()
                         ? OptionalDouble.of(Math.max(wallW.getAsDouble(), other.wallW.getAsDouble())) : OptionalDouble.empty(),
-                Math.min(spareSlots, other.spareSlots));
+                Math.min(spareSlots, other.spareSlots), Math.min(work, other.work), work <= other.work ? workHeldBy : other.workHeldBy);
     }
 
     /** Usable GB for each core. */

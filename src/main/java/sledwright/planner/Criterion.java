@@ -38,14 +38,17 @@ public enum Criterion {
         return switch (this) {
             case OBJECTIVE -> switch (order.request().objective()) {
                 case CHEAPEST -> -price;
-                case MOST_THROUGHPUT -> THROUGHPUT.points(candidate);
+                case MOST_THROUGHPUT -> ofAll(order, figures.throughput());
                 case MOST_BANDWIDTH -> BANDWIDTH.points(candidate);
                 case MOST_MEMORY -> USABLE_MEMORY.points(candidate);
+                case MOST_WORK -> THROUGHPUT.points(candidate);
+                case MOST_CORES -> CORES.points(candidate);
                 case BEST_VALUE -> -Quantity.micro(priceLessWorth(order, figures));
             };
             // Of equal values the dearer build gives more, so no price breaks their tie.
             case PRICE -> order.request().objective() == Objective.BEST_VALUE ? 0 : -price;
-            case THROUGHPUT -> ofAll(order, figures.throughput());
+            // The work of a workload stands for the throughput; without one they are the same.
+            case THROUGHPUT -> ofAll(order, figures.work());
             case BANDWIDTH -> ofAll(order, figures.bandwidthGbs());
             case USABLE_MEMORY -> ofAll(order, figures.usableGb());
             case LOAD -> -ofAll(order, figures.loadW());
@@ -55,8 +58,7 @@ public enum Criterion {
 
     /** The price of all machines less what their figures beyond the required ones are worth, minor units. */
     static double priceLessWorth(Order order, Figures figures) {
-        return Quantity.rounded(order.price().total() - SurplusWorth.of(order.request(), figures.cores(), figures.usableGb(),
-                figures.bandwidthGbs(), figures.throughput()));
+        return Quantity.rounded(order.price().total() - SurplusWorth.of(order.request(), figures));
     }
 
     private static long ofAll(Order order, double figure) {

@@ -36,22 +36,22 @@ final class Trades {
         return switch (criterion) {
             case OBJECTIVE -> objective();
             case PRICE -> price();
-            case THROUGHPUT -> gain(criterion, Target.THROUGHPUT, "unit",
-                    worth(least.cores(), least.memoryGb(), least.bandwidthGbs(), figures.throughput()));
+            case THROUGHPUT -> gain(criterion, least.work().isOfWorkload() ? Target.WORK : Target.THROUGHPUT, "unit",
+                    worth(least.cores(), least.memoryGb(), least.bandwidthGbs(), figures.throughput(), figures.work()));
             case BANDWIDTH -> gain(criterion, Target.BANDWIDTH, "GB/s",
-                    worth(least.cores(), least.memoryGb(), figures.bandwidthGbs(), least.throughput()));
+                    worth(least.cores(), least.memoryGb(), figures.bandwidthGbs(), least.throughput(), least.work().least()));
             case USABLE_MEMORY -> gain(criterion, Target.MEMORY_CAPACITY, "GB",
-                    worth(least.cores(), figures.usableGb(), least.bandwidthGbs(), least.throughput()));
+                    worth(least.cores(), figures.usableGb(), least.bandwidthGbs(), least.throughput(), least.work().least()));
             case LOAD -> new Trade(criterion, figures.loadW(), Sentence.of("The load of %s is %s W.",
                     machines == 1 ? "the machine" : "the heaviest machine", Numbers.plain(figures.loadW())));
             case CORES -> gain(criterion, Target.CORES, "core",
-                    worth(figures.cores(), least.memoryGb(), least.bandwidthGbs(), least.throughput()));
+                    worth(figures.cores(), least.memoryGb(), least.bandwidthGbs(), least.throughput(), least.work().least()));
         };
     }
 
     /** What all machines are worth beyond the request with those figures each, whole minor units. */
-    private long worth(int cores, double usableGb, double bandwidthGbs, double throughput) {
-        return Math.round(SurplusWorth.of(request, cores, usableGb, bandwidthGbs, throughput));
+    private long worth(int cores, double usableGb, double bandwidthGbs, double throughput, double work) {
+        return Math.round(SurplusWorth.of(request, cores, usableGb, bandwidthGbs, throughput, work));
     }
 
     private Trade objective() {
@@ -62,6 +62,8 @@ final class Trades {
             case MOST_THROUGHPUT -> most(Target.THROUGHPUT);
             case MOST_BANDWIDTH -> most(Target.BANDWIDTH);
             case MOST_MEMORY -> most(Target.MEMORY_CAPACITY);
+            case MOST_WORK -> most(Target.WORK);
+            case MOST_CORES -> most(Target.CORES);
             case BEST_VALUE -> priceLessWorth();
         };
     }

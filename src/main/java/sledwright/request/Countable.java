@@ -85,6 +85,8 @@ final class Countable {
             worths = fee(worth.gb(), request.worth().gb(), (double) gb * count, worths, 4 * most);
             worths = fee(worth.gbs(), request.worth().gbs(), bandwidthGbs() * count, worths, 4 * most);
             worths = fee(worth.throughput(), request.worth().throughput(), throughput() * count, worths, 4 * most);
+            // No machine does more work than it has throughput.
+            worths = fee(worth.work(), request.worth().work(), throughput() * count, worths, 4 * most);
         }
     }
 

@@ -11,6 +11,9 @@ import sledwright.domain.House;
 import sledwright.domain.Licence;
 import sledwright.domain.MemoryWish;
 import sledwright.domain.Request;
+import sledwright.domain.Requirements;
+import sledwright.domain.WorkWish;
+import sledwright.domain.Workload;
 import sledwright.domain.Worth;
 import sledwright.input.Faults;
 import sledwright.input.Field;
@@ -24,10 +27,27 @@ import sledwright.input.Section.Entry;
  * @param machines where their number stands
  * @param onHand   units by sku
  * @param memory   how it is to be populated
+ * @param work     what it is to do
  */
 record Draft(Optional<NamedCatalog> catalog, Request figures, Place machines, Optional<Field> price, WorthFields worth,
         LicenceFields licence, List<Field> platforms, List<Field> forbid, List<Field> use, List<Entry> onHand,
-             EquipmentDraft equipment, MemoryFields memory) {
+             EquipmentDraft equipment, MemoryFields memory, WorkFields work) {
+
+    /**
+     * What a machine is to do.
+     *
+     * @param name    of a workload of the catalogue
+     * @param inPlace described by the request itself
+     * @param perCore whether the request says how much memory each core needs, so that the workload does not
+     */
+    record WorkFields(Optional<Field> name, Optional<Workload> inPlace, double least, boolean perCore) {
+
+        Requirements resolve(Requirements require, Resolver find) {
+            Workload workload = inPlace.or(() -> name.flatMap(find::workload)).orElse(Workload.NONE);
+            Requirements asked = require.withWork(new WorkWish(least, workload));
+            return perCore || workload.gbPerCore() == 0 ? asked : asked.withGbPerCore(workload.gbPerCore());
+        }
+    }
 
     /**
      * How memory is to be populated, as far as the request says.
@@ -42,9 +62,11 @@ record Draft(Optional<NamedCatalog> catalog, Request figures, Place machines, Op
         }
     }
 
-    record WorthFields(Optional<Field> core, Optional<Field> gb, Optional<Field> gbs, Optional<Field> throughput) {
+    record WorthFields(Optional<Field> core, Optional<Field> gb, Optional<Field> gbs, Optional<Field> throughput,
+                       Optional<Field> work) {
 
-        static final WorthFields NONE = new WorthFields(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        static final WorthFields NONE = new WorthFields(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.empty());
     }
 
     record LicenceFields(Optional<Field> perCore, Optional<Field> perProcessor) {
@@ -75,10 +97,10 @@ record Draft(Optional<NamedCatalog> catalog, Request figures, Place machines, Op
         use.forEach(alone && asked.enclosure() == EnclosureFrom.NEW ? find::part : find::partOfMachine);
         OptionalLong most = price.map(field -> find.amount(field, RequestBounds.PRICE)).orElse(OptionalLong.empty());
         Worth worthOfOne = new Worth(worth(worth.core(), find), worth(worth.gb(), find), worth(worth.gbs(), find),
-                worth(worth.throughput(), find));
+                worth(worth.throughput(), find), worth(worth.work(), find));
         Licence software = new Licence(fee(licence.perCore(), find), fee(licence.perProcessor(), find));
         Request request = new Request(figures.name(), figures.machines(), find.skus(platforms),
-                figures.require().withPopulated(memory.resolve(find.house())),
+                work.resolve(figures.require(), find).withPopulated(memory.resolve(find.house())),
                 figures.limit().withPrice(most).withBy(figures.limit().by().map(by -> DeliverBy.of(by.day(), find.today()))),
                 figures.objective(), worthOfOne, software, figures.alternatives(), figures.step(),
                 find.skus(forbid), find.skus(use), find.onHand(onHand), asked);

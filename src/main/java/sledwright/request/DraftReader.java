@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
+import sledwright.catalog.WorkloadReader;
 import sledwright.domain.Condition;
 import sledwright.domain.DeliverBy;
 import sledwright.domain.EnclosureFrom;
@@ -19,6 +20,7 @@ import sledwright.domain.MemoryMode;
 import sledwright.domain.Objective;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
+import sledwright.domain.Workload;
 import sledwright.domain.Worth;
 import sledwright.input.Bounds;
 import sledwright.input.Faults;
@@ -28,6 +30,7 @@ import sledwright.input.Section.Entry;
 import sledwright.input.Source;
 import sledwright.request.Draft.LicenceFields;
 import sledwright.request.Draft.MemoryFields;
+import sledwright.request.Draft.WorkFields;
 import sledwright.request.Draft.WorthFields;
 
 /** Reads the keys that the kinds of request share. */
@@ -162,6 +165,7 @@ final class DraftReader {
                         Offered offered, List<Entry> extras) {
         EnclosureFrom enclosure = EquipmentDraft.enclosure(top, offered.enclosure);
         Optional<Section> require = top.section("require");
+        WorkFields work = work(require);
         EquipmentDraft equipment = require.map(section -> EquipmentDraft.required(section, extras, enclosure))
                 .orElse(new EquipmentDraft(List.of(), List.of(), extras, enclosure));
         Optional<Section> limit = top.section("limit");
@@ -177,7 +181,14 @@ final class DraftReader {
         LicenceFields licence = top.section("licence").map(DraftReader::licence).orElse(LicenceFields.NONE);
         return new Draft(noPrice.isPresent() ? Optional.empty()
                 : NamedCatalog.read(top, source), figures, top.place("machines"), price, worth, licence,
-                platforms, forbid, use, noPrice.isPresent() ? List.of() : top.entries("on_hand"), equipment, memory);
+                platforms, forbid, use, noPrice.isPresent() ? List.of() : top.entries("on_hand"), equipment, memory, work);
+    }
+
+    private WorkFields work(Optional<Section> require) {
+        Optional<Workload> inPlace = top.sectionIfAny("workload").map(section -> WorkloadReader.read(section, ""));
+        return new WorkFields(inPlace.isPresent() ? Optional.empty() : top.field("workload"), inPlace,
+                require.flatMap(section -> section.numberIfAny("work", RequestBounds.THROUGHPUT)).orElse(0.0),
+                require.filter(section -> section.has("gb_per_core")).isPresent());
     }
 
     private Requirements require(Section section) {
@@ -225,7 +236,8 @@ final class DraftReader {
     }
 
     private static WorthFields worth(Section section) {
-        WorthFields worth = new WorthFields(section.field("core"), section.field("gb"), section.field("gbs"), section.field("throughput"));
+        WorthFields worth = new WorthFields(section.field("core"), section.field("gb"), section.field("gbs"), section.field("throughput"),
+                section.field("work"));
         section.finish();
         return worth;
     }

@@ -25,6 +25,7 @@ import sledwright.domain.Part;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.domain.Supply;
+import sledwright.domain.Workload;
 import sledwright.input.Bounds;
 import sledwright.input.Faults;
 import sledwright.input.Field;
@@ -51,6 +52,16 @@ final class Resolver {
 
     House house() {
         return catalog.house();
+    }
+
+    /** The shop's workload of that name. */
+    Optional<Workload> workload(Field field) {
+        Workload found = catalog.workloads().get(field.text());
+        if (found == null) {
+            field.fault("is no workload of the catalogue; it has " + (catalog.workloads().isEmpty() ? "none"
+                    : String.join(", ", catalog.workloads().keySet())), faults);
+        }
+        return Optional.ofNullable(found);
     }
 
     Optional<Part> part(Field field) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,6 +16,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -118,7 +120,8 @@ class FormatsDocumentTest {
 
     /** Adds the path of every key; those whose value is a section or a list of sections only where the document has a row for them. */
     private static void collect(JsonNode node, String path, Set<String> leaves, Map<String, Row> rows) {
-        JsonNode sections = node.path("items").has("properties") ? node.path("items") : node;
+        JsonNode sections = Stream.of(node.path("items"), node.path("additionalProperties"), onlySection(node.path("oneOf")))
+                .filter(child -> child.has("properties")).findFirst().orElse(node);
         if (!path.isEmpty() && (!sections.has("properties") || rows.containsKey(path))) {
             leaves.add(path);
             range(node, path, rows.get(path));
@@ -132,6 +135,12 @@ class FormatsDocumentTest {
                 assertThat(rows.get(key).needed()).as(key).isEqualTo(required.contains(entry.getKey()) ? "yes" : "no");
             }
         });
+    }
+
+    /** The one of several shapes that has keys, where the others have none. */
+    private static JsonNode onlySection(JsonNode shapes) {
+        List<JsonNode> sections = StreamSupport.stream(shapes.spliterator(), false).filter(shape -> shape.has("properties")).toList();
+        return sections.size() == 1 ? sections.get(0) : MissingNode.getInstance();
     }
 
     private static void range(JsonNode node, String path, Row row) {

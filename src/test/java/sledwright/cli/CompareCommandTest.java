@@ -139,7 +139,7 @@ class CompareCommandTest {
         assertThat(Run.of("compare", FILE, "--over", "total").err()).contains("--over total needs to know about energy");
         assertThat(Run.of("compare", FILE, "--platform", "LAPWING-R9").err()).contains("--platform LAPWING-R9 is no platform of the catalogue, did you mean LAPWING-R");
         assertThat(Run.of("compare", FILE, "--platform", "TERN-R2").err()).contains("--platform TERN-R2 is none that the request allows: FIRECREST-T1,");
-        assertThat(Run.of("compare", FILE, "--figure", "speed").err()).contains("'speed' must be one of throughput, cores, bandwidth, memory, load");
+        assertThat(Run.of("compare", FILE, "--figure", "speed").err()).contains("'speed' must be one of throughput, work, cores, bandwidth, memory, load");
         assertThat(Run.of("compare", FILE, "--together", "-1").err()).contains("--together -1.0 must be a share from 0 to 10");
         assertThat(Run.of("compare", FILE, "--format", "pdf").err()).contains("--format pdf is not written by this command");
         Run years = Run.of("compare", FILE, "--years", "many");

@@ -62,13 +62,13 @@ class RankingTest {
     void whatEachObjectiveMakesOfABuild() {
         Frame frame = Pieces.frame(TEN);
         MemoryPoint point = Pieces.point(500, 64, 16, 64, 4, 20, 0);
-        assertThat(ranking(Objective.CHEAPEST).aim(frame, point, 1500, 76.8)).isEqualTo(1500);
-        assertThat(withEnergy().aim(frame, point, 1500, 76.8)).isEqualTo(1500 + 10_512);
-        assertThat(ranking(Objective.MOST_THROUGHPUT).aim(frame, point, 1500, 76.8)).isEqualTo(-200);
-        assertThat(ranking(Objective.MOST_BANDWIDTH).aim(frame, point, 1500, 76.8)).isEqualTo(-76.8);
-        assertThat(ranking(Objective.MOST_MEMORY).aim(frame, point, 1500, 76.8)).isEqualTo(-64);
+        assertThat(ranking(Objective.CHEAPEST).aim(frame, point, 1500, 76.8, 200)).isEqualTo(1500);
+        assertThat(withEnergy().aim(frame, point, 1500, 76.8, 200)).isEqualTo(1500 + 10_512);
+        assertThat(ranking(Objective.MOST_THROUGHPUT).aim(frame, point, 1500, 76.8, 200)).isEqualTo(-200);
+        assertThat(ranking(Objective.MOST_BANDWIDTH).aim(frame, point, 1500, 76.8, 200)).isEqualTo(-76.8);
+        assertThat(ranking(Objective.MOST_MEMORY).aim(frame, point, 1500, 76.8, 200)).isEqualTo(-64);
         // 10 cores at 3, 54 GB beyond the 10 asked for at 2, 71.8 GB/s at 1, throughput 200 at a half.
-        assertThat(ranking(Objective.BEST_VALUE).aim(frame, point, 1500, 76.8)).isEqualTo(1500 - 30 - 108 - 71.8 - 100, SAME);
+        assertThat(ranking(Objective.BEST_VALUE).aim(frame, point, 1500, 76.8, 200)).isEqualTo(1500 - 30 - 108 - 71.8 - 100, SAME);
     }
 
     @Test
@@ -92,7 +92,7 @@ class RankingTest {
         assertThat(ranking(Objective.BEST_VALUE).reported(-20)).isEqualTo(-20);
         assertThat(ranking(Objective.MOST_MEMORY).reported(-64)).isEqualTo(64);
         assertThat(List.of(Objective.values())).filteredOn(objective -> ranking(objective).isPriceNext())
-                .containsExactlyInAnyOrder(Objective.MOST_THROUGHPUT, Objective.MOST_BANDWIDTH, Objective.MOST_MEMORY);
+                .containsExactlyInAnyOrder(Objective.MOST_THROUGHPUT, Objective.MOST_BANDWIDTH, Objective.MOST_MEMORY, Objective.MOST_WORK, Objective.MOST_CORES);
     }
 
     /** Aim, then what ties are broken by: each pair differs in one figure, all others speak for the second. */
@@ -116,19 +116,19 @@ class RankingTest {
     void whatIsHopeless() {
         Frame frame = Pieces.frame(TEN, 1000, 0, 300, 200, 100);
         Ranking cheapest = ranking(Objective.CHEAPEST);
-        assertThat(cheapest.isHopeless(frame, 0, 1500, build(1800, 1500, 200))).isFalse();
-        assertThat(cheapest.isHopeless(frame, 0, 1501, build(1800, 1500, 200))).isTrue();
+        assertThat(cheapest.isHopeless(frame, 0, 1500, 200, build(1800, 1500, 200))).isFalse();
+        assertThat(cheapest.isHopeless(frame, 0, 1501, 200, build(1800, 1500, 200))).isTrue();
         Ranking throughput = ranking(Objective.MOST_THROUGHPUT);
-        assertThat(throughput.isHopeless(frame, 0, 1501, build(-200, 1500, 200))).isTrue();
-        assertThat(throughput.isHopeless(frame, 0, 1500, build(-200, 1500, 200))).isFalse();
-        assertThat(throughput.isHopeless(frame, 0, 1501, build(-199, 1500, 199))).isFalse();
+        assertThat(throughput.isHopeless(frame, 0, 1501, 200, build(-200, 1500, 200))).isTrue();
+        assertThat(throughput.isHopeless(frame, 0, 1500, 200, build(-200, 1500, 200))).isFalse();
+        assertThat(throughput.isHopeless(frame, 0, 1501, 200, build(-199, 1500, 199))).isFalse();
         for (Objective objective : List.of(Objective.MOST_BANDWIDTH, Objective.MOST_MEMORY)) {
-            assertThat(ranking(objective).isHopeless(frame, -50, 1500, build(-50, 1, 200))).isFalse();
-            assertThat(ranking(objective).isHopeless(frame, -49.9, 1500, build(-50, 1, 200))).isTrue();
+            assertThat(ranking(objective).isHopeless(frame, -50, 1500, 200, build(-50, 1, 200))).isFalse();
+            assertThat(ranking(objective).isHopeless(frame, -49.9, 1500, 200, build(-50, 1, 200))).isTrue();
         }
         Ranking value = ranking(Objective.BEST_VALUE);
-        assertThat(value.isHopeless(frame, 100.00005, 1500, build(100, 1, 200))).isFalse();
-        assertThat(value.isHopeless(frame, 100.00015, 1500, build(100, 1, 200))).isTrue();
+        assertThat(value.isHopeless(frame, 100.00005, 1500, 200, build(100, 1, 200))).isFalse();
+        assertThat(value.isHopeless(frame, 100.00015, 1500, 200, build(100, 1, 200))).isTrue();
     }
 
     @Test

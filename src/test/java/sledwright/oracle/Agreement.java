@@ -195,7 +195,8 @@ final class Agreement {
         for (Build build : order.machines()) {
             Candidate one = Candidate.of(order.price().total(), NaiveFigures.of(build, order.request(), order.catalog().throughputFactors()), "");
             worst = worst == null ? one : new Candidate(one.price(), Math.min(one.throughput(), worst.throughput()), Math.min(one.cores(), worst.cores()),
-                    Math.min(one.bandwidth(), worst.bandwidth()), Math.min(one.usable(), worst.usable()), Math.max(one.load(), worst.load()), "");
+                    Math.min(one.bandwidth(), worst.bandwidth()), Math.min(one.usable(), worst.usable()), Math.max(one.load(), worst.load()),
+                    Math.min(one.work(), worst.work()), "");
         }
         return worst;
     }

@@ -158,7 +158,8 @@ final class BruteForce {
             if (whole != null) {
                 NaiveFigures figures = new NaiveFigures(fitted, cores, processor.baseGhz(), processor.allCoreGhz(),
                         NaiveFigures.rounded(population.usableGb()), mts, NaiveFigures.rounded(bandwidth), NaiveFigures.rounded(throughput),
-                        whole.loadW, population.spareSlots());
+                        whole.loadW, population.spareSlots(),
+                        NaiveFigures.rounded(NaiveFigures.work(request.require().work().workload(), throughput, cores, bandwidth)));
                 String words = "%s %s %dx%s %s %s".formatted(platform.sku(), kit.sku(), fitted, processor.sku(),
                         supply == null ? "-" : supply.count() + "x" + supply.sku(), population.what() + " " + whole.what);
                 add(fixed + population.price() + machine * request.machines() + whole.price, figures, words);

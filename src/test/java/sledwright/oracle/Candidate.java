@@ -12,12 +12,12 @@ import sledwright.domain.Worth;
  *
  * @param what words for a person; no part of the comparison
  */
-record Candidate(long price, long throughput, int cores, long bandwidth, long usable, long load, String what) {
+record Candidate(long price, long throughput, int cores, long bandwidth, long usable, long load, long work, String what) {
 
     static Candidate of(long price, NaiveFigures figures, String what) {
         return new Candidate(price, NaiveFigures.millionths(figures.throughput()), figures.cores(),
                 NaiveFigures.millionths(figures.bandwidthGbs()), NaiveFigures.millionths(figures.usableGb()),
-                NaiveFigures.millionths(figures.loadW()), what);
+                NaiveFigures.millionths(figures.loadW()), NaiveFigures.millionths(figures.work()), what);
     }
 
     /** Price less the worth of everything beyond the required figures over all machines, in millionths of a minor unit. */
@@ -26,7 +26,7 @@ record Candidate(long price, long throughput, int cores, long bandwidth, long us
         Worth worth = request.worth();
         double one = worth.core() * beyond(cores, require.cores()) + worth.gb() * beyond(usable / 1e6, require.memoryGb())
                 + worth.gbs() * beyond(bandwidth / 1e6, require.bandwidthGbs())
-                + worth.throughput() * beyond(throughput / 1e6, require.throughput());
+                + worth.throughput() * beyond(throughput / 1e6, require.throughput()) + worth.work() * beyond(work / 1e6, require.work().least());
         return NaiveFigures.millionths(price - request.machines() * one);
     }
 
@@ -36,7 +36,7 @@ record Candidate(long price, long throughput, int cores, long bandwidth, long us
 
     /** Best first. */
     static Comparator<Candidate> order(Request request) {
-        Comparator<Candidate> rest = Comparator.comparingLong((Candidate c) -> -c.throughput).thenComparingLong(c -> -c.bandwidth)
+        Comparator<Candidate> rest = Comparator.comparingLong((Candidate c) -> -c.work).thenComparingLong(c -> -c.bandwidth)
                 .thenComparingLong(c -> -c.usable).thenComparingLong(c -> c.load).thenComparingInt(c -> -c.cores);
         Comparator<Candidate> price = Comparator.comparingLong(Candidate::price);
         Comparator<Candidate> aim = switch (request.objective()) {
@@ -44,6 +44,8 @@ record Candidate(long price, long throughput, int cores, long bandwidth, long us
             case MOST_THROUGHPUT -> Comparator.comparingLong((Candidate c) -> -c.throughput).thenComparing(price);
             case MOST_BANDWIDTH -> Comparator.comparingLong((Candidate c) -> -c.bandwidth).thenComparing(price);
             case MOST_MEMORY -> Comparator.comparingLong((Candidate c) -> -c.usable).thenComparing(price);
+            case MOST_WORK -> Comparator.comparingLong((Candidate c) -> -c.work).thenComparing(price);
+            case MOST_CORES -> Comparator.comparingInt((Candidate c) -> -c.cores).thenComparing(price);
             case BEST_VALUE -> Comparator.comparingLong((Candidate c) -> c.value(request));
         };
         return aim.thenComparing(rest);
@@ -56,6 +58,8 @@ record Candidate(long price, long throughput, int cores, long bandwidth, long us
             case MOST_THROUGHPUT -> throughput / 1e6;
             case MOST_BANDWIDTH -> bandwidth / 1e6;
             case MOST_MEMORY -> usable / 1e6;
+            case MOST_WORK -> work / 1e6;
+            case MOST_CORES -> cores;
             case BEST_VALUE -> value(request) / 1e6;
         };
     }
@@ -75,7 +79,7 @@ record Candidate(long price, long throughput, int cores, long bandwidth, long us
 
     /** Whether some figure is better than the other's by a share of the other's, and strictly. */
     boolean beats(Candidate other, double step) {
-        return more(throughput, other.throughput, step) || more(cores * 1_000_000L, other.cores * 1_000_000L, step)
+        return more(work, other.work, step) || more(cores * 1_000_000L, other.cores * 1_000_000L, step)
                 || more(bandwidth, other.bandwidth, step) || more(usable, other.usable, step)
                 || load < other.load && load <= other.load * (1 - step) + 0.5;
     }
@@ -86,7 +90,7 @@ record Candidate(long price, long throughput, int cores, long bandwidth, long us
 
     /** Price and figures without the words, for comparing and for messages. */
     String figures() {
-        return "price %d, throughput %s, cores %d, bandwidth %s, usable %s, load %s".formatted(price, throughput / 1e6, cores,
-                bandwidth / 1e6, usable / 1e6, load / 1e6);
+        return "price %d, throughput %s, cores %d, bandwidth %s, usable %s, load %s, work %s".formatted(price, throughput / 1e6, cores,
+                bandwidth / 1e6, usable / 1e6, load / 1e6, work / 1e6);
     }
 }

@@ -17,10 +17,11 @@ import sledwright.domain.Processor;
 import sledwright.domain.Request;
 import sledwright.domain.Slot;
 import sledwright.domain.Supply;
+import sledwright.domain.Workload;
 
 /** The figures of one machine, computed the long way from the text of the rules. */
 record NaiveFigures(int processors, int cores, double baseGhz, double allCoreGhz, double usableGb, int mts,
-                    double bandwidthGbs, double throughput, double loadW, int spareSlots) {
+                    double bandwidthGbs, double throughput, double loadW, int spareSlots, double work) {
 
     static NaiveFigures of(Build build, Request request, Map<String, Double> factors) {
         MemoryModule[][][] memory = SlotView.memory(build);
@@ -65,7 +66,19 @@ record NaiveFigures(int processors, int cores, double baseGhz, double allCoreGhz
             usable += usableGb(build.platform().memory(), request.require().mode(), socket);
         }
         return new NaiveFigures(build.processors().size(), cores, none ? 0 : base, none ? 0 : allCore, rounded(usable), mts,
-                rounded(bandwidth), rounded(throughput), rounded(loadW), spareSlots(build));
+                rounded(bandwidth), rounded(throughput), rounded(loadW), spareSlots(build),
+                rounded(work(request.require().work().workload(), throughput, cores, bandwidth)));
+    }
+
+    /** Amdahl's law and the roofline, as the text has them. */
+    static double work(Workload workload, double throughput, int cores, double bandwidthGbs) {
+        if (cores == 0) {
+            return 0;
+        }
+        double p = workload.parallel();
+        double speedUp = 1 / ((1 - p) + p / cores);
+        double ofCores = throughput * speedUp / cores;
+        return workload.gbPerUnit() == 0 ? ofCores : Math.min(ofCores, bandwidthGbs / workload.gbPerUnit());
     }
 
     double gbPerCore() {

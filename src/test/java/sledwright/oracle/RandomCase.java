@@ -11,6 +11,10 @@ import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import sledwright.domain.Assortment;
 import sledwright.domain.Catalog;
+import sledwright.domain.Worth;
+import sledwright.domain.Workload;
+import sledwright.domain.WorkWish;
+import sledwright.domain.Objective;
 import sledwright.domain.Labour;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryModule;
@@ -37,10 +41,29 @@ record RandomCase(long seed, Catalog catalog, Request request) {
         RandomParts parts = new RandomParts(random, new SplittableRandom(~seed), size, machines);
         Catalog catalog = catalog(parts.labour(), parts.factors(), parts.platforms(), parts.processors(), parts.modules(), parts.lots());
         Request request = new RandomRequest(random, size, catalog).request(machines);
-        return RandomEdges.of(new RandomCase(seed, catalog, populated(request, new SplittableRandom(-seed))), size);
+        return RandomEdges.of(new RandomCase(seed, catalog, working(populated(request, new SplittableRandom(-seed)), size, new SplittableRandom(7 * seed + 5))), size);
     }
 
     /** One request in six wants its memory populated in some way. */
+    /** A workload of a third of the cases that can be listed; what it asks for is often what some machine does exactly. */
+    private static Request working(Request request, Size size, SplittableRandom random) {
+        if (size != Size.LISTABLE || random.nextInt(3) > 0) {
+            return request;
+        }
+        double parallel = random.nextInt(3) == 0 ? 1 : random.nextInt(4) == 0 ? 0 : 1 - 1.0 / (4 << random.nextInt(6));
+        double traffic = random.nextInt(4) == 0 ? 0 : (1 + random.nextInt(40)) / 8.0;
+        Workload workload = new Workload(random.nextBoolean() ? "run" : "", parallel, traffic, 0);
+        double least = random.nextInt(3) > 0 ? 0 : random.nextBoolean() ? 1 + random.nextInt(20)
+                : 17.064 * (1 + random.nextInt(2)) / Math.max(traffic, 1);
+        Worth worth = request.worth();
+        double each = random.nextInt(3) == 0 ? random.nextInt(5) * 130.0 : 0;
+        Objective objective = random.nextInt(3) == 0 ? Objective.MOST_WORK : random.nextInt(6) == 0 ? Objective.BEST_VALUE : request.objective();
+        return new Request(request.name(), request.machines(), request.platforms(),
+                request.require().withWork(new WorkWish(least, workload)), request.limit(), objective,
+                new Worth(worth.core(), worth.gb(), worth.gbs(), worth.throughput(), each), request.licence(), request.alternatives(),
+                request.step(), request.forbid(), request.use(), request.onHand(), request.equipment());
+    }
+
     private static Request populated(Request from, SplittableRandom random) {
         MemoryWish wish = new MemoryWish(random.nextInt(6) == 0, random.nextInt(6) == 0);
         return random.nextInt(2) == 0 ? from : from.withRequire(from.require().withPopulated(wish));

@@ -402,6 +402,7 @@ final class Reading {
         target(broken, "memory-capacity", figures.usableGb(), require.memoryGb());
         target(broken, "bandwidth", figures.bandwidthGbs(), require.bandwidthGbs());
         target(broken, "throughput", figures.throughput(), require.throughput());
+        target(broken, "work", figures.work(), require.work().least());
         target(broken, "memory-per-core", figures.gbPerCore(), require.gbPerCore());
         target(broken, "bandwidth-per-core", figures.gbsPerCore(), require.gbsPerCore());
         target(broken, "spare-slots", figures.spareSlots(), require.spareSlots());

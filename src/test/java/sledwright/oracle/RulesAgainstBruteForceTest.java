@@ -87,7 +87,7 @@ class RulesAgainstBruteForceTest {
             Figures figures = Figures.of(build, maker.request(), that.catalog().throughputFactors());
             NaiveFigures naive = NaiveFigures.of(build, maker.request(), that.catalog().throughputFactors());
             assertThat(new NaiveFigures(figures.processors(), figures.cores(), figures.baseGhz(), figures.allCoreGhz(), figures.usableGb(),
-                    figures.speed().mts(), figures.bandwidthGbs(), figures.throughput(), figures.loadW(), figures.spareSlots()))
+                    figures.speed().mts(), figures.bandwidthGbs(), figures.throughput(), figures.loadW(), figures.spareSlots(), figures.work()))
                     .as(where).isEqualTo(naive);
             OptionalDouble wall = build.supply().map(supply -> NaiveFigures.wallW(naive.loadW(), supply, maker.request().limit())).orElse(OptionalDouble.empty());
             assertThat(figures.wallW().isPresent()).as(where).isEqualTo(wall.isPresent());

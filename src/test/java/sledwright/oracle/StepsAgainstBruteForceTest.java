@@ -25,6 +25,7 @@ import sledwright.domain.Objective;
 import sledwright.domain.PartKind;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
+import sledwright.domain.WorkWish;
 import sledwright.domain.VolumeWish;
 import sledwright.explain.Explainer;
 import sledwright.explain.steps.Steps.Curve;
@@ -228,7 +229,8 @@ class StepsAgainstBruteForceTest {
                 key.equals("require.all_core_ghz") ? least : r.allCoreGhz(),
                 key.equals("require.gb_per_core") ? least : r.gbPerCore(),
                 key.equals("require.gbs_per_core") ? least : r.gbsPerCore(),
-                key.equals("require.spare_slots") ? (int) least : r.spareSlots(), r.mode(), r.populated());
+                key.equals("require.spare_slots") ? (int) least : r.spareSlots(), r.mode(), r.populated(),
+                new WorkWish(key.equals("require.work") ? least : r.work().least(), r.work().workload()));
     }
 
     private static void check(Asked asked, PriceRange part) {

@@ -114,14 +114,17 @@ class CriterionTest {
     private static List<Comparator<Candidate>> order(Request request) {
         Comparator<Candidate> price = comparing(candidate -> candidate.order().price().total());
         Comparator<Candidate> throughput = most(Figures::throughput);
+        Comparator<Candidate> work = most(Figures::work);
         Comparator<Candidate> bandwidth = most(Figures::bandwidthGbs);
         Comparator<Candidate> usable = most(Figures::usableGb);
-        List<Comparator<Candidate>> ties = List.of(throughput, bandwidth, usable, most(Figures::loadW).reversed(), most(Figures::cores));
+        List<Comparator<Candidate>> ties = List.of(work, bandwidth, usable, most(Figures::loadW).reversed(), most(Figures::cores));
         List<Comparator<Candidate>> first = switch (request.objective()) {
             case CHEAPEST -> List.of(price);
             case MOST_THROUGHPUT -> List.of(throughput, price);
             case MOST_BANDWIDTH -> List.of(bandwidth, price);
             case MOST_MEMORY -> List.of(usable, price);
+            case MOST_WORK -> List.of(work, price);
+            case MOST_CORES -> List.of(most(Figures::cores), price);
             case BEST_VALUE -> List.of(comparing(candidate -> priceLessWorth(candidate, request)));
         };
         return Stream.concat(first.stream(), ties.stream()).toList();
@@ -138,7 +141,8 @@ class CriterionTest {
         BigDecimal ofOne = worth(figures.cores(), least.cores(), worth.core())
                 .add(worth(figures.usableGb(), least.memoryGb(), worth.gb()))
                 .add(worth(figures.bandwidthGbs(), least.bandwidthGbs(), worth.gbs()))
-                .add(worth(figures.throughput(), least.throughput(), worth.throughput()));
+                .add(worth(figures.throughput(), least.throughput(), worth.throughput()))
+                .add(worth(figures.work(), least.work().least(), worth.work()));
         return BigDecimal.valueOf(candidate.order().price().total()).subtract(ofOne.multiply(BigDecimal.valueOf(request.machines())));
     }
 

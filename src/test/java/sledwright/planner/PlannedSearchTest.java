@@ -84,8 +84,10 @@ class PlannedSearchTest {
             case MOST_THROUGHPUT -> worst.throughput();
             case MOST_BANDWIDTH -> worst.bandwidthGbs();
             case MOST_MEMORY -> worst.usableGb();
+            case MOST_WORK -> worst.work();
+            case MOST_CORES -> worst.cores();
             case BEST_VALUE -> order.price().total()
-                    - SurplusWorth.of(request, worst.cores(), worst.usableGb(), worst.bandwidthGbs(), worst.throughput());
+                    - SurplusWorth.of(request, worst);
         };
     }
 

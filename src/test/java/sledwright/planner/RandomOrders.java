@@ -56,6 +56,8 @@ import sledwright.domain.Requirements;
 import sledwright.domain.Slot;
 import sledwright.domain.Supply;
 import sledwright.domain.VolumeWish;
+import sledwright.domain.WorkWish;
+import sledwright.domain.Workload;
 import sledwright.domain.Worth;
 import sledwright.samples.Equipped;
 import sledwright.samples.FitoutSketch;
@@ -123,7 +125,7 @@ final class RandomOrders {
     Request request() {
         Request plain = Request.named("random");
         Objective objective = pick(List.of(Objective.values()));
-        Worth worth = new Worth(50 * random.nextInt(3), random.nextInt(5) * 0.3, random.nextInt(5) * 1.7, random.nextInt(3));
+        Worth worth = new Worth(50 * random.nextInt(3), random.nextInt(5) * 0.3, random.nextInt(5) * 1.7, random.nextInt(3), random.nextInt(3));
         Licence licence = new Licence(random.nextInt(2) * 100, random.nextInt(2) * 100);
         return new Request(plain.name(), 1 + random.nextInt(3), random.nextInt(4) == 0 ? Set.of("SLED") : Set.of(), requirements(),
                 limits(), objective, worth, licence, plain.alternatives(), plain.step(), random.nextInt(4) == 0 ? Set.of("R16", "FRAME") : Set.of(),
@@ -138,7 +140,8 @@ final class RandomOrders {
         return asked.processors(random.nextInt(3)).cores(random.nextInt(3) * 10).memoryGb(random.nextInt(3) * 64)
                 .bandwidthGbs(random.nextInt(3) * 60).throughput(random.nextInt(3) * 200).baseGhz(random.nextInt(2) * 2.3)
                 .allCoreGhz(random.nextInt(2) * 2.7).gbPerCore(random.nextInt(3) * 4).gbsPerCore(random.nextInt(3) * 4)
-                .spareSlots(random.nextInt(2) * 12).mode(pick(List.of(MemoryMode.values()))).make();
+                .spareSlots(random.nextInt(2) * 12).mode(pick(List.of(MemoryMode.values()))).make()
+                .withWork(new WorkWish(random.nextInt(3) * 150, random.nextBoolean() ? Workload.NONE : new Workload("run", 0.99, 0.4, 0)));
     }
 
     private Limits limits() {

@@ -12,6 +12,7 @@ import static sledwright.samples.Samples.require;
 import sledwright.domain.CoolingKit;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Requirements;
+import sledwright.domain.Workload;
 import sledwright.rules.target.PowerLimit;
 import sledwright.rules.target.ProcessorCount;
 import sledwright.samples.MachineSketch;
@@ -69,6 +70,22 @@ class TargetRulesTest extends RuleGroup {
                 .says("", "The memory bandwidth is 96 GB/s; the request asks for 97 GB/s.")
                 .innocent("153.6 GB/s where 153.6 are asked for", asked(require().bandwidthGbs(153.6)))
                 .innocent("96 GB/s of the unbalanced population", unbalanced(96));
+    }
+
+    /** A tenth runs on one core: 400 / (20 x 0.1 + 0.9) = 137.931; at 2 GB a unit the 153.6 GB/s feed 76.8. */
+    @ForRule("work")
+    Examples work() {
+        Workload serial = new Workload("serial", 0.9, 0, 0);
+        Workload hungry = new Workload("hungry", 0.9, 2, 0);
+        return offender("137.931 where 138 is asked for", asked(require().work(138, serial)))
+                .says("", "The work is 137.93; the request asks for 138.")
+                .andOffender("76.8 that memory feeds where 77 is asked for", asked(require().work(77, hungry)))
+                .says("", "The work is 76.8; the request asks for 77.")
+                .andOffender("400 of throughput where 401 is asked for of nothing in particular", asked(require().work(401, Workload.NONE)))
+                .says("", "The work is 400; the request asks for 401.")
+                .innocent("137.931034 where that is asked for", asked(require().work(137.931034, serial)))
+                .innocent("76.8 where 76.8 is asked for", asked(require().work(76.8, hungry)))
+                .innocent("400 of throughput", asked(require().work(400, Workload.NONE)));
     }
 
     @ForRule("throughput")

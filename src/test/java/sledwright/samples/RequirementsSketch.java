@@ -3,6 +3,8 @@ package sledwright.samples;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.MemoryWish;
 import sledwright.domain.Requirements;
+import sledwright.domain.WorkWish;
+import sledwright.domain.Workload;
 
 /** The least figures of a machine in the making. */
 public final class RequirementsSketch {
@@ -19,6 +21,7 @@ public final class RequirementsSketch {
     private int spareSlots;
     private MemoryMode mode = MemoryMode.INDEPENDENT;
     private MemoryWish populated = MemoryWish.NONE;
+    private WorkWish work = WorkWish.NONE;
 
     public RequirementsSketch processors(int exactly) {
         processors = exactly;
@@ -75,6 +78,11 @@ public final class RequirementsSketch {
         return this;
     }
 
+    public RequirementsSketch work(double least, Workload workload) {
+        work = new WorkWish(least, workload);
+        return this;
+    }
+
     public RequirementsSketch balanced() {
         populated = populated.withBalanced(true);
         return this;
@@ -87,6 +95,6 @@ public final class RequirementsSketch {
 
     public Requirements make() {
         return new Requirements(processors, cores, memoryGb, bandwidthGbs, throughput, baseGhz, allCoreGhz, gbPerCore,
-                gbsPerCore, spareSlots, mode, populated);
+                gbsPerCore, spareSlots, mode, populated, work);
     }
 }

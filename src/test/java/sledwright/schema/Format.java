@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.stream.Stream;
@@ -14,6 +15,7 @@ import sledwright.catalog.CatalogTable;
 import sledwright.catalog.FormatReaders;
 import sledwright.catalog.intake.MappingReader;
 import sledwright.domain.Catalog;
+import sledwright.domain.Workload;
 import sledwright.input.Faults;
 import sledwright.input.Source;
 import sledwright.request.Kind;
@@ -78,7 +80,7 @@ enum Format {
     }
 
     private static Catalog shop() {
-        return CatalogReader.read(Folders.SHOP);
+        return CatalogReader.read(Folders.SHOP).withWorkloads(Map.of("web-serving", new Workload("web-serving", 0.995, 0.04, 2)));
     }
 
     /** An example is named after its table; one that suits every table is read for offers. */

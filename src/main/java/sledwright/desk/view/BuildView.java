@@ -11,6 +11,7 @@ import sledwright.domain.Request;
 import sledwright.domain.Supply;
 import sledwright.metrics.Figures;
 import sledwright.metrics.PowerDraw;
+import sledwright.metrics.WorkDone;
 import sledwright.rules.Order;
 
 /**
@@ -62,6 +63,11 @@ public record BuildView(Optional<BigDecimal> price, String platform, String plat
                 build.processors().size(), Optional.of(build.cooling().sku()), build.supply().map(Supply::sku),
                 build.supply().map(Supply::count).orElse(0), List.of(MachineView.of(machines, build, request, catalog.throughputFactors())),
                 picks.stream().mapToInt(pick -> pick.lot().leadDays()).max().orElse(0), lines);
+    }
+
+    /** Whether its work is something else than its throughput. */
+    public boolean doesWork() {
+        return figures().workHeldBy() != WorkDone.Held.NOTHING || figures().work() != figures().throughput();
     }
 
     /** The heaviest machine. */

@@ -34,7 +34,6 @@ import sledwright.domain.Objective;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
 import sledwright.explain.Explanation;
-import sledwright.metrics.Figures;
 import sledwright.metrics.OrderPrice;
 import sledwright.metrics.Quantity;
 import sledwright.metrics.SurplusWorth;
@@ -110,9 +109,7 @@ final class OrderViews {
             if (line.line().request().objective() == Objective.BEST_VALUE) {
                 Request one = line.line().request().withMachines(1);
                 for (Fill fill : line.fills()) {
-                    Figures figures = fill.figures();
-                    worth += fill.machines() * SurplusWorth.of(one, figures.cores(), figures.usableGb(), figures.bandwidthGbs(),
-                            figures.throughput());
+                    worth += fill.machines() * SurplusWorth.of(one, fill.figures());
                 }
             }
         }

@@ -94,7 +94,7 @@ public record QuoteView(String request, int machines, Objective objective, Strin
         if (order.request().objective() != Objective.BEST_VALUE) {
             return Optional.empty();
         }
-        double worth = SurplusWorth.of(order.request(), figures.cores(), figures.usableGb(), figures.bandwidthGbs(), figures.throughput());
+        double worth = SurplusWorth.of(order.request(), figures);
         return figure(order.price().total() - worth, Objective.BEST_VALUE, order.catalog());
     }
 

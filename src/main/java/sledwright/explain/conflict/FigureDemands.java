@@ -24,7 +24,8 @@ public final class FigureDemands {
     private static final String NUMBER_OF = "number of ";
 
     private static final Map<Target, Objective> OBJECTIVES = Map.of(Target.MEMORY_CAPACITY, Objective.MOST_MEMORY,
-            Target.BANDWIDTH, Objective.MOST_BANDWIDTH, Target.THROUGHPUT, Objective.MOST_THROUGHPUT);
+            Target.BANDWIDTH, Objective.MOST_BANDWIDTH, Target.THROUGHPUT, Objective.MOST_THROUGHPUT, Target.WORK, Objective.MOST_WORK,
+            Target.CORES, Objective.MOST_CORES);
 
     private FigureDemands() {
     }

@@ -26,11 +26,12 @@ record Standing(Objective objective, double aim, long price) {
         long price = order.price().total();
         return new Standing(request.objective(), switch (request.objective()) {
             case CHEAPEST -> price;
-            case BEST_VALUE -> price - SurplusWorth.of(request, figures.cores(), figures.usableGb(), figures.bandwidthGbs(),
-                    figures.throughput());
+            case BEST_VALUE -> price - SurplusWorth.of(request, figures);
             case MOST_THROUGHPUT -> -figures.throughput();
             case MOST_BANDWIDTH -> -figures.bandwidthGbs();
             case MOST_MEMORY -> -figures.usableGb();
+            case MOST_WORK -> -figures.work();
+            case MOST_CORES -> -figures.cores();
         }, price);
     }
 

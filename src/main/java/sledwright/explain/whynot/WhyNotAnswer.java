@@ -163,6 +163,8 @@ public final class WhyNotAnswer {
             case MOST_THROUGHPUT -> figure("throughput", "", with, money);
             case MOST_BANDWIDTH -> figure("bandwidth", " GB/s", with, money);
             case MOST_MEMORY -> figure("usable memory", " GB", with, money);
+            case MOST_WORK -> figure("work", "", with, money);
+            case MOST_CORES -> figure("number of cores", "", with, money);
         };
     }
 

@@ -54,6 +54,11 @@ public final class MemoryPoints {
         return cheapestFirst.stream().mapToLong(point -> ORDERS * BYTES_OF_REFERENCE + point.bytes()).sum();
     }
 
+    /** The same as {@link #bandwidthGbs} before it is rounded. */
+    public double unroundedGbs(MemoryPoint point, int speedMts) {
+        return Bandwidth.unroundedGbs(sockets, speedMts, point.socketGb(), point.fullestGb());
+    }
+
     /** GB/s of the machine at a speed. */
     public double bandwidthGbs(MemoryPoint point, int speedMts) {
         return Bandwidth.ofMachineGbs(sockets, speedMts, point.socketGb(), point.fullestGb());

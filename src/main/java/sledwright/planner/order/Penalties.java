@@ -109,7 +109,9 @@ final class Penalties {
     private static double worth(Extremes most, Request request) {
         Worth worth = request.worth();
         return request.objective() != Objective.BEST_VALUE ? 0
-                : worth.core() * most.cores + worth.gb() * most.gb + worth.gbs() * most.gbs + worth.throughput() * most.throughput;
+                : worth.core() * most.cores + worth.gb() * most.gb + worth.gbs() * most.gbs 
+                        // No machine does more work than it has throughput.
+                        + (worth.throughput() + worth.work()) * most.throughput;
     }
 
     private Extremes extremes(Platform platform, int pool) {

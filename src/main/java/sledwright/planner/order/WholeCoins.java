@@ -39,8 +39,8 @@ final class WholeCoins {
                 // Other modes may leave a fraction of a GB.
                 && (worth.gb() == 0 || require.mode() == MemoryMode.INDEPENDENT && WHOLE.test(worth.gb())
                         && WHOLE.test(worth.gb() * require.memoryGb()))
-                // Bandwidth comes in fractions of all kinds.
-                && worth.gbs() == 0
+                // Bandwidth and work come in fractions of all kinds.
+                && worth.gbs() == 0 && worth.work() == 0
                 && (worth.throughput() == 0 || WHOLE.test(worth.throughput() * require.throughput())
                         && throughputs.stream().allMatch(throughput -> WHOLE.test(worth.throughput() * throughput)));
     }

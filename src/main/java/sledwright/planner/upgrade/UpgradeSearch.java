@@ -158,6 +158,8 @@ final class UpgradeSearch implements Exact {
             case MOST_THROUGHPUT -> order.figures().throughput();
             case MOST_BANDWIDTH -> order.figures().bandwidthGbs();
             case MOST_MEMORY -> order.figures().usableGb();
+            case MOST_WORK -> order.figures().work();
+            case MOST_CORES -> order.figures().cores();
         };
     }
 }

@@ -18,6 +18,7 @@ import sledwright.domain.Fitout;
 import sledwright.domain.Housed;
 import sledwright.domain.Volume;
 import sledwright.metrics.Figures;
+import sledwright.metrics.WorkDone;
 import sledwright.rules.Violation;
 import sledwright.words.Numbers;
 
@@ -92,6 +93,8 @@ public final class JsonParts {
         place("memory_mts", figures.speed().mts(), each, machine -> machine.speed().mts());
         place("speed_set_by", figures.speed().mts(), each, machine -> machine.speed().mts());
         place("bandwidth_gbs", figures.bandwidthGbs(), each, Figures::bandwidthGbs);
+        place("work", figures.work(), each, Figures::work);
+        place("work_held_by", figures.work(), each, Figures::work);
         place("load_w", figures.loadW(), each, Figures::loadW);
         place("wall_w", figures.wallW().orElse(NOT_KNOWN), each, machine -> machine.wallW().orElse(NOT_KNOWN));
         out.writeEndObject();
@@ -107,6 +110,8 @@ public final class JsonParts {
         out.writeNumberField("memory_mts", figures.speed().mts());
         out.writeStringField("speed_set_by", figures.speed().setBy().label());
         out.writeNumberField("bandwidth_gbs", Numbers.decimal(figures.bandwidthGbs()));
+        out.writeNumberField("work", Numbers.decimal(figures.work()));
+        string("work_held_by", Optional.of(figures.workHeldBy()).filter(held -> held != WorkDone.Held.NOTHING).map(WorkDone.Held::label));
     }
 
     private void watts(Figures figures) throws IOException {

@@ -30,6 +30,7 @@ public final class ChartPiece {
     private static String key(Axis axis) {
         return switch (axis) {
             case THROUGHPUT -> "require.throughput";
+            case WORK -> "require.work";
             case CORES -> "require.cores";
             case BANDWIDTH -> "require.bandwidth_gbs";
             case MEMORY -> "require.memory_gb";

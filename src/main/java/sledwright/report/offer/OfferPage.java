@@ -123,6 +123,8 @@ public final class OfferPage {
             case MOST_THROUGHPUT -> "has the most throughput";
             case MOST_BANDWIDTH -> "has the most memory bandwidth";
             case MOST_MEMORY -> "has the most usable memory";
+            case MOST_WORK -> "does the most work";
+            case MOST_CORES -> "has the most cores";
             case BEST_VALUE -> "has the lowest price less what you said that further cores, memory and speed are worth to you";
         }, options);
     }

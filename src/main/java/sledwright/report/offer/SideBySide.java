@@ -152,6 +152,9 @@ final class SideBySide {
         addWhereAsked(Target.BANDWIDTH_PER_CORE);
         addOf("Throughput", asked(Target.THROUGHPUT), build -> (build.figures().throughputEstimated() ? "about " : "")
                 + words.figure(build.figures().throughput()));
+        if (offer.request().require().work().isOfWorkload()) {
+            addTarget(Target.WORK);
+        }
         addWhereAsked(Target.SPARE_SLOTS);
         Limits limit = offer.request().limit();
         addOf("Load", limit.powerW().isPresent() ? "at most " + watts(limit.powerW().getAsDouble()) : "",

@@ -16,6 +16,8 @@ public final class QuoteStatus {
                 case MOST_THROUGHPUT -> "no valid build has more throughput";
                 case MOST_BANDWIDTH -> "no valid build has more memory bandwidth";
                 case MOST_MEMORY -> "no valid build has more usable memory";
+                case MOST_WORK -> "no valid build does more work";
+                case MOST_CORES -> "no valid build has more cores";
                 case BEST_VALUE -> "no valid build has a lower price less worth";
             };
             case BEST_FOUND -> bestFound(view);

@@ -70,6 +70,8 @@ public final class QuoteText {
                     case MOST_THROUGHPUT -> "throughput of the best: " + best;
                     case MOST_BANDWIDTH -> "memory bandwidth of the best: " + best + " GB/s";
                     case MOST_MEMORY -> "usable memory of the best: " + best + " GB";
+                    case MOST_WORK -> "work of the best: " + best;
+                    case MOST_CORES -> "cores of the best: " + best;
                     default -> "price less worth of the best: " + best + " " + view.currency();
                 }));
     }
@@ -93,6 +95,9 @@ public final class QuoteText {
                 Column.of("cores", Fit.RIGHT, build -> String.valueOf(build.figures().cores()))));
         if (view.alternatives().stream().anyMatch(alternative -> !allUsable(alternative.build()))) {
             figures.add(Column.of("usable GB", Fit.RIGHT, build -> Numbers.plain(build.figures().usableGb())));
+        }
+        if (view.alternatives().stream().anyMatch(alternative -> alternative.build().doesWork())) {
+            figures.add(Column.of("work", Fit.RIGHT, build -> Numbers.plain(Math.rint(build.figures().work() * 10) / 10)));
         }
         figures.addAll(List.of(
                 Column.of("MT/s", Fit.RIGHT, build -> String.valueOf(build.figures().speed().mts())),

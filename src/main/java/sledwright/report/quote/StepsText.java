@@ -66,6 +66,8 @@ final class StepsText {
             case MOST_THROUGHPUT -> "throughput";
             case MOST_BANDWIDTH -> "GB/s";
             case MOST_MEMORY -> "usable GB";
+            case MOST_WORK -> "work";
+            case MOST_CORES -> "cores";
         };
     }
 

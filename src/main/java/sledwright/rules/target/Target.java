@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import sledwright.domain.Requirements;
+import sledwright.domain.WorkWish;
 import sledwright.metrics.Figures;
 import sledwright.metrics.Quantity;
 import sledwright.rules.Machine;
@@ -26,6 +27,8 @@ public final class Target extends Rule<Machine> {
             Figures::bandwidthGbs, Requirements::bandwidthGbs);
     public static final Target THROUGHPUT = new Target("throughput", "require.throughput", "throughput", "",
             Figures::throughput, Requirements::throughput);
+    public static final Target WORK = new Target("work", "require.work", "work", "",
+            Figures::work, require -> require.work().least());
     public static final Target MEMORY_PER_CORE = new Target("memory-per-core", "require.gb_per_core", "usable memory per core", " GB",
             Figures::gbPerCore, Requirements::gbPerCore);
     public static final Target BANDWIDTH_PER_CORE = new Target("bandwidth-per-core", "require.gbs_per_core", "bandwidth per core", " GB/s",
@@ -35,7 +38,7 @@ public final class Target extends Rule<Machine> {
 
     /** All targets of this form. */
     public static final List<Target> ALL = List.of(CORES, BASE_CLOCK, ALL_CORE_CLOCK, MEMORY_CAPACITY, BANDWIDTH,
-            THROUGHPUT, MEMORY_PER_CORE, BANDWIDTH_PER_CORE, SPARE_SLOTS);
+            THROUGHPUT, WORK, MEMORY_PER_CORE, BANDWIDTH_PER_CORE, SPARE_SLOTS);
 
     private static final double MILLIONTH = 1e-6;
 
@@ -96,7 +99,8 @@ public final class Target extends Rule<Machine> {
         return new Requirements(require.processors(), (int) asked.applyAsDouble(CORES), asked.applyAsDouble(MEMORY_CAPACITY),
                 asked.applyAsDouble(BANDWIDTH), asked.applyAsDouble(THROUGHPUT), asked.applyAsDouble(BASE_CLOCK),
                 asked.applyAsDouble(ALL_CORE_CLOCK), asked.applyAsDouble(MEMORY_PER_CORE), asked.applyAsDouble(BANDWIDTH_PER_CORE),
-                (int) asked.applyAsDouble(SPARE_SLOTS), require.mode(), require.populated());
+                (int) asked.applyAsDouble(SPARE_SLOTS), require.mode(), require.populated(),
+                new WorkWish(asked.applyAsDouble(WORK), require.work().workload()));
     }
 
     /** Whether a figure of this target's kind reaches the request's. */

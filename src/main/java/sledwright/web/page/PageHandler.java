@@ -15,6 +15,7 @@ import sledwright.desk.CompareQuestion;
 import sledwright.desk.QuoteQuestion;
 import sledwright.desk.Reply;
 import sledwright.desk.Terms;
+import sledwright.desk.view.CompareAnswer;
 import sledwright.desk.view.QuoteAnswer;
 import sledwright.input.Source;
 import sledwright.report.ask.AnswerPiece;
@@ -33,6 +34,8 @@ import sledwright.web.work.Visit;
 
 /** The page and its pieces. */
 public final class PageHandler extends AnsweringHandler {
+
+    private static final String THROUGHPUT = "throughput";
 
     private static final String HTML = "text/html; charset=utf-8";
     private static final Duration TIME = Duration.ofSeconds(15);
@@ -108,9 +111,14 @@ public final class PageHandler extends AnsweringHandler {
     }
 
     private static String chart(Source source, Fields query, ShopState shop, Terms terms) {
-        List<String> figure = query.getValuesOrEmpty("figure");
-        CompareQuestion asked = new CompareQuestion(List.of(), figure.isEmpty() ? List.of("throughput") : figure.subList(0, 1),
-                List.of("price"), List.of(), false, CompareQuestion.plain().together());
-        return ChartPiece.of(DeskReplies.of(shop.desk().compare(source, asked, terms)).view(), shop.catalog());
+        String figure = query.getValuesOrEmpty("figure").stream().findFirst().orElse(THROUGHPUT);
+        Reply<CompareAnswer> reply = shop.desk().compare(source, curve(figure), terms);
+        // A request with a workload is about work.
+        boolean ofWork = figure.equals(THROUGHPUT) && reply instanceof Reply.Misasked;
+        return ChartPiece.of(DeskReplies.of(ofWork ? shop.desk().compare(source, curve("work"), terms) : reply).view(), shop.catalog());
+    }
+
+    private static CompareQuestion curve(String figure) {
+        return new CompareQuestion(List.of(), List.of(figure), List.of("price"), List.of(), false, CompareQuestion.plain().together());
     }
 }

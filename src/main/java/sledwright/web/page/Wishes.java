@@ -57,6 +57,7 @@ final class Wishes {
                         Wish.choice("objective", "Looked for", "What the best build is best in.",
                                 new Choice("cheapest", "the cheapest"), new Choice("most-throughput", "most throughput"),
                                 new Choice("most-bandwidth", "most bandwidth"), new Choice("most-memory", "most memory"),
+                                new Choice("most-work", "most work"), new Choice("most-cores", "most cores"),
                                 new Choice("best-value", "best value")),
                         Wish.figure("alternatives", "Builds shown", "", "The best and those worth a look."),
                         Wish.figure("worth.core", "One core more is worth", shop.currency().getCurrencyCode(),

@@ -256,7 +256,7 @@ public final class Pricer {
         Objective objective = free ? Objective.CHEAPEST : request.objective();
         return new Request(request.name(), machines, platforms, request.require(), limits(request.limit(), mostW), objective,
                 new Worth(worth.core() * ScaledMoney.ONE, worth.gb() * ScaledMoney.ONE, worth.gbs() * ScaledMoney.ONE,
-                        worth.throughput() * ScaledMoney.ONE),
+                        worth.throughput() * ScaledMoney.ONE, worth.work() * ScaledMoney.ONE),
                 new Licence(licence.perCore() * ScaledMoney.ONE, licence.perProcessor() * ScaledMoney.ONE), 1, request.step(),
                 request.forbid(), used, Map.of(), request.equipment().withEnclosure(EnclosureFrom.OWN));
     }
@@ -296,7 +296,7 @@ public final class Pricer {
             return 0;
         }
         Figures figures = Figures.of(build, request, market.catalog().throughputFactors());
-        return SurplusWorth.of(request, build.cores(), figures.usableGb(), figures.bandwidthGbs(), figures.throughput());
+        return SurplusWorth.of(request, figures);
     }
 
 }
