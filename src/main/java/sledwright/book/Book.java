@@ -112,7 +112,7 @@ public final class Book implements AutoCloseable {
             QuoteState to = next(now, step);
             int chosen = chosen(sql, now, step, choice);
             if (step == QuoteStep.SEND && now.validUntil().isPresent() && now.validUntil().get().isBefore(by.today())) {
-                throw new BookRefusal(Kind.STEP, "%s held until %s; revise it, which answers it anew"
+                throw new BookRefusal(Kind.STEP, "%s held until %s; revise it, which answers it again"
                         .formatted(number, now.validUntil().get()));
             }
             keep(sql, now, step, chosen, hold, catalog, by);

@@ -23,7 +23,7 @@ import sledwright.report.papers.QuotePapers;
 @Command(
         name = "copy",
         sortOptions = false,
-        description = "Answers the request of a quote anew from today's catalogue, keeps that as a new quote and prints its number.")
+        description = "Answers the request of a quote again from today's catalogue, keeps that as a new quote and prints its number.")
 final class BookCopyCommand implements Callable<Integer> {
 
     private final Terminal terminal;

@@ -24,7 +24,7 @@ import sledwright.report.papers.QuotePapers;
 @Command(
         name = "revise",
         sortOptions = false,
-        description = "Answers the request of a quote anew from today's catalogue and keeps that as its next version, which is a draft.")
+        description = "Answers the request of a quote again from today's catalogue and keeps that as its next version, which is a draft.")
 final class BookReviseCommand implements Callable<Integer> {
 
     private final Terminal terminal;

@@ -63,7 +63,7 @@ final class LabelCommand implements Callable<Integer> {
         Output output = shared.output(terminal);
         LabelAnswer answer = Replies.answer(Desk.label(new LabelQuestion(texts, files.stream().map(Source::of).toList(),
                 spds.stream().map(Source::of).toList(), skipFaulty)));
-        answer.skipped().forEach(fault -> terminal.err().println("sledwright: passed over: " + Visible.of(fault.toString())));
+        answer.skipped().forEach(fault -> terminal.err().println("sledwright: skipped: " + Visible.of(fault.toString())));
         LabelView view = answer.view();
         output.write(Renderings.of(screen -> LabelText.of(view, screen), () -> LabelJson.of(view), () -> csv(view)));
         return ExitCode.DONE;
@@ -72,7 +72,7 @@ final class LabelCommand implements Callable<Integer> {
     private String csv(LabelView view) {
         terminal.err().println("sledwright: left empty in each row: power_w, which no label states; a catalogue needs it");
         view.passedOver().forEach((from, words) -> terminal.err()
-                .printf("sledwright: passed over in %s: %s%n", from, String.join(" ", words)));
+                .printf("sledwright: ignored in %s: %s%n", from, String.join(" ", words)));
         view.gaps().forEach((sku, columns) -> terminal.err()
                 .printf("sledwright: left empty in the row of %s: %s%n", sku, String.join(", ", columns)));
         return LabelCsv.of(view);

@@ -14,7 +14,7 @@ final class Readership {
     private static final Set<Format> SHOPS = EnumSet.of(Format.TEXT, Format.JSON, Format.CSV);
 
     @Option(names = "--for", paramLabel = "READER", converter = Word.OfAudience.class,
-            description = "Write for the customer, who is told no supplier, lot, cost, margin or stock, or for the shop, which is told all."
+            description = "Write for the customer, who sees no supplier, lot, cost, margin or stock, or for the shop, which sees all."
                     + " Default: text, json and csv for the shop, every other format for the customer.")
     private Audience reader;
 

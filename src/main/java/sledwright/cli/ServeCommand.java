@@ -19,7 +19,7 @@ import sledwright.web.WebSettings;
         name = "serve",
         sortOptions = false,
         description = "Serves the page and the API until Ctrl-C. Prints 'ready' and the address as soon as questions are answered. The"
-                + " catalogue is read anew when its files change.",
+                + " catalogue is read again when its files change.",
         footer = {
             "",
             "Examples:",

@@ -74,7 +74,7 @@ final class LabelMeanings {
     private void bin(SpeedBin bin) {
         Optional<Latency> latency = bin.latency(label.mts(), label.stacked());
         String cycles = latency.map(known -> known + " cycles (CL-tRCD-tRP)")
-                .orElse("the letter alone does not tell the cycles" + (label.stacked() ? " of a stacked module" : " at this rate"));
+                .orElse("the letter alone does not determine the cycles" + (label.stacked() ? " of a stacked module" : " at this rate"));
         boolean usual = bin.usualAt(label.mts());
         String others = usual ? "" : "; unusual at %s MT/s, which has %s".formatted(label.mts(),
                 SpeedBin.of(label.generation(), Optional.of(label.mts())).stream().map(Enum::name).collect(Collectors.joining(", ")));

@@ -64,7 +64,7 @@ public record Reading(String from, ModuleLabel label, ModuleRow row, List<Meanin
                     "left empty, like logical_ranks and device_width: the label as given has no field such as 2Rx4"));
         } else if (label.type().equals(Optional.of(ModuleType.LRDIMM))) {
             unknown.add(new Unknown("logical_ranks", "as many as ranks, the safe side: a load-reduced module may show the controller "
-                    + "fewer; its data sheet tells"));
+                    + "fewer; its data sheet says"));
         }
         unknown.add(new Unknown("power_w", "left empty: no label or SPD states it; from the module's data sheet"));
         unknown.add(new Unknown("price and stock", "rows of offers.csv, under the same sku"));

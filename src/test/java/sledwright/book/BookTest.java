@@ -193,7 +193,7 @@ abstract class BookTest {
         SavedQuote quote = save("Nordmole");
         Signature late = on(quote.validUntil().orElseThrow().plusDays(1));
         assertThatThrownBy(() -> step(quote, QuoteStep.SEND, Optional.empty(), late))
-                .hasMessage("2026-0001 held until %s; revise it, which answers it anew".formatted(quote.validUntil().get()));
+                .hasMessage("2026-0001 held until %s; revise it, which answers it again".formatted(quote.validUntil().get()));
         assertThat(step(quote, QuoteStep.SEND, Optional.empty(), on(quote.validUntil().get())).state())
                 .isEqualTo(QuoteState.SENT);
     }

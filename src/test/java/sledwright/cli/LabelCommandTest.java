@@ -80,12 +80,12 @@ class LabelCommandTest {
     void whatIsPassedOverIsSaidInEveryFormat() throws IOException {
         String text = LABEL + " Yarrow Memory";
         assertThat(Run.of("label", text).out()).startsWith(text + "\nas the standard prints it: " + LABEL)
-                .contains("passed over, for it is no field of a label: YARROW MEMORY\n");
+                .contains("ignored, since it is not a field of a label: YARROW MEMORY\n");
         assertThat(new ObjectMapper().readTree(Run.of("label", text, "--format", "json").out()).at("/modules/0/passed_over").toString())
                 .isEqualTo("[\"YARROW\",\"MEMORY\"]");
         Run csv = Run.of("label", text, "--format", "csv");
         assertThat(csv.out()).isEqualTo(Run.of("label", LABEL, "--format", "csv").out());
-        assertThat(csv.err()).contains("sledwright: passed over in " + text + ": YARROW MEMORY\n");
+        assertThat(csv.err()).contains("sledwright: ignored in " + text + ": YARROW MEMORY\n");
     }
 
     @Test
@@ -117,12 +117,12 @@ class LabelCommandTest {
         Run run = Run.of("label", "--file", list.toString(), "--spd", folder.resolve("no").toString(), "--skip-faulty", "--format", "csv");
         assertThat(run.code()).isEqualTo(ExitCode.DONE);
         assertThat(run.out().lines().skip(1)).singleElement().asString().contains(LABEL);
-        assertThat(run.err()).contains("sledwright: passed over: " + list + ":1: ranks x width \"2RZ4\": ", "passed over: " + list + ":3: word \"HELLO\": ",
-                "passed over: " + folder.resolve("no") + ": there is no such file\n");
+        assertThat(run.err()).contains("sledwright: skipped: " + list + ":1: ranks x width \"2RZ4\": ", "skipped: " + list + ":3: word \"HELLO\": ",
+                "skipped: " + folder.resolve("no") + ": there is no such file\n");
         Run none = Run.of("label", "hello", "--skip-faulty");
         assertThat(none.code()).isEqualTo(ExitCode.INPUT_FAULT);
         assertThat(none.out()).isEmpty();
-        assertThat(none.err()).contains("word \"HELLO\": ").doesNotContain("passed over");
+        assertThat(none.err()).contains("word \"HELLO\": ").doesNotContain("skipped");
     }
 
     @Test

@@ -68,7 +68,7 @@ class MeaningsTest {
             generation PC4: DDR4
             voltage none: 1.2 V
             speed 2400: 2400 MT/s; 19200 MB/s in the other form
-            bin L: the letter alone does not tell the cycles of a stacked module; unusual at 2400 MT/s, which has P, R, T, U*
+            bin L: the letter alone does not determine the cycles of a stacked module; unusual at 2400 MT/s, which has P, R, T, U*
             type R: registered; its devices are stacked, so its type is 3DS
             ""","""
             PC4-3200P-U
@@ -142,7 +142,7 @@ class MeaningsTest {
             generation PC5: DDR5
             voltage none: 1.1 V*
             speed 5600: 5600 MT/s; 44800 MB/s in the other form
-            bin C: the letter alone does not tell the cycles at this rate
+            bin C: the letter alone does not determine the cycles at this rate
             type R: registered
             """);
 

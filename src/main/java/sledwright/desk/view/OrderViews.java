@@ -252,6 +252,6 @@ final class OrderViews {
         String bays = Numbers.counted(few.bays(), "bay");
         return new Cause("enclosure-bays", Optional.empty(), few.sleds() > few.bays()
                 ? "All machines together are %s; the enclosures in stock that take them have %s.".formatted(sleds, bays)
-                : "The enclosures in stock have %s for %s, but do not feed so many, or lack supplies.".formatted(bays, sleds));
+                : "The enclosures in stock have %s for %s, but do not feed that many, or lack supplies.".formatted(bays, sleds));
     }
 }

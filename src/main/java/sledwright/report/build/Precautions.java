@@ -38,7 +38,7 @@ public final class Precautions {
 
     public static final List<String> DRIVES = List.of(
             "Before drives come out, change their volume or hang on another driver, save what they hold and try whether it can be read"
-            + " back: a volume that is made anew is empty, and one driver may not read what another wrote.");
+            + " back: a volume that is made again is empty, and one driver may not read what another wrote.");
 
     private Precautions() {
     }

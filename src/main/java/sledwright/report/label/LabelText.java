@@ -32,7 +32,7 @@ public final class LabelText {
                 page.text("* from memory of the standard");
             }
             if (!reading.passedOver().isEmpty()) {
-                page.text("passed over, for it is no field of a label: " + String.join(" ", reading.passedOver()));
+                page.text("ignored, since it is not a field of a label: " + String.join(" ", reading.passedOver()));
             }
             page.heading("The row of memory.csv").table(row(reading));
             page.heading("Not known").items(reading.unknown().stream().map(one -> one.what() + ": " + one.why()).toList());

@@ -15,7 +15,7 @@ final class OpenApi {
 
     static {
         REFUSALS.put("400", "Something is wrong in the request or its address.");
-        REFUSALS.put("403", "Not for whoever asks.");
+        REFUSALS.put("403", "Not for this sender.");
         REFUSALS.put("405", "Not with that method.");
         REFUSALS.put("408", "The body did not come in full in time.");
         REFUSALS.put("409", "Overtaken by a newer question of the same line.");

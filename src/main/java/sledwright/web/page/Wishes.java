@@ -18,7 +18,7 @@ final class Wishes {
     static List<Group> of(Catalog shop) {
         return List.of(
                 new Group("What it must do", List.of(
-                        Wish.figure("require.cores", "Cores", "", "At least so many, all processors together."),
+                        Wish.figure("require.cores", "Cores", "", "The least number, all processors together."),
                         Wish.figure("require.memory_gb", "Memory", "GB", "At least so much that can be used."),
                         Wish.figure("require.bandwidth_gbs", "Memory bandwidth", "GB/s", "Peak, all processors together."),
                         Wish.figure("require.throughput", "Throughput", "", "By the figures that the shop has for each processor."),
@@ -30,7 +30,7 @@ final class Wishes {
                         Wish.figure("machines", "Machines", "", "Identical ones; the price is of all of them."),
                         Wish.of(Shape.SEVERAL, "platforms", "Platforms", "Only these. None: all that the shop sells.",
                                 shop.platforms().stream().map(one -> new Choice(one.sku(), one.sku() + ", " + one.name())).toList()),
-                        Wish.figure("require.processors", "Processors", "", "Just so many in each machine."),
+                        Wish.figure("require.processors", "Processors", "", "Exactly this number in each machine."),
                         Wish.figure("require.spare_slots", "Memory slots left", "", "Free and usable, for later."),
                         Wish.choice("require.memory_mode", "Memory mode", "What becomes of memory that fails.",
                                 new Choice("independent", "independent"), new Choice("mirrored", "mirrored"),
@@ -39,7 +39,7 @@ final class Wishes {
                         Wish.choice("require.one_module_part", "Modules of one part number", "No mix of makes.", YES, NO),
                         Wish.of(Shape.VOLUME, "require.storage", "Drives", "A volume of drives.", List.of()),
                         Wish.of(Shape.CARD, "require.cards", "Card", "A network card or a controller.", List.of()),
-                        Wish.of(Shape.UNITS, "extras", "Extra", "So many in each machine.",
+                        Wish.of(Shape.UNITS, "extras", "Extra", "Units in each machine.",
                                 shop.parts().stream().filter(part -> shop.extra(part.sku()).isPresent())
                                         .map(part -> new Choice(part.sku(), part.sku() + ", " + part.description())).toList()),
                         Wish.choice("enclosure", "Enclosure of a sled", "Whether one is bought with it.",

@@ -33,6 +33,6 @@ class ProcedureTest {
                 "Extras off", "Extras", "Cards that move", "Cards", "Drives", "Cables of drives", "Close", "First start");
         assertThat(work.handling()).containsExactly(Precautions.DRIVES.get(0), Procedure.EXTRA, Procedure.CARD, Procedure.DRIVE);
         assertThat(Precautions.DRIVES).containsExactly("Before drives come out, change their volume or hang on another driver, save what they hold and try"
-                + " whether it can be read back: a volume that is made anew is empty, and one driver may not read what another wrote.");
+                + " whether it can be read back: a volume that is made again is empty, and one driver may not read what another wrote.");
     }
 }
