@@ -186,6 +186,14 @@ class QuoteDocumentTest {
     }
 
     @Test
+    void drivesCardsAndExtrasStandBeforeTheLabour() {
+        String text = shown(html(ExitCode.DONE, "scenarios/file-server.yaml"));
+        String lines = text.substring(text.indexOf("Every option by line"));
+        assertThat(lines.indexOf("Labour, per machine")).isGreaterThan(lines.indexOf("SKH35-4000")).isGreaterThan(lines.indexOf("DB-8R6")).isGreaterThan(lines.indexOf("RAILS-2U"));
+        assertThat(text).contains("Volume files 4 \u00d7 4000 GB HDD SATA and 1 hot spare at level 6: 8000 GB usable, in bays front 1 to front 5");
+    }
+
+    @Test
     void whatAnotherOptionBuysIsSaidInTheShopsFigures() {
         assertThat(shown(html(ExitCode.DONE, DEMO))).contains("Option 2: \u20ac0.29 more", "+ 20 W less load: 171 W",
                 "Option 3: \u20ac2.56 more", "+ 8.54 GB/s more memory bandwidth: 42.66 GB/s, \u20ac0.30 for each further GB/s",

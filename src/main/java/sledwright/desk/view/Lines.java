@@ -30,7 +30,7 @@ import sledwright.rules.Order;
 /** Turns what is drawn and paid into lines whose totals add up to its price. */
 public final class Lines {
 
-    private static final int OTHERS = 6;
+    private static final int OTHERS = 9;
 
     private final Catalog catalog;
     private final ToLongFunction<Pick> unitPrice;

@@ -142,7 +142,8 @@ public final class OfferPage {
                 .formatted(SideBySide.modules(build), words.figure(build.figures().memoryGb()), usable,
                 words.figure(build.figures().speed().mts()))));
         facts.add(new Fact("Power", build.supply().map(sku -> "%s \u00d7 %s".formatted(build.supplies(), sku))
-                .orElse("from the enclosure")));
+                .orElseGet(() -> EquipmentWords.enclosures(build.heaviest().fitout()).map("from "::concat).orElse("from the enclosure"))));
+        facts.addAll(new EquipmentWords(words).facts(build.heaviest().fitout()));
         site().ifPresent(site -> facts.add(new Fact("Checked for", site)));
         facts.add(new Fact("Lead time", build.leadDays() == 0 ? "none: every part is here"
                 : "%s: the last part is here on %s".formatted(SideBySide.days(build.leadDays()),

@@ -13,6 +13,7 @@ import sledwright.domain.Condition;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Request;
+import sledwright.domain.VolumeWish;
 import sledwright.metrics.Figures;
 import sledwright.report.offer.Offer.Option;
 import sledwright.report.page.Wording;
@@ -122,12 +123,28 @@ final class SideBySide {
         addOf("Processors", request.require().processors() > 0 ? "exactly " + request.require().processors() : "",
                 build -> build.processorSku().map(sku -> build.processors() + " \u00d7 " + sku).orElse("none"));
         addOf("Memory modules", "", SideBySide::modules);
+        addEquipment();
         Limits limit = request.limit();
         add("Condition", limit.conditions().isEmpty() ? ""
                 : limit.conditions().stream().sorted().map(Condition::label).collect(Collectors.joining(" or ")),
                 option -> option.lines().stream().map(line -> line.goods().condition()).filter(condition -> !condition.isEmpty())
                 .distinct().sorted()
                         .collect(Collectors.joining(", ")));
+    }
+
+    private void addEquipment() {
+        EquipmentWords equipment = new EquipmentWords(words);
+        Request request = offer.request();
+        for (VolumeWish wish : request.equipment().volumes()) {
+            addOf(EquipmentWords.label(wish.name()), equipment.asked(wish),
+                    build -> equipment.cell(build.heaviest().fitout(), wish.name()));
+        }
+        if (options.stream().anyMatch(option -> !option.alternative().build().heaviest().fitout().cards().isEmpty())) {
+            addOf("Cards", equipment.askedCards(request), build -> EquipmentWords.cards(build.heaviest().fitout()));
+        }
+        if (options.stream().anyMatch(option -> option.alternative().build().heaviest().fitout().housed().isPresent())) {
+            addOf("Enclosures", "", build -> EquipmentWords.enclosures(build.heaviest().fitout()).orElse("\u2013"));
+        }
     }
 
     /** Such as {@code 2 x 32 GB + 4 x 8 GB}, of one machine. */
