@@ -16,7 +16,8 @@ import java.util.stream.Stream;
 /**
  * Writes an invented catalogue folder of any size, for tests and measurements that need more than the demo shop.
  *
- * <p>Scale 1 gives 8 platforms, 90 processors, 80 memory modules and 600 offer rows; every figure grows with the scale.
+ * <p>Scale 1 gives 8 platforms, 90 processors, 80 memory modules and 600 offer rows of these, 40 drives, 20 cards, five extras and 150 lots of
+ * them; every figure but the extras grows with the scale.
  * The same scale and seed give the same bytes. The figures follow the trends of the demo: second-user prices that rise
  * with cores and clock, a price per gigabyte that is least for the middle capacities, tables that slow down with more
  * modules on a channel. Like a larger shop, a larger catalogue holds more sockets and generations, but fewer
@@ -66,11 +67,13 @@ public final class CatalogGenerator {
     private static final int GIVEN_AWAY = 37;
 
     private final int scale;
+    private final long seed;
     private final Random random;
     private final Map<String, Priced> priced = new LinkedHashMap<>();
 
     private CatalogGenerator(int scale, long seed) {
         this.scale = scale;
+        this.seed = seed;
         this.random = new Random(seed);
     }
 
@@ -110,14 +113,18 @@ public final class CatalogGenerator {
         List<SampleFamily.Line> lines = SampleFamily.lines(Math.max(1, (int) Math.ceil(Math.sqrt(scale))));
         Files.writeString(dir.resolve("catalog.yaml"), head(lines));
         List<SampleFamily.Line> bare = lines.stream().filter(SampleFamily.Line::first).toList();
+        EquipmentGenerator equipment = new EquipmentGenerator(scale, seed);
         for (int i = 0; i < PLATFORMS * scale; i++) {
             PlatformWriter writer = new PlatformWriter(random, bare.get(i % bare.size()), i + 1);
-            Files.writeString(platforms.resolve(writer.sku().toLowerCase(Locale.ROOT) + ".yaml"), writer.text());
+            Files.writeString(platforms.resolve(writer.sku().toLowerCase(Locale.ROOT) + ".yaml"), writer.text() + equipment.expansion(writer.ddr(), writer.sockets()));
             writer.prices().forEach((sku, price) -> priced.putIfAbsent(sku, new Priced(sku, price, true)));
         }
         Files.writeString(dir.resolve("processors.csv"), processors(lines));
         Files.writeString(dir.resolve("memory.csv"), modules());
-        Files.writeString(dir.resolve("offers.csv"), offers());
+        Files.writeString(dir.resolve("drives.csv"), equipment.drives());
+        Files.writeString(dir.resolve("cards.csv"), equipment.cards());
+        Files.writeString(dir.resolve("extras.csv"), equipment.extras());
+        Files.writeString(dir.resolve("offers.csv"), offers() + equipment.offers());
     }
 
     private String head(List<SampleFamily.Line> lines) {

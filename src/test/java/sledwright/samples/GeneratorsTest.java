@@ -20,6 +20,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import sledwright.catalog.CatalogReader;
+import sledwright.domain.Catalog;
+import sledwright.domain.Request;
+import sledwright.generator.Search;
+import sledwright.generator.time.Deadline;
+import sledwright.input.Source;
+import sledwright.request.Job;
+import sledwright.request.RequestReader;
 
 class GeneratorsTest {
 
@@ -71,14 +79,17 @@ class GeneratorsTest {
         assertThat(files.keySet()).filteredOn(name -> name.startsWith("platforms/")).hasSize(8 * scale);
         assertThat(skus(files, "processors.csv")).hasSize(90 * scale).doesNotHaveDuplicates();
         assertThat(skus(files, "memory.csv")).hasSize(80 * scale).doesNotHaveDuplicates();
-        assertThat(skus(files, "offers.csv")).hasSize(600 * scale);
+        assertThat(skus(files, "drives.csv")).hasSize(40 * scale).doesNotHaveDuplicates();
+        assertThat(skus(files, "cards.csv")).hasSize(20 * scale).doesNotHaveDuplicates();
+        assertThat(files.get("offers.csv").lines().skip(1).filter(line -> !line.contains(",E0"))).hasSize(600 * scale);
+        assertThat(files.get("offers.csv").lines().skip(1).filter(line -> line.contains(",E0")).map(line -> line.split(",")[1]).distinct()).hasSize(150 * scale);
     }
 
     @Test
     void everyOfferIsOfAPartAndNearlyEveryPartIsOffered() throws IOException {
         Map<String, String> files = written("catalogue", 1, SEED);
         Set<String> parts = Stream.concat(
-                        Stream.of("processors.csv", "memory.csv").flatMap(file -> skus(files, file).stream()),
+                        Stream.of("processors.csv", "memory.csv", "drives.csv", "cards.csv", "extras.csv").flatMap(file -> skus(files, file).stream()),
                         files.entrySet().stream().filter(file -> file.getKey().startsWith("platforms/"))
                                 .flatMap(file -> Pattern.compile("sku: ([A-Z0-9-]+)").matcher(file.getValue()).results())
                                 .map(match -> match.group(1)))
@@ -87,6 +98,26 @@ class GeneratorsTest {
 
         assertThat(parts).containsAll(offered);
         assertThat(offered.size()).isGreaterThan(parts.size() * 9 / 10);
+    }
+
+    /** Half of the requests ask for volumes, a third for cards; most of these can be met. */
+    @Test
+    void theCatalogueIsSoundAndSellsWholeMachines() throws IOException {
+        written("catalogue", 1, SEED);
+        Catalog catalog = CatalogReader.read(dir.resolve("catalogue"));
+        Search search = new Search(catalog);
+        int built = 0;
+        int asked = 0;
+        for (long seed = 0; seed < 40; seed++) {
+            Path file = Files.writeString(dir.resolve("request.yaml"), requests("catalogue").equipped(seed));
+            Request request = ((Job.Single) RequestReader.open(Source.of(file), List.of("alternatives=1", "limit=")).resolve(catalog)).request();
+            if (!request.equipment().volumes().isEmpty() || !request.equipment().cards().isEmpty()) {
+                asked++;
+                built += search.run(request, Deadline.never()).ranked().isEmpty() ? 0 : 1;
+            }
+        }
+        assertThat(asked).isGreaterThan(20);
+        assertThat(built).isGreaterThan(asked / 3);
     }
 
     @Test

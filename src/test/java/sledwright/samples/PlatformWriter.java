@@ -61,7 +61,15 @@ final class PlatformWriter {
         return sku;
     }
 
-    /** The platform's file. */
+    String ddr() {
+        return family.ddr();
+    }
+
+    int sockets() {
+        return family.counts().get(family.counts().size() - 1);
+    }
+
+    /** The platform's file, without what it takes besides processors and memory. */
     String text() {
         return text;
     }
