@@ -51,7 +51,7 @@ public final class WebServer implements AutoCloseable {
         queue = new SearchQueue(bounds.searches(), bounds.waiting());
         Reception reception = new Reception(queue, bounds.bodyBytes(), bounds.patience(), settings.defects());
         Patience patience = new Patience(bounds.patience(), bounds.connections(),
-                new Guard(LOOPBACK, new Handler.Sequence(new PageHandler(shop::state, reception),
+                new Guard(LOOPBACK, new Handler.Sequence(new PageHandler(shop, reception),
                 new ApiHandler(() -> shop.state().desk(), reception))));
         QueuedThreadPool threads = new QueuedThreadPool(THREADS);
         threads.setName("http");

@@ -366,6 +366,20 @@ const DO = {
   why: button => about(button.dataset.sku),
   forget: button => { asked = asked.filter(sku => sku !== button.dataset.sku); ask(); },
   point: button => set(button.dataset.key, button.dataset.set),
+  board: async button => {
+    const reply = await post('/page/board?rank=' + button.dataset.rank, 'board', yaml(wishes).text);
+    const target = $('.board', button.closest('.inside'));
+    if (reply.ok) { target.replaceChildren(...parsed(await reply.text()).childNodes); } else { note(target, (await reply.json()).faults.map(fault => fault.message).join(' ')); }
+  },
+  paper: async button => {
+    const { paper, rank } = button.dataset;
+    const reply = await post(`/page/${paper}${rank ? '?rank=' + rank : ''}`, paper, yaml(wishes).text);
+    if (!reply.ok) {
+      note($('.board', button.closest('.inside')), `No paper: ${(await reply.json()).faults.map(fault => fault.message).join(' ')}.`);
+      return;
+    }
+    keep(await reply.blob(), (paper === 'sheet' ? 'bench-sheet' : 'quote') + '.pdf');
+  },
   way: button => { $$attributes(button).forEach(apply); show(); changed(true); },
 };
 
@@ -435,12 +449,15 @@ chart.addEventListener('click', event => {
 $('#undo').addEventListener('click', () => history.back());
 $('#clear').addEventListener('click', () => { wishes = new Map(); asked = []; show(); changed(true); });
 $('#save').addEventListener('click', () => {
+  keep(new Blob([yaml(wishes).text], { type: 'application/yaml' }), (wishes.get('name') || 'request').replace(/[^A-Za-z0-9 _-]/g, '') + '.yaml');
+});
+function keep(blob, name) {
   const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([yaml(wishes).text], { type: 'application/yaml' }));
-  link.download = (wishes.get('name') || 'request').replace(/[^A-Za-z0-9 _-]/g, '') + '.yaml';
+  link.href = URL.createObjectURL(blob);
+  link.download = name;
   link.click();
   URL.revokeObjectURL(link.href);
-});
+}
 $('#load').addEventListener('click', () => $('#file').click());
 $('#file').addEventListener('change', async event => {
   const [file] = event.target.files;

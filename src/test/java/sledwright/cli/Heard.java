@@ -65,7 +65,7 @@ final class Heard {
         Stream<String> description = Arrays.stream(Wire.get(server, "/api/openapi.json").body().split("\""));
         Stream<String> pieces = Stream.of("answer?why-not=H2-16", "steps", "chart?figure=cores").flatMap(piece -> Stream.of("", "\nlimit: { price: 20 }", "\nlimit: { price: 470 }", "\nmachines: 2")
                 .map(more -> Wire.post(server, "/page/" + piece, "application/yaml", "kind: quote\nrequire: { cores: 8, memory_gb: 32 }" + more).body()));
-        return Stream.of(description, Stream.of(Wire.get(server, "/").body()), pieces).flatMap(said -> said).toList();
+        return Stream.of(description, Stream.of("/", "/work", "/catalogue").map(page -> Wire.get(server, page).body()), pieces).flatMap(said -> said).toList();
     }
 
     private static String answer(String question) {

@@ -40,7 +40,7 @@ import sledwright.web.api.Inquiry;
 class ServeCommandTest {
 
     /** Options that choose a form or a place of a result, or say where the shop is, which the server knows. */
-    private static final Set<String> OF_A_TERMINAL = Set.of("format", "output", "catalog", "colour", "verbose", "help", "internal", "batch", "skip");
+    private static final Set<String> OF_A_TERMINAL = Set.of("format", "output", "catalog", "colour", "verbose", "help", "internal", "batch", "skip", "book");
 
     private static final String QUOTE = """
             kind: quote

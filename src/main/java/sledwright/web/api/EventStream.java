@@ -15,9 +15,9 @@ import sledwright.words.Numbers;
  * An answer that is sent as it comes, as server-sent events (WHATWG HTML, section 9.2): {@code progress}, and one {@code answer}. Whoever
  * works on it never waits for whoever reads: while an event is still on its way, further progress is not sent.
  */
-final class EventStream {
+public final class EventStream {
 
-    static final String TYPE = "text/event-stream";
+    public static final String TYPE = "text/event-stream";
 
     private static final long BETWEEN_NANOS = Duration.ofMillis(100).toNanos();
 
@@ -29,13 +29,13 @@ final class EventStream {
     private long nextAt = System.nanoTime();
 
     /** @param gone is run when nobody reads any more */
-    EventStream(Response response, Callback callback, Runnable gone) {
+    public EventStream(Response response, Callback callback, Runnable gone) {
         this.response = response;
         this.callback = callback;
         this.gone = gone;
     }
 
-    synchronized void progress(Progress now) {
+    public synchronized void progress(Progress now) {
         if (writing || last != null || System.nanoTime() < nextAt) {
             return;
         }
@@ -45,7 +45,7 @@ final class EventStream {
     }
 
     /** Sends the answer when what is on its way has arrived. */
-    synchronized void answer(String json) {
+    public synchronized void answer(String json) {
         last = event("answer", json);
         if (!writing) {
             write(true, last, callback);

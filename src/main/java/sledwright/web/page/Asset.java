@@ -21,7 +21,7 @@ record Asset(String type, byte[] bytes) {
     private static final String CHARTS = "/* charts */";
 
     private static final Map<String, String> TYPES = Map.of("ask.js", "text/javascript; charset=utf-8",
-            "request.js", "text/javascript; charset=utf-8", "icon.svg", "image/svg+xml");
+            "request.js", "text/javascript; charset=utf-8", "work.js", "text/javascript; charset=utf-8", "icon.svg", "image/svg+xml");
 
     /** Address -> file. */
     static Map<String, Asset> all() {

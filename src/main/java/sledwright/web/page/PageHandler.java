@@ -2,6 +2,7 @@ package sledwright.web.page;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -11,6 +12,7 @@ import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 import org.eclipse.jetty.util.Fields;
+import sledwright.desk.CatalogDesk;
 import sledwright.desk.CompareQuestion;
 import sledwright.desk.QuoteQuestion;
 import sledwright.desk.Reply;
@@ -20,40 +22,67 @@ import sledwright.desk.view.QuoteAnswer;
 import sledwright.input.Source;
 import sledwright.report.ask.AnswerPiece;
 import sledwright.report.ask.StepsPiece;
+import sledwright.report.catalog.CatalogText;
 import sledwright.report.compare.ChartPiece;
 import sledwright.report.page.Pages;
+import sledwright.report.text.Screen;
 import sledwright.web.api.DeskReplies;
+import sledwright.web.api.EventStream;
 import sledwright.web.api.RequestBody;
 import sledwright.web.http.AccessLine;
 import sledwright.web.http.AnsweringHandler;
 import sledwright.web.http.RefusedException;
 import sledwright.web.http.Responses;
+import sledwright.web.shop.LiveCatalog;
 import sledwright.web.shop.ShopState;
 import sledwright.web.work.Reception;
 import sledwright.web.work.Visit;
 
-/** The page and its pieces. */
+/** The pages and their pieces. */
 public final class PageHandler extends AnsweringHandler {
 
     private static final String THROUGHPUT = "throughput";
 
     private static final String HTML = "text/html; charset=utf-8";
+    private static final String PDF = "application/pdf";
     private static final Duration TIME = Duration.ofSeconds(15);
+    private static final Duration LONG = Duration.ofMinutes(3);
+    private static final String WORK = "/page/work";
 
-    /** Makes a piece of the page from a request. */
-    private interface Piece {
-        String of(Source source, Fields query, ShopState shop, Terms terms);
+    /** Makes a piece of a page, or a paper, from a request. */
+    private interface Maker {
+        byte[] make(Source source, Fields query, ShopState shop, Terms terms);
+
+        static Maker of(Piece piece) {
+            return (source, query, shop, terms) -> piece.make(source, query, shop, terms).getBytes(StandardCharsets.UTF_8);
+        }
     }
 
-    private final Supplier<ShopState> shop;
+    /** A piece that is a text. */
+    private interface Piece {
+        String make(Source source, Fields query, ShopState shop, Terms terms);
+    }
+
+    /** @param type media type of what is made */
+    private record Made(String type, Maker maker) {
+    }
+
+    private final LiveCatalog catalog;
     private final Reception reception;
     private final Map<String, Asset> assets = Asset.all();
-    private final Map<String, Piece> pieces = Map.of("/page/answer", PageHandler::answer, "/page/steps", PageHandler::steps,
-            "/page/chart", PageHandler::chart);
+    private final Map<String, Supplier<String>> pages = Map.of("/", this::askPage, "/work", () -> Pages.filled("work.ftlh", head("work")));
+    private final Map<String, Made> pieces = Map.of(
+            "/page/answer", new Made(HTML, Maker.of(PageHandler::answer)),
+            "/page/steps", new Made(HTML, Maker.of(PageHandler::steps)),
+            "/page/chart", new Made(HTML, Maker.of(PageHandler::chart)),
+            "/page/board", new Made(HTML, Maker.of(BenchPapers::board)),
+            "/page/offer", new Made(PDF, BenchPapers::offer),
+            "/page/sheet", new Made(PDF, BenchPapers::sheet),
+            "/page/load", new Made(Responses.JSON, Maker.of((source, query, shop, terms) -> Loaded.json(source))));
 
-    /** @param shop as it stands at the moment */
-    public PageHandler(Supplier<ShopState> shop, Reception reception) {
-        this.shop = shop;
+    /** @param catalog as it stands at the moment */
+    public PageHandler(LiveCatalog catalog, Reception reception) {
+        this.catalog = catalog;
         this.reception = reception;
     }
 
@@ -62,40 +91,78 @@ public final class PageHandler extends AnsweringHandler {
         String path = Request.getPathInContext(request);
         boolean reads = HttpMethod.GET.is(request.getMethod()) || HttpMethod.HEAD.is(request.getMethod());
         boolean asks = HttpMethod.POST.is(request.getMethod());
-        if (reads && path.equals("/")) {
+        if (reads && pages.containsKey(path)) {
+            whole(new Asset(HTML, pages.get(path).get().getBytes(StandardCharsets.UTF_8)), path, request, response, callback);
+        } else if (reads && assets.containsKey(path)) {
+            whole(assets.get(path), path, request, response, callback);
+        } else if (reads && path.equals("/catalogue")) {
             AccessLine.name(request, path);
-            Responses.bytes(200, HTML, page().getBytes(StandardCharsets.UTF_8), request, response, callback);
-            return true;
-        }
-        if (reads && assets.containsKey(path)) {
-            AccessLine.name(request, path);
-            Responses.bytes(200, assets.get(path).type(), assets.get(path).bytes(), request, response, callback);
-            return true;
-        }
-        boolean loads = path.equals("/page/load");
-        if (asks && (loads || pieces.containsKey(path))) {
-            AccessLine.name(request, path);
-            Fields query = query(request);
-            String type = request.getHeaders().get(HttpHeader.CONTENT_TYPE);
             reception.serve(request, response, callback, false, (body, visit) -> {
-                Source source = RequestBody.of(type, body);
-                String made = loads ? Loaded.json(source) : pieces.get(path).of(source, query, shop.get(), terms(visit));
-                visit.finish(() -> Responses.bytes(200, loads ? Responses.JSON : HTML, made.getBytes(StandardCharsets.UTF_8), request,
-                        response, callback));
+                byte[] page = cataloguePage().getBytes(StandardCharsets.UTF_8);
+                visit.finish(() -> Responses.bytes(200, HTML, page, request, response, callback));
             });
-            return true;
+        } else if (asks && pieces.containsKey(path)) {
+            piece(path, request, response, callback);
+        } else if (asks && path.equals(WORK)) {
+            work(request, response, callback);
+        } else {
+            return false;
         }
-        return false;
+        return true;
     }
 
-    private static Terms terms(Visit visit) {
-        return Terms.within(TIME).until(visit::isOver);
+    private static void whole(Asset asset, String path, Request request, Response response, Callback callback) {
+        AccessLine.name(request, path);
+        Responses.bytes(200, asset.type(), asset.bytes(), request, response, callback);
     }
 
-    private String page() {
-        ShopState now = shop.get();
-        return Pages.filled("ask.ftlh", Map.of("shop", now.catalog().name(), "groups", Wishes.of(now.catalog()), "parts",
-                now.catalog().parts(), "faults", now.faults().stream().map(Object::toString).toList()));
+    private void piece(String path, Request request, Response response, Callback callback) {
+        AccessLine.name(request, path);
+        Fields query = query(request);
+        Made made = pieces.get(path);
+        String type = request.getHeaders().get(HttpHeader.CONTENT_TYPE);
+        reception.serve(request, response, callback, false, (body, visit) -> {
+            byte[] bytes = made.maker().make(RequestBody.of(type, body), query, catalog.state(), terms(TIME, visit));
+            visit.finish(() -> Responses.bytes(200, made.type(), bytes, request, response, callback));
+        });
+    }
+
+    private void work(Request request, Response response, Callback callback) {
+        AccessLine.name(request, WORK);
+        String type = request.getHeaders().get(HttpHeader.CONTENT_TYPE);
+        reception.serve(request, response, callback, true, (body, visit) -> {
+            EventStream stream = new EventStream(response, callback, visit::end);
+            Terms terms = terms(LONG, visit).heardBy(stream::progress);
+            String answer = FileWork.answer(catalog.state().desk(), RequestBody.of(type, body), terms);
+            visit.finish(() -> stream.answer(answer));
+        });
+    }
+
+    private static Terms terms(Duration time, Visit visit) {
+        return Terms.within(time).until(visit::isOver);
+    }
+
+    /** What stands above every page. */
+    private Map<String, Object> head(String here) {
+        ShopState now = catalog.state();
+        return Map.of("shop", now.catalog().name(), "here", here, "faults", now.faults().stream().map(Object::toString).toList());
+    }
+
+    private String askPage() {
+        Map<String, Object> model = new HashMap<>(head("ask"));
+        model.put("groups", Wishes.of(catalog.state().catalog()));
+        model.put("parts", catalog.state().catalog().parts());
+        return Pages.filled("ask.ftlh", model);
+    }
+
+    private String cataloguePage() {
+        Map<String, Object> model = new HashMap<>(head("catalogue"));
+        try {
+            model.put("text", CatalogText.of(DeskReplies.of(CatalogDesk.check(catalog.folder())), Screen.PLAIN));
+        } catch (RefusedException faulty) {
+            model.put("text", "");
+        }
+        return Pages.filled("catalogue.ftlh", model);
     }
 
     private static String answer(Source source, Fields query, ShopState shop, Terms terms) {

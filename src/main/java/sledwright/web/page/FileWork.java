@@ -1,0 +1,54 @@
+package sledwright.web.page;
+
+import java.util.List;
+import sledwright.desk.CheckQuestion;
+import sledwright.desk.Desk;
+import sledwright.desk.OrderQuestion;
+import sledwright.desk.QuoteQuestion;
+import sledwright.desk.Reply;
+import sledwright.desk.RestockQuestion;
+import sledwright.desk.Terms;
+import sledwright.desk.UpgradeQuestion;
+import sledwright.input.Faults;
+import sledwright.input.Source;
+import sledwright.input.Value;
+import sledwright.input.YamlReader;
+import sledwright.report.check.CheckText;
+import sledwright.report.order.OrderText;
+import sledwright.report.quote.QuoteText;
+import sledwright.report.restock.RestockText;
+import sledwright.report.text.Json;
+import sledwright.report.text.Screen;
+import sledwright.report.upgrade.UpgradeText;
+import sledwright.web.api.DeskReplies;
+
+/** Answers whatever kind of request somebody brings, as the text that the commands print. */
+final class FileWork {
+
+    private FileWork() {
+    }
+
+    /** @return JSON whose {@code text} is the answer */
+    static String answer(Desk desk, Source source, Terms terms) {
+        String text = DeskReplies.of(text(desk, source, terms));
+        return Json.document(out -> out.writeStringField("text", text));
+    }
+
+    private static Reply<String> text(Desk desk, Source source, Terms terms) {
+        List<String> none = List.of();
+        return switch (kind(source)) {
+            case "order" -> desk.order(source, new OrderQuestion(none), terms).map(view -> OrderText.of(view, Screen.PLAIN));
+            case "restock" -> desk.restock(source, new RestockQuestion(none, true), terms).map(view -> RestockText.of(view, Screen.PLAIN));
+            case "upgrade" -> desk.upgrade(source, new UpgradeQuestion(none), terms).map(view -> UpgradeText.of(view, Screen.PLAIN));
+            case "build" -> desk.check(source, new CheckQuestion(none)).map(view -> CheckText.of(view, Screen.PLAIN));
+            default -> desk.quote(source, new QuoteQuestion(none, none, true), terms)
+                    .map(answer -> QuoteText.of(answer.view(), Screen.PLAIN));
+        };
+    }
+
+    /** What the request calls itself; whatever is wrong with it is said by who reads it in full. */
+    private static String kind(Source source) {
+        return YamlReader.read(source, new Faults()).map(group -> group.values().get("kind"))
+                .filter(Value.Scalar.class::isInstance).map(kind -> ((Value.Scalar) kind).text()).orElse("");
+    }
+}

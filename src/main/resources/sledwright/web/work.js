@@ -1,0 +1,87 @@
+// A request as a file: answered as it comes, and stopped at any time.
+const $ = selector => document.querySelector(selector);
+let running = null;
+
+function headers() { return { 'Content-Type': 'application/yaml' }; }
+
+function busy(on) {
+  $('#stop').disabled = !on;
+  $('#go').disabled = on;
+  $('#answer').toggleAttribute('aria-busy', on);
+}
+
+function faults(found) {
+  $('#fault').textContent = found.map(fault => `${fault.line ? 'line ' + fault.line + ': ' : ''}${fault.message}`).join('\n');
+  const line = found.find(fault => fault.line);
+  if (line) {
+    const lines = $('#text').value.split('\n');
+    const from = lines.slice(0, line.line - 1).join('\n').length + (line.line > 1 ? 1 : 0);
+    $('#text').focus();
+    $('#text').setSelectionRange(from, from + lines[line.line - 1].length);
+  }
+}
+
+function told(data) {
+  if (data.doing) { return data.doing; }
+  if (data.missing) { return `${data.missing} missing so far`; }
+  const gap = data.gap === null ? '' : `, at most ${Math.round(data.gap * 10000) / 100} % too dear`;
+  return `${Math.round(data.seconds)} s: ${data.price === null ? 'nothing yet' : data.price}${data.bound === null ? '' : ', not below ' + data.bound}${gap}`;
+}
+
+function take(event) {
+  const name = /^event: (.*)$/m.exec(event);
+  if (!name) { return; }
+  const data = JSON.parse(event.split('\n').filter(line => line.startsWith('data: ')).map(line => line.slice(6)).join('\n'));
+  if (name[1] === 'progress') { $('#progress').textContent = told(data); return; }
+  $('#result').textContent = data.text;
+  $('#progress').textContent = 'Done.';
+}
+
+async function answer() {
+  busy(true);
+  $('#fault').textContent = '';
+  $('#progress').textContent = 'Working on it.';
+  running = crypto.randomUUID();
+  try {
+    const reply = await fetch('/page/work', { method: 'POST', headers: { ...headers(), 'Sledwright-Line': running }, body: $('#text').value });
+    if (!reply.ok) {
+      $('#progress').textContent = '';
+      faults((await reply.json()).faults);
+      return;
+    }
+    const reader = reply.body.pipeThrough(new TextDecoderStream()).getReader();
+    let rest = '';
+    for (;;) {
+      const { done, value } = await reader.read();
+      if (done) { break; }
+      const events = (rest + value).split('\n\n');
+      rest = events.pop();
+      events.forEach(take);
+    }
+  } catch (gone) {
+    $('#progress').textContent = 'The server does not answer. Is it still running?';
+  } finally {
+    busy(false);
+  }
+}
+
+$('#bring').addEventListener('submit', event => { event.preventDefault(); answer(); });
+// A newer question of the same line ends the one that is being worked on, which then gives the best found.
+$('#stop').addEventListener('click', () => fetch('/page/load', { method: 'POST', headers: { ...headers(), 'Sledwright-Line': running }, body: 'kind: quote' }));
+$('#open').addEventListener('click', () => $('#file').click());
+$('#file').addEventListener('change', async event => {
+  const [file] = event.target.files;
+  if (file) { $('#text').value = await file.text(); }
+  event.target.value = '';
+});
+$('#sheet').addEventListener('click', async () => {
+  $('#fault').textContent = '';
+  const reply = await fetch('/page/sheet', { method: 'POST', headers: headers(), body: $('#text').value });
+  if (!reply.ok) { faults((await reply.json()).faults); return; }
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(await reply.blob());
+  link.download = 'bench-sheet.pdf';
+  link.click();
+  URL.revokeObjectURL(link.href);
+});
+$('[data-to]').addEventListener('click', () => $('#answer').focus());

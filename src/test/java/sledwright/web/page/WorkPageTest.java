@@ -1,0 +1,91 @@
+package sledwright.web.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.concurrent.CopyOnWriteArrayList;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+import sledwright.browser.Browser;
+import sledwright.browser.HtmlValidity;
+import sledwright.browser.InBrowser;
+import sledwright.samples.Folders;
+import sledwright.web.Servers;
+import sledwright.web.WebServer;
+import sledwright.web.Wire;
+
+/** Files of every kind, papers, and the catalogue. */
+class WorkPageTest {
+
+    private static final URI SERVER = Servers.small().address();
+    private static final String YAML = "application/yaml";
+    private static final String QUOTE = "kind: quote\nrequire: { cores: 8, memory_gb: 32 }\n";
+
+    @Test
+    @InBrowser
+    void anOrderIsAnsweredAndAFaultIsShownInItsLine(Browser browser) {
+        browser.visit(SERVER + "work").click("#go").until("document.querySelector('#progress').textContent === 'Done.'");
+        assertThat(browser.ask("return document.querySelector('#result').textContent").toString()).contains("front", "back", "Parts to pick");
+        assertThat(browser.barriers()).isEmpty();
+        browser.type("#text", "kind: order\nlines:\n  a: { machines: none }\n").click("#go").until("document.querySelector('#fault').textContent.startsWith('line 3: ')");
+        assertThat(browser.ask("const text = document.querySelector('#text'); return text.value.slice(text.selectionStart, text.selectionEnd)")).isEqualTo("  a: { machines: none }");
+        browser.screen(Browser.PHONE, true);
+        assertThat(browser.sidewaysScroll()).isZero();
+        assertThat(browser.barriers()).isEmpty();
+        assertThat(HtmlValidity.faults(Wire.get(SERVER, "/work").body())).isEmpty();
+        browser.visit(SERVER + "catalogue");
+        assertThat(browser.text()).contains("What the catalogue holds, and what is odd about it", "Reedmere Stores", "platforms");
+        assertThat(browser.barriers()).isEmpty();
+    }
+
+    @Test
+    @InBrowser
+    void theBoardIsDrawn(Browser browser) {
+        browser.visit(SERVER + "#require.cores=8&require.memory_gb=32").until("document.querySelector('[data-do=board]')").click("[data-do=board]")
+                .until("document.querySelector('.board svg')");
+        assertThat(browser.barriers()).isEmpty();
+        browser.press(Keys.TAB);
+    }
+
+    @Test
+    void everyKindOfRequestIsAnswered() {
+        assertThat(Wire.post(SERVER, "/page/work", YAML, QUOTE).body()).contains("event: answer", "proved: no cheaper valid build exists");
+        assertThat(Wire.post(SERVER, "/page/work", YAML, "kind: build\nplatform: WREN-2\nprocessor: H1-08\nprocessors: 1\ncooling: WREN-HS-1\nsupply: RS-750\nsupply_count: 1\nmodules: { 1A1: M16 }\n").body())
+                .contains("valid: every rule holds");
+        assertThat(Wire.post(SERVER, "/page/work", YAML, "kind: upgrade\nbuild: { platform: WREN-2 }\n").status()).isEqualTo(400);
+        assertThat(Wire.post(SERVER, "/page/work", YAML, "kind: wish\n").body()).contains("must be one of quote, build, order, restock, upgrade");
+    }
+
+    @Test
+    void papersArePdf() {
+        Wire.Reply offer = Wire.post(SERVER, "/page/offer", YAML, QUOTE);
+        assertThat(offer.status()).as(offer.body()).isEqualTo(200);
+        assertThat(offer.head()).contains("Content-Type: application/pdf");
+        assertThat(offer.body()).startsWith("%PDF-");
+        assertThat(Wire.post(SERVER, "/page/sheet?rank=2", YAML, QUOTE).body()).startsWith("%PDF-");
+        assertThat(Wire.post(SERVER, "/page/sheet?rank=two", YAML, QUOTE).body()).contains("\"place\": \"rank\"", "must be a number");
+        Wire.Reply none = Wire.post(SERVER, "/page/sheet", YAML, "kind: quote\nrequire: { cores: 9999 }\n");
+        assertThat(none.status()).isEqualTo(409);
+        assertThat(none.body()).contains("leads to no build that could be put together");
+        assertThat(Wire.post(SERVER, "/page/load", YAML, "kind: order\n").body()).contains("must be quote here");
+    }
+
+    @Test
+    void stalePricesAreNoCustomers(@TempDir Path work) throws IOException {
+        Path shop = Folders.copy(Folders.SHOP, work.resolve("shop"));
+        Files.writeString(shop.resolve("catalog.yaml"), "house: { stale_after_days: 14 }\n", StandardOpenOption.APPEND);
+        try (WebServer server = Servers.start(shop, Servers.ROOMY, new CopyOnWriteArrayList<>())) {
+            Wire.Reply refused = Wire.post(server.address(), "/page/offer", YAML, QUOTE);
+            assertThat(refused.status()).isEqualTo(409);
+            assertThat(refused.body()).contains("older than this shop offers them");
+            assertThat(Wire.post(server.address(), "/page/offer?stale-prices", YAML, QUOTE).body()).startsWith("%PDF-");
+            Files.writeString(shop.resolve("offers.csv"), "nonsense\n");
+            assertThat(Wire.get(server.address(), "/catalogue").body()).contains("Put the faults right first; they stand above.");
+        }
+    }
+}
