@@ -15,6 +15,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import sledwright.desk.view.BuildView;
 import sledwright.desk.view.CatalogView;
@@ -102,6 +106,8 @@ class JsonTest {
                       "memory_mts": 2400,
                       "speed_set_by": "processor",
                       "bandwidth_gbs": 76.8,
+                      "work": 200,
+                      "work_held_by": null,
                       "throughput": 200,
                       "throughput_estimated": false,
                       "load_w": 186,
@@ -154,6 +160,28 @@ class JsonTest {
                 QuoteJson.of(QuoteView.of(Answers.outcome(impossible), Answers.SHOP, explanation)))) {
             assertThat(Schemas.faults("quote-result", json)).as(json).isEmpty();
         }
+    }
+
+    /** Whoever reads a key in a schema finds its meaning in the document. */
+    @Test
+    void everyKeyOfAResultIsDescribed() throws IOException {
+        String document = Files.readString(Path.of("docs/json.md"));
+        Set<String> described = Pattern.compile("`([a-z_.]+)`").matcher(document).results().flatMap(name -> Stream.of(name.group(1).split("\\.")))
+                .collect(Collectors.toSet());
+        List<Path> schemas;
+        try (Stream<Path> files = Files.list(Path.of("docs/schemas"))) {
+            schemas = files.filter(file -> file.toString().matches(".*(-result|build-figures)\\.schema\\.json")).sorted().toList();
+        }
+        assertThat(schemas).hasSizeGreaterThan(10);
+        for (Path schema : schemas) {
+            assertThat(keys(MAPPER.readTree(Files.readString(schema)))).as(schema.toString()).isSubsetOf(described);
+        }
+    }
+
+    /** The keys of a schema and of all within it. */
+    private static Stream<String> keys(JsonNode schema) {
+        return Stream.concat(schema.path("properties").propertyStream().map(Map.Entry::getKey),
+                StreamSupport.stream(schema.spliterator(), false).flatMap(JsonTest::keys));
     }
 
     @Test
@@ -212,7 +240,7 @@ class JsonTest {
         JsonNode build = read(Json.document(out -> new JsonParts(out).build(BuildView.of(order, false))));
         JsonNode of = build.get("figures_of");
         assertThat(of).isEqualTo(read("""
-                {"modules": 0, "slots": 0, "memory_mts": 2, "speed_set_by": 2, "bandwidth_gbs": 2, "load_w": 0, "wall_w": 0}"""));
+                {"modules": 0, "slots": 0, "memory_mts": 2, "speed_set_by": 2, "bandwidth_gbs": 2, "work": 0, "work_held_by": 0, "load_w": 0, "wall_w": 0}"""));
         assertThat(build.get("modules").toString()).isEqualTo("{\"R16B\":8}");
         assertThat(build.get("memory_mts").asInt()).isEqualTo(1866);
         of.fields().forEachRemaining(figure -> assertThat(build.get(figure.getKey())).as(figure.getKey())
