@@ -10,7 +10,8 @@ import java.util.stream.IntStream;
 /**
  * What a build must not go beyond, and the site it stands at; an absent figure limits nothing.
  *
- * @param price      all machines together, minor units
+ * @param price      all machines together, minor units; where their price with tax is limited, what that leaves
+ * @param taxed      what they may cost with tax, which {@code price} follows from; empty: nothing is said of tax
  * @param powerW     load of one machine
  * @param leadDays   days until the last part arrives
  * @param by         the last day of delivery; the lesser of it and {@code leadDays} holds
@@ -19,35 +20,42 @@ import java.util.stream.IntStream;
  * @param mainsV     volts of the mains
  * @param conditions accepted conditions; empty: all
  */
-public record Limits(OptionalLong price, OptionalDouble powerW, OptionalInt leadDays, Optional<DeliverBy> by, OptionalDouble inletC,
+public record Limits(OptionalLong price, Optional<TaxedPrice> taxed, OptionalDouble powerW, OptionalInt leadDays,
+                     Optional<DeliverBy> by, OptionalDouble inletC,
                      double altitudeM, OptionalDouble mainsV, Set<Condition> conditions) {
 
     public static final Limits NONE = new Limits(OptionalLong.empty(), OptionalDouble.empty(), OptionalInt.empty(),
             OptionalDouble.empty(), 0, OptionalDouble.empty(), Set.of());
 
-    /** Limits without a last day of delivery. */
+    /** Limits without a last day of delivery and without a word on tax. */
     public Limits(OptionalLong price, OptionalDouble powerW, OptionalInt leadDays, OptionalDouble inletC, double altitudeM,
                   OptionalDouble mainsV, Set<Condition> conditions) {
-        this(price, powerW, leadDays, Optional.empty(), inletC, altitudeM, mainsV, conditions);
+        this(price, Optional.empty(), powerW, leadDays, Optional.empty(), inletC, altitudeM, mainsV, conditions);
     }
 
     public Limits {
         conditions = Set.copyOf(conditions);
     }
 
-    /** The same limits at another price; empty: at any. */
+    /** The same limits at another price, whatever the tax; empty: at any. */
     public Limits withPrice(OptionalLong most) {
-        return new Limits(most, powerW, leadDays, by, inletC, altitudeM, mainsV, conditions);
+        return new Limits(most, Optional.empty(), powerW, leadDays, by, inletC, altitudeM, mainsV, conditions);
+    }
+
+    /** The same limits at another price with tax. */
+    public Limits withTaxed(TaxedPrice other) {
+        return new Limits(OptionalLong.of(other.mostNet()), Optional.of(other), powerW, leadDays, by, inletC, altitudeM, mainsV,
+                conditions);
     }
 
     /** The same limits with other days to wait; empty: any number. */
     public Limits withLeadDays(OptionalInt most) {
-        return new Limits(price, powerW, most, by, inletC, altitudeM, mainsV, conditions);
+        return new Limits(price, taxed, powerW, most, by, inletC, altitudeM, mainsV, conditions);
     }
 
     /** The same limits with another last day of delivery; empty: any. */
     public Limits withBy(Optional<DeliverBy> day) {
-        return new Limits(price, powerW, leadDays, day, inletC, altitudeM, mainsV, conditions);
+        return new Limits(price, taxed, powerW, leadDays, day, inletC, altitudeM, mainsV, conditions);
     }
 
     /** The most days that the last part may take, whether asked as days or as a day; empty: any number. Below 0: none can come in time. */
@@ -62,27 +70,27 @@ public record Limits(OptionalLong price, OptionalDouble powerW, OptionalInt lead
 
     /** The same limits at another load; empty: any. */
     public Limits withPowerW(OptionalDouble most) {
-        return new Limits(price, most, leadDays, by, inletC, altitudeM, mainsV, conditions);
+        return new Limits(price, taxed, most, leadDays, by, inletC, altitudeM, mainsV, conditions);
     }
 
     /** The same limits where the inlet air is of another temperature; empty: not known. */
     public Limits withInletC(OptionalDouble site) {
-        return new Limits(price, powerW, leadDays, by, site, altitudeM, mainsV, conditions);
+        return new Limits(price, taxed, powerW, leadDays, by, site, altitudeM, mainsV, conditions);
     }
 
     /** The same limits at another height above the sea. */
     public Limits withAltitudeM(double site) {
-        return new Limits(price, powerW, leadDays, by, inletC, site, mainsV, conditions);
+        return new Limits(price, taxed, powerW, leadDays, by, inletC, site, mainsV, conditions);
     }
 
     /** The same limits on other mains; empty: not known. */
     public Limits withMainsV(OptionalDouble site) {
-        return new Limits(price, powerW, leadDays, by, inletC, altitudeM, site, conditions);
+        return new Limits(price, taxed, powerW, leadDays, by, inletC, altitudeM, site, conditions);
     }
 
     /** The same limits where other conditions are accepted; empty: all. */
     public Limits withConditions(Set<Condition> accepted) {
-        return new Limits(price, powerW, leadDays, by, inletC, altitudeM, mainsV, accepted);
+        return new Limits(price, taxed, powerW, leadDays, by, inletC, altitudeM, mainsV, accepted);
     }
 
     /** Whether the site's mains are low line. */

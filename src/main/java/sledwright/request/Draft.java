@@ -9,6 +9,7 @@ import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Equipment;
 import sledwright.domain.House;
 import sledwright.domain.Licence;
+import sledwright.domain.Limits;
 import sledwright.domain.MemoryWish;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
@@ -29,7 +30,8 @@ import sledwright.input.Section.Entry;
  * @param memory   how it is to be populated
  * @param work     what it is to do
  */
-record Draft(Optional<NamedCatalog> catalog, Request figures, Place machines, Optional<Field> price, WorthFields worth,
+record Draft(Optional<NamedCatalog> catalog, Request figures, Place machines, Optional<Field> price,
+        Optional<Field> priceWithTax, WorthFields worth,
         LicenceFields licence, List<Field> platforms, List<Field> forbid, List<Field> use, List<Entry> onHand,
              EquipmentDraft equipment, MemoryFields memory, WorkFields work) {
 
@@ -95,17 +97,23 @@ record Draft(Optional<NamedCatalog> catalog, Request figures, Place machines, Op
         Equipment asked = equipment.resolve(find);
         // Enclosures that several requests share are chosen for all of them together.
         use.forEach(alone && asked.enclosure() == EnclosureFrom.NEW ? find::part : find::partOfMachine);
-        OptionalLong most = price.map(field -> find.amount(field, RequestBounds.PRICE)).orElse(OptionalLong.empty());
         Worth worthOfOne = new Worth(worth(worth.core(), find), worth(worth.gb(), find), worth(worth.gbs(), find),
                 worth(worth.throughput(), find), worth(worth.work(), find));
         Licence software = new Licence(fee(licence.perCore(), find), fee(licence.perProcessor(), find));
         Request request = new Request(figures.name(), figures.machines(), find.skus(platforms),
                 work.resolve(figures.require(), find).withPopulated(memory.resolve(find.house())),
-                figures.limit().withPrice(most).withBy(figures.limit().by().map(by -> DeliverBy.of(by.day(), find.today()))),
+                limit(find),
                 figures.objective(), worthOfOne, software, figures.alternatives(), figures.step(),
                 find.skus(forbid), find.skus(use), find.onHand(onHand), asked);
         countable.require(request, machines, licence, worth);
         return request;
+    }
+
+    private Limits limit(Resolver find) {
+        OptionalLong most = price.map(field -> find.amount(field, RequestBounds.PRICE)).orElse(OptionalLong.empty());
+        Limits limit = figures.limit().withPrice(most).withBy(figures.limit().by().map(by -> DeliverBy.of(by.day(), find.today())));
+        OptionalLong withTax = priceWithTax.map(field -> find.amount(field, RequestBounds.PRICE)).orElse(OptionalLong.empty());
+        return withTax.isPresent() ? limit.withTaxed(find.taxed(withTax.getAsLong(), most)) : limit;
     }
 
     private static double worth(Optional<Field> field, Resolver find) {

@@ -169,9 +169,10 @@ final class DraftReader {
         EquipmentDraft equipment = require.map(section -> EquipmentDraft.required(section, extras, enclosure))
                 .orElse(new EquipmentDraft(List.of(), List.of(), extras, enclosure));
         Optional<Section> limit = top.section("limit");
-        noPrice.ifPresent(why -> limit.ifPresent(section -> refuse(section, "price", why)));
+        noPrice.ifPresent(why -> limit.ifPresent(section -> List.of("price", "price_with_tax").forEach(key -> refuse(section, key, why))));
         limit.filter(section -> ofPlan()).ifPresent(section -> refuse(section, "by", NO_DAY_OF_A_CLASS));
         Optional<Field> price = noPrice.isPresent() ? Optional.empty() : limit.flatMap(section -> section.field("price"));
+        Optional<Field> priceWithTax = noPrice.isPresent() ? Optional.empty() : limit.flatMap(section -> section.field("price_with_tax"));
         MemoryFields memory = require.map(section -> memory(section, offered))
                 .orElse(new MemoryFields(Optional.empty(), Optional.empty(), offered.ofHouse));
         Request figures = new Request(top.text("name", plainName), top.wholeIfAny("machines", RequestBounds.MACHINES).orElse(1),
@@ -180,7 +181,7 @@ final class DraftReader {
                 Set.of(), Set.of(), Map.of());
         LicenceFields licence = top.section("licence").map(DraftReader::licence).orElse(LicenceFields.NONE);
         return new Draft(noPrice.isPresent() ? Optional.empty()
-                : NamedCatalog.read(top, source), figures, top.place("machines"), price, worth, licence,
+                : NamedCatalog.read(top, source), figures, top.place("machines"), price, priceWithTax, worth, licence,
                 platforms, forbid, use, noPrice.isPresent() ? List.of() : top.entries("on_hand"), equipment, memory, work);
     }
 

@@ -25,6 +25,7 @@ import sledwright.domain.Part;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.domain.Supply;
+import sledwright.domain.TaxedPrice;
 import sledwright.domain.Workload;
 import sledwright.input.Bounds;
 import sledwright.input.Faults;
@@ -46,6 +47,11 @@ final class Resolver {
     }
 
     /** What the shop holds itself to. */
+    /** What machines may cost with the shop's tax; a shop that names none charges none. */
+    TaxedPrice taxed(long most, OptionalLong beside) {
+        return new TaxedPrice(most, catalog.stationery().taxPercent().orElse(BigDecimal.ZERO), catalog.stationery().taxName(), beside);
+    }
+
     LocalDate today() {
         return catalog.today();
     }

@@ -197,7 +197,8 @@ class StepsAgainstBruteForceTest {
         return build.price() - request.machines() * (request.worth().core() * (build.cores() - require.cores())
                 + request.worth().gb() * (build.usable() / 1e6 - require.memoryGb())
                 + request.worth().gbs() * (build.bandwidth() / 1e6 - require.bandwidthGbs())
-                + request.worth().throughput() * (build.throughput() / 1e6 - require.throughput()));
+                + request.worth().throughput() * (build.throughput() / 1e6 - require.throughput())
+                + request.worth().work() * (build.work() / 1e6 - require.work().least()));
     }
 
     private static Limits price(Limits limit, OptionalLong most) {

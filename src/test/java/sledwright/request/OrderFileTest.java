@@ -94,8 +94,7 @@ class OrderFileTest {
     }
 
     private static Limits by(Limits other, String day, int days) {
-        return new Limits(other.price(), other.powerW(), other.leadDays(), Optional.of(new DeliverBy(LocalDate.parse(day), days)), other.inletC(),
-                other.altitudeM(), other.mainsV(), other.conditions());
+        return other.withBy(Optional.of(new DeliverBy(LocalDate.parse(day), days)));
     }
 
     @Test

@@ -61,7 +61,7 @@ public final class Impossibility {
 
     /** The price is part of most conflicts, and those are found soonest that lie among the first demands. */
     private static List<Demand> likelyFirst(List<Demand> demands) {
-        return demands.stream().sorted(Comparator.comparing(demand -> !demand.isOf(LimitDemands.PRICE))).toList();
+        return demands.stream().sorted(Comparator.comparing(demand -> !LimitDemands.isPrice(demand))).toList();
     }
 
     /** The conflicts, those of few demands first. */
@@ -161,7 +161,7 @@ public final class Impossibility {
     /** How far the demand that explains best can go beside the others; where stock is among these, what it lacks as well. */
     private List<Sentence> reaches(List<Demand> conflict) {
         Demand last = conflict.get(conflict.size() - 1);
-        Demand told = last.isOf(LimitDemands.PRICE) ? last : conflict.get(0);
+        Demand told = LimitDemands.isPrice(last) ? last : conflict.get(0);
         List<Sentence> reaches = new ArrayList<>();
         for (Demand demand : conflict) {
             if (demand == told || demand.isOf(InStock.STOCK)) {

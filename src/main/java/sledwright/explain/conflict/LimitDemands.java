@@ -19,6 +19,7 @@ import sledwright.domain.DeliverBy;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.Supply;
+import sledwright.domain.TaxedPrice;
 import sledwright.explain.ask.Extreme;
 import sledwright.explain.ask.Oracle;
 import sledwright.explain.ask.WhatIf;
@@ -33,7 +34,8 @@ import sledwright.words.Sum;
 /** The limits of a request and its site. */
 final class LimitDemands {
 
-    static final String PRICE = "limit.price";
+    private static final String PRICE = "limit.price";
+    private static final String PRICE_WITH_TAX = "limit.price_with_tax";
     private static final double MILLIONTH = 1e-6;
 
     private LimitDemands() {
@@ -50,19 +52,48 @@ final class LimitDemands {
                         .map(LimitDemands::conditions)).flatMap(demands -> demands);
     }
 
-    /** All machines together. */
+    /** All machines together, without tax and with it. */
     static Stream<Demand> price(Limits limits, Catalog catalog) {
-        return limits.price().stream().mapToObj(most -> {
-            Sum asked = sum(most, catalog);
-            return Demand.of(PRICE, asked.amount().toPlainString(), Sentence.of("a price of at most %s", asked),
-                    terms -> at(terms, OptionalLong.empty()), (terms, oracle) -> {
-                        long price = oracle.cheapest(terms).orElseThrow().price().total();
-                        Sum cheapest = sum(price, catalog);
-                        return new Concession(at(terms, OptionalLong.of(price)), cheapest.amount().toPlainString(),
-                                Sentence.of("the cheapest build costs %s", cheapest),
-                                Sentence.of("raise the price from %s to %s", asked, cheapest));
-                    });
-        });
+        OptionalLong plain = limits.taxed().map(TaxedPrice::beside).orElse(limits.price());
+        return Stream.concat(plain.stream().mapToObj(most -> price(most, catalog)),
+                limits.taxed().stream().map(most -> price(most, catalog)));
+    }
+
+    /** Whether it is what all machines may cost. */
+    static boolean isPrice(Demand demand) {
+        return demand.isOf(PRICE) || demand.isOf(PRICE_WITH_TAX);
+    }
+
+    private static Demand price(long most, Catalog catalog) {
+        Sum asked = sum(most, catalog);
+        return Demand.of(PRICE, asked.amount().toPlainString(), Sentence.of("a price of at most %s", asked),
+                terms -> at(terms, OptionalLong.empty()), (terms, oracle) -> {
+                    long price = oracle.cheapest(terms).orElseThrow().price().total();
+                    Sum cheapest = sum(price, catalog);
+                    return new Concession(at(terms, OptionalLong.of(price)), cheapest.amount().toPlainString(),
+                            Sentence.of("the cheapest build costs %s", cheapest),
+                            Sentence.of("raise the price from %s to %s", asked, cheapest));
+                });
+    }
+
+    private static Demand price(TaxedPrice most, Catalog catalog) {
+        Sum asked = sum(most.most(), catalog);
+        return Demand.of(PRICE_WITH_TAX, asked.amount().toPlainString(),
+                Sentence.of("a price with %s of at most %s", most.taxName(), asked), LimitDemands::untaxed, (terms, oracle) -> {
+                    long gross = most.gross(oracle.cheapest(terms).orElseThrow().price().total());
+                    Limits limit = terms.request().limit();
+                    Sum cheapest = sum(gross, catalog);
+                    return new Concession(terms.with(limit.withTaxed(most.withMost(gross).withBeside(limit.price()))),
+                            cheapest.amount().toPlainString(),
+                            Sentence.of("the cheapest build costs %s with %s", cheapest, most.taxName()),
+                            Sentence.of("raise the price with %s from %s to %s", most.taxName(), asked, cheapest));
+                });
+    }
+
+    /** The terms without what all machines may cost with tax; what they may cost without it stays. */
+    private static WhatIf untaxed(WhatIf terms) {
+        Limits limit = terms.request().limit();
+        return terms.with(limit.withPrice(limit.taxed().map(TaxedPrice::beside).orElse(limit.price())));
     }
 
     private static Sum sum(long minor, Catalog catalog) {
@@ -70,7 +101,8 @@ final class LimitDemands {
     }
 
     private static WhatIf at(WhatIf terms, OptionalLong price) {
-        return terms.with(terms.request().limit().withPrice(price));
+        Limits limit = terms.request().limit();
+        return terms.with(limit.taxed().map(most -> limit.withTaxed(most.withBeside(price))).orElseGet(() -> limit.withPrice(price)));
     }
 
     /** The load of one machine. */

@@ -1,9 +1,11 @@
 package sledwright.rules.stock;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import sledwright.domain.Limits;
+import sledwright.domain.TaxedPrice;
 import sledwright.rules.Order;
 import sledwright.rules.OrderRule;
 import sledwright.rules.Violation;
@@ -24,7 +26,7 @@ public final class Budget extends OrderRule {
 
     @Override
     public Set<String> answersTo() {
-        return Set.of("limit.price");
+        return Set.of("limit.price", "limit.price_with_tax");
     }
 
     @Override
@@ -36,7 +38,15 @@ public final class Budget extends OrderRule {
     public List<Violation> judge(Order order) {
         Limits limits = order.request().limit();
         long price = order.price().total();
-        return allows(limits, price) ? List.of() : List.of(broken("", "The price is %s; the request allows %s.",
+        if (allows(limits, price)) {
+            return List.of();
+        }
+        Optional<TaxedPrice> taxed = limits.taxed().filter(most -> most.gross(price) > most.most());
+        if (taxed.isPresent()) {
+            return List.of(broken("", "The price with %s is %s; the request allows %s.", taxed.get().taxName(),
+                    order.words(taxed.get().gross(price)), order.words(taxed.get().most())));
+        }
+        return List.of(broken("", "The price is %s; the request allows %s.",
                 order.words(price), order.words(limits.price().getAsLong())));
     }
 }
