@@ -86,7 +86,7 @@ public final class OrderText {
     private String most() {
         String by = view.lines().stream().mapToInt(Filled::priority).distinct().count() > 1 ? ", counted by priority" : "";
         return view.shortage().map(Shortage::most).orElse(false) ? "proved: no order delivers more" + by
-                : "not proved that no order delivers more%s. Maybe allow more time: --time-limit".formatted(by);
+                : "not proved that no order delivers more" + by + ended();
     }
 
     /** Whether anything that delivers as much as a short order could cost less. */
