@@ -38,6 +38,8 @@ final class Choices {
     private final Deadline deadline;
     private final List<Map<SortedMap<String, Integer>, Choice>> known = new ArrayList<>();
     private final List<OptionalLong> cheapest = new ArrayList<>();
+    /** The same by the prices of the catalogue alone, in stock or not. */
+    private final List<OptionalLong> listed = new ArrayList<>();
     private final List<Optional<Explanation>> impossible = new ArrayList<>();
 
     Choices(Shelves shelves, Deadline deadline) {
@@ -48,6 +50,7 @@ final class Choices {
         for (int k = 0; k < classes.size(); k++) {
             known.add(new LinkedHashMap<>());
             cheapest.add(OptionalLong.empty());
+            listed.add(OptionalLong.empty());
             impossible.add(Optional.empty());
         }
         forEach(this::seek);
@@ -66,7 +69,10 @@ final class Choices {
         Request asked = classes.get(k).request();
         Catalog today = shelves.priced();
         Findings findings = root(k).run(asked.withAlternatives(RICHER, Request.DEFAULT_STEP), deadline);
-        cheapest.set(k, findings.ranked().isEmpty() ? OptionalLong.empty() : OptionalLong.of(findings.ranked().get(0).price().total()));
+        cheapest.set(k, price(findings));
+        OptionalLong asListed = findings.ranked().isEmpty() ? OptionalLong.empty()
+                : price(root(k).on(shelves.listed()).run(asked.withAlternatives(1, Request.DEFAULT_STEP), deadline));
+        listed.set(k, asListed.isPresent() ? asListed : cheapest.get(k));
         impossible.set(k, findings.status() == Status.IMPOSSIBLE
                 ? Optional.of(new Explainer(today, root(k), deadline).explain(findings, List.of())) : Optional.empty());
         findings.ranked().forEach(order -> add(Choice.of(k, order)));
@@ -75,7 +81,11 @@ final class Choices {
         }
     }
 
-    /** What would replace a part that ran out, and then what of its kind would replace that. */
+    private static OptionalLong price(Findings findings) {
+        return findings.ranked().isEmpty() ? OptionalLong.empty() : OptionalLong.of(findings.ranked().get(0).price().total());
+    }
+
+    /** What would do if a part ran out, and then whatever of its kind would do instead. */
     private void seekWithout(int k, String first) {
         Request asked = classes.get(k).request();
         Set<String> gone = new HashSet<>(asked.forbid());
@@ -107,13 +117,16 @@ final class Choices {
         return impossible.get(demandClass);
     }
 
-    /** What an order's customer pays, minor units; empty where nothing can be built. */
+    /**
+     * What an order's customer pays, minor units; empty where nothing can be built. With a margin, that is over the cheapest build at the
+     * prices of the catalogue, whatever suppliers offer; where the catalogue has no prices for one, with what they ask.
+     */
     OptionalLong revenue(int demandClass) {
         DemandClass asked = classes.get(demandClass);
         if (asked.accepted().isPresent()) {
             return OptionalLong.of(asked.accepted().getAsLong() * asked.machines());
         }
-        OptionalLong least = cheapest.get(demandClass);
+        OptionalLong least = listed.get(demandClass);
         return least.isEmpty() ? least : OptionalLong.of(least.getAsLong() + asked.margin().getAsLong() * asked.machines());
     }
 
@@ -135,18 +148,6 @@ final class Choices {
         }
         Choice choice = Choice.of(demandClass, findings.ranked().get(0));
         return Optional.of(new Found(choice, add(choice)));
-    }
-
-    /**
-     * The cheapest build of a class from what is left; it is added to the known ones.
-     *
-     * @param units sku -> units
-     * @return whether there is one that was not known
-     */
-    boolean seekIn(int demandClass, Map<String, Integer> units) {
-        Request asked = classes.get(demandClass).request().withAlternatives(1, Request.DEFAULT_STEP);
-        List<Order> ranked = root(demandClass).on(shelves.left(units, asked.limit().conditions())).run(asked, deadline).ranked();
-        return !ranked.isEmpty() && add(Choice.of(demandClass, ranked.get(0)));
     }
 
     /** A build that the search found. */

@@ -4,81 +4,197 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.SplittableRandom;
+import java.util.function.ToDoubleFunction;
 
 /**
- * Counters that differ in what scarcity counts. Shadow prices with hindsight understate what a part is worth to whom knows nothing; how
- * much, simulation decides.
+ * Counters that differ in what orders are offered. Shadow prices with hindsight say which builds are worth their parts, but understate what
+ * a part is worth to whom knows nothing; how much, simulation tells, class by class and build by build, always on the same courses.
  */
 final class Counters {
 
-    private static final double[] WEIGHTS = {0, 0.5, 1, 1.5, 2, 3, 5};
-    /** Counters are compared on at most this many courses. */
+    private static final double[] WEIGHTS = {0, 0.5, 0.8, 0.95, 1.05, 1.25, 1.6, 2.2, 3.5};
+    /** Counters are compared on this many courses at most; those that clearly do worse on a few are not tried on the others. */
     private static final int COMPARED_ON = 300;
     private static final int GLANCED_AT = 60;
-    private static final int MOST_PROMISING = 3;
+    /** A share of what is earned that is worth a change. */
+    private static final double WORTH_A_CHANGE = 1e-5;
+    /** This many counters beyond those that are wanted are looked at twice. */
+    private static final int PROMISING = 2;
+    /** How often some share of the classes starts over. */
+    private static final int KICKS = 2;
+    private static final double BEGUN_ANEW = 0.4;
+    /** This many builds of each class that are not offered are tried. */
+    private static final int MOST_TRIED = 6;
 
     private final Program program;
-    private final Shelves shelves;
+    private final Racks racks;
     private final List<Course> courses;
+    private final List<Course> few;
 
-    Counters(Program program, Shelves shelves, List<Course> courses) {
-        this.program = program;
-        this.shelves = shelves;
+    Counters(Racks racks, List<Course> courses) {
+        program = racks.program();
+        this.racks = racks;
         this.courses = courses.subList(0, Math.min(courses.size(), COMPARED_ON));
+        few = courses.subList(0, Math.min(courses.size(), GLANCED_AT));
     }
 
     /**
+     * Orders are offered the builds that earn more than their parts are worth to others, the best first.
+     *
      * @param rowPrices what a unit of each row's limit counts
-     * @param holdsBack whether an order is turned away whose parts count more than it earns
+     * @param weight    of these
      */
-    Counter at(double[] rowPrices, boolean holdsBack) {
-        List<Map<String, Double>> scarcity = new ArrayList<>();
+    Counter at(double[] rowPrices, double weight) {
+        List<List<Choice>> menus = new ArrayList<>();
         for (int k = 0; k < program.classes().size(); k++) {
-            scarcity.add(program.scarcity(k, rowPrices));
+            menus.add(menu(k, rowPrices, weight));
         }
-        return new Counter(program, shelves, scarcity, holdsBack);
+        return new Counter(racks, menus);
+    }
+
+    private List<Choice> menu(int k, double[] rowPrices, double weight) {
+        ToDoubleFunction<Choice> beyond = beyond(k, rowPrices, weight);
+        return program.ways(k).stream().filter(choice -> beyond.applyAsDouble(choice) > 0)
+                .sorted(Comparator.comparingDouble(choice -> -beyond.applyAsDouble(choice))).toList();
+    }
+
+    /** What an order earns beyond the worth of its parts to others. */
+    private ToDoubleFunction<Choice> beyond(int k, double[] rowPrices, double weight) {
+        Map<String, Double> scarcity = program.scarcity(k, rowPrices);
+        Map<Choice, Double> known = new IdentityHashMap<>();
+        return choice -> known.computeIfAbsent(choice,
+                one -> program.gain(one) - weight * one.parts(sku -> scarcity.getOrDefault(sku, 0.0)));
     }
 
     /** Shadow prices that count for less and for more. */
     List<Counter> around(double[] rowPrices) {
-        return Arrays.stream(WEIGHTS).mapToObj(weight -> at(Arrays.stream(rowPrices).map(price -> weight * price).toArray(), false))
-                .toList();
+        return Arrays.stream(WEIGHTS).mapToObj(weight -> at(rowPrices, weight)).toList();
+    }
+
+    /** The counters that earn the most with given purchases, the best first; of equals the first. */
+    List<Counter> best(List<Counter> counters, int[] bought, int most) {
+        Map<Counter, Double> glanced = new IdentityHashMap<>();
+        counters.forEach(counter -> glanced.computeIfAbsent(counter, one -> mean(one.margins(bought, few))));
+        List<Counter> promising = counters.stream().distinct().sorted(Comparator.comparingDouble(counter -> -glanced.get(counter)))
+                .limit(most + PROMISING).toList();
+        Map<Counter, Double> earned = new IdentityHashMap<>();
+        promising.forEach(counter -> earned.put(counter, mean(counter.margins(bought, courses))));
+        return promising.stream().sorted(Comparator.comparingDouble(counter -> -earned.get(counter))).limit(most).toList();
+    }
+
+    /** What some counters are improved to, so that they suit purchases; the best first. */
+    List<Counter> suited(List<Counter> starts, double[] prices, int[] bought, int passes) {
+        List<Counter> others = around(prices);
+        List<Counter> improved = starts.stream().map(start -> improved(start, others, prices, bought, passes)).toList();
+        if (starts.size() > 1) {
+            SplittableRandom luck = new SplittableRandom(starts.size());
+            List<Counter> first = improved.stream().map(one -> kicked(one, others, prices, bought, luck.split())).toList();
+            // What one has found, another may take over, class by class.
+            improved = first.stream().map(one -> improved(one, beside(one, first), prices, bought, passes)).toList();
+        }
+        return best(improved, bought, starts.size());
+    }
+
+    /** A counter that may be better since some classes have begun anew with what others offer them. */
+    private Counter kicked(Counter start, List<Counter> others, double[] prices, int[] bought, SplittableRandom luck) {
+        Judged best = better(null, start, bought);
+        for (int kick = 0; kick < KICKS; kick++) {
+            Counter anew = best.counter;
+            for (int k = 0; k < program.classes().size(); k++) {
+                if (luck.nextDouble() < BEGUN_ANEW) {
+                    anew = anew.with(k, others.get(luck.nextInt(others.size())).menu(k));
+                }
+            }
+            best = better(best, improved(anew, others, prices, bought, 1), bought);
+        }
+        return best.counter;
+    }
+
+    private static List<Counter> beside(Counter one, List<Counter> all) {
+        return all.stream().filter(other -> other != one).toList();
+    }
+
+    private static double mean(double[] margins) {
+        return Arrays.stream(margins).average().orElse(0);
     }
 
     /**
-     * A counter that serves each class as whichever of several does that earns the most with given purchases; one class after the other.
+     * A counter that earns more with given purchases, changed class by class: what others offer it, then builds more and builds fewer.
+     *
+     * @param prices of the rows, which say what may be worth offering
      */
-    Counter mixed(Counter start, List<Counter> others, int[] bought) {
-        Counter best = start;
-        for (int k = 0; k < program.classes().size(); k++) {
-            Counter usual = best;
-            int of = k;
-            List<Counter> mixed = new ArrayList<>(List.of(usual));
-            others.forEach(other -> mixed.add(usual.with(of, other)));
-            best = best(mixed, bought);
+    private Counter improved(Counter start, List<Counter> others, double[] prices, int[] bought, int passes) {
+        Judged best = better(null, start, bought);
+        for (int pass = 0; pass < passes; pass++) {
+            double before = best.mean();
+            for (int k = 0; k < program.classes().size(); k++) {
+                Set<List<Choice>> menus = new LinkedHashSet<>();
+                if (pass == 0) {
+                    int of = k;
+                    others.forEach(other -> menus.add(other.menu(of)));
+                }
+                for (List<Choice> menu : menus) {
+                    best = better(best, best.counter.with(k, menu), bought);
+                }
+                best = changed(best, k, prices, bought);
+            }
+            if (best.mean() <= before * (1 + WORTH_A_CHANGE)) {
+                break;
+            }
+        }
+        return best.counter;
+    }
+
+    private Judged changed(Judged start, int k, double[] prices, int[] bought) {
+        Judged best = start;
+        Map<Choice, Long> used = best.counter.serve(bought, few).used().get(k);
+        for (Choice choice : List.copyOf(used.keySet())) {
+            if (used.get(choice) > 0) {
+                List<Choice> fewer = new ArrayList<>(best.counter.menu(k));
+                fewer.removeIf(other -> other == choice);
+                best = better(best, best.counter.with(k, fewer), bought);
+                best = better(best, best.counter.with(k, first(choice, best.counter.menu(k))), bought);
+            }
+        }
+        ToDoubleFunction<Choice> beyond = beyond(k, prices, 1);
+        List<Choice> offered = best.counter.menu(k);
+        List<Choice> rest = program.ways(k).stream().filter(choice -> offered.stream().noneMatch(other -> other == choice))
+                .sorted(Comparator.comparingDouble(choice -> -beyond.applyAsDouble(choice))).limit(MOST_TRIED).toList();
+        for (Choice choice : rest) {
+            List<Choice> last = new ArrayList<>(best.counter.menu(k));
+            last.add(choice);
+            best = better(best, best.counter.with(k, last), bought);
+            best = better(best, best.counter.with(k, first(choice, best.counter.menu(k))), bought);
         }
         return best;
     }
 
-    /**
-     * The counter that earns the most with given purchases; of equals the first. Those that look best on a few courses are tried on more.
-     */
-    Counter best(List<Counter> counters, int[] bought) {
-        List<Course> few = courses.subList(0, Math.min(courses.size(), GLANCED_AT));
-        Map<Counter, Double> glanced = earned(counters, bought, few);
-        List<Counter> promising = counters.stream().distinct()
-                .sorted(Comparator.comparingDouble((Counter counter) -> -glanced.get(counter)))
-                .limit(MOST_PROMISING).toList();
-        Map<Counter, Double> earned = promising.size() > 1 ? earned(promising, bought, courses) : glanced;
-        return promising.stream().reduce((one, other) -> earned.get(other) > earned.get(one) ? other : one).orElseThrow();
+    private static List<Choice> first(Choice choice, List<Choice> menu) {
+        List<Choice> moved = new ArrayList<>(menu);
+        moved.removeIf(other -> other == choice);
+        moved.add(0, choice);
+        return moved;
     }
 
-    private Map<Counter, Double> earned(List<Counter> counters, int[] bought, List<Course> on) {
-        Map<Counter, Double> earned = new IdentityHashMap<>();
-        counters.forEach(counter -> earned.computeIfAbsent(counter,
-                one -> Arrays.stream(one.margins(program, bought, on)).average().orElse(0)));
-        return earned;
+    /** A counter and what it earns by course. */
+    private record Judged(Counter counter, double[] margins) {
+
+        double mean() {
+            return Counters.mean(margins);
+        }
+    }
+
+    private Judged better(Judged known, Counter other, int[] bought) {
+        double[] margins = known == null ? other.margins(bought, courses) : other.ifBetter(bought, courses, GLANCED_AT, known.margins);
+        if (margins == null) {
+            return known;
+        }
+        Judged judged = new Judged(other, margins);
+        return known == null || judged.mean() > known.mean() + WORTH_A_CHANGE * Math.abs(known.mean()) ? judged : known;
     }
 }

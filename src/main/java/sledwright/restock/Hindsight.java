@@ -3,6 +3,7 @@ package sledwright.restock;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -41,14 +42,22 @@ final class Hindsight {
     private final int[][] demand;
     private final List<Prices> pool = new ArrayList<>();
 
+    /** Prices at which nothing that is bought counts. */
+    private final Prices utmost;
+
     /** The kept prices that have been the best for some course. */
     private final BitSet winners = new BitSet();
+    /** By course, the prices that were the best when last asked for. */
+    private int[] last = {};
 
     /** @param known prices of the rows that may be good ones */
     Hindsight(Program program, List<Course> courses, List<double[]> known) {
         this.program = program;
         demand = courses.parallelStream().map(program::demand).toArray(int[][]::new);
-        pool.add(priced(new double[program.limits(new double[0]).length]));
+        double[] free = new double[program.limits(new double[0]).length];
+        pool.add(priced(free));
+        program.bargains().forEach(bargain -> free[bargain.taken()] = Math.max(free[bargain.taken()], bargain.spare()));
+        utmost = priced(free);
         known.parallelStream().map(this::priced).forEachOrdered(pool::add);
     }
 
@@ -57,11 +66,22 @@ final class Hindsight {
         return winners.stream().filter(j -> j > 0).mapToObj(j -> pool.get(j).rows()).toList();
     }
 
+    /** Those that are best for most courses at the point that was looked at last. */
+    List<double[]> foremost(int most) {
+        int[] uses = new int[pool.size()];
+        Arrays.stream(last).forEach(j -> uses[j]++);
+        return IntStream.range(1, uses.length).filter(j -> uses[j] > 0).boxed().sorted(Comparator.comparingInt(j -> -uses[j])).limit(most)
+                .map(j -> pool.get(j).rows()).toList();
+    }
+
     int courses() {
         return demand.length;
     }
 
-    private Prices priced(double[] rows) {
+    /** The prices of bargains follow from those of what orders take. */
+    private Prices priced(double[] of) {
+        double[] rows = of.clone();
+        program.bargains().forEach(bargain -> rows[bargain.bought()] = Math.max(0, bargain.spare() - rows[bargain.taken()]));
         double[] gains = new double[program.kinds().size()];
         for (int t = 0; t < gains.length; t++) {
             Kind kind = program.kinds().get(t);
@@ -75,7 +95,7 @@ final class Hindsight {
     /** The best kept prices for each course at given limits. */
     int[] best(double[] limits) {
         double[] paid = pool.stream().mapToDouble(prices -> dot(prices.rows(), limits)).toArray();
-        return IntStream.range(0, demand.length).parallel().map(s -> {
+        last = IntStream.range(0, demand.length).parallel().map(s -> {
             int best = 0;
             double least = Double.POSITIVE_INFINITY;
             for (int j = 0; j < paid.length; j++) {
@@ -92,6 +112,18 @@ final class Hindsight {
             }
             return best;
         }).toArray();
+        return last;
+    }
+
+    /** The mean of what each course can earn, whatever is bought: each order at most what its best build earns. */
+    double utmost() {
+        double sum = 0;
+        for (int[] orders : demand) {
+            for (int t = 0; t < orders.length; t++) {
+                sum += utmost.kinds()[t] * orders[t];
+            }
+        }
+        return sum / demand.length;
     }
 
     double bound(int course, int prices, double[] limits) {
@@ -221,6 +253,15 @@ final class Hindsight {
     private static double[] solve(int[] orders, double[] limits, List<Set<Integer>> builds, Program program) {
         ExpressionsBasedModel model = new ExpressionsBasedModel();
         Variable[] prices = new Variable[limits.length];
+        for (Program.Bargain bargain : program.bargains()) {
+            if (prices[bargain.taken()] == null) {
+                prices[bargain.taken()] = model.newVariable("r" + bargain.taken()).lower(0);
+            }
+            prices[bargain.bought()] = model.newVariable("r" + bargain.bought()).lower(0).weight(limits[bargain.bought()]);
+            Expression covers = model.newExpression("s" + bargain.bought()).lower(bargain.spare() / SCALE);
+            covers.set(prices[bargain.taken()], 1);
+            covers.set(prices[bargain.bought()], 1);
+        }
         for (int t = 0; t < orders.length; t++) {
             if (builds.get(t).isEmpty()) {
                 continue;

@@ -73,8 +73,7 @@ final class HindsightRelaxation {
      */
     Answer solve(OptionalLong budget, double[] start, double tolerance, int mostRounds, Consumer<String> progress) {
         Point inner = look(within(budget, start), tolerance);
-        // Whatever is bought, each order gains at most what its best build earns.
-        double bound = hindsight.mean(new int[hindsight.courses()], new double[inner.prices().length]);
+        double bound = hindsight.utmost();
         int round = 0;
         while (round < mostRounds && !deadline.isOver()) {
             round++;

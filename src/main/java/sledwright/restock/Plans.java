@@ -2,12 +2,13 @@ package sledwright.restock;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalLong;
 import java.util.TreeMap;
-import java.util.function.Consumer;
+import java.util.function.BiConsumer;
 import sledwright.generator.time.Deadline;
+import sledwright.restock.FinalChoice.Chosen;
 
 /**
  * Plans for several budgets, each with the counter that suits it. One of a smaller budget is allowed in a larger, so more money never earns
@@ -18,6 +19,11 @@ final class Plans {
     /** How often every step is tried: for the whole budget, and for the others. */
     private static final int PASSES = 2;
     private static final int PASSES_OF_OTHERS = 1;
+    /** How often counter and quantities are suited to each other. */
+    private static final int TURNS = 2;
+    private static final int PASSES_OF_NOTHING = 3;
+    /** This many counters are improved before the best of them is taken. */
+    private static final int STARTS = 3;
     /** Shares of the budget at which the curve is looked at, beside the whole. */
     private static final double[] LESS = {0, 0.25, 0.5};
     private static final double MORE = 2;
@@ -25,20 +31,9 @@ final class Plans {
     private static final int MOST_ROUNDS = 15;
     /** How many builds of each class are bought together or left. */
     private static final int KITS_OF_A_CLASS = 8;
-    /** A share of what is earned that is no difference. */
-    private static final double EQUAL = 1e-9;
 
-    /**
-     * Whole purchases and how orders are served from them.
-     *
-     * @param budget what might be spent, minor units
-     * @param earns  mean over the courses that plans are made on
-     */
-    record Stocked(long budget, int[] bought, Counter counter, double earns) {
-
-        Stocked within(long other) {
-            return new Stocked(other, bought, counter, earns);
-        }
+    /** Whole purchases and how orders are served from them. */
+    record Stocked(int[] bought, Counter counter) {
     }
 
     /** Stands for a budget of any amount. */
@@ -47,128 +42,132 @@ final class Plans {
     private final Program program;
     private final Hindsight hindsight;
     private final HindsightRelaxation relaxation;
-    private final HindsightRelaxation.Answer relaxed;
+    private final HindsightRelaxation.Answer unspent;
     private final Counters counters;
     private final List<Course> courses;
     private final Deadline deadline;
+    /** What orders are offered by counters that suit something. */
     private final List<Counter> known = new ArrayList<>();
-    private final TreeMap<Long, Stocked> found = new TreeMap<>();
-    private Stocked nothing;
+    private final FinalChoice choice;
+    private final TreeMap<Long, Chosen> found = new TreeMap<>();
+    private final Chosen nothing;
 
-    /** @param whole what bounds the whole budget */
-    Plans(Relaxed whole, Counters counters, List<Course> courses, Deadline deadline) {
-        program = whole.program();
-        hindsight = whole.hindsight();
-        relaxation = whole.relaxation();
-        relaxed = whole.answer();
-        this.counters = counters;
+    /**
+     * Begins with nothing bought, at the counter that suits that best: whatever the budget of the request, it is the same.
+     *
+     * @param further courses on which is chosen among what the searches end at
+     */
+    Plans(Relaxed relaxed, Racks racks, List<Course> courses, List<Course> further, Deadline deadline) {
+        program = relaxed.program();
+        hindsight = relaxed.hindsight();
+        relaxation = relaxed.relaxation();
+        counters = new Counters(racks, courses);
+        choice = new FinalChoice(program, further);
         this.courses = courses;
         this.deadline = deadline;
+        unspent = relaxation.solve(OptionalLong.of(0), relaxed.start(), ROUGH, MOST_ROUNDS, line -> { });
+        HindsightRelaxation.Answer all = relaxation.solve(OptionalLong.empty(), relaxed.start(), ROUGH, MOST_ROUNDS, line -> { });
+        int[] none = new int[program.purchases().size()];
+        known.addAll(counters.around(unspent.prices()));
+        known.addAll(counters.around(all.prices()));
+        suited(new Rounding(program, known.get(0), List.of(), OptionalLong.empty(), courses, deadline).whole(all.bought(), 0.5), 1, 1);
+        nothing = choice.of(suited(none, STARTS, PASSES_OF_NOTHING).stream().map(counter -> new Stocked(none, counter)).toList(),
+                List.of());
+    }
+
+    /** Nothing bought, at the counter that suits that best. */
+    Chosen nothing() {
+        return nothing;
     }
 
     /**
      * Finds the plans.
      *
-     * @param told receives each
+     * @param relaxed for the whole budget
+     * @param told    hears of the budget and the cost of each
      * @return the plan for the whole budget
      */
-    Stocked find(OptionalLong budget, Consumer<Stocked> told) {
-        long whole = budget.orElse(cost(near(budget)));
+    Chosen find(OptionalLong budget, HindsightRelaxation.Answer relaxed, BiConsumer<OptionalLong, Long> told) {
+        long whole = budget.orElse(cost(near(relaxed, budget)));
         TreeMap<Long, HindsightRelaxation.Answer> answers = new TreeMap<>();
+        answers.put(0L, unspent);
         for (double share : LESS) {
-            answers.computeIfAbsent(Math.round(share * whole), this::relaxed);
+            answers.computeIfAbsent(Math.round(share * whole), some -> relaxed(some, relaxed));
         }
         if (budget.isPresent()) {
-            answers.computeIfAbsent(Math.round(MORE * whole), this::relaxed);
+            answers.computeIfAbsent(Math.round(MORE * whole), some -> relaxed(some, relaxed));
         }
         answers.put(budget.orElse(ANY), relaxed);
-        answers.values().forEach(answer -> known.addAll(counters.around(answer.prices())));
-        nothing = stocked(0, new int[program.purchases().size()], known);
         answers.forEach((some, answer) -> {
             // Late, what is needed is found and no more.
             if (!deadline.isOver() || some == 0 || answer == relaxed) {
-                Stocked stocked = at(some == ANY ? OptionalLong.empty() : OptionalLong.of(some), answer);
-                found.put(some, stocked);
-                told.accept(stocked);
+                OptionalLong within = some == ANY ? OptionalLong.empty() : OptionalLong.of(some);
+                List<Chosen> smaller = new ArrayList<>(found.values());
+                smaller.add(nothing);
+                found.put(some, choice.of(at(within, answer, answer == relaxed), smaller));
+                told.accept(within, cost(found.get(some).stocked().bought()));
             }
         });
-        Stocked again = stocked(0, nothing.bought(), known);
-        if (again.earns() > nothing.earns()) {
-            nothing = again;
-        }
-        found.replaceAll((some, stocked) -> best(List.of(stocked, nothing.within(stocked.budget()))));
         return found.get(budget.orElse(ANY));
     }
 
-    private HindsightRelaxation.Answer relaxed(long budget) {
-        return relaxation.solve(OptionalLong.of(budget), relaxed.bought(), ROUGH, MOST_ROUNDS, line -> { });
+    private HindsightRelaxation.Answer relaxed(long budget, HindsightRelaxation.Answer whole) {
+        return relaxation.solve(OptionalLong.of(budget), whole.bought(), ROUGH, MOST_ROUNDS, line -> { });
     }
 
-    /** Nothing bought, at the counter that suits that best, whatever the budget that led to it. */
-    Stocked nothing() {
-        return nothing;
+    /** By budget, ascending; what is for any amount has the cost of its own. */
+    Map<Long, Chosen> all() {
+        Map<Long, Chosen> all = new TreeMap<>();
+        found.forEach((some, chosen) -> all.put(some == ANY ? cost(chosen.stocked().bought()) : some, chosen));
+        return all;
     }
 
-    /** By budget, ascending. */
-    List<Stocked> all() {
-        return List.copyOf(found.values());
-    }
-
-    /** Whole quantities near those of the relaxation. */
-    int[] near(OptionalLong budget) {
-        return rounding(counters.at(relaxed.prices(), false), budget).whole(relaxed.bought(), 0.5);
+    /** Whole quantities near those of a relaxation. */
+    int[] near(HindsightRelaxation.Answer relaxed, OptionalLong budget) {
+        return rounding(nothing.stocked().counter(), budget).whole(relaxed.bought(), 0.5);
     }
 
     long cost(int[] bought) {
         return program.cost(bought);
     }
 
-    /** @param budget empty: any amount */
-    private Stocked at(OptionalLong budget, HindsightRelaxation.Answer answer) {
-        List<Stocked> allowed = new ArrayList<>(found.values());
-        allowed.add(nothing);
-        if (program.purchases().stream().anyMatch(one -> budget.isEmpty() || one.offer().unitCost() <= budget.getAsLong())) {
-            int[] first = rounding(counters.at(answer.prices(), false), budget).whole(answer.bought(), 0.5);
-            Counter counter = counters.best(known, first);
-            int[] bought = rounding(counter, budget).round(answer.bought(), found.values().stream().map(Stocked::bought).toList(),
-                    answer == relaxed ? PASSES : PASSES_OF_OTHERS);
-            Stocked suited = stocked(0, bought, List.of(counter));
-            if (suited.counter() != counter) {
-                bought = rounding(suited.counter(), budget).round(answer.bought(), List.of(bought), 1);
-            }
-            int[] needed = suited.counter().withoutIdle(program, bought, courses);
-            allowed.add(new Stocked(0, needed, suited.counter(), mean(suited.counter(), needed)));
+    /**
+     * What searches for a budget end at.
+     *
+     * @param budget empty: any amount
+     */
+    private List<Stocked> at(OptionalLong budget, HindsightRelaxation.Answer answer, boolean whole) {
+        if (program.purchases().stream().noneMatch(one -> budget.isEmpty() || one.offer().unitCost() <= budget.getAsLong())) {
+            return List.of();
         }
-        Stocked best = best(allowed);
-        return best.within(budget.orElse(cost(best.bought())));
+        int[] bought = near(answer, budget);
+        known.addAll(counters.around(pricesAt(bought)));
+        for (int turn = 0; turn < (whole ? TURNS : 1); turn++) {
+            Counter counter = suited(bought, whole ? STARTS : 1, 1).get(0);
+            List<int[]> starts = new ArrayList<>(found.values().stream().map(smaller -> smaller.stocked().bought()).toList());
+            starts.add(bought);
+            bought = rounding(counter, budget).round(answer.bought(), starts, whole ? PASSES : PASSES_OF_OTHERS);
+        }
+        int[] last = bought;
+        return suited(bought, whole ? STARTS : 1, whole ? PASSES_OF_NOTHING : 1).stream()
+                .map(counter -> new Stocked(counter.withoutIdle(last, courses), counter)).toList();
     }
 
-    /** Purchases at the best counter of some, of all that are known and of those that are made for them. */
-    private Stocked stocked(long budget, int[] bought, List<Counter> some) {
-        List<Counter> more = new ArrayList<>(some);
-        more.addAll(known);
-        List<Counter> own = counters.around(pricesAt(bought));
-        more.addAll(own);
-        Counter better = counters.mixed(counters.best(more, bought), own, bought);
-        known.add(better);
-        return new Stocked(budget, bought, better, mean(better, bought));
-    }
-
-    /** The plan that earns the most; of plans that earn as much the cheapest, then the one of fewest units. */
-    Stocked best(List<Stocked> plans) {
-        double most = plans.stream().mapToDouble(Stocked::earns).max().orElseThrow();
-        return plans.stream().filter(plan -> plan.earns() >= most - EQUAL * Math.max(1, Math.abs(most)))
-                .min(Comparator.comparingLong((Stocked plan) -> cost(plan.bought()))
-                        .thenComparingInt(plan -> Arrays.stream(plan.bought()).sum())).orElseThrow();
+    /** The counters that some which are known are improved to, so that they suit purchases; the best first. */
+    private List<Counter> suited(int[] bought, int starts, int passes) {
+        List<Counter> better = counters.suited(counters.best(known, bought, starts), pricesAt(bought), bought, passes);
+        known.add(better.get(0));
+        return better;
     }
 
     /** What purchases earn where orders are served as they come, at the counter that suits them. */
     double atItsCounter(int[] bought) {
-        return mean(counters.best(known, bought), bought);
+        return mean(suited(bought, 1, 1).get(0), bought);
     }
 
-    private double mean(Counter counter, int[] bought) {
-        return Arrays.stream(counter.margins(program, bought, courses)).average().orElse(0);
+    /** What purchases earn on the courses that plans are made on. */
+    double mean(Counter counter, int[] bought) {
+        return Arrays.stream(counter.margins(bought, courses)).average().orElse(0);
     }
 
     /** What a unit of each row's limit is worth beside some purchases, with hindsight. */
@@ -179,7 +178,7 @@ final class Plans {
     private Rounding rounding(Counter counter, OptionalLong budget) {
         List<Choice> kits = new ArrayList<>();
         for (int k = 0; k < program.classes().size(); k++) {
-            kits.addAll(counter.foremost(k, KITS_OF_A_CLASS));
+            kits.addAll(counter.menu(k).stream().limit(KITS_OF_A_CLASS).toList());
         }
         return new Rounding(program, counter, kits, budget, courses, deadline);
     }

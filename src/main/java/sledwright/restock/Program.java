@@ -41,10 +41,21 @@ final class Program {
     /**
      * What can be bought.
      *
-     * @param loss what a unit loses that is never used, minor units
-     * @param rows the rows whose limit it raises
+     * @param loss  what a unit loses that is never used, minor units
+     * @param rows  the rows whose limit it raises
+     * @param spare by how much a unit that is used spares more than one from the shelf: it was cheaper than what such a unit is worth
      */
-    record Purchase(SupplyOffer offer, double loss, int[] rows) {
+    record Purchase(SupplyOffer offer, double loss, int[] rows, double spare) {
+    }
+
+    /**
+     * What a cheap purchase adds: as many of its units count as used as there are, and no more than orders take of the part.
+     *
+     * @param taken  row of the units that orders take, the same for all purchases of a part
+     * @param bought row of the units that are bought
+     * @param spare  what each unit adds that counts as used, minor units
+     */
+    record Bargain(int taken, int bought, double spare) {
     }
 
     private final Shelves shelves;
@@ -57,30 +68,52 @@ final class Program {
     private final List<Kind> kinds = new ArrayList<>();
     private final Map<List<Integer>, Integer> kindAt = new HashMap<>();
     private final List<Purchase> purchases = new ArrayList<>();
+    private final List<Bargain> bargains = new ArrayList<>();
+    private final Map<String, Integer> takenRow = new TreeMap<>();
     private final double[] standing;
 
     Program(Shelves shelves, Choices choices) {
         this.shelves = shelves;
         this.choices = choices;
+        Map<String, Double> mostSpared = new HashMap<>();
+        shelves.offers().forEach(offer -> mostSpared.merge(offer.sku(), spare(offer), Math::max));
         for (int k = 0; k < classes().size(); k++) {
-            ways.add(choices.of(k).stream().filter(choice -> gain(choice) > 0).toList());
+            ways.add(choices.of(k).stream().filter(choice -> gain(choice) + choice.parts(sku -> mostSpared.getOrDefault(sku, 0.0)) > 0)
+                    .toList());
         }
         Set<String> used = used();
         windows = new Windows(arrivals(used), leastPatience());
         used.forEach(this::addRows);
-        standing = new double[rows.size()];
+        addPurchases(used);
+        standing = new double[rows.size() + takenRow.size() + bargains.size()];
         shelves.standing().forEach((pool, units) -> {
             for (int row : rowsOf(pool)) {
                 standing[row] += units;
             }
         });
-        for (SupplyOffer offer : shelves.offers()) {
-            if (used.contains(offer.sku())) {
-                purchases.add(new Purchase(offer, offer.unitCost() - shelves.leftover(offer.sku()), rowsOf(Shelves.pool(offer))));
-            }
-        }
         addKinds();
     }
+
+    private void addPurchases(Set<String> used) {
+        List<SupplyOffer> offers = shelves.offers().stream().filter(offer -> used.contains(offer.sku())).toList();
+        offers.stream().filter(offer -> spare(offer) > 0)
+                .forEach(offer -> takenRow.computeIfAbsent(offer.sku(), sku -> rows.size() + takenRow.size()));
+        for (SupplyOffer offer : offers) {
+            int[] raised = rowsOf(Shelves.pool(offer));
+            if (spare(offer) > 0) {
+                int row = rows.size() + takenRow.size() + bargains.size();
+                bargains.add(new Bargain(takenRow.get(offer.sku()), row, spare(offer)));
+                raised = Arrays.copyOf(raised, raised.length + 1);
+                raised[raised.length - 1] = row;
+            }
+            purchases.add(new Purchase(offer, offer.unitCost() - shelves.leftover(offer), raised, spare(offer)));
+        }
+    }
+
+    private double spare(SupplyOffer offer) {
+        return shelves.leftover(offer.sku()) - shelves.leftover(offer);
+    }
+
 
     private Set<String> used() {
         Set<String> used = new TreeSet<>();
@@ -88,6 +121,10 @@ final class Program {
             ways.get(k).forEach(choice -> used.addAll(choice.needed().keySet()));
         }
         return used;
+    }
+
+    double horizonDays() {
+        return shelves.request().horizonDays();
     }
 
     List<DemandClass> classes() {
@@ -166,6 +203,11 @@ final class Program {
         for (int b = 0; b < gain.length; b++) {
             List<double[]> entries = new ArrayList<>();
             known.get(b).needed().forEach((sku, count) -> rowsFor(k, sku, window).forEach(row -> entries.add(new double[] {row, count})));
+            known.get(b).needed().forEach((sku, count) -> {
+                if (takenRow.containsKey(sku)) {
+                    entries.add(new double[] {takenRow.get(sku), -count});
+                }
+            });
             touched[b] = entries.stream().mapToInt(entry -> (int) entry[0]).toArray();
             units[b] = entries.stream().mapToDouble(entry -> entry[1]).toArray();
         }
@@ -190,8 +232,9 @@ final class Program {
     Map<String, Double> scarcity(int k, double[] rowPrices) {
         Map<String, Double> prices = new TreeMap<>();
         for (String sku : rowsOf.keySet()) {
-            double price = rowsFor(k, sku, 0).stream().mapToDouble(row -> rowPrices[row]).sum();
-            if (price > 0) {
+            double price = rowsFor(k, sku, 0).stream().mapToDouble(row -> rowPrices[row]).sum()
+                    - (takenRow.containsKey(sku) ? rowPrices[takenRow.get(sku)] : 0);
+            if (price != 0) {
                 prices.put(sku, price);
             }
         }
@@ -209,8 +252,9 @@ final class Program {
         for (int i = 0; i < rows.size(); i++) {
             at.put(likeness(i), i);
         }
-        double[] prices = new double[rows.size()];
-        for (int i = 0; i < rowPrices.length; i++) {
+        double[] prices = new double[standing.length];
+        takenRow.forEach((sku, row) -> prices[row] = earlier.takenRow.containsKey(sku) ? rowPrices[earlier.takenRow.get(sku)] : 0);
+        for (int i = 0; i < earlier.rows.size(); i++) {
             Integer row = rowPrices[i] > 0 ? at.get(earlier.likeness(i)) : null;
             if (row != null) {
                 prices[row] = rowPrices[i];
@@ -264,9 +308,22 @@ final class Program {
         return purchases;
     }
 
+    List<Bargain> bargains() {
+        return bargains;
+    }
+
     /** What purchases cost, minor units. */
     long cost(int[] bought) {
         long cost = 0;
+        for (int o = 0; o < bought.length; o++) {
+            cost += purchases.get(o).offer().unitCost() * bought[o];
+        }
+        return cost;
+    }
+
+    /** The same where units may be broken. */
+    double cost(double[] bought) {
+        double cost = 0;
         for (int o = 0; o < bought.length; o++) {
             cost += purchases.get(o).offer().unitCost() * bought[o];
         }

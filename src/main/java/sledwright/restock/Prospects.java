@@ -60,7 +60,7 @@ final class Prospects {
         double[] residuals = new double[tried.size()];
         Arrays.setAll(residuals, s -> tally.servedByCourse()[s][k] - ratio * tally.askedByCourse()[s][k]);
         double mean = Math.max(1e-9, (double) tally.asked()[k] / tried.size());
-        return Restocker.expected(residuals).halfWidth() / mean;
+        return Restocker.expected(residuals, 0).halfWidth() / mean;
     }
 
     List<Buy> buys(int[] plan, Tally with) {
@@ -122,9 +122,24 @@ final class Prospects {
             long worth = shelves.worth(sku).orElse(0);
             double left = shelves.standing(sku) + bought - used;
             parts.add(new PartOutlook(sku, shelves.standing(sku), bought, used, with.deviation().getOrDefault(sku, 0.0), worth,
-                    oneMore(sku, rowPrices), left * (worth - shelves.leftover(sku)), most(sku, most.get(sku), used > 0, rowPrices)));
+                    oneMore(sku, rowPrices), lost(sku, left, plan), most(sku, most.get(sku), used > 0, rowPrices)));
         }
         return parts;
+    }
+
+    /** What units that are left lose: of those that are bought and of those from the shelf; the latter are left first. */
+    private double lost(String sku, double left, int[] plan) {
+        int standing = shelves.standing(sku);
+        double bought = 0;
+        double loss = 0;
+        for (int o = 0; o < plan.length; o++) {
+            if (program.purchases().get(o).offer().sku().equals(sku)) {
+                bought += plan[o];
+                loss += plan[o] * program.purchases().get(o).loss();
+            }
+        }
+        return Math.min(left, standing) * (shelves.worth(sku).orElse(0) - shelves.leftover(sku))
+                + (bought > 0 ? Math.max(0, left - standing) * loss / bought : 0);
     }
 
     /** What one more unit adds: its worth at the end and its scarcity. */

@@ -24,12 +24,10 @@ import sledwright.explain.Explanation;
  * @param builds    how many builds of all classes are known
  * @param courses   how many courses the plan was made on, and as many others it was tried on
  * @param late      whether time ran out before all was done
- * @param heldBack  what the plan earns if orders are turned away whose parts are worth more to others
  */
 public record RestockPlan(RestockRequest request, List<Buy> buys, Expected with, Expected without, Expected gain, double bound,
                           double rounded, double roundedInSample, double hindsight, double inSample, boolean closed, int builds,
-                          int courses, boolean late, List<ClassOutlook> classes, List<PartOutlook> parts, List<CurvePoint> curve,
-                          Expected heldBack) {
+                          int courses, boolean late, List<ClassOutlook> classes, List<PartOutlook> parts, List<CurvePoint> curve) {
 
     public RestockPlan {
         buys = List.copyOf(buys);
@@ -96,6 +94,11 @@ public record RestockPlan(RestockRequest request, List<Buy> buys, Expected with,
      */
     public record ClassOutlook(String name, double orders, double filled, double without, double halfWidth, OptionalLong revenue,
                                OptionalLong cost, Optional<Explanation> impossible) {
+
+        /** Whether a build exists that earns something, and no order gets one. */
+        public boolean isLeftOut() {
+            return revenue.isPresent() && !isUnprofitable() && orders > 0 && filled == 0;
+        }
 
         /** Whether a build exists, and none that earns anything. */
         public boolean isUnprofitable() {

@@ -1,9 +1,11 @@
 package sledwright.restock;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import org.apache.commons.statistics.distribution.NormalDistribution;
@@ -11,6 +13,7 @@ import sledwright.domain.Catalog;
 import sledwright.domain.RestockRequest;
 import sledwright.generator.time.Deadline;
 import sledwright.restock.Counter.Tally;
+import sledwright.restock.FinalChoice.Chosen;
 import sledwright.restock.RestockPlan.CurvePoint;
 import sledwright.restock.RestockPlan.Expected;
 import sledwright.words.Numbers;
@@ -21,14 +24,18 @@ public final class Restocker {
     private static final double Z_95 = NormalDistribution.of(0, 1).inverseCumulativeProbability(0.975);
     private static final double TOLERANCE = 0.002;
     private static final int MOST_ROUNDS = 60;
-    private static final int MOST_REOPENED = 8;
+    private static final int MOST_REOPENED = 6;
     /** Rough shadow prices are enough to look for further builds. */
     private static final double ROUGH = 0.01;
-    private static final int MOST_FINISHED = 1;
-    /** Courses for rough shadow prices. */
+    /** Courses for rough shadow prices, and their seed. */
     private static final int ROUGHLY = 80;
-    /** Refused orders are examined in this many courses. */
-    private static final int REFUSALS_IN = 3;
+    private static final long FOUND_ON = -1;
+    /** Builds are looked for at these shares of what would be spent if money did not matter. */
+    private static final double[] SHARES = {0, 0.4};
+    /** The last choice is made on this many times the samples. */
+    private static final int FURTHER = 2;
+    /** This many prices that are best for single courses lead to builds, too. */
+    private static final int MOST_WINNERS = 2;
 
     private final Shelves shelves;
     private final RestockRequest request;
@@ -37,7 +44,10 @@ public final class Restocker {
     private final Consumer<String> progress;
     private final Choices choices;
     private final List<Course> made;
+    private final List<Course> further;
     private final List<Course> tried;
+    /** What is known of fewer builds. */
+    private Optional<Relaxed> known = Optional.empty();
 
     private Restocker(Catalog catalog, RestockRequest request, long seed, Deadline deadline, Consumer<String> progress) {
         this.request = request;
@@ -47,7 +57,9 @@ public final class Restocker {
         shelves = new Shelves(catalog, request);
         progress.accept("searching builds for %s classes of orders".formatted(request.classes().size()));
         choices = new Choices(shelves, deadline);
-        made = Courses.draw(request, request.samples(), 2 * seed + 1);
+        List<Course> drawn = Courses.draw(request, (1 + FURTHER) * request.samples(), 2 * seed + 1);
+        made = drawn.subList(0, request.samples());
+        further = drawn.subList(request.samples(), drawn.size());
         tried = Courses.draw(request, request.samples(), 2 * seed + 2);
     }
 
@@ -61,106 +73,106 @@ public final class Restocker {
     }
 
     private RestockPlan plan() {
-        Relaxed relaxed = relaxed();
-        boolean closed = isClosed(relaxed);
-        for (int again = 0; !closed && again < MOST_FINISHED && !deadline.isOver(); again++) {
-            relaxed = relax(Optional.of(relaxed), TOLERANCE, made);
-            closed = isClosed(relaxed);
-        }
-        return plan(relaxed, closed);
+        findBuilds();
+        Relaxed relaxed = relax(made, seed);
+        progress.accept("what is earned if nothing is bought");
+        Racks racks = new Racks(relaxed.program(), shelves);
+        Plans plans = new Plans(relaxed, racks, made, further, deadline);
+        HindsightRelaxation.Answer answer = relaxed.relaxation().solve(request.budget(), relaxed.start(), TOLERANCE, MOST_ROUNDS, progress);
+        progress.accept(told(made.size(), answer.rounds()));
+        return plan(relaxed.with(answer), plans);
     }
 
-    /** Over the builds that shadow prices of a few courses, and refused orders, lead to. */
-    private Relaxed relaxed() {
-        boolean closed = false;
-        Optional<Relaxed> rough = Optional.empty();
-        List<Course> few = made.subList(0, Math.min(made.size(), ROUGHLY));
-        for (int again = 0; !closed && again < MOST_REOPENED && !deadline.isOver(); again++) {
-            Relaxed relaxed = relax(rough, ROUGH, few);
-            // Both, always: what the one finds the other may miss.
-            closed = isClosed(relaxed) & !findMore(relaxed);
-            rough = Optional.of(relaxed);
-        }
-        return relax(rough, TOLERANCE, made);
+    private String told(int courses, int rounds) {
+        return "bound over %s on %s after %s".formatted(Numbers.counted(choices.size(), "build"), Numbers.counted(courses, "course"),
+                Numbers.counted(rounds, "round"));
     }
 
-    private RestockPlan plan(Relaxed relaxed, boolean closed) {
+    /**
+     * Finds builds that shadow prices lead to, of nothing bought, of all that would pay and between. The budget of the request and the luck
+     * of its seed do not matter here, so that plans for all of them know the same builds.
+     */
+    private void findBuilds() {
+        List<Course> few = Courses.draw(request, Math.min(request.samples(), ROUGHLY), FOUND_ON);
+        boolean more = true;
+        for (int again = 0; more && again < MOST_REOPENED && !deadline.isOver(); again++) {
+            Relaxed rough = relax(few, FOUND_ON);
+            HindsightRelaxation.Answer all = rough.relaxation().solve(OptionalLong.empty(), rough.start(), ROUGH, MOST_ROUNDS, line -> { });
+            more = findMore(rough.program(), all.prices());
+            long cost = Math.round(rough.program().cost(all.bought()));
+            for (double share : SHARES) {
+                HindsightRelaxation.Answer some = rough.relaxation().solve(OptionalLong.of(Math.round(share * cost)), all.bought(), ROUGH,
+                        MOST_ROUNDS, line -> { });
+                more |= findMore(rough.program(), some.prices());
+            }
+            for (double[] prices : rough.hindsight().foremost(MOST_WINNERS)) {
+                more |= findMore(rough.program(), prices);
+            }
+            known = Optional.of(rough.with(all));
+            progress.accept(told(few.size(), again + 1));
+        }
+    }
+
+    private RestockPlan plan(Relaxed relaxed, Plans plans) {
         progress.accept("trying whole quantities");
         Program program = relaxed.program();
-        Counters counters = new Counters(program, shelves, made);
-        Plans plans = new Plans(relaxed, counters, made, deadline);
-        Plans.Stocked chosen = plans.find(request.budget(), stocked -> progress.accept("a plan of %s within %s".formatted(
-                shelves.catalog().amount(plans.cost(stocked.bought())), shelves.catalog().amount(stocked.budget()))));
-        int[] plan = chosen.bought();
-        Tally with = chosen.counter().serve(program, plan, tried);
-        Plans.Stocked nothing = plans.nothing();
-        Tally without = nothing.counter().serve(program, nothing.bought(), tried);
+        Chosen chosen = plans.find(request.budget(), relaxed.answer(), (budget, cost) -> progress.accept(budget.isPresent()
+                ? "a plan of %s within %s".formatted(shelves.catalog().amount(cost), shelves.catalog().amount(budget.getAsLong()))
+                : "a plan of %s".formatted(shelves.catalog().amount(cost))));
+        int[] plan = chosen.stocked().bought();
+        Tally with = chosen.stocked().counter().serve(plan, tried);
+        Tally without = plans.nothing().stocked().counter().serve(plans.nothing().stocked().bought(), tried);
         double offset = turnedAway(made);
-        double[] prices = plans.pricesAt(plan);
-        int[] near = plans.near(request.budget());
-        Expected heldBack = expected(counters.at(prices, true).serve(program, plan, tried).margins());
+        int[] near = plans.near(relaxed.answer(), request.budget());
+        boolean closed = !findMore(program, relaxed.answer().prices());
         progress.accept("what each part is worth");
         Prospects prospects = new Prospects(request, shelves, choices, program, tried, deadline);
         double[] differences = new double[tried.size()];
         Arrays.setAll(differences, s -> with.margins()[s] - without.margins()[s]);
-        return new RestockPlan(request, prospects.buys(plan, with), expected(with.margins()), expected(without.margins()),
-                expected(differences), relaxed.answer().bound() - offset, inHindsight(relaxed, near) - offset, plans.atItsCounter(near),
-                inHindsight(relaxed, plan) - offset, chosen.earns(), closed, choices.size(), made.size(), deadline.isOver(),
-                prospects.outlook(with, without), prospects.parts(plan, with, prices), curve(plans, program), heldBack);
+        double scatter = chosen.scatter(tried);
+        double scatterWithout = plans.nothing().scatter(tried);
+        return new RestockPlan(request, prospects.buys(plan, with), expected(with.margins(), scatter),
+                expected(without.margins(), scatterWithout), expected(differences, Math.hypot(scatter, scatterWithout)),
+                relaxed.answer().bound() - offset, inHindsight(relaxed, near) - offset, plans.atItsCounter(near),
+                inHindsight(relaxed, plan) - offset, plans.mean(chosen.stocked().counter(), plan), closed, choices.size(), made.size(),
+                deadline.isOver(), prospects.outlook(with, without), prospects.parts(plan, with, plans.pricesAt(plan)),
+                curve(plans, scatter));
     }
 
-    private List<CurvePoint> curve(Plans plans, Program program) {
-        return plans.all().stream().map(stocked -> new CurvePoint(stocked.budget(), plans.cost(stocked.bought()),
-                expected(stocked.counter().margins(program, stocked.bought(), tried)))).toList();
+    /** @param scatter of the whole budget, which stands for the others */
+    private List<CurvePoint> curve(Plans plans, double scatter) {
+        List<CurvePoint> curve = new ArrayList<>();
+        plans.all().forEach((budget, chosen) -> curve.add(new CurvePoint(budget, plans.cost(chosen.stocked().bought()),
+                expected(chosen.stocked().counter().margins(chosen.stocked().bought(), tried),
+                        budget == 0 ? plans.nothing().scatter(tried) : scatter))));
+        return curve;
     }
 
-    /** @param earlier what is known of fewer builds, which serves on */
-    private Relaxed relax(Optional<Relaxed> earlier, double tolerance, List<Course> courses) {
+    /** A relaxation over the builds that are known now; what is known of fewer builds serves on. */
+    private Relaxed relax(List<Course> courses, long luck) {
         Program program = new Program(shelves, choices);
-        Hindsight hindsight = new Hindsight(program, courses, earlier.map(known -> known.hindsight().winners().stream()
-                .map(prices -> program.carried(known.program(), prices)).toList()).orElse(List.of()));
-        HindsightRelaxation relaxation = new HindsightRelaxation(program, hindsight, seed, deadline);
-        earlier.ifPresent(known -> relaxation.recall(known.relaxation().seen().stream()
-                .map(bought -> program.carriedPurchases(known.program(), bought)).toList()));
-        double[] start = earlier.map(known -> program.carriedPurchases(known.program(), known.answer().bought()))
+        Hindsight hindsight = new Hindsight(program, courses, known.map(earlier -> earlier.hindsight().winners().stream()
+                .map(prices -> program.carried(earlier.program(), prices)).toList()).orElse(List.of()));
+        HindsightRelaxation relaxation = new HindsightRelaxation(program, hindsight, luck, deadline);
+        known.ifPresent(earlier -> relaxation.recall(earlier.relaxation().seen().stream()
+                .map(bought -> program.carriedPurchases(earlier.program(), bought)).toList()));
+        double[] start = known.map(earlier -> program.carriedPurchases(earlier.program(), earlier.answer().bought()))
                 .orElseGet(() -> new double[program.purchases().size()]);
-        HindsightRelaxation.Answer answer = relaxation.solve(request.budget(), start, tolerance, MOST_ROUNDS, progress);
-        progress.accept("bound over %s on %s after %s".formatted(
-                Numbers.counted(choices.size(), "build"), Numbers.counted(courses.size(), "course"),
-                Numbers.counted(answer.rounds(), "round")));
-        return new Relaxed(program, hindsight, relaxation, answer);
+        return new Relaxed(program, hindsight, relaxation, start, null);
     }
 
-    /** Whether the search knows no further build that would earn more than any known one at these shadow prices. */
-    private boolean isClosed(Relaxed relaxed) {
-        boolean[] open = new boolean[request.classes().size()];
+    /** Whether the search found a build that would earn more than any known one at some shadow prices. */
+    private boolean findMore(Program program, double[] prices) {
+        boolean[] more = new boolean[request.classes().size()];
         choices.forEach(k -> {
             if (!choices.of(k).isEmpty()) {
-                Map<String, Double> scarce = relaxed.program().scarcity(k, relaxed.answer().prices());
+                Map<String, Double> scarce = program.scarcity(k, prices);
                 Optional<Choices.Found> found = choices.seek(k, sku -> Math.round(shelves.leftover(sku) + scarce.getOrDefault(sku, 0.0)));
-                open[k] = found.isEmpty() || found.get().isNew() && relaxed.program().gain(found.get().choice())
+                more[k] = found.isEmpty() || found.get().isNew() && program.gain(found.get().choice())
                         - found.get().choice().parts(sku -> scarce.getOrDefault(sku, 0.0)) > 0;
             }
         });
-        return noneOf(open);
-    }
-
-    private static boolean noneOf(boolean[] flags) {
-        return IntStream.range(0, flags.length).noneMatch(i -> flags[i]);
-    }
-
-    /** Searches in what is left when orders are turned away; whether there was a build after all that nobody knew. */
-    private boolean findMore(Relaxed relaxed) {
-        Program program = relaxed.program();
-        Counters counters = new Counters(program, shelves, made);
-        int[] plan = new Plans(relaxed, counters, made, deadline).near(request.budget());
-        Counter counter = counters.best(counters.around(relaxed.answer().prices()), plan);
-        List<Map<Integer, Map<String, Integer>>> refusals = made.subList(0, Math.min(made.size(), REFUSALS_IN)).stream()
-                .map(course -> counter.firstRefusals(program, plan, course)).toList();
-        boolean[] found = new boolean[request.classes().size()];
-        choices.forEach(k -> refusals.stream().filter(of -> of.containsKey(k) && choices.impossible(k).isEmpty() && !deadline.isOver())
-                .forEach(of -> found[k] |= choices.seekIn(k, of.get(k))));
-        return !noneOf(found);
+        return IntStream.range(0, more.length).anyMatch(k -> more[k]);
     }
 
     /** What whole quantities earn on the courses that the plan is made on, each known in advance; at most. */
@@ -180,9 +192,14 @@ public final class Restocker {
         return sum / courses.size();
     }
 
-    static Expected expected(double[] values) {
+    /**
+     * The mean of some courses.
+     *
+     * @param scatter of what searches ended at, which the interval counts in
+     */
+    static Expected expected(double[] values, double scatter) {
         double mean = Arrays.stream(values).average().orElse(0);
         double variance = Arrays.stream(values).map(value -> (value - mean) * (value - mean)).sum() / Math.max(1, values.length - 1);
-        return new Expected(mean, Z_95 * Math.sqrt(variance / values.length));
+        return new Expected(mean, Z_95 * Math.hypot(Math.sqrt(variance / values.length), scatter));
     }
 }

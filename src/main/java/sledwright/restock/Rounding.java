@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
@@ -25,7 +24,6 @@ final class Rounding {
     private static final int JUDGED_ON = 200;
     /** A step that does clearly worse on this many courses is not tried on the others. */
     private static final int GLANCED_AT = 40;
-    private static final double CLEARLY = 2;
 
     private static final int NONE = -1;
     private static final int[] KITS = {1, 4};
@@ -100,27 +98,11 @@ final class Rounding {
     }
 
     private double[] margins(int[] plan, List<Course> of) {
-        return counter.margins(program, plan, of);
+        return counter.margins(plan, of);
     }
 
     private static double mean(double[] margins) {
         return Arrays.stream(margins).average().orElse(0);
-    }
-
-    /** What a plan earns by course; empty where it clearly earns less than another one. */
-    private Optional<double[]> ifBetter(int[] plan, double[] than) {
-        int glanced = Math.min(GLANCED_AT, few.size());
-        double[] first = margins(plan, few.subList(0, glanced));
-        double[] better = new double[glanced];
-        Arrays.setAll(better, s -> first[s] - than[s]);
-        double mean = mean(better);
-        double squares = Arrays.stream(better).map(more -> (more - mean) * (more - mean)).sum();
-        if (mean + CLEARLY * Math.sqrt(squares) / glanced < 0) {
-            return Optional.empty();
-        }
-        double[] all = Arrays.copyOf(first, few.size());
-        System.arraycopy(margins(plan, few.subList(glanced, few.size())), 0, all, glanced, few.size() - glanced);
-        return Optional.of(all);
     }
 
     /** Rounds up from a fraction on, then gives up some of everything until the budget holds. */
@@ -178,7 +160,7 @@ final class Rounding {
             double before = mean(earned);
             for (Step step : steps()) {
                 for (int[] next = step.from(best); next != null && !deadline.isOver(); next = step.from(best)) {
-                    double[] other = isAllowed(next) && !Arrays.equals(next, best) ? ifBetter(next, earned).orElse(null) : null;
+                    double[] other = isAllowed(next) && !Arrays.equals(next, best) ? counter.ifBetter(next, few, GLANCED_AT, earned) : null;
                     if (other == null || mean(other) <= mean(earned) + 1e-6 * Math.abs(mean(earned))) {
                         break;
                     }

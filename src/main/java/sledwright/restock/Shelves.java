@@ -23,8 +23,9 @@ import sledwright.domain.SupplyOffer;
 /**
  * What stands on the shelf, what can be bought, and what a unit of each part is worth.
  *
- * <p>A unit is worth the least at which it is available today: what the shop paid, what a supplier asks, or what the shop asks for it.
- * A unit that is left over at the end is worth that less the depreciation. (Inventory at the lower of cost and market: common practice.)
+ * <p>A unit is worth the least that the catalogue says of it, what the shop paid or asks; where the catalogue says nothing, the least that
+ * a supplier asks. So what further suppliers offer makes nothing that stands there worth less. A unit that is left over at the end is worth
+ * that, or what was paid for it where that is less, less the depreciation. (Inventory at the lower of cost and market: common practice.)
  */
 final class Shelves {
 
@@ -35,6 +36,8 @@ final class Shelves {
      */
     record Pool(String sku, Condition condition, int arrivalDay) {
     }
+
+    private static final int MANY = 10_000_000;
 
     private final Catalog catalog;
     private final RestockRequest request;
@@ -95,6 +98,11 @@ final class Shelves {
         return worth.getOrDefault(sku, 0L) * (1 - request.lost(kind(sku)));
     }
 
+    /** The same of a unit that is bought: never more than was paid for it. */
+    double leftover(SupplyOffer offer) {
+        return Math.min(offer.unitCost(), worth.getOrDefault(offer.sku(), 0L)) * (1 - request.lost(kind(offer.sku())));
+    }
+
     PartKind kind(String sku) {
         return PartKind.of(catalog.part(sku).orElseThrow());
     }
@@ -104,7 +112,9 @@ final class Shelves {
         for (Lot lot : catalog.lots(sku)) {
             lot.breaks().forEach(step -> prices.add(Math.min(step.unitPrice(), step.unitCost().orElse(Long.MAX_VALUE))));
         }
-        request.offers().stream().filter(offer -> offer.sku().equals(sku)).forEach(offer -> prices.add(offer.unitCost()));
+        if (prices.isEmpty()) {
+            request.offers().stream().filter(offer -> offer.sku().equals(sku)).forEach(offer -> prices.add(offer.unitCost()));
+        }
         return prices.stream().mapToLong(Long::longValue).min();
     }
 
@@ -129,17 +139,14 @@ final class Shelves {
         return catalog.withLots(lots);
     }
 
-    /**
-     * A catalogue of what is left for a class, at what units are worth today.
-     *
-     * @param units sku -> units in conditions that it accepts
-     */
-    Catalog left(Map<String, Integer> units, Set<Condition> conditions) {
-        // The first in order: sets have none that is the same in every run.
-        Condition some = Collections.min(accepted(conditions));
+    /** A catalogue of all that this one has a price for, in stock or not and in any number, at what units are worth today. */
+    Catalog listed() {
         Map<String, List<Lot>> lots = new TreeMap<>();
-        units.forEach((sku, count) -> lots.put(sku, List.of(new Lot(sku, "left", "shelf", some, count, 0,
-                List.of(new Lot.PriceBreak(1, worth(sku).orElse(0), OptionalLong.empty())), false))));
+        catalog.lots().forEach((sku, offered) -> {
+            List<Lot.PriceBreak> price = List.of(new Lot.PriceBreak(1, worth(sku).orElse(0), OptionalLong.empty()));
+            lots.put(sku, offered.stream().map(Lot::condition).map(this::likeness).distinct()
+                    .map(condition -> new Lot(sku, condition.label(), "all", condition, MANY, 0, price, false)).toList());
+        });
         return catalog.withLots(lots);
     }
 
@@ -150,7 +157,7 @@ final class Shelves {
 
     private void add(Map<String, Map<Condition, Integer>> units, Pool pool, int count) {
         units.computeIfAbsent(pool.sku(), sku -> new EnumMap<>(Condition.class)).merge(likeness(pool.condition()), count,
-                (one, other) -> (int) Math.min(10_000_000L, (long) one + other));
+                (one, other) -> (int) Math.min(MANY, (long) one + other));
     }
 
     /** The first condition that the same classes accept: to the search units of both are alike. */

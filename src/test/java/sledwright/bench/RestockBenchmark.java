@@ -46,8 +46,8 @@ final class RestockBenchmark {
         RestockRequest request = request(shop, classes, parts, samples, budget, seed);
         line("%d classes, %d offers, %d samples".formatted(classes, request.offers().size(), samples));
         RestockPlan plan = Restocker.plan(shop.catalog(), request, seed, Deadline.never(), this::line);
-        line("plan: rounded %.2f %% below the bound, chosen %.2f %%, held back %.2f; bound %.2f, plan in hindsight %.2f, as orders come %.2f; gain %.2f +/- %.2f; builds %d, closed %s".formatted(
-                100 * plan.roundedGap(), 100 * plan.gap(), plan.heldBack().mean() / 100, plan.bound() / 100, plan.hindsight() / 100, plan.inSample() / 100, plan.gain().mean() / 100,
+        line("plan: rounded %.2f %% below the bound, chosen %.2f %%, bound %.2f, plan in hindsight %.2f, as orders come %.2f; gain %.2f +/- %.2f; builds %d, closed %s".formatted(
+                100 * plan.roundedGap(), 100 * plan.gap(), plan.bound() / 100, plan.hindsight() / 100, plan.inSample() / 100, plan.gain().mean() / 100,
                 plan.gain().halfWidth() / 100, plan.builds(), plan.closed()));
         Runtime runtime = Runtime.getRuntime();
         line("memory in use %d MB".formatted((runtime.totalMemory() - runtime.freeMemory()) >> 20));

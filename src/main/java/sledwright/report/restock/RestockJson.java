@@ -46,7 +46,6 @@ public final class RestockJson {
         expected("expected_margin", plan.with());
         expected("without", plan.without());
         expected("gain", plan.gain());
-        expected("held_back", plan.heldBack());
         out.writeObjectFieldStart("bound");
         money("most", plan.bound());
         money("rounded_in_hindsight", plan.rounded());

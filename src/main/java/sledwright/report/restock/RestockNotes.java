@@ -5,10 +5,12 @@ import java.util.Map;
 import sledwright.desk.view.RestockView;
 import sledwright.restock.RestockPlan;
 import sledwright.words.Numbers;
-import sledwright.restock.RestockPlan.Expected;
 
 /** What is to be said of a restocking plan as a whole, in finished sentences under their headings. */
 final class RestockNotes {
+
+    /** Of a class of which no order is filled. */
+    static final String LEFT_OUT = "Its parts are not there, or earn more in other orders.";
 
     private RestockNotes() {
     }
@@ -17,7 +19,8 @@ final class RestockNotes {
         RestockPlan plan = view.plan();
         Map<String, String> notes = new LinkedHashMap<>();
         notes.put("Confidence",
-                "The +/- is the 95 %% confidence interval of the mean over %s courses of events that the plan was not made on (seed %s)."
+                ("The +/- is the 95 %% confidence interval of the mean over %s courses of events that the plan was not made on (seed"
+                + " %s). It counts in how far apart the plans are that the search ended at from several starts.")
                 .formatted(plan.courses(), view.seed()));
         notes.put("Bound", (
                 "On the courses it was made on, no plan within the budget earns more than %s, even if it fills orders knowing all that"
@@ -28,12 +31,8 @@ final class RestockNotes {
                 RestockView.percent(plan.roundedGap()), view.amount(plan.hindsight()), RestockView.percent(plan.gap()), atTheCounter(view),
                 Numbers.counted(plan.builds(), "build"), plan.closed()
                 ? "; at its shadow prices no other build earns more" : "; others may add to it"));
-        if (plan.heldBack().mean() > plan.with().mean() + plan.with().halfWidth()) {
-            notes.put("Holding back",
-                    ("Orders are served first come, first served. If those were turned away whose parts are worth more to others, the"
-                    + " plan would earn %s %s.")
-                    .formatted(spread(view, plan.heldBack()), view.currency()));
-        }
+        notes.put("At the counter", "Orders are served first come, first served. Each class is offered the builds that were chosen for"
+                + " it, with the plan and without it: fewer than could be made, where parts earn more in other orders.");
         if (plan.late()) {
             notes.put("Time", "Time ran out before all was tried. Maybe allow more time: --time-limit");
         }
@@ -53,9 +52,5 @@ final class RestockNotes {
 
     static String money(RestockView view, double minor) {
         return view.amount(minor) + " " + view.currency();
-    }
-
-    static String spread(RestockView view, Expected expected) {
-        return "%s +/- %s".formatted(view.amount(expected.mean()), view.amount(expected.halfWidth()));
     }
 }

@@ -101,7 +101,8 @@ final class RestockTables {
             return "Cannot be served at any price. " + String.join(" ", outlook.impossible().get().conflicts().stream()
                     .map(conflict -> conflict.message()).toList());
         }
-        return outlook.isUnprofitable() ? "Costs at least what it pays, so none is filled for profit." : "";
+        return outlook.isUnprofitable() ? "Costs at least what it pays, so none is filled for profit."
+                : outlook.isLeftOut() ? RestockNotes.LEFT_OUT : "";
     }
 
     private Content curve() {

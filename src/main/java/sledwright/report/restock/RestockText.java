@@ -101,6 +101,8 @@ public final class RestockText {
             } else if (outlook.isUnprofitable()) {
                 page.gap().text(Ink.FAIR, "%s: an order pays %s and costs at least %s, so none is filled for profit."
                         .formatted(outlook.name(), money(outlook.revenue().getAsLong()), money(outlook.cost().getAsLong())));
+            } else if (outlook.isLeftOut()) {
+                page.gap().text(Ink.FAIR, "%s: none is filled. %s".formatted(outlook.name(), RestockNotes.LEFT_OUT));
             }
         }
     }

@@ -14,7 +14,6 @@ import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
 import sledwright.restock.RestockPlan;
-import sledwright.restock.RestockPlan.Expected;
 import sledwright.restock.Restocker;
 
 /** What stands beside a plan: how sure it is, and what its way of serving costs. */
@@ -23,10 +22,10 @@ class RestockNotesTest {
     private static final Job.Restock JOB = (Job.Restock) RequestReader.read(Source.of(Path.of("src/test/resources/sentences/files/dear.yaml")), List.of(), Optional.empty(),
             Set.of(Kind.RESTOCK));
 
-    private static RestockPlan plan(boolean closed, Expected heldBack) {
+    private static RestockPlan plan(boolean closed) {
         RestockPlan made = Restocker.plan(JOB.catalog(), JOB.plan(), 0, Deadline.never(), line -> { });
         return new RestockPlan(made.request(), made.buys(), made.with(), made.without(), made.gain(), made.bound(), made.rounded(), made.roundedInSample(), made.hindsight(),
-                made.inSample(), closed, made.builds(), made.courses(), made.late(), made.classes(), made.parts(), made.curve(), heldBack);
+                made.inSample(), closed, made.builds(), made.courses(), made.late(), made.classes(), made.parts(), made.curve());
     }
 
     private static String notes(RestockPlan plan) {
@@ -35,16 +34,7 @@ class RestockNotesTest {
 
     @Test
     void whatTheBoundIsOverIsSaid() {
-        assertThat(notes(plan(true, new Expected(0, 0)))).contains(" builds that the search found; at its shadow prices no other build earns more.");
-        assertThat(notes(plan(false, new Expected(0, 0)))).contains(" builds that the search found; others may add to it.");
-    }
-
-    @Test
-    void holdingBackIsSaidWhereItWouldEarnMore() {
-        Expected much = new Expected(99_999_900, 100);
-        assertThat(RestockNotes.of(new RestockView(plan(true, much), JOB.catalog(), 0, List.of()))).extractingByKey("Holding back")
-                .isEqualTo("Orders are served first come, first served. If those were turned away whose parts are worth more to others, the plan would earn "
-                        + "999999.00 +/- 1.00 EUR.");
-        assertThat(notes(plan(true, new Expected(0, 0)))).doesNotContain("first come, first served");
+        assertThat(notes(plan(true))).contains(" builds that the search found; at its shadow prices no other build earns more.");
+        assertThat(notes(plan(false))).contains(" builds that the search found; others may add to it.");
     }
 }

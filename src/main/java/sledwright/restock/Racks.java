@@ -1,0 +1,135 @@
+package sledwright.restock;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import sledwright.domain.DemandClass;
+
+/** The units behind the counter, in pools that are alike to every customer, and what each way to fill an order draws from them. */
+final class Racks {
+
+    /**
+     * One way to fill an order.
+     *
+     * @param units of each part
+     * @param pools of each part, in the order in which they are drawn on
+     */
+    record Way(Choice choice, double gain, int[] units, int[][] pools) {
+    }
+
+    private final Program program;
+    private final List<DemandClass> classes;
+    private final List<Shelves.Pool> pools = new ArrayList<>();
+    private final Map<Shelves.Pool, Integer> poolAt = new HashMap<>();
+    private final Map<Choice, Way> ways = new IdentityHashMap<>();
+    private final int[] standing;
+    private final int[] arrival;
+    private final List<int[]> alike;
+
+    Racks(Program program, Shelves shelves) {
+        this.program = program;
+        classes = program.classes();
+        Set<String> skus = new TreeSet<>();
+        IntStream.range(0, classes.size()).forEach(k -> program.ways(k).forEach(choice -> skus.addAll(choice.needed().keySet())));
+        shelves.standing().keySet().stream().filter(pool -> skus.contains(pool.sku())).forEach(this::addPool);
+        shelves.offers().stream().filter(offer -> skus.contains(offer.sku())).forEach(offer -> addPool(Shelves.pool(offer)));
+        standing = pools.stream().mapToInt(pool -> shelves.standing().getOrDefault(pool, 0)).toArray();
+        arrival = pools.stream().mapToInt(Shelves.Pool::arrivalDay).toArray();
+        alike = skus.stream().map(sku -> IntStream.range(0, pools.size()).filter(p -> pools.get(p).sku().equals(sku)).toArray())
+                .filter(of -> of.length > 0).toList();
+        for (int k = 0; k < classes.size(); k++) {
+            int of = k;
+            Map<String, int[]> drawn = new HashMap<>();
+            program.ways(k).forEach(choice -> ways.put(choice, new Way(choice, program.gain(choice),
+                    choice.needed().values().stream().mapToInt(Integer::intValue).toArray(),
+                    choice.needed().keySet().stream().map(sku -> drawn.computeIfAbsent(sku, key -> drawn(of, key)))
+                    .toArray(int[][]::new))));
+        }
+    }
+
+    private void addPool(Shelves.Pool pool) {
+        if (poolAt.putIfAbsent(pool, pools.size()) == null) {
+            pools.add(pool);
+        }
+    }
+
+    /** Units that fewest others would take go first, of these what came last, so that the hasty still find some. */
+    private int[] drawn(int k, String sku) {
+        return IntStream.range(0, pools.size()).boxed()
+                .filter(p -> pools.get(p).sku().equals(sku) && takes(classes.get(k), pools.get(p)))
+                .sorted(Comparator.comparingLong((Integer p) -> classes.stream().filter(asked -> takes(asked, pools.get(p))).count())
+                        .thenComparing(p -> -pools.get(p).arrivalDay()))
+                .mapToInt(Integer::intValue).toArray();
+    }
+
+    private static boolean takes(DemandClass asked, Shelves.Pool pool) {
+        return Shelves.accepted(asked.request().limit().conditions()).contains(pool.condition());
+    }
+
+    Program program() {
+        return program;
+    }
+
+    /** A way to fill an order; it must be one of the program's. */
+    Way way(Choice choice) {
+        return ways.get(choice);
+    }
+
+    /** By pool, the units that are there without purchases. */
+    int[] standing() {
+        return standing;
+    }
+
+    /** By pool, the day from which its units can be used. */
+    int[] arrival() {
+        return arrival;
+    }
+
+    /** The days on which further units arrive. */
+    int[] arrivals() {
+        return Arrays.stream(arrival).sorted().distinct().toArray();
+    }
+
+    /** The pools of each part. */
+    List<int[]> alike() {
+        return alike;
+    }
+
+    String sku(int pool) {
+        return pools.get(pool).sku();
+    }
+
+    /** The pool that a purchase of the program goes to. */
+    int pool(int purchase) {
+        return poolAt.get(Shelves.pool(program.purchases().get(purchase).offer()));
+    }
+
+    /**
+     * Units that were cheaper than what a unit from the shelf is worth: those that orders take from their pool count as these, as far as
+     * they go, the cheapest first.
+     */
+    record Spared(int pool, int units, double spare) {
+    }
+
+    List<Spared> spared(int[] bought) {
+        return IntStream.range(0, bought.length).filter(o -> bought[o] > 0 && program.purchases().get(o).spare() > 0)
+                .mapToObj(o -> new Spared(pool(o), bought[o], program.purchases().get(o).spare()))
+                .sorted(Comparator.comparingInt(Spared::pool).thenComparingDouble(one -> -one.spare())).toList();
+    }
+
+    /** By pool, the units that are there with some purchases. */
+    int[] stocked(int[] bought) {
+        int[] stock = standing.clone();
+        for (int o = 0; o < bought.length; o++) {
+            stock[pool(o)] += bought[o];
+        }
+        return stock;
+    }
+}
