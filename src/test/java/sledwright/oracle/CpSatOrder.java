@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import sledwright.domain.Catalog;
+import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryModule;
@@ -151,7 +152,7 @@ final class CpSatOrder {
             }
             machine.parts().forEach((sku, units) -> need(sku, 1L << pool, LinearExpr.term(times, units)));
             cost.addTerm(times, SCALE * (machine.beside() + order.modulePartCharge() * (machine.moduleParts() - 1)) - Math.round(SCALE * machine.worth()));
-            if (that.catalog().enclosures().stream().anyMatch(any -> any.takes().contains(machine.build().platform().sku()))) {
+            if (line.request().equipment().enclosure() == EnclosureFrom.NEW && that.catalog().enclosures().stream().anyMatch(any -> any.takes().contains(machine.build().platform().sku()))) {
                 boolean lowLine = line.request().limit().mainsV().isPresent() && line.request().limit().mainsV().getAsDouble() < 180;
                 sleds.computeIfAbsent(new Sled(pool, machine.build().platform().sku(), lowLine, line.request().forbid(), machine.microwatts()), key -> new ArrayList<>()).add(times);
             }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
 import sledwright.domain.Enclosure;
+import sledwright.domain.EnclosureFrom;
 import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
 import sledwright.domain.Supply;
@@ -69,7 +70,7 @@ final class OrderCauses {
         for (int i = 0; i < machines.size(); i++) {
             OrderLine line = that.order().lines().get(i);
             List<Unfed> unfed = outcome.shortages().enclosures().unfed().stream().filter(one -> one.line().equals(line.name())).toList();
-            boolean fed = machines.get(i).stream().anyMatch(machine -> !isSled(machine) || options(line, machine).stream().anyMatch(most -> most >= machine.microwatts()));
+            boolean fed = line.request().equipment().enclosure() == EnclosureFrom.OWN || machines.get(i).stream().anyMatch(machine -> !isSled(machine) || options(line, machine).stream().anyMatch(most -> most >= machine.microwatts()));
             if (!unfed.isEmpty()) {
                 if (fed) {
                     wrong.add("%s is said to be unfed".formatted(unfed));

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
+import sledwright.domain.EnclosureFrom;
 import sledwright.domain.FilledEnclosure;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
@@ -123,7 +124,8 @@ final class OrderReading {
         Map<Build, Integer> standing = new HashMap<>();
         for (LineFill line : outcome.lines()) {
             for (Fill fill : line.fills()) {
-                if (catalog.enclosures().stream().anyMatch(any -> any.takes().contains(fill.build().platform().sku()))) {
+                if (line.line().request().equipment().enclosure() == EnclosureFrom.NEW
+                        && catalog.enclosures().stream().anyMatch(any -> any.takes().contains(fill.build().platform().sku()))) {
                     standing.merge(fill.build(), fill.picks().size(), Integer::sum);
                 }
             }

@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.Enclosure;
+import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryWish;
@@ -92,10 +93,16 @@ record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
         lines.replaceAll(line -> enclosures.isEmpty() || others.nextInt(3) > 0 ? line : without(line, enclosures.get(others.nextInt(enclosures.size())), others));
         SplittableRandom wishes = new SplittableRandom(-seed);
         lines.replaceAll(line -> populated(line, wishes));
+        lines.replaceAll(line -> wishes.nextInt(6) > 0 ? line : inOwnEnclosures(line));
         OrderRequest order = new OrderRequest("random", lines, random.nextInt(4) == 0 ? OptionalInt.of(random.nextInt(1, 3)) : OptionalInt.empty(),
                 random.nextInt(4) == 0 ? random.nextInt(1, 60) * (seed % 3 == 0 ? DEAR : 100) : 0, random.nextInt(3) == 0 ? random.nextInt(1, 13) * 100 : 0, own);
         boolean shelf = others.nextInt(3) == 0;
         return new RandomOrder(seed, shelf ? catalog.withSuppliers(new SupplierNames(Map.of(), Set.of(others.nextInt(2) == 0 ? "birch" : "cedar"))) : catalog, order);
+    }
+
+    private static OrderLine inOwnEnclosures(OrderLine line) {
+        Request request = line.request();
+        return new OrderLine(line.name(), request.withEquipment(request.equipment().withEnclosure(EnclosureFrom.OWN)), line.priority(), line.uniform());
     }
 
     /** One line in four wants modules of one part number, one in eight balanced channels. */

@@ -27,6 +27,7 @@ import sledwright.desk.view.OrderView.Shortage;
 import sledwright.desk.view.OrderView.Sled;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
+import sledwright.domain.EnclosureFrom;
 import sledwright.domain.FilledEnclosure;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryModule;
@@ -157,7 +158,7 @@ final class OrderViews {
             machine += machines;
         }
         together.forEach((lot, units) -> left.merge(lot, -units, Integer::sum));
-        if (catalog.isSled(fill.build().platform())) {
+        if (catalog.isSled(fill.build().platform()) && line.line().request().equipment().enclosure() == EnclosureFrom.NEW) {
             double loadW = fill.figures().loadW();
             Deque<Sled> sleds = unhoused.computeIfAbsent(fill.build(), same -> new ArrayDeque<>());
             for (int sled = first; sled < machine; sled++) {

@@ -95,6 +95,9 @@ final class Sheltering {
 
     private Optional<Unfed> unfed(OrderLine line) {
         List<Option> options = new ArrayList<>();
+        if (line.request().equipment().enclosure() == EnclosureFrom.OWN) {
+            return Optional.empty();
+        }
         for (Enclosure enclosure : catalog.enclosures()) {
             Set<String> sleds = catalog.platforms().stream().filter(enclosure::takes).map(Platform::sku)
                     .filter(sku -> line.request().platforms().isEmpty() || line.request().platforms().contains(sku))

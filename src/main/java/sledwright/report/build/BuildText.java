@@ -100,10 +100,10 @@ public final class BuildText {
     }
 
     /** Also of a build that breaks a rule: there may be no card in the slot. */
-    private static String driver(String driver, Fitout fitout) {
+    static String driver(String driver, Fitout fitout) {
         Card card = fitout.cards().get(driver);
-        return driver.equals(Fitout.ONBOARD) ? "the board"
-                : card == null ? "slot " + driver : "%s in slot %s".formatted(card.sku(), driver);
+        return "SATA and SAS drives hang on %s.".formatted(driver.equals(Fitout.ONBOARD) ? "the board"
+                : card == null ? "slot " + driver : "%s in slot %s".formatted(card.sku(), driver));
     }
 
     /** Adds drives, cards and extras of the heaviest machine, where it has any. */
@@ -111,8 +111,7 @@ public final class BuildText {
         Fitout fitout = build.heaviest().fitout();
         if (!fitout.volumes().isEmpty()) {
             page.heading("Drives" + which(build)).table(drives(fitout));
-            fitout.driver().ifPresent(driver -> page.item("- ",
-                    "SATA and SAS drives hang on %s.".formatted(driver(driver, fitout))));
+            fitout.driver().ifPresent(driver -> page.item("- ", driver(driver, fitout)));
         }
         if (!fitout.cards().isEmpty()) {
             TextTable table = new TextTable().column("slot", Fit.LEFT).column("card", Fit.LEFT).column("", Fit.FLEXIBLE);

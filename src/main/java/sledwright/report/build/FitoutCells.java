@@ -35,6 +35,15 @@ public final class FitoutCells {
                 .collect(Collectors.joining("; "));
     }
 
+    /** What stands where, a line each: volumes, what drives them, cards. Extras are told among the parts. */
+    public static List<String> places(Fitout fitout) {
+        List<String> places = new ArrayList<>();
+        fitout.volumes().forEach(volume -> places.add("Volume " + volume(volume)));
+        fitout.driver().ifPresent(driver -> places.add(BuildText.driver(driver, fitout)));
+        fitout.cards().forEach((slot, card) -> places.add("%s in slot %s".formatted(card.sku(), slot)));
+        return places;
+    }
+
     /** The enclosures that are bought for all machines together; empty where there are none. */
     public static String enclosures(Fitout fitout) {
         return fitout.housed().map(housed -> "%s x %s with %s x %s".formatted(housed.count(), housed.enclosure().sku(),

@@ -13,6 +13,7 @@ import sledwright.desk.view.OrderView.Group;
 import sledwright.desk.view.OrderView.Housed;
 import sledwright.desk.view.OrderView.Picked;
 import sledwright.desk.view.OrderView.Sled;
+import sledwright.domain.Fitout;
 import sledwright.report.text.Csv;
 
 /** The pick list of an order by machine and lot, and what else it pays for: the totals add up to its price. */
@@ -78,8 +79,11 @@ public final class OrderCsv {
         Optional<Place> place = Optional.ofNullable(places.getOrDefault(line.name(), Map.of()).get(machine));
         Map<String, List<String>> slots = new LinkedHashMap<>();
         group.build().heaviest().slots().forEach((slot, sku) -> slots.computeIfAbsent(sku, some -> new ArrayList<>()).add(slot));
+        Fitout fitout = group.build().heaviest().fitout();
+        fitout.seats().forEach(seat -> slots.computeIfAbsent(seat.drive().sku(), some -> new ArrayList<>()).add(seat.bay()));
+        fitout.cards().forEach((slot, card) -> slots.computeIfAbsent(card.sku(), some -> new ArrayList<>()).add(slot));
         for (Line part : picked.lines()) {
-            // Units of one module are alike wherever they come from: the first lot's go into the first slots.
+            // Units of one module are alike wherever they come from: the first lot's go into the first slots, and so with drives and bays.
             List<String> open = slots.getOrDefault(part.sku(), List.of());
             String into = open.isEmpty() ? "" : String.join("; ", open.subList(0, part.quantity()));
             if (!open.isEmpty()) {

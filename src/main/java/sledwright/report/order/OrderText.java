@@ -22,6 +22,7 @@ import sledwright.metrics.Figures;
 import sledwright.planner.order.OrderOutcome;
 import sledwright.planner.order.OrderStatus;
 import sledwright.report.build.BuildText;
+import sledwright.report.build.FitoutCells;
 import sledwright.report.text.Ink;
 import sledwright.report.text.Page;
 import sledwright.report.text.Screen;
@@ -245,6 +246,7 @@ public final class OrderText {
         Map<String, List<String>> slots = new LinkedHashMap<>();
         group.build().heaviest().slots().forEach((slot, sku) -> slots.computeIfAbsent(sku, some -> new ArrayList<>()).add(slot));
         slots.forEach((sku, names) -> page.item("- ", "%s in %s".formatted(sku, String.join(", ", names))));
+        FitoutCells.places(group.build().heaviest().fitout()).forEach(place -> page.item("- ", place));
     }
 
     private void addPicked(Filled line, Group group, Picked picked) {

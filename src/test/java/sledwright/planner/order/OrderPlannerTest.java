@@ -10,10 +10,12 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
+import sledwright.desk.view.OrderView;
 import sledwright.domain.Assortment;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.Enclosure;
+import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
@@ -129,6 +131,22 @@ class OrderPlannerTest {
         assertThat(outcome.shortages().parts()).isEmpty();
         double sledW = 85 + Samples.P10.tdpW() + M8.powerW();
         assertThat(outcome.shortages().enclosures().unfed()).containsExactly(new OrderOutcome.Unfed("web", sledW, "FRAME", "FEED", 2, 60, 200));
+    }
+
+    /** Of two lines of sleds one stands in enclosures that the customer has, as many as it likes. */
+    @Test
+    void enclosuresThatTheCustomerHasAreNoneOfTheOrders() {
+        Enclosure frame = new Enclosure("FRAME", "frame", Set.of("BOX"), 2, 60, 0, List.of(Samples.supply("FEED", 2, 1, 900, 0, Map.of())));
+        Catalog bare = shop(lot("BOX", "north", 9, 10_000), lot("LOW", "north", 9, 1_000), lot("P10", "north", 9, 5_000), lot("M8", "north", 9, 2_000),
+                lot("FRAME", "north", 1, 3_000), lot("FEED", "north", 2, 500));
+        Catalog shop = bare.with(new Assortment(bare.platforms(), List.of(frame), bare.processors(), bare.modules(), List.of(), List.of(), List.of()));
+        Request asked = line(3, 8, Set.of()).request();
+        OrderLine own = new OrderLine("own", asked.withEquipment(asked.equipment().withEnclosure(EnclosureFrom.OWN)), 1, false);
+        OrderOutcome outcome = plan(shop, new OrderRequest("order", List.of(line(2, 8, Set.of()), own), OptionalInt.empty(), 0, 0, Map.of()));
+        assertThat(outcome.status()).isEqualTo(OrderStatus.PROVED);
+        assertThat(outcome.best()).isEqualTo(5 * 18_000 + 3_000 + 2 * 500);
+        assertThat(outcome.enclosures()).hasSize(1);
+        assertThat(OrderView.of(outcome, Map.of()).enclosures().get(0).sleds()).extracting(OrderView.Sled::line).containsOnly("web");
     }
 
     /** The second machine lacks a processor; what is delivered comes from one supplier although another sells the heat sink for less. */

@@ -66,7 +66,7 @@ final class KnownMachines {
         Request request = market.line(line).request();
         return Target.CORES.allows(request.require(), machine.build.cores())
                 && (request.platforms().isEmpty() || request.platforms().contains(machine.build.platform().sku()))
-                && (machine.bay == null || market.suits(machine.bay, line));
+                && (machine.bay == null ? market.standsAlone(line, machine.build.platform().sku()) : market.suits(machine.bay, line));
     }
 
     private boolean isValid(Build build, int line) {

@@ -15,6 +15,7 @@ import sledwright.domain.BayGroup;
 import sledwright.domain.Board;
 import sledwright.domain.Catalog;
 import sledwright.domain.Enclosure;
+import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Expansion;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
@@ -106,7 +107,8 @@ public final class Market {
             Pool pool = Pool.of(line.request().limit());
             pools.add(pool);
             Set<String> asked = line.request().platforms();
-            if (catalog.enclosures().stream().anyMatch(enclosure -> asked.isEmpty()
+            boolean buys = line.request().equipment().enclosure() == EnclosureFrom.NEW;
+            if (buys && catalog.enclosures().stream().anyMatch(enclosure -> asked.isEmpty()
                     || enclosure.takes().stream().anyMatch(asked::contains))) {
                 List.copyOf(ofSleds).forEach(other -> other.and(pool).ifPresent(ofSleds::add));
                 ofSleds.add(pool);
@@ -293,10 +295,21 @@ public final class Market {
         return bays;
     }
 
+    /** Whether the order buys the enclosures of a line's sleds; the customer has them otherwise, and they are none of its business. */
+    public boolean buysEnclosures(int line) {
+        return line(line).request().equipment().enclosure() == EnclosureFrom.NEW;
+    }
+
+    /** Whether a line's machine of a platform stands in no enclosure that the order knows of. */
+    public boolean standsAlone(int line, String platform) {
+        return !buysEnclosures(line) || catalog.enclosures().stream().noneMatch(any -> any.takes().contains(platform));
+    }
+
     /** Whether machines of a line may stand in an enclosure: it runs on the line's mains and its parts suit the line. */
     public boolean suits(Bay bay, int line) {
         Request request = line(line).request();
-        if (bay.site().lowLine() != request.limit().lowLine() || !ForbiddenPart.allows(request, bay.enclosure().sku())
+        if (!buysEnclosures(line) || bay.site().lowLine() != request.limit().lowLine()
+                || !ForbiddenPart.allows(request, bay.enclosure().sku())
                 || !ForbiddenPart.allows(request, bay.supply().sku())) {
             return false;
         }

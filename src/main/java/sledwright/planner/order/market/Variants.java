@@ -30,17 +30,17 @@ public final class Variants {
         for (int line = 0; line < market.lines().size(); line++) {
             int asked = line;
             List<Bay> suiting = market.bays().stream().filter(bay -> market.suits(bay, asked)).toList();
-            byLine.add(known.computeIfAbsent(List.of(market.line(line).request().platforms(), suiting),
-                    key -> variants(market.line(asked).request(), suiting)));
+            byLine.add(known.computeIfAbsent(List.of(market.line(line).request().platforms(), suiting, market.buysEnclosures(line)),
+                    key -> variants(market, asked, suiting)));
         }
     }
 
-    private List<Variant> variants(Request request, List<Bay> suiting) {
+    private List<Variant> variants(Market market, int line, List<Bay> suiting) {
+        Request request = market.line(line).request();
         Set<String> asked = catalog.platforms().stream().map(Platform::sku)
                 .filter(sku -> request.platforms().isEmpty() || request.platforms().contains(sku)).collect(Collectors.toSet());
         List<Variant> variants = new ArrayList<>();
-        add(variants, null, asked.stream().filter(sku -> catalog.enclosures().stream().noneMatch(any -> any.takes().contains(sku)))
-                .collect(Collectors.toSet()));
+        add(variants, null, asked.stream().filter(sku -> market.standsAlone(line, sku)).collect(Collectors.toSet()));
         suiting.forEach(bay -> add(variants, bay, asked.stream().filter(bay.enclosure().takes()::contains).collect(Collectors.toSet())));
         return List.copyOf(variants);
     }

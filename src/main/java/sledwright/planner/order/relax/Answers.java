@@ -11,6 +11,7 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import sledwright.domain.CoolingKit;
+import sledwright.domain.Equipment;
 import sledwright.domain.Platform;
 import sledwright.domain.Supply;
 import sledwright.generator.Recent;
@@ -38,7 +39,7 @@ final class Answers {
     private final Market market;
     private final List<int[]> usable;
     private final List<List<Bay>> bays;
-    private final Map<Question, Deque<Answer>> known;
+    private final Map<Question, Deque<Answer>> answered;
 
     /** @param traits that all machines are to have */
     record Question(int line, int machines, Set<Trait> traits) {
@@ -53,17 +54,30 @@ final class Answers {
 
     Answers(Market market, Variants variants) {
         this.market = market;
-        Map<List<Platform>, int[]> byPlatforms = new HashMap<>();
-        usable = IntStream.range(0, market.lines().size()).mapToObj(line -> byPlatforms.computeIfAbsent(variants.platforms(line),
-                this::usable)).toList();
+        Map<List<Object>, int[]> known = new HashMap<>();
+        usable = IntStream.range(0, market.lines().size()).mapToObj(line -> known.computeIfAbsent(
+                List.of(variants.platforms(line), isEquipped(line)), key -> usable(variants.platforms(line), isEquipped(line)))).toList();
         bays = IntStream.range(0, market.lines().size()).mapToObj(line -> market.bays().stream().filter(bay -> market.suits(bay, line))
                 .toList()).toList();
-        known = Collections.synchronizedMap(new Recent<>(Math.max(MOST_QUESTIONS, MOST_OF_LINE * market.lines().size())));
+        answered = Collections.synchronizedMap(new Recent<>(Math.max(MOST_QUESTIONS, MOST_OF_LINE * market.lines().size())));
     }
 
-    private int[] usable(List<Platform> platforms) {
+    /** Whether a line asks for drives or cards; a controller may come with drives. */
+    private boolean isEquipped(int line) {
+        Equipment asked = market.line(line).request().equipment();
+        return !asked.volumes().isEmpty() || !asked.cards().isEmpty();
+    }
+
+    private int[] usable(List<Platform> platforms, boolean equipped) {
         return IntStream.range(0, market.parts())
-                .filter(part -> platforms.stream().anyMatch(platform -> isUsable(market.sku(part), platform))).toArray();
+                .filter(part -> isUsable(market.sku(part), equipped)
+                || platforms.stream().anyMatch(platform -> isUsable(market.sku(part), platform))).toArray();
+    }
+
+    /** Extras come with what is fitted, whatever is asked. */
+    private boolean isUsable(String sku, boolean equipped) {
+        return market.catalog().extra(sku).isPresent()
+                || equipped && (market.catalog().drive(sku).isPresent() || market.catalog().card(sku).isPresent());
     }
 
     private boolean isUsable(String sku, Platform platform) {
@@ -81,7 +95,7 @@ final class Answers {
         long[] worth = worth(question.line, duals);
         Map<Trait, Long> traits = duals.trait().entrySet().stream().filter(trait -> trait.getKey().line() == question.line)
                 .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
-        Deque<Answer> answers = known.computeIfAbsent(question, asked -> new ArrayDeque<>());
+        Deque<Answer> answers = answered.computeIfAbsent(question, asked -> new ArrayDeque<>());
         for (Answer answer : answers) {
             if (holds(answer, question.line, worth, traits, duals)) {
                 return answer.best;
