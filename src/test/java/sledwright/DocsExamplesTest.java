@@ -55,7 +55,7 @@ class DocsExamplesTest {
 
     @BeforeAll
     static void read() throws IOException {
-        // Where a line happens to break is of no matter.
+        // Where a line happens to break does not matter.
         text = Files.readString(Path.of("docs", "model.md")).replaceAll("\\s+", " ");
     }
 

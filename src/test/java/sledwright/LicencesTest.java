@@ -21,7 +21,7 @@ import org.w3c.dom.NodeList;
 
 /**
  * The document of licences names every library that the jar holds, with the licence that its own description states;
- * {@code -Dsledwright.refreshDocs=true} writes it anew. Maven lists the libraries before the tests run.
+ * {@code -Dsledwright.refreshDocs=true} writes it again. Maven lists the libraries before the tests run.
  */
 class LicencesTest {
 

@@ -28,7 +28,7 @@ public record Curve(Axis axis, Cost cost, Optional<String> platform, int machine
         points = List.copyOf(points);
     }
 
-    /** Proved where every point is beyond doubt and none is missing. */
+    /** Proved where every point is proved and none is missing. */
     public Status status() {
         return !doubts.none() ? Status.BEST_FOUND : points.isEmpty() ? Status.IMPOSSIBLE : Status.PROVED;
     }

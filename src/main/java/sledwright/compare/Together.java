@@ -20,7 +20,7 @@ public record Together(double share, List<Order> builds, Doubts doubts) {
         builds = List.copyOf(builds);
     }
 
-    /** Whether there are no others beyond doubt. */
+    /** Whether it is proved that there are no others. */
     public boolean complete() {
         return doubts.none() && builds.size() < MOST;
     }

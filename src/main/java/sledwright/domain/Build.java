@@ -48,7 +48,7 @@ public record Build(Platform platform, List<Processor> processors, CoolingKit co
         return new Build(platform, processors, cooling, supply, modules, other);
     }
 
-    /** Whether nothing but part numbers tells the machines' modules apart, and nothing at all tells the rest. */
+    /** Whether nothing but part numbers distinguishes the machines' modules, and nothing at all the rest. */
     public boolean isAlike(Build other) {
         return platform.equals(other.platform) && processors.equals(other.processors) && cooling.equals(other.cooling)
                 && supply.equals(other.supply)

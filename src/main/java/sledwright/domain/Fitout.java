@@ -61,7 +61,7 @@ public record Fitout(List<Volume> volumes, Optional<String> driver, SortedMap<St
         return volumes.stream().flatMap(volume -> volume.all().stream()).toList();
     }
 
-    /** Whether nothing but part numbers tells the drives apart, and nothing at all tells the rest. */
+    /** Whether nothing but part numbers distinguishes the drives, and nothing at all the rest. */
     public boolean isAlike(Fitout other) {
         return housed.equals(other.housed) && driver.equals(other.driver) && cards.equals(other.cards) && extras.equals(other.extras)
                 && volumes.stream().map(Fitout::likeness).toList().equals(other.volumes.stream().map(Fitout::likeness).toList());

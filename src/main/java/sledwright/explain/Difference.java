@@ -93,7 +93,7 @@ public record Difference(long extra, List<Change> changes) {
         List<Change> changes = new ArrayList<>();
         for (Figure figure : Figure.values()) {
             double by = Quantity.rounded(figure.of.applyAsDouble(one) - figure.of.applyAsDouble(other));
-            // Work that is throughput is told once.
+            // Work that is throughput is reported once.
             boolean told = figure != Figure.WORK || best.request().require().work().isOfWorkload();
             if (by != 0 && told) {
                 boolean shared = !figure.each.isEmpty() && by > 0 && extra > 0;

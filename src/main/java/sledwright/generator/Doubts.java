@@ -8,7 +8,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
- * What keeps an answer from being beyond doubt.
+ * What keeps an answer from being proved.
  *
  * @param causes   none: it is
  * @param tooLarge skus of platforms that take more populations than are listed
@@ -53,7 +53,7 @@ public record Doubts(Set<Cause> causes, SortedSet<String> tooLarge) {
         return new Doubts(causes, tooLarge);
     }
 
-    /** Whether the answer is beyond doubt. */
+    /** Whether the answer is proved. */
     public boolean none() {
         return causes.isEmpty();
     }

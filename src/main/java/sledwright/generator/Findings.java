@@ -19,7 +19,7 @@ public record Findings(Request request, Status status, double best, double bound
         ranked = List.copyOf(ranked);
     }
 
-    /** Whether the alternatives are beyond doubt those of the walk. */
+    /** Whether it is proved that the alternatives are those of the walk. */
     public boolean complete() {
         return doubts.none();
     }

@@ -20,7 +20,7 @@ public record Staircase(Axis axis, List<Step> steps, int proved, Doubts doubts, 
         steps = List.copyOf(steps);
     }
 
-    /** Whether all steps are beyond doubt, and none is missing. */
+    /** Whether all steps are proved, and none is missing. */
     public boolean whole() {
         return doubts.none();
     }

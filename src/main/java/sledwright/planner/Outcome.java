@@ -20,7 +20,7 @@ public record Outcome(Request request, Status status, double best, double bound,
         ranked = List.copyOf(ranked);
     }
 
-    /** Whether the alternatives are beyond doubt those that the request asks for. */
+    /** Whether it is proved that the alternatives are those that the request asks for. */
     public boolean complete() {
         return doubts.none();
     }

@@ -85,7 +85,7 @@ final class Choices {
         return findings.ranked().isEmpty() ? OptionalLong.empty() : OptionalLong.of(findings.ranked().get(0).price().total());
     }
 
-    /** What would do if a part ran out, and then whatever of its kind would do instead. */
+    /** What would replace a part that ran out, and then what of its kind would replace that. */
     private void seekWithout(int k, String first) {
         Request asked = classes.get(k).request();
         Set<String> gone = new HashSet<>(asked.forbid());

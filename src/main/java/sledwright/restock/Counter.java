@@ -151,7 +151,7 @@ final class Counter {
         return (part, s) -> seen[part];
     }
 
-    /** Serves some of the courses in each part, with what it sees, and tells of what is left after each of them. */
+    /** Serves some of the courses in each part, with what it sees, and reports what is left after each of them. */
     private double[] margins(int[] bought, int[] stock, List<Course> courses, BiFunction<Integer, Integer, Seen> seen,
             BiConsumer<Integer, int[]> after) {
         double[] margins = new double[courses.size()];

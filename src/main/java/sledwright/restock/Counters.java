@@ -13,7 +13,7 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * Counters that differ in what orders are offered. Shadow prices with hindsight say which builds are worth their parts, but understate what
- * a part is worth to whom knows nothing; how much, simulation tells, class by class and build by build, always on the same courses.
+ * a part is worth to whom knows nothing; how much, simulation decides, class by class and build by build, always on the same courses.
  */
 final class Counters {
 
@@ -100,7 +100,7 @@ final class Counters {
         return best(improved, bought, starts.size());
     }
 
-    /** A counter that may be better since some classes have begun anew with what others offer them. */
+    /** A counter that may be better since some classes have begun again with what others offer them. */
     private Counter kicked(Counter start, List<Counter> others, double[] prices, int[] bought, SplittableRandom luck) {
         Judged best = better(null, start, bought);
         for (int kick = 0; kick < KICKS; kick++) {

@@ -84,7 +84,7 @@ final class Plans {
      * Finds the plans.
      *
      * @param relaxed for the whole budget
-     * @param told    hears of the budget and the cost of each
+     * @param told    receives the budget and the cost of each
      * @return the plan for the whole budget
      */
     Chosen find(OptionalLong budget, HindsightRelaxation.Answer relaxed, BiConsumer<OptionalLong, Long> told) {

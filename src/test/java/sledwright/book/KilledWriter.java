@@ -7,7 +7,7 @@ import java.util.Optional;
 import sledwright.book.store.BookPlace;
 import sledwright.domain.Catalog;
 
-/** A process of its own that writes into a book until it is killed, and says what it was told is done. */
+/** A process of its own that writes into a book until it is killed, and says what it was informed of as done. */
 final class KilledWriter {
 
     private static final int WRITERS = 3;

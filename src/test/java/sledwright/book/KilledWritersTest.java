@@ -58,7 +58,7 @@ class KilledWritersTest {
         }
     }
 
-    /** What a writer said before it was killed, so many milliseconds after its first word. */
+    /** What a writer said before it was killed, a given number of milliseconds after its first word. */
     private static Set<String> killed(Path file, int after) throws IOException, InterruptedException {
         Path out = file.resolveSibling("out");
         Process writer = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:TieredStopAtLevel=1",

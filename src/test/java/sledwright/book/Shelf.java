@@ -47,7 +47,7 @@ final class Shelf {
         }
     }
 
-    /** A version that nothing was searched for: each option takes so many units of each of its lots. */
+    /** A version that nothing was searched for: each option takes a number of units of each of its lots. */
     static NewVersion version(List<Map<String, Integer>> options, LocalDate validUntil) {
         List<NewVersion.Choice> choices = new ArrayList<>();
         NewVersion.Told told = new NewVersion.Told(1, 8, BigDecimal.TEN, BigDecimal.TEN, BigDecimal.TEN, BigDecimal.TEN);
@@ -57,7 +57,7 @@ final class Shelf {
                 new NewVersion.From("0".repeat(64), DAY, "EUR"), "proved", Optional.of(validUntil), choices, List.of("node"), PAPERS);
     }
 
-    /** A shop of one part in lots of so many units. */
+    /** A shop of one part in lots of given numbers of units. */
     static Catalog lots(Map<String, Integer> units) {
         return CatalogReader.read(SHOP).withLots(Map.of("M16", units.entrySet().stream().map(lot -> new Lot("M16", lot.getKey(), "Marsh Trade",
                 Condition.USED, lot.getValue(), 0, List.of(new Lot.PriceBreak(1, 10_00, OptionalLong.empty())), false)).toList()));

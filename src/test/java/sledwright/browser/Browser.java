@@ -77,7 +77,7 @@ public final class Browser implements CloseableResource, AutoCloseable {
     /** Opens an address, light, on a wide screen. */
     public Browser visit(String address) {
         screen(DESKTOP, false);
-        // The same page with another fragment would not be loaded anew.
+        // The same page with another fragment would not be loaded again.
         driver.get("about:blank");
         driver.get(address);
         return this;

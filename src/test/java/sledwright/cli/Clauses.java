@@ -44,7 +44,7 @@ final class Clauses extends TreeScanner<Void, Void> {
     private static final Pattern STATEMENT = Pattern.compile("\\b(SELECT|INSERT INTO|SET|WHERE|CREATE|DELETE FROM|VACUUM INTO|BEGIN|ORDER BY)\\b");
     /** What stands within a tag of HTML or SVG is for no reader. */
     private static final Pattern TAG = Pattern.compile("(?s)<style>.*?</style>|<[a-z/?!][^<>]*(?:>|$)|[a-z-]+=\"[^\"]*\"");
-    /** What tests hand in, look for and replace in files, or tell their readers; not what they expect to be said. */
+    /** What tests hand in, look for and replace in files, or explain to their readers; not what they expect to be said. */
     private static final Set<String> HANDED_IN = Set.of("writeString", "as", "fail", "describedAs", "request", "replace");
 
     private final List<String> texts = new ArrayList<>();

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.TestFactory;
 
 /**
  * What the README and the documents show was really printed. Each console block holds commands, each with what it prints,
- * standard error first; {@code echo $?} shows the exit code of the one before. {@code -Dsledwright.refreshDocs=true} writes anew
+ * standard error first; {@code echo $?} shows the exit code of the one before. {@code -Dsledwright.refreshDocs=true} rewrites
  * what is printed today. A YAML block that names a shipped file in its first line is that file.
  */
 class ReadmeTest {

@@ -129,7 +129,7 @@ class SamenessTest {
         Run run = Run.into(out, Map.of(), false, words);
         assertThat(run.code()).as(run.err()).isNotEqualTo(ExitCode.DEFECT);
         assertThat(out.size() + run.err().length()).isPositive();
-        // Progress tells seconds, which are others in every run.
+        // Progress shows seconds, which differ in every run.
         return HexFormat.of().formatHex(out.toByteArray()) + run.err().replaceAll("(?m)^sledwright: \\d+(\\.\\d+)? s: .*\\R", "");
     }
 }

@@ -34,7 +34,7 @@ public final class Pieces {
                 processor.cores(), throughput, Watts.micro(loadW));
     }
 
-    /** Memory of one machine; the socket is as wide as told. */
+    /** Memory of one machine; the socket is as wide as given. */
     static MemoryPoint point(long price, int socketGb, int fullestGb, double usableGb, int modules, double loadW, double slackW) {
         return new MemoryPoint(price, socketGb, fullestGb, usableGb, modules, Watts.micro(loadW), Watts.micro(slackW), null, null, null, Draw.NOTHING);
     }

@@ -18,7 +18,7 @@ import sledwright.input.Located;
 import sledwright.input.Place;
 import sledwright.input.Source;
 
-/** The last value that a field takes and the first that it does not, and fields that stand where they seldom do. */
+/** The last value that a field takes and the first that it does not, and fields that stand where they rarely do. */
 class LabelBordersTest {
 
     private static final Place HERE = new Place("labels.txt", 1);

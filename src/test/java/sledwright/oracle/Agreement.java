@@ -66,7 +66,7 @@ final class Agreement {
         if (!expected.isEmpty()) {
             words.append(bound(findings, expected.get(0).aim(that.request()), that.request()));
         }
-        // What is called proved must be right, and all of it where it is called complete; what may stay open, soundness tells.
+        // What is called proved must be right, and all of it where it is called complete; what may stay open, soundness decides.
         List<String> wanted = expected.stream().map(Candidate::figures).toList();
         List<String> given = findings.ranked().stream().map(order -> candidate(order).figures()).toList();
         boolean bestIsRight = findings.status() == Status.BEST_FOUND

@@ -149,7 +149,7 @@ final class EveryMachine {
         return new Machine(build, units(build), beside, worth(request, figures), NaiveFigures.millionths(figures.loadW()), moduleParts, sameness);
     }
 
-    /** Units of every part, counted anew. */
+    /** Units of every part, counted again. */
     static SortedMap<String, Integer> units(Build build) {
         SortedMap<String, Integer> units = new TreeMap<>();
         units.merge(build.platform().sku(), 1, Integer::sum);

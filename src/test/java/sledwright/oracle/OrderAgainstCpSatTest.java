@@ -17,7 +17,7 @@ import sledwright.planner.order.OrderStatus;
 
 /**
  * Orders against an outside solver, CP-SAT of OR-Tools, which chooses among every valid machine of every line. More seeds by
- * {@code -Dsledwright.seeds=2000}, other ones by {@code -Dsledwright.seed=100001}; {@code -Dsledwright.tell=true} tells of every order that could be better.
+ * {@code -Dsledwright.seeds=2000}, other ones by {@code -Dsledwright.seed=100001}; {@code -Dsledwright.tell=true} names every order that could be better.
  */
 class OrderAgainstCpSatTest {
 

@@ -22,7 +22,7 @@ import sledwright.planner.order.OrderOutcome.Fill;
 import sledwright.planner.order.OrderOutcome.LineFill;
 import sledwright.planner.order.OrderStatus;
 
-/** Holds a filled order to a second, naive reading of the rules: every machine, lot, enclosure and figure of it, added up anew. */
+/** Holds a filled order to a second, naive reading of the rules: every machine, lot, enclosure and figure of it, added up again. */
 final class OrderReading {
 
     private final OrderOutcome outcome;
@@ -133,7 +133,7 @@ final class OrderReading {
         Map<Build, Integer> housed = new HashMap<>();
         for (FilledEnclosure filled : outcome.enclosures()) {
             filled.sleds().forEach(sled -> housed.merge(sled, 1, Integer::sum));
-            // Which line a sled is of is not told; a site that any line with such sleds has will do.
+            // Which line a sled is of is not said; a site that any line with such sleds has is enough.
             check(outcome.lines().stream().filter(line -> line.fills().stream().anyMatch(fill -> filled.sleds().contains(fill.build())))
                             .filter(line -> filled.partCounts().keySet().stream().noneMatch(line.line().request().forbid()::contains)).anyMatch(line -> Reading.enclosure(filled, line.line().request().limit(), catalog.throughputFactors()).isEmpty()),
                     "an enclosure of %d sleds breaks a rule", filled.sleds().size());

@@ -35,8 +35,8 @@ import sledwright.generator.time.Deadline;
 import sledwright.planner.upgrade.Installed;
 
 /**
- * Small machines that stand, and a request for an upgrade of them. The list of every build tells sets of parts apart by prices that
- * are codes of how many units of each part there are; what each set comes to is then reckoned part by part.
+ * Small machines that stand, and a request for an upgrade of them. The list of every build distinguishes sets of parts by prices that
+ * are codes of how many units of each part there are; what each set comes to is then computed part by part.
  *
  * @param tradeIn the share of a price that a pulled part fetches
  * @param buyer   the shop whose prices say what pulled parts fetch

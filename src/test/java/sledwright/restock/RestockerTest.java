@@ -108,7 +108,7 @@ class RestockerTest {
                 .anySatisfy(line -> assertThat(line).matches("round 10: \\d+\\.\\d+ % of the bound reached"));
     }
 
-    /** @return what is told on the way */
+    /** @return what is reported on the way */
     private static List<String> assertBoundIsThatOfTheWholeProgram(Catalog shop, RestockRequest request) {
         Shelves shelves = new Shelves(shop, request);
         Program program = new Program(shelves, new Choices(shelves, Deadline.never()));

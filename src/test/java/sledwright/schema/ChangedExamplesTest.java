@@ -25,7 +25,7 @@ import sledwright.input.Faults;
 /** The published schemas take and refuse the same files as the readers. */
 class ChangedExamplesTest {
 
-    /** What only the readers can tell: it depends on several values or another file, or is a language or a pattern of dates. */
+    /** What only the readers can decide: it depends on several values or another file, or is a language or a pattern of dates. */
     private static final String EQUIPMENT = "(.*\\.)?require\\.(cards\\.port(s|_gbit) added|storage\\.(hot_spares added|level = 0)).*";
     private static final Map<Format, String> OF_READERS_ALONE = Map.of(
             Format.QUOTE, EQUIPMENT,
@@ -38,7 +38,7 @@ class ChangedExamplesTest {
             Format.UPGRADE, "build\\.processors?\\b.*|" + EQUIPMENT,
             Format.MAPPING, "columns\\.sku .*|(as|breaks|replaces|constants|columns\\.\\w+|constants\\.\\w+) added.*|dates .*|decimal .*");
 
-    /** Readers pass over an item without value, and over a key without value that only others would need; an editor had better show both, and a number for a name. */
+    /** Readers ignore an item without value, and over a key without value that only others would need; an editor had better show both, and a number for a name. */
     private static final Pattern OF_SCHEMAS_ALONE =
             Pattern.compile(".* item null|supplier_aliases\\.unknown key|(thermal\\.(altitude_from_m|metres_per_kelvin)|(build\\.)?processors?) added without value.*");
 

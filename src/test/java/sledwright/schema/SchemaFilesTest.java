@@ -12,7 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** The published schemas are those that the readers make today; {@code -Dsledwright.refreshSchemas=true} writes them anew. */
+/** The published schemas are those that the readers make today; {@code -Dsledwright.refreshSchemas=true} writes them again. */
 class SchemaFilesTest {
 
     private static final Path SCHEMAS = Path.of("docs/schemas");

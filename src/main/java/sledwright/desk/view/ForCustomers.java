@@ -18,7 +18,7 @@ import sledwright.words.Sentence;
 
 /**
  * Answers without what is the shop's alone: suppliers, lots, costs, what lies in stock, and what each supplier charges. What a renderer is
- * not given it cannot tell, in whatever format.
+ * not given it cannot show, in whatever format.
  */
 public final class ForCustomers {
 

@@ -74,7 +74,7 @@ public record QuoteView(String request, int machines, Objective objective, Strin
                 AnswerDay.of(catalog, outcome.ranked().stream().flatMap(judged -> judged.order().picks().stream())));
     }
 
-    /** Whether the alternatives are beyond doubt the right ones. */
+    /** Whether it is proved that the alternatives are the right ones. */
     public boolean complete() {
         return doubts.none();
     }

@@ -49,7 +49,7 @@ public final class BreakEven {
     /**
      * What is known of the price.
      *
-     * @param unitPrice the greatest price in minor units at which a build with the part is as good as the best; empty: not even for nothing
+     * @param unitPrice the greatest price in minor units at which a build with the part is as good as the best; empty: not even at 0
      * @param order     the best with the part at that price, or for nothing
      */
     public record Found(OptionalLong unitPrice, Order order) {

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.extension.ExecutionCondition;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.extension.ExtensionContext;
 
-/** A test that needs PostgreSQL. It is passed over where none is installed, unless {@code SLEDWRIGHT_POSTGRES=required}. */
+/** A test that needs PostgreSQL. It is skipped where none is installed, unless {@code SLEDWRIGHT_POSTGRES=required}. */
 @Target({ElementType.TYPE, ElementType.METHOD})
 @Retention(RetentionPolicy.RUNTIME)
 @ExtendWith(WithSharedServer.Installed.class)

@@ -60,7 +60,7 @@ class DriveDrawsTest {
             return new DriveDraws(shelf(), new Labour(0, 0, perDrive, 0), wanted, machines, drives, everyWeight);
         }
 
-        /** Price and microwatts of every split of so many units that takes at least what is wanted. */
+        /** Price and microwatts of every split of a number of units that takes at least what is wanted. */
         List<long[]> splits(int units, Map<String, Integer> wanted) {
             List<long[]> found = new ArrayList<>();
             for (int one = 0; one <= units; one++) {

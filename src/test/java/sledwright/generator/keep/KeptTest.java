@@ -96,7 +96,7 @@ class KeptTest {
         } finally {
             threads.shutdownNow();
         }
-        // One more makes room, should the last of several at once have been passed over.
+        // One more makes room, should the last of several at once have been refused.
         ask("z");
         assertThat(kept.bytes()).isBetween(1L, 10_000L + 4 * 5200);
         for (int i = 0; i < 100; i++) {

@@ -96,7 +96,7 @@ class BoardDrawingTest {
         return BoardDrawing.of(List.of(new Captioned("", BoardView.of(build, BenchWork.of(build)))));
     }
 
-    /** Both ends of a work in one board: its first module leaves, its second moves to the first's slot, the second's slot is filled anew. */
+    /** Both ends of a work in one board: its first module leaves, its second moves to the first's slot, the second's slot is filled again. */
     private static List<Captioned> changed(Build before) {
         List<Slot> filled = List.copyOf(before.modules().keySet());
         SortedMap<Slot, MemoryModule> modules = new TreeMap<>(before.modules());

@@ -207,7 +207,7 @@ class SheetsTest {
                 .driver("X1").card("X1", Equipped.CONTROLLER).card("X2", Equipped.NET).extra(Equipped.RISER, 1)).build()), List.of(), Request.named("store"), Answers.SHOP));
     }
 
-    /** What goes where, in the order in which hands work: what cards stand on before them, drives before their cables. */
+    /** What goes where, in the order of the work: what cards stand on before them, drives before their cables. */
     @Test
     void drivesAndCardsHaveTheirStepsFieldsAndFigures() {
         SheetView.Sheet sheet = equipped().sheets().get(0);

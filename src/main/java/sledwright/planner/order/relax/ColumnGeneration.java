@@ -155,7 +155,7 @@ public final class ColumnGeneration {
     }
 
     /**
-     * Asks the search at some prices; whether it found a column that the master lacks and gains by. What a deadline cuts off tells no
+     * Asks the search at some prices; whether it found a column that the master lacks and gains by. What a deadline cuts off says no
      * bound.
      */
     private boolean look(Duals duals, Deadline deadline) {
@@ -214,7 +214,7 @@ public final class ColumnGeneration {
     }
 
     /**
-     * The least over every number of machines that may be delivered. Several at a time take no less than as many by themselves, which tells
+     * The least over every number of machines that may be delivered. Several at a time take no less than as many by themselves, which says
      * for most numbers that they need not be looked at.
      */
     private long together(int line, Set<Trait> traits, long one, Duals duals, List<Pricer.Best> found, Deadline deadline) {
