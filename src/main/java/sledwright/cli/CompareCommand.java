@@ -22,13 +22,13 @@ import sledwright.report.compare.CompareText;
 import sledwright.report.compare.CompareCsv;
 import sledwright.report.compare.CompareJson;
 
-/** {@code compare FILE}: what each further coin buys, figure by figure. */
+/** {@code compare FILE}: what more money buys, figure by figure. */
 @Command(
         name = "compare",
         sortOptions = false,
-        description = "Finds what money buys: for each figure of a machine every build than which none is cheaper and as good, with what"
-                + " each"
-                + " step costs and brings, the knee of the curve and the best price of a unit. Writes text, json, csv, xlsx, svg or html.",
+        description = "Finds what money buys: for each figure of a machine every build unless another is as good and costs less, with what"
+                + " each step costs and brings, the knee of the curve and the best price of a unit."
+                + " Writes text, json, csv, xlsx, svg or html.",
         footer = {
             "",
             "Examples:",

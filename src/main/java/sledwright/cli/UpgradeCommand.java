@@ -21,7 +21,7 @@ import sledwright.report.upgrade.UpgradeText;
         name = "upgrade",
         sortOptions = false,
         description = "Finds the least to spend so that a machine which stands already reaches a target: what to buy, what to pull, what to"
-                + " move, in the order in which hands work, and whether buying whole is cheaper.",
+                + " move, in the order of the work, and whether buying whole is cheaper.",
         footer = {
             "",
             "Examples:",

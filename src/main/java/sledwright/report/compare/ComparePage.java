@@ -73,7 +73,7 @@ public final class ComparePage {
 
     private String page() {
         PageHead head = PageHead.of("Comparison: " + view.request(),
-                "What each further coin buys, figure by figure, with every point proved or said not to be.",
+                "What more money buys, figure by figure, with every point proved or said not to be.",
                 shop);
         List<Machine> machines = new ArrayList<>();
         view.builds().forEach(build -> machines.add(machine(machines.size() + 1, build)));

@@ -46,7 +46,7 @@ import sledwright.rules.Order;
 public final class Sheets {
 
     private static final List<String> CAUTIONS = List.of(Precautions.MANUALS, Precautions.ORDER);
-    private static final String WHOLE = "Buying whole costs less than this upgrade. Ask whoever ordered it before the work begins.";
+    private static final String WHOLE = "Buying whole costs less than this upgrade. Ask the person who ordered it before the work begins.";
 
     private final Request request;
     private final Catalog catalog;
