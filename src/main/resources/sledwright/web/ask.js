@@ -371,6 +371,11 @@ const DO = {
     const target = $('.board', button.closest('.inside'));
     if (reply.ok) { target.replaceChildren(...parsed(await reply.text()).childNodes); } else { note(target, (await reply.json()).faults.map(fault => fault.message).join(' ')); }
   },
+  hand: button => {
+    const judged = new Map([...wishes].filter(([key]) => /^(require|limit)\.|^machines$/.test(key)));
+    sessionStorage.setItem('sledwright-build', button.dataset.file + yaml(judged).text.split('\n').slice(1).join('\n'));
+    location.assign('/work');
+  },
   paper: async button => {
     const { paper, rank } = button.dataset;
     const reply = await post(`/page/${paper}${rank ? '?rank=' + rank : ''}`, paper, yaml(wishes).text);

@@ -1,6 +1,6 @@
 // A request as a file: answered as it comes, and stopped at any time.
 const $ = selector => document.querySelector(selector);
-let running = null;
+const running = crypto.randomUUID();
 
 function headers() { return { 'Content-Type': 'application/yaml' }; }
 
@@ -35,17 +35,21 @@ function take(event) {
   if (name[1] === 'progress') { $('#progress').textContent = told(data); return; }
   $('#result').textContent = data.text;
   $('#progress').textContent = 'Done.';
+  draw();
 }
 
+let asked = 0;
 async function answer() {
+  const mine = ++asked;
   busy(true);
   $('#fault').textContent = '';
   $('#progress').textContent = 'Working on it.';
-  running = crypto.randomUUID();
   try {
     const reply = await fetch('/page/work', { method: 'POST', headers: { ...headers(), 'Sledwright-Line': running }, body: $('#text').value });
+    if (mine !== asked) { return; }
     if (!reply.ok) {
       $('#progress').textContent = '';
+      $('#board').replaceChildren();
       faults((await reply.json()).faults);
       return;
     }
@@ -61,8 +65,28 @@ async function answer() {
   } catch (gone) {
     $('#progress').textContent = 'The server does not answer. Is it still running?';
   } finally {
-    busy(false);
+    if (mine === asked) { busy(false); }
   }
+}
+
+// A build is judged with every change of it, and drawn while it breaks no rule.
+async function draw() {
+  const body = $('#text').value;
+  const reply = /^kind: *order|^kind: *restock/m.test(body) ? null : await fetch('/page/board', { method: 'POST', headers: headers(), body });
+  const drawn = reply && reply.ok ? [...new DOMParser().parseFromString(await reply.text(), 'text/html').body.childNodes] : [];
+  $('#board').replaceChildren(...drawn);
+}
+let timer = 0;
+$('#text').addEventListener('input', () => {
+  clearTimeout(timer);
+  if (/^kind: *build/m.test($('#text').value)) { timer = setTimeout(answer, 400); }
+});
+const proved = sessionStorage.getItem('sledwright-build');
+function back() { $('#text').value = proved; answer(); }
+if (proved) {
+  $('#proved').hidden = false;
+  $('#proved').addEventListener('click', back);
+  back();
 }
 
 $('#bring').addEventListener('submit', event => { event.preventDefault(); answer(); });

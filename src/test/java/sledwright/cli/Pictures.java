@@ -52,7 +52,6 @@ public final class Pictures {
             pictures.paper("sheet-paper", List.of(0), SHEET_DPI, "sheet", "scenarios/build-valid.yaml", "--format", "pdf");
             pictures.page("page", Browser.DESKTOP, false, SCREEN_SCALE, "#require.cores=20&require.memory_gb=256&limit.lead_days=5");
             pictures.page("page-phone-dark", Browser.PHONE, true, 1, "#require.cores=20&require.memory_gb=256");
-            pictures.page("page-ways-out", Browser.DESKTOP, false, SCREEN_SCALE, "#require.cores=40&require.memory_gb=512&limit.price=300");
             pictures.drawing("sheet-upgrade", "sheet", "scenarios/sled-in-place.yaml", "--format", "svg");
         }
     }

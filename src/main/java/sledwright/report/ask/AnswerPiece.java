@@ -36,9 +36,9 @@ public final class AnswerPiece {
                            String each, String total) {
     }
 
-    /** One ranked build. */
+    /** One ranked build. {@code file}: to be changed by hand. */
     public record Option(int rank, String price, String more, String machine, String days, List<Fact> facts, List<String> why,
-                         List<PriceRow> rows, String total, List<Fact> slots) {
+                         List<PriceRow> rows, String total, List<Fact> slots, String file) {
     }
 
     /** A way out, as a button; the changes are what it does to the request. */
@@ -119,7 +119,8 @@ public final class AnswerPiece {
         String more = alternative.rank() == 1 || build.price().isEmpty() ? ""
                 : words.signedMoney(build.price().get().subtract(best.orElseThrow().price().orElseThrow()));
         return new Option(alternative.rank(), price(build), more, machine(build), days(build.leadDays()), facts(build),
-                each(alternative.sentences(), this::said), each(build.lines(), this::row), price(build), slots(build.heaviest()));
+                each(alternative.sentences(), this::said), each(build.lines(), this::row), price(build), slots(build.heaviest()),
+                BuildFileText.of(build));
     }
 
     private static String days(int days) {

@@ -1,6 +1,7 @@
 package sledwright.web.page;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A key of a request that the form has a field for.
@@ -24,6 +25,10 @@ public record Wish(String key, String label, String unit, Shape shape, List<Choi
 
     /** Wishes that stand together where one is chosen. */
     public record Group(String title, List<Wish> wishes) {
+
+        Group(String title, List<Wish> first, List<Wish> others) {
+            this(title, Stream.concat(first.stream(), others.stream()).toList());
+        }
     }
 
     static Wish figure(String key, String label, String unit, String hint) {

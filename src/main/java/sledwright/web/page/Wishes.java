@@ -15,13 +15,21 @@ final class Wishes {
     private Wishes() {
     }
 
+    /** What the machine does, where the shop knows workloads. */
+    private static List<Wish> workloads(Catalog shop) {
+        return shop.workloads().isEmpty() ? List.of() : List.of(Wish.of(Shape.CHOICE, "workload", "Workload",
+                "What the machine does: how far its work runs side by side, and how much memory it reads.",
+                shop.workloads().keySet().stream().map(name -> new Choice(name, name.replace('-', ' '))).toList()));
+    }
+
     static List<Group> of(Catalog shop) {
         return List.of(
-                new Group("What it must do", List.of(
+                new Group("What it must do", workloads(shop), List.of(
                         Wish.figure("require.cores", "Cores", "", "The least number, all processors together."),
                         Wish.figure("require.memory_gb", "Memory", "GB", "At least so much that can be used."),
                         Wish.figure("require.bandwidth_gbs", "Memory bandwidth", "GB/s", "Peak, all processors together."),
                         Wish.figure("require.throughput", "Throughput", "", "By the figures that the shop has for each processor."),
+                        Wish.figure("require.work", "Work", "", "Throughput that the workload can use."),
                         Wish.figure("require.base_ghz", "Base clock", "GHz", "Of every processor."),
                         Wish.figure("require.all_core_ghz", "All-core clock", "GHz", "With every core busy."),
                         Wish.figure("require.gb_per_core", "Memory per core", "GB", "Usable memory shared out over all cores."),
@@ -47,6 +55,7 @@ final class Wishes {
                 new Group("Limits", List.of(
                         Wish.figure("limit.price", "Price", shop.currency().getCurrencyCode(), "Of all machines together, before tax."),
                         Wish.figure("limit.lead_days", "Here within", "days", "Until the last part arrives."),
+                        Wish.text("limit.by", "Here by", "The last day of delivery, such as 2026-12-03."),
                         Wish.figure("limit.power_w", "Load", "W", "Of one machine."),
                         Wish.of(Shape.SEVERAL, "limit.conditions", "Condition", "Only these. None: any.",
                                 List.of(new Choice("new", "new"), new Choice("refurbished", "refurbished"), new Choice("used", "used"))),
@@ -58,13 +67,16 @@ final class Wishes {
                                 new Choice("cheapest", "the cheapest"), new Choice("most-throughput", "most throughput"),
                                 new Choice("most-bandwidth", "most bandwidth"), new Choice("most-memory", "most memory"),
                                 new Choice("most-work", "most work"), new Choice("most-cores", "most cores"),
-                                new Choice("best-value", "best value")),
+                                new Choice("best-value", "best value"),
+                                new Choice("most-work", "most work"), new Choice("most-cores", "most cores")),
                         Wish.figure("alternatives", "Builds shown", "", "The best and those worth a look."),
                         Wish.figure("worth.core", "One core more is worth", shop.currency().getCurrencyCode(),
                                 "Counts for the best value."),
                         Wish.figure("worth.gb", "One GB more is worth", shop.currency().getCurrencyCode(), "Counts for the best value."),
                         Wish.figure("worth.gbs", "One GB/s more is worth", shop.currency().getCurrencyCode(), "Counts for the best value."),
                         Wish.figure("worth.throughput", "One unit of throughput more is worth", shop.currency().getCurrencyCode(),
+                                "Counts for the best value."),
+                        Wish.figure("worth.work", "One unit of work more is worth", shop.currency().getCurrencyCode(),
                                 "Counts for the best value."),
                         Wish.figure("licence.per_core", "Licence for each core", shop.currency().getCurrencyCode(),
                                 "Paid by the customer, a line of the price."),

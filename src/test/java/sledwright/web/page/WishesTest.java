@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -23,6 +24,14 @@ class WishesTest {
         assertThat(page).contains("The catalogue's files have faults, so answers come from the catalogue as it was before:", "offers.csv:4: &lt;cheap&gt;");
     }
 
+    @Test
+    void aShopThatKnowsWorkloadsOffersThem() {
+        Wish first = Wishes.of(CatalogReader.read(Path.of("catalogs/heronfold-yard"))).get(0).wishes().get(0);
+        assertThat(first.key()).isEqualTo("workload");
+        assertThat(first.choices()).contains(new Wish.Choice("web-serving", "web serving"));
+        assertThat(first.hint()).isEqualTo("What the machine does: how far its work runs side by side, and how much memory it reads.");
+    }
+
     static List<Wish> wishes() {
         return Wishes.of(CatalogReader.read(Folders.SHOP)).stream().flatMap(group -> group.wishes().stream()).toList();
     }
@@ -32,7 +41,7 @@ class WishesTest {
     void everyWishIsAKeyThatRequestsHave(Wish wish) {
         String value = switch (wish.shape()) {
             case FIGURE -> "1";
-            case TEXT -> "x";
+            case TEXT -> wish.key().equals("limit.by") ? "2199-01-01" : "x";
             case CHOICE, SEVERAL -> wish.choices().get(0).value();
             case PARTS -> "M16";
             case UNITS -> "M16=1";

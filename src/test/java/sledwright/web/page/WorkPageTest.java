@@ -53,6 +53,17 @@ class WorkPageTest {
     }
 
     @Test
+    @InBrowser
+    void aBuildIsChangedByHandAndEveryBrokenRuleIsSaid(Browser browser) {
+        String result = "document.querySelector('#result').textContent.includes('%s')";
+        browser.visit(SERVER + "#require.cores=8&require.memory_gb=32").until("document.querySelector('[data-do=hand]')").click("[data-do=hand]")
+                .until(result.formatted("valid: every rule holds")).until("document.querySelector('#board svg')");
+        String file = (String) browser.ask("return document.querySelector('#text').value");
+        browser.type("#text", file.replaceFirst("(?m)^  1A1: .*$", "  1A2: M16")).until(result.formatted("slot-order")).until("!document.querySelector('#board svg')");
+        browser.click("#proved").until(result.formatted("valid: every rule holds"));
+    }
+
+    @Test
     void everyKindOfRequestIsAnswered() {
         assertThat(Wire.post(SERVER, "/page/work", YAML, QUOTE).body()).contains("event: answer", "proved: no cheaper valid build exists");
         assertThat(Wire.post(SERVER, "/page/work", YAML, "kind: build\nplatform: WREN-2\nprocessor: H1-08\nprocessors: 1\ncooling: WREN-HS-1\nsupply: RS-750\nsupply_count: 1\nmodules: { 1A1: M16 }\n").body())
