@@ -1,5 +1,6 @@
 package sledwright.desk;
 
+import java.util.List;
 import java.util.Optional;
 import sledwright.desk.view.QuoteAnswer;
 import sledwright.desk.view.QuoteView;
@@ -26,10 +27,12 @@ final class Quoting {
             return new Reply.Misasked<>(unknown.get());
         }
         Deadline deadline = terms.deadline();
-        Findings findings = search.run(job.request(), deadline);
+        Optional<Pointing> points = Pointing.of(job, deadline);
+        Findings findings = points.map(Pointing::findings).orElseGet(() -> search.run(job.request(), deadline));
         Outcome outcome = new Planner().plan(findings);
         Explainer explainer = new Explainer(job.catalog(), search, deadline);
-        QuoteView answer = QuoteView.of(outcome, job.catalog(), explainer.explain(findings, asked.whyNot()));
+        QuoteView answer = QuoteView.of(outcome, job.catalog(), explainer.explain(findings, asked.whyNot()))
+                .with(points.map(Pointing::marks).orElse(List.of()));
         QuoteView view = switch (asked.steps()) {
             case NOTHING -> answer;
             case REQUIREMENTS -> answer.with(explainer.steps(findings, false));

@@ -33,8 +33,9 @@ public sealed interface Job {
      *
      * @param customer lines that say for whom; may be empty
      * @param energy   what electricity costs the customer; empty where the file does not say
+     * @param points   how many price points are wanted in the place of alternatives; 0: none
      */
-    record Quote(Catalog catalog, Request request, List<String> customer, Optional<Energy> energy) implements Single {
+    record Quote(Catalog catalog, Request request, List<String> customer, Optional<Energy> energy, int points) implements Single {
 
         public Quote {
             customer = List.copyOf(customer);

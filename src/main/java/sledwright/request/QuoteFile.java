@@ -16,6 +16,7 @@ public final class QuoteFile implements RequestFile {
     private final Draft draft;
     private final List<String> customer;
     private final Optional<EnergyFields> energy;
+    private final int points;
 
     /**
      * @param price of a kWh; empty where it is a fault
@@ -31,15 +32,17 @@ public final class QuoteFile implements RequestFile {
         }
     }
 
-    private QuoteFile(Draft draft, List<String> customer, Optional<EnergyFields> energy) {
+    private QuoteFile(Draft draft, List<String> customer, Optional<EnergyFields> energy, int points) {
         this.draft = draft;
         this.customer = customer;
         this.energy = energy;
+        this.points = points;
     }
 
     static QuoteFile read(Source source, Section top) {
         return new QuoteFile(new DraftReader(source, top).quote(), top.oneOrList("customer").stream().map(Field::text).toList(),
-                top.section("energy").map(EnergyFields::read));
+                top.section("energy").map(EnergyFields::read),
+                top.wholeIfAny("price_points", RequestBounds.PRICE_POINTS).orElse(0));
     }
 
     @Override
@@ -61,6 +64,6 @@ public final class QuoteFile implements RequestFile {
             new Countable(catalog, faults).require(given, price, request);
             return given;
         }));
-        return faults.since(before) ? Optional.empty() : Optional.of(new Job.Quote(catalog, request, customer, asked));
+        return faults.since(before) ? Optional.empty() : Optional.of(new Job.Quote(catalog, request, customer, asked, points));
     }
 }

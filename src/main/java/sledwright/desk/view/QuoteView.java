@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import sledwright.compare.PricePoints;
 import sledwright.domain.Catalog;
 import sledwright.domain.Objective;
 import sledwright.explain.Difference;
@@ -45,9 +46,10 @@ public record QuoteView(String request, int machines, Objective objective, Strin
      * @param priceLessWorth what a best-value request ranks by, in units of the currency; empty for every other objective
      * @param difference     what it buys against the best; empty for the best itself
      * @param reasons        why it is as it is
+     * @param mark           what a price point is chosen for; empty for an alternative
      */
     public record Alternative(int rank, BuildView build, Optional<BigDecimal> priceLessWorth, Optional<Sentence> difference,
-                              List<Sentence> reasons) {
+                              List<Sentence> reasons, Optional<PricePoints.Mark> mark) {
 
         /** All sentences, the difference first. */
         public List<Sentence> sentences() {
@@ -65,7 +67,7 @@ public record QuoteView(String request, int machines, Objective objective, Strin
             Optional<Sentence> difference = order == best ? Optional.empty() : Optional.of(Difference.sentence(order, best));
             BuildView build = BuildView.of(order, true);
             alternatives.add(new Alternative(alternatives.size() + 1, build, priceLessWorth(order, build.figures()), difference,
-                    Reasons.of(judged)));
+                    Reasons.of(judged), Optional.empty()));
         }
         Objective objective = outcome.request().objective();
         return new QuoteView(outcome.request().name(), outcome.request().machines(), objective,
@@ -82,6 +84,17 @@ public record QuoteView(String request, int machines, Objective objective, Strin
     /** What keeps the best or the alternatives from being proved and more time would not change. */
     public List<String> reservations() {
         return Unproved.whateverTheTime(doubts);
+    }
+
+    /** The same answer whose builds are price points, each chosen for something; none: they are alternatives. */
+    public QuoteView with(List<PricePoints.Mark> marks) {
+        List<Alternative> marked = new ArrayList<>();
+        for (Alternative one : alternatives) {
+            marked.add(new Alternative(one.rank(), one.build(), one.priceLessWorth(), one.difference(), one.reasons(),
+                    marks.stream().skip(marked.size()).findFirst()));
+        }
+        return new QuoteView(request, machines, objective, currency, status, best, bound, List.copyOf(marked), doubts, explanation, steps,
+                day);
     }
 
     /** The same answer with its steps. */

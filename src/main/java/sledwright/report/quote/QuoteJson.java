@@ -2,6 +2,7 @@ package sledwright.report.quote;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import sledwright.compare.PricePoints;
 import sledwright.desk.view.QuoteView;
 import sledwright.desk.view.QuoteView.Alternative;
 import sledwright.explain.whynot.WhyNot;
@@ -36,6 +37,7 @@ public final class QuoteJson {
             out.writeStartObject();
             out.writeNumberField("rank", alternative.rank());
             parts.build(alternative.build(), view.day());
+            parts.string("mark", alternative.mark().map(PricePoints.Mark::label));
             parts.number("price_less_worth", alternative.priceLessWorth());
             parts.strings("reasons", alternative.sentences());
             out.writeEndObject();

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import sledwright.compare.PricePoints;
 import sledwright.desk.view.BuildView;
 import sledwright.desk.view.QuoteView;
 import sledwright.desk.view.QuoteView.Alternative;
@@ -77,8 +78,10 @@ public final class QuoteText {
     }
 
     private void addRanking() {
-        page.heading(view.machines() == 1 ? "Alternatives"
-                : "Alternatives (prices for all %s machines, figures of one)".formatted(view.machines()));
+        boolean points = view.alternatives().stream().anyMatch(alternative -> alternative.mark().isPresent());
+        String builds = points ? "Price points" : "Alternatives";
+        page.heading(view.machines() == 1 ? builds
+                : "%s (prices for all %s machines, figures of one)".formatted(builds, view.machines()));
         List<Column> parts = new ArrayList<>(List.of(Column.of(view.currency(), Fit.RIGHT, BuildText::money)));
         if (view.objective() == Objective.BEST_VALUE) {
             parts.add(new Column("less worth", Fit.RIGHT,
@@ -86,6 +89,9 @@ public final class QuoteText {
         }
         if (view.alternatives().stream().map(alternative -> alternative.build().platform()).distinct().count() > 1) {
             parts.add(Column.of("platform", Fit.LEFT, BuildView::platform));
+        }
+        if (points) {
+            parts.add(new Column("chosen for", Fit.FLEXIBLE, alternative -> alternative.mark().map(QuoteText::words).orElse("")));
         }
         parts.addAll(List.of(
                 Column.of("processor", Fit.LEFT, BuildText::processors),
@@ -131,6 +137,15 @@ public final class QuoteText {
     private String speed(Alternative alternative) {
         MemorySpeed speed = alternative.build().figures().speed();
         return speed.equals(view.alternatives().get(0).build().figures().speed()) ? "" : " " + alternative.reasons().get(0);
+    }
+
+    private static String words(PricePoints.Mark mark) {
+        return switch (mark) {
+            case CHEAPEST -> "least price";
+            case UNIT -> "best price of a unit";
+            case KNEE -> "knee of the curve";
+            case NEXT -> "next on the curve";
+        };
     }
 
     private static boolean allUsable(BuildView build) {
