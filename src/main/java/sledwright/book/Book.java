@@ -11,6 +11,8 @@ import sledwright.book.BookRefusal.Kind;
 import sledwright.book.store.BookPlace;
 import sledwright.book.store.Database;
 import sledwright.book.store.Sql;
+import sledwright.book.store.Work;
+import sledwright.desk.Terms;
 import sledwright.domain.Catalog;
 import sledwright.input.FaultsException;
 
@@ -273,9 +275,24 @@ public final class Book implements AutoCloseable {
         return new OnDay(reserved(but, by), by.today());
     }
 
+    /**
+     * Every open quote against today's catalogue; goes on where an earlier review of the day was broken off.
+     *
+     * @param catalog the folder
+     * @param again   whether what was worked out today is forgotten first
+     * @param terms   the time is for each quote; the listener hears how far it is
+     */
+    public List<Reviewed> review(Path catalog, boolean again, Signature by, Terms terms) {
+        return new Review(database, catalog, by, terms).make(again);
+    }
+
     /** A whole copy, while others write. */
     public void backup(Path target) {
         database.backup(target);
+    }
+
+    <T> T rows(Work<T> work) {
+        return database.write(work);
     }
 
     /** Nobody else changes the quote until the transaction ends. */

@@ -175,6 +175,12 @@ final class Quotes {
                 row -> Packed.plain(row.getBytes(1)), number, version, kind);
     }
 
+    /** What an option costs, in minor units; empty: there is none. */
+    static Optional<Long> price(Sql sql, QuoteNumber number, int version, int place) throws SQLException {
+        return sql.first("SELECT price FROM quote_option WHERE number = ? AND version = ? AND place = ?", row -> row.getLong(1), number,
+                version, place);
+    }
+
     static int options(Sql sql, QuoteNumber number, int version) throws SQLException {
         return sql.first("SELECT COUNT(*) FROM quote_option WHERE number = ? AND version = ?", row -> row.getInt(1), number,
                 version).orElseThrow();

@@ -9,7 +9,10 @@ import static sledwright.book.Shelf.Found.NOTHING;
 import static sledwright.book.Shelf.PAPERS;
 import static sledwright.book.Shelf.on;
 
+import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -32,6 +35,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import sledwright.book.store.BookPlace;
 import sledwright.catalog.CatalogReader;
 import sledwright.domain.Catalog;
+import sledwright.samples.Folders;
 
 /** What a book does, wherever it is. */
 abstract class BookTest {
@@ -327,5 +331,63 @@ abstract class BookTest {
 
     private int left(Catalog shop, Optional<QuoteNumber> but, LocalDate day) {
         return book.reserved(but, on(day)).less(shop).lots("M16").get(0).available();
+    }
+
+    @Test
+    void whatHasBecomeOfOpenQuotesIsSaidAndNotWorkedOutTwice() throws IOException {
+        Path today = Folders.copy(Shelf.SHOP, folder.resolve("today"));
+        SavedQuote same = save("Nordmole");
+        SavedQuote held = save("Orchard Surveys");
+        book.hold(held.number(), Optional.empty(), SHOP_TODAY, ANNA);
+        book.save(NOTHING, PAPERS, "Nordmole", "", ANNA);
+        step(save("Nordmole"), QuoteStep.WITHDRAW);
+        List<Reviewed> first = book.review(today, false, ANNA, Shelf.TERMS);
+        assertThat(first).extracting(Reviewed::outcome).containsExactly(Reviewed.Outcome.SAME, Reviewed.Outcome.HELD,
+                Reviewed.Outcome.IMPOSSIBLE);
+        assertThat(first.get(0).now()).isEqualTo(same.price());
+        Files.writeString(today.resolve("offers.csv"), Files.readString(today.resolve("offers.csv")).replace("REED-S,A2,Marsh Trade,used,150,1,9",
+                "REED-S,A2,Marsh Trade,used,160,1,1"));
+        List<Reviewed> second = book.review(today, false, ANNA, Shelf.TERMS);
+        assertThat(second.get(0).outcome()).isEqualTo(Reviewed.Outcome.DEARER);
+        assertThat(second.get(0).soldOut()).containsExactly("REED-S of lot A2: 1 wanted, 0 left");
+        // Nothing is searched for again: what it would find now is not what stands there.
+        book.release(held.number(), ANNA);
+        assertThat(book.review(today, false, ANNA, Shelf.TERMS)).extracting(Reviewed::outcome).containsExactly(Reviewed.Outcome.DEARER,
+                Reviewed.Outcome.HELD, Reviewed.Outcome.IMPOSSIBLE);
+        assertThat(book.review(today, true, ANNA, Shelf.TERMS)).extracting(Reviewed::now).startsWith(
+                same.price().map(price -> price.add(BigDecimal.TEN)), same.price().map(price -> price.add(BigDecimal.TEN)));
+    }
+
+    /** Three who share a review: none takes what another has, and what a dead one had comes back. */
+    @Test
+    void whatOneWorksOnNobodyElseDoes() throws Exception {
+        for (int quote = 0; quote < 60; quote++) {
+            book.save(Shelf.version(List.of(Map.of("L1", 1)), DAY.plusDays(5)), "Nordmole", "", ANNA);
+        }
+        book.rows(sql -> {
+            ReviewRows.begin(sql, "run", false, DAY);
+            return null;
+        });
+        long now = 1_000_000_000L;
+        List<QuoteNumber> dead = book.rows(sql -> ReviewRows.take(sql, "run", 7, now));
+        ExecutorService three = Executors.newFixedThreadPool(3);
+        List<QuoteNumber> taken = new ArrayList<>();
+        try {
+            Callable<List<QuoteNumber>> worker = () -> {
+                List<QuoteNumber> mine = new ArrayList<>();
+                for (List<QuoteNumber> some = null; some == null || !some.isEmpty(); mine.addAll(some)) {
+                    some = book.rows(sql -> ReviewRows.take(sql, "run", 4, now + 1));
+                }
+                return mine;
+            };
+            for (Future<List<QuoteNumber>> one : three.invokeAll(List.of(worker, worker, worker))) {
+                taken.addAll(one.get());
+            }
+        } finally {
+            three.shutdownNow();
+        }
+        assertThat(taken).doesNotHaveDuplicates().hasSize(53).doesNotContainAnyElementsOf(dead);
+        List<QuoteNumber> back = book.rows(sql -> ReviewRows.take(sql, "run", 100, now + ReviewRows.SILENCE_MS + 1));
+        assertThat(back).isEqualTo(dead);
     }
 }

@@ -209,6 +209,19 @@ class BookCommandsTest {
     }
 
     @Test
+    void openQuotesAreReviewed() throws IOException {
+        saved();
+        offer("REED-S,A2,Marsh Trade,used,150,1,9", "REED-S,A2,Marsh Trade,used,160,1,9");
+        String text = book("review", "--catalog", shop.toString()).out();
+        assertThat(text).startsWith("1 open quote against today's catalogue\n1 dearer\n").containsPattern("2026-0001 +Orchard Surveys +dearer +251.50 +261.50 +EUR");
+        String json = book("review", "--catalog", shop.toString(), "--format", "json").out();
+        assertThat(Schemas.faults("review-result", json)).isEmpty();
+        assertThat(json).contains("\"is\": 261.50");
+        assertThat(book("review", "--catalog", shop.toString(), "--format", "csv").out()).contains("dearer,251.50,261.50,EUR,");
+        assertThat(book("review").code()).isEqualTo(ExitCode.USAGE);
+    }
+
+    @Test
     void whereTheShopNamesNoLastDayTheHoldDoes() throws IOException {
         Files.writeString(shop.resolve("catalog.yaml"), Files.readString(Folders.SHOP.resolve("catalog.yaml")));
         saved();

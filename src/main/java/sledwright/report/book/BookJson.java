@@ -2,7 +2,9 @@ package sledwright.report.book;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import sledwright.book.HistoryEntry;
 import sledwright.book.SavedQuote;
 import sledwright.report.text.Json;
@@ -48,6 +50,14 @@ public final class BookJson {
         });
     }
 
+    static void amount(String key, Optional<BigDecimal> amount, JsonGenerator out) throws IOException {
+        if (amount.isPresent()) {
+            out.writeNumberField(key, amount.get());
+        } else {
+            out.writeNullField(key);
+        }
+    }
+
     private static void write(SavedQuote quote, JsonGenerator out) throws IOException {
         out.writeStringField("number", quote.number().toString());
         out.writeStringField("state", quote.state().label());
@@ -56,11 +66,7 @@ public final class BookJson {
         out.writeNumberField("version", quote.version());
         out.writeNumberField("option", quote.chosen());
         out.writeNumberField("machines", quote.machines());
-        if (quote.price().isPresent()) {
-            out.writeNumberField("price", quote.price().get());
-        } else {
-            out.writeNullField("price");
-        }
+        amount("price", quote.price(), out);
         out.writeStringField("currency", quote.currency());
         out.writeStringField("made_on", quote.madeOn().toString());
         if (quote.validUntil().isPresent()) {

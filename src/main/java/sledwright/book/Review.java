@@ -1,0 +1,164 @@
+package sledwright.book;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import sledwright.book.store.Database;
+import sledwright.catalog.CatalogReader;
+import sledwright.catalog.CatalogSource;
+import sledwright.desk.Progress;
+import sledwright.desk.Terms;
+import sledwright.domain.Catalog;
+import sledwright.domain.Lot;
+import sledwright.generator.Findings;
+import sledwright.generator.Search;
+import sledwright.generator.time.Deadline;
+import sledwright.input.FaultsException;
+import sledwright.input.Source;
+import sledwright.request.Job;
+import sledwright.request.Kind;
+import sledwright.request.RequestReader;
+
+/**
+ * All open quotes against today's catalogue, on all cores. What has been worked out is in the book, so that a review that was broken off
+ * goes on where it was, and several processes can share one.
+ */
+public final class Review {
+
+    private static final int AT_ONCE = 16;
+    private static final long EVERY_NS = 2_000_000_000L;
+    private static final List<String> BEST_ALONE = List.of("alternatives=1");
+
+    private final Database database;
+    private final Signature by;
+    private final Terms terms;
+    private final Catalog offered;
+    private final Search search;
+    private final String run;
+    private long told = System.nanoTime();
+
+    /** Reads the catalogue, once for all. */
+    Review(Database database, Path catalog, Signature by, Terms terms) {
+        this.database = database;
+        this.by = by;
+        this.terms = terms;
+        Reserved reserved = database.read(sql -> Holdings.reserved(sql, by.today(), Optional.empty()));
+        offered = reserved.less(CatalogReader.read(catalog).withToday(by.today()));
+        search = new Search(offered);
+        run = by.today() + " " + CatalogDigest.of(catalog);
+    }
+
+    /** @param again whether what was worked out today is forgotten first */
+    List<Reviewed> make(boolean again) {
+        database.write(sql -> {
+            ReviewRows.begin(sql, run, again, by.today());
+            return null;
+        });
+        int cores = Runtime.getRuntime().availableProcessors();
+        ExecutorService threads = Executors.newFixedThreadPool(cores);
+        try {
+            List<Future<?>> workers = new ArrayList<>();
+            for (int core = 0; core < cores; core++) {
+                workers.add(threads.submit(this::work));
+            }
+            for (Future<?> worker : workers) {
+                worker.get();
+            }
+        } catch (ExecutionException failed) {
+            throw failed.getCause() instanceof RuntimeException told ? told : new IllegalStateException(failed.getCause());
+        } catch (InterruptedException stopped) {
+            throw new IllegalStateException(stopped);
+        } finally {
+            threads.shutdownNow();
+        }
+        return all();
+    }
+
+    private void work() {
+        while (!terms.cancelled().getAsBoolean()) {
+            List<QuoteNumber> taken = database.write(sql -> ReviewRows.take(sql, run, AT_ONCE, System.currentTimeMillis()));
+            if (taken.isEmpty()) {
+                return;
+            }
+            List<ReviewRows.Row> rows = new ArrayList<>();
+            taken.forEach(number -> rows.add(row(number)));
+            ReviewRows.Progress progress = database.write(sql -> {
+                ReviewRows.put(sql, run, rows);
+                return ReviewRows.progress(sql, run);
+            });
+            tell(progress);
+        }
+    }
+
+    private synchronized void tell(ReviewRows.Progress progress) {
+        if (System.nanoTime() - told < EVERY_NS) {
+            return;
+        }
+        told = System.nanoTime();
+        terms.listener().accept(new Progress.Doing("%s of %s quotes".formatted(progress.done(), progress.all())));
+    }
+
+    /** All that is needed of a quote at once; nothing is searched meanwhile. */
+    private record Subject(SavedQuote quote, Asked asked, List<NewVersion.Taken> picks, boolean held, long price) {
+    }
+
+    private ReviewRows.Row row(QuoteNumber number) {
+        Subject subject = database.read(sql -> {
+            SavedQuote quote = Quotes.find(sql, number, by.today()).orElseThrow();
+            return new Subject(quote, Quotes.asked(sql, number, quote.version()).orElseThrow(), Holdings.picks(sql, quote, quote.chosen()),
+                    quote.heldUntil().isPresent() && Holdings.holds(sql, quote, quote.chosen(), by.today()),
+                    Quotes.price(sql, number, quote.version(), 1).orElse(-1L));
+        });
+        int version = subject.quote().version();
+        if (subject.held()) {
+            return new ReviewRows.Row(number, version, Reviewed.Outcome.HELD, Optional.empty(), "");
+        }
+        String gone = subject.picks().stream().filter(pick -> left(pick) < pick.units()).map(pick -> "%s of lot %s: %s wanted, %s left"
+                .formatted(pick.sku(), pick.lot(), pick.units(), left(pick))).collect(Collectors.joining("\n"));
+        try {
+            Asked asked = subject.asked();
+            Job.Quote job = (Job.Quote) RequestReader.read(Source.named(number.toString(), asked.name(), asked.request()),
+                    Stream.concat(asked.sets().stream(), BEST_ALONE.stream()).toList(),
+                    Optional.of(CatalogSource.of(offered)), Set.of(Kind.QUOTE));
+            Findings found = search.run(job.request(), Deadline.in(terms.time()).or(terms.cancelled()));
+            if (found.ranked().isEmpty()) {
+                return new ReviewRows.Row(number, version, Reviewed.Outcome.IMPOSSIBLE, Optional.empty(), gone);
+            }
+            long price = found.ranked().get(0).price().total();
+            Reviewed.Outcome outcome = price == subject.price() ? Reviewed.Outcome.SAME
+                    : price > subject.price() && subject.price() >= 0 ? Reviewed.Outcome.DEARER : Reviewed.Outcome.CHEAPER;
+            return new ReviewRows.Row(number, version, outcome, Optional.of(price), gone);
+        } catch (FaultsException unreadable) {
+            return new ReviewRows.Row(number, version, Reviewed.Outcome.UNREADABLE, Optional.empty(), gone);
+        }
+    }
+
+    private int left(NewVersion.Taken pick) {
+        return offered.lots(pick.sku()).stream().filter(lot -> lot.lot().equals(pick.lot())).mapToInt(Lot::available).sum();
+    }
+
+    private List<Reviewed> all() {
+        return database.read(sql -> {
+            Map<QuoteNumber, SavedQuote> quotes = Quotes.find(sql, BookSearch.everything(), by.today()).stream()
+                    .collect(Collectors.toMap(SavedQuote::number, Function.identity()));
+            return ReviewRows.all(sql, run).stream().map(row -> new Reviewed(quotes.get(row.number()), row.outcome(),
+                    row.price().map(price -> amount(price, quotes.get(row.number()))),
+                    row.detail().isEmpty() ? List.of() : row.detail().lines().toList())).toList();
+        });
+    }
+
+    private static BigDecimal amount(long minor, SavedQuote quote) {
+        return Quotes.amount(minor, quote.currency());
+    }
+}

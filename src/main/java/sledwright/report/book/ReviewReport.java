@@ -1,0 +1,80 @@
+package sledwright.report.book;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import sledwright.book.Reviewed;
+import sledwright.report.text.Csv;
+import sledwright.report.text.Json;
+import sledwright.report.text.Page;
+import sledwright.report.text.Screen;
+import sledwright.report.text.TextTable;
+import sledwright.report.text.TextTable.Fit;
+import sledwright.words.Numbers;
+
+/** Open quotes against today's catalogue. */
+public final class ReviewReport {
+
+    private ReviewReport() {
+    }
+
+    public static String text(List<Reviewed> all, Screen screen) {
+        Page page = new Page(screen).text("%s against today's catalogue".formatted(Numbers.counted(all.size(), "open quote")));
+        counts(all).forEach((outcome, count) -> page.line("%s %s".formatted(count, outcome.label())));
+        List<Reviewed> moved = all.stream().filter(one -> one.outcome() != Reviewed.Outcome.SAME && one.outcome() != Reviewed.Outcome.HELD
+                || !one.soldOut().isEmpty()).toList();
+        if (!moved.isEmpty()) {
+            TextTable table = new TextTable().column("number", Fit.LEFT).column("customer", Fit.FLEXIBLE).column("now", Fit.LEFT)
+                    .column("was", Fit.RIGHT).column("is", Fit.RIGHT).column("", Fit.LEFT).column("sold out", Fit.FLEXIBLE);
+            moved.forEach(one -> table.row(one.quote().number(), one.quote().customer(), one.outcome().label(),
+                    one.quote().price().map(Object::toString).orElse("none"), one.now().map(Object::toString).orElse(""),
+                    one.quote().currency(), String.join("; ", one.soldOut())));
+            page.gap().table(table);
+        }
+        return page.toString();
+    }
+
+    private static Map<Reviewed.Outcome, Integer> counts(List<Reviewed> all) {
+        Map<Reviewed.Outcome, Integer> counts = new EnumMap<>(Reviewed.Outcome.class);
+        all.forEach(one -> counts.merge(one.outcome(), 1, Integer::sum));
+        return counts;
+    }
+
+    public static String json(List<Reviewed> all) {
+        return Json.document(out -> {
+            out.writeObjectFieldStart("counts");
+            for (Map.Entry<Reviewed.Outcome, Integer> count : counts(all).entrySet()) {
+                out.writeNumberField(count.getKey().label(), count.getValue());
+            }
+            out.writeEndObject();
+            out.writeArrayFieldStart("quotes");
+            for (Reviewed one : all) {
+                out.writeStartObject();
+                out.writeStringField("number", one.quote().number().toString());
+                out.writeStringField("customer", one.quote().customer());
+                out.writeStringField("outcome", one.outcome().label());
+                BookJson.amount("was", one.quote().price(), out);
+                BookJson.amount("is", one.now(), out);
+                out.writeStringField("currency", one.quote().currency());
+                out.writeArrayFieldStart("sold_out");
+                for (String lot : one.soldOut()) {
+                    out.writeString(lot);
+                }
+                out.writeEndArray();
+                out.writeEndObject();
+            }
+            out.writeEndArray();
+        });
+    }
+
+    public static String csv(List<Reviewed> all) {
+        return Csv.write(List.of("number", "customer", "outcome", "was", "is", "currency", "sold_out"), all.stream().map(one -> {
+            List<Object> row = new ArrayList<>(List.of(one.quote().number().toString(), one.quote().customer(), one.outcome().label()));
+            row.add(one.quote().price().map(Object.class::cast).orElse(""));
+            row.add(one.now().map(Object.class::cast).orElse(""));
+            row.addAll(List.of(one.quote().currency(), String.join("; ", one.soldOut())));
+            return row;
+        }).toList());
+    }
+}
