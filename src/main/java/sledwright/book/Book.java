@@ -1,8 +1,10 @@
 package sledwright.book;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -245,7 +247,11 @@ public final class Book implements AutoCloseable {
 
     /** What the last version of a quote answers. */
     public Asked asked(SavedQuote quote) {
-        return database.read(sql -> Quotes.asked(sql, quote.number(), quote.version()).orElseThrow());
+        Asked asked = database.read(sql -> Quotes.asked(sql, quote.number(), quote.version()).orElseThrow());
+        if (asked.request().length == 0) {
+            throw new BookRefusal(Kind.UNKNOWN, "%s has no request any more, for its customer was erased".formatted(quote.number()));
+        }
+        return asked;
     }
 
     /** A document of a version, every byte as it was saved. */
@@ -253,7 +259,8 @@ public final class Book implements AutoCloseable {
         if (version < 1 || version > quote.version()) {
             throw new BookRefusal(Kind.VALUE, "%s has no version %s; its last is %s".formatted(quote.number(), version, quote.version()));
         }
-        return database.read(sql -> Quotes.paper(sql, quote.number(), version, kind).orElseThrow());
+        return database.read(sql -> Quotes.paper(sql, quote.number(), version, kind)).orElseThrow(() ->
+                new BookRefusal(Kind.UNKNOWN, "%s has no documents any more, for its customer was erased".formatted(quote.number())));
     }
 
     /** Everything that was done with a quote, the first first. */
@@ -284,6 +291,28 @@ public final class Book implements AutoCloseable {
      */
     public List<Reviewed> review(Path catalog, boolean again, Signature by, Terms terms) {
         return new Review(database, catalog, by, terms).make(again);
+    }
+
+    /** All that the book has of a customer, who is named in full. */
+    public CustomerFile export(String customer, Signature by) {
+        return database.read(sql -> {
+            List<CustomerFile.Kept> kept = new ArrayList<>();
+            for (SavedQuote quote : Erasure.quotes(sql, customer, by)) {
+                List<String> requests = new ArrayList<>();
+                for (int version = 1; version <= quote.version(); version++) {
+                    requests.add(new String(Quotes.asked(sql, quote.number(), version).orElseThrow().request(), StandardCharsets.UTF_8));
+                }
+                kept.add(new CustomerFile.Kept(quote, Quotes.history(sql, quote.number()), requests));
+            }
+            return new CustomerFile(customer, kept);
+        });
+    }
+
+    /** Takes a customer out of the book, keeping figures; returns how many quotes were theirs. */
+    public int erase(String customer, Signature by) {
+        int quotes = database.write(sql -> Erasure.erase(sql, customer, by));
+        database.compact();
+        return quotes;
     }
 
     /** A whole copy, while others write. */

@@ -31,7 +31,7 @@ import sledwright.words.Numbers;
  * @param validUntil the last day on which it holds; empty where the shop names none
  * @param options    the ranked builds, the best first; empty where there is nothing to offer
  * @param words      what it can be found by
- * @param papers     its documents by what they are called, such as {@code html.customer}
+ * @param papers     its documents, packed, by what they are called, such as {@code html.customer}
  */
 record NewVersion(Asked asked, String name, int machines, From catalog, String status, Optional<LocalDate> validUntil, List<Choice> options,
                   List<String> words, Map<String, byte[]> papers) {
@@ -68,7 +68,12 @@ record NewVersion(Asked asked, String name, int machines, From catalog, String s
         From from = new From(answered.digest(), catalog.pricedOn(), catalog.currency().getCurrencyCode());
         return new NewVersion(answered.asked(), answered.answer().job().name(), answered.answer().view().machines(), from,
                 answered.answer().view().status().label(), until, List.copyOf(options), words(answered, options, catalog),
-                Map.copyOf(papers));
+                packed(papers));
+    }
+
+    /** Packed before anybody waits for the book. */
+    static Map<String, byte[]> packed(Map<String, byte[]> papers) {
+        return papers.entrySet().stream().collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, paper -> Packed.of(paper.getValue())));
     }
 
     private static Choice choice(int place, Order order) {

@@ -94,7 +94,7 @@ final class Quotes {
                 + " VALUES (?, ?, ?, ?, ?, ?, ?, ?)", picks);
         sql.changeEach("INSERT INTO quote_document (number, version, kind, content) VALUES (?, ?, ?, ?)", fresh.papers().entrySet().stream()
                 .sorted(Map.Entry.comparingByKey()).map(paper ->
-                List.<Object>of(number, version, paper.getKey(), Packed.of(paper.getValue()))).toList());
+                List.<Object>of(number, version, paper.getKey(), paper.getValue())).toList());
     }
 
     /** The quote with that number, as it stands on a day. */

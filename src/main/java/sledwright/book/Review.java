@@ -1,12 +1,14 @@
 package sledwright.book;
 
 import java.math.BigDecimal;
+import java.nio.ByteBuffer;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -46,6 +48,7 @@ public final class Review {
     private final Catalog offered;
     private final Search search;
     private final String run;
+    private final Map<List<Object>, Optional<Long>> bests = new ConcurrentHashMap<>();
     private long told = System.nanoTime();
 
     /** Reads the catalogue, once for all. */
@@ -127,21 +130,28 @@ public final class Review {
         String gone = subject.picks().stream().filter(pick -> left(pick) < pick.units()).map(pick -> "%s of lot %s: %s wanted, %s left"
                 .formatted(pick.sku(), pick.lot(), pick.units(), left(pick))).collect(Collectors.joining("\n"));
         try {
-            Asked asked = subject.asked();
-            Job.Quote job = (Job.Quote) RequestReader.read(Source.named(number.toString(), asked.name(), asked.request()),
-                    Stream.concat(asked.sets().stream(), BEST_ALONE.stream()).toList(),
-                    Optional.of(CatalogSource.of(offered)), Set.of(Kind.QUOTE));
-            Findings found = search.run(job.request(), Deadline.in(terms.time()).or(terms.cancelled()));
-            if (found.ranked().isEmpty()) {
+            Optional<Long> best = best(subject.asked());
+            if (best.isEmpty()) {
                 return new ReviewRows.Row(number, version, Reviewed.Outcome.IMPOSSIBLE, Optional.empty(), gone);
             }
-            long price = found.ranked().get(0).price().total();
+            long price = best.get();
             Reviewed.Outcome outcome = price == subject.price() ? Reviewed.Outcome.SAME
                     : price > subject.price() && subject.price() >= 0 ? Reviewed.Outcome.DEARER : Reviewed.Outcome.CHEAPER;
             return new ReviewRows.Row(number, version, outcome, Optional.of(price), gone);
         } catch (FaultsException unreadable) {
             return new ReviewRows.Row(number, version, Reviewed.Outcome.UNREADABLE, Optional.empty(), gone);
         }
+    }
+
+    /** What the best costs today; customers who asked the same are answered the same. */
+    private Optional<Long> best(Asked asked) {
+        return bests.computeIfAbsent(List.of(ByteBuffer.wrap(asked.request()), asked.sets()), same -> {
+            Job.Quote job = (Job.Quote) RequestReader.read(Source.named("request", asked.name(), asked.request()),
+                    Stream.concat(asked.sets().stream(), BEST_ALONE.stream()).toList(), Optional.of(CatalogSource.of(offered)),
+                    Set.of(Kind.QUOTE));
+            Findings found = search.run(job.request(), Deadline.in(terms.time()).or(terms.cancelled()));
+            return found.ranked().stream().findFirst().map(order -> order.price().total());
+        });
     }
 
     private int left(NewVersion.Taken pick) {

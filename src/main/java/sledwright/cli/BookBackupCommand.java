@@ -32,7 +32,7 @@ final class BookBackupCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        try (Book book = shared.book(terminal)) {
+        try (Book book = BookOpening.open(shared, terminal)) {
             book.backup(file);
         }
         return ExitCode.DONE;

@@ -36,7 +36,7 @@ final class BookHistoryCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        try (Book book = shared.book(terminal)) {
+        try (Book book = BookOpening.open(shared, terminal)) {
             Signature by = options.signature(terminal, shared);
             SavedQuote quote = book.find(number, by);
             List<HistoryEntry> entries = book.history(number, by);

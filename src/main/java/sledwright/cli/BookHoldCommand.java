@@ -46,7 +46,7 @@ final class BookHoldCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        try (Book book = shared.book(terminal)) {
+        try (Book book = BookOpening.open(shared, terminal)) {
             SavedQuote quote = new Reserving(book, shared.catalog(), shared.terms())
                     .hold(number, Optional.ofNullable(until), options.signature(terminal, shared));
             output.write(Renderings.of(screen -> BookText.after(quote, screen), () -> BookJson.of(quote),

@@ -56,7 +56,7 @@ final class BookListCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        try (Book book = shared.book(terminal)) {
+        try (Book book = BookOpening.open(shared, terminal)) {
             List<SavedQuote> found = book.find(new BookSearch(Optional.ofNullable(customer), Optional.ofNullable(state),
                     Optional.ofNullable(words), Optional.ofNullable(part), Optional.ofNullable(since), Optional.ofNullable(until)),
                     options.signature(terminal, shared));

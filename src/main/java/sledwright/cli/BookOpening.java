@@ -15,20 +15,19 @@ final class BookOpening {
     private BookOpening() {
     }
 
-    /**
-     * The book, made where there is none.
-     *
-     * @param place as the user names it; null: where it usually is
-     */
-    static Book open(String place, Terminal terminal) {
-        BookPlace where = place == null ? BookPlace.usual(terminal.environment()) : BookPlace.named(place).orElseThrow(() ->
-                new UsageException("--book '%s' must be a file, or begin with jdbc:postgresql:".formatted(place)));
-        return Book.open(where, Version.built());
+    /** The book that is named, or the one where it usually is; made where there is none. */
+    static Book open(SharedOptions shared, Terminal terminal) {
+        return shared.book().map(BookOpening::open).orElseGet(() -> Book.open(BookPlace.usual(terminal.environment()), Version.built()));
+    }
+
+    private static Book open(String place) {
+        return Book.open(BookPlace.named(place).orElseThrow(() ->
+                new UsageException("--book '%s' must be a file, or begin with jdbc:postgresql:".formatted(place))), Version.built());
     }
 
     /** What leaves of a catalogue what the book does not keep for somebody on a day. */
-    static UnaryOperator<Catalog> stock(String place, LocalDate today, Terminal terminal) {
-        try (Book book = open(place, terminal)) {
+    static UnaryOperator<Catalog> stock(String place, LocalDate today) {
+        try (Book book = open(place)) {
             return book.reserved(Optional.empty(), new Signature("", Instant.now(), today))::less;
         }
     }

@@ -34,7 +34,7 @@ final class BookReleaseCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        try (Book book = shared.book(terminal)) {
+        try (Book book = BookOpening.open(shared, terminal)) {
             SavedQuote quote = book.release(number, options.signature(terminal, shared));
             output.write(Renderings.of(screen -> BookText.after(quote, screen), () -> BookJson.of(quote),
                     () -> BookCsv.of(List.of(quote))));

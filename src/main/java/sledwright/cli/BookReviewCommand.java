@@ -35,7 +35,7 @@ final class BookReviewCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal);
-        try (Book book = shared.book(terminal)) {
+        try (Book book = BookOpening.open(shared, terminal)) {
             List<Reviewed> all = book.review(shared.folder(null, "--catalog"), again, options.signature(terminal, shared),
                     shared.terms().heardBy(new ProgressLine(terminal.err())));
             output.write(Renderings.of(screen -> ReviewReport.text(all, screen), () -> ReviewReport.json(all),

@@ -50,7 +50,7 @@ final class BookReviseCommand implements Callable<Integer> {
     public Integer call() {
         Output output = shared.output(terminal);
         Signature by = options.signature(terminal, shared);
-        try (Book book = shared.book(terminal)) {
+        try (Book book = BookOpening.open(shared, terminal)) {
             SavedQuote old = book.find(number, by);
             Asked asked = book.asked(old).with(sets, shared.catalog());
             Answered answered = Replies.answer(Answering.again(number.toString(), asked,

@@ -57,7 +57,7 @@ final class BookSaveCommand implements Callable<Integer> {
         Output output = shared.output(terminal);
         Source source = shared.request(file, "quote", sets, terminal);
         Signature by = options.signature(terminal, shared);
-        try (Book book = shared.book(terminal)) {
+        try (Book book = BookOpening.open(shared, terminal)) {
             Answered answered = Replies.answer(Answering.answer(source, sets, shared.catalog(),
                     book.stock(Optional.empty(), by), shared.terms()));
             SavedQuote saved = book.save(answered, QuotePapers.of(answered.answer()), customer, note, by);

@@ -41,7 +41,7 @@ final class BookShowCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal, Format.HTML, Format.PDF);
-        try (Book book = shared.book(terminal)) {
+        try (Book book = BookOpening.open(shared, terminal)) {
             SavedQuote quote = book.find(number, options.signature(terminal, shared));
             String name = QuotePapers.name(shared.format().toString(), readership.of(shared.format()));
             byte[] paper = book.paper(quote, version == null ? quote.version() : version, name);

@@ -10,7 +10,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
-import sledwright.book.Book;
 import sledwright.desk.Desk;
 import sledwright.desk.Terms;
 import sledwright.input.Source;
@@ -86,18 +85,18 @@ final class SharedOptions {
     /** Where the question is asked: at the catalogue that the option names, else at that of the request. */
     Desk desk(Terminal terminal) {
         Desk desk = (catalog == null ? Desk.open() : Desk.at(catalog)).by(clock(terminal));
-        return book == null ? desk : desk.offering(BookOpening.stock(book, today().orElseGet(terminal.clock()), terminal));
+        return book == null ? desk : desk.offering(BookOpening.stock(book, today().orElseGet(terminal.clock())));
     }
 
-    /** The book, made where there is none. */
-    Book book(Terminal terminal) {
-        return BookOpening.open(book, terminal);
+    /** The book as it was named. */
+    Optional<String> book() {
+        return Optional.ofNullable(book);
     }
 
     /** Where many questions are asked: at the catalogue that the option names, which is read once. */
     Desk keptDesk(Terminal terminal) {
         Desk desk = Replies.answer(Desk.keeping(folder(null, "--catalog"))).by(clock(terminal));
-        return book == null ? desk : desk.offering(BookOpening.stock(book, today().orElseGet(terminal.clock()), terminal));
+        return book == null ? desk : desk.offering(BookOpening.stock(book, today().orElseGet(terminal.clock())));
     }
 
     /** The day that counts as today, where the option names one. */

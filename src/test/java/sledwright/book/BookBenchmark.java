@@ -84,7 +84,7 @@ public final class BookBenchmark {
         random.nextBytes(paper);
         byte[] text = "A line of a quote with its figures and a price. ".repeat(400).getBytes(StandardCharsets.UTF_8);
         return new NewVersion(asked, file, 1, like.catalog(), "proved", Optional.of(Shelf.DAY.plusDays(14)), like.options(), List.of(file),
-                Map.of("text.shop", text, "json.shop", text, "html.customer", text, "html.shop", text, "pdf.customer", paper.clone(), "pdf.shop",
-                paper.clone()));
+                NewVersion.packed(Map.of("text.shop", text, "json.shop", text, "html.customer", text, "html.shop", text, "pdf.customer", paper.clone(),
+                "pdf.shop", paper.clone())));
     }
 }

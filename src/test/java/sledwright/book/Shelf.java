@@ -54,7 +54,7 @@ final class Shelf {
         options.forEach(lots -> choices.add(new NewVersion.Choice(choices.size() + 1, 100_00, "P", Optional.of("C"), told, 0,
                 new TreeMap<>(lots).entrySet().stream().map(lot -> new NewVersion.Taken("M16", lot.getKey(), "Marsh Trade", lot.getValue(), 10_00)).toList())));
         return new NewVersion(new Asked("node", "kind: quote\n".getBytes(StandardCharsets.UTF_8), List.of(), SHOP), "node", 1,
-                new NewVersion.From("0".repeat(64), DAY, "EUR"), "proved", Optional.of(validUntil), choices, List.of("node"), PAPERS);
+                new NewVersion.From("0".repeat(64), DAY, "EUR"), "proved", Optional.of(validUntil), choices, List.of("node"), NewVersion.packed(PAPERS));
     }
 
     /** A shop of one part in lots of given numbers of units. */

@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -221,6 +223,30 @@ class BookCommandsTest {
         assertThat(book("review").code()).isEqualTo(ExitCode.USAGE);
     }
 
+    /** Not even the bytes of the file have the name after that. */
+    @Test
+    void aCustomerIsExportedAndErased() throws IOException {
+        saved();
+        book("save", request.toString(), "--customer", "Nordmole");
+        book("send", "2026-0001", "--hold");
+        Run exported = book("export", "--customer", "Orchard Surveys", "--format", "json");
+        assertThat(Schemas.faults("customer-result", exported.out())).isEmpty();
+        assertThat(exported.out()).contains("\"customer\": \"Orchard Surveys\"", "\"note\": \"in May\"", "kind: quote\\ncatalog: shop").doesNotContain("2026-0002");
+        assertThat(book("erase", "--customer", "Orchard").err()).isEqualTo("sledwright: there is no customer Orchard in the book; name one in full\n");
+        book("accept", "2026-0001");
+        assertThat(book("erase", "--customer", "Orchard Surveys").err())
+                .isEqualTo("sledwright: 2026-0001 is accepted; its customer is erased when it is delivered or declined\n");
+        book("pick", "2026-0001");
+        book("deliver", "2026-0001");
+        assertThat(bytes().contains("orchard")).isTrue();
+        assertThat(book("erase", "--customer", "Orchard Surveys")).isEqualTo(new Run(ExitCode.DONE, "", "erased from 1 quote\n"));
+        assertThat(bytes().contains("orchard")).isFalse();
+        assertThat(book("list", "--format", "csv").out()).contains("2026-0001,delivered,\"erased 1\",erased,1,1,1,251.50,EUR");
+        assertThat(book("show", "2026-0001").err()).contains("2026-0001 has no documents any more, for its customer was erased");
+        assertThat(book("copy", "2026-0001").err()).contains("2026-0001 has no request any more, for its customer was erased");
+        assertThat(book("list", "--words", "orchard").out()).isEqualTo("No quote of the book is like that.\n");
+    }
+
     @Test
     void whereTheShopNamesNoLastDayTheHoldDoes() throws IOException {
         Files.writeString(shop.resolve("catalog.yaml"), Files.readString(Folders.SHOP.resolve("catalog.yaml")));
@@ -229,6 +255,22 @@ class BookCommandsTest {
                 "sledwright: 2026-0001 names no last day, so say until when its parts are held: --until DAY\n");
         assertThat(book("hold", "2026-0001", "--until", "2026-09-01").out()).isEqualTo("2026-0001: draft, held until 2026-09-01\n");
         assertThat(book("send", "2026-0001").out()).isEqualTo("2026-0001: sent, held until 2026-09-01\n");
+    }
+
+    /** Nobody waits for a book that was not asked for. */
+    @Test
+    void aRunWithoutABookLoadsNothingOfIt() throws Exception {
+        Path loaded = folder.resolve("loaded");
+        Process quote = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:TieredStopAtLevel=1",
+                "-Xlog:class+load:file=" + loaded, "-cp", System.getProperty("java.class.path"), "sledwright.cli.Main", "quote", request.toString())
+                .redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+        assertThat(quote.waitFor()).isEqualTo(ExitCode.DONE);
+        assertThat(Files.readString(loaded)).contains(" sledwright.desk.Desk ").doesNotContain(" sledwright.book.", " org.sqlite.", " org.flywaydb.",
+                " com.zaxxer.", " org.postgresql.");
+    }
+
+    private String bytes() throws IOException {
+        return Files.readString(Path.of(usual()), StandardCharsets.ISO_8859_1).toLowerCase(Locale.ROOT);
     }
 
     private String usual() {

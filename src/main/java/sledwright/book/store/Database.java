@@ -22,6 +22,9 @@ public interface Database extends AutoCloseable {
      */
     void backup(Path target);
 
+    /** Writes the whole anew without what was deleted, so that nothing of it is left; others wait meanwhile. */
+    void compact();
+
     @Override
     void close();
 

@@ -107,6 +107,11 @@ final class PostgresDatabase implements Database {
     }
 
     @Override
+    public void compact() {
+        // Its server clears away what was deleted.
+    }
+
+    @Override
     public void backup(Path target) {
         throw Database.fault(place, "a shared database is backed up with its own tools, such as pg_dump");
     }

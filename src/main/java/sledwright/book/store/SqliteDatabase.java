@@ -98,6 +98,8 @@ final class SqliteDatabase implements Database {
         config.setJournalMode(journal);
         config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
         config.enforceForeignKeys(true);
+        // What is erased is overwritten, not only left out of the list of pages.
+        config.setPragma(SQLiteConfig.Pragma.SECURE_DELETE, "true");
         SQLiteDataSource source = new SQLiteDataSource(config);
         source.setUrl("jdbc:sqlite:" + file.toAbsolutePath());
         return source;
@@ -188,6 +190,19 @@ final class SqliteDatabase implements Database {
             statement.execute("ROLLBACK");
         } catch (SQLException over) {
             // A full disk has ended the transaction already; what failed is being thrown.
+        }
+    }
+
+    @Override
+    public void compact() {
+        turn.lock();
+        try (Statement statement = writer.createStatement()) {
+            statement.execute("VACUUM");
+            statement.execute("PRAGMA wal_checkpoint(TRUNCATE)");
+        } catch (SQLException failed) {
+            throw failed(place, failed);
+        } finally {
+            turn.unlock();
         }
     }
 

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import sledwright.book.CustomerFile;
 import sledwright.book.HistoryEntry;
 import sledwright.book.SavedQuote;
 import sledwright.report.text.Json;
@@ -35,19 +36,43 @@ public final class BookJson {
     public static String history(SavedQuote quote, List<HistoryEntry> entries) {
         return Json.document(out -> {
             write(quote, out);
-            out.writeArrayFieldStart("history");
-            for (HistoryEntry entry : entries) {
+            history(entries, out);
+        });
+    }
+
+    /** All that is kept of a customer. */
+    public static String of(CustomerFile file) {
+        return Json.document(out -> {
+            out.writeStringField("customer", file.customer());
+            out.writeArrayFieldStart("quotes");
+            for (CustomerFile.Kept kept : file.kept()) {
                 out.writeStartObject();
-                out.writeNumberField("entry", entry.entry());
-                out.writeStringField("at", entry.at());
-                out.writeStringField("by", entry.who());
-                out.writeNumberField("version", entry.version());
-                out.writeStringField("step", entry.step());
-                out.writeStringField("detail", entry.detail());
+                write(kept.quote(), out);
+                history(kept.history(), out);
+                out.writeArrayFieldStart("requests");
+                for (String request : kept.requests()) {
+                    out.writeString(request);
+                }
+                out.writeEndArray();
                 out.writeEndObject();
             }
             out.writeEndArray();
         });
+    }
+
+    private static void history(List<HistoryEntry> entries, JsonGenerator out) throws IOException {
+        out.writeArrayFieldStart("history");
+        for (HistoryEntry entry : entries) {
+            out.writeStartObject();
+            out.writeNumberField("entry", entry.entry());
+            out.writeStringField("at", entry.at());
+            out.writeStringField("by", entry.who());
+            out.writeNumberField("version", entry.version());
+            out.writeStringField("step", entry.step());
+            out.writeStringField("detail", entry.detail());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
     }
 
     static void amount(String key, Optional<BigDecimal> amount, JsonGenerator out) throws IOException {

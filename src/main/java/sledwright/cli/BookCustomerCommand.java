@@ -1,0 +1,67 @@
+package sledwright.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import sledwright.book.Book;
+import sledwright.book.CustomerFile;
+import sledwright.book.SavedQuote;
+import sledwright.book.Signature;
+import sledwright.report.book.BookCsv;
+import sledwright.report.book.BookJson;
+import sledwright.report.book.BookText;
+import sledwright.words.Numbers;
+
+/** {@code book export} and {@code book erase}: what is kept of one customer. */
+@Command(sortOptions = false)
+final class BookCustomerCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+    private final boolean erase;
+
+    @Option(names = "--customer", paramLabel = "NAME", required = true, description = "The customer, named in full.")
+    private String customer;
+
+    @Mixin
+    private BookOptions options;
+
+    @Mixin
+    private SharedOptions shared;
+
+    private BookCustomerCommand(Terminal terminal, boolean erase) {
+        this.terminal = terminal;
+        this.erase = erase;
+    }
+
+    static CommandLine exporting(Terminal terminal) {
+        CommandLine line = new CommandLine(new BookCustomerCommand(terminal, false)).setCommandName("export");
+        line.getCommandSpec().usageMessage().description("Writes all that the book has of one customer; --format json has everything.");
+        return line;
+    }
+
+    static CommandLine erasing(Terminal terminal) {
+        CommandLine line = new CommandLine(new BookCustomerCommand(terminal, true)).setCommandName("erase");
+        line.getCommandSpec().usageMessage().description("Takes a customer out of the book: names, notes, requests and documents"
+                + " go for good; prices, figures and parts stay. Backups keep what they have.");
+        return line;
+    }
+
+    @Override
+    public Integer call() {
+        Output output = shared.output(terminal);
+        Signature by = options.signature(terminal, shared);
+        try (Book book = BookOpening.open(shared, terminal)) {
+            CustomerFile file = book.export(customer, by);
+            if (erase) {
+                terminal.err().println("erased from %s".formatted(Numbers.counted(book.erase(customer, by), "quote")));
+                return ExitCode.DONE;
+            }
+            List<SavedQuote> quotes = file.kept().stream().map(CustomerFile.Kept::quote).toList();
+            output.write(Renderings.of(screen -> BookText.of(quotes, screen), () -> BookJson.of(file), () -> BookCsv.of(quotes)));
+            return ExitCode.DONE;
+        }
+    }
+}
