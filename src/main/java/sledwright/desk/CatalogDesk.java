@@ -5,11 +5,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import sledwright.catalog.CatalogReader;
 import sledwright.catalog.CatalogSource;
 import sledwright.catalog.CatalogTable;
 import sledwright.catalog.PlacedCatalog;
 import sledwright.catalog.intake.CatalogImport;
+import sledwright.catalog.intake.Change;
 import sledwright.catalog.intake.TableExport;
 import sledwright.desk.view.CatalogView;
 import sledwright.desk.view.DifferenceView;
@@ -23,6 +25,7 @@ import sledwright.explain.audit.Audit;
 import sledwright.generator.Search;
 import sledwright.input.Fault;
 import sledwright.input.FaultsException;
+import sledwright.input.Place;
 import sledwright.input.Reason;
 import sledwright.input.Source;
 import sledwright.planner.Planner;
@@ -60,13 +63,20 @@ public final class CatalogDesk {
         return Desk.sound(() -> CatalogImport.of(folder, asked.table(), asked.list(), asked.mapping(), asked.sheet())).then(made -> {
             boolean whole = made.refused().isEmpty() || asked.skipFaulty();
             return asked.apply() && whole && !made.changes().isEmpty() ? applied(made, asked)
-                    : new Reply.Answered<>(ImportView.of(asked.list().name(), made, false, Optional.empty()));
+                    : new Reply.Answered<>(ImportView.of(asked.list().name(), made, odd(made), false, Optional.empty()));
         });
+    }
+
+    /** What is odd about rows that the list adds or changes, as a look at the whole catalogue shows it. */
+    private static List<Fault> odd(CatalogImport made) {
+        Set<Place> changed = made.changes().stream().map(Change::place).collect(Collectors.toSet());
+        return Audit.of(made.made()).stream().filter(warning -> changed.contains(warning.place()))
+                .map(warning -> new Fault(warning.place(), warning.message())).toList();
     }
 
     private static Reply<ImportView> applied(CatalogImport made, ImportQuestion asked) {
         try {
-            return new Reply.Answered<>(ImportView.of(asked.list().name(), made, true, made.apply().map(Path::toString)));
+            return new Reply.Answered<>(ImportView.of(asked.list().name(), made, odd(made), true, made.apply().map(Path::toString)));
         } catch (FaultsException changed) {
             return new Reply.Faulty<>(changed.faults());
         } catch (IOException failed) {

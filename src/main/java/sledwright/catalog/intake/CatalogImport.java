@@ -34,9 +34,10 @@ import sledwright.input.Source;
  * @param refused   rows of the list that cannot be taken, and why
  * @param warnings  what is odd about rows that are taken
  * @param text      the table's file as it would be
+ * @param made      the catalogue as it would be
  */
 public record CatalogImport(StandingTable standing, List<Change> changes, int unchanged, List<Fault> refused,
-        List<Fault> warnings, String text) {
+        List<Fault> warnings, String text, PlacedCatalog made) {
 
     /** What is wrong only without the rows before it; a list that goes on like this is not worth its time. */
     private static final int MOST_ROUNDS = 20;
@@ -85,7 +86,7 @@ public record CatalogImport(StandingTable standing, List<Change> changes, int un
     private CatalogImport warning(Place place, String message) {
         List<Fault> more = new ArrayList<>(List.of(new Fault(place, message)));
         more.addAll(warnings);
-        return new CatalogImport(standing, changes, unchanged, refused, more, text);
+        return new CatalogImport(standing, changes, unchanged, refused, more, text, made);
     }
 
     private static List<MergedRow> ours(Path folder, CatalogTable table, Faults faults) {
@@ -111,7 +112,7 @@ public record CatalogImport(StandingTable standing, List<Change> changes, int un
                 List<String> columns = table.order().stream().filter(column -> table.columns().needed().contains(column)
                         || rows.stream().anyMatch(row -> row.has(column))).toList();
                 return new CatalogImport(standing, merge.changes(), merge.unchanged(), refused, belowCost(made.get(), merge.changes()),
-                        TableText.of(columns, rows.stream().map(MergedRow::cells).toList(), cell -> cell));
+                        TableText.of(columns, rows.stream().map(MergedRow::cells).toList(), cell -> cell), made.get());
             }
             Map<Place, List<Fault>> blamed = faults.all().stream()
                     .collect(Collectors.groupingBy(fault -> new Place(fault.file(), fault.line())));

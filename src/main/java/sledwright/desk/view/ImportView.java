@@ -1,5 +1,6 @@
 package sledwright.desk.view;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sledwright.catalog.CatalogTable;
@@ -21,9 +22,12 @@ import sledwright.input.Fault;
 public record ImportView(String list, String file, CatalogTable table, List<Change> changes, int unchanged, List<Fault> refused,
         List<Fault> warnings, boolean written, Optional<String> kept) {
 
-    public static ImportView of(String list, CatalogImport made, boolean written, Optional<String> kept) {
+    /** @param odd what else is odd about the catalogue as it would be */
+    public static ImportView of(String list, CatalogImport made, List<Fault> odd, boolean written, Optional<String> kept) {
+        List<Fault> warnings = new ArrayList<>(made.warnings());
+        odd.stream().filter(fault -> !warnings.contains(fault)).forEach(warnings::add);
         return new ImportView(list, made.folder().resolve(made.table().file()).toString(), made.table(), made.changes(), made.unchanged(),
-                made.refused(), made.warnings(), written, kept);
+                made.refused(), List.copyOf(warnings), written, kept);
     }
 
     /** How many rows of the table meet with this. */
