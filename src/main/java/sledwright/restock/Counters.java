@@ -26,7 +26,7 @@ final class Counters {
     /** This many counters beyond those that are wanted are looked at twice. */
     private static final int PROMISING = 2;
     /** How often some share of the classes starts over. */
-    private static final int KICKS = 2;
+    private static final int KICKS = 3;
     private static final double BEGUN_ANEW = 0.4;
     /** This many builds of each class that are not offered are tried. */
     private static final int MOST_TRIED = 6;
@@ -87,17 +87,30 @@ final class Counters {
         return promising.stream().sorted(Comparator.comparingDouble(counter -> -earned.get(counter))).limit(most).toList();
     }
 
-    /** What some counters are improved to, so that they suit purchases; the best first. */
-    List<Counter> suited(List<Counter> starts, double[] prices, int[] bought, int passes) {
+    /**
+     * What searches end at.
+     *
+     * @param best after one has taken over what another found, the best first
+     * @param ends what each ended at by itself
+     */
+    record Suited(List<Counter> best, List<Counter> ends) {
+    }
+
+    /** What some counters are improved to, so that they suit purchases. */
+    Suited suited(List<Counter> starts, double[] prices, int[] bought, int passes) {
         List<Counter> others = around(prices);
         List<Counter> improved = starts.stream().map(start -> improved(start, others, prices, bought, passes)).toList();
-        if (starts.size() > 1) {
-            SplittableRandom luck = new SplittableRandom(starts.size());
-            List<Counter> first = improved.stream().map(one -> kicked(one, others, prices, bought, luck.split())).toList();
-            // What one has found, another may take over, class by class.
-            improved = first.stream().map(one -> improved(one, beside(one, first), prices, bought, passes)).toList();
+        if (starts.size() == 1) {
+            return new Suited(improved, improved);
         }
-        return best(improved, bought, starts.size());
+        SplittableRandom luck = new SplittableRandom(starts.size());
+        List<Counter> ends = improved.stream().map(one -> kicked(one, others, prices, bought, luck.split())).toList();
+        List<Counter> best = ends.stream().map(one -> improved(one, beside(one, ends), prices, bought, passes)).toList();
+        return new Suited(best(best, bought, starts.size()), ends);
+    }
+
+    private static List<Counter> beside(Counter one, List<Counter> all) {
+        return all.stream().filter(other -> other != one).toList();
     }
 
     /** A counter that may be better since some classes have begun again with what others offer them. */
@@ -113,10 +126,6 @@ final class Counters {
             best = better(best, improved(anew, others, prices, bought, 1), bought);
         }
         return best.counter;
-    }
-
-    private static List<Counter> beside(Counter one, List<Counter> all) {
-        return all.stream().filter(other -> other != one).toList();
     }
 
     private static double mean(double[] margins) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import sledwright.restock.Plans.Stocked;
 
 /**
@@ -19,7 +20,7 @@ final class FinalChoice {
      * What was chosen.
      *
      * @param earns  mean over the courses of the choice
-     * @param rivals what the searches ended at for this budget
+     * @param rivals what the searches ended at by themselves for this budget
      */
     record Chosen(Stocked stocked, double earns, List<Stocked> rivals) {
 
@@ -43,11 +44,13 @@ final class FinalChoice {
     /**
      * The plan that earns the most; of plans that earn as much the cheapest, then the one of fewest units.
      *
+     * @param plans  to choose from
+     * @param rivals what the searches ended at by themselves; any of them may be chosen, too
      * @param others that are allowed, too
      */
-    Chosen of(List<Stocked> rivals, List<Chosen> others) {
+    Chosen of(List<Stocked> plans, List<Stocked> rivals, List<Chosen> others) {
         List<Chosen> allowed = new ArrayList<>(others);
-        rivals.forEach(rival -> allowed.add(new Chosen(rival, mean(rival, courses), rivals)));
+        Stream.concat(plans.stream(), rivals.stream()).forEach(rival -> allowed.add(new Chosen(rival, mean(rival, courses), rivals)));
         double most = allowed.stream().mapToDouble(Chosen::earns).max().orElseThrow();
         Chosen best = allowed.stream().filter(one -> one.earns() >= most - EQUAL * Math.max(1, Math.abs(most)))
                 .min(Comparator.comparingLong((Chosen one) -> program.cost(one.stocked().bought()))

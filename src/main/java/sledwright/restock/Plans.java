@@ -71,8 +71,7 @@ final class Plans {
         known.addAll(counters.around(unspent.prices()));
         known.addAll(counters.around(all.prices()));
         suited(new Rounding(program, known.get(0), List.of(), OptionalLong.empty(), courses, deadline).whole(all.bought(), 0.5), 1, 1);
-        nothing = choice.of(suited(none, STARTS, PASSES_OF_NOTHING).stream().map(counter -> new Stocked(none, counter)).toList(),
-                List.of());
+        nothing = chosen(suited(none, STARTS, PASSES_OF_NOTHING), none, List.of());
     }
 
     /** Nothing bought, at the counter that suits that best. */
@@ -104,7 +103,7 @@ final class Plans {
                 OptionalLong within = some == ANY ? OptionalLong.empty() : OptionalLong.of(some);
                 List<Chosen> smaller = new ArrayList<>(found.values());
                 smaller.add(nothing);
-                found.put(some, choice.of(at(within, answer, answer == relaxed), smaller));
+                found.put(some, at(within, answer, answer == relaxed, smaller));
                 told.accept(within, cost(found.get(some).stocked().bought()));
             }
         });
@@ -136,33 +135,39 @@ final class Plans {
      *
      * @param budget empty: any amount
      */
-    private List<Stocked> at(OptionalLong budget, HindsightRelaxation.Answer answer, boolean whole) {
+    private Chosen at(OptionalLong budget, HindsightRelaxation.Answer answer, boolean whole, List<Chosen> smaller) {
         if (program.purchases().stream().noneMatch(one -> budget.isEmpty() || one.offer().unitCost() <= budget.getAsLong())) {
-            return List.of();
+            return choice.of(List.of(), List.of(), smaller);
         }
         int[] bought = near(answer, budget);
         known.addAll(counters.around(pricesAt(bought)));
         for (int turn = 0; turn < (whole ? TURNS : 1); turn++) {
-            Counter counter = suited(bought, whole ? STARTS : 1, 1).get(0);
-            List<int[]> starts = new ArrayList<>(found.values().stream().map(smaller -> smaller.stocked().bought()).toList());
+            Counter counter = suited(bought, whole ? STARTS : 1, 1).best().get(0);
+            List<int[]> starts = new ArrayList<>(found.values().stream().map(less -> less.stocked().bought()).toList());
             starts.add(bought);
             bought = rounding(counter, budget).round(answer.bought(), starts, whole ? PASSES : PASSES_OF_OTHERS);
         }
-        int[] last = bought;
-        return suited(bought, whole ? STARTS : 1, whole ? PASSES_OF_NOTHING : 1).stream()
-                .map(counter -> new Stocked(counter.withoutIdle(last, courses), counter)).toList();
+        return chosen(suited(bought, whole ? STARTS : 1, whole ? PASSES_OF_NOTHING : 1), bought, smaller);
     }
 
-    /** The counters that some which are known are improved to, so that they suit purchases; the best first. */
-    private List<Counter> suited(int[] bought, int starts, int passes) {
-        List<Counter> better = counters.suited(counters.best(known, bought, starts), pricesAt(bought), bought, passes);
-        known.add(better.get(0));
+    private Chosen chosen(Counters.Suited suited, int[] bought, List<Chosen> smaller) {
+        return choice.of(stocked(suited.best(), bought), stocked(suited.ends(), bought), smaller);
+    }
+
+    private List<Stocked> stocked(List<Counter> some, int[] bought) {
+        return some.stream().map(counter -> new Stocked(counter.withoutIdle(bought, courses), counter)).toList();
+    }
+
+    /** The counters that some which are known are improved to, so that they suit purchases. */
+    private Counters.Suited suited(int[] bought, int starts, int passes) {
+        Counters.Suited better = counters.suited(counters.best(known, bought, starts), pricesAt(bought), bought, passes);
+        known.add(better.best().get(0));
         return better;
     }
 
     /** What purchases earn where orders are served as they come, at the counter that suits them. */
     double atItsCounter(int[] bought) {
-        return mean(suited(bought, 1, 1).get(0), bought);
+        return mean(suited(bought, 1, 1).best().get(0), bought);
     }
 
     /** What purchases earn on the courses that plans are made on. */

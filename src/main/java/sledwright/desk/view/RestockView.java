@@ -4,7 +4,11 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import sledwright.domain.Catalog;
+import sledwright.domain.Lot;
 import sledwright.restock.Levels;
 import sledwright.restock.RestockPlan;
 import sledwright.restock.RestockPlan.PartOutlook;
@@ -47,6 +51,15 @@ public record RestockView(RestockPlan plan, Catalog shop, long seed, List<Levels
         return plan.parts().stream().filter(part -> part.bought() > 0 || part.used() > 0)
                 .sorted(Comparator.comparingDouble((PartOutlook part) -> -(part.oneMore() - part.worth())).thenComparing(PartOutlook::sku))
                 .toList();
+    }
+
+    /** The purchases by supplier, the dearest order first. */
+    public List<PurchaseOrder> orders() {
+        Map<String, List<RestockPlan.Buy>> bySupplier = plan.buys().stream()
+                .collect(Collectors.groupingBy(buy -> Lot.supplierKey(buy.offer().supplier()), TreeMap::new, Collectors.toList()));
+        return bySupplier.values().stream().map(buys -> new PurchaseOrder(buys.get(0).offer().supplier(),
+                shop.suppliers().isOwn(buys.get(0).offer().supplier()), buys))
+                .sorted(Comparator.comparingLong((PurchaseOrder order) -> -order.total())).toList();
     }
 
     /** Dead stock, what loses the most first. */

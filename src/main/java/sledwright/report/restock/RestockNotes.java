@@ -2,6 +2,7 @@ package sledwright.report.restock;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import sledwright.desk.view.PurchaseOrder;
 import sledwright.desk.view.RestockView;
 import sledwright.restock.RestockPlan;
 import sledwright.words.Numbers;
@@ -11,6 +12,20 @@ final class RestockNotes {
 
     /** Of a class of which no order is filled. */
     static final String LEFT_OUT = "Its parts are not there, or earn more in other orders.";
+
+    /** Of a line that takes all that there is. */
+    static final String NO_MORE = "It has no more of it.";
+
+    /** What is to be said of an order as a whole. */
+    static String of(PurchaseOrder order, RestockView view) {
+        return "%s for %s; the last of it arrives after %s.%s".formatted(Numbers.counted(order.units(), "unit"),
+                money(view, order.total()), Numbers.counted(order.days(), "day"),
+                order.own() ? " This is the shop's own shelf: nothing has to be ordered." : "");
+    }
+
+    static String remark(RestockPlan.Buy line) {
+        return PurchaseOrder.takesAll(line) ? NO_MORE : "";
+    }
 
     private RestockNotes() {
     }

@@ -11,6 +11,8 @@ import sledwright.restock.RestockPlan;
 /** A restocking plan as a workbook: its main figures, a sheet for each table, and one that says what was assumed. */
 public final class RestockSheets {
 
+    private static final int MOST_LETTERS = 31;
+
     private RestockSheets() {
     }
 
@@ -18,7 +20,7 @@ public final class RestockSheets {
         int digits = Math.max(0, view.shop().currency().getDefaultFractionDigits());
         List<WorkbookSheet> sheets = new ArrayList<>(List.of(headline(view, digits)));
         for (Content content : RestockTables.of(view)) {
-            sheets.add(new WorkbookSheet(content.name(), content.columns().stream().map(column -> switch (column.holds()) {
+            sheets.add(new WorkbookSheet(tab(content), content.columns().stream().map(column -> switch (column.holds()) {
                 case MONEY -> WorkbookSheet.Column.amounts(column.header(), digits);
                 case MEAN, SHARE -> WorkbookSheet.Column.amounts(column.header(), 1);
                 case WORDS, COUNT -> WorkbookSheet.Column.of(column.header());
@@ -30,6 +32,16 @@ public final class RestockSheets {
                 .forEach(content -> about.add(List.of(content.name(), content.note())));
         sheets.add(new WorkbookSheet("About", List.of(WorkbookSheet.Column.of("What"), WorkbookSheet.Column.of("Says")), about));
         return Workbooks.of(view.plan().request().name() + ": what to stock", view.shop().pricedOn(), sheets);
+    }
+
+    /** A name that every spreadsheet takes; that of an order begins with its number, so that no two are alike. */
+    private static String tab(Content content) {
+        if (!content.id().startsWith(RestockTables.ORDER)) {
+            return content.name();
+        }
+        String plain = "Order %s %s".formatted(content.id().substring(RestockTables.ORDER.length()), content.name().substring(
+                RestockTables.ORDER_TO.length()).replaceAll("[^\\p{L}\\p{N} ]|[\\x{10000}-\\x{10FFFF}]", " "));
+        return plain.substring(0, Math.min(MOST_LETTERS, plain.length())).strip();
     }
 
     /** What stands at the head of the other formats. */

@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
+import sledwright.desk.view.PurchaseOrder;
 import sledwright.desk.view.RestockView;
 import sledwright.restock.Levels;
 import sledwright.restock.RestockPlan;
@@ -30,6 +31,10 @@ final class RestockTables {
     record Content(String id, String name, String note, List<Column> columns, List<List<Object>> rows) {
     }
 
+    /** How the identifier and the name of a purchase order's table begin. */
+    static final String ORDER = "order-";
+    static final String ORDER_TO = "Purchase order to ";
+
     private final RestockView view;
     private final RestockPlan plan;
 
@@ -40,7 +45,11 @@ final class RestockTables {
 
     static List<Content> of(RestockView view) {
         RestockTables tables = new RestockTables(view);
-        List<Content> all = new ArrayList<>(List.of(tables.buys(), tables.classes(), tables.curve(), tables.parts(), tables.dead()));
+        List<Content> all = new ArrayList<>(List.of(tables.buys()));
+        for (PurchaseOrder order : view.orders()) {
+            all.add(tables.order(order, all.size()));
+        }
+        all.addAll(List.of(tables.classes(), tables.curve(), tables.parts(), tables.dead()));
         if (!view.levels().isEmpty()) {
             all.add(tables.levels());
         }
@@ -83,6 +92,19 @@ final class RestockTables {
                 ? "Nothing: no purchase within the budget is expected to earn its money." : "",
                 List.of(words("Part"), words("Description"), words("Supplier"), words("Condition"), count("Units"), money("Each"),
                 money("Cost"), count("Days"), words("Why")), rows);
+    }
+
+    private Content order(PurchaseOrder order, int number) {
+        List<List<Object>> rows = new ArrayList<>();
+        for (RestockPlan.Buy line : order.lines()) {
+            rows.add(List.of(line.offer().sku(), view.description(line.offer().sku()), line.offer().condition().label(),
+                    line.quantity(),
+                    view.amount(line.offer().unitCost()), view.amount(line.cost()), line.offer().leadDays(), RestockNotes.remark(line)));
+        }
+        rows.add(List.of("Total", "", "", order.units(), "", view.amount(order.total()), order.days(), ""));
+        return new Content(ORDER + number, ORDER_TO + order.supplier(), RestockNotes.of(order, view),
+                List.of(words("Part"), words("Description"), words("Condition"), count("Units"), money("Each"), money("Cost"),
+                        count("Days"), words("Note")), rows);
     }
 
     private Content classes() {

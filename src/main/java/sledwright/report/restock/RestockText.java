@@ -1,6 +1,7 @@
 package sledwright.report.restock;
 
 import java.math.BigDecimal;
+import sledwright.desk.view.PurchaseOrder;
 import sledwright.desk.view.RestockView;
 import sledwright.report.build.ExplanationText;
 import sledwright.report.text.Ink;
@@ -45,6 +46,7 @@ public final class RestockText {
                 .formatted(spread(plan.with()), spread(plan.without()), spread(plan.gain())));
         addBound();
         addBuys();
+        addOrders();
         addClasses();
         addCurve();
         addWorth();
@@ -80,6 +82,22 @@ public final class RestockText {
                     view.amount(buy.offer().unitCost()).toString(), view.amount(buy.cost()).toString(), buy.why());
         }
         page.table(table);
+    }
+
+    private void addOrders() {
+        for (PurchaseOrder order : view.orders()) {
+            page.heading(RestockTables.ORDER_TO + order.supplier());
+            TextTable table = new TextTable().column("part", Fit.LEFT).column("", Fit.FLEXIBLE).column("condition", Fit.LEFT)
+                    .column("units", Fit.RIGHT).column("each", Fit.RIGHT).column(view.currency(), Fit.RIGHT).column("days", Fit.RIGHT)
+                    .column("note", Fit.FLEXIBLE);
+            for (Buy line : order.lines()) {
+                table.row(line.offer().sku(), view.description(line.offer().sku()), line.offer().condition().label(),
+                        String.valueOf(line.quantity()), view.amount(line.offer().unitCost()).toString(),
+                        view.amount(line.cost()).toString(), String.valueOf(line.offer().leadDays()), RestockNotes.remark(line));
+            }
+            page.table(table);
+            page.text("Total: " + RestockNotes.of(order, view));
+        }
     }
 
     private void addClasses() {

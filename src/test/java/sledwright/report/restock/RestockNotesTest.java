@@ -2,17 +2,28 @@ package sledwright.report.restock;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.Test;
 import sledwright.desk.view.RestockView;
+import sledwright.domain.Condition;
+import sledwright.domain.SupplierNames;
+import sledwright.domain.SupplyOffer;
 import sledwright.generator.time.Deadline;
 import sledwright.input.Source;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
+import sledwright.report.text.Screen;
 import sledwright.restock.RestockPlan;
 import sledwright.restock.Restocker;
 
@@ -36,5 +47,30 @@ class RestockNotesTest {
     void whatTheBoundIsOverIsSaid() {
         assertThat(notes(plan(true))).contains(" builds that the search found; at its shadow prices no other build earns more.");
         assertThat(notes(plan(false))).contains(" builds that the search found; others may add to it.");
+    }
+
+    /** All 8 modules that the only supplier has. */
+    @Test
+    void purchaseOrdersSayWhoHasNoMoreAndWhatIsTheShopsOwn() throws IOException {
+        RestockPlan plan = Restocker.plan(JOB.catalog(), JOB.plan().withOffers(List.of(new SupplyOffer("M08", "Quarry Parts", Condition.USED, 200, 8, 4, 3))), 0,
+                Deadline.never(), line -> { });
+        RestockView view = new RestockView(plan, JOB.catalog(), 0, List.of());
+        assertThat(view.orders()).singleElement().satisfies(order -> {
+            assertThat(order.total()).isEqualTo(plan.cost()).isEqualTo(1600);
+            assertThat(order.units()).isEqualTo(8);
+            assertThat(order.own()).isFalse();
+        });
+        assertThat(RestockText.of(view, Screen.PLAIN)).contains("Purchase order to Quarry Parts").contains("It has no more").doesNotContain("own shelf");
+        assertThat(RestockPage.of(view)).contains("Purchase order to Quarry Parts").contains("It has no more of it.");
+        RestockView own = new RestockView(plan, JOB.catalog().withSuppliers(new SupplierNames(Map.of(), Set.of("quarry parts"))), 0, List.of());
+        assertThat(RestockText.of(own, Screen.PLAIN).replaceAll("\\s+", " ")).contains("This is the shop's own shelf: nothing has to be ordered.");
+        Map<String, String> files = new HashMap<>();
+        try (ZipInputStream workbook = new ZipInputStream(new ByteArrayInputStream(RestockSheets.of(view)))) {
+            for (ZipEntry entry = workbook.getNextEntry(); entry != null; entry = workbook.getNextEntry()) {
+                files.put(entry.getName(), new String(workbook.readAllBytes(), StandardCharsets.UTF_8));
+            }
+        }
+        assertThat(files.get("xl/workbook.xml")).contains("name=\"Order 1 Quarry Parts\"");
+        assertThat(files.get("xl/sharedStrings.xml")).contains("It has no more of it.").contains("Total");
     }
 }
