@@ -28,7 +28,7 @@ public final class Pictures {
 
     private static final String QUOTE = "scenarios/small-web-node.yaml";
     private static final float PAPER_DPI = 62;
-    private static final float SHEET_DPI = 92;
+    private static final float SHEET_DPI = 80;
     private static final int DRAWING_WIDTH = 696;
     private static final int SHOWN_HEIGHT = 1000;
     private static final double SCREEN_SCALE = 0.62;
@@ -49,11 +49,13 @@ public final class Pictures {
             pictures.screen("quote-screen", Browser.DESKTOP, false, SCREEN_SCALE, "quote", QUOTE, "--format", "html");
             pictures.screen("quote-dark-phone", Browser.PHONE, true, 1, "quote", QUOTE, "--format", "html");
             pictures.paper("quote-internal", List.of(0, 3), "quote", QUOTE, "--format", "pdf", "--internal");
-            pictures.paper("sheet-paper", List.of(0), SHEET_DPI, "sheet", "scenarios/build-valid.yaml", "--format", "pdf");
+            pictures.paper("sheet-paper", List.of(0, 1), SHEET_DPI, "sheet", "scenarios/file-server.yaml", "--format", "pdf");
             pictures.page("page", Browser.DESKTOP, false, SCREEN_SCALE, "#require.cores=20&require.memory_gb=256&limit.lead_days=5");
             pictures.page("page-phone-dark", Browser.PHONE, true, 1, "#require.cores=20&require.memory_gb=256");
             pictures.drawing("sheet-upgrade", "sheet", "scenarios/sled-in-place.yaml", "--format", "svg");
         }
+        // The server of the pages would wait for further questions.
+        System.exit(0);
     }
 
     /** The page of the server with what is wished behind {@code #}. */
