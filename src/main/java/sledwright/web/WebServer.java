@@ -20,8 +20,8 @@ import sledwright.web.http.Guard;
 import sledwright.web.http.Patience;
 import sledwright.web.page.PageHandler;
 import sledwright.web.shop.LiveCatalog;
-import sledwright.web.work.Reception;
-import sledwright.web.work.SearchQueue;
+import sledwright.web.queue.Reception;
+import sledwright.web.queue.SearchQueue;
 
 /** The server: a catalogue, a queue of questions, and what answers them over HTTP. */
 public final class WebServer implements AutoCloseable {

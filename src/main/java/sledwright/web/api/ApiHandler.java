@@ -15,7 +15,7 @@ import sledwright.web.http.AccessLine;
 import sledwright.web.http.AnsweringHandler;
 import sledwright.web.http.RefusedException;
 import sledwright.web.http.Responses;
-import sledwright.web.work.Reception;
+import sledwright.web.queue.Reception;
 
 /** Everything under {@code /api/}. */
 public final class ApiHandler extends AnsweringHandler {

@@ -35,8 +35,8 @@ import sledwright.web.http.RefusedException;
 import sledwright.web.http.Responses;
 import sledwright.web.shop.LiveCatalog;
 import sledwright.web.shop.ShopState;
-import sledwright.web.work.Reception;
-import sledwright.web.work.Visit;
+import sledwright.web.queue.Reception;
+import sledwright.web.queue.Visit;
 
 /** The pages and their pieces. */
 public final class PageHandler extends AnsweringHandler {

@@ -1,2 +1,2 @@
 /** Who works on which question, and for how long others wait. */
-package sledwright.web.work;
+package sledwright.web.queue;

@@ -1,4 +1,4 @@
-package sledwright.web.work;
+package sledwright.web.queue;
 
 /** So many questions wait already that one more is not taken. */
 public final class BusyException extends RuntimeException {

@@ -1,4 +1,4 @@
-package sledwright.web.work;
+package sledwright.web.queue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

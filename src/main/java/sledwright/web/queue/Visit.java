@@ -1,4 +1,4 @@
-package sledwright.web.work;
+package sledwright.web.queue;
 
 import java.util.concurrent.atomic.AtomicBoolean;
 
