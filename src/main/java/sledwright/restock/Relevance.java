@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
+import sledwright.domain.Card;
 import sledwright.domain.CoolingKit;
+import sledwright.domain.Drive;
+import sledwright.domain.Enclosure;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.Part;
 import sledwright.domain.Platform;
@@ -39,10 +42,11 @@ final class Relevance {
     List<Integer> classesOf(String sku) {
         Part part = shelves.catalog().part(sku).orElseThrow();
         return IntStream.range(0, platforms.size()).boxed()
-                .filter(k -> platforms.get(k).stream().anyMatch(board -> fits(part, board))).toList();
+                .filter(k -> platforms.get(k).stream().anyMatch(board -> fits(part, board, shelves.request().classes().get(k).request())))
+                .toList();
     }
 
-    private static boolean fits(Part part, Platform board) {
+    private boolean fits(Part part, Platform board, Request asked) {
         if (part instanceof Processor processor) {
             return SocketMatch.allows(board, processor);
         } else if (part instanceof MemoryModule module) {
@@ -51,7 +55,15 @@ final class Relevance {
             // The same kit may cover other slots on another board.
             return board.cooling().stream().anyMatch(option -> option.sku().equals(kit.sku()));
         } else if (part instanceof Supply supply) {
-            return board.power().supplies().stream().anyMatch(option -> option.sku().equals(supply.sku()));
+            return board.power().supplies().stream().anyMatch(option -> option.sku().equals(supply.sku()))
+                    || shelves.catalog().enclosures().stream().anyMatch(enclosure -> enclosure.takes(board)
+                    && enclosure.supplies().stream().anyMatch(option -> option.sku().equals(supply.sku())));
+        } else if (part instanceof Enclosure enclosure) {
+            return enclosure.takes(board);
+        } else if (part instanceof Drive) {
+            return !asked.equipment().volumes().isEmpty();
+        } else if (part instanceof Card) {
+            return !asked.equipment().volumes().isEmpty() || !asked.equipment().cards().isEmpty();
         }
         return part.sku().equals(board.sku());
     }

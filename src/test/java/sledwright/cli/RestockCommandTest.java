@@ -58,6 +58,44 @@ class RestockCommandTest {
         assertThat(run.err()).contains("what each part is worth");
     }
 
+    /** On the demo: a drive that nobody needs now has a price at which it moves, and so has the enclosure that sleds go into. */
+    @Test
+    void drivesCardsAndEnclosuresArePlannedLikeOtherParts(@TempDir Path folder) throws IOException {
+        Path plan = Files.writeString(folder.resolve("whole.yaml"), """
+                kind: restock
+                name: whole machines
+                horizon_months: 2
+                budget: 1500
+                samples: 10
+                depreciation: { drives: 0.04, cards: 0.02, extras: 0.01, enclosures: 0.02 }
+                supply: [ { sku: LB-2X10, supplier: Kaldvik, unit_cost: 5.00, available: 30, lead_days: 3, condition: used } ]
+                classes:
+                  - name: file server
+                    demand: { poisson: 3 }
+                    platforms: [LAPWING-R2]
+                    require:
+                      memory_gb: 16
+                      storage: [ { name: files, usable_gb: 8000, level: 6 } ]
+                      cards: [ { kind: network, ports: 2, port_gbit: 10 } ]
+                    margin: 90
+                  - { name: sled, demand: { poisson: 4 }, platforms: [FINCH-S2], require: { cores: 12, memory_gb: 64 }, margin: 60 }
+                """);
+        Run run = Run.of("restock", plan.toString(), "--catalog", "catalogs/heronfold-yard", "--format", "json");
+        assertThat(run.code()).as(run.err()).isEqualTo(ExitCode.DONE);
+        JsonNode parts = new ObjectMapper().readTree(run.out()).get("parts");
+        assertThat(parts).filteredOn(part -> part.get("sku").asText().equals("LB-2X10")).singleElement()
+                .satisfies(card -> assertThat(card.get("used").asDouble()).isPositive());
+        assertThat(parts).filteredOn(part -> part.get("sku").asText().equals("FINCH-E4")).singleElement().satisfies(enclosure -> {
+            assertThat(enclosure.get("used").asDouble()).isPositive();
+            assertThat(enclosure.get("pay_at_most").isNull()).isFalse();
+        });
+        assertThat(parts).as("drives that move at a price").anySatisfy(part -> {
+            assertThat(part.get("sku").asText()).matches("[A-Z]+35-.*");
+            assertThat(part.get("dead").asBoolean()).isTrue();
+            assertThat(part.get("pay_at_most").isNull()).isFalse();
+        });
+    }
+
     @Test
     void textStaysWithinEightyColumns(@TempDir Path folder) throws IOException {
         Run run = Run.of("restock", file(folder).toString(), "--catalog", SHOP, "--levels");
