@@ -29,7 +29,11 @@ class ComparerTest {
 
     private static Comparison compare(Request request, Optional<Energy> energy, boolean byPlatform, Deadline deadline) {
         return new Comparer(Answers.SHOP).compare(request, energy, energy.isPresent() ? Arrays.asList(Cost.values()) : List.of(Cost.PRICE),
-                Arrays.asList(Axis.values()), byPlatform, deadline);
+                Axis.of(request.require()), byPlatform, deadline);
+    }
+
+    private static Curve of(Comparison comparison, Axis axis) {
+        return comparison.curves().stream().filter(curve -> curve.axis() == axis).findFirst().orElseThrow();
     }
 
     @Test
@@ -59,15 +63,15 @@ class ComparerTest {
         assertThat(comparison.curves()).extracting(curve -> curve.platform().orElseThrow()).containsOnly("BOX", "SLED").hasSize(10);
         Comparison sled = compare(loose.withPlatforms(Set.of("SLED")), Optional.empty(), false, Deadline.never());
         assertThat(comparison.curves().subList(5, 10)).allSatisfy(curve -> {
-            Curve alone = sled.curves().get(curve.axis().ordinal());
+            Curve alone = of(sled, curve.axis());
             assertThat(curve.points()).extracting(Point::price).isEqualTo(alone.points().stream().map(Point::price).toList());
             assertThat(curve.points()).extracting(Point::figure).isEqualTo(alone.points().stream().map(Point::figure).toList());
         });
         Comparison all = compare(loose, Optional.empty(), false, Deadline.never());
-        for (Axis axis : Axis.values()) {
+        for (Axis axis : Axis.of(loose.require())) {
             List<String> ahead = comparison.curves().stream().filter(curve -> curve.axis() == axis).flatMap(curve -> curve.points().stream()
                     .filter(point -> comparison.isForemost(curve, point))).map(point -> point.price() + " " + point.figure()).distinct().sorted().toList();
-            assertThat(ahead).as(axis.label()).isEqualTo(all.curves().get(axis.ordinal()).points().stream()
+            assertThat(ahead).as(axis.label()).isEqualTo(of(all, axis).points().stream()
                     .map(point -> point.price() + " " + point.figure()).sorted().toList());
         }
     }

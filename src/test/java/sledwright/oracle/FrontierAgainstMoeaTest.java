@@ -87,7 +87,7 @@ class FrontierAgainstMoeaTest {
         for (Objective objective : List.of(Objective.CHEAPEST, Objective.MOST_THROUGHPUT, Objective.MOST_BANDWIDTH, Objective.MOST_MEMORY)) {
             quoted.addAll(search.run(job.request().withObjective(objective).withAlternatives(30, 0.03), Deadline.never()).ranked());
         }
-        Comparison comparison = new Comparer(job.catalog()).compare(job.request(), Optional.empty(), List.of(Cost.PRICE), List.of(Axis.values()), false,
+        Comparison comparison = new Comparer(job.catalog()).compare(job.request(), Optional.empty(), List.of(Cost.PRICE), Axis.of(job.request().require()), false,
                 Deadline.never());
         for (Curve curve : comparison.curves()) {
             List<double[]> points = curve.points().stream().map(point -> objectives(Agreement.candidate(point.order()), curve.axis())).toList();
@@ -100,17 +100,24 @@ class FrontierAgainstMoeaTest {
     }
 
     private static Comparison compare(RandomCase that) {
-        return new Comparer(that.catalog()).compare(that.request(), Optional.empty(), List.of(Cost.PRICE), List.of(Axis.values()), false, Deadline.never());
+        return new Comparer(that.catalog()).compare(that.request(), Optional.empty(), List.of(Cost.PRICE), Axis.of(that.request().require()), false, Deadline.never());
     }
 
     /** What is made least: the price, and the figure with its sign turned where more is better. */
     private static double[] objectives(Candidate build, Axis axis) {
-        double[] all = objectives(build);
-        return new double[] {all[0], all[1 + axis.ordinal()]};
+        return new double[] {build.price(), switch (axis) {
+            case THROUGHPUT -> -build.throughput();
+            case WORK -> -build.work();
+            case CORES -> -build.cores();
+            case BANDWIDTH -> -build.bandwidth();
+            case MEMORY -> -build.usable();
+            case LOAD -> build.load();
+        }};
     }
 
+    /** All that is compared: of a machine without a workload its work is its throughput. */
     private static double[] objectives(Candidate build) {
-        return new double[] {build.price(), -build.throughput(), -build.cores(), -build.bandwidth(), -build.usable(), build.load()};
+        return new double[] {build.price(), -build.work(), -build.cores(), -build.bandwidth(), -build.usable(), build.load()};
     }
 
     private static List<double[]> population(Collection<double[]> all) {

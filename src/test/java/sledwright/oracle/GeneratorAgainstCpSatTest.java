@@ -9,6 +9,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Objective;
 import sledwright.domain.Request;
+import sledwright.domain.WorkWish;
 import sledwright.generator.Findings;
 import sledwright.generator.Status;
 
@@ -48,9 +49,11 @@ class GeneratorAgainstCpSatTest {
         });
     }
 
+    /** The solver's model has one machine, some aims, and no workloads. */
     private static Request modelled(Request request) {
         List<Objective> known = List.of(Objective.CHEAPEST, Objective.MOST_MEMORY, Objective.MOST_THROUGHPUT);
-        return request.withMachines(1).withObjective(known.contains(request.objective()) ? request.objective() : Objective.CHEAPEST);
+        return request.withMachines(1).withObjective(known.contains(request.objective()) ? request.objective() : Objective.CHEAPEST)
+                .withRequire(request.require().withWork(WorkWish.NONE));
     }
 
     private static String withTheSolver(RandomCase that) {

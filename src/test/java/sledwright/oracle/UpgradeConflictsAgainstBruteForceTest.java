@@ -94,8 +94,8 @@ class UpgradeConflictsAgainstBruteForceTest {
                 keys.contains("require.cards") ? asked.cards() : List.of(),
                 asked.extras().entrySet().stream().filter(extra -> !skus(kept, "extras", Set.of(extra.getKey())).isEmpty())
                         .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)), asked.enclosure())));
-        for (String key : List.of("require.memory_gb", "require.bandwidth_gbs", "require.throughput", "require.cores", "require.base_ghz",
-                "require.all_core_ghz", "require.gb_per_core", "require.gbs_per_core", "require.spare_slots", "require.processors",
+        for (String key : List.of("require.memory_gb", "require.bandwidth_gbs", "require.throughput", "require.work", "require.cores",
+                "require.base_ghz", "require.all_core_ghz", "require.gb_per_core", "require.gbs_per_core", "require.spare_slots", "require.processors",
                 "require.memory_mode", "limit.power_w", "limit.lead_days", "limit.inlet_c", "limit.altitude_m", "limit.mains_v", "limit.conditions",
                 "limit.price", "stock")) {
             left = keys.contains(key) ? left : changed(left, key, "");
@@ -142,7 +142,7 @@ class UpgradeConflictsAgainstBruteForceTest {
             case "limit.lead_days" -> Optional.of(String.valueOf(Integer.parseInt(change.to()) - 1));
             case "limit.price" -> Optional.of(new BigDecimal(change.to()).subtract(new BigDecimal("0.01")).toPlainString());
             case "limit.power_w" -> Optional.of(new BigDecimal(change.to()).subtract(new BigDecimal("0.001")).toPlainString());
-            case "require.memory_gb", "require.bandwidth_gbs", "require.throughput", "require.base_ghz", "require.all_core_ghz",
+            case "require.memory_gb", "require.bandwidth_gbs", "require.throughput", "require.work", "require.base_ghz", "require.all_core_ghz",
                     "require.gb_per_core", "require.gbs_per_core", "limit.inlet_c", "limit.altitude_m", "require.storage" ->
                     Optional.of(new BigDecimal(change.to()).add(new BigDecimal("0.001")).toPlainString());
             default -> Optional.empty();
