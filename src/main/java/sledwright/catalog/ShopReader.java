@@ -80,7 +80,8 @@ final class ShopReader {
     /** Name -> what a machine is to do, in the order of the file. */
     private static Map<String, Workload> workloads(Section section) {
         Map<String, Workload> workloads = new LinkedHashMap<>();
-        section.names().forEach(name -> section.requiredSection(name).ifPresent(one -> workloads.put(name, WorkloadReader.read(one, name))));
+        section.names().forEach(name -> section.requiredSection(name)
+                .ifPresent(one -> workloads.put(name, WorkloadReader.read(one, name))));
         return workloads;
     }
 
