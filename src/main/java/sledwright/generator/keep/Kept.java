@@ -27,6 +27,11 @@ public final class Kept {
 
         /** About how many bytes a value takes, and what of the key is the key's alone. */
         long bytes(V value);
+
+        /** Whether it takes so long to work out that it goes only when nothing else is left. */
+        default boolean isDear() {
+            return false;
+        }
     }
 
     private static final class Entry {
@@ -83,7 +88,7 @@ public final class Kept {
     private void makeRoom() {
         List<Aged> oldestFirst = entries.entrySet().stream().map(entry
                 -> new Aged(entry.getKey(), entry.getValue(), entry.getValue().asked))
-                .sorted(Comparator.comparingLong(Aged::asked)).toList();
+                .sorted(Comparator.comparing((Aged aged) -> aged.key.isDear()).thenComparingLong(Aged::asked)).toList();
         for (Aged aged : oldestFirst) {
             if (bytes.get() <= LEFT * most) {
                 break;

@@ -30,4 +30,9 @@ public record ShapeKey(List<GroupKind> groups, int slots, List<List<Integer>> de
     public long bytes(Shapes shapes) {
         return shapes.bytes();
     }
+
+    @Override
+    public boolean isDear() {
+        return true;
+    }
 }

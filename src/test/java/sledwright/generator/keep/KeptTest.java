@@ -15,11 +15,16 @@ import org.junit.jupiter.api.Test;
 
 class KeptTest {
 
-    /** A text of which each letter takes a thousand bytes. */
+    /** A text of which each letter takes a thousand bytes; one in capitals is dear. */
     private record Word(String word) implements Kept.Key<String> {
         @Override
         public long bytes(String value) {
             return 1000L * value.length();
+        }
+
+        @Override
+        public boolean isDear() {
+            return word.chars().allMatch(Character::isUpperCase);
         }
     }
 
@@ -54,6 +59,20 @@ class KeptTest {
         ask("aa");
         ask("dd");
         ask("ee");
+        assertThat(worked).hasValue(5);
+        ask("bb");
+        assertThat(worked).hasValue(6);
+    }
+
+    /** What is dear goes last, however long ago it was asked for. */
+    @Test
+    void whatIsDearStaysWhileAnythingElseIsLeft() {
+        ask("DE");
+        for (String word : List.of("bb", "cc", "dd", "ee")) {
+            ask(word);
+        }
+        assertThat(worked).hasValue(5);
+        ask("DE");
         assertThat(worked).hasValue(5);
         ask("bb");
         assertThat(worked).hasValue(6);
