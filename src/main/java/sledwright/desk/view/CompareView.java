@@ -29,7 +29,7 @@ import sledwright.rules.Order;
  *
  * @param request  its name
  * @param machines that each cost is of
- * @param energy   what electricity is counted; its price in minor units
+ * @param energy   what electricity costs are counted by; its price in minor units
  * @param builds   each build that is on some curve or among those together, once, the cheapest first
  * @param together numbers of the builds of all figures at once
  * @param doubts   what keeps it from being proved
@@ -58,7 +58,7 @@ public record CompareView(String request, int machines, String currency, Status 
 
     /**
      * @param build    number of the build, from 1
-     * @param energy   empty where none is counted
+     * @param energy   empty where no electricity is counted
      * @param perUnit  cost of each unit of the figure; of the load, of each watt saved against the first point
      * @param extra    what it costs more than the point before; empty for the first
      * @param foremost whether no point of another platform's curve beats it

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
-import sledwright.catalog.PlacedCatalog;
 import sledwright.domain.Catalog;
 import sledwright.domain.DriveInterface;
 import sledwright.domain.Expansion;
@@ -12,7 +11,7 @@ import sledwright.domain.Platform;
 import sledwright.words.Numbers;
 
 /** Bays and slots of a platform that nothing can ever use. */
-final class DeadPlaces implements Audit.Check {
+final class DeadPlaces implements PlatformCheck {
 
     @Override
     public String id() {
@@ -20,16 +19,7 @@ final class DeadPlaces implements Audit.Check {
     }
 
     @Override
-    public List<Warning> look(PlacedCatalog placed) {
-        List<Warning> warnings = new ArrayList<>();
-        for (Platform platform : placed.catalog().platforms()) {
-            messages(platform, placed.catalog())
-                    .forEach(message -> warnings.add(new Warning(id(), placed.parts().get(platform.sku()), message)));
-        }
-        return warnings;
-    }
-
-    private static List<String> messages(Platform platform, Catalog catalog) {
+    public List<String> messages(Platform platform, Catalog catalog) {
         List<String> messages = new ArrayList<>();
         Expansion expansion = platform.expansion();
         expansion.bays().forEach(group -> unfitted("bays", group.name(), group.socket(), platform, messages));

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import sledwright.catalog.PlacedCatalog;
 import sledwright.domain.CardSlot;
 import sledwright.domain.Catalog;
 import sledwright.domain.Enclosure;
@@ -14,7 +13,7 @@ import sledwright.words.Numbers;
 import sledwright.words.Sentences;
 
 /** What must be bought with a platform and cannot be: parts that it needs, risers of its slots, enclosures of a sled. */
-final class UnsoldCompanions implements Audit.Check {
+final class UnsoldCompanions implements PlatformCheck {
 
     @Override
     public String id() {
@@ -22,16 +21,7 @@ final class UnsoldCompanions implements Audit.Check {
     }
 
     @Override
-    public List<Warning> look(PlacedCatalog placed) {
-        List<Warning> warnings = new ArrayList<>();
-        for (Platform platform : placed.catalog().platforms()) {
-            messages(platform, placed.catalog())
-                    .forEach(message -> warnings.add(new Warning(id(), placed.parts().get(platform.sku()), message)));
-        }
-        return warnings;
-    }
-
-    private static List<String> messages(Platform platform, Catalog catalog) {
+    public List<String> messages(Platform platform, Catalog catalog) {
         List<String> messages = new ArrayList<>();
         for (Need need : platform.expansion().needs()) {
             need.parts().keySet().stream().sorted().filter(sku -> catalog.lots(sku).isEmpty())
