@@ -39,7 +39,7 @@ final class Ordering {
         Ordering ordering = new Ordering(job.catalog(), search, deadline);
         OrderOutcome outcome = new OrderPlanner(job.catalog(), terms.seed()).plan(job.order(), deadline,
                 progress -> terms.listener().accept(ordering.told(progress)));
-        return OrderView.of(outcome, ordering.why(outcome));
+        return OrderView.of(outcome, ordering.why(outcome), job.discount());
     }
 
     private Progress told(OrderProgress now) {

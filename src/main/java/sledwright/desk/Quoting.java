@@ -31,7 +31,7 @@ final class Quoting {
         Findings findings = points.map(Pointing::findings).orElseGet(() -> search.run(job.request(), deadline));
         Outcome outcome = new Planner().plan(findings);
         Explainer explainer = new Explainer(job.catalog(), search, deadline);
-        QuoteView answer = QuoteView.of(outcome, job.catalog(), explainer.explain(findings, asked.whyNot()))
+        QuoteView answer = QuoteView.of(outcome, job.catalog(), explainer.explain(findings, asked.whyNot()), job.discount())
                 .with(points.map(Pointing::marks).orElse(List.of()));
         QuoteView view = switch (asked.steps()) {
             case NOTHING -> answer;

@@ -86,10 +86,15 @@ public record Difference(long extra, List<Change> changes) {
         changes = List.copyOf(changes);
     }
 
+    /** The same where prices are paid as they are. */
     public static Difference of(Order alternative, Order best) {
+        return of(alternative, best, alternative.price().total() - best.price().total());
+    }
+
+    /** @param extra what is paid more for all machines of the alternative, minor units; below 0: less */
+    public static Difference of(Order alternative, Order best, long extra) {
         Figures one = alternative.figures();
         Figures other = best.figures();
-        long extra = alternative.price().total() - best.price().total();
         List<Change> changes = new ArrayList<>();
         for (Figure figure : Figure.values()) {
             double by = Quantity.rounded(figure.of.applyAsDouble(one) - figure.of.applyAsDouble(other));
@@ -119,7 +124,12 @@ public record Difference(long extra, List<Change> changes) {
      * extra price is also shared out over each extra core, GB and GB/s, over each by itself.
      */
     public static Sentence sentence(Order alternative, Order best) {
-        Difference found = of(alternative, best);
+        return sentence(alternative, best, alternative.price().total() - best.price().total());
+    }
+
+    /** @param extra what is paid more for all machines of the alternative, minor units; below 0: less */
+    public static Sentence sentence(Order alternative, Order best, long extra) {
+        Difference found = of(alternative, best, extra);
         return Sentence.of("%s: %s%s.", found.price(alternative), found.words(alternative),
                 alternative.machines().size() > 1 ? " in each machine" : "");
     }

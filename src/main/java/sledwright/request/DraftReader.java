@@ -43,6 +43,8 @@ final class DraftReader {
     private static final List<String> OBJECTIVES_OF_LINES = List.of(Objective.CHEAPEST.label(), Objective.BEST_VALUE.label());
     /** What the keys of one line of an order cannot say, and why. */
     private static final Map<String, String> NOT_OF_A_LINE = Map.of(
+            "discount_percent", "stands once, at the top of the file: it is taken off the price of the whole order",
+            "agreed_price", "stands once, at the top of the file: it is the price of the whole order",
             "catalog", "stands once, at the top of the file: all lines are filled from one stock",
             "on_hand", "stands once, at the top of the file: all lines share what the customer has",
             "alternatives", "is no key of a line: an order has one answer; ask for alternatives with a quote",

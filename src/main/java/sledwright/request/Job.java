@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
+import sledwright.domain.Discount;
 import sledwright.domain.Energy;
 import sledwright.domain.OrderRequest;
 import sledwright.domain.Request;
@@ -34,8 +35,10 @@ public sealed interface Job {
      * @param customer lines that say for whom; may be empty
      * @param energy   what electricity costs the customer; empty where the file does not say
      * @param points   how many price points are wanted in the place of alternatives; 0: none
+     * @param discount what the customer pays in the place of the price
      */
-    record Quote(Catalog catalog, Request request, List<String> customer, Optional<Energy> energy, int points) implements Single {
+    record Quote(Catalog catalog, Request request, List<String> customer, Optional<Energy> energy, int points, Discount discount)
+            implements Single {
 
         public Quote {
             customer = List.copyOf(customer);
@@ -64,8 +67,12 @@ public sealed interface Job {
         }
     }
 
-    /** Lines of machines are to be filled from one stock. */
-    record Order(Catalog catalog, OrderRequest order) implements Job {
+    /**
+     * Lines of machines are to be filled from one stock.
+     *
+     * @param discount what the customer pays in the place of the price of the whole order
+     */
+    record Order(Catalog catalog, OrderRequest order, Discount discount) implements Job {
 
         @Override
         public String name() {

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import sledwright.domain.Catalog;
 import sledwright.domain.DeliverBy;
 import sledwright.domain.Limits;
+import sledwright.domain.Discount;
 import sledwright.domain.Lot;
 import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
@@ -47,6 +48,7 @@ public final class OrderFile implements RequestFile {
     private final Optional<Field> modulePartCharge;
     private final Optional<LocalDate> shipDay;
     private final List<Entry> onHand;
+    private final DiscountFields discount;
 
     private OrderFile(Source source, Section top) {
         this.source = source;
@@ -60,6 +62,7 @@ public final class OrderFile implements RequestFile {
         modulePartCharge = top.field("module_part_charge");
         shipDay = top.field("ship_by").flatMap(field -> field.date(faults));
         onHand = top.entries("on_hand");
+        discount = DiscountFields.read(top);
         OF_LINES.stream().filter(top::has).forEach(key -> faults.add(top.place(key), key + " belongs to each line that it is meant for"));
         sound = !faults.since(before);
     }
@@ -118,8 +121,10 @@ public final class OrderFile implements RequestFile {
                 .filter(supplier -> !catalog.suppliers().isOwn(supplier)).map(Lot::supplierKey).distinct().count());
         countable.require(modulePartCharge, perModulePart, (long) catalog.modules().size() * lines.size());
         Map<String, Integer> units = find.onHand(onHand);
+        Discount granted = discount.resolve(find, faults);
         return faults.since(before) || !sound ? Optional.empty()
-                : Optional.of(new Job.Order(catalog, new OrderRequest(name, resolved, suppliersMax, perSupplier, perModulePart, units)));
+                : Optional.of(new Job.Order(catalog, new OrderRequest(name, resolved, suppliersMax, perSupplier, perModulePart, units),
+                granted));
     }
 
     /** The earlier of the line's own last day of delivery and the order's. */

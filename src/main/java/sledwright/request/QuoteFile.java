@@ -3,6 +3,7 @@ package sledwright.request;
 import java.util.List;
 import java.util.Optional;
 import sledwright.domain.Catalog;
+import sledwright.domain.Discount;
 import sledwright.domain.Energy;
 import sledwright.domain.Request;
 import sledwright.input.Faults;
@@ -17,6 +18,7 @@ public final class QuoteFile implements RequestFile {
     private final List<String> customer;
     private final Optional<EnergyFields> energy;
     private final int points;
+    private final DiscountFields discount;
 
     /**
      * @param price of a kWh; empty where it is a fault
@@ -32,17 +34,23 @@ public final class QuoteFile implements RequestFile {
         }
     }
 
-    private QuoteFile(Draft draft, List<String> customer, Optional<EnergyFields> energy, int points) {
+    private QuoteFile(Draft draft, List<String> customer, Optional<EnergyFields> energy, int points, DiscountFields discount) {
         this.draft = draft;
         this.customer = customer;
         this.energy = energy;
         this.points = points;
+        this.discount = discount;
     }
 
     static QuoteFile read(Source source, Section top) {
-        return new QuoteFile(new DraftReader(source, top).quote(), top.oneOrList("customer").stream().map(Field::text).toList(),
+        QuoteFile file = new QuoteFile(new DraftReader(source, top).quote(), top.oneOrList("customer").stream().map(Field::text).toList(),
                 top.section("energy").map(EnergyFields::read),
-                top.wholeIfAny("price_points", RequestBounds.PRICE_POINTS).orElse(0));
+                top.wholeIfAny("price_points", RequestBounds.PRICE_POINTS).orElse(0), DiscountFields.read(top));
+        if (file.points > 1) {
+            file.discount.agreed().ifPresent(field -> field.fault("is the price of one build, and price_points asks for %s; take"
+                    .formatted(file.points) + " discount_percent, or leave one of the two out", top.faults()));
+        }
+        return file;
     }
 
     @Override
@@ -64,6 +72,7 @@ public final class QuoteFile implements RequestFile {
             new Countable(catalog, faults).require(given, price, request);
             return given;
         }));
-        return faults.since(before) ? Optional.empty() : Optional.of(new Job.Quote(catalog, request, customer, asked, points));
+        Discount granted = discount.resolve(new Resolver(catalog, faults), faults);
+        return faults.since(before) ? Optional.empty() : Optional.of(new Job.Quote(catalog, request, customer, asked, points, granted));
     }
 }

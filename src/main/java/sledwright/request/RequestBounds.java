@@ -27,6 +27,7 @@ public final class RequestBounds {
     public static final Bounds PORT_GBIT = Bounds.of(0, 3200, "Gbit/s").not("Mbit/s", 1000);
     public static final Bounds EXTRA_UNITS = Bounds.of(0, 1000, "units");
 
+    public static final Bounds DISCOUNT = Bounds.of(0, 100, "percent");
     public static final Bounds PRICE_POINTS = Bounds.of(0, 3, "points");
     public static final Bounds PRICE = Bounds.of(0, 1e14, "");
     public static final Bounds POWER_W = Bounds.of(0, 1e9, "W");

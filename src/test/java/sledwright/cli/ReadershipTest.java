@@ -43,11 +43,14 @@ class ReadershipTest {
             "compare", List.of("text", "json", "csv", "html", "svg", "xlsx"), "order", List.of("text", "json", "csv"),
             "upgrade", List.of("text", "json", "csv"));
 
+    /** What is left of a price is the shop's own, whatever is given away. */
+    private static final String PAID = "discount_percent: 7.5\n";
+
     /** Requests by the command that answers them: some that can be met, some that stock does not let be met. */
     private static final Map<String, List<String>> REQUESTS = Map.of(
-            "quote", List.of("kind: quote\n" + ASKED, "kind: quote\nmachines: 99999\nrequire: { cores: 32 }\n", "kind: quote\nrequire: { cores: 16 }\nlimit: { price: 1 }\n"),
-            "compare", List.of("kind: quote\n" + ASKED),
-            "order", List.of("kind: order\ndelivery_charge: 7\nlines:\n  web: { machines: 2, require: { cores: 16 } }\n",
+            "quote", List.of("kind: quote\n" + ASKED, "kind: quote\n" + PAID + ASKED, "kind: quote\nmachines: 99999\nrequire: { cores: 32 }\n", "kind: quote\nrequire: { cores: 16 }\nlimit: { price: 1 }\n"),
+            "compare", List.of("kind: quote\n" + PAID + ASKED),
+            "order", List.of("kind: order\n" + PAID + "delivery_charge: 7\nlines:\n  web: { machines: 2, require: { cores: 16 } }\n",
                     "kind: order\nlines:\n  web: { machines: 2, require: { cores: 16 }, limit: { lead_days: 0 } }\n  more: { require: { cores: 999 } }\n"),
             "upgrade", List.of("kind: upgrade\n" + STANDS + "require: { memory_gb: 64 }\n", "kind: upgrade\n" + STANDS + "require: { cores: 999 }\n"));
 
@@ -57,7 +60,10 @@ class ReadershipTest {
 
     @BeforeEach
     void seed() throws IOException {
-        secrets = SeededShop.in(Folders.copy(Folders.SHOP, folder.resolve("shop")));
+        Path shop = Folders.copy(Folders.SHOP, folder.resolve("shop"));
+        secrets = SeededShop.in(shop);
+        // So that every answer of the shop warns.
+        Files.writeString(shop.resolve("catalog.yaml"), Files.readString(shop.resolve("catalog.yaml")) + "house: { margin_floor: 0.99 }\n");
     }
 
     private String answer(String command, String request, String format, String... more) throws IOException {
@@ -95,7 +101,7 @@ class ReadershipTest {
                     String told = answer(command.getKey(), request, format, "--for", "customer");
                     assertThat(secrets.all().stream().filter(told::contains)).as("%s as %s: %s", command.getKey(), format, told).isEmpty();
                     assertThat(format.equals("json") ? Schemas.faults(command.getKey() + "-result", told) : List.of()).isEmpty();
-                    assertThat(told.toLowerCase(Locale.ROOT).replaceAll("(?s)<style>.*?</style>|<pagemargins", "")).as("%s as %s", command.getKey(), format).doesNotContain("in stock", "margin");
+                    assertThat(told.toLowerCase(Locale.ROOT).replaceAll("(?s)<style>.*?</style>|<pagemargins", "")).as("%s as %s", command.getKey(), format).doesNotContain("in stock", "margin", "this shop wants", "known cost");
                 }
             }
         }
@@ -108,6 +114,7 @@ class ReadershipTest {
             for (List<String> some : List.of(secrets.lots(), secrets.suppliers(), secrets.costs())) {
                 assertThat(some.stream().filter(told::contains)).as(command).isNotEmpty();
             }
+            assertThat(told.contains("this shop wants at least 99 %")).as(command).isEqualTo(command.equals("quote") || command.equals("order"));
             assertThat(answer(command, REQUESTS.get(command).get(0), "json", "--for", "shop")).isEqualTo(told)
                     .isEqualTo(answer(command, REQUESTS.get(command).get(0), "json", "--internal"));
         }

@@ -48,6 +48,13 @@ public record AnswerDay(LocalDate today, LocalDate pricedOn, Optional<LocalDate>
                 lot.lastDay().orElseThrow(), lot.supplier());
     }
 
+    /** The same with more that the shop should know. */
+    AnswerDay warning(List<Sentence> more) {
+        List<Sentence> all = new ArrayList<>(warnings);
+        all.addAll(more);
+        return new AnswerDay(today, pricedOn, validUntil, stale, all);
+    }
+
     /** Without what the shop alone should know. */
     AnswerDay forCustomers() {
         return new AnswerDay(today, pricedOn, validUntil, stale, List.of());

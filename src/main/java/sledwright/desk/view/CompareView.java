@@ -18,11 +18,13 @@ import sledwright.compare.Curve;
 import sledwright.compare.Point;
 import sledwright.compare.Together;
 import sledwright.domain.Catalog;
+import sledwright.domain.Discount;
 import sledwright.domain.Energy;
 import sledwright.generator.Axis;
 import sledwright.generator.Doubts;
 import sledwright.generator.Status;
 import sledwright.rules.Order;
+import sledwright.words.Numbers;
 
 /**
  * A comparison, for every format alike. Money is in units of the currency.
@@ -33,10 +35,25 @@ import sledwright.rules.Order;
  * @param builds   each build that is on some curve or among those together, once, the cheapest first
  * @param together numbers of the builds of all figures at once
  * @param doubts   what keeps it from being proved
+ * @param discount what a customer pays in the place of a price; no price here counts it
  */
 public record CompareView(String request, int machines, String currency, Status status, Optional<Energy> energy,
                           Optional<BigDecimal> pricePerKwh, boolean byPlatform, List<CurveView> curves, List<BuildView> builds,
-                          Optional<TogetherView> together, Doubts doubts, AnswerDay day) {
+                          Optional<TogetherView> together, Doubts doubts, AnswerDay day, Discount discount) {
+
+    /** The same of a request whose customer pays something else than the price. */
+    public CompareView with(Discount granted) {
+        return new CompareView(request, machines, currency, status, energy, pricePerKwh, byPlatform, curves, builds, together, doubts, day,
+                granted);
+    }
+
+    /** That prices here are not what the customer pays; empty where they are. */
+    public Optional<String> beforeDiscount() {
+        return discount.isNone() ? Optional.empty() : Optional.of(discount.percent()
+                .map(percent -> "Prices are before the discount of %s %%.".formatted(Numbers.plain(percent.doubleValue())))
+                .orElse("Prices are those of the list; a price was agreed for one build, which no point counts."));
+    }
+
 
     /** More digits than the currency has, for what a unit costs. */
     private static final int DIGITS_OF_A_UNIT = 2;
@@ -155,7 +172,8 @@ public record CompareView(String request, int machines, String currency, Status 
                     comparison.status(), comparison.energy(),
                     comparison.energy().map(energy -> perUnit(energy.pricePerKwh())), comparison.byPlatform(),
                     comparison.curves().stream().map(this::curve).toList(), builds, comparison.together().map(this::together),
-                    comparison.doubts(), AnswerDay.of(catalog, numbers.keySet().stream().flatMap(order -> order.picks().stream())));
+                    comparison.doubts(), AnswerDay.of(catalog, numbers.keySet().stream().flatMap(order -> order.picks().stream())),
+                    Discount.NONE);
         }
 
         private TogetherView together(Together all) {

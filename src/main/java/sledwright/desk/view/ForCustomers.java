@@ -28,19 +28,21 @@ public final class ForCustomers {
     public static QuoteView of(QuoteView view) {
         return new QuoteView(view.request(), view.machines(), view.objective(), view.currency(), view.status(), view.best(), view.bound(),
                 each(view.alternatives(), some -> new QuoteView.Alternative(some.rank(), of(some.build()), some.priceLessWorth(),
-                        some.difference(), some.reasons(), some.mark())), view.doubts(), of(view.explanation()), Optional.empty(),
+                        some.difference(), some.reasons(), some.mark(), some.pays(), Optional.empty())), view.doubts(),
+                of(view.explanation()), Optional.empty(),
                 view.day().forCustomers());
     }
 
     public static CompareView of(CompareView view) {
         return new CompareView(view.request(), view.machines(), view.currency(), view.status(), view.energy(), view.pricePerKwh(),
                 view.byPlatform(), view.curves(), each(view.builds(), ForCustomers::of), view.together(), view.doubts(),
-                view.day().forCustomers());
+                view.day().forCustomers(), view.discount());
     }
 
     public static OrderView of(OrderView view) {
         return new OrderView(view.request(), view.currency(), view.status(), view.machines(), view.best(), view.charge(), view.worth(),
-                view.bound(), view.gapPercent(), view.ended(), view.cost(), each(view.lines(), ForCustomers::of),
+                view.bound(), view.gapPercent(), view.ended(), view.cost(), view.pays(), Optional.empty(),
+                each(view.lines(), ForCustomers::of),
                 each(view.enclosures(), housed -> new Housed(housed.number(), housed.sku(), housed.name(), housed.bays(), housed.supply(),
                         housed.supplies(), housed.sleds(), housed.price(), of(housed.lines()))), of(view.picks()), List.of(), List.of(),
                 view.shortage().map(ForCustomers::of), view.day().forCustomers());

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sledwright.domain.Discount;
 import sledwright.explain.Explanation;
 import sledwright.planner.order.OrderOutcome;
 import sledwright.planner.order.OrderStatus;
@@ -21,6 +22,8 @@ import sledwright.planner.order.OrderStatus;
  * @param gapPercent by how much of it the figure could be better at most; empty where not known
  * @param ended      why the search ended
  * @param cost       of what is delivered
+ * @param pays       what the customer pays for it
+ * @param earned     what the shop is left of that; empty for a customer
  * @param enclosures what houses the sleds
  * @param picks      parts by lot over the whole order
  * @param suppliers  who delivers something
@@ -29,7 +32,8 @@ import sledwright.planner.order.OrderStatus;
  */
 public record OrderView(String request, String currency, OrderStatus status, int machines, Optional<BigDecimal> best, BigDecimal charge,
         BigDecimal worth,
-                        Optional<BigDecimal> bound, Optional<BigDecimal> gapPercent, OrderOutcome.End ended, Cost cost, List<Filled> lines,
+                        Optional<BigDecimal> bound, Optional<BigDecimal> gapPercent, OrderOutcome.End ended, Cost cost, Payment pays,
+                        Optional<Earnings> earned, List<Filled> lines,
                         List<Housed> enclosures, List<Line> picks, List<Delivery> suppliers, List<Scarce> scarce,
                         Optional<Shortage> shortage, AnswerDay day) {
 
@@ -184,7 +188,12 @@ public record OrderView(String request, String currency, OrderStatus status, int
      * @param why name of a line of which not one machine can be built -> what conflicts
      */
     public static OrderView of(OrderOutcome outcome, Map<String, Explanation> why) {
-        return new OrderViews(outcome, why).make();
+        return of(outcome, why, Discount.NONE);
+    }
+
+    /** @param discount what the customer pays in the place of the price; an agreed price is that of all machines, and of no fewer */
+    public static OrderView of(OrderOutcome outcome, Map<String, Explanation> why, Discount discount) {
+        return new OrderViews(outcome, why, discount).make();
     }
 
     /** Machines that are delivered. */

@@ -27,6 +27,7 @@ import sledwright.desk.view.OrderView.Shortage;
 import sledwright.desk.view.OrderView.Sled;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
+import sledwright.domain.Discount;
 import sledwright.domain.EnclosureFrom;
 import sledwright.domain.FilledEnclosure;
 import sledwright.domain.Lot;
@@ -48,6 +49,7 @@ import sledwright.planner.order.OrderOutcome.TooFewSuppliers;
 import sledwright.planner.order.OrderOutcome.Unfed;
 import sledwright.planner.order.OrderStatus;
 import sledwright.words.Numbers;
+import sledwright.words.Sentence;
 
 /** Makes the view of one outcome: numbers its machines, gives each sled its bay, and shares out what lots cost. */
 final class OrderViews {
@@ -55,12 +57,14 @@ final class OrderViews {
     private final OrderOutcome outcome;
     private final Catalog catalog;
     private final Map<String, Explanation> why;
+    private final Discount discount;
     private final Map<Lot, Long> unitPrices = new HashMap<>();
     private final Map<Lot, Integer> left = new LinkedHashMap<>();
     private final Map<Build, Deque<Sled>> unhoused = new HashMap<>();
 
-    OrderViews(OrderOutcome outcome, Map<String, Explanation> why) {
+    OrderViews(OrderOutcome outcome, Map<String, Explanation> why, Discount discount) {
         this.outcome = outcome;
+        this.discount = discount;
         this.why = why;
         catalog = outcome.catalog();
         outcome.picks().forEach(pick -> {
@@ -72,13 +76,21 @@ final class OrderViews {
     OrderView make() {
         List<Filled> lines = outcome.lines().stream().map(this::line).toList();
         boolean nothing = outcome.delivered() == 0;
+        Payment pays = Payment.of(outcome.price().total(), outcome.missing() == 0 ? discount : discount.ofOthers(), catalog);
+        List<Line> picks = parts(outcome.picks());
+        Earnings earned = Earnings.of(picks, pays, catalog.house().marginFloor());
+        List<Sentence> warnings = new ArrayList<>(earned.warning("The order", catalog.currency().getCurrencyCode()).stream().toList());
+        if (discount.agreed().isPresent() && outcome.missing() > 0) {
+            warnings.add(Sentence.plain("The agreed price is that of all machines; what can be delivered is at its own price."));
+        }
         return new OrderView(outcome.order().name(), catalog.currency().getCurrencyCode(), status(), outcome.order().machines(),
                 nothing ? Optional.empty() : amount(outcome.best()), catalog.amount(charge()), catalog.amount(worth()), nothing
-                        ? Optional.empty() : amount(outcome.bound()), gapPercent(), outcome.ended(), cost(outcome.price()), lines,
-                enclosures(), parts(outcome.picks()), suppliers(),
+                        ? Optional.empty() : amount(outcome.bound()), gapPercent(), outcome.ended(), cost(outcome.price()), pays,
+                Optional.of(earned), lines,
+                enclosures(), picks, suppliers(),
                 outcome.scarce().stream().map(scarce -> new Scarce(scarce.sku(), catalog.amount(scarce.saves()))).toList(),
                 outcome.missing() == 0 ? Optional.empty() : Optional.of(shortage(outcome.shortages())),
-                AnswerDay.of(catalog, outcome.picks().stream()));
+                AnswerDay.of(catalog, outcome.picks().stream()).warning(warnings));
     }
 
     /** Nothing delivered is impossible only where it is proved that nothing can be. */

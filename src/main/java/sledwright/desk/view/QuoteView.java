@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import sledwright.compare.PricePoints;
 import sledwright.domain.Catalog;
+import sledwright.domain.Discount;
 import sledwright.domain.Objective;
 import sledwright.explain.Difference;
 import sledwright.explain.Explanation;
@@ -47,9 +48,15 @@ public record QuoteView(String request, int machines, Objective objective, Strin
      * @param difference     what it buys against the best; empty for the best itself
      * @param reasons        why it is as it is
      * @param mark           what a price point is chosen for; empty for an alternative
+     * @param pays           what the customer pays
+     * @param earned         what the shop is left of it; empty for a customer
      */
     public record Alternative(int rank, BuildView build, Optional<BigDecimal> priceLessWorth, Optional<Sentence> difference,
-                              List<Sentence> reasons, Optional<PricePoints.Mark> mark) {
+                              List<Sentence> reasons, Optional<PricePoints.Mark> mark, Payment pays, Optional<Earnings> earned) {
+
+        private Alternative markedAs(Optional<PricePoints.Mark> chosenFor) {
+            return new Alternative(rank, build, priceLessWorth, difference, reasons, chosenFor, pays, earned);
+        }
 
         /** All sentences, the difference first. */
         public List<Sentence> sentences() {
@@ -59,21 +66,44 @@ public record QuoteView(String request, int machines, Objective objective, Strin
         }
     }
 
+    /** An answer whose prices are paid as they are. */
     public static QuoteView of(Outcome outcome, Catalog catalog, Explanation explanation) {
+        return of(outcome, catalog, explanation, Discount.NONE);
+    }
+
+    /** @param discount what the customer pays in the place of the price; a price that was agreed is that of the first build */
+    public static QuoteView of(Outcome outcome, Catalog catalog, Explanation explanation, Discount discount) {
         List<Alternative> alternatives = new ArrayList<>();
+        List<Sentence> warnings = new ArrayList<>();
         Order best = outcome.ranked().isEmpty() ? null : outcome.ranked().get(0).order();
         for (Judged judged : outcome.ranked()) {
             Order order = judged.order();
-            Optional<Sentence> difference = order == best ? Optional.empty() : Optional.of(Difference.sentence(order, best));
+            Discount granted = order == best ? discount : discount.ofOthers();
+            long price = order.price().total();
+            Optional<Sentence> difference = order == best ? Optional.empty() : Optional.of(Difference.sentence(order, best,
+                    granted.net(price) - discount.net(best.price().total())));
             BuildView build = BuildView.of(order, true);
+            Payment pays = Payment.of(price, granted, catalog);
+            Earnings earned = Earnings.of(build.lines(), pays, catalog.house().marginFloor());
             alternatives.add(new Alternative(alternatives.size() + 1, build, priceLessWorth(order, build.figures()), difference,
-                    Reasons.of(judged), Optional.empty()));
+                    reasons(judged, pays), Optional.empty(), pays, Optional.of(earned)));
+            earned.warning("Rank " + alternatives.size(), catalog.currency().getCurrencyCode()).ifPresent(warnings::add);
         }
         Objective objective = outcome.request().objective();
         return new QuoteView(outcome.request().name(), outcome.request().machines(), objective,
                 catalog.currency().getCurrencyCode(), outcome.status(), figure(outcome.best(), objective, catalog),
                 figure(outcome.bound(), objective, catalog), List.copyOf(alternatives), outcome.doubts(), explanation, Optional.empty(),
-                AnswerDay.of(catalog, outcome.ranked().stream().flatMap(judged -> judged.order().picks().stream())));
+                AnswerDay.of(catalog, outcome.ranked().stream().flatMap(judged -> judged.order().picks().stream())).warning(warnings));
+    }
+
+    /** Sentences about prices are of what the search weighs. */
+    private static List<Sentence> reasons(Judged judged, Payment pays) {
+        List<Sentence> reasons = new ArrayList<>(Reasons.of(judged));
+        if (pays.isChanged()) {
+            reasons.add(Sentence.plain(pays.agreed() ? "Prices in these sentences are those of the list, not the price that was agreed."
+                    : "Prices in these sentences are before the discount."));
+        }
+        return List.copyOf(reasons);
     }
 
     /** Whether it is proved that the alternatives are the right ones. */
@@ -90,8 +120,7 @@ public record QuoteView(String request, int machines, Objective objective, Strin
     public QuoteView with(List<PricePoints.Mark> marks) {
         List<Alternative> marked = new ArrayList<>();
         for (Alternative one : alternatives) {
-            marked.add(new Alternative(one.rank(), one.build(), one.priceLessWorth(), one.difference(), one.reasons(),
-                    marks.stream().skip(marked.size()).findFirst()));
+            marked.add(one.markedAs(marks.stream().skip(marked.size()).findFirst()));
         }
         return new QuoteView(request, machines, objective, currency, status, best, bound, List.copyOf(marked), doubts, explanation, steps,
                 day);

@@ -3,6 +3,7 @@ package sledwright.report.build;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -11,6 +12,7 @@ import sledwright.desk.view.BuildView;
 import sledwright.desk.view.Line;
 import sledwright.desk.view.Lines;
 import sledwright.desk.view.MachineView;
+import sledwright.desk.view.Payment;
 import sledwright.desk.view.SlotMap;
 import sledwright.domain.Card;
 import sledwright.domain.Drive;
@@ -121,6 +123,40 @@ public final class BuildText {
         if (!fitout.extras().isEmpty()) {
             page.heading("Extras").item("- ", modules(fitout.extrasBySku()));
         }
+    }
+
+    /** The lines of the order, with the lots to pick from where they are shown, its total and what is paid for it. */
+    public static TextTable parts(BuildView build, Payment pays, String currency) {
+        return addPayment(parts(build, currency), tellsLots(build.lines()) ? 6 : 5, pays);
+    }
+
+    /**
+     * Adds what is paid in the place of a total, and the tax on it.
+     *
+     * @param between columns between the first and the last
+     */
+    private static TextTable addPayment(TextTable table, int between, Payment pays) {
+        payment(pays).forEach((label, amount) -> {
+            List<String> cells = new ArrayList<>(List.of(label));
+            cells.addAll(Collections.nCopies(between, ""));
+            cells.add(amount.toString());
+            table.row(cells);
+        });
+        return table;
+    }
+
+    /** What follows a total, line by line: label -> amount. */
+    public static Map<String, BigDecimal> payment(Payment pays) {
+        Map<String, BigDecimal> rows = new LinkedHashMap<>();
+        pays.percent().ifPresent(percent -> rows.put("discount %s %%".formatted(Numbers.plain(percent.doubleValue())), pays.change()));
+        if (pays.isChanged()) {
+            rows.put(pays.agreed() ? "agreed" : "to pay", pays.net());
+        }
+        pays.tax().ifPresent(tax -> {
+            rows.put("%s %s %%".formatted(tax.name(), Numbers.plain(tax.percent().doubleValue())), tax.amount());
+            rows.put("with " + tax.name(), pays.gross());
+        });
+        return rows;
     }
 
     /** The lines of the order, with the lots to pick from where they are shown, and its total. */

@@ -10,8 +10,10 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import sledwright.desk.view.AnswerDay;
 import sledwright.desk.view.BuildView;
+import sledwright.desk.view.Earnings;
 import sledwright.desk.view.Line;
 import sledwright.desk.view.MachineView;
+import sledwright.desk.view.Payment;
 import sledwright.domain.Card;
 import sledwright.domain.Drive;
 import sledwright.domain.Fitout;
@@ -39,6 +41,17 @@ public final class JsonParts {
         out.writeStringField("priced_on", day.pricedOn().toString());
         string("valid_until", day.validUntil().map(LocalDate::toString));
         strings("warnings", day.warnings());
+    }
+
+    /** What is paid for a price, and what the shop is left of it; a customer sees null there. */
+    public void payment(Payment pays, Optional<Earnings> earned) throws IOException {
+        number("discount_percent", pays.percent());
+        out.writeBooleanField("agreed", pays.agreed());
+        out.writeNumberField("net", pays.net());
+        number("tax", pays.tax().map(Payment.Tax::amount));
+        out.writeNumberField("gross", pays.gross());
+        number("earned", earned.filter(Earnings::isKnown).map(Earnings::margin));
+        number("earned_percent", earned.filter(Earnings::isKnown).flatMap(Earnings::percent));
     }
 
     /** A build and the day on which its last part is here. */

@@ -39,6 +39,7 @@ public final class CompareJson {
         out.writeNumberField("machines", view.machines());
         parts.day(view.day());
         energy(view);
+        parts.number("discount_percent", view.discount().percent());
         out.writeBooleanField("by_platform", view.byPlatform());
         out.writeArrayFieldStart("curves");
         for (CurveView curve : view.curves()) {

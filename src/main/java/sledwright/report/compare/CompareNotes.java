@@ -33,6 +33,7 @@ final class CompareNotes {
         notes.add(new Note("Best per unit", "The point whose unit costs least."));
         shop.taxPercent().ifPresent(percent -> notes.add(new Note("Price",
                 "Before %s, which is %s %% of it.".formatted(shop.taxName(), Numbers.plain(percent.doubleValue())))));
+        view.beforeDiscount().ifPresent(words -> notes.add(new Note("Discount", words)));
         if (view.byPlatform()) {
             notes.add(new Note("Ahead", "No other platform gives as much for less."));
         }

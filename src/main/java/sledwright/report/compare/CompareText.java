@@ -64,6 +64,7 @@ public final class CompareText {
         if (view.status() == Status.IMPOSSIBLE) {
             return page.toString();
         }
+        view.beforeDiscount().ifPresent(page::text);
         for (Cost cost : view.costs()) {
             for (Axis axis : view.axes()) {
                 List<CurveView> curves = view.curves(axis, cost).stream().filter(curve -> !curve.points().isEmpty()).toList();

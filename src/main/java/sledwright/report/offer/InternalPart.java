@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import sledwright.desk.view.Earnings;
 import sledwright.desk.view.QuoteView;
 import sledwright.explain.whynot.WhyNot;
 import sledwright.generator.Status;
@@ -20,9 +21,11 @@ import sledwright.words.Sentence;
  * @param lots    where the parts of each option come from and what they leave
  * @param reasons why the first option is as it is
  * @param whyNot  answers about parts that were asked about
- * @param notes   what is missing
+ * @param notes    what is missing
+ * @param warnings what the shop should know before it offers this
  */
-public record InternalPart(String status, List<LotList> lots, List<String> reasons, List<Answer> whyNot, List<String> notes) {
+public record InternalPart(String status, List<LotList> lots, List<String> reasons, List<Answer> whyNot, List<String> notes,
+        List<String> warnings) {
 
     /** The lots of one option. */
     public record LotList(String title, List<LotRow> rows, String price, String cost, String margin, String note) {
@@ -43,7 +46,8 @@ public record InternalPart(String status, List<LotList> lots, List<String> reaso
         return new InternalPart(status(answer, words), offer.options().stream().map(option -> lots(option, words)).toList(),
                 reasons.stream().map(reason -> reason.in(words)).toList(),
                 answer.explanation().whyNot().stream().map(asked -> answer(asked, words)).toList(),
-                answer.explanation().notes().stream().map(note -> note.in(words)).toList());
+                answer.explanation().notes().stream().map(note -> note.in(words)).toList(),
+                answer.day().warnings().stream().map(warning -> warning.in(words)).toList());
     }
 
     private static Answer answer(WhyNot asked, Wording words) {
@@ -75,8 +79,13 @@ public record InternalPart(String status, List<LotList> lots, List<String> reaso
         }
         String note = costs.unknown() == 0 ? "" : "The cost of %s is not known; the sum leaves %s out.".formatted(
                 Numbers.counted((int) costs.unknown(), "lot"), costs.unknown() == 1 ? "it" : "them");
+        String discount = !option.pays().isChanged() ? "" : option.alternative().earned().filter(Earnings::isKnown)
+                .map(earned -> "Prices of this list are those before %s. After it the parts of known cost bring %s and leave %s%s. "
+                .formatted(option.pays().agreed() ? "the price was agreed" : "the discount", words.money(earned.paid()),
+                words.money(earned.margin()), earned.percent().map(share -> ", %s %%".formatted(words.figure(share))).orElse("")))
+                .orElse("");
         return new LotList(SideBySide.head(option), List.copyOf(rows), words.money(costs.price()), words.money(costs.cost()),
-                margin(costs.margin(), costs.price(), words), note);
+                margin(costs.margin(), costs.price(), words), discount + note);
     }
 
     private static String money(Optional<BigDecimal> amount, Wording words) {

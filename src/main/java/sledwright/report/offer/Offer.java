@@ -1,12 +1,11 @@
 package sledwright.report.offer;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sledwright.desk.view.Lines;
+import sledwright.desk.view.Payment;
 import sledwright.desk.view.QuoteAnswer;
 import sledwright.desk.view.QuoteView;
 import sledwright.domain.Catalog;
@@ -30,7 +29,12 @@ public record Offer(QuoteView answer, Request request, Catalog shop, List<String
      *
      * @param difference what it buys against the first; empty for the first itself
      */
-    record Option(QuoteView.Alternative alternative, List<OfferLine> lines, BigDecimal net, Optional<Difference> difference, Costs costs) {
+    record Option(QuoteView.Alternative alternative, List<OfferLine> lines, Optional<Difference> difference, Costs costs) {
+
+        /** What the customer pays. */
+        Payment pays() {
+            return alternative.pays();
+        }
     }
 
     public static Offer of(QuoteAnswer answer) {
@@ -48,8 +52,8 @@ public record Offer(QuoteView answer, Request request, Catalog shop, List<String
             Judged judged = outcome.ranked().get(options.size());
             Order order = judged.order();
             options.add(new Option(alternative, OfferLine.of(alternative.build().lines(), line -> Lines.place(line, shop)),
-                    shop.amount(order.price().total()), order == best ? Optional.empty()
-                    : Optional.of(Difference.of(order, best)), Costs.of(alternative.build().lines(), shop.amount(0))));
+                    order == best ? Optional.empty() : Optional.of(Difference.of(order, best, extra(alternative, answer))),
+                    Costs.of(alternative.build().lines(), shop.amount(0))));
         }
         return new Offer(answer, outcome.request(), shop, List.copyOf(customer), List.copyOf(options));
     }
@@ -58,14 +62,9 @@ public record Offer(QuoteView answer, Request request, Catalog shop, List<String
         return shop.stationery();
     }
 
-    /** The tax on an amount, rounded to a coin; empty where the shop names no tax. */
-    Optional<BigDecimal> tax(BigDecimal net) {
-        return stationery().taxPercent().map(percent -> net.multiply(percent).movePointLeft(2).setScale(net.scale(), RoundingMode.HALF_UP));
-    }
-
-    /** What is to be paid for an amount: with tax where the shop names one. */
-    BigDecimal gross(BigDecimal net) {
-        return net.add(tax(net).orElse(BigDecimal.ZERO));
+    /** What is paid more for one option than for the first, minor units. */
+    private static long extra(QuoteView.Alternative option, QuoteView answer) {
+        return option.pays().net().subtract(answer.alternatives().get(0).pays().net()).unscaledValue().longValueExact();
     }
 
     /** The last day on which it holds; empty where the shop names none. */

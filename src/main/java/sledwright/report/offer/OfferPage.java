@@ -168,18 +168,10 @@ public final class OfferPage {
                 line.goods().shownCondition(), words.figure(line.quantity()), words.money(line.goods().unitPrice()),
                 words.money(line.total()))).toList();
         List<Sum> sums = new ArrayList<>();
-        Optional<BigDecimal> tax = offer.tax(option.net());
         String all = offer.request().machines() == 1 ? "Total"
                 : "Total for %s machines".formatted(words.figure(offer.request().machines()));
-        if (tax.isPresent()) {
-            String name = offer.stationery().taxName();
-            sums.add(new Sum("Before " + name, words.money(option.net()), false));
-            sums.add(new Sum("%s, %s %%".formatted(name, words.figure(offer.stationery().taxPercent().orElseThrow())),
-                    words.money(tax.get()), false));
-            sums.add(new Sum(all + " with " + name, words.money(offer.gross(option.net())), true));
-        } else {
-            sums.add(new Sum(all, words.money(option.net()), true));
-        }
+        Map<String, String> amounts = PriceSums.of(option.pays(), all, words);
+        amounts.forEach((label, amount) -> sums.add(new Sum(label, amount, sums.size() == amounts.size() - 1)));
         return new PriceList(lines, sums);
     }
 

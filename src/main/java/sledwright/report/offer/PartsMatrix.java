@@ -1,6 +1,8 @@
 package sledwright.report.offer;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -60,16 +62,13 @@ final class PartsMatrix {
     }
 
     private List<Sum> sums() {
-        List<Sum> sums = new ArrayList<>();
-        if (offer.stationery().taxPercent().isPresent()) {
-            String name = offer.stationery().taxName();
-            sums.add(new Sum("Before " + name, cells(option -> words.money(option.net())), false));
-            sums.add(new Sum(name, cells(option -> words.money(offer.tax(option.net()).orElseThrow())), false));
-            sums.add(new Sum("Total with " + name, cells(option -> words.money(offer.gross(option.net()))), true));
-        } else {
-            sums.add(new Sum("Total", cells(option -> words.money(option.net())), true));
-        }
-        return sums;
+        Map<Option, Map<String, String>> amounts = new LinkedHashMap<>();
+        options.forEach(option -> amounts.put(option, PriceSums.of(option.pays(), "Total", words)));
+        // A price that was agreed is one option's alone, which then has the most lines.
+        List<String> labels = amounts.values().stream().max(Comparator.comparingInt(Map::size)).map(Map::keySet).stream()
+                .flatMap(Collection::stream).toList();
+        return labels.stream().map(label -> new Sum(label, cells(option -> amounts.get(option).getOrDefault(label, "")),
+                label.equals(labels.get(labels.size() - 1)))).toList();
     }
 
     private List<SideBySide.Cell> cells(Function<Option, String> text) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import sledwright.desk.view.Audience;
@@ -102,12 +103,20 @@ final class SideBySide {
 
     private void addPrices() {
         Limits limit = offer.request().limit();
-        String most = limit.price().isPresent() ? "at most " + words.money(offer.shop().amount(limit.price().getAsLong())) : "";
+        // Where the price with tax is limited, that is what was asked for.
+        OptionalLong asked = limit.taxed().isEmpty() ? limit.price() : limit.taxed().get().beside();
+        String most = asked.isPresent() ? "at most " + words.money(offer.shop().amount(asked.getAsLong())) : "";
+        boolean changed = options.stream().anyMatch(option -> option.pays().isChanged());
+        if (changed) {
+            add("Sum of all lines", most, option -> words.money(option.pays().price()));
+            add("Taken off", "", option -> option.pays().isChanged() ? words.money(option.pays().change().negate()) : "\u2013");
+        }
         if (offer.stationery().taxPercent().isPresent()) {
-            add("Price before " + offer.stationery().taxName(), most, option -> words.money(option.net()));
-            add("Price with " + offer.stationery().taxName(), "", option -> words.money(offer.gross(option.net())));
+            add("Price before " + offer.stationery().taxName(), changed ? "" : most, option -> words.money(option.pays().net()));
+            add("Price with " + offer.stationery().taxName(), limit.taxed().isEmpty() ? "" : "at most "
+                    + words.money(offer.shop().amount(limit.taxed().get().most())), option -> words.money(option.pays().gross()));
         } else {
-            add("Price", most, option -> words.money(option.net()));
+            add("Price", changed ? "" : most, option -> words.money(option.pays().net()));
         }
         if (offer.options().size() > 1) {
             add("Against option 1", "", option -> option.difference()
@@ -219,8 +228,8 @@ final class SideBySide {
 
     private void addMargins() {
         add("Parts: cost", "", option -> (option.costs().unknown() > 0 ? "at least " : "") + words.money(option.costs().cost()));
-        add("Parts: margin", "", option -> option.costs().margin()
-                .map(margin -> words.money(margin) + share(Costs.percent(margin, option.costs().price()))).orElse("not known"));
+        add("Parts: margin", "", option -> option.alternative().earned().filter(earned -> option.costs().unknown() == 0)
+                .map(earned -> words.money(earned.margin()) + share(earned.percent())).orElse("not known"));
     }
 
     private String share(Optional<BigDecimal> percent) {

@@ -62,6 +62,7 @@ public final class OrderJson {
         out.writeNumberField("labour", view.cost().labour());
         out.writeNumberField("licence", view.cost().licence());
         out.writeNumberField("delivery", view.cost().delivery());
+        parts.payment(view.pays(), view.earned());
         out.writeNumberField("module_part_charge", view.charge());
         out.writeNumberField("worth", view.worth());
         parts.day(view.day());

@@ -52,6 +52,7 @@ public final class OrderText {
         view.day().warnings().forEach(warning -> page.text(Ink.FAIR, warning.toString()));
         if (view.delivered() > 0) {
             page.text(price());
+            BuildText.payment(view.pays()).forEach((label, amount) -> page.line("%s: %s".formatted(label, money(amount))));
         }
         if (!view.isPriceAlone() && view.best().isPresent()) {
             page.text(counted());

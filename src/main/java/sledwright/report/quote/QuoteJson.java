@@ -39,6 +39,7 @@ public final class QuoteJson {
             parts.build(alternative.build(), view.day());
             parts.string("mark", alternative.mark().map(PricePoints.Mark::label));
             parts.number("price_less_worth", alternative.priceLessWorth());
+            parts.payment(alternative.pays(), alternative.earned());
             parts.strings("reasons", alternative.sentences());
             out.writeEndObject();
         }

@@ -83,6 +83,9 @@ public final class QuoteText {
         page.heading(view.machines() == 1 ? builds
                 : "%s (prices for all %s machines, figures of one)".formatted(builds, view.machines()));
         List<Column> parts = new ArrayList<>(List.of(Column.of(view.currency(), Fit.RIGHT, BuildText::money)));
+        if (view.alternatives().stream().anyMatch(alternative -> alternative.pays().isChanged())) {
+            parts.add(new Column("to pay", Fit.RIGHT, alternative -> alternative.pays().net().toString()));
+        }
         if (view.objective() == Objective.BEST_VALUE) {
             parts.add(new Column("less worth", Fit.RIGHT,
                     alternative -> alternative.priceLessWorth().map(BigDecimal::toString).orElse("")));
@@ -165,7 +168,7 @@ public final class QuoteText {
 
     private void addBest(Alternative best) {
         page.heading("The best build").text(BuildText.summary(best.build()));
-        page.heading("Parts to pick").table(BuildText.parts(best.build(), view.currency()));
+        page.heading("Parts to pick").table(BuildText.parts(best.build(), best.pays(), view.currency()));
         BuildText.addSlots(page, best.build());
         page.heading("Why").items(best.sentences());
     }

@@ -37,7 +37,7 @@ class CompareTextTest {
         assertThat(curve.points()).hasSizeGreaterThan(2);
         return new CompareView(whole.request(), whole.machines(), whole.currency(), Status.BEST_FOUND, whole.energy(), whole.pricePerKwh(), false,
                 List.of(new CurveView(curve.axis(), curve.cost(), curve.platform(), Status.BEST_FOUND, proved, bound, curve.points(), curve.shortened())),
-                whole.builds(), Optional.empty(), doubts, whole.day());
+                whole.builds(), Optional.empty(), doubts, whole.day(), whole.discount());
     }
 
     private static String text(int proved, Optional<BigDecimal> bound) {

@@ -12,8 +12,10 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import sledwright.desk.view.Audience;
+import sledwright.desk.view.Payment;
 import sledwright.desk.view.QuoteView;
 import sledwright.domain.Catalog;
+import sledwright.domain.Discount;
 import sledwright.domain.Objective;
 import sledwright.domain.Paper;
 import sledwright.domain.Request;
@@ -42,11 +44,12 @@ class OfferTest {
     @Test
     void taxIsRoundedToACoin() {
         Offer offer = offer(Answers.proved(), taxed("8.1"));
-        assertThat(offer.tax(new BigDecimal("100.55"))).contains(new BigDecimal("8.14"));
-        assertThat(offer.gross(new BigDecimal("100.55"))).isEqualTo("108.69");
+        Payment paid = Payment.of(10_055, Discount.NONE, taxed("8.1"));
+        assertThat(paid.tax().map(Payment.Tax::amount)).contains(new BigDecimal("8.14"));
+        assertThat(paid.gross()).isEqualTo("108.69");
         assertThat(offer.validUntil()).contains(Answers.SHOP.pricedOn().plusDays(30));
-        assertThat(offer(Answers.proved(), taxed("0")).gross(new BigDecimal("100.55"))).isEqualTo("100.55");
-        assertThat(offer(Answers.proved(), Answers.SHOP).gross(new BigDecimal("100.55"))).isEqualTo("100.55");
+        assertThat(Payment.of(10_055, Discount.NONE, taxed("0")).gross()).isEqualTo("100.55");
+        assertThat(Payment.of(10_055, Discount.NONE, Answers.SHOP).gross()).isEqualTo("100.55");
     }
 
     /** What a customer sees adds up to the price, whichever lots it comes from. */
@@ -54,7 +57,7 @@ class OfferTest {
     void linesAddUp() {
         for (Findings findings : List.of(Answers.proved(), Answers.unequal())) {
             for (Offer.Option option : offer(findings, Answers.SHOP).options()) {
-                assertThat(option.lines().stream().map(OfferLine::total).reduce(BigDecimal.ZERO, BigDecimal::add)).isEqualByComparingTo(option.net());
+                assertThat(option.lines().stream().map(OfferLine::total).reduce(BigDecimal.ZERO, BigDecimal::add)).isEqualByComparingTo(option.pays().net());
                 assertThat(option.lines()).allSatisfy(line -> assertThat(line.goods().unitPrice().multiply(BigDecimal.valueOf(line.quantity())))
                         .isEqualByComparingTo(line.total()));
                 assertThat(option.lines().stream().map(OfferLine::goods)).doesNotHaveDuplicates();

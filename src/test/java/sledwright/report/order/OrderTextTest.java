@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import sledwright.desk.view.AnswerDay;
+import sledwright.desk.view.Payment;
 import sledwright.desk.view.OrderView;
 import sledwright.desk.view.OrderView.Cause;
 import sledwright.desk.view.OrderView.Cost;
@@ -29,6 +30,7 @@ class OrderTextTest {
         return new BigDecimal(text);
     }
 
+    private static final Payment PAYS = new Payment(COST.total(), Optional.empty(), false, COST.total(), Optional.empty());
     private static final AnswerDay DAY = new AnswerDay(LocalDate.EPOCH, LocalDate.EPOCH, Optional.empty(), false, List.of());
 
     private static String text(OrderStatus status, int missing, String charge, Optional<BigDecimal> bound, Optional<BigDecimal> gap, Optional<Shortage> shortage) {
@@ -38,7 +40,7 @@ class OrderTextTest {
     private static String text(OrderStatus status, End ended, int missing, String charge, Optional<BigDecimal> bound, Optional<BigDecimal> gap, Optional<Shortage> shortage) {
         Filled line = new Filled("web", 3, missing, 1, false, amount("100.00"), List.of(), Optional.empty());
         Housed frame = new Housed(1, "FRAME", "frame of one bay", 1, "FEED", 2, List.of(new Sled(1, "web", 1, 1, 250.5)), amount("12.00"), List.of());
-        OrderView view = new OrderView("order", "EUR", status, 3, Optional.of(amount("100.00").add(amount(charge))), amount(charge), amount("0"), bound, gap, ended, COST,
+        OrderView view = new OrderView("order", "EUR", status, 3, Optional.of(amount("100.00").add(amount(charge))), amount(charge), amount("0"), bound, gap, ended, COST, PAYS, Optional.empty(),
                 List.of(line), List.of(frame), List.of(), List.of(), List.of(new Scarce("M32", amount("14.20"))), shortage, DAY);
         return OrderText.of(view, Screen.PLAIN).replaceAll("\\s+", " ");
     }
