@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.ToLongBiFunction;
 import sledwright.domain.Catalog;
 import sledwright.domain.CoolingKit;
 import sledwright.domain.Enclosure;
@@ -123,15 +124,12 @@ final class BruteForce {
     }
 
     /** Whether all wanted parts that are no modules are there; the modules are seen to where they are dealt. */
-    private boolean wished(Platform platform, CoolingKit kit, Processor processor, Supply supply, Set<String> besides) {
+    private boolean wished(Set<String> fixed, Set<String> besides) {
         Set<String> wanted = new HashSet<>(request.use());
         wanted.addAll(held);
         wanted.removeIf(sku -> catalog.module(sku).isPresent());
         wanted.removeAll(besides);
-        wanted.removeAll(Set.of(platform.sku(), kit.sku(), processor.sku()));
-        if (supply != null) {
-            wanted.remove(supply.sku());
-        }
+        wanted.removeAll(fixed);
         return wanted.isEmpty() || ignored.contains("required-part");
     }
 
@@ -154,7 +152,11 @@ final class BruteForce {
         long machine = catalog.labour().perMachine() + catalog.labour().perModule() * population.modules()
                 + request.licence().perCore() * cores + request.licence().perProcessor() * fitted;
         for (List<EveryFitout.Fit> sets : everySet ? fits.stream().map(List::of).toList() : List.of(fits)) {
-            Whole whole = whole(platform, kit, processor, supply, load, sets);
+            Set<String> others = new HashSet<>(Set.of(platform.sku(), kit.sku(), processor.sku()));
+            if (supply != null) {
+                others.add(supply.sku());
+            }
+            Whole whole = whole(platform, supply, others, load, sets);
             if (whole != null) {
                 NaiveFigures figures = new NaiveFigures(fitted, cores, processor.baseGhz(), processor.allCoreGhz(),
                         NaiveFigures.rounded(population.usableGb()), mts, NaiveFigures.rounded(bandwidth), NaiveFigures.rounded(throughput),
@@ -174,12 +176,21 @@ final class BruteForce {
         }
     }
 
+    /**
+     * What completes machines of a platform whose other parts load so much; null where nothing does.
+     *
+     * @param fixed the skus of those other parts
+     */
+    static Whole completing(RandomCase that, Platform platform, Supply supply, Set<String> fixed, double othersW, List<EveryFitout.Fit> fits) {
+        return new BruteForce(that, Set.of(), Set.of()).whole(platform, supply, fixed, othersW, fits);
+    }
+
     /** What is besides processors and memory, and the load with it. */
-    private record Whole(long price, double loadW, String what) {
+    record Whole(long price, double loadW, String what) {
     }
 
     /** Of all sets with which the machines are valid, that of the least price, then the least load; null where there is none. */
-    private Whole whole(Platform platform, CoolingKit kit, Processor processor, Supply supply, double othersW, List<EveryFitout.Fit> fits) {
+    private Whole whole(Platform platform, Supply supply, Set<String> fixed, double othersW, List<EveryFitout.Fit> fits) {
         Whole best = null;
         boolean sled = request.equipment().enclosure() == EnclosureFrom.NEW
                 && catalog.enclosures().stream().anyMatch(enclosure -> enclosure.takes().contains(platform.sku()));
@@ -189,7 +200,7 @@ final class BruteForce {
                 continue;
             }
             if (!sled) {
-                best = better(best, wished(platform, kit, processor, supply, fit.skus()) ? new Whole(fit.price(), loadW, fit.what()) : null);
+                best = better(best, wished(fixed, fit.skus()) ? new Whole(fit.price(), loadW, fit.what()) : null);
                 continue;
             }
             for (Enclosure enclosure : catalog.enclosures()) {
@@ -197,7 +208,7 @@ final class BruteForce {
                     long price = enclosures(platform, enclosure, feed, loadW);
                     Set<String> besides = new HashSet<>(fit.skus());
                     besides.addAll(Set.of(enclosure.sku(), feed.sku()));
-                    if (price < ExhaustiveDraw.NONE && wished(platform, kit, processor, supply, besides)) {
+                    if (price < ExhaustiveDraw.NONE && wished(fixed, besides)) {
                         best = better(best, new Whole(fit.price() + price, loadW, fit.what() + " in " + enclosure.sku()));
                     }
                 }
@@ -238,6 +249,11 @@ final class BruteForce {
 
     private boolean forbidden(String sku) {
         return request.forbid().contains(sku) && !ignored.contains("forbidden-part");
+    }
+
+    /** The same for a case, for whoever lists sets alone. */
+    static ToLongBiFunction<String, Integer> prices(RandomCase that) {
+        return new BruteForce(that, Set.of(), Set.of())::price;
     }
 
     /** The least price of a given number of units of a part from the lots that the request accepts. */

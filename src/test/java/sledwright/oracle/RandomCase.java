@@ -44,7 +44,6 @@ record RandomCase(long seed, Catalog catalog, Request request) {
         return RandomEdges.of(new RandomCase(seed, catalog, working(populated(request, new SplittableRandom(-seed)), size, new SplittableRandom(7 * seed + 5))), size);
     }
 
-    /** One request in six wants its memory populated in some way. */
     /** A workload of a third of the cases that can be listed; what it asks for is often what some machine does exactly. */
     private static Request working(Request request, Size size, SplittableRandom random) {
         if (size != Size.LISTABLE || random.nextInt(3) > 0) {
@@ -64,6 +63,7 @@ record RandomCase(long seed, Catalog catalog, Request request) {
                 request.step(), request.forbid(), request.use(), request.onHand(), request.equipment());
     }
 
+    /** One request in two may want its memory populated in some way. */
     private static Request populated(Request from, SplittableRandom random) {
         MemoryWish wish = new MemoryWish(random.nextInt(6) == 0, random.nextInt(6) == 0);
         return random.nextInt(2) == 0 ? from : from.withRequire(from.require().withPopulated(wish));

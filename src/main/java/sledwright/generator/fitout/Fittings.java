@@ -66,11 +66,11 @@ public final class Fittings {
         VolumePlans volumes = new VolumePlans(catalog.labour(), request, chassis, draws(chassis.everyWeight), wanted.keySet(), deadline);
         List<Fitted> found = new ArrayList<>();
         for (CardPlan cards : new CardPlans(catalog, request, shelf, chassis, deadline).all(!request.equipment().volumes().isEmpty())) {
-            for (VolumePlan drives : volumes.of(cards.support())) {
+            for (VolumePlan drives : volumes.of(cards)) {
                 Set<String> used = volumes.wanted(drives);
                 used.addAll(cards.cards().values().stream().map(card -> card.sku()).toList());
                 used.addAll(cards.extras().keySet());
-                if (used.containsAll(wanted.keySet()) && (drives.isDriven() || !cards.mustDrive())) {
+                if (used.containsAll(wanted.keySet())) {
                     found.add(new Fitted(drives, cards));
                 }
             }

@@ -32,6 +32,10 @@ final class VolumePlans {
     private record Option(VolumePlan.Choice choice, long leastPrice, long leastMicrowatts) {
     }
 
+    /** @param mustDrive whether some volume has to hang on it */
+    private record Driver(Optional<DriveSupport> support, boolean mustDrive) {
+    }
+
     private final Labour labour;
     private final Request request;
     private final Deadline deadline;
@@ -41,7 +45,7 @@ final class VolumePlans {
     private final Map<Drive.Kind, DriveDraws> draws;
     private final Set<String> wanted;
     private final boolean everyWeight;
-    private final Map<Optional<DriveSupport>, List<VolumePlan>> known = new HashMap<>();
+    private final Map<Driver, List<VolumePlan>> known = new HashMap<>();
 
     /**
      * @param draws  of each kind on sale
@@ -60,24 +64,25 @@ final class VolumePlans {
         bays = platform.expansion().bays().stream().mapToInt(BayGroup::count).sum();
     }
 
-    /** The plans with one driver, the cheapest first. */
-    List<VolumePlan> of(Optional<DriveSupport> support) {
-        List<VolumePlan> before = known.get(support);
+    /** The plans with the driver of these cards, the cheapest first. A controller that is there for nothing else has something to drive. */
+    List<VolumePlan> of(CardPlan cards) {
+        Driver driver = new Driver(cards.support(), cards.mustDrive());
+        List<VolumePlan> before = known.get(driver);
         if (before == null) {
-            before = find(support);
-            known.put(support, before);
+            before = find(driver);
+            known.put(driver, before);
         }
         return before;
     }
 
-    private List<VolumePlan> find(Optional<DriveSupport> support) {
+    private List<VolumePlan> find(Driver driver) {
         List<List<Option>> options = new ArrayList<>();
         for (VolumeWish wish : request.equipment().volumes()) {
-            options.add(options(wish, support));
+            options.add(options(wish, driver.support));
         }
         List<VolumePlan> found = new ArrayList<>();
         if (options.stream().noneMatch(List::isEmpty)) {
-            new Choosing(options, support, found).choose(0, 0, 0);
+            new Choosing(options, driver, found).choose(0, 0, 0);
         }
         return found;
     }
@@ -121,7 +126,7 @@ final class VolumePlans {
     private final class Choosing {
 
         private final List<List<Option>> options;
-        private final Optional<DriveSupport> support;
+        private final Driver driver;
         private final List<VolumePlan> found;
         private final List<VolumePlan.Choice> chosen = new ArrayList<>();
         private final long[] leastPriceFrom;
@@ -129,9 +134,9 @@ final class VolumePlans {
         private final Map<String, Integer> inGroup = new HashMap<>();
         private int onDriver;
 
-        Choosing(List<List<Option>> options, Optional<DriveSupport> support, List<VolumePlan> found) {
+        Choosing(List<List<Option>> options, Driver driver, List<VolumePlan> found) {
             this.options = options;
-            this.support = support;
+            this.driver = driver;
             this.found = found;
             leastPriceFrom = new long[options.size() + 1];
             leastMicrowattsFrom = new long[options.size() + 1];
@@ -147,7 +152,9 @@ final class VolumePlans {
                 throw new OutOfTimeException();
             }
             if (index == options.size()) {
-                complete();
+                if (onDriver > 0 || !driver.mustDrive) {
+                    complete();
+                }
                 return;
             }
             for (Option option : options.get(index)) {
@@ -167,7 +174,7 @@ final class VolumePlans {
             int taken = inGroup.merge(choice.group().name(), sign * choice.all(), Integer::sum);
             onDriver += choice.kind().link().needsDriver() ? sign * choice.all() : 0;
             boolean fits = BayCount.allows(choice.group(), taken)
-                    && (onDriver == 0 || VolumeDriver.allows(support.orElseThrow(), onDriver));
+                    && (onDriver == 0 || VolumeDriver.allows(driver.support.orElseThrow(), onDriver));
             if (!fits && sign > 0) {
                 take(choice, -1);
             }
@@ -210,9 +217,7 @@ final class VolumePlans {
         }
 
         private boolean beats(VolumePlan plan, VolumePlan other) {
-            // A controller that is there for its riser or its weight needs something to drive.
             if (everyWeight && plan.microwatts() != other.microwatts()
-                    || (everyWeight || !wanted.isEmpty()) && other.isDriven() && !plan.isDriven()
                     || plan.price() > other.price() || plan.microwatts() > other.microwatts() - other.range()
                     || !wanted(plan).containsAll(wanted(other))) {
                 return false;
