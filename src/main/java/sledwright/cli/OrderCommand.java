@@ -11,7 +11,10 @@ import picocli.CommandLine.Parameters;
 import sledwright.desk.OrderQuestion;
 import sledwright.desk.view.Audience;
 import sledwright.desk.view.ForCustomers;
+import sledwright.desk.view.OrderAnswer;
 import sledwright.desk.view.OrderView;
+import sledwright.report.offer.OrderPage;
+import sledwright.report.offer.OrderWorkbook;
 import sledwright.report.order.OrderJson;
 import sledwright.report.order.OrderCsv;
 import sledwright.report.order.OrderText;
@@ -28,7 +31,8 @@ import sledwright.report.order.OrderText;
             "Examples:",
             "  sledwright order scenarios/branch-offices-order.yaml",
             "  sledwright order scenarios/short-order.yaml --set lines.reports.machines=4",
-            "  sledwright order scenarios/sled-rack-order.yaml --format csv -o picks.csv"})
+            "  sledwright order scenarios/sled-rack-order.yaml --format csv -o picks.csv",
+            "  sledwright order scenarios/branch-offices-order.yaml --format pdf -o quote.pdf"})
 final class OrderCommand implements Callable<Integer> {
 
     private final Terminal terminal;
@@ -52,18 +56,23 @@ final class OrderCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Output output = shared.output(terminal);
+        Output output = shared.output(terminal, Format.HTML, Format.PDF, Format.XLSX);
         Audience audience = readership.of(shared.format());
-        OrderView answer;
-        try (Interrupt interrupt = Interrupt.listen(terminal.err())) {
-            answer = Replies.answer(shared.desk(terminal).order(shared.request(file, "order", sets, terminal), new OrderQuestion(sets),
-                    shared.terms().until(interrupt::isAsked).heardBy(new ProgressLine(terminal.err()))));
-        }
-        if (readership.refuses(answer.day(), audience, terminal)) {
+        OrderAnswer answer = answer();
+        if (readership.refuses(answer.view().day(), audience, terminal)) {
             return ExitCode.NO_VALID_BUILD;
         }
-        OrderView view = audience == Audience.SHOP ? answer : ForCustomers.of(answer);
-        output.write(Renderings.of(screen -> OrderText.of(view, screen), () -> OrderJson.of(view), () -> OrderCsv.of(view)));
+        OrderView view = audience == Audience.SHOP ? answer.view() : ForCustomers.of(answer.view());
+        output.write(Renderings.of(screen -> OrderText.of(view, screen), () -> OrderJson.of(view), () -> OrderCsv.of(view))
+                .and(Format.HTML, () -> OrderPage.html(answer, audience)).andBytes(Format.PDF, () -> OrderPage.pdf(answer, audience))
+                .andBytes(Format.XLSX, () -> OrderWorkbook.of(answer, audience)));
         return view.shortage().isEmpty() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
+    }
+
+    private OrderAnswer answer() {
+        try (Interrupt interrupt = Interrupt.listen(terminal.err())) {
+            return Replies.answer(shared.desk(terminal).order(shared.request(file, "order", sets, terminal), new OrderQuestion(sets),
+                    shared.terms().until(interrupt::isAsked).heardBy(new ProgressLine(terminal.err()))));
+        }
     }
 }

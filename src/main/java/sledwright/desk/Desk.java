@@ -14,7 +14,7 @@ import sledwright.desk.view.CheckView;
 import sledwright.desk.view.CompareAnswer;
 import sledwright.desk.view.LabelAnswer;
 import sledwright.desk.view.LabelView;
-import sledwright.desk.view.OrderView;
+import sledwright.desk.view.OrderAnswer;
 import sledwright.desk.view.QuoteAnswer;
 import sledwright.desk.view.RestockView;
 import sledwright.desk.view.SheetAnswer;
@@ -99,7 +99,7 @@ public final class Desk {
     }
 
     /** Lines of machines filled from one stock; the listener receives {@link Progress.Found}. */
-    public Reply<OrderView> order(Source source, OrderQuestion asked, Terms terms) {
+    public Reply<OrderAnswer> order(Source source, OrderQuestion asked, Terms terms) {
         return read(source, asked.sets(), Kind.ORDER, Job.Order.class).map(job -> Ordering.answer(job, search(job), terms));
     }
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import sledwright.desk.view.OrderAnswer;
 import sledwright.desk.view.OrderView;
 import sledwright.domain.Catalog;
 import sledwright.domain.EnclosureFrom;
@@ -34,12 +35,12 @@ final class Ordering {
         this.deadline = deadline;
     }
 
-    static OrderView answer(Job.Order job, Search search, Terms terms) {
+    static OrderAnswer answer(Job.Order job, Search search, Terms terms) {
         Deadline deadline = terms.deadline();
         Ordering ordering = new Ordering(job.catalog(), search, deadline);
         OrderOutcome outcome = new OrderPlanner(job.catalog(), terms.seed()).plan(job.order(), deadline,
                 progress -> terms.listener().accept(ordering.told(progress)));
-        return OrderView.of(outcome, ordering.why(outcome), job.discount());
+        return new OrderAnswer(OrderView.of(outcome, ordering.why(outcome), job.discount()), job, outcome);
     }
 
     private Progress told(OrderProgress now) {

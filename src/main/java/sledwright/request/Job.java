@@ -70,9 +70,14 @@ public sealed interface Job {
     /**
      * Lines of machines are to be filled from one stock.
      *
+     * @param customer lines that say for whom; may be empty
      * @param discount what the customer pays in the place of the price of the whole order
      */
-    record Order(Catalog catalog, OrderRequest order, Discount discount) implements Job {
+    record Order(Catalog catalog, OrderRequest order, List<String> customer, Discount discount) implements Job {
+
+        public Order {
+            customer = List.copyOf(customer);
+        }
 
         @Override
         public String name() {

@@ -41,6 +41,7 @@ public final class OrderFile implements RequestFile {
     /** Whether the file by itself is free of faults. */
     private final boolean sound;
     private final String name;
+    private final List<String> customer;
     private final Optional<NamedCatalog> catalog;
     private final List<LineDraft> lines = new ArrayList<>();
     private final OptionalInt suppliersMax;
@@ -56,6 +57,7 @@ public final class OrderFile implements RequestFile {
         int before = faults.size();
         name = top.text("name", source.plainName());
         catalog = NamedCatalog.read(top, source);
+        customer = top.oneOrList("customer").stream().map(Field::text).toList();
         lines(top);
         suppliersMax = top.wholeIfAny("suppliers_max", RequestBounds.SUPPLIERS).map(OptionalInt::of).orElse(OptionalInt.empty());
         deliveryCharge = top.field("delivery_charge");
@@ -124,7 +126,7 @@ public final class OrderFile implements RequestFile {
         Discount granted = discount.resolve(find, faults);
         return faults.since(before) || !sound ? Optional.empty()
                 : Optional.of(new Job.Order(catalog, new OrderRequest(name, resolved, suppliersMax, perSupplier, perModulePart, units),
-                granted));
+                customer, granted));
     }
 
     /** The earlier of the line's own last day of delivery and the order's. */

@@ -123,7 +123,7 @@ class QuoteDocumentTest {
         String customer = shown(html(ExitCode.NO_VALID_BUILD, file));
         assertThat(customer).contains("cannot be had").contains("from what we have").doesNotContain("in stock").doesNotContain("more unit")
                 .doesNotContain("Internal");
-        assertThat(pdfText(ExitCode.NO_VALID_BUILD, file)).contains("Your request survey node").doesNotContain("in stock");
+        assertThat(pdfText(ExitCode.NO_VALID_BUILD, file)).contains("Your request", "survey node").doesNotContain("in stock");
     }
 
     @Test
@@ -141,11 +141,11 @@ class QuoteDocumentTest {
         BigDecimal net = best.get("price").decimalValue().setScale(2);
         BigDecimal tax = net.multiply(new BigDecimal("0.19")).setScale(2, RoundingMode.HALF_UP);
         String text = shown(html(ExitCode.DONE, file));
-        assertThat(text).contains("Before MwSt " + plain(net), "MwSt, 19 % " + plain(tax), "Total with MwSt " + plain(net.add(tax)))
+        assertThat(text).contains("Ohne MwSt " + plain(net), "MwSt, 19 % " + plain(tax), "Summe mit MwSt " + plain(net.add(tax)))
                 .contains("Uferweg 1", "Reedmere", "shop@reedmere.example", "Fenland Survey", "Dyke Road 2", "Cash.")
-                .contains("Prices are those of 31 March 2025", "Valid until 26 November 2026", "survey node");
+                .contains("Preise vom 31. M\u00e4rz 2025", "G\u00fcltig bis 26. November 2026", "Angebot f\u00fcr Fenland Survey", "survey node");
         String paper = pdfText(ExitCode.DONE, file);
-        assertThat(paper.replace('\n', ' ')).contains(german(net.add(tax)), "Fenland Survey", "Valid until 26 November 2026");
+        assertThat(paper.replace('\n', ' ')).contains(german(net.add(tax)), "Fenland Survey", "G\u00fcltig bis 26. November 2026");
     }
 
     /** The amount as a reader in Germany writes it, put together by hand. */

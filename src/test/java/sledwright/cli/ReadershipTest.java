@@ -40,7 +40,7 @@ class ReadershipTest {
             """;
 
     private static final Map<String, List<String>> FORMATS = Map.of("quote", List.of("text", "json", "csv", "html", "pdf"),
-            "compare", List.of("text", "json", "csv", "html", "svg", "xlsx"), "order", List.of("text", "json", "csv"),
+            "compare", List.of("text", "json", "csv", "html", "svg", "xlsx"), "order", List.of("text", "json", "csv", "html", "pdf", "xlsx"),
             "upgrade", List.of("text", "json", "csv"));
 
     /** What is left of a price is the shop's own, whatever is given away. */

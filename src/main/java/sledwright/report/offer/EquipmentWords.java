@@ -7,17 +7,19 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import sledwright.domain.CardKind;
+import sledwright.domain.CardWish;
 import sledwright.domain.Drive;
 import sledwright.domain.Fitout;
 import sledwright.domain.Request;
 import sledwright.domain.Volume;
 import sledwright.domain.VolumeWish;
 import sledwright.report.page.Wording;
-import sledwright.rules.card.AskedCards;
-import sledwright.words.Numbers;
 
 /** What a document says of drives, cards, extras and enclosures. */
 final class EquipmentWords {
+
+    private static final String NOTHING = "\u2013";
 
     private final Wording words;
 
@@ -32,31 +34,34 @@ final class EquipmentWords {
             facts.add(new OfferPage.Fact(label(volume.name()), volume(fitout, volume)));
         }
         fitout.driver().filter(driver -> fitout.drives().stream().anyMatch(drive -> drive.link().needsDriver()))
-                .ifPresent(driver -> facts.add(new OfferPage.Fact("Drives hang on", driver.equals(Fitout.ONBOARD) ? "the board"
-                        : "%s in slot %s".formatted(fitout.cards().get(driver).sku(), driver))));
+                .ifPresent(driver -> facts.add(new OfferPage.Fact(words.say("drives.on"), driver.equals(Fitout.ONBOARD)
+                        ? words.say("drives.board") : words.say("cards.in", fitout.cards().get(driver).sku(), driver))));
         if (!fitout.cards().isEmpty()) {
-            facts.add(new OfferPage.Fact("Cards", fitout.cards().entrySet().stream().map(card -> "%s in slot %s".formatted(
+            facts.add(new OfferPage.Fact(words.say("cards"), fitout.cards().entrySet().stream().map(card -> words.say("cards.in",
                     card.getValue().sku(), card.getKey())).collect(Collectors.joining(", "))));
         }
         if (!fitout.extras().isEmpty()) {
-            facts.add(new OfferPage.Fact("Extras", fitout.extrasBySku().entrySet().stream().map(extra -> "%s \u00d7 %s".formatted(
-                    extra.getValue(), extra.getKey())).collect(Collectors.joining(", "))));
+            facts.add(new OfferPage.Fact(words.say("extras"), fitout.extrasBySku().entrySet().stream().map(extra -> "%s \u00d7 %s"
+                    .formatted(extra.getValue(), extra.getKey())).collect(Collectors.joining(", "))));
         }
         return facts;
     }
 
-    static String label(String volume) {
-        return "Volume " + volume;
+    String label(String volume) {
+        return words.say("volume.label", volume);
     }
 
     /** Such as {@code 4 x 4000 GB HDD, SATA, and 1 hot spare at level 6: 8000 GB usable, in bays front 1 to front 5}. */
     private String volume(Fitout fitout, Volume volume) {
         Drive one = volume.all().get(0);
         List<String> bays = fitout.seats().stream().filter(seat -> seat.volume().equals(volume.name())).map(Fitout.Seat::bay).toList();
-        String spares = volume.hotSpares().isEmpty() ? "" : " and " + Numbers.counted(volume.hotSpares().size(), "hot spare");
-        return "%s %s %s%s at level %s: %s GB usable, in %s".formatted(drives(volume), one.kind().label().toUpperCase(Locale.ROOT),
-                one.link().label(), spares, volume.level().label(), words.figure(volume.usableGb()),
-                bays.size() == 1 ? "bay " + bays.get(0) : "bays %s to %s".formatted(bays.get(0), bays.get(bays.size() - 1)));
+        String where = bays.size() == 1 ? words.say("bay.one", bays.get(0))
+                : words.say("bay.many", bays.get(0), bays.get(bays.size() - 1));
+        String link = "%s %s".formatted(one.kind().label().toUpperCase(Locale.ROOT), one.link().label());
+        String usable = words.figure(volume.usableGb());
+        return volume.hotSpares().isEmpty() ? words.say("volume.words", drives(volume), link, volume.level().label(), usable, where)
+                : words.say("volume.words.spares", drives(volume), link, words.counted(volume.hotSpares().size(), "spares"),
+                        volume.level().label(), usable, where);
     }
 
     private String drives(Volume volume) {
@@ -65,30 +70,43 @@ final class EquipmentWords {
 
     /** The data drives of a volume, and its hot spares. */
     String cell(Fitout fitout, String name) {
-        return fitout.volumes().stream().filter(volume -> volume.name().equals(name)).findFirst().map(volume -> drives(volume)
-                + (volume.hotSpares().isEmpty() ? "" : " + " + Numbers.counted(volume.hotSpares().size(), "spare"))).orElse("\u2013");
+        return fitout.volumes().stream().filter(volume -> volume.name().equals(name)).findFirst()
+                .map(volume -> volume.hotSpares().isEmpty() ? drives(volume)
+                : words.say("volume.cell.spares", drives(volume), words.counted(volume.hotSpares().size(), "spares"))).orElse(NOTHING);
     }
 
     String asked(VolumeWish wish) {
-        String spares = wish.hotSpares() == 0 ? "" : ", " + Numbers.counted(wish.hotSpares(), "hot spare");
-        return "at least %s GB, level %s%s".formatted(words.figure(wish.usableGb()), wish.level().label(), spares);
+        String spares = wish.hotSpares() == 0 ? "" : words.say("volume.asked.spares", words.counted(wish.hotSpares(), "spares"));
+        return words.say("volume.asked", words.figure(wish.usableGb()), wish.level().label(), spares);
     }
 
     String askedCards(Request request) {
-        return request.equipment().cards().stream().map(wish -> AskedCards.words(wish).in(words)).collect(Collectors.joining(", "));
+        return request.equipment().cards().stream().map(this::asked).collect(Collectors.joining(", "));
+    }
+
+    String asked(CardWish wish) {
+        if (wish.sku().isPresent()) {
+            return "%s \u00d7 %s".formatted(wish.count(), wish.sku().get());
+        }
+        if (wish.kind().orElseThrow() != CardKind.NETWORK) {
+            return words.counted(wish.count(), "cards.controller");
+        }
+        String cards = words.counted(wish.count(), "cards.network");
+        String ports = wish.ports() == 0 ? cards : words.say("cards.ports", cards, words.counted(wish.ports(), "ports"));
+        return wish.portGbit() == 0 ? ports : words.say("cards.gbit", ports, words.figure(wish.portGbit()));
     }
 
     /** How many of each card. */
     static String cards(Fitout fitout) {
         Map<String, Long> units = fitout.cards().values().stream().collect(Collectors.groupingBy(card -> card.sku(),
                 TreeMap::new, Collectors.counting()));
-        return units.isEmpty() ? "\u2013" : units.entrySet().stream().map(card -> "%s \u00d7 %s".formatted(card.getValue(), card.getKey()))
+        return units.isEmpty() ? NOTHING : units.entrySet().stream().map(card -> "%s \u00d7 %s".formatted(card.getValue(), card.getKey()))
                 .collect(Collectors.joining(", "));
     }
 
     /** The enclosures that house and feed all machines. */
-    static Optional<String> enclosures(Fitout fitout) {
-        return fitout.housed().map(housed -> "%s \u00d7 %s with %s \u00d7 %s%s".formatted(housed.count(), housed.enclosure().sku(),
-                housed.supply().count(), housed.supply().sku(), housed.count() == 1 ? "" : " each"));
+    Optional<String> enclosures(Fitout fitout) {
+        return fitout.housed().map(housed -> words.say(housed.count() == 1 ? "enclosure.words" : "enclosure.words.each", housed.count(),
+                housed.enclosure().sku(), housed.supply().count(), housed.supply().sku()));
     }
 }

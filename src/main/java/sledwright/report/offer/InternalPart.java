@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import sledwright.desk.view.Earnings;
+import sledwright.desk.view.OrderView;
+import sledwright.desk.view.Payment;
 import sledwright.desk.view.QuoteView;
+import sledwright.domain.Catalog;
 import sledwright.explain.whynot.WhyNot;
 import sledwright.generator.Status;
-import sledwright.report.offer.Offer.Option;
 import sledwright.report.page.Wording;
 import sledwright.words.Numbers;
 import sledwright.words.Sentence;
@@ -43,11 +45,32 @@ public record InternalPart(String status, List<LotList> lots, List<String> reaso
     static InternalPart of(Offer offer, Wording words) {
         QuoteView answer = offer.answer();
         List<Sentence> reasons = answer.alternatives().isEmpty() ? List.of() : answer.alternatives().get(0).reasons();
-        return new InternalPart(status(answer, words), offer.options().stream().map(option -> lots(option, words)).toList(),
+        return new InternalPart(status(answer, words), offer.options().stream()
+                .map(option -> lots(SideBySide.head(option, words), option.costs(), changed(option.pays(), option.alternative().earned(),
+                words), words)).toList(),
                 reasons.stream().map(reason -> reason.in(words)).toList(),
                 answer.explanation().whyNot().stream().map(asked -> answer(asked, words)).toList(),
                 answer.explanation().notes().stream().map(note -> note.in(words)).toList(),
                 answer.day().warnings().stream().map(warning -> warning.in(words)).toList());
+    }
+
+    /** Of an order: where its parts come from and what they leave. */
+    static InternalPart of(OrderView order, Catalog shop, Wording words) {
+        List<String> warnings = order.day().warnings().stream().map(warning -> warning.in(words)).toList();
+        List<LotList> lots = order.delivered() == 0 ? List.of() : List.of(lots("All machines", Costs.of(order.picks(), shop.amount(0)),
+                changed(order.pays(), order.earned(), words), words));
+        return new InternalPart(status(order, words), lots, List.of(), List.of(), List.of(), warnings);
+    }
+
+    private static String status(OrderView order, Wording words) {
+        return switch (order.status()) {
+            case PROVED -> "Proved: no order of all these machines comes to less.";
+            case BEST_FOUND -> "Best found." + order.bound().map(bound -> " No order of all these machines comes to less than %s%s."
+                    .formatted(words.money(bound), order.gapPercent().map(gap -> " (gap " + words.figure(gap) + " %)").orElse("")))
+                    .orElse("");
+            case SHORT -> "Short: machines are missing.";
+            case IMPOSSIBLE -> "Impossible: not one of the machines can be delivered.";
+        };
     }
 
     private static Answer answer(WhyNot asked, Wording words) {
@@ -68,8 +91,7 @@ public record InternalPart(String status, List<LotList> lots, List<String> reaso
         };
     }
 
-    private static LotList lots(Option option, Wording words) {
-        Costs costs = option.costs();
+    private static LotList lots(String title, Costs costs, String discount, Wording words) {
         List<LotRow> rows = new ArrayList<>();
         for (Costs.Row row : costs.rows()) {
             rows.add(new LotRow(row.line().sku(), row.source().lot(), row.source().supplier(), row.source().condition(),
@@ -79,13 +101,17 @@ public record InternalPart(String status, List<LotList> lots, List<String> reaso
         }
         String note = costs.unknown() == 0 ? "" : "The cost of %s is not known; the sum leaves %s out.".formatted(
                 Numbers.counted((int) costs.unknown(), "lot"), costs.unknown() == 1 ? "it" : "them");
-        String discount = !option.pays().isChanged() ? "" : option.alternative().earned().filter(Earnings::isKnown)
+        return new LotList(title, List.copyOf(rows), words.money(costs.price()), words.money(costs.cost()),
+                margin(costs.margin(), costs.price(), words), discount + note);
+    }
+
+    /** What is left where the customer pays something else than the price. */
+    private static String changed(Payment pays, Optional<Earnings> left, Wording words) {
+        return !pays.isChanged() ? "" : left.filter(Earnings::isKnown)
                 .map(earned -> "Prices of this list are those before %s. After it the parts of known cost bring %s and leave %s%s. "
-                .formatted(option.pays().agreed() ? "the price was agreed" : "the discount", words.money(earned.paid()),
+                .formatted(pays.agreed() ? "the price was agreed" : "the discount", words.money(earned.paid()),
                 words.money(earned.margin()), earned.percent().map(share -> ", %s %%".formatted(words.figure(share))).orElse("")))
                 .orElse("");
-        return new LotList(SideBySide.head(option), List.copyOf(rows), words.money(costs.price()), words.money(costs.cost()),
-                margin(costs.margin(), costs.price(), words), discount + note);
     }
 
     private static String money(Optional<BigDecimal> amount, Wording words) {

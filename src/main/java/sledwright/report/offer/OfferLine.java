@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.function.ToIntFunction;
 import sledwright.desk.view.Line;
 import sledwright.domain.Lot;
+import sledwright.report.page.Wording;
 
 /**
  * What a customer pays, whichever lots it comes from: units of one part at one price.
@@ -21,23 +22,27 @@ record OfferLine(Goods goods, int quantity, BigDecimal total) {
      * Something that is paid for.
      *
      * @param place     where it stands in a list: parts in the order in which a machine is put together, then work, then software
+     * @param kind      what it is
      * @param sku       the part; empty for labour and licences
-     * @param name      what a person calls it
+     * @param name      what a person calls it; of labour and licences, what they are counted by
      * @param condition new, refurbished or used; empty for labour and licences, and where it is the customer's own
      * @param yours     whether it is the customer's own
      * @param unitPrice in units of the currency
      */
-    record Goods(int place, String sku, String name, String condition, boolean yours, BigDecimal unitPrice) {
+    record Goods(int place, Line.Kind kind, String sku, String name, String condition, boolean yours, BigDecimal unitPrice) {
 
         static final Comparator<Goods> IN_BUILDING_ORDER = Comparator.comparingInt(Goods::place).thenComparing(Goods::sku);
 
         /** What a person calls it, where that is more than its part number. */
-        String shownName() {
+        String shownName(Wording words) {
+            if (kind == Line.Kind.LABOUR || kind == Line.Kind.LICENCE) {
+                return words.say((kind == Line.Kind.LABOUR ? "labour." : "licence.") + name.replaceFirst("^per ", "").replace(' ', '-'));
+            }
             return name.equals(sku) ? "" : name;
         }
 
-        String shownCondition() {
-            return yours ? "yours" : condition;
+        String shownCondition(Wording words) {
+            return yours ? words.say("condition.yours") : condition.isEmpty() ? "" : words.say("condition." + condition);
         }
     }
 
@@ -58,10 +63,9 @@ record OfferLine(Goods goods, int quantity, BigDecimal total) {
     private static Goods goods(Line line, int place) {
         boolean yours = line.source().map(Line.Source::lot).filter(Lot.OWN::contains).isPresent();
         return switch (line.kind()) {
-            case PART, CREDIT -> new Goods(place, line.sku(), line.description(), yours ? ""
+            case PART, CREDIT -> new Goods(place, line.kind(), line.sku(), line.description(), yours ? ""
                     : line.source().map(Line.Source::condition).orElse(""), yours, line.unitPrice());
-            case LABOUR -> new Goods(place, "", "Labour, " + line.description(), "", false, line.unitPrice());
-            case LICENCE -> new Goods(place, "", "Software licence, " + line.description(), "", false, line.unitPrice());
+            case LABOUR, LICENCE -> new Goods(place, line.kind(), "", line.description(), "", false, line.unitPrice());
         };
     }
 

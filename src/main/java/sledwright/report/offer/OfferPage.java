@@ -5,11 +5,9 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import sledwright.desk.view.Audience;
 import sledwright.desk.view.BuildView;
 import sledwright.desk.view.ForCustomers;
-import sledwright.domain.Limits;
 import sledwright.explain.Difference;
 import sledwright.explain.Explanation;
 import sledwright.generator.Status;
@@ -18,7 +16,6 @@ import sledwright.report.page.PageHead;
 import sledwright.report.page.Pages;
 import sledwright.report.page.Pdf;
 import sledwright.report.page.Wording;
-import sledwright.words.Sentences;
 
 /** Writes an offer as a document. */
 public final class OfferPage {
@@ -65,25 +62,28 @@ public final class OfferPage {
     }
 
     private PageHead head() {
-        String kind = offer.options().isEmpty() ? "Request" : "Quote";
-        String title = "%s%s: %s".formatted(kind, audience == Audience.SHOP ? ", internal" : "", offer.answer().request());
-        return PageHead.of(title, offer.options().isEmpty() ? "Why the request cannot be met as it stands"
-                : "Machines, prices and terms for a request", offer.shop());
+        boolean none = offer.options().isEmpty();
+        String title = words.say((none ? "quote.request.title" : "quote.title") + (audience == Audience.SHOP ? ".internal" : ""),
+                offer.answer().request());
+        return PageHead.of(title, words.say(none ? "quote.request.subject" : "quote.subject"), offer.shop(), words);
     }
 
     private String html() {
         Map<String, Object> model = new HashMap<>();
         model.put("shop", Map.of("name", offer.shop().name(), "address", offer.stationery().address(), "contact",
                 offer.stationery().contact()));
-        model.put("name", offer.answer().request());
+        model.put("say", words.texts());
+        model.put("heading", heading());
+        model.put("asked", new AskedWords(words, offer.shop()).sentence(offer.request()));
         model.put("facts", facts());
         model.put("customer", offer.customer());
-        model.put("terms", terms());
+        model.put("terms", new TermsWords(words, offer.shop(), offer.answer().day()).all());
         if (offer.options().isEmpty()) {
             model.put("refusal", refusal());
             model.put("conflicts", conflicts());
             model.put("ways", ways());
-            offer.stationery().taxPercent().ifPresent(percent -> model.put("taxName", offer.stationery().taxName()));
+            model.put("each", offer.stationery().taxPercent().isEmpty() ? words.say("quote.ways.each")
+                    : words.say("quote.ways.each.taxed", offer.stationery().taxName()));
         } else {
             model.put("lead", lead());
             model.put("what", what(offer.options().get(0).alternative().build()));
@@ -99,132 +99,81 @@ public final class OfferPage {
         return Pages.html("quote.ftlh", head(), model);
     }
 
+    /** Whom it is for; the request's own name stands among the facts. */
+    private String heading() {
+        String key = offer.options().isEmpty() ? "quote.request.heading" : "quote.heading";
+        return offer.customer().isEmpty() ? words.say(key + ".plain") : words.say(key, offer.customer().get(0));
+    }
+
     private List<Fact> facts() {
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact("Quote", offer.answer().request()));
-        facts.add(new Fact("Date", words.day(offer.answer().day().today())));
+        facts.add(new Fact(words.say("fact.reference"), offer.answer().request()));
+        facts.add(new Fact(words.say("fact.date"), words.day(offer.answer().day().today())));
         if (!offer.options().isEmpty()) {
-            offer.validUntil().ifPresent(day -> facts.add(new Fact("Valid until", words.day(day))));
+            offer.validUntil().ifPresent(day -> facts.add(new Fact(words.say("fact.valid"), words.day(day))));
         }
-        facts.add(new Fact("Machines", words.figure(offer.request().machines())));
+        facts.add(new Fact(words.say("fact.machines"), words.figure(offer.request().machines())));
         return facts;
     }
 
     /** What the first option is the best of. */
     private String lead() {
-        String options = offer.options().size() == 1 ? "" : " Each other option betters it in some figure.";
+        String others = offer.options().size() == 1 ? "" : " " + words.say("quote.lead.others");
         if (offer.answer().status() != Status.PROVED) {
-            return "Option 1 is the best that was found for your request%s; a better one may exist.%s".formatted(inTime(), options);
+            return words.say("quote.lead.open" + inTime()) + others;
         }
-        String machines = offer.request().machines() == 1 ? "every machine that our parts make up"
-                : "every such set of machines that our parts make up";
-        return "Of %s and that meets your request, option 1 %s.%s".formatted(machines, switch (offer.answer().objective()) {
-            case CHEAPEST -> "has the lowest price";
-            case MOST_THROUGHPUT -> "has the most throughput";
-            case MOST_BANDWIDTH -> "has the most memory bandwidth";
-            case MOST_MEMORY -> "has the most usable memory";
-            case MOST_WORK -> "does the most work";
-            case MOST_CORES -> "has the most cores";
-            case BEST_VALUE -> "has the lowest price less what you said that further cores, memory and speed are worth to you";
-        }, options);
+        return words.say(offer.request().machines() == 1 ? "quote.lead" : "quote.lead.many",
+                words.say("aim." + offer.answer().objective().name())) + others;
     }
 
     private List<Fact> what(BuildView build) {
-        List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact(build.count() == 1 ? "Machine" : build.count() + " machines, each", build.platformName()));
-        build.processor().ifPresent(processor ->
-                facts.add(new Fact("Processors", "%s \u00d7 %s, %s cores at %s GHz (%s GHz with all at work)".formatted(
-                build.processors(), processor.sku(), processor.cores(), words.figure(processor.baseGhz()),
-                words.figure(processor.allCoreGhz())))));
-        String usable = build.figures().usableGb() == build.figures().memoryGb() ? ""
-                : ", %s GB of it usable".formatted(words.figure(build.figures().usableGb()));
-        facts.add(new Fact("Memory", "%s = %s GB%s, at %s MT/s"
-                .formatted(SideBySide.modules(build), words.figure(build.figures().memoryGb()), usable,
-                words.figure(build.figures().speed().mts()))));
-        facts.add(new Fact("Power", build.supply().map(sku -> "%s \u00d7 %s".formatted(build.supplies(), sku))
-                .orElseGet(() -> EquipmentWords.enclosures(build.heaviest().fitout()).map("from "::concat).orElse("from the enclosure"))));
-        facts.addAll(new EquipmentWords(words).facts(build.heaviest().fitout()));
-        site().ifPresent(site -> facts.add(new Fact("Checked for", site)));
-        facts.add(new Fact("Lead time", build.leadDays() == 0 ? "none: every part is here"
-                : "%s: the last part is here on %s".formatted(SideBySide.days(build.leadDays()),
-                words.day(offer.answer().day().in(build.leadDays())))));
-        return facts;
-    }
-
-    /** Where the machine is to stand, as far as the request says. */
-    private Optional<String> site() {
-        Limits limit = offer.request().limit();
-        List<String> site = new ArrayList<>();
-        limit.inletC().ifPresent(celsius -> site.add("air of %s \u00b0C at its inlet".formatted(words.figure(celsius))));
-        if (limit.altitudeM() != 0) {
-            site.add("%s m above the sea".formatted(words.figure(limit.altitudeM())));
-        }
-        limit.mainsV().ifPresent(volts -> site.add("mains of %s V".formatted(words.figure(volts))));
-        return site.isEmpty() ? Optional.empty() : Optional.of(Sentences.list(site));
+        return new MachineFacts(words, offer.answer().day()).of(build, offer.request().limit());
     }
 
     private PriceList prices(Option option) {
-        List<PriceLine> lines = option.lines().stream().map(line -> new PriceLine(line.goods().sku(), line.goods().shownName(),
-                line.goods().shownCondition(), words.figure(line.quantity()), words.money(line.goods().unitPrice()),
-                words.money(line.total()))).toList();
-        List<Sum> sums = new ArrayList<>();
-        String all = offer.request().machines() == 1 ? "Total"
-                : "Total for %s machines".formatted(words.figure(offer.request().machines()));
-        Map<String, String> amounts = PriceSums.of(option.pays(), all, words);
-        amounts.forEach((label, amount) -> sums.add(new Sum(label, amount, sums.size() == amounts.size() - 1)));
-        return new PriceList(lines, sums);
+        PriceLists lists = new PriceLists(words);
+        return new PriceList(lists.lines(option.lines()), lists.sums(option.pays(), lists.total(offer.request().machines())));
     }
 
     private Gain gain(Option option) {
         Difference difference = option.difference().orElseThrow();
         BigDecimal extra = offer.shop().amount(Math.abs(difference.extra()));
-        String price = difference.extra() == 0 ? "the same price"
-                : "%s %s".formatted(words.money(extra), difference.extra() > 0 ? "more" : "less");
-        return new Gain("%s: %s".formatted(SideBySide.head(option), price), difference.better().stream().map(this::change).toList(),
-                difference.worse().stream().map(this::change).toList(), difference.changes().isEmpty() ? "the same figures" : "");
+        String head = SideBySide.head(option, words);
+        String title = difference.extra() == 0 ? words.say("gain.same", head)
+                : words.say(difference.extra() > 0 ? "gain.more" : "gain.less", head, words.money(extra));
+        return new Gain(title, difference.better().stream().map(this::change).toList(),
+                difference.worse().stream().map(this::change).toList(), difference.changes().isEmpty() ? words.say("gain.nothing") : "");
     }
 
     private String change(Difference.Change change) {
         Difference.Figure figure = change.figure();
-        String share = change.each().isEmpty() ? ""
-                : ", %s for each further %s".formatted(words.money(offer.shop().amount(change.each().getAsLong())),
-                figure.each());
-        return "%s%s %s %s: %s%s%s".formatted(words.figure(change.by()), figure.unit(), change.direction(), figure.noun(change.by()),
-                words.figure(change.reached()), figure.unit(), share);
-    }
-
-    private List<String> terms() {
-        List<String> terms = new ArrayList<>();
-        String until = offer.validUntil().map(day -> " This quote is valid until %s.".formatted(words.day(day))).orElse("");
-        terms.add("Prices are those of %s, in %s.%s"
-                .formatted(words.day(offer.shop().pricedOn()), offer.shop().currency().getCurrencyCode(), until));
-        terms.addAll(offer.stationery().terms());
-        return terms;
+        String key = "change." + figure.name();
+        String one = figure == Difference.Figure.CORES && change.by() == 1 ? ".one" : "";
+        String said = words.say(key + (change.more() ? ".more" : ".less") + one, words.figure(change.by()) + figure.unit(),
+                words.figure(change.reached()) + figure.unit());
+        return change.each().isEmpty() ? said
+                : words.say(key + ".each", said, words.money(offer.shop().amount(change.each().getAsLong())));
     }
 
     private List<String> reading() {
         List<String> notes = new ArrayList<>();
         if (offer.request().machines() > 1) {
-            notes.add("Prices are for all %s machines, figures for each.".formatted(words.figure(offer.request().machines())));
+            notes.add(words.say("reading.many", words.figure(offer.request().machines())));
         }
-        notes.add("Memory bandwidth is the peak of all memory channels together. Throughput adds up what our list rates each processor"
-                + " at: twice as much does "
-                + "twice the work in the same time.");
+        notes.add(words.say("reading.figures"));
         if (offer.options().stream().anyMatch(option -> option.alternative().build().figures().throughputEstimated())) {
-            notes.add("\u201cAbout\u201d: estimated from cores, clock and the processor's generation.");
+            notes.add(words.say("reading.about"));
         }
-        notes.add("Load is what the machine takes at full work; from the mains, what its power supplies then draw.");
+        notes.add(words.say("reading.load"));
         return notes;
     }
 
     private String inTime() {
-        return offer.answer().doubts().late() ? " in the time at hand" : "";
+        return offer.answer().doubts().late() ? ".time" : "";
     }
 
     private String refusal() {
-        return offer.answer().status() == Status.IMPOSSIBLE
-                ? "No machine that our parts make up meets your request as it stands."
-                : "No machine was found for your request%s. It is not certain that there is none.".formatted(inTime());
+        return offer.answer().status() == Status.IMPOSSIBLE ? words.say("quote.refused") : words.say("quote.refused.open" + inTime());
     }
 
     private List<String> conflicts() {

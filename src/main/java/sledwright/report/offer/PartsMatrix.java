@@ -41,7 +41,7 @@ final class PartsMatrix {
     }
 
     private Part part() {
-        return new Part(options.stream().map(SideBySide::head).toList(), rows(), sums());
+        return new Part(options.stream().map(option -> SideBySide.head(option, words)).toList(), rows(), sums());
     }
 
     private List<Row> rows() {
@@ -54,7 +54,7 @@ final class PartsMatrix {
         List<Row> rows = new ArrayList<>();
         units.entrySet().stream().sorted(Map.Entry.comparingByKey(OfferLine.Goods.IN_BUILDING_ORDER)).forEach(entry -> {
             OfferLine.Goods goods = entry.getKey();
-            rows.add(new Row(goods.sku(), goods.shownName(), goods.shownCondition(), words.money(goods.unitPrice()),
+            rows.add(new Row(goods.sku(), goods.shownName(words), goods.shownCondition(words), words.money(goods.unitPrice()),
                     cells(option -> entry.getValue()[options.indexOf(option)] == 0 ? ""
                     : words.figure(entry.getValue()[options.indexOf(option)]))));
         });
@@ -63,7 +63,7 @@ final class PartsMatrix {
 
     private List<Sum> sums() {
         Map<Option, Map<String, String>> amounts = new LinkedHashMap<>();
-        options.forEach(option -> amounts.put(option, PriceSums.of(option.pays(), "Total", words)));
+        options.forEach(option -> amounts.put(option, PriceSums.of(option.pays(), words.say("sum.total"), words)));
         // A price that was agreed is one option's alone, which then has the most lines.
         List<String> labels = amounts.values().stream().max(Comparator.comparingInt(Map::size)).map(Map::keySet).stream()
                 .flatMap(Collection::stream).toList();
@@ -72,6 +72,6 @@ final class PartsMatrix {
     }
 
     private List<SideBySide.Cell> cells(Function<Option, String> text) {
-        return options.stream().map(option -> new SideBySide.Cell(SideBySide.head(option), text.apply(option))).toList();
+        return options.stream().map(option -> new SideBySide.Cell(SideBySide.head(option, words), text.apply(option))).toList();
     }
 }

@@ -18,19 +18,24 @@ final class PriceSums {
      * @param total what the last sum is called, such as {@code Total}
      */
     static Map<String, String> of(Payment pays, String total, Wording words) {
+        Map<String, String> worded = new LinkedHashMap<>();
+        amounts(pays, total, words).forEach((label, amount) -> worded.put(label, words.money(amount)));
+        return worded;
+    }
+
+    /** The same amounts as numbers. */
+    static Map<String, BigDecimal> amounts(Payment pays, String total, Wording words) {
         Map<String, BigDecimal> sums = new LinkedHashMap<>();
         if (pays.isChanged()) {
-            sums.put("Sum of all lines", pays.price());
-            sums.put(pays.percent().map(percent -> "Discount, %s %%".formatted(words.figure(percent))).orElse("To the agreed price"),
+            sums.put(words.say("sum.lines"), pays.price());
+            sums.put(pays.percent().map(percent -> words.say("sum.discount", words.figure(percent))).orElse(words.say("sum.agreed")),
                     pays.change());
         }
         pays.tax().ifPresentOrElse(tax -> {
-            sums.put("Before " + tax.name(), pays.net());
-            sums.put("%s, %s %%".formatted(tax.name(), words.figure(tax.percent())), tax.amount());
-            sums.put("%s with %s".formatted(total, tax.name()), pays.gross());
+            sums.put(words.say("sum.before", tax.name()), pays.net());
+            sums.put(words.say("sum.tax", tax.name(), words.figure(tax.percent())), tax.amount());
+            sums.put(words.say("sum.with", total, tax.name()), pays.gross());
         }, () -> sums.put(total, pays.net()));
-        Map<String, String> worded = new LinkedHashMap<>();
-        sums.forEach((label, amount) -> worded.put(label, words.money(amount)));
-        return worded;
+        return sums;
     }
 }

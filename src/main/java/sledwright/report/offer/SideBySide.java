@@ -10,7 +10,6 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import sledwright.desk.view.Audience;
 import sledwright.desk.view.BuildView;
-import sledwright.domain.Condition;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Request;
@@ -19,8 +18,6 @@ import sledwright.metrics.Figures;
 import sledwright.report.offer.Offer.Option;
 import sledwright.report.page.Wording;
 import sledwright.rules.target.Target;
-import sledwright.words.Numbers;
-import sledwright.words.Sentences;
 
 /** The options in columns beside what was asked for. */
 final class SideBySide {
@@ -84,17 +81,17 @@ final class SideBySide {
         if (audience == Audience.SHOP) {
             addMargins();
         }
-        return new Part(options.stream().map(SideBySide::head).toList(), rows.stream().anyMatch(row -> !row.asked().isEmpty()),
+        return new Part(options.stream().map(option -> head(option, words)).toList(), rows.stream().anyMatch(row -> !row.asked().isEmpty()),
                 List.copyOf(rows));
     }
 
-    static String head(Option option) {
-        return "Option " + option.alternative().rank();
+    static String head(Option option, Wording words) {
+        return words.say("quote.option", option.alternative().rank());
     }
 
     private void add(String label, String asked, Function<Option, String> cell) {
         String whole = label.length() <= LONGEST_UNBROKEN ? label.replace(' ', '\u00a0') : label;
-        rows.add(new Row(whole, asked, options.stream().map(option -> new Cell(head(option), cell.apply(option))).toList()));
+        rows.add(new Row(whole, asked, options.stream().map(option -> new Cell(head(option, words), cell.apply(option))).toList()));
     }
 
     private void addOf(String label, String asked, Function<BuildView, String> cell) {
@@ -105,21 +102,23 @@ final class SideBySide {
         Limits limit = offer.request().limit();
         // Where the price with tax is limited, that is what was asked for.
         OptionalLong asked = limit.taxed().isEmpty() ? limit.price() : limit.taxed().get().beside();
-        String most = asked.isPresent() ? "at most " + words.money(offer.shop().amount(asked.getAsLong())) : "";
+        String most = asked.isPresent() ? words.say("asked.most", words.money(offer.shop().amount(asked.getAsLong()))) : "";
         boolean changed = options.stream().anyMatch(option -> option.pays().isChanged());
         if (changed) {
-            add("Sum of all lines", most, option -> words.money(option.pays().price()));
-            add("Taken off", "", option -> option.pays().isChanged() ? words.money(option.pays().change().negate()) : "\u2013");
+            add(words.say("sum.lines"), most, option -> words.money(option.pays().price()));
+            add(words.say("sides.off"), "", option -> option.pays().isChanged() ? words.money(option.pays().change().negate()) : "\u2013");
         }
         if (offer.stationery().taxPercent().isPresent()) {
-            add("Price before " + offer.stationery().taxName(), changed ? "" : most, option -> words.money(option.pays().net()));
-            add("Price with " + offer.stationery().taxName(), limit.taxed().isEmpty() ? "" : "at most "
-                    + words.money(offer.shop().amount(limit.taxed().get().most())), option -> words.money(option.pays().gross()));
+            add(words.say("sides.price.before", offer.stationery().taxName()), changed ? "" : most,
+                    option -> words.money(option.pays().net()));
+            add(words.say("sides.price.with", offer.stationery().taxName()), limit.taxed().isEmpty() ? ""
+                    : words.say("asked.most", words.money(offer.shop().amount(limit.taxed().get().most()))),
+                    option -> words.money(option.pays().gross()));
         } else {
-            add("Price", changed ? "" : most, option -> words.money(option.pays().net()));
+            add(words.say("sides.price"), changed ? "" : most, option -> words.money(option.pays().net()));
         }
         if (offer.options().size() > 1) {
-            add("Against option 1", "", option -> option.difference()
+            add(words.say("sides.against"), "", option -> option.difference()
                     .map(difference -> words.signedMoney(offer.shop().amount(difference.extra()))).orElse("\u2013"));
         }
     }
@@ -127,39 +126,42 @@ final class SideBySide {
     private void addParts() {
         Request request = offer.request();
         if (offer.options().stream().map(option -> option.alternative().build().platform()).distinct().count() > 1) {
-            addOf("Machine", "", BuildView::platformName);
+            addOf(words.say("sides.machine"), "", BuildView::platformName);
         }
-        addOf("Processors", request.require().processors() > 0 ? "exactly " + request.require().processors() : "",
-                build -> build.processorSku().map(sku -> build.processors() + " \u00d7 " + sku).orElse("none"));
-        addOf("Memory modules", "", SideBySide::modules);
+        addOf(words.say("sides.processors"), request.require().processors() > 0
+                ? words.say("asked.exactly", request.require().processors()) : "",
+                build -> build.processorSku().map(sku -> build.processors() + " \u00d7 " + sku).orElse(words.say("none")));
+        addOf(words.say("sides.modules"), "", this::modules);
         addEquipment();
         Limits limit = request.limit();
-        add("Condition", limit.conditions().isEmpty() ? ""
-                : limit.conditions().stream().sorted().map(Condition::label).collect(Collectors.joining(" or ")),
-                option -> option.lines().stream().map(line -> line.goods().condition()).filter(condition -> !condition.isEmpty())
-                .distinct().sorted()
-                        .collect(Collectors.joining(", ")));
+        add(words.say("sides.condition"), limit.conditions().isEmpty() ? "" : new AskedWords(words, offer.shop()).conditions(limit),
+                option -> option.lines().stream().map(OfferLine::goods).filter(goods -> !goods.condition().isEmpty())
+                        .map(goods -> goods.shownCondition(words)).distinct().sorted().collect(Collectors.joining(", ")));
     }
 
     private void addEquipment() {
         EquipmentWords equipment = new EquipmentWords(words);
         Request request = offer.request();
         for (VolumeWish wish : request.equipment().volumes()) {
-            addOf(EquipmentWords.label(wish.name()), equipment.asked(wish),
+            addOf(equipment.label(wish.name()), equipment.asked(wish),
                     build -> equipment.cell(build.heaviest().fitout(), wish.name()));
         }
         if (options.stream().anyMatch(option -> !option.alternative().build().heaviest().fitout().cards().isEmpty())) {
-            addOf("Cards", equipment.askedCards(request), build -> EquipmentWords.cards(build.heaviest().fitout()));
+            addOf(words.say("cards"), equipment.askedCards(request), build -> EquipmentWords.cards(build.heaviest().fitout()));
         }
         if (options.stream().anyMatch(option -> option.alternative().build().heaviest().fitout().housed().isPresent())) {
-            addOf("Enclosures", "", build -> EquipmentWords.enclosures(build.heaviest().fitout()).orElse("\u2013"));
+            addOf(words.say("enclosures"), "", build -> equipment.enclosures(build.heaviest().fitout()).orElse("\u2013"));
         }
     }
 
+    private String modules(BuildView build) {
+        return modules(build, words);
+    }
+
     /** Such as {@code 2 x 32 GB + 4 x 8 GB}, of one machine. */
-    static String modules(BuildView build) {
+    static String modules(BuildView build, Wording words) {
         Map<Integer, Integer> memory = build.heaviest().memory();
-        return memory.isEmpty() ? "none" : memory.entrySet().stream()
+        return memory.isEmpty() ? words.say("none") : memory.entrySet().stream()
                 .map(group -> group.getValue() + " \u00d7 " + group.getKey() + " GB").collect(Collectors.joining(" + "));
     }
 
@@ -169,24 +171,26 @@ final class SideBySide {
         addWhereAsked(Target.ALL_CORE_CLOCK);
         MemoryMode mode = offer.request().require().mode();
         if (mode != MemoryMode.INDEPENDENT) {
-            addOf("Memory mode", mode.label(), build -> mode.label());
+            String label = words.say("mode." + mode.label());
+            addOf(words.say("sides.mode"), label, build -> label);
         }
         addTarget(Target.MEMORY_CAPACITY);
         addWhereAsked(Target.MEMORY_PER_CORE);
-        addOf("Memory speed", "", build -> words.figure(build.figures().speed().mts()) + " MT/s");
+        addOf(words.say("sides.speed"), "", build -> words.figure(build.figures().speed().mts()) + " MT/s");
         addTarget(Target.BANDWIDTH);
         addWhereAsked(Target.BANDWIDTH_PER_CORE);
-        addOf("Throughput", asked(Target.THROUGHPUT), build -> (build.figures().throughputEstimated() ? "about " : "")
-                + words.figure(build.figures().throughput()));
+        addOf(words.say("figure.throughput"), asked(Target.THROUGHPUT), build -> build.figures().throughputEstimated()
+                ? words.say("sides.about", words.figure(build.figures().throughput())) : words.figure(build.figures().throughput()));
         if (offer.request().require().work().isOfWorkload()) {
             addTarget(Target.WORK);
         }
         addWhereAsked(Target.SPARE_SLOTS);
         Limits limit = offer.request().limit();
-        addOf("Load", limit.powerW().isPresent() ? "at most " + watts(limit.powerW().getAsDouble()) : "",
+        addOf(words.say("sides.load"), limit.powerW().isPresent()
+                ? words.say("asked.most", watts(limit.powerW().getAsDouble())) : "",
                 build -> watts(build.figures().loadW()));
         if (options.stream().anyMatch(option -> option.alternative().build().figures().wallW().isPresent())) {
-            addOf("From the mains", "", build -> build.figures().wallW().isPresent()
+            addOf(words.say("sides.wall"), "", build -> build.figures().wallW().isPresent()
                     ? watts(Math.rint(build.figures().wallW().getAsDouble())) : "\u2013");
         }
     }
@@ -202,13 +206,13 @@ final class SideBySide {
     }
 
     private void addTarget(Target target) {
-        addOf(Sentences.capital(target.noun().replace("number of ", "")), asked(target),
+        addOf(words.say("figure." + target.id()), asked(target),
                 build -> figure(target, target.figure(build.figures())));
     }
 
     private String asked(Target target) {
         double least = target.least(offer.request().require());
-        return least > 0 ? "at least " + figure(target, least) : "";
+        return least > 0 ? words.say("asked.least", figure(target, least)) : "";
     }
 
     private String figure(Target target, double figure) {
@@ -217,13 +221,13 @@ final class SideBySide {
 
     private void addDelivery() {
         Limits limit = offer.request().limit();
-        addOf("Lead time", limit.leadDays().isPresent() ? "at most " + days(limit.leadDays().getAsInt())
-                : "", build -> days(build.leadDays()));
+        addOf(words.say("sides.lead"), limit.leadDays().isPresent()
+                ? words.say("asked.most", days(limit.leadDays().getAsInt(), words)) : "", build -> days(build.leadDays(), words));
     }
 
     /** Days until everything is there. */
-    static String days(int days) {
-        return days == 0 ? "none" : Numbers.counted(days, "day").replace(' ', '\u00a0');
+    static String days(int days, Wording words) {
+        return days == 0 ? words.say("days.none") : words.counted(days, "days").replace(' ', '\u00a0');
     }
 
     private void addMargins() {

@@ -6,11 +6,15 @@ import java.text.NumberFormat;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Currency;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import sledwright.domain.Catalog;
 import sledwright.words.Manner;
 
-/** Money, figures and days as a document writes them: figures as its locale does, days in words, which cannot be misread. */
+/**
+ * How a document writes what it says: its fixed texts in its language, figures as its locale does, days in words, which cannot be misread.
+ */
 public final class Wording implements Manner {
 
     private static final BigDecimal FIVE_DIGITS = BigDecimal.valueOf(10_000);
@@ -19,10 +23,12 @@ public final class Wording implements Manner {
     private final Locale locale;
     private final NumberFormat money;
     private final NumberFormat figures;
+    private final Phrases phrases;
 
     public Wording(Locale wanted, Currency currency) {
         // Digits that the fonts of documents have, whatever the locale.
         locale = new Locale.Builder().setLocale(wanted).setUnicodeLocaleKeyword("nu", "latn").build();
+        phrases = Phrases.of(wanted);
         money = NumberFormat.getCurrencyInstance(locale);
         money.setCurrency(currency);
         money.setMinimumFractionDigits(Math.max(0, currency.getDefaultFractionDigits()));
@@ -40,6 +46,33 @@ public final class Wording implements Manner {
 
     public Locale locale() {
         return locale;
+    }
+
+    /** The tag of the language that the fixed texts are in. */
+    public String language() {
+        return phrases.language().getLanguage();
+    }
+
+    /** A fixed text, its gaps filled. */
+    public String say(String key, Object... values) {
+        return phrases.say(key, values);
+    }
+
+    /** A number of things: the text under {@code key.one} for one, with the number under {@code key.many} for any other. */
+    public String counted(int number, String key) {
+        return number == 1 ? say(key + ".one") : say(key + ".many", figure(number));
+    }
+
+    /** {@code a}, {@code a and b}, {@code a, b and c}. */
+    public String list(List<String> items) {
+        int all = items.size();
+        return all < 2 ? String.join("", items)
+                : say("list.last", String.join(", ", items.subList(0, all - 1)), items.get(all - 1));
+    }
+
+    /** Every fixed text by its key, for templates. */
+    public Map<String, String> texts() {
+        return phrases.all();
     }
 
     /** An amount in units of the currency, with the currency. */
@@ -80,7 +113,7 @@ public final class Wording implements Manner {
 
     /** Such as {@code 31 March 2025}. */
     public String day(LocalDate day) {
-        return DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH).format(day);
+        return DateTimeFormatter.ofPattern(say("day"), phrases.language()).format(day);
     }
 
     private String exact(BigDecimal figure) {

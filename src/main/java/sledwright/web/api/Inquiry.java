@@ -18,6 +18,7 @@ import sledwright.desk.view.AnswerDay;
 import sledwright.desk.view.Audience;
 import sledwright.desk.view.CompareAnswer;
 import sledwright.desk.view.ForCustomers;
+import sledwright.desk.view.OrderAnswer;
 import sledwright.desk.view.QuoteAnswer;
 import sledwright.input.Source;
 import sledwright.report.check.CheckJson;
@@ -119,7 +120,7 @@ public record Inquiry(String name, String words, String kind, List<OptionKey> ke
 
     private static Reply<String> order(Desk desk, Source source, QueryOptions options, Terms terms) {
         return desk.order(source, new OrderQuestion(options.texts("set")), terms)
-                .map(view -> OrderJson.of(shown(view, view.day(), ForCustomers::of, options)));
+                .map(OrderAnswer::view).map(view -> OrderJson.of(shown(view, view.day(), ForCustomers::of, options)));
     }
 
     private static Reply<String> upgrade(Desk desk, Source source, QueryOptions options, Terms terms) {

@@ -37,7 +37,7 @@ final class FileWork {
     private static Reply<String> text(Desk desk, Source source, Terms terms) {
         List<String> none = List.of();
         return switch (kind(source)) {
-            case "order" -> desk.order(source, new OrderQuestion(none), terms).map(view -> OrderText.of(view, Screen.PLAIN));
+            case "order" -> desk.order(source, new OrderQuestion(none), terms).map(answer -> OrderText.of(answer.view(), Screen.PLAIN));
             case "restock" -> desk.restock(source, new RestockQuestion(none, true), terms).map(view -> RestockText.of(view, Screen.PLAIN));
             case "upgrade" -> desk.upgrade(source, new UpgradeQuestion(none), terms).map(view -> UpgradeText.of(view, Screen.PLAIN));
             case "build" -> desk.check(source, new CheckQuestion(none)).map(view -> CheckText.of(view, Screen.PLAIN));

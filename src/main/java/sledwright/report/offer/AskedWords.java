@@ -1,0 +1,80 @@
+package sledwright.report.offer;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import sledwright.domain.Catalog;
+import sledwright.domain.Condition;
+import sledwright.domain.Limits;
+import sledwright.domain.MemoryMode;
+import sledwright.domain.Request;
+import sledwright.report.page.Wording;
+import sledwright.rules.target.Target;
+
+/** What a request asks for, in a customer's words. */
+final class AskedWords {
+
+    private final Wording words;
+    private final Catalog shop;
+
+    AskedWords(Wording words, Catalog shop) {
+        this.words = words;
+        this.shop = shop;
+    }
+
+    /** All of it in one sentence. */
+    String sentence(Request request) {
+        List<String> wishes = wishes(request);
+        String key = wishes.isEmpty() ? "asked.anything" : "asked";
+        String all = String.join(", ", wishes);
+        return request.machines() == 1 ? words.say(key + ".one", all) : words.say(key + ".many", words.figure(request.machines()), all);
+    }
+
+    /** Each wish by itself; may be empty. */
+    List<String> wishes(Request request) {
+        List<String> wishes = new ArrayList<>();
+        if (request.require().processors() > 0) {
+            wishes.add(words.counted(request.require().processors(), "asked.processors"));
+        }
+        Target.ALL.stream().filter(target -> target.least(request.require()) > 0).forEach(target -> wishes.add(words.say(
+                "asked." + target.id(), words.figure(target.least(request.require())) + target.unit())));
+        if (request.require().mode() != MemoryMode.INDEPENDENT) {
+            wishes.add(words.say("asked.mode", words.say("mode." + request.require().mode().label())));
+        }
+        request.equipment().volumes().forEach(volume -> wishes.add(words.say("asked.volume", volume.name(),
+                words.figure(volume.usableGb()), volume.level().label())));
+        request.equipment().cards().forEach(card -> wishes.add(new EquipmentWords(words).asked(card)));
+        new TreeSet<>(request.use()).forEach(sku -> wishes.add(words.say("asked.use", sku)));
+        addLimits(request, wishes);
+        return wishes;
+    }
+
+    private void addLimits(Request request, List<String> wishes) {
+        Limits limit = request.limit();
+        limit.powerW().ifPresent(watts -> wishes.add(words.say("asked.load", words.figure(watts) + " W")));
+        if (!limit.conditions().isEmpty()) {
+            wishes.add(words.say("asked.conditions", conditions(limit)));
+        }
+        limit.leadDays().ifPresent(days -> wishes.add(days == 0 ? words.say("asked.days.none") : words.counted(days, "asked.days")));
+        limit.by().ifPresent(by -> wishes.add(words.say("asked.by", words.day(by.day()))));
+        String price = request.machines() == 1 ? "asked.price" : "asked.price.all";
+        if (limit.taxed().isPresent()) {
+            wishes.add(words.say(price, words.say("sum.with", words.money(shop.amount(limit.taxed().get().most())),
+                    shop.stationery().taxName())));
+        } else {
+            limit.price().ifPresent(most -> wishes.add(words.say(price, net(shop.amount(most)))));
+        }
+    }
+
+    private String net(BigDecimal amount) {
+        return shop.stationery().taxPercent().isEmpty() ? words.money(amount)
+                : words.say("price.before", words.money(amount), shop.stationery().taxName());
+    }
+
+    String conditions(Limits limit) {
+        return limit.conditions().stream().sorted().map(Condition::label).map(label -> words.say("condition." + label))
+                .collect(Collectors.joining(" " + words.say("or") + " "));
+    }
+}

@@ -1,0 +1,61 @@
+package sledwright.report.offer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import sledwright.desk.view.AnswerDay;
+import sledwright.desk.view.BuildView;
+import sledwright.domain.Limits;
+import sledwright.report.page.Wording;
+
+/** What a customer gets, in labels and words. */
+final class MachineFacts {
+
+    private final Wording words;
+    private final AnswerDay day;
+
+    /** @param day from which lead times count */
+    MachineFacts(Wording words, AnswerDay day) {
+        this.words = words;
+        this.day = day;
+    }
+
+    /** @param limit says where the machines are to stand */
+    List<OfferPage.Fact> of(BuildView build, Limits limit) {
+        List<OfferPage.Fact> facts = new ArrayList<>();
+        facts.add(new OfferPage.Fact(build.count() == 1 ? words.say("what.machine") : words.say("what.machines", build.count()),
+                build.platformName()));
+        build.processor().ifPresent(processor -> facts.add(new OfferPage.Fact(words.say("what.processors"),
+                words.say("what.processors.words", build.processors(), processor.sku(), processor.cores(),
+                        words.figure(processor.baseGhz()), words.figure(processor.allCoreGhz())))));
+        facts.add(new OfferPage.Fact(words.say("what.memory"), memory(build)));
+        EquipmentWords equipment = new EquipmentWords(words);
+        facts.add(new OfferPage.Fact(words.say("what.power"), build.supply().map(sku -> "%s \u00d7 %s".formatted(build.supplies(), sku))
+                .orElseGet(() -> equipment.enclosures(build.heaviest().fitout()).map(fed -> words.say("what.power.enclosures", fed))
+                        .orElse(words.say("what.power.enclosure")))));
+        facts.addAll(equipment.facts(build.heaviest().fitout()));
+        site(limit).ifPresent(site -> facts.add(new OfferPage.Fact(words.say("what.site"), site)));
+        facts.add(new OfferPage.Fact(words.say("what.lead"), build.leadDays() == 0 ? words.say("what.lead.none")
+                : words.say("what.lead.days", SideBySide.days(build.leadDays(), words), words.day(day.in(build.leadDays())))));
+        return facts;
+    }
+
+    private String memory(BuildView build) {
+        String modules = SideBySide.modules(build, words);
+        String all = words.figure(build.figures().memoryGb());
+        String speed = words.figure(build.figures().speed().mts());
+        return build.figures().usableGb() == build.figures().memoryGb() ? words.say("what.memory.words", modules, all, speed)
+                : words.say("what.memory.usable", modules, all, words.figure(build.figures().usableGb()), speed);
+    }
+
+    /** Where the machine is to stand, as far as the request says. */
+    private Optional<String> site(Limits limit) {
+        List<String> site = new ArrayList<>();
+        limit.inletC().ifPresent(celsius -> site.add(words.say("what.site.air", words.figure(celsius))));
+        if (limit.altitudeM() != 0) {
+            site.add(words.say("what.site.altitude", words.figure(limit.altitudeM())));
+        }
+        limit.mainsV().ifPresent(volts -> site.add(words.say("what.site.mains", words.figure(volts))));
+        return site.isEmpty() ? Optional.empty() : Optional.of(words.list(site));
+    }
+}

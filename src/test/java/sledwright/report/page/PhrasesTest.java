@@ -1,0 +1,117 @@
+package sledwright.report.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import sledwright.domain.Condition;
+import sledwright.domain.MemoryMode;
+import sledwright.domain.Objective;
+import sledwright.explain.Difference;
+import sledwright.rules.target.Target;
+
+/** The fixed texts of documents: the same keys in every language, each of them used, none missing. */
+class PhrasesTest {
+
+    private static final Path FILES = Path.of("src/main/resources/sledwright/report/page");
+    private static final Pattern GAP = Pattern.compile("%(?:(\\d)\\$)?s");
+    private static final Pattern KEY = Pattern.compile("(?:words\\.say\\(|words\\.counted\\([^\"]*, |say\\[)\"([a-z][\\w.-]*)\"");
+    private static final Map<String, String> ENGLISH = Phrases.of(Locale.ENGLISH).all();
+
+    private static List<Map<String, String>> languages() throws IOException {
+        try (Stream<Path> files = Files.list(FILES)) {
+            return files.map(file -> file.getFileName().toString()).filter(name -> name.matches("messages_\\w+\\.properties"))
+                    .map(name -> Phrases.of(Locale.forLanguageTag(name.replaceAll("messages_|\\.properties", ""))).all()).toList();
+        }
+    }
+
+    private static String sources() throws IOException {
+        StringBuilder all = new StringBuilder();
+        for (Path root : List.of(Path.of("src/main/java/sledwright"), FILES)) {
+            try (Stream<Path> files = Files.walk(root)) {
+                for (Path file : files.filter(path -> path.toString().matches(".*\\.(java|ftlh)")).toList()) {
+                    all.append(Files.readString(file)).append('\n');
+                }
+            }
+        }
+        return all.toString();
+    }
+
+    /** The gaps by the number of their value. */
+    private static TreeSet<String> gaps(String text) {
+        TreeSet<String> gaps = new TreeSet<>();
+        GAP.matcher(text.replace("%%", "")).results().forEach(gap -> gaps.add(gap.group(1) == null ? String.valueOf(gaps.size() + 1) : gap.group(1)));
+        return gaps;
+    }
+
+    @Test
+    void everyLanguageHasEveryTextWithTheSameGaps() throws IOException {
+        assertThat(languages()).isNotEmpty();
+        for (Map<String, String> language : languages()) {
+            assertThat(language.keySet()).containsExactlyElementsOf(ENGLISH.keySet());
+            language.forEach((key, text) -> {
+                assertThat(text).as(key).isNotBlank();
+                assertThat(gaps(text)).as(key).isEqualTo(gaps(ENGLISH.get(key)));
+            });
+        }
+    }
+
+    /** A file of a language alone, without what the other has: a text that is missing would come in English unseen. */
+    @Test
+    void noTextIsTakenFromTheOtherLanguage() throws IOException {
+        List<String> english = keys(FILES.resolve("messages.properties"));
+        assertThat(keys(FILES.resolve("messages_de.properties"))).containsExactlyElementsOf(english);
+        assertThat(english).doesNotHaveDuplicates();
+    }
+
+    private static List<String> keys(Path file) throws IOException {
+        return Files.readAllLines(file).stream().filter(line -> !line.startsWith("#") && line.contains("=")).map(line -> line.substring(0, line.indexOf('='))).toList();
+    }
+
+    @Test
+    void everyTextIsUsed() throws IOException {
+        String sources = sources();
+        List<String> unused = new ArrayList<>();
+        for (String key : ENGLISH.keySet()) {
+            String counted = key.replaceAll("\\.(one|many|none|internal|plain|time)$", "");
+            boolean built = BUILT.stream().anyMatch(prefix -> key.startsWith(prefix) && sources.contains('"' + prefix + '"'));
+            if (!built && !sources.contains('"' + key + '"') && !sources.contains('"' + counted + '"')) {
+                unused.add(key);
+            }
+        }
+        assertThat(unused).isEmpty();
+    }
+
+    /** What keys begin with that are put together. */
+    private static final List<String> BUILT = List.of("asked.", "aim.", "change.", "condition.", "figure.", "mode.", "labour.", "licence.");
+
+    @Test
+    void noTextIsMissing() throws IOException {
+        List<String> asked = new ArrayList<>(KEY.matcher(sources()).results().map(found -> found.group(1)).filter(key -> !key.endsWith(".")).toList());
+        assertThat(asked).hasSizeGreaterThan(100);
+        Arrays.stream(Objective.values()).forEach(aim -> asked.add("aim." + aim.name()));
+        Arrays.stream(Condition.values()).forEach(condition -> asked.add("condition." + condition.label()));
+        Arrays.stream(MemoryMode.values()).forEach(mode -> asked.add("mode." + mode.label()));
+        Target.ALL.forEach(target -> asked.addAll(List.of("asked." + target.id(), "figure." + target.id())));
+        Arrays.stream(Difference.Figure.values()).forEach(figure -> asked.addAll(List.of("change." + figure.name() + ".more", "change." + figure.name() + ".less")));
+        Arrays.stream(Difference.Figure.values()).filter(figure -> !figure.each().isEmpty()).forEach(figure -> asked.add("change." + figure.name() + ".each"));
+        assertThat(asked).allSatisfy(key -> assertThat(ENGLISH.keySet()).as(key).containsAnyOf(key, key + ".many"));
+    }
+
+    /** The process's own language plays no part, and a language without a file is answered in English. */
+    @Test
+    void whatHasNoFileIsEnglish() {
+        assertThat(Phrases.of(Locale.FRANCE).say("terms")).isEqualTo("Terms");
+        assertThat(Phrases.of(Locale.FRANCE).language()).isEqualTo(Locale.ENGLISH);
+        assertThat(Phrases.of(Locale.forLanguageTag("de-AT")).say("terms")).isEqualTo("Bedingungen");
+    }
+}
