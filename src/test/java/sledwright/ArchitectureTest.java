@@ -109,12 +109,13 @@ class ArchitectureTest {
     table.put("compare", upTo(table, "planner"));
     table.put("explain", upTo(table, "planner"));
     table.put("label", List.of("domain", "input"));
+    table.put("mail", List.of("domain"));
     table.put("restock", upTo(table, "explain"));
     table.put("desk", upTo(table, "restock"));
     table.put("book", upTo(table, "desk"));
     table.put("report", upTo(table, "book"));
     // A face asks at the desk and has the answer rendered; it wires no search, no judging and no explanation itself.
-    table.put("web", List.of("domain", "input", "words", "catalog", "rules", "desk", "book", "report"));
+    table.put("web", List.of("domain", "input", "words", "catalog", "rules", "mail", "desk", "book", "report"));
     table.put("cli", List.of("domain", "input", "words", "catalog", "rules", "desk", "book", "report", "web"));
     return table;
   }

@@ -52,7 +52,7 @@ public final class WebServer implements AutoCloseable {
         Reception reception = new Reception(queue, bounds.bodyBytes(), bounds.patience(), settings.defects());
         Patience patience = new Patience(bounds.patience(), bounds.connections(),
                 new Guard(LOOPBACK, new Handler.Sequence(new PageHandler(shop, reception),
-                new ApiHandler(() -> shop.state().desk(), reception))));
+                new ApiHandler(shop::state, reception))));
         QueuedThreadPool threads = new QueuedThreadPool(THREADS);
         threads.setName("http");
         threads.setDaemon(true);

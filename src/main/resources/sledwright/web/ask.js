@@ -1,4 +1,5 @@
 import { address, fromAddress, fromPairs, isList, items, yaml } from './request.js';
+import { wire as wireMail } from './mail.js';
 
 const $ = (selector, within = document) => within.querySelector(selector);
 const $$ = (selector, within = document) => Array.from(within.querySelectorAll(selector));
@@ -475,6 +476,14 @@ $('#file').addEventListener('change', async event => {
   show();
   changed(true);
 });
+
+/** What people call a key. */
+function label(key) {
+  const found = template(rowOf(key).wish);
+  return found ? found.dataset.label : key;
+}
+// A mail fills the whole form: what stood in it before is no wish of this customer; Undo brings it back.
+wireMail(label, pairs => { wishes = fromPairs(pairs); asked = []; show(); changed(true); });
 
 function restore(event) {
   steps = event && event.state && event.state.steps || 0;

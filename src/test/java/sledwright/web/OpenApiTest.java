@@ -30,7 +30,7 @@ class OpenApiTest {
     @Test
     void everyPathIsServedAndNoOther() throws Exception {
         JsonNode paths = document().get("paths");
-        assertThat(names(paths)).hasSize(Inquiry.ALL.size() + 2);
+        assertThat(names(paths)).hasSize(Inquiry.ALL.size() + 3);
         for (String path : names(paths)) {
             assertThat(names(paths.get(path))).hasSize(1);
             boolean get = paths.get(path).has("get");
@@ -58,6 +58,14 @@ class OpenApiTest {
             }
             assertThat(Wire.post(SERVER, path + "?unknown=1", "application/json", "{}").body()).contains("is no option of this question");
         }
+    }
+
+    @Test
+    void mailsAreDescribed() throws Exception {
+        JsonNode mail = document().at("/paths/~1api~1mail/post");
+        assertThat(mail.at("/parameters/0/description").asText()).isEqualTo("Read it as on this day, such as 2026-11-18, from which \"by Thursday\" is counted.");
+        assertThat(mail.toString()).contains("What a customer's mail asks for, each wish with its words, and what of it was not understood.",
+                "The text of the mail under the key mail.", "Wishes with their words, and the rest.");
     }
 
     @Test

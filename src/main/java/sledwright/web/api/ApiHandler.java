@@ -16,6 +16,7 @@ import sledwright.web.http.AnsweringHandler;
 import sledwright.web.http.RefusedException;
 import sledwright.web.http.Responses;
 import sledwright.web.queue.Reception;
+import sledwright.web.shop.ShopState;
 
 /** Everything under {@code /api/}. */
 public final class ApiHandler extends AnsweringHandler {
@@ -24,13 +25,13 @@ public final class ApiHandler extends AnsweringHandler {
     private static final String HEALTH = "/api/health";
     private static final String READY = "{\"status\":\"ready\"}\n";
 
-    private final Supplier<Desk> desk;
+    private final Supplier<ShopState> shop;
     private final Reception reception;
     private final Map<String, Inquiry> inquiries = Inquiry.ALL.stream().collect(Collectors.toMap(one -> PREFIX + one.name(), one -> one));
 
-    /** @param desk where questions are asked at the moment */
-    public ApiHandler(Supplier<Desk> desk, Reception reception) {
-        this.desk = desk;
+    /** @param shop as it stands at the moment */
+    public ApiHandler(Supplier<ShopState> shop, Reception reception) {
+        this.shop = shop;
         this.reception = reception;
     }
 
@@ -44,10 +45,25 @@ public final class ApiHandler extends AnsweringHandler {
             AccessLine.name(request, path);
             requireMethod(request, "GET, HEAD", HttpMethod.GET, HttpMethod.HEAD);
             Responses.json(200, path.equals(HEALTH) ? READY : OpenApi.document(), request, response, callback);
+        } else if (path.equals(MailQuestion.PATH)) {
+            read(request, response, callback);
         } else {
             ask(path, request, response, callback);
         }
         return true;
+    }
+
+    private void read(Request request, Response response, Callback callback) {
+        AccessLine.name(request, MailQuestion.PATH);
+        requireMethod(request, "POST", HttpMethod.POST);
+        QueryOptions options = QueryOptions.of(query(request), MailQuestion.KEYS);
+        options.today();
+        String type = request.getHeaders().get(HttpHeader.CONTENT_TYPE);
+        RequestBody.of(type, new byte[] {'{', '}'});
+        reception.serve(request, response, callback, false, (body, visit) -> {
+            String answer = MailQuestion.answer(RequestBody.of(type, body), shop.get().catalog(), options.today());
+            visit.finish(() -> Responses.json(200, answer, request, response, callback));
+        });
     }
 
     private void ask(String path, Request request, Response response, Callback callback) {
@@ -80,7 +96,7 @@ public final class ApiHandler extends AnsweringHandler {
     }
 
     private String answer(Inquiry inquiry, Source source, QueryOptions options, Terms terms) {
-        Desk asked = options.today().map(day -> desk.get().by(() -> day)).orElseGet(desk::get);
+        Desk asked = options.today().map(day -> shop.get().desk().by(() -> day)).orElseGet(() -> shop.get().desk());
         return DeskReplies.of(inquiry.asking().ask(asked, source, options, terms));
     }
 

@@ -3,6 +3,7 @@ package sledwright.web.api;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import sledwright.report.text.Json;
 
@@ -45,8 +46,11 @@ final class OpenApi {
         get("/api/health", "Whether questions are answered.");
         get(ADDRESS, "This description.");
         for (Inquiry inquiry : Inquiry.ALL) {
-            post(inquiry);
+            post(inquiry.name(), inquiry.words(), inquiry.keys(), "A request of kind " + inquiry.kind() + ", without a catalogue.",
+                    "The JSON of the command; also where the answer is that nothing can be built.", true);
         }
+        post("mail", MailQuestion.WORDS, MailQuestion.KEYS, "The text of the mail under the key mail.",
+                "Wishes with their words, and the rest.", false);
         out.writeEndObject();
         out.writeObjectFieldStart("components");
         out.writeObjectFieldStart("schemas");
@@ -70,19 +74,19 @@ final class OpenApi {
         out.writeEndObject();
     }
 
-    private void post(Inquiry inquiry) throws IOException {
-        out.writeObjectFieldStart("/api/" + inquiry.name());
+    private void post(String name, String words, List<OptionKey> keys, String body, String answer, boolean streams) throws IOException {
+        out.writeObjectFieldStart("/api/" + name);
         out.writeObjectFieldStart("post");
-        text("operationId", inquiry.name());
-        text("summary", inquiry.words());
+        text("operationId", name);
+        text("summary", words);
         out.writeArrayFieldStart("parameters");
-        for (OptionKey key : inquiry.keys()) {
+        for (OptionKey key : keys) {
             parameter(key);
         }
         out.writeEndArray();
         out.writeObjectFieldStart("requestBody");
         out.writeBooleanField("required", true);
-        text("description", "A request of kind " + inquiry.kind() + ", without a catalogue.");
+        text("description", body);
         out.writeObjectFieldStart("content");
         media("application/yaml", "object");
         media("application/json", "object");
@@ -90,10 +94,12 @@ final class OpenApi {
         out.writeEndObject();
         out.writeObjectFieldStart("responses");
         out.writeObjectFieldStart("200");
-        text("description", "The JSON of the command; also where the answer is that nothing can be built.");
+        text("description", answer);
         out.writeObjectFieldStart("content");
         media("application/json", "object");
-        media(EventStream.TYPE, "string");
+        if (streams) {
+            media(EventStream.TYPE, "string");
+        }
         out.writeEndObject();
         out.writeEndObject();
         for (Map.Entry<String, String> refusal : REFUSALS.entrySet()) {

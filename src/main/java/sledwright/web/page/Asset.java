@@ -20,8 +20,9 @@ record Asset(String type, byte[] bytes) {
     /** Where charts have their colours on dark ground. */
     private static final String CHARTS = "/* charts */";
 
-    private static final Map<String, String> TYPES = Map.of("ask.js", "text/javascript; charset=utf-8",
-            "request.js", "text/javascript; charset=utf-8", "work.js", "text/javascript; charset=utf-8", "icon.svg", "image/svg+xml");
+    private static final String SCRIPT = "text/javascript; charset=utf-8";
+    private static final Map<String, String> TYPES = Map.of("ask.js", SCRIPT, "request.js", SCRIPT, "mail.js", SCRIPT, "work.js", SCRIPT,
+            "icon.svg", "image/svg+xml");
 
     /** Address -> file. */
     static Map<String, Asset> all() {

@@ -129,6 +129,22 @@ class AskPageTest {
     }
 
     @Test
+    void aMailFillsTheForm(Browser browser) {
+        browser.visit(PLAIN).until(ANSWERED).ask("document.getElementById('from-mail').open = true");
+        browser.type("#mail", "Hello,\nwe need 2 machines with 12 cores and 64 GB RAM, a GPU, no H1-10, please.").click("#mail-form button")
+                .until("location.hash.includes('machines=2')").until(ANSWERED);
+        assertThat(address(browser)).contains("require.cores=12", "require.memory_gb=64", "forbid=H1-10");
+        assertThat(browser.text()).contains("What was read", "12 cores", "Cores: 12", "What was not understood", "GPU");
+        assertThat(browser.ask("return document.activeElement.id")).isEqualTo("mail-title");
+        assertThat(browser.barriers()).isEmpty();
+        browser.click("#undo").until("!location.hash.includes('machines')");
+        browser.type("#mail", "Good morning").click("#mail-form button").until("!document.getElementById('mail-none').hidden");
+        assertThat(Wire.post(Servers.small().address(), "/api/mail?today=2026-11-18", "application/yaml", "mail: 8 cores by Friday").body())
+                .contains("\"limit.by\"", "\"2026-11-20\"", "\"unread\": []");
+        assertThat(Wire.post(Servers.small().address(), "/api/mail", "application/json", "{\"male\": 1}").body()).contains("is missing: the text of the mail stands under this key");
+    }
+
+    @Test
     void nobodyIsHindered(Browser browser) {
         browser.visit(PLAIN + "&limit.price=9000&use=H1-10").until("document.querySelector('.step') && document.querySelector('.spot')");
         browser.ask("document.getElementById('more').open = true; document.querySelectorAll('details').forEach(each => { each.open = true })");

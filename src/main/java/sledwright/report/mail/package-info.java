@@ -1,0 +1,2 @@
+/** What a customer's mail says, as JSON. */
+package sledwright.report.mail;
