@@ -35,7 +35,7 @@ import sledwright.explain.whynot.WhyNot;
 import sledwright.generator.Doubts;
 import sledwright.generator.Findings;
 import sledwright.generator.Status;
-import sledwright.report.build.JsonParts;
+import sledwright.report.build.BuildJson;
 import sledwright.report.catalog.CatalogJson;
 import sledwright.report.check.CheckJson;
 import sledwright.report.quote.QuoteJson;
@@ -237,7 +237,7 @@ class JsonTest {
         Build light = Samples.machine(Answers.BOX).cooling(Samples.LOW).channels(4, slow).build();
         Request request = Answers.ASKED.withMachines(3).withLimit(Samples.limit().make());
         Order order = Order.of(List.of(Answers.cool(), light, Answers.coolHeavier()), List.of(), request, Answers.SHOP);
-        JsonNode build = read(Json.document(out -> new JsonParts(out).build(BuildView.of(order, false))));
+        JsonNode build = read(Json.of(BuildJson.of(BuildView.of(order, false))));
         JsonNode of = build.get("figures_of");
         assertThat(of).isEqualTo(read("""
                 {"modules": 0, "slots": 0, "memory_mts": 2, "speed_set_by": 2, "bandwidth_gbs": 2, "work": 0, "work_held_by": 0, "load_w": 0, "wall_w": 0}"""));

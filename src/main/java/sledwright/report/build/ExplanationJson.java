@@ -1,136 +1,70 @@
 package sledwright.report.build;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
 import java.math.BigDecimal;
-import java.util.Map;
-import java.util.Optional;
+import java.util.List;
 import sledwright.explain.Explanation;
+import sledwright.explain.conflict.Conflict;
 import sledwright.explain.conflict.Lacks;
 import sledwright.explain.conflict.Relaxation;
-import sledwright.explain.steps.Steps;
-import sledwright.explain.whynot.WhyNot;
-import sledwright.words.Numbers;
+import sledwright.words.Sentence;
 
-/** Explanations as JSON: conflicts and ways out, why not, and what more costs. */
-public final class ExplanationJson {
+/** Why there is no build, or no more, as JSON: conflicts, ways out, what the catalogue lacks. */
+public record ExplanationJson(List<ConflictJson> conflicts, List<RelaxationJson> relaxations, List<LackJson> catalogLacks,
+                              List<String> notes) {
 
-    private final JsonGenerator out;
-    private final JsonParts parts;
+    /** Demands that cannot all be met. */
+    public record ConflictJson(List<String> keys, List<Demanded> demands, List<String> rules, String message) {
 
-    public ExplanationJson(JsonGenerator out) {
-        this.out = out;
-        parts = new JsonParts(out);
+        private static ConflictJson of(Conflict conflict) {
+            return new ConflictJson(List.copyOf(conflict.keys()), conflict.members().stream().map(Demanded::of).toList(), conflict.rules(),
+                    conflict.message());
+        }
     }
 
-    public void explanation(Explanation explanation) throws IOException {
-        out.writeArrayFieldStart("conflicts");
-        for (var conflict : explanation.conflicts()) {
-            out.writeStartObject();
-            parts.strings("keys", conflict.keys());
-            out.writeArrayFieldStart("demands");
-            for (var member : conflict.members()) {
-                out.writeStartObject();
-                out.writeStringField("key", member.key());
-                parts.string("sku", member.sku());
-                out.writeStringField("words", member.words().toString());
-                out.writeEndObject();
-            }
-            out.writeEndArray();
-            parts.strings("rules", conflict.rules());
-            out.writeStringField("message", conflict.message());
-            out.writeEndObject();
+    /** @param sku null where the demand is of no part */
+    public record Demanded(String key, String sku, String words) {
+
+        private static Demanded of(Conflict.Member member) {
+            return new Demanded(member.key(), member.sku().orElse(null), member.words().toString());
         }
-        out.writeEndArray();
-        out.writeArrayFieldStart("relaxations");
-        for (Relaxation relaxation : explanation.relaxations()) {
-            relaxation(relaxation);
-        }
-        out.writeEndArray();
-        out.writeArrayFieldStart("catalog_lacks");
-        for (Lacks.Lack lack : explanation.lacks()) {
-            out.writeStartObject();
-            out.writeStringField("platform", lack.platform());
-            out.writeStringField("message", lack.message());
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-        parts.strings("notes", explanation.notes());
     }
 
-    private void relaxation(Relaxation relaxation) throws IOException {
-        out.writeStartObject();
-        parts.strings("keys", relaxation.keys());
-        out.writeArrayFieldStart("changes");
-        for (Relaxation.Change change : relaxation.changes()) {
-            out.writeStartObject();
-            out.writeStringField("key", change.key());
-            parts.string("sku", change.sku());
-            parts.string("from", Optional.of(change.from()).filter(value -> !value.isEmpty()));
-            parts.string("to", Optional.of(change.to()).filter(value -> !value.isEmpty()));
-            out.writeEndObject();
+    /** A way out, and what the order then costs. */
+    public record RelaxationJson(List<String> keys, List<ChangeJson> changes, BigDecimal price, String message) {
+
+        private static RelaxationJson of(Relaxation relaxation) {
+            return new RelaxationJson(List.copyOf(relaxation.keys()), relaxation.changes().stream().map(ChangeJson::of).toList(),
+                    relaxation.price(), relaxation.message());
         }
-        out.writeEndArray();
-        out.writeNumberField("price", relaxation.price());
-        out.writeStringField("message", relaxation.message());
-        out.writeEndObject();
     }
 
-    public void whyNot(WhyNot answer) throws IOException {
-        out.writeStartObject();
-        out.writeStringField("sku", answer.sku());
-        out.writeStringField("verdict", answer.verdict().label());
-        parts.strings("rules", answer.rules());
-        parts.number("price", answer.offer().map(WhyNot.Offer::price));
-        parts.number("extra", answer.offer().map(WhyNot.Offer::extra));
-        out.writeObjectFieldStart("difference");
-        for (Map.Entry<String, BigDecimal> kind : answer.offer().map(WhyNot.Offer::difference).orElse(Map.of()).entrySet()) {
-            out.writeNumberField(kind.getKey(), kind.getValue());
+    /** One value of the request that changes; null where there is none. */
+    public record ChangeJson(String key, String sku, String from, String to) {
+
+        private static ChangeJson of(Relaxation.Change change) {
+            return new ChangeJson(change.key(), change.sku().orElse(null), value(change.from()), value(change.to()));
         }
-        out.writeEndObject();
-        parts.number("break_even", answer.offer().flatMap(WhyNot.Offer::breakEven));
-        out.writeNumberField("break_even_units", answer.offer().map(WhyNot.Offer::units).orElse(0));
-        out.writeStringField("message", answer.message());
-        out.writeEndObject();
+
+        private static String value(String text) {
+            return text.isEmpty() ? null : text;
+        }
     }
 
-    public void steps(Steps steps) throws IOException {
-        out.writeArrayFieldStart("requirements");
-        for (Steps.Curve curve : steps.curves()) {
-            out.writeStartObject();
-            out.writeStringField("key", curve.key());
-            parts.string("name", curve.name());
-            out.writeNumberField("asked", Numbers.decimal(curve.asked()));
-            out.writeArrayFieldStart("steps");
-            for (Steps.Step step : curve.steps()) {
-                out.writeStartObject();
-                out.writeNumberField("up_to", Numbers.decimal(step.upTo()));
-                out.writeNumberField("best", step.best());
-                out.writeNumberField("change", step.change());
-                out.writeNumberField("price", step.price());
-                out.writeBooleanField("within_limit", step.within());
-                out.writeBooleanField("asked", curve.isAsked(step));
-                out.writeEndObject();
-            }
-            out.writeEndArray();
-            out.writeBooleanField("first", curve.first());
-            out.writeBooleanField("last", curve.last());
-            out.writeEndObject();
+    /** What keeps a platform from being built whatever is asked. */
+    public record LackJson(String platform, String message) {
+
+        private static LackJson of(Lacks.Lack lack) {
+            return new LackJson(lack.platform(), lack.message());
         }
-        out.writeEndArray();
-        out.writeArrayFieldStart("parts");
-        for (Steps.PriceRange part : steps.parts()) {
-            out.writeStartObject();
-            out.writeStringField("sku", part.sku());
-            out.writeNumberField("units", part.units());
-            out.writeNumberField("unit_price", part.unitPrice());
-            out.writeNumberField("from", part.from());
-            parts.number("to", part.to());
-            out.writeStringField("from_set_by", part.below().label());
-            out.writeStringField("to_set_by", part.above().label());
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-        parts.strings("notes", steps.notes());
+    }
+
+    public static ExplanationJson of(Explanation explanation) {
+        return new ExplanationJson(explanation.conflicts().stream().map(ConflictJson::of).toList(),
+                explanation.relaxations().stream().map(RelaxationJson::of).toList(),
+                explanation.lacks().stream().map(LackJson::of).toList(), words(explanation.notes()));
+    }
+
+    static List<String> words(List<Sentence> sentences) {
+        return sentences.stream().map(Sentence::toString).toList();
     }
 }

@@ -1,126 +1,111 @@
 package sledwright.report.compare;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
 import sledwright.desk.view.BuildView;
 import sledwright.desk.view.CompareView;
 import sledwright.desk.view.CompareView.CurveView;
 import sledwright.desk.view.CompareView.Extra;
 import sledwright.desk.view.CompareView.PointView;
 import sledwright.desk.view.CompareView.TogetherView;
-import sledwright.domain.Energy;
-import sledwright.report.build.JsonParts;
+import sledwright.report.build.BuildJson;
+import sledwright.report.build.DayJson;
 import sledwright.report.text.Json;
 import sledwright.words.Numbers;
 
-/** A comparison as JSON. */
-public final class CompareJson {
+/**
+ * A comparison as JSON.
+ *
+ * @param together null where nobody asked for it
+ */
+public record CompareJson(@JsonUnwrapped Head head, @JsonUnwrapped DayJson day, @JsonUnwrapped Scope scope, List<Curve> curves,
+                          Together together, List<Numbered> builds) {
 
-    private final JsonGenerator out;
-    private final JsonParts parts;
+    /** What was asked, and whether all of it is proved. */
+    public record Head(String request, String currency, String status, int machines) {
+    }
 
-    private CompareJson(JsonGenerator out) {
-        this.out = out;
-        parts = new JsonParts(out);
+    /** The first two are null where no energy is paid for and where no discount is given. */
+    public record Scope(EnergyJson energy, BigDecimal discountPercent, boolean byPlatform) {
+    }
+
+    /** The energy that total costs count. */
+    public record EnergyJson(BigDecimal years, BigDecimal pricePerKwh, BigDecimal duty) {
+    }
+
+    /** One figure over one cost. */
+    public record Curve(@JsonUnwrapped Axes axes, String status, int provedPoints, BigDecimal bound, List<Point> points) {
+
+        private static Curve of(CurveView curve) {
+            return new Curve(new Axes(curve.axis().label(), curve.axis().unit(), curve.axis().lessIsBetter(), curve.cost().label(),
+                    curve.platform().orElse(null)), curve.status().label(), curve.proved(), curve.bound().orElse(null),
+                    curve.points().stream().map(Point::of).toList());
+        }
+    }
+
+    /** @param platform null where the curve is of all */
+    public record Axes(String figure, String unit, boolean lessIsBetter, String cost, String platform) {
+    }
+
+    /** One build of a curve, by its number. */
+    public record Point(@JsonUnwrapped Worth worth, @JsonUnwrapped More more, @JsonUnwrapped Marks marks, @JsonUnwrapped Costs costs) {
+
+        private static Point of(PointView point) {
+            return new Point(new Worth(point.build(), point.cost(), Numbers.decimal(point.figure()), point.perUnit().orElse(null)),
+                    point.extra().map(More::of).orElse(More.NONE), new Marks(point.knee(), point.bestPerUnit(), point.foremost()),
+                    new Costs(point.price(), point.energy().orElse(null), point.energy().map(energy -> point.total()).orElse(null)));
+        }
+    }
+
+    /** What a point costs and gives. */
+    public record Worth(int build, BigDecimal cost, BigDecimal value, BigDecimal perUnit) {
+    }
+
+    /** Against the point before; null for the first. */
+    public record More(BigDecimal extraCost, BigDecimal extraValue, BigDecimal extraPerUnit) {
+
+        private static final More NONE = new More(null, null, null);
+
+        private static More of(Extra extra) {
+            return new More(extra.cost(), Numbers.decimal(extra.figure()), extra.perUnit());
+        }
+    }
+
+    /** What is said of a point. */
+    public record Marks(boolean knee, boolean bestPerUnit, boolean foremost) {
+    }
+
+    /** The last two are null where no energy is paid for. */
+    public record Costs(BigDecimal price, BigDecimal energyCost, BigDecimal totalCost) {
+    }
+
+    /** Builds of which each beats every cheaper one by a share. */
+    public record Together(BigDecimal share, boolean complete, List<Integer> builds) {
+
+        private static Together of(TogetherView all) {
+            return new Together(Numbers.decimal(all.share()), all.complete(), all.builds());
+        }
+    }
+
+    /** A build with its number, from 1. */
+    public record Numbered(int number, @JsonUnwrapped BuildJson.Dated build) {
     }
 
     public static String of(CompareView view) {
-        return Json.document(out -> write(view, out));
+        return Json.of(record(view));
     }
 
-    private static void write(CompareView view, JsonGenerator out) throws IOException {
-        new CompareJson(out).comparison(view);
-    }
-
-    private void comparison(CompareView view) throws IOException {
-        out.writeStringField("request", view.request());
-        out.writeStringField("currency", view.currency());
-        out.writeStringField("status", view.status().label());
-        out.writeNumberField("machines", view.machines());
-        parts.day(view.day());
-        energy(view);
-        parts.number("discount_percent", view.discount().percent());
-        out.writeBooleanField("by_platform", view.byPlatform());
-        out.writeArrayFieldStart("curves");
-        for (CurveView curve : view.curves()) {
-            curve(curve);
-        }
-        out.writeEndArray();
-        together(view);
-        out.writeArrayFieldStart("builds");
-        int number = 0;
+    private static CompareJson record(CompareView view) {
+        List<Numbered> builds = new ArrayList<>();
         for (BuildView build : view.builds()) {
-            out.writeStartObject();
-            out.writeNumberField("number", ++number);
-            parts.build(build, view.day());
-            out.writeEndObject();
+            builds.add(new Numbered(builds.size() + 1, BuildJson.Dated.of(build, view.day())));
         }
-        out.writeEndArray();
-    }
-
-    private void energy(CompareView view) throws IOException {
-        if (view.energy().isEmpty()) {
-            out.writeNullField("energy");
-            return;
-        }
-        Energy energy = view.energy().get();
-        out.writeObjectFieldStart("energy");
-        out.writeNumberField("years", Numbers.decimal(energy.years()));
-        parts.number("price_per_kwh", view.pricePerKwh());
-        out.writeNumberField("duty", Numbers.decimal(energy.duty()));
-        out.writeEndObject();
-    }
-
-    private void curve(CurveView curve) throws IOException {
-        out.writeStartObject();
-        out.writeStringField("figure", curve.axis().label());
-        out.writeStringField("unit", curve.axis().unit());
-        out.writeBooleanField("less_is_better", curve.axis().lessIsBetter());
-        out.writeStringField("cost", curve.cost().label());
-        parts.string("platform", curve.platform());
-        out.writeStringField("status", curve.status().label());
-        out.writeNumberField("proved_points", curve.proved());
-        parts.number("bound", curve.bound());
-        out.writeArrayFieldStart("points");
-        for (PointView point : curve.points()) {
-            point(point);
-        }
-        out.writeEndArray();
-        out.writeEndObject();
-    }
-
-    private void point(PointView point) throws IOException {
-        out.writeStartObject();
-        out.writeNumberField("build", point.build());
-        out.writeNumberField("cost", point.cost());
-        out.writeNumberField("value", Numbers.decimal(point.figure()));
-        parts.number("per_unit", point.perUnit());
-        parts.number("extra_cost", point.extra().map(Extra::cost));
-        parts.number("extra_value", point.extra().map(extra -> Numbers.decimal(extra.figure())));
-        parts.number("extra_per_unit", point.extra().map(Extra::perUnit));
-        out.writeBooleanField("knee", point.knee());
-        out.writeBooleanField("best_per_unit", point.bestPerUnit());
-        out.writeBooleanField("foremost", point.foremost());
-        out.writeNumberField("price", point.price());
-        parts.number("energy_cost", point.energy());
-        parts.number("total_cost", point.energy().map(energy -> point.total()));
-        out.writeEndObject();
-    }
-
-    private void together(CompareView view) throws IOException {
-        if (view.together().isEmpty()) {
-            out.writeNullField("together");
-            return;
-        }
-        TogetherView all = view.together().get();
-        out.writeObjectFieldStart("together");
-        out.writeNumberField("share", Numbers.decimal(all.share()));
-        out.writeBooleanField("complete", all.complete());
-        out.writeArrayFieldStart("builds");
-        for (int number : all.builds()) {
-            out.writeNumber(number);
-        }
-        out.writeEndArray();
-        out.writeEndObject();
+        EnergyJson energy = view.energy().map(paid -> new EnergyJson(Numbers.decimal(paid.years()), view.pricePerKwh().orElse(null),
+                Numbers.decimal(paid.duty()))).orElse(null);
+        return new CompareJson(new Head(view.request(), view.currency(), view.status().label(), view.machines()), DayJson.of(view.day()),
+                new Scope(energy, view.discount().percent().orElse(null), view.byPlatform()), view.curves().stream().map(Curve::of).toList(),
+                view.together().map(Together::of).orElse(null), builds);
     }
 }

@@ -1,216 +1,161 @@
 package sledwright.report.order;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import sledwright.desk.view.AnswerDay;
-import sledwright.desk.view.Line;
 import sledwright.desk.view.OrderView;
-import sledwright.desk.view.OrderView.Cause;
-import sledwright.desk.view.OrderView.Delivery;
-import sledwright.desk.view.OrderView.Filled;
-import sledwright.desk.view.OrderView.Group;
-import sledwright.desk.view.OrderView.Housed;
-import sledwright.desk.view.OrderView.Lack;
-import sledwright.desk.view.OrderView.Picked;
-import sledwright.desk.view.OrderView.Scarce;
-import sledwright.desk.view.OrderView.Shortage;
-import sledwright.desk.view.OrderView.Sled;
 import sledwright.explain.Explanation;
+import sledwright.report.build.BuildJson;
+import sledwright.report.build.DayJson;
 import sledwright.report.build.ExplanationJson;
-import sledwright.report.build.JsonParts;
+import sledwright.report.build.LineJson;
+import sledwright.report.build.PaymentJson;
 import sledwright.report.text.Json;
 import sledwright.words.Numbers;
 
 /** The answer to an order, as JSON. */
-public final class OrderJson {
+public record OrderJson(@JsonUnwrapped Head head, @JsonUnwrapped Costs costs, @JsonUnwrapped DayJson day, List<LineFilled> lines,
+                        List<Enclosed> enclosures, @JsonUnwrapped Drawn drawn, Short shortage) {
 
-    private final JsonParts parts;
-    private final JsonGenerator out;
+    /** What was asked, how much of it is delivered and how well that is proved. */
+    public record Head(String request, String currency, String status, @JsonUnwrapped Proof proof, int machines, int delivered) {
+    }
 
-    private OrderJson(JsonGenerator out) {
-        parts = new JsonParts(out);
-        this.out = out;
+    /** @param gapPercent null where nothing is delivered, like the two before */
+    public record Proof(BigDecimal best, BigDecimal bound, BigDecimal gapPercent, String ended) {
+    }
+
+    /** The whole order. */
+    public record Costs(BigDecimal price, BigDecimal parts, BigDecimal labour, BigDecimal licence, BigDecimal delivery,
+                        @JsonUnwrapped PaymentJson payment, @JsonUnwrapped Weighed weighed) {
+    }
+
+    /** What is no part of the price and decides between orders. */
+    public record Weighed(BigDecimal modulePartCharge, BigDecimal worth) {
+    }
+
+    /** One line; the explanation is empty unless it is impossible by itself. */
+    public record LineFilled(String line, @JsonUnwrapped Extent extent, BigDecimal price, List<Alike> builds, boolean impossible,
+                             @JsonUnwrapped ExplanationJson explanation) {
+
+        private static LineFilled of(OrderView.Filled line, AnswerDay day) {
+            return new LineFilled(line.name(), new Extent(line.asked(), line.delivered(), line.missing(), line.priority(), line.uniform()),
+                    line.price(), line.builds().stream().map(group -> Alike.of(group, day)).toList(), line.why().isPresent(),
+                    ExplanationJson.of(line.why().orElse(Explanation.NONE)));
+        }
+    }
+
+    /** How many machines of a line. */
+    public record Extent(int machines, int delivered, int missing, int priority, boolean uniform) {
+    }
+
+    /** Machines of a line that are one build. */
+    public record Alike(int build, @JsonUnwrapped BuildJson.Dated dated, List<Picked> picked) {
+
+        private static Alike of(OrderView.Group group, AnswerDay day) {
+            return new Alike(group.number(), BuildJson.Dated.of(group.build(), day), group.picked().stream()
+                    .map(picked -> new Picked(picked.first(), picked.last(), LineJson.all(picked.lines()))).toList());
+        }
+    }
+
+    /** What machines from the first to the last take, each. */
+    public record Picked(int first, int last, List<LineJson> lines) {
+    }
+
+    /** An enclosure and who sits in it. */
+    public record Enclosed(int enclosure, String sku, String description, @JsonUnwrapped Feed feed, BigDecimal price, List<SledJson> sleds,
+                           List<LineJson> lines) {
+
+        private static Enclosed of(OrderView.Housed housed) {
+            return new Enclosed(housed.number(), housed.sku(), housed.name(),
+                    new Feed(housed.bays(), housed.supply(), housed.supplies(), Numbers.decimal(housed.loadW())), housed.price(),
+                    housed.sleds().stream().map(SledJson::of).toList(), LineJson.all(housed.lines()));
+        }
+    }
+
+    /** Bays and supplies of an enclosure. */
+    public record Feed(int bays, String supply, int supplies, BigDecimal loadW) {
+    }
+
+    /** One sled in its bay. */
+    public record SledJson(int bay, String line, int machine, int build, BigDecimal loadW) {
+
+        private static SledJson of(OrderView.Sled sled) {
+            return new SledJson(sled.bay(), sled.line(), sled.machine(), sled.build(), Numbers.decimal(sled.loadW()));
+        }
+    }
+
+    /** What all lines draw together. */
+    public record Drawn(List<LineJson> picks, List<DeliveryJson> suppliers, List<ScarceJson> scarce) {
+
+        private static Drawn of(OrderView view) {
+            return new Drawn(LineJson.all(view.picks()), view.suppliers().stream().map(DeliveryJson::of).toList(),
+                    view.scarce().stream().map(scarce -> new ScarceJson(scarce.sku(), scarce.saves())).toList());
+        }
+    }
+
+    /** What comes from one supplier. */
+    public record DeliveryJson(String supplier, boolean own, int lots, int units, BigDecimal parts, BigDecimal delivery, int leadDays) {
+
+        private static DeliveryJson of(OrderView.Delivery from) {
+            return new DeliveryJson(from.supplier(), from.own(), from.lots(), from.units(), from.parts(), from.charge(), from.leadDays());
+        }
+    }
+
+    /** What one more unit of a part saves. */
+    public record ScarceJson(String sku, BigDecimal saves) {
+    }
+
+    /** Why machines are missing. */
+    public record Short(boolean mostProved, boolean looked, List<CauseJson> causes, List<LackingJson> lacks, Later later) {
+
+        private static Short of(OrderView.Shortage shortage) {
+            return new Short(shortage.most(), shortage.looked(), shortage.causes().stream().map(CauseJson::of).toList(),
+                    shortage.lacks().stream().map(LackingJson::of).toList(), shortage.later().map(Later::of).orElse(null));
+        }
+    }
+
+    /** @param line null where it is a limit of the whole order */
+    public record CauseJson(String limit, String line, String message) {
+
+        private static CauseJson of(OrderView.Cause cause) {
+            return new CauseJson(cause.limit(), cause.line().orElse(null), cause.message());
+        }
+    }
+
+    /** Units of a part that are missing. */
+    public record LackingJson(String sku, String description, int units, Map<String, Integer> byLine) {
+
+        private static LackingJson of(OrderView.Lack lack) {
+            return new LackingJson(lack.sku(), lack.description(), lack.units(), lack.byLine());
+        }
+    }
+
+    /** The whole order with parts that are bought for it; null where there is none. */
+    public record Later(BigDecimal price, int leadDays, List<LineJson> purchases) {
+
+        private static Later of(OrderView.Later later) {
+            return new Later(later.price(), later.leadDays(), LineJson.all(later.purchases()));
+        }
     }
 
     public static String of(OrderView view) {
-        return Json.document(out -> write(view, out));
+        return Json.of(record(view));
     }
 
-    private static void write(OrderView view, JsonGenerator out) throws IOException {
-        new OrderJson(out).order(view);
-    }
-
-    private void order(OrderView view) throws IOException {
-        out.writeStringField("request", view.request());
-        out.writeStringField("currency", view.currency());
-        out.writeStringField("status", view.status().label());
-        parts.number("best", view.best());
-        parts.number("bound", view.bound());
-        parts.number("gap_percent", view.gapPercent());
-        out.writeStringField("ended", switch (view.ended()) {
+    private static OrderJson record(OrderView view) {
+        String ended = switch (view.ended()) {
             case PROVED -> "proved";
             case TIME -> "time";
             case NOTHING_LEFT -> "nothing-left";
-        });
-        out.writeNumberField("machines", view.machines());
-        out.writeNumberField("delivered", view.delivered());
-        out.writeNumberField("price", view.cost().total());
-        out.writeNumberField("parts", view.cost().parts());
-        out.writeNumberField("labour", view.cost().labour());
-        out.writeNumberField("licence", view.cost().licence());
-        out.writeNumberField("delivery", view.cost().delivery());
-        parts.payment(view.pays(), view.earned());
-        out.writeNumberField("module_part_charge", view.charge());
-        out.writeNumberField("worth", view.worth());
-        parts.day(view.day());
-        out.writeArrayFieldStart("lines");
-        for (Filled line : view.lines()) {
-            line(line, view.day());
-        }
-        out.writeEndArray();
-        out.writeArrayFieldStart("enclosures");
-        for (Housed housed : view.enclosures()) {
-            housed(housed);
-        }
-        out.writeEndArray();
-        lines("picks", view.picks());
-        out.writeArrayFieldStart("suppliers");
-        for (Delivery delivery : view.suppliers()) {
-            delivery(delivery);
-        }
-        out.writeEndArray();
-        out.writeArrayFieldStart("scarce");
-        for (Scarce scarce : view.scarce()) {
-            out.writeStartObject();
-            out.writeStringField("sku", scarce.sku());
-            out.writeNumberField("saves", scarce.saves());
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-        out.writeFieldName("shortage");
-        if (view.shortage().isPresent()) {
-            shortage(view.shortage().get());
-        } else {
-            out.writeNull();
-        }
-    }
-
-    private void lines(String key, List<Line> lines) throws IOException {
-        out.writeArrayFieldStart(key);
-        for (Line line : lines) {
-            parts.line(line);
-        }
-        out.writeEndArray();
-    }
-
-    private void line(Filled line, AnswerDay day) throws IOException {
-        out.writeStartObject();
-        out.writeStringField("line", line.name());
-        out.writeNumberField("machines", line.asked());
-        out.writeNumberField("delivered", line.delivered());
-        out.writeNumberField("missing", line.missing());
-        out.writeNumberField("priority", line.priority());
-        out.writeBooleanField("uniform", line.uniform());
-        out.writeNumberField("price", line.price());
-        out.writeArrayFieldStart("builds");
-        for (Group group : line.builds()) {
-            out.writeStartObject();
-            out.writeNumberField("build", group.number());
-            parts.build(group.build(), day);
-            out.writeArrayFieldStart("picked");
-            for (Picked picked : group.picked()) {
-                out.writeStartObject();
-                out.writeNumberField("first", picked.first());
-                out.writeNumberField("last", picked.last());
-                lines("lines", picked.lines());
-                out.writeEndObject();
-            }
-            out.writeEndArray();
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-        out.writeBooleanField("impossible", line.why().isPresent());
-        new ExplanationJson(out).explanation(line.why().orElse(Explanation.NONE));
-        out.writeEndObject();
-    }
-
-    private void housed(Housed housed) throws IOException {
-        out.writeStartObject();
-        out.writeNumberField("enclosure", housed.number());
-        out.writeStringField("sku", housed.sku());
-        out.writeStringField("description", housed.name());
-        out.writeNumberField("bays", housed.bays());
-        out.writeStringField("supply", housed.supply());
-        out.writeNumberField("supplies", housed.supplies());
-        out.writeNumberField("load_w", Numbers.decimal(housed.loadW()));
-        out.writeNumberField("price", housed.price());
-        out.writeArrayFieldStart("sleds");
-        for (Sled sled : housed.sleds()) {
-            out.writeStartObject();
-            out.writeNumberField("bay", sled.bay());
-            out.writeStringField("line", sled.line());
-            out.writeNumberField("machine", sled.machine());
-            out.writeNumberField("build", sled.build());
-            out.writeNumberField("load_w", Numbers.decimal(sled.loadW()));
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-        lines("lines", housed.lines());
-        out.writeEndObject();
-    }
-
-    private void delivery(Delivery delivery) throws IOException {
-        out.writeStartObject();
-        out.writeStringField("supplier", delivery.supplier());
-        out.writeBooleanField("own", delivery.own());
-        out.writeNumberField("lots", delivery.lots());
-        out.writeNumberField("units", delivery.units());
-        out.writeNumberField("parts", delivery.parts());
-        out.writeNumberField("delivery", delivery.charge());
-        out.writeNumberField("lead_days", delivery.leadDays());
-        out.writeEndObject();
-    }
-
-    private void shortage(Shortage shortage) throws IOException {
-        out.writeStartObject();
-        out.writeBooleanField("most_proved", shortage.most());
-        out.writeBooleanField("looked", shortage.looked());
-        out.writeArrayFieldStart("causes");
-        for (Cause cause : shortage.causes()) {
-            out.writeStartObject();
-            out.writeStringField("limit", cause.limit());
-            out.writeStringField("line", cause.line().orElse(null));
-            out.writeStringField("message", cause.message());
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-        out.writeArrayFieldStart("lacks");
-        for (Lack lack : shortage.lacks()) {
-            out.writeStartObject();
-            out.writeStringField("sku", lack.sku());
-            out.writeStringField("description", lack.description());
-            out.writeNumberField("units", lack.units());
-            out.writeObjectFieldStart("by_line");
-            for (Map.Entry<String, Integer> line : lack.byLine().entrySet()) {
-                out.writeNumberField(line.getKey(), line.getValue());
-            }
-            out.writeEndObject();
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-        out.writeFieldName("later");
-        if (shortage.later().isPresent()) {
-            out.writeStartObject();
-            parts.number("price", Optional.of(shortage.later().get().price()));
-            out.writeNumberField("lead_days", shortage.later().get().leadDays());
-            lines("purchases", shortage.later().get().purchases());
-            out.writeEndObject();
-        } else {
-            out.writeNull();
-        }
-        out.writeEndObject();
+        };
+        return new OrderJson(new Head(view.request(), view.currency(), view.status().label(),
+                new Proof(view.best().orElse(null), view.bound().orElse(null), view.gapPercent().orElse(null), ended), view.machines(),
+                view.delivered()), new Costs(view.cost().total(), view.cost().parts(), view.cost().labour(), view.cost().licence(),
+                view.cost().delivery(), PaymentJson.of(view.pays(), view.earned()), new Weighed(view.charge(), view.worth())), DayJson.of(view.day()),
+                view.lines().stream().map(line -> LineFilled.of(line, view.day())).toList(),
+                view.enclosures().stream().map(Enclosed::of).toList(), Drawn.of(view), view.shortage().map(Short::of).orElse(null));
     }
 }

@@ -1,63 +1,56 @@
 package sledwright.report.quote;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import java.math.BigDecimal;
+import java.util.List;
 import sledwright.compare.PricePoints;
 import sledwright.desk.view.QuoteView;
-import sledwright.desk.view.QuoteView.Alternative;
-import sledwright.explain.whynot.WhyNot;
 import sledwright.generator.Doubts;
+import sledwright.report.build.BuildJson;
+import sledwright.report.build.DayJson;
 import sledwright.report.build.ExplanationJson;
-import sledwright.report.build.JsonParts;
+import sledwright.report.build.PaymentJson;
 import sledwright.report.text.Json;
+import sledwright.words.Sentence;
 
-/** A quote as JSON. */
-public final class QuoteJson {
+/**
+ * A quote as JSON.
+ *
+ * @param steps null where nobody asked for them
+ */
+public record QuoteJson(@JsonUnwrapped Head head, @JsonUnwrapped DayJson day, List<Alternative> alternatives,
+                        @JsonUnwrapped Completeness completeness, List<WhyNotJson> whyNot, @JsonUnwrapped ExplanationJson explanation,
+                        StepsJson steps) {
 
-    private QuoteJson() {
+    /** What was asked, and the best; {@code best} and {@code bound} are null where there is none. */
+    public record Head(String request, String currency, String status, BigDecimal best, BigDecimal bound, String objective, int machines) {
+    }
+
+    /** A ranked build; {@code mark} is null where it is no price point, {@code priceLessWorth} where the objective is another. */
+    public record Alternative(int rank, @JsonUnwrapped BuildJson.Dated build, String mark, BigDecimal priceLessWorth,
+                              @JsonUnwrapped PaymentJson payment, List<String> reasons) {
+
+        private static Alternative of(QuoteView.Alternative one, QuoteView view) {
+            return new Alternative(one.rank(), BuildJson.Dated.of(one.build(), view.day()),
+                    one.mark().map(PricePoints.Mark::label).orElse(null), one.priceLessWorth().orElse(null),
+                    PaymentJson.of(one.pays(), one.earned()), one.sentences().stream().map(Sentence::toString).toList());
+        }
+    }
+
+    /** What keeps the list of alternatives from being the right one. */
+    public record Completeness(boolean alternativesComplete, List<String> doubts) {
     }
 
     public static String of(QuoteView view) {
-        return Json.document(out -> write(view, out));
+        return Json.of(record(view));
     }
 
-    private static void write(QuoteView view, JsonGenerator out) throws IOException {
-        JsonParts parts = new JsonParts(out);
-        ExplanationJson explanations = new ExplanationJson(out);
-        out.writeStringField("request", view.request());
-        out.writeStringField("currency", view.currency());
-        out.writeStringField("status", view.status().label());
-        parts.number("best", view.best());
-        parts.number("bound", view.bound());
-        out.writeStringField("objective", view.objective().label());
-        out.writeNumberField("machines", view.machines());
-        parts.day(view.day());
-        out.writeArrayFieldStart("alternatives");
-        for (Alternative alternative : view.alternatives()) {
-            out.writeStartObject();
-            out.writeNumberField("rank", alternative.rank());
-            parts.build(alternative.build(), view.day());
-            parts.string("mark", alternative.mark().map(PricePoints.Mark::label));
-            parts.number("price_less_worth", alternative.priceLessWorth());
-            parts.payment(alternative.pays(), alternative.earned());
-            parts.strings("reasons", alternative.sentences());
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-        out.writeBooleanField("alternatives_complete", view.complete());
-        parts.strings("doubts", view.doubts().causes().stream().sorted().map(Doubts.Cause::label).toList());
-        out.writeArrayFieldStart("why_not");
-        for (WhyNot answer : view.explanation().whyNot()) {
-            explanations.whyNot(answer);
-        }
-        out.writeEndArray();
-        explanations.explanation(view.explanation());
-        if (view.steps().isPresent()) {
-            out.writeObjectFieldStart("steps");
-            explanations.steps(view.steps().get());
-            out.writeEndObject();
-        } else {
-            out.writeNullField("steps");
-        }
+    private static QuoteJson record(QuoteView view) {
+        return new QuoteJson(new Head(view.request(), view.currency(), view.status().label(), view.best().orElse(null),
+                view.bound().orElse(null), view.objective().label(), view.machines()), DayJson.of(view.day()),
+                view.alternatives().stream().map(one -> Alternative.of(one, view)).toList(), new Completeness(view.complete(),
+                view.doubts().causes().stream().sorted().map(Doubts.Cause::label).toList()),
+                view.explanation().whyNot().stream().map(WhyNotJson::of).toList(), ExplanationJson.of(view.explanation()),
+                view.steps().map(StepsJson::of).orElse(null));
     }
 }

@@ -1,103 +1,104 @@
 package sledwright.report.upgrade;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import java.math.BigDecimal;
 import java.util.List;
+import sledwright.desk.view.AnswerDay;
 import sledwright.desk.view.UpgradeView;
 import sledwright.generator.Doubts;
 import sledwright.planner.upgrade.BenchStep;
 import sledwright.report.build.BenchText;
+import sledwright.report.build.BuildJson;
+import sledwright.report.build.DayJson;
 import sledwright.report.build.ExplanationJson;
-import sledwright.report.build.JsonParts;
 import sledwright.report.build.Precautions;
+import sledwright.report.build.ViolationJson;
 import sledwright.report.text.Json;
 import sledwright.words.Numbers;
 
 /** An upgrade as JSON. */
-public final class UpgradeJson {
+public record UpgradeJson(@JsonUnwrapped Head head, @JsonUnwrapped Spent spent, @JsonUnwrapped DayJson day,
+                          @JsonUnwrapped Standing standing, @JsonUnwrapped Change change, @JsonUnwrapped Completeness completeness,
+                          @JsonUnwrapped ExplanationJson explanation) {
 
-    private UpgradeJson() {
+    /** What was asked. */
+    public record Head(String upgrade, String currency, String status, int machines) {
+    }
+
+    /** What the customer spends, and of what it consists; null where there is no upgrade. */
+    public record Spent(BigDecimal spend, BigDecimal bound, BigDecimal parts, BigDecimal labour, BigDecimal licence, BigDecimal credit) {
+
+        private static Spent of(UpgradeView view) {
+            BigDecimal bound = view.bound().orElse(null);
+            return view.upgrade().map(done -> new Spent(done.spend(), bound, done.parts(), done.labour(), done.licence(), done.credit()))
+                    .orElse(new Spent(null, bound, null, null, null, null));
+        }
+    }
+
+    /** How the machines stand to what is asked. */
+    public record Standing(List<ViolationJson> breaches, List<ViolationJson> misses, List<Reach> figures) {
+    }
+
+    /** One figure; null where nothing is asked, or there is no upgrade. */
+    public record Reach(String figure, String unit, BigDecimal least, BigDecimal most, BigDecimal now, BigDecimal then) {
+
+        private static Reach of(UpgradeView.Reach reach) {
+            return new Reach(reach.id(), reach.unit().strip(), reach.least().map(Numbers::decimal).orElse(null),
+                    reach.most().map(Numbers::decimal).orElse(null), Numbers.decimal(reach.now()),
+                    reach.then().map(Numbers::decimal).orElse(null));
+        }
+    }
+
+    /** What becomes of the machines, and what whole machines would cost; null where there is none. */
+    public record Change(BuildJson.Dated build, List<WorkJson> work, List<String> precautions, Whole whole) {
+
+        private static Change of(UpgradeView view) {
+            return new Change(view.upgrade().map(done -> BuildJson.Dated.of(done.build(), view.day())).orElse(null),
+                    view.upgrade().map(UpgradeView.Done::work).orElse(List.of()).stream().map(WorkJson::of).toList(),
+                    view.upgrade().filter(UpgradeView.Done::changes).map(done -> Precautions.BEFORE).orElse(List.of()),
+                    view.whole().map(whole -> Whole.of(whole, view.day())).orElse(null));
+        }
+    }
+
+    /** What the bench does to machines that are alike. */
+    public record WorkJson(int machines, List<Step> steps) {
+
+        private static WorkJson of(UpgradeView.Work work) {
+            return new WorkJson(work.machines(), work.steps().stream().map(Step::of).toList());
+        }
+    }
+
+    /** One step; a place is null where there is none. */
+    public record Step(String action, String part, String sku, String from, String to, String message) {
+
+        private static Step of(BenchStep step) {
+            return new Step(step.action().label(), step.part().label(), step.sku(), step.from().orElse(null), step.to().orElse(null),
+                    BenchText.sentence(step));
+        }
+    }
+
+    /** Whole machines in place of the upgrade. */
+    public record Whole(BigDecimal spend, BigDecimal credit, BigDecimal extra, boolean cheaper, @JsonUnwrapped BuildJson.Dated build) {
+
+        private static Whole of(UpgradeView.Bought whole, AnswerDay day) {
+            return new Whole(whole.spend(), whole.credit(), whole.extra().orElse(null), whole.isCheaper(),
+                    BuildJson.Dated.of(whole.build(), day));
+        }
+    }
+
+    /** What is not proved. */
+    public record Completeness(List<String> doubts, boolean wholeProved) {
     }
 
     public static String of(UpgradeView view) {
-        return Json.document(out -> write(view, out));
+        return Json.of(record(view));
     }
 
-    private static void write(UpgradeView view, JsonGenerator out) throws IOException {
-        JsonParts parts = new JsonParts(out);
-        out.writeStringField("upgrade", view.request());
-        out.writeStringField("currency", view.currency());
-        out.writeStringField("status", view.status().label());
-        out.writeNumberField("machines", view.machines());
-        parts.number("spend", view.upgrade().map(UpgradeView.Done::spend));
-        parts.number("bound", view.bound());
-        parts.number("parts", view.upgrade().map(UpgradeView.Done::parts));
-        parts.number("labour", view.upgrade().map(UpgradeView.Done::labour));
-        parts.number("licence", view.upgrade().map(UpgradeView.Done::licence));
-        parts.number("credit", view.upgrade().map(UpgradeView.Done::credit));
-        parts.day(view.day());
-        parts.violations("breaches", view.breaches());
-        parts.violations("misses", view.misses());
-        out.writeArrayFieldStart("figures");
-        for (UpgradeView.Reach reach : view.figures()) {
-            out.writeStartObject();
-            out.writeStringField("figure", reach.id());
-            out.writeStringField("unit", reach.unit().strip());
-            parts.number("least", reach.least().map(Numbers::decimal));
-            parts.number("most", reach.most().map(Numbers::decimal));
-            out.writeNumberField("now", Numbers.decimal(reach.now()));
-            parts.number("then", reach.then().map(Numbers::decimal));
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-        out.writeFieldName("build");
-        if (view.upgrade().isPresent()) {
-            out.writeStartObject();
-            parts.build(view.upgrade().get().build(), view.day());
-            out.writeEndObject();
-        } else {
-            out.writeNull();
-        }
-        out.writeArrayFieldStart("work");
-        for (UpgradeView.Work work : view.upgrade().map(UpgradeView.Done::work).orElse(List.of())) {
-            work(work, parts, out);
-        }
-        out.writeEndArray();
-        parts.strings("precautions", view.upgrade().filter(UpgradeView.Done::changes).map(done -> Precautions.BEFORE).orElse(List.of()));
-        out.writeFieldName("whole");
-        if (view.whole().isPresent()) {
-            UpgradeView.Bought whole = view.whole().get();
-            out.writeStartObject();
-            out.writeNumberField("spend", whole.spend());
-            out.writeNumberField("credit", whole.credit());
-            parts.number("extra", whole.extra());
-            out.writeBooleanField("cheaper", whole.isCheaper());
-            parts.build(whole.build(), view.day());
-            out.writeEndObject();
-        } else {
-            out.writeNull();
-        }
-        parts.strings("doubts", Doubts.ofAll(List.of(view.doubts(), view.wholeDoubts())).causes().stream().sorted()
-                .map(Doubts.Cause::label).toList());
-        out.writeBooleanField("whole_proved", view.wholeProved());
-        new ExplanationJson(out).explanation(view.explanation());
-    }
-
-    private static void work(UpgradeView.Work work, JsonParts parts, JsonGenerator out) throws IOException {
-        out.writeStartObject();
-        out.writeNumberField("machines", work.machines());
-        out.writeArrayFieldStart("steps");
-        for (BenchStep step : work.steps()) {
-            out.writeStartObject();
-            out.writeStringField("action", step.action().label());
-            out.writeStringField("part", step.part().label());
-            out.writeStringField("sku", step.sku());
-            parts.string("from", step.from());
-            parts.string("to", step.to());
-            out.writeStringField("message", BenchText.sentence(step));
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-        out.writeEndObject();
+    private static UpgradeJson record(UpgradeView view) {
+        return new UpgradeJson(new Head(view.request(), view.currency(), view.status().label(), view.machines()), Spent.of(view),
+                DayJson.of(view.day()), new Standing(ViolationJson.all(view.breaches()), ViolationJson.all(view.misses()),
+                view.figures().stream().map(Reach::of).toList()), Change.of(view), new Completeness(
+                Doubts.ofAll(List.of(view.doubts(), view.wholeDoubts())).causes().stream().sorted().map(Doubts.Cause::label).toList(),
+                view.wholeProved()), ExplanationJson.of(view.explanation()));
     }
 }

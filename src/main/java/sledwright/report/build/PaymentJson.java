@@ -1,0 +1,23 @@
+package sledwright.report.build;
+
+import java.math.BigDecimal;
+import java.util.Optional;
+import sledwright.desk.view.Earnings;
+import sledwright.desk.view.Payment;
+
+/**
+ * What is paid for a price, as JSON, and what the shop is left of it.
+ *
+ * @param discountPercent null where none is taken off
+ * @param tax             null where the shop names none
+ * @param earned          null where costs are not known, and for a customer; like {@code earnedPercent}
+ */
+public record PaymentJson(BigDecimal discountPercent, boolean agreed, BigDecimal net, BigDecimal tax, BigDecimal gross, BigDecimal earned,
+                          BigDecimal earnedPercent) {
+
+    public static PaymentJson of(Payment pays, Optional<Earnings> earned) {
+        Optional<Earnings> known = earned.filter(Earnings::isKnown);
+        return new PaymentJson(pays.percent().orElse(null), pays.agreed(), pays.net(), pays.tax().map(Payment.Tax::amount).orElse(null),
+                pays.gross(), known.map(Earnings::margin).orElse(null), known.flatMap(Earnings::percent).orElse(null));
+    }
+}
