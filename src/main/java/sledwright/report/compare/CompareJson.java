@@ -105,7 +105,8 @@ public record CompareJson(@JsonUnwrapped Head head, @JsonUnwrapped DayJson day, 
         EnergyJson energy = view.energy().map(paid -> new EnergyJson(Numbers.decimal(paid.years()), view.pricePerKwh().orElse(null),
                 Numbers.decimal(paid.duty()))).orElse(null);
         return new CompareJson(new Head(view.request(), view.currency(), view.status().label(), view.machines()), DayJson.of(view.day()),
-                new Scope(energy, view.discount().percent().orElse(null), view.byPlatform()), view.curves().stream().map(Curve::of).toList(),
+                new Scope(energy, view.discount().percent().orElse(null), view.byPlatform()),
+                view.curves().stream().map(Curve::of).toList(),
                 view.together().map(Together::of).orElse(null), builds);
     }
 }

@@ -154,8 +154,8 @@ public record OrderJson(@JsonUnwrapped Head head, @JsonUnwrapped Costs costs, @J
         return new OrderJson(new Head(view.request(), view.currency(), view.status().label(),
                 new Proof(view.best().orElse(null), view.bound().orElse(null), view.gapPercent().orElse(null), ended), view.machines(),
                 view.delivered()), new Costs(view.cost().total(), view.cost().parts(), view.cost().labour(), view.cost().licence(),
-                view.cost().delivery(), PaymentJson.of(view.pays(), view.earned()), new Weighed(view.charge(), view.worth())), DayJson.of(view.day()),
-                view.lines().stream().map(line -> LineFilled.of(line, view.day())).toList(),
+                view.cost().delivery(), PaymentJson.of(view.pays(), view.earned()), new Weighed(view.charge(), view.worth())),
+                DayJson.of(view.day()), view.lines().stream().map(line -> LineFilled.of(line, view.day())).toList(),
                 view.enclosures().stream().map(Enclosed::of).toList(), Drawn.of(view), view.shortage().map(Short::of).orElse(null));
     }
 }
