@@ -48,12 +48,17 @@ record Margin(String subject, Sentence reached, Sentence allowed, Sentence spare
     }
 
     /** The request's least figures, the tightest first. */
-    static List<Margin> ofRequirements(Order order, Figures figures) {
-        return Target.ALL.stream().filter(target -> target.least(order.request().require()) > 0).map(target -> {
+    static List<Margin> ofRequirements(Order order, Build build, Figures figures) {
+        Stream<Margin> machine = Target.ALL.stream().filter(target -> target.least(order.request().require()) > 0).map(target -> {
             double least = target.least(order.request().require());
             double reached = target.figure(figures);
             return of(target.noun(), target.unit(), reached, least, reached - least);
-        }).sorted(TIGHTEST_FIRST).toList();
+        });
+        Stream<Margin> volumes = order.request().equipment().volumes().stream().filter(wish -> wish.usableGb() > 0)
+                .flatMap(wish -> build.fitout().volumes().stream().filter(volume -> volume.name().equals(wish.name()))
+                        .map(volume -> of("volume " + wish.name(), " GB", volume.usableGb(), wish.usableGb(),
+                                volume.usableGb() - wish.usableGb())));
+        return Stream.concat(machine, volumes).sorted(TIGHTEST_FIRST).toList();
     }
 
     /** What the request, the platform and the parts limit, the tightest first. */
@@ -67,13 +72,17 @@ record Margin(String subject, Sentence reached, Sentence allowed, Sentence spare
         });
         limits.mostDays().ifPresent(most -> {
             int days = order.picks().stream().mapToInt(pick -> pick.lot().leadDays()).max().orElse(0);
-            margins.add(of("lead time", " days", days, most, most - days));
+            margins.add(new Margin("lead time", days(days), days(most), days(most - days), most == 0 ? 0 : (double) (most - days) / most));
         });
         addPower(margins, limits, build, figures);
         addAir(margins, limits, build);
         addRanks(margins, build);
         addAddressed(margins, build);
         return margins.stream().sorted(TIGHTEST_FIRST).toList();
+    }
+
+    private static Sentence days(int number) {
+        return Sentence.of("%s", Numbers.counted(number, "day"));
     }
 
     private static Sentence money(Order order, long minor) {

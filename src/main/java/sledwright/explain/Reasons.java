@@ -41,8 +41,9 @@ public final class Reasons {
     }
 
     /**
-     * First what sets the memory speed; then what holds the work back, what the heat sinks cover, which requirement and which limit is
-     * tight, what is waited for, and what the price comes to for each of the things that it buys, as the judgement states it.
+     * First what sets the memory speed; then what holds the work back, what the heat sinks cover, why parts are there that nobody asked for
+     * by name, which requirement and which limit is tight, what is waited for, and what the price comes to for each of the things that it
+     * buys, as the judgement states it.
      */
     public static List<Sentence> of(Judged judged) {
         Order order = judged.order();
@@ -52,7 +53,8 @@ public final class Reasons {
         reasons.add(speed(MemorySpeed.slowest(order.kinds()), figures.speed()));
         work(order, figures).ifPresent(reasons::add);
         heatSink(order, build).ifPresent(reasons::add);
-        reasons.addAll(requirements(Margin.ofRequirements(order, figures)));
+        reasons.addAll(new EquipmentReasons(order, build).all());
+        reasons.addAll(requirements(Margin.ofRequirements(order, build, figures)));
         limit(Margin.ofLimits(order, build, figures)).ifPresent(reasons::add);
         lastPart(order).ifPresent(reasons::add);
         judged.trades().stream().filter(trade -> TOLD.contains(trade.criterion())).map(Trade::sentence).forEach(reasons::add);
@@ -119,12 +121,13 @@ public final class Reasons {
                 .map(other -> Sentence.of("; %s covers fewer, but carries %s W and %s gives %s W", other.sku(),
                         Numbers.plain(other.maxTdpW()), build.processor().sku(), Numbers.plain(build.processor().tdpW())))
                 .orElse(Sentence.plain(""));
-        return Optional.of(Sentence.of("Heat sink %s%s covers %s %s, which %s empty%s.", kit.sku(), cost(order, kit),
+        return Optional.of(Sentence.of("Heat sink %s%s covers %s %s, which %s empty%s.", kit.sku(), cost(order, kit.sku()),
                 covered.size() == 1 ? "slot" : "slots", slots, covered.size() == 1 ? "stays" : "stay", because));
     }
 
-    private static Sentence cost(Order order, CoolingKit kit) {
-        List<Pick> picks = order.picks().stream().filter(pick -> pick.sku().equals(kit.sku())).toList();
+    /** What all units of a part cost, in brackets. */
+    static Sentence cost(Order order, String sku) {
+        List<Pick> picks = order.picks().stream().filter(pick -> pick.sku().equals(sku)).toList();
         return picks.isEmpty() ? Sentence.plain("") : Sentence.of(" (%s for %s)", picks.stream().mapToInt(Pick::quantity).sum(),
                 order.words(picks.stream().mapToLong(Pick::total).sum()));
     }

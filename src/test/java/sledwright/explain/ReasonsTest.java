@@ -3,8 +3,26 @@ package sledwright.explain;
 import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
+import java.util.Set;
+import java.util.OptionalInt;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Build;
+import sledwright.samples.FitoutSketch;
+import sledwright.samples.Equipped;
+import sledwright.domain.VolumeWish;
+import sledwright.domain.RaidLevel;
+import sledwright.domain.Expansion;
+import sledwright.domain.Equipment;
+import sledwright.domain.EnclosureFrom;
+import sledwright.domain.DriveSupport;
+import sledwright.domain.DriveInterface;
+import sledwright.domain.CardSlot;
+import sledwright.domain.CardShape;
+import sledwright.domain.CardKind;
+import sledwright.domain.CardHeight;
+import sledwright.domain.Card;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.Request;
 import sledwright.planner.Judge;
@@ -151,5 +169,67 @@ class ReasonsTest {
         assertThat(Difference.sentence(Answers.order(three, Answers.cool(), Answers.coolHeavier()),
                 Answers.order(three, Answers.coolHeavier(), Answers.coolHeavier())))
                 .hasToString("For 8.00 EUR less than the best: the same figures in each machine.");
+    }
+
+    private static List<String> equipped(Expansion from, Consumer<FitoutSketch> fitout) {
+        return reasons(Request.named("any"), Samples.machine(Samples.platform().expansion(from).make()).channels(4, Samples.R16).with(fitout).build());
+    }
+
+    private static Expansion board(Optional<DriveSupport> onboard, CardSlot... slots) {
+        return new Expansion(Equipped.EXPANSION.bays(), onboard, List.of(slots), Equipped.EXPANSION.needs());
+    }
+
+    private static CardSlot slot(String name, Optional<String> riser) {
+        return new CardSlot(name, new CardShape(3, 16, CardHeight.FULL, 312, 75), OptionalInt.empty(), riser);
+    }
+
+    @Test
+    void aControllerIsThereForWhatTheBoardDoesNotDo() {
+        assertThat(equipped(Equipped.EXPANSION, fitout -> fitout.volume("data", RaidLevel.LEVEL_6, "front", 5, Equipped.SSD, 1)
+                .card("X1", Equipped.CONTROLLER).driver("X1")))
+                .contains("The SATA drives need controller CTL-8 in slot X1. The board knows no level 6. The board has 4 ports for 6 drives.");
+        assertThat(equipped(board(Optional.empty(), slot("X1", Optional.empty())), fitout -> fitout.volume("data", RaidLevel.LEVEL_1, "front", 2, Equipped.SAS, 0)
+                .volume("system", RaidLevel.LEVEL_1, "front", 2, Equipped.SSD, 0).card("X1", Equipped.CONTROLLER).driver("X1")))
+                .contains("The SATA and SAS drives need controller CTL-8 in slot X1. BOX drives no SATA and no SAS drives by itself.");
+    }
+
+    /** What the board or another controller could do is no reason. */
+    @Test
+    void aControllerThatSomethingElseCouldReplaceIsNotCalledNeeded() {
+        assertThat(equipped(Equipped.EXPANSION, fitout -> fitout.volume("data", RaidLevel.LEVEL_1, "front", 2, Equipped.SSD, 0)
+                .card("X1", Equipped.CONTROLLER).driver("X1"))).noneMatch(reason -> reason.contains("need controller"));
+        Card small = new Card("CTL-4", "CTL-4", CardKind.CONTROLLER, Equipped.CONTROLLER.shape(), 0, 0, Optional.of(new DriveSupport(Set.of(DriveInterface.SATA), 4,
+                Set.of(RaidLevel.LEVEL_5))));
+        Expansion two = board(Optional.empty(), slot("X1", Optional.empty()), slot("X2", Optional.empty()));
+        assertThat(equipped(two, fitout -> fitout.volume("data", RaidLevel.LEVEL_5, "front", 4, Equipped.SSD, 0).card("X1", Equipped.CONTROLLER)
+                .card("X2", small).driver("X1"))).noneMatch(reason -> reason.contains("need controller"));
+        assertThat(equipped(two, fitout -> fitout.volume("data", RaidLevel.LEVEL_5, "front", 5, Equipped.SSD, 0).card("X1", Equipped.CONTROLLER)
+                .card("X2", small).driver("X1"))).contains("The SATA drives need controller CTL-8 in slot X1. BOX drives no SATA and no SAS drives by itself. "
+                + "CTL-4 has 4 ports for 5 drives.");
+    }
+
+    @Test
+    void aRiserIsThereForTheCardThatFindsNoOtherSlot() {
+        Expansion two = board(Optional.empty(), slot("X1", Optional.empty()), slot("X2", Optional.of("RISER-2")));
+        assertThat(equipped(two, fitout -> fitout.card("X1", Equipped.NET).card("X2", Equipped.FAST_NET).extra(Equipped.RISER, 1)))
+                .contains("Riser RISER-2 is needed for NET-2X25 in slot X2: the slots without it do not take all cards.");
+        assertThat(equipped(two, fitout -> fitout.card("X2", Equipped.FAST_NET).extra(Equipped.RISER, 1)))
+                .contains("Riser RISER-2 is bought for NET-2X25 in slot X2.");
+    }
+
+    @Test
+    void whatSocketsCallForIsTold() {
+        assertThat(equipped(Equipped.EXPANSION, fitout -> fitout.extra(Equipped.FANS, 1))).contains("With 2 processors, BOX calls for 1 x FANS-2.");
+        assertThat(reasons(Request.named("any"), Equipped.machineOfOne().build())).contains("With 1 processor, BOX calls for 1 x BLANK.");
+    }
+
+    @Test
+    void volumesAreAmongTheTightRequirements() {
+        Request request = Request.named("any").withEquipment(new Equipment(List.of(new VolumeWish("data", 960, RaidLevel.LEVEL_5, Optional.empty(), Optional.empty(), 0),
+                new VolumeWish("system", 300, RaidLevel.LEVEL_1, Optional.empty(), Optional.empty(), 0)), List.of(), Map.of(), EnclosureFrom.OWN));
+        Build build = Equipped.machine().with(fitout -> fitout.volume("data", RaidLevel.LEVEL_5, "front", 3, Equipped.SSD, 0)
+                .volume("system", RaidLevel.LEVEL_1, "front", 2, Equipped.SSD, 0)).build();
+        assertThat(reasons(request, build)).contains("Met exactly, with nothing to spare: volume data (960 GB).",
+                "The next tightest requirement is volume system: 480 GB against 300 GB asked, 180 GB to spare (60 %).");
     }
 }
