@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.function.Predicate;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -67,7 +68,7 @@ public final class Main implements Runnable {
         Boundary boundary = new Boundary(terminal.err(), Arrays.asList(arguments).contains("--verbose"));
         try {
             requireLetters(arguments);
-            return commands(terminal, boundary, Arrays.asList(arguments).contains("book")).execute(arguments);
+            return commands(terminal, boundary, Arrays.asList(arguments)::contains).execute(arguments);
         } catch (Throwable failed) {
             // The parser hands on exceptions alone.
             return boundary.failure(failed);
@@ -87,11 +88,11 @@ public final class Main implements Runnable {
 
     /** All commands with all below them. */
     static CommandLine commands(Terminal terminal, Boundary boundary) {
-        return commands(terminal, boundary, true);
+        return commands(terminal, boundary, name -> true);
     }
 
-    /** @param book whether the book is asked for: it has many steps, which nobody else should wait for */
-    private static CommandLine commands(Terminal terminal, Boundary boundary, boolean book) {
+    /** @param asked whether a command of many steps may be asked for, which nobody else should wait for */
+    private static CommandLine commands(Terminal terminal, Boundary boundary, Predicate<String> asked) {
         CommandLine line = new CommandLine(new Main())
                 .addSubcommand(new QuoteCommand(terminal))
                 .addSubcommand(new CheckCommand(terminal))
@@ -103,7 +104,8 @@ public final class Main implements Runnable {
                 .addSubcommand(new OrderCommand(terminal))
                 .addSubcommand(new RestockCommand(terminal))
                 .addSubcommand(new ServeCommand(terminal))
-                .addSubcommand(BookCommand.line(terminal, book));
+                .addSubcommand(BookCommand.line(terminal, asked.test("book")))
+                .addSubcommand(UsersCommand.line(terminal, asked.test("users")));
         // Help stays plain: finding out what a terminal can show takes longer than showing it.
         return line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .setExpandAtFiles(false)

@@ -2,10 +2,13 @@ package sledwright.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.net.URI;
+import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
@@ -40,8 +43,17 @@ final class ServeCommand implements Callable<Integer> {
     private int port;
 
     @Option(names = "--host", paramLabel = "ADDRESS", defaultValue = "127.0.0.1",
-            description = "Listen at this address of the machine: 127.0.0.1, localhost or ::1. Default: ${DEFAULT-VALUE}.")
+            description = "Listen at this address of the machine; any but 127.0.0.1, localhost and ::1 needs --users. Default:"
+                    + " ${DEFAULT-VALUE}.")
     private String host;
+
+    @Option(names = "--users", paramLabel = "FILE",
+            description = "Ask who comes in: the users of this file, which 'sledwright users' writes.")
+    private Path users;
+
+    @Option(names = "--public", paramLabel = "ADDRESS",
+            description = "The address by which browsers reach the server, such as https://offers.example.org, where that is another.")
+    private String known;
 
     // Read from the bare arguments, since it must count where they cannot be parsed, too.
     @Option(names = "--verbose", description = "Show where in the program a failure happened.")
@@ -56,13 +68,17 @@ final class ServeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        requireAddress();
-        WebSettings settings = new WebSettings(folder(), host, port, WebSettings.Bounds.ofThisMachine(), terminal.err()::println,
-                this::tellDefect);
+        WebSettings.Place place = place();
+        WebSettings settings = new WebSettings(folder(), place, Optional.ofNullable(users), WebSettings.Bounds.ofThisMachine(),
+                terminal.err()::println, this::tellDefect);
         try (Ending ending = Ending.listen(); WebServer server = WebServer.start(settings)) {
             PrintWriter out = new PrintWriter(terminal.out(), false, StandardCharsets.UTF_8);
             out.print("ready " + server.address() + "\n");
             out.flush();
+            if (users != null && !place.isLoopback() && !place.isSecure()) {
+                terminal.err().println("passwords come unencrypted over the network; maybe put a server with TLS before this one, and say"
+                        + " --public https://...");
+            }
             ending.await();
             return ExitCode.DONE;
         } catch (IOException taken) {
@@ -72,14 +88,38 @@ final class ServeCommand implements Callable<Integer> {
         }
     }
 
-    private void requireAddress() {
+    private WebSettings.Place place() {
         if (port < 0 || port > HIGHEST_PORT) {
             throw new UsageException("--port %s must be from 0 to %s.".formatted(port, HIGHEST_PORT));
         }
-        if (!WebServer.LOOPBACK.contains(host)) {
+        WebSettings.Place place = new WebSettings.Place(host, port, Optional.ofNullable(known).map(ServeCommand::address));
+        if (!place.isLoopback() && users == null) {
             throw new UsageException("--host %s can be reached from other machines, and nobody is asked there who they are.\n"
-                    .formatted(host) + "Maybe leave it out, and put a server before it that asks for a password.");
+                    .formatted(host) + "Maybe name who may come in, with --users FILE; 'sledwright users add' writes such a file.");
         }
+        if (place.isEverywhere() && known == null) {
+            throw new UsageException("--host %s is every address of this machine, and none of them is a name of the server.\n"
+                    .formatted(host) + "Maybe say with --public by which address browsers reach it.");
+        }
+        if (known != null && users == null) {
+            throw new UsageException("--public %s says that others reach the server, and nobody is asked who they are.\n".formatted(known)
+                    + "Maybe name who may come in, with --users FILE; 'sledwright users add' writes such a file.");
+        }
+        return place;
+    }
+
+    private static URI address(String given) {
+        try {
+            URI address = new URI(given);
+            boolean web = "https".equals(address.getScheme()) || "http".equals(address.getScheme());
+            if (web && address.getHost() != null && List.of("", "/").contains(address.getPath()) && address.getUserInfo() == null
+                    && address.getQuery() == null && address.getFragment() == null) {
+                return address;
+            }
+        } catch (URISyntaxException none) {
+            // Said below.
+        }
+        throw new UsageException("--public '%s' must be an address such as https://offers.example.org, without a path.".formatted(given));
     }
 
     private void tellDefect(Throwable defect) {

@@ -2,7 +2,7 @@ package sledwright.web;
 
 import java.io.IOException;
 import java.net.URI;
-import java.util.Set;
+import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
@@ -14,6 +14,9 @@ import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import sledwright.input.FaultsException;
 import sledwright.web.api.ApiHandler;
+import sledwright.web.door.Doorman;
+import sledwright.web.door.Entrance;
+import sledwright.web.door.LoginHandler;
 import sledwright.web.http.AccessLine;
 import sledwright.web.http.ErrorAnswers;
 import sledwright.web.http.Guard;
@@ -22,22 +25,26 @@ import sledwright.web.page.PageHandler;
 import sledwright.web.shop.LiveCatalog;
 import sledwright.web.queue.Reception;
 import sledwright.web.queue.SearchQueue;
+import sledwright.web.users.Staff;
+import sledwright.web.users.UsersFile;
 
 /** The server: a catalogue, a queue of questions, and what answers them over HTTP. */
 public final class WebServer implements AutoCloseable {
-
-    /** Addresses that only this machine reaches. */
-    public static final Set<String> LOOPBACK = Set.of("127.0.0.1", "localhost", "::1", "[::1]");
 
     private static final int THREADS = 12;
     private static final long IDLE_MILLIS = 60_000;
     private static final long LOOKS_EVERY_S = 1;
     private static final long ENDS_WITHIN_MILLIS = 3_000;
+    /** What a login is at most, how many wait for theirs, and how many passwords are checked at once: each takes 19 MiB. */
+    private static final int LOGIN_BYTES = 2_000;
+    private static final int LOGINS_WAITING = 32;
+    private static final int LOGINS_AT_ONCE = 1;
 
     private final WebSettings settings;
     private final Server server;
     private final ServerConnector connector;
     private final SearchQueue queue;
+    private final SearchQueue logins = new SearchQueue(LOGINS_AT_ONCE, LOGINS_WAITING);
     private final ScheduledExecutorService watch = Executors.newSingleThreadScheduledExecutor(work -> {
         Thread thread = new Thread(work, "watch");
         thread.setDaemon(true);
@@ -50,16 +57,21 @@ public final class WebServer implements AutoCloseable {
         LiveCatalog shop = new LiveCatalog(settings.catalog(), new WarmUp());
         queue = new SearchQueue(bounds.searches(), bounds.waiting());
         Reception reception = new Reception(queue, bounds.bodyBytes(), bounds.patience(), settings.defects());
+        Optional<Staff> staff = settings.users().map(file -> new Staff(new UsersFile(file), settings.log()));
+        Entrance entrance = Entrance.of(staff, settings.place().isSecure());
+        Handler rooms = new Handler.Sequence(
+                new LoginHandler(entrance, new Reception(logins, LOGIN_BYTES, bounds.patience(), settings.defects()),
+                        () -> shop.state().catalog().name()),
+                new PageHandler(shop, reception), new ApiHandler(shop::state, reception));
         Patience patience = new Patience(bounds.patience(), bounds.connections(),
-                new Guard(LOOPBACK, new Handler.Sequence(new PageHandler(shop, reception),
-                new ApiHandler(shop::state, reception))));
+                new Guard(settings.place().names(), new Doorman(entrance, rooms)));
         QueuedThreadPool threads = new QueuedThreadPool(THREADS);
         threads.setName("http");
         threads.setDaemon(true);
         server = new Server(threads);
         connector = new ServerConnector(server, 1, 1, new HttpConnectionFactory(http(bounds)));
-        connector.setHost(settings.host());
-        connector.setPort(settings.port());
+        connector.setHost(settings.place().host());
+        connector.setPort(settings.place().port());
         connector.setIdleTimeout(IDLE_MILLIS);
         connector.addBean(patience);
         server.addConnector(connector);
@@ -67,13 +79,16 @@ public final class WebServer implements AutoCloseable {
         server.setErrorHandler(new ErrorAnswers());
         server.setRequestLog(new AccessLine(settings.log()));
         server.setStopTimeout(ENDS_WITHIN_MILLIS);
-        watch.scheduleWithFixedDelay(() -> watched(patience, shop), LOOKS_EVERY_S, LOOKS_EVERY_S, TimeUnit.SECONDS);
-    }
-
-    private void watched(Patience patience, LiveCatalog shop) {
-        try {
+        watch.scheduleWithFixedDelay(() -> watched(() -> {
             patience.sweep();
             shop.look();
+            staff.ifPresent(Staff::look);
+        }), LOOKS_EVERY_S, LOOKS_EVERY_S, TimeUnit.SECONDS);
+    }
+
+    private void watched(Runnable looks) {
+        try {
+            looks.run();
         } catch (RuntimeException | Error defect) {
             settings.defects().accept(defect);
         }
@@ -109,7 +124,8 @@ public final class WebServer implements AutoCloseable {
 
     /** Where it answers. */
     public URI address() {
-        String host = settings.host().contains(":") && !settings.host().startsWith("[") ? "[" + settings.host() + "]" : settings.host();
+        String named = settings.place().host();
+        String host = named.contains(":") && !named.startsWith("[") ? "[" + named + "]" : named;
         return URI.create("http://%s:%s/".formatted(host, connector.getLocalPort()));
     }
 
@@ -123,5 +139,6 @@ public final class WebServer implements AutoCloseable {
             settings.defects().accept(stuck);
         }
         queue.close();
+        logins.close();
     }
 }

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Optional;
 import java.util.Map;
 import java.util.Random;
 import java.util.concurrent.Callable;
@@ -63,7 +64,7 @@ final class ServeBenchmark {
         WebSettings.Bounds bounds = WebSettings.Bounds.ofThisMachine();
         long begun = System.nanoTime();
         AtomicInteger defects = new AtomicInteger();
-        try (WebServer server = WebServer.start(new WebSettings(Path.of("catalogs/heronfold-yard"), "127.0.0.1", 0, bounds, line -> { },
+        try (WebServer server = WebServer.start(new WebSettings(Path.of("catalogs/heronfold-yard"), WebSettings.Place.here(0), Optional.empty(), bounds, line -> { },
                 defect -> defects.incrementAndGet()))) {
             out.printf("ready after %.1f s%n", (System.nanoTime() - begun) / 1e9);
             URI page = server.address().resolve("/page/answer");

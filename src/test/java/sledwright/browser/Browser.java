@@ -17,6 +17,7 @@ import java.util.logging.Logger;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.extension.ExtensionContext.Store.CloseableResource;
 import org.openqa.selenium.By;
+import org.openqa.selenium.JavascriptException;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -119,10 +120,19 @@ public final class Browser implements CloseableResource, AutoCloseable {
 
     /** Whether a condition holds; one of something that is not there does not. */
     private boolean holds(String condition) {
-        return (boolean) driver.executeAsyncScript("""
+        try {
+            return (boolean) driver.executeAsyncScript(waiting(condition));
+        } catch (JavascriptException leaving) {
+            // The page was being left; what comes next is asked.
+            return false;
+        }
+    }
+
+    private static String waiting(String condition) {
+        return """
                 const done = arguments[arguments.length - 1];
                 const holds = () => { try { return !!(%s); } catch (absent) { return false; } };
-                if (holds()) { done(true); } else { setTimeout(() => done(holds()), 40); }""".formatted(condition));
+                if (holds()) { done(true); } else { setTimeout(() => done(holds()), 40); }""".formatted(condition);
     }
 
     /** What a script hands to its last argument. */

@@ -31,19 +31,23 @@ record Run(int code, String out, String err) {
 
     /** A run whose results go to a stream of the caller's. */
     static Run into(OutputStream out, Map<String, String> environment, boolean interactive, String... arguments) {
-        return into(out, "", environment, interactive, arguments);
+        return into(out, new byte[0], environment, interactive, arguments);
     }
 
     /** A run into which something is piped. */
     static Run piped(String in, String... arguments) {
+        return piped(in.getBytes(StandardCharsets.UTF_8), arguments);
+    }
+
+    static Run piped(byte[] in, String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         Run run = into(out, in, Map.of(), false, arguments);
         return new Run(run.code(), out.toString(StandardCharsets.UTF_8), run.err());
     }
 
-    private static Run into(OutputStream out, String in, Map<String, String> environment, boolean interactive, String... arguments) {
+    private static Run into(OutputStream out, byte[] in, Map<String, String> environment, boolean interactive, String... arguments) {
         StringWriter err = new StringWriter();
-        int code = Main.run(new Terminal(new ByteArrayInputStream(in.getBytes(StandardCharsets.UTF_8)), out, new PrintWriter(err, true), environment, () -> TODAY, () -> interactive), arguments);
+        int code = Main.run(new Terminal(new ByteArrayInputStream(in), out, new PrintWriter(err, true), environment, () -> TODAY, () -> interactive), arguments);
         return new Run(code, "", err.toString());
     }
 }

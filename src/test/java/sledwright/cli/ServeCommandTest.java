@@ -175,7 +175,10 @@ class ServeCommandTest {
     @Test
     void whatCannotBeServedIsRefusedAtOnce() {
         for (String[] wrong : new String[][] {{"--port", "70000", "--port 70000 must be from 0 to 65535."},
-            {"--host", "0.0.0.0", "--host 0.0.0.0 can be reached from other machines, and nobody is asked there who they are.\nMaybe leave it out, and put a server before it that asks for a password."},
+            {"--host", "0.0.0.0", "--host 0.0.0.0 can be reached from other machines, and nobody is asked there who they are.\nMaybe name who may come in, with --users FILE; 'sledwright users add' writes such a file."},
+            {"--public", "https://offers.example.org", "--public https://offers.example.org says that others reach the server, and nobody is asked who they are.\nMaybe name who may come in"},
+            {"--public", "offers.example.org/shop", "--public 'offers.example.org/shop' must be an address such as https://offers.example.org, without a path."},
+            {"--users", "src/nowhere.csv", "src/nowhere.csv: there is no such file"},
             {"--catalog", "src", "catalog.yaml"}}) {
             Run run = Run.of("serve", wrong[0], wrong[1]);
             assertThat(run.code()).as(Arrays.toString(wrong)).isIn(ExitCode.USAGE, ExitCode.INPUT_FAULT);

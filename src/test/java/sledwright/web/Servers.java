@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import sledwright.samples.Folders;
 
@@ -34,8 +35,14 @@ public final class Servers {
 
     /** One of the caller's own, which the caller closes; a defect of the program is written to the log, too. */
     public static WebServer start(Path shop, WebSettings.Bounds bounds, List<String> log) {
+        return start(shop, Optional.empty(), bounds, log);
+    }
+
+    /** @param users the file of those who may come in */
+    public static WebServer start(Path shop, Optional<Path> users, WebSettings.Bounds bounds, List<String> log) {
         try {
-            return WebServer.start(new WebSettings(shop, "127.0.0.1", 0, bounds, log::add, defect -> log.add("defect: " + defect)));
+            return WebServer.start(new WebSettings(shop, WebSettings.Place.here(0), users, bounds, log::add,
+                    defect -> log.add("defect: " + defect)));
         } catch (IOException taken) {
             throw new UncheckedIOException(taken);
         }

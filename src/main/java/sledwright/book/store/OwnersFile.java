@@ -9,7 +9,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Set;
 
 /** Files and folders that their owner alone can read. */
-final class OwnersFile {
+public final class OwnersFile {
 
     private static final Set<PosixFilePermission> FILE = PosixFilePermissions.fromString("rw-------");
     private static final Set<PosixFilePermission> FOLDER = PosixFilePermissions.fromString("rwx------");
@@ -18,20 +18,25 @@ final class OwnersFile {
     }
 
     /** A new empty file, which nobody else could read for a moment. */
-    static Path create(Path file) throws IOException {
+    public static Path create(Path file) throws IOException {
         return knowsOwners(file.toAbsolutePath().getParent()) ? Files.createFile(file, PosixFilePermissions.asFileAttribute(FILE))
                 : Files.createFile(file);
     }
 
+    /** Whether nobody else may do anything with a file, as far as the disk knows owners. */
+    public static boolean isClosed(Path file) throws IOException {
+        return !knowsOwners(file) || Files.getPosixFilePermissions(file).stream().allMatch(right -> right.name().startsWith("OWNER"));
+    }
+
     /** Takes from all others what they may do with a file. */
-    static void close(Path file) throws IOException {
+    public static void close(Path file) throws IOException {
         if (knowsOwners(file) && !Files.getPosixFilePermissions(file).equals(FILE)) {
             Files.setPosixFilePermissions(file, FILE);
         }
     }
 
     /** The folder of a file, where it is missing. */
-    static void createFolder(Path file) throws IOException {
+    public static void createFolder(Path file) throws IOException {
         Path folder = file.toAbsolutePath().getParent();
         Path known = folder;
         while (!Files.exists(known)) {

@@ -29,6 +29,14 @@ public final class Responses {
         response.write(true, withBody ? ByteBuffer.wrap(body) : ByteBuffer.allocate(0), callback);
     }
 
+    /** Sends whoever asked to look at another address of this server. */
+    public static void elsewhere(String path, Request request, Response response, Callback callback) {
+        response.setStatus(303);
+        response.getHeaders().put(HttpHeader.LOCATION, path);
+        response.getHeaders().put(HttpHeader.CONTENT_LENGTH, 0);
+        response.write(true, ByteBuffer.allocate(0), callback);
+    }
+
     /** Says why a request is not answered. */
     public static void refusal(RefusedException refused, Request request, Response response, Callback callback) {
         if (response.isCommitted()) {

@@ -18,7 +18,8 @@ final class SafetyHeaders {
         headers.put("Content-Security-Policy", POLICY);
         headers.put("X-Content-Type-Options", "nosniff");
         headers.put("X-Frame-Options", "DENY");
-        headers.put("Referrer-Policy", "no-referrer");
+        // With no-referrer browsers would call the origin of the server's own forms null.
+        headers.put("Referrer-Policy", "same-origin");
         headers.put("Cross-Origin-Opener-Policy", "same-origin");
         headers.put("Cross-Origin-Resource-Policy", "same-origin");
         headers.put("Cache-Control", "no-store");

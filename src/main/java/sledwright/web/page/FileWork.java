@@ -1,6 +1,7 @@
 package sledwright.web.page;
 
 import java.util.List;
+import java.util.Map;
 import sledwright.desk.CheckQuestion;
 import sledwright.desk.Desk;
 import sledwright.desk.OrderQuestion;
@@ -21,22 +22,35 @@ import sledwright.report.text.Json;
 import sledwright.report.text.Screen;
 import sledwright.report.upgrade.UpgradeText;
 import sledwright.web.api.DeskReplies;
+import sledwright.web.door.Visitor;
+import sledwright.web.http.RefusedException;
 
 /** Answers whatever kind of request somebody brings, as the text that the commands print. */
 final class FileWork {
 
+    /** Kind of request -> the question about it; any other is taken for a quote. */
+    private static final Map<String, String> KINDS = Map.of("build", "check", "order", "order", "restock", "restock", "upgrade", "upgrade");
+
     private FileWork() {
     }
 
-    /** @return JSON whose {@code text} is the answer */
-    static String answer(Desk desk, Source source, Terms terms) {
-        String text = DeskReplies.of(text(desk, source, terms));
+    /**
+     * @return JSON whose {@code text} is the answer
+     * @throws RefusedException when whoever asks may not ask this
+     */
+    static String answer(Desk desk, Source source, Terms terms, Visitor visitor) {
+        String kind = kind(source);
+        String question = KINDS.getOrDefault(kind, "quote");
+        if (!visitor.may("POST", "/api/" + question)) {
+            throw RefusedException.of(403, "kind", question, "is a question that the role %s may not ask".formatted(visitor.role()));
+        }
+        String text = DeskReplies.of(text(kind, desk, source, terms));
         return Json.document(out -> out.writeStringField("text", text));
     }
 
-    private static Reply<String> text(Desk desk, Source source, Terms terms) {
+    private static Reply<String> text(String kind, Desk desk, Source source, Terms terms) {
         List<String> none = List.of();
-        return switch (kind(source)) {
+        return switch (kind) {
             case "order" -> desk.order(source, new OrderQuestion(none), terms).map(answer -> OrderText.of(answer.view(), Screen.PLAIN));
             case "restock" -> desk.restock(source, new RestockQuestion(none, true), terms).map(view -> RestockText.of(view, Screen.PLAIN));
             case "upgrade" -> desk.upgrade(source, new UpgradeQuestion(none), terms).map(view -> UpgradeText.of(view, Screen.PLAIN));

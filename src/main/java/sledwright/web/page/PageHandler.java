@@ -5,7 +5,10 @@ import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Supplier;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpMethod;
 import org.eclipse.jetty.server.Request;
@@ -29,6 +32,7 @@ import sledwright.report.text.Screen;
 import sledwright.web.api.DeskReplies;
 import sledwright.web.api.EventStream;
 import sledwright.web.api.RequestBody;
+import sledwright.web.door.Visitor;
 import sledwright.web.http.AccessLine;
 import sledwright.web.http.AnsweringHandler;
 import sledwright.web.http.RefusedException;
@@ -70,7 +74,8 @@ public final class PageHandler extends AnsweringHandler {
     private final LiveCatalog catalog;
     private final Reception reception;
     private final Map<String, Asset> assets = Asset.all();
-    private final Map<String, Supplier<String>> pages = Map.of("/", this::askPage, "/work", () -> Pages.filled("work.ftlh", head("work")));
+    private final Map<String, Function<Visitor, String>> pages = Map.of("/", this::askPage,
+            "/work", visitor -> Pages.filled("work.ftlh", head("work", visitor)));
     private final Map<String, Made> pieces = Map.of(
             "/page/answer", new Made(HTML, Maker.of(PageHandler::answer)),
             "/page/steps", new Made(HTML, Maker.of(PageHandler::steps)),
@@ -86,19 +91,25 @@ public final class PageHandler extends AnsweringHandler {
         this.reception = reception;
     }
 
+    /** Where pages have something answered. */
+    public Set<String> asked() {
+        return Stream.concat(pieces.keySet().stream(), Stream.of(WORK)).collect(Collectors.toSet());
+    }
+
     @Override
     protected boolean answers(Request request, Response response, Callback callback) {
         String path = Request.getPathInContext(request);
         boolean reads = HttpMethod.GET.is(request.getMethod()) || HttpMethod.HEAD.is(request.getMethod());
         boolean asks = HttpMethod.POST.is(request.getMethod());
         if (reads && pages.containsKey(path)) {
-            whole(new Asset(HTML, pages.get(path).get().getBytes(StandardCharsets.UTF_8)), path, request, response, callback);
+            String page = pages.get(path).apply(Visitor.of(request));
+            whole(new Asset(HTML, page.getBytes(StandardCharsets.UTF_8)), path, request, response, callback);
         } else if (reads && assets.containsKey(path)) {
             whole(assets.get(path), path, request, response, callback);
         } else if (reads && path.equals("/catalogue")) {
             AccessLine.name(request, path);
             reception.serve(request, response, callback, false, (body, visit) -> {
-                byte[] page = cataloguePage().getBytes(StandardCharsets.UTF_8);
+                byte[] page = cataloguePage(Visitor.of(request)).getBytes(StandardCharsets.UTF_8);
                 visit.finish(() -> Responses.bytes(200, HTML, page, request, response, callback));
             });
         } else if (asks && pieces.containsKey(path)) {
@@ -133,7 +144,7 @@ public final class PageHandler extends AnsweringHandler {
         reception.serve(request, response, callback, true, (body, visit) -> {
             EventStream stream = new EventStream(response, callback, visit::end);
             Terms terms = terms(LONG, visit).heardBy(stream::progress);
-            String answer = FileWork.answer(catalog.state().desk(), RequestBody.of(type, body), terms);
+            String answer = FileWork.answer(catalog.state().desk(), RequestBody.of(type, body), terms, Visitor.of(request));
             visit.finish(() -> stream.answer(answer));
         });
     }
@@ -143,20 +154,22 @@ public final class PageHandler extends AnsweringHandler {
     }
 
     /** What stands above every page. */
-    private Map<String, Object> head(String here) {
+    private Map<String, Object> head(String here, Visitor visitor) {
         ShopState now = catalog.state();
-        return Map.of("shop", now.catalog().name(), "here", here, "faults", now.faults().stream().map(Object::toString).toList());
+        return Map.of("shop", now.catalog().name(), "here", here, "faults", now.faults().stream().map(Object::toString).toList(),
+                "who", visitor.name(), "token", visitor.token(),
+                "may", Stream.of("/", "/work", "/catalogue").filter(path -> visitor.may("GET", path)).toList());
     }
 
-    private String askPage() {
-        Map<String, Object> model = new HashMap<>(head("ask"));
+    private String askPage(Visitor visitor) {
+        Map<String, Object> model = new HashMap<>(head("ask", visitor));
         model.put("groups", Wishes.of(catalog.state().catalog()));
         model.put("parts", catalog.state().catalog().parts());
         return Pages.filled("ask.ftlh", model);
     }
 
-    private String cataloguePage() {
-        Map<String, Object> model = new HashMap<>(head("catalogue"));
+    private String cataloguePage(Visitor visitor) {
+        Map<String, Object> model = new HashMap<>(head("catalogue", visitor));
         try {
             model.put("text", CatalogText.of(DeskReplies.of(CatalogDesk.check(catalog.folder())), Screen.PLAIN));
         } catch (RefusedException faulty) {

@@ -1,0 +1,32 @@
+package sledwright.cli;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** {@code users list}: names and roles. */
+@Command(
+        name = "list",
+        sortOptions = false,
+        description = "Lists who may use the server, and in which role.")
+final class UsersListCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Mixin
+    private UsersOptions options;
+
+    UsersListCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        PrintWriter out = new PrintWriter(terminal.out(), false, StandardCharsets.UTF_8);
+        options.file().read().values().forEach(user -> out.print(user.name() + " " + user.role() + "\n"));
+        out.flush();
+        return ExitCode.DONE;
+    }
+}

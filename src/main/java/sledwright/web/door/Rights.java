@@ -1,0 +1,95 @@
+package sledwright.web.door;
+
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import sledwright.web.users.Role;
+
+/**
+ * What each role may do, address by address. What stands nowhere is the owner's alone, and counts as a change unless it only reads.
+ */
+public final class Rights {
+
+    private static final Set<String> READING = Set.of("GET", "HEAD");
+
+    /** What is done at an address. */
+    enum Kind {
+        /** Shows something. */
+        READS,
+        /** Sends something to have it answered; nothing is kept of it. */
+        ASKS,
+        /** Changes what is kept. */
+        CHANGES,
+        /** For everybody, logged in or not. */
+        OPEN
+    }
+
+    /**
+     * One row.
+     *
+     * @param path  a star stands for one step, two at the end for all that follows
+     * @param roles none: everybody, for whom it is open
+     */
+    public record Right(Kind kind, String path, Set<Role> roles) {
+
+        private static Right of(Kind kind, String path, Role... roles) {
+            EnumSet<Role> all = EnumSet.of(Role.OWNER);
+            all.addAll(Arrays.asList(roles));
+            return new Right(kind, path, all);
+        }
+
+        private static Right open(String path) {
+            return new Right(Kind.OPEN, path, EnumSet.allOf(Role.class));
+        }
+
+        boolean isOpen() {
+            return kind == Kind.OPEN;
+        }
+
+        boolean changes() {
+            return kind == Kind.CHANGES;
+        }
+
+        boolean allows(Role role) {
+            return roles.contains(role);
+        }
+
+        private boolean isAbout(String method, String asked) {
+            return isReading(kind, method) && (path.endsWith("**") ? asked.startsWith(path.substring(0, path.length() - 2))
+                    : asked.matches(path.replace("*", "[^/]+")));
+        }
+
+        private static boolean isReading(Kind kind, String method) {
+            return kind == Kind.OPEN || (kind == Kind.READS) == READING.contains(method);
+        }
+    }
+
+    private static final Role[] ALL = Role.values();
+    private static final Role[] ASKING = {Role.SALES, Role.PURCHASING};
+
+    /** The first that is about an address counts. */
+    public static final List<Right> TABLE = Stream.of(
+            Stream.of("/login", "/assets/**", "/api/health", "/api/login").map(Right::open),
+            Stream.of("/logout", "/api/logout").map(path -> Right.of(Kind.CHANGES, path, ALL)),
+            Stream.of("/work", "/catalogue", "/api/me", "/api/openapi.json").map(path -> Right.of(Kind.READS, path, ALL)),
+            Stream.of(Right.of(Kind.READS, "/", ASKING)),
+            Stream.of("/api/check", "/page/work", "/page/board", "/page/sheet", "/page/load")
+                    .map(path -> Right.of(Kind.ASKS, path, ALL)),
+            Stream.of("/api/quote", "/api/compare", "/api/order", "/api/upgrade", "/api/mail", "/page/answer", "/page/steps",
+                    "/page/chart", "/page/offer").map(path -> Right.of(Kind.ASKS, path, ASKING)),
+            Stream.of(Right.of(Kind.ASKS, "/api/restock", Role.PURCHASING)))
+            .flatMap(some -> some).toList();
+
+    private static final Right OWNERS_READING = Right.of(Kind.READS, "**");
+    private static final Right OWNERS_CHANGING = Right.of(Kind.CHANGES, "**");
+
+    private Rights() {
+    }
+
+    static Right of(String method, String path) {
+        return TABLE.stream().filter(right -> right.isAbout(method, path)).findFirst()
+                .orElse(READING.contains(method) ? OWNERS_READING : OWNERS_CHANGING);
+    }
+}

@@ -1,0 +1,2 @@
+/** Who comes in: logging in and out, and what each role may do. */
+package sledwright.web.door;
