@@ -1,6 +1,7 @@
 package sledwright.desk;
 
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -100,7 +101,10 @@ public final class Desk {
 
     /** Lines of machines filled from one stock; the listener receives {@link Progress.Found}. */
     public Reply<OrderAnswer> order(Source source, OrderQuestion asked, Terms terms) {
-        return read(source, asked.sets(), Kind.ORDER, Job.Order.class).map(job -> Ordering.answer(job, search(job), terms));
+        long came = System.nanoTime();
+        // Orders may have thousands of lines, which take their time to read.
+        return read(source, asked.sets(), Kind.ORDER, Job.Order.class)
+                .map(job -> Ordering.answer(job, search(job), terms.after(Duration.ofNanos(System.nanoTime() - came))));
     }
 
     /** The least to spend so that machines which stand reach a target. */

@@ -51,6 +51,7 @@ final class Countable {
     private final int processors;
     private final int cores;
     private final int slots;
+    private final long dearest;
     private double parts;
     private double labour;
     private double perCore;
@@ -64,6 +65,7 @@ final class Countable {
         processors = catalog.platforms().stream().mapToInt(platform -> platform.processors().sockets()).max().orElse(0);
         cores = processors * catalog.processors().stream().mapToInt(Processor::cores).max().orElse(0);
         slots = catalog.platforms().stream().mapToInt(platform -> platform.board().slots().size()).max().orElse(0);
+        dearest = dearest();
     }
 
     /**
@@ -74,7 +76,7 @@ final class Countable {
     void require(Request request, Place machines, LicenceFields licence, WorthFields worth) {
         double most = (request.objective() == Objective.BEST_VALUE ? MOST_RANKED : MOST) / SHARES;
         int count = request.machines();
-        parts = ofMachines("the parts", machines, count, dearest(), parts, most);
+        parts = ofMachines("the parts", machines, count, dearest, parts, most);
         labour = ofMachines("the labour", machines, count, catalog.labour().perMachine() + (double) catalog.labour().perModule() * slots,
                 labour, most);
         perCore = fee(licence.perCore(), request.licence().perCore(), (double) cores * count, perCore, most);

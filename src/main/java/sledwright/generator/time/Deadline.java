@@ -10,37 +10,44 @@ public final class Deadline {
     private static final long FOREVER = Long.MAX_VALUE;
 
     private final LongSupplier leftNanos;
+    private final LongSupplier clock;
 
-    private Deadline(LongSupplier leftNanos) {
+    private Deadline(LongSupplier leftNanos, LongSupplier clock) {
         this.leftNanos = leftNanos;
+        this.clock = clock;
     }
 
     /** No end. */
     public static Deadline never() {
-        return new Deadline(() -> FOREVER);
+        return new Deadline(() -> FOREVER, System::nanoTime);
     }
 
     /** So long from now. */
     public static Deadline in(Duration time) {
-        long endNanos = System.nanoTime() + time.toNanos();
-        return new Deadline(() -> endNanos - System.nanoTime());
+        return in(time, System::nanoTime);
+    }
+
+    /** So long from now by another clock, which gives nanoseconds: that of a processor counts no time in which others have it. */
+    public static Deadline in(Duration time, LongSupplier clock) {
+        long endNanos = clock.getAsLong() + time.toNanos();
+        return new Deadline(() -> endNanos - clock.getAsLong(), clock);
     }
 
     /** The moment at which one of a number of equal parts of the time that is left is over. */
     public Deadline share(int parts) {
         long left = leftNanos.getAsLong();
-        return left == FOREVER ? this : in(Duration.ofNanos(Math.max(0, left) / parts)).or(this::isOver);
+        return left == FOREVER ? this : in(Duration.ofNanos(Math.max(0, left) / parts), clock).or(this::isOver);
     }
 
     /** So much earlier, but at least half of the time that is left stays. */
     public Deadline before(Duration time) {
         long left = leftNanos.getAsLong();
-        return left == FOREVER ? this : in(Duration.ofNanos(Math.max(left / 2, left - time.toNanos()))).or(this::isOver);
+        return left == FOREVER ? this : in(Duration.ofNanos(Math.max(left / 2, left - time.toNanos())), clock).or(this::isOver);
     }
 
     /** The same moment, or an earlier one at which somebody asks for what there is; once asked, always asked. */
     public Deadline or(BooleanSupplier asked) {
-        return new Deadline(() -> asked.getAsBoolean() ? 0 : leftNanos.getAsLong());
+        return new Deadline(() -> asked.getAsBoolean() ? 0 : leftNanos.getAsLong(), clock);
     }
 
     /** Milliseconds until then; 0 where it is over. */

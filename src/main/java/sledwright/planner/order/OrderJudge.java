@@ -2,11 +2,15 @@ package sledwright.planner.order;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Map;
+import java.util.Set;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.FilledEnclosure;
+import sledwright.domain.Limits;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
 import sledwright.planner.Judge;
@@ -45,16 +49,25 @@ final class OrderJudge {
             }
         }
         broken.addAll(judge.judgeTogether(orders));
+        Map<Build, Set<Request>> askedFor = outcome.enclosures().isEmpty() ? Map.of() : askedFor(outcome);
         for (FilledEnclosure filled : outcome.enclosures()) {
-            broken.addAll(requests(outcome, filled).map(request -> Rulebook.judge(new Housing(filled, request)))
+            broken.addAll(filled.sleds().stream().distinct().flatMap(sled -> askedFor.get(sled).stream()).distinct()
+                    .map(request -> Rulebook.judge(new Housing(filled, request)))
                     .min(Comparator.comparingInt(List::size)).orElse(List.of()));
         }
         return broken;
     }
 
     /** An enclosure stands at the site of a line whose sleds it houses; lines with equal sleds may stand at different ones. */
-    private static Stream<Request> requests(OrderOutcome outcome, FilledEnclosure filled) {
-        return outcome.lines().stream().filter(line -> line.fills().stream().anyMatch(fill -> filled.sleds().contains(fill.build())))
-                .map(line -> line.line().request());
+    private static Map<Build, Set<Request>> askedFor(OrderOutcome outcome) {
+        Map<Build, Set<Request>> askedFor = new HashMap<>();
+        outcome.lines().forEach(line -> line.fills().forEach(fill -> askedFor.computeIfAbsent(fill.build(), build -> new LinkedHashSet<>())
+                .add(atSite(line.line().request()))));
+        return askedFor;
+    }
+
+    /** What rules of enclosures ask about. */
+    private static Request atSite(Request request) {
+        return Request.named("").withLimit(Limits.NONE.withMainsV(request.limit().mainsV())).withForbid(request.forbid());
     }
 }

@@ -33,7 +33,7 @@ import sledwright.rules.Violation;
 public final class OrderPlanner {
 
     /** What a machine takes once it is found: to put together, to judge, to write; very roughly. */
-    private static final long NANOS_TO_FINISH = 200_000;
+    private static final long NANOS_TO_FINISH = 300_000;
 
     private final Catalog catalog;
     private final Search search;

@@ -44,6 +44,9 @@ final class OrderSolver {
     /** A linear program of more lines takes more time and memory than it is worth. */
     private static final int MOST_LINES = 1_500;
 
+    /** Of very many lines a first bound has this share of the time. */
+    private static final int SHARE_OF_BOUND = 8;
+
     /** What takes long and rarely gains is done in one of this many steps. */
     private static final int RARELY = 5;
 
@@ -53,6 +56,8 @@ final class OrderSolver {
     private final Market market;
     private final Pricer pricer;
     private final long seed;
+    private final Deadline all;
+    private final Deadline early;
     private Deadline deadline;
     private final Consumer<Progress> progress;
     private final boolean[] open;
@@ -82,6 +87,9 @@ final class OrderSolver {
         market = new Market(catalog, order);
         pricer = new Pricer(market, search);
         this.seed = seed;
+        all = deadline;
+        // A short order leaves time to find out what it lacks.
+        early = deadline.share(2);
         this.deadline = deadline;
         this.progress = progress;
         columns = new Columns(market.lines().size());
@@ -112,8 +120,10 @@ final class OrderSolver {
     Tally solve() {
         keep(mended(new Tally(market, new Draws(market, open), penalty)));
         keep(suppliers.settle(best, this::mended));
+        pace();
         if (market.lines().size() > Filler.MANY_LINES) {
             many();
+            pace();
         }
         if (market.lines().size() <= MOST_LINES) {
             generation.run(Long.MAX_VALUE, deadline, this::afterRound);
@@ -123,8 +133,7 @@ final class OrderSolver {
         }
         Refill refill = new Refill(filler, columns, seed);
         refill(refill);
-        // A short order leaves time to find out what it lacks.
-        deadline = best.missing() == 0 ? deadline : deadline.share(2);
+        pace();
         if (generation.isFinished() && !isOver()) {
             Branching branching = new Branching(market);
             branch(branching, narrowed(branching, generation), refill);
@@ -135,34 +144,44 @@ final class OrderSolver {
         return best;
     }
 
+    private void pace() {
+        deadline = best.missing() == 0 ? all : early;
+    }
+
     /** The same, but an order that is no more than so much above the least will do, scaled. */
     Tally solve(long close) {
         closeEnough = close;
         return solve();
     }
 
-    /** What came first of very many lines is rarely the cheapest: each line is looked at by itself, first as if it were alone. */
+    /** What came first of very many lines is rarely the cheapest. */
     private void many() {
-        generation.start(deadline.share(2));
-        bound = generation.bound();
-        report();
+        long[] least = bound(deadline.share(SHARE_OF_BOUND));
         Tally tried = best.copy(best.draws());
-        Exchange.singly(tried, columns.all(), deadline);
+        filler.renew(tried, least, deadline);
         take(tried);
-        boolean once = market.lines().size() <= MOST_LINES;
-        Deadline end = once ? deadline.share(2) : deadline;
-        long before;
-        do {
-            before = cost;
-            take(renewed(end));
-        } while (!once && cost < before && !end.isOver() && !isProved());
+        if (market.lines().size() > MOST_LINES) {
+            bound(deadline.share(2));
+            long before;
+            do {
+                before = cost;
+                take(renewed());
+            } while (cost < before && !isOver());
+        }
+    }
+
+    private long[] bound(Deadline end) {
+        long[] least = generation.start(end);
+        bound = Math.max(bound, generation.bound());
+        report();
+        return least;
     }
 
     /** The best order with the machines of every line searched for again, as far as the time goes. */
-    private Tally renewed(Deadline end) {
+    private Tally renewed() {
         Tally tried = best.copy(best.draws());
-        for (int line = 0; line < market.lines().size() && !end.isOver() && !isProved(); line++) {
-            filler.renew(tried, line, end);
+        for (int line = 0; line < market.lines().size() && !isOver(); line++) {
+            filler.renew(tried, line, deadline);
         }
         return tried;
     }

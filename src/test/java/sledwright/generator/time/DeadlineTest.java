@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
 import sledwright.generator.Recent;
 
@@ -25,6 +26,23 @@ class DeadlineTest {
         assertThat(OVER.share(3).isOver()).isTrue();
         assertThat(Deadline.in(Duration.ofHours(1)).share(3).isOver()).isFalse();
         assertThat(Deadline.in(Duration.ofHours(1)).share(Integer.MAX_VALUE).share(Integer.MAX_VALUE).isOver()).isTrue();
+    }
+
+    /** A processor's clock stands still while others have it. */
+    @Test
+    void anotherClockCountsForAllThatFollowsFromIt() {
+        AtomicLong clock = new AtomicLong(5);
+        Deadline deadline = Deadline.in(Duration.ofMillis(8), clock::get);
+        Deadline half = deadline.share(2).or(() -> false);
+        Deadline earlier = deadline.before(Duration.ofMillis(2));
+        clock.addAndGet(3_999_999);
+        assertThat(half.isOver()).isFalse();
+        clock.incrementAndGet();
+        assertThat(half.isOver()).isTrue();
+        clock.addAndGet(2_000_000);
+        assertThat(earlier.isOver()).isTrue();
+        assertThat(deadline.isOver()).isFalse();
+        assertThat(deadline.leftMillis()).isEqualTo(2);
     }
 
     @Test

@@ -205,4 +205,38 @@ class OrderPlannerTest {
         assertThat(outcome.missing()).isZero();
         assertThat(outcome.ended()).isEqualTo(OrderOutcome.End.TIME);
     }
+
+    /** Wherever it is cut off, what it says of the least that an order costs is true; and each line that is looked at again makes the order no dearer. */
+    @Test
+    void whatIsSaidOfVeryManyLinesInAnyHurryIsTrue() {
+        double least = plan(ample(), unlike()).best();
+        int known = 0;
+        for (int most = SOON; most <= 12 * SOON; most += SOON) {
+            int steps = most;
+            AtomicInteger asked = new AtomicInteger();
+            OrderOutcome outcome = new OrderPlanner(ample(), 1).plan(unlike(), Deadline.never().or(() -> asked.incrementAndGet() > steps), progress -> { });
+            assertThat(outcome.missing()).isZero();
+            assertThat(outcome.best()).isGreaterThanOrEqualTo(least);
+            if (!Double.isNaN(outcome.bound())) {
+                known++;
+                assertThat(outcome.bound()).isLessThanOrEqualTo(least);
+            }
+        }
+        assertThat(known).as("bounds").isGreaterThan(3);
+    }
+
+    /** Sixty lines take whichever box is cheaper until one line comes for which only this will do. */
+    @Test
+    void aFirstOrderOfVeryManyLinesMakesRoomForWhatOnlyOnePartSuits() {
+        Platform other = Samples.platform().sku("OTHER").counts(1).channels(2, 1).supplies().make();
+        Catalog shop = Samples.catalog(List.of(box().make(), other), List.of(Samples.P10), List.of(M8, N8), lot("BOX", "north", 90, 10_000),
+                lot("OTHER", "north", 9, 12_000), lot("LOW", "north", 500, 1_000), lot("P10", "north", 500, 5_000), lot("M8", "north", 900, 2_000));
+        List<OrderLine> lines = new ArrayList<>(unlike().lines());
+        lines.add(new OrderLine("last", Request.named("last").withPlatforms(Set.of("BOX")).withRequire(Samples.require().memoryGb(1).make()), 1, false));
+        AtomicInteger asked = new AtomicInteger();
+        OrderOutcome outcome = new OrderPlanner(shop, 1).plan(new OrderRequest("order", lines, OptionalInt.empty(), 0, 0, Map.of()),
+                Deadline.never().or(() -> asked.incrementAndGet() > 2 * SOON), progress -> { });
+        assertThat(outcome.missing()).isZero();
+        assertThat(outcome.ended()).isEqualTo(OrderOutcome.End.TIME);
+    }
 }

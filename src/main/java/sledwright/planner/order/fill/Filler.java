@@ -1,7 +1,6 @@
 package sledwright.planner.order.fill;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,8 +18,6 @@ import sledwright.planner.order.market.Column;
 import sledwright.planner.order.market.Columns;
 import sledwright.planner.order.market.Draws;
 import sledwright.planner.order.market.Market;
-import sledwright.planner.order.market.OfferedLot;
-import sledwright.planner.order.market.ScaledMoney;
 import sledwright.planner.order.relax.Pricer;
 
 /** Fills what an order still lacks, machine by machine, each the cheapest from what the stock still has. */
@@ -34,16 +31,11 @@ public final class Filler {
     /** Where more lines are open, machines that are known are taken before any is searched for. */
     public static final int MANY_LINES = 24;
 
-    /** By how much what lines of a group ask for differs at most. */
-    private static final double WITHIN = 1.5;
-
-    /** GB that ask about as much of a machine as a core does. */
-    private static final int GB_BESIDE_CORE = 8;
-
     private final Market market;
     private final Pricer pricer;
     private final Columns columns;
     private final KnownMachines known;
+    private final Cover cover;
 
     /** @param columns takes up what is found */
     public Filler(Market market, Pricer pricer, Columns columns) {
@@ -51,43 +43,33 @@ public final class Filler {
         this.pricer = pricer;
         this.columns = columns;
         known = new KnownMachines(market, pricer);
+        cover = new Cover(market, pricer, columns, known);
     }
 
     /** Fills the lines in some order as far as the stock and the time go. */
     public void fill(Tally tally, List<Integer> lines, Deadline deadline) {
         boolean many = lines.stream().filter(line -> tally.missing(line) > 0).count() > MANY_LINES;
-        for (int line : many ? lines.stream().sorted(alikeTogether()).toList() : lines) {
-            if (many) {
+        if (many) {
+            cover.fill(tally, lines, deadline);
+        }
+        for (int line : lines) {
+            if (many && tally.missing(line) > 0) {
                 fillKnown(tally, line, deadline);
             }
             fill(tally, line, deadline);
-            if (many) {
-                known.learn(tally, line);
+        }
+        for (int line : lines) {
+            if (many && tally.missing(line) > 0) {
+                new Eviction(this, tally).run(line, deadline);
             }
         }
-    }
-
-    /**
-     * Lines of one priority that ask for about as much stand together, those that ask for little first, and of each such group the one
-     * that asks for most: what is found for it suits most others.
-     */
-    private Comparator<Integer> alikeTogether() {
-        Comparator<Integer> byAsked = Comparator.comparing(line -> group(require(line).cores()));
-        return Comparator.comparing((Integer line) -> -market.line(line).priority()).thenComparing(byAsked)
-                .thenComparing(line -> group(require(line).memoryGb()))
-                .thenComparing(line -> -require(line).cores() * GB_BESIDE_CORE - require(line).memoryGb());
     }
 
     private Requirements require(int line) {
         return market.line(line).request().require();
     }
 
-    /** Numbers of a group differ by less than half. */
-    private static long group(double asked) {
-        return Math.round(Math.log(Math.max(1, asked)) / Math.log(WITHIN));
-    }
-
-    private void fill(Tally tally, int line, Deadline deadline) {
+    void fill(Tally tally, int line, Deadline deadline) {
         if (deadline.isOver()) {
             return;
         }
@@ -114,14 +96,16 @@ public final class Filler {
 
     /** Searches again for the machines of a line; keeps those that it has where these cost no more. */
     public void renew(Tally tally, int line, Deadline deadline) {
-        List<Tally.Step> had = steps(tally, line);
-        long cost = tally.cost();
-        tally.change(without(had));
-        fill(tally, line, deadline);
-        if (tally.cost() >= cost) {
-            tally.change(without(steps(tally, line)));
-            tally.change(had);
-        }
+        tally.renew(List.of(line), () -> fill(tally, line, deadline));
+    }
+
+    /**
+     * Searches again for the machines of all lines, those first that have most to gain.
+     *
+     * @param least what a machine of each line takes at least, as far as is known
+     */
+    public void renew(Tally tally, long[] least, Deadline deadline) {
+        new Renewal(this, columns, known, tally, least).run(deadline);
     }
 
     private static List<Tally.Step> without(List<Tally.Step> steps) {
@@ -129,9 +113,9 @@ public final class Filler {
     }
 
     private Pricer.Best best(Tally tally, int line, int machines, Map<Integer, List<Lot>> left, Deadline deadline) {
-        Map<Bay, Long> places = new HashMap<>();
-        ToLongFunction<Bay> place = bay -> places.computeIfAbsent(bay, some -> place(tally, some, line, left));
-        return pricer.best(line, machines, place, offers(place, left), deadline);
+        Leftovers leftovers = new Leftovers(tally, left);
+        ToLongFunction<Bay> place = leftovers.places(tally.missing(line));
+        return pricer.best(line, machines, place, leftovers.offers(place), deadline);
     }
 
     /**
@@ -171,7 +155,7 @@ public final class Filler {
     private void fillOneByOne(Tally tally, int line, Deadline deadline, IntPredicate among) {
         boolean onePart = require(line).populated().onePart();
         while (tally.missing(line) > 0 && !deadline.isOver()) {
-            Map<Integer, List<Lot>> left = left(tally, market.poolOf(line));
+            Map<Integer, List<Lot>> left = Leftovers.of(tally, Set.of(market.poolOf(line)));
             Set<Integer> settled = onePart ? tally.moduleParts(line) : Set.of();
             left.keySet().removeIf(part -> !among.test(part)
                     || !settled.isEmpty() && market.isModule(part) && !settled.contains(part));
@@ -221,7 +205,7 @@ public final class Filler {
         if (tally.missing(line) < market.line(line).machines()) {
             return;
         }
-        Map<Integer, List<Lot>> left = left(tally, market.poolOf(line));
+        Map<Integer, List<Lot>> left = Leftovers.of(tally, Set.of(market.poolOf(line)));
         int all = Math.min(tally.missing(line), mostOfOnePlatform(left));
         int can = 0;
         int cannot = all + 1;
@@ -277,68 +261,5 @@ public final class Filler {
             }
         }
         return Math.max(1, times);
-    }
-
-    /** What is left of each part's lots, unscaled. */
-    private Map<Integer, List<Lot>> left(Tally tally, int pool) {
-        Map<Integer, List<Lot>> left = new HashMap<>();
-        for (int part = 0; part < market.parts(); part++) {
-            Map<Lot, Integer> taken = new HashMap<>();
-            if (tally.takes(part)) {
-                tally.draws().picks(part, tally.need()).values()
-                        .forEach(picks -> picks.forEach(pick -> taken.merge(pick.lot(), pick.quantity(), Integer::sum)));
-            }
-            List<Lot> lots = new ArrayList<>();
-            for (OfferedLot source : market.sources(part)) {
-                if (source.pools()[pool] && tally.draws().isOpen(source)) {
-                    Lot rest = Draws.rest(source.lot(), taken.getOrDefault(source.lot(), 0));
-                    if (rest != null) {
-                        lots.add(rest);
-                    }
-                }
-            }
-            if (!lots.isEmpty()) {
-                left.put(part, lots);
-            }
-        }
-        return left;
-    }
-
-    private Pricer.Offers offers(ToLongFunction<Bay> places, Map<Integer, List<Lot>> left) {
-        return variant -> {
-            long place = variant.bay() == null ? 0 : places.applyAsLong(variant.bay());
-            Map<String, List<Lot>> offers = new HashMap<>();
-            left.forEach((part, lots) -> {
-                String sku = market.sku(part);
-                long more = variant.platforms().contains(sku) ? place : 0;
-                if (place < Draws.IMPOSSIBLE || more == 0) {
-                    offers.put(sku, lots.stream().map(lot -> scaled(lot, more)).toList());
-                }
-            });
-            return offers;
-        };
-    }
-
-    private static Lot scaled(Lot lot, long more) {
-        return lot.with(lot.available(), lot.breaks().stream()
-                .map(step -> new PriceBreak(step.minQuantity(), step.unitPrice() * ScaledMoney.ONE + more, step.unitCost())).toList());
-    }
-
-    /** What a place in an enclosure takes: nothing where one has a bay free, else its share of a new one. */
-    private long place(Tally tally, Bay bay, int line, Map<Integer, List<Lot>> left) {
-        long[] loads = tally.loads(bay);
-        List<List<Integer>> packed = Packing.pack(loads, bay);
-        if (packed.stream().anyMatch(some -> some.size() < bay.bays())) {
-            return 0;
-        }
-        long enclosure = cheapest(left, bay.enclosure().sku());
-        long supply = cheapest(left, bay.supply().sku());
-        return enclosure >= Draws.IMPOSSIBLE || supply >= Draws.IMPOSSIBLE ? Draws.IMPOSSIBLE
-                : (enclosure + supply * bay.supply().count()) / Math.max(1, Math.min(bay.bays(), tally.missing(line)));
-    }
-
-    private long cheapest(Map<Integer, List<Lot>> left, String sku) {
-        return left.getOrDefault(market.index().get(sku), List.of()).stream().flatMap(lot -> lot.breaks().stream())
-                .mapToLong(step -> step.unitPrice() * ScaledMoney.ONE).min().orElse(Draws.IMPOSSIBLE);
     }
 }

@@ -27,7 +27,7 @@ final class KnownMachines {
     private final Set<Known> known = new LinkedHashSet<>();
 
     /** @param bay where it stands; null: on its own feet */
-    private record Known(Build build, Bay bay) {
+    record Known(Build build, Bay bay) {
     }
 
     /** A machine for a line, and by how much it changes what the order costs. */
@@ -41,7 +41,39 @@ final class KnownMachines {
 
     /** Takes up what a line's machines are. */
     void learn(Tally tally, int line) {
-        tally.columnsOf(line).forEach(column -> known.add(new Known(column.builds().get(0), column.bay())));
+        tally.columnsOf(line).forEach(this::learn);
+    }
+
+    Known learn(Column column) {
+        Known machine = new Known(column.builds().get(0), column.bay());
+        known.add(machine);
+        return machine;
+    }
+
+    /** A machine that does all that a line asks for, or as many as a uniform one has; null where the line may not stand so. */
+    Column columnOf(Column found, int line) {
+        Known machine = learn(found);
+        return mayHold(machine, line) ? column(machine, line) : null;
+    }
+
+    /** A machine that was found, for another line, or as many as a uniform one has; null where it does not suit. */
+    Column suiting(Column found, int line) {
+        Known machine = new Known(found.builds().get(0), found.bay());
+        return mayHold(machine, line) && isValid(machine.build, line) ? column(machine, line) : null;
+    }
+
+    /** What a column takes beside worth and at the least price of each part, for a line that it need not be of; scaled. */
+    long atLeast(Column column, int line) {
+        long sum = column.own();
+        for (int i = 0; i < column.parts().length; i++) {
+            sum += market.cheapest(column.parts()[i], market.poolOf(line)) * column.units()[i];
+        }
+        return sum;
+    }
+
+    private Column column(Known machine, int line) {
+        int together = market.line(line).uniform() ? market.line(line).machines() : 1;
+        return pricer.column(line, Collections.nCopies(together, machine.build), machine.bay);
     }
 
     /** The cheapest known machine that suits a line and is in stock, or as many as a uniform line has; null: there is none. */
@@ -49,8 +81,7 @@ final class KnownMachines {
         List<Offer> offers = new ArrayList<>();
         for (Known machine : known) {
             if (mayHold(machine, line)) {
-                int together = market.line(line).uniform() ? market.line(line).machines() : 1;
-                Column column = pricer.column(line, Collections.nCopies(together, machine.build), machine.bay);
+                Column column = column(machine, line);
                 long difference = tally.difference(List.of(new Step(column, 1)));
                 if (difference < Draws.IMPOSSIBLE) {
                     offers.add(new Offer(machine, column, difference));

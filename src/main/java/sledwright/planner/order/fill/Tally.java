@@ -2,6 +2,7 @@ package sledwright.planner.order.fill;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -43,9 +44,18 @@ public final class Tally {
         }
     }
 
+    /** An order of which nothing is filled yet. */
+    Tally empty() {
+        return new Tally(market, draws, penalty);
+    }
+
     public Tally copy(Draws on) {
         Tally copy = new Tally(market, on, penalty);
-        counts.forEach((column, times) -> copy.change(List.of(new Step(column, times))));
+        List<Step> all = counts.entrySet().stream().map(entry -> new Step(entry.getKey(), entry.getValue())).toList();
+        // Where fewer suppliers are open, some of it may not be had any more.
+        if (!copy.change(all)) {
+            all.forEach(step -> copy.change(List.of(step)));
+        }
         return copy;
     }
 
@@ -130,6 +140,26 @@ public final class Tally {
         }
         cost += difference;
         return true;
+    }
+
+    /** Takes some lines' machines apart and fills them in some other way; they keep those that they had where these cost no more. */
+    void renew(Collection<Integer> lines, Runnable fill) {
+        List<Step> had = steps(lines);
+        long before = cost;
+        change(without(had));
+        fill.run();
+        if (cost >= before) {
+            change(without(steps(lines)));
+            change(had);
+        }
+    }
+
+    private List<Step> steps(Collection<Integer> lines) {
+        return lines.stream().flatMap(line -> columnsOf(line).stream()).map(column -> new Step(column, count(column))).toList();
+    }
+
+    private static List<Step> without(List<Step> steps) {
+        return steps.stream().map(step -> new Step(step.column(), -step.times())).toList();
     }
 
     /** What a change has touched, to take it back. */

@@ -31,6 +31,7 @@ public final class Draws {
     private final long[][][] tables;
     private final SharedDraw[] shared;
     private final Map<List<Integer>, Long> mixed = new HashMap<>();
+    private final Taken[] last;
 
     /** @param open for each supplier whether the order may draw on it */
     public Draws(Market market, boolean[] open) {
@@ -38,6 +39,25 @@ public final class Draws {
         this.open = open.clone();
         shared = new SharedDraw[market.parts()];
         tables = new long[market.parts()][market.pools().size()][];
+        last = new Taken[market.parts()];
+    }
+
+    /** What was last taken of a part, which is asked for again and again while other parts are drawn. */
+    private record Taken(List<Integer> need, Map<Lot, Integer> units) {
+    }
+
+    /** Units by lot that a part's units take; empty where there are not enough. */
+    public Map<Lot, Integer> taken(int part, int[][] need) {
+        List<Integer> asked = key(part, need);
+        if (last[part] == null || !last[part].need.equals(asked)) {
+            Map<Lot, Integer> units = new HashMap<>();
+            Map<Integer, List<Pick>> picks = picks(part, need);
+            if (picks != null) {
+                picks.values().forEach(some -> some.forEach(pick -> units.merge(pick.lot(), pick.quantity(), Integer::sum)));
+            }
+            last[part] = new Taken(asked, units);
+        }
+        return last[part].units;
     }
 
     public boolean isOpen(OfferedLot source) {

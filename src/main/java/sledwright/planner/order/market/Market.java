@@ -16,6 +16,7 @@ import sledwright.domain.Board;
 import sledwright.domain.Catalog;
 import sledwright.domain.Enclosure;
 import sledwright.domain.EnclosureFrom;
+import sledwright.domain.Equipment;
 import sledwright.domain.Expansion;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
@@ -34,6 +35,7 @@ public final class Market {
 
     private final Catalog catalog;
     private final OrderRequest order;
+    private final int machines;
     private final List<String> skus = new ArrayList<>();
     private final Map<String, Integer> index = new HashMap<>();
     private final List<Pool> pools;
@@ -48,6 +50,7 @@ public final class Market {
     public Market(Catalog catalog, OrderRequest order) {
         this.catalog = catalog;
         this.order = order;
+        machines = order.machines();
         pools = pools(catalog, order);
         poolOf = order.lines().stream().mapToInt(line -> pools.indexOf(Pool.of(line.request().limit()))).toArray();
         useful = useful();
@@ -130,7 +133,6 @@ public final class Market {
 
     /** Units of each part that no order of a given number of machines goes beyond. */
     private Map<String, Integer> useful() {
-        int machines = order.machines();
         Map<String, Integer> useful = new HashMap<>();
         int mostSockets = 0;
         int mostSlots = 0;
@@ -155,16 +157,16 @@ public final class Market {
     }
 
     private void addEquipment(Map<String, Integer> useful) {
-        int machines = order.machines();
         int mostBays = 0;
         int mostCards = 0;
+        List<Equipment> wishes = order.lines().stream().map(line -> line.request().equipment()).distinct().toList();
         for (Platform platform : catalog.platforms()) {
             Expansion expansion = platform.expansion();
             mostBays = Math.max(mostBays, expansion.bays().stream().mapToInt(BayGroup::count).sum());
             mostCards = Math.max(mostCards, expansion.slots().size());
-            for (OrderLine line : order.lines()) {
+            for (Equipment wish : wishes) {
                 for (int processors : platform.processors().counts()) {
-                    Map<String, Integer> called = PartsNeeded.called(platform, processors, line.request().equipment());
+                    Map<String, Integer> called = PartsNeeded.called(platform, processors, wish);
                     expansion.slots().stream().flatMap(slot -> slot.riser().stream()).distinct()
                             .forEach(riser -> called.merge(riser, 1, Integer::sum));
                     called.forEach((sku, each) -> useful.merge(sku, times(machines, each), Math::max));
@@ -261,7 +263,7 @@ public final class Market {
 
     /** Units of a part that no machine goes beyond. */
     public int mostInMachine(int part) {
-        return useful.getOrDefault(sku(part), 0) / Math.max(1, order.machines());
+        return useful.getOrDefault(sku(part), 0) / Math.max(1, machines);
     }
 
     /** Whether a part is a memory module. */

@@ -91,13 +91,26 @@ public final class ColumnGeneration {
     }
 
     /**
-     * A bound at the least that every part costs, before any linear program is solved: weak where stock is scarce, but soon there. Ways to
-     * build the lines' machines come with it.
+     * A bound at the least that every part costs, before any linear program is solved: weak where stock is scarce, but soon there.
+     *
+     * @return what a machine of each line takes at least, as far as is known, scaled
      */
-    public void start(Deadline deadline) {
+    public long[] start(Deadline deadline) {
         long[][] parts = new long[market.pools().size()][market.parts()];
         long[] bays = new long[market.bays().size()];
-        look(lower.kept(defaulted(new Duals(parts, bays, bays, Map.of(), 0))), deadline);
+        Duals duals = lower.kept(defaulted(new Duals(parts, bays, bays, Map.of(), 0)));
+        long[] least = new RoughBound(market, pricer, duals).eachLine(deadline);
+        center = duals;
+        if (least == null) {
+            return new long[market.lines().size()];
+        }
+        long[] all = new long[least.length];
+        for (int line = 0; line < least.length; line++) {
+            least[line] = Math.min(least[line], missing(line, duals));
+            all[line] = market.line(line).machines() * least[line];
+        }
+        bound = Math.max(bound, lower.at(duals, all));
+        return least;
     }
 
     /** Runs until nothing is left, until the bound is as high as matters, or the deadline comes, telling of each round. */

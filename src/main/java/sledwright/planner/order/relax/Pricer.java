@@ -24,7 +24,6 @@ import sledwright.domain.Lot;
 import sledwright.domain.Lot.PriceBreak;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.Objective;
-import sledwright.domain.OrderLine;
 import sledwright.domain.Part;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
@@ -38,6 +37,7 @@ import sledwright.metrics.OrderPrice;
 import sledwright.metrics.SurplusWorth;
 import sledwright.planner.order.market.Bay;
 import sledwright.planner.order.market.Column;
+import sledwright.planner.order.market.LineGroup;
 import sledwright.planner.order.market.Market;
 import sledwright.planner.order.market.ScaledMoney;
 import sledwright.planner.order.market.Variants;
@@ -88,6 +88,12 @@ public final class Pricer {
         return answers.of(new Answers.Question(line, machines, traits), duals, () -> alike(line, traits, machines, duals, deadline));
     }
 
+    /** A machine that does what all lines of a group ask for, which accept the same lots. */
+    Best best(LineGroup group, Duals duals, Deadline deadline) {
+        int line = group.lines().get(0);
+        return best(new Asked(line, group.least(), 1, worthwhile(line, duals), Map.of()), moduleCharge, duals, deadline);
+    }
+
     private List<Variants.Variant> worthwhile(int line, Duals duals) {
         return variants.worthwhile(line, bay -> duals.place(line, bay), bay -> duals.kilowatt()[bay.id()]);
     }
@@ -104,12 +110,12 @@ public final class Pricer {
                 housed = true;
             }
         }
-        Best charged = best(new Asked(line, machines, ways, least), moduleCharge, duals, deadline);
+        Best charged = best(new Asked(line, market.line(line).request(), machines, ways, least), moduleCharge, duals, deadline);
         if (moduleCharge == 0 || machines == 1) {
             return charged;
         }
         // Of machines together a charge is bounded from below, so that a bound without it may be tighter.
-        Best plain = best(new Asked(line, machines, ways, least), 0, duals, deadline);
+        Best plain = best(new Asked(line, market.line(line).request(), machines, ways, least), 0, duals, deadline);
         return new Best(cheaper(charged.column, plain.column, duals), Math.max(charged.least, plain.least));
     }
 
@@ -121,14 +127,15 @@ public final class Pricer {
     /**
      * Machines that are asked for.
      *
+     * @param request what each of them does
      * @param least units of parts that they take together at least
      */
-    private record Asked(int line, int machines, List<Variants.Variant> ways, Map<String, Integer> least) {
+    private record Asked(int line, Request request, int machines, List<Variants.Variant> ways, Map<String, Integer> least) {
     }
 
     /** @param charge what each part number of module in a machine counts beyond the first */
     private Best best(Asked asked, long charge, Duals duals, Deadline deadline) {
-        Best best = best(asked.line, asked.machines, asked.ways, asked.least.keySet(), variant -> {
+        Best best = best(asked.line, asked.machines, asked.request, asked.ways, asked.least.keySet(), variant -> {
             Map<String, List<Lot>> offers = offers(asked, charge, variant, duals);
             asked.least.forEach((sku, units) -> offers.computeIfPresent(sku, (same, lots) -> lots.stream().map(lot -> from(lot, units))
                     .toList()));
@@ -211,7 +218,15 @@ public final class Pricer {
 
     /** Machines of a line on scaled offers, where a place in each kind of enclosure takes so much. */
     public Best best(int line, int machines, ToLongFunction<Bay> place, Offers offers, Deadline deadline) {
-        return best(line, machines, variants.worthwhile(line, place, bay -> 0), Set.of(), offers, deadline);
+        return best(line, machines, market.line(line).request(), variants.worthwhile(line, place, bay -> 0), Set.of(), offers, deadline);
+    }
+
+    /** One machine for another request than the line's own, on its own feet where there are such: one search will do. */
+    public Best quick(int line, Request asked, ToLongFunction<Bay> place, Offers offers, Deadline deadline) {
+        List<Variants.Variant> ways = variants.worthwhile(line, place, bay -> 0);
+        List<Variants.Variant> standing = ways.stream().filter(way -> way.bay() == null).toList();
+        Best best = standing.isEmpty() ? null : best(line, 1, asked, standing, Set.of(), offers, deadline);
+        return best == null || best.column == null ? best(line, 1, asked, ways, Set.of(), offers, deadline) : best;
     }
 
     /** The lots to search on, by sku, for machines that stand in some way. */
@@ -224,8 +239,8 @@ public final class Pricer {
      *
      * @param use part numbers that it takes in any case
      */
-    private Best best(int line, int machines, List<Variants.Variant> ways, Set<String> use, Offers offers, Deadline deadline) {
-        OrderLine asked = market.line(line);
+    private Best best(int line, int machines, Request asked, List<Variants.Variant> ways, Set<String> use, Offers offers,
+            Deadline deadline) {
         Catalog shop = market.catalog();
         Labour labour = free ? new Labour(0, 0) : scaled(shop.labour());
         Column found = null;
@@ -234,7 +249,7 @@ public final class Pricer {
         // Machines together may be shared out to several kinds of enclosure.
         double mostW = ways.stream().mapToDouble(Pricer::mostW).max().orElse(0);
         for (Variants.Variant variant : ways) {
-            Request request = scaled(asked.request(), machines, variant.platforms(), machines == 1 ? mostW(variant) : mostW, use);
+            Request request = scaled(asked, machines, variant.platforms(), machines == 1 ? mostW(variant) : mostW, use);
             Findings findings = search.on(shop.with(offers.lots(variant), labour)).run(request, deadline);
             if (findings.status() != Status.IMPOSSIBLE) {
                 least = Math.min(least, findings.bound());
