@@ -23,6 +23,7 @@ import sledwright.web.http.Guard;
 import sledwright.web.http.Patience;
 import sledwright.web.page.PageHandler;
 import sledwright.web.shop.LiveCatalog;
+import sledwright.web.queue.Departures;
 import sledwright.web.queue.Reception;
 import sledwright.web.queue.SearchQueue;
 import sledwright.web.users.Staff;
@@ -45,6 +46,7 @@ public final class WebServer implements AutoCloseable {
     private final ServerConnector connector;
     private final SearchQueue queue;
     private final SearchQueue logins = new SearchQueue(LOGINS_AT_ONCE, LOGINS_WAITING);
+    private final Departures departures = new Departures();
     private final ScheduledExecutorService watch = Executors.newSingleThreadScheduledExecutor(work -> {
         Thread thread = new Thread(work, "watch");
         thread.setDaemon(true);
@@ -56,11 +58,11 @@ public final class WebServer implements AutoCloseable {
         WebSettings.Bounds bounds = settings.bounds();
         LiveCatalog shop = new LiveCatalog(settings.catalog(), new WarmUp());
         queue = new SearchQueue(bounds.searches(), bounds.waiting());
-        Reception reception = new Reception(queue, bounds.bodyBytes(), bounds.patience(), settings.defects());
+        Reception reception = new Reception(queue, bounds.bodyBytes(), bounds.patience(), departures, settings.defects());
         Optional<Staff> staff = settings.users().map(file -> new Staff(new UsersFile(file), settings.log()));
         Entrance entrance = Entrance.of(staff, settings.place().isSecure());
         Handler rooms = new Handler.Sequence(
-                new LoginHandler(entrance, new Reception(logins, LOGIN_BYTES, bounds.patience(), settings.defects()),
+                new LoginHandler(entrance, new Reception(logins, LOGIN_BYTES, bounds.patience(), departures, settings.defects()),
                         () -> shop.state().catalog().name()),
                 new PageHandler(shop, reception), new ApiHandler(shop::state, reception));
         Patience patience = new Patience(bounds.patience(), bounds.connections(),
@@ -140,5 +142,6 @@ public final class WebServer implements AutoCloseable {
         }
         queue.close();
         logins.close();
+        departures.close();
     }
 }

@@ -28,18 +28,21 @@ public final class Reception {
     private final SearchQueue queue;
     private final int mostBytes;
     private final Duration patience;
+    private final Departures departures;
     private final Consumer<Throwable> defects;
     private final Map<String, Visit> newest = new ConcurrentHashMap<>();
 
     /**
-     * @param mostBytes of a body
-     * @param patience  for a body to come in full
-     * @param defects   receives what the program does wrong
+     * @param mostBytes  of a body
+     * @param patience   for a body to come in full
+     * @param departures notices who goes away
+     * @param defects    receives what the program does wrong
      */
-    public Reception(SearchQueue queue, int mostBytes, Duration patience, Consumer<Throwable> defects) {
+    public Reception(SearchQueue queue, int mostBytes, Duration patience, Departures departures, Consumer<Throwable> defects) {
         this.queue = queue;
         this.mostBytes = mostBytes;
         this.patience = patience;
+        this.departures = departures;
         this.defects = defects;
     }
 
@@ -58,6 +61,7 @@ public final class Reception {
                 refuse.accept(unread(failed));
                 return;
             }
+            departures.watch(request, visit);
             try {
                 queue.submit(takesLong, () -> work(bytes, visit, work, refuse));
             } catch (BusyException full) {

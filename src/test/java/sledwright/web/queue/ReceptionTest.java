@@ -2,7 +2,10 @@ package sledwright.web.queue;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.InputStream;
+import java.net.Socket;
 import java.net.URI;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
@@ -25,6 +28,8 @@ class ReceptionTest {
 
     private final List<Throwable> defects = new CopyOnWriteArrayList<>();
     private final CountDownLatch begun = new CountDownLatch(1);
+    private final CountDownLatch ended = new CountDownLatch(1);
+    private final Departures departures = new Departures();
     private final SearchQueue queue = new SearchQueue(1, 4);
     private final Server server = new Server(0);
     private URI address;
@@ -32,7 +37,7 @@ class ReceptionTest {
     /** What the body says is done: {@code fail}, {@code wait} until nobody waits any more, or answered at once. */
     private final class Worker extends Handler.Abstract {
 
-        private final Reception reception = new Reception(queue, 1_000, Duration.ofSeconds(5), defects::add);
+        private final Reception reception = new Reception(queue, 1_000, Duration.ofSeconds(5), departures, defects::add);
 
         @Override
         public boolean handle(Request request, Response response, Callback callback) {
@@ -46,6 +51,7 @@ class ReceptionTest {
                 while (word.equals("wait") && !visit.isOver() && System.nanoTime() < end) {
                     Thread.onSpinWait();
                 }
+                ended.countDown();
                 visit.finish(() -> Responses.json(200, visit.isOver() ? "ended" : "done", request, response, callback));
             });
             return true;
@@ -63,6 +69,7 @@ class ReceptionTest {
     void stop() throws Exception {
         server.stop();
         queue.close();
+        departures.close();
     }
 
     private CompletableFuture<Wire.Reply> ask(String body) {
@@ -96,6 +103,37 @@ class ReceptionTest {
         assertThat(first.get(5, TimeUnit.SECONDS).status()).isEqualTo(409);
         assertThat(first.join().body()).contains("was overtaken by a newer one");
         assertThat(last.get(5, TimeUnit.SECONDS).body()).isEqualTo("done");
+    }
+
+    /** However the answer would be sent: the search ends when nobody reads it any more. */
+    @Test
+    void whoeverLeavesEndsTheirQuestion() throws Exception {
+        Socket leaving = Wire.open(address);
+        leaving.getOutputStream().write("POST / HTTP/1.1\r\nHost: localhost\r\nContent-Type: text/plain\r\nContent-Length: 4\r\n\r\nwait".getBytes(StandardCharsets.UTF_8));
+        assertThat(begun.await(5, TimeUnit.SECONDS)).isTrue();
+        leaving.close();
+        assertThat(ended.await(3, TimeUnit.SECONDS)).as("long before the work would have ended by itself").isTrue();
+        assertThat(ask("done").get(5, TimeUnit.SECONDS).body()).isEqualTo("done");
+    }
+
+    /** Over one connection, one after the other and one behind the other. */
+    @Test
+    void whoeverStaysIsAnswered() throws Exception {
+        String one = "POST / HTTP/1.1\r\nHost: localhost\r\nContent-Type: text/plain\r\nContent-Length: 4\r\n\r\ndone";
+        try (Socket staying = Wire.open(address)) {
+            for (int i = 0; i < 5; i++) {
+                staying.getOutputStream().write(one.getBytes(StandardCharsets.UTF_8));
+                byte[] reply = new byte[4];
+                InputStream in = staying.getInputStream();
+                StringBuilder read = new StringBuilder();
+                while (!read.toString().contains("done")) {
+                    read.append(new String(reply, 0, in.read(reply), StandardCharsets.UTF_8));
+                }
+                assertThat(read.toString()).startsWith("HTTP/1.1 200 ");
+            }
+        }
+        String both = one + one.replace("Host: localhost", "Host: localhost\r\nConnection: close");
+        assertThat(Wire.say(address, both).body()).as("two at once").contains("done").contains("HTTP/1.1 200 ").endsWith("done");
     }
 
     @Test
