@@ -148,7 +148,10 @@ public final class Book implements AutoCloseable {
                     take(sql, now, chosen, catalog.orElseThrow(), Optional.empty(), by);
                 }
             }
-            case PICK -> Holdings.pick(sql, now.number(), by.today());
+            case PICK -> {
+                Applying.requireKept(sql, now);
+                Holdings.pick(sql, now.number(), by.today());
+            }
             case DECLINE, WITHDRAW -> Holdings.release(sql, now.number());
             default -> { }
         }
@@ -291,6 +294,30 @@ public final class Book implements AutoCloseable {
      */
     public List<Reviewed> review(Path catalog, boolean again, Signature by, Terms terms) {
         return new Review(database, catalog, by, terms).make(again);
+    }
+
+    /**
+     * Draws everything that is accepted and not yet picked anew from today's stock; nothing is written.
+     *
+     * @param catalog the folder
+     * @param terms   the time is for all together
+     */
+    public Allocated allocate(Path catalog, Signature by, Terms terms) {
+        return new Allocating(database, catalog, by, terms).make();
+    }
+
+    /**
+     * Keeps for every promise what it was given.
+     *
+     * @param catalog the folder that it was drawn from
+     * @return how many quotes keep something else than before
+     * @throws BookRefusal when the book or the catalogue has changed since; nothing is changed then
+     */
+    public int apply(Allocated allocated, Path catalog, Signature by) {
+        if (!CatalogDigest.of(catalog).equals(allocated.basis().digest())) {
+            throw new BookRefusal(Kind.TAKEN, "the catalogue has changed since stock was drawn; nothing was changed. Allocate again");
+        }
+        return database.write(sql -> Applying.apply(sql, allocated, by));
     }
 
     /** All that the book has of a customer, who is named in full. */

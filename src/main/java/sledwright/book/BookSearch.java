@@ -19,4 +19,9 @@ public record BookSearch(Optional<String> customer, Optional<QuoteState> state, 
     public static BookSearch everything() {
         return new BookSearch(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
+
+    /** Quotes that stand there. */
+    public static BookSearch of(QuoteState state) {
+        return new BookSearch(Optional.empty(), Optional.of(state), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+    }
 }

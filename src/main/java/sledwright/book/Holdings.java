@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import sledwright.book.store.Sql;
 import sledwright.domain.Catalog;
 import sledwright.domain.Lot;
+import sledwright.planner.allot.LotName;
 
 /** Units that quotes keep from others, as rows. */
 final class Holdings {
@@ -38,14 +39,26 @@ final class Holdings {
         List<NewVersion.Taken> picks = picks(sql, quote, option);
         for (NewVersion.Taken pick : picks) {
             // In one order for all, so that no two ever wait for each other.
-            sql.change("INSERT INTO lot_turn (sku, lot, turn) VALUES (?, ?, 0) ON CONFLICT (sku, lot) DO NOTHING", pick.sku(), pick.lot());
-            sql.change("UPDATE lot_turn SET turn = turn + 1 WHERE sku = ? AND lot = ?", pick.sku(), pick.lot());
+            turn(sql, pick.sku(), pick.lot());
         }
         List<Gone> gone = gone(picks, catalog, reserved(sql, today, Optional.of(quote.number())));
         if (gone.isEmpty()) {
             put(sql, quote.number(), picks, until);
         }
         return gone;
+    }
+
+    /** Nobody else takes units of the lot until the transaction ends. */
+    static void turn(Sql sql, String sku, String lot) throws SQLException {
+        sql.change("INSERT INTO lot_turn (sku, lot, turn) VALUES (?, ?, 0) ON CONFLICT (sku, lot) DO NOTHING", sku, lot);
+        sql.change("UPDATE lot_turn SET turn = turn + 1 WHERE sku = ? AND lot = ?", sku, lot);
+    }
+
+    /** Keeps units for a promise for good, in place of what was kept for it before. */
+    static void give(Sql sql, QuoteNumber number, Map<LotName, Integer> units) throws SQLException {
+        release(sql, number);
+        sql.changeEach("INSERT INTO holding (number, sku, lot, units) VALUES (?, ?, ?, ?)", units.entrySet().stream().map(lot ->
+                List.<Object>of(number, lot.getKey().sku(), lot.getKey().lot(), lot.getValue())).toList());
     }
 
     private static void put(Sql sql, QuoteNumber number, List<NewVersion.Taken> picks, Optional<LocalDate> until) throws SQLException {

@@ -50,7 +50,7 @@ final class BookCommand implements Runnable {
         }
         return line.addSubcommand(new BookHoldCommand(terminal)).addSubcommand(new BookReleaseCommand(terminal))
                 .addSubcommand(new BookReviseCommand(terminal)).addSubcommand(new BookCopyCommand(terminal))
-                .addSubcommand(new BookReviewCommand(terminal))
+                .addSubcommand(new BookReviewCommand(terminal)).addSubcommand(new BookAllocateCommand(terminal))
                 .addSubcommand(BookCustomerCommand.exporting(terminal)).addSubcommand(BookCustomerCommand.erasing(terminal))
                 .addSubcommand(new BookBackupCommand(terminal));
     }

@@ -21,6 +21,7 @@ public final class Benchmarks {
               serve [WISHES [SECONDS]]                      the page for one client and for eight; otherwise 200 10
               order [MACHINES ...]                          orders of that many machines on the demo; otherwise 10 50 200 2000
               gaps [COUNT]                                  orders whose bounds are hard to close, on the demo; otherwise 40
+              allocate [PROMISES ...]                       promises drawn anew on the demo; otherwise 20 100 500
               restock [SHOP [CLASSES [PARTS [SAMPLES [BUDGET]]]]]   a plan on random classes and offers; otherwise demo 20 250 1000 20000""";
 
     private Benchmarks() {
@@ -44,6 +45,8 @@ public final class Benchmarks {
                     Integer.parseInt(word(words, 2, "250")), Integer.parseInt(word(words, 3, "1000")), Long.parseLong(word(words, 4, "20000")), 7);
             case "threads" -> new ThreadsBenchmark(out).run(Shop.named(word(words, 0, "demo")), Integer.parseInt(word(words, 1, "500")));
             case "serve" -> new ServeBenchmark(out).run(Integer.parseInt(word(words, 0, "200")), Integer.parseInt(word(words, 1, "10")));
+            case "allocate" -> new AllocateBenchmark(out, Shop.demo())
+                    .run((words.isEmpty() ? List.of("20", "100", "500") : words).stream().map(Integer::valueOf).toList(), 1, Duration.ofMinutes(5));
             case "compare" -> new CompareBenchmark(out).run(Path.of("scenarios"));
             case "gaps" -> new GapsBenchmark(out, Shop.demo()).run(Integer.parseInt(word(words, 0, "40")));
             case "order" -> new OrderBenchmark(out, Shop.demo())

@@ -35,6 +35,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import sledwright.book.store.BookPlace;
 import sledwright.catalog.CatalogReader;
 import sledwright.domain.Catalog;
+import sledwright.planner.allot.LotName;
 import sledwright.samples.Folders;
 
 /** What a book does, wherever it is. */
@@ -356,6 +357,81 @@ abstract class BookTest {
                 Reviewed.Outcome.HELD, Reviewed.Outcome.IMPOSSIBLE);
         assertThat(book.review(today, true, ANNA, Shelf.TERMS)).extracting(Reviewed::now).startsWith(
                 same.price().map(price -> price.add(BigDecimal.TEN)), same.price().map(price -> price.add(BigDecimal.TEN)));
+    }
+
+    /** Two that were accepted; then the lot that both were promised from is short. */
+    @Test
+    void promisesAreDrawnAnewAndAppliedOrNot() throws IOException {
+        Path today = Folders.copy(Shelf.SHOP, folder.resolve("today"));
+        QuoteNumber first = accepted("Nordmole");
+        QuoteNumber second = accepted("Orchard Surveys");
+        offer(today, "REED-S,A2,Marsh Trade,used,150,1,9,0,\n", "REED-S,A2,Marsh Trade,used,150,1,1,0,\nREED-S,A20,Marsh Trade,used,151,1,1,0,\n");
+        Allocated allocated = book.allocate(today, ANNA, Shelf.TERMS);
+        assertThat(allocated.promises()).extracting(Allocated.Drawn::fate).containsExactlyInAnyOrder(Allocated.Fate.SAME, Allocated.Fate.MOVED);
+        Allocated.Drawn moved = allocated.promises().stream().filter(one -> one.fate() == Allocated.Fate.MOVED).findFirst().orElseThrow();
+        assertThat(moved.fresh()).containsExactly(Map.entry(new LotName("REED-S", "A20"), 1));
+        assertThat(moved.given()).containsExactly(Map.entry(new LotName("REED-S", "A2"), 1));
+        assertThat(allocated.quality().leastCost()).contains(allocated.quality().found().cost());
+        // Nothing is written by that, and nothing once the book or the shop has moved on.
+        SavedQuote third = save("Third Customer");
+        assertThat(book.history(moved.quote().number(), ANNA)).extracting(HistoryEntry::step).containsExactly("save", "send", "accept");
+        book.hold(third.number(), Optional.of(DAY.plusDays(1)), SHOP_TODAY, ANNA);
+        assertThatThrownBy(() -> book.apply(allocated, today, ANNA)).isInstanceOfSatisfying(BookRefusal.class, refused ->
+                assertThat(refused.kind()).isEqualTo(BookRefusal.Kind.TAKEN))
+                .hasMessage("the book has moved on since stock was drawn; nothing was changed. Allocate again");
+        book.release(third.number(), ANNA);
+        assertThatThrownBy(() -> book.apply(allocated, Shelf.SHOP, ANNA))
+                .hasMessage("the catalogue has changed since stock was drawn; nothing was changed. Allocate again");
+        assertThat(book.apply(allocated, today, ANNA)).isEqualTo(1);
+        assertThat(book.history(moved.quote().number(), ANNA)).last().extracting(HistoryEntry::step, HistoryEntry::detail)
+                .containsExactly("allocate", "units from other lots: 1");
+        assertThat(book.reserved(Optional.empty(), ANNA).of("REED-S", "A20", DAY)).extracting(Reserved.Kept::number)
+                .containsExactly(moved.quote().number());
+        book.step(first, QuoteStep.PICK, Optional.empty(), false, Optional.empty(), "", ANNA);
+        List<Allocated.Drawn> again = book.allocate(today, ANNA, Shelf.TERMS).promises();
+        assertThat(again).extracting(Allocated.Drawn::fate).containsExactly(Allocated.Fate.PICKED, Allocated.Fate.SAME);
+        assertThat(again).extracting(one -> one.quote().number()).containsExactly(first, second);
+    }
+
+    /** What cannot be kept is named with what would help, holds no parts of others and is not picked. */
+    @Test
+    void aPromiseThatCannotBeKeptIsNamedWithWaysOut() throws IOException {
+        Path today = Folders.copy(Shelf.SHOP, folder.resolve("today"));
+        accepted("Nordmole");
+        QuoteNumber second = accepted("Orchard Surveys");
+        offer(today, "REED-S,A2,Marsh Trade,used,150,1,9,0,", "REED-S,A2,Marsh Trade,used,150,1,1,0,");
+        offer(today, "WREN-2,A1,Marsh Trade,used,310.00,1,4,0,220.00", "WREN-2,A1,Marsh Trade,used,310.00,1,4,30,220.00");
+        SavedQuote open = save("Third Customer");
+        book.hold(open.number(), Optional.empty(), SHOP_TODAY, ANNA);
+        Allocated allocated = book.allocate(today, ANNA, Shelf.TERMS);
+        assertThat(allocated.isWhole()).isFalse();
+        assertThat(allocated.strained()).isEmpty();
+        Allocated.Drawn broken = allocated.promises().get(1);
+        assertThat(allocated.promises()).allSatisfy(one -> assertThat(one.fate()).isEqualTo(Allocated.Fate.BROKEN));
+        assertThat(broken.lacks()).containsExactly("REED-S: 1 wanted, 0 left");
+        assertThat(broken.ways()).anySatisfy(way -> assertThat(way).contains("30 days"));
+        book.release(open.number(), ANNA);
+        allocated = book.allocate(today, ANNA, Shelf.TERMS);
+        assertThat(allocated.promises()).extracting(Allocated.Drawn::fate).containsExactly(Allocated.Fate.SAME, Allocated.Fate.BROKEN);
+        assertThat(allocated.promises().get(1).lacks()).containsExactly("REED-S: 1 wanted, 0 left; promised to 2026-0001");
+        assertThat(allocated.quality().leastBroken()).isEqualTo(1);
+        book.apply(allocated, today, ANNA);
+        assertThat(book.history(second, ANNA)).last().extracting(HistoryEntry::detail).isEqualTo("nothing is left for it");
+        assertThatThrownBy(() -> book.step(second, QuoteStep.PICK, Optional.empty(), false, Optional.empty(), "", ANNA))
+                .hasMessage("nothing is kept for 2026-0002, since nothing was left for it; allocate again, or have it declined");
+    }
+
+    private QuoteNumber accepted(String customer) {
+        SavedQuote quote = save(customer);
+        step(quote, QuoteStep.SEND);
+        step(quote, QuoteStep.ACCEPT);
+        return quote.number();
+    }
+
+    private static void offer(Path shop, String old, String fresh) throws IOException {
+        String offers = Files.readString(shop.resolve("offers.csv"));
+        assertThat(offers).contains(old);
+        Files.writeString(shop.resolve("offers.csv"), offers.replace(old, fresh));
     }
 
     /** Three who share a review: none takes what another has, and what a dead one had comes back. */

@@ -223,6 +223,75 @@ class BookCommandsTest {
         assertThat(book("review").code()).isEqualTo(ExitCode.USAGE);
     }
 
+    private Run allocate(String... further) {
+        List<String> words = new ArrayList<>(List.of("allocate", "--catalog", shop.toString()));
+        words.addAll(List.of(further));
+        return book(words.toArray(String[]::new));
+    }
+
+    private void accepted(String customer, String... sets) {
+        List<String> words = new ArrayList<>(List.of("save", request.toString(), "--customer", customer));
+        words.addAll(List.of(sets));
+        String number = book(words.toArray(String[]::new)).out().strip();
+        assertThat(book("send", number).code()).isEqualTo(ExitCode.DONE);
+        assertThat(book("accept", number).code()).isEqualTo(ExitCode.DONE);
+    }
+
+    @Test
+    void promisesAreDrawnAnewFromTodaysStock() throws IOException {
+        assertThat(allocate().out()).isEqualTo("Nothing is promised.\n");
+        accepted("Orchard Surveys");
+        accepted("Nordmole");
+        offer("REED-S,A2,Marsh Trade,used,150,1,9,0,\n", "REED-S,A2,Marsh Trade,used,150,1,1,0,\nREED-S,A20,Marsh Trade,used,151,1,1,0,\n");
+        String text = allocate().out();
+        assertThat(text).startsWith("2 promises drawn from today's stock\n1 the same parts from the same lots\n1 the same parts, some from other lots\n")
+                .containsPattern("moved +251.50 +252.50 +EUR +1 REED-S of +1 REED-S of").contains("All that is delivered costs 504.00 EUR at today's prices; none like it costs\nless.\n")
+                .endsWith("Nothing is written yet; --apply does that.\n");
+        String json = allocate("--format", "json").out();
+        assertThat(Schemas.faults("allocation-result", json)).isEmpty();
+        assertThat(json).contains("\"fate\": \"moved\"", "\"least_cost\": 504.00", "\"applied\": false");
+        assertThat(allocate("--apply").out()).endsWith("Applied: the book keeps these units from now on.\n");
+        assertThat(allocate("--format", "csv").out()).contains("same,REED-S,A20,1\n").doesNotContain("moved");
+        book("pick", "2026-0001");
+        assertThat(allocate().out()).contains("1 picked, and stays as it is");
+    }
+
+    @Test
+    void whatCannotBeKeptIsNamedWithWaysOut() throws IOException {
+        accepted("Orchard Surveys");
+        accepted("Nordmole");
+        saved();
+        book("hold", "2026-0003");
+        offer("REED-S,A2,Marsh Trade,used,150,1,9,0,", "REED-S,A2,Marsh Trade,used,150,1,0,0,");
+        Run run = allocate();
+        assertThat(run.code()).isEqualTo(ExitCode.NO_VALID_BUILD);
+        assertThat(run.out()).startsWith("2 promises drawn from today's stock\n2 cannot be kept\n").contains("2026-0002 for Nordmole cannot be kept\n- REED-S: 1 wanted, 0 left\n"
+                + "The nearest ways out:\n- Get 1 more unit of REED-S: builds from 251.50 EUR.\n", "No allocation delivers more machines.\n",
+                "Holds are more than there is: REED-S of lot A2: 1 wanted, 0 left; 2026-0003 has\nsome\n");
+        String json = allocate("--format", "json").out();
+        assertThat(Schemas.faults("allocation-result", json)).isEmpty();
+        assertThat(allocate("--format", "csv").out()).contains("2026-0002,Nordmole,broken,,,0\n");
+        offer("REED-S,A2,Marsh Trade,used,150,1,0,0,", "REED-S,A2,Marsh Trade,used,150,1,0,0,\nREED-S,A20,Marsh Trade,used,150,1,9,30,");
+        assertThat(allocate().out()).contains("- What is left of its parts would come after 2026-03-04.\n");
+    }
+
+    /** Two small modules in place of one, which gives as much, and more bandwidth, for less load. */
+    @Test
+    void otherPartsKeepWhatTheCustomerWasTold() throws IOException {
+        accepted("Orchard Surveys");
+        accepted("Nordmole");
+        offer("M16,A6,Fen Surplus,used,21.50,1,60,2,12.25\nM16,A6,Fen Surplus,used,19.00,16,60,2,12.25\nM16,A7,Marsh Trade,new,44,1,100,7,\n",
+                "M16,A6,Fen Surplus,used,21.50,1,1,2,12.25\nM08,A30,Marsh Trade,used,5,1,9,0,\n");
+        Path memory = shop.resolve("memory.csv");
+        Files.writeString(memory, Files.readString(memory).replace("DDR4,RDIMM,8,1,,8,2400,1.2,3", "DDR4,RDIMM,8,1,,8,2400,1.2,2"));
+        Run run = allocate();
+        assertThat(run.code()).isEqualTo(ExitCode.DONE);
+        assertThat(run.out()).contains("1 other parts; all that the customer was told is kept\n", "None that delivers as many changes fewer.\n");
+        assertThat(allocate("--format", "csv").out()).contains("changed,M08,A30,2\n");
+        allocate("--apply");
+        assertThat(book("history", "2026-0001").out() + book("history", "2026-0002").out()).contains("other parts, units from other lots: 2");
+    }
+
     /** Not even the bytes of the file have the name after that. */
     @Test
     void aCustomerIsExportedAndErased() throws IOException {

@@ -1,0 +1,41 @@
+package sledwright.book;
+
+import java.sql.SQLException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import sledwright.book.store.Sql;
+
+/**
+ * What the book keeps for whom at one moment: where it is the same, nothing that an allocation rests on has changed.
+ *
+ * @param entry    the last entry of the history
+ * @param promises state of each quote that is accepted or picked
+ * @param kept     what is kept
+ */
+record BookStand(long entry, Map<QuoteNumber, QuoteState> promises, Reserved kept) {
+
+    static BookStand read(Sql sql, LocalDate today) throws SQLException {
+        Map<QuoteNumber, QuoteState> promises = new TreeMap<>();
+        sql.all("SELECT number, state FROM quote WHERE state = ? OR state = ?", row -> promises.put(
+                QuoteNumber.named(row.getString(1)).orElseThrow(), QuoteState.named(row.getString(2)).orElseThrow()),
+                QuoteState.ACCEPTED.label(), QuoteState.PICKED.label());
+        return new BookStand(entry(sql), promises, Holdings.reserved(sql, today, Optional.empty()));
+    }
+
+    static long entry(Sql sql) throws SQLException {
+        return sql.first("SELECT MAX(entry) FROM history", row -> row.getLong(1)).orElse(0L);
+    }
+
+    /** Whether nothing but what does not matter has happened. */
+    boolean isLike(BookStand other) {
+        return promises.equals(other.promises) && sorted().equals(other.sorted());
+    }
+
+    private List<Reserved.Kept> sorted() {
+        return kept.lots().stream().sorted(java.util.Comparator.comparing((Reserved.Kept one) -> one.number())
+                .thenComparing(Reserved.Kept::sku).thenComparing(Reserved.Kept::lot)).toList();
+    }
+}

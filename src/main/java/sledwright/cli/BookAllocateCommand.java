@@ -1,0 +1,53 @@
+package sledwright.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import sledwright.book.Allocated;
+import sledwright.book.Book;
+import sledwright.book.Signature;
+import sledwright.report.book.AllocationReport;
+
+/** {@code book allocate}: everything that is promised, drawn anew from today's stock. */
+@Command(
+        name = "allocate",
+        sortOptions = false,
+        description = "Draws everything that is accepted and not yet picked anew from the stock of the catalogue that --catalog names:"
+                + " what customers were told is kept, as few machines as possible change, and they cost as little as possible. It only"
+                + " proposes, unless --apply is given. The exit code is 4 where a promise cannot be kept, or where the book has moved on.")
+final class BookAllocateCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Option(names = "--apply", description = "Keep for every promise what it was given: all of it or, where the book has moved on,"
+            + " nothing.")
+    private boolean apply;
+
+    @Mixin
+    private BookOptions options;
+
+    @Mixin
+    private SharedOptions shared;
+
+    BookAllocateCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        Output output = shared.output(terminal);
+        Path folder = shared.folder(null, "--catalog");
+        try (Book book = BookOpening.open(shared, terminal)) {
+            Signature by = options.signature(terminal, shared);
+            Allocated allocated = book.allocate(folder, by, shared.terms());
+            if (apply) {
+                book.apply(allocated, folder, by);
+            }
+            output.write(Renderings.of(screen -> AllocationReport.text(allocated, apply, screen),
+                    () -> AllocationReport.json(allocated, apply), () -> AllocationReport.csv(allocated)));
+            return allocated.isWhole() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
+        }
+    }
+}

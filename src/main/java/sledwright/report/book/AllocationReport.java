@@ -1,0 +1,190 @@
+package sledwright.report.book;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import sledwright.book.Allocated;
+import sledwright.book.Allocated.Drawn;
+import sledwright.book.Allocated.Fate;
+import sledwright.planner.allot.LotName;
+import sledwright.report.text.Csv;
+import sledwright.report.text.Json;
+import sledwright.report.text.Page;
+import sledwright.report.text.Screen;
+import sledwright.report.text.TextTable;
+import sledwright.report.text.TextTable.Fit;
+import sledwright.words.Numbers;
+
+/** Promised machines, drawn anew from today's stock. */
+public final class AllocationReport {
+
+    private static final Map<Fate, String> WORDS = Map.of(
+            Fate.SAME, "the same parts from the same lots",
+            Fate.MOVED, "the same parts, some from other lots",
+            Fate.CHANGED, "other parts; all that the customer was told is kept",
+            Fate.BROKEN, "cannot be kept",
+            Fate.PICKED, "picked, and stays as it is");
+
+    private AllocationReport() {
+    }
+
+    /** @param applied whether it was written into the book */
+    public static String text(Allocated allocated, boolean applied, Screen screen) {
+        Page page = new Page(screen);
+        if (allocated.promises().isEmpty()) {
+            return page.text("Nothing is promised.").toString();
+        }
+        page.text("%s drawn from today's stock".formatted(Numbers.counted(allocated.promises().size(), "promise")));
+        counts(allocated).forEach((fate, count) -> page.line("%s %s".formatted(count, WORDS.get(fate))));
+        table(allocated, page);
+        allocated.promises().stream().filter(one -> one.fate() == Fate.BROKEN).forEach(one -> broken(one, page));
+        allocated.strained().forEach(lot -> page.gap().text("Holds are more than there is: %s".formatted(lot)));
+        quality(allocated.quality(), page.gap());
+        return page.text(applied ? "Applied: the book keeps these units from now on." : "Nothing is written yet; --apply does that.")
+                .toString();
+    }
+
+    private static void table(Allocated allocated, Page page) {
+        TextTable table = new TextTable().column("number", Fit.LEFT).column("customer", Fit.FLEXIBLE).column("", Fit.LEFT)
+                .column("told", Fit.RIGHT).column("costs now", Fit.RIGHT).column("", Fit.LEFT).column("takes now", Fit.FLEXIBLE)
+                .column("gives back", Fit.FLEXIBLE);
+        allocated.promises().stream().filter(one -> one.fate() != Fate.SAME && one.fate() != Fate.PICKED).forEach(one ->
+                table.row(one.quote().number(), one.quote().customer(), one.fate().label(),
+                one.quote().price().map(Object::toString).orElse("none"), one.cost().map(Object::toString).orElse("none"),
+                one.quote().currency(), units(one.fresh(), ", "), units(one.given(), ", ")));
+        if (allocated.promises().stream().anyMatch(one -> one.fate() != Fate.SAME && one.fate() != Fate.PICKED)) {
+            page.gap().table(table);
+        }
+    }
+
+    private static String units(Map<LotName, Integer> units, String between) {
+        return units.entrySet().stream().map(lot -> "%s %s".formatted(lot.getValue(), lot.getKey())).collect(Collectors.joining(between));
+    }
+
+    private static void broken(Drawn one, Page page) {
+        page.heading("%s for %s cannot be kept".formatted(one.quote().number(), one.quote().customer())).items(one.lacks());
+        if (!one.ways().isEmpty()) {
+            page.text("The nearest ways out:").items(one.ways());
+        }
+    }
+
+    private static void quality(Allocated.Quality quality, Page page) {
+        if (quality.found().broken() > 0) {
+            page.text(quality.found().broken() <= quality.leastBroken() ? "No allocation delivers more machines."
+                    : "%s cannot be delivered; at least %s cannot in any case.".formatted(
+                    Numbers.counted(quality.found().broken(), "machine"), quality.leastBroken()));
+        }
+        if (quality.found().changed() > 0) {
+            page.text(quality.found().changed() <= quality.leastChanged() ? "None that delivers as many changes fewer."
+                    : "%s change; at least %s do in any case.".formatted(
+                    Numbers.counted(quality.found().changed(), "machine"), quality.leastChanged()));
+        }
+        if (quality.found().cost().signum() == 0) {
+            return;
+        }
+        String cost = "All that is delivered costs %s %s at today's prices".formatted(quality.found().cost(), quality.currency());
+        page.text(quality.leastCost().map(least -> least.compareTo(quality.found().cost()) >= 0 ? cost + "; none like it costs less."
+                : cost + "; none like it costs less than %s.".formatted(least)).orElse(cost + "; how much less would do is not known."));
+    }
+
+    private static Map<Fate, Integer> counts(Allocated allocated) {
+        Map<Fate, Integer> counts = new EnumMap<>(Fate.class);
+        allocated.promises().forEach(one -> counts.merge(one.fate(), 1, Integer::sum));
+        return counts;
+    }
+
+    public static String json(Allocated allocated, boolean applied) {
+        return Json.document(out -> {
+            out.writeBooleanField("applied", applied);
+            out.writeObjectFieldStart("counts");
+            for (Map.Entry<Fate, Integer> count : counts(allocated).entrySet()) {
+                out.writeNumberField(count.getKey().label(), count.getValue());
+            }
+            out.writeEndObject();
+            out.writeArrayFieldStart("promises");
+            for (Drawn one : allocated.promises()) {
+                out.writeStartObject();
+                write(one, out);
+                out.writeEndObject();
+            }
+            out.writeEndArray();
+            strings("strained", allocated.strained().stream().map(Object::toString).toList(), out);
+            Allocated.Quality quality = allocated.quality();
+            out.writeObjectFieldStart("quality");
+            figures("found", quality.found(), out);
+            figures("greedy", quality.greedy(), out);
+            out.writeNumberField("least_broken", quality.leastBroken());
+            out.writeNumberField("least_changed", quality.leastChanged());
+            BookJson.amount("least_cost", quality.leastCost(), out);
+            out.writeStringField("currency", quality.currency());
+            out.writeEndObject();
+        });
+    }
+
+    private static void figures(String key, Allocated.Figures figures, JsonGenerator out) throws IOException {
+        out.writeObjectFieldStart(key);
+        out.writeNumberField("broken", figures.broken());
+        out.writeNumberField("changed", figures.changed());
+        out.writeNumberField("cost", figures.cost());
+        out.writeEndObject();
+    }
+
+    private static void write(Drawn one, JsonGenerator out) throws IOException {
+        out.writeStringField("number", one.quote().number().toString());
+        out.writeStringField("customer", one.quote().customer());
+        out.writeStringField("fate", one.fate().label());
+        out.writeNumberField("machines", one.quote().machines());
+        BookJson.amount("told", one.quote().price(), out);
+        BookJson.amount("cost", one.cost(), out);
+        out.writeStringField("currency", one.quote().currency());
+        lots("takes", one.units(), out);
+        lots("fresh", one.fresh(), out);
+        lots("given", one.given(), out);
+        strings("lacks", one.lacks(), out);
+        strings("ways", one.ways(), out);
+    }
+
+    private static void lots(String key, Map<LotName, Integer> units, JsonGenerator out) throws IOException {
+        out.writeArrayFieldStart(key);
+        for (Map.Entry<LotName, Integer> lot : new TreeMap<>(units).entrySet()) {
+            out.writeStartObject();
+            out.writeStringField("sku", lot.getKey().sku());
+            out.writeStringField("lot", lot.getKey().lot());
+            out.writeNumberField("units", lot.getValue());
+            out.writeEndObject();
+        }
+        out.writeEndArray();
+    }
+
+    private static void strings(String key, List<String> some, JsonGenerator out) throws IOException {
+        out.writeArrayFieldStart(key);
+        for (String one : some) {
+            out.writeString(one);
+        }
+        out.writeEndArray();
+    }
+
+    /** A row for each lot that a promise takes from; of a promise that cannot be kept a row without a lot. */
+    public static String csv(Allocated allocated) {
+        List<List<Object>> rows = new ArrayList<>();
+        for (Drawn one : allocated.promises()) {
+            List<Object> head = List.of(one.quote().number().toString(), one.quote().customer(), one.fate().label());
+            new TreeMap<>(one.units()).forEach((lot, units) -> rows.add(row(head, lot.sku(), lot.lot(), units)));
+            if (one.units().isEmpty()) {
+                rows.add(row(head, "", "", 0));
+            }
+        }
+        return Csv.write(List.of("number", "customer", "fate", "sku", "lot", "units"), rows);
+    }
+
+    private static List<Object> row(List<Object> head, String sku, String lot, int units) {
+        List<Object> row = new ArrayList<>(head);
+        row.addAll(List.of(sku, lot, units));
+        return row;
+    }
+}

@@ -1,0 +1,121 @@
+package sledwright.bench;
+
+import java.io.PrintStream;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import java.util.Random;
+import java.util.TreeMap;
+import sledwright.domain.Catalog;
+import sledwright.domain.Licence;
+import sledwright.domain.Lot;
+import sledwright.domain.Objective;
+import sledwright.domain.Pick;
+import sledwright.domain.Request;
+import sledwright.domain.Requirements;
+import sledwright.domain.WorkWish;
+import sledwright.domain.Worth;
+import sledwright.generator.Findings;
+import sledwright.generator.Search;
+import sledwright.generator.time.Deadline;
+import sledwright.metrics.Figures;
+import sledwright.planner.allot.Allotment;
+import sledwright.planner.allot.AllotmentOutcome;
+import sledwright.planner.allot.Allotter;
+import sledwright.planner.allot.LotName;
+import sledwright.planner.allot.Promise;
+import sledwright.rules.Order;
+
+/**
+ * Promises on the demo drawn anew after lots turned out short and others came in: what each promise in turn would take, what is decided, and the
+ * bound, in one run. Stock is multiplied so that there is some for that many.
+ */
+final class AllocateBenchmark {
+
+    private static final int STOCK_FOR = 12;
+    private static final Duration FIND = Duration.ofSeconds(10);
+
+    private final PrintStream out;
+    private final Shop shop;
+
+    AllocateBenchmark(PrintStream out, Shop shop) {
+        this.out = out;
+        this.shop = shop;
+    }
+
+    void run(List<Integer> sizes, long seed, Duration limit) {
+        out.printf("%8s %9s   %-28s %-28s %-28s %7s   %s%n", "promises", "machines", "greedy: broken changed cost", "decided", "bound", "gap %",
+                "seconds: greedy, bound, decision");
+        sizes.forEach(size -> run(size, seed, limit));
+    }
+
+    private void run(int size, long seed, Duration limit) {
+        Random random = new Random(seed);
+        int times = (size + STOCK_FOR - 1) / STOCK_FOR;
+        Catalog stock = shop.catalog().withEachLot(lot -> lot.with(lot.available() * times, lot.breaks()));
+        List<Promise> promises = promises(size, stock, random);
+        // A quarter of the lots has lost most of what it had, and every tenth has more.
+        Catalog today = stock.withEachLot(lot -> {
+            int luck = new Random(seed * 31 + new LotName(lot.sku(), lot.lot()).hashCode()).nextInt(20);
+            return lot.with(luck < 5 ? lot.available() / 4 : luck < 7 ? lot.available() + 8 * times : lot.available(), lot.breaks());
+        });
+        AllotmentOutcome outcome = new Allotter(today, promises, seed, List::of).run(Deadline.in(limit));
+        AllotmentOutcome.Bound bound = outcome.bound();
+        out.printf(Locale.ROOT, "%8d %9d   %-28s %-28s %-28s %7.3f   %.1f, %.1f, %.1f%n", size, promises.stream().mapToInt(one -> one.request().machines()).sum(),
+                words(outcome.greedy()), words(outcome.found()), "%d %d %.2f".formatted(bound.broken(), bound.changed(), bound.cost() / 100),
+                100 * outcome.gap().orElse(Double.NaN), outcome.times().greedy(), outcome.times().bound(), outcome.times().decision());
+    }
+
+    private static String words(Allotment.Figures figures) {
+        return String.format(Locale.ROOT, "%d %d %.2f", figures.broken(), figures.changed(), figures.cost() / 100.0);
+    }
+
+    /** Each takes the cheapest that those before it left, and is told what that reaches. */
+    private List<Promise> promises(int size, Catalog stock, Random random) {
+        List<Promise> promises = new ArrayList<>();
+        Map<LotName, Integer> taken = new HashMap<>();
+        Search first = new Search(stock);
+        for (long seed = random.nextInt(1 << 20); promises.size() < size; seed++) {
+            Request asked = shop.request(shop.requests().request(seed, "cheapest"));
+            Request request = asked.withMachines(1 + random.nextInt(3)).withOnHand(Map.of()).withAlternatives(1, Request.DEFAULT_STEP);
+            Catalog left = stock.withEachLot(lot -> lot.with(lot.available() - taken.getOrDefault(new LotName(lot.sku(), lot.lot()), 0), lot.breaks()));
+            Findings found = first.on(left).run(request, Deadline.in(FIND));
+            if (!found.ranked().isEmpty()) {
+                Promise promise = promise("promise " + (promises.size() + 1), found.ranked().get(0), random.nextInt(10));
+                promises.add(promise);
+                promise.kept().forEach((lot, units) -> taken.merge(lot, units, Integer::sum));
+            }
+        }
+        return promises;
+    }
+
+    private static Promise promise(String name, Order order, int days) {
+        Map<String, Integer> parts = new TreeMap<>();
+        Map<LotName, Integer> kept = new TreeMap<>();
+        int latest = 0;
+        for (Pick pick : order.picks()) {
+            Lot lot = pick.lot();
+            parts.merge(lot.sku(), pick.quantity(), Integer::sum);
+            kept.merge(new LotName(lot.sku(), lot.lot()), pick.quantity(), Integer::sum);
+            latest = Math.max(latest, lot.leadDays());
+        }
+        Figures told = order.figures();
+        Request asked = order.request();
+        Requirements least = asked.require();
+        Requirements require = new Requirements(least.processors(), Math.max(least.cores(), told.cores()), Math.max(least.memoryGb(), told.usableGb()),
+                Math.max(least.bandwidthGbs(), told.bandwidthGbs()), Math.max(least.throughput(), told.throughput()), least.baseGhz(),
+                least.allCoreGhz(), least.gbPerCore(), least.gbsPerCore(), least.spareSlots(), least.mode(), least.populated(),
+                new WorkWish(Math.max(least.work().least(), told.work()), least.work().workload()));
+        Request promised = new Request("promise", asked.machines(), asked.platforms(), require,
+                asked.limit().waiting().withLeadDays(OptionalInt.of(Math.max(latest, days))).withPrice(OptionalLong.empty())
+                        .withPowerW(OptionalDouble.of(told.loadW())),
+                Objective.CHEAPEST, Worth.NOTHING, Licence.NONE, 1, Request.DEFAULT_STEP, asked.forbid(), asked.use(), Map.of(), asked.equipment());
+        return new Promise(name, promised, parts, kept, false);
+    }
+}
