@@ -7,6 +7,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import sledwright.book.Book;
 import sledwright.book.Reviewed;
+import sledwright.report.book.ReviewJson;
 import sledwright.report.book.ReviewReport;
 
 /** {@code book review}: every open quote against today's catalogue. */
@@ -38,7 +39,7 @@ final class BookReviewCommand implements Callable<Integer> {
         try (Book book = BookOpening.open(shared, terminal)) {
             List<Reviewed> all = book.review(shared.folder(null, "--catalog"), again, options.signature(terminal, shared),
                     shared.terms().heardBy(new ProgressLine(terminal.err())));
-            output.write(Renderings.of(screen -> ReviewReport.text(all, screen), () -> ReviewReport.json(all),
+            output.write(Renderings.of(screen -> ReviewReport.text(all, screen), () -> ReviewJson.of(all),
                     () -> ReviewReport.csv(all)));
             return ExitCode.DONE;
         }

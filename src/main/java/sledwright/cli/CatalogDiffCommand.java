@@ -10,6 +10,7 @@ import picocli.CommandLine.Parameters;
 import sledwright.desk.CatalogDesk;
 import sledwright.desk.view.DifferenceView;
 import sledwright.input.Source;
+import sledwright.report.intake.DifferenceJson;
 import sledwright.report.intake.DifferenceReport;
 
 /** {@code catalog diff OLD NEW}: what moved between two catalogues, and which requests that touches. */
@@ -49,7 +50,7 @@ final class CatalogDiffCommand implements Callable<Integer> {
         Output output = shared.output(terminal);
         DifferenceView view = Replies.answer(CatalogDesk.difference(before, after, requests.stream().map(Source::of).toList(),
                 shared.terms()));
-        output.write(Renderings.of(screen -> DifferenceReport.text(view, screen), () -> DifferenceReport.json(view),
+        output.write(Renderings.of(screen -> DifferenceReport.text(view, screen), () -> DifferenceJson.of(view),
                 () -> DifferenceReport.csv(view)));
         return ExitCode.DONE;
     }

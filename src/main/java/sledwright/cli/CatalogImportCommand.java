@@ -12,6 +12,7 @@ import sledwright.desk.CatalogDesk;
 import sledwright.desk.ImportQuestion;
 import sledwright.desk.view.ImportView;
 import sledwright.input.Source;
+import sledwright.report.intake.ImportJson;
 import sledwright.report.intake.ImportReport;
 
 /** {@code catalog import FILE}: a supplier's list into a table of a catalogue. */
@@ -67,7 +68,7 @@ final class CatalogImportCommand implements Callable<Integer> {
         Output output = shared.output(terminal);
         ImportView view = Replies.answer(CatalogDesk.importList(shared.folder(into, "--into"), new ImportQuestion(table, Source.of(file),
                 Optional.ofNullable(mapping).map(Source::of), Optional.ofNullable(sheet), apply, skipFaulty)));
-        output.write(Renderings.of(screen -> ImportReport.text(view, screen), () -> ImportReport.json(view), () -> ImportReport.csv(view)));
+        output.write(Renderings.of(screen -> ImportReport.text(view, screen), () -> ImportJson.of(view), () -> ImportReport.csv(view)));
         return view.refused().isEmpty() || skipFaulty ? ExitCode.DONE : ExitCode.INPUT_FAULT;
     }
 }

@@ -1,8 +1,8 @@
 package sledwright.report.book;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import sledwright.book.CustomerFile;
@@ -11,100 +11,75 @@ import sledwright.book.SavedQuote;
 import sledwright.report.text.Json;
 
 /** Quotes of the book as JSON. */
-public final class BookJson {
+public record BookJson(List<Quote> quotes) {
 
-    private BookJson() {
+    /** One quote. */
+    public record Quote(@JsonUnwrapped Subject subject, @JsonUnwrapped Extent extent, @JsonUnwrapped Days days, String note,
+                        String reason) {
+
+        private static Quote of(SavedQuote quote) {
+            return new Quote(new Subject(quote.number().toString(), quote.state().label(), quote.customer(), quote.name()),
+                    new Extent(quote.version(), quote.chosen(), quote.machines(), quote.price().orElse(null), quote.currency()),
+                    new Days(quote.madeOn().toString(), day(quote.validUntil()), day(quote.heldUntil())), quote.note(), quote.reason());
+        }
+
+        private static String day(Optional<LocalDate> day) {
+            return day.map(LocalDate::toString).orElse(null);
+        }
+    }
+
+    /** Whose it is, and what becomes of it. */
+    public record Subject(String number, String state, String customer, String request) {
+    }
+
+    /** @param price null where nothing was found */
+    public record Extent(int version, int option, int machines, BigDecimal price, String currency) {
+    }
+
+    /** The last two are null where there is no such day. */
+    public record Days(String madeOn, String validUntil, String heldUntil) {
+    }
+
+    /** What was done to a quote. */
+    public record Entry(long entry, String at, String by, int version, String step, String detail) {
+
+        private static List<Entry> all(List<HistoryEntry> entries) {
+            return entries.stream()
+                    .map(one -> new Entry(one.entry(), one.at(), one.who(), one.version(), one.step(), one.detail())).toList();
+        }
+    }
+
+    /** A quote and all that was done to it. */
+    public record History(@JsonUnwrapped Quote quote, List<Entry> history) {
+    }
+
+    /** All that is kept of a customer. */
+    public record Customer(String customer, List<Kept> quotes) {
+    }
+
+    /** A quote, all that was done to it, and its requests, one for each version. */
+    public record Kept(@JsonUnwrapped Quote quote, List<Entry> history, List<String> requests) {
+
+        private static Kept of(CustomerFile.Kept kept) {
+            return new Kept(Quote.of(kept.quote()), Entry.all(kept.history()), kept.requests());
+        }
     }
 
     public static String of(List<SavedQuote> quotes) {
-        return Json.document(out -> {
-            out.writeArrayFieldStart("quotes");
-            for (SavedQuote quote : quotes) {
-                out.writeStartObject();
-                write(quote, out);
-                out.writeEndObject();
-            }
-            out.writeEndArray();
-        });
+        return Json.of(new BookJson(quotes.stream().map(Quote::of).toList()));
     }
 
     /** One quote. */
     public static String of(SavedQuote quote) {
-        return Json.document(out -> write(quote, out));
+        return Json.of(Quote.of(quote));
     }
 
     public static String history(SavedQuote quote, List<HistoryEntry> entries) {
-        return Json.document(out -> {
-            write(quote, out);
-            history(entries, out);
-        });
+        return Json.of(new History(Quote.of(quote), Entry.all(entries)));
     }
 
     /** All that is kept of a customer. */
     public static String of(CustomerFile file) {
-        return Json.document(out -> {
-            out.writeStringField("customer", file.customer());
-            out.writeArrayFieldStart("quotes");
-            for (CustomerFile.Kept kept : file.kept()) {
-                out.writeStartObject();
-                write(kept.quote(), out);
-                history(kept.history(), out);
-                out.writeArrayFieldStart("requests");
-                for (String request : kept.requests()) {
-                    out.writeString(request);
-                }
-                out.writeEndArray();
-                out.writeEndObject();
-            }
-            out.writeEndArray();
-        });
-    }
-
-    private static void history(List<HistoryEntry> entries, JsonGenerator out) throws IOException {
-        out.writeArrayFieldStart("history");
-        for (HistoryEntry entry : entries) {
-            out.writeStartObject();
-            out.writeNumberField("entry", entry.entry());
-            out.writeStringField("at", entry.at());
-            out.writeStringField("by", entry.who());
-            out.writeNumberField("version", entry.version());
-            out.writeStringField("step", entry.step());
-            out.writeStringField("detail", entry.detail());
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-    }
-
-    static void amount(String key, Optional<BigDecimal> amount, JsonGenerator out) throws IOException {
-        if (amount.isPresent()) {
-            out.writeNumberField(key, amount.get());
-        } else {
-            out.writeNullField(key);
-        }
-    }
-
-    private static void write(SavedQuote quote, JsonGenerator out) throws IOException {
-        out.writeStringField("number", quote.number().toString());
-        out.writeStringField("state", quote.state().label());
-        out.writeStringField("customer", quote.customer());
-        out.writeStringField("request", quote.name());
-        out.writeNumberField("version", quote.version());
-        out.writeNumberField("option", quote.chosen());
-        out.writeNumberField("machines", quote.machines());
-        amount("price", quote.price(), out);
-        out.writeStringField("currency", quote.currency());
-        out.writeStringField("made_on", quote.madeOn().toString());
-        if (quote.validUntil().isPresent()) {
-            out.writeStringField("valid_until", quote.validUntil().get().toString());
-        } else {
-            out.writeNullField("valid_until");
-        }
-        if (quote.heldUntil().isPresent()) {
-            out.writeStringField("held_until", quote.heldUntil().get().toString());
-        } else {
-            out.writeNullField("held_until");
-        }
-        out.writeStringField("note", quote.note());
-        out.writeStringField("reason", quote.reason());
+        return Json.of(new Customer(file.customer(), file.kept().stream().map(Kept::of).toList()));
     }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import sledwright.book.Reviewed;
 import sledwright.report.text.Csv;
-import sledwright.report.text.Json;
 import sledwright.report.text.Page;
 import sledwright.report.text.Screen;
 import sledwright.report.text.TextTable;
@@ -35,37 +34,10 @@ public final class ReviewReport {
         return page.toString();
     }
 
-    private static Map<Reviewed.Outcome, Integer> counts(List<Reviewed> all) {
+    static Map<Reviewed.Outcome, Integer> counts(List<Reviewed> all) {
         Map<Reviewed.Outcome, Integer> counts = new EnumMap<>(Reviewed.Outcome.class);
         all.forEach(one -> counts.merge(one.outcome(), 1, Integer::sum));
         return counts;
-    }
-
-    public static String json(List<Reviewed> all) {
-        return Json.document(out -> {
-            out.writeObjectFieldStart("counts");
-            for (Map.Entry<Reviewed.Outcome, Integer> count : counts(all).entrySet()) {
-                out.writeNumberField(count.getKey().label(), count.getValue());
-            }
-            out.writeEndObject();
-            out.writeArrayFieldStart("quotes");
-            for (Reviewed one : all) {
-                out.writeStartObject();
-                out.writeStringField("number", one.quote().number().toString());
-                out.writeStringField("customer", one.quote().customer());
-                out.writeStringField("outcome", one.outcome().label());
-                BookJson.amount("was", one.quote().price(), out);
-                BookJson.amount("is", one.now(), out);
-                out.writeStringField("currency", one.quote().currency());
-                out.writeArrayFieldStart("sold_out");
-                for (String lot : one.soldOut()) {
-                    out.writeString(lot);
-                }
-                out.writeEndArray();
-                out.writeEndObject();
-            }
-            out.writeEndArray();
-        });
     }
 
     public static String csv(List<Reviewed> all) {

@@ -1,7 +1,8 @@
 package sledwright.report.catalog;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import sledwright.desk.view.CatalogView;
@@ -9,67 +10,48 @@ import sledwright.explain.audit.Warning;
 import sledwright.report.text.Json;
 import sledwright.words.Numbers;
 
-/** What a catalogue holds, as JSON. */
-public final class CatalogJson {
+/**
+ * What a catalogue holds, as JSON.
+ *
+ * @param counts what -> how many of it
+ */
+public record CatalogJson(@JsonUnwrapped Head head, Map<String, Long> counts, List<EnclosureJson> enclosures, List<String> unsold,
+                          List<WarningJson> warnings) {
 
-    private CatalogJson() {
+    /** Which catalogue, and of which day. */
+    public record Head(String catalog, String currency, String pricedOn) {
+    }
+
+    /** An enclosure and the sleds that it takes. */
+    public record EnclosureJson(String sku, String name, int bays, List<String> takes, List<FeedJson> supplies) {
+
+        private static EnclosureJson of(CatalogView.Housed enclosure) {
+            return new EnclosureJson(enclosure.sku(), enclosure.name(), enclosure.bays(), enclosure.takes(),
+                    enclosure.feeds().stream().map(FeedJson::of).toList());
+        }
+    }
+
+    /** Supplies of an enclosure, and what they leave for its sleds. */
+    public record FeedJson(String sku, int count, int redundant, BigDecimal sledsW) {
+
+        private static FeedJson of(CatalogView.Feed feed) {
+            return new FeedJson(feed.sku(), feed.count(), feed.redundant(), Numbers.decimal(feed.sledsW()));
+        }
+    }
+
+    /** What is odd about a line of a file. */
+    public record WarningJson(String check, String file, int line, String message) {
+
+        private static WarningJson of(Warning warning) {
+            return new WarningJson(warning.check(), warning.place().file(), warning.place().line(), warning.message());
+        }
     }
 
     public static String of(CatalogView view) {
-        return Json.document(out -> write(view, out));
-    }
-
-    private static void write(CatalogView view, JsonGenerator out) throws IOException {
-        out.writeStringField("catalog", view.name());
-        out.writeStringField("currency", view.currency());
-        out.writeStringField("priced_on", view.pricedOn().toString());
-        out.writeObjectFieldStart("counts");
-        for (Map.Entry<String, Long> entry : view.counts().entrySet()) {
-            out.writeNumberField(entry.getKey().replace(' ', '_'), entry.getValue());
-        }
-        out.writeEndObject();
-        out.writeArrayFieldStart("enclosures");
-        for (CatalogView.Housed enclosure : view.enclosures()) {
-            enclosure(enclosure, out);
-        }
-        out.writeEndArray();
-        strings("unsold", view.unsold(), out);
-        out.writeArrayFieldStart("warnings");
-        for (Warning warning : view.warnings()) {
-            out.writeStartObject();
-            out.writeStringField("check", warning.check());
-            out.writeStringField("file", warning.place().file());
-            out.writeNumberField("line", warning.place().line());
-            out.writeStringField("message", warning.message());
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-    }
-
-    private static void enclosure(CatalogView.Housed enclosure, JsonGenerator out) throws IOException {
-        out.writeStartObject();
-        out.writeStringField("sku", enclosure.sku());
-        out.writeStringField("name", enclosure.name());
-        out.writeNumberField("bays", enclosure.bays());
-        strings("takes", enclosure.takes(), out);
-        out.writeArrayFieldStart("supplies");
-        for (CatalogView.Feed feed : enclosure.feeds()) {
-            out.writeStartObject();
-            out.writeStringField("sku", feed.sku());
-            out.writeNumberField("count", feed.count());
-            out.writeNumberField("redundant", feed.redundant());
-            out.writeNumberField("sleds_w", Numbers.decimal(feed.sledsW()));
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-        out.writeEndObject();
-    }
-
-    private static void strings(String key, List<String> values, JsonGenerator out) throws IOException {
-        out.writeArrayFieldStart(key);
-        for (String value : values) {
-            out.writeString(value);
-        }
-        out.writeEndArray();
+        Map<String, Long> counts = new LinkedHashMap<>();
+        view.counts().forEach((what, count) -> counts.put(what.replace(' ', '_'), count));
+        return Json.of(new CatalogJson(new Head(view.name(), view.currency(), view.pricedOn().toString()), counts,
+                view.enclosures().stream().map(EnclosureJson::of).toList(), view.unsold(),
+                view.warnings().stream().map(WarningJson::of).toList()));
     }
 }

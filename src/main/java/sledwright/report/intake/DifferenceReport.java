@@ -1,29 +1,24 @@
 package sledwright.report.intake;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 import sledwright.desk.view.DifferenceView;
 import sledwright.desk.view.DifferenceView.Answer;
 import sledwright.desk.view.DifferenceView.RequestMove;
 import sledwright.explain.change.CatalogDifference.Move;
 import sledwright.explain.change.CatalogDifference.OfferMove;
-import sledwright.explain.change.CatalogDifference.PartMove;
 import sledwright.explain.change.CatalogDifference.Terms;
 import sledwright.report.text.Csv;
 import sledwright.report.text.Ink;
-import sledwright.report.text.Json;
 import sledwright.report.text.Page;
 import sledwright.report.text.Screen;
 import sledwright.report.text.TextTable;
 import sledwright.report.text.TextTable.Fit;
 
-/** How two catalogues differ, in text, JSON and CSV. */
+/** How two catalogues differ, in text and CSV. */
 public final class DifferenceReport {
 
     private final DifferenceView view;
@@ -96,82 +91,6 @@ public final class DifferenceReport {
 
     private String price(Answer answer) {
         return answer.price().map(price -> price.toPlainString() + " " + view.currency()).orElse(answer.status());
-    }
-
-    public static String json(DifferenceView view) {
-        return Json.document(out -> new DifferenceReport(view).json(out));
-    }
-
-    private void json(JsonGenerator out) throws IOException {
-        out.writeStringField("before", view.before());
-        out.writeStringField("after", view.after());
-        out.writeStringField("priced_before", view.pricedBefore().toString());
-        out.writeStringField("priced_after", view.pricedAfter().toString());
-        out.writeStringField("currency", view.currency());
-        out.writeArrayFieldStart("parts");
-        for (PartMove part : view.difference().parts()) {
-            out.writeStartObject();
-            out.writeStringField("change", part.move().label());
-            out.writeStringField("sku", part.sku());
-            out.writeStringField("description", part.description());
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-        out.writeArrayFieldStart("offers");
-        for (OfferMove offer : view.difference().offers()) {
-            out.writeStartObject();
-            out.writeStringField("change", offer.move().label());
-            out.writeStringField("sku", offer.sku());
-            out.writeStringField("lot", offer.lot());
-            out.writeNumberField("min_quantity", offer.minQuantity());
-            terms("before", offer.before(), out);
-            terms("after", offer.after(), out);
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-        out.writeArrayFieldStart("requests");
-        for (RequestMove request : view.requests()) {
-            out.writeStartObject();
-            out.writeStringField("file", request.file());
-            out.writeStringField("request", request.name());
-            out.writeBooleanField("build_changed", request.changesBuild());
-            out.writeBooleanField("price_changed", request.changesPrice());
-            answer("before", request.before(), out);
-            answer("after", request.after(), out);
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-    }
-
-    private void terms(String name, Optional<Terms> terms, JsonGenerator out) throws IOException {
-        if (terms.isEmpty()) {
-            out.writeNullField(name);
-            return;
-        }
-        out.writeObjectFieldStart(name);
-        out.writeStringField("supplier", terms.get().supplier());
-        out.writeStringField("condition", terms.get().condition());
-        out.writeNumberField("unit_price", amount(terms.get()));
-        out.writeNumberField("available", terms.get().available());
-        out.writeNumberField("lead_days", terms.get().leadDays());
-        out.writeEndObject();
-    }
-
-    private static void answer(String name, Answer answer, JsonGenerator out) throws IOException {
-        out.writeObjectFieldStart(name);
-        out.writeStringField("status", answer.status());
-        if (answer.price().isPresent()) {
-            out.writeNumberField("price", answer.price().get());
-        } else {
-            out.writeNullField("price");
-        }
-        out.writeStringField("build", answer.build());
-        out.writeArrayFieldStart("reasons");
-        for (String reason : answer.reasons()) {
-            out.writeString(reason);
-        }
-        out.writeEndArray();
-        out.writeEndObject();
     }
 
     /** One row for each part, offer and request that differs, and for each request that does not. */

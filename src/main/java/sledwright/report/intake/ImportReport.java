@@ -1,7 +1,5 @@
 package sledwright.report.intake;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -9,14 +7,12 @@ import sledwright.catalog.intake.Change;
 import sledwright.catalog.intake.Change.Edit;
 import sledwright.catalog.intake.Change.Kind;
 import sledwright.desk.view.ImportView;
-import sledwright.input.Fault;
 import sledwright.report.text.Csv;
 import sledwright.report.text.Ink;
-import sledwright.report.text.Json;
 import sledwright.report.text.Page;
 import sledwright.report.text.Screen;
 
-/** An import in text, JSON and CSV. */
+/** An import in text and CSV. */
 public final class ImportReport {
 
     private ImportReport() {
@@ -73,69 +69,6 @@ public final class ImportReport {
     private static String words(Edit edit, Kind kind) {
         return kind == Kind.ADDED ? edit.column() + " " + edit.after() : kind == Kind.REMOVED ? edit.column() + " " + edit.before()
                 : "%s %s -> %s".formatted(edit.column(), edit.before().isEmpty() ? "(empty)" : edit.before(), edit.after());
-    }
-
-    public static String json(ImportView view) {
-        return Json.document(out -> {
-            out.writeStringField("list", view.list());
-            out.writeStringField("file", view.file());
-            out.writeStringField("table", view.table().label());
-            out.writeBooleanField("written", view.written());
-            if (view.kept().isPresent()) {
-                out.writeStringField("kept", view.kept().get());
-            } else {
-                out.writeNullField("kept");
-            }
-            out.writeNumberField("added", view.count(Kind.ADDED));
-            out.writeNumberField("changed", view.count(Kind.CHANGED));
-            out.writeNumberField("sold_out", view.count(Kind.SOLD_OUT));
-            out.writeNumberField("removed", view.count(Kind.REMOVED));
-            out.writeNumberField("unchanged", view.unchanged());
-            out.writeArrayFieldStart("changes");
-            for (Change change : view.changes()) {
-                change(change, view, out);
-            }
-            out.writeEndArray();
-            faults("not_taken", view.refused(), out);
-            faults("warnings", view.warnings(), out);
-        });
-    }
-
-    private static void faults(String key, List<Fault> faults, JsonGenerator out) throws IOException {
-        out.writeArrayFieldStart(key);
-        for (Fault fault : faults) {
-            out.writeStartObject();
-            out.writeStringField("file", fault.file());
-            out.writeNumberField("line", fault.line());
-            out.writeStringField("message", fault.message());
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-    }
-
-    private static void change(Change change, ImportView view, JsonGenerator out) throws IOException {
-        out.writeStartObject();
-        out.writeStringField("change", change.kind().label());
-        if (change.place().line() == 0) {
-            out.writeNullField("line");
-        } else {
-            out.writeNumberField("line", change.place().line());
-        }
-        out.writeObjectFieldStart("key");
-        for (int i = 0; i < change.key().size(); i++) {
-            out.writeStringField(view.table().key().get(i), change.key().get(i));
-        }
-        out.writeEndObject();
-        out.writeArrayFieldStart("edits");
-        for (Edit edit : change.edits()) {
-            out.writeStartObject();
-            out.writeStringField("column", edit.column());
-            out.writeStringField("before", edit.before());
-            out.writeStringField("after", edit.after());
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-        out.writeEndObject();
     }
 
     /** One row for each cell that changes, then one for each reason why a row was not taken. */

@@ -2,6 +2,8 @@ package sledwright.report.intake;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,26 +25,19 @@ public final class TableSheet {
     private TableSheet() {
     }
 
+    /** A table as JSON: figures as numbers, null where nothing stands. */
+    public record Rows(String table, List<Map<String, Object>> rows) {
+    }
+
     public static String json(TableExport export) {
-        return Json.document(out -> {
-            out.writeStringField("table", export.table().label());
-            out.writeArrayFieldStart("rows");
-            for (Map<String, String> row : export.rows()) {
-                out.writeStartObject();
-                for (String column : export.columns()) {
-                    Optional<BigDecimal> figure = figure(export.table(), column, row);
-                    if (figure.isPresent()) {
-                        out.writeNumberField(column, figure.get());
-                    } else if (row.containsKey(column)) {
-                        out.writeStringField(column, row.get(column));
-                    } else {
-                        out.writeNullField(column);
-                    }
-                }
-                out.writeEndObject();
-            }
-            out.writeEndArray();
-        });
+        List<Map<String, Object>> rows = new ArrayList<>();
+        for (Map<String, String> row : export.rows()) {
+            Map<String, Object> cells = new LinkedHashMap<>();
+            export.columns().forEach(column -> cells.put(column,
+                    figure(export.table(), column, row).<Object>map(figure -> figure).orElse(row.get(column))));
+            rows.add(cells);
+        }
+        return Json.of(new Rows(export.table().label(), rows));
     }
 
     /** A workbook of one sheet; the same rows always give the same bytes. */

@@ -1,87 +1,53 @@
 package sledwright.report.label;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import sledwright.desk.view.LabelView;
 import sledwright.label.Meaning;
+import sledwright.label.ModuleRow;
 import sledwright.label.Reading;
 import sledwright.label.Unknown;
 import sledwright.report.text.Json;
+import sledwright.words.Numbers;
 
 /** Modules from labels as JSON. */
-public final class LabelJson {
+public record LabelJson(List<Module> modules) {
 
-    private LabelJson() {
+    /** One module, with what each field of its label says and what is not known of it. */
+    public record Module(String readFrom, String label, Row row, List<Meaning> fields, List<Unknown> unknown, List<String> passedOver) {
+
+        private static Module of(Reading reading) {
+            return new Module(reading.from(), reading.label().toString(), Row.of(reading.row()), reading.meanings(), reading.unknown(),
+                    reading.passedOver());
+        }
+    }
+
+    /** Its row of memory.csv; null where the label does not say it. */
+    public record Row(String sku, String description, String generation, String type, @JsonUnwrapped Size size,
+                      @JsonUnwrapped Speed speed) {
+
+        private static Row of(ModuleRow row) {
+            return new Row(row.sku(), row.description(), row.generation().name(), row.type().map(type -> type.label()).orElse(null),
+                    new Size(of(row.capacityGb()), of(row.ranks()), of(row.logicalRanks()), of(row.deviceWidth())),
+                    new Speed(row.speedMts(), Numbers.decimal(row.voltage()), null));
+        }
+
+        private static Integer of(Optional<Integer> figure) {
+            return figure.orElse(null);
+        }
+    }
+
+    /** Capacity and ranks. */
+    public record Size(Integer capacityGb, Integer ranks, Integer logicalRanks, Integer deviceWidth) {
+    }
+
+    /** @param powerW no label says it */
+    public record Speed(int speedMts, BigDecimal voltage, BigDecimal powerW) {
     }
 
     public static String of(LabelView view) {
-        return Json.document(out -> write(view, out));
-    }
-
-    private static void write(LabelView view, JsonGenerator out) throws IOException {
-        out.writeArrayFieldStart("modules");
-        for (Reading reading : view.readings()) {
-            out.writeStartObject();
-            out.writeStringField("read_from", reading.from());
-            out.writeStringField("label", reading.label().toString());
-            row(reading, out);
-            meanings(reading.meanings(), out);
-            unknown(reading.unknown(), out);
-            passedOver(reading.passedOver(), out);
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-    }
-
-    private static void row(Reading reading, JsonGenerator out) throws IOException {
-        out.writeObjectFieldStart("row");
-        List<Optional<Object>> cells = LabelView.cells(reading.row());
-        for (int column = 0; column < cells.size(); column++) {
-            out.writeFieldName(LabelView.COLUMNS.get(column));
-            Object cell = cells.get(column).orElse(null);
-            if (cell instanceof Integer number) {
-                out.writeNumber(number);
-            } else if (cell instanceof BigDecimal number) {
-                out.writeNumber(number);
-            } else {
-                out.writeString((String) cell);
-            }
-        }
-        out.writeEndObject();
-    }
-
-    private static void meanings(List<Meaning> meanings, JsonGenerator out) throws IOException {
-        out.writeArrayFieldStart("fields");
-        for (Meaning meaning : meanings) {
-            out.writeStartObject();
-            out.writeStringField("field", meaning.field());
-            out.writeStringField("written", meaning.written());
-            out.writeStringField("meaning", meaning.meaning());
-            out.writeBooleanField("from_memory", meaning.fromMemory());
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-    }
-
-    private static void passedOver(List<String> words, JsonGenerator out) throws IOException {
-        out.writeArrayFieldStart("passed_over");
-        for (String word : words) {
-            out.writeString(word);
-        }
-        out.writeEndArray();
-    }
-
-    private static void unknown(List<Unknown> unknown, JsonGenerator out) throws IOException {
-        out.writeArrayFieldStart("unknown");
-        for (Unknown one : unknown) {
-            out.writeStartObject();
-            out.writeStringField("what", one.what());
-            out.writeStringField("why", one.why());
-            out.writeEndObject();
-        }
-        out.writeEndArray();
+        return Json.of(new LabelJson(view.readings().stream().map(Module::of).toList()));
     }
 }

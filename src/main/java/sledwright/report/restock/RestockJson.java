@@ -1,169 +1,146 @@
 package sledwright.report.restock;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import java.math.BigDecimal;
+import java.util.List;
 import java.util.OptionalLong;
 import sledwright.desk.view.RestockView;
+import sledwright.explain.Explanation;
 import sledwright.explain.conflict.Conflict;
 import sledwright.report.text.Json;
 import sledwright.restock.Levels;
 import sledwright.restock.RestockPlan;
-import sledwright.restock.RestockPlan.Buy;
-import sledwright.restock.RestockPlan.ClassOutlook;
-import sledwright.restock.RestockPlan.CurvePoint;
-import sledwright.restock.RestockPlan.Expected;
-import sledwright.restock.RestockPlan.PartOutlook;
 import sledwright.words.Numbers;
 
 /** A restocking plan as JSON. */
-public final class RestockJson {
+public record RestockJson(@JsonUnwrapped Head head, @JsonUnwrapped Earned earned, List<BuyJson> buy, List<ClassJson> classes,
+                          List<CurvePoint> curve, List<PartJson> parts, List<LevelJson> levels) {
 
-    private final RestockView view;
-    private final JsonGenerator out;
+    /** What was asked, and whether it was answered in full; {@code budget} is null where there is none. */
+    public record Head(String request, String currency, long seed, int courses, boolean complete, BigDecimal budget, BigDecimal cost) {
+    }
 
-    private RestockJson(RestockView view, JsonGenerator out) {
-        this.view = view;
-        this.out = out;
+    /** What the plan is expected to earn, and no plan beyond. */
+    public record Earned(Expected expectedMargin, Expected without, Expected gain, Bound bound) {
+    }
+
+    /** A mean and half the width of its confidence interval. */
+    public record Expected(BigDecimal mean, BigDecimal halfWidth) {
+
+        private static Expected of(RestockPlan.Expected expected, RestockView view) {
+            return new Expected(view.amount(expected.mean()), view.amount(expected.halfWidth()));
+        }
+    }
+
+    /** No plan earns more than {@code most}. */
+    public record Bound(BigDecimal most, @JsonUnwrapped Shortfalls below, BigDecimal gap, BigDecimal roundedGap, int builds,
+                        boolean noOtherBuild) {
+
+        private static Bound of(RestockPlan plan, RestockView view) {
+            return new Bound(view.amount(plan.bound()), new Shortfalls(view.amount(plan.rounded()), view.amount(plan.roundedInSample()),
+                    view.amount(plan.hindsight()), view.amount(plan.inSample())), Numbers.decimal(plan.gap()),
+                    Numbers.decimal(plan.roundedGap()), plan.builds(), plan.closed());
+        }
+    }
+
+    /** What whole quantities earn on the courses of the bound. */
+    public record Shortfalls(BigDecimal roundedInHindsight, BigDecimal roundedAsOrdersCome, BigDecimal planInHindsight,
+                             BigDecimal planAsOrdersCome) {
+    }
+
+    /** One purchase. */
+    public record BuyJson(String sku, String supplier, String condition, int quantity, @JsonUnwrapped Terms terms, String why) {
+
+        private static BuyJson of(RestockPlan.Buy buy, RestockView view) {
+            return new BuyJson(buy.offer().sku(), buy.offer().supplier(), buy.offer().condition().label(), buy.quantity(),
+                    new Terms(view.amount(buy.offer().unitCost()), view.amount(buy.cost()), buy.offer().leadDays()), buy.why());
+        }
+    }
+
+    /** What a purchase costs, and when it is here. */
+    public record Terms(BigDecimal unitCost, BigDecimal cost, int leadDays) {
+    }
+
+    /** A class of demand; {@code pays} and {@code costs} are null where no build of it is known. */
+    public record ClassJson(String name, BigDecimal orders, @JsonUnwrapped Filled filled, BigDecimal pays, BigDecimal costs,
+                            boolean possible, List<String> conflicts) {
+
+        private static ClassJson of(RestockPlan.ClassOutlook outlook, RestockView view) {
+            return new ClassJson(outlook.name(), Numbers.decimal(outlook.orders()), new Filled(Numbers.decimal(outlook.filled()),
+                    Numbers.decimal(outlook.halfWidth()), Numbers.decimal(outlook.without())), optional(outlook.revenue(), view),
+                    optional(outlook.cost(), view), outlook.impossible().isEmpty(), outlook.impossible().map(Explanation::conflicts)
+                    .orElse(List.of()).stream().map(Conflict::message).toList());
+        }
+    }
+
+    /** How many of a class's orders are filled. */
+    public record Filled(BigDecimal filled, BigDecimal filledHalfWidth, BigDecimal filledWithout) {
+    }
+
+    /** What another budget would bring. */
+    public record CurvePoint(BigDecimal budget, BigDecimal spent, Expected expectedMargin) {
+
+        private static CurvePoint of(RestockPlan.CurvePoint point, RestockView view) {
+            return new CurvePoint(view.amount(point.budget()), view.amount(point.spent()), Expected.of(point.margin(), view));
+        }
+    }
+
+    /** What becomes of a part. */
+    public record PartJson(String sku, @JsonUnwrapped Units units, @JsonUnwrapped Value value, boolean dead) {
+
+        private static PartJson of(RestockPlan.PartOutlook part, RestockView view) {
+            return new PartJson(part.sku(),
+                    new Units(part.standing(), part.bought(), Numbers.decimal(part.used()), Numbers.decimal(part.left())),
+                    new Value(view.amount(part.lost()), view.amount(part.worth()), view.amount(part.oneMore()),
+                            optional(part.mostPrice(), view)), part.isDead());
+        }
+    }
+
+    /** Units of a part. */
+    public record Units(int onShelf, int bought, BigDecimal used, BigDecimal left) {
+    }
+
+    /** @param payAtMost null where no class is worth a unit */
+    public record Value(BigDecimal leftLoses, BigDecimal worth, BigDecimal oneMore, BigDecimal payAtMost) {
+    }
+
+    /** When to order a part again. */
+    public record LevelJson(@JsonUnwrapped Ordered ordered, @JsonUnwrapped Use use, int reorderPoint, int lot,
+                            @JsonUnwrapped Service service) {
+
+        private static LevelJson of(Levels.Level level) {
+            return new LevelJson(new Ordered(level.sku(), level.supplier(), level.leadDays()),
+                    new Use(Numbers.decimal(level.perMonth()), Numbers.decimal(level.deviation())), level.point(), level.lot(),
+                    new Service(Numbers.decimal(level.service().safetyStock()), Numbers.decimal(level.service().cycleService()),
+                            Numbers.decimal(level.service().expectedShortage()), Numbers.decimal(level.service().fillRate())));
+        }
+    }
+
+    /** From whom, and how long it takes. */
+    public record Ordered(String sku, String supplier, int leadDays) {
+    }
+
+    /** Units that orders take. */
+    public record Use(BigDecimal perMonth, BigDecimal deviation) {
+    }
+
+    /** How well a level serves. */
+    public record Service(BigDecimal safetyStock, BigDecimal cycleService, BigDecimal expectedShortage, BigDecimal fillRate) {
     }
 
     public static String of(RestockView view) {
-        return Json.document(out -> write(view, out));
-    }
-
-    private static void write(RestockView view, JsonGenerator out) throws IOException {
-        new RestockJson(view, out).write();
-    }
-
-    private void write() throws IOException {
         RestockPlan plan = view.plan();
-        out.writeStringField("request", plan.request().name());
-        out.writeStringField("currency", view.currency());
-        out.writeNumberField("seed", view.seed());
-        out.writeNumberField("courses", plan.courses());
-        out.writeBooleanField("complete", !plan.late());
-        optional("budget", plan.request().budget());
-        money("cost", plan.cost());
-        expected("expected_margin", plan.with());
-        expected("without", plan.without());
-        expected("gain", plan.gain());
-        out.writeObjectFieldStart("bound");
-        money("most", plan.bound());
-        money("rounded_in_hindsight", plan.rounded());
-        money("rounded_as_orders_come", plan.roundedInSample());
-        money("plan_in_hindsight", plan.hindsight());
-        money("plan_as_orders_come", plan.inSample());
-        out.writeNumberField("gap", Numbers.decimal(plan.gap()));
-        out.writeNumberField("rounded_gap", Numbers.decimal(plan.roundedGap()));
-        out.writeNumberField("builds", plan.builds());
-        out.writeBooleanField("no_other_build", plan.closed());
-        out.writeEndObject();
-        out.writeArrayFieldStart("buy");
-        for (Buy buy : plan.buys()) {
-            out.writeStartObject();
-            out.writeStringField("sku", buy.offer().sku());
-            out.writeStringField("supplier", buy.offer().supplier());
-            out.writeStringField("condition", buy.offer().condition().label());
-            out.writeNumberField("quantity", buy.quantity());
-            money("unit_cost", buy.offer().unitCost());
-            money("cost", buy.cost());
-            out.writeNumberField("lead_days", buy.offer().leadDays());
-            out.writeStringField("why", buy.why());
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-        classes();
-        out.writeArrayFieldStart("curve");
-        for (CurvePoint point : plan.curve()) {
-            out.writeStartObject();
-            money("budget", point.budget());
-            money("spent", point.spent());
-            expected("expected_margin", point.margin());
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-        parts();
-        levels();
+        return Json.of(new RestockJson(new Head(plan.request().name(), view.currency(), view.seed(), plan.courses(), !plan.late(),
+                optional(plan.request().budget(), view), view.amount(plan.cost())), new Earned(Expected.of(plan.with(), view),
+                Expected.of(plan.without(), view), Expected.of(plan.gain(), view), Bound.of(plan, view)),
+                plan.buys().stream().map(buy -> BuyJson.of(buy, view)).toList(),
+                plan.classes().stream().map(outlook -> ClassJson.of(outlook, view)).toList(),
+                plan.curve().stream().map(point -> CurvePoint.of(point, view)).toList(),
+                plan.parts().stream().map(part -> PartJson.of(part, view)).toList(),
+                view.levels().stream().map(LevelJson::of).toList()));
     }
 
-    private void classes() throws IOException {
-        out.writeArrayFieldStart("classes");
-        for (ClassOutlook outlook : view.plan().classes()) {
-            out.writeStartObject();
-            out.writeStringField("name", outlook.name());
-            out.writeNumberField("orders", Numbers.decimal(outlook.orders()));
-            out.writeNumberField("filled", Numbers.decimal(outlook.filled()));
-            out.writeNumberField("filled_half_width", Numbers.decimal(outlook.halfWidth()));
-            out.writeNumberField("filled_without", Numbers.decimal(outlook.without()));
-            optional("pays", outlook.revenue());
-            optional("costs", outlook.cost());
-            out.writeBooleanField("possible", outlook.impossible().isEmpty());
-            out.writeArrayFieldStart("conflicts");
-            if (outlook.impossible().isPresent()) {
-                for (Conflict conflict : outlook.impossible().get().conflicts()) {
-                    out.writeString(conflict.message());
-                }
-            }
-            out.writeEndArray();
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-    }
-
-    private void parts() throws IOException {
-        out.writeArrayFieldStart("parts");
-        for (PartOutlook part : view.plan().parts()) {
-            out.writeStartObject();
-            out.writeStringField("sku", part.sku());
-            out.writeNumberField("on_shelf", part.standing());
-            out.writeNumberField("bought", part.bought());
-            out.writeNumberField("used", Numbers.decimal(part.used()));
-            out.writeNumberField("left", Numbers.decimal(part.left()));
-            money("left_loses", part.lost());
-            money("worth", part.worth());
-            money("one_more", part.oneMore());
-            optional("pay_at_most", part.mostPrice());
-            out.writeBooleanField("dead", part.isDead());
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-    }
-
-    private void levels() throws IOException {
-        out.writeArrayFieldStart("levels");
-        for (Levels.Level level : view.levels()) {
-            out.writeStartObject();
-            out.writeStringField("sku", level.sku());
-            out.writeStringField("supplier", level.supplier());
-            out.writeNumberField("lead_days", level.leadDays());
-            out.writeNumberField("per_month", Numbers.decimal(level.perMonth()));
-            out.writeNumberField("deviation", Numbers.decimal(level.deviation()));
-            out.writeNumberField("reorder_point", level.point());
-            out.writeNumberField("lot", level.lot());
-            out.writeNumberField("safety_stock", Numbers.decimal(level.service().safetyStock()));
-            out.writeNumberField("cycle_service", Numbers.decimal(level.service().cycleService()));
-            out.writeNumberField("expected_shortage", Numbers.decimal(level.service().expectedShortage()));
-            out.writeNumberField("fill_rate", Numbers.decimal(level.service().fillRate()));
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-    }
-
-    private void expected(String name, Expected expected) throws IOException {
-        out.writeObjectFieldStart(name);
-        money("mean", expected.mean());
-        money("half_width", expected.halfWidth());
-        out.writeEndObject();
-    }
-
-    private void money(String name, double minor) throws IOException {
-        out.writeNumberField(name, view.amount(minor));
-    }
-
-    private void optional(String name, OptionalLong minor) throws IOException {
-        if (minor.isPresent()) {
-            money(name, minor.getAsLong());
-        } else {
-            out.writeNullField(name);
-        }
+    private static BigDecimal optional(OptionalLong minor, RestockView view) {
+        return minor.isPresent() ? view.amount(minor.getAsLong()) : null;
     }
 }

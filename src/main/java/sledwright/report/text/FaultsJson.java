@@ -1,40 +1,21 @@
 package sledwright.report.text;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
 import java.util.List;
 import sledwright.input.Fault;
 
 /** What is wrong, as JSON. */
-public final class FaultsJson {
+public record FaultsJson(List<FaultJson> faults) {
 
-    private FaultsJson() {
+    /** One fault; {@code line} and {@code value} are null where there is none. */
+    public record FaultJson(String place, Integer line, String value, String message) {
+
+        private static FaultJson of(Fault fault) {
+            return new FaultJson(fault.file(), fault.line() > 0 ? fault.line() : null, fault.value().isEmpty() ? null : fault.value(),
+                    fault.message());
+        }
     }
 
     public static String of(List<Fault> faults) {
-        return Json.document(out -> {
-            out.writeArrayFieldStart("faults");
-            for (Fault fault : faults) {
-                write(fault, out);
-            }
-            out.writeEndArray();
-        });
-    }
-
-    private static void write(Fault fault, JsonGenerator out) throws IOException {
-        out.writeStartObject();
-        out.writeStringField("place", fault.file());
-        if (fault.line() > 0) {
-            out.writeNumberField("line", fault.line());
-        } else {
-            out.writeNullField("line");
-        }
-        if (fault.value().isEmpty()) {
-            out.writeNullField("value");
-        } else {
-            out.writeStringField("value", fault.value());
-        }
-        out.writeStringField("message", fault.message());
-        out.writeEndObject();
+        return Json.of(new FaultsJson(faults.stream().map(FaultJson::of).toList()));
     }
 }

@@ -55,18 +55,17 @@ public final class Json {
         }
     }
 
-    /** What another class writes into a document. */
-    public interface Body {
-        void write(JsonGenerator out) throws IOException;
-    }
-
     /** A record as a document. */
     public static String of(Record answer) {
-        return document(out -> write(answer, out));
+        return document(answer);
     }
 
-    /** A document whose keys another class writes, in the form of all documents. */
-    public static String document(Body body) {
+    /** A document whose keys no class has; a map keeps its order. */
+    public static String of(Map<String, ?> document) {
+        return document(document);
+    }
+
+    private static String document(Object whole) {
         StringWriter text = new StringWriter();
         DefaultIndenter lines = new DefaultIndenter("  ", "\n");
         DefaultPrettyPrinter printer = new DefaultPrettyPrinter(Separators.createDefaultInstance()
@@ -75,9 +74,7 @@ public final class Json {
         try (JsonGenerator out = new JsonFactory().createGenerator(text)) {
             out.setPrettyPrinter(printer);
             out.enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
-            out.writeStartObject();
-            body.write(out);
-            out.writeEndObject();
+            value(whole, out);
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
@@ -85,7 +82,7 @@ public final class Json {
     }
 
     /** The keys of a record, within the object that is being written. */
-    public static void write(Record record, JsonGenerator out) throws IOException {
+    private static void write(Record record, JsonGenerator out) throws IOException {
         for (Key key : KEYS.get(record.getClass())) {
             Object value = key.of(record);
             if (key.unwrapped()) {

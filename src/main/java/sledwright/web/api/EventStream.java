@@ -1,5 +1,6 @@
 package sledwright.web.api;
 
+import java.math.BigDecimal;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
@@ -71,21 +72,20 @@ public final class EventStream {
         return "event: " + name + "\n" + data.lines().map(line -> "data: " + line + "\n").collect(Collectors.joining()) + "\n";
     }
 
+    /** What is being done. */
+    private record Doing(String doing) {
+    }
+
+    /** What was found so far; null where nothing was. */
+    private record Found(BigDecimal price, BigDecimal bound, BigDecimal gap, BigDecimal seconds, int missing) {
+    }
+
     private static String json(Progress now) {
-        return Json.document(out -> {
-            if (now instanceof Progress.Doing doing) {
-                out.writeStringField("doing", doing.words());
-                return;
-            }
-            Progress.Found found = (Progress.Found) now;
-            out.writeFieldName("price");
-            out.writeNumber(found.best().orElse(null));
-            out.writeFieldName("bound");
-            out.writeNumber(found.bound().orElse(null));
-            out.writeFieldName("gap");
-            out.writeNumber(found.gap().map(Numbers::decimal).orElse(null));
-            out.writeNumberField("seconds", Numbers.decimal(found.seconds()));
-            out.writeNumberField("missing", found.missing());
-        });
+        if (now instanceof Progress.Doing doing) {
+            return Json.of(new Doing(doing.words()));
+        }
+        Progress.Found found = (Progress.Found) now;
+        return Json.of(new Found(found.best().orElse(null), found.bound().orElse(null), found.gap().map(Numbers::decimal).orElse(null),
+                Numbers.decimal(found.seconds()), found.missing()));
     }
 }

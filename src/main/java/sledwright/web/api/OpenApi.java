@@ -1,7 +1,5 @@
 package sledwright.web.api;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +9,8 @@ import sledwright.report.text.Json;
 final class OpenApi {
 
     static final String ADDRESS = "/api/openapi.json";
+
+    private static final String JSON = "application/json";
 
     private static final Map<String, String> REFUSALS = new LinkedHashMap<>();
 
@@ -25,184 +25,84 @@ final class OpenApi {
         REFUSALS.put("503", "Too many questions wait.");
     }
 
-    private final JsonGenerator out;
-
-    private OpenApi(JsonGenerator out) {
-        this.out = out;
+    private OpenApi() {
     }
 
     static String document() {
-        return Json.document(out -> new OpenApi(out).write());
-    }
-
-    private void write() throws IOException {
-        out.writeStringField("openapi", "3.1.0");
-        out.writeObjectFieldStart("info");
-        text("title", "Sledwright");
-        text("version", "1");
-        text("description", "Cheapest valid server builds from a shop's catalogue: asked, proved and explained.");
-        out.writeEndObject();
-        out.writeObjectFieldStart("paths");
-        get("/api/health", "Whether questions are answered.");
-        get(ADDRESS, "This description.");
+        Map<String, Object> paths = new LinkedHashMap<>();
+        paths.put("/api/health", get("Whether questions are answered."));
+        paths.put(ADDRESS, get("This description."));
         for (Inquiry inquiry : Inquiry.ALL) {
-            post(inquiry.name(), inquiry.words(), inquiry.keys(), "A request of kind " + inquiry.kind() + ", without a catalogue.",
-                    "The JSON of the command; also where the answer is that nothing can be built.", true);
+            paths.put("/api/" + inquiry.name(), post(inquiry.name(), inquiry.words(), inquiry.keys(),
+                    "A request of kind " + inquiry.kind() + ", without a catalogue.",
+                    answer("The JSON of the command; also where the answer is that nothing can be built.",
+                            object(JSON, media("object"), EventStream.TYPE, media("string")))));
         }
-        post("mail", MailQuestion.WORDS, MailQuestion.KEYS, "The text of the mail under the key mail.",
-                "Wishes with their words, and the rest.", false);
-        out.writeEndObject();
-        out.writeObjectFieldStart("components");
-        out.writeObjectFieldStart("schemas");
-        faults();
-        out.writeEndObject();
-        out.writeEndObject();
+        paths.put("/api/mail", post("mail", MailQuestion.WORDS, MailQuestion.KEYS, "The text of the mail under the key mail.",
+                answer("Wishes with their words, and the rest.", object(JSON, media("object")))));
+        return Json.of(object("openapi", "3.1.0", "info", object("title", "Sledwright", "version", "1", "description",
+                "Cheapest valid server builds from a shop's catalogue: asked, proved and explained."), "paths", paths,
+                "components", object("schemas", object("Faults", faults()))));
     }
 
-    private void text(String key, String value) throws IOException {
-        out.writeStringField(key, value);
+    /** Keys and values in turn. */
+    private static Map<String, Object> object(Object... pairs) {
+        Map<String, Object> object = new LinkedHashMap<>();
+        for (int at = 0; at < pairs.length; at += 2) {
+            object.put((String) pairs[at], pairs[at + 1]);
+        }
+        return object;
     }
 
-    private void get(String path, String words) throws IOException {
-        out.writeObjectFieldStart(path);
-        out.writeObjectFieldStart("get");
-        text("summary", words);
-        out.writeObjectFieldStart("responses");
-        answer("200", "The answer.");
-        out.writeEndObject();
-        out.writeEndObject();
-        out.writeEndObject();
+    private static Map<String, Object> get(String words) {
+        return object("get", object("summary", words, "responses",
+                object("200", answer("The answer.", object(JSON, media("object"))))));
     }
 
-    private void post(String name, String words, List<OptionKey> keys, String body, String answer, boolean streams) throws IOException {
-        out.writeObjectFieldStart("/api/" + name);
-        out.writeObjectFieldStart("post");
-        text("operationId", name);
-        text("summary", words);
-        out.writeArrayFieldStart("parameters");
-        for (OptionKey key : keys) {
-            parameter(key);
-        }
-        out.writeEndArray();
-        out.writeObjectFieldStart("requestBody");
-        out.writeBooleanField("required", true);
-        text("description", body);
-        out.writeObjectFieldStart("content");
-        media("application/yaml", "object");
-        media("application/json", "object");
-        out.writeEndObject();
-        out.writeEndObject();
-        out.writeObjectFieldStart("responses");
-        out.writeObjectFieldStart("200");
-        text("description", answer);
-        out.writeObjectFieldStart("content");
-        media("application/json", "object");
-        if (streams) {
-            media(EventStream.TYPE, "string");
-        }
-        out.writeEndObject();
-        out.writeEndObject();
-        for (Map.Entry<String, String> refusal : REFUSALS.entrySet()) {
-            refusal(refusal.getKey(), refusal.getValue());
-        }
-        out.writeEndObject();
-        out.writeEndObject();
-        out.writeEndObject();
+    private static Map<String, Object> post(String name, String words, List<OptionKey> keys, String body, Map<String, Object> answer) {
+        Map<String, Object> responses = object("200", answer);
+        REFUSALS.forEach((status, why) -> responses.put(status,
+                answer(why, object(JSON, object("schema", object("$ref", "#/components/schemas/Faults"))))));
+        return object("post", object("operationId", name, "summary", words, "parameters", keys.stream().map(OpenApi::parameter).toList(),
+                "requestBody", object("required", true, "description", body, "content",
+                        object("application/yaml", media("object"), JSON, media("object"))),
+                "responses", responses));
     }
 
-    private void parameter(OptionKey key) throws IOException {
-        out.writeStartObject();
-        text("name", key.name());
-        text("in", "query");
-        text("description", key.words());
+    private static Map<String, Object> parameter(OptionKey key) {
+        Map<String, Object> parameter = object("name", key.name(), "in", "query", "description", key.words());
         if (key.shape() == OptionKey.Shape.FLAG) {
-            out.writeBooleanField("allowEmptyValue", true);
+            parameter.put("allowEmptyValue", true);
         }
-        out.writeObjectFieldStart("schema");
-        switch (key.shape()) {
-            case TEXTS -> {
-                text("type", "array");
-                out.writeObjectFieldStart("items");
-                text("type", "string");
-                out.writeEndObject();
-            }
-            case TEXT -> text("type", "string");
-            case FIGURE -> text("type", "number");
-            case FLAG -> text("type", "boolean");
-        }
-        out.writeEndObject();
-        out.writeEndObject();
+        parameter.put("schema", switch (key.shape()) {
+            case TEXTS -> object("type", "array", "items", object("type", "string"));
+            case TEXT -> object("type", "string");
+            case FIGURE -> object("type", "number");
+            case FLAG -> object("type", "boolean");
+        });
+        return parameter;
     }
 
-    private void media(String type, String schema) throws IOException {
-        out.writeObjectFieldStart(type);
-        out.writeObjectFieldStart("schema");
-        text("type", schema);
-        out.writeEndObject();
-        out.writeEndObject();
+    private static Map<String, Object> media(String schema) {
+        return object("schema", object("type", schema));
     }
 
-    private void answer(String status, String words) throws IOException {
-        out.writeObjectFieldStart(status);
-        text("description", words);
-        out.writeObjectFieldStart("content");
-        media("application/json", "object");
-        out.writeEndObject();
-        out.writeEndObject();
+    private static Map<String, Object> answer(String words, Map<String, Object> content) {
+        return object("description", words, "content", content);
     }
 
-    private void refusal(String status, String words) throws IOException {
-        out.writeObjectFieldStart(status);
-        text("description", words);
-        out.writeObjectFieldStart("content");
-        out.writeObjectFieldStart("application/json");
-        out.writeObjectFieldStart("schema");
-        text("$ref", "#/components/schemas/Faults");
-        out.writeEndObject();
-        out.writeEndObject();
-        out.writeEndObject();
-        out.writeEndObject();
+    private static Map<String, Object> faults() {
+        Map<String, Object> properties = object(
+                "place", property("What is meant: the request, an option, a header.", "string"),
+                "line", property("Its line, from 1; null where there is none.", "integer", "null"),
+                "value", property("What stands there; null where there is no single value.", "string", "null"),
+                "message", property("What is wrong, and what would be right.", "string"));
+        Map<String, Object> fault = object("type", "object", "required", properties.keySet(), "properties", properties);
+        return object("type", "object", "required", List.of("faults"), "properties",
+                object("faults", object("type", "array", "minItems", 1, "items", fault)));
     }
 
-    private void faults() throws IOException {
-        out.writeObjectFieldStart("Faults");
-        text("type", "object");
-        required("faults");
-        out.writeObjectFieldStart("properties");
-        out.writeObjectFieldStart("faults");
-        text("type", "array");
-        out.writeNumberField("minItems", 1);
-        out.writeObjectFieldStart("items");
-        text("type", "object");
-        required("place", "line", "value", "message");
-        out.writeObjectFieldStart("properties");
-        property("place", "What is meant: the request, an option, a header.", "string");
-        property("line", "Its line, from 1; null where there is none.", "integer", "null");
-        property("value", "What stands there; null where there is no single value.", "string", "null");
-        property("message", "What is wrong, and what would be right.", "string");
-        out.writeEndObject();
-        out.writeEndObject();
-        out.writeEndObject();
-        out.writeEndObject();
-        out.writeEndObject();
-    }
-
-    private void required(String... keys) throws IOException {
-        out.writeArrayFieldStart("required");
-        for (String key : keys) {
-            out.writeString(key);
-        }
-        out.writeEndArray();
-    }
-
-    private void property(String key, String words, String... types) throws IOException {
-        out.writeObjectFieldStart(key);
-        out.writeArrayFieldStart("type");
-        for (String type : types) {
-            out.writeString(type);
-        }
-        out.writeEndArray();
-        text("description", words);
-        out.writeEndObject();
+    private static Map<String, Object> property(String words, String... types) {
+        return object("type", List.of(types), "description", words);
     }
 }

@@ -158,12 +158,12 @@ public final class LoginHandler extends AnsweringHandler {
         Responses.bytes(status, "text/html; charset=utf-8", page.getBytes(StandardCharsets.UTF_8), request, response, callback);
     }
 
+    /** Who is logged in, and the token that changes are sent with. */
+    private record Described(String name, String role, String token) {
+    }
+
     private static String described(Visitor visitor) {
-        return Json.document(out -> {
-            out.writeStringField("name", visitor.name());
-            out.writeStringField("role", visitor.role().toString());
-            out.writeStringField("token", visitor.token());
-        });
+        return Json.of(new Described(visitor.name(), visitor.role().toString(), visitor.token()));
     }
 
     private static Map<String, String> form(byte[] body) {

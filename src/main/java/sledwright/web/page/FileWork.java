@@ -34,6 +34,9 @@ final class FileWork {
     private FileWork() {
     }
 
+    private record Told(String text) {
+    }
+
     /**
      * @return JSON whose {@code text} is the answer
      * @throws RefusedException when whoever asks may not ask this
@@ -44,8 +47,7 @@ final class FileWork {
         if (!visitor.may("POST", "/api/" + question)) {
             throw RefusedException.of(403, "kind", question, "is a question that the role %s may not ask".formatted(visitor.role()));
         }
-        String text = DeskReplies.of(text(kind, desk, source, terms));
-        return Json.document(out -> out.writeStringField("text", text));
+        return Json.of(new Told(DeskReplies.of(text(kind, desk, source, terms))));
     }
 
     private static Reply<String> text(String kind, Desk desk, Source source, Terms terms) {

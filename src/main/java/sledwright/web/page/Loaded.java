@@ -1,7 +1,5 @@
 package sledwright.web.page;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,6 +19,9 @@ final class Loaded {
     private Loaded() {
     }
 
+    private record Taken(List<List<String>> wishes) {
+    }
+
     /** @throws RefusedException when it is no YAML, or no request for a quote */
     static String json(Source source) {
         Faults faults = new Faults();
@@ -35,7 +36,9 @@ final class Loaded {
             throw RefusedException.of(400, "kind", String.join(", ", kind), "must be quote here");
         }
         loaded.values.remove("catalog");
-        return Json.document(loaded::write);
+        List<List<String>> wishes = new ArrayList<>();
+        loaded.values.forEach((key, texts) -> texts.forEach(text -> wishes.add(List.of(key, text))));
+        return Json.of(new Taken(wishes));
     }
 
     private void take(String path, Value value) {
@@ -57,18 +60,5 @@ final class Loaded {
         } else if (value instanceof Value.Scalar scalar) {
             values.put(path, List.of(scalar.text()));
         }
-    }
-
-    private void write(JsonGenerator out) throws IOException {
-        out.writeArrayFieldStart("wishes");
-        for (Map.Entry<String, List<String>> entry : values.entrySet()) {
-            for (String value : entry.getValue()) {
-                out.writeStartArray();
-                out.writeString(entry.getKey());
-                out.writeString(value);
-                out.writeEndArray();
-            }
-        }
-        out.writeEndArray();
     }
 }

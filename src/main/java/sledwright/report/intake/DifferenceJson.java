@@ -1,0 +1,68 @@
+package sledwright.report.intake;
+
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import java.math.BigDecimal;
+import java.util.List;
+import sledwright.desk.view.DifferenceView;
+import sledwright.explain.change.CatalogDifference;
+import sledwright.report.text.Json;
+
+/** How two catalogues differ, as JSON. */
+public record DifferenceJson(@JsonUnwrapped Head head, List<PartJson> parts, List<OfferJson> offers, List<RequestJson> requests) {
+
+    /** Which catalogues, and of which days. */
+    public record Head(String before, String after, String pricedBefore, String pricedAfter, String currency) {
+    }
+
+    /** A part that came or went. */
+    public record PartJson(String change, String sku, String description) {
+
+        private static PartJson of(CatalogDifference.PartMove part) {
+            return new PartJson(part.move().label(), part.sku(), part.description());
+        }
+    }
+
+    /** A price, stock or time that changed; null on the side where the offer is not. */
+    public record OfferJson(String change, String sku, String lot, int minQuantity, TermsJson before, TermsJson after) {
+
+        private static OfferJson of(CatalogDifference.OfferMove offer, DifferenceView view) {
+            return new OfferJson(offer.move().label(), offer.sku(), offer.lot(), offer.minQuantity(),
+                    offer.before().map(terms -> TermsJson.of(terms, view)).orElse(null),
+                    offer.after().map(terms -> TermsJson.of(terms, view)).orElse(null));
+        }
+    }
+
+    /** What is offered. */
+    public record TermsJson(String supplier, String condition, BigDecimal unitPrice, int available, int leadDays) {
+
+        private static TermsJson of(CatalogDifference.Terms terms, DifferenceView view) {
+            return new TermsJson(terms.supplier(), terms.condition(), view.amount().apply(terms.unitPrice()), terms.available(),
+                    terms.leadDays());
+        }
+    }
+
+    /** A request whose answer differs. */
+    public record RequestJson(String file, String request, boolean buildChanged, boolean priceChanged, AnswerJson before,
+                              AnswerJson after) {
+
+        private static RequestJson of(DifferenceView.RequestMove request) {
+            return new RequestJson(request.file(), request.name(), request.changesBuild(), request.changesPrice(),
+                    AnswerJson.of(request.before()), AnswerJson.of(request.after()));
+        }
+    }
+
+    /** @param price null where there is no build */
+    public record AnswerJson(String status, BigDecimal price, String build, List<String> reasons) {
+
+        private static AnswerJson of(DifferenceView.Answer answer) {
+            return new AnswerJson(answer.status(), answer.price().orElse(null), answer.build(), answer.reasons());
+        }
+    }
+
+    public static String of(DifferenceView view) {
+        return Json.of(new DifferenceJson(new Head(view.before(), view.after(), view.pricedBefore().toString(),
+                view.pricedAfter().toString(), view.currency()), view.difference().parts().stream().map(PartJson::of).toList(),
+                view.difference().offers().stream().map(offer -> OfferJson.of(offer, view)).toList(),
+                view.requests().stream().map(RequestJson::of).toList()));
+    }
+}
