@@ -56,8 +56,8 @@ class JsonReadBackTest {
         "QuoteJson, quote scenarios/too-much-for-the-money.yaml --for customer", "CheckJson, check scenarios/build-broken.yaml",
         "CompareJson, compare scenarios/small-web-node.yaml --figure cores --together 0.05", "UpgradeJson, upgrade scenarios/sled-in-place.yaml",
         "OrderJson, order scenarios/short-order.yaml --time-limit 0.5", "SheetJson, sheet scenarios/sled-upgrade.yaml",
-        "RestockJson, restock scenarios/sled-restock.yaml --set samples=8", "CatalogJson, catalog " + SHOP,
-        "LabelJson, label 16GB", "DifferenceJson, catalog diff " + SHOP + " " + SHOP + " scenarios/small-web-node.yaml",
+        "RestockJson, restock scenarios/sled-restock.yaml --set samples=20", "CatalogJson, catalog " + SHOP,
+        "LabelJson, label 16GB 2Rx4 PC4-2400T-RA1-11", "DifferenceJson, catalog diff " + SHOP + " " + SHOP + " scenarios/small-web-node.yaml",
         "ImportJson, catalog import docs/examples/palisander-list.csv --as offers --mapping docs/examples/palisander-list.yaml --into " + SHOP
     })
     void anAnswerIsReadBackAsItWas(String record, String command) throws JsonProcessingException {

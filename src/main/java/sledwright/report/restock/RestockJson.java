@@ -62,7 +62,7 @@ public record RestockJson(@JsonUnwrapped Head head, @JsonUnwrapped Earned earned
     }
 
     /** A class of demand; {@code pays} and {@code costs} are null where no build of it is known. */
-    public record ClassJson(String name, BigDecimal orders, @JsonUnwrapped Filled filled, BigDecimal pays, BigDecimal costs,
+    public record ClassJson(String name, BigDecimal orders, @JsonUnwrapped Filled served, BigDecimal pays, BigDecimal costs,
                             boolean possible, List<String> conflicts) {
 
         private static ClassJson of(RestockPlan.ClassOutlook outlook, RestockView view) {

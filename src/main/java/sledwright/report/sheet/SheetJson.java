@@ -19,7 +19,7 @@ public record SheetJson(String sheet, String madeFrom, Integer rank, int machine
 
     /** The sheet of machines that are alike; {@code before} is null where they are new. */
     public record MachineSheet(int machines, @JsonUnwrapped Frame frame, @JsonUnwrapped Moved moved, BoardJson before, BoardJson board,
-                               @JsonUnwrapped Work work, @JsonUnwrapped Checked checked) {
+                               @JsonUnwrapped Work bench, @JsonUnwrapped Checked checked) {
 
         private static MachineSheet of(SheetView.Sheet sheet) {
             return new MachineSheet(sheet.machines(), Frame.of(sheet.machine()), new Moved(sheet.picks(), sheet.pulled()),
