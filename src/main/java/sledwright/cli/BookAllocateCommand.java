@@ -8,6 +8,7 @@ import picocli.CommandLine.Option;
 import sledwright.book.Allocated;
 import sledwright.book.Book;
 import sledwright.book.Signature;
+import sledwright.report.book.AllocationJson;
 import sledwright.report.book.AllocationReport;
 
 /** {@code book allocate}: everything that is promised, drawn anew from today's stock. */
@@ -46,7 +47,7 @@ final class BookAllocateCommand implements Callable<Integer> {
                 book.apply(allocated, folder, by);
             }
             output.write(Renderings.of(screen -> AllocationReport.text(allocated, apply, screen),
-                    () -> AllocationReport.json(allocated, apply), () -> AllocationReport.csv(allocated)));
+                    () -> AllocationJson.of(allocated, apply), () -> AllocationReport.csv(allocated)));
             return allocated.isWhole() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
         }
     }

@@ -1,7 +1,5 @@
 package sledwright.report.book;
 
-import com.fasterxml.jackson.core.JsonGenerator;
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -13,7 +11,6 @@ import sledwright.book.Allocated.Drawn;
 import sledwright.book.Allocated.Fate;
 import sledwright.planner.allot.LotName;
 import sledwright.report.text.Csv;
-import sledwright.report.text.Json;
 import sledwright.report.text.Page;
 import sledwright.report.text.Screen;
 import sledwright.report.text.TextTable;
@@ -92,81 +89,10 @@ public final class AllocationReport {
                 : cost + "; none like it costs less than %s.".formatted(least)).orElse(cost + "; how much less would do is not known."));
     }
 
-    private static Map<Fate, Integer> counts(Allocated allocated) {
+    static Map<Fate, Integer> counts(Allocated allocated) {
         Map<Fate, Integer> counts = new EnumMap<>(Fate.class);
         allocated.promises().forEach(one -> counts.merge(one.fate(), 1, Integer::sum));
         return counts;
-    }
-
-    public static String json(Allocated allocated, boolean applied) {
-        return Json.document(out -> {
-            out.writeBooleanField("applied", applied);
-            out.writeObjectFieldStart("counts");
-            for (Map.Entry<Fate, Integer> count : counts(allocated).entrySet()) {
-                out.writeNumberField(count.getKey().label(), count.getValue());
-            }
-            out.writeEndObject();
-            out.writeArrayFieldStart("promises");
-            for (Drawn one : allocated.promises()) {
-                out.writeStartObject();
-                write(one, out);
-                out.writeEndObject();
-            }
-            out.writeEndArray();
-            strings("strained", allocated.strained().stream().map(Object::toString).toList(), out);
-            Allocated.Quality quality = allocated.quality();
-            out.writeObjectFieldStart("quality");
-            figures("found", quality.found(), out);
-            figures("greedy", quality.greedy(), out);
-            out.writeNumberField("least_broken", quality.leastBroken());
-            out.writeNumberField("least_changed", quality.leastChanged());
-            BookJson.amount("least_cost", quality.leastCost(), out);
-            out.writeStringField("currency", quality.currency());
-            out.writeEndObject();
-        });
-    }
-
-    private static void figures(String key, Allocated.Figures figures, JsonGenerator out) throws IOException {
-        out.writeObjectFieldStart(key);
-        out.writeNumberField("broken", figures.broken());
-        out.writeNumberField("changed", figures.changed());
-        out.writeNumberField("cost", figures.cost());
-        out.writeEndObject();
-    }
-
-    private static void write(Drawn one, JsonGenerator out) throws IOException {
-        out.writeStringField("number", one.quote().number().toString());
-        out.writeStringField("customer", one.quote().customer());
-        out.writeStringField("fate", one.fate().label());
-        out.writeNumberField("machines", one.quote().machines());
-        BookJson.amount("told", one.quote().price(), out);
-        BookJson.amount("cost", one.cost(), out);
-        out.writeStringField("currency", one.quote().currency());
-        lots("takes", one.units(), out);
-        lots("fresh", one.fresh(), out);
-        lots("given", one.given(), out);
-        strings("lacks", one.lacks(), out);
-        strings("ways", one.ways(), out);
-    }
-
-    private static void lots(String key, Map<LotName, Integer> units, JsonGenerator out) throws IOException {
-        out.writeArrayFieldStart(key);
-        for (Map.Entry<LotName, Integer> lot : new TreeMap<>(units).entrySet()) {
-            out.writeStartObject();
-            out.writeStringField("sku", lot.getKey().sku());
-            out.writeStringField("lot", lot.getKey().lot());
-            out.writeNumberField("units", lot.getValue());
-            out.writeEndObject();
-        }
-        out.writeEndArray();
-    }
-
-    private static void strings(String key, List<String> some, JsonGenerator out) throws IOException {
-        out.writeArrayFieldStart(key);
-        for (String one : some) {
-            out.writeString(one);
-        }
-        out.writeEndArray();
     }
 
     /** A row for each lot that a promise takes from; of a promise that cannot be kept a row without a lot. */
