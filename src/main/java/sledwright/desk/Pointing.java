@@ -51,7 +51,7 @@ record Pointing(Findings findings, List<PricePoints.Mark> marks) {
             case MOST_BANDWIDTH -> Axis.BANDWIDTH;
             case MOST_MEMORY -> Axis.MEMORY;
             case MOST_CORES -> Axis.CORES;
-            case CHEAPEST, BEST_VALUE, MOST_THROUGHPUT, MOST_WORK -> Axis.of(require).get(0);
+            case CHEAPEST, BEST_VALUE, LEAST_TOTAL, MOST_THROUGHPUT, MOST_WORK -> Axis.of(require).get(0);
         };
     }
 }

@@ -2,6 +2,7 @@ package sledwright.domain;
 
 import java.util.HashSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -14,10 +15,11 @@ import java.util.Set;
  * @param use          skus that must be in every machine
  * @param onHand       sku -> units that the customer already has
  * @param equipment    drives, cards, extras and enclosures
+ * @param energy       what electricity costs the customer; empty where nobody says
  */
 public record Request(String name, int machines, Set<String> platforms, Requirements require, Limits limit,
                       Objective objective, Worth worth, Licence licence, int alternatives, double step,
-                      Set<String> forbid, Set<String> use, Map<String, Integer> onHand, Equipment equipment) {
+                      Set<String> forbid, Set<String> use, Map<String, Integer> onHand, Equipment equipment, Optional<Energy> energy) {
 
     public static final int DEFAULT_ALTERNATIVES = 5;
     public static final double DEFAULT_STEP = 0.05;
@@ -36,6 +38,14 @@ public record Request(String name, int machines, Set<String> platforms, Requirem
         this(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, use, onHand, Equipment.NONE);
     }
 
+    /** A request that says nothing of electricity. */
+    public Request(String name, int machines, Set<String> platforms, Requirements require, Limits limit,
+                   Objective objective, Worth worth, Licence licence, int alternatives, double step,
+                   Set<String> forbid, Set<String> use, Map<String, Integer> onHand, Equipment equipment) {
+        this(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, use, onHand, equipment,
+                Optional.empty());
+    }
+
     /** A request for one machine that asks for nothing yet. */
     public static Request named(String name) {
         return new Request(name, 1, Set.of(), Requirements.NONE, Limits.NONE, Objective.CHEAPEST, Worth.NOTHING,
@@ -44,42 +54,42 @@ public record Request(String name, int machines, Set<String> platforms, Requirem
 
     public Request withMachines(int count) {
         return new Request(name, count, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, use,
-                onHand, equipment);
+                onHand, equipment, energy);
     }
 
     public Request withPlatforms(Set<String> skus) {
         return new Request(name, machines, skus, require, limit, objective, worth, licence, alternatives, step, forbid, use,
-                onHand, equipment);
+                onHand, equipment, energy);
     }
 
     public Request withRequire(Requirements figures) {
         return new Request(name, machines, platforms, figures, limit, objective, worth, licence, alternatives, step, forbid, use,
-                onHand, equipment);
+                onHand, equipment, energy);
     }
 
     public Request withLimit(Limits limits) {
         return new Request(name, machines, platforms, require, limits, objective, worth, licence, alternatives, step, forbid, use,
-                onHand, equipment);
+                onHand, equipment, energy);
     }
 
     public Request withObjective(Objective aim) {
         return new Request(name, machines, platforms, require, limit, aim, worth, licence, alternatives, step, forbid, use,
-                onHand, equipment);
+                onHand, equipment, energy);
     }
 
     public Request withAlternatives(int count, double share) {
         return new Request(name, machines, platforms, require, limit, objective, worth, licence, count, share, forbid, use,
-                onHand, equipment);
+                onHand, equipment, energy);
     }
 
     public Request withForbid(Set<String> skus) {
         return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, skus, use,
-                onHand, equipment);
+                onHand, equipment, energy);
     }
 
     public Request withUse(Set<String> skus) {
         return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, skus,
-                onHand, equipment);
+                onHand, equipment, energy);
     }
 
     /** The request whose machines must hold a part, too. */
@@ -91,11 +101,16 @@ public record Request(String name, int machines, Set<String> platforms, Requirem
 
     public Request withOnHand(Map<String, Integer> units) {
         return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, use,
-                units, equipment);
+                units, equipment, energy);
     }
 
     public Request withEquipment(Equipment wanted) {
         return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, use,
-                onHand, wanted);
+                onHand, wanted, energy);
+    }
+
+    public Request withEnergy(Optional<Energy> counted) {
+        return new Request(name, machines, platforms, require, limit, objective, worth, licence, alternatives, step, forbid, use,
+                onHand, equipment, counted);
     }
 }

@@ -229,7 +229,9 @@ final class Families {
         try {
             List<Fitted> sets = fittingsOf.computeIfAbsent(List.of(platform.sku(), processors), key ->
                     fittings.of(new Fittings.Chassis(platform, processors, housings.needs(platform) && !housings.rises(platform))));
-            return Completion.of(platform, sets, housings, mostMicrowatts(platform, supply));
+            long most = mostMicrowatts(platform, supply);
+            return ranking.weighsSets() ? Completion.ofEach(platform, sets, housings, most)
+                    : Completion.of(platform, sets, housings, most);
         } catch (OutOfTimeException unfinished) {
             return List.of(Completion.UNKNOWN);
         }

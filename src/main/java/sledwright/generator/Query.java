@@ -198,16 +198,21 @@ final class Query {
             if (point.usableGb() >= usableGb && bandwidthGbs >= leastGbs && work >= zone.work() && Budget.allows(limits, price)
                     && Target.WORK.allows(require, work) && keepsTargets(frame, point, bandwidthGbs)) {
                 double loadW = Watts.of(frame.microwatts() + point.microwatts());
-                if (loadW <= zone.loadW() && carries(frame, loadW) && frame.suits(point.microwatts())) {
+                if (loadW <= zone.loadW() && carries(frame, loadW) && frame.suits(point.microwatts()) && isBestSet(frame, point)) {
                     Combination found = new Combination(frame, branch.option, point, aim, price, bandwidthGbs, loadW, work);
                     best = best == null || ranking.compare(found, best) < 0 ? found : best;
                     unseen.note(Cause.SHARING, ranking.aimIfLighter(frame, point, price));
                 } else if (slack(frame, point) > 0) {
-                    noteIfLighterWouldDo(frame, point, zone, aim);
+                    noteIfLighterWouldDo(frame, point, zone, Math.min(aim, ranking.aimIfLighter(frame, point, price)));
                 }
             }
         }
         return best;
+    }
+
+    /** Whether no other set of drives and cards makes the machine come to less, where the price alone does not choose it. */
+    private boolean isBestSet(Frame frame, MemoryPoint point) {
+        return frame.completion().rivals().isEmpty() || ranking.isBestSet(frame, point, limits);
     }
 
     /** A build that is too heavy only because its units were not dealt as well as can be leaves its aim open. */

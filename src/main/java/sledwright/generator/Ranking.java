@@ -4,11 +4,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import sledwright.domain.Energy;
+import sledwright.domain.Limits;
 import sledwright.domain.Objective;
 import sledwright.domain.Request;
 import sledwright.domain.Supply;
 import sledwright.domain.Workload;
 import sledwright.generator.draw.Watts;
+import sledwright.generator.fitout.Completion;
 import sledwright.generator.memory.MemoryFloor;
 import sledwright.generator.memory.MemoryOption;
 import sledwright.generator.memory.MemoryPoint;
@@ -17,11 +19,12 @@ import sledwright.metrics.EnergyCost;
 import sledwright.metrics.Quantity;
 import sledwright.metrics.SurplusWorth;
 import sledwright.metrics.WorkDone;
+import sledwright.rules.stock.Budget;
 
 /**
  * The order of an objective. Each objective is brought to an aim, the less the better: the price, to which the energy of some
- * years can be added; a figure with its sign turned; or price less worth. Where a figure is the aim, the price comes next. Then more
- * work (without a workload: throughput), more bandwidth, more usable memory, less load, more cores.
+ * years can be added; a figure with its sign turned; or price less worth. Where a figure or the total is the aim, the price comes
+ * next. Then more work (without a workload: throughput), more bandwidth, more usable memory, less load, more cores.
  */
 final class Ranking implements Comparator<Combination> {
 
@@ -37,11 +40,11 @@ final class Ranking implements Comparator<Combination> {
     private final double roundedWorth;
 
     Ranking(Request request) {
-        this(request, Optional.empty(), (one, other) -> 0);
+        this(request, request.objective() == Objective.LEAST_TOTAL ? request.energy() : Optional.empty(), (one, other) -> 0);
     }
 
     /**
-     * @param energy what is added to the price where the objective is the cheapest
+     * @param energy what is added to the price where the objective is the cheapest or the least total
      * @param tie    what comes next between builds of equal aim, before all else
      */
     Ranking(Request request, Optional<Energy> energy, Comparator<Combination> tie) {
@@ -69,8 +72,18 @@ final class Ranking implements Comparator<Combination> {
     boolean isPriceNext() {
         return switch (objective) {
             case CHEAPEST, BEST_VALUE -> false;
-            case MOST_THROUGHPUT, MOST_BANDWIDTH, MOST_MEMORY, MOST_WORK, MOST_CORES -> true;
+            case MOST_THROUGHPUT, MOST_BANDWIDTH, MOST_MEMORY, MOST_WORK, MOST_CORES, LEAST_TOTAL -> true;
         };
+    }
+
+    /** Whether a figure of the machine is the aim, and not money. */
+    boolean isFigureAim() {
+        return !objective.isMoney();
+    }
+
+    /** Whether drives, cards and enclosures are chosen by what they cost together with the electricity. */
+    boolean weighsSets() {
+        return objective == Objective.LEAST_TOTAL;
     }
 
     /** Whether the aim counts what the electricity costs. */
@@ -83,16 +96,32 @@ final class Ranking implements Comparator<Combination> {
         return energy.isEmpty() ? 0 : EnergyCost.of(request.machines(), Watts.of(microwatts), supply, request.limit(), energy.get());
     }
 
+    /**
+     * Whether a frame's set of drives, cards and enclosures is the one that its build takes of all within the limits: that of the least
+     * total, of equals the cheapest, then the lightest, then any one.
+     */
+    boolean isBestSet(Frame frame, MemoryPoint point, Limits limits) {
+        Completion own = frame.completion();
+        long others = frame.microwatts() - own.fitted().microwatts() + point.microwatts();
+        long rest = frame.price() - own.price() + point.price();
+        Comparator<Completion> order = Comparator.comparingLong((Completion one) -> rest + one.price()
+                + energy(frame.supply(), others + one.fitted().microwatts())).thenComparingLong(Completion::price)
+                .thenComparingLong(one -> one.fitted().microwatts());
+        return own.rivals().orElseThrow().of(others).filter(one -> Budget.allows(limits, rest + one.price())).min(order)
+                .filter(one -> one == own).isPresent();
+    }
+
     /** What the aim of a build could come down to if its units were dealt as well as can be; infinite where that changes nothing. */
     double aimIfLighter(Frame frame, MemoryPoint point, long price) {
-        return energy.isEmpty() || point.slack() == 0 ? Double.POSITIVE_INFINITY
-                : price + energy(frame.supply(), frame.microwatts() + point.microwatts() - point.slack());
+        long slack = Query.slack(frame, point);
+        return energy.isEmpty() || slack == 0 ? Double.POSITIVE_INFINITY
+                : price + energy(frame.supply(), frame.microwatts() + point.microwatts() - slack);
     }
 
     /** The aim of a build. */
     double aim(Frame frame, MemoryPoint point, long price, double bandwidthGbs, double work) {
         return switch (objective) {
-            case CHEAPEST -> price + energy(frame.supply(), frame.microwatts() + point.microwatts());
+            case CHEAPEST, LEAST_TOTAL -> price + energy(frame.supply(), frame.microwatts() + point.microwatts());
             case MOST_THROUGHPUT -> -frame.throughput();
             case MOST_BANDWIDTH -> -bandwidthGbs;
             case MOST_MEMORY -> -point.usableGb();
@@ -119,7 +148,7 @@ final class Ranking implements Comparator<Combination> {
     /** Whether the cheapest memory is the first to look at, for the aim is the price or a figure that memory has no part in. */
     private boolean isAimOfFrame() {
         return switch (objective) {
-            case CHEAPEST, MOST_THROUGHPUT, MOST_CORES -> true;
+            case CHEAPEST, LEAST_TOTAL, MOST_THROUGHPUT, MOST_CORES -> true;
             case MOST_WORK -> workload.gbPerUnit() == 0;
             case MOST_BANDWIDTH, MOST_MEMORY, BEST_VALUE -> false;
         };
@@ -128,7 +157,7 @@ final class Ranking implements Comparator<Combination> {
     /** The memory's own part of the aim. */
     private double ownAim(MemoryPoint point, double bandwidthGbs) {
         return switch (objective) {
-            case CHEAPEST, MOST_THROUGHPUT, MOST_CORES -> point.price();
+            case CHEAPEST, LEAST_TOTAL, MOST_THROUGHPUT, MOST_CORES -> point.price();
             case MOST_BANDWIDTH, MOST_WORK -> -bandwidthGbs;
             case MOST_MEMORY -> -point.usableGb();
             case BEST_VALUE -> point.price() - SurplusWorth.of(request, 0, point.usableGb(), bandwidthGbs, 0);
@@ -138,7 +167,7 @@ final class Ranking implements Comparator<Combination> {
     /** Whether no build of the frame can come before another, once one of that aim and price does not. */
     boolean isHopeless(Frame frame, double aim, long price, double work, Combination other) {
         return switch (objective) {
-            case CHEAPEST -> price + frame.energy() > other.aim();
+            case CHEAPEST, LEAST_TOTAL -> price + frame.energy() > other.aim();
             case MOST_THROUGHPUT -> frame.throughput() <= other.throughput() && price > other.price();
             case MOST_CORES -> frame.cores() <= other.cores() && price > other.price();
             case MOST_WORK -> isAimOfFrame() ? frame.mostWork() <= other.work() && price > other.price() : aim > other.aim();
@@ -150,7 +179,7 @@ final class Ranking implements Comparator<Combination> {
 
     /** What a report calls the aim: minor units for a price, else the figure itself. */
     double reported(double aim) {
-        return isPriceNext() ? -aim : aim;
+        return isFigureAim() ? -aim : aim;
     }
 
     /** Frames in the order in which they promise most: once one cannot win by itself, none after it can. */
@@ -163,7 +192,7 @@ final class Ranking implements Comparator<Combination> {
     /** The frame's own part of the aim. */
     double ownAim(Frame frame) {
         return switch (objective) {
-            case CHEAPEST -> frame.price() + frame.energy();
+            case CHEAPEST, LEAST_TOTAL -> frame.price() + frame.energy();
             case MOST_BANDWIDTH, MOST_MEMORY -> frame.price();
             case MOST_THROUGHPUT -> -frame.throughput();
             case BEST_VALUE -> frame.price() - frame.worth();
@@ -192,7 +221,7 @@ final class Ranking implements Comparator<Combination> {
             return Double.POSITIVE_INFINITY;
         }
         return switch (objective) {
-            case CHEAPEST -> Math.ceil(least - ROUNDING) + frame.energy();
+            case CHEAPEST, LEAST_TOTAL -> Math.ceil(least - ROUNDING) + frame.energy();
             case MOST_THROUGHPUT -> -frame.throughput();
             case MOST_BANDWIDTH -> -option.widestGbs(frame.processor().memoryMts());
             case MOST_WORK -> -Math.min(frame.mostWork(), MILLIONTH + WorkDone.ofMemory(option.widestGbs(frame.processor().memoryMts()),

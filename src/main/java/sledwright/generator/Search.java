@@ -12,6 +12,7 @@ import sledwright.generator.keep.Kept;
 import sledwright.generator.memory.MemoryMarket;
 import sledwright.generator.time.Deadline;
 import sledwright.rules.Order;
+import sledwright.metrics.EnergyCost;
 
 /**
  * The exact search over the builds of one machine, or of several identical ones.
@@ -86,14 +87,24 @@ public final class Search implements Exact {
                 wanted -> new MemoryMarket(catalog, wanted.request, wanted.somewhere, wanted.everyWeight, kept));
     }
 
-    private static Findings findings(Request request, Ranking ranking, Walk.Path path, List<Order> ranked) {
+    /** Whether more load never takes less from the wall, whichever supply feeds it. */
+    static boolean runsDearerUnderLoad(Catalog catalog) {
+        return catalog.platforms().stream().flatMap(platform -> platform.power().supplies().stream()).allMatch(EnergyCost::risesWithLoad);
+    }
+
+    private Findings findings(Request request, Ranking ranking, Walk.Path path, List<Order> ranked) {
         Query.Answer first = path.first();
         if (first.best() == null && first.isProved()) {
             return new Findings(request, Status.IMPOSSIBLE, Double.NaN, Double.NaN, ranked, Doubts.NONE);
         }
         double best = first.best() == null ? Double.NaN : ranking.reported(first.best().aim());
+        // Where more load may run cheaper, what was dropped as heavier and no cheaper may have been the one, and bounds do not hold.
+        if (ranking.countsEnergy() && !runsDearerUnderLoad(catalog)) {
+            return new Findings(request, Status.BEST_FOUND, best, Double.NEGATIVE_INFINITY, ranked,
+                    Doubts.ofAll(List.of(path.doubts(), Doubts.of(Doubts.Cause.EFFICIENCY))));
+        }
         // Where a figure is the aim, a build of the same figure may still be cheaper.
-        if (ranking.isPriceNext() ? first.isFirst() : first.isProved()) {
+        if (ranking.isFigureAim() ? first.isFirst() : first.isProved()) {
             return new Findings(request, Status.PROVED, best, best, ranked, path.doubts());
         }
         return new Findings(request, Status.BEST_FOUND, best, ranking.reported(first.openAim()), ranked, path.doubts());

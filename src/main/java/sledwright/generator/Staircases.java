@@ -13,7 +13,6 @@ import sledwright.domain.Request;
 import sledwright.domain.Supply;
 import sledwright.generator.memory.MemoryPoint;
 import sledwright.generator.time.Deadline;
-import sledwright.metrics.EnergyCost;
 import sledwright.rules.Order;
 
 /**
@@ -49,7 +48,7 @@ public final class Staircases {
         List<Combination> steps = new ArrayList<>();
         int proved = 0;
         // Where a greater load may run cheaper, a build that was dropped as heavier and no cheaper may have been the one.
-        Doubts doubts = energy.isEmpty() || loadsRiseAtTheWall() ? Doubts.NONE : Doubts.of(Doubts.Cause.EFFICIENCY);
+        Doubts doubts = energy.isEmpty() || Search.runsDearerUnderLoad(catalog) ? Doubts.NONE : Doubts.of(Doubts.Cause.EFFICIENCY);
         OptionalDouble bound = OptionalDouble.empty();
         Query.Answer answer = query.best(Zone.EVERYTHING);
         while (answer.best() != null) {
@@ -76,10 +75,6 @@ public final class Staircases {
 
     private FamilyChoice families(Optional<Energy> energy, Ranking ranking, Deadline deadline) {
         return families.computeIfAbsent(energy, same -> Families.of(catalog, request, markets, ranking, deadline));
-    }
-
-    private boolean loadsRiseAtTheWall() {
-        return catalog.platforms().stream().flatMap(platform -> platform.power().supplies().stream()).allMatch(EnergyCost::risesWithLoad);
     }
 
     private Order order(Combination step) {

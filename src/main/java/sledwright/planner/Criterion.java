@@ -38,6 +38,7 @@ public enum Criterion {
         return switch (this) {
             case OBJECTIVE -> switch (order.request().objective()) {
                 case CHEAPEST -> -price;
+                case LEAST_TOTAL -> -order.total();
                 case MOST_THROUGHPUT -> ofAll(order, figures.throughput());
                 case MOST_BANDWIDTH -> BANDWIDTH.points(candidate);
                 case MOST_MEMORY -> USABLE_MEMORY.points(candidate);

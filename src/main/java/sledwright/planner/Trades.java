@@ -59,6 +59,9 @@ final class Trades {
         return switch (objective) {
             case CHEAPEST -> new Trade(Criterion.OBJECTIVE, order.price().total(), Sentence.plain("What counts first is the price, the"
                     + " least."));
+            case LEAST_TOTAL -> new Trade(Criterion.OBJECTIVE, order.total(), Sentence.of("What counts first is the price and the energy,"
+                    + " the least: %s and %s come to %s.", order.words(order.price().total()), order.words(order.energy()),
+                    order.words(order.total())));
             case MOST_THROUGHPUT -> most(Target.THROUGHPUT);
             case MOST_BANDWIDTH -> most(Target.BANDWIDTH);
             case MOST_MEMORY -> most(Target.MEMORY_CAPACITY);

@@ -5,6 +5,7 @@ import java.util.Optional;
 import sledwright.domain.Catalog;
 import sledwright.domain.Discount;
 import sledwright.domain.Energy;
+import sledwright.domain.Objective;
 import sledwright.domain.Request;
 import sledwright.input.Faults;
 import sledwright.input.Field;
@@ -14,6 +15,7 @@ import sledwright.input.Source;
 /** A file of kind {@code quote}. */
 public final class QuoteFile implements RequestFile {
 
+    private final Optional<Field> objective;
     private final Draft draft;
     private final List<String> customer;
     private final Optional<EnergyFields> energy;
@@ -34,7 +36,9 @@ public final class QuoteFile implements RequestFile {
         }
     }
 
-    private QuoteFile(Draft draft, List<String> customer, Optional<EnergyFields> energy, int points, DiscountFields discount) {
+    private QuoteFile(Optional<Field> objective, Draft draft, List<String> customer, Optional<EnergyFields> energy, int points,
+                      DiscountFields discount) {
+        this.objective = objective;
         this.draft = draft;
         this.customer = customer;
         this.energy = energy;
@@ -43,7 +47,9 @@ public final class QuoteFile implements RequestFile {
     }
 
     static QuoteFile read(Source source, Section top) {
-        QuoteFile file = new QuoteFile(new DraftReader(source, top).quote(), top.oneOrList("customer").stream().map(Field::text).toList(),
+        Draft draft = new DraftReader(source, top).quote();
+        QuoteFile file = new QuoteFile(top.field("objective"), draft,
+                top.oneOrList("customer").stream().map(Field::text).toList(),
                 top.section("energy").map(EnergyFields::read),
                 top.wholeIfAny("price_points", RequestBounds.PRICE_POINTS).orElse(0), DiscountFields.read(top));
         if (file.points > 1) {
@@ -73,6 +79,11 @@ public final class QuoteFile implements RequestFile {
             return given;
         }));
         Discount granted = discount.resolve(new Resolver(catalog, faults), faults);
-        return faults.since(before) ? Optional.empty() : Optional.of(new Job.Quote(catalog, request, customer, asked, points, granted));
+        if (energy.isEmpty() && request.objective() == Objective.LEAST_TOTAL) {
+            objective.ifPresent(field -> field.fault("counts what the electricity costs, of which the request says nothing; add a section"
+                    + " energy with years and price_per_kwh", faults));
+        }
+        return faults.since(before) ? Optional.empty() : Optional.of(new Job.Quote(catalog, request.withEnergy(asked), customer, asked,
+                points, granted));
     }
 }

@@ -14,6 +14,7 @@ import sledwright.domain.FilledEnclosure;
 import sledwright.domain.Housed;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
+import sledwright.metrics.EnergyCost;
 import sledwright.metrics.Figures;
 import sledwright.metrics.OrderPrice;
 import sledwright.words.Sum;
@@ -68,6 +69,17 @@ public record Order(List<Build> machines, List<Pick> picks, Request request, Cat
                     Math.min((one + 1) * each, machines.size()))).map(sleds ->
                     new Housing(new FilledEnclosure(housed.enclosure(), housed.supply(), sleds), request)).toList();
         }).orElse(List.of());
+    }
+
+    /** What the electricity of all machines costs, each being as heavy as the heaviest; 0 where the request counts none; minor units. */
+    public long energy() {
+        return request.energy().map(counted -> EnergyCost.of(machines.size(), figures().loadW(), machines.get(0).supply(), request.limit(),
+                counted)).orElse(0L);
+    }
+
+    /** The price and the electricity, minor units. */
+    public long total() {
+        return price.total() + energy();
     }
 
     /** An amount of minor units, with the currency. */

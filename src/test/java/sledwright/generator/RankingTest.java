@@ -91,7 +91,7 @@ class RankingTest {
         assertThat(ranking(Objective.CHEAPEST).reported(1500)).isEqualTo(1500);
         assertThat(ranking(Objective.BEST_VALUE).reported(-20)).isEqualTo(-20);
         assertThat(ranking(Objective.MOST_MEMORY).reported(-64)).isEqualTo(64);
-        assertThat(List.of(Objective.values())).filteredOn(objective -> ranking(objective).isPriceNext())
+        assertThat(List.of(Objective.values())).filteredOn(objective -> ranking(objective).isFigureAim())
                 .containsExactlyInAnyOrder(Objective.MOST_THROUGHPUT, Objective.MOST_BANDWIDTH, Objective.MOST_MEMORY, Objective.MOST_WORK, Objective.MOST_CORES);
     }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import sledwright.domain.Build;
@@ -93,7 +94,7 @@ final class Agreement {
 
     /** What is wrong with the bound beside the objective's figure of some valid build. */
     static String bound(Findings findings, double aim, Request request) {
-        boolean lessIsBetter = request.objective() == Objective.CHEAPEST || request.objective() == Objective.BEST_VALUE;
+        boolean lessIsBetter = Set.of(Objective.CHEAPEST, Objective.BEST_VALUE, Objective.LEAST_TOTAL).contains(request.objective());
         boolean holds = lessIsBetter ? findings.bound() <= aim + 1e-5 : findings.bound() >= aim - 1e-5;
         return holds ? "" : "the bound is %s and a build reaches %s%n".formatted(findings.bound(), aim);
     }
@@ -193,8 +194,10 @@ final class Agreement {
     static Candidate candidate(Order order) {
         Candidate worst = null;
         for (Build build : order.machines()) {
-            Candidate one = Candidate.of(order.price().total(), NaiveFigures.of(build, order.request(), order.catalog().throughputFactors()), "");
-            worst = worst == null ? one : new Candidate(one.price(), Math.min(one.throughput(), worst.throughput()), Math.min(one.cores(), worst.cores()),
+            NaiveFigures figures = NaiveFigures.of(build, order.request(), order.catalog().throughputFactors());
+            Candidate one = Candidate.of(order.price().total(), NaiveFigures.energyCost(order.request(), figures.loadW(), build.supply().orElse(null)),
+                    figures, "");
+            worst = worst == null ? one : new Candidate(one.price(), Math.max(one.energy(), worst.energy()), Math.min(one.throughput(), worst.throughput()), Math.min(one.cores(), worst.cores()),
                     Math.min(one.bandwidth(), worst.bandwidth()), Math.min(one.usable(), worst.usable()), Math.max(one.load(), worst.load()),
                     Math.min(one.work(), worst.work()), "");
         }

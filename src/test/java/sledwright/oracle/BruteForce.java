@@ -14,6 +14,7 @@ import sledwright.domain.CoolingKit;
 import sledwright.domain.Enclosure;
 import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Lot;
+import sledwright.domain.Objective;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.domain.Request;
@@ -156,7 +157,7 @@ final class BruteForce {
             if (supply != null) {
                 others.add(supply.sku());
             }
-            Whole whole = whole(platform, supply, others, load, sets);
+            Whole whole = whole(platform, supply, others, load, sets, fixed + population.price() + machine * request.machines());
             if (whole != null) {
                 NaiveFigures figures = new NaiveFigures(fitted, cores, processor.baseGhz(), processor.allCoreGhz(),
                         NaiveFigures.rounded(population.usableGb()), mts, NaiveFigures.rounded(bandwidth), NaiveFigures.rounded(throughput),
@@ -164,15 +165,16 @@ final class BruteForce {
                         NaiveFigures.rounded(NaiveFigures.work(request.require().work().workload(), throughput, cores, bandwidth)));
                 String words = "%s %s %dx%s %s %s".formatted(platform.sku(), kit.sku(), fitted, processor.sku(),
                         supply == null ? "-" : supply.count() + "x" + supply.sku(), population.what() + " " + whole.what);
-                add(fixed + population.price() + machine * request.machines() + whole.price, figures, words);
+                add(fixed + population.price() + machine * request.machines() + whole.price, supply, figures, words);
             }
         }
     }
 
-    private void add(long price, NaiveFigures figures, String words) {
+    private void add(long price, Supply supply, NaiveFigures figures, String words) {
         boolean tooDear = request.limit().price().isPresent() && price > request.limit().price().getAsLong() && !ignored.contains("budget");
         if (!tooDear && stands(Reading.targets(request.require(), figures))) {
-            found.computeIfAbsent(Candidate.of(price, figures, ""), key -> Candidate.of(price, figures, words));
+            long energy = NaiveFigures.energyCost(request, figures.loadW(), supply);
+            found.computeIfAbsent(Candidate.of(price, energy, figures, ""), key -> Candidate.of(price, energy, figures, words));
         }
     }
 
@@ -182,15 +184,19 @@ final class BruteForce {
      * @param fixed the skus of those other parts
      */
     static Whole completing(RandomCase that, Platform platform, Supply supply, Set<String> fixed, double othersW, List<EveryFitout.Fit> fits) {
-        return new BruteForce(that, Set.of(), Set.of()).whole(platform, supply, fixed, othersW, fits);
+        return new BruteForce(that, Set.of(), Set.of()).whole(platform, supply, fixed, othersW, fits, 0);
     }
 
     /** What is besides processors and memory, and the load with it. */
-    record Whole(long price, double loadW, String what) {
+    record Whole(long price, long energy, double loadW, String what) {
     }
 
-    /** Of all sets with which the machines are valid, that of the least price, then the least load; null where there is none. */
-    private Whole whole(Platform platform, Supply supply, Set<String> fixed, double othersW, List<EveryFitout.Fit> fits) {
+    /**
+     * Of all sets with which the machines are valid, that of the least price, or price and energy, then the least load; null where there is none.
+     *
+     * @param rest what all else costs
+     */
+    private Whole whole(Platform platform, Supply supply, Set<String> fixed, double othersW, List<EveryFitout.Fit> fits, long rest) {
         Whole best = null;
         boolean sled = request.equipment().enclosure() == EnclosureFrom.NEW
                 && catalog.enclosures().stream().anyMatch(enclosure -> enclosure.takes().contains(platform.sku()));
@@ -200,7 +206,7 @@ final class BruteForce {
                 continue;
             }
             if (!sled) {
-                best = better(best, wished(fixed, fit.skus()) ? new Whole(fit.price(), loadW, fit.what()) : null);
+                best = better(best, wished(fixed, fit.skus()) ? within(rest, fit.price(), supply, loadW, fit.what()) : null);
                 continue;
             }
             for (Enclosure enclosure : catalog.enclosures()) {
@@ -209,7 +215,7 @@ final class BruteForce {
                     Set<String> besides = new HashSet<>(fit.skus());
                     besides.addAll(Set.of(enclosure.sku(), feed.sku()));
                     if (price < ExhaustiveDraw.NONE && wished(fixed, besides)) {
-                        best = better(best, new Whole(fit.price() + price, loadW, fit.what() + " in " + enclosure.sku()));
+                        best = better(best, within(rest, fit.price() + price, supply, loadW, fit.what() + " in " + enclosure.sku()));
                     }
                 }
             }
@@ -217,9 +223,19 @@ final class BruteForce {
         return best;
     }
 
+    /** Where not the price decides, what is too dear is no choice. */
+    private Whole within(long rest, long price, Supply supply, double loadW, String what) {
+        boolean total = request.objective() == Objective.LEAST_TOTAL;
+        boolean tooDear = request.limit().price().isPresent() && rest + price > request.limit().price().getAsLong() && !ignored.contains("budget");
+        return total && tooDear ? null : new Whole(price, total ? NaiveFigures.energyCost(request, loadW, supply) : 0, loadW, what);
+    }
+
     private static Whole better(Whole one, Whole other) {
         if (one == null || other == null) {
             return one == null ? other : one;
+        }
+        if (one.price + one.energy != other.price + other.energy) {
+            return other.price + other.energy < one.price + one.energy ? other : one;
         }
         return other.price < one.price || other.price == one.price && other.loadW < one.loadW ? other : one;
     }

@@ -10,12 +10,13 @@ import sledwright.domain.Worth;
 /**
  * A valid order as the objective sees it: whole minor units, and the figures of its slowest and heaviest machine in millionths.
  *
+ * @param energy what the electricity costs where the request counts it, else 0; minor units
  * @param what words for a person; no part of the comparison
  */
-record Candidate(long price, long throughput, int cores, long bandwidth, long usable, long load, long work, String what) {
+record Candidate(long price, long energy, long throughput, int cores, long bandwidth, long usable, long load, long work, String what) {
 
-    static Candidate of(long price, NaiveFigures figures, String what) {
-        return new Candidate(price, NaiveFigures.millionths(figures.throughput()), figures.cores(),
+    static Candidate of(long price, long energy, NaiveFigures figures, String what) {
+        return new Candidate(price, energy, NaiveFigures.millionths(figures.throughput()), figures.cores(),
                 NaiveFigures.millionths(figures.bandwidthGbs()), NaiveFigures.millionths(figures.usableGb()),
                 NaiveFigures.millionths(figures.loadW()), NaiveFigures.millionths(figures.work()), what);
     }
@@ -34,6 +35,10 @@ record Candidate(long price, long throughput, int cores, long bandwidth, long us
         return Math.max(0, figure - required);
     }
 
+    long total() {
+        return price + energy;
+    }
+
     /** Best first. */
     static Comparator<Candidate> order(Request request) {
         Comparator<Candidate> rest = Comparator.comparingLong((Candidate c) -> -c.work).thenComparingLong(c -> -c.bandwidth)
@@ -41,6 +46,7 @@ record Candidate(long price, long throughput, int cores, long bandwidth, long us
         Comparator<Candidate> price = Comparator.comparingLong(Candidate::price);
         Comparator<Candidate> aim = switch (request.objective()) {
             case CHEAPEST -> price;
+            case LEAST_TOTAL -> Comparator.comparingLong(Candidate::total).thenComparing(price);
             case MOST_THROUGHPUT -> Comparator.comparingLong((Candidate c) -> -c.throughput).thenComparing(price);
             case MOST_BANDWIDTH -> Comparator.comparingLong((Candidate c) -> -c.bandwidth).thenComparing(price);
             case MOST_MEMORY -> Comparator.comparingLong((Candidate c) -> -c.usable).thenComparing(price);
@@ -55,6 +61,7 @@ record Candidate(long price, long throughput, int cores, long bandwidth, long us
     double aim(Request request) {
         return switch (request.objective()) {
             case CHEAPEST -> price;
+            case LEAST_TOTAL -> total();
             case MOST_THROUGHPUT -> throughput / 1e6;
             case MOST_BANDWIDTH -> bandwidth / 1e6;
             case MOST_MEMORY -> usable / 1e6;
@@ -90,7 +97,7 @@ record Candidate(long price, long throughput, int cores, long bandwidth, long us
 
     /** Price and figures without the words, for comparing and for messages. */
     String figures() {
-        return "price %d, throughput %s, cores %d, bandwidth %s, usable %s, load %s, work %s".formatted(price, throughput / 1e6, cores,
+        return "price %d, energy %d, throughput %s, cores %d, bandwidth %s, usable %s, load %s, work %s".formatted(price, energy, throughput / 1e6, cores,
                 bandwidth / 1e6, usable / 1e6, load / 1e6, work / 1e6);
     }
 }

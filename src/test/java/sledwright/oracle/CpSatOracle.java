@@ -84,7 +84,7 @@ final class CpSatOracle {
             case CHEAPEST -> null;
             case MOST_MEMORY -> model.usable();
             case MOST_THROUGHPUT -> model.throughput();
-            case MOST_BANDWIDTH, BEST_VALUE, MOST_WORK, MOST_CORES -> throw new IllegalArgumentException("no model of " + objective);
+            case MOST_BANDWIDTH, BEST_VALUE, MOST_WORK, MOST_CORES, LEAST_TOTAL -> throw new IllegalArgumentException("no model of " + objective);
         };
     }
 

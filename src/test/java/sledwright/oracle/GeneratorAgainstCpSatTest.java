@@ -71,7 +71,7 @@ class GeneratorAgainstCpSatTest {
         return switch (request.objective()) {
             case MOST_MEMORY -> (double) best.aim() / CpSatModel.MEMORY_UNITS;
             case MOST_THROUGHPUT -> best.aim() / 1e6;
-            case CHEAPEST, MOST_BANDWIDTH, BEST_VALUE, MOST_WORK, MOST_CORES -> best.price();
+            case CHEAPEST, MOST_BANDWIDTH, BEST_VALUE, MOST_WORK, MOST_CORES, LEAST_TOTAL -> best.price();
         };
     }
 
@@ -79,7 +79,7 @@ class GeneratorAgainstCpSatTest {
         long aim = switch (request.objective()) {
             case MOST_MEMORY -> Math.round(one.usable() / 1e6 * CpSatModel.MEMORY_UNITS);
             case MOST_THROUGHPUT -> one.throughput();
-            case CHEAPEST, MOST_BANDWIDTH, BEST_VALUE, MOST_WORK, MOST_CORES -> 0;
+            case CHEAPEST, MOST_BANDWIDTH, BEST_VALUE, MOST_WORK, MOST_CORES, LEAST_TOTAL -> 0;
         };
         return new CpSatOracle.Best(aim, one.price());
     }

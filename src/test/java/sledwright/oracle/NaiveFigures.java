@@ -191,6 +191,10 @@ record NaiveFigures(int processors, int cores, double baseGhz, double allCoreGhz
     }
 
     /** Minor units for what all machines take from the wall at their mean load, year by year and hour by hour. */
+    static long energyCost(Request request, double loadW, Supply supply) {
+        return request.energy().map(energy -> energyCost(request, loadW, supply, energy)).orElse(0L);
+    }
+
     static long energyCost(Request request, double loadW, Supply supply, Energy energy) {
         double mean = loadW * energy.duty();
         double watts = supply == null ? mean : wallW(mean, supply, request.limit()).orElse(mean);

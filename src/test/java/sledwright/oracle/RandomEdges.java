@@ -111,7 +111,7 @@ final class RandomEdges {
 
     /** Every objective as often as any other. */
     private Request aimed(Request from) {
-        Objective objective = pick(Objective.values());
+        Objective objective = pick(RandomRequest.DRAWN);
         Worth worth = objective == Objective.BEST_VALUE && from.worth().equals(Worth.NOTHING)
                 ? new Worth(random.nextInt(6) * 250, random.nextInt(4) * 1000.0 / 3, random.nextInt(4) * 75, random.nextInt(4) * 120) : from.worth();
         return new Request(from.name(), from.machines(), from.platforms(), from.require(), from.limit(), objective, worth, from.licence(),

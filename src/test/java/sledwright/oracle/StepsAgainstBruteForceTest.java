@@ -68,6 +68,18 @@ class StepsAgainstBruteForceTest {
     }
 
     @Test
+    void theSameByPriceAndEnergy() {
+        AtomicInteger steps = new AtomicInteger();
+        Seeds.chosen(SEEDS / 4).mapToObj(seed -> LeastTotalAgainstBruteForceTest.counting(RandomCase.of(seed, RandomCase.Size.LISTABLE)))
+                .map(StepsAgainstBruteForceTest::ask).filter(asked -> asked.findings.status() == Status.PROVED).forEach(asked -> {
+                    asked.steps.curves().forEach(curve -> check(asked, curve));
+                    asked.steps.parts().forEach(part -> check(asked, part));
+                    steps.addAndGet(asked.steps.curves().size() + asked.steps.parts().size());
+                });
+        assertThat(steps.get()).isGreaterThan(SEEDS / 4);
+    }
+
+    @Test
     void everyStepOfAVolumeOrACardIsTheNext() {
         int[] steps = new int[2];
         Seeds.chosen(EQUIPPED_SEEDS).mapToObj(RandomEquipment::of).map(StepsAgainstBruteForceTest::ask)
@@ -174,7 +186,7 @@ class StepsAgainstBruteForceTest {
     }
 
     private static boolean isMoney(Request request) {
-        return request.objective() == Objective.CHEAPEST || request.objective() == Objective.BEST_VALUE;
+        return request.objective().isMoney();
     }
 
     /** The best of all builds that reach so much; for the cheapest without the limit of the price. */
@@ -191,7 +203,7 @@ class StepsAgainstBruteForceTest {
     /** Of less than was asked the worth counts as lost. */
     private static double aim(Candidate build, Request request) {
         if (request.objective() != Objective.BEST_VALUE) {
-            return isMoney(request) ? build.price() : -build.aim(request);
+            return isMoney(request) ? build.price() + (request.objective() == Objective.LEAST_TOTAL ? build.energy() : 0) : -build.aim(request);
         }
         Requirements require = request.require();
         return build.price() - request.machines() * (request.worth().core() * (build.cores() - require.cores())

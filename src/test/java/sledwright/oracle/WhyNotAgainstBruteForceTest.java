@@ -17,7 +17,6 @@ import sledwright.domain.Catalog;
 import sledwright.domain.Drive;
 import sledwright.domain.Extra;
 import sledwright.domain.Lot;
-import sledwright.domain.Objective;
 import sledwright.domain.Part;
 import sledwright.domain.Request;
 import sledwright.explain.Explainer;
@@ -35,6 +34,7 @@ class WhyNotAgainstBruteForceTest {
 
     private static final int SEEDS = 150;
     private static final int EQUIPPED_SEEDS = 20;
+    private static final int TOTAL_SEEDS = 30;
     /** Values are sums of fractions of a minor unit; closer than this they are equal. */
     private static final double SAME = 1e-4;
 
@@ -46,6 +46,13 @@ class WhyNotAgainstBruteForceTest {
         Disagreement.none(SEEDS, RandomCase.Size.LISTABLE, that -> judge(that, that.catalog().parts().stream().map(Part::sku).toList()));
         assertThat(verdicts.keySet()).contains(WhyNot.Verdict.BEATEN, WhyNot.Verdict.BARRED, WhyNot.Verdict.CHOSEN);
         assertThat(levels).as("prices that were found").isGreaterThan(SEEDS);
+    }
+
+    @Test
+    void theBestWithAPartByPriceAndEnergy() {
+        Disagreement.none(TOTAL_SEEDS, seed -> LeastTotalAgainstBruteForceTest.counting(RandomCase.of(seed, RandomCase.Size.LISTABLE)),
+                that -> judge(that, that.catalog().parts().stream().map(Part::sku).toList()));
+        assertThat(levels).as("prices that were found").isGreaterThan(TOTAL_SEEDS);
     }
 
     /** Drives, cards, extras, enclosures and their supplies, each asked about beside all the others. */
@@ -142,7 +149,7 @@ class WhyNotAgainstBruteForceTest {
 
     private static boolean isBehind(Candidate build, Findings findings, Request request) {
         double aim = build.aim(request);
-        if (request.objective() == Objective.CHEAPEST || request.objective() == Objective.BEST_VALUE) {
+        if (request.objective().isMoney()) {
             return aim > findings.best() + SAME;
         }
         return aim < findings.best() - 1e-7 || aim < findings.best() + 1e-7 && build.price() > findings.ranked().get(0).price().total();

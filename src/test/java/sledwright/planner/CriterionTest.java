@@ -120,6 +120,8 @@ class CriterionTest {
         List<Comparator<Candidate>> ties = List.of(work, bandwidth, usable, most(Figures::loadW).reversed(), most(Figures::cores));
         List<Comparator<Candidate>> first = switch (request.objective()) {
             case CHEAPEST -> List.of(price);
+            // Of random orders nobody says what electricity costs.
+            case LEAST_TOTAL -> List.of(price);
             case MOST_THROUGHPUT -> List.of(throughput, price);
             case MOST_BANDWIDTH -> List.of(bandwidth, price);
             case MOST_MEMORY -> List.of(usable, price);

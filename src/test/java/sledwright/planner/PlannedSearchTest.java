@@ -48,7 +48,8 @@ class PlannedSearchTest {
         int several = 0;
         for (long seed = 0; seed < 40; seed++) {
             Path file = Files.writeString(dir.resolve("request.yaml"), requests.request(seed, objective.label()));
-            Job.Quote job = (Job.Quote) RequestReader.read(Source.of(file), List.of(), Optional.empty(), Set.of(Kind.QUOTE));
+            Job.Quote job = (Job.Quote) RequestReader.read(Source.of(file), objective == Objective.LEAST_TOTAL
+                    ? List.of("energy.years=4", "energy.price_per_kwh=0.3", "energy.duty=0.5") : List.of(), Optional.empty(), Set.of(Kind.QUOTE));
             Search search = new Search(job.catalog());
             Findings findings = search.run(job.request(), Deadline.never());
 
@@ -70,7 +71,7 @@ class PlannedSearchTest {
         Findings findings = search.run(request.withLimit(request.limit().withPrice(OptionalLong.of(price))), Deadline.never());
         assertThat(findings.status()).as(where).isEqualTo(Status.PROVED);
         assertThat(planner.plan(findings).ranked()).as(where).isNotEmpty();
-        boolean lessIsBetter = request.objective() == Objective.CHEAPEST || request.objective() == Objective.BEST_VALUE;
+        boolean lessIsBetter = request.objective().isMoney();
         assertThat(lessIsBetter ? findings.best() >= unlimited.best() : findings.best() <= unlimited.best()).as(where).isTrue();
         double reached = unlimited.ranked().stream().filter(order -> order.price().total() == price).mapToDouble(order -> aim(order, request))
                 .reduce(lessIsBetter ? Math::min : Math::max).orElseThrow();
@@ -86,6 +87,7 @@ class PlannedSearchTest {
             case MOST_MEMORY -> worst.usableGb();
             case MOST_WORK -> worst.work();
             case MOST_CORES -> worst.cores();
+            case LEAST_TOTAL -> order.total();
             case BEST_VALUE -> order.price().total()
                     - SurplusWorth.of(request, worst);
         };

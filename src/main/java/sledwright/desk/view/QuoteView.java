@@ -48,14 +48,21 @@ public record QuoteView(String request, int machines, Objective objective, Strin
      * @param difference     what it buys against the best; empty for the best itself
      * @param reasons        why it is as it is
      * @param mark           what a price point is chosen for; empty for an alternative
+     * @param energy         what the electricity of all machines costs over the years; empty where the request counts none
      * @param pays           what the customer pays
      * @param earned         what the shop is left of it; empty for a customer
      */
     public record Alternative(int rank, BuildView build, Optional<BigDecimal> priceLessWorth, Optional<Sentence> difference,
-                              List<Sentence> reasons, Optional<PricePoints.Mark> mark, Payment pays, Optional<Earnings> earned) {
+                              List<Sentence> reasons, Optional<PricePoints.Mark> mark, Optional<BigDecimal> energy, Payment pays,
+                              Optional<Earnings> earned) {
 
         private Alternative markedAs(Optional<PricePoints.Mark> chosenFor) {
-            return new Alternative(rank, build, priceLessWorth, difference, reasons, chosenFor, pays, earned);
+            return new Alternative(rank, build, priceLessWorth, difference, reasons, chosenFor, energy, pays, earned);
+        }
+
+        /** The price and the electricity; empty where the request counts none. */
+        public Optional<BigDecimal> total() {
+            return energy.map(pays.price()::add);
         }
 
         /** All sentences, the difference first. */
@@ -86,7 +93,8 @@ public record QuoteView(String request, int machines, Objective objective, Strin
             Payment pays = Payment.of(price, granted, catalog);
             Earnings earned = Earnings.of(build.lines(), pays, catalog.house().marginFloor());
             alternatives.add(new Alternative(alternatives.size() + 1, build, priceLessWorth(order, build.figures()), difference,
-                    reasons(judged, pays), Optional.empty(), pays, Optional.of(earned)));
+                    reasons(judged, pays), Optional.empty(), order.request().energy().map(counted -> catalog.amount(order.energy())), pays,
+                    Optional.of(earned)));
             earned.warning("Rank " + alternatives.size(), catalog.currency().getCurrencyCode()).ifPresent(warnings::add);
         }
         Objective objective = outcome.request().objective();
@@ -142,18 +150,14 @@ public record QuoteView(String request, int machines, Objective objective, Strin
 
     /** Whether the objective is an amount of money of which less is better. */
     public boolean isMoney() {
-        return isMoney(objective);
-    }
-
-    private static boolean isMoney(Objective objective) {
-        return objective == Objective.CHEAPEST || objective == Objective.BEST_VALUE;
+        return objective.isMoney();
     }
 
     private static Optional<BigDecimal> figure(double figure, Objective objective, Catalog catalog) {
         if (!Double.isFinite(figure)) {
             return Optional.empty();
         }
-        return Optional.of(isMoney(objective) ? catalog.amount(Math.round(figure)) : Numbers.decimal(figure));
+        return Optional.of(objective.isMoney() ? catalog.amount(Math.round(figure)) : Numbers.decimal(figure));
     }
 
     /** The distance between best and bound as a share of the best, percent; empty where either is not known or the best is 0. */

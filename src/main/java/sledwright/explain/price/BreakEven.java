@@ -69,7 +69,7 @@ public final class BreakEven {
     }
 
     private boolean isMoney() {
-        return request.objective() == Objective.CHEAPEST || request.objective() == Objective.BEST_VALUE;
+        return request.objective().isMoney();
     }
 
     private Optional<Found> byLines(Findings free) {

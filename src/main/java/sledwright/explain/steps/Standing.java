@@ -12,7 +12,7 @@ import sledwright.words.Numbers;
 /**
  * How an order stands by the objective of a request, whatever it was searched by.
  *
- * @param aim   the less the better: the price, price less worth, or a figure with its sign turned
+ * @param aim   the less the better: the price, price less worth, price and energy, or a figure with its sign turned
  * @param price all machines, minor units
  */
 record Standing(Objective objective, double aim, long price) {
@@ -26,6 +26,7 @@ record Standing(Objective objective, double aim, long price) {
         long price = order.price().total();
         return new Standing(request.objective(), switch (request.objective()) {
             case CHEAPEST -> price;
+            case LEAST_TOTAL -> order.total();
             case BEST_VALUE -> price - SurplusWorth.of(request, figures);
             case MOST_THROUGHPUT -> -figures.throughput();
             case MOST_BANDWIDTH -> -figures.bandwidthGbs();
@@ -37,11 +38,7 @@ record Standing(Objective objective, double aim, long price) {
 
     /** Whether the objective is an amount of money. */
     boolean isMoney() {
-        return isMoney(objective);
-    }
-
-    static boolean isMoney(Objective objective) {
-        return objective == Objective.CHEAPEST || objective == Objective.BEST_VALUE;
+        return objective.isMoney();
     }
 
     /** Whether it is better by what the objective measures. */

@@ -160,6 +160,8 @@ public final class WhyNotAnswer {
             case CHEAPEST -> Sentence.of("%s, %s", with.ranked().get(0).words(Math.round(with.best())), money);
             case BEST_VALUE -> Sentence.of("price less worth %s against %s, %s", best.words(Math.round(with.best())),
                     best.words(Math.round(findings.best())), money);
+            case LEAST_TOTAL -> Sentence.of("price and energy %s against %s, %s", best.words(Math.round(with.best())),
+                    best.words(Math.round(findings.best())), money);
             case MOST_THROUGHPUT -> figure("throughput", "", with, money);
             case MOST_BANDWIDTH -> figure("bandwidth", " GB/s", with, money);
             case MOST_MEMORY -> figure("usable memory", " GB", with, money);

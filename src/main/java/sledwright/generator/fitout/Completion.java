@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import sledwright.domain.Housed;
 import sledwright.domain.Platform;
 
@@ -16,8 +17,34 @@ import sledwright.domain.Platform;
  * @param atMost      and at most this many
  * @param price       of drives, cards, extras and enclosures with labour, all machines, minor units
  * @param housed      empty where no enclosure is bought
+ * @param rivals      what else completes such machines, where not the least price decides between them
  */
-public record Completion(long heavierThan, long atMost, long price, Fitted fitted, Optional<Housed> housed) {
+public record Completion(long heavierThan, long atMost, long price, Fitted fitted, Optional<Housed> housed, Optional<Rivals> rivals) {
+
+    /**
+     * All that completes machines of a kind, whatever it costs.
+     *
+     * @param mostMicro what a machine may load with any of it, microwatts
+     */
+    public static final class Rivals {
+
+        private final List<Completion> all = new ArrayList<>();
+        private final long mostMicro;
+
+        private Rivals(long mostMicro) {
+            this.mostMicro = mostMicro;
+        }
+
+        /** Those that a machine whose other parts load so much can have. */
+        public Stream<Completion> of(long otherMicro) {
+            return all.stream().filter(one -> one.heavierThan < otherMicro && otherMicro <= one.atMost
+                    && otherMicro + one.fitted.microwatts() <= mostMicro);
+        }
+    }
+
+    public Completion(long heavierThan, long atMost, long price, Fitted fitted, Optional<Housed> housed) {
+        this(heavierThan, atMost, price, fitted, housed, Optional.empty());
+    }
 
     /** No load is greater. */
     public static final long ANY_LOAD = Long.MAX_VALUE / 4;
@@ -63,6 +90,17 @@ public record Completion(long heavierThan, long atMost, long price, Fitted fitte
             from = edge;
         }
         return completions;
+    }
+
+    /** The same of every set that may be the best at some load where not the price decides; each of them knows the others. */
+    public static List<Completion> ofEach(Platform platform, List<Fitted> sets, Housings housings, long mostMicro) {
+        if (sets.size() == 1) {
+            return of(platform, sets, housings, mostMicro);
+        }
+        Rivals rivals = new Rivals(mostMicro);
+        sets.forEach(set -> of(platform, List.of(set), housings, mostMicro).forEach(one -> rivals.all.add(new Completion(one.heavierThan,
+                one.atMost, one.price, one.fitted, one.housed, Optional.of(rivals)))));
+        return List.copyOf(rivals.all);
     }
 
     /** What is best up to a load; null where nothing is valid. */

@@ -155,6 +155,7 @@ final class UpgradeSearch implements Exact {
     private static double figure(Order order) {
         return switch (order.request().objective()) {
             case CHEAPEST, BEST_VALUE -> order.price().total();
+            case LEAST_TOTAL -> order.total();
             case MOST_THROUGHPUT -> order.figures().throughput();
             case MOST_BANDWIDTH -> order.figures().bandwidthGbs();
             case MOST_MEMORY -> order.figures().usableGb();

@@ -1,6 +1,7 @@
 package sledwright.report.offer;
 
 import java.math.BigDecimal;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import sledwright.desk.view.Audience;
 import sledwright.desk.view.BuildView;
+import sledwright.domain.Energy;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Request;
@@ -117,10 +119,21 @@ final class SideBySide {
         } else {
             add(words.say("sides.price"), changed ? "" : most, option -> words.money(option.pays().net()));
         }
+        offer.request().energy().ifPresent(energy -> {
+            add(words.say("sides.energy", words.figure(energy.years())), words.say("asked.kwh", perKwh(energy)),
+                    option -> option.alternative().energy().map(words::money).orElse(""));
+            add(words.say("sides.total"), "", option -> option.alternative().total().map(words::money).orElse(""));
+        });
         if (offer.options().size() > 1) {
             add(words.say("sides.against"), "", option -> option.difference()
                     .map(difference -> words.signedMoney(offer.shop().amount(difference.extra()))).orElse("\u2013"));
         }
+    }
+
+    /** A kWh can cost less than a coin. */
+    private String perKwh(Energy energy) {
+        BigDecimal price = BigDecimal.valueOf(energy.pricePerKwh()).movePointLeft(offer.shop().amount(0).scale());
+        return "%s %s".formatted(words.measure(price.stripTrailingZeros()), offer.shop().currency().getCurrencyCode());
     }
 
     private void addParts() {

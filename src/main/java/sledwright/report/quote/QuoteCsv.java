@@ -27,7 +27,7 @@ public final class QuoteCsv {
                 FitoutCells.COLUMNS,
                 List.of("cores", "memory_gb", "usable_gb", "memory_mts", "speed_set_by", "bandwidth_gbs", "throughput",
                         "throughput_estimated", "load_w", "wall_w", "base_ghz", "all_core_ghz", "spare_slots",
-                "lead_days", "price_less_worth", "discount_percent", "net", "tax", "gross", "earned", "reasons"));
+                "lead_days", "price_less_worth", "energy", "total", "discount_percent", "net", "tax", "gross", "earned", "reasons"));
         return Csv.write(header, view.alternatives().stream().map(alternative -> row(view, alternative)).toList());
     }
 
@@ -45,6 +45,7 @@ public final class QuoteCsv {
                 figures.wallW().isPresent() ? Numbers.decimal(figures.wallW().getAsDouble()) : "", Numbers.decimal(figures.baseGhz()),
                 Numbers.decimal(figures.allCoreGhz()), figures.spareSlots(), build.leadDays(),
                 alternative.priceLessWorth().<Object>map(amount -> amount).orElse(""),
+                alternative.energy().<Object>map(amount -> amount).orElse(""), alternative.total().<Object>map(amount -> amount).orElse(""),
                 alternative.pays().percent().<Object>map(percent -> percent).orElse(""), alternative.pays().net(),
                 alternative.pays().tax().<Object>map(Payment.Tax::amount).orElse(""), alternative.pays().gross(),
                 alternative.earned().filter(Earnings::isKnown).<Object>map(Earnings::margin).orElse(""),

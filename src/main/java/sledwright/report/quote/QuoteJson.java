@@ -26,14 +26,18 @@ public record QuoteJson(@JsonUnwrapped Head head, @JsonUnwrapped DayJson day, Li
     public record Head(String request, String currency, String status, BigDecimal best, BigDecimal bound, String objective, int machines) {
     }
 
-    /** A ranked build; {@code mark} is null where it is no price point, {@code priceLessWorth} where the objective is another. */
-    public record Alternative(int rank, @JsonUnwrapped BuildJson.Dated build, String mark, BigDecimal priceLessWorth,
-                              @JsonUnwrapped PaymentJson payment, List<String> reasons) {
+    /**
+     * A ranked build; {@code mark} is null where it is no price point, {@code priceLessWorth} where the objective is another,
+     * {@code energy} and {@code total} where the request counts no electricity.
+     */
+    public record Alternative(int rank, @JsonUnwrapped BuildJson.Dated build, String mark, BigDecimal priceLessWorth, BigDecimal energy,
+                              BigDecimal total, @JsonUnwrapped PaymentJson payment, List<String> reasons) {
 
         private static Alternative of(QuoteView.Alternative one, QuoteView view) {
             return new Alternative(one.rank(), BuildJson.Dated.of(one.build(), view.day()),
-                    one.mark().map(PricePoints.Mark::label).orElse(null), one.priceLessWorth().orElse(null),
-                    PaymentJson.of(one.pays(), one.earned()), one.sentences().stream().map(Sentence::toString).toList());
+                    one.mark().map(PricePoints.Mark::label).orElse(null), one.priceLessWorth().orElse(null), one.energy().orElse(null),
+                    one.total().orElse(null), PaymentJson.of(one.pays(), one.earned()),
+                    one.sentences().stream().map(Sentence::toString).toList());
         }
     }
 

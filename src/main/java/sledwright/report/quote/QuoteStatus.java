@@ -13,6 +13,7 @@ public final class QuoteStatus {
         return switch (view.status()) {
             case PROVED -> "proved: " + switch (view.objective()) {
                 case CHEAPEST -> "no cheaper valid build exists";
+                case LEAST_TOTAL -> "no valid build costs less with its energy";
                 case MOST_THROUGHPUT -> "no valid build has more throughput";
                 case MOST_BANDWIDTH -> "no valid build has more memory bandwidth";
                 case MOST_MEMORY -> "no valid build has more usable memory";

@@ -73,6 +73,7 @@ public final class QuoteText {
                     case MOST_MEMORY -> "usable memory of the best: " + best + " GB";
                     case MOST_WORK -> "work of the best: " + best;
                     case MOST_CORES -> "cores of the best: " + best;
+                    case LEAST_TOTAL -> "price and energy of the best: " + best + " " + view.currency();
                     default -> "price less worth of the best: " + best + " " + view.currency();
                 }));
     }
@@ -85,6 +86,10 @@ public final class QuoteText {
         List<Column> parts = new ArrayList<>(List.of(Column.of(view.currency(), Fit.RIGHT, BuildText::money)));
         if (view.alternatives().stream().anyMatch(alternative -> alternative.pays().isChanged())) {
             parts.add(new Column("to pay", Fit.RIGHT, alternative -> alternative.pays().net().toString()));
+        }
+        if (view.objective() == Objective.LEAST_TOTAL) {
+            parts.add(new Column("energy", Fit.RIGHT, alternative -> alternative.energy().map(BigDecimal::toString).orElse("")));
+            parts.add(new Column("with it", Fit.RIGHT, alternative -> alternative.total().map(BigDecimal::toString).orElse("")));
         }
         if (view.objective() == Objective.BEST_VALUE) {
             parts.add(new Column("less worth", Fit.RIGHT,
@@ -124,6 +129,10 @@ public final class QuoteText {
         }
         if (view.alternatives().stream().anyMatch(alternative -> alternative.build().figures().throughputEstimated())) {
             page.line("~ an estimate: cores x all-core clock x the generation's factor");
+        }
+        if (view.objective() == Objective.LEAST_TOTAL && view.alternatives().stream()
+                .anyMatch(alternative -> alternative.build().figures().wallW().isEmpty())) {
+            page.text("Where no wall power is shown, the loss of what feeds the machine is not known and in no energy cost.");
         }
         if (view.status() == Status.PROVED && !view.complete()) {
             if (view.doubts().late()) {

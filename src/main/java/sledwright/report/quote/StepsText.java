@@ -62,6 +62,7 @@ final class StepsText {
     private static String measured(Objective objective) {
         return switch (objective) {
             case CHEAPEST -> "";
+            case LEAST_TOTAL -> "with energy";
             case BEST_VALUE -> "less worth";
             case MOST_THROUGHPUT -> "throughput";
             case MOST_BANDWIDTH -> "GB/s";
