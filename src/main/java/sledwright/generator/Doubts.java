@@ -53,6 +53,14 @@ public record Doubts(Set<Cause> causes, SortedSet<String> tooLarge) {
         return new Doubts(causes, tooLarge);
     }
 
+    /** What more time does not do away with. */
+    public Doubts whateverTheTime() {
+        Set<Cause> lasting = EnumSet.noneOf(Cause.class);
+        lasting.addAll(causes);
+        lasting.remove(Cause.TIME);
+        return new Doubts(lasting, tooLarge);
+    }
+
     /** Whether the answer is proved. */
     public boolean none() {
         return causes.isEmpty();

@@ -41,7 +41,7 @@ public final class ForCustomers {
 
     public static OrderView of(OrderView view) {
         return new OrderView(view.request(), view.currency(), view.status(), view.machines(), view.best(), view.charge(), view.worth(),
-                view.bound(), view.gapPercent(), view.ended(), view.cost(), view.pays(), Optional.empty(),
+                view.bound(), view.gapPercent(), view.ended(), view.doubts(), view.cost(), view.pays(), Optional.empty(),
                 each(view.lines(), ForCustomers::of),
                 each(view.enclosures(), housed -> new Housed(housed.number(), housed.sku(), housed.name(), housed.bays(), housed.supply(),
                         housed.supplies(), housed.sleds(), housed.price(), of(housed.lines()))), of(view.picks()), List.of(), List.of(),

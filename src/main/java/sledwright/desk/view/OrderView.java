@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import sledwright.domain.Discount;
 import sledwright.explain.Explanation;
+import sledwright.explain.ask.Unproved;
+import sledwright.generator.Doubts;
 import sledwright.planner.order.OrderOutcome;
 import sledwright.planner.order.OrderStatus;
 
@@ -21,6 +23,7 @@ import sledwright.planner.order.OrderStatus;
  * @param bound      no order that delivers as much has a lesser figure; empty where not known
  * @param gapPercent by how much of it the figure could be better at most; empty where not known
  * @param ended      why the search ended
+ * @param doubts     what keeps it from being proved; none: it is, or nothing is left to try
  * @param cost       of what is delivered
  * @param pays       what the customer pays for it
  * @param earned     what the shop is left of that; empty for a customer
@@ -32,7 +35,8 @@ import sledwright.planner.order.OrderStatus;
  */
 public record OrderView(String request, String currency, OrderStatus status, int machines, Optional<BigDecimal> best, BigDecimal charge,
         BigDecimal worth,
-                        Optional<BigDecimal> bound, Optional<BigDecimal> gapPercent, OrderOutcome.End ended, Cost cost, Payment pays,
+                        Optional<BigDecimal> bound, Optional<BigDecimal> gapPercent, OrderOutcome.End ended, Doubts doubts,
+                        Cost cost, Payment pays,
                         Optional<Earnings> earned, List<Filled> lines,
                         List<Housed> enclosures, List<Line> picks, List<Delivery> suppliers, List<Scarce> scarce,
                         Optional<Shortage> shortage, AnswerDay day) {
@@ -43,6 +47,11 @@ public record OrderView(String request, String currency, OrderStatus status, int
         picks = List.copyOf(picks);
         suppliers = List.copyOf(suppliers);
         scarce = List.copyOf(scarce);
+    }
+
+    /** What keeps it from being proved and more time would not change. */
+    public List<String> reservations() {
+        return Unproved.whateverTheTime(doubts);
     }
 
     /** Suppliers that deliver something. */

@@ -85,7 +85,8 @@ final class OrderViews {
         }
         return new OrderView(outcome.order().name(), catalog.currency().getCurrencyCode(), status(), outcome.order().machines(),
                 nothing ? Optional.empty() : amount(outcome.best()), catalog.amount(charge()), catalog.amount(worth()), nothing
-                        ? Optional.empty() : amount(outcome.bound()), gapPercent(), outcome.ended(), cost(outcome.price()), pays,
+                        ? Optional.empty() : amount(outcome.bound()), gapPercent(), outcome.ended(), outcome.doubts(),
+                cost(outcome.price()), pays,
                 Optional.of(earned), lines,
                 enclosures(), picks, suppliers(),
                 outcome.scarce().stream().map(scarce -> new Scarce(scarce.sku(), catalog.amount(scarce.saves()))).toList(),

@@ -11,6 +11,7 @@ import sledwright.domain.FilledEnclosure;
 import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
 import sledwright.domain.Pick;
+import sledwright.generator.Doubts;
 import sledwright.metrics.Figures;
 
 /**
@@ -20,6 +21,7 @@ import sledwright.metrics.Figures;
  * @param best       price, less what is of worth beyond what is asked and with what further module part numbers count against it
  * @param bound      no order that delivers as much has a lesser figure; NaN where not known
  * @param ended      why the search ended where nothing is proved
+ * @param doubts     what keeps it from being proved; none: it is
  * @param lines      one for each line of the order, in its order
  * @param enclosures what houses the sleds
  * @param picks      units by lot over the whole order; a lot stands once, so that its pick has the price of its units
@@ -27,7 +29,8 @@ import sledwright.metrics.Figures;
  * @param scarce     parts of which more would make the order cheaper, the one that saves most first; empty where machines are missing
  * @param shortages  what is lacking where machines are missing
  */
-public record OrderOutcome(OrderRequest order, Catalog catalog, OrderStatus status, double best, double bound, End ended, Price price,
+public record OrderOutcome(OrderRequest order, Catalog catalog, OrderStatus status, double best, double bound, End ended, Doubts doubts,
+                           Price price,
         List<LineFill> lines,
                            List<FilledEnclosure> enclosures, List<Pick> picks, Set<String> suppliers, List<Scarce> scarce,
                                    Shortages shortages) {

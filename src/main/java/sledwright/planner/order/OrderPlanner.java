@@ -14,6 +14,7 @@ import sledwright.domain.FilledEnclosure;
 import sledwright.domain.Objective;
 import sledwright.domain.OrderRequest;
 import sledwright.domain.Pick;
+import sledwright.generator.Doubts;
 import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
 import sledwright.planner.DefectException;
@@ -73,7 +74,8 @@ public final class OrderPlanner {
         Shortages shortages = whole ? Shortages.NONE
                 : new Lacking(catalog, order, search, seed, solving).of(tally, solver.isMost());
         OrderOutcome.End ended = tally.counts().isEmpty() && shortages.most() ? OrderOutcome.End.PROVED : solver.ended();
-        OrderOutcome outcome = new OrderOutcome(order, catalog, status, best, bound(solver, best), ended, price, lines, enclosures, picks,
+        OrderOutcome outcome = new OrderOutcome(order, catalog, status, best, bound(solver, best), ended,
+                ended == OrderOutcome.End.PROVED ? Doubts.NONE : solver.doubts(), price, lines, enclosures, picks,
                 names(solver, suppliers), whole ? scarce(solver) : List.of(), shortages);
         require(outcome, tally);
         return outcome;

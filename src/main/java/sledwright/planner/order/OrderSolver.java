@@ -8,6 +8,7 @@ import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import sledwright.domain.Catalog;
 import sledwright.domain.OrderRequest;
+import sledwright.generator.Doubts;
 import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
 import sledwright.planner.order.fill.Exchange;
@@ -310,6 +311,12 @@ final class OrderSolver {
 
     OrderOutcome.End ended() {
         return isProved() ? OrderOutcome.End.PROVED : deadline.isOver() ? OrderOutcome.End.TIME : OrderOutcome.End.NOTHING_LEFT;
+    }
+
+    /** What keeps the order from being proved, besides that nothing was left to try. */
+    Doubts doubts() {
+        Doubts found = pricer.doubts();
+        return deadline.isOver() ? Doubts.ofAll(List.of(found, Doubts.of(Doubts.Cause.TIME))) : found;
     }
 
     private Tally mended(Tally tally) {

@@ -4,9 +4,11 @@ import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import sledwright.desk.view.AnswerDay;
 import sledwright.desk.view.OrderView;
 import sledwright.explain.Explanation;
+import sledwright.generator.Doubts;
 import sledwright.report.build.BuildJson;
 import sledwright.report.build.DayJson;
 import sledwright.report.build.ExplanationJson;
@@ -24,7 +26,7 @@ public record OrderJson(@JsonUnwrapped Head head, @JsonUnwrapped Costs costs, @J
     }
 
     /** @param gapPercent null where nothing is delivered, like the two before */
-    public record Proof(BigDecimal best, BigDecimal bound, BigDecimal gapPercent, String ended) {
+    public record Proof(BigDecimal best, BigDecimal bound, BigDecimal gapPercent, String ended, List<String> doubts, Set<String> tooLarge) {
     }
 
     /** The whole order. */
@@ -152,7 +154,8 @@ public record OrderJson(@JsonUnwrapped Head head, @JsonUnwrapped Costs costs, @J
             case NOTHING_LEFT -> "nothing-left";
         };
         return new OrderJson(new Head(view.request(), view.currency(), view.status().label(),
-                new Proof(view.best().orElse(null), view.bound().orElse(null), view.gapPercent().orElse(null), ended), view.machines(),
+                new Proof(view.best().orElse(null), view.bound().orElse(null), view.gapPercent().orElse(null), ended,
+                view.doubts().causes().stream().sorted().map(Doubts.Cause::label).toList(), view.doubts().tooLarge()), view.machines(),
                 view.delivered()), new Costs(view.cost().total(), view.cost().parts(), view.cost().labour(), view.cost().licence(),
                 view.cost().delivery(), PaymentJson.of(view.pays(), view.earned()), new Weighed(view.charge(), view.worth())),
                 DayJson.of(view.day()), view.lines().stream().map(line -> LineFilled.of(line, view.day())).toList(),

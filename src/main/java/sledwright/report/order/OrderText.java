@@ -49,6 +49,7 @@ public final class OrderText {
         page.text(Ink.HEAD, "%s: %s on %s".formatted(view.request(), machines(view.machines()),
                 Numbers.counted(view.lines().size(), "line")));
         addStatus();
+        view.reservations().forEach(page::text);
         view.day().warnings().forEach(warning -> page.text(Ink.FAIR, warning.toString()));
         if (view.delivered() > 0) {
             page.text(price());
@@ -103,6 +104,9 @@ public final class OrderText {
     }
 
     private String ended() {
+        if (!view.reservations().isEmpty()) {
+            return "";
+        }
         return view.ended() == OrderOutcome.End.TIME ? ". The time was over; maybe allow more: --time-limit"
                 : ". The search ended before the time was over, since it has nothing left to try";
     }

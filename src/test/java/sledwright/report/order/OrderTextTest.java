@@ -17,6 +17,7 @@ import sledwright.desk.view.OrderView.Housed;
 import sledwright.desk.view.OrderView.Scarce;
 import sledwright.desk.view.OrderView.Shortage;
 import sledwright.desk.view.OrderView.Sled;
+import sledwright.generator.Doubts;
 import sledwright.planner.order.OrderOutcome.End;
 import sledwright.planner.order.OrderStatus;
 import sledwright.report.text.Screen;
@@ -40,7 +41,7 @@ class OrderTextTest {
     private static String text(OrderStatus status, End ended, int missing, String charge, Optional<BigDecimal> bound, Optional<BigDecimal> gap, Optional<Shortage> shortage) {
         Filled line = new Filled("web", 3, missing, 1, false, amount("100.00"), List.of(), Optional.empty());
         Housed frame = new Housed(1, "FRAME", "frame of one bay", 1, "FEED", 2, List.of(new Sled(1, "web", 1, 1, 250.5)), amount("12.00"), List.of());
-        OrderView view = new OrderView("order", "EUR", status, 3, Optional.of(amount("100.00").add(amount(charge))), amount(charge), amount("0"), bound, gap, ended, COST, PAYS, Optional.empty(),
+        OrderView view = new OrderView("order", "EUR", status, 3, Optional.of(amount("100.00").add(amount(charge))), amount(charge), amount("0"), bound, gap, ended, Doubts.NONE, COST, PAYS, Optional.empty(),
                 List.of(line), List.of(frame), List.of(), List.of(), List.of(new Scarce("M32", amount("14.20"))), shortage, DAY);
         return OrderText.of(view, Screen.PLAIN).replaceAll("\\s+", " ");
     }

@@ -9,6 +9,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.ToLongFunction;
 import sledwright.domain.Build;
 import sledwright.domain.Card;
@@ -28,6 +29,7 @@ import sledwright.domain.Part;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.domain.Worth;
+import sledwright.generator.Doubts;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
@@ -55,6 +57,7 @@ public final class Pricer {
     private final Search search;
     private final boolean free;
     private final long moduleCharge;
+    private final AtomicReference<Doubts> doubts = new AtomicReference<>(Doubts.NONE);
 
     public Pricer(Market market, Search search) {
         this(market, search, false);
@@ -251,6 +254,7 @@ public final class Pricer {
         for (Variants.Variant variant : ways) {
             Request request = scaled(asked, machines, variant.platforms(), machines == 1 ? mostW(variant) : mostW, use);
             Findings findings = search.on(shop.with(offers.lots(variant), labour)).run(request, deadline);
+            note(findings.doubts());
             if (findings.status() != Status.IMPOSSIBLE) {
                 least = Math.min(least, findings.bound());
             }
@@ -260,6 +264,17 @@ public final class Pricer {
             }
         }
         return new Best(found, least == Double.POSITIVE_INFINITY ? Long.MAX_VALUE : (long) Math.floor(least));
+    }
+
+    private void note(Doubts found) {
+        if (!found.none()) {
+            doubts.accumulateAndGet(found, (known, more) -> Doubts.ofAll(List.of(known, more)));
+        }
+    }
+
+    /** What of its questions more time would not have answered. */
+    public Doubts doubts() {
+        return doubts.get().whateverTheTime();
     }
 
     /** The request with money scaled and whatever the offers have settled left open. */
