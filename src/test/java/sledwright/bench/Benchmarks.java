@@ -20,7 +20,7 @@ public final class Benchmarks {
               threads [SHOP [COUNT]]                        whole answers a second of 1, 2 and 4 threads; otherwise demo 500
               serve [WISHES [SECONDS]]                      the page for one client and for eight; otherwise 200 10
               order [MACHINES ...]                          orders of that many machines on the demo; otherwise 10 50 200 2000
-              gaps [COUNT]                                  orders whose bounds are hard to close, on the demo; otherwise 40
+              gaps [COUNT [SECONDS [FIRST [busy]]]]         orders whose bounds are hard to close, on the demo; otherwise 40 10 0; busy: by the processor's time
               allocate [PROMISES ...]                       promises drawn anew on the demo; otherwise 20 100 500
               restock [SHOP [CLASSES [PARTS [SAMPLES [BUDGET]]]]]   a plan on random classes and offers; otherwise demo 20 250 1000 20000""";
 
@@ -48,7 +48,8 @@ public final class Benchmarks {
             case "allocate" -> new AllocateBenchmark(out, Shop.demo())
                     .run((words.isEmpty() ? List.of("20", "100", "500") : words).stream().map(Integer::valueOf).toList(), 1, Duration.ofMinutes(5));
             case "compare" -> new CompareBenchmark(out).run(Path.of("scenarios"));
-            case "gaps" -> new GapsBenchmark(out, Shop.demo()).run(Integer.parseInt(word(words, 0, "40")));
+            case "gaps" -> new GapsBenchmark(out, Shop.demo(), word(words, 3, "").equals("busy"))
+                    .run(Integer.parseInt(word(words, 2, "0")), Integer.parseInt(word(words, 0, "40")), Integer.parseInt(word(words, 1, "10")));
             case "order" -> new OrderBenchmark(out, Shop.demo())
                     .run((words.isEmpty() ? List.of("10", "50", "200", "2000") : words).stream().map(Integer::valueOf).toList());
             default -> throw new IllegalArgumentException("no such benchmark (" + name + ")\n" + USAGE);
