@@ -8,6 +8,7 @@ import sledwright.book.Book;
 import sledwright.book.Signature;
 import sledwright.book.store.BookPlace;
 import sledwright.domain.Catalog;
+import sledwright.web.shop.BookShelf;
 
 /** The book that a command line names. Apart from the options, so that a run without a book loads nothing of it. */
 final class BookOpening {
@@ -21,8 +22,19 @@ final class BookOpening {
     }
 
     private static Book open(String place) {
-        return Book.open(BookPlace.named(place).orElseThrow(() ->
-                new UsageException("--book '%s' must be a file, or begin with jdbc:postgresql:".formatted(place))), Version.built());
+        return Book.open(named(place), Version.built());
+    }
+
+    private static BookPlace named(String place) {
+        return BookPlace.named(place).orElseThrow(() ->
+                new UsageException("--book '%s' must be a file, or begin with jdbc:postgresql:".formatted(place)));
+    }
+
+    /** Where the book of a server stands; one that is there is opened, so that what is wrong with it is said at once. */
+    static BookShelf shelf(String place, Terminal terminal) {
+        BookShelf shelf = new BookShelf(place == null ? BookPlace.usual(terminal.environment()) : named(place), Version.built());
+        shelf.ifThere();
+        return shelf;
     }
 
     /** What leaves of a catalogue what the book does not keep for somebody on a day. */

@@ -16,6 +16,7 @@ import picocli.CommandLine.Option;
 import sledwright.input.Reason;
 import sledwright.web.WebServer;
 import sledwright.web.WebSettings;
+import sledwright.web.shop.BookShelf;
 
 /** {@code serve}: the page and its API. */
 @Command(
@@ -37,6 +38,11 @@ final class ServeCommand implements Callable<Integer> {
     @Option(names = "--catalog", paramLabel = "DIR",
             description = "The shop's folder. May be left out where there is only one: this folder, or one in a folder 'catalogs'.")
     private Path catalog;
+
+    @Option(names = "--book", paramLabel = "PLACE",
+            description = "The book of quotes: a file, or an address that begins with jdbc:postgresql:. Default: sledwright-book.db"
+                    + " among your own data; a file is made by the first quote that is kept.")
+    private String book;
 
     @Option(names = "--port", paramLabel = "PORT", defaultValue = "8080",
             description = "Listen at this port; 0: any that is free. Default: ${DEFAULT-VALUE}.")
@@ -69,9 +75,10 @@ final class ServeCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         WebSettings.Place place = place();
-        WebSettings settings = new WebSettings(folder(), place, Optional.ofNullable(users), WebSettings.Bounds.ofThisMachine(),
+        BookShelf shelf = BookOpening.shelf(book, terminal);
+        WebSettings settings = new WebSettings(folder(), shelf, place, Optional.ofNullable(users), WebSettings.Bounds.ofThisMachine(),
                 terminal.err()::println, this::tellDefect);
-        try (Ending ending = Ending.listen(); WebServer server = WebServer.start(settings)) {
+        try (shelf; Ending ending = Ending.listen(); WebServer server = WebServer.start(settings)) {
             PrintWriter out = new PrintWriter(terminal.out(), false, StandardCharsets.UTF_8);
             out.print("ready " + server.address() + "\n");
             out.flush();

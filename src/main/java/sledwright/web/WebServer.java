@@ -14,15 +14,18 @@ import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import sledwright.input.FaultsException;
 import sledwright.web.api.ApiHandler;
+import sledwright.web.api.BookHandler;
 import sledwright.web.door.Doorman;
 import sledwright.web.door.Entrance;
 import sledwright.web.door.LoginHandler;
+import sledwright.web.door.Visitor;
 import sledwright.web.http.AccessLine;
 import sledwright.web.http.ErrorAnswers;
 import sledwright.web.http.Guard;
 import sledwright.web.http.Patience;
 import sledwright.web.page.PageHandler;
 import sledwright.web.shop.LiveCatalog;
+import sledwright.web.shop.OpenShop;
 import sledwright.web.queue.Departures;
 import sledwright.web.queue.Reception;
 import sledwright.web.queue.SearchQueue;
@@ -56,15 +59,17 @@ public final class WebServer implements AutoCloseable {
     private WebServer(WebSettings settings) {
         this.settings = settings;
         WebSettings.Bounds bounds = settings.bounds();
-        LiveCatalog shop = new LiveCatalog(settings.catalog(), new WarmUp());
+        LiveCatalog catalog = new LiveCatalog(settings.catalog(), new WarmUp());
+        OpenShop shop = new OpenShop(catalog, settings.shelf());
         queue = new SearchQueue(bounds.searches(), bounds.waiting());
         Reception reception = new Reception(queue, bounds.bodyBytes(), bounds.patience(), departures, settings.defects());
         Optional<Staff> staff = settings.users().map(file -> new Staff(new UsersFile(file), settings.log()));
         Entrance entrance = Entrance.of(staff, settings.place().isSecure());
         Handler rooms = new Handler.Sequence(
                 new LoginHandler(entrance, new Reception(logins, LOGIN_BYTES, bounds.patience(), departures, settings.defects()),
-                        () -> shop.state().catalog().name()),
-                new PageHandler(shop, reception), new ApiHandler(shop::state, reception));
+                        () -> catalog.state().catalog().name()),
+                new PageHandler(shop, reception), new BookHandler(shop, reception, request -> Visitor.of(request).name()),
+                new ApiHandler(shop::state, reception));
         Patience patience = new Patience(bounds.patience(), bounds.connections(),
                 new Guard(settings.place().names(), new Doorman(entrance, rooms)));
         QueuedThreadPool threads = new QueuedThreadPool(THREADS);
@@ -83,7 +88,7 @@ public final class WebServer implements AutoCloseable {
         server.setStopTimeout(ENDS_WITHIN_MILLIS);
         watch.scheduleWithFixedDelay(() -> watched(() -> {
             patience.sweep();
-            shop.look();
+            catalog.look();
             staff.ifPresent(Staff::look);
         }), LOOKS_EVERY_S, LOOKS_EVERY_S, TimeUnit.SECONDS);
     }

@@ -8,18 +8,20 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import sledwright.web.shop.BookShelf;
 
 /**
  * What a server is to be.
  *
  * @param catalog the folder of the shop
+ * @param shelf   where the book of quotes stands; whoever made it closes it
  * @param place   where it listens
  * @param users   who may come in; empty: whoever reaches it
  * @param bounds  what it takes of anybody
  * @param log     hears a line for each request
  * @param defects receives what the program does wrong
  */
-public record WebSettings(Path catalog, Place place, Optional<Path> users, Bounds bounds, Consumer<String> log,
+public record WebSettings(Path catalog, BookShelf shelf, Place place, Optional<Path> users, Bounds bounds, Consumer<String> log,
         Consumer<Throwable> defects) {
 
     /** Addresses that only this machine reaches. */

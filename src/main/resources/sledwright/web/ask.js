@@ -1,5 +1,7 @@
 import { address, fromAddress, fromPairs, isList, items, yaml } from './request.js';
 import { wire as wireMail } from './mail.js';
+import { wire as wireKeeping } from './keep.js';
+import { headers } from './server.js';
 
 const $ = (selector, within = document) => within.querySelector(selector);
 const $$ = (selector, within = document) => Array.from(within.querySelectorAll(selector));
@@ -241,7 +243,7 @@ function commit() {
 }
 
 async function post(path, name, body, signal) {
-  return fetch(path, { method: 'POST', headers: { 'Content-Type': 'application/yaml', 'Sledwright-Line': `${line}-${name}` }, body, signal });
+  return fetch(path, { method: 'POST', headers: headers({ 'Content-Type': 'application/yaml', 'Sledwright-Line': `${line}-${name}` }), body, signal });
 }
 
 async function ask() {
@@ -483,6 +485,7 @@ function label(key) {
   return found ? found.dataset.label : key;
 }
 // A mail fills the whole form: what stood in it before is no wish of this customer; Undo brings it back.
+wireKeeping(() => yaml(wishes).text);
 wireMail(label, pairs => { wishes = fromPairs(pairs); asked = []; show(); changed(true); });
 
 function restore(event) {

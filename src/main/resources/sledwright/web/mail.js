@@ -1,4 +1,6 @@
 // A customer's mail: read by the server's fixed grammar; each wish stands beside the words that it comes from, and so does what was not understood.
+import { GONE, headers, refusal } from './server.js';
+
 const $ = (selector, within = document) => within.querySelector(selector);
 
 function item(parts) {
@@ -51,13 +53,13 @@ export function wire(label, fill) {
     const fault = $('#mail-fault');
     fault.textContent = '';
     try {
-      const reply = await fetch('/api/mail', { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify({ mail: $('#mail').value }) });
+      const reply = await fetch('/api/mail', { method: 'POST', headers: headers({ 'Content-Type': 'application/json' }), body: JSON.stringify({ mail: $('#mail').value }) });
+      if (!reply.ok) { fault.textContent = await refusal(reply); return; }
       const answered = await reply.json();
-      if (!reply.ok) { fault.textContent = answered.faults.map(each => each.message).join(' '); return; }
       tell(answered, label, fill);
       $('#mail-title').focus();
     } catch (gone) {
-      fault.textContent = 'The server does not answer. Is it still running?';
+      fault.textContent = GONE;
     }
   });
 }

@@ -1,8 +1,10 @@
 // A request as a file: answered as it comes, and stopped at any time.
+import { headers as asking } from './server.js';
+
 const $ = selector => document.querySelector(selector);
 const running = crypto.randomUUID();
 
-function headers() { return { 'Content-Type': 'application/yaml' }; }
+function headers() { return asking({ 'Content-Type': 'application/yaml' }); }
 
 function busy(on) {
   $('#stop').disabled = !on;

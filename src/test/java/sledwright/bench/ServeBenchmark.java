@@ -23,8 +23,10 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
+import sledwright.book.store.BookPlace;
 import sledwright.web.WebServer;
 import sledwright.web.WebSettings;
+import sledwright.web.shop.BookShelf;
 
 /** The page under load: what a change of a wish takes for one client, and how many answers a second several get, each compared with the one before. */
 final class ServeBenchmark {
@@ -64,7 +66,8 @@ final class ServeBenchmark {
         WebSettings.Bounds bounds = WebSettings.Bounds.ofThisMachine();
         long begun = System.nanoTime();
         AtomicInteger defects = new AtomicInteger();
-        try (WebServer server = WebServer.start(new WebSettings(Path.of("catalogs/heronfold-yard"), WebSettings.Place.here(0), Optional.empty(), bounds, line -> { },
+        try (WebServer server = WebServer.start(new WebSettings(Path.of("catalogs/heronfold-yard"), new BookShelf(BookPlace.of(Path.of("target", "no-such-book.db")), "bench"),
+                WebSettings.Place.here(0), Optional.empty(), bounds, line -> { },
                 defect -> defects.incrementAndGet()))) {
             out.printf("ready after %.1f s%n", (System.nanoTime() - begun) / 1e9);
             URI page = server.address().resolve("/page/answer");

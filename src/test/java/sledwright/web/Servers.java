@@ -7,7 +7,9 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
+import sledwright.book.store.BookPlace;
 import sledwright.samples.Folders;
+import sledwright.web.shop.BookShelf;
 
 /** Servers that tests ask. Two are shared by the whole run, for nothing that they are asked changes them. */
 public final class Servers {
@@ -40,8 +42,13 @@ public final class Servers {
 
     /** @param users the file of those who may come in */
     public static WebServer start(Path shop, Optional<Path> users, WebSettings.Bounds bounds, List<String> log) {
+        return start(shop, Path.of("target", "no-such-book.db"), users, bounds, log);
+    }
+
+    /** One of the caller's own whose quotes are kept in a file; nothing is there before the first. */
+    public static WebServer start(Path shop, Path book, Optional<Path> users, WebSettings.Bounds bounds, List<String> log) {
         try {
-            return WebServer.start(new WebSettings(shop, WebSettings.Place.here(0), users, bounds, log::add,
+            return WebServer.start(new WebSettings(shop, new BookShelf(BookPlace.of(book), "test"), WebSettings.Place.here(0), users, bounds, log::add,
                     defect -> log.add("defect: " + defect)));
         } catch (IOException taken) {
             throw new UncheckedIOException(taken);

@@ -12,14 +12,13 @@ import sledwright.desk.Desk;
 import sledwright.desk.Terms;
 import sledwright.input.Source;
 import sledwright.web.http.AccessLine;
-import sledwright.web.http.AnsweringHandler;
 import sledwright.web.http.RefusedException;
 import sledwright.web.http.Responses;
 import sledwright.web.queue.Reception;
 import sledwright.web.shop.ShopState;
 
 /** Everything under {@code /api/}. */
-public final class ApiHandler extends AnsweringHandler {
+public final class ApiHandler extends ApiMethods {
 
     private static final String PREFIX = "/api/";
     private static final String HEALTH = "/api/health";
@@ -98,15 +97,5 @@ public final class ApiHandler extends AnsweringHandler {
     private String answer(Inquiry inquiry, Source source, QueryOptions options, Terms terms) {
         Desk asked = options.today().map(day -> shop.get().desk().by(() -> day)).orElseGet(() -> shop.get().desk());
         return DeskReplies.of(inquiry.asking().ask(asked, source, options, terms));
-    }
-
-    private static void requireMethod(Request request, String allowed, HttpMethod... methods) {
-        for (HttpMethod method : methods) {
-            if (method.is(request.getMethod())) {
-                return;
-            }
-        }
-        throw RefusedException.of(405, "the method", request.getMethod(), "is not taken here; it must be " + allowed)
-                .with("Allow", allowed);
     }
 }

@@ -12,14 +12,17 @@ final class OpenApi {
 
     private static final String JSON = "application/json";
 
+    private static final String QUOTE = "The quote as the book has it.";
+
     private static final Map<String, String> REFUSALS = new LinkedHashMap<>();
 
     static {
         REFUSALS.put("400", "Something is wrong in the request or its address.");
         REFUSALS.put("403", "Not for this sender.");
+        REFUSALS.put("404", "There is nothing of that name.");
         REFUSALS.put("405", "Not with that method.");
         REFUSALS.put("408", "The body did not come in full in time.");
-        REFUSALS.put("409", "Overtaken by a newer question of the same line.");
+        REFUSALS.put("409", "Overtaken by a newer question of the same line; or the quote does not take that step, or someone was first.");
         REFUSALS.put("413", "The body is too large.");
         REFUSALS.put("415", "The body is of no known type.");
         REFUSALS.put("503", "Too many questions wait.");
@@ -40,9 +43,40 @@ final class OpenApi {
         }
         paths.put("/api/mail", post("mail", MailQuestion.WORDS, MailQuestion.KEYS, "The text of the mail under the key mail.",
                 answer("Wishes with their words, and the rest.", object(JSON, media("object")))));
+        book(paths);
         return Json.of(object("openapi", "3.1.0", "info", object("title", "Sledwright", "version", "1", "description",
                 "Cheapest valid server builds from a shop's catalogue: asked, proved and explained."), "paths", paths,
                 "components", object("schemas", object("Faults", faults()))));
+    }
+
+    private static void book(Map<String, Object> paths) {
+        String one = BookHandler.PATH + "/{number}";
+        Map<String, Object> whole = post("save", "Answers a request and keeps it with the answer.", BookKeys.SAVE,
+                "A request of kind quote, without a catalogue.", json(QUOTE));
+        whole.put("get", operation("list", "Finds quotes.", BookKeys.LIST, "", json("Quotes by their numbers.")));
+        paths.put(BookHandler.PATH, whole);
+        paths.put(one, object("parameters", List.of(inPath("number")), "get", operation("show", "A quote exactly as it was saved.",
+                BookKeys.SHOW, "", json("The answer of the command quote, as it was saved."))));
+        paths.put(one + "/history", object("parameters", List.of(inPath("number")), "get", operation("history",
+                "Everything that was done with a quote.", BookKeys.HISTORY, "", json(QUOTE))));
+        paths.put(one + "/request", object("parameters", List.of(inPath("number")), "get", operation("request", "What a quote answers.",
+                BookKeys.HISTORY, "", json("The request as it was handed in, and what was set beside it."))));
+        Map<String, Object> step = inPath("step", BookKeys.STEPS.keySet().toArray());
+        paths.put(one + "/{step}", object("parameters", List.of(inPath("number"), step), "post",
+                operation("step", "Takes a quote further.", BookKeys.ofSteps(), "", json(QUOTE))));
+    }
+
+    private static Map<String, Object> json(String words) {
+        return answer(words, object(JSON, media("object")));
+    }
+
+    /** @param values all that it may be; none: anything */
+    private static Map<String, Object> inPath(String name, Object... values) {
+        Map<String, Object> schema = object("type", "string");
+        if (values.length > 0) {
+            schema.put("enum", List.of(values));
+        }
+        return object("name", name, "in", "path", "required", true, "schema", schema);
     }
 
     /** Keys and values in turn. */
@@ -60,13 +94,22 @@ final class OpenApi {
     }
 
     private static Map<String, Object> post(String name, String words, List<OptionKey> keys, String body, Map<String, Object> answer) {
+        return object("post", operation(name, words, keys, body, answer));
+    }
+
+    /** @param body what is sent; empty: nothing */
+    private static Map<String, Object> operation(String name, String words, List<OptionKey> keys, String body, Map<String, Object> answer) {
         Map<String, Object> responses = object("200", answer);
         REFUSALS.forEach((status, why) -> responses.put(status,
                 answer(why, object(JSON, object("schema", object("$ref", "#/components/schemas/Faults"))))));
-        return object("post", object("operationId", name, "summary", words, "parameters", keys.stream().map(OpenApi::parameter).toList(),
-                "requestBody", object("required", true, "description", body, "content",
-                        object("application/yaml", media("object"), JSON, media("object"))),
-                "responses", responses));
+        Map<String, Object> operation = object("operationId", name, "summary", words, "parameters",
+                keys.stream().map(OpenApi::parameter).toList());
+        if (!body.isEmpty()) {
+            operation.put("requestBody", object("required", true, "description", body, "content",
+                    object("application/yaml", media("object"), JSON, media("object"))));
+        }
+        operation.put("responses", responses);
+        return operation;
     }
 
     private static Map<String, Object> parameter(OptionKey key) {

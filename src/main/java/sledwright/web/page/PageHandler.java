@@ -15,6 +15,7 @@ import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 import org.eclipse.jetty.util.Fields;
+import sledwright.book.QuoteState;
 import sledwright.desk.CatalogDesk;
 import sledwright.desk.CompareQuestion;
 import sledwright.desk.QuoteQuestion;
@@ -37,7 +38,7 @@ import sledwright.web.http.AccessLine;
 import sledwright.web.http.AnsweringHandler;
 import sledwright.web.http.RefusedException;
 import sledwright.web.http.Responses;
-import sledwright.web.shop.LiveCatalog;
+import sledwright.web.shop.OpenShop;
 import sledwright.web.shop.ShopState;
 import sledwright.web.queue.Reception;
 import sledwright.web.queue.Visit;
@@ -71,11 +72,11 @@ public final class PageHandler extends AnsweringHandler {
     private record Made(String type, Maker maker) {
     }
 
-    private final LiveCatalog catalog;
+    private final OpenShop catalog;
     private final Reception reception;
     private final Map<String, Asset> assets = Asset.all();
     private final Map<String, Function<Visitor, String>> pages = Map.of("/", this::askPage,
-            "/work", visitor -> Pages.filled("work.ftlh", head("work", visitor)));
+            "/work", visitor -> Pages.filled("work.ftlh", head("work", visitor)), "/book", this::bookPage);
     private final Map<String, Made> pieces = Map.of(
             "/page/answer", new Made(HTML, Maker.of(PageHandler::answer)),
             "/page/steps", new Made(HTML, Maker.of(PageHandler::steps)),
@@ -86,7 +87,7 @@ public final class PageHandler extends AnsweringHandler {
             "/page/load", new Made(Responses.JSON, Maker.of((source, query, shop, terms) -> Loaded.json(source))));
 
     /** @param catalog as it stands at the moment */
-    public PageHandler(LiveCatalog catalog, Reception reception) {
+    public PageHandler(OpenShop catalog, Reception reception) {
         this.catalog = catalog;
         this.reception = reception;
     }
@@ -158,7 +159,7 @@ public final class PageHandler extends AnsweringHandler {
         ShopState now = catalog.state();
         return Map.of("shop", now.catalog().name(), "here", here, "faults", now.faults().stream().map(Object::toString).toList(),
                 "who", visitor.name(), "token", visitor.token(),
-                "may", Stream.of("/", "/work", "/catalogue").filter(path -> visitor.may("GET", path)).toList());
+                "may", Stream.of("/", "/work", "/book", "/catalogue").filter(path -> visitor.may("GET", path)).toList());
     }
 
     private String askPage(Visitor visitor) {
@@ -166,6 +167,15 @@ public final class PageHandler extends AnsweringHandler {
         model.put("groups", Wishes.of(catalog.state().catalog()));
         model.put("parts", catalog.state().catalog().parts());
         return Pages.filled("ask.ftlh", model);
+    }
+
+    private String bookPage(Visitor visitor) {
+        Map<String, Object> model = new HashMap<>(head("book", visitor));
+        model.put("states", QuoteState.labels());
+        model.put("life", BookTurn.LIFE);
+        model.put("steps", BookTurn.ALL);
+        model.put("parts", catalog.state().catalog().parts());
+        return Pages.filled("book.ftlh", model);
     }
 
     private String cataloguePage(Visitor visitor) {

@@ -156,7 +156,7 @@ class LoginTest {
         Set<String> listed = Rights.TABLE.stream().map(Rights.Right::path).collect(Collectors.toSet());
         List<String> described = new ArrayList<>();
         new ObjectMapper().readTree(Wire.get(Servers.small().address(), "/api/openapi.json").body()).get("paths").fieldNames().forEachRemaining(described::add);
-        assertThat(described).hasSizeGreaterThan(8).allMatch(listed::contains);
+        assertThat(described).hasSizeGreaterThan(8).allMatch(path -> listed.contains(path) || path.startsWith("/api/book/") && listed.contains("/api/book/**"));
         assertThat(new PageHandler(null, null).asked()).hasSizeGreaterThan(6).allMatch(listed::contains);
     }
 

@@ -1,0 +1,154 @@
+package sledwright.web.api;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeParseException;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import sledwright.book.Answered;
+import sledwright.book.Answering;
+import sledwright.book.Asked;
+import sledwright.book.Book;
+import sledwright.book.BookSearch;
+import sledwright.book.QuoteNumber;
+import sledwright.book.QuoteState;
+import sledwright.book.QuoteStep;
+import sledwright.book.Reserving;
+import sledwright.book.SavedQuote;
+import sledwright.book.Signature;
+import sledwright.desk.Terms;
+import sledwright.desk.view.Audience;
+import sledwright.input.Source;
+import sledwright.report.book.BookJson;
+import sledwright.report.papers.QuotePapers;
+import sledwright.report.text.Json;
+import sledwright.web.http.RefusedException;
+import sledwright.web.shop.OpenShop;
+
+/** What is done in the book, as the commands do it. */
+final class BookDesk {
+
+    private static final int SECONDS = 30;
+
+    /** A request as it was handed in, and what was set beside it. */
+    private record Handed(String request, List<String> sets) {
+    }
+
+
+    private final OpenShop shop;
+
+    BookDesk(OpenShop shop) {
+        this.shop = shop;
+    }
+
+    /** A new quote, with its number. */
+    String save(Source source, QueryOptions options, String who) {
+        String customer = options.text("customer").filter(name -> !name.isBlank())
+                .orElseThrow(() -> RefusedException.of(400, "customer", "", "is missing: who asks"));
+        Signature by = signature(options, who);
+        Book book = shop.shelf().book();
+        Answered answered = DeskReplies.of(Answering.answer(source, options.texts("set"), Optional.of(shop.folder()),
+                book.stock(Optional.empty(), by), terms(options)));
+        return BookJson.of(book.save(answered, QuotePapers.of(answered.answer()), customer, options.text("note").orElse(""), by));
+    }
+
+    String list(QueryOptions options) {
+        Optional<QuoteState> state = options.text("state").map(word -> QuoteState.named(word).orElseThrow(() ->
+                RefusedException.of(400, "state", word, "must be one of " + String.join(", ", QuoteState.labels()))));
+        BookSearch search = new BookSearch(options.text("customer"), state, options.text("words"), options.text("part"),
+                day("since", options), day("until", options));
+        return BookJson.of(shop.shelf().ifThere().map(book -> book.find(search, signature(options, ""))).orElse(List.of()));
+    }
+
+    /** A paper as it was saved. */
+    byte[] paper(QuoteNumber number, String format, QueryOptions options) {
+        Audience usual = List.of("html", "pdf").contains(format) ? Audience.CUSTOMER : Audience.SHOP;
+        Audience audience = options.text("for").map(word -> Arrays.stream(Audience.values()).filter(one -> one.toString().equals(word))
+                .findFirst().orElseThrow(() -> RefusedException.of(400, "for", word, "must be customer or shop"))).orElse(usual);
+        Book book = shop.shelf().book();
+        SavedQuote quote = book.find(number, signature(options, ""));
+        return book.paper(quote, whole("version", options).orElse(quote.version()), QuotePapers.name(format, audience));
+    }
+
+    /** A quote with all that was done with it. */
+    String history(QuoteNumber number, QueryOptions options) {
+        Book book = shop.shelf().book();
+        Signature by = signature(options, "");
+        return BookJson.history(book.find(number, by), book.history(number, by));
+    }
+
+    /** What its last version answers: the request as it was handed in, and what was set beside it. */
+    String request(QuoteNumber number, QueryOptions options) {
+        Book book = shop.shelf().book();
+        Asked asked = book.asked(book.find(number, signature(options, "")));
+        return Json.of(new Handed(new String(asked.request(), StandardCharsets.UTF_8), asked.sets()));
+    }
+
+    /** @param step one of {@link BookKeys#STEPS} */
+    String step(QuoteNumber number, String step, QueryOptions options, String who) {
+        Book book = shop.shelf().book();
+        Signature by = signature(options, who);
+        Reserving reserving = new Reserving(book, Optional.of(shop.folder()), terms(options));
+        return BookJson.of(switch (step) {
+            case "hold" -> reserving.hold(number, day("until", options), by);
+            case "release" -> book.release(number, by);
+            case "revise" -> revise(book, number, options, by);
+            case "copy" -> copy(book, number, options, by);
+            default -> reserving.step(number, QuoteStep.valueOf(step.toUpperCase(java.util.Locale.ROOT)), whole("option", options),
+                    options.flag("hold"), options.text("reason").orElse(""), by);
+        });
+    }
+
+    private SavedQuote revise(Book book, QuoteNumber number, QueryOptions options, Signature by) {
+        SavedQuote old = book.find(number, by);
+        Answered answered = again(book, old, Optional.of(number), options, by);
+        return book.revise(old, answered, QuotePapers.of(answered.answer()), by);
+    }
+
+    private SavedQuote copy(Book book, QuoteNumber number, QueryOptions options, Signature by) {
+        SavedQuote old = book.find(number, by);
+        Answered answered = again(book, old, Optional.empty(), options, by);
+        return book.copy(old, answered, QuotePapers.of(answered.answer()), options.text("customer").orElse(old.customer()), by);
+    }
+
+    private Answered again(Book book, SavedQuote old, Optional<QuoteNumber> but, QueryOptions options, Signature by) {
+        Asked asked = book.asked(old).with(options.texts("set"), Optional.of(shop.folder()));
+        return DeskReplies.of(Answering.again(old.number().toString(), asked, book.stock(but, by), terms(options)));
+    }
+
+    private static Terms terms(QueryOptions options) {
+        Duration time = options.time(SECONDS);
+        return Terms.within(time);
+    }
+
+    /** Who does something, and when: now, or at the beginning of the day that is said to be today. */
+    private static Signature signature(QueryOptions options, String who) {
+        String name = !who.isEmpty() ? who
+                : options.text("by").filter(given -> !given.isBlank()).orElse(System.getProperty("user.name", ""));
+        Instant at = options.today().map(day -> day.atStartOfDay().toInstant(ZoneOffset.UTC)).orElseGet(Instant::now);
+        return new Signature(name.isBlank() ? "unknown" : name.strip(), at, options.today().orElseGet(LocalDate::now));
+    }
+
+    private static Optional<LocalDate> day(String key, QueryOptions options) {
+        return options.text(key).filter(text -> !text.isEmpty()).map(text -> {
+            try {
+                return LocalDate.parse(text);
+            } catch (DateTimeParseException noDay) {
+                throw RefusedException.of(400, key, text, "must be a date, such as 2026-11-18");
+            }
+        });
+    }
+
+    private static Optional<Integer> whole(String key, QueryOptions options) {
+        return options.text(key).map(text -> {
+            if (!text.matches("[0-9]{1,6}")) {
+                throw RefusedException.of(400, key, text, "must be a number");
+            }
+            return Integer.valueOf(text);
+        });
+    }
+}

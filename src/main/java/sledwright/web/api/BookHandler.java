@@ -1,0 +1,151 @@
+package sledwright.web.api;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.http.HttpMethod;
+import org.eclipse.jetty.server.Request;
+import org.eclipse.jetty.server.Response;
+import org.eclipse.jetty.util.Callback;
+import sledwright.book.BookRefusal;
+import sledwright.book.QuoteNumber;
+import sledwright.input.Fault;
+import sledwright.input.FaultsException;
+import sledwright.web.http.AccessLine;
+import sledwright.web.http.RefusedException;
+import sledwright.web.http.Responses;
+import sledwright.web.queue.Reception;
+import sledwright.web.shop.OpenShop;
+
+/** Everything under {@code /api/book}. */
+public final class BookHandler extends ApiMethods {
+
+    static final String PATH = "/api/book";
+    private static final Map<String, String> TYPES = Map.of("json", Responses.JSON, "text", "text/plain; charset=utf-8",
+            "csv", "text/csv; charset=utf-8", "html", "text/html; charset=utf-8", "pdf", "application/pdf");
+    private static final Map<BookRefusal.Kind, Integer> STATUSES = Map.of(BookRefusal.Kind.UNKNOWN, 404, BookRefusal.Kind.STEP, 409,
+            BookRefusal.Kind.TAKEN, 409, BookRefusal.Kind.VALUE, 400);
+
+    private final BookDesk desk;
+    private final Reception reception;
+    private final Function<Request, String> who;
+
+    /** @param who is behind a request; empty: nobody is logged in */
+    public BookHandler(OpenShop shop, Reception reception, Function<Request, String> who) {
+        this.desk = new BookDesk(shop);
+        this.reception = reception;
+        this.who = who;
+    }
+
+    @Override
+    protected boolean answers(Request request, Response response, Callback callback) {
+        String path = Request.getPathInContext(request);
+        if (!path.equals(PATH) && !path.startsWith(PATH + "/")) {
+            return false;
+        }
+        String[] steps = path.substring(PATH.length()).split("/", -1);
+        if (steps.length == 1) {
+            AccessLine.name(request, PATH);
+            whole(request, response, callback);
+        } else {
+            QuoteNumber number = steps.length > 3 ? null : QuoteNumber.named(steps[1]).orElse(null);
+            if (number == null) {
+                throw RefusedException.of(404, "the address", "", "must end with the number of a quote, such as /api/book/2026-0001");
+            }
+            one(number, steps.length == 2 ? "" : steps[2], request, response, callback);
+        }
+        return true;
+    }
+
+    private void whole(Request request, Response response, Callback callback) {
+        boolean saves = HttpMethod.POST.is(request.getMethod());
+        if (!saves) {
+            requireReading(request, "GET, HEAD, POST");
+        }
+        QueryOptions options = QueryOptions.of(query(request), saves ? BookKeys.SAVE : BookKeys.LIST);
+        options.today();
+        if (!saves) {
+            serve(request, response, callback, () -> desk.list(options));
+            return;
+        }
+        String type = request.getHeaders().get(HttpHeader.CONTENT_TYPE);
+        RequestBody.of(type, new byte[] {'{', '}'});
+        reception.serve(request, response, callback, false, (body, visit) -> {
+            String saved = refusing(() -> desk.save(RequestBody.of(type, body), options, who.apply(request)));
+            visit.finish(() -> Responses.json(200, saved, request, response, callback));
+        });
+    }
+
+    private void one(QuoteNumber number, String step, Request request, Response response, Callback callback) {
+        switch (step) {
+            case "" -> {
+                AccessLine.name(request, PATH + "/NUMBER");
+                requireReading(request, "GET, HEAD");
+                paper(number, QueryOptions.of(query(request), BookKeys.SHOW), request, response, callback);
+            }
+            case "history", "request" -> {
+                AccessLine.name(request, PATH + "/NUMBER/" + step);
+                requireReading(request, "GET, HEAD");
+                QueryOptions options = QueryOptions.of(query(request), BookKeys.HISTORY);
+                serve(request, response, callback,
+                        () -> step.equals("history") ? desk.history(number, options) : desk.request(number, options));
+            }
+            default -> {
+                List<OptionKey> keys = BookKeys.STEPS.get(step);
+                if (keys == null) {
+                    throw RefusedException.of(404, "the address", "", "ends with no step of a quote; steps are "
+                            + String.join(", ", BookKeys.STEPS.keySet()));
+                }
+                AccessLine.name(request, PATH + "/NUMBER/" + step);
+                requireMethod(request, "POST", HttpMethod.POST);
+                QueryOptions options = QueryOptions.of(query(request), keys);
+                serve(request, response, callback, () -> desk.step(number, step, options, who.apply(request)));
+            }
+        }
+    }
+
+    private void paper(QuoteNumber number, QueryOptions options, Request request, Response response, Callback callback) {
+        String format = options.text("format").orElse("json");
+        String type = TYPES.get(format);
+        if (type == null) {
+            throw RefusedException.of(400, "format", format, "must be one of "
+                    + TYPES.keySet().stream().sorted().collect(Collectors.joining(", ")));
+        }
+        reception.serve(request, response, callback, false, (body, visit) -> {
+            byte[] paper = refusing(() -> desk.paper(number, format, options));
+            visit.finish(() -> {
+                if (format.equals("html")) {
+                    // A page of its own, with its own style, which the pages of this server may not have.
+                    response.getHeaders().put(HttpHeader.CONTENT_DISPOSITION, "attachment; filename=\"" + number + ".html\"");
+                }
+                Responses.bytes(200, type, paper, request, response, callback);
+            });
+        });
+    }
+
+    private void serve(Request request, Response response, Callback callback, Supplier<String> answer) {
+        reception.serve(request, response, callback, false, (body, visit) -> {
+            byte[] json = refusing(answer).getBytes(StandardCharsets.UTF_8);
+            visit.finish(() -> Responses.bytes(200, Responses.JSON, json, request, response, callback));
+        });
+    }
+
+    private static void requireReading(Request request, String allowed) {
+        requireMethod(request, allowed, HttpMethod.GET, HttpMethod.HEAD);
+    }
+
+    private static <A> A refusing(Supplier<A> answer) {
+        try {
+            return answer.get();
+        } catch (BookRefusal refused) {
+            throw RefusedException.of(STATUSES.get(refused.kind()), "the book", "", refused.getMessage());
+        } catch (FaultsException unreadable) {
+            throw RefusedException.of(503, "the book", "", "cannot be used now: "
+                    + unreadable.faults().stream().map(Fault::toString).collect(Collectors.joining("; ")));
+        }
+    }
+}

@@ -1,0 +1,175 @@
+// The book of quotes: found, looked at, taken further.
+import { GONE, headers, refusal } from './server.js';
+
+const $ = (selector, within = document) => within.querySelector(selector);
+const $$ = (selector, within = document) => Array.from(within.querySelectorAll(selector));
+const said = $('#said');
+let quotes = [];
+let shown = null;
+let timer = 0;
+let asked = 0;
+
+function money(quote) {
+  return quote.price === null ? 'nothing to offer' : `${quote.price.toLocaleString('en', { minimumFractionDigits: 2, maximumFractionDigits: 2 })} ${quote.currency}`;
+}
+
+function made(tag, text, className = '') {
+  const element = document.createElement(tag);
+  element.textContent = text;
+  if (className) { element.className = className; }
+  return element;
+}
+
+async function find() {
+  const mine = ++asked;
+  const query = new URLSearchParams([...new FormData($('#find'))].filter(([, value]) => value.trim() !== ''));
+  try {
+    const reply = await fetch('/api/book?' + query);
+    if (mine !== asked) { return; }
+    $('#find-fault').textContent = reply.ok ? '' : await refusal(reply);
+    if (!reply.ok) { return; }
+    quotes = (await reply.json()).quotes.reverse();
+    $('#found').textContent = quotes.length === 0 ? 'No quote is like that.' : quotes.length === 1 ? '1 quote' : `${quotes.length} quotes, the newest first`;
+    $('#quotes').replaceChildren(...quotes.map(line));
+  } catch (gone) {
+    $('#find-fault').textContent = GONE;
+  }
+}
+
+function line(quote) {
+  const item = document.createElement('li');
+  const button = made('button', '', 'entry ' + quote.state);
+  button.type = 'button';
+  button.dataset.number = quote.number;
+  if (shown === quote.number) { button.setAttribute('aria-current', 'true'); }
+  button.append(made('span', quote.number, 'sku'), made('span', money(quote), 'n'), made('span', quote.customer), made('span', quote.state + (quote.held_until ? ', held' : ''), 'mark'));
+  item.append(button);
+  return item;
+}
+
+/** Where it stands, what was done with it, what may be done next. */
+async function show(number, version) {
+  const reply = await fetch(`/api/book/${number}/history`);
+  if (!reply.ok) { $('#fault').textContent = await refusal(reply); return; }
+  const quote = await reply.json();
+  shown = number;
+  $('#none').hidden = true;
+  $('#quote').hidden = false;
+  $('#price').textContent = money(quote);
+  $('#state').textContent = `${quote.number}: ${quote.state}${quote.held_until ? ', held until ' + quote.held_until : ''}`;
+  const until = quote.valid_until ? `, holds until ${quote.valid_until}` : '';
+  $('#gist').textContent = `${quote.customer}, ${quote.request}, ${quote.machines === 1 ? '1 machine' : quote.machines + ' machines'}, made on ${quote.made_on}${until}`
+      + (quote.note ? `. ${quote.note}` : '') + (quote.reason ? `. Why: ${quote.reason}` : '');
+  $$('#life span').forEach(each => each.toggleAttribute('aria-current', each.dataset.state === quote.state));
+  $$('[data-step]').forEach(button => { button.hidden = !button.dataset.from.split(' ').includes(quote.state) || button.dataset.step === 'release' && !quote.held_until; });
+  $('#hold').closest('label').hidden = quote.state !== 'draft';
+  $('#hold-until').closest('label').hidden = !['draft', 'sent'].includes(quote.state);
+  const revisable = ['draft', 'sent', 'expired'].includes(quote.state);
+  $('[data-again=revise]').hidden = !revisable;
+  $('#version').replaceChildren(...Array.from({ length: quote.version }, (none, at) => made('option', String(at + 1))));
+  $('#version').value = String(version || quote.version);
+  $('#history tbody').replaceChildren(...quote.history.map(entry => {
+    const row = document.createElement('tr');
+    const cells = [['th', entry.at.slice(0, 10), 'Day'], ['td', entry.step, 'Step'], ['td', entry.by, 'By'], ['td', String(entry.version), 'Version'], ['td', entry.detail, 'How']];
+    row.append(...cells.map(([tag, text, label]) => {
+      const cell = made(tag, text, label === 'Version' ? 'n' : '');
+      cell.dataset.label = label;
+      if (tag === 'th') { cell.scope = 'row'; }
+      return cell;
+    }));
+    return row;
+  }));
+  $$('#quotes .entry').forEach(each => { if (each.dataset.number === number) { each.setAttribute('aria-current', 'true'); } else { each.removeAttribute('aria-current'); } });
+  if (location.hash !== '#' + number) { history.pushState({}, '', '#' + number); }
+  await Promise.all([papers(), choices(quote)]);
+}
+
+async function papers() {
+  const at = `/api/book/${shown}?version=${$('#version').value}`;
+  $('#pdf').href = at + '&format=pdf&for=customer';
+  $('#inner').href = at + '&format=pdf&for=shop';
+  $('#page').href = at + '&format=html&for=customer';
+  const text = await fetch(at + '&format=text');
+  $('#paper').textContent = text.ok ? await text.text() : await refusal(text);
+}
+
+/** The alternatives of the last version, of which one is meant. */
+async function choices(quote) {
+  const reply = await fetch(`/api/book/${quote.number}`);
+  const saved = reply.ok ? (await reply.json()).alternatives : [];
+  const field = $('#options');
+  $$('label', field).forEach(each => each.remove());
+  field.hidden = saved.length < 2;
+  for (const option of saved) {
+    const label = made('label', '', 'tick');
+    const radio = document.createElement('input');
+    radio.type = 'radio';
+    radio.name = 'option';
+    radio.value = option.rank;
+    radio.checked = option.rank === quote.option;
+    label.append(radio, ` ${option.rank}: ${money({ price: option.price, currency: quote.currency })}, ${option.platform} with ${option.processors} x ${option.processor}`);
+    field.append(label);
+  }
+}
+
+async function step(name, query) {
+  $('#fault').textContent = '';
+  $('#answer').setAttribute('aria-busy', 'true');
+  try {
+    const reply = await fetch(`/api/book/${shown}/${name}?${new URLSearchParams(query)}`, { method: 'POST', headers: headers() });
+    if (!reply.ok) {
+      $('#fault').textContent = await refusal(reply);
+      if (reply.status === 409) { await show(shown).catch(() => {}); }
+      return;
+    }
+    const quote = await reply.json();
+    said.textContent = `${quote.number}: ${quote.state}`;
+    await Promise.all([show(quote.number), find()]);
+  } catch (gone) {
+    $('#fault').textContent = GONE;
+  } finally {
+    $('#answer').removeAttribute('aria-busy');
+  }
+}
+
+$('#find').addEventListener('submit', event => event.preventDefault());
+$('#find').addEventListener('input', () => { clearTimeout(timer); timer = setTimeout(find, 200); });
+$('#quotes').addEventListener('click', event => {
+  const button = event.target.closest('[data-number]');
+  if (button) { $('#fault').textContent = ''; show(button.dataset.number).then(() => $('#answer').focus({ preventScroll: true })); }
+});
+$('#version').addEventListener('change', papers);
+document.addEventListener('click', event => {
+  const button = event.target.closest('[data-step]');
+  if (!button) { return; }
+  const query = [];
+  const option = $('#options input:checked');
+  if ('option' in button.dataset && option) { query.push(['option', option.value]); }
+  if (button.dataset.step === 'send' && $('#hold').checked) { query.push(['hold', 'true']); }
+  if (button.dataset.step === 'hold' && $('#hold-until').value !== '') { query.push(['until', $('#hold-until').value]); }
+  if ($('#reason').value.trim() !== '' && !['hold', 'release'].includes(button.dataset.step)) { query.push(['reason', $('#reason').value.trim()]); }
+  step(button.dataset.step, query).then(() => { $('#reason').value = ''; });
+});
+$('#more').addEventListener('submit', event => event.preventDefault());
+$('#set').addEventListener('submit', event => {
+  event.preventDefault();
+  const again = event.submitter ? event.submitter.dataset.again : 'revise';
+  const sets = $('#sets').value.split(/\s+/).filter(set => set !== '').map(set => ['set', set]);
+  const other = $('#other').value.trim();
+  step(again, again === 'copy' && other !== '' ? [...sets, ['customer', other]] : sets).then(() => { $('#sets').value = ''; $('#other').value = ''; });
+});
+$('#reopen').addEventListener('click', async () => {
+  const reply = await fetch(`/api/book/${shown}/request`);
+  if (!reply.ok) { $('#fault').textContent = await refusal(reply); return; }
+  const saved = await reply.json();
+  const loaded = await fetch('/page/load', { method: 'POST', headers: headers({ 'Content-Type': 'application/yaml' }), body: saved.request });
+  if (!loaded.ok) { $('#fault').textContent = await refusal(loaded); return; }
+  const set = saved.sets.map(each => [each.slice(0, each.indexOf('=')), each.slice(each.indexOf('=') + 1)]);
+  const pairs = (await loaded.json()).wishes.filter(([key]) => !set.some(([other]) => other === key)).concat(set.filter(([, value]) => value !== ''));
+  location.assign('/#' + new URLSearchParams(pairs));
+});
+$('[data-to]').addEventListener('click', () => $('#answer').focus());
+
+function here() { return /^#(\d{4}-\d{4,9})$/.exec(location.hash); }
+window.addEventListener('popstate', () => { if (here()) { show(here()[1]); } });
+find().then(() => { if (here()) { show(here()[1]); } });

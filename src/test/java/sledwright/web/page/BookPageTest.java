@@ -1,0 +1,142 @@
+package sledwright.web.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+import sledwright.browser.Browser;
+import sledwright.browser.HtmlValidity;
+import sledwright.browser.InBrowser;
+import sledwright.samples.Folders;
+import sledwright.web.Servers;
+import sledwright.web.WebServer;
+import sledwright.web.Wire;
+
+/** The book of quotes over HTTP and on the page. */
+class BookPageTest {
+
+    private static final String YAML = "application/yaml";
+    private static final String QUOTE = "kind: quote\nname: two of them\nmachines: 2\nrequire: { cores: 8, memory_gb: 32 }\n";
+
+    @TempDir
+    Path work;
+
+    private WebServer server;
+    private URI address;
+
+    @BeforeEach
+    void open() throws IOException {
+        Path shop = Folders.copy(Folders.SHOP, work.resolve("shop"));
+        Files.writeString(shop.resolve("catalog.yaml"), "document: { valid_days: 14 }\n", StandardOpenOption.APPEND);
+        server = Servers.start(shop, work.resolve("book.db"), Optional.empty(), Servers.ROOMY, new CopyOnWriteArrayList<>());
+        address = server.address();
+    }
+
+    @AfterEach
+    void close() {
+        server.close();
+    }
+
+    private Wire.Reply post(String path, String body) {
+        return Wire.post(address, path, YAML, body);
+    }
+
+    private String get(String path) {
+        return Wire.get(address, path).body();
+    }
+
+    @Test
+    void aQuoteIsKeptShownAndTakenThroughItsLife() {
+        assertThat(get("/api/book")).isEqualTo("{\n  \"quotes\": []\n}\n");
+        assertThat(Files.exists(work.resolve("book.db"))).as("a look makes no book").isFalse();
+        String today = "&today=2026-11-18";
+        Wire.Reply saved = post("/api/book?customer=Orchard%20Surveys&note=by%20telephone&by=anna" + today, QUOTE);
+        assertThat(saved.status()).as(saved.body()).isEqualTo(200);
+        assertThat(saved.body()).contains("\"number\": \"2026-0001\"", "\"state\": \"draft\"", "\"customer\": \"Orchard Surveys\"", "\"request\": \"two of them\"");
+        assertThat(get("/api/book?customer=orchard&state=draft&words=telephone&since=2026-11-18&until=2026-11-18")).contains("2026-0001");
+        assertThat(get("/api/book?state=sent")).doesNotContain("2026-0001");
+        assertThat(get("/api/book/2026-0001")).contains("\"status\": \"proved\"", "Marsh Trade");
+        assertThat(get("/api/book/2026-0001?format=text")).contains("two of them");
+        assertThat(get("/api/book/2026-0001?for=customer")).doesNotContain("Marsh Trade");
+        assertThat(Wire.get(address, "/api/book/2026-0001?format=html").head()).contains("attachment; filename=\"2026-0001.html\"");
+        assertThat(get("/api/book/2026-0001?format=pdf")).startsWith("%PDF-");
+        assertThat(post("/api/book/2026-0001/send?hold&option=1" + today, "").body()).contains("\"state\": \"sent\"", "\"held_until\": ");
+        assertThat(post("/api/book/2026-0001/pick?today=2026-11-18", "").status()).isEqualTo(409);
+        assertThat(post("/api/book/2026-0001/accept?by=bert" + today, "").body()).contains("\"state\": \"accepted\"");
+        assertThat(get("/api/book/2026-0001/history")).contains("\"step\": \"send\"", "\"by\": \"anna\"", "\"by\": \"bert\"");
+        assertThat(get("/api/book/2026-0001/request")).contains("name: two of them", "\"sets\": []");
+        assertThat(post("/api/book/2026-0001/copy?customer=Other&set=require.cores=16" + today, "").body()).contains("\"number\": \"2026-0002\"", "\"customer\": \"Other\"");
+        assertThat(post("/api/book/2026-0002/revise?set=machines=1" + today, "").body()).contains("\"version\": 2", "\"machines\": 1");
+        assertThat(post("/api/book/2026-0002/hold?until=2026-11-20" + today, "").body()).contains("\"held_until\": \"2026-11-20\"");
+        assertThat(post("/api/book/2026-0002/release?today=2026-11-18", "").body()).contains("\"held_until\": null");
+    }
+
+    @Test
+    void whatCannotBeIsSaidWithItsStatus() {
+        assertThat(post("/api/book", QUOTE).body()).contains("is missing: who asks");
+        assertThat(post("/api/book?customer=X", "kind: order\n").status()).isEqualTo(400);
+        assertThat(post("/api/book?customer=X", "kind: quote\nrequire: { cores: 9999 }\n").body()).contains("\"price\": null");
+        assertThat(Wire.get(address, "/api/book?state=lost").body()).contains("must be one of draft, sent");
+        assertThat(Wire.get(address, "/api/book?since=soon").body()).contains("must be a date, such as 2026-11-18");
+        for (String[] wrong : new String[][] {{"/api/book/7", "404", "must end with the number of a quote"}, {"/api/book/2026-0009/history", "404", "there is no quote 2026-0009"},
+            {"/api/book/2026-0001?format=docx", "400", "must be one of csv, html, json, pdf, text"}, {"/api/book/2026-0001?version=two", "400", "must be a number"},
+            {"/api/book/2026-0001?version=7", "400", "has no version 7"}, {"/api/book/2026-0001?for=press", "400", "must be customer or shop"},
+            {"/api/book/2026-0001/fly", "404", "ends with no step of a quote; steps are accept, copy"}, {"/api/book/2026-0001/send", "405", "it must be POST"},
+            {"/api/book/2026-0001/send/now", "404", "must end with the number"}}) {
+            Wire.Reply reply = Wire.get(address, wrong[0]);
+            assertThat(reply.status()).as(wrong[0] + reply.body()).isEqualTo(Integer.parseInt(wrong[1]));
+            assertThat(reply.body()).contains(wrong[2]);
+        }
+        assertThat(Wire.say(address, "DELETE /api/book HTTP/1.1\r\nHost: %s\r\nConnection: close\r\n\r\n".formatted(address.getAuthority())).status()).isEqualTo(405);
+        assertThat(post("/api/book/2026-0001/send", "").status()).as("nothing to offer").isEqualTo(409);
+    }
+
+    /** The stock of every answer is the catalogue's less what is kept; who comes second reads what it costs now. */
+    @Test
+    void whatIsKeptForOneIsNotOfferedToAnother() {
+        String four = QUOTE.replace("machines: 2", "machines: 3");
+        String before = Wire.post(address, "/api/quote", YAML, four).body();
+        post("/api/book?customer=First", four);
+        post("/api/book?customer=Second", four);
+        assertThat(post("/api/book/2026-0001/hold", "").status()).isEqualTo(200);
+        assertThat(Wire.post(address, "/api/quote", YAML, four).body()).isNotEqualTo(before);
+        Wire.Reply second = post("/api/book/2026-0002/hold", "");
+        assertThat(second.status()).as(second.body()).isEqualTo(409);
+        assertThat(second.body()).contains("takes what is not there any more", "2026-0001 has some").containsAnyOf("It costs", "its request cannot be met");
+        post("/api/book/2026-0001/release", "");
+        assertThat(Wire.post(address, "/api/quote", YAML, four).body()).isEqualTo(before);
+    }
+
+    @Test
+    @InBrowser
+    void quotesAreKeptAndTakenFurtherOnThePage(Browser browser) {
+        browser.visit(address + "#require.cores=8&require.memory_gb=32&machines=2").until("document.querySelector('.verdict')")
+                .type("#keep-customer", "Orchard Surveys").press(Keys.ENTER);
+        browser.until("document.querySelector('#kept a')").click("#kept a").until("document.querySelector('#history tbody tr')").until("document.querySelector('#paper').textContent.includes('proved')");
+        assertThat(browser.text()).contains("2026-0001: draft", "Orchard Surveys", "2 machines");
+        assertThat(browser.barriers()).isEmpty();
+        browser.click("#hold").click("[data-step=send]").until("document.querySelector('#state').textContent.startsWith('2026-0001: sent, held until')");
+        browser.click("[data-step=accept]").until("document.querySelector('#state').textContent === '2026-0001: accepted'");
+        assertThat(browser.ask("return document.querySelector('#life [aria-current]').textContent")).isEqualTo("accepted");
+        browser.type("#other", "Nordmole").click("[data-again=copy]").until("document.querySelector('#state').textContent.startsWith('2026-0002: draft')")
+                .until("document.querySelectorAll('.entry').length === 2");
+        browser.type("#find-customer", "orch").until("document.querySelectorAll('.entry').length === 1");
+        browser.click(".entry").until("document.querySelector('#state').textContent === '2026-0001: accepted'");
+        browser.back().until("document.querySelector('#state').textContent.startsWith('2026-0002')");
+        browser.screen(Browser.PHONE, true);
+        assertThat(browser.sidewaysScroll()).isZero();
+        assertThat(browser.barriers()).isEmpty();
+        browser.click("#reopen").until("location.pathname === '/'").until("location.hash.includes('require.cores=8')");
+        assertThat(HtmlValidity.faults(get("/book"))).isEmpty();
+    }
+}
