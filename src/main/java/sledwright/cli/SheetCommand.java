@@ -25,23 +25,23 @@ import sledwright.report.sheet.Sheets;
 @Command(
         name = "sheet",
         sortOptions = false,
-        description = "Writes the bench sheet of a build, of an alternative of a quote or of an upgrade: parts to pick, the board, the"
-                + " steps,"
-                + " what the first start must show. Formats: text, json, csv (the pick list), html, pdf, svg (the board). Nothing is"
-                + " written"
-                + " for a build that breaks a rule; the exit code is then 4.",
+        description = "Writes the bench sheet of a build, of an alternative of a quote, of an upgrade or of every machine of an order:"
+                + " parts to pick, the board, the steps, what the first start must show. Formats: text, json, csv (the pick list), html,"
+                + " pdf, svg (the board). Nothing is written for a build that breaks a rule; the exit code is then 4, as it is where"
+                + " machines of an order are missing.",
         footer = {
             "",
             "Examples:",
             "  sledwright sheet scenarios/build-valid.yaml",
             "  sledwright sheet scenarios/render-node.yaml --rank 2 --format pdf -o sheet.pdf",
-            "  sledwright sheet scenarios/sled-in-place.yaml --format html -o sheet.html"})
+            "  sledwright sheet scenarios/sled-in-place.yaml --format html -o sheet.html",
+            "  sledwright sheet scenarios/sled-rack-order.yaml --format pdf -o sheets.pdf"})
 final class SheetCommand implements Callable<Integer> {
 
     private final Terminal terminal;
 
     @Parameters(paramLabel = "FILE", arity = "0..1",
-            description = "A file with 'kind: build', 'kind: quote' or 'kind: upgrade'." + RequestInput.FILE)
+            description = "A file with 'kind: build', 'kind: quote', 'kind: upgrade' or 'kind: order'." + RequestInput.FILE)
     private Path file;
 
     @Option(names = "--rank", paramLabel = "N", description = "Of a quote, the alternative at this place of the list. Default: 1, the"
@@ -62,18 +62,26 @@ final class SheetCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Output output = shared.output(terminal, Format.HTML, Format.PDF, Format.SVG);
-        SheetAnswer answer = Replies.answer(shared.desk(terminal).sheet(shared.request(file, "quote", sets, terminal),
-                new SheetQuestion(sets, rank == null ? OptionalInt.empty() : OptionalInt.of(rank)), shared.terms()));
+        SheetAnswer answer = answer();
         if (answer instanceof SheetAnswer.Work work) {
             SheetView view = Sheets.of(work);
             PageHead head = PageHead.of(SheetHtml.title(view), SheetHtml.subject(view), work.shop());
             output.write(Renderings.of(screen -> SheetText.of(view, screen), () -> SheetJson.of(view), () -> SheetCsv.of(view))
                     .and(Format.HTML, () -> SheetHtml.of(view, head)).andBytes(Format.PDF, () -> Pdf.of(SheetHtml.of(view, head), head))
                     .and(Format.SVG, () -> SheetSvg.of(view)));
-            return ExitCode.DONE;
+            view.notice().filter(missing -> view.source() == SheetView.Source.ORDER).ifPresent(terminal.err()::println);
+            return view.source() == SheetView.Source.ORDER && view.notice().isPresent() ? ExitCode.NO_VALID_BUILD : ExitCode.DONE;
         }
         why(answer).forEach(terminal.err()::println);
         return ExitCode.NO_VALID_BUILD;
+    }
+
+    private SheetAnswer answer() {
+        try (Interrupt interrupt = Interrupt.listen(terminal.err())) {
+            return Replies.answer(shared.desk(terminal).sheet(shared.request(file, "quote", sets, terminal),
+                    new SheetQuestion(sets, rank == null ? OptionalInt.empty() : OptionalInt.of(rank)),
+                    shared.terms().until(interrupt::isAsked).heardBy(new ProgressLine(terminal.err()))));
+        }
     }
 
     /** Why there is nothing to put together. */
@@ -81,6 +89,10 @@ final class SheetCommand implements Callable<Integer> {
         if (answer instanceof SheetAnswer.NoBuild none) {
             return List.of("%s: no sheet, because no valid build was found.\nMaybe run 'sledwright quote', which says what conflicts."
                     .formatted(none.name()));
+        }
+        if (answer instanceof SheetAnswer.NoMachines none) {
+            return List.of(("%s: no sheet, because none of its machines was found.\n"
+                    + "Maybe run 'sledwright order', which says what is lacking.").formatted(none.name()));
         }
         if (answer instanceof SheetAnswer.NoUpgrade none) {
             return List.of("%s: no sheet, because no upgrade was found.\nMaybe run 'sledwright upgrade', which says what conflicts."

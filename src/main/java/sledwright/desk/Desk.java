@@ -112,13 +112,13 @@ public final class Desk {
         return read(source, asked.sets(), Kind.UPGRADE, Job.Upgrade.class).map(job -> new Upgrading(job, terms).view());
     }
 
-    /** What to put together of a build, a quote or an upgrade. */
+    /** What to put together of a build, a quote, an upgrade or an order, of which the listener receives {@link Progress.Found}. */
     public Reply<SheetAnswer> sheet(Source source, SheetQuestion asked, Terms terms) {
         if (asked.rank().isPresent() && asked.rank().getAsInt() < 1) {
             return new Reply.Misasked<>(new Misasking("rank", String.valueOf(asked.rank().getAsInt()), ": the list begins with 1.",
                     Optional.empty()));
         }
-        return read(source, asked.sets(), Set.of(Kind.BUILD, Kind.QUOTE, Kind.UPGRADE))
+        return read(source, asked.sets(), Set.of(Kind.BUILD, Kind.QUOTE, Kind.UPGRADE, Kind.ORDER))
                 .then(job -> SheetMaking.answer(job, search(job), asked, terms));
     }
 

@@ -1,6 +1,7 @@
 package sledwright.desk;
 
 import java.util.OptionalInt;
+import sledwright.desk.view.OrderAnswer;
 import sledwright.desk.view.SheetAnswer;
 import sledwright.generator.Search;
 import sledwright.planner.Outcome;
@@ -30,6 +31,9 @@ final class SheetMaking {
         if (job instanceof Job.Judge build) {
             return new Reply.Answered<>(making.ofBuild(build));
         }
+        if (job instanceof Job.Order order) {
+            return new Reply.Answered<>(making.ofOrder(order));
+        }
         return job instanceof Job.Upgrade upgrade ? new Reply.Answered<>(making.ofUpgrade(upgrade)) : making.ofQuote((Job.Quote) job);
     }
 
@@ -41,6 +45,11 @@ final class SheetMaking {
         Checking checking = new Checking(build);
         return checking.violations().isEmpty() ? new SheetAnswer.Assembly(job.catalog(), checking.draw().order(), OptionalInt.empty())
                 : new SheetAnswer.Invalid(job.name(), checking.violations());
+    }
+
+    private SheetAnswer ofOrder(Job.Order order) {
+        OrderAnswer answer = Ordering.answer(order, search, terms);
+        return answer.view().delivered() == 0 ? new SheetAnswer.NoMachines(job.name()) : new SheetAnswer.Machines(job.catalog(), answer);
     }
 
     private SheetAnswer ofUpgrade(Job.Upgrade upgrade) {

@@ -26,6 +26,10 @@ public sealed interface SheetAnswer {
     record Assembly(Catalog shop, Order order, OptionalInt rank) implements Work {
     }
 
+    /** Machines of the lines of an order, as many of them as can be delivered and at least one. */
+    record Machines(Catalog shop, OrderAnswer order) implements Work {
+    }
+
     /** Machines that stand, and what is done to them. */
     record Change(Catalog shop, Plan plan, Upgrade upgrade) implements Work {
     }
@@ -40,6 +44,10 @@ public sealed interface SheetAnswer {
 
     /** A request that no build was found for. */
     record NoBuild(String name) implements SheetAnswer {
+    }
+
+    /** An order of which not one machine was found. */
+    record NoMachines(String name) implements SheetAnswer {
     }
 
     /** A target that no upgrade was found for. */

@@ -1,6 +1,7 @@
 package sledwright.report.sheet;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import sledwright.report.page.Markup;
@@ -25,6 +26,18 @@ public final class SheetHtml {
     public record Leaf(String machines, boolean several, String machine, List<Pick> picks, List<Pulled> pulled, Markup drawing,
             double widthMm, double heightMm, List<String> handling, List<Step> left, List<Step> right, List<SheetWords.Row> expected,
             List<String> head, List<Fields> records) {
+    }
+
+    /** Units of one lot of an order, and for whom they are. */
+    public record Load(Pick pick, String shares) {
+    }
+
+    /** An enclosure and what goes into its bays. */
+    public record Berthing(String title, List<Bay> bays) {
+    }
+
+    /** A bay and the machine in it. */
+    public record Bay(int number, String machine) {
     }
 
     /** A stage with its number. */
@@ -58,9 +71,19 @@ public final class SheetHtml {
                     steps.subList(split, steps.size()), SheetWords.expected(sheet.expected()), sheet.records().get(0).labels(),
                     sheet.records().subList(1, sheet.records().size())));
         }
-        return Pages.html("sheet.ftlh", head, Map.of("title", SheetWords.title(view), "leaves", leaves, "notice", view.notice().orElse(""),
-                "cautions", view.cautions(), "nothing", SheetWords.NOTHING_TO_DO, "handling", SheetWords.HANDLING,
+        Map<String, Object> model = new HashMap<>(Map.of("title", SheetWords.title(view), "leaves", leaves, "notice",
+                view.notice().orElse(""), "cautions", view.cautions(), "nothing", SheetWords.NOTHING_TO_DO, "handling", SheetWords.HANDLING,
                 "notes", SheetWords.NOTES));
+        view.order().ifPresent(order -> {
+            model.put("lots", order.lots().stream().map(fetch -> new Load(fetch.pick(), SheetWords.shares(fetch))).toList());
+            model.put("frames", order.frames().stream().map(SheetHtml::berthing).toList());
+        });
+        return Pages.html("sheet.ftlh", head, model);
+    }
+
+    private static Berthing berthing(SheetView.Frame frame) {
+        return new Berthing(SheetWords.frame(frame),
+                frame.sleds().stream().map(seat -> new Bay(seat.bay(), "%s %s".formatted(seat.line(), seat.machine()))).toList());
     }
 
     private static List<Step> numbered(List<Stage> stages) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import sledwright.report.text.Json;
 import sledwright.words.Numbers;
@@ -15,16 +16,27 @@ import sledwright.words.Numbers;
  * @param notice null where there is none
  */
 public record SheetJson(String sheet, String madeFrom, Integer rank, int machines, String notice, List<String> precautions,
-                        List<MachineSheet> sheets) {
+                        List<MachineSheet> sheets, @JsonUnwrapped OrderSheetsJson order) {
 
-    /** The sheet of machines that are alike; {@code before} is null where they are new. */
-    public record MachineSheet(int machines, @JsonUnwrapped Frame frame, @JsonUnwrapped Moved moved, BoardJson before, BoardJson board,
-                               @JsonUnwrapped Work bench, @JsonUnwrapped Checked checked) {
+    /** The sheet of machines that are alike. */
+    public record MachineSheet(int machines, @JsonUnwrapped WhichJson which, @JsonUnwrapped Frame frame, @JsonUnwrapped Moved moved,
+                               @JsonUnwrapped Boards boards, @JsonUnwrapped Work bench, @JsonUnwrapped Checked checked) {
 
         private static MachineSheet of(SheetView.Sheet sheet) {
-            return new MachineSheet(sheet.machines(), Frame.of(sheet.machine()), new Moved(sheet.picks(), sheet.pulled()),
-                    sheet.before().map(BoardJson::of).orElse(null), BoardJson.of(sheet.board()), Work.of(sheet.work()),
+            return new MachineSheet(sheet.machines(), WhichJson.of(sheet.which()), Frame.of(sheet.machine()),
+                    new Moved(sheet.picks(), sheet.pulled()),
+                    new Boards(sheet.before().map(BoardJson::of).orElse(null), BoardJson.of(sheet.board())), Work.of(sheet.work()),
                     new Checked(ExpectedJson.of(sheet.expected()), sheet.records().stream().map(Fields::of).toList()));
+        }
+    }
+
+    /** A machine of an order; null where it is none, and the last two where it is no sled. */
+    public record WhichJson(String line, Integer machine, Integer enclosure, Integer bay) {
+
+        private static WhichJson of(Optional<SheetView.Which> which) {
+            Optional<SheetView.Berth> berth = which.flatMap(SheetView.Which::berth);
+            return new WhichJson(which.map(SheetView.Which::line).orElse(null), which.map(SheetView.Which::number).orElse(null),
+                    berth.map(SheetView.Berth::enclosure).orElse(null), berth.map(SheetView.Berth::bay).orElse(null));
         }
     }
 
@@ -36,6 +48,10 @@ public record SheetJson(String sheet, String madeFrom, Integer rank, int machine
             return new Frame(machine.platform(), machine.name(), machine.processor().orElse(null), machine.processors(),
                     machine.cooling().orElse(null), machine.supply().orElse(null), machine.supplies());
         }
+    }
+
+    /** The board when the work is done, and before it; that is null where machines are new. */
+    public record Boards(BoardJson before, BoardJson board) {
     }
 
     /** What goes in and what comes out. */
@@ -113,7 +129,8 @@ public record SheetJson(String sheet, String madeFrom, Integer rank, int machine
 
     public static String of(SheetView view) {
         return Json.of(new SheetJson(view.request(), view.source().label(), integer(view.rank()), view.machines(),
-                view.notice().orElse(null), view.cautions(), view.sheets().stream().map(MachineSheet::of).toList()));
+                view.notice().orElse(null), view.cautions(), view.sheets().stream().map(MachineSheet::of).toList(),
+                OrderSheetsJson.of(view.order())));
     }
 
     static Integer integer(OptionalInt value) {

@@ -9,12 +9,14 @@ import sledwright.domain.Drive;
 import sledwright.report.sheet.SheetView.Fields;
 import sledwright.report.sheet.SheetView.Sheet;
 import sledwright.report.sheet.SheetView.Stage;
+import sledwright.report.sheet.SheetView.WholeOrder;
 import sledwright.report.text.Ink;
 import sledwright.report.text.Page;
 import sledwright.report.text.Screen;
 import sledwright.report.text.TextTable;
 import sledwright.report.text.TextTable.Fit;
 import sledwright.words.Numbers;
+import sledwright.words.Sentences;
 
 /** The bench sheet, for people. */
 public final class SheetText {
@@ -38,8 +40,18 @@ public final class SheetText {
         page.text(Ink.HEAD, SheetWords.title(view));
         view.notice().ifPresent(notice -> page.text(Ink.FAIR, notice));
         page.items(view.cautions());
+        view.order().ifPresent(this::addOrder);
         view.sheets().forEach(this::addSheet);
         return page.toString();
+    }
+
+    private void addOrder(WholeOrder order) {
+        TextTable table = new TextTable().column("", Fit.LEFT).column("part", Fit.LEFT).column("lot", Fit.FLEXIBLE)
+                .column("from", Fit.FLEXIBLE).column("units", Fit.RIGHT).column("for", Fit.FLEXIBLE);
+        order.lots().forEach(fetch -> table.row(BOX.strip(), fetch.pick().sku(), fetch.pick().lot(), fetch.pick().supplier(),
+                String.valueOf(fetch.pick().units()), SheetWords.shares(fetch)));
+        page.heading("Parts to pick for the whole order, by lot").table(table);
+        order.frames().forEach(frame -> page.heading(SheetWords.frame(frame)).text(Sentences.capital(SheetWords.bays(frame)) + "."));
     }
 
     private void addSheet(Sheet sheet) {

@@ -15,16 +15,17 @@ import java.util.TreeMap;
  * @param source   what the sheet is made from
  * @param rank     of the alternative, where it is one of a quote
  * @param machines all together
- * @param sheets   one for each kind of machine, the heaviest first
+ * @param sheets   one for each kind of machine, the heaviest first; of an order one for each machine, line by line
+ * @param order    what stands before the sheets of an order; empty: they are no order's
  * @param notice   what to settle before any work; empty: nothing
  * @param cautions sentences to read before
  */
-public record SheetView(String request, Source source, OptionalInt rank, int machines, List<Sheet> sheets, Optional<String> notice,
-                        List<String> cautions) {
+public record SheetView(String request, Source source, OptionalInt rank, int machines, List<Sheet> sheets,
+        Optional<WholeOrder> order, Optional<String> notice, List<String> cautions) {
 
     /** What a sheet is made from. */
     public enum Source {
-        BUILD("build"), QUOTE("quote"), UPGRADE("upgrade");
+        BUILD("build"), QUOTE("quote"), UPGRADE("upgrade"), ORDER("order");
 
         private final String label;
 
@@ -47,15 +48,80 @@ public record SheetView(String request, Source source, OptionalInt rank, int mac
      * @param board   the board when the work is done
      * @param work    on one machine
      * @param records what whoever builds a machine writes down
+     * @param which   of an order, the machine
      */
-    public record Sheet(int machines, Machine machine, List<Pick> picks, List<Pulled> pulled, Optional<BoardView> before, BoardView board,
-                        Work work, Expected expected, List<Fields> records) {
+    public record Sheet(int machines, Optional<Which> which, Machine machine, List<Pick> picks, List<Pulled> pulled,
+            Optional<BoardView> before, BoardView board, Work work, Expected expected, List<Fields> records) {
 
         public Sheet {
             picks = List.copyOf(picks);
             pulled = List.copyOf(pulled);
             records = List.copyOf(records);
         }
+    }
+
+    /**
+     * A machine of an order.
+     *
+     * @param number from 1 within its line
+     * @param of     how many of the line are built
+     * @param berth  where it goes; empty where it is no sled or the enclosure is not bought
+     */
+    public record Which(String line, int number, int of, Optional<Berth> berth) {
+    }
+
+    /** A bay of an enclosure. */
+    public record Berth(int enclosure, String sku, int bay) {
+    }
+
+    /**
+     * What is fetched for all machines and enclosures, lot by lot, and which enclosures are filled with what.
+     *
+     * @param lots parts in the order in which a machine is put together
+     */
+    public record WholeOrder(List<Fetch> lots, List<Frame> frames) {
+
+        public WholeOrder {
+            lots = List.copyOf(lots);
+            frames = List.copyOf(frames);
+        }
+    }
+
+    /** Units of one lot, and for whom they are. */
+    public record Fetch(Pick pick, List<Share> shares) {
+
+        public Fetch {
+            shares = List.copyOf(shares);
+        }
+    }
+
+    /**
+     * Machines of a line that take the same, or an enclosure.
+     *
+     * @param line  empty: it is an enclosure
+     * @param each  units of each of them
+     */
+    public record Share(Optional<String> line, int first, int last, int each) {
+
+        public int units() {
+            return (last - first + 1) * each;
+        }
+    }
+
+    /**
+     * An enclosure to be filled.
+     *
+     * @param sleds the line and number of the machine in each bay, from the first bay
+     */
+    public record Frame(int number, String sku, String name, String supply, int supplies, List<Seat> sleds) {
+
+        public Frame {
+            sleds = List.copyOf(sleds);
+        }
+    }
+
+    /** A machine in a bay. */
+    public record Seat(int bay, String line, int machine) {
     }
 
     /**

@@ -9,8 +9,12 @@ import sledwright.report.sheet.BoardView.Place;
 import sledwright.report.sheet.BoardView.State;
 import sledwright.report.sheet.SheetView.Channel;
 import sledwright.report.sheet.SheetView.Expected;
+import sledwright.report.sheet.SheetView.Fetch;
+import sledwright.report.sheet.SheetView.Frame;
 import sledwright.report.sheet.SheetView.Machine;
+import sledwright.report.sheet.SheetView.Share;
 import sledwright.report.sheet.SheetView.Sheet;
+import sledwright.report.sheet.SheetView.Which;
 import sledwright.words.Numbers;
 import sledwright.words.Sentences;
 
@@ -36,11 +40,42 @@ final class SheetWords {
 
     /** Which machines a sheet is for. */
     static String machines(SheetView view, Sheet sheet) {
+        if (sheet.which().isPresent()) {
+            return which(sheet.which().get());
+        }
         if (view.machines() == 1) {
             return "1 machine";
         }
         return sheet.machines() == view.machines() ? "%s machines, all alike".formatted(view.machines())
                 : "%s of %s machines".formatted(sheet.machines(), view.machines());
+    }
+
+    private static String which(Which which) {
+        String name = "%s, machine %s of %s".formatted(which.line(), which.number(), which.of());
+        return which.berth().map(berth -> "%s: bay %s of enclosure %s (%s)".formatted(name, berth.bay(), berth.enclosure(), berth.sku()))
+                .orElse(name);
+    }
+
+    /** For whom the units of a lot are, such as {@code render 1 to 4: 2 each, enclosure 1: 2}. */
+    static String shares(Fetch fetch) {
+        return fetch.shares().stream().map(SheetWords::share).collect(Collectors.joining(", "));
+    }
+
+    private static String share(Share share) {
+        String who = share.line().orElse("enclosure");
+        return share.first() == share.last() ? "%s %s: %s".formatted(who, share.first(), share.each())
+                : "%s %s to %s: %s each".formatted(who, share.first(), share.last(), share.each());
+    }
+
+    static String frame(Frame frame) {
+        return "Enclosure %s: %s (%s), fed by %s x %s".formatted(frame.number(), frame.sku(), frame.name(), frame.supplies(),
+                frame.supply());
+    }
+
+    /** Which machine goes into which bay. */
+    static String bays(Frame frame) {
+        return frame.sleds().stream().map(seat -> "bay %s %s %s".formatted(seat.bay(), seat.line(), seat.machine()))
+                .collect(Collectors.joining(", "));
     }
 
     static String machine(Machine machine) {

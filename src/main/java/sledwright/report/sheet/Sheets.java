@@ -40,12 +40,13 @@ import sledwright.report.sheet.SheetView.Machine;
 import sledwright.report.sheet.SheetView.Pulled;
 import sledwright.report.sheet.SheetView.Sheet;
 import sledwright.report.sheet.SheetView.Source;
+import sledwright.report.sheet.SheetView.Which;
 import sledwright.rules.Order;
 
 /** Makes sheets of valid orders and of upgrades. */
 public final class Sheets {
 
-    private static final List<String> CAUTIONS = List.of(Precautions.MANUALS, Precautions.ORDER);
+    static final List<String> CAUTIONS = List.of(Precautions.MANUALS, Precautions.ORDER);
     private static final String WHOLE = "Buying whole costs less than this upgrade. Ask the person who ordered it before the work begins.";
 
     private final Request request;
@@ -53,14 +54,23 @@ public final class Sheets {
     private final PickList picks;
 
     private Sheets(Order order) {
-        request = order.request();
-        catalog = order.catalog();
-        picks = new PickList(Lines.of(order).stream().filter(line -> line.kind() == Line.Kind.PART && !line.isInstalled()).toList());
+        this(order.request(), order.catalog(),
+                Lines.of(order).stream().filter(line -> line.kind() == Line.Kind.PART && !line.isInstalled()).toList());
+    }
+
+    /** @param parts that machines are made from */
+    Sheets(Request request, Catalog catalog, List<Line> parts) {
+        this.request = request;
+        this.catalog = catalog;
+        picks = new PickList(parts);
     }
 
     public static SheetView of(SheetAnswer.Work work) {
         if (work instanceof SheetAnswer.Change change) {
             return ofUpgrade(change.plan(), change.upgrade());
+        }
+        if (work instanceof SheetAnswer.Machines machines) {
+            return new OrderSheets(machines.order(), machines.shop()).view();
         }
         SheetAnswer.Assembly assembly = (SheetAnswer.Assembly) work;
         return assembly.rank().isPresent() ? ofAlternative(assembly.order(), assembly.rank().getAsInt()) : ofBuild(assembly.order());
@@ -83,15 +93,16 @@ public final class Sheets {
         List<Sheet> made = new ArrayList<>();
         kinds.entrySet().stream().sorted(Comparator.comparingDouble(kind -> -sheets.figures(kind.getKey()).loadW()))
                 .forEach(kind -> made.add(sheets.fresh(kind.getKey(), kind.getValue(),
-                        made.isEmpty() ? order.housed() : Optional.empty())));
-        return new SheetView(order.request().name(), source, rank, order.machines().size(), made, Optional.empty(), CAUTIONS);
+                        made.isEmpty() ? order.housed() : Optional.empty(), Optional.empty())));
+        return new SheetView(order.request().name(), source, rank, order.machines().size(), made, Optional.empty(),
+                Optional.empty(), CAUTIONS);
     }
 
     /** The sheets of machines that are upgraded. */
     static SheetView ofUpgrade(Plan plan, Upgrade upgrade) {
         Sheets sheets = new Sheets(plan.order());
         return new SheetView(plan.order().request().name(), Source.UPGRADE, OptionalInt.empty(), upgrade.installed().machines(),
-                plan.refits().stream().map(refit -> sheets.changed(refit, upgrade.installed().build())).toList(),
+                plan.refits().stream().map(refit -> sheets.changed(refit, upgrade.installed().build())).toList(), Optional.empty(),
                 upgrade.wholeIsCheaper() ? Optional.of(WHOLE) : Optional.empty(), CAUTIONS);
     }
 
@@ -99,12 +110,15 @@ public final class Sheets {
         return Figures.of(build, request, catalog.throughputFactors());
     }
 
-    /** @param housed the enclosures of all machines, where they are picked with these */
-    private Sheet fresh(Build build, int machines, Optional<Housed> housed) {
+    /**
+     * @param housed the enclosures of all machines, where they are picked with these
+     * @param which  of an order, the machine
+     */
+    Sheet fresh(Build build, int machines, Optional<Housed> housed, Optional<Which> which) {
         List<BenchStep> steps = BenchWork.of(build);
         SortedMap<String, Integer> needed = times(build.partCounts(), machines);
         housed.ifPresent(enclosures -> enclosures.partCounts().forEach((sku, units) -> needed.merge(sku, units, Integer::sum)));
-        return new Sheet(machines, machine(build), picks.take(needed, this::description), List.of(),
+        return new Sheet(machines, which, machine(build), picks.take(needed, this::description), List.of(),
                 Optional.empty(), BoardView.of(build, steps), Procedure.of(build, steps, mode(), true), expected(build), records(steps));
     }
 
@@ -114,7 +128,8 @@ public final class Sheets {
         SortedMap<String, Integer> added = surplus(after, before);
         List<Pulled> pulled = new ArrayList<>();
         times(surplus(before, after), refit.machines()).forEach((sku, units) -> pulled.add(new Pulled(sku, description(sku), units)));
-        return new Sheet(refit.machines(), machine(after), picks.take(times(added, refit.machines()), this::description), pulled,
+        return new Sheet(refit.machines(), Optional.empty(), machine(after),
+                picks.take(times(added, refit.machines()), this::description), pulled,
                 Optional.of(BoardView.of(before, steps, Side.BEFORE)), BoardView.of(after, steps, Side.AFTER),
                 Procedure.of(after, steps, mode(), false), expected(after), records(steps));
     }

@@ -248,8 +248,8 @@ class SheetsTest {
     @Test
     void aPickListOfTables() {
         String csv = SheetCsv.of(Sheets.ofBuild(order(Answers.cool())));
-        assertThat(csv).startsWith("sheet,machines,action,sku,description,lot,supplier,units\n1,1,pick,BOX,BOX,B1,\"sample shop\",1\n")
-                .contains("1,1,pick,R16,R16,M1,\"sample shop\",8\n");
+        assertThat(csv).startsWith("sheet,machines,action,sku,description,lot,supplier,units,line,machine,enclosure,bay\n1,1,pick,BOX,BOX,B1,\"sample shop\",1,,,,\n")
+                .contains("1,1,pick,R16,R16,M1,\"sample shop\",8,,,,\n");
         assertThat(SheetCsv.of(Sheets.ofBuild(Answers.order(Answers.ASKED, Answers.cool())))).doesNotContain("labour", "price");
     }
 
