@@ -119,7 +119,8 @@ class CompletionsAgainstEveryFitoutTest {
                     .forEach(fit -> cheapest.merge(Math.round(fit.watts() * 1e6), fit.price(), Math::min));
             compare("of every weight", cheapest, ofEveryWeight);
             compare("worthwhile", front(cheapest), worthwhile);
-            Stream.concat(worthwhile.stream(), ofEveryWeight.stream()).forEach(this::sound);
+            Stream.concat(worthwhile.stream(), ofEveryWeight.stream())
+                    .forEach(set -> sound(new Completion(-1, Completion.ANY_LOAD, set.price(), set, Optional.empty())));
             // That a machine which sits in no enclosure holds no wanted part of one is seen elsewhere.
             if (housings.needs(platform) || request.use().equals(wanted)) {
                 complete(housings.needs(platform) && !housings.rises(platform) ? ofEveryWeight : worthwhile, housings);
@@ -149,11 +150,15 @@ class CompletionsAgainstEveryFitoutTest {
         }
 
         /** What stands in the machines breaks no rule, costs what it says, loads what it says, and holds what is wanted. */
-        private void sound(Fitted set) {
+        private void sound(Completion completion) {
+            Fitted set = completion.fitted();
             List<Pick> picks = new ArrayList<>();
-            List<Fitout> fitouts = new Outfitter(catalog, shelf, request.machines())
-                    .fitouts(new Completion(-1, Completion.ANY_LOAD, set.price(), set, Optional.empty()), picks);
+            List<Fitout> fitouts = new Outfitter(catalog, shelf, request.machines()).fitouts(completion, picks);
             Map<String, Integer> held = new TreeMap<>();
+            completion.housed().ifPresent(housed -> {
+                held.merge(housed.enclosure().sku(), housed.count(), Integer::sum);
+                held.merge(housed.supply().sku(), housed.count() * housed.supply().count(), Integer::sum);
+            });
             long price = 0;
             double heaviestW = 0;
             for (Fitout fitout : fitouts) {
@@ -172,10 +177,10 @@ class CompletionsAgainstEveryFitoutTest {
                 drawn.merge(pick.sku(), pick.quantity(), Integer::sum);
                 price += ExhaustiveDraw.unitPrice(pick.lot(), pick.quantity()) * pick.quantity();
             }
-            if (fitouts.size() != request.machines() || price != set.price() || !drawn.equals(held)
+            if (fitouts.size() != request.machines() || price != completion.price() || !drawn.equals(held)
                     || Math.round(heaviestW * 1e6) != set.microwatts()) {
                 wrong.add("%s with %s: %d at %s W, said %d at %d, holds %s, drawn %s".formatted(platform.sku(), fitouts, price, heaviestW,
-                        set.price(), set.microwatts(), held, drawn));
+                        completion.price(), set.microwatts(), held, drawn));
             }
         }
 
@@ -186,6 +191,7 @@ class CompletionsAgainstEveryFitoutTest {
                     supply.map(option -> PowerDraw.deliverableW(option, request.limit())).orElse(Double.POSITIVE_INFINITY)));
             long most = mostW == Double.POSITIVE_INFINITY ? Completion.ANY_LOAD : Math.round(mostW * 1e6);
             List<Completion> completions = Completion.of(platform, sets, housings, most);
+            completions.forEach(this::sound);
             for (long load : loads(completions, most)) {
                 BruteForce.Whole expected = BruteForce.completing(that, platform, supply.orElse(null), Set.of(), load / 1e6, every);
                 List<Completion> found = completions.stream().filter(one -> load > one.heavierThan() && load <= one.atMost()).toList();
