@@ -6,10 +6,10 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.Supplier;
 import java.util.function.ToLongBiFunction;
 import sledwright.domain.BayGroup;
 import sledwright.domain.Card;
@@ -18,10 +18,13 @@ import sledwright.domain.CardWish;
 import sledwright.domain.Catalog;
 import sledwright.domain.Drive;
 import sledwright.domain.DriveSupport;
+import sledwright.domain.Extra;
+import sledwright.domain.Fitout;
 import sledwright.domain.Need;
 import sledwright.domain.Platform;
 import sledwright.domain.RaidLevel;
 import sledwright.domain.Request;
+import sledwright.domain.Volume;
 import sledwright.domain.VolumeWish;
 
 /**
@@ -33,10 +36,39 @@ final class EveryFitout {
     /**
      * One set.
      *
-     * @param price all machines, with labour
-     * @param watts of one machine
+     * @param price  all machines, with labour
+     * @param watts  of one machine
+     * @param layout what alike machines share: which volumes of what, which cards and extras
+     * @param fitout of a single machine
      */
-    record Fit(long price, double watts, Set<String> skus, String what) {
+    record Fit(long price, double watts, Set<String> skus, String what, List<Object> layout, Fitout fitout) {
+    }
+
+    /** All but the part numbers of drives. */
+    private record Standing(List<Filled> filled, Map<String, Card> bySlot, Map<String, Integer> extras, Optional<String> driver) {
+
+        List<Object> layout() {
+            return List.of(filled.stream().map(one -> List.of(one.wish.name(), one.kind, one.data)).toList(),
+                    bySlot.values().stream().map(Card::sku).sorted().toList(), new TreeMap<>(extras));
+        }
+
+        /** @param taken the drives of a machine, which are alike where they are of one kind */
+        Fitout with(List<Drive> taken, Catalog catalog) {
+            List<Drive> left = new ArrayList<>(taken);
+            List<Volume> volumes = new ArrayList<>();
+            for (Filled one : filled) {
+                List<Drive> own = new ArrayList<>();
+                while (own.size() < one.data + one.wish.hotSpares()) {
+                    Drive next = left.stream().filter(drive -> drive.likeness().equals(one.kind)).findFirst().orElseThrow();
+                    left.remove(next);
+                    own.add(next);
+                }
+                volumes.add(new Volume(one.wish.name(), one.wish.level(), one.group.name(), own.subList(0, one.data), own.subList(one.data, own.size())));
+            }
+            Map<Extra, Integer> units = new HashMap<>();
+            extras.forEach((sku, count) -> units.put(catalog.extra(sku).orElseThrow(), count));
+            return new Fitout(volumes, driver, new TreeMap<>(bySlot), units, Optional.empty());
+        }
     }
 
     /** Drives chosen for a volume: data drives and hot spares of one kind in one group. */
@@ -51,7 +83,10 @@ final class EveryFitout {
     private final Set<String> ignored;
     private final ToLongBiFunction<String, Integer> price;
     private final List<List<Filled>> volumes = new ArrayList<>();
-    private final Map<String, Fit> found = new LinkedHashMap<>();
+    private final Map<Object, Fit> found = new LinkedHashMap<>();
+    private final List<Drive> taken = new ArrayList<>();
+
+    private boolean everyPart;
 
     private EveryFitout(Platform platform, int fitted, Catalog catalog, Request request, Set<String> held, Set<String> ignored,
                         ToLongBiFunction<String, Integer> price) {
@@ -71,6 +106,16 @@ final class EveryFitout {
     static List<Fit> of(Platform platform, int fitted, Catalog catalog, Request request, Set<String> held, Set<String> ignored,
                         ToLongBiFunction<String, Integer> price) {
         EveryFitout every = new EveryFitout(platform, fitted, catalog, request, held, ignored, price);
+        every.fill(0, new ArrayList<>());
+        every.cards(0, new ArrayList<>());
+        return List.copyOf(every.found.values());
+    }
+
+    /** Every set of part numbers that a single machine may have. */
+    static List<Fit> ofOneMachine(Platform platform, int fitted, Catalog catalog, Request request, Map<String, Integer> stock) {
+        EveryFitout every = new EveryFitout(platform, fitted, catalog, request.withMachines(1), Set.of(), Set.of(),
+                (sku, units) -> stock.getOrDefault(sku, 0) >= units ? 0 : ExhaustiveDraw.NONE);
+        every.everyPart = true;
         every.fill(0, new ArrayList<>());
         every.cards(0, new ArrayList<>());
         return List.copyOf(every.found.values());
@@ -181,14 +226,20 @@ final class EveryFitout {
         for (List<Filled> filled : volumes) {
             List<Filled> driven = filled.stream().filter(one -> !one.kind.link().label().equals("NVMe")).toList();
             boolean served = (driven.isEmpty() || stands("volume-driver")) && (extra == null || wanted);
+            Optional<String> driver = Optional.empty();
             if (!driven.isEmpty()) {
-                served |= (extra == null || wanted) && platform.expansion().onboard().map(support -> drives(support, driven)).orElse(false);
-                for (Card card : cards) {
-                    served |= card.support().isPresent() && (extra == null || wanted || card.equals(extra)) && drives(card.support().get(), driven);
+                if ((extra == null || wanted) && platform.expansion().onboard().map(support -> drives(support, driven)).orElse(false)) {
+                    driver = Optional.of("onboard");
+                }
+                for (Map.Entry<String, Card> place : bySlot.entrySet()) {
+                    Card card = place.getValue();
+                    if (card.support().isPresent() && (extra == null || wanted || card.equals(extra)) && drives(card.support().get(), driven)) {
+                        driver = Optional.of(place.getKey());
+                    }
                 }
             }
-            if (served) {
-                price(cards, bySlot, filled);
+            if (served || driver.isPresent()) {
+                price(cards, bySlot, filled, driver);
             }
         }
     }
@@ -214,7 +265,7 @@ final class EveryFitout {
         return ports <= support.ports();
     }
 
-    private void price(List<Card> cards, Map<String, Card> bySlot, List<Filled> filled) {
+    private void price(List<Card> cards, Map<String, Card> bySlot, List<Filled> filled, Optional<String> driver) {
         Map<String, Integer> units = new TreeMap<>();
         double watts = 0;
         for (Card card : cards) {
@@ -247,18 +298,20 @@ final class EveryFitout {
         }
         sum += (long) drives.values().stream().mapToInt(Integer::intValue).sum() * machines * catalog.labour().perDrive();
         if (sum < ExhaustiveDraw.NONE) {
-            draw(new ArrayList<>(drives.entrySet()), 0, sum, watts, new TreeSet<>(units.keySet()), () -> filled.toString() + bySlot.keySet());
+            draw(new ArrayList<>(drives.entrySet()), 0, sum, watts, new TreeSet<>(units.keySet()), new Standing(filled, bySlot, extras, driver));
         }
     }
 
-    private void draw(List<Map.Entry<Drive.Kind, Integer>> kinds, int index, long sum, double watts, Set<String> skus, Supplier<String> what) {
+    private void draw(List<Map.Entry<Drive.Kind, Integer>> kinds, int index, long sum, double watts, Set<String> skus, Standing standing) {
         if (index == kinds.size()) {
-            String key = sum + " " + Math.round(watts * 1e6) + " " + skus.stream().filter(this::isWanted).toList();
-            found.computeIfAbsent(key, one -> new Fit(sum, watts, Set.copyOf(skus), what.get()));
+            Object key = everyPart ? List.of(standing.layout(), taken.stream().map(Drive::sku).toList())
+                    : sum + " " + Math.round(watts * 1e6) + " " + skus.stream().filter(this::isWanted).toList();
+            found.computeIfAbsent(key, one -> new Fit(sum, watts, Set.copyOf(skus), standing.filled.toString() + standing.bySlot.keySet(), standing.layout(),
+                    request.machines() == 1 ? standing.with(taken, catalog) : Fitout.NONE));
             return;
         }
         List<Drive> alike = catalog.drives().stream().filter(drive -> drive.likeness().equals(kinds.get(index).getKey())).toList();
-        split(alike, 0, kinds.get(index).getValue() * request.machines(), sum, watts, skus, (total, load, used) -> draw(kinds, index + 1, total, load, used, what));
+        split(alike, 0, kinds.get(index).getValue() * request.machines(), sum, watts, skus, (total, load, used) -> draw(kinds, index + 1, total, load, used, standing));
     }
 
     private interface Then {
@@ -282,7 +335,9 @@ final class EveryFitout {
                 if (units > 0) {
                     more.add(drive.sku());
                 }
+                taken.addAll(Collections.nCopies(units, drive));
                 split(alike, index + 1, left - units, total, watts + units * drive.powerW() / machines, more, then);
+                taken.subList(taken.size() - units, taken.size()).clear();
             }
         }
     }

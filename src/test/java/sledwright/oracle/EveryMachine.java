@@ -108,34 +108,45 @@ final class EveryMachine {
         if (!has(kit.sku(), fitted)) {
             return;
         }
+        List<EveryFitout.Fit> fits = EveryFitout.ofOneMachine(platform, fitted, catalog, request, stock);
+        if (fits.isEmpty()) {
+            return;
+        }
         List<Population> populations = null;
         for (Processor processor : catalog.processors()) {
             if (Reading.processor(platform, processor, fitted).isEmpty() && Reading.cooling(kit, processor).isEmpty() && has(processor.sku(), fitted)) {
                 populations = populations == null ? populations(platform, kit, fitted) : populations;
                 if (platform.power().supplies().isEmpty()) {
-                    machines(platform, kit, fitted, processor, Optional.empty(), populations);
+                    machines(platform, kit, fitted, processor, Optional.empty(), populations, fits);
                 }
                 for (Supply supply : platform.power().supplies()) {
                     if (has(supply.sku(), supply.count())) {
-                        machines(platform, kit, fitted, processor, Optional.of(supply), populations);
+                        machines(platform, kit, fitted, processor, Optional.of(supply), populations, fits);
                     }
                 }
             }
         }
     }
 
-    private void machines(Platform platform, CoolingKit kit, int fitted, Processor processor, Optional<Supply> supply, List<Population> populations) {
+    private void machines(Platform platform, CoolingKit kit, int fitted, Processor processor, Optional<Supply> supply, List<Population> populations,
+                          List<EveryFitout.Fit> fits) {
         for (Population population : populations) {
-            Build build = Build.of(platform, processor, fitted, kit, supply, population.slots);
-            SortedMap<String, Integer> units = units(build);
-            if (units.entrySet().stream().allMatch(part -> stock.getOrDefault(part.getKey(), 0) >= part.getValue())
-                    && Reading.machine(build, request, catalog.throughputFactors()).isEmpty()) {
-                List<Object> sameness = uniform ? List.of(platform.sku(), fitted, processor.sku(), kit.sku(), supply, population.layout) : List.of();
-                Machine machine = machine(catalog, request, build, sameness);
-                found.merge(List.of(sameness, units), machine, (one, other) -> one.worth >= other.worth ? one : other);
-                if (found.size() > MOST) {
-                    throw new TooManyException();
-                }
+            Build bare = Build.of(platform, processor, fitted, kit, supply, population.slots);
+            for (EveryFitout.Fit fit : fits) {
+                List<Object> sameness = uniform ? List.of(platform.sku(), fitted, processor.sku(), kit.sku(), supply, population.layout, fit.layout()) : List.of();
+                add(bare.with(fit.fitout()), sameness);
+            }
+        }
+    }
+
+    private void add(Build build, List<Object> sameness) {
+        SortedMap<String, Integer> units = units(build);
+        if (units.entrySet().stream().allMatch(part -> stock.getOrDefault(part.getKey(), 0) >= part.getValue())
+                && Reading.machine(build, request, catalog.throughputFactors()).isEmpty()) {
+            Machine machine = machine(catalog, request, build, sameness);
+            found.merge(List.of(sameness, units), machine, (one, other) -> one.worth >= other.worth ? one : other);
+            if (found.size() > MOST) {
+                throw new TooManyException();
             }
         }
     }
@@ -144,6 +155,7 @@ final class EveryMachine {
     static Machine machine(Catalog catalog, Request request, Build build, List<Object> sameness) {
         NaiveFigures figures = NaiveFigures.of(build, request, catalog.throughputFactors());
         long beside = catalog.labour().perMachine() + catalog.labour().perModule() * build.modules().size()
+                + catalog.labour().perDrive() * build.fitout().drives().size() + catalog.labour().perCard() * build.fitout().cards().size()
                 + request.licence().perCore() * figures.cores() + request.licence().perProcessor() * figures.processors();
         int moduleParts = (int) build.modules().values().stream().map(MemoryModule::sku).distinct().count();
         return new Machine(build, units(build), beside, worth(request, figures), NaiveFigures.millionths(figures.loadW()), moduleParts, sameness);
@@ -159,6 +171,9 @@ final class EveryMachine {
         }
         build.supply().ifPresent(supply -> units.merge(supply.sku(), supply.count(), Integer::sum));
         build.modules().values().forEach(module -> units.merge(module.sku(), 1, Integer::sum));
+        build.fitout().drives().forEach(drive -> units.merge(drive.sku(), 1, Integer::sum));
+        build.fitout().cards().values().forEach(card -> units.merge(card.sku(), 1, Integer::sum));
+        build.fitout().extras().forEach((extra, count) -> units.merge(extra.sku(), count, Integer::sum));
         return units;
     }
 

@@ -49,7 +49,7 @@ class OrderAgainstCpSatTest {
     }
 
     /** The solver could not decide. */
-    private static final class UndecidedException extends RuntimeException {
+    static final class UndecidedException extends RuntimeException {
     }
 
     @Test

@@ -10,7 +10,9 @@ import java.util.TreeMap;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.EnclosureFrom;
+import sledwright.domain.Drive;
 import sledwright.domain.FilledEnclosure;
+import sledwright.domain.Fitout;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryModule;
@@ -93,7 +95,13 @@ final class OrderReading {
         for (int socket = 0; alike && socket < mine.length; socket++) {
             alike = SlotView.alike(mine[socket], its[socket]);
         }
-        return alike;
+        return alike && equipment(one.fitout()).equals(equipment(other.fitout()));
+    }
+
+    /** All but the part numbers of drives. */
+    private static List<Object> equipment(Fitout fitout) {
+        return List.of(fitout.volumes().stream().map(volume -> List.of(volume.name(), volume.level(), volume.group(), volume.drives().stream().map(Drive::likeness).toList(),
+                volume.hotSpares().stream().map(Drive::likeness).toList())).toList(), fitout.driver(), fitout.cards(), fitout.extras());
     }
 
     private void lots() {
@@ -158,7 +166,8 @@ final class OrderReading {
             for (Fill fill : line.fills()) {
                 NaiveFigures figures = NaiveFigures.of(fill.build(), request, catalog.throughputFactors());
                 int machines = fill.picks().size();
-                labour += machines * (catalog.labour().perMachine() + catalog.labour().perModule() * fill.build().modules().size());
+                labour += machines * (catalog.labour().perMachine() + catalog.labour().perModule() * fill.build().modules().size()
+                        + catalog.labour().perDrive() * fill.build().fitout().drives().size() + catalog.labour().perCard() * fill.build().fitout().cards().size());
                 licence += machines * (request.licence().perCore() * figures.cores() + request.licence().perProcessor() * figures.processors());
                 long moduleParts = fill.build().modules().values().stream().map(MemoryModule::sku).distinct().count();
                 beside += machines * (order.modulePartCharge() * (moduleParts - 1) - EveryMachine.worth(request, figures));

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.OptionalInt;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import sledwright.domain.Assortment;
 import sledwright.domain.Catalog;
 import sledwright.domain.Enclosure;
 import sledwright.domain.Lot;
@@ -18,6 +19,7 @@ import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.domain.SupplierNames;
 import sledwright.domain.Request;
+import sledwright.domain.Stationery;
 
 /** Makes an order smaller for as long as something remains true of it: fewer lines, machines, parts, lots and wishes. */
 final class OrderShrinker {
@@ -102,8 +104,8 @@ final class OrderShrinker {
     }
 
     private static Catalog with(Catalog shop, List<Platform> platforms, List<Enclosure> enclosures, List<Processor> processors, List<MemoryModule> modules) {
-        Catalog fewer = new Catalog(shop.name(), shop.currency(), shop.pricedOn(), shop.labour(), shop.throughputFactors(), platforms, enclosures, processors, modules,
-                Map.of());
+        Catalog fewer = new Catalog(shop.name(), shop.currency(), shop.pricedOn(), shop.labour(), shop.throughputFactors(), new Assortment(platforms, enclosures,
+                processors, modules, shop.assortment().drives(), shop.assortment().cards(), shop.assortment().extras()), Map.of(), Stationery.PLAIN);
         Map<String, List<Lot>> lots = new LinkedHashMap<>(shop.lots());
         lots.keySet().removeIf(sku -> fewer.part(sku).isEmpty());
         return fewer.withLots(lots).withSuppliers(shop.suppliers());

@@ -39,6 +39,8 @@ import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Need;
+import sledwright.domain.OrderLine;
+import sledwright.domain.OrderRequest;
 import sledwright.domain.Part;
 import sledwright.domain.Platform;
 import sledwright.domain.RaidLevel;
@@ -62,11 +64,27 @@ final class RandomEquipment {
     private final List<Card> cards = new ArrayList<>();
     private final List<Extra> extras = new ArrayList<>();
 
-    private RandomEquipment(long seed, RandomCase that) {
+    private RandomEquipment(long seed, int machines, Map<String, List<Lot>> others) {
         this.seed = seed;
         random = new SplittableRandom(seed * 15_485_863 + 11);
-        machines = that.request().machines();
-        lots.putAll(that.lots());
+        this.machines = machines;
+        lots.putAll(others);
+    }
+
+    /** An order with equipment for three lines in four, whatever can be met of it; drives, cards and extras come from several suppliers. */
+    static RandomOrder on(RandomOrder bare) {
+        RandomEquipment added = new RandomEquipment(bare.seed(), bare.seed() % 3 == 0 ? 2 : 10, bare.catalog().lots());
+        Catalog plain = bare.catalog();
+        Catalog catalog = added.equipped(plain, added.platforms(plain), List.copyOf(plain.enclosures()));
+        Map<String, List<Lot>> supplied = new LinkedHashMap<>();
+        catalog.lots().forEach((sku, list) -> supplied.put(sku, plain.part(sku).isPresent() ? list : list.stream().map(lot -> new Lot(sku, lot.lot(),
+                added.any(RandomOrder.SUPPLIERS), lot.condition(), lot.available(), lot.leadDays(), lot.breaks(), false)).toList()));
+        Catalog shop = catalog.withLots(supplied).withSuppliers(plain.suppliers());
+        List<OrderLine> lines = new ArrayList<>(bare.order().lines());
+        lines.replaceAll(line -> added.chance(0.2) ? line : added.equipped(line, shop, bare.order().onHand()));
+        OrderRequest order = bare.order();
+        return new RandomOrder(bare.seed(), shop, new OrderRequest(order.name(), lines, order.suppliersMax(),
+                order.deliveryCharge(), order.modulePartCharge(), order.onHand()));
     }
 
     /** A case that can be met without equipment, mostly, with some. */
@@ -80,7 +98,7 @@ final class RandomEquipment {
 
     /** The case with equipment, whatever can be met of it. */
     static RandomCase on(RandomCase bare, long seed) {
-        return new RandomEquipment(seed, bare).equipped(bare);
+        return new RandomEquipment(seed, bare.request().machines(), bare.lots()).equipped(bare);
     }
 
     /** Few requests that ask for much of everything can be met: most ask for little beside drives and cards. */
@@ -93,19 +111,26 @@ final class RandomEquipment {
         return that.with(random.nextDouble() < 0.7 ? request.withLimit(Limits.NONE) : request);
     }
 
-    private RandomCase equipped(RandomCase that) {
+    private List<Platform> platforms(Catalog plain) {
         makeDrives();
         makeCards();
         for (int i = 1; i <= 3; i++) {
             extras.add(new Extra("X" + i, "random extra", pick(0, 0, 4, 9)));
             offer("X" + i, between(100, 1500), 4 * machines);
         }
-        List<Platform> platforms = that.catalog().platforms().stream().map(this::expanded).toList();
-        List<Enclosure> enclosures = enclosures(platforms);
-        Catalog plain = that.catalog();
+        return plain.platforms().stream().map(this::expanded).toList();
+    }
+
+    private Catalog equipped(Catalog plain, List<Platform> platforms, List<Enclosure> enclosures) {
         Labour labour = new Labour(plain.labour().perMachine(), plain.labour().perModule(), pick(0, 0, 150), pick(0, 0, 400));
-        Catalog catalog = new Catalog(plain.name(), plain.currency(), plain.pricedOn(), labour, plain.throughputFactors(),
+        return new Catalog(plain.name(), plain.currency(), plain.pricedOn(), labour, plain.throughputFactors(),
                 new Assortment(platforms, enclosures, plain.processors(), plain.modules(), drives, cards, extras), lots, Stationery.PLAIN);
+    }
+
+    private RandomCase equipped(RandomCase that) {
+        List<Platform> platforms = platforms(that.catalog());
+        List<Enclosure> enclosures = enclosures(platforms);
+        Catalog catalog = equipped(that.catalog(), platforms, enclosures);
         Request request = that.request().withEquipment(equipment());
         Limits limit = request.limit();
         OptionalLong most = limit.price().isPresent() ? OptionalLong.of(limit.price().getAsLong() + machines * between(0, 60) * 1000L) : limit.price();
@@ -123,6 +148,23 @@ final class RandomEquipment {
             request = request.withOnHand(own);
         }
         return new RandomCase(seed, catalog, request);
+    }
+
+    /** The line with equipment that some machine has, but for a few. */
+    private OrderLine equipped(OrderLine line, Catalog shop, Map<String, Integer> own) {
+        OrderLine drawn = line;
+        for (int i = 0; i < 3 * TRIED; i++) {
+            drawn = new OrderLine(line.name(), line.request().withEquipment(equipment().withEnclosure(line.request().equipment().enclosure())), line.priority(),
+                    line.uniform());
+            try {
+                if (!EveryMachine.of(shop, drawn.request(), line.uniform(), RandomOrder.stock(shop, own, drawn.request().limit())).isEmpty()) {
+                    return drawn;
+                }
+            } catch (EveryMachine.TooManyException large) {
+                // Another may ask for less.
+            }
+        }
+        return drawn;
     }
 
     private static Set<String> with(Set<String> some, String more) {

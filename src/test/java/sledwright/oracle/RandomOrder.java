@@ -37,7 +37,7 @@ import sledwright.generator.time.Deadline;
 /** A small shop and an order on it, the same for the same seed. */
 record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
 
-    private static final List<String> SUPPLIERS = List.of("Alder", "Birch", " birch", "Cedar");
+    static final List<String> SUPPLIERS = List.of("Alder", "Birch", " birch", "Cedar");
 
     /** So often another request is drawn where no machine or too many meet one. */
     private static final int REDRAWN = 6;
@@ -52,6 +52,29 @@ record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
     /** Lines of one to four machines on a stock that is now scarce, now ample. */
     static RandomOrder small(long seed) {
         return of(seed, new Size(RandomCase.Size.LISTABLE, 1, 3, 1, 4, new SplittableRandom(seed).nextInt(2) == 0 ? 1 : 3));
+    }
+
+    /** Two or three lines of one to three machines with drives, cards and extras, of which each machine can be listed and some line has some. */
+    static RandomOrder equipped(long seed) {
+        Size size = new Size(RandomCase.Size.LISTABLE, 2, 3, 1, 3, seed % 3 == 0 ? 2 : 6);
+        RandomOrder drawn = RandomEquipment.on(of(seed, size));
+        for (int i = 1; i <= REDRAWN * 4 && !drawn.isListed(); i++) {
+            drawn = RandomEquipment.on(of(seed + i * 1_000_003L, size));
+        }
+        return drawn;
+    }
+
+    private boolean isListed() {
+        try {
+            boolean some = false;
+            for (OrderLine line : order.lines()) {
+                boolean met = !EveryMachine.of(catalog, line.request(), line.uniform(), stock(line.request().limit())).isEmpty();
+                some |= met && !(line.request().equipment().volumes().isEmpty() && line.request().equipment().cards().isEmpty());
+            }
+            return some;
+        } catch (EveryMachine.TooManyException large) {
+            return false;
+        }
     }
 
     /** Nine to forty machines of which each can be listed. */
@@ -213,7 +236,7 @@ record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
         return stock(catalog, order.onHand(), limits);
     }
 
-    private static Map<String, Integer> stock(Catalog catalog, Map<String, Integer> own, Limits limits) {
+    static Map<String, Integer> stock(Catalog catalog, Map<String, Integer> own, Limits limits) {
         Map<String, Integer> stock = new HashMap<>(own);
         catalog.lots().values().forEach(lots -> lots.stream().filter(lot -> Reading.lot(lot, limits).isEmpty())
                 .forEach(lot -> stock.merge(lot.sku(), lot.available(), Integer::sum)));
