@@ -28,7 +28,7 @@ class ReasonsAgainstReadingTest {
     void whatIsCalledNeededIsNeeded() {
         int[] told = new int[2];
         List<String> wrong = new ArrayList<>();
-        Seeds.chosen(SEEDS).mapToObj(RandomEquipment::of).forEach(that -> Agreement.search(that).ranked().forEach(order -> {
+        Seeds.fixed(SEEDS).mapToObj(RandomEquipment::of).forEach(that -> Agreement.search(that).ranked().forEach(order -> {
             Judged judged = JUDGE.judge(order);
             List<String> reasons = Reasons.of(judged).stream().map(Sentence::toString).toList();
             Build build = judged.heaviest().build();
