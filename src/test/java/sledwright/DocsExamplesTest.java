@@ -17,11 +17,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Build;
 import sledwright.domain.Condition;
+import sledwright.domain.Goal;
 import sledwright.domain.Labour;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
@@ -29,8 +29,10 @@ import sledwright.domain.Lot;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.Objective;
+import sledwright.domain.PartChoice;
 import sledwright.domain.Processor;
 import sledwright.domain.Request;
+import sledwright.domain.Shortlist;
 import sledwright.domain.Worth;
 import sledwright.metrics.Bandwidth;
 import sledwright.metrics.CheapestDraw;
@@ -142,15 +144,15 @@ class DocsExamplesTest {
 
     @Test
     void bestValue() {
-        Request asked = new Request("example", 1, Set.of(), require().cores(16).memoryGb(96).make(), Limits.NONE, Objective.BEST_VALUE,
-                new Worth(800, 50, 0, 0), Licence.NONE, 5, 0.05, Set.of(), Set.of(), Map.of());
+        Request asked = new Request("example", 1, require().cores(16).memoryGb(96).make(), Limits.NONE,
+                new Goal(Objective.BEST_VALUE, new Worth(800, 50, 0, 0), Licence.NONE), Shortlist.PLAIN, PartChoice.ANY);
         double cents = SurplusWorth.of(asked, FIGURES.cores(), FIGURES.usableGb(), FIGURES.bandwidthGbs(), FIGURES.throughput());
         says("4 x 8 + 32 x 0.50 = **%s**", euro(Math.round(cents)));
     }
 
     @Test
     void alternatives() {
-        double step = Request.DEFAULT_STEP;
+        double step = Shortlist.PLAIN.step();
         says("| throughput | 400 | %s |", number(Quantity.betterThan(FIGURES.throughput(), step)));
         says("| cores | 20 | %s |", number(Quantity.betterThan(FIGURES.cores(), step)));
         says("| bandwidth | 153.6 GB/s | %s GB/s |", number(Quantity.betterThan(FIGURES.bandwidthGbs(), step)));

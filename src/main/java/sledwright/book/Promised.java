@@ -22,14 +22,14 @@ import sledwright.catalog.CatalogSource;
 import sledwright.domain.Catalog;
 import sledwright.domain.DeliverBy;
 import sledwright.domain.Equipment;
-import sledwright.domain.Licence;
+import sledwright.domain.Goal;
 import sledwright.domain.Limits;
-import sledwright.domain.Objective;
+import sledwright.domain.PartChoice;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
+import sledwright.domain.Shortlist;
 import sledwright.domain.VolumeWish;
 import sledwright.domain.WorkWish;
-import sledwright.domain.Worth;
 import sledwright.input.Source;
 import sledwright.planner.allot.LotName;
 import sledwright.planner.allot.Promise;
@@ -123,8 +123,9 @@ record Promised(SavedQuote quote, Asked asked, NewVersion.Told told, LocalDate r
         Equipment wanted = asked.equipment();
         Equipment equipment = new Equipment(wanted.volumes().stream().map(volume -> told(volume, option)).toList(), wanted.cards(),
                 wanted.extras(), wanted.enclosure());
-        return new Request(REQUEST, asked.machines(), asked.platforms(), require, limits(asked.limit(), today), Objective.CHEAPEST,
-                Worth.NOTHING, Licence.NONE, 1, Request.DEFAULT_STEP, asked.forbid(), asked.use(), asked.onHand(), equipment);
+        return new Request(REQUEST, asked.machines(), require, limits(asked.limit(), today), Goal.CHEAPEST,
+                new Shortlist(1, Shortlist.PLAIN.step()),
+                new PartChoice(asked.platforms(), asked.forbid(), asked.use(), asked.onHand(), equipment));
     }
 
     private Limits limits(Limits asked, LocalDate today) {

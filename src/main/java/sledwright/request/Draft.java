@@ -7,10 +7,12 @@ import sledwright.domain.Catalog;
 import sledwright.domain.DeliverBy;
 import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Equipment;
+import sledwright.domain.Goal;
 import sledwright.domain.House;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryWish;
+import sledwright.domain.PartChoice;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.domain.WorkWish;
@@ -100,11 +102,10 @@ record Draft(Optional<NamedCatalog> catalog, Request figures, Place machines, Op
         Worth worthOfOne = new Worth(worth(worth.core(), find), worth(worth.gb(), find), worth(worth.gbs(), find),
                 worth(worth.throughput(), find), worth(worth.work(), find));
         Licence software = new Licence(fee(licence.perCore(), find), fee(licence.perProcessor(), find));
-        Request request = new Request(figures.name(), figures.machines(), find.skus(platforms),
-                work.resolve(figures.require(), find).withPopulated(memory.resolve(find.house())),
-                limit(find),
-                figures.objective(), worthOfOne, software, figures.alternatives(), figures.step(),
-                find.skus(forbid), find.skus(use), find.onHand(onHand), asked);
+        Request request = new Request(figures.name(), figures.machines(),
+                work.resolve(figures.require(), find).withPopulated(memory.resolve(find.house())), limit(find),
+                new Goal(figures.objective(), worthOfOne, software), figures.list(),
+                new PartChoice(find.skus(platforms), find.skus(forbid), find.skus(use), find.onHand(onHand), asked));
         countable.require(request, machines, licence, worth);
         return request;
     }

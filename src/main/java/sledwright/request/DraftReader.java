@@ -14,12 +14,15 @@ import sledwright.catalog.WorkloadReader;
 import sledwright.domain.Condition;
 import sledwright.domain.DeliverBy;
 import sledwright.domain.EnclosureFrom;
+import sledwright.domain.Goal;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Objective;
+import sledwright.domain.PartChoice;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
+import sledwright.domain.Shortlist;
 import sledwright.domain.Workload;
 import sledwright.domain.Worth;
 import sledwright.input.Bounds;
@@ -107,7 +110,7 @@ final class DraftReader {
         Optional<Objective> aim = objective.flatMap(field -> field.word(Objective::named, OBJECTIVES_OF_LINES, faults));
         aim.filter(other -> other != Objective.CHEAPEST && other != Objective.BEST_VALUE).ifPresent(other -> objective.get().fault(
                 "must be cheapest or best-value in an order, which is filled at the least price or the least price less worth", faults));
-        return draft(aim.orElse(Objective.CHEAPEST), worthFields(), Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP,
+        return draft(aim.orElse(Objective.CHEAPEST), worthFields(), Shortlist.PLAIN.alternatives(), Shortlist.PLAIN.step(),
                 top.list("platforms"), top.list("forbid"), top.list("use"), Offered.FOR_SALE, top.entries("extras"));
     }
 
@@ -115,15 +118,15 @@ final class DraftReader {
     Draft quote() {
         WorthFields worth = worthFields();
         Objective objective = top.wordIfAny("objective", Objective::named, OBJECTIVES).orElse(Objective.CHEAPEST);
-        int alternatives = top.wholeIfAny("alternatives", RequestBounds.ALTERNATIVES).orElse(Request.DEFAULT_ALTERNATIVES);
-        double step = top.numberIfAny("step", RequestBounds.STEP).orElse(Request.DEFAULT_STEP);
+        int alternatives = top.wholeIfAny("alternatives", RequestBounds.ALTERNATIVES).orElse(Shortlist.PLAIN.alternatives());
+        double step = top.numberIfAny("step", RequestBounds.STEP).orElse(Shortlist.PLAIN.step());
         return draft(objective, worth, alternatives, step, top.list("platforms"), top.list("forbid"), top.list("use"), Offered.FOR_SALE,
                 top.entries("extras"));
     }
 
     /** A request whose build is given. */
     Draft judge() {
-        return draft(Objective.CHEAPEST, WorthFields.NONE, Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP, List.of(),
+        return draft(Objective.CHEAPEST, WorthFields.NONE, Shortlist.PLAIN.alternatives(), Shortlist.PLAIN.step(), List.of(),
                 List.of(), List.of(), Offered.STANDING, List.of());
     }
 
@@ -136,7 +139,7 @@ final class DraftReader {
         Optional<Field> objective = top.field("objective");
         objective.flatMap(field -> field.word(Objective::named, OBJECTIVES, faults)).filter(other -> other != Objective.CHEAPEST)
                 .ifPresent(other -> objective.get().fault("must be cheapest here", faults));
-        return draft(Objective.CHEAPEST, WorthFields.NONE, Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP, top.list("platforms"),
+        return draft(Objective.CHEAPEST, WorthFields.NONE, Shortlist.PLAIN.alternatives(), Shortlist.PLAIN.step(), top.list("platforms"),
                 top.list("forbid"), top.list("use"), offered, top.entries("extras"));
     }
 
@@ -178,9 +181,8 @@ final class DraftReader {
         MemoryFields memory = require.map(section -> memory(section, offered))
                 .orElse(new MemoryFields(Optional.empty(), Optional.empty(), offered.ofHouse));
         Request figures = new Request(top.text("name", plainName), top.wholeIfAny("machines", RequestBounds.MACHINES).orElse(1),
-                Set.of(), require.map(this::require).orElse(Requirements.NONE),
-                limit.map(this::limits).orElse(Limits.NONE), objective, Worth.NOTHING, Licence.NONE, alternatives, step,
-                Set.of(), Set.of(), Map.of());
+                require.map(this::require).orElse(Requirements.NONE), limit.map(this::limits).orElse(Limits.NONE),
+                new Goal(objective, Worth.NOTHING, Licence.NONE), new Shortlist(alternatives, step), PartChoice.ANY);
         LicenceFields licence = top.section("licence").map(DraftReader::licence).orElse(LicenceFields.NONE);
         return new Draft(noPrice.isPresent() ? Optional.empty()
                 : NamedCatalog.read(top, source), figures, top.place("machines"), price, priceWithTax, worth, licence,

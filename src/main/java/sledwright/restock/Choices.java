@@ -15,6 +15,7 @@ import java.util.stream.IntStream;
 import sledwright.domain.Catalog;
 import sledwright.domain.DemandClass;
 import sledwright.domain.Request;
+import sledwright.domain.Shortlist;
 import sledwright.explain.Explainer;
 import sledwright.explain.Explanation;
 import sledwright.generator.Findings;
@@ -68,10 +69,10 @@ final class Choices {
     private void seek(int k) {
         Request asked = classes.get(k).request();
         Catalog today = shelves.priced();
-        Findings findings = root(k).run(asked.withAlternatives(RICHER, Request.DEFAULT_STEP), deadline);
+        Findings findings = root(k).run(asked.withAlternatives(RICHER, Shortlist.PLAIN.step()), deadline);
         cheapest.set(k, price(findings));
         OptionalLong asListed = findings.ranked().isEmpty() ? OptionalLong.empty()
-                : price(root(k).on(shelves.listed()).run(asked.withAlternatives(1, Request.DEFAULT_STEP), deadline));
+                : price(root(k).on(shelves.listed()).run(asked.withAlternatives(1, Shortlist.PLAIN.step()), deadline));
         listed.set(k, asListed.isPresent() ? asListed : cheapest.get(k));
         impossible.set(k, findings.status() == Status.IMPOSSIBLE
                 ? Optional.of(new Explainer(today, root(k), deadline).explain(findings, List.of())) : Optional.empty());
@@ -91,7 +92,7 @@ final class Choices {
         Set<String> gone = new HashSet<>(asked.forbid());
         gone.add(first);
         for (int i = 0; i < FALLBACKS && !deadline.isOver(); i++) {
-            List<Order> ranked = root(k).run(asked.withForbid(gone).withAlternatives(1, Request.DEFAULT_STEP), deadline).ranked();
+            List<Order> ranked = root(k).run(asked.withForbid(gone).withAlternatives(1, Shortlist.PLAIN.step()), deadline).ranked();
             if (ranked.isEmpty()) {
                 return;
             }
@@ -141,7 +142,7 @@ final class Choices {
      * @return the build, and whether it was new; empty when none was found in time
      */
     Optional<Found> seek(int demandClass, ToLongFunction<String> unitPrice) {
-        Request asked = classes.get(demandClass).request().withAlternatives(1, Request.DEFAULT_STEP);
+        Request asked = classes.get(demandClass).request().withAlternatives(1, Shortlist.PLAIN.step());
         Findings findings = root(demandClass).on(shelves.priced(unitPrice)).run(asked, deadline);
         if (findings.status() != Status.PROVED) {
             return Optional.empty();

@@ -13,6 +13,7 @@ import sledwright.domain.Part;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.domain.Request;
+import sledwright.domain.Shortlist;
 import sledwright.domain.Supply;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
@@ -30,7 +31,7 @@ final class Relevance {
     Relevance(Shelves shelves, Choices choices, Search search, Deadline deadline) {
         this.shelves = shelves;
         for (int k = 0; k < shelves.request().classes().size(); k++) {
-            Request asked = shelves.request().classes().get(k).request().withAlternatives(1, Request.DEFAULT_STEP);
+            Request asked = shelves.request().classes().get(k).request().withAlternatives(1, Shortlist.PLAIN.step());
             boolean possible = choices.impossible(k).isEmpty() && choices.revenue(k).isPresent();
             platforms.add(shelves.catalog().platforms().stream()
                     .filter(board -> possible && (asked.platforms().isEmpty() || asked.platforms().contains(board.sku())))

@@ -13,14 +13,14 @@ import java.util.OptionalLong;
 import java.util.Random;
 import java.util.TreeMap;
 import sledwright.domain.Catalog;
-import sledwright.domain.Licence;
+import sledwright.domain.Goal;
 import sledwright.domain.Lot;
-import sledwright.domain.Objective;
+import sledwright.domain.PartChoice;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
+import sledwright.domain.Shortlist;
 import sledwright.domain.WorkWish;
-import sledwright.domain.Worth;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
@@ -83,7 +83,7 @@ final class AllocateBenchmark {
         Search first = new Search(stock);
         for (long seed = random.nextInt(1 << 20); promises.size() < size; seed++) {
             Request asked = shop.request(shop.requests().request(seed, "cheapest"));
-            Request request = asked.withMachines(1 + random.nextInt(3)).withOnHand(Map.of()).withAlternatives(1, Request.DEFAULT_STEP);
+            Request request = asked.withMachines(1 + random.nextInt(3)).withOnHand(Map.of()).withAlternatives(1, Shortlist.PLAIN.step());
             Catalog left = stock.withEachLot(lot -> lot.with(lot.available() - taken.getOrDefault(new LotName(lot.sku(), lot.lot()), 0), lot.breaks()));
             Findings found = first.on(left).run(request, Deadline.in(FIND));
             if (!found.ranked().isEmpty()) {
@@ -112,10 +112,10 @@ final class AllocateBenchmark {
                 Math.max(least.bandwidthGbs(), told.bandwidthGbs()), Math.max(least.throughput(), told.throughput()), least.baseGhz(),
                 least.allCoreGhz(), least.gbPerCore(), least.gbsPerCore(), least.spareSlots(), least.mode(), least.populated(),
                 new WorkWish(Math.max(least.work().least(), told.work()), least.work().workload()));
-        Request promised = new Request("promise", asked.machines(), asked.platforms(), require,
-                asked.limit().waiting().withLeadDays(OptionalInt.of(Math.max(latest, days))).withPrice(OptionalLong.empty())
-                        .withPowerW(OptionalDouble.of(told.loadW())),
-                Objective.CHEAPEST, Worth.NOTHING, Licence.NONE, 1, Request.DEFAULT_STEP, asked.forbid(), asked.use(), Map.of(), asked.equipment());
+        Request promised = new Request("promise", asked.machines(), require,
+                asked.limit().waiting().withLeadDays(OptionalInt.of(Math.max(latest, days))).withPrice(OptionalLong.empty()) .withPowerW(OptionalDouble.of(told.loadW())),
+                Goal.CHEAPEST, new Shortlist(1, Shortlist.PLAIN.step()),
+                new PartChoice(asked.platforms(), asked.forbid(), asked.use(), Map.of(), asked.equipment()));
         return new Promise(name, promised, parts, kept, false);
     }
 }

@@ -13,11 +13,15 @@ import java.util.Set;
 import java.util.function.LongSupplier;
 import java.util.stream.IntStream;
 import sledwright.domain.Catalog;
+import sledwright.domain.Equipment;
+import sledwright.domain.Goal;
 import sledwright.domain.Objective;
 import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
+import sledwright.domain.PartChoice;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
+import sledwright.domain.Shortlist;
 import sledwright.domain.Worth;
 import sledwright.generator.time.Deadline;
 import sledwright.planner.order.OrderOutcome;
@@ -109,8 +113,9 @@ final class GapsBenchmark {
 
     private static OrderLine worth(OrderLine line) {
         Request asked = line.request();
-        Request request = new Request(asked.name(), asked.machines(), asked.platforms(), asked.require(), asked.limit(), Objective.BEST_VALUE, new Worth(200, 30, 20, 40),
-                asked.licence(), 1, asked.step(), asked.forbid(), asked.use(), Map.of());
+        Request request = new Request(asked.name(), asked.machines(), asked.require(), asked.limit(),
+                new Goal(Objective.BEST_VALUE, new Worth(200, 30, 20, 40), asked.licence()), new Shortlist(1, asked.step()),
+                new PartChoice(asked.platforms(), asked.forbid(), asked.use(), Map.of(), Equipment.NONE));
         return new OrderLine(line.name(), request, line.priority(), line.uniform());
     }
 

@@ -21,6 +21,7 @@ import sledwright.domain.OrdersByMonth;
 import sledwright.domain.PartKind;
 import sledwright.domain.Request;
 import sledwright.domain.RestockRequest;
+import sledwright.domain.Shortlist;
 import sledwright.domain.SupplyOffer;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
@@ -67,7 +68,7 @@ final class RestockBenchmark {
             Limits limit = drawn.limit();
             Request request = drawn.withMachines(1 + (next % 5 == 0 ? 1 : 0)).withOnHand(Map.of()).withObjective(Objective.CHEAPEST)
                     .withLimit(new Limits(OptionalLong.empty(), limit.powerW(), limit.leadDays(), limit.inletC(), limit.altitudeM(), limit.mainsV(),
-                            limit.conditions())).withAlternatives(1, Request.DEFAULT_STEP);
+                            limit.conditions())).withAlternatives(1, Shortlist.PLAIN.step());
             Findings found = search.run(request, Deadline.never());
             if (!found.ranked().isEmpty()) {
                 long margin = Math.round(found.best() / request.machines() * (0.1 + 0.2 * random.nextDouble()));

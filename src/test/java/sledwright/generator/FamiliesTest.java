@@ -10,15 +10,18 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Catalog;
+import sledwright.domain.Goal;
 import sledwright.domain.Labour;
 import sledwright.domain.Licence;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.ModuleType;
 import sledwright.domain.Objective;
+import sledwright.domain.PartChoice;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.domain.Request;
+import sledwright.domain.Shortlist;
 import sledwright.domain.Supply;
 import sledwright.domain.Worth;
 import sledwright.generator.draw.Draw;
@@ -91,8 +94,8 @@ class FamiliesTest {
 
     @Test
     void severalMachinesAndTheirLicence() {
-        Request request = new Request("two", 2, Set.of(), Samples.require().make(), Samples.limit().make(), Objective.BEST_VALUE, new Worth(2, 0, 0, 1),
-                new Licence(5, 11), 1, 0.05, Set.of(), Set.of(), Map.of());
+        Request request = new Request("two", 2, Samples.require().make(), Samples.limit().make(),
+                new Goal(Objective.BEST_VALUE, new Worth(2, 0, 0, 1), new Licence(5, 11)), new Shortlist(1, 0.05), PartChoice.ANY);
         Frame frame = frames(request).get(0);
         assertThat(frame.price()).isEqualTo(2 * (1000 + 50 + 10 + 2 * 30 + 100 + 10 * 5 + 11));
         assertThat(frame.worth()).isEqualTo(2 * (10 * 2 + 200 * 1));
@@ -171,8 +174,8 @@ class FamiliesTest {
         MemoryOption mirrored = options(BOX, PLAIN.withRequire(Samples.require().mode(MemoryMode.MIRRORED).make())).get(0);
         assertThat(mirrored.mostUsableGb(Integer.MAX_VALUE)).isEqualTo(12 * 32 / 2);
         // Of what is worth 2 a GB only half is of use: 30 less 32 for 32 GB, twelve times.
-        Request value = new Request("value", 1, Set.of(), Samples.require().mode(MemoryMode.MIRRORED).make(), Samples.limit().make(), Objective.BEST_VALUE,
-                new Worth(0, 2, 0, 0), Licence.NONE, 1, 0.05, Set.of(), Set.of(), Map.of());
+        Request value = new Request("value", 1, Samples.require().mode(MemoryMode.MIRRORED).make(), Samples.limit().make(),
+                new Goal(Objective.BEST_VALUE, new Worth(0, 2, 0, 0), Licence.NONE), new Shortlist(1, 0.05), PartChoice.ANY);
         assertThat(options(BOX, value).get(0).coarse().leastPriceLessWorth(0, 1, 384)).isCloseTo(12 * (30 - 32) + 7, within(1e-6));
     }
 
@@ -209,8 +212,8 @@ class FamiliesTest {
         Request other = Request.named("other").withLimit(Samples.limit().price(500).leadDays(4).make()).withRequire(Samples.require().memoryGb(64).bandwidthGbs(9).make());
         assertThat(MemoryMarket.concerning(one)).isEqualTo(MemoryMarket.concerning(other));
         assertThat(MemoryMarket.concerning(one.withMachines(2))).isNotEqualTo(MemoryMarket.concerning(other));
-        Request value = new Request("value", 1, Set.of(), Samples.require().make(), Samples.limit().make(), Objective.BEST_VALUE, new Worth(0, 2, 0, 0), Licence.NONE, 1,
-                0.05, Set.of(), Set.of(), Map.of());
+        Request value = new Request("value", 1, Samples.require().make(), Samples.limit().make(),
+                new Goal(Objective.BEST_VALUE, new Worth(0, 2, 0, 0), Licence.NONE), new Shortlist(1, 0.05), PartChoice.ANY);
         assertThat(MemoryMarket.concerning(value)).isSameAs(value);
     }
 }

@@ -6,18 +6,20 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import sledwright.domain.Energy;
+import sledwright.domain.Goal;
 import sledwright.domain.Licence;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.ModuleType;
 import sledwright.domain.Objective;
+import sledwright.domain.PartChoice;
 import sledwright.domain.Processor;
 import sledwright.domain.Request;
+import sledwright.domain.Shortlist;
 import sledwright.domain.Worth;
 import sledwright.generator.draw.Shelf;
 import sledwright.generator.draw.Watts;
@@ -42,8 +44,8 @@ class RankingTest {
     private static final double CHANNEL_GBS = Bandwidth.ofChannelGbs(2400);
 
     private static Request ask(Objective objective) {
-        return new Request("ask", 1, Set.of(), Samples.require().memoryGb(10).bandwidthGbs(5).make(), Samples.limit().make(), objective,
-                objective == Objective.BEST_VALUE ? WORTH : Worth.NOTHING, Licence.NONE, 5, 0.05, Set.of(), Set.of(), Map.of());
+        return new Request("ask", 1, Samples.require().memoryGb(10).bandwidthGbs(5).make(), Samples.limit().make(),
+                new Goal(objective, objective == Objective.BEST_VALUE ? WORTH : Worth.NOTHING, Licence.NONE), Shortlist.PLAIN, PartChoice.ANY);
     }
 
     private static Ranking ranking(Objective objective) {

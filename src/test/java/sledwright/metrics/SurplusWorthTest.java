@@ -3,14 +3,15 @@ package sledwright.metrics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static sledwright.samples.Samples.require;
 
-import java.util.Map;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
+import sledwright.domain.Goal;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.Objective;
+import sledwright.domain.PartChoice;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
+import sledwright.domain.Shortlist;
 import sledwright.domain.Worth;
 
 class SurplusWorthTest {
@@ -33,7 +34,6 @@ class SurplusWorthTest {
     }
 
     private static Request request(int machines, Requirements least, Worth worth) {
-        return new Request("sample", machines, Set.of(), least, Limits.NONE, Objective.BEST_VALUE, worth, Licence.NONE, 5, 0.05,
-                Set.of(), Set.of(), Map.of());
+        return new Request("sample", machines, least, Limits.NONE, new Goal(Objective.BEST_VALUE, worth, Licence.NONE), Shortlist.PLAIN, PartChoice.ANY);
     }
 }

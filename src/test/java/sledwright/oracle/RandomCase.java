@@ -11,6 +11,7 @@ import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import sledwright.domain.Assortment;
 import sledwright.domain.Catalog;
+import sledwright.domain.Goal;
 import sledwright.domain.Worth;
 import sledwright.domain.Workload;
 import sledwright.domain.WorkWish;
@@ -57,10 +58,9 @@ record RandomCase(long seed, Catalog catalog, Request request) {
         Worth worth = request.worth();
         double each = random.nextInt(3) == 0 ? random.nextInt(5) * 130.0 : 0;
         Objective objective = random.nextInt(3) == 0 ? Objective.MOST_WORK : random.nextInt(6) == 0 ? Objective.BEST_VALUE : request.objective();
-        return new Request(request.name(), request.machines(), request.platforms(),
-                request.require().withWork(new WorkWish(least, workload)), request.limit(), objective,
-                new Worth(worth.core(), worth.gb(), worth.gbs(), worth.throughput(), each), request.licence(), request.alternatives(),
-                request.step(), request.forbid(), request.use(), request.onHand(), request.equipment());
+        return new Request(request.name(), request.machines(), request.require().withWork(new WorkWish(least, workload)), request.limit(),
+                new Goal(objective, new Worth(worth.core(), worth.gb(), worth.gbs(), worth.throughput(), each), request.licence()), request.list(),
+                request.parts());
     }
 
     /** One request in two may want its memory populated in some way. */

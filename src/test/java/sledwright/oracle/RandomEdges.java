@@ -11,6 +11,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.SplittableRandom;
 import sledwright.domain.Catalog;
+import sledwright.domain.Equipment;
+import sledwright.domain.Goal;
 import sledwright.domain.Labour;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
@@ -18,6 +20,7 @@ import sledwright.domain.MemoryModule;
 import sledwright.domain.MemorySupport;
 import sledwright.domain.Objective;
 import sledwright.domain.Part;
+import sledwright.domain.PartChoice;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.domain.Request;
@@ -114,8 +117,8 @@ final class RandomEdges {
         Objective objective = pick(RandomRequest.DRAWN);
         Worth worth = objective == Objective.BEST_VALUE && from.worth().equals(Worth.NOTHING)
                 ? new Worth(random.nextInt(6) * 250, random.nextInt(4) * 1000.0 / 3, random.nextInt(4) * 75, random.nextInt(4) * 120) : from.worth();
-        return new Request(from.name(), from.machines(), from.platforms(), from.require(), from.limit(), objective, worth, from.licence(),
-                from.alternatives(), from.step(), from.forbid(), from.use(), from.onHand());
+        return new Request(from.name(), from.machines(), from.require(), from.limit(), new Goal(objective, worth, from.licence()), from.list(),
+                new PartChoice(from.platforms(), from.forbid(), from.use(), from.onHand(), Equipment.NONE));
     }
 
     /** Modules above all, and enough of them to fill a machine. */

@@ -18,6 +18,8 @@ import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.Enclosure;
 import sledwright.domain.EnclosureFrom;
+import sledwright.domain.Equipment;
+import sledwright.domain.Goal;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryWish;
@@ -25,8 +27,10 @@ import sledwright.domain.Objective;
 import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
 import sledwright.domain.Part;
+import sledwright.domain.PartChoice;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
+import sledwright.domain.Shortlist;
 import sledwright.domain.SupplierNames;
 import sledwright.domain.Supply;
 import sledwright.domain.Worth;
@@ -183,8 +187,9 @@ record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
         // Of a uniform line's machines, whether each is worth its own figures or those of the slowest is left open; so they are to be cheap.
         Objective objective = random.nextInt(5) > 0 || uniform && machines > 1 ? Objective.CHEAPEST : Objective.BEST_VALUE;
         Worth worth = new Worth(random.nextInt(6) * 250, random.nextInt(4) * 50, random.nextInt(4) * 75, random.nextInt(4) * 120);
-        return new Request("random", machines, drawn.platforms(), drawn.require(), open, objective, objective == Objective.CHEAPEST ? Worth.NOTHING : worth,
-                drawn.licence(), 1, drawn.step(), drawn.forbid(), drawn.use(), Map.of());
+        return new Request("random", machines, drawn.require(), open,
+                new Goal(objective, objective == Objective.CHEAPEST ? Worth.NOTHING : worth, drawn.licence()), new Shortlist(1, drawn.step()),
+                new PartChoice(drawn.platforms(), drawn.forbid(), drawn.use(), Map.of(), Equipment.NONE));
     }
 
     private static Lot supplied(Lot lot, int stock, SplittableRandom random) {

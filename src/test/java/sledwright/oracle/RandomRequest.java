@@ -13,13 +13,17 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
+import sledwright.domain.Equipment;
+import sledwright.domain.Goal;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Objective;
 import sledwright.domain.Part;
+import sledwright.domain.PartChoice;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
+import sledwright.domain.Shortlist;
 import sledwright.domain.Worth;
 
 /** Random requests; a figure is often one that a build reaches exactly. */
@@ -50,8 +54,8 @@ final class RandomRequest {
                 ? new Worth(between(0, 6) * 250, between(0, 4) * 50, between(0, 4) * 75, between(0, 4) * 120) : Worth.NOTHING;
         Licence licence = chance(0.85) ? Licence.NONE : new Licence(between(0, 10) * 100, between(0, 4) * 1000);
         Limits limit = limits(machines, objective);
-        return new Request("random", machines, platforms, requirements(), limit, objective, worth, licence, between(1, 6),
-                pick(0.0, 0.05, 0.05, 0.2), some(0.1), some(0.12), onHand());
+        return new Request("random", machines, requirements(), limit, new Goal(objective, worth, licence),
+                new Shortlist(between(1, 6), pick(0.0, 0.05, 0.05, 0.2)), new PartChoice(platforms, some(0.1), some(0.12), onHand(), Equipment.NONE));
     }
 
     private Requirements requirements() {

@@ -12,11 +12,14 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import sledwright.domain.Equipment;
+import sledwright.domain.Goal;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Objective;
+import sledwright.domain.PartChoice;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
@@ -152,8 +155,8 @@ final class Shrinker {
     }
 
     private static Request copy(Request r, Worth worth, Licence licence, Map<String, Integer> onHand) {
-        return new Request(r.name(), r.machines(), r.platforms(), r.require(), r.limit(), r.objective(), worth, licence,
-                r.alternatives(), r.step(), r.forbid(), r.use(), onHand);
+        return new Request(r.name(), r.machines(), r.require(), r.limit(), new Goal(r.objective(), worth, licence), r.list(),
+                new PartChoice(r.platforms(), r.forbid(), r.use(), onHand, Equipment.NONE));
     }
 
     private static Set<String> less(Set<String> all, String one) {

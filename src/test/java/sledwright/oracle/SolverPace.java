@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import sledwright.domain.Objective;
 import sledwright.domain.Request;
+import sledwright.domain.Shortlist;
 import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
 
@@ -25,7 +26,7 @@ public final class SolverPace {
         int undecided = 0;
         for (long seed = 0; seed < count; seed++) {
             RandomCase drawn = RandomCase.of(seed, RandomCase.Size.SOLVABLE);
-            Request request = drawn.request().withObjective(Objective.CHEAPEST).withAlternatives(1, Request.DEFAULT_STEP);
+            Request request = drawn.request().withObjective(Objective.CHEAPEST).withAlternatives(1, Shortlist.PLAIN.step());
             RandomCase that = drawn.with(request);
             new Search(that.catalog()).run(request, Deadline.never());
             long start = System.nanoTime();

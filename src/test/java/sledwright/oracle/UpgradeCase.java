@@ -20,13 +20,16 @@ import sledwright.domain.Catalog;
 import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Equipment;
 import sledwright.domain.Expansion;
+import sledwright.domain.Goal;
 import sledwright.domain.Labour;
 import sledwright.domain.Licence;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.Objective;
+import sledwright.domain.PartChoice;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
+import sledwright.domain.Shortlist;
 import sledwright.domain.Slot;
 import sledwright.domain.Stationery;
 import sledwright.domain.Supply;
@@ -210,8 +213,9 @@ record UpgradeCase(RandomCase that, Build build, double tradeIn, Catalog buyer) 
                 new Assortment(List.of(platform), List.of(), catalog.processors(), catalog.modules(), catalog.drives(), catalog.cards(), catalog.extras()),
                 lots, Stationery.PLAIN);
         Request r = request();
-        Request plain = new Request(r.name(), r.machines(), Set.of(platform.sku()), r.require(), r.limit().withPrice(OptionalLong.empty()),
-                Objective.CHEAPEST, r.worth(), Licence.NONE, 1, 0, r.forbid(), r.use(), Map.of()).withEquipment(r.equipment());
+        Request plain = new Request(r.name(), r.machines(), r.require(), r.limit().withPrice(OptionalLong.empty()),
+                new Goal(Objective.CHEAPEST, r.worth(), Licence.NONE), new Shortlist(1, 0),
+                new PartChoice(Set.of(platform.sku()), r.forbid(), r.use(), Map.of(), Equipment.NONE)).withEquipment(r.equipment());
         long most = r.limit().price().orElse(Long.MAX_VALUE - 1);
         long least = BruteForce.allOfEverySet(new RandomCase(that.seed(), coded, plain)).stream().map(Candidate::price).distinct()
                 .mapToLong(code -> spend(shifts, code)).filter(spend -> spend <= most).min().orElse(Long.MAX_VALUE);

@@ -8,15 +8,17 @@ import static sledwright.samples.Samples.machine;
 import static sledwright.samples.Samples.require;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Build;
+import sledwright.domain.Goal;
 import sledwright.domain.Licence;
 import sledwright.domain.Objective;
+import sledwright.domain.PartChoice;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
+import sledwright.domain.Shortlist;
 import sledwright.domain.Worth;
 import sledwright.rules.Machine;
 import sledwright.rules.Order;
@@ -104,9 +106,8 @@ class JudgeTest {
     @Test
     void saysWhatIsWorthMoreThanItsPrice() {
         Request plain = Request.named("two");
-        Request request = new Request(plain.name(), 2, Set.of(),
-                require().cores(16).memoryGb(100).bandwidthGbs(100).throughput(300).make(), plain.limit(), Objective.BEST_VALUE,
-                new Worth(500, 10, 25, 50), Licence.NONE, 5, 0.05, Set.of(), Set.of(), Map.of());
+        Request request = new Request(plain.name(), 2, require().cores(16).memoryGb(100).bandwidthGbs(100).throughput(300).make(), plain.limit(),
+                new Goal(Objective.BEST_VALUE, new Worth(500, 10, 25, 50), Licence.NONE), Shortlist.PLAIN, PartChoice.ANY);
 
         Judged judged = judge.judge(Shop.order(request, new Pick(lot("R16", "A", 16, 2_000), 16)));
 

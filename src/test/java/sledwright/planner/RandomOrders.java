@@ -37,6 +37,7 @@ import sledwright.domain.Enclosure;
 import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Equipment;
 import sledwright.domain.Fitout;
+import sledwright.domain.Goal;
 import sledwright.domain.Housed;
 import sledwright.domain.CoolingKit;
 import sledwright.domain.Labour;
@@ -47,6 +48,7 @@ import sledwright.domain.MemoryMode;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.ModuleType;
 import sledwright.domain.Objective;
+import sledwright.domain.PartChoice;
 import sledwright.domain.Pick;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
@@ -127,9 +129,11 @@ final class RandomOrders {
         Objective objective = pick(List.of(Objective.values()));
         Worth worth = new Worth(50 * random.nextInt(3), random.nextInt(5) * 0.3, random.nextInt(5) * 1.7, random.nextInt(3), random.nextInt(3));
         Licence licence = new Licence(random.nextInt(2) * 100, random.nextInt(2) * 100);
-        return new Request(plain.name(), 1 + random.nextInt(3), random.nextInt(4) == 0 ? Set.of("SLED") : Set.of(), requirements(),
-                limits(), objective, worth, licence, plain.alternatives(), plain.step(), random.nextInt(4) == 0 ? Set.of("R16", "FRAME") : Set.of(),
-                random.nextInt(4) == 0 ? Set.of("R32") : Set.of(), Map.of());
+        int machines = 1 + random.nextInt(3);
+        Set<String> platforms = random.nextInt(4) == 0 ? Set.of("SLED") : Set.of();
+        return new Request(plain.name(), machines, requirements(), limits(), new Goal(objective, worth, licence), plain.list(),
+                new PartChoice(platforms, random.nextInt(4) == 0 ? Set.of("R16", "FRAME") : Set.of(), random.nextInt(4) == 0 ? Set.of("R32") : Set.of(),
+                        Map.of(), plain.equipment()));
     }
 
     private Requirements requirements() {

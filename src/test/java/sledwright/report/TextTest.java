@@ -3,7 +3,6 @@ package sledwright.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -13,11 +12,14 @@ import sledwright.desk.view.CatalogView;
 import sledwright.desk.view.CheckView;
 import sledwright.desk.view.QuoteView;
 import sledwright.domain.Build;
+import sledwright.domain.Goal;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Objective;
+import sledwright.domain.PartChoice;
 import sledwright.domain.Request;
+import sledwright.domain.Shortlist;
 import sledwright.domain.Worth;
 import sledwright.explain.Explanation;
 import sledwright.explain.conflict.Conflict;
@@ -180,8 +182,8 @@ class TextTest {
 
     @Test
     void aBestValueRequestShowsWhatItRanksBy() {
-        Request value = new Request("host", 1, Set.of(), Samples.require().cores(16).memoryGb(100).make(), Limits.NONE, Objective.BEST_VALUE,
-                new Worth(1000, 50, 0, 0), Licence.NONE, 5, 0.05, Set.of(), Set.of(), Map.of());
+        Request value = new Request("host", 1, Samples.require().cores(16).memoryGb(100).make(), Limits.NONE,
+                new Goal(Objective.BEST_VALUE, new Worth(1000, 50, 0, 0), Licence.NONE), Shortlist.PLAIN, PartChoice.ANY);
         // 594.00 less 4 cores at 10.00 and 28 GB at 0.50; 852.00 less 8 cores and 156 GB.
         Findings findings = new Findings(value, Status.PROVED, 54000, 54000,
                 List.of(Answers.order(value, Answers.cool()), Answers.order(value, Answers.hot())), Doubts.NONE);

@@ -21,14 +21,18 @@ import sledwright.catalog.CatalogReader;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.DeliverBy;
+import sledwright.domain.Equipment;
+import sledwright.domain.Goal;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Objective;
 import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
+import sledwright.domain.PartChoice;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
+import sledwright.domain.Shortlist;
 import sledwright.domain.Worth;
 import sledwright.input.Faults;
 import sledwright.input.FaultsException;
@@ -99,15 +103,13 @@ class OrderFileTest {
 
     @Test
     void everyKey() throws IOException {
-        Request web = new Request("web", 6, Set.of("REED-S"), new Requirements(0, 8, 32, 0, 0, 0, 0, 0, 0, 0, MemoryMode.INDEPENDENT),
-                by(new Limits(OptionalLong.empty(), OptionalDouble.empty(), OptionalInt.of(14), OptionalDouble.empty(), 0, OptionalDouble.of(230),
-                        Set.of()), "2025-04-07", 7),
-                Objective.CHEAPEST, Worth.NOTHING, Licence.NONE, Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP, Set.of(), Set.of(), Map.of());
-        Request data = new Request("data", 2, Set.of(), new Requirements(2, 20, 192.5, 120, 300, 2.2, 2.6, 8, 4, 4, MemoryMode.RANK_SPARING),
-                by(new Limits(OptionalLong.empty(), OptionalDouble.of(420), OptionalInt.of(3), OptionalDouble.of(-5), 1200,
-                        OptionalDouble.of(115), Set.of(Condition.NEW, Condition.USED)), "2025-04-07", 7),
-                Objective.BEST_VALUE, new Worth(1200, 95.5, 0, 20), new Licence(64000, 50), Request.DEFAULT_ALTERNATIVES, Request.DEFAULT_STEP,
-                Set.of("M64"), Set.of("WREN-HS-2", "M16"), Map.of());
+        Request web = new Request("web", 6, new Requirements(0, 8, 32, 0, 0, 0, 0, 0, 0, 0, MemoryMode.INDEPENDENT),
+                by(new Limits(OptionalLong.empty(), OptionalDouble.empty(), OptionalInt.of(14), OptionalDouble.empty(), 0, OptionalDouble.of(230), Set.of()), "2025-04-07", 7),
+                Goal.CHEAPEST, Shortlist.PLAIN, PartChoice.of(Set.of("REED-S")));
+        Request data = new Request("data", 2, new Requirements(2, 20, 192.5, 120, 300, 2.2, 2.6, 8, 4, 4, MemoryMode.RANK_SPARING),
+                by(new Limits(OptionalLong.empty(), OptionalDouble.of(420), OptionalInt.of(3), OptionalDouble.of(-5), 1200, OptionalDouble.of(115), Set.of(Condition.NEW, Condition.USED)), "2025-04-07", 7),
+                new Goal(Objective.BEST_VALUE, new Worth(1200, 95.5, 0, 20), new Licence(64000, 50)), Shortlist.PLAIN,
+                new PartChoice(Set.of(), Set.of("M64"), Set.of("WREN-HS-2", "M16"), Map.of(), Equipment.NONE));
         assertThat(order(EVERYTHING)).isEqualTo(new OrderRequest("spring order",
                 List.of(new OrderLine("web", web, 5, true), new OrderLine("data", data, 1, false),
                         new OrderLine("line 3", Request.named("line 3").withLimit(by("2025-04-07", 7)), 1, false)),

@@ -22,11 +22,14 @@ import java.util.stream.Collectors;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
+import sledwright.domain.Equipment;
+import sledwright.domain.Goal;
 import sledwright.domain.Labour;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryModule;
+import sledwright.domain.PartChoice;
 import sledwright.domain.Pick;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
@@ -147,8 +150,8 @@ class StockRulesTest extends RuleGroup {
 
     private static Order order(int machines, Limits limits, Labour labour, Licence licence, Pick... memory) {
         Request plain = Request.named("sample");
-        Request request = new Request(plain.name(), machines, plain.platforms(), plain.require(), limits, plain.objective(), plain.worth(),
-                licence, plain.alternatives(), plain.step(), plain.forbid(), plain.use(), plain.onHand());
+        Request request = new Request(plain.name(), machines, plain.require(), limits, new Goal(plain.objective(), plain.worth(), licence), plain.list(),
+                new PartChoice(plain.platforms(), plain.forbid(), plain.use(), plain.onHand(), Equipment.NONE));
         List<Pick> picks = new ArrayList<>(List.of(new Pick(BOXES, machines), new Pick(PROCESSORS, 2 * machines),
                 new Pick(KITS, 2 * machines), new Pick(SUPPLIES, 2 * machines)));
         picks.addAll(Arrays.asList(memory));

@@ -8,14 +8,18 @@ import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.CoolingKit;
+import sledwright.domain.Equipment;
+import sledwright.domain.Goal;
 import sledwright.domain.Labour;
 import sledwright.domain.Licence;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.Objective;
+import sledwright.domain.PartChoice;
 import sledwright.domain.Pick;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.domain.Request;
+import sledwright.domain.Shortlist;
 import sledwright.domain.Stock;
 import sledwright.domain.Worth;
 import sledwright.generator.Doubts;
@@ -102,8 +106,8 @@ public final class Answers {
 
     /** A request with everything that changes a text: a licence, own parts, an objective that is not money. */
     public static Request rich() {
-        return new Request("=cmd()", 1, Set.of(), ASKED.require(), Samples.limit().make(), Objective.MOST_THROUGHPUT, Worth.NOTHING,
-                new Licence(1000, 2500), 5, 0.05, Set.of(), Set.of(), Map.of("R16", 4));
+        return new Request("=cmd()", 1, ASKED.require(), Samples.limit().make(), new Goal(Objective.MOST_THROUGHPUT, Worth.NOTHING, new Licence(1000, 2500)),
+                Shortlist.PLAIN, new PartChoice(Set.of(), Set.of(), Set.of(), Map.of("R16", 4), Equipment.NONE));
     }
 
     /** The findings as the planner hands them on, whether or not they keep every rule. */

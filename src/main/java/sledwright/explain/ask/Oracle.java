@@ -12,7 +12,7 @@ import sledwright.domain.Catalog;
 import sledwright.domain.Lot.PriceBreak;
 import sledwright.domain.Objective;
 import sledwright.domain.Platform;
-import sledwright.domain.Request;
+import sledwright.domain.Shortlist;
 import sledwright.domain.Supply;
 import sledwright.generator.Exact;
 import sledwright.generator.Findings;
@@ -54,7 +54,7 @@ public final class Oracle {
 
     /** The best order by an objective on these terms. */
     public Optional<Order> best(WhatIf terms, Objective objective) {
-        WhatIf asked = terms.with(terms.request().withObjective(objective).withAlternatives(1, Request.DEFAULT_STEP));
+        WhatIf asked = terms.with(terms.request().withObjective(objective).withAlternatives(1, Shortlist.PLAIN.step()));
         Optional<Order> before = known.get(asked);
         if (before == null) {
             before = asked.everyMachine() ? fromUnlimited(asked).orElseGet(() -> search(asked)) : ofAnyNumber(asked);

@@ -9,6 +9,7 @@ import java.util.OptionalLong;
 import java.util.function.ToIntFunction;
 import java.util.function.ToLongFunction;
 import sledwright.domain.Catalog;
+import sledwright.domain.Goal;
 import sledwright.domain.Labour;
 import sledwright.domain.Licence;
 import sledwright.domain.Lot;
@@ -96,9 +97,8 @@ final class FillingSearch {
 
     /** Without what the customer pays beside the parts. */
     private static Request free(Request request) {
-        return new Request(request.name(), request.machines(), request.platforms(), request.require(), request.limit(), request.objective(),
-                request.worth(), Licence.NONE, request.alternatives(), request.step(), request.forbid(), request.use(), request.onHand(),
-                request.equipment());
+        return new Request(request.name(), request.machines(), request.require(), request.limit(),
+                new Goal(request.objective(), request.worth(), Licence.NONE), request.list(), request.parts());
     }
 
     /** The same machines, drawn from the lots as they are. */

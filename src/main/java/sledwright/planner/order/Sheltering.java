@@ -15,6 +15,7 @@ import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.Enclosure;
 import sledwright.domain.EnclosureFrom;
+import sledwright.domain.Goal;
 import sledwright.domain.Labour;
 import sledwright.domain.Licence;
 import sledwright.domain.Lot;
@@ -23,8 +24,10 @@ import sledwright.domain.Objective;
 import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
 import sledwright.domain.Part;
+import sledwright.domain.PartChoice;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
+import sledwright.domain.Shortlist;
 import sledwright.domain.Supply;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
@@ -123,9 +126,9 @@ final class Sheltering {
     private Optional<Double> lightestW(Request request, Set<String> platforms) {
         Map<String, List<Lot>> lots = new HashMap<>();
         catalog.parts().forEach(part -> lots.put(part.sku(), List.of(weighed(part))));
-        Request one = new Request(request.name(), 1, platforms, request.require(), Rulebook.settled(request.limit()), Objective.CHEAPEST,
-                request.worth(), Licence.NONE, 1,
-                request.step(), request.forbid(), request.use(), Map.of(), request.equipment().withEnclosure(EnclosureFrom.OWN));
+        Request one = new Request(request.name(), 1, request.require(), Rulebook.settled(request.limit()),
+                new Goal(Objective.CHEAPEST, request.worth(), Licence.NONE), new Shortlist(1, request.step()),
+                new PartChoice(platforms, request.forbid(), request.use(), Map.of(), request.equipment().withEnclosure(EnclosureFrom.OWN)));
         Findings findings = search.on(catalog.with(lots, new Labour(0, 0))).run(one, deadline);
         return findings.ranked().isEmpty() ? Optional.empty() : Optional.of(PowerDraw.loadW(findings.ranked().get(0).machines().get(0)));
     }

@@ -16,6 +16,7 @@ import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.Enclosure;
 import sledwright.domain.EnclosureFrom;
+import sledwright.domain.Goal;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
@@ -23,8 +24,10 @@ import sledwright.domain.MemoryModule;
 import sledwright.domain.Objective;
 import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
+import sledwright.domain.PartChoice;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
+import sledwright.domain.Shortlist;
 import sledwright.domain.SupplierNames;
 import sledwright.domain.Worth;
 import sledwright.generator.time.Deadline;
@@ -166,8 +169,8 @@ class OrderPlannerTest {
     @Test
     void whereTheBoundIsTheBestItIsProved() {
         Catalog shop = shop(lot("BOX", "north", 50, 100_007), lot("LOW", "north", 50, 1_003), lot("P10", "south", 50, 5_001), lot("M8", "north", 90, 2_003));
-        Request worth = new Request("web", 9, Set.of(), Samples.require().memoryGb(8).make(), Limits.NONE, Objective.BEST_VALUE, new Worth(1.7, 0.3, 2.1, 0.013),
-                Licence.NONE, 1, 0.05, Set.of(), Set.of(), Map.of());
+        Request worth = new Request("web", 9, Samples.require().memoryGb(8).make(), Limits.NONE,
+                new Goal(Objective.BEST_VALUE, new Worth(1.7, 0.3, 2.1, 0.013), Licence.NONE), new Shortlist(1, 0.05), PartChoice.ANY);
         OrderOutcome outcome = plan(shop, new OrderLine("web", worth, 1, false), OptionalInt.empty(), 2_000, 0);
         assertThat(outcome.status()).isEqualTo(OrderStatus.PROVED);
         assertThat(outcome.bound()).isEqualTo(outcome.best());

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
@@ -17,8 +16,11 @@ import sledwright.compare.Comparer;
 import sledwright.compare.Cost;
 import sledwright.desk.view.CompareView;
 import sledwright.domain.Energy;
+import sledwright.domain.Goal;
 import sledwright.domain.Limits;
+import sledwright.domain.PartChoice;
 import sledwright.domain.Request;
+import sledwright.domain.Shortlist;
 import sledwright.domain.Stationery;
 import sledwright.generator.Axis;
 import sledwright.generator.time.Deadline;
@@ -34,8 +36,8 @@ class ComparePageTest {
     /** Low, so that few points are left: checking each takes its time. */
     private static final Limits LOW = new Limits(OptionalLong.of(23_000), JOB.request().limit().powerW(), JOB.request().limit().leadDays(),
             JOB.request().limit().inletC(), 0, JOB.request().limit().mainsV(), Set.of());
-    private static final Request HOSTILE = new Request("<b>\"&' </script>", 1, JOB.request().platforms(), JOB.request().require(), LOW,
-            JOB.request().objective(), JOB.request().worth(), JOB.request().licence(), 5, 0.05, Set.of(), Set.of(), Map.of());
+    private static final Request HOSTILE = new Request("<b>\"&' </script>", 1, JOB.request().require(), LOW,
+            new Goal(JOB.request().objective(), JOB.request().worth(), JOB.request().licence()), Shortlist.PLAIN, PartChoice.of(JOB.request().platforms()));
 
     private static String page(Request request, boolean byPlatform, Axis... axes) {
         Comparer comparer = new Comparer(JOB.catalog());

@@ -12,12 +12,10 @@ import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.ToLongFunction;
 import sledwright.domain.Build;
-import sledwright.domain.Card;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
-import sledwright.domain.Drive;
 import sledwright.domain.EnclosureFrom;
-import sledwright.domain.Extra;
+import sledwright.domain.Goal;
 import sledwright.domain.Labour;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
@@ -26,8 +24,10 @@ import sledwright.domain.Lot.PriceBreak;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.Objective;
 import sledwright.domain.Part;
+import sledwright.domain.PartChoice;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
+import sledwright.domain.Shortlist;
 import sledwright.domain.Worth;
 import sledwright.generator.Doubts;
 import sledwright.generator.Findings;
@@ -284,11 +284,12 @@ public final class Pricer {
         Worth worth = free ? Worth.NOTHING : request.worth();
         Licence licence = free ? Licence.NONE : request.licence();
         Objective objective = free ? Objective.CHEAPEST : request.objective();
-        return new Request(request.name(), machines, platforms, request.require(), limits(request.limit(), mostW), objective,
-                new Worth(worth.core() * ScaledMoney.ONE, worth.gb() * ScaledMoney.ONE, worth.gbs() * ScaledMoney.ONE,
+        return new Request(request.name(), machines, request.require(), limits(request.limit(), mostW),
+                new Goal(objective, new Worth(worth.core() * ScaledMoney.ONE, worth.gb() * ScaledMoney.ONE, worth.gbs() * ScaledMoney.ONE,
                         worth.throughput() * ScaledMoney.ONE, worth.work() * ScaledMoney.ONE),
-                new Licence(licence.perCore() * ScaledMoney.ONE, licence.perProcessor() * ScaledMoney.ONE), 1, request.step(),
-                request.forbid(), used, Map.of(), request.equipment().withEnclosure(EnclosureFrom.OWN));
+                        new Licence(licence.perCore() * ScaledMoney.ONE, licence.perProcessor() * ScaledMoney.ONE)),
+                new Shortlist(1, request.step()),
+                new PartChoice(platforms, request.forbid(), used, Map.of(), request.equipment().withEnclosure(EnclosureFrom.OWN)));
     }
 
     private static Labour scaled(Labour labour) {
