@@ -3,10 +3,12 @@ package sledwright.desk;
 import java.util.List;
 import java.util.Optional;
 import sledwright.desk.view.QuoteAnswer;
+import sledwright.desk.view.MoreWork;
 import sledwright.desk.view.QuoteView;
 import sledwright.domain.Catalog;
 import sledwright.domain.Part;
 import sledwright.explain.Explainer;
+import sledwright.explain.ask.UnsettledException;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
@@ -31,14 +33,27 @@ final class Quoting {
         Findings findings = points.map(Pointing::findings).orElseGet(() -> search.run(job.request(), deadline));
         Outcome outcome = new Planner().plan(findings);
         Explainer explainer = new Explainer(job.catalog(), search, deadline);
+        Optional<MoreWork> more = points.isPresent() ? Optional.empty() : moreWork(findings, job, explainer);
         QuoteView answer = QuoteView.of(outcome, job.catalog(), explainer.explain(findings, asked.whyNot()), job.discount())
-                .with(points.map(Pointing::marks).orElse(List.of()));
+                .with(points.map(Pointing::marks).orElse(List.of())).with(more);
         QuoteView view = switch (asked.steps()) {
             case NOTHING -> answer;
             case REQUIREMENTS -> answer.with(explainer.steps(findings, false));
             case REQUIREMENTS_AND_PRICES -> answer.with(explainer.steps(findings, true));
         };
         return new Reply.Answered<>(new QuoteAnswer(view, job, outcome));
+    }
+
+    /** What one step of work costs, where machines are to do something, one was found and there is time for it. */
+    private static Optional<MoreWork> moreWork(Findings findings, Job.Quote job, Explainer explainer) {
+        if (findings.ranked().isEmpty() || !job.request().require().work().isOfWorkload()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(MoreWork.of(explainer.workStep(findings), findings.ranked().get(0), job.discount(), job.catalog()));
+        } catch (UnsettledException open) {
+            return Optional.empty();
+        }
     }
 
     private static Optional<Misasking> unknown(String sku, Catalog catalog) {

@@ -2,6 +2,7 @@ package sledwright.explain;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import sledwright.domain.Catalog;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
@@ -68,6 +69,15 @@ public final class Explainer {
         List<Conflict> conflicts = impossibility.conflicts();
         List<Relaxation> relaxations = impossibility.relaxations();
         return new Explanation(answers, conflicts, relaxations, impossibility.lacks(), impossibility.notes());
+    }
+
+    /**
+     * What one step of work costs from the best of the findings; empty, too, where no build does more.
+     *
+     * @throws UnsettledException when time runs out
+     */
+    public Optional<WorkStep> workStep(Findings findings) {
+        return WorkStep.from(findings.ranked().get(0), oracle);
     }
 
     /** How the best of the findings changes with what is asked for, and at which prices of its parts it stays the best. */

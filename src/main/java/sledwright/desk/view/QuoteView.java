@@ -35,11 +35,12 @@ import sledwright.words.Sentence;
  * @param bound        nothing better than this exists; empty when there is none
  * @param alternatives the best first
  * @param doubts       whether the alternatives are the right ones; a time limit may end their list after the best is proved
+ * @param moreWork     what one step of work costs; empty where the request has no workload or it is not known
  * @param steps        how the best changes with the request and with prices; empty where nobody asked
  */
 public record QuoteView(String request, int machines, Objective objective, String currency, Status status,
                         Optional<BigDecimal> best, Optional<BigDecimal> bound, List<Alternative> alternatives, Doubts doubts,
-                        Explanation explanation, Optional<Steps> steps, AnswerDay day) {
+                        Explanation explanation, Optional<MoreWork> moreWork, Optional<Steps> steps, AnswerDay day) {
 
     /**
      * A ranked order.
@@ -55,6 +56,16 @@ public record QuoteView(String request, int machines, Objective objective, Strin
     public record Alternative(int rank, BuildView build, Optional<BigDecimal> priceLessWorth, Optional<Sentence> difference,
                               List<Sentence> reasons, Optional<PricePoints.Mark> mark, Optional<BigDecimal> energy, Payment pays,
                               Optional<Earnings> earned) {
+
+        /** What sets the memory speed and what holds the work back come first. */
+        private static final int AFTER_WORK = 2;
+
+        /** The same with one more reason, behind what holds its work back. */
+        private Alternative saying(Sentence more) {
+            List<Sentence> told = new ArrayList<>(reasons);
+            told.add(Math.min(AFTER_WORK, told.size()), more);
+            return new Alternative(rank, build, priceLessWorth, difference, List.copyOf(told), mark, energy, pays, earned);
+        }
 
         private Alternative markedAs(Optional<PricePoints.Mark> chosenFor) {
             return new Alternative(rank, build, priceLessWorth, difference, reasons, chosenFor, energy, pays, earned);
@@ -101,6 +112,7 @@ public record QuoteView(String request, int machines, Objective objective, Strin
         return new QuoteView(outcome.request().name(), outcome.request().machines(), objective,
                 catalog.currency().getCurrencyCode(), outcome.status(), figure(outcome.best(), objective, catalog),
                 figure(outcome.bound(), objective, catalog), List.copyOf(alternatives), outcome.doubts(), explanation, Optional.empty(),
+                Optional.empty(),
                 AnswerDay.of(catalog, outcome.ranked().stream().flatMap(judged -> judged.order().picks().stream())).warning(warnings));
     }
 
@@ -130,14 +142,25 @@ public record QuoteView(String request, int machines, Objective objective, Strin
         for (Alternative one : alternatives) {
             marked.add(one.markedAs(marks.stream().skip(marked.size()).findFirst()));
         }
-        return new QuoteView(request, machines, objective, currency, status, best, bound, List.copyOf(marked), doubts, explanation, steps,
-                day);
+        return new QuoteView(request, machines, objective, currency, status, best, bound, List.copyOf(marked), doubts, explanation,
+                moreWork, steps, day);
+    }
+
+    /** The same answer with what one step of work costs, which stands among the reasons of the first build, too. */
+    public QuoteView with(Optional<MoreWork> more) {
+        if (more.isEmpty()) {
+            return this;
+        }
+        List<Alternative> told = new ArrayList<>(alternatives);
+        told.set(0, alternatives.get(0).saying(more.get().words()));
+        return new QuoteView(request, machines, objective, currency, status, best, bound, List.copyOf(told), doubts, explanation, more,
+                steps, day);
     }
 
     /** The same answer with its steps. */
     public QuoteView with(Steps found) {
         return new QuoteView(request, machines, objective, currency, status, best, bound, alternatives, doubts, explanation,
-                Optional.of(found), day);
+                moreWork, Optional.of(found), day);
     }
 
     private static Optional<BigDecimal> priceLessWorth(Order order, Figures figures) {

@@ -92,6 +92,7 @@ public final class OfferPage {
             model.put("tables", SideBySide.of(offer, words, audience));
             model.put("gains", offer.options().stream().skip(1).map(this::gain).toList());
             model.put("reading", reading());
+            offer.answer().moreWork().ifPresent(more -> model.put("more", new MoreWorkWords(words).of(more)));
         }
         if (audience == Audience.SHOP) {
             model.put("internal", InternalPart.of(offer, words));

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.math.BigDecimal;
 import java.util.List;
 import sledwright.compare.PricePoints;
+import sledwright.desk.view.MoreWork;
 import sledwright.desk.view.QuoteView;
 import sledwright.generator.Doubts;
 import sledwright.report.build.BuildJson;
@@ -11,6 +12,7 @@ import sledwright.report.build.DayJson;
 import sledwright.report.build.ExplanationJson;
 import sledwright.report.build.PaymentJson;
 import sledwright.report.text.Json;
+import sledwright.words.Numbers;
 import sledwright.words.Sentence;
 
 /**
@@ -20,7 +22,18 @@ import sledwright.words.Sentence;
  */
 public record QuoteJson(@JsonUnwrapped Head head, @JsonUnwrapped DayJson day, List<Alternative> alternatives,
                         @JsonUnwrapped Completeness completeness, List<WhyNotJson> whyNot, @JsonUnwrapped ExplanationJson explanation,
-                        StepsJson steps) {
+                        MoreWorkJson moreWork, StepsJson steps) {
+
+    /** What one step of work costs; all but {@code step} and {@code message} are null where no build does so much more. */
+    public record MoreWorkJson(BigDecimal step, BigDecimal work, BigDecimal percent, BigDecimal extra, Boolean within, String message) {
+
+        private static MoreWorkJson of(MoreWork more) {
+            return new MoreWorkJson(more.step(), more.next().map(next -> Numbers.decimal(next.work())).orElse(null),
+                    more.next().map(MoreWork.Next::percent).orElse(null), more.next().map(MoreWork.Next::extra).orElse(null),
+                    more.next().map(MoreWork.Next::within).orElse(null), more.words().toString());
+        }
+    }
+
 
     /** What was asked, and the best; {@code best} and {@code bound} are null where there is none. */
     public record Head(String request, String currency, String status, BigDecimal best, BigDecimal bound, String objective, int machines) {
@@ -55,6 +68,6 @@ public record QuoteJson(@JsonUnwrapped Head head, @JsonUnwrapped DayJson day, Li
                 view.alternatives().stream().map(one -> Alternative.of(one, view)).toList(), new Completeness(view.complete(),
                 view.doubts().causes().stream().sorted().map(Doubts.Cause::label).toList()),
                 view.explanation().whyNot().stream().map(WhyNotJson::of).toList(), ExplanationJson.of(view.explanation()),
-                view.steps().map(StepsJson::of).orElse(null));
+                view.moreWork().map(MoreWorkJson::of).orElse(null), view.steps().map(StepsJson::of).orElse(null));
     }
 }
