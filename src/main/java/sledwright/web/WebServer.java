@@ -23,6 +23,7 @@ import sledwright.web.http.AccessLine;
 import sledwright.web.http.ErrorAnswers;
 import sledwright.web.http.Guard;
 import sledwright.web.http.Patience;
+import sledwright.web.page.ImportHandler;
 import sledwright.web.page.PageHandler;
 import sledwright.web.shop.LiveCatalog;
 import sledwright.web.shop.OpenShop;
@@ -69,7 +70,7 @@ public final class WebServer implements AutoCloseable {
                 new LoginHandler(entrance, new Reception(logins, LOGIN_BYTES, bounds.patience(), departures, settings.defects()),
                         () -> catalog.state().catalog().name()),
                 new PageHandler(shop, reception), new BookHandler(shop, reception, request -> Visitor.of(request).name()),
-                new ApiHandler(shop::state, reception));
+                new ImportHandler(shop.folder(), reception), new ApiHandler(shop::state, reception));
         Patience patience = new Patience(bounds.patience(), bounds.connections(),
                 new Guard(settings.place().names(), new Doorman(entrance, rooms)));
         QueuedThreadPool threads = new QueuedThreadPool(THREADS);

@@ -101,6 +101,12 @@ public final class Browser implements CloseableResource, AutoCloseable {
         return this;
     }
 
+    /** Chooses a file in a field for one. */
+    public Browser upload(String selector, Path file) {
+        driver.findElement(By.cssSelector(selector)).sendKeys(file.toAbsolutePath().toString());
+        return this;
+    }
+
     public Browser back() {
         driver.navigate().back();
         return this;

@@ -22,7 +22,7 @@ record Asset(String type, byte[] bytes) {
 
     private static final String SCRIPT = "text/javascript; charset=utf-8";
     private static final Map<String, String> TYPES = Map.of("ask.js", SCRIPT, "request.js", SCRIPT, "mail.js", SCRIPT, "work.js", SCRIPT,
-            "server.js", SCRIPT, "keep.js", SCRIPT, "book.js", SCRIPT, "icon.svg", "image/svg+xml");
+            "server.js", SCRIPT, "keep.js", SCRIPT, "book.js", SCRIPT, "catalogue.js", SCRIPT, "icon.svg", "image/svg+xml");
 
     /** Address -> file. */
     static Map<String, Asset> all() {

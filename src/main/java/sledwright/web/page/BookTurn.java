@@ -19,12 +19,15 @@ public record BookTurn(String label, String from, String words, boolean taking) 
     static final List<String> LIFE = Stream.of(QuoteState.DRAFT, QuoteState.SENT, QuoteState.ACCEPTED, QuoteState.PICKED,
             QuoteState.DELIVERED).map(QuoteState::label).toList();
 
+    private static final String OPEN = Stream.of(QuoteState.values()).filter(QuoteState::isOpen).map(QuoteState::label)
+            .collect(Collectors.joining(" "));
+
     static final List<BookTurn> ALL = List.of(
             of(QuoteStep.SEND, "It was sent to the customer", true), of(QuoteStep.ACCEPT, "The customer takes it", true),
             of(QuoteStep.PICK, "Its parts were taken from the shelf", false),
             of(QuoteStep.DELIVER, "The machines are with the customer", false),
-            new BookTurn("hold", "draft sent", "Hold its parts until its last day", false),
-            new BookTurn("release", "draft sent", "Give back what it holds", false),
+            new BookTurn("hold", OPEN, "Hold its parts until its last day", false),
+            new BookTurn("release", OPEN, "Give back what it holds", false),
             of(QuoteStep.DECLINE, "The customer does not take it", false), of(QuoteStep.WITHDRAW, "Withdraw it", false));
 
     private static BookTurn of(QuoteStep step, String words, boolean taking) {

@@ -16,6 +16,7 @@ import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 import org.eclipse.jetty.util.Fields;
 import sledwright.book.QuoteState;
+import sledwright.catalog.CatalogTable;
 import sledwright.desk.CatalogDesk;
 import sledwright.desk.CompareQuestion;
 import sledwright.desk.QuoteQuestion;
@@ -180,6 +181,8 @@ public final class PageHandler extends AnsweringHandler {
 
     private String cataloguePage(Visitor visitor) {
         Map<String, Object> model = new HashMap<>(head("catalogue", visitor));
+        model.put("imports", visitor.may("POST", ImportHandler.LOOK));
+        model.put("tables", CatalogTable.labels());
         try {
             model.put("text", CatalogText.of(DeskReplies.of(CatalogDesk.check(catalog.folder())), Screen.PLAIN));
         } catch (RefusedException faulty) {

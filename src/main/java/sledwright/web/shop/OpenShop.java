@@ -4,11 +4,14 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Optional;
-import sledwright.book.Book;
+import java.util.stream.Collectors;
 import sledwright.book.Reserved;
 import sledwright.book.Signature;
 import sledwright.desk.Desk;
 import sledwright.domain.Catalog;
+import sledwright.input.Fault;
+import sledwright.input.FaultsException;
+import sledwright.web.http.RefusedException;
 
 /** The shop as it stands: its catalogue less what the book keeps for somebody. */
 public final class OpenShop {
@@ -35,12 +38,21 @@ public final class OpenShop {
         return shelf;
     }
 
+    private Reserved reserved() {
+        try {
+            return shelf.ifThere().map(book -> book.reserved(Optional.empty(), new Signature("", Instant.now(), LocalDate.now())))
+                    .orElse(Reserved.NOTHING);
+        } catch (FaultsException unreadable) {
+            // To answer from the whole stock would offer what is kept for others.
+            throw RefusedException.of(503, "the book", "", "cannot be read now, so nobody knows what is kept for others: "
+                    + unreadable.faults().stream().map(Fault::toString).collect(Collectors.joining("; ")));
+        }
+    }
+
     /** What questions are answered from now; a desk keeps what it has learned until something else is kept for somebody. */
     public ShopState state() {
         ShopState whole = catalog.state();
-        Optional<Book> book = shelf.ifThere();
-        Reserved reserved = book.map(open -> open.reserved(Optional.empty(), new Signature("", Instant.now(), LocalDate.now())))
-                .orElse(Reserved.NOTHING);
+        Reserved reserved = reserved();
         if (reserved.lots().isEmpty()) {
             return whole;
         }

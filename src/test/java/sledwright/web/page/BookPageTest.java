@@ -88,7 +88,7 @@ class BookPageTest {
         assertThat(post("/api/book?customer=X", "kind: quote\nrequire: { cores: 9999 }\n").body()).contains("\"price\": null");
         assertThat(Wire.get(address, "/api/book?state=lost").body()).contains("must be one of draft, sent");
         assertThat(Wire.get(address, "/api/book?since=soon").body()).contains("must be a date, such as 2026-11-18");
-        for (String[] wrong : new String[][] {{"/api/book/7", "404", "must end with the number of a quote"}, {"/api/book/2026-0009/history", "404", "there is no quote 2026-0009"},
+        for (String[] wrong : new String[][] {{"/api/book/7", "404", "must end with the number of a quote, such as /api/book/2026-0001"}, {"/api/book/2026-0009/history", "404", "there is no quote 2026-0009"},
             {"/api/book/2026-0001?format=docx", "400", "must be one of csv, html, json, pdf, text"}, {"/api/book/2026-0001?version=two", "400", "must be a number"},
             {"/api/book/2026-0001?version=7", "400", "has no version 7"}, {"/api/book/2026-0001?for=press", "400", "must be customer or shop"},
             {"/api/book/2026-0001/fly", "404", "ends with no step of a quote; steps are accept, copy"}, {"/api/book/2026-0001/send", "405", "it must be POST"},
@@ -99,6 +99,26 @@ class BookPageTest {
         }
         assertThat(Wire.say(address, "DELETE /api/book HTTP/1.1\r\nHost: %s\r\nConnection: close\r\n\r\n".formatted(address.getAuthority())).status()).isEqualTo(405);
         assertThat(post("/api/book/2026-0001/send", "").status()).as("nothing to offer").isEqualTo(409);
+    }
+
+    @Test
+    void thePageSaysWhatCanBeDone() {
+        assertThat(get("/book")).contains("Quotes in the book", "Stands at", "Made from", "Made until", "Choose a quote, or keep one from", "hold its parts when it is sent",
+                "Hold them until", "Answer again with", "as its next version", "as a new quote", "Change it in the form", "for the customer, PDF", "page to send",
+                "for the shop, PDF", "What was done with it", "As it was saved", "It was sent to the customer", "The customer takes it", "Its parts were taken from the shelf",
+                "The machines are with the customer", "Hold its parts until its last day", "Give back what it holds", "The customer does not take it", "Withdraw it",
+                "data-from=\"draft sent\"");
+    }
+
+    @Test
+    void aBookThatCannotBeReadIsNoDefect() throws IOException {
+        Path broken = Files.writeString(work.resolve("broken.db"), "no book at all, but some text that is long enough to be looked at ".repeat(9));
+        try (WebServer other = Servers.start(Folders.SHOP, broken, Optional.empty(), Servers.ROOMY, new CopyOnWriteArrayList<>())) {
+            Wire.Reply reply = Wire.get(other.address(), "/api/book");
+            assertThat(reply.status()).as(reply.body()).isEqualTo(503);
+            assertThat(reply.body()).contains("cannot be used now: ");
+            assertThat(Wire.post(other.address(), "/api/quote", YAML, QUOTE).body()).contains("cannot be read now, so nobody knows what is kept for others: ");
+        }
     }
 
     /** The stock of every answer is the catalogue's less what is kept; who comes second reads what it costs now. */
