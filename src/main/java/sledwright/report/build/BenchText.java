@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sledwright.domain.Fitout;
+import sledwright.domain.Volume;
 import sledwright.planner.upgrade.BenchStep;
 import sledwright.planner.upgrade.BenchStep.Action;
 import sledwright.planner.upgrade.BenchStep.Part;
+import sledwright.words.Numbers;
+import sledwright.words.Sentences;
 
 /** Words for what is done at the bench. */
 public final class BenchText {
@@ -35,6 +38,23 @@ public final class BenchText {
     private static String list(List<String> items) {
         int last = items.size() - 1;
         return last == 0 ? items.get(0) : String.join(", ", items.subList(0, last)) + " and " + items.get(last);
+    }
+
+    /** What is to be done about the volumes when drives have gone in or hang on another driver; nothing where none has and does. */
+    public static List<String> volumes(Fitout fitout, List<BenchStep> steps, boolean fresh) {
+        boolean touched = steps.stream()
+                .anyMatch(step -> step.part() == Part.DRIVE && step.action() == Action.PUT_IN || step.part() == Part.CABLE);
+        return touched ? fitout.volumes().stream().map(volume -> volume(fitout, volume, fresh)).toList() : List.of();
+    }
+
+    private static String volume(Fitout fitout, Volume volume, boolean fresh) {
+        List<String> bays = fitout.seats().stream().filter(seat -> seat.volume().equals(volume.name())).map(Fitout.Seat::bay).toList();
+        int data = volume.drives().size();
+        String spares = volume.hotSpares().isEmpty() ? ""
+                : " with %s as hot spare".formatted(Sentences.list(bays.subList(data, bays.size())));
+        return "Volume %s: level %s on %s%s, %s GB usable. %s".formatted(volume.name(), volume.level().label(),
+                Sentences.list(bays.subList(0, data)), spares, Numbers.plain(volume.usableGb()), fresh ? "Set it up."
+                : "Set it up only where it is not so yet: that empties its drives.");
     }
 
     private static String driver(Optional<String> place) {

@@ -5,10 +5,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import sledwright.domain.Build;
-import sledwright.domain.Fitout;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Slot;
-import sledwright.domain.Volume;
 import sledwright.planner.upgrade.BenchStep;
 import sledwright.planner.upgrade.BenchStep.Action;
 import sledwright.planner.upgrade.BenchStep.Part;
@@ -16,8 +14,6 @@ import sledwright.report.build.BenchText;
 import sledwright.report.build.Precautions;
 import sledwright.report.sheet.SheetView.Stage;
 import sledwright.report.sheet.SheetView.Work;
-import sledwright.words.Numbers;
-import sledwright.words.Sentences;
 
 /**
  * The work on one machine from the switch to the closed cover, in the order of the work: nobody wears a strap at a machine that
@@ -83,9 +79,7 @@ final class Procedure {
         String set = mode == MemoryMode.INDEPENDENT ? "" : "Set the memory mode to %s in the firmware. ".formatted(mode.label());
         List<String> start = new ArrayList<>();
         start.add(set + "Compare what the firmware shows with the table of what is expected, then run a memory test.");
-        if (steps.stream().anyMatch(step -> step.part() == Part.DRIVE && step.action() == Action.PUT_IN || step.part() == Part.CABLE)) {
-            build.fitout().volumes().forEach(volume -> start.add(volume(volume)));
-        }
+        start.addAll(BenchText.volumes(build.fitout(), steps, fresh));
         stages.add(new Stage("First start", start));
         return new Work(handling, stages);
     }
@@ -120,17 +114,6 @@ final class Procedure {
     }
 
     /** What a volume is to be; bays are identified by the names of their group. */
-    private String volume(Volume volume) {
-        List<String> bays = build.fitout().seats().stream().filter(seat -> seat.volume().equals(volume.name())).map(Fitout.Seat::bay)
-                .toList();
-        int data = volume.drives().size();
-        String spares = volume.hotSpares().isEmpty() ? ""
-                : " with %s as hot spare".formatted(Sentences.list(bays.subList(data, bays.size())));
-        return "Volume %s: level %s on %s%s, %s GB usable. %s".formatted(volume.name(), volume.level().label(),
-                Sentences.list(bays.subList(0, data)), spares, Numbers.plain(volume.usableGb()), fresh ? "Set it up."
-                : "Set it up only where it is not so yet: that empties its drives.");
-    }
-
     private int socket(BenchStep step) {
         return build.platform().board().slot(step.to().orElseThrow()).orElseThrow().socket() + 1;
     }

@@ -11,6 +11,7 @@ import sledwright.desk.view.UpgradeView.Bought;
 import sledwright.desk.view.UpgradeView.Done;
 import sledwright.desk.view.UpgradeView.Reach;
 import sledwright.desk.view.UpgradeView.Work;
+import sledwright.domain.Fitout;
 import sledwright.generator.Status;
 import sledwright.metrics.Figures;
 import sledwright.planner.upgrade.BenchStep;
@@ -25,6 +26,7 @@ import sledwright.report.text.TextTable;
 import sledwright.report.text.TextTable.Fit;
 import sledwright.rules.Violation;
 import sledwright.words.Numbers;
+import sledwright.words.Sentences;
 
 /** The answer to a request for an upgrade, for people. */
 public final class UpgradeText {
@@ -179,11 +181,24 @@ public final class UpgradeText {
                 page.items(Precautions.HEAT_SINKS);
             }
         }
+        addFirstStart(done);
+    }
+
+    private void addFirstStart(Done done) {
         Figures then = done.build().figures();
-        page.gap().text(("Close the machine before it is plugged in. At its first start it should count %s with %s cores and %s GB at %s"
-                + " MT/s.")
-                .formatted(Numbers.counted(then.processors(), "processor"), then.cores(), then.memoryGb(),
-                then.speed().mts()));
+        Fitout fitout = done.build().heaviest().fitout();
+        List<String> counted = new ArrayList<>(List.of("%s with %s cores".formatted(Numbers.counted(then.processors(), "processor"),
+                then.cores()), "%s GB at %s MT/s".formatted(then.memoryGb(), then.speed().mts())));
+        if (!fitout.drives().isEmpty()) {
+            counted.add(Numbers.counted(fitout.drives().size(), "drive"));
+        }
+        if (!fitout.cards().isEmpty()) {
+            counted.add(Numbers.counted(fitout.cards().size(), "card"));
+        }
+        page.gap().text("Close the machine before it is plugged in. At its first start it should count %s."
+                .formatted(Sentences.list(counted)));
+        // Machines differ in part numbers alone, so that what is true of the volumes of one is true of all.
+        page.items(BenchText.volumes(fitout, done.work().stream().flatMap(work -> work.steps().stream()).toList(), false));
     }
 
     private void addConflicts() {
