@@ -28,6 +28,7 @@ import sledwright.generator.fitout.Fitted;
 import sledwright.generator.fitout.Fittings;
 import sledwright.generator.fitout.Housings;
 import sledwright.generator.memory.MemoryMarket;
+import sledwright.generator.memory.Need;
 import sledwright.generator.time.Deadline;
 import sledwright.generator.time.OutOfTimeException;
 import sledwright.metrics.CheapestDraw;
@@ -55,6 +56,7 @@ final class Families {
     private final Request request;
     private final Shelf shelf;
     private final MemoryMarket market;
+    private final Need need;
     private final Ranking ranking;
     private final Set<String> platformSkus;
     private final Set<String> processorSkus;
@@ -69,33 +71,27 @@ final class Families {
     private boolean rises = true;
     private double forcedFromW = Double.POSITIVE_INFINITY;
 
-    /** Where memory comes from. */
-    interface Markets {
-
-        /** @param everyWeight whether a heavier population may come before a lighter one that is as good and as cheap */
-        MemoryMarket of(boolean everyWeight);
-    }
-
     /** Every machine-without-memory of a request, beside the memory that it may choose among. */
-    static FamilyChoice of(Catalog catalog, Request request, Markets markets, Ranking ranking, Deadline deadline) {
-        return of(catalog, request, Set.of(), markets, ranking, deadline);
+    static FamilyChoice of(Catalog catalog, Request request, MemoryMarket market, Ranking ranking, Deadline deadline) {
+        return of(catalog, request, Set.of(), market, ranking, deadline);
     }
 
     /** @param somewhere drives and modules of which one machine at least must hold one */
-    static FamilyChoice of(Catalog catalog, Request request, Set<String> somewhere, Markets markets, Ranking ranking, Deadline deadline) {
-        Families families = new Families(catalog, request, somewhere, markets, ranking, false, deadline);
+    static FamilyChoice of(Catalog catalog, Request request, Set<String> somewhere, MemoryMarket market, Ranking ranking, Deadline deadline) {
+        Families families = new Families(catalog, request, somewhere, market, ranking, false, deadline);
         List<Family> light = families.all();
         boolean anywhere = !families.rises || ranking.countsEnergy() && families.forcedFromW < Double.POSITIVE_INFINITY;
-        return new FamilyChoice(light, () -> new Families(catalog, request, somewhere, markets, ranking, true, deadline).all(),
+        return new FamilyChoice(light, () -> new Families(catalog, request, somewhere, market, ranking, true, deadline).all(),
                 anywhere ? -1 : families.forcedFromW);
     }
 
-    private Families(Catalog catalog, Request request, Set<String> somewhere, Markets markets, Ranking ranking, boolean everyWeight,
+    private Families(Catalog catalog, Request request, Set<String> somewhere, MemoryMarket market, Ranking ranking, boolean everyWeight,
             Deadline deadline) {
         this.catalog = catalog;
         this.request = request;
         this.everyWeight = everyWeight;
-        market = markets.of(everyWeight);
+        this.market = market;
+        need = Need.of(request, everyWeight);
         shelf = market.shelf();
         this.ranking = ranking;
         Map<String, Integer> fitted = new HashMap<>();
@@ -171,7 +167,7 @@ final class Families {
         complete.sort(ranking.promisingFirst());
         if (!complete.isEmpty()) {
             Platform platform = frames.get(0).platform();
-            families.add(new Family(platform, count, kit, complete, market.options(platform, kit, count, barred)));
+            families.add(new Family(platform, count, kit, complete, market.options(platform, kit, count, barred), need));
         }
     }
 

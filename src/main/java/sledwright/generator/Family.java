@@ -4,12 +4,14 @@ import java.util.List;
 import sledwright.domain.CoolingKit;
 import sledwright.domain.Platform;
 import sledwright.generator.memory.MemoryOption;
+import sledwright.generator.memory.Need;
 
 /**
  * Frames of one platform, processor count and cooling kit, which choose among the same memory.
  *
  * @param frames  the one that promises most to the objective first
  * @param options the memory that suits the board, by module type, fastest first within each
+ * @param need    what the request asks of it
  */
-record Family(Platform platform, int processors, CoolingKit cooling, List<Frame> frames, List<MemoryOption> options) {
+record Family(Platform platform, int processors, CoolingKit cooling, List<Frame> frames, List<MemoryOption> options, Need need) {
 }

@@ -1,12 +1,14 @@
 package sledwright.generator;
 
-import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.PriorityQueue;
+import java.util.Map;
 import sledwright.domain.Limits;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.generator.draw.Watts;
+import sledwright.generator.Branches.Branch;
+import sledwright.generator.Branches.Row;
 import sledwright.generator.Doubts.Cause;
 import sledwright.generator.memory.MemoryFloor;
 import sledwright.generator.memory.MemoryOption;
@@ -30,12 +32,15 @@ import sledwright.rules.target.Target;
 final class Query {
 
     private static final double MILLIONTH = 1e-6;
+    private static final double ANY = Double.POSITIVE_INFINITY;
 
     private final Requirements require;
     private final Limits limits;
     private final FamilyChoice families;
     private final Ranking ranking;
     private final Deadline deadline;
+    /** Of the lists of families that zones choose between. */
+    private final Map<List<Family>, List<Row>> rows = new IdentityHashMap<>();
     private Unseen unseen;
 
     Query(Request request, FamilyChoice families, Ranking ranking, Deadline deadline) {
@@ -75,70 +80,60 @@ final class Query {
         }
     }
 
-    /** A frame's choice of memory and the bound of what can come of it, first the coarse, then the fine one. */
-    private record Branch(Frame frame, MemoryOption option, double bound, boolean fine, int order) implements Comparable<Branch> {
-
-        @Override
-        public int compareTo(Branch other) {
-            int byBound = Double.compare(bound, other.bound);
-            return byBound != 0 ? byBound : Integer.compare(order, other.order);
-        }
-    }
-
     /** The best build of a zone. */
     Answer best(Zone zone) {
-        // Few branches are ever looked at, so they are heaped rather than sorted.
-        PriorityQueue<Branch> branches = new PriorityQueue<>(branches(zone));
+        Branches branches = new Branches(rows(families.in(zone)), new Inside(zone), deadline);
         Combination best = null;
         unseen = new Unseen();
-        for (Branch branch = branches.poll(); branch != null; branch = branches.poll()) {
-            if (best != null && branch.bound > best.aim()) {
-                break;
-            }
+        for (Branch branch = branches.next(ANY); branch != null; branch = branches.next(best == null ? ANY : best.aim())) {
             if (deadline.isOver()) {
-                unseen.note(Cause.TIME, branch.bound);
+                unseen.note(Cause.TIME, branch.bound());
                 break;
-            }
-            if (!branch.fine) {
-                double bound = Math.max(branch.bound, bound(branch.frame, branch.option, branch.option.fine(), zone));
-                if (bound < Double.POSITIVE_INFINITY) {
-                    branches.add(new Branch(branch.frame, branch.option, bound, true, branch.order));
-                }
-                continue;
             }
             try {
-                if (!branch.frame.completion().isKnown()) {
+                if (!branch.frame().completion().isKnown()) {
                     throw new OutOfTimeException();
                 }
                 best = better(best, branch, zone);
-                if (branch.option.isKeptApart()) {
-                    unseen.note(Cause.SHARING, branch.bound);
+                if (branch.option().isKeptApart()) {
+                    unseen.note(Cause.SHARING, branch.bound());
                 }
             } catch (OutOfTimeException late) {
-                unseen.note(Cause.TIME, branch.bound);
+                unseen.note(Cause.TIME, branch.bound());
             } catch (TooLargeException large) {
-                unseen.noteTooLarge(branch.frame.platform().sku(), branch.bound);
+                unseen.noteTooLarge(branch.frame().platform().sku(), branch.bound());
             }
         }
         return new Answer(best, unseen);
     }
 
-    private List<Branch> branches(Zone zone) {
-        List<Branch> branches = new ArrayList<>();
-        for (Family family : families.in(zone)) {
-            List<Frame> frames = family.frames().stream().filter(frame -> isInside(frame, zone)).toList();
-            for (MemoryOption option : family.options()) {
-                for (Frame frame : frames) {
-                    if (option.serves(frame.processor().memoryMts()) && frame.types().contains(option.level().type())) {
-                        double bound = bound(frame, option, option.coarse(), zone);
-                        if (bound < Double.POSITIVE_INFINITY) {
-                            branches.add(new Branch(frame, option, bound, false, branches.size()));
-                        }
-                    }
-                }
-            }
+    private List<Row> rows(List<Family> all) {
+        return rows.computeIfAbsent(all, same -> Row.of(same, new Inside(Zone.EVERYTHING)));
+    }
+
+    /** Bounds of the builds inside a zone. */
+    private final class Inside implements Branches.Bounds {
+
+        private final Zone zone;
+        private final double leastGb;
+        private final double leastGbs;
+
+        Inside(Zone zone) {
+            this.zone = zone;
+            // What is asked for each core comes on top of it, frame by frame.
+            leastGb = Math.max(zone.usableGb(), require.memoryGb() - MILLIONTH) - MILLIONTH;
+            leastGbs = Math.max(Math.max(zone.bandwidthGbs(), require.bandwidthGbs() - MILLIONTH), workGbs(zone));
         }
-        return branches;
+
+        @Override
+        public double ofRow(Frame from, MemoryOption option) {
+            return ranking.boundFrom(from, option, leastGb, leastGbs);
+        }
+
+        @Override
+        public double of(Frame frame, MemoryOption option, MemoryFloor floor) {
+            return isInside(frame, zone) ? bound(frame, option, floor, zone) : Double.POSITIVE_INFINITY;
+        }
     }
 
     private double bound(Frame frame, MemoryOption option, MemoryFloor floor, Zone zone) {
@@ -181,9 +176,9 @@ final class Query {
     }
 
     private Combination better(Combination incumbent, Branch branch, Zone zone) {
-        Frame frame = branch.frame;
-        int speedMts = branch.option.speedMts(frame.processor().memoryMts());
-        MemoryPoints points = branch.option.points(frame.processor().maxMemoryGb().orElse(Integer.MAX_VALUE), deadline);
+        Frame frame = branch.frame();
+        int speedMts = branch.option().speedMts(frame.processor().memoryMts());
+        MemoryPoints points = branch.option().points(frame.processor().maxMemoryGb().orElse(Integer.MAX_VALUE), branch.need(), deadline);
         double usableGb = leastUsableGb(frame, zone);
         double leastGbs = leastBandwidthGbs(frame, zone);
         Combination best = incumbent;
@@ -199,7 +194,7 @@ final class Query {
                     && Target.WORK.allows(require, work) && keepsTargets(frame, point, bandwidthGbs)) {
                 double loadW = Watts.of(frame.microwatts() + point.microwatts());
                 if (loadW <= zone.loadW() && carries(frame, loadW) && frame.suits(point.microwatts()) && isBestSet(frame, point)) {
-                    Combination found = new Combination(frame, branch.option, point, aim, price, bandwidthGbs, loadW, work);
+                    Combination found = new Combination(frame, branch.option(), point, aim, price, bandwidthGbs, loadW, work);
                     best = best == null || ranking.compare(found, best) < 0 ? found : best;
                     unseen.note(Cause.SHARING, ranking.aimIfLighter(frame, point, price));
                 } else if (slack(frame, point) > 0) {

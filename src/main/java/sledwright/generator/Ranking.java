@@ -33,6 +33,7 @@ final class Ranking implements Comparator<Combination> {
 
     private final Request request;
     private final Objective objective;
+    private final double money;
     private final Workload workload;
     private final Optional<Energy> energy;
     private final Comparator<Combination> order;
@@ -51,6 +52,7 @@ final class Ranking implements Comparator<Combination> {
         this.request = request;
         this.energy = energy;
         objective = request.objective();
+        money = request.limit().price().isPresent() ? request.limit().price().getAsLong() : Double.POSITIVE_INFINITY;
         workload = request.require().work().workload();
         roundedWorth = request.machines() * request.worth().gb() * MILLIONTH;
         Comparator<Combination> aim = Comparator.comparingDouble(Combination::aim);
@@ -202,6 +204,17 @@ final class Ranking implements Comparator<Combination> {
     }
 
     /**
+     * A bound that no build of a frame or of one behind it in {@link #promisingFirst} beats with the option's memory; it is never less for one
+     * behind. Infinite where nothing comes of the frame for want of money, and of any frame else.
+     *
+     * @param usableGb     the least usable memory of any of these builds
+     * @param bandwidthGbs the least bandwidth of any of them
+     */
+    double boundFrom(Frame frame, MemoryOption option, double usableGb, double bandwidthGbs) {
+        return bound(frame, option, option.coarse(), usableGb, bandwidthGbs, ANY_PROCESSOR);
+    }
+
+    /**
      * A bound that no build of a frame with the option's memory beats; infinite where there is none.
      *
      * @param floor        what the option's memory costs at least
@@ -209,31 +222,39 @@ final class Ranking implements Comparator<Combination> {
      * @param bandwidthGbs its least bandwidth
      */
     double bound(Frame frame, MemoryOption option, MemoryFloor floor, double usableGb, double bandwidthGbs) {
-        double channelsGbs = option.widestGbs(frame.processor().memoryMts()) / option.mostWidth();
-        double width = bandwidthGbs / channelsGbs;
-        int mostSocketGb = frame.processor().maxMemoryGb().orElse(Integer.MAX_VALUE);
-        if (width > option.mostWidth() + 1e-9 || usableGb > option.mostUsableGb(mostSocketGb) + 1e-9) {
+        return bound(frame, option, floor, usableGb, bandwidthGbs,
+                new Reached(frame.processor().memoryMts(), frame.processor().maxMemoryGb().orElse(Integer.MAX_VALUE), frame.mostWork()));
+    }
+
+    /** What a processor makes of memory: its fastest speed, MT/s, the most GB on a socket and the work that the cores could do. */
+    private record Reached(int memoryMts, int mostSocketGb, double mostWork) {
+    }
+
+    private static final Reached ANY_PROCESSOR = new Reached(Integer.MAX_VALUE, Integer.MAX_VALUE, 0);
+
+    private double bound(Frame frame, MemoryOption option, MemoryFloor floor, double usableGb, double bandwidthGbs, Reached reached) {
+        double widestGbs = option.widestGbs(reached.memoryMts);
+        double width = bandwidthGbs / (widestGbs / option.mostWidth());
+        if (width > option.mostWidth() + 1e-9 || usableGb > option.mostUsableGb(reached.mostSocketGb) + 1e-9) {
             return Double.POSITIVE_INFINITY;
         }
         double least = frame.price() + floor.leastPrice(usableGb, width);
-        double money = request.limit().price().isPresent() ? request.limit().price().getAsLong() : Double.POSITIVE_INFINITY;
         if (least > money + 0.5) {
             return Double.POSITIVE_INFINITY;
         }
         return switch (objective) {
             case CHEAPEST, LEAST_TOTAL -> Math.ceil(least - ROUNDING) + frame.energy();
             case MOST_THROUGHPUT -> -frame.throughput();
-            case MOST_BANDWIDTH -> -option.widestGbs(frame.processor().memoryMts());
-            case MOST_WORK -> -Math.min(frame.mostWork(), MILLIONTH + WorkDone.ofMemory(option.widestGbs(frame.processor().memoryMts()),
-                    workload));
+            case MOST_BANDWIDTH -> -widestGbs;
+            case MOST_WORK -> -Math.min(frame.mostWork(), MILLIONTH + WorkDone.ofMemory(widestGbs, workload));
             case MOST_CORES -> -frame.cores();
-            case MOST_MEMORY -> -ROUNDING - Math.min(option.mostUsableGb(mostSocketGb), floor.mostUsableGbFor(money - frame.price()));
+            case MOST_MEMORY -> -ROUNDING - Math.min(option.mostUsableGb(reached.mostSocketGb),
+                    floor.mostUsableGbFor(money - frame.price()));
             case BEST_VALUE -> -ROUNDING - roundedWorth + frame.price() - frame.worth()
-                    + floor.leastPriceLessWorth(usableGb, width, mostSocketGb) + request.machines()
+                    + floor.leastPriceLessWorth(usableGb, width, reached.mostSocketGb) + request.machines()
                     * (request.worth().gb() * request.require().memoryGb()
-                    - request.worth().gbs() * (channelsGbs * option.mostWidth() - request.require().bandwidthGbs())
-                    + request.worth().work() * Math.max(0, frame.mostWork() - MILLIONTH
-                    - WorkDone.ofMemory(channelsGbs * option.mostWidth(), workload)));
+                    - request.worth().gbs() * (widestGbs - request.require().bandwidthGbs())
+                    + request.worth().work() * Math.max(0, reached.mostWork - MILLIONTH - WorkDone.ofMemory(widestGbs, workload)));
         };
     }
 }

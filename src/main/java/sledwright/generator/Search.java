@@ -6,10 +6,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import sledwright.domain.Catalog;
+import sledwright.domain.Limits;
 import sledwright.domain.Objective;
 import sledwright.domain.Request;
+import sledwright.generator.draw.Shelf;
 import sledwright.generator.keep.Kept;
 import sledwright.generator.memory.MemoryMarket;
+import sledwright.generator.memory.MemoryStock;
 import sledwright.generator.time.Deadline;
 import sledwright.rules.Order;
 import sledwright.metrics.EnergyCost;
@@ -22,7 +25,10 @@ import sledwright.metrics.EnergyCost;
 public final class Search implements Exact {
 
     /** Markets kept from request to request. */
-    private static final int MOST_MARKETS = 24;
+    private static final int MOST_MARKETS = 100;
+
+    /** Choices of lots, by what requests accept and have on hand, that are kept from request to request. */
+    private static final int MOST_SHELVES = 48;
 
     /** What is kept from request to request takes this share of the memory that there is at most, and at most a fixed number of bytes. */
     private static final int SHARE_OF_MEMORY = 5;
@@ -30,6 +36,7 @@ public final class Search implements Exact {
 
     private final Catalog catalog;
     private final Kept kept;
+    private final Map<Accepted, MemoryStock> shelves = Collections.synchronizedMap(new Recent<>(MOST_SHELVES));
     private final Map<Wanted, MemoryMarket> markets = Collections.synchronizedMap(new Recent<>(MOST_MARKETS));
 
     public Search(Catalog catalog) {
@@ -64,10 +71,10 @@ public final class Search implements Exact {
     private Findings run(Request request, Set<String> somewhere, Deadline deadline) {
         Ranking ranking = new Ranking(request);
         Set<String> modules = somewhere.stream().filter(sku -> catalog.module(sku).isPresent()).collect(Collectors.toSet());
-        FamilyChoice families = Families.of(catalog, request, somewhere, everyWeight -> market(request, modules, everyWeight), ranking,
+        FamilyChoice families = Families.of(catalog, request, somewhere, market(request, modules), ranking,
                 deadline);
         Walk.Path path = new Walk(request, new Query(request, families, ranking, deadline), ranking).walk();
-        Assembler assembler = new Assembler(catalog, request, market(request, modules, false).shelf());
+        Assembler assembler = new Assembler(catalog, request, market(request, modules).shelf());
         List<Order> ranked = path.builds().stream().map(assembler::assemble).toList();
         return findings(request, ranking, path, ranked);
     }
@@ -75,16 +82,22 @@ public final class Search implements Exact {
     /** The staircases of a request, which ask for its figures one by one; its objective does not matter to them. */
     public Staircases staircases(Request request) {
         Request cheapest = request.withObjective(Objective.CHEAPEST);
-        return new Staircases(catalog, cheapest, everyWeight -> market(cheapest, Set.of(), everyWeight));
+        return new Staircases(catalog, cheapest, market(cheapest, Set.of()));
     }
 
     /** What a market is of: requests alike in that share it. */
-    private record Wanted(Request request, Set<String> somewhere, boolean everyWeight) {
+    private record Wanted(Request request, Set<String> somewhere) {
     }
 
-    private MemoryMarket market(Request request, Set<String> somewhere, boolean everyWeight) {
-        return markets.computeIfAbsent(new Wanted(MemoryMarket.concerning(request), somewhere, everyWeight),
-                wanted -> new MemoryMarket(catalog, wanted.request, wanted.somewhere, wanted.everyWeight, kept));
+    private MemoryMarket market(Request request, Set<String> somewhere) {
+        Request part = MemoryMarket.concerning(request);
+        return markets.computeIfAbsent(new Wanted(part, somewhere),
+                wanted -> new MemoryMarket(shelves.computeIfAbsent(new Accepted(part.forbid(), part.onHand(), part.limit()),
+                        same -> new MemoryStock(catalog, new Shelf(catalog, part), kept)), part, somewhere));
+    }
+
+    /** What decides which lots a request may draw on. */
+    private record Accepted(Set<String> forbid, Map<String, Integer> onHand, Limits limit) {
     }
 
     /** Whether more load never takes less from the wall, whichever supply feeds it. */

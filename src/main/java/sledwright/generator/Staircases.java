@@ -11,6 +11,7 @@ import sledwright.domain.Catalog;
 import sledwright.domain.Energy;
 import sledwright.domain.Request;
 import sledwright.domain.Supply;
+import sledwright.generator.memory.MemoryMarket;
 import sledwright.generator.memory.MemoryPoint;
 import sledwright.generator.time.Deadline;
 import sledwright.rules.Order;
@@ -24,17 +25,17 @@ public final class Staircases {
 
     private final Catalog catalog;
     private final Request request;
-    private final Families.Markets markets;
+    private final MemoryMarket market;
     private final Assembler assembler;
     private final Map<Optional<Energy>, FamilyChoice> families = new HashMap<>();
     private final Map<MemoryPoint, Map<Frame, Order>> assembled = new IdentityHashMap<>();
 
     /** @param request asks for the cheapest */
-    Staircases(Catalog catalog, Request request, Families.Markets markets) {
+    Staircases(Catalog catalog, Request request, MemoryMarket market) {
         this.catalog = catalog;
         this.request = request;
-        this.markets = markets;
-        assembler = new Assembler(catalog, request, markets.of(false).shelf());
+        this.market = market;
+        assembler = new Assembler(catalog, request, market.shelf());
     }
 
     /**
@@ -74,7 +75,7 @@ public final class Staircases {
     }
 
     private FamilyChoice families(Optional<Energy> energy, Ranking ranking, Deadline deadline) {
-        return families.computeIfAbsent(energy, same -> Families.of(catalog, request, markets, ranking, deadline));
+        return families.computeIfAbsent(energy, same -> Families.of(catalog, request, market, ranking, deadline));
     }
 
     private Order order(Combination step) {

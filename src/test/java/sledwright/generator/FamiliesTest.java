@@ -26,11 +26,14 @@ import sledwright.domain.Supply;
 import sledwright.domain.Worth;
 import sledwright.generator.draw.Draw;
 import sledwright.generator.draw.Watts;
+import sledwright.generator.draw.Shelf;
 import sledwright.generator.keep.Kept;
 import sledwright.generator.memory.MemoryMarket;
 import sledwright.generator.memory.MemoryOption;
 import sledwright.generator.memory.MemoryPoint;
 import sledwright.generator.memory.MemoryPoints;
+import sledwright.generator.memory.MemoryStock;
+import sledwright.generator.memory.Need;
 import sledwright.generator.time.Deadline;
 import sledwright.samples.Samples;
 
@@ -53,12 +56,12 @@ class FamiliesTest {
     private static final Request PLAIN = Request.named("families");
 
     private static MemoryMarket market(Catalog catalog, Request request) {
-        return new MemoryMarket(catalog, MemoryMarket.concerning(request), Set.of(), false, new Kept(1 << 20));
+        return new MemoryMarket(new MemoryStock(catalog, new Shelf(catalog, request), new Kept(1 << 20)), MemoryMarket.concerning(request), Set.of());
     }
 
     private static List<Family> families(Request request) {
         MemoryMarket market = market(SHOP, request);
-        return Families.of(SHOP, request, everyWeight -> market, new Ranking(request), Deadline.never()).in(Zone.EVERYTHING);
+        return Families.of(SHOP, request, market, new Ranking(request), Deadline.never()).in(Zone.EVERYTHING);
     }
 
     private static List<Frame> frames(Request request) {
@@ -130,7 +133,7 @@ class FamiliesTest {
         Request wanted = PLAIN.withUse(Set.of("R16"));
         for (int machines = 1; machines <= 3; machines++) {
             MemoryMarket market = market(few, wanted.withMachines(machines));
-            assertThat(Families.of(few, wanted.withMachines(machines), everyWeight -> market, new Ranking(wanted), Deadline.never()).in(Zone.EVERYTHING).isEmpty()).isEqualTo(machines == 3);
+            assertThat(Families.of(few, wanted.withMachines(machines), market, new Ranking(wanted), Deadline.never()).in(Zone.EVERYTHING).isEmpty()).isEqualTo(machines == 3);
         }
     }
 
@@ -180,7 +183,7 @@ class FamiliesTest {
     }
 
     private static MemoryPoints points(Request request, int mostSocketGb) {
-        return options(BOX, request).get(1).points(mostSocketGb, Deadline.never());
+        return options(BOX, request).get(1).points(mostSocketGb, Need.of(request, false), Deadline.never());
     }
 
     /** Every module takes 7 of labour; each point is the best in something. */
@@ -214,6 +217,6 @@ class FamiliesTest {
         assertThat(MemoryMarket.concerning(one.withMachines(2))).isNotEqualTo(MemoryMarket.concerning(other));
         Request value = new Request("value", 1, Samples.require().make(), Samples.limit().make(),
                 new Goal(Objective.BEST_VALUE, new Worth(0, 2, 0, 0), Licence.NONE), new Shortlist(1, 0.05), PartChoice.ANY);
-        assertThat(MemoryMarket.concerning(value)).isSameAs(value);
+        assertThat(MemoryMarket.concerning(value)).isEqualTo(MemoryMarket.concerning(PLAIN).withGoal(new Goal(Objective.CHEAPEST, new Worth(0, 2, 0, 0), Licence.NONE)));
     }
 }

@@ -28,6 +28,7 @@ import sledwright.generator.memory.Level;
 import sledwright.generator.memory.MemoryOption;
 import sledwright.generator.memory.MemoryPoint;
 import sledwright.generator.memory.MemoryPoints;
+import sledwright.generator.memory.Need;
 import sledwright.generator.memory.PriceFloor;
 import sledwright.generator.time.Deadline;
 import sledwright.generator.time.OutOfTimeException;
@@ -69,7 +70,7 @@ class QueryTest {
         Level level = new Level(type, 0, 2400, Map.of(Pieces.group(16), List.of(M16)), List.of());
         PriceFloor prices = new PriceFloor(Pieces.shelf(PLAIN, List.of(M16), Pieces.lot(M16, 12, unitPrice)), List.of(M16), 0);
         MemoryOption[] made = new MemoryOption[1];
-        made[0] = new MemoryOption(level, nextSlowerMts, keptApart, extent, prices, () -> prices, (most, deadline) -> {
+        made[0] = new MemoryOption(level, nextSlowerMts, keptApart, extent, prices, () -> prices, (most, need, deadline) -> {
             asked.add(made[0]);
             return builder.apply(most);
         });
@@ -83,7 +84,7 @@ class QueryTest {
     private static Query.Answer best(Request request, Zone zone, Deadline deadline, List<Frame> frames, MemoryOption... options) {
         Ranking ranking = new Ranking(request);
         List<Frame> sorted = frames.stream().sorted(ranking.promisingFirst()).toList();
-        return new Query(request, FamilyChoice.of(List.of(new Family(BOX, 1, Samples.LOW, sorted, List.of(options)))), ranking, deadline).best(zone);
+        return new Query(request, FamilyChoice.of(List.of(new Family(BOX, 1, Samples.LOW, sorted, List.of(options), Need.of(request, false)))), ranking, deadline).best(zone);
     }
 
     private static Query.Answer best(Request request, Zone zone, Frame frame, MemoryOption... options) {
@@ -207,7 +208,7 @@ class QueryTest {
         PriceFloor prices = new PriceFloor(Pieces.shelf(PLAIN, List.of(light), Pieces.lot(light, 12, 20)), List.of(light), 0);
         MemoryPoint slack = Pieces.point(80, 64, 16, 64, 4, 16, 6);
         MemoryOption option = new MemoryOption(level, 0, false, new MemoryOption.Extent(1, 1, 12, 192, 4, 16, 1, 0), prices, () -> prices,
-                (most, deadline) -> new MemoryPoints(List.of(slack), 1));
+                (most, need, deadline) -> new MemoryPoints(List.of(slack), 1));
         for (double watts : new double[] {109.9, 105}) {
             assertThat(best(limited(Samples.limit().powerW(watts).make()), Zone.EVERYTHING, frame(), option).isProved()).isTrue();
             assertThat(best(PLAIN, new Zone(0, 0, 0, 0, watts), frame(), option).isProved()).isTrue();
@@ -220,7 +221,7 @@ class QueryTest {
     void aBetterDealCouldBeCheaperToRun() {
         Ranking ranking = new Ranking(PLAIN, Optional.of(new Energy(1, 10, 1)), (one, other) -> 0);
         MemoryPoint slack = Pieces.point(20, 16, 16, 16, 1, 10, 6);
-        Query query = new Query(PLAIN, FamilyChoice.of(List.of(new Family(BOX, 1, Samples.LOW, List.of(frame()), List.of(option(slack))))), ranking, Deadline.never());
+        Query query = new Query(PLAIN, FamilyChoice.of(List.of(new Family(BOX, 1, Samples.LOW, List.of(frame()), List.of(option(slack)), Need.of(PLAIN, false)))), ranking, Deadline.never());
         Query.Answer answer = query.best(Zone.EVERYTHING);
         assertThat(answer.best().aim()).isEqualTo(1020 + 9636);
         assertThat(answer.openAim()).isEqualTo(1020 + 9110);
@@ -296,7 +297,7 @@ class QueryTest {
 
     private Walk.Path walk(Request request, MemoryPoint... points) {
         Ranking ranking = new Ranking(request);
-        Query query = new Query(request, FamilyChoice.of(List.of(new Family(BOX, 1, Samples.LOW, List.of(frame()), List.of(option(points))))), ranking, Deadline.never());
+        Query query = new Query(request, FamilyChoice.of(List.of(new Family(BOX, 1, Samples.LOW, List.of(frame()), List.of(option(points)), Need.of(request, false)))), ranking, Deadline.never());
         return new Walk(request, query, ranking).walk();
     }
 

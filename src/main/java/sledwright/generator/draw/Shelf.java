@@ -3,10 +3,12 @@ package sledwright.generator.draw;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import sledwright.domain.Catalog;
 import sledwright.domain.Lot;
 import sledwright.domain.Request;
 import sledwright.domain.Stock;
+import sledwright.generator.keep.Content;
 import sledwright.metrics.CheapestDraw;
 import sledwright.rules.Rulebook;
 import sledwright.rules.choice.ForbiddenPart;
@@ -14,15 +16,19 @@ import sledwright.rules.choice.ForbiddenPart;
 /** The lots that a request may draw on, and what units of a part cost there; threads may share it. */
 public final class Shelf {
 
+    private final Catalog catalog;
     private final Request request;
     private final Stock stock;
     private final Map<String, List<Lot>> lots = new ConcurrentHashMap<>();
     private final Map<Units, Long> prices = new ConcurrentHashMap<>();
 
+    private Content fittings;
+
     private record Units(String sku, int count) {
     }
 
     public Shelf(Catalog catalog, Request request) {
+        this.catalog = catalog;
         this.request = request;
         stock = Stock.of(catalog, request);
     }
@@ -44,5 +50,16 @@ public final class Shelf {
     /** The least price of units of one part, minor units; {@link CheapestDraw#IMPOSSIBLE} where there are not enough. */
     public long price(String sku, int units) {
         return prices.computeIfAbsent(new Units(sku, units), asked -> CheapestDraw.prices(lots(sku), units)[units]);
+    }
+
+    /** All drives, cards and extras, each with the lots that the request accepts. */
+    public Content fittings() {
+        Content known = fittings;
+        if (known == null) {
+            known = new Content(Stream.of(catalog.drives(), catalog.cards(), catalog.extras()).flatMap(List::stream)
+                    .<Object>map(part -> List.of(part, lots(part.sku()))).toList());
+            fittings = known;
+        }
+        return known;
     }
 }

@@ -13,6 +13,7 @@ import sledwright.domain.Drive;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.generator.draw.Shelf;
+import sledwright.generator.keep.Content;
 import sledwright.generator.keep.Kept;
 import sledwright.generator.time.Deadline;
 
@@ -26,7 +27,7 @@ public final class Fittings {
     private final Kept kept;
     private final Map<Boolean, Map<Drive.Kind, DriveDraws>> draws = new HashMap<>();
     private final Map<String, Integer> wanted;
-    private final FittingsKey.Offered offered;
+    private final Content offered;
 
     /**
      * What is to be fitted out.
@@ -44,7 +45,7 @@ public final class Fittings {
         this.deadline = deadline;
         this.kept = kept;
         this.wanted = wanted;
-        offered = FittingsKey.Offered.of(catalog, request, shelf, wanted);
+        offered = FittingsKey.offered(catalog, request, shelf, wanted);
     }
 
     /**

@@ -25,8 +25,14 @@ import sledwright.rules.memory.RankLimit;
  * @param groups    group -> its modules
  * @param entangled sets of groups that share kinds, because alike modules show the controller different ranks; each with more than
  *                  one group. All other groups stand by themselves
+ * @param modules   of all groups
  */
-public record Level(ModuleType type, int width, int mts, Map<GroupKind, List<MemoryModule>> groups, List<List<GroupKind>> entangled) {
+public record Level(ModuleType type, int width, int mts, Map<GroupKind, List<MemoryModule>> groups, List<List<GroupKind>> entangled,
+                    List<MemoryModule> modules) {
+
+    public Level(ModuleType type, int width, int mts, Map<GroupKind, List<MemoryModule>> groups, List<List<GroupKind>> entangled) {
+        this(type, width, mts, groups, entangled, groups.values().stream().flatMap(List::stream).toList());
+    }
 
     /**
      * The levels of a type, fastest first. A level that takes no module, rank count or channel filling beyond those of a
@@ -119,10 +125,5 @@ public record Level(ModuleType type, int width, int mts, Map<GroupKind, List<Mem
     /** Whether groups of the level hold any of some part numbers. */
     boolean holdsAny(List<GroupKind> set, Set<String> skus) {
         return set.stream().flatMap(group -> groups.get(group).stream()).anyMatch(module -> skus.contains(module.sku()));
-    }
-
-    /** All modules of the level. */
-    public List<MemoryModule> modules() {
-        return groups.values().stream().flatMap(List::stream).toList();
     }
 }

@@ -15,7 +15,7 @@ public final class MemoryOption {
     public interface Builder {
 
         /** The points with at most a given number of GB on a socket. */
-        MemoryPoints points(int mostSocketGb, Deadline deadline);
+        MemoryPoints points(int mostSocketGb, Need need, Deadline deadline);
     }
 
     private final Level level;
@@ -116,11 +116,11 @@ public final class MemoryOption {
     }
 
     /**
-     * The points with no more on a socket than a processor addresses.
+     * The points of what a request needs, with no more on a socket than a processor addresses.
      *
      * @throws UnfinishedException when the deadline comes first, or a socket has more populations than are listed
      */
-    public MemoryPoints points(int mostSocketGb, Deadline deadline) {
-        return builder.points(Math.min(mostSocketGb, extent.mostSocketGb), deadline);
+    public MemoryPoints points(int mostSocketGb, Need need, Deadline deadline) {
+        return builder.points(Math.min(mostSocketGb, extent.mostSocketGb), need, deadline);
     }
 }

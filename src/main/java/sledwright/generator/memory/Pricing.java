@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.function.ToLongFunction;
 import java.util.stream.IntStream;
 import sledwright.domain.MemorySupport;
-import sledwright.domain.Request;
 import sledwright.generator.draw.Deal;
 import sledwright.generator.draw.Draw;
 import sledwright.generator.draw.EntangledDraws;
@@ -27,7 +26,8 @@ final class Pricing {
     /** Above any price, and small enough that a few of them add up without overflow. */
     private static final long UNAVAILABLE = CheapestDraw.IMPOSSIBLE / 1024;
 
-    private final Request request;
+    private final int machines;
+    private final Need need;
     private final MemorySupport memory;
     private final Shapes shapes;
     private final List<List<List<Draw>>> draws;
@@ -47,13 +47,12 @@ final class Pricing {
      *                       group
      * @param entangled      for each group, the draws of the set that it belongs to; null for a group that stands by itself
      * @param uncoveredSlots slots of the fitted sockets that the kit leaves free
-     * @param everyWeight    whether a heavier population may come before a lighter one that is as good and as cheap
      */
-    Pricing(Request request, MemorySupport memory, Shapes shapes, List<List<List<Draw>>> draws, EntangledDraws[] entangled,
-            int sockets, int uncoveredSlots,
-            long labourPerModule, boolean everyWeight, Deadline deadline) {
-        this.request = request;
-        this.everyWeight = everyWeight;
+    Pricing(int machines, Need need, MemorySupport memory, Shapes shapes, List<List<List<Draw>>> draws, EntangledDraws[] entangled,
+            int sockets, int uncoveredSlots, long labourPerModule, Deadline deadline) {
+        this.machines = machines;
+        this.need = need;
+        everyWeight = need.everyWeight();
         this.memory = memory;
         this.shapes = shapes;
         this.draws = draws;
@@ -62,7 +61,7 @@ final class Pricing {
         this.uncoveredSlots = uncoveredSlots;
         this.labourPerModule = labourPerModule;
         this.deadline = deadline;
-        dealtExactly = Deal.isExact(shapes.layouts().maxModules() * shapes.key().multiple() * sockets * request.machines());
+        dealtExactly = Deal.isExact(shapes.layouts().maxModules() * shapes.key().multiple() * sockets * machines);
         leastPrice = bounds(Draw::price);
         leastMicrowatts = bounds(draw -> surely(draw.load()));
         // A group that cannot be left empty holds a part that the request wants used.
@@ -84,7 +83,7 @@ final class Pricing {
         Map<Long, Skyline> skylines = new HashMap<>();
         for (Shapes.Bucket bucket : roomy()) {
             if (bucket.figures().totalGb() * shapes.key().multiple() <= mostSocketGb
-                    && Target.SPARE_SLOTS.allows(request.require(), uncoveredSlots - modules(bucket))) {
+                    && Target.SPARE_SLOTS.allows(need.require(), uncoveredSlots - modules(bucket))) {
                 addPoints(points, skylines, bucket);
             }
         }
@@ -97,7 +96,7 @@ final class Pricing {
         int high = shapes.buckets().size();
         while (low < high) {
             int middle = (low + high) >>> 1;
-            if (Target.MEMORY_CAPACITY.allows(request.require(), usableGb(shapes.buckets().get(middle)))) {
+            if (Target.MEMORY_CAPACITY.allows(need.require(), usableGb(shapes.buckets().get(middle)))) {
                 low = middle + 1;
             } else {
                 high = middle;
@@ -108,7 +107,7 @@ final class Pricing {
 
     private double usableGb(Shapes.Bucket bucket) {
         double totalGb = (double) sockets * shapes.key().multiple() * bucket.figures().totalGb();
-        return UsableMemory.gb(memory, request.require().mode(), totalGb, sockets * bucket.figures().sparedGb());
+        return UsableMemory.gb(memory, need.require().mode(), totalGb, sockets * bucket.figures().sparedGb());
     }
 
     private int modules(Shapes.Bucket bucket) {
@@ -121,7 +120,7 @@ final class Pricing {
             throw new OutOfTimeException();
         }
         List<MemoryPoint> kept = new ArrayList<>(2);
-        long labour = labourPerModule * modules(bucket) * request.machines();
+        long labour = labourPerModule * modules(bucket) * machines;
         for (Shapes.Shape shape : bucket.shapes()) {
             long price = labour;
             long least = 0;
@@ -130,7 +129,7 @@ final class Pricing {
                 price += leastPrice[group][shape.counts()[i]];
                 least += leastMicrowatts[group][shape.counts()[i]];
             }
-            if (price < UNAVAILABLE && Budget.allows(request.limit(), price)
+            if (price < UNAVAILABLE && Budget.allows(need.limit(), price)
                     && (everyWeight || !skyline(skylines, least).matches(bucket.widthRank(), price, least))
                     && holdsWanted(shape)) {
                 combine(kept, bucket, shape, 0, price, least, new Draw[shape.groups().length]);
@@ -167,7 +166,7 @@ final class Pricing {
      */
     private void combine(List<MemoryPoint> kept, Shapes.Bucket bucket, Shapes.Shape shape, int index, long price, long least,
             Draw[] chosen) {
-        if (!everyWeight && isMatched(kept, price, least) || !Budget.allows(request.limit(), price)) {
+        if (!everyWeight && isMatched(kept, price, least) || !Budget.allows(need.limit(), price)) {
             return;
         }
         if (index == chosen.length) {
@@ -212,10 +211,10 @@ final class Pricing {
         Draw.Load load = all.load();
         // A single uneven kind of two weights is already dealt as well as can be.
         boolean dealt = load.uneven() > 1 && dealtExactly;
-        if (dealt && !everyWeight && isMatched(kept, price, load.total() / request.machines())) {
+        if (dealt && !everyWeight && isMatched(kept, price, load.total() / machines)) {
             return;
         }
-        long heaviest = dealt ? Deal.heaviestMicrowatts(all.shares(), request.machines()) : load.heaviest();
+        long heaviest = dealt ? Deal.heaviestMicrowatts(all.shares(), machines) : load.heaviest();
         long slack = load.uneven() > 1 && !dealtExactly ? load.range() : 0;
         if (!isMatched(kept, price, heaviest - slack)) {
             kept.removeIf(point -> point.price() >= price

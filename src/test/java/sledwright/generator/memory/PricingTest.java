@@ -18,6 +18,7 @@ import sledwright.domain.Request;
 import sledwright.generator.Pieces;
 import sledwright.generator.draw.Deal;
 import sledwright.generator.draw.Draw;
+import sledwright.generator.draw.Shelf;
 import sledwright.generator.keep.Kept;
 import sledwright.generator.time.Deadline;
 import sledwright.generator.time.OutOfTimeException;
@@ -44,11 +45,11 @@ class PricingTest {
     }
 
     private static MemoryMarket market(Catalog shop, Request request) {
-        return new MemoryMarket(shop, MemoryMarket.concerning(request), Set.of(), false, new Kept(1 << 20));
+        return new MemoryMarket(new MemoryStock(shop, new Shelf(shop, request), new Kept(1 << 20)), MemoryMarket.concerning(request), Set.of());
     }
 
     private static List<MemoryPoint> points(Catalog shop, Request request) {
-        return market(shop, request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(Integer.MAX_VALUE, Deadline.never()).cheapestFirst();
+        return market(shop, request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(Integer.MAX_VALUE, Need.of(request, false), Deadline.never()).cheapestFirst();
     }
 
     private static MemoryPoint of(List<MemoryPoint> points, int gb) {
@@ -107,8 +108,8 @@ class PricingTest {
             assertThat(point.microwatts()).isEqualTo(8_000_000);
             assertThat(point.width()).isEqualTo(2);
         });
-        assertThat(market(shop(4, 4, LIGHT16), request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(31, Deadline.never()).cheapestFirst()).isEmpty();
-        assertThat(market(shop(4, 4, LIGHT16), request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(32, Deadline.never()).cheapestFirst()).hasSize(1);
+        assertThat(market(shop(4, 4, LIGHT16), request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(31, Need.of(request, false), Deadline.never()).cheapestFirst()).isEmpty();
+        assertThat(market(shop(4, 4, LIGHT16), request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(32, Need.of(request, false), Deadline.never()).cheapestFirst()).hasSize(1);
     }
 
     @Test
@@ -116,11 +117,12 @@ class PricingTest {
         Request request = Request.named("late");
         MemoryMarket market = market(shop(4, 4, LIGHT16), request);
         MemoryOption option = market.options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0);
+        Need need = Need.of(request, false);
         Deadline over = Deadline.in(Duration.ZERO);
-        assertThatThrownBy(() -> option.points(64, over)).isInstanceOf(OutOfTimeException.class);
-        assertThat(option.points(64, Deadline.never()).cheapestFirst()).isNotEmpty();
-        assertThatThrownBy(() -> option.points(16, over)).isInstanceOf(OutOfTimeException.class);
-        assertThat(option.points(64, over)).as("known").isSameAs(option.points(64, Deadline.never()));
+        assertThatThrownBy(() -> option.points(64, need, over)).isInstanceOf(OutOfTimeException.class);
+        assertThat(option.points(64, need, Deadline.never()).cheapestFirst()).isNotEmpty();
+        assertThatThrownBy(() -> option.points(16, need, over)).isInstanceOf(OutOfTimeException.class);
+        assertThat(option.points(64, need, over)).as("known").isSameAs(option.points(64, need, Deadline.never()));
     }
 
     /** Whatever is kept, the heaviest machine of its deal weighs what it says, or less by no more than the slack. */

@@ -1,0 +1,55 @@
+package sledwright.generator.memory;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import sledwright.domain.Limits;
+import sledwright.domain.Request;
+import sledwright.domain.Requirements;
+import sledwright.generator.keep.Content;
+
+/** What one request asks of its memory where others share a market with it. */
+public final class Need {
+
+    private final Requirements require;
+    private final Limits limit;
+    private final boolean everyWeight;
+    private final Content content;
+
+    private Need(Requirements require, Limits limit, boolean everyWeight) {
+        this.require = require;
+        this.limit = limit;
+        this.everyWeight = everyWeight;
+        content = new Content(List.of(require.memoryGb(), require.spareSlots(), require.mode(), limit.price(), everyWeight));
+    }
+
+    /** @param everyWeight whether a heavier population may come before a lighter one that is as good and as cheap */
+    public static Need of(Request request, boolean everyWeight) {
+        Limits limit = new Limits(request.limit().price(), OptionalDouble.empty(), OptionalInt.empty(), OptionalDouble.empty(), 0,
+                OptionalDouble.empty(), Set.of());
+        return new Need(request.require(), limit, everyWeight);
+    }
+
+    Requirements require() {
+        return require;
+    }
+
+    Limits limit() {
+        return limit;
+    }
+
+    boolean everyWeight() {
+        return everyWeight;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return this == other || other instanceof Need need && content.equals(need.content);
+    }
+
+    @Override
+    public int hashCode() {
+        return content.hashCode();
+    }
+}

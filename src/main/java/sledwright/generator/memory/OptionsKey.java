@@ -1,0 +1,21 @@
+package sledwright.generator.memory;
+
+import java.util.List;
+import sledwright.generator.keep.Content;
+import sledwright.generator.keep.Kept;
+
+/**
+ * The options of a market on boards of equal rules.
+ *
+ * @param market this one only
+ * @param board  all of a board that they depend on
+ */
+record OptionsKey(MemoryMarket market, Content board) implements Kept.Key<List<MemoryOption>> {
+
+    private static final long BYTES_OF_OPTION = 350;
+
+    @Override
+    public long bytes(List<MemoryOption> options) {
+        return BYTES_OF_OPTION * options.size();
+    }
+}
