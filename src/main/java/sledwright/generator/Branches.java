@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.PriorityQueue;
 import sledwright.generator.memory.MemoryFloor;
 import sledwright.generator.memory.MemoryOption;
-import sledwright.generator.memory.Need;
+import sledwright.generator.memory.MemoryNeed;
 import sledwright.generator.time.Deadline;
 
 /**
@@ -17,7 +17,7 @@ import sledwright.generator.time.Deadline;
 final class Branches {
 
     /** A frame's choice of memory and a bound of what can come of it. */
-    record Branch(Frame frame, MemoryOption option, Need need, double bound) {
+    record Branch(Frame frame, MemoryOption option, MemoryNeed need, double bound) {
     }
 
     /** Bounds within a zone. */

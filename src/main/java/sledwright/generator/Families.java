@@ -28,7 +28,7 @@ import sledwright.generator.fitout.Fitted;
 import sledwright.generator.fitout.Fittings;
 import sledwright.generator.fitout.Housings;
 import sledwright.generator.memory.MemoryMarket;
-import sledwright.generator.memory.Need;
+import sledwright.generator.memory.MemoryNeed;
 import sledwright.generator.time.Deadline;
 import sledwright.generator.time.OutOfTimeException;
 import sledwright.metrics.CheapestDraw;
@@ -56,7 +56,7 @@ final class Families {
     private final Request request;
     private final Shelf shelf;
     private final MemoryMarket market;
-    private final Need need;
+    private final MemoryNeed need;
     private final Ranking ranking;
     private final Set<String> platformSkus;
     private final Set<String> processorSkus;
@@ -77,7 +77,8 @@ final class Families {
     }
 
     /** @param somewhere drives and modules of which one machine at least must hold one */
-    static FamilyChoice of(Catalog catalog, Request request, Set<String> somewhere, MemoryMarket market, Ranking ranking, Deadline deadline) {
+    static FamilyChoice of(Catalog catalog, Request request, Set<String> somewhere, MemoryMarket market, Ranking ranking,
+            Deadline deadline) {
         Families families = new Families(catalog, request, somewhere, market, ranking, false, deadline);
         List<Family> light = families.all();
         boolean anywhere = !families.rises || ranking.countsEnergy() && families.forcedFromW < Double.POSITIVE_INFINITY;
@@ -91,7 +92,7 @@ final class Families {
         this.request = request;
         this.everyWeight = everyWeight;
         this.market = market;
-        need = Need.of(request, everyWeight);
+        need = MemoryNeed.of(request, everyWeight);
         shelf = market.shelf();
         this.ranking = ranking;
         Map<String, Integer> fitted = new HashMap<>();

@@ -4,7 +4,7 @@ import java.util.List;
 import sledwright.domain.CoolingKit;
 import sledwright.domain.Platform;
 import sledwright.generator.memory.MemoryOption;
-import sledwright.generator.memory.Need;
+import sledwright.generator.memory.MemoryNeed;
 
 /**
  * Frames of one platform, processor count and cooling kit, which choose among the same memory.
@@ -13,5 +13,5 @@ import sledwright.generator.memory.Need;
  * @param options the memory that suits the board, by module type, fastest first within each
  * @param need    what the request asks of it
  */
-record Family(Platform platform, int processors, CoolingKit cooling, List<Frame> frames, List<MemoryOption> options, Need need) {
+record Family(Platform platform, int processors, CoolingKit cooling, List<Frame> frames, List<MemoryOption> options, MemoryNeed need) {
 }

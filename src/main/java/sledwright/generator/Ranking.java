@@ -204,8 +204,8 @@ final class Ranking implements Comparator<Combination> {
     }
 
     /**
-     * A bound that no build of a frame or of one behind it in {@link #promisingFirst} beats with the option's memory; it is never less for one
-     * behind. Infinite where nothing comes of the frame for want of money, and of any frame else.
+     * A bound that no build of a frame or of one behind it in {@link #promisingFirst} beats with the option's memory; it is never less
+     * for one behind. Infinite where nothing comes of the frame for want of money, and of any frame else.
      *
      * @param usableGb     the least usable memory of any of these builds
      * @param bandwidthGbs the least bandwidth of any of them

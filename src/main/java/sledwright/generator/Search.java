@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import sledwright.domain.Catalog;
-import sledwright.domain.Limits;
 import sledwright.domain.Objective;
 import sledwright.domain.Request;
 import sledwright.generator.draw.Shelf;
@@ -14,8 +13,8 @@ import sledwright.generator.keep.Kept;
 import sledwright.generator.memory.MemoryMarket;
 import sledwright.generator.memory.MemoryStock;
 import sledwright.generator.time.Deadline;
-import sledwright.rules.Order;
 import sledwright.metrics.EnergyCost;
+import sledwright.rules.Order;
 
 /**
  * The exact search over the builds of one machine, or of several identical ones.
@@ -36,8 +35,8 @@ public final class Search implements Exact {
 
     private final Catalog catalog;
     private final Kept kept;
-    private final Map<Accepted, MemoryStock> shelves = Collections.synchronizedMap(new Recent<>(MOST_SHELVES));
-    private final Map<Wanted, MemoryMarket> markets = Collections.synchronizedMap(new Recent<>(MOST_MARKETS));
+    private final Map<List<Object>, MemoryStock> shelves = Collections.synchronizedMap(new Recent<>(MOST_SHELVES));
+    private final Map<List<Object>, MemoryMarket> markets = Collections.synchronizedMap(new Recent<>(MOST_MARKETS));
 
     public Search(Catalog catalog) {
         this(catalog, new Kept(Math.min(MOST_BYTES, Runtime.getRuntime().maxMemory() / SHARE_OF_MEMORY)));
@@ -85,19 +84,12 @@ public final class Search implements Exact {
         return new Staircases(catalog, cheapest, market(cheapest, Set.of()));
     }
 
-    /** What a market is of: requests alike in that share it. */
-    private record Wanted(Request request, Set<String> somewhere) {
-    }
-
     private MemoryMarket market(Request request, Set<String> somewhere) {
         Request part = MemoryMarket.concerning(request);
-        return markets.computeIfAbsent(new Wanted(part, somewhere),
-                wanted -> new MemoryMarket(shelves.computeIfAbsent(new Accepted(part.forbid(), part.onHand(), part.limit()),
+        List<Object> accepted = MemoryMarket.accepted(part);
+        return markets.computeIfAbsent(List.of(accepted, MemoryMarket.beside(part), somewhere),
+                wanted -> new MemoryMarket(shelves.computeIfAbsent(accepted,
                         same -> new MemoryStock(catalog, new Shelf(catalog, part), kept)), part, somewhere));
-    }
-
-    /** What decides which lots a request may draw on. */
-    private record Accepted(Set<String> forbid, Map<String, Integer> onHand, Limits limit) {
     }
 
     /** Whether more load never takes less from the wall, whichever supply feeds it. */

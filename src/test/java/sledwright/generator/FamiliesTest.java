@@ -10,8 +10,11 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Catalog;
+import sledwright.domain.Condition;
 import sledwright.domain.Goal;
 import sledwright.domain.Labour;
+import sledwright.domain.Limits;
+import sledwright.domain.MemoryWish;
 import sledwright.domain.Licence;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.MemoryModule;
@@ -33,7 +36,7 @@ import sledwright.generator.memory.MemoryOption;
 import sledwright.generator.memory.MemoryPoint;
 import sledwright.generator.memory.MemoryPoints;
 import sledwright.generator.memory.MemoryStock;
-import sledwright.generator.memory.Need;
+import sledwright.generator.memory.MemoryNeed;
 import sledwright.generator.time.Deadline;
 import sledwright.samples.Samples;
 
@@ -183,7 +186,7 @@ class FamiliesTest {
     }
 
     private static MemoryPoints points(Request request, int mostSocketGb) {
-        return options(BOX, request).get(1).points(mostSocketGb, Need.of(request, false), Deadline.never());
+        return options(BOX, request).get(1).points(mostSocketGb, MemoryNeed.of(request, false), Deadline.never());
     }
 
     /** Every module takes 7 of labour; each point is the best in something. */
@@ -218,5 +221,25 @@ class FamiliesTest {
         Request value = new Request("value", 1, Samples.require().make(), Samples.limit().make(),
                 new Goal(Objective.BEST_VALUE, new Worth(0, 2, 0, 0), Licence.NONE), new Shortlist(1, 0.05), PartChoice.ANY);
         assertThat(MemoryMarket.concerning(value)).isEqualTo(MemoryMarket.concerning(PLAIN).withGoal(new Goal(Objective.CHEAPEST, new Worth(0, 2, 0, 0), Licence.NONE)));
+    }
+
+    /** What a market is known by tells apart all that it depends on, and nothing else. */
+    @Test
+    void whatAMarketIsKnownBy() {
+        Limits limit = Samples.limit().make();
+        List<Request> all = List.of(PLAIN, PLAIN.withMachines(2), PLAIN.withForbid(Set.of("R16")), PLAIN.withUse(Set.of("R16")), PLAIN.withOnHand(Map.of("R16", 1)),
+                PLAIN.withLimit(Samples.limit().leadDays(4).make()), PLAIN.withLimit(Samples.limit().price(9).make()), PLAIN.withLimit(new Limits(limit.price(),
+                        limit.powerW(), limit.mostDays(), limit.inletC(), limit.altitudeM(), limit.mainsV(), Set.of(Condition.USED))),
+                PLAIN.withRequire(Samples.require().mode(MemoryMode.MIRRORED).make()), PLAIN.withRequire(Samples.require().memoryGb(8).make()),
+                PLAIN.withRequire(PLAIN.require().withPopulated(new MemoryWish(true, false))), PLAIN.withRequire(PLAIN.require().withPopulated(new MemoryWish(false, true))),
+                PLAIN.withGoal(new Goal(Objective.BEST_VALUE, new Worth(0, 2, 0, 0), Licence.NONE)), PLAIN.withGoal(new Goal(Objective.CHEAPEST, new Worth(0, 2, 0, 0), Licence.NONE)));
+        for (Request one : all) {
+            for (Request other : all) {
+                Request part = MemoryMarket.concerning(one);
+                Request otherPart = MemoryMarket.concerning(other);
+                boolean alike = MemoryMarket.accepted(part).equals(MemoryMarket.accepted(otherPart)) && MemoryMarket.beside(part).equals(MemoryMarket.beside(otherPart));
+                assertThat(alike).as("%s and %s", one, other).isEqualTo(part.equals(otherPart));
+            }
+        }
     }
 }

@@ -28,7 +28,7 @@ import sledwright.generator.memory.Level;
 import sledwright.generator.memory.MemoryOption;
 import sledwright.generator.memory.MemoryPoint;
 import sledwright.generator.memory.MemoryPoints;
-import sledwright.generator.memory.Need;
+import sledwright.generator.memory.MemoryNeed;
 import sledwright.generator.memory.PriceFloor;
 import sledwright.generator.time.Deadline;
 import sledwright.generator.time.OutOfTimeException;
@@ -84,7 +84,7 @@ class QueryTest {
     private static Query.Answer best(Request request, Zone zone, Deadline deadline, List<Frame> frames, MemoryOption... options) {
         Ranking ranking = new Ranking(request);
         List<Frame> sorted = frames.stream().sorted(ranking.promisingFirst()).toList();
-        return new Query(request, FamilyChoice.of(List.of(new Family(BOX, 1, Samples.LOW, sorted, List.of(options), Need.of(request, false)))), ranking, deadline).best(zone);
+        return new Query(request, FamilyChoice.of(List.of(new Family(BOX, 1, Samples.LOW, sorted, List.of(options), MemoryNeed.of(request, false)))), ranking, deadline).best(zone);
     }
 
     private static Query.Answer best(Request request, Zone zone, Frame frame, MemoryOption... options) {
@@ -221,7 +221,7 @@ class QueryTest {
     void aBetterDealCouldBeCheaperToRun() {
         Ranking ranking = new Ranking(PLAIN, Optional.of(new Energy(1, 10, 1)), (one, other) -> 0);
         MemoryPoint slack = Pieces.point(20, 16, 16, 16, 1, 10, 6);
-        Query query = new Query(PLAIN, FamilyChoice.of(List.of(new Family(BOX, 1, Samples.LOW, List.of(frame()), List.of(option(slack)), Need.of(PLAIN, false)))), ranking, Deadline.never());
+        Query query = new Query(PLAIN, FamilyChoice.of(List.of(new Family(BOX, 1, Samples.LOW, List.of(frame()), List.of(option(slack)), MemoryNeed.of(PLAIN, false)))), ranking, Deadline.never());
         Query.Answer answer = query.best(Zone.EVERYTHING);
         assertThat(answer.best().aim()).isEqualTo(1020 + 9636);
         assertThat(answer.openAim()).isEqualTo(1020 + 9110);
@@ -297,7 +297,7 @@ class QueryTest {
 
     private Walk.Path walk(Request request, MemoryPoint... points) {
         Ranking ranking = new Ranking(request);
-        Query query = new Query(request, FamilyChoice.of(List.of(new Family(BOX, 1, Samples.LOW, List.of(frame()), List.of(option(points)), Need.of(request, false)))), ranking, Deadline.never());
+        Query query = new Query(request, FamilyChoice.of(List.of(new Family(BOX, 1, Samples.LOW, List.of(frame()), List.of(option(points)), MemoryNeed.of(request, false)))), ranking, Deadline.never());
         return new Walk(request, query, ranking).walk();
     }
 

@@ -66,12 +66,13 @@ public final class MemoryMarket {
         shelf = stock.shelf();
         kept = stock.kept();
         somewhere.forEach(sku -> leastUnits.put(sku, 1));
-        request.use().stream().filter(sku -> stock.catalog().module(sku).isPresent()).forEach(sku -> leastUnits.put(sku, request.machines()));
+        request.use().stream().filter(sku -> stock.catalog().module(sku).isPresent())
+                .forEach(sku -> leastUnits.put(sku, request.machines()));
     }
 
     /**
-     * The part of a request that its market depends on. Requests alike in that share one, whatever else they ask of memory ({@link Need}), and
-     * what one has worked out serves the others: explanations ask after many that differ in a limit or two.
+     * The part of a request that its market depends on. Requests alike in that share one, whatever else they ask of memory
+     * ({@link MemoryNeed}), and what one has worked out serves the others: explanations ask after many that differ in a limit or two.
      */
     public static Request concerning(Request request) {
         Requirements require = request.require();
@@ -83,6 +84,19 @@ public final class MemoryMarket {
                         OptionalDouble.empty(), limit.conditions()));
         return request.objective() == Objective.BEST_VALUE
                 ? part.withGoal(new Goal(Objective.CHEAPEST, new Worth(0, request.worth().gb(), 0, 0), Licence.NONE)) : part;
+    }
+
+    // A short run hashes one request, and records of records take long to hash the first time: plain values stand for them.
+
+    /** What of such a part decides which lots may be drawn on. */
+    public static List<Object> accepted(Request part) {
+        return List.of(part.forbid(), part.onHand(), part.limit().mostDays(), part.limit().conditions());
+    }
+
+    /** All else of such a part. */
+    public static List<Object> beside(Request part) {
+        return List.of(part.machines(), part.use(), part.require().mode(), part.require().populated().balanced(),
+                part.require().populated().onePart(), part.worth().gb());
     }
 
     /** What there is to draw on. */
@@ -103,8 +117,8 @@ public final class MemoryMarket {
     public List<MemoryOption> options(Platform platform, CoolingKit kit, int sockets, Set<String> barred) {
         OptionsKey key = boards.computeIfAbsent(new Board(platform.sku(), kit.sku(), sockets, barred), same -> {
             List<List<Integer>> depths = depths(platform, kit, sockets);
-            return new OptionsKey(this, new Content(List.of(platform.memory(), depths, SpareSlots.uncovered(platform, kit, sockets), sockets,
-                    barred)));
+            return new OptionsKey(this, new Content(List.of(platform.memory(), depths,
+                    SpareSlots.uncovered(platform, kit, sockets), sockets, barred)));
         });
         return kept.get(key, () -> newOptions(platform, depths(platform, kit, sockets),
                 SpareSlots.uncovered(platform, kit, sockets), sockets, barred));
@@ -175,7 +189,7 @@ public final class MemoryMarket {
         }
 
         @Override
-        public MemoryPoints points(int mostSocketGb, Need need, Deadline deadline) {
+        public MemoryPoints points(int mostSocketGb, MemoryNeed need, Deadline deadline) {
             return kept.get(new PointsKey(content(), need, mostSocketGb), () -> pricing(need, deadline).points(mostSocketGb));
         }
 
@@ -191,19 +205,20 @@ public final class MemoryMarket {
             return known;
         }
 
-        private Pricing pricing(Need need, Deadline deadline) {
+        private Pricing pricing(MemoryNeed need, Deadline deadline) {
             Shapes shapes = kept.get(key, () -> ShapeFinder.find(key, deadline));
             int unitsPerModule = request.machines() * sockets * key.multiple();
             int mostModules = shapes.layouts().maxModules();
-            KindDraws kinds = new KindDraws(shelf, leastUnits, request.machines(), unitsPerModule, mostModules, need.everyWeight(), deadline);
+            KindDraws kinds = new KindDraws(shelf, leastUnits, request.machines(), unitsPerModule, mostModules, need.everyWeight(),
+                    deadline);
             EntangledDraws[] entangled = entangled(kinds, unitsPerModule);
             List<List<List<Draw>>> drawn = new ArrayList<>();
             level.groups().forEach((group, modules) -> drawn.add(entangled[drawn.size()] != null ? null
                     : kept.get(new DrawsKey(group, modules, KindDraws.lots(shelf, modules), request.machines(), unitsPerModule, mostModules,
                             modules.stream().map(module -> leastUnits.getOrDefault(module.sku(), 0)).toList(), need.everyWeight()),
                             () -> kinds.ofGroup(group, modules))));
-            return new Pricing(request.machines(), need, memory, shapes, drawn, entangled, sockets, uncovered, stock.catalog().labour().perModule(),
-                    deadline);
+            return new Pricing(request.machines(), need, memory, shapes, drawn, entangled, sockets, uncovered,
+                    stock.catalog().labour().perModule(), deadline);
         }
 
         /** For each group the set that it is entangled in; a part that is wanted keeps its set's groups apart. */

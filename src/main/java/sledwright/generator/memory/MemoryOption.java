@@ -15,7 +15,7 @@ public final class MemoryOption {
     public interface Builder {
 
         /** The points with at most a given number of GB on a socket. */
-        MemoryPoints points(int mostSocketGb, Need need, Deadline deadline);
+        MemoryPoints points(int mostSocketGb, MemoryNeed need, Deadline deadline);
     }
 
     private final Level level;
@@ -120,7 +120,7 @@ public final class MemoryOption {
      *
      * @throws UnfinishedException when the deadline comes first, or a socket has more populations than are listed
      */
-    public MemoryPoints points(int mostSocketGb, Need need, Deadline deadline) {
+    public MemoryPoints points(int mostSocketGb, MemoryNeed need, Deadline deadline) {
         return builder.points(Math.min(mostSocketGb, extent.mostSocketGb), need, deadline);
     }
 }

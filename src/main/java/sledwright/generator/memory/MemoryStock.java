@@ -64,7 +64,8 @@ public final class MemoryStock {
             List<List<Level>> found = new ArrayList<>();
             for (ModuleType type : ModuleType.values()) {
                 List<MemoryModule> modules = memory.takes(type)
-                        ? sold(memory).stream().filter(module -> module.type() == type && !barred.contains(module.sku())).toList() : List.of();
+                        ? sold(memory).stream().filter(module -> module.type() == type && !barred.contains(module.sku())).toList()
+                        : List.of();
                 for (int width : widths(memory, modules)) {
                     for (List<MemoryModule> mixing : mixing(wish, modules.stream()
                             .filter(module -> width == 0 || module.deviceWidth() == width).toList())) {

@@ -27,7 +27,7 @@ final class Pricing {
     private static final long UNAVAILABLE = CheapestDraw.IMPOSSIBLE / 1024;
 
     private final int machines;
-    private final Need need;
+    private final MemoryNeed need;
     private final MemorySupport memory;
     private final Shapes shapes;
     private final List<List<List<Draw>>> draws;
@@ -48,7 +48,7 @@ final class Pricing {
      * @param entangled      for each group, the draws of the set that it belongs to; null for a group that stands by itself
      * @param uncoveredSlots slots of the fitted sockets that the kit leaves free
      */
-    Pricing(int machines, Need need, MemorySupport memory, Shapes shapes, List<List<List<Draw>>> draws, EntangledDraws[] entangled,
+    Pricing(int machines, MemoryNeed need, MemorySupport memory, Shapes shapes, List<List<List<Draw>>> draws, EntangledDraws[] entangled,
             int sockets, int uncoveredSlots, long labourPerModule, Deadline deadline) {
         this.machines = machines;
         this.need = need;

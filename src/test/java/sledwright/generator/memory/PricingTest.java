@@ -49,7 +49,7 @@ class PricingTest {
     }
 
     private static List<MemoryPoint> points(Catalog shop, Request request) {
-        return market(shop, request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(Integer.MAX_VALUE, Need.of(request, false), Deadline.never()).cheapestFirst();
+        return market(shop, request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(Integer.MAX_VALUE, MemoryNeed.of(request, false), Deadline.never()).cheapestFirst();
     }
 
     private static MemoryPoint of(List<MemoryPoint> points, int gb) {
@@ -108,8 +108,8 @@ class PricingTest {
             assertThat(point.microwatts()).isEqualTo(8_000_000);
             assertThat(point.width()).isEqualTo(2);
         });
-        assertThat(market(shop(4, 4, LIGHT16), request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(31, Need.of(request, false), Deadline.never()).cheapestFirst()).isEmpty();
-        assertThat(market(shop(4, 4, LIGHT16), request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(32, Need.of(request, false), Deadline.never()).cheapestFirst()).hasSize(1);
+        assertThat(market(shop(4, 4, LIGHT16), request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(31, MemoryNeed.of(request, false), Deadline.never()).cheapestFirst()).isEmpty();
+        assertThat(market(shop(4, 4, LIGHT16), request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(32, MemoryNeed.of(request, false), Deadline.never()).cheapestFirst()).hasSize(1);
     }
 
     @Test
@@ -117,7 +117,7 @@ class PricingTest {
         Request request = Request.named("late");
         MemoryMarket market = market(shop(4, 4, LIGHT16), request);
         MemoryOption option = market.options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0);
-        Need need = Need.of(request, false);
+        MemoryNeed need = MemoryNeed.of(request, false);
         Deadline over = Deadline.in(Duration.ZERO);
         assertThatThrownBy(() -> option.points(64, need, over)).isInstanceOf(OutOfTimeException.class);
         assertThat(option.points(64, need, Deadline.never()).cheapestFirst()).isNotEmpty();

@@ -10,14 +10,14 @@ import sledwright.domain.Requirements;
 import sledwright.generator.keep.Content;
 
 /** What one request asks of its memory where others share a market with it. */
-public final class Need {
+public final class MemoryNeed {
 
     private final Requirements require;
     private final Limits limit;
     private final boolean everyWeight;
     private final Content content;
 
-    private Need(Requirements require, Limits limit, boolean everyWeight) {
+    private MemoryNeed(Requirements require, Limits limit, boolean everyWeight) {
         this.require = require;
         this.limit = limit;
         this.everyWeight = everyWeight;
@@ -25,10 +25,10 @@ public final class Need {
     }
 
     /** @param everyWeight whether a heavier population may come before a lighter one that is as good and as cheap */
-    public static Need of(Request request, boolean everyWeight) {
+    public static MemoryNeed of(Request request, boolean everyWeight) {
         Limits limit = new Limits(request.limit().price(), OptionalDouble.empty(), OptionalInt.empty(), OptionalDouble.empty(), 0,
                 OptionalDouble.empty(), Set.of());
-        return new Need(request.require(), limit, everyWeight);
+        return new MemoryNeed(request.require(), limit, everyWeight);
     }
 
     Requirements require() {
@@ -45,7 +45,7 @@ public final class Need {
 
     @Override
     public boolean equals(Object other) {
-        return this == other || other instanceof Need need && content.equals(need.content);
+        return this == other || other instanceof MemoryNeed need && content.equals(need.content);
     }
 
     @Override
