@@ -8,6 +8,7 @@ import sledwright.desk.view.QuoteView;
 import sledwright.domain.Catalog;
 import sledwright.domain.Part;
 import sledwright.explain.Explainer;
+import sledwright.explain.Explanation;
 import sledwright.explain.ask.UnsettledException;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
@@ -34,8 +35,10 @@ final class Quoting {
         Outcome outcome = new Planner().plan(findings);
         Explainer explainer = new Explainer(job.catalog(), search, deadline);
         Optional<MoreWork> more = points.isPresent() ? Optional.empty() : moreWork(findings, job, explainer);
-        QuoteView answer = QuoteView.of(outcome, job.catalog(), explainer.explain(findings, asked.whyNot()), job.discount())
-                .with(points.map(Pointing::marks).orElse(List.of())).with(more);
+        Explanation explanation = explainer.explain(findings, asked.whyNot());
+        QuoteView answer = QuoteView.of(outcome, job.catalog(), explanation, job.discount())
+                .with(points.map(Pointing::marks).orElse(List.of())).with(more)
+                .lacking(Mixing.of(job, explanation, terms, deadline));
         QuoteView view = switch (asked.steps()) {
             case NOTHING -> answer;
             case REQUIREMENTS -> answer.with(explainer.steps(findings, false));

@@ -138,6 +138,8 @@ class JsonTest {
                   "relaxations": [],
                   "catalog_lacks": [],
                   "notes": [],
+                  "more_work": null,
+                  "too_many": null,
                   "steps": null
                 }
                 """);

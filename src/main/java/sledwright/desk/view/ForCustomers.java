@@ -29,7 +29,7 @@ public final class ForCustomers {
         return new QuoteView(view.request(), view.machines(), view.objective(), view.currency(), view.status(), view.best(), view.bound(),
                 each(view.alternatives(), some -> new QuoteView.Alternative(some.rank(), of(some.build()), some.priceLessWorth(),
                         some.difference(), some.reasons(), some.mark(), some.energy(), some.pays(), Optional.empty())), view.doubts(),
-                of(view.explanation()), view.moreWork(), Optional.empty(),
+                of(view.explanation()), view.moreWork(), view.tooMany(), Optional.empty(),
                 view.day().forCustomers());
     }
 

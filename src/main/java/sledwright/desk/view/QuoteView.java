@@ -36,11 +36,13 @@ import sledwright.words.Sentence;
  * @param alternatives the best first
  * @param doubts       whether the alternatives are the right ones; a time limit may end their list after the best is proved
  * @param moreWork     what one step of work costs; empty where the request has no workload or it is not known
+ * @param tooMany      how many machines can be had where not all of them can; empty where their number is not what is in the way
  * @param steps        how the best changes with the request and with prices; empty where nobody asked
  */
 public record QuoteView(String request, int machines, Objective objective, String currency, Status status,
                         Optional<BigDecimal> best, Optional<BigDecimal> bound, List<Alternative> alternatives, Doubts doubts,
-                        Explanation explanation, Optional<MoreWork> moreWork, Optional<Steps> steps, AnswerDay day) {
+                        Explanation explanation, Optional<MoreWork> moreWork, Optional<TooMany> tooMany,
+                        Optional<Steps> steps, AnswerDay day) {
 
     /**
      * A ranked order.
@@ -112,7 +114,7 @@ public record QuoteView(String request, int machines, Objective objective, Strin
         return new QuoteView(outcome.request().name(), outcome.request().machines(), objective,
                 catalog.currency().getCurrencyCode(), outcome.status(), figure(outcome.best(), objective, catalog),
                 figure(outcome.bound(), objective, catalog), List.copyOf(alternatives), outcome.doubts(), explanation, Optional.empty(),
-                Optional.empty(),
+                Optional.empty(), Optional.empty(),
                 AnswerDay.of(catalog, outcome.ranked().stream().flatMap(judged -> judged.order().picks().stream())).warning(warnings));
     }
 
@@ -143,7 +145,7 @@ public record QuoteView(String request, int machines, Objective objective, Strin
             marked.add(one.markedAs(marks.stream().skip(marked.size()).findFirst()));
         }
         return new QuoteView(request, machines, objective, currency, status, best, bound, List.copyOf(marked), doubts, explanation,
-                moreWork, steps, day);
+                moreWork, tooMany, steps, day);
     }
 
     /** The same answer with what one step of work costs, which stands among the reasons of the first build, too. */
@@ -154,13 +156,19 @@ public record QuoteView(String request, int machines, Objective objective, Strin
         List<Alternative> told = new ArrayList<>(alternatives);
         told.set(0, alternatives.get(0).saying(more.get().words()));
         return new QuoteView(request, machines, objective, currency, status, best, bound, List.copyOf(told), doubts, explanation, more,
+                tooMany, steps, day);
+    }
+
+    /** The same answer with how many machines can be had. */
+    public QuoteView lacking(Optional<TooMany> some) {
+        return new QuoteView(request, machines, objective, currency, status, best, bound, alternatives, doubts, explanation, moreWork, some,
                 steps, day);
     }
 
     /** The same answer with its steps. */
     public QuoteView with(Steps found) {
         return new QuoteView(request, machines, objective, currency, status, best, bound, alternatives, doubts, explanation,
-                moreWork, Optional.of(found), day);
+                moreWork, tooMany, Optional.of(found), day);
     }
 
     private static Optional<BigDecimal> priceLessWorth(Order order, Figures figures) {

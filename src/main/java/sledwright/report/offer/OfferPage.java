@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import sledwright.desk.view.Audience;
 import sledwright.desk.view.BuildView;
+import sledwright.desk.view.TooMany;
 import sledwright.desk.view.ForCustomers;
 import sledwright.explain.Difference;
 import sledwright.explain.Explanation;
@@ -82,6 +83,7 @@ public final class OfferPage {
             model.put("refusal", refusal());
             model.put("conflicts", conflicts());
             model.put("ways", ways());
+            model.put("many", offer.answer().tooMany().map(this::many).orElse(List.of()));
             model.put("each", offer.stationery().taxPercent().isEmpty() ? words.say("quote.ways.each")
                     : words.say("quote.ways.each.taxed", offer.stationery().taxName()));
         } else {
@@ -179,6 +181,14 @@ public final class OfferPage {
 
     private List<String> conflicts() {
         return explanation.conflicts().stream().map(conflict -> conflict.sentence().in(words)).distinct().toList();
+    }
+
+    /** How many machines there can be, alike and mixed. */
+    private List<String> many(TooMany some) {
+        List<String> said = new ArrayList<>(List.of(words.say("many.alike", some.alike(), some.asked(), words.money(some.alikePrice()))));
+        some.mixed().ifPresent(order -> said.add(words.say(order.machines() < some.asked() ? "many.mixed" : "many.all", order.machines(),
+                some.asked(), words.money(order.price()), order.builds()) + (order.within() ? "" : " " + words.say("many.above"))));
+        return said;
     }
 
     private List<String> ways() {

@@ -3,9 +3,11 @@ package sledwright.report.quote;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import sledwright.compare.PricePoints;
 import sledwright.desk.view.MoreWork;
 import sledwright.desk.view.QuoteView;
+import sledwright.desk.view.TooMany;
 import sledwright.generator.Doubts;
 import sledwright.report.build.BuildJson;
 import sledwright.report.build.DayJson;
@@ -22,7 +24,20 @@ import sledwright.words.Sentence;
  */
 public record QuoteJson(@JsonUnwrapped Head head, @JsonUnwrapped DayJson day, List<Alternative> alternatives,
                         @JsonUnwrapped Completeness completeness, List<WhyNotJson> whyNot, @JsonUnwrapped ExplanationJson explanation,
-                        MoreWorkJson moreWork, StepsJson steps) {
+                        MoreWorkJson moreWork, TooManyJson tooMany, StepsJson steps) {
+
+    /** How many machines can be had; the keys of {@code mixed} are null where no order of mixed builds was found that delivers more. */
+    public record TooManyJson(int alike, BigDecimal alikePrice, Integer mixed, Integer mixedBuilds, BigDecimal mixedPrice,
+                              Boolean mixedProved, Boolean mixedWithin, String message) {
+
+        private static TooManyJson of(TooMany some) {
+            Optional<TooMany.Mixed> order = some.mixed();
+            return new TooManyJson(some.alike(), some.alikePrice(), order.map(TooMany.Mixed::machines).orElse(null),
+                    order.map(TooMany.Mixed::builds).orElse(null), order.map(TooMany.Mixed::price).orElse(null),
+                    order.map(TooMany.Mixed::proved).orElse(null), order.map(TooMany.Mixed::within).orElse(null), some.words().toString());
+        }
+    }
+
 
     /** What one step of work costs; all but {@code step} and {@code message} are null where no build does so much more. */
     public record MoreWorkJson(BigDecimal step, BigDecimal work, BigDecimal percent, BigDecimal extra, Boolean within, String message) {
@@ -68,6 +83,7 @@ public record QuoteJson(@JsonUnwrapped Head head, @JsonUnwrapped DayJson day, Li
                 view.alternatives().stream().map(one -> Alternative.of(one, view)).toList(), new Completeness(view.complete(),
                 view.doubts().causes().stream().sorted().map(Doubts.Cause::label).toList()),
                 view.explanation().whyNot().stream().map(WhyNotJson::of).toList(), ExplanationJson.of(view.explanation()),
-                view.moreWork().map(MoreWorkJson::of).orElse(null), view.steps().map(StepsJson::of).orElse(null));
+                view.moreWork().map(MoreWorkJson::of).orElse(null),
+                view.tooMany().map(TooManyJson::of).orElse(null), view.steps().map(StepsJson::of).orElse(null));
     }
 }

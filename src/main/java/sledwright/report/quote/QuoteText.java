@@ -183,6 +183,7 @@ public final class QuoteText {
     }
 
     private void addExplanation() {
+        view.tooMany().ifPresent(some -> page.heading("How many can be had").text(some.words().toString()));
         ExplanationText.addConflicts(page, view.explanation());
         view.explanation().whyNot().forEach(answer -> page.heading("Why not " + answer.sku()).items(answer.sentences()));
     }

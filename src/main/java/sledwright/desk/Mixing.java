@@ -1,0 +1,53 @@
+package sledwright.desk;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import sledwright.desk.view.TooMany;
+import sledwright.domain.Objective;
+import sledwright.domain.OrderLine;
+import sledwright.domain.OrderRequest;
+import sledwright.domain.Request;
+import sledwright.explain.Explanation;
+import sledwright.explain.conflict.Relaxation;
+import sledwright.generator.time.Deadline;
+import sledwright.planner.order.OrderOutcome;
+import sledwright.planner.order.OrderPlanner;
+import sledwright.request.Job;
+
+/** What becomes of a request for more alike machines than can be had. */
+final class Mixing {
+
+    /** An order of mixed builds is an answer beside the answer and may take this long. */
+    private static final long MOST_MILLIS = 1500;
+    private static final String MACHINES = "machines";
+
+    private Mixing() {
+    }
+
+    /** Empty where the number of machines is not what is in the way, or not alone. */
+    static Optional<TooMany> of(Job.Quote job, Explanation explanation, Terms terms, Deadline deadline) {
+        return explanation.relaxations().stream().filter(way -> way.keys().equals(List.of(MACHINES))).findFirst()
+                .map(fewer -> of(job, fewer, terms, deadline));
+    }
+
+    private static TooMany of(Job.Quote job, Relaxation fewer, Terms terms, Deadline deadline) {
+        Request request = job.request();
+        // What surrounds machines is chosen for a whole order and cannot be wished for in a line of it.
+        boolean canBeAnOrder = request.use().stream().noneMatch(job.catalog()::isOfEnclosuresAlone) && !deadline.isOver();
+        return TooMany.of(request, job.catalog(), fewer, canBeAnOrder ? Optional.of(filled(job, terms, deadline)) : Optional.empty());
+    }
+
+    private static OrderOutcome filled(Job.Quote job, Terms terms, Deadline deadline) {
+        Request request = job.request();
+        Request line = request.withLimit(request.limit().withPrice(OptionalLong.empty())).withOnHand(Map.of())
+                .withObjective(request.objective() == Objective.BEST_VALUE ? Objective.BEST_VALUE : Objective.CHEAPEST);
+        OrderRequest order = new OrderRequest(request.name(), List.of(new OrderLine(request.name(), line, OrderLine.LEAST_PRIORITY, false)),
+                OptionalInt.empty(), 0, 0, request.onHand());
+        Deadline soon = Deadline.in(Duration.ofMillis(Math.min(deadline.leftMillis(), MOST_MILLIS))).or(deadline::isOver);
+        return new OrderPlanner(job.catalog(), terms.seed()).plan(order, soon, progress -> { });
+    }
+}
