@@ -342,6 +342,11 @@ public final class Book implements AutoCloseable {
         return quotes;
     }
 
+    /** The customers' links. */
+    public CustomerLinks links() {
+        return new CustomerLinks(database);
+    }
+
     /** A whole copy, while others write. */
     public void backup(Path target) {
         database.backup(target);

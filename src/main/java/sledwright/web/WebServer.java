@@ -6,9 +6,11 @@ import java.util.Optional;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
@@ -23,6 +25,9 @@ import sledwright.web.http.AccessLine;
 import sledwright.web.http.ErrorAnswers;
 import sledwright.web.http.Guard;
 import sledwright.web.http.Patience;
+import sledwright.web.links.CustomerPages;
+import sledwright.web.links.LinkHandler;
+import sledwright.web.links.LinkShelf;
 import sledwright.web.page.ImportHandler;
 import sledwright.web.page.PageHandler;
 import sledwright.web.shop.LiveCatalog;
@@ -66,11 +71,13 @@ public final class WebServer implements AutoCloseable {
         Reception reception = new Reception(queue, bounds.bodyBytes(), bounds.patience(), departures, settings.defects());
         Optional<Staff> staff = settings.users().map(file -> new Staff(new UsersFile(file), settings.log()));
         Entrance entrance = Entrance.of(staff, settings.place().isSecure());
+        LinkShelf links = new LinkShelf(settings.shelf()::ifThere, settings.shelf()::book);
         Handler rooms = new Handler.Sequence(
                 new LoginHandler(entrance, new Reception(logins, LOGIN_BYTES, bounds.patience(), departures, settings.defects()),
                         () -> catalog.state().catalog().name()),
                 new PageHandler(shop, reception), new BookHandler(shop, reception, request -> Visitor.of(request).name()),
-                new ImportHandler(shop.folder(), reception), new ApiHandler(shop::state, reception));
+                new ImportHandler(shop.folder(), reception), new LinkHandler(shop::state, links, reception, this::reached),
+                new CustomerPages(shop::state, links, reception), new ApiHandler(shop::state, reception));
         Patience patience = new Patience(bounds.patience(), bounds.connections(),
                 new Guard(settings.place().names(), new Doorman(entrance, rooms)));
         QueuedThreadPool threads = new QueuedThreadPool(THREADS);
@@ -128,6 +135,12 @@ public final class WebServer implements AutoCloseable {
             web.close();
             throw new IllegalStateException(defect);
         }
+    }
+
+    /** The address by which whoever asks reaches it, without a stroke at its end. */
+    private String reached(Request request) {
+        return settings.place().known().map(URI::toString).orElseGet(() -> "http://" + request.getHeaders().get(HttpHeader.HOST))
+                .replaceFirst("/$", "");
     }
 
     /** Where it answers. */

@@ -1,6 +1,7 @@
 import { address, fromAddress, fromPairs, isList, items, yaml } from './request.js';
 import { wire as wireMail } from './mail.js';
 import { wire as wireKeeping } from './keep.js';
+import { wire as wireLink } from './link.js';
 import { headers } from './server.js';
 
 const $ = (selector, within = document) => within.querySelector(selector);
@@ -486,6 +487,7 @@ function label(key) {
 }
 // A mail fills the whole form: what stood in it before is no wish of this customer; Undo brings it back.
 wireKeeping(() => yaml(wishes).text);
+if ($('#link')) { wireLink(() => yaml(wishes).text, () => wishes, label); }
 wireMail(label, pairs => { wishes = fromPairs(pairs); asked = []; show(); changed(true); });
 
 function restore(event) {

@@ -12,6 +12,7 @@ import java.util.Base64;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.locks.LockSupport;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import java.util.stream.Stream;
@@ -34,6 +35,7 @@ public final class Browser implements CloseableResource, AutoCloseable {
     public static final int PHONE = 360;
     public static final int DESKTOP = 1100;
 
+    private static final long BETWEEN_NANOS = Duration.ofMillis(25).toNanos();
     private static final Duration PATIENCE = Duration.ofSeconds(30);
 
     private static final String AXE = script();
@@ -119,7 +121,7 @@ public final class Browser implements CloseableResource, AutoCloseable {
             if (System.nanoTime() > end) {
                 throw new AssertionError("never: " + condition + "\n" + text());
             }
-            Thread.onSpinWait();
+            LockSupport.parkNanos(BETWEEN_NANOS);
         }
         return this;
     }
@@ -127,18 +129,11 @@ public final class Browser implements CloseableResource, AutoCloseable {
     /** Whether a condition holds; one of something that is not there does not. */
     private boolean holds(String condition) {
         try {
-            return (boolean) driver.executeAsyncScript(waiting(condition));
+            return (boolean) driver.executeScript("try { return !!(%s); } catch (absent) { return false; }".formatted(condition));
         } catch (JavascriptException leaving) {
             // The page was being left; what comes next is asked.
             return false;
         }
-    }
-
-    private static String waiting(String condition) {
-        return """
-                const done = arguments[arguments.length - 1];
-                const holds = () => { try { return !!(%s); } catch (absent) { return false; } };
-                if (holds()) { done(true); } else { setTimeout(() => done(holds()), 40); }""".formatted(condition);
     }
 
     /** What a script hands to its last argument. */

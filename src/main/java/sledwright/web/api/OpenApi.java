@@ -18,6 +18,7 @@ final class OpenApi {
 
     static {
         REFUSALS.put("400", "Something is wrong in the request or its address.");
+        REFUSALS.put("401", "Nobody is logged in, or name or password is wrong.");
         REFUSALS.put("403", "Not for this sender.");
         REFUSALS.put("404", "There is nothing of that name.");
         REFUSALS.put("405", "Not with that method.");
@@ -25,6 +26,7 @@ final class OpenApi {
         REFUSALS.put("409", "Overtaken by a newer question of the same line; or the quote does not take that step, or someone was first.");
         REFUSALS.put("413", "The body is too large.");
         REFUSALS.put("415", "The body is of no known type.");
+        REFUSALS.put("429", "Too many logins failed.");
         REFUSALS.put("503", "Too many questions wait.");
     }
 
@@ -44,6 +46,8 @@ final class OpenApi {
         paths.put("/api/mail", post("mail", MailQuestion.WORDS, MailQuestion.KEYS, "The text of the mail under the key mail.",
                 answer("Wishes with their words, and the rest.", object(JSON, media("object")))));
         book(paths);
+        links(paths);
+        door(paths);
         return Json.of(object("openapi", "3.1.0", "info", object("title", "Sledwright", "version", "1", "description",
                 "Cheapest valid server builds from a shop's catalogue: asked, proved and explained."), "paths", paths,
                 "components", object("schemas", object("Faults", faults()))));
@@ -64,6 +68,27 @@ final class OpenApi {
         Map<String, Object> step = inPath("step", BookKeys.STEPS.keySet().toArray());
         paths.put(one + "/{step}", object("parameters", List.of(inPath("number"), step), "post",
                 operation("step", "Takes a quote further.", BookKeys.ofSteps(), "", json(QUOTE))));
+    }
+
+    private static void links(Map<String, Object> paths) {
+        Map<String, Object> whole = post("link", "Makes a link for a customer.", List.of(
+                OptionKey.texts("may", "What the customer may change, such as require.cores=8..32 or workload=one,another. May stand"
+                        + " several times."),
+                OptionKey.text("until", "The last day on which it is answered, such as 2026-11-18; 90 days ahead at most. Otherwise 14"
+                        + " days.")),
+                "A request of kind quote, without a catalogue.", json("Its id, its last day, and its address, which is told this once."));
+        whole.put("get", operation("links", "Links that are not over.", List.of(), "", json("Each without its address.")));
+        paths.put("/api/links", whole);
+        paths.put("/api/links/{id}/end", object("parameters", List.of(inPath("id")), "post",
+                operation("end", "Ends a link at once.", List.of(), "", json("An empty object."))));
+    }
+
+    /** Only where the server knows its users. */
+    private static void door(Map<String, Object> paths) {
+        paths.put("/api/me", get("Who is logged in, and the token that a change needs."));
+        paths.put("/api/login", post("login", "Begins a session, where the server has users.", List.of(), "Name and password, as JSON.",
+                json("Who is logged in, and the token that a change needs.")));
+        paths.put("/api/logout", object("post", operation("logout", "Ends the session.", List.of(), "", json("An empty object."))));
     }
 
     private static Map<String, Object> json(String words) {

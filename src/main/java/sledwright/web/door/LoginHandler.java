@@ -98,7 +98,7 @@ public final class LoginHandler extends AnsweringHandler {
             } catch (RefusedException refused) {
                 visit.finish(() -> {
                     refused.headers().forEach((name, value) -> response.getHeaders().put(name, value));
-                    page(refused.status(), refused.status() == TOO_MANY ? "Too many tries; wait %s s.".formatted(
+                    page(refused.status(), refused.status() == TOO_MANY ? "Too many tries; wait %s s".formatted(
                             refused.headers().get("Retry-After")) : WRONG, request, response, callback);
                 });
             }

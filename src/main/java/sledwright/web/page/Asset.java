@@ -6,6 +6,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import sledwright.report.chart.SvgChart;
 
 /**
@@ -21,8 +23,11 @@ record Asset(String type, byte[] bytes) {
     private static final String CHARTS = "/* charts */";
 
     private static final String SCRIPT = "text/javascript; charset=utf-8";
-    private static final Map<String, String> TYPES = Map.of("ask.js", SCRIPT, "request.js", SCRIPT, "mail.js", SCRIPT, "work.js", SCRIPT,
-            "server.js", SCRIPT, "keep.js", SCRIPT, "book.js", SCRIPT, "catalogue.js", SCRIPT, "icon.svg", "image/svg+xml");
+    private static final Map<String, String> TYPES = Stream.concat(
+            Stream.of("ask.js", "request.js", "mail.js", "work.js", "server.js", "keep.js", "book.js", "catalogue.js", "customer.js",
+                    "link.js")
+                    .map(name -> Map.entry(name, SCRIPT)), Stream.of(Map.entry("icon.svg", "image/svg+xml")))
+            .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Map.Entry::getValue));
 
     /** Address -> file. */
     static Map<String, Asset> all() {

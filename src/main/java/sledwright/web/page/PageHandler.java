@@ -2,6 +2,7 @@ package sledwright.web.page;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,6 +54,7 @@ public final class PageHandler extends AnsweringHandler {
     private static final String PDF = "application/pdf";
     private static final Duration TIME = Duration.ofSeconds(15);
     private static final Duration LONG = Duration.ofMinutes(3);
+    private static final int LINK_DAYS = 14;
     private static final String WORK = "/page/work";
 
     /** Makes a piece of a page, or a paper, from a request. */
@@ -167,6 +169,9 @@ public final class PageHandler extends AnsweringHandler {
         Map<String, Object> model = new HashMap<>(head("ask", visitor));
         model.put("groups", Wishes.of(catalog.state().catalog()));
         model.put("parts", catalog.state().catalog().parts());
+        model.put("links", visitor.may("POST", "/api/links"));
+        model.put("today", LocalDate.now().toString());
+        model.put("linkday", LocalDate.now().plusDays(LINK_DAYS).toString());
         return Pages.filled("ask.ftlh", model);
     }
 

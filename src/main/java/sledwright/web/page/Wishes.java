@@ -7,7 +7,7 @@ import sledwright.web.page.Wish.Group;
 import sledwright.web.page.Wish.Shape;
 
 /** Everything that the form has a field for, in the order in which it is offered. */
-final class Wishes {
+public final class Wishes {
 
     private static final Choice YES = new Choice("true", "yes");
     private static final Choice NO = new Choice("false", "no");
@@ -20,6 +20,12 @@ final class Wishes {
         return shop.workloads().isEmpty() ? List.of() : List.of(Wish.of(Shape.CHOICE, "workload", "Workload",
                 "What the machine does: how far its work runs side by side, and how much memory it reads.",
                 shop.workloads().keySet().stream().map(name -> new Choice(name, name.replace('-', ' '))).toList()));
+    }
+
+    /** The wish of a key; one that the form has no field for is called by its key. */
+    public static Wish named(Catalog shop, String key) {
+        return of(shop).stream().flatMap(group -> group.wishes().stream()).filter(wish -> wish.key().equals(key)).findFirst()
+                .orElseGet(() -> Wish.text(key, key, ""));
     }
 
     static List<Group> of(Catalog shop) {

@@ -156,7 +156,7 @@ class LoginTest {
         Set<String> listed = Rights.TABLE.stream().map(Rights.Right::path).collect(Collectors.toSet());
         List<String> described = new ArrayList<>();
         new ObjectMapper().readTree(Wire.get(Servers.small().address(), "/api/openapi.json").body()).get("paths").fieldNames().forEachRemaining(described::add);
-        assertThat(described).hasSizeGreaterThan(8).allMatch(path -> listed.contains(path) || path.startsWith("/api/book/") && listed.contains("/api/book/**"));
+        assertThat(described).hasSizeGreaterThan(8).allMatch(path -> listed.contains(path.replaceAll("\\{[a-z]+}", "*")) || path.startsWith("/api/book/") && listed.contains("/api/book/**"));
         assertThat(new PageHandler(null, null).asked()).hasSizeGreaterThan(6).allMatch(listed::contains);
     }
 
@@ -239,7 +239,7 @@ class LoginTest {
         assertThat(late.body()).contains("\"place\": \"the login\"").containsPattern("comes after too many that failed; wait \\d+ s");
         Wire.Reply form = Wire.post(address, "/login", FORM, "name=bench&password=x", "X-Forwarded-For: 10.3.3.10");
         assertThat(form.status()).isEqualTo(429);
-        assertThat(form.body()).containsPattern("Too many tries; wait \\d+ s\\.").contains("<title>Log in - Reedmere Stores</title>", ">Name</label>", ">Password</label>");
+        assertThat(form.body()).containsPattern("Too many tries; wait \\d+ s").contains("<title>Log in - Reedmere Stores</title>", ">Name</label>", ">Password</label>");
         assertLogged("\\S+ POST /api/login 429 \\d+ ms \\d+ B");
     }
 

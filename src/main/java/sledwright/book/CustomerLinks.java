@@ -1,0 +1,56 @@
+package sledwright.book;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import sledwright.book.store.Database;
+
+/** The customers' links that the book keeps, each until its last day; then nothing is left of it. */
+public final class CustomerLinks {
+
+    private static final String ALL = "SELECT digest, name, request, leeway, until, made_by, made_at FROM customer_link";
+
+    private final Database database;
+
+    CustomerLinks(Database database) {
+        this.database = database;
+    }
+
+    /** Keeps one; those that are over go. */
+    public void keep(CustomerLink link, LocalDate today) {
+        database.write(sql -> {
+            sql.change("DELETE FROM customer_link WHERE until < ?", today);
+            return sql.change("INSERT INTO customer_link (digest, name, request, leeway, until, made_by, made_at)"
+                    + " VALUES (?, ?, ?, ?, ?, ?, ?)", link.digest(), link.name(), link.request(), Leeway.written(link.may()),
+                    link.until(), link.by(), link.at());
+        });
+    }
+
+    /** The link of that digest, where it is not over. */
+    public Optional<CustomerLink> find(String digest, LocalDate today) {
+        return database.read(sql -> sql.first(ALL + " WHERE digest = ? AND until >= ?", CustomerLinks::read, digest, today));
+    }
+
+    /** Those that are not over, the last first. */
+    public List<CustomerLink> all(LocalDate today) {
+        return database.read(sql -> sql.all(ALL + " WHERE until >= ? ORDER BY made_at DESC, digest", CustomerLinks::read, today));
+    }
+
+    /**
+     * Ends one at once.
+     *
+     * @return whether there was one
+     */
+    public boolean end(String id) {
+        return database.write(sql ->
+                sql.change("DELETE FROM customer_link WHERE SUBSTR(digest, 1, ?) = ?", CustomerLink.ID_LETTERS, id) > 0);
+    }
+
+    private static CustomerLink read(ResultSet row) throws SQLException {
+        return new CustomerLink(row.getString(1), row.getString(2), row.getString(3), Leeway.readAll(row.getString(4)),
+                LocalDate.parse(row.getString(5)), row.getString(6), Instant.parse(row.getString(7)));
+    }
+}

@@ -1,0 +1,82 @@
+package sledwright.report.ask;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import sledwright.desk.view.BuildView;
+import sledwright.desk.view.ForCustomers;
+import sledwright.desk.view.Line;
+import sledwright.desk.view.Payment;
+import sledwright.desk.view.QuoteView;
+import sledwright.desk.view.QuoteView.Alternative;
+import sledwright.domain.Catalog;
+import sledwright.metrics.Figures;
+import sledwright.report.build.BuildText;
+import sledwright.report.page.Pages;
+import sledwright.report.page.Wording;
+import sledwright.report.quote.QuoteStatus;
+import sledwright.words.Sentences;
+
+/** The answer to a quote as a customer sees it by a link: what can be had for which price and when, side by side. */
+public final class CustomerPiece {
+
+    /** A part of a machine. */
+    public record Part(String description, int units) {
+    }
+
+    /** One figure of every offer, in the order of the offers. */
+    public record Row(String label, List<String> values) {
+    }
+
+    /** One offer. {@code tax}: the price with tax, in words; may be empty. */
+    public record Offer(int rank, String price, String tax, String machine, String there, List<Part> parts) {
+    }
+
+    private final QuoteView view;
+    private final Wording words;
+
+    private CustomerPiece(QuoteView view, Catalog shop) {
+        this.view = view;
+        words = Wording.of(shop);
+    }
+
+    /** @param whole what the shop sees; what is the shop's alone goes before anything is written */
+    public static String of(QuoteView whole, Catalog shop) {
+        return new CustomerPiece(ForCustomers.of(whole), shop).piece();
+    }
+
+    private String piece() {
+        Map<String, Object> model = new HashMap<>();
+        model.put("sure", Sentences.capital(QuoteStatus.of(view)));
+        model.put("offers", view.alternatives().stream().map(this::offer).toList());
+        model.put("rows", rows());
+        model.put("machines", view.machines());
+        model.put("valid", view.day().validUntil().map(words::day).orElse(""));
+        model.put("conflicts", view.explanation().conflicts().stream().map(conflict -> conflict.sentence().in(words)).toList());
+        return Pages.filled("customer-answer.ftlh", model);
+    }
+
+    private Offer offer(Alternative one) {
+        BuildView build = one.build();
+        Payment pays = one.pays();
+        String tax = pays.tax().map(due -> "%s with %s".formatted(words.money(pays.gross()), due.name())).orElse("");
+        return new Offer(one.rank(), words.money(pays.net()), tax, machine(build), words.day(view.day().in(build.leadDays())),
+                build.lines().stream().filter(line -> line.kind() == Line.Kind.PART)
+                        .map(line -> new Part(line.description(), line.quantity())).toList());
+    }
+
+    private static String machine(BuildView build) {
+        return "%s with %s and %s".formatted(build.platformName(), BuildText.processors(build), BuildText.memory(build));
+    }
+
+    private List<Row> rows() {
+        return List.of(row("Cores", one -> String.valueOf(one.cores())), row("Memory", one -> words.figure(one.usableGb()) + " GB"),
+                row("Bandwidth", one -> words.figure(one.bandwidthGbs()) + " GB/s"),
+                row("Throughput", one -> words.figure(one.throughput())), row("Load", one -> words.figure(one.loadW()) + " W"));
+    }
+
+    private Row row(String label, Function<Figures, String> value) {
+        return new Row(label, view.alternatives().stream().map(one -> value.apply(one.build().figures())).toList());
+    }
+}

@@ -1,0 +1,76 @@
+// Makes a customer's link of what is asked: which wishes the customer may change, how far, until when.
+import { GONE, headers, refusal } from './server.js';
+
+const $ = selector => document.querySelector(selector);
+const FIGURES = /^(machines|require\.(cores|memory_gb|bandwidth_gbs|throughput|work|base_ghz|all_core_ghz|gb_per_core|gbs_per_core|spare_slots|processors)|limit\.(price|lead_days|power_w))$/;
+
+/** How far most let somebody go: from half of a figure to twice as much. */
+function row(key, label, value) {
+  const wrap = document.createElement('div');
+  wrap.className = 'leeway';
+  wrap.dataset.key = key;
+  const tick = document.createElement('label');
+  const box = document.createElement('input');
+  box.type = 'checkbox';
+  box.checked = true;
+  tick.append(box, ' ' + label);
+  wrap.append(tick);
+  const whole = Number.isInteger(value);
+  for (const [name, figure] of [['from', whole ? Math.ceil(value / 2) : value / 2], ['to', value * 2]]) {
+    const field = document.createElement('label');
+    const input = document.createElement('input');
+    input.inputMode = 'decimal';
+    input.value = String(figure);
+    input.dataset.end = name;
+    field.append(name + ' ', input);
+    wrap.append(field);
+  }
+  return wrap;
+}
+
+function show(link) {
+  const address = document.createElement('input');
+  address.readOnly = true;
+  address.className = 'long';
+  address.value = link.address;
+  address.setAttribute('aria-label', 'The address for the customer');
+  const end = document.createElement('button');
+  end.type = 'button';
+  end.textContent = 'End it now';
+  end.addEventListener('click', async () => {
+    const reply = await fetch(`/api/links/${link.id}/end`, { method: 'POST', headers: headers({}) });
+    $('#link-made').replaceChildren(reply.ok ? 'The address is no longer answered.' : await refusal(reply));
+  });
+  $('#link-made').replaceChildren(address, ` Answered until ${link.until}. It is shown here only this once. `, end);
+  address.select();
+}
+
+/**
+ * @param request gives the request as YAML
+ * @param wishes  gives its keys and values
+ * @param label   gives what people call a key
+ */
+export function wire(request, wishes, label) {
+  $('#link').addEventListener('toggle', () => {
+    if (!$('#link').open) { return; }
+    $('#link-made').replaceChildren();
+    $('#leeways').replaceChildren(...[...wishes()].filter(([key, value]) => FIGURES.test(key) && Number(value) > 0)
+      .map(([key, value]) => row(key, label(key), Number(value))));
+  });
+  $('#link-form').addEventListener('submit', async event => {
+    event.preventDefault();
+    $('#link-fault').textContent = '';
+    const query = new URLSearchParams([['until', $('#link-until').value]]);
+    for (const one of document.querySelectorAll('.leeway')) {
+      if (one.querySelector('[type=checkbox]').checked) {
+        query.append('may', `${one.dataset.key}=${one.querySelector('[data-end=from]').value.trim()}..${one.querySelector('[data-end=to]').value.trim()}`);
+      }
+    }
+    try {
+      const reply = await fetch('/api/links?' + query, { method: 'POST', headers: headers({ 'Content-Type': 'application/yaml' }), body: request() });
+      if (reply.ok) { show(await reply.json()); } else { $('#link-fault').textContent = await refusal(reply); }
+    } catch (gone) {
+      $('#link-fault').textContent = GONE;
+    }
+  });
+}

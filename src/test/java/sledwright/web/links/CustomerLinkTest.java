@@ -1,0 +1,198 @@
+package sledwright.web.links;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
+import sledwright.browser.Browser;
+import sledwright.browser.HtmlValidity;
+import sledwright.browser.InBrowser;
+import sledwright.samples.Folders;
+import sledwright.web.Servers;
+import sledwright.web.WebServer;
+import sledwright.web.Wire;
+
+/** Links for customers over HTTP and in a browser. */
+@InBrowser
+class CustomerLinkTest {
+
+    private static final String YAML = "application/yaml";
+    private static final String REQUEST = "kind: quote\nname: Fenland node\nrequire: { cores: 8, memory_gb: 32 }\nlimit: { conditions: [used] }\ndiscount_percent: 5\nalternatives: 3\n";
+    private static final String MAY = "/api/links?may=require.cores=4..32&may=limit.conditions=new,refurbished,used";
+    private static final List<String> LOG = new CopyOnWriteArrayList<>();
+
+    @TempDir
+    private static Path folder;
+    private static Path shop;
+    private static WebServer server;
+    private static URI address;
+
+    @BeforeAll
+    static void start() throws IOException {
+        shop = Folders.copy(Folders.SHOP, folder.resolve("shop"));
+        Files.writeString(shop.resolve("catalog.yaml"), "document: { tax_percent: 20, tax_name: VAT, valid_days: 5 }\n", StandardOpenOption.APPEND);
+        server = Servers.start(shop, folder.resolve("book.db"), Optional.empty(), Servers.ROOMY, LOG);
+        address = server.address();
+    }
+
+    @AfterAll
+    static void stop() {
+        server.close();
+        assertThat(LOG).noneMatch(line -> line.startsWith("defect") || line.contains("Fenland"));
+    }
+
+    private static JsonNode made(String path) throws IOException {
+        Wire.Reply reply = Wire.post(address, path, YAML, REQUEST);
+        assertThat(reply.status()).as(reply.body()).isEqualTo(200);
+        return new ObjectMapper().readTree(reply.body());
+    }
+
+    private static String path(JsonNode link) {
+        return URI.create(link.get("address").textValue()).getPath();
+    }
+
+    /** What the customer must not see: suppliers, lots, costs and how many there are of a part. */
+    private static Set<String> secrets() throws IOException {
+        List<String> rows = Files.readAllLines(Folders.SHOP.resolve("offers.csv"));
+        List<String> columns = List.of(rows.get(0).split(","));
+        return rows.stream().skip(1).map(row -> row.split(",", -1)).flatMap(cells -> List.of("lot", "supplier").stream()
+                .map(name -> cells[columns.indexOf(name)])).filter(cell -> cell.length() > 2).collect(Collectors.toSet());
+    }
+
+    @Test
+    void theCustomerSeesMachinesAndPricesWithinTheLimitsAndNothingOfTheShops() throws IOException {
+        JsonNode link = made(MAY);
+        assertThat(link.get("address").textValue()).matches("http://127\\.0\\.0\\.1:\\d+/for/[A-Za-z0-9_-]{43}");
+        assertThat(link.get("until").textValue()).isEqualTo(LocalDate.now().plusDays(14).toString());
+        Wire.Reply page = Wire.get(address, path(link));
+        assertThat(page.status()).isEqualTo(200);
+        assertThat(HtmlValidity.faults(page.body())).isEmpty();
+        assertThat(page.body()).contains("<h1 id=\"wanted-title\">Fenland node</h1>", "min=\"4\" max=\"32\" value=\"8\"", "from 4 to 32", "<option value=\"used\" selected", "Price before tax",
+                "Proved: no cheaper valid build exists", "What can be had", "Show what it costs");
+        Wire.Reply more = Wire.get(address, path(link) + "/answer?require.cores=16&limit.conditions=refurbished");
+        assertThat(more.status()).as(more.body()).isEqualTo(200);
+        for (String shown : List.of(page.body(), more.body(), Wire.get(address, path(link) + "/answer?require.cores=32").body())) {
+            assertThat(secrets()).hasSizeGreaterThan(3).noneMatch(shown::contains);
+            assertThat(shown).doesNotContain("margin", "unit_cost", "supplier", "available", "in stock", "list price");
+        }
+        assertThat(page.body().replaceAll("[\\h\\s]+", " ")).containsPattern("\\S+, with you by \\S+").containsPattern("\\d with VAT\\. This holds until \\S.*\\.")
+                .containsPattern("\\d offers side by side").contains("With you by");
+        assertThat(page.body()).containsPattern("You can use this page until \\d{4}-\\d\\d-\\d\\d\\.");
+        String one = Wire.post(address, "/api/links", YAML, REQUEST.replace("alternatives: 3", "alternatives: 1")).body();
+        assertThat(Wire.get(address, path(new ObjectMapper().readTree(one))).body()).contains("What you get");
+        assertThat(more.body()).isNotEqualTo(Wire.get(address, path(link) + "/answer").body());
+        assertThat(more.head()).contains("Cache-Control: no-store", "Content-Security-Policy: default-src 'none'");
+    }
+
+    @Test
+    void whatIsNotAllowedIsRefused() throws IOException {
+        String path = path(made(MAY));
+        for (String wrong : List.of("require.cores=33", "require.cores=3", "require.cores=8]%0Aforbid: [x", "limit.conditions=any", "require.memory_gb=64", "objective=most-cores", "use=M16",
+                "set=require.cores=9", "for=shop", "steps", "why-not=M16")) {
+            Wire.Reply reply = Wire.get(address, path + "/answer?" + wrong.replace(" ", "%20"));
+            assertThat(reply.status()).as(wrong + ": " + reply.body()).isEqualTo(400);
+            assertThat(reply.body()).containsPattern("must be a number from 4 to 32|must be one of new, refurbished, used|cannot be changed here");
+        }
+        assertThat(Wire.get(address, path + "?require.cores=33").body()).contains("must be a number from 4 to 32");
+        assertThat(Wire.post(address, path, YAML, REQUEST).status()).isEqualTo(405);
+        assertThat(Wire.post(address, path, YAML, REQUEST).body()).contains("is not taken here; it must be GET or HEAD");
+        assertThat(Wire.get(address, path + "/nothing").status()).isEqualTo(404);
+        assertThat(Wire.get(address, path.substring(0, path.length() - 1)).body()).contains("is not answered any more; ask the shop for another");
+        assertThat(Wire.get(address, "/for/" + "x".repeat(500)).status()).isEqualTo(404);
+        assertThat(Wire.get(address, "/for/").status()).isEqualTo(404);
+    }
+
+    @Test
+    void aLinkIsMadeOnlyOfWhatCanBeAnswered() {
+        for (String[] wrong : new String[][] {{"may=require.cores=9..8", "must be such as require.cores=8..32, the least first, or workload=one,another"},
+            {"may=discount_percent=0..90", "discount_percent is nothing that a customer may change from one value to another; it must be one of limit.lead_days, limit.power_w, limit.price, machines"},
+            {"may=require.cores=1..2&may=require.cores=1..3", "require.cores stands twice"},
+            {"may=workload=nothing-of-the-kind", "workload"}, {"may=machines=0..3", "machines"}, {"until=2020-01-01", "must be a day from %s to %s".formatted(LocalDate.now(), LocalDate.now().plusDays(90))},
+            {"until=soon", "must be a day from "}, {"util=2026-01-01", "is no option of a link; options are may and until"}}) {
+            Wire.Reply reply = Wire.post(address, "/api/links?" + wrong[0], YAML, REQUEST);
+            assertThat(reply.status()).as(wrong[0]).isEqualTo(400);
+            assertThat(reply.body()).contains(wrong[1]);
+        }
+        String many = List.of("machines", "require.cores", "require.memory_gb", "require.bandwidth_gbs", "require.throughput", "require.work", "require.base_ghz", "require.all_core_ghz",
+                "require.gb_per_core", "require.gbs_per_core", "require.spare_slots", "require.processors", "limit.price").stream().map(key -> "may=" + key + "=1..2").collect(Collectors.joining("&"));
+        assertThat(Wire.post(address, "/api/links?" + many, YAML, REQUEST).body()).contains("stands more than 12 times");
+        assertThat(Wire.post(address, "/api/links", YAML, "kind: build\n").status()).isEqualTo(400);
+        assertThat(Wire.post(address, "/api/links", YAML, "kind: quote\nrequire: { cors: 8 }\n").body()).contains("cors");
+        assertThat(Wire.post(address, "/api/links", "text/plain", REQUEST).status()).isEqualTo(415);
+        assertThat(Wire.say(address, "PUT /api/links HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n").body()).contains("is not taken here; it must be GET or POST");
+    }
+
+    @Test
+    void itIsListedEndedAndSurvivesARestart() throws IOException {
+        JsonNode link = made("/api/links?may=machines=1..4&until=" + LocalDate.now());
+        try (WebServer again = Servers.start(shop, folder.resolve("book.db"), Optional.empty(), Servers.ROOMY, LOG)) {
+            assertThat(Wire.get(again.address(), path(link)).status()).isEqualTo(200);
+            assertThat(Wire.get(again.address(), "/api/links").body()).contains("\"id\": \"" + link.get("id").textValue() + "\"", "\"name\": \"Fenland node\"", "\"machines=1..4\"")
+                    .doesNotContain(path(link).substring(5));
+        }
+        String end = "/api/links/" + link.get("id").textValue() + "/end";
+        assertThat(Wire.post(address, end, YAML, "", "Origin: http://" + address.getAuthority()).status()).as("without the token").isEqualTo(403);
+        assertThat(Wire.post(address, end, YAML, "").status()).isEqualTo(200);
+        assertThat(Wire.post(address, end, YAML, "").body()).contains("names no link that is not over");
+        assertThat(Wire.get(address, path(link)).status()).isEqualTo(404);
+    }
+
+    @Test
+    void whatCannotBeHadSaysWhyAndNotHowManyThereAre() throws IOException {
+        JsonNode link = made("/api/links?may=machines=1..500&may=require.cores=1..5000");
+        String body = Wire.get(address, path(link) + "/answer?machines=500").body();
+        assertThat(body).contains("What does not go together").doesNotContain("only ", "units");
+        assertThat(secrets()).noneMatch(body::contains);
+        assertThat(Wire.get(address, path(link) + "/answer?require.cores=5000").body()).contains("Impossible");
+    }
+
+    @Test
+    void noCustomerTakesTheMachineFromAllOthers() throws IOException {
+        String path = path(made("/api/links?may=require.cores=1..64"));
+        List<Wire.Reply> replies = IntStream.range(0, 40).mapToObj(i -> CompletableFuture.supplyAsync(() -> Wire.get(address, path + "/answer?require.cores=" + (1 + i)),
+                work -> new Thread(work).start())).toList().stream().map(CompletableFuture::join).toList();
+        assertThat(replies).extracting(Wire.Reply::status).contains(200, 429).containsOnly(200, 429);
+        Wire.Reply late = replies.stream().filter(reply -> reply.status() == 429).findFirst().orElseThrow();
+        assertThat(late.body()).contains("comes while others of the same link are being answered; ask again soon");
+        assertThat(late.head()).contains("Retry-After: 1");
+        assertThat(Wire.get(address, path + "/answer").status()).isEqualTo(200);
+    }
+
+    @Test
+    void salesMakesALinkOnThePageAndTheCustomerUsesIt(Browser browser) {
+        browser.visit(address + "#require.cores=8&require.memory_gb=32").until("document.querySelector('#answer .sum')");
+        browser.click("#link summary").until("document.querySelectorAll('.leeway').length === 2");
+        browser.type("[data-key='require.cores'] [data-end='to']", "24").click("[data-key='require.memory_gb'] [type=checkbox]").click("#link-form button")
+                .until("document.querySelector('#link-made input')");
+        assertThat(browser.barriers()).isEmpty();
+        assertThat(browser.text()).contains("It is shown here only this once.", "sees prices and machines for this request, but no supplier, lot, cost or stock");
+        browser.visit((String) browser.ask("return document.querySelector('#link-made input').value")).until("document.querySelector('#answer .sum')");
+        String eight = (String) browser.ask("return document.querySelector('.sum').textContent");
+        browser.type("[name='require.cores']", "24").press(Keys.TAB).until("document.querySelector('.sum').textContent !== '" + eight + "'").until("location.search.includes('24')");
+        assertThat(browser.barriers()).isEmpty();
+        browser.type("[name='require.cores']", "25").press(Keys.TAB).until("document.querySelector('#fault').textContent.includes('Cores must be a number from 4 to 24')");
+        browser.screen(Browser.PHONE, true);
+        assertThat(browser.sidewaysScroll()).isZero();
+        assertThat(browser.barriers()).isEmpty();
+        browser.screen(Browser.DESKTOP, false);
+        assertThat(browser.complaints()).allMatch(line -> line.contains("400 (Bad Request)"));
+    }
+}
