@@ -48,4 +48,10 @@ class EquippedOrdersAgainstCpSatTest {
         assertThat(proved[0]).as(count).isGreaterThanOrEqualTo((int) (0.8 * (seeds - undecided.size())));
         assertThat(statuses.keySet()).as(count).contains(OrderStatus.PROVED);
     }
+
+    /** A controller that is sold from two up, and another line that asks for none: its machine takes no second one, so that neither can be had. */
+    @Test
+    void noLineTakesACardThatItDoesNotAskFor() {
+        assertThat(OrderAgainstCpSatTest.judge(RandomOrder.equipped(1063)).wrong()).isEmpty();
+    }
 }

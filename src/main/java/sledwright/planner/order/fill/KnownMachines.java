@@ -10,6 +10,7 @@ import sledwright.domain.Build;
 import sledwright.domain.Request;
 import sledwright.metrics.Figures;
 import sledwright.planner.order.fill.Tally.Step;
+import sledwright.planner.order.market.AsAsked;
 import sledwright.planner.order.market.Bay;
 import sledwright.planner.order.market.Column;
 import sledwright.planner.order.market.Draws;
@@ -104,7 +105,8 @@ final class KnownMachines {
         Request request = market.line(line).request();
         Figures figures = Figures.of(build, request, market.catalog().throughputFactors());
         Machine machine = new Machine(build, request, figures);
-        return Target.ALL.stream().allMatch(target -> target.allows(request.require(), target.figure(figures)))
+        return AsAsked.allows(build, request)
+                && Target.ALL.stream().allMatch(target -> target.allows(request.require(), target.figure(figures)))
                 && Rulebook.ofMachine().stream().allMatch(rule -> rule.judge(machine).isEmpty());
     }
 }

@@ -37,6 +37,7 @@ import sledwright.generator.time.Deadline;
 import sledwright.metrics.Figures;
 import sledwright.metrics.OrderPrice;
 import sledwright.metrics.SurplusWorth;
+import sledwright.planner.order.market.AsAsked;
 import sledwright.planner.order.market.Bay;
 import sledwright.planner.order.market.Column;
 import sledwright.planner.order.market.LineGroup;
@@ -258,7 +259,9 @@ public final class Pricer {
             if (findings.status() != Status.IMPOSSIBLE) {
                 least = Math.min(least, findings.bound());
             }
-            if (!findings.ranked().isEmpty() && findings.best() < best) {
+            // A controller that the question wants used may be idle, which the line itself does not ask for: such a machine is no answer.
+            if (!findings.ranked().isEmpty() && findings.best() < best && findings.ranked().get(0).machines().stream()
+                    .allMatch(build -> AsAsked.allows(build, asked))) {
                 best = findings.best();
                 found = column(line, findings.ranked().get(0).machines(), variant.bay());
             }
