@@ -24,7 +24,9 @@ import sledwright.domain.DeliverBy;
 import sledwright.domain.Equipment;
 import sledwright.domain.Goal;
 import sledwright.domain.Limits;
+import sledwright.domain.MemoryNeeds;
 import sledwright.domain.PartChoice;
+import sledwright.domain.ProcessorNeeds;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.domain.Shortlist;
@@ -115,11 +117,13 @@ record Promised(SavedQuote quote, Asked asked, NewVersion.Told told, LocalDate r
         JsonNode option = option();
         Requirements least = asked.require();
         WorkWish work = new WorkWish(Math.max(least.work().least(), option.path("work").asDouble(0)), least.work().workload());
-        Requirements require = new Requirements(least.processors(), Math.max(least.cores(), told.cores()),
-                Math.max(least.memoryGb(), told.usableGb().doubleValue()),
-                Math.max(least.bandwidthGbs(), told.bandwidthGbs().doubleValue()),
-                Math.max(least.throughput(), told.throughput().doubleValue()), least.baseGhz(), least.allCoreGhz(), least.gbPerCore(),
-                least.gbsPerCore(), least.spareSlots(), least.mode(), least.populated(), work);
+        Requirements require = new Requirements(
+                new ProcessorNeeds(least.processors(), Math.max(least.cores(), told.cores()),
+                        Math.max(least.throughput(), told.throughput().doubleValue()), least.baseGhz(), least.allCoreGhz()),
+                new MemoryNeeds(Math.max(least.memoryGb(), told.usableGb().doubleValue()),
+                        Math.max(least.bandwidthGbs(), told.bandwidthGbs().doubleValue()), least.gbPerCore(), least.gbsPerCore(),
+                        least.spareSlots(), least.mode(), least.populated()),
+                work);
         Equipment wanted = asked.equipment();
         Equipment equipment = new Equipment(wanted.volumes().stream().map(volume -> told(volume, option)).toList(), wanted.cards(),
                 wanted.extras(), wanted.enclosure());

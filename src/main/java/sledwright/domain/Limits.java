@@ -15,14 +15,10 @@ import java.util.stream.IntStream;
  * @param powerW     load of one machine
  * @param leadDays   days until the last part arrives
  * @param by         the last day of delivery; the lesser of it and {@code leadDays} holds
- * @param inletC     air at the machine's inlet, degrees Celsius
- * @param altitudeM  metres above the sea
- * @param mainsV     volts of the mains
  * @param conditions accepted conditions; empty: all
  */
 public record Limits(OptionalLong price, Optional<TaxedPrice> taxed, OptionalDouble powerW, OptionalInt leadDays,
-                     Optional<DeliverBy> by, OptionalDouble inletC,
-                     double altitudeM, OptionalDouble mainsV, Set<Condition> conditions) {
+                     Optional<DeliverBy> by, Site site, Set<Condition> conditions) {
 
     public static final Limits NONE = new Limits(OptionalLong.empty(), OptionalDouble.empty(), OptionalInt.empty(),
             OptionalDouble.empty(), 0, OptionalDouble.empty(), Set.of());
@@ -30,32 +26,43 @@ public record Limits(OptionalLong price, Optional<TaxedPrice> taxed, OptionalDou
     /** Limits without a last day of delivery and without a word on tax. */
     public Limits(OptionalLong price, OptionalDouble powerW, OptionalInt leadDays, OptionalDouble inletC, double altitudeM,
                   OptionalDouble mainsV, Set<Condition> conditions) {
-        this(price, Optional.empty(), powerW, leadDays, Optional.empty(), inletC, altitudeM, mainsV, conditions);
+        this(price, Optional.empty(), powerW, leadDays, Optional.empty(), new Site(inletC, altitudeM, mainsV), conditions);
     }
 
     public Limits {
         conditions = Set.copyOf(conditions);
     }
 
+    public OptionalDouble inletC() {
+        return site.inletC();
+    }
+
+    public double altitudeM() {
+        return site.altitudeM();
+    }
+
+    public OptionalDouble mainsV() {
+        return site.mainsV();
+    }
+
     /** The same limits at another price, whatever the tax; empty: at any. */
     public Limits withPrice(OptionalLong most) {
-        return new Limits(most, Optional.empty(), powerW, leadDays, by, inletC, altitudeM, mainsV, conditions);
+        return new Limits(most, Optional.empty(), powerW, leadDays, by, site, conditions);
     }
 
     /** The same limits at another price with tax. */
     public Limits withTaxed(TaxedPrice other) {
-        return new Limits(OptionalLong.of(other.mostNet()), Optional.of(other), powerW, leadDays, by, inletC, altitudeM, mainsV,
-                conditions);
+        return new Limits(OptionalLong.of(other.mostNet()), Optional.of(other), powerW, leadDays, by, site, conditions);
     }
 
     /** The same limits with other days to wait; empty: any number. */
     public Limits withLeadDays(OptionalInt most) {
-        return new Limits(price, taxed, powerW, most, by, inletC, altitudeM, mainsV, conditions);
+        return new Limits(price, taxed, powerW, most, by, site, conditions);
     }
 
     /** The same limits with another last day of delivery; empty: any. */
     public Limits withBy(Optional<DeliverBy> day) {
-        return new Limits(price, taxed, powerW, leadDays, day, inletC, altitudeM, mainsV, conditions);
+        return new Limits(price, taxed, powerW, leadDays, day, site, conditions);
     }
 
     /** The most days that the last part may take, whether asked as days or as a day; empty: any number. Below 0: none can come in time. */
@@ -70,31 +77,31 @@ public record Limits(OptionalLong price, Optional<TaxedPrice> taxed, OptionalDou
 
     /** The same limits at another load; empty: any. */
     public Limits withPowerW(OptionalDouble most) {
-        return new Limits(price, taxed, most, leadDays, by, inletC, altitudeM, mainsV, conditions);
+        return new Limits(price, taxed, most, leadDays, by, site, conditions);
     }
 
     /** The same limits where the inlet air is of another temperature; empty: not known. */
-    public Limits withInletC(OptionalDouble site) {
-        return new Limits(price, taxed, powerW, leadDays, by, site, altitudeM, mainsV, conditions);
+    public Limits withInletC(OptionalDouble air) {
+        return new Limits(price, taxed, powerW, leadDays, by, new Site(air, site.altitudeM(), site.mainsV()), conditions);
     }
 
     /** The same limits at another height above the sea. */
-    public Limits withAltitudeM(double site) {
-        return new Limits(price, taxed, powerW, leadDays, by, inletC, site, mainsV, conditions);
+    public Limits withAltitudeM(double metres) {
+        return new Limits(price, taxed, powerW, leadDays, by, new Site(site.inletC(), metres, site.mainsV()), conditions);
     }
 
     /** The same limits on other mains; empty: not known. */
-    public Limits withMainsV(OptionalDouble site) {
-        return new Limits(price, taxed, powerW, leadDays, by, inletC, altitudeM, site, conditions);
+    public Limits withMainsV(OptionalDouble volts) {
+        return new Limits(price, taxed, powerW, leadDays, by, new Site(site.inletC(), site.altitudeM(), volts), conditions);
     }
 
     /** The same limits where other conditions are accepted; empty: all. */
     public Limits withConditions(Set<Condition> accepted) {
-        return new Limits(price, taxed, powerW, leadDays, by, inletC, altitudeM, mainsV, accepted);
+        return new Limits(price, taxed, powerW, leadDays, by, site, accepted);
     }
 
     /** Whether the site's mains are low line. */
     public boolean lowLine() {
-        return mainsV.isPresent() && mainsV.getAsDouble() < Supply.LOW_LINE_BELOW_V;
+        return site.lowLine();
     }
 }

@@ -18,8 +18,10 @@ import sledwright.domain.Goal;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
+import sledwright.domain.MemoryNeeds;
 import sledwright.domain.Objective;
 import sledwright.domain.PartChoice;
+import sledwright.domain.ProcessorNeeds;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.domain.Shortlist;
@@ -197,18 +199,19 @@ final class DraftReader {
     }
 
     private Requirements require(Section section) {
-        Requirements require = new Requirements(
-                section.wholeIfAny("processors", RequestBounds.PROCESSORS).orElse(0),
-                section.wholeIfAny("cores", RequestBounds.CORES).orElse(0),
-                section.numberIfAny("memory_gb", RequestBounds.MEMORY_GB).orElse(0.0),
-                section.numberIfAny("bandwidth_gbs", RequestBounds.BANDWIDTH_GBS).orElse(0.0),
+        int processors = section.wholeIfAny("processors", RequestBounds.PROCESSORS).orElse(0);
+        int cores = section.wholeIfAny("cores", RequestBounds.CORES).orElse(0);
+        double memory = section.numberIfAny("memory_gb", RequestBounds.MEMORY_GB).orElse(0.0);
+        double bandwidth = section.numberIfAny("bandwidth_gbs", RequestBounds.BANDWIDTH_GBS).orElse(0.0);
+        ProcessorNeeds processing = new ProcessorNeeds(processors, cores,
                 section.numberIfAny("throughput", RequestBounds.THROUGHPUT).orElse(0.0),
                 section.numberIfAny("base_ghz", RequestBounds.GHZ).orElse(0.0),
-                section.numberIfAny("all_core_ghz", RequestBounds.GHZ).orElse(0.0),
+                section.numberIfAny("all_core_ghz", RequestBounds.GHZ).orElse(0.0));
+        Requirements require = new Requirements(processing, new MemoryNeeds(memory, bandwidth,
                 section.numberIfAny("gb_per_core", RequestBounds.GB_PER_CORE).orElse(0.0),
                 section.numberIfAny("gbs_per_core", RequestBounds.GBS_PER_CORE).orElse(0.0),
                 section.wholeIfAny("spare_slots", RequestBounds.SPARE_SLOTS).orElse(0),
-                section.wordIfAny("memory_mode", MemoryMode::named, MODES).orElse(MemoryMode.INDEPENDENT));
+                section.wordIfAny("memory_mode", MemoryMode::named, MODES).orElse(MemoryMode.INDEPENDENT)));
         section.finish();
         return require;
     }

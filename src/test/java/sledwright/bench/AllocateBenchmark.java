@@ -15,8 +15,10 @@ import java.util.TreeMap;
 import sledwright.domain.Catalog;
 import sledwright.domain.Goal;
 import sledwright.domain.Lot;
+import sledwright.domain.MemoryNeeds;
 import sledwright.domain.PartChoice;
 import sledwright.domain.Pick;
+import sledwright.domain.ProcessorNeeds;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.domain.Shortlist;
@@ -108,9 +110,9 @@ final class AllocateBenchmark {
         Figures told = order.figures();
         Request asked = order.request();
         Requirements least = asked.require();
-        Requirements require = new Requirements(least.processors(), Math.max(least.cores(), told.cores()), Math.max(least.memoryGb(), told.usableGb()),
-                Math.max(least.bandwidthGbs(), told.bandwidthGbs()), Math.max(least.throughput(), told.throughput()), least.baseGhz(),
-                least.allCoreGhz(), least.gbPerCore(), least.gbsPerCore(), least.spareSlots(), least.mode(), least.populated(),
+        Requirements require = new Requirements(
+                new ProcessorNeeds(least.processors(), Math.max(least.cores(), told.cores()), Math.max(least.throughput(), told.throughput()), least.baseGhz(), least.allCoreGhz()),
+                new MemoryNeeds(Math.max(least.memoryGb(), told.usableGb()), Math.max(least.bandwidthGbs(), told.bandwidthGbs()), least.gbPerCore(), least.gbsPerCore(), least.spareSlots(), least.mode(), least.populated()),
                 new WorkWish(Math.max(least.work().least(), told.work()), least.work().workload()));
         Request promised = new Request("promise", asked.machines(), require,
                 asked.limit().waiting().withLeadDays(OptionalInt.of(Math.max(latest, days))).withPrice(OptionalLong.empty()) .withPowerW(OptionalDouble.of(told.loadW())),

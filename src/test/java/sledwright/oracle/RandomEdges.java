@@ -17,12 +17,14 @@ import sledwright.domain.Labour;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryModule;
+import sledwright.domain.MemoryNeeds;
 import sledwright.domain.MemorySupport;
 import sledwright.domain.Objective;
 import sledwright.domain.Part;
 import sledwright.domain.PartChoice;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
+import sledwright.domain.ProcessorNeeds;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.domain.Worth;
@@ -156,11 +158,13 @@ final class RandomEdges {
     }
 
     private Requirements reached(Requirements from, Candidate build) {
-        return new Requirements(from.processors(), chance(0.1) ? build.cores() : from.cores(),
-                chance(0.2) ? build.usable() / 1e6 : from.memoryGb(), chance(0.15) ? build.bandwidth() / 1e6 : from.bandwidthGbs(),
-                chance(0.15) ? build.throughput() / 1e6 : from.throughput(), from.baseGhz(), from.allCoreGhz(),
-                chance(0.15) ? perCore(build.usable(), build) : from.gbPerCore(), chance(0.15) ? perCore(build.bandwidth(), build) : from.gbsPerCore(),
-                from.spareSlots(), from.mode(), from.populated());
+        int cores = chance(0.1) ? build.cores() : from.cores();
+        double memory = chance(0.2) ? build.usable() / 1e6 : from.memoryGb();
+        double bandwidth = chance(0.15) ? build.bandwidth() / 1e6 : from.bandwidthGbs();
+        ProcessorNeeds processing = new ProcessorNeeds(from.processors(), cores, chance(0.15) ? build.throughput() / 1e6 : from.throughput(),
+                from.baseGhz(), from.allCoreGhz());
+        return new Requirements(processing, new MemoryNeeds(memory, bandwidth, chance(0.15) ? perCore(build.usable(), build) : from.gbPerCore(),
+                chance(0.15) ? perCore(build.bandwidth(), build) : from.gbsPerCore(), from.spareSlots(), from.mode(), from.populated()));
     }
 
     private static double perCore(long millionths, Candidate build) {

@@ -18,9 +18,11 @@ import sledwright.domain.Goal;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
+import sledwright.domain.MemoryNeeds;
 import sledwright.domain.Objective;
 import sledwright.domain.Part;
 import sledwright.domain.PartChoice;
+import sledwright.domain.ProcessorNeeds;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.domain.Shortlist;
@@ -61,18 +63,14 @@ final class RandomRequest {
     private Requirements requirements() {
         MemoryMode mode = asks(0.25) ? pick(MemoryMode.MIRRORED, MemoryMode.RANK_SPARING) : MemoryMode.INDEPENDENT;
         int scale = large ? 2 : 1;
-        return new Requirements(
-                asks(0.06) ? between(1, 2) : 0,
-                asks(0.2) ? between(2, 10) : 0,
-                asks(0.35) ? pick(8, 12, 16, 24, 32, 48) * scale : 0,
-                asks(0.3) ? bandwidth() : 0,
-                asks(0.15) ? between(4, 25) : 0,
-                asks(0.08) ? between(14, 24) / 10.0 : 0,
-                asks(0.08) ? between(16, 27) / 10.0 : 0,
-                asks(0.12) ? pick(1.0, 2.0, 4.0, 8.0 / 3) : 0,
-                asks(0.12) ? pick(1.0, 1.6, 2.133, 4.266) : 0,
-                asks(0.12) ? between(1, large ? 8 : 3) : 0,
-                mode);
+        int processors = asks(0.06) ? between(1, 2) : 0;
+        int cores = asks(0.2) ? between(2, 10) : 0;
+        double memory = asks(0.35) ? pick(8, 12, 16, 24, 32, 48) * scale : 0;
+        double bandwidth = asks(0.3) ? bandwidth() : 0;
+        ProcessorNeeds processing = new ProcessorNeeds(processors, cores, asks(0.15) ? between(4, 25) : 0,
+                asks(0.08) ? between(14, 24) / 10.0 : 0, asks(0.08) ? between(16, 27) / 10.0 : 0);
+        return new Requirements(processing, new MemoryNeeds(memory, bandwidth, asks(0.12) ? pick(1.0, 2.0, 4.0, 8.0 / 3) : 0,
+                asks(0.12) ? pick(1.0, 1.6, 2.133, 4.266) : 0, asks(0.12) ? between(1, large ? 8 : 3) : 0, mode));
     }
 
     /** The worth of a number of channels at a usual speed, or a share of it that an uneven population gives. */

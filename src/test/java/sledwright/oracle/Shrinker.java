@@ -18,9 +18,11 @@ import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryMode;
+import sledwright.domain.MemoryNeeds;
 import sledwright.domain.Objective;
 import sledwright.domain.PartChoice;
 import sledwright.domain.Platform;
+import sledwright.domain.ProcessorNeeds;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.domain.Worth;
@@ -109,15 +111,16 @@ final class Shrinker {
         List<Request> steps = new ArrayList<>();
         Requirements q = r.require();
         Stream.of(
-                new Requirements(0, q.cores(), q.memoryGb(), q.bandwidthGbs(), q.throughput(), q.baseGhz(), q.allCoreGhz(), q.gbPerCore(), q.gbsPerCore(), q.spareSlots(), q.mode(), q.populated()),
-                new Requirements(q.processors(), 0, q.memoryGb(), q.bandwidthGbs(), q.throughput(), q.baseGhz(), q.allCoreGhz(), q.gbPerCore(), q.gbsPerCore(), q.spareSlots(), q.mode(), q.populated()),
-                new Requirements(q.processors(), q.cores(), 0, q.bandwidthGbs(), q.throughput(), q.baseGhz(), q.allCoreGhz(), q.gbPerCore(), q.gbsPerCore(), q.spareSlots(), q.mode(), q.populated()),
-                new Requirements(q.processors(), q.cores(), q.memoryGb(), 0, q.throughput(), q.baseGhz(), q.allCoreGhz(), q.gbPerCore(), q.gbsPerCore(), q.spareSlots(), q.mode(), q.populated()),
-                new Requirements(q.processors(), q.cores(), q.memoryGb(), q.bandwidthGbs(), 0, 0, 0, q.gbPerCore(), q.gbsPerCore(), q.spareSlots(), q.mode(), q.populated()),
-                new Requirements(q.processors(), q.cores(), q.memoryGb(), q.bandwidthGbs(), q.throughput(), q.baseGhz(), q.allCoreGhz(), 0, q.gbsPerCore(), q.spareSlots(), q.mode(), q.populated()),
-                new Requirements(q.processors(), q.cores(), q.memoryGb(), q.bandwidthGbs(), q.throughput(), q.baseGhz(), q.allCoreGhz(), q.gbPerCore(), 0, q.spareSlots(), q.mode(), q.populated()),
-                new Requirements(q.processors(), q.cores(), q.memoryGb(), q.bandwidthGbs(), q.throughput(), q.baseGhz(), q.allCoreGhz(), q.gbPerCore(), q.gbsPerCore(), 0, q.mode(), q.populated()),
-                new Requirements(q.processors(), q.cores(), q.memoryGb(), q.bandwidthGbs(), q.throughput(), q.baseGhz(), q.allCoreGhz(), q.gbPerCore(), q.gbsPerCore(), q.spareSlots(), MemoryMode.INDEPENDENT, q.populated()),
+                new Requirements(new ProcessorNeeds(0, q.cores(), q.throughput(), q.baseGhz(), q.allCoreGhz()), q.memory()),
+                new Requirements(new ProcessorNeeds(q.processors(), 0, q.throughput(), q.baseGhz(), q.allCoreGhz()), q.memory()),
+                new Requirements(q.processing(), new MemoryNeeds(0, q.bandwidthGbs(), q.gbPerCore(), q.gbsPerCore(), q.spareSlots(), q.mode(), q.populated())),
+                new Requirements(q.processing(), new MemoryNeeds(q.memoryGb(), 0, q.gbPerCore(), q.gbsPerCore(), q.spareSlots(), q.mode(), q.populated())),
+                new Requirements(new ProcessorNeeds(q.processors(), q.cores(), 0, 0, 0), q.memory()),
+                new Requirements(q.processing(), new MemoryNeeds(q.memoryGb(), q.bandwidthGbs(), 0, q.gbsPerCore(), q.spareSlots(), q.mode(), q.populated())),
+                new Requirements(q.processing(), new MemoryNeeds(q.memoryGb(), q.bandwidthGbs(), q.gbPerCore(), 0, q.spareSlots(), q.mode(), q.populated())),
+                new Requirements(q.processing(), new MemoryNeeds(q.memoryGb(), q.bandwidthGbs(), q.gbPerCore(), q.gbsPerCore(), 0, q.mode(), q.populated())),
+                new Requirements(q.processing(),
+                        new MemoryNeeds(q.memoryGb(), q.bandwidthGbs(), q.gbPerCore(), q.gbsPerCore(), q.spareSlots(), MemoryMode.INDEPENDENT, q.populated())),
                 q.withPopulated(q.populated().withBalanced(false)), q.withPopulated(q.populated().withOnePart(false)))
                 .filter(other -> !other.equals(q)).forEach(other -> steps.add(r.withRequire(other)));
         Limits l = r.limit();

@@ -21,8 +21,10 @@ import sledwright.domain.Catalog;
 import sledwright.domain.Equipment;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
+import sledwright.domain.MemoryNeeds;
 import sledwright.domain.Objective;
 import sledwright.domain.PartKind;
+import sledwright.domain.ProcessorNeeds;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.domain.WorkWish;
@@ -233,16 +235,9 @@ class StepsAgainstBruteForceTest {
     }
 
     private static Requirements least(Requirements r, String key, double least) {
-        return new Requirements(r.processors(),
-                key.equals("require.cores") ? (int) least : r.cores(),
-                key.equals("require.memory_gb") ? least : r.memoryGb(),
-                key.equals("require.bandwidth_gbs") ? least : r.bandwidthGbs(),
-                key.equals("require.throughput") ? least : r.throughput(),
-                key.equals("require.base_ghz") ? least : r.baseGhz(),
-                key.equals("require.all_core_ghz") ? least : r.allCoreGhz(),
-                key.equals("require.gb_per_core") ? least : r.gbPerCore(),
-                key.equals("require.gbs_per_core") ? least : r.gbsPerCore(),
-                key.equals("require.spare_slots") ? (int) least : r.spareSlots(), r.mode(), r.populated(),
+        return new Requirements(
+                new ProcessorNeeds(r.processors(), key.equals("require.cores") ? (int) least : r.cores(), key.equals("require.throughput") ? least : r.throughput(), key.equals("require.base_ghz") ? least : r.baseGhz(), key.equals("require.all_core_ghz") ? least : r.allCoreGhz()),
+                new MemoryNeeds(key.equals("require.memory_gb") ? least : r.memoryGb(), key.equals("require.bandwidth_gbs") ? least : r.bandwidthGbs(), key.equals("require.gb_per_core") ? least : r.gbPerCore(), key.equals("require.gbs_per_core") ? least : r.gbsPerCore(), key.equals("require.spare_slots") ? (int) least : r.spareSlots(), r.mode(), r.populated()),
                 new WorkWish(key.equals("require.work") ? least : r.work().least(), r.work().workload()));
     }
 

@@ -26,10 +26,12 @@ import sledwright.domain.Goal;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
+import sledwright.domain.MemoryNeeds;
 import sledwright.domain.Objective;
 import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
 import sledwright.domain.PartChoice;
+import sledwright.domain.ProcessorNeeds;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.domain.Shortlist;
@@ -103,10 +105,11 @@ class OrderFileTest {
 
     @Test
     void everyKey() throws IOException {
-        Request web = new Request("web", 6, new Requirements(0, 8, 32, 0, 0, 0, 0, 0, 0, 0, MemoryMode.INDEPENDENT),
+        Request web = new Request("web", 6, new Requirements(new ProcessorNeeds(0, 8, 0, 0, 0), new MemoryNeeds(32, 0, 0, 0, 0, MemoryMode.INDEPENDENT)),
                 by(new Limits(OptionalLong.empty(), OptionalDouble.empty(), OptionalInt.of(14), OptionalDouble.empty(), 0, OptionalDouble.of(230), Set.of()), "2025-04-07", 7),
                 Goal.CHEAPEST, Shortlist.PLAIN, PartChoice.of(Set.of("REED-S")));
-        Request data = new Request("data", 2, new Requirements(2, 20, 192.5, 120, 300, 2.2, 2.6, 8, 4, 4, MemoryMode.RANK_SPARING),
+        Request data = new Request("data", 2, new Requirements(new ProcessorNeeds(2, 20, 300, 2.2, 2.6),
+                new MemoryNeeds(192.5, 120, 8, 4, 4, MemoryMode.RANK_SPARING)),
                 by(new Limits(OptionalLong.empty(), OptionalDouble.of(420), OptionalInt.of(3), OptionalDouble.of(-5), 1200, OptionalDouble.of(115), Set.of(Condition.NEW, Condition.USED)), "2025-04-07", 7),
                 new Goal(Objective.BEST_VALUE, new Worth(1200, 95.5, 0, 20), new Licence(64000, 50)), Shortlist.PLAIN,
                 new PartChoice(Set.of(), Set.of("M64"), Set.of("WREN-HS-2", "M16"), Map.of(), Equipment.NONE));

@@ -27,9 +27,11 @@ import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.MemoryModule;
+import sledwright.domain.MemoryNeeds;
 import sledwright.domain.Objective;
 import sledwright.domain.PartChoice;
 import sledwright.domain.Processor;
+import sledwright.domain.ProcessorNeeds;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.domain.Shortlist;
@@ -94,7 +96,7 @@ class RequestReaderTest {
     @Test
     void quoteWithEveryKey() throws IOException {
         assertThat(request(EVERYTHING)).isEqualTo(new Request("render node", 3,
-                new Requirements(2, 20, 192.5, 120, 300, 2.2, 2.6, 8, 4, 4, MemoryMode.RANK_SPARING),
+                new Requirements(new ProcessorNeeds(2, 20, 300, 2.2, 2.6), new MemoryNeeds(192.5, 120, 8, 4, 4, MemoryMode.RANK_SPARING)),
                 new Limits(OptionalLong.of(240050), OptionalDouble.of(420), OptionalInt.of(3), OptionalDouble.of(-5), 1200, OptionalDouble.of(115), Set.of(Condition.NEW, Condition.USED)),
                 new Goal(Objective.BEST_VALUE, new Worth(1200, 95.5, 0, 20), new Licence(64000, 50)), new Shortlist(7, 0.1),
                 new PartChoice(Set.of("WREN-2", "REED-S"), Set.of("M64"), Set.of("WREN-HS-2", "M16"), Map.of("WREN-2", 1, "M16", 8), Equipment.NONE)));

@@ -1,7 +1,9 @@
 package sledwright.samples;
 
 import sledwright.domain.MemoryMode;
+import sledwright.domain.MemoryNeeds;
 import sledwright.domain.MemoryWish;
+import sledwright.domain.ProcessorNeeds;
 import sledwright.domain.Requirements;
 import sledwright.domain.WorkWish;
 import sledwright.domain.Workload;
@@ -94,7 +96,7 @@ public final class RequirementsSketch {
     }
 
     public Requirements make() {
-        return new Requirements(processors, cores, memoryGb, bandwidthGbs, throughput, baseGhz, allCoreGhz, gbPerCore,
-                gbsPerCore, spareSlots, mode, populated, work);
+        return new Requirements(new ProcessorNeeds(processors, cores, throughput, baseGhz, allCoreGhz),
+                new MemoryNeeds(memoryGb, bandwidthGbs, gbPerCore, gbsPerCore, spareSlots, mode, populated), work);
     }
 }

@@ -79,7 +79,7 @@ public final class MemoryMarket {
         Limits limit = request.limit();
         Request part = Request.named("").withMachines(request.machines()).withForbid(request.forbid())
                 .withUse(request.use()).withOnHand(request.onHand())
-                .withRequire(new Requirements(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, require.mode(), require.populated()))
+                .withRequire(Requirements.NONE.withMode(require.mode()).withPopulated(require.populated()))
                 .withLimit(new Limits(OptionalLong.empty(), OptionalDouble.empty(), limit.mostDays(), OptionalDouble.empty(), 0,
                         OptionalDouble.empty(), limit.conditions()));
         return request.objective() == Objective.BEST_VALUE

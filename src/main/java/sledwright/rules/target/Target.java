@@ -3,6 +3,8 @@ package sledwright.rules.target;
 import java.util.List;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import sledwright.domain.MemoryNeeds;
+import sledwright.domain.ProcessorNeeds;
 import sledwright.domain.Requirements;
 import sledwright.domain.WorkWish;
 import sledwright.metrics.Figures;
@@ -96,10 +98,12 @@ public final class Target extends Rule<Machine> {
     /** The requirements with another figure of this target's. */
     public Requirements asking(Requirements require, double figure) {
         ToDoubleFunction<Target> asked = target -> target == this ? figure : target.least(require);
-        return new Requirements(require.processors(), (int) asked.applyAsDouble(CORES), asked.applyAsDouble(MEMORY_CAPACITY),
-                asked.applyAsDouble(BANDWIDTH), asked.applyAsDouble(THROUGHPUT), asked.applyAsDouble(BASE_CLOCK),
-                asked.applyAsDouble(ALL_CORE_CLOCK), asked.applyAsDouble(MEMORY_PER_CORE), asked.applyAsDouble(BANDWIDTH_PER_CORE),
-                (int) asked.applyAsDouble(SPARE_SLOTS), require.mode(), require.populated(),
+        return new Requirements(
+                new ProcessorNeeds(require.processors(), (int) asked.applyAsDouble(CORES), asked.applyAsDouble(THROUGHPUT),
+                        asked.applyAsDouble(BASE_CLOCK), asked.applyAsDouble(ALL_CORE_CLOCK)),
+                new MemoryNeeds(asked.applyAsDouble(MEMORY_CAPACITY), asked.applyAsDouble(BANDWIDTH),
+                        asked.applyAsDouble(MEMORY_PER_CORE), asked.applyAsDouble(BANDWIDTH_PER_CORE),
+                        (int) asked.applyAsDouble(SPARE_SLOTS), require.mode(), require.populated()),
                 new WorkWish(asked.applyAsDouble(WORK), require.work().workload()));
     }
 

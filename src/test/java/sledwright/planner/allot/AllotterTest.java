@@ -24,6 +24,8 @@ import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Equipment;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
+import sledwright.domain.MemoryNeeds;
+import sledwright.domain.ProcessorNeeds;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.generator.time.Deadline;
@@ -49,7 +51,7 @@ class AllotterTest {
   }
 
   private static Promise promise(String name, int modules, int days, Map<String, Integer> kept) {
-    Requirements require = new Requirements(1, 8, 16.0 * modules, 0, 0, 0, 0, 0, 0, 0, Requirements.NONE.mode());
+    Requirements require = new Requirements(new ProcessorNeeds(1, 8, 0, 0, 0), new MemoryNeeds(16.0 * modules, 0, 0, 0, 0, Requirements.NONE.mode()));
     Request request =
         Request.named("promise").withPlatforms(Set.of("REED-S")).withRequire(require).withAlternatives(1, 0.05)
             .withEquipment(Equipment.NONE.withEnclosure(EnclosureFrom.OWN))

@@ -13,7 +13,9 @@ import java.util.function.DoubleBinaryOperator;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import sledwright.domain.Limits;
+import sledwright.domain.MemoryNeeds;
 import sledwright.domain.OrderLine;
+import sledwright.domain.ProcessorNeeds;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.domain.WorkWish;
@@ -179,15 +181,16 @@ public final class LineGroup {
         List<Request> all = requests();
         Request first = all.get(0);
         Requirements asked = first.require();
-        Requirements require = new Requirements(asked.processors(), (int) over(all, figures, request -> request.require().cores()),
-                over(all, figures, request -> request.require().memoryGb()),
-                over(all, figures, request -> request.require().bandwidthGbs()),
-                over(all, figures, request -> request.require().throughput()),
-                over(all, figures, request -> request.require().baseGhz()),
-                over(all, figures, request -> request.require().allCoreGhz()),
-                over(all, figures, request -> request.require().gbPerCore()),
-                over(all, figures, request -> request.require().gbsPerCore()),
-                (int) over(all, figures, request -> request.require().spareSlots()), asked.mode(), asked.populated(),
+        Requirements require = new Requirements(
+                new ProcessorNeeds(asked.processors(), (int) over(all, figures, request -> request.require().cores()),
+                        over(all, figures, request -> request.require().throughput()),
+                        over(all, figures, request -> request.require().baseGhz()),
+                        over(all, figures, request -> request.require().allCoreGhz())),
+                new MemoryNeeds(over(all, figures, request -> request.require().memoryGb()),
+                        over(all, figures, request -> request.require().bandwidthGbs()),
+                        over(all, figures, request -> request.require().gbPerCore()),
+                        over(all, figures, request -> request.require().gbsPerCore()),
+                        (int) over(all, figures, request -> request.require().spareSlots()), asked.mode(), asked.populated()),
                 new WorkWish(over(all, figures, request -> request.require().work().least()), asked.work().workload()));
         double watts = over(all, limits, request -> request.limit().powerW().orElse(Double.POSITIVE_INFINITY));
         double inlet = over(all, figures, request -> request.limit().inletC().orElse(Double.NEGATIVE_INFINITY));
