@@ -5,9 +5,11 @@ import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.Dependency;
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -15,10 +17,15 @@ import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import sledwright.rules.Rulebook;
 
 /** Holds who may import whom: data flows one way, from facts to text. */
@@ -40,6 +47,30 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule ROOMS_HAVE_NO_CYCLES =
       slices().matching(ROOT + ".(**)").should().beFreeOfCycles().ignoreDependency(type(Rulebook.class), alwaysTrue());
+
+  /**
+   * A constructor of more is hard to call right: what belongs together is a record of its own. {@code constructors.list} names those that are
+   * left, each with its reason, and only becomes shorter.
+   */
+  @ArchTest
+  static void constructorsTakeAtMostSevenParameters(JavaClasses all) throws IOException {
+    Set<String> known = new TreeSet<>();
+    for (String line : Files.readAllLines(Path.of("src/test/resources/constructors.list"))) {
+      if (!line.startsWith("#")) {
+        assertThat(line).as("a class and the reason").matches("[\\w$]+: .{10,}");
+        known.add(line.substring(0, line.indexOf(':')));
+      }
+    }
+    Set<String> wide = new TreeSet<>();
+    for (JavaClass one : all) {
+      // An enum's constructor takes its name and place, too.
+      int most = one.isEnum() ? 9 : 7;
+      if (one.getConstructors().stream().anyMatch(made -> made.getRawParameterTypes().size() > most)) {
+        wide.add(one.getName().substring(one.getPackageName().length() + 1));
+      }
+    }
+    assertThat(wide).as("classes with constructors of more than seven parameters").isEqualTo(known);
+  }
 
   @ArchTest
   static final ArchRule FACTS_NEED_NO_LIBRARY =

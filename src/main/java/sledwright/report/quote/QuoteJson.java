@@ -3,7 +3,6 @@ package sledwright.report.quote;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Optional;
 import sledwright.compare.PricePoints;
 import sledwright.desk.view.MoreWork;
 import sledwright.desk.view.QuoteView;
@@ -17,27 +16,36 @@ import sledwright.report.text.Json;
 import sledwright.words.Numbers;
 import sledwright.words.Sentence;
 
-/**
- * A quote as JSON.
- *
- * @param steps null where nobody asked for them
- */
+/** A quote as JSON. */
 public record QuoteJson(@JsonUnwrapped Head head, @JsonUnwrapped DayJson day, List<Alternative> alternatives,
                         @JsonUnwrapped Completeness completeness, List<WhyNotJson> whyNot, @JsonUnwrapped ExplanationJson explanation,
-                        MoreWorkJson moreWork, TooManyJson tooMany, StepsJson steps) {
+                        @JsonUnwrapped Beyond beyond) {
 
-    /** How many machines can be had; the keys of {@code mixed} are null where no order of mixed builds was found that delivers more. */
-    public record TooManyJson(int alike, BigDecimal alikePrice, Integer mixed, Integer mixedBuilds, BigDecimal mixedPrice,
-                              Boolean mixedProved, Boolean mixedWithin, String message) {
+    /**
+     * What more costs: a step of work, null without a workload; more machines than can be had, null where all can be; and every requirement,
+     * null where nobody asked.
+     */
+    public record Beyond(MoreWorkJson moreWork, TooManyJson tooMany, StepsJson steps) {
+    }
+
+    /** How many machines can be had; {@code alikePrice} is null where none can. */
+    public record TooManyJson(int alike, BigDecimal alikePrice, @JsonUnwrapped MixedJson order, String message) {
 
         private static TooManyJson of(TooMany some) {
-            Optional<TooMany.Mixed> order = some.mixed();
-            return new TooManyJson(some.alike(), some.alikePrice(), order.map(TooMany.Mixed::machines).orElse(null),
-                    order.map(TooMany.Mixed::builds).orElse(null), order.map(TooMany.Mixed::price).orElse(null),
-                    order.map(TooMany.Mixed::proved).orElse(null), order.map(TooMany.Mixed::within).orElse(null), some.words().toString());
+            return new TooManyJson(some.alike(), some.alikePrice(), some.mixed().map(MixedJson::of).orElse(MixedJson.NONE),
+                    some.words().toString());
         }
     }
 
+    /** An order of mixed builds; null where none was found that delivers more. */
+    public record MixedJson(Integer mixed, Integer mixedBuilds, BigDecimal mixedPrice, Boolean mixedProved, Boolean mixedWithin) {
+
+        private static final MixedJson NONE = new MixedJson(null, null, null, null, null);
+
+        private static MixedJson of(TooMany.Mixed order) {
+            return new MixedJson(order.machines(), order.builds(), order.price(), order.proved(), order.within());
+        }
+    }
 
     /** What one step of work costs; all but {@code step} and {@code message} are null where no build does so much more. */
     public record MoreWorkJson(BigDecimal step, BigDecimal work, BigDecimal percent, BigDecimal extra, Boolean within, String message) {
@@ -49,24 +57,25 @@ public record QuoteJson(@JsonUnwrapped Head head, @JsonUnwrapped DayJson day, Li
         }
     }
 
-
     /** What was asked, and the best; {@code best} and {@code bound} are null where there is none. */
     public record Head(String request, String currency, String status, BigDecimal best, BigDecimal bound, String objective, int machines) {
     }
 
-    /**
-     * A ranked build; {@code mark} is null where it is no price point, {@code priceLessWorth} where the objective is another,
-     * {@code energy} and {@code total} where the request counts no electricity.
-     */
-    public record Alternative(int rank, @JsonUnwrapped BuildJson.Dated build, String mark, BigDecimal priceLessWorth, BigDecimal energy,
-                              BigDecimal total, @JsonUnwrapped PaymentJson payment, List<String> reasons) {
+    /** A ranked build; {@code mark} is null where it is no price point. */
+    public record Alternative(int rank, @JsonUnwrapped BuildJson.Dated build, String mark, @JsonUnwrapped Weighed weighed,
+                              @JsonUnwrapped PaymentJson payment, List<String> reasons) {
 
         private static Alternative of(QuoteView.Alternative one, QuoteView view) {
             return new Alternative(one.rank(), BuildJson.Dated.of(one.build(), view.day()),
-                    one.mark().map(PricePoints.Mark::label).orElse(null), one.priceLessWorth().orElse(null), one.energy().orElse(null),
-                    one.total().orElse(null), PaymentJson.of(one.pays(), one.earned()),
+                    one.mark().map(PricePoints.Mark::label).orElse(null),
+                    new Weighed(one.priceLessWorth().orElse(null), one.energy().orElse(null), one.total().orElse(null)),
+                    PaymentJson.of(one.pays(), one.earned()),
                     one.sentences().stream().map(Sentence::toString).toList());
         }
+    }
+
+    /** What decides: the first is null where the objective is another, the others where the request counts no electricity. */
+    public record Weighed(BigDecimal priceLessWorth, BigDecimal energy, BigDecimal total) {
     }
 
     /** What keeps the list of alternatives from being the right one. */
@@ -83,7 +92,7 @@ public record QuoteJson(@JsonUnwrapped Head head, @JsonUnwrapped DayJson day, Li
                 view.alternatives().stream().map(one -> Alternative.of(one, view)).toList(), new Completeness(view.complete(),
                 view.doubts().causes().stream().sorted().map(Doubts.Cause::label).toList()),
                 view.explanation().whyNot().stream().map(WhyNotJson::of).toList(), ExplanationJson.of(view.explanation()),
-                view.moreWork().map(MoreWorkJson::of).orElse(null),
-                view.tooMany().map(TooManyJson::of).orElse(null), view.steps().map(StepsJson::of).orElse(null));
+                new Beyond(view.moreWork().map(MoreWorkJson::of).orElse(null), view.tooMany().map(TooManyJson::of).orElse(null),
+                        view.steps().map(StepsJson::of).orElse(null)));
     }
 }

@@ -12,11 +12,14 @@ import sledwright.words.Numbers;
 /**
  * The bench sheet as JSON; docs/json.md describes every key.
  *
- * @param rank   null where it is of no alternative
  * @param notice null where there is none
  */
-public record SheetJson(String sheet, String madeFrom, Integer rank, int machines, String notice, List<String> precautions,
-                        List<MachineSheet> sheets, @JsonUnwrapped OrderSheetsJson order) {
+public record SheetJson(@JsonUnwrapped Head head, String notice, List<String> precautions, List<MachineSheet> sheets,
+                        @JsonUnwrapped OrderSheetsJson order) {
+
+    /** @param rank null where it is of no alternative */
+    public record Head(String sheet, String madeFrom, Integer rank, int machines) {
+    }
 
     /** The sheet of machines that are alike. */
     public record MachineSheet(int machines, @JsonUnwrapped WhichJson which, @JsonUnwrapped Frame frame, @JsonUnwrapped Moved moved,
@@ -128,7 +131,7 @@ public record SheetJson(String sheet, String madeFrom, Integer rank, int machine
     }
 
     public static String of(SheetView view) {
-        return Json.of(new SheetJson(view.request(), view.source().label(), integer(view.rank()), view.machines(),
+        return Json.of(new SheetJson(new Head(view.request(), view.source().label(), integer(view.rank()), view.machines()),
                 view.notice().orElse(null), view.cautions(), view.sheets().stream().map(MachineSheet::of).toList(),
                 OrderSheetsJson.of(view.order())));
     }
