@@ -28,7 +28,7 @@ public record QuoteJson(@JsonUnwrapped Head head, @JsonUnwrapped DayJson day, Li
     public record Beyond(MoreWorkJson moreWork, TooManyJson tooMany, StepsJson steps) {
     }
 
-    /** How many machines can be had; {@code alikePrice} is null where none can. */
+    /** How many machines can be had. */
     public record TooManyJson(int alike, BigDecimal alikePrice, @JsonUnwrapped MixedJson order, String message) {
 
         private static TooManyJson of(TooMany some) {
