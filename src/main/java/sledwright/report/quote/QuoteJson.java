@@ -22,8 +22,8 @@ public record QuoteJson(@JsonUnwrapped Head head, @JsonUnwrapped DayJson day, Li
                         @JsonUnwrapped Beyond beyond) {
 
     /**
-     * What more costs: a step of work, null without a workload; more machines than can be had, null where all can be; and every requirement,
-     * null where nobody asked.
+     * What more costs: a step of work, null without a workload; more machines than can be had, null where all can be; and every
+     * requirement, null where nobody asked.
      */
     public record Beyond(MoreWorkJson moreWork, TooManyJson tooMany, StepsJson steps) {
     }
