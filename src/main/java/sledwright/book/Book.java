@@ -1,5 +1,6 @@
 package sledwright.book;
 
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.sql.SQLException;
@@ -111,24 +112,40 @@ public final class Book implements AutoCloseable {
      */
     SavedQuote step(QuoteNumber number, QuoteStep step, Optional<Integer> choice, boolean hold, Optional<Catalog> catalog, String reason,
                     Signature by) {
+        return database.write(sql -> stepped(sql, number, step, choice, hold, catalog, reason, by));
+    }
+
+    /**
+     * Notes that a customer does not take a quote, and what all its machines would have been taken for.
+     *
+     * @param reason why; may be empty
+     */
+    public SavedQuote decline(QuoteNumber number, BigDecimal wouldPay, String reason, Signature by) {
         return database.write(sql -> {
-            SavedQuote now = locked(sql, number, by);
-            QuoteState to = next(now, step);
-            int chosen = chosen(sql, now, step, choice);
-            if (step == QuoteStep.SEND && now.validUntil().isPresent() && now.validUntil().get().isBefore(by.today())) {
-                throw new BookRefusal(Kind.STEP, "%s held until %s; revise it, which answers it again"
-                        .formatted(number, now.validUntil().get()));
-            }
-            keep(sql, now, step, chosen, hold, catalog, by);
-            sql.change("UPDATE quote SET state = ?, chosen = ?, reason = ? WHERE number = ?", to.label(), chosen, reason, number);
-            if (step == QuoteStep.SEND) {
-                sql.change("UPDATE quote_version SET sent_on = ? WHERE number = ? AND version = ?", by.today(), number, now.version());
-            }
-            String held = step == QuoteStep.SEND && (hold || now.heldUntil().isPresent()) ? "held" : "";
-            String option = chosen == now.chosen() ? "" : "option " + chosen;
-            Quotes.note(sql, number, now.version(), step.label(), option + (option.isEmpty() || held.isEmpty() ? "" : ", ") + held, by);
-            return known(sql, number, by);
+            SavedQuote declined = stepped(sql, number, QuoteStep.DECLINE, Optional.empty(), false, Optional.empty(), reason, by);
+            sql.change("UPDATE quote SET would_pay = ? WHERE number = ?", Quotes.minor(wouldPay, declined.currency()), number);
+            return declined;
         });
+    }
+
+    private static SavedQuote stepped(Sql sql, QuoteNumber number, QuoteStep step, Optional<Integer> choice, boolean hold,
+                                      Optional<Catalog> catalog, String reason, Signature by) throws SQLException {
+        SavedQuote now = locked(sql, number, by);
+        QuoteState to = next(now, step);
+        int chosen = chosen(sql, now, step, choice);
+        if (step == QuoteStep.SEND && now.validUntil().isPresent() && now.validUntil().get().isBefore(by.today())) {
+            throw new BookRefusal(Kind.STEP, "%s held until %s; revise it, which answers it again"
+                    .formatted(number, now.validUntil().get()));
+        }
+        keep(sql, now, step, chosen, hold, catalog, by);
+        sql.change("UPDATE quote SET state = ?, chosen = ?, reason = ? WHERE number = ?", to.label(), chosen, reason, number);
+        if (step == QuoteStep.SEND) {
+            sql.change("UPDATE quote_version SET sent_on = ? WHERE number = ? AND version = ?", by.today(), number, now.version());
+        }
+        String held = step == QuoteStep.SEND && (hold || now.heldUntil().isPresent()) ? "held" : "";
+        String option = chosen == now.chosen() ? "" : "option " + chosen;
+        Quotes.note(sql, number, now.version(), step.label(), option + (option.isEmpty() || held.isEmpty() ? "" : ", ") + held, by);
+        return known(sql, number, by);
     }
 
     private static void keep(Sql sql, SavedQuote now, QuoteStep step, int chosen, boolean hold, Optional<Catalog> catalog, Signature by)
@@ -318,6 +335,15 @@ public final class Book implements AutoCloseable {
             throw new BookRefusal(Kind.TAKEN, "the catalogue has changed since stock was drawn; nothing was changed. Allocate again");
         }
         return database.write(sql -> Applying.apply(sql, allocated, by));
+    }
+
+    /**
+     * What was asked for, offered and bought in the months up to today.
+     *
+     * @param catalog the folder that requests are read with
+     */
+    public PastDemand demand(Path catalog, int months, Signature by) {
+        return new Demanding(catalog, by.today(), months).of(database.read(sql -> Demanding.rows(sql, by.today(), months)));
     }
 
     /** All that the book has of a customer, who is named in full. */

@@ -1,6 +1,7 @@
 package sledwright.book;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -160,6 +161,12 @@ final class Quotes {
 
     static BigDecimal amount(long minor, String currency) {
         return BigDecimal.valueOf(minor, Math.max(0, Currency.getInstance(currency).getDefaultFractionDigits()));
+    }
+
+    /** To the nearest coin. */
+    static long minor(BigDecimal amount, String currency) {
+        return amount.movePointRight(Math.max(0, Currency.getInstance(currency).getDefaultFractionDigits()))
+                .setScale(0, RoundingMode.HALF_UP).longValueExact();
     }
 
     /** What a version of a quote answers. */

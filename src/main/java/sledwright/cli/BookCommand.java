@@ -51,6 +51,7 @@ final class BookCommand implements Runnable {
         return line.addSubcommand(new BookHoldCommand(terminal)).addSubcommand(new BookReleaseCommand(terminal))
                 .addSubcommand(new BookReviseCommand(terminal)).addSubcommand(new BookCopyCommand(terminal))
                 .addSubcommand(new BookReviewCommand(terminal)).addSubcommand(new BookAllocateCommand(terminal))
+                .addSubcommand(new BookDemandCommand(terminal)).addSubcommand(new BookLostCommand(terminal))
                 .addSubcommand(BookCustomerCommand.exporting(terminal)).addSubcommand(BookCustomerCommand.erasing(terminal))
                 .addSubcommand(new BookBackupCommand(terminal));
     }

@@ -1,6 +1,7 @@
 package sledwright.cli;
 
 import java.util.List;
+import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -14,6 +15,7 @@ import sledwright.book.QuoteNumber;
 import sledwright.book.QuoteStep;
 import sledwright.book.Reserving;
 import sledwright.book.SavedQuote;
+import sledwright.book.Signature;
 import sledwright.report.book.BookCsv;
 import sledwright.report.book.BookJson;
 import sledwright.report.book.BookText;
@@ -45,6 +47,10 @@ final class BookStepCommand implements Callable<Integer> {
     @Option(names = "--reason", paramLabel = "TEXT", defaultValue = "", description = "Why.")
     private String reason;
 
+    @Option(names = "--would-pay", paramLabel = "AMOUNT", converter = Word.OfAmount.class, description = "When it is declined: what the"
+            + " customer would have paid for all its machines.")
+    private BigDecimal wouldPay;
+
     @Mixin
     private BookOptions options;
 
@@ -66,8 +72,13 @@ final class BookStepCommand implements Callable<Integer> {
     public Integer call() {
         Output output = shared.output(terminal);
         try (Book book = BookOpening.open(shared, terminal)) {
-            SavedQuote quote = new Reserving(book, shared.catalog(), shared.terms()).step(number, step, Optional.ofNullable(choice), hold,
-                    reason, options.signature(terminal, shared));
+            Signature by = options.signature(terminal, shared);
+            if (wouldPay != null && step != QuoteStep.DECLINE) {
+                throw new UsageException("--would-pay is for 'decline' alone");
+            }
+            SavedQuote quote = wouldPay != null ? book.decline(number, wouldPay, reason, by)
+                    : new Reserving(book, shared.catalog(), shared.terms())
+                    .step(number, step, Optional.ofNullable(choice), hold, reason, by);
             output.write(Renderings.of(screen -> BookText.after(quote, screen), () -> BookJson.of(quote),
                     () -> BookCsv.of(List.of(quote))));
             return ExitCode.DONE;

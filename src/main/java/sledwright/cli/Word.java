@@ -1,5 +1,6 @@
 package sledwright.cli;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Arrays;
@@ -67,6 +68,31 @@ abstract class Word<E> implements ITypeConverter<E> {
     static final class OfColour extends Word<Colour> {
         OfColour() {
             super(Arrays.asList(Colour.values()));
+        }
+    }
+
+    /** How many months, at most as many as a shop looks back. */
+    static final class OfMonths implements ITypeConverter<Integer> {
+
+        private static final int MOST = 120;
+
+        @Override
+        public Integer convert(String given) {
+            if (given.matches("[1-9][0-9]{0,2}") && Integer.parseInt(given) <= MOST) {
+                return Integer.valueOf(given);
+            }
+            throw new TypeConversionException("'%s' must be a whole number of months from 1 to %s".formatted(given, MOST));
+        }
+    }
+
+    /** An amount of money. */
+    static final class OfAmount implements ITypeConverter<BigDecimal> {
+        @Override
+        public BigDecimal convert(String given) {
+            if (given.matches("[0-9]{1,12}(\\.[0-9]{1,4})?")) {
+                return new BigDecimal(given);
+            }
+            throw new TypeConversionException("'%s' must be an amount, such as 1150.00".formatted(given));
         }
     }
 

@@ -292,6 +292,80 @@ class BookCommandsTest {
         assertThat(book("history", "2026-0001").out() + book("history", "2026-0002").out()).contains("other parts, units from other lots: 2");
     }
 
+    private Run saved(String day, String customer, String... sets) {
+        List<String> words = new ArrayList<>(List.of("book", "save", request.toString(), "--customer", customer, "--today", day));
+        words.addAll(List.of(sets));
+        return Run.of(environment(), false, words.toArray(String[]::new));
+    }
+
+    private void step(String day, String step, String number, String... further) {
+        List<String> words = new ArrayList<>(List.of("book", step, number, "--today", day));
+        words.addAll(List.of(further));
+        Run run = Run.of(environment(), false, words.toArray(String[]::new));
+        assertThat(run.code()).as(run.err()).isEqualTo(ExitCode.DONE);
+    }
+
+    /** Alike requests are one class, whose orders of each month a stock plan takes as they are. */
+    @Test
+    void whatWasAskedForBecomesThePlanOfAStock() throws IOException {
+        Path supply = Files.writeString(folder.resolve("supply.csv"), "sku,supplier,unit_cost,available\nREED-S,Fen Surplus,90,40\n");
+        Files.writeString(request, "kind: quote\nname: node\ncatalog: shop\nrequire: { cores: 8, memory_gb: 16 }\nenclosure: own\n");
+        saved("2026-01-10", "Orchard Surveys");
+        saved("2026-01-11", "Nordmole", "--set", "require.memory_gb=20");
+        saved("2026-02-10", "Third Customer");
+        saved("2026-02-11", "Fourth Customer", "--set", "machines=3");
+        saved("2026-02-12", "Fifth Customer", "--set", "require.cores=9", "--set", "limit.price=1");
+        saved("2025-11-01", "Too Early");
+        step("2026-01-12", "send", "2026-0001");
+        step("2026-01-12", "accept", "2026-0001");
+        step("2026-01-12", "send", "2026-0002");
+        step("2026-01-13", "decline", "2026-0002", "--reason", "Too dear", "--would-pay", "240.50");
+        step("2026-02-12", "send", "2026-0003");
+        step("2026-02-12", "accept", "2026-0003");
+        String[] demand = {"demand", "--months", "2", "--catalog", shop.toString(), "--supply", supply.toString()};
+        String yaml = book(demand).out();
+        assertThat(yaml).contains("name: \"demand of 2026-01-03 to 2026-03-02\"", "# 5 quotes from 2026-01-03 to 2026-03-02, in 2 classes\n", "  # node: asked for in 4 quotes, bought 2, lost 1, still open 0, without a build 1; bought of what was decided: 67 %\n",
+                "  - name: \"node\"\n    demand: { months: [1, 2] }\n    price_accepted: 251.50\n", "    enclosure: own\n", "  # no class, for nobody has bought it\n");
+        Path plan = Files.writeString(folder.resolve("plan.yaml"), yaml);
+        Run stocked = Run.of("restock", plan.toString(), "--set", "samples=10", "--format", "json");
+        assertThat(stocked.code()).as(stocked.err()).isEqualTo(ExitCode.DONE);
+        assertThat(stocked.out()).containsPattern("\"sku\": \"REED-S\",\\s+\"on_shelf\": 9,");
+        // What is promised is gone from the shelf.
+        assertThat(Run.of("restock", plan.toString(), "--set", "samples=10", "--format", "json", "--book", usual()).out()).containsPattern("\"sku\": \"REED-S\",\\s+\"on_shelf\": 7,");
+        List<String> json = new ArrayList<>(List.of(demand));
+        json.addAll(List.of("--format", "json"));
+        assertThat(Schemas.faults("demand-result", book(json.toArray(String[]::new)).out())).isEmpty();
+        json.set(json.size() - 1, "csv");
+        assertThat(book(json.toArray(String[]::new)).out()).contains("node,2,2026-02-03,2,1,1,2,0.666667,251.50,EUR\n");
+        Path memory = shop.resolve("memory.csv");
+        saved("2026-02-20", "Sixth Customer", "--set", "use=[M64]");
+        step("2026-02-20", "send", "2026-0006");
+        step("2026-02-20", "decline", "2026-0006");
+        String[] lost = {"lost", "--months", "2", "--catalog", shop.toString(), "--format"};
+        assertThat(book("lost", "--months", "2", "--catalog", shop.toString()).out()).startsWith("2 quotes lost from 2026-01-03 to 2026-03-02\n").contains("Too dear  ")
+                .containsPattern("quotes +too dear by +above others").contains("would pay").asString().containsIgnoringWhitespaces("""
+                        Amounts are EUR, of a reason those in the middle. too dear by: what the customer would have paid is known from \
+                        'book decline --would-pay'. above others: beside what machines of alike requests were bought for; below 0 it was cheaper.""");
+        assertThat(Schemas.faults("lost-result", book(lost[0], lost[1], lost[2], lost[3], lost[4], lost[5], "json").out())).isEmpty();
+        assertThat(book(lost[0], lost[1], lost[2], lost[3], lost[4], lost[5], "csv").out()).contains("2026-0002,Nordmole,declined,\"Too dear\",274.50,240.50,34.00,23.00,EUR");
+        Files.writeString(memory, Files.readString(memory).replaceAll("(?m)^M64,.*\\n", ""));
+        offer("M64,A8,Marsh Trade,used,78,1,12,0,40\n", "");
+        assertThat(book(demand).out()).contains("# not among them, since their requests cannot be read with today's catalogue: 2026-0006\n");
+        assertThat(book("lost", "--months", "2", "--catalog", shop.toString()).out()).contains("not said");
+        Path workbook = folder.resolve("lost.xlsx");
+        book("lost", "--months", "2", "--catalog", shop.toString(), "--format", "xlsx", "-o", workbook.toString());
+        assertThat(Files.readAllBytes(workbook)).startsWith('P', 'K');
+    }
+
+    @Test
+    void whatIsNoNumberOfMonthsOrNoAmountIsSaid() {
+        assertThat(book("lost", "--months", "0", "--catalog", shop.toString()).err()).contains("'0' must be a whole number of months from 1 to 120");
+        saved();
+        assertThat(book("decline", "2026-0001", "--would-pay", "much").err()).contains("'much' must be an amount, such as 1150.00");
+        assertThat(book("send", "2026-0001", "--would-pay", "5").err()).isEqualTo("sledwright: --would-pay is for 'decline' alone\n");
+        assertThat(book("lost", "--months", "1", "--catalog", shop.toString()).out()).isEqualTo("0 quotes lost from 2026-02-03 to 2026-03-02\n");
+    }
+
     /** Not even the bytes of the file have the name after that. */
     @Test
     void aCustomerIsExportedAndErased() throws IOException {

@@ -15,6 +15,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import sledwright.report.book.BookJson;
+import sledwright.report.book.DemandJson;
+import sledwright.report.book.LostJson;
 import sledwright.report.book.ReviewJson;
 import sledwright.report.catalog.CatalogJson;
 import sledwright.report.check.CheckJson;
@@ -71,6 +73,8 @@ class JsonReadBackTest {
         assertReadBack(BookJson.Quote.class, "book", "save", "scenarios/small-web-node.yaml", "--customer", "Mill", "--book", book);
         assertReadBack(BookJson.class, "book", "list", "--book", book);
         assertReadBack(BookJson.History.class, "book", "history", "2026-0001", "--book", book);
+        assertReadBack(DemandJson.class, "book", "demand", "--months", "3", "--supply", "scenarios/spring-supply.csv", "--catalog", "catalogs/heronfold-yard", "--book", book);
+        assertReadBack(LostJson.class, "book", "lost", "--months", "3", "--catalog", "catalogs/heronfold-yard", "--book", book);
         assertReadBack(BookJson.Customer.class, "book", "export", "--customer", "Mill", "--book", book);
         assertReadBack(ReviewJson.class, "book", "review", "--catalog", SHOP, "--book", book);
     }

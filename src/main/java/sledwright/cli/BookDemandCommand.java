@@ -1,0 +1,63 @@
+package sledwright.cli;
+
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import sledwright.book.Book;
+import sledwright.book.PastDemand;
+import sledwright.report.book.DemandJson;
+import sledwright.report.book.DemandReport;
+import sledwright.report.book.DemandYaml;
+
+/** {@code book demand}: the plan of a stock, made from what was asked for and bought. */
+@Command(
+        name = "demand",
+        sortOptions = false,
+        description = "Writes the plan of a stock for 'sledwright restock', whose classes are made from what was asked for, offered and"
+                + " bought in the months up to today: alike requests together, with the orders of each month and the price that customers"
+                + " accepted. Requests are read with the catalogue that --catalog names.",
+        footer = {
+            "",
+            "Example:",
+            "  sledwright book demand --months 6 --catalog catalogs/heronfold-yard --supply scenarios/spring-supply.csv -o plan.yaml",
+            "  sledwright restock plan.yaml --book sledwright-book.db"})
+final class BookDemandCommand implements Callable<Integer> {
+
+    private final Terminal terminal;
+
+    @Option(names = "--months", paramLabel = "N", required = true, converter = Word.OfMonths.class, description = "How many months up to"
+            + " today.")
+    private int months;
+
+    @Option(names = "--supply", paramLabel = "FILE", required = true, description = "The table of what suppliers offer, as 'restock' reads"
+            + " it.")
+    private Path supply;
+
+    @Option(names = "--horizon", paramLabel = "N", defaultValue = "3", converter = Word.OfMonths.class,
+            description = "For how many months the plan looks ahead. Default: ${DEFAULT-VALUE}.")
+    private int horizon;
+
+    @Mixin
+    private BookOptions options;
+
+    @Mixin
+    private SharedOptions shared;
+
+    BookDemandCommand(Terminal terminal) {
+        this.terminal = terminal;
+    }
+
+    @Override
+    public Integer call() {
+        Output output = shared.output(terminal);
+        Path folder = shared.folder(null, "--catalog");
+        try (Book book = BookOpening.open(shared, terminal)) {
+            PastDemand demand = book.demand(folder, months, options.signature(terminal, shared));
+            output.write(Renderings.of(screen -> DemandYaml.of(demand, folder, supply, horizon), () -> DemandJson.of(demand),
+                    () -> DemandReport.csv(demand)));
+            return ExitCode.DONE;
+        }
+    }
+}

@@ -1,0 +1,30 @@
+package sledwright.report.book;
+
+import java.math.BigDecimal;
+import java.util.List;
+import sledwright.book.PastDemand;
+import sledwright.report.text.Json;
+
+/** Quotes that came to nothing, as JSON. */
+public record LostJson(String from, String until, String currency, List<Reason> reasons, List<Quote> quotes) {
+
+    /** Quotes that were lost for one reason; an amount is null where it is not known of any. */
+    public record Reason(String reason, int quotes, BigDecimal tooDear, BigDecimal aboveOthers) {
+    }
+
+    /** One quote; an amount is null where it is not known. */
+    public record Quote(String number, String customer, String state, String reason, BigDecimal price, BigDecimal wouldPay,
+                        BigDecimal tooDear, BigDecimal aboveOthers) {
+
+        private static Quote of(PastDemand.Lost one) {
+            return new Quote(one.quote().number().toString(), one.quote().customer(), one.quote().state().label(), one.reason(),
+                    one.price().orElse(null), one.wouldPay().orElse(null), one.tooDear().orElse(null), one.aboveOthers().orElse(null));
+        }
+    }
+
+    public static String of(PastDemand demand) {
+        return Json.of(new LostJson(demand.from().toString(), demand.until().toString(), demand.currency(),
+                LostReport.reasons(demand).stream().map(one -> new Reason(one.reason(), one.quotes(), one.tooDear().orElse(null),
+                one.aboveOthers().orElse(null))).toList(), demand.lost().stream().map(Quote::of).toList()));
+    }
+}
