@@ -40,7 +40,8 @@ final class BookShowCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Output output = shared.output(terminal, Format.HTML, Format.PDF);
+        Output output = shared.output(terminal, Format.HTML, Format.PDF, Format.EML);
+        readership.requireCustomer(shared.format(), readership.of(shared.format()));
         try (Book book = BookOpening.open(shared, terminal)) {
             SavedQuote quote = book.find(number, options.signature(terminal, shared));
             String name = QuotePapers.name(shared.format().toString(), readership.of(shared.format()));

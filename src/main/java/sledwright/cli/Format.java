@@ -6,7 +6,7 @@ import java.util.Set;
 
 /** What a result is written as. */
 enum Format {
-    TEXT, JSON, CSV, HTML, PDF, SVG, XLSX;
+    TEXT, JSON, CSV, HTML, PDF, SVG, XLSX, EML;
 
     /** The formats that every command writes, and those that one writes beside them. */
     static Set<Format> commonAnd(Format... more) {

@@ -13,6 +13,8 @@ import sledwright.desk.view.Audience;
 import sledwright.desk.view.ForCustomers;
 import sledwright.desk.view.OrderAnswer;
 import sledwright.desk.view.OrderView;
+import sledwright.report.offer.OfferMail;
+import sledwright.report.offer.OrderLetter;
 import sledwright.report.offer.OrderPage;
 import sledwright.report.offer.OrderWorkbook;
 import sledwright.report.order.OrderJson;
@@ -56,16 +58,18 @@ final class OrderCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Output output = shared.output(terminal, Format.HTML, Format.PDF, Format.XLSX);
+        Output output = shared.output(terminal, Format.HTML, Format.PDF, Format.XLSX, Format.EML);
         Audience audience = readership.of(shared.format());
+        readership.requireCustomer(shared.format(), audience);
         OrderAnswer answer = answer();
         if (readership.refuses(answer.view().day(), audience, terminal)) {
             return ExitCode.NO_VALID_BUILD;
         }
         OrderView view = audience == Audience.SHOP ? answer.view() : ForCustomers.of(answer.view());
-        output.write(Renderings.of(screen -> OrderText.of(view, screen), () -> OrderJson.of(view), () -> OrderCsv.of(view))
+        output.write(Renderings.of(screen -> audience == Audience.SHOP ? OrderText.of(view, screen) : OrderLetter.of(answer),
+                        () -> OrderJson.of(view), () -> OrderCsv.of(view))
                 .and(Format.HTML, () -> OrderPage.html(answer, audience)).andBytes(Format.PDF, () -> OrderPage.pdf(answer, audience))
-                .andBytes(Format.XLSX, () -> OrderWorkbook.of(answer, audience)));
+                .andBytes(Format.XLSX, () -> OrderWorkbook.of(answer, audience)).andBytes(Format.EML, () -> OfferMail.of(answer)));
         return view.shortage().isEmpty() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
     }
 

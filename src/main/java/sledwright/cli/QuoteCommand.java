@@ -3,6 +3,7 @@ package sledwright.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -15,6 +16,8 @@ import sledwright.desk.view.ForCustomers;
 import sledwright.desk.view.QuoteAnswer;
 import sledwright.desk.view.QuoteView;
 import sledwright.report.offer.Offer;
+import sledwright.report.offer.OfferLetter;
+import sledwright.report.offer.OfferMail;
 import sledwright.report.offer.OfferPage;
 import sledwright.report.quote.QuoteCsv;
 import sledwright.report.quote.QuoteJson;
@@ -33,7 +36,8 @@ import sledwright.report.quote.QuoteText;
             "  sledwright quote scenarios/sled-upgrade.yaml --why-not NV4R32-24-24",
             "  sledwright quote scenarios/render-node.yaml --steps",
             "  sledwright quote scenarios/render-farm.yaml --format json --output farm.json",
-            "  sledwright quote scenarios/render-farm.yaml --format pdf --output farm.pdf"})
+            "  sledwright quote scenarios/render-farm.yaml --format pdf --output farm.pdf",
+            "  sledwright quote scenarios/render-farm.yaml --format eml --output farm.eml"})
 final class QuoteCommand implements Callable<Integer> {
 
     private final Terminal terminal;
@@ -102,7 +106,7 @@ final class QuoteCommand implements Callable<Integer> {
     }
 
     private int one() {
-        Output output = shared.output(terminal, Format.HTML, Format.PDF);
+        Output output = shared.output(terminal, Format.HTML, Format.PDF, Format.EML);
         Audience audience = readership.of(shared.format());
         requireFitting(audience);
         QuoteAnswer answer = Replies.answer(shared.desk(terminal).quote(shared.request(file, "quote", sets, terminal),
@@ -111,15 +115,18 @@ final class QuoteCommand implements Callable<Integer> {
             return ExitCode.NO_VALID_BUILD;
         }
         QuoteView view = seenBy(audience, answer);
-        output.write(Renderings.of(screen -> QuoteText.of(view, screen), () -> QuoteJson.of(view), () -> QuoteCsv.of(view))
+        output.write(Renderings.of(screen -> audience == Audience.SHOP ? QuoteText.of(view, screen)
+                : OfferLetter.of(Offer.of(answer)), () -> QuoteJson.of(view), () -> QuoteCsv.of(view))
                 .and(Format.HTML, () -> OfferPage.html(Offer.of(answer), audience))
-                .andBytes(Format.PDF, () -> OfferPage.pdf(Offer.of(answer), audience)));
+                .andBytes(Format.PDF, () -> OfferPage.pdf(Offer.of(answer), audience))
+                .andBytes(Format.EML, () -> OfferMail.of(Offer.of(answer))));
         return view.alternatives().isEmpty() ? ExitCode.NO_VALID_BUILD : ExitCode.DONE;
     }
 
     /** What the shop asks itself is not answered to the customer. */
     private void requireFitting(Audience audience) {
-        boolean document = shared.format() == Format.HTML || shared.format() == Format.PDF;
+        boolean document = Set.of(Format.HTML, Format.PDF, Format.EML).contains(shared.format());
+        readership.requireCustomer(shared.format(), audience);
         if (document && steps) {
             throw new UsageException("--steps is not written as %s.\nMaybe take --format text.".formatted(shared.format()));
         }

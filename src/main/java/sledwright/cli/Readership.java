@@ -32,6 +32,13 @@ final class Readership {
         return internal ? Audience.SHOP : reader != null ? reader : SHOPS.contains(format) ? Audience.SHOP : Audience.CUSTOMER;
     }
 
+    /** @throws UsageException when a mail is to be written for the shop: a mail goes to the customer */
+    void requireCustomer(Format format, Audience reads) {
+        if (format == Format.EML && reads == Audience.SHOP) {
+            throw new UsageException("--format eml is a mail to the customer, not for the shop.\nMaybe leave --for and --internal out.");
+        }
+    }
+
     /** Whether a customer must not have the answer, for its prices are stale; says so. */
     boolean refuses(AnswerDay day, Audience reads, Terminal terminal) {
         Optional<String> refusal = refusal(day, reads);

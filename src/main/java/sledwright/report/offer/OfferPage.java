@@ -46,7 +46,7 @@ public final class OfferPage {
     private final Wording words;
     private final Explanation explanation;
 
-    private OfferPage(Offer offer, Audience audience) {
+    OfferPage(Offer offer, Audience audience) {
         this.offer = offer;
         this.audience = audience;
         words = Wording.of(offer.shop());
@@ -83,9 +83,8 @@ public final class OfferPage {
             model.put("refusal", refusal());
             model.put("conflicts", conflicts());
             model.put("ways", ways());
-            model.put("many", offer.answer().tooMany().map(this::many).orElse(List.of()));
-            model.put("each", offer.stationery().taxPercent().isEmpty() ? words.say("quote.ways.each")
-                    : words.say("quote.ways.each.taxed", offer.stationery().taxName()));
+            model.put("many", many());
+            model.put("each", eachWay());
         } else {
             model.put("lead", lead());
             model.put("what", what(offer.options().get(0).alternative().build()));
@@ -120,7 +119,7 @@ public final class OfferPage {
     }
 
     /** What the first option is the best of. */
-    private String lead() {
+    String lead() {
         String others = offer.options().size() == 1 ? "" : " " + words.say("quote.lead.others");
         if (offer.answer().status() != Status.PROVED) {
             return words.say("quote.lead.open" + inTime()) + others;
@@ -129,16 +128,16 @@ public final class OfferPage {
                 words.say("aim." + offer.answer().objective().name())) + others;
     }
 
-    private List<Fact> what(BuildView build) {
+    List<Fact> what(BuildView build) {
         return new MachineFacts(words, offer.answer().day()).of(build, offer.request().limit());
     }
 
-    private PriceList prices(Option option) {
+    PriceList prices(Option option) {
         PriceLists lists = new PriceLists(words);
         return new PriceList(lists.lines(option.lines()), lists.sums(option.pays(), lists.total(offer.request().machines())));
     }
 
-    private Gain gain(Option option) {
+    Gain gain(Option option) {
         Difference difference = option.difference().orElseThrow();
         BigDecimal extra = offer.shop().amount(Math.abs(difference.extra()));
         String head = SideBySide.head(option, words);
@@ -171,19 +170,29 @@ public final class OfferPage {
         return notes;
     }
 
+    /** How what would be possible is to be read. */
+    String eachWay() {
+        return offer.stationery().taxPercent().isEmpty() ? words.say("quote.ways.each")
+                : words.say("quote.ways.each.taxed", offer.stationery().taxName());
+    }
+
     private String inTime() {
         return offer.answer().doubts().late() ? ".time" : "";
     }
 
-    private String refusal() {
+    String refusal() {
         return offer.answer().status() == Status.IMPOSSIBLE ? words.say("quote.refused") : words.say("quote.refused.open" + inTime());
     }
 
-    private List<String> conflicts() {
+    List<String> conflicts() {
         return explanation.conflicts().stream().map(conflict -> conflict.sentence().in(words)).distinct().toList();
     }
 
-    /** How many machines there can be, alike and mixed. */
+    /** How many machines there can be, alike and mixed, where they are too many; empty otherwise. */
+    List<String> many() {
+        return offer.answer().tooMany().map(this::many).orElse(List.of());
+    }
+
     private List<String> many(TooMany some) {
         List<String> said = new ArrayList<>(List.of(words.say("many.alike", some.alike(), some.asked(), words.money(some.alikePrice()))));
         some.mixed().ifPresent(order -> said.add(words.say(order.machines() < some.asked() ? "many.mixed" : "many.all", order.machines(),
@@ -191,7 +200,7 @@ public final class OfferPage {
         return said;
     }
 
-    private List<String> ways() {
+    List<String> ways() {
         return explanation.relaxations().stream().map(way -> way.sentence().in(words)).toList();
     }
 }

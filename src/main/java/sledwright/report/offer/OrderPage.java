@@ -62,7 +62,7 @@ public final class OrderPage {
     private final Wording words;
     private final PriceLists lists;
 
-    private OrderPage(OrderAnswer answer, Audience audience) {
+    OrderPage(OrderAnswer answer, Audience audience) {
         this.answer = answer;
         this.audience = audience;
         view = audience == Audience.SHOP ? answer.view() : ForCustomers.of(answer.view());
@@ -93,20 +93,39 @@ public final class OrderPage {
         model.put("customer", answer.job().customer());
         model.put("heading", answer.job().customer().isEmpty() ? words.say("order.heading.plain")
                 : words.say("order.heading", answer.job().customer().get(0)));
-        model.put("asked", words.say("order.asked", words.counted(view.machines(), "machines"),
-                words.counted(view.lines().size(), "order.lines")));
+        model.put("asked", asked());
         model.put("lead", lead());
         model.put("short", missing());
         model.put("rows", rows());
-        model.put("sums", lists.sums(view.pays(), lists.total(view.delivered())));
-        model.put("terms", new TermsWords(words, shop, view.day()).all());
-        model.put("lines", view.lines().stream().map(this::line).toList());
-        model.put("enclosures", view.enclosures().stream().map(this::enclosure).toList());
+        model.put("sums", sums());
+        model.put("terms", terms());
+        model.put("lines", lines());
+        model.put("enclosures", enclosures());
         if (audience == Audience.SHOP) {
             model.put("internal", InternalPart.of(view, shop, words));
             model.put("deliveries", deliveries());
         }
         return Pages.html("order.ftlh", head(), model);
+    }
+
+    String asked() {
+        return words.say("order.asked", words.counted(view.machines(), "machines"), words.counted(view.lines().size(), "order.lines"));
+    }
+
+    List<OfferPage.Sum> sums() {
+        return lists.sums(view.pays(), lists.total(view.delivered()));
+    }
+
+    List<String> terms() {
+        return new TermsWords(words, shop, view.day()).all();
+    }
+
+    List<LinePart> lines() {
+        return view.lines().stream().map(this::line).toList();
+    }
+
+    List<EnclosurePart> enclosures() {
+        return view.enclosures().stream().map(this::enclosure).toList();
     }
 
     private List<Fact> facts() {
@@ -120,13 +139,13 @@ public final class OrderPage {
         return facts;
     }
 
-    private String lead() {
+    String lead() {
         return view.status() == OrderStatus.PROVED && view.isPriceAlone() ? words.say("order.lead.cheapest")
                 : view.status() == OrderStatus.BEST_FOUND ? words.say("order.lead.open") : "";
     }
 
     /** What cannot be delivered, and whether waiting helps. */
-    private List<String> missing() {
+    List<String> missing() {
         if (view.shortage().isEmpty()) {
             return List.of();
         }
@@ -135,6 +154,7 @@ public final class OrderPage {
                 .map(line -> words.say("order.short.line", words.figure(line.missing()), line.name())).toList();
         said.add(view.delivered() == 0 ? words.say("order.short.none") : words.say("order.short", words.figure(view.delivered()),
                 words.counted(view.machines(), "machines"), words.list(lacking)));
+        view.shortage().get().causes().forEach(cause -> said.add(cause.message()));
         view.shortage().get().later().ifPresent(later -> said.add(words.say("order.short.later",
                 words.day(view.day().in(later.leadDays())), net(later.price()))));
         return said;
@@ -145,7 +165,7 @@ public final class OrderPage {
                 : words.say("price.before", words.money(amount), shop.stationery().taxName());
     }
 
-    private List<Row> rows() {
+    List<Row> rows() {
         List<Row> rows = new ArrayList<>();
         for (Filled line : view.lines()) {
             for (Group group : line.builds()) {

@@ -226,9 +226,6 @@ public final class OrderText {
             page.text("%s, %s".formatted(BuildText.machine(group.build()), BuildText.memory(group.build())));
             page.text(figures(group));
             addSlots(group);
-            if (group.picked().isEmpty()) {
-                page.table(BuildText.parts(group.build(), view.currency()));
-            }
             for (Picked picked : group.picked()) {
                 addPicked(line, group, picked);
             }
@@ -285,7 +282,7 @@ public final class OrderText {
         if (view.picks().isEmpty()) {
             return;
         }
-        page.heading(view.suppliers().isEmpty() ? "Parts of all machines" : "Parts to pick, by lot")
+        page.heading("Parts to pick, by lot")
                 .table(BuildText.lines(view.picks(), view.currency(), "parts", "", view.cost().parts()));
         if (view.suppliers().isEmpty()) {
             return;

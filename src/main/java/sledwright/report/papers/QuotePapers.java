@@ -8,6 +8,8 @@ import sledwright.desk.view.ForCustomers;
 import sledwright.desk.view.QuoteAnswer;
 import sledwright.desk.view.QuoteView;
 import sledwright.report.offer.Offer;
+import sledwright.report.offer.OfferLetter;
+import sledwright.report.offer.OfferMail;
 import sledwright.report.offer.OfferPage;
 import sledwright.report.quote.QuoteCsv;
 import sledwright.report.quote.QuoteJson;
@@ -26,12 +28,14 @@ public final class QuotePapers {
         Map<String, byte[]> papers = new LinkedHashMap<>();
         for (Audience audience : Audience.values()) {
             QuoteView view = audience == Audience.SHOP ? answer.view() : ForCustomers.of(answer.view());
-            papers.put(name("text", audience), bytes(QuoteText.of(view, new Screen(Screen.LEAST_WIDTH, false))));
+            papers.put(name("text", audience), bytes(audience == Audience.CUSTOMER ? OfferLetter.of(offer)
+                    : QuoteText.of(view, new Screen(Screen.LEAST_WIDTH, false))));
             papers.put(name("json", audience), bytes(QuoteJson.of(view)));
             papers.put(name("csv", audience), bytes(QuoteCsv.of(view)));
             papers.put(name("html", audience), bytes(OfferPage.html(offer, audience)));
             papers.put(name("pdf", audience), OfferPage.pdf(offer, audience));
         }
+        papers.put(name("eml", Audience.CUSTOMER), OfferMail.of(offer));
         return papers;
     }
 

@@ -1,0 +1,59 @@
+package sledwright.report.text;
+
+import java.util.List;
+import sledwright.input.Visible;
+
+/** A plain text in the making that is to be pasted into a mail: at most {@value #WIDTH} columns wide, paragraphs apart. */
+public final class Letter {
+
+    /** What mails have room for (RFC 5322, section 2.1.1, recommends at most 78 characters) with some left for marks of quotation. */
+    public static final int WIDTH = 72;
+
+    private final StringBuilder text = new StringBuilder();
+
+    /** Running text, an empty line before it. */
+    public Letter paragraph(String words) {
+        gap();
+        return fold(Paragraph.fold(plain(words), WIDTH));
+    }
+
+    /** Lines as they are, an empty line before them. */
+    public Letter lines(List<String> lines) {
+        gap();
+        lines.forEach(line -> fold(Paragraph.fold(plain(line), WIDTH)));
+        return this;
+    }
+
+    /** Each behind a mark; no empty line before them. */
+    public Letter items(String mark, List<String> items) {
+        items.forEach(item -> fold(Paragraph.item(mark, plain(item), WIDTH)));
+        return this;
+    }
+
+    /** A table, an empty line before it. */
+    public Letter table(TextTable table) {
+        gap();
+        return fold(table.lines(WIDTH));
+    }
+
+    private void gap() {
+        if (!text.isEmpty()) {
+            text.append('\n');
+        }
+    }
+
+    private Letter fold(List<String> lines) {
+        lines.forEach(line -> text.append(plain(line)).append('\n'));
+        return this;
+    }
+
+    /** Without signs that are not seen; blanks that do not break would be lost on the way to a mail. */
+    private static String plain(String words) {
+        return Visible.of(words.replace('\u00a0', ' ').replace('\u202f', ' '));
+    }
+
+    @Override
+    public String toString() {
+        return text.toString();
+    }
+}
