@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.net.InetSocketAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
@@ -154,6 +155,42 @@ class HttpBoundsTest {
             }
             assertThat(open).isFalse();
         }
+    }
+
+    /** Many answers are asked for and none is read: what fills the way to the reader is no thread's wait, and ends soon. */
+    @Test
+    void answersThatAreNotTakenAreGivenUp() throws Exception {
+        String one = "GET /api/openapi.json HTTP/1.1\r\nHost: localhost\r\n\r\n";
+        List<Socket> slow = new ArrayList<>();
+        for (int i = 0; i < 3; i++) {
+            Socket reader = new Socket();
+            reader.setReceiveBufferSize(4_096);
+            reader.setSoTimeout(20_000);
+            reader.connect(new InetSocketAddress(address.getHost(), address.getPort()));
+            reader.getOutputStream().write(one.repeat(300).getBytes(StandardCharsets.UTF_8));
+            slow.add(reader);
+        }
+        assertOthersAreAnswered();
+        Thread.sleep(4_000);
+        int whole = 300 * Wire.get(address, "/api/openapi.json").body().length();
+        for (Socket reader : slow) {
+            assertThat(readToTheEnd(reader)).isLessThan(whole);
+            reader.close();
+        }
+        assertOthersAreAnswered();
+    }
+
+    private static long readToTheEnd(Socket socket) {
+        byte[] some = new byte[65_536];
+        long read = 0;
+        try {
+            for (int now = socket.getInputStream().read(some); now >= 0; now = socket.getInputStream().read(some)) {
+                read += now;
+            }
+        } catch (IOException cut) {
+            // The end, too.
+        }
+        return read;
     }
 
     private static boolean goesOn(OutputStream out) {

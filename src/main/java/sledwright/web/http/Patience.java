@@ -1,18 +1,21 @@
 package sledwright.web.http;
 
+import java.nio.ByteBuffer;
 import java.time.Duration;
 import java.util.Comparator;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.eclipse.jetty.http.MetaData;
 import org.eclipse.jetty.io.Connection;
 import org.eclipse.jetty.server.Handler;
+import org.eclipse.jetty.server.HttpStream;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 
 /**
- * How long a connection may stay open without a whole request, however slowly its bytes come, and how many there may be: one more closes
- * the one that has been silent longest.
+ * How long a connection may stay open without a whole request, however slowly its bytes come, or with an answer that is not taken, however
+ * slowly it is read; and how many there may be: one more closes the one that has been waited for longest.
  */
 public final class Patience extends Handler.Wrapper implements Connection.Listener {
 
@@ -68,6 +71,16 @@ public final class Patience extends Handler.Wrapper implements Connection.Listen
     public boolean handle(Request request, Response response, Callback callback) throws Exception {
         Connection connection = request.getConnectionMetaData().getConnection();
         waiting.computeIfPresent(connection, (open, since) -> BUSY);
+        // From its last piece on an answer has as long to be taken as a request has to come.
+        request.addHttpStreamWrapper(stream -> new HttpStream.Wrapper(stream) {
+            @Override
+            public void send(MetaData.Request asked, MetaData.Response answer, boolean last, ByteBuffer content, Callback sent) {
+                if (last) {
+                    waiting.computeIfPresent(connection, (open, since) -> System.nanoTime());
+                }
+                super.send(asked, answer, last, content, sent);
+            }
+        });
         Request.addCompletionListener(request, failed -> waiting.computeIfPresent(connection, (open, since) -> System.nanoTime()));
         return super.handle(request, response, callback);
     }
