@@ -50,8 +50,8 @@ public final class Pictures {
             pictures.screen("quote-dark-phone", Browser.PHONE, true, 1, "quote", QUOTE, "--format", "html");
             pictures.paper("quote-internal", List.of(0, 3), "quote", QUOTE, "--format", "pdf", "--internal");
             pictures.paper("sheet-paper", List.of(0, 1), SHEET_DPI, "sheet", "scenarios/file-server.yaml", "--format", "pdf");
-            pictures.page("page", Browser.DESKTOP, false, SCREEN_SCALE, "#require.cores=20&require.memory_gb=256&limit.lead_days=5");
             pictures.page("page-phone-dark", Browser.PHONE, true, 1, "#require.cores=20&require.memory_gb=256");
+            Views.make(folder, browser);
             pictures.drawing("sheet-upgrade", "sheet", "scenarios/sled-in-place.yaml", "--format", "svg");
         }
         // The server of the pages would wait for further questions.

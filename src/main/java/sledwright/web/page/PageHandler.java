@@ -31,6 +31,7 @@ import sledwright.report.ask.StepsPiece;
 import sledwright.report.catalog.CatalogText;
 import sledwright.report.compare.ChartPiece;
 import sledwright.report.page.Pages;
+import sledwright.report.stock.StockPiece;
 import sledwright.report.text.Screen;
 import sledwright.web.api.DeskReplies;
 import sledwright.web.api.EventStream;
@@ -56,6 +57,7 @@ public final class PageHandler extends AnsweringHandler {
     private static final Duration LONG = Duration.ofMinutes(3);
     private static final int LINK_DAYS = 14;
     private static final String WORK = "/page/work";
+    private static final String STOCK = "/stock";
 
     /** Makes a piece of a page, or a paper, from a request. */
     private interface Maker {
@@ -110,10 +112,12 @@ public final class PageHandler extends AnsweringHandler {
             whole(new Asset(HTML, page.getBytes(StandardCharsets.UTF_8)), path, request, response, callback);
         } else if (reads && assets.containsKey(path)) {
             whole(assets.get(path), path, request, response, callback);
-        } else if (reads && path.equals("/catalogue")) {
+        } else if (reads && List.of("/catalogue", STOCK).contains(path)) {
             AccessLine.name(request, path);
             reception.serve(request, response, callback, false, (body, visit) -> {
-                byte[] page = cataloguePage(Visitor.of(request)).getBytes(StandardCharsets.UTF_8);
+                Visitor visitor = Visitor.of(request);
+                String text = path.equals(STOCK) ? stockPage(visitor) : cataloguePage(visitor);
+                byte[] page = text.getBytes(StandardCharsets.UTF_8);
                 visit.finish(() -> Responses.bytes(200, HTML, page, request, response, callback));
             });
         } else if (asks && pieces.containsKey(path)) {
@@ -162,7 +166,7 @@ public final class PageHandler extends AnsweringHandler {
         ShopState now = catalog.state();
         return Map.of("shop", now.catalog().name(), "here", here, "faults", now.faults().stream().map(Object::toString).toList(),
                 "who", visitor.name(), "token", visitor.token(),
-                "may", Stream.of("/", "/work", "/book", "/catalogue").filter(path -> visitor.may("GET", path)).toList());
+                "may", Stream.of("/", "/work", "/book", STOCK, "/catalogue").filter(path -> visitor.may("GET", path)).toList());
     }
 
     private String askPage(Visitor visitor) {
@@ -182,6 +186,17 @@ public final class PageHandler extends AnsweringHandler {
         model.put("steps", BookTurn.ALL);
         model.put("parts", catalog.state().catalog().parts());
         return Pages.filled("book.ftlh", model);
+    }
+
+    private String stockPage(Visitor visitor) {
+        Map<String, Object> model = new HashMap<>(head("stock", visitor));
+        try {
+            model.putAll(StockPiece.of(catalog.state().catalog(), DeskReplies.of(CatalogDesk.check(catalog.folder()))));
+        } catch (RefusedException faulty) {
+            // What is wrong stands above the page.
+            model.remove("groups");
+        }
+        return Pages.filled("stock.ftlh", model);
     }
 
     private String cataloguePage(Visitor visitor) {

@@ -70,7 +70,7 @@ class ImportPageTest {
     void whatWasSeenIsWrittenOrNothing() throws IOException {
         String before = Files.readString(offers);
         String piece = bring("/page/import", LIST).body();
-        assertThat(piece).contains("Nothing is written yet", ".._prices.csv into offers.csv", "1 added; 1 changed;", "<del>44</del>", "<ins>41.50</ins>", "Write it");
+        assertThat(piece).contains("Nothing is written yet", ".._prices.csv into offers.csv", "1 added; 1 changed; 0 unchanged; 0 not taken.", "<del>44</del>", "<ins>41.50</ins>", "Write it");
         assertThat(Files.readString(offers)).isEqualTo(before);
         assertThat(bring("/page/import/apply", LIST, "seen", "other").status()).isEqualTo(409);
         assertThat(bring("/page/import/apply", LIST.replace("41.50", "40"), "seen", seen(piece)).body())

@@ -1,0 +1,2 @@
+/** What stands on the shelf and at suppliers, part by part. */
+package sledwright.report.stock;

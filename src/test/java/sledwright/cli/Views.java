@@ -1,0 +1,84 @@
+package sledwright.cli;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import sledwright.browser.Browser;
+import sledwright.web.Servers;
+import sledwright.web.WebServer;
+import sledwright.web.Wire;
+
+/** Pictures of every view of the server's page: on a desk, on a desk in the dark, on a phone. */
+final class Views {
+
+    private static final int SHOWN_HEIGHT = 1000;
+    private static final double DESK_SCALE = 0.62;
+    private static final double PHONE_SCALE = 0.8;
+    private static final String YAML = "application/yaml";
+    private static final String MAIL = "Hello,\\nwe need 2 machines with 16 cores and 128 GB RAM each, two 480 GB SSDs in RAID 1, by 18 December, at most 900 EUR each. A GPU would be nice.\\nRegards";
+
+    private final Path folder;
+    private final Browser browser;
+    private final URI server;
+
+    private Views(Path folder, Browser browser, URI server) {
+        this.folder = folder;
+        this.browser = browser;
+        this.server = server;
+    }
+
+    static void make(Path folder, Browser browser) throws IOException {
+        Path work = Files.createTempDirectory("views");
+        try (WebServer web = Servers.start(Path.of("catalogs/heronfold-yard"), work.resolve("book.db"), Optional.empty(), Servers.ROOMY, new CopyOnWriteArrayList<>())) {
+            new Views(folder, browser, web.address()).all(work);
+        }
+    }
+
+    private void all(Path work) throws IOException {
+        String answered = "document.querySelector('.seal') && (document.querySelector('.way') || document.querySelector('.spot') && document.querySelector('.step'))";
+        view("page", "#require.cores=20&require.memory_gb=256&limit.lead_days=5", answered, () -> { });
+        view("page-stuck", "#require.cores=20&require.memory_gb=256&limit.price=150", answered, () -> { });
+        view("page-mail", "#require.cores=8", answered, () -> {
+            browser.ask("document.getElementById('from-mail').open = true; document.getElementById('mail').value = '" + MAIL + "'");
+            browser.click("#mail-form button").until("location.hash.includes('machines')").until("!document.getElementById('answer').hasAttribute('aria-busy')").until(answered);
+        });
+        for (String[] kept : new String[][] {{"Orchard%20Surveys", "20", "send?hold"}, {"Nordmole%20Freight", "12", ""}, {"Gannet%20Archive", "32", "send"}}) {
+            String saved = Wire.post(server, "/api/book?by=anna&customer=" + kept[0], YAML, "{ kind: quote, name: node of %s cores, require: { cores: %s, memory_gb: 128 } }".formatted(kept[1], kept[1])).body();
+            if (!kept[2].isEmpty()) {
+                Wire.post(server, "/api/book/" + saved.replaceAll("(?s).*\"number\": \"([-0-9]+)\".*", "$1") + "/" + kept[2] + (kept[2].contains("?") ? "&" : "?") + "by=anna", YAML, "");
+            }
+        }
+        String year = String.valueOf(java.time.Year.now().getValue());
+        view("page-book", "book#" + year + "-0001", "document.querySelector('#history tbody tr') && document.querySelector('#paper').textContent.length > 99", () -> { });
+        view("page-work", "work", "true", () -> browser.click("#go").until("/ s: /.test(document.querySelector('#progress').textContent) || document.querySelector('#progress').textContent === 'Done.'")
+                .click("#stop").until("document.querySelector('#progress').textContent === 'Done.'"));
+        view("page-stock", "stock", "document.querySelector('.shelf')", () -> { });
+        Path list = Files.writeString(work.resolve("palisander-list.csv"), Files.readString(Path.of("docs/examples/palisander-list.csv"), StandardCharsets.UTF_8));
+        view("page-catalogue", "catalogue", "document.querySelector('#bring')", () -> {
+            try {
+                browser.upload("#list", list).ask("document.getElementById('mapping').value = " + quoted(Files.readString(Path.of("docs/examples/palisander-list.yaml"))));
+            } catch (IOException unreadable) {
+                throw new UncheckedIOException(unreadable);
+            }
+            browser.click("#bring button").until("document.querySelector('#apply')");
+        });
+    }
+
+    private static String quoted(String text) {
+        return "'" + text.replace("\\", "\\\\").replace("'", "\\'").replace("\n", "\\n") + "'";
+    }
+
+    private void view(String name, String path, String condition, Runnable act) throws IOException {
+        browser.visit(server + path).until(condition);
+        act.run();
+        for (Object[] shape : new Object[][] {{"", Browser.DESKTOP, false, DESK_SCALE}, {"-dark", Browser.DESKTOP, true, DESK_SCALE}, {"-phone", Browser.PHONE, false, PHONE_SCALE}}) {
+            browser.screen((int) shape[1], (boolean) shape[2]).until("getComputedStyle(document.getElementById('answer')).opacity === '1'").ask("window.scrollTo(0, 0)");
+            Files.write(folder.resolve(name + shape[0] + ".png"), browser.picture(SHOWN_HEIGHT, (double) shape[3]));
+        }
+    }
+}
