@@ -2,9 +2,12 @@ package sledwright.planner.order;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.PriorityQueue;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import sledwright.domain.Catalog;
 import sledwright.domain.OrderRequest;
@@ -48,6 +51,9 @@ final class OrderSolver {
     /** Of very many lines a first bound has this share of the time. */
     private static final int SHARE_OF_BOUND = 8;
 
+    /** While sets are split, one of so many searches serves to better the order; the others serve its bound. */
+    private static final int SHARE_OF_TRIES = 3;
+
     /** What takes long and rarely gains is done in one of this many steps. */
     private static final int RARELY = 5;
 
@@ -66,7 +72,7 @@ final class OrderSolver {
     private final long[] penalty;
     private final boolean whole;
     private final Columns columns;
-    private final ColumnGeneration generation;
+    private ColumnGeneration generation;
     private final Filler filler;
     private final Suppliers suppliers;
     private final MixRounding rounding;
@@ -74,6 +80,7 @@ final class OrderSolver {
     private long closeEnough;
     private long cost;
     private long bound = Long.MIN_VALUE;
+    private long tries;
     private int rounds;
     private int nextRounding = FIRST_ROUNDING;
 
@@ -127,6 +134,9 @@ final class OrderSolver {
             pace();
         }
         if (market.lines().size() <= MOST_LINES) {
+            if (best.missing() == 0 && penalties.outweigh(cost)) {
+                generation = generation.under(WholeOrders.all(market));
+            }
             generation.run(Long.MAX_VALUE, deadline, this::afterRound);
         }
         if (!isProved() && generation.mix() != null) {
@@ -137,7 +147,7 @@ final class OrderSolver {
         pace();
         if (generation.isFinished() && !isOver()) {
             Branching branching = new Branching(market);
-            branch(branching, narrowed(branching, generation), refill);
+            branch(branching, generation, refill);
         }
         if (!isOver()) {
             refill(refill);
@@ -207,8 +217,12 @@ final class OrderSolver {
         }
     }
 
-    /** Rules out one side of splits where no order better than the best lies on it: the mix then has to pay what such orders pay. */
-    private ColumnGeneration narrowed(Branching branching, ColumnGeneration all) {
+    /**
+     * Rules out one side of splits where no order better than the best lies on it: the mix then has to pay what such orders pay.
+     *
+     * @param others what orders that are in no such set take at least
+     */
+    private ColumnGeneration narrowed(Branching branching, ColumnGeneration all, long others) {
         ColumnGeneration narrow = all;
         Restrictions settled = null;
         while (settled != narrow.settled() && !isOver()) {
@@ -219,8 +233,10 @@ final class OrderSolver {
             if (settled != narrow.settled()) {
                 ColumnGeneration narrower = narrow.under(settled);
                 narrower.run(enough(), deadline, now -> { });
-                bound = Math.max(bound, Math.min(narrower.bound(), cost));
-                report();
+                rise(Math.min(others, narrower.bound()));
+                if (narrower.bound() >= enough()) {
+                    return narrower;
+                }
                 if (!narrower.isFinished() || narrower.mix() == null) {
                     return narrow;
                 }
@@ -232,6 +248,12 @@ final class OrderSolver {
             }
         }
         return narrow;
+    }
+
+    /** No order takes less than so much. */
+    private void rise(long least) {
+        bound = Math.max(bound, Math.min(least, cost));
+        report();
     }
 
     private Restrictions narrowed(ColumnGeneration all, List<Branching.Split> splits) {
@@ -250,14 +272,24 @@ final class OrderSolver {
         return way.isContradictory() || all.under(way).reaches(enough(), deadline);
     }
 
-    /** Splits orders into ever smaller sets, the one of the least bound first, until none of them can be better than the best. */
+    /**
+     * Splits orders into ever smaller sets, the one of the least bound first, until none of them can be better than the best: first by who
+     * delivers, since a mix pays only a share of every charge, and by the part number of a line's modules; a set where that is settled is
+     * narrowed before it is split further.
+     */
     private void branch(Branching branching, ColumnGeneration root, Refill refill) {
         PriorityQueue<ColumnGeneration> sets = new PriorityQueue<>(Comparator.comparingLong(ColumnGeneration::bound));
+        Set<ColumnGeneration> narrow = new HashSet<>();
         sets.add(root);
         long closed = Long.MAX_VALUE;
         for (int step = 0; !sets.isEmpty() && !isOver(); step++) {
             ColumnGeneration set = sets.poll();
-            List<Restrictions> ways = set.mix() == null ? List.of() : branching.split(set.settled(), set.mix());
+            List<Restrictions> ways = set.mix() == null ? List.of() : branching.first(set.settled(), set.mix());
+            boolean isNarrow = narrow.remove(set) || ways.isEmpty();
+            if (isNarrow && ways.isEmpty() && set.mix() != null) {
+                set = narrowed(branching, set, Math.min(closed, least(sets)));
+                ways = set.bound() >= enough() ? List.of() : branching.split(set.settled(), set.mix());
+            }
             if (ways.isEmpty()) {
                 closed = Math.min(closed, set.bound());
             }
@@ -269,16 +301,29 @@ final class OrderSolver {
                     closed = Math.min(closed, smaller.bound());
                 } else if (smaller.bound() < enough()) {
                     sets.add(smaller);
-                    Tally tried = rounded(smaller.mix());
-                    take(step % RARELY == 0 ? suppliers.settle(tried, this::mended) : tried);
+                    if (isNarrow) {
+                        narrow.add(smaller);
+                    }
+                    attempt(() -> rounded(smaller.mix()));
                 }
             }
             if (step % RARELY == 0) {
-                take(refill.step(best, deadline));
+                attempt(() -> refill.step(best, deadline));
             }
-            long least = Math.min(closed, sets.isEmpty() ? Long.MAX_VALUE : sets.peek().bound());
-            bound = Math.max(bound, Math.min(least, cost));
-            report();
+            rise(Math.min(closed, least(sets)));
+        }
+    }
+
+    private static long least(PriorityQueue<ColumnGeneration> sets) {
+        return sets.isEmpty() ? Long.MAX_VALUE : sets.peek().bound();
+    }
+
+    /** Tries to better the order, unless that has taken more than its share of the searches. */
+    private void attempt(Supplier<Tally> attempt) {
+        long before = pricer.searches();
+        if (tries * SHARE_OF_TRIES <= before) {
+            take(attempt.get());
+            tries += pricer.searches() - before;
         }
     }
 

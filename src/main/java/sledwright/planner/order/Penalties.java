@@ -1,5 +1,6 @@
 package sledwright.planner.order;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -79,6 +80,12 @@ final class Penalties {
     /** Whether such a machine outweighs all that an order may cost, so that of two orders the one that delivers more costs less. */
     boolean isCertain() {
         return certain;
+    }
+
+    /** Whether any order that lacks a machine costs no less than so much, scaled. */
+    boolean outweigh(long cost) {
+        return certain || market.lines().stream().allMatch(line -> line.request().objective() == Objective.CHEAPEST)
+                && cost <= Arrays.stream(byLine).min().orElse(0);
     }
 
     /**

@@ -41,8 +41,11 @@ final class Answers {
     private final List<List<Bay>> bays;
     private final Map<Question, Deque<Answer>> answered;
 
-    /** @param traits that all machines are to have */
-    record Question(int line, int machines, Set<Trait> traits) {
+    /**
+     * @param traits that all machines are to have
+     * @param barred parts that they are not to have
+     */
+    record Question(int line, int machines, Set<Trait> traits, Set<Integer> barred) {
     }
 
     /**

@@ -6,10 +6,13 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import sledwright.planner.order.market.Column;
 import sledwright.planner.order.market.Market;
@@ -62,13 +65,33 @@ public final class Branching {
         List<Split> splits = onOrder(settled, mix);
         splits = splits.isEmpty() ? onFrames(settled, mix) : splits;
         if (splits.isEmpty()) {
-            List<Restrictions> ways = onModuleParts(settled, mix);
-            if (!ways.isEmpty()) {
-                return ways;
-            }
             splits = onTraits(settled, mix, About.MEMORY);
         }
         return splits.isEmpty() ? onExcess(settled, mix) : splits.get(0).of(settled);
+    }
+
+    /** Those that say most, and say it at once: who delivers, and of which part number the modules of a line are. */
+    public List<Restrictions> first(Restrictions settled, RestrictedMaster.Mix mix) {
+        List<Restrictions> ways = onSuppliers(settled, mix);
+        return ways.isEmpty() ? onModuleParts(settled, mix) : ways;
+    }
+
+    /** Who delivers, where the mix has that in fractions: the one who is most of all there does, or does not. */
+    private List<Restrictions> onSuppliers(Restrictions settled, RestrictedMaster.Mix mix) {
+        return mix.suppliers().entrySet().stream().filter(entry -> !isWhole(entry.getValue())).max(Map.Entry.comparingByValue())
+                .map(most -> Stream.of(delivering(settled, most.getKey()), settled.with(most.getKey(), false))
+                        .filter(way -> !way.isContradictory()).toList()).orElse(List.of());
+    }
+
+    /** With a supplier; once there are as many as may be, the others do not deliver. */
+    private Restrictions delivering(Restrictions settled, int supplier) {
+        Restrictions with = settled.with(supplier, true);
+        if (with.mustDeliver() >= market.order().suppliersMax().orElse(Integer.MAX_VALUE)) {
+            for (int other = 0; other < market.suppliers().size(); other++) {
+                with = with.mustDeliver(other) ? with : with.with(other, false);
+            }
+        }
+        return with;
     }
 
     /** What the whole order has: enclosures, suppliers, units of lots; of each first where most is at stake. */
@@ -79,7 +102,7 @@ public final class Branching {
         }
         fractions(mix.enclosures()).forEach(bay -> splits.add(Split.at(mix.enclosures().get(bay), all -> all.of(bay), (all,
                 range) -> all.with(bay, range))));
-        fractions(mix.suppliers()).forEach(supplier -> splits.add(new Split(all -> all.with(supplier, true), all -> all.with(supplier,
+        fractions(mix.suppliers()).forEach(supplier -> splits.add(new Split(all -> delivering(all, supplier), all -> all.with(supplier,
                 false))));
         undercuts(settled, mix).forEach(lot -> splits.add(
                 Split.at(lot.least - 0.5, all -> all.of(lot.lot), (all, range) -> all.with(lot.lot, range))));
@@ -114,19 +137,12 @@ public final class Branching {
             }
             if (machines.size() > 1) {
                 int most = machines.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey();
-                Restrictions alone = settled;
-                for (int part = 0; part < market.parts(); part++) {
-                    alone = part != most && market.isModule(part) ? none(alone, line, part) : alone;
-                }
-                return Stream.of(alone, none(settled, line, most)).filter(way -> !way.isContradictory()).toList();
+                Set<Integer> others = IntStream.range(0, market.parts()).filter(part -> part != most && market.isModule(part)).boxed()
+                        .collect(Collectors.toSet());
+                return List.of(settled.withBarred(line, others), settled.withBarred(line, Set.of(most)));
             }
         }
         return List.of();
-    }
-
-    private static Restrictions none(Restrictions settled, int line, int part) {
-        Trait trait = new Trait.Takes(line, part, 1);
-        return settled.with(trait, settled.of(trait).upTo(0));
     }
 
     /** What has a number that is not whole, the one closest to the middle first. */

@@ -1,6 +1,7 @@
 package sledwright.planner.order.relax;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +15,7 @@ import sledwright.planner.order.market.Bay;
 import sledwright.planner.order.market.Column;
 import sledwright.planner.order.market.Columns;
 import sledwright.planner.order.market.Market;
+import sledwright.planner.order.market.OfferedLot;
 import sledwright.planner.order.market.ScaledMoney;
 
 /**
@@ -32,6 +34,9 @@ public final class ColumnGeneration {
 
     /** Rounds after which a question that is still open is left open. */
     private static final int FEW = 4;
+
+    /** Dearer than any machine that is usual, and not so dear that the prices of machines would not be exact. */
+    private static final long DEAR = 100_000_000_000L;
 
     /** What no order takes that there is. */
     static final long NEVER = Long.MAX_VALUE / 16;
@@ -213,7 +218,7 @@ public final class ColumnGeneration {
 
     /** All machines of one build, or some of them, and what is missing. */
     private Line together(int line, Duals duals, Deadline deadline) {
-        Pricer.Best one = pricer.best(line, Set.of(), 1, duals, deadline);
+        Pricer.Best one = pricer.best(line, Set.of(), settled.barred(line), 1, duals, deadline);
         List<Pricer.Best> found = new ArrayList<>(List.of(one));
         if (one.column() != null) {
             found.add(new Pricer.Best(pricer.column(line, Collections.nCopies(market.line(line).machines(), one.column().builds()
@@ -240,7 +245,7 @@ public final class ColumnGeneration {
             if (some * one + (machines - some) * missing >= least) {
                 break;
             }
-            Pricer.Best alike = pricer.best(line, traits, some, duals, deadline);
+            Pricer.Best alike = pricer.best(line, traits, settled.barred(line), some, duals, deadline);
             found.add(alike);
             least = alike.least() >= NEVER ? least : Math.min(least, alike.least() + (machines - some) * missing);
         }
@@ -254,7 +259,7 @@ public final class ColumnGeneration {
 
     private Line oneByOne(int line, Duals duals, Deadline deadline) {
         int machines = market.line(line).machines();
-        Pricer.Best one = pricer.best(line, Set.of(), 1, duals, deadline);
+        Pricer.Best one = pricer.best(line, Set.of(), settled.barred(line), 1, duals, deadline);
         List<Pricer.Best> found = new ArrayList<>(List.of(one));
         long each = Math.min(one.least(), missing(line, duals));
         long least = machines * each;
@@ -265,7 +270,7 @@ public final class ColumnGeneration {
                 int asked = set;
                 Set<Trait> traits = IntStream.range(0, some.size()).filter(i -> (asked >> i & 1) == 1).mapToObj(some::get)
                         .collect(Collectors.toSet());
-                Pricer.Best alike = pricer.best(line, traits, 1, duals, deadline);
+                Pricer.Best alike = pricer.best(line, traits, settled.barred(line), 1, duals, deadline);
                 found.add(alike);
                 bySet[set] = alike.least();
             }
@@ -295,7 +300,7 @@ public final class ColumnGeneration {
             for (int part = 0; part < market.parts() && !free; part++) {
                 // The lots of a part that the master has met set its worth at its cheapest or above.
                 parts[pool][part] = mustBeBought.contains(part) ? parts[pool][part]
-                        : Math.max(parts[pool][part], market.cheapest(part, pool));
+                        : Math.max(parts[pool][part], cheapest(part, pool));
             }
         }
         long[] bay = duals.bay().clone();
@@ -305,6 +310,20 @@ public final class ColumnGeneration {
             }
         }
         return new Duals(parts, bay, duals.kilowatt(), duals.trait(), duals.missing());
+    }
+
+    /** From those who may deliver; what nobody may is dearer than a machine, so that the search does without. */
+    private long cheapest(int part, int pool) {
+        if (settled.suppliers().isEmpty() || market.cheapest(part, pool) == 0) {
+            return market.cheapest(part, pool);
+        }
+        long least = market.sources(part).stream().filter(source -> source.pools()[pool] && !settled.isClosed(source))
+                .flatMap(source -> source.steps().stream()).mapToLong(OfferedLot.Step::price).min().orElse(Long.MAX_VALUE);
+        return least < Long.MAX_VALUE ? least : Math.max(market.cheapest(part, pool), Math.min(DEAR, mostFilling()));
+    }
+
+    private long mostFilling() {
+        return mix == null ? 0 : (long) Arrays.stream(mix.filling()).max().orElse(0);
     }
 
     /** By how much the master would better its mix with a column, for each time it is used; scaled. */

@@ -9,6 +9,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.ToLongFunction;
 import sledwright.domain.Build;
@@ -58,6 +59,7 @@ public final class Pricer {
     private final Search search;
     private final boolean free;
     private final long moduleCharge;
+    private final AtomicLong searches = new AtomicLong();
     private final AtomicReference<Doubts> doubts = new AtomicReference<>(Doubts.NONE);
 
     public Pricer(Market market, Search search) {
@@ -87,26 +89,29 @@ public final class Pricer {
      * Machines of a line at the worth of units; the stock limits what one of them takes, not what all take together.
      *
      * @param traits that they all have
+     * @param barred parts that they do without
      */
-    public Best best(int line, Set<Trait> traits, int machines, Duals duals, Deadline deadline) {
-        return answers.of(new Answers.Question(line, machines, traits), duals, () -> alike(line, traits, machines, duals, deadline));
+    public Best best(int line, Set<Trait> traits, Set<Integer> barred, int machines, Duals duals, Deadline deadline) {
+        Answers.Question question = new Answers.Question(line, machines, traits, barred);
+        return answers.of(question, duals, () -> alike(question, duals, deadline));
     }
 
     /** A machine that does what all lines of a group ask for, which accept the same lots. */
     Best best(LineGroup group, Duals duals, Deadline deadline) {
         int line = group.lines().get(0);
-        return best(new Asked(line, group.least(), 1, worthwhile(line, duals), Map.of()), moduleCharge, duals, deadline);
+        return best(new Asked(line, group.least(), 1, worthwhile(line, duals), Map.of(), Set.of()), moduleCharge, duals, deadline);
     }
 
     private List<Variants.Variant> worthwhile(int line, Duals duals) {
         return variants.worthwhile(line, bay -> duals.place(line, bay), bay -> duals.kilowatt()[bay.id()]);
     }
 
-    private Best alike(int line, Set<Trait> traits, int machines, Duals duals, Deadline deadline) {
+    private Best alike(Answers.Question question, Duals duals, Deadline deadline) {
+        int line = question.line();
         Map<String, Integer> least = new TreeMap<>();
         List<Variants.Variant> ways = worthwhile(line, duals);
         boolean housed = false;
-        for (Trait trait : traits) {
+        for (Trait trait : question.traits()) {
             if (trait instanceof Trait.Takes takes) {
                 least.merge(market.sku(takes.part()), takes.least(), Math::max);
             } else if (trait instanceof Trait.Stands stands) {
@@ -114,12 +119,13 @@ public final class Pricer {
                 housed = true;
             }
         }
-        Best charged = best(new Asked(line, market.line(line).request(), machines, ways, least), moduleCharge, duals, deadline);
-        if (moduleCharge == 0 || machines == 1) {
+        Asked asked = new Asked(line, market.line(line).request(), question.machines(), ways, least, question.barred());
+        Best charged = best(asked, moduleCharge, duals, deadline);
+        if (moduleCharge == 0 || asked.machines == 1) {
             return charged;
         }
         // Of machines together a charge is bounded from below, so that a bound without it may be tighter.
-        Best plain = best(new Asked(line, market.line(line).request(), machines, ways, least), 0, duals, deadline);
+        Best plain = best(asked, 0, duals, deadline);
         return new Best(cheaper(charged.column, plain.column, duals), Math.max(charged.least, plain.least));
     }
 
@@ -134,7 +140,8 @@ public final class Pricer {
      * @param request what each of them does
      * @param least units of parts that they take together at least
      */
-    private record Asked(int line, Request request, int machines, List<Variants.Variant> ways, Map<String, Integer> least) {
+    private record Asked(int line, Request request, int machines, List<Variants.Variant> ways, Map<String, Integer> least,
+            Set<Integer> barred) {
     }
 
     /** @param charge what each part number of module in a machine counts beyond the first */
@@ -164,7 +171,7 @@ public final class Pricer {
                 .mapToInt(board -> board.sockets() * board.channels() * board.slotsPerChannel()).max().orElse(1);
         for (int part = 0; part < market.parts(); part++) {
             int available = market.available(part, market.poolOf(asked.line));
-            if (available > 0) {
+            if (available > 0 && !asked.barred.contains(part)) {
                 boolean isCharged = charge > 0 && market.catalog().module(market.sku(part)).isPresent();
                 lots.put(market.sku(part), List.of(lot(asked, part, extra(asked.line, part, variant.bay(), duals), isCharged ? charge
                         : 0, slots, duals)));
@@ -255,6 +262,7 @@ public final class Pricer {
         for (Variants.Variant variant : ways) {
             Request request = scaled(asked, machines, variant.platforms(), machines == 1 ? mostW(variant) : mostW, use);
             Findings findings = search.on(shop.with(offers.lots(variant), labour)).run(request, deadline);
+            searches.incrementAndGet();
             note(findings.doubts());
             if (findings.status() != Status.IMPOSSIBLE) {
                 least = Math.min(least, findings.bound());
@@ -267,6 +275,11 @@ public final class Pricer {
             }
         }
         return new Best(found, least == Double.POSITIVE_INFINITY ? Long.MAX_VALUE : (long) Math.floor(least));
+    }
+
+    /** How many there were. */
+    public long searches() {
+        return searches.get();
     }
 
     private void note(Doubts found) {

@@ -93,7 +93,8 @@ public final class RestrictedMaster {
     }
 
     /** The best mix of columns, in which machines may stay undelivered; null where the linear program is not solved. */
-    Mix solve(List<Column> columns, Deadline deadline) {
+    Mix solve(List<Column> known, Deadline deadline) {
+        List<Column> columns = known.stream().filter(settled::allows).toList();
         Model model = new Model();
         for (int line = 0; line < market.lines().size(); line++) {
             int machines = market.line(line).machines();

@@ -1,9 +1,13 @@
 package sledwright.planner.order.relax;
 
+import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import sledwright.planner.order.market.Bay;
+import sledwright.planner.order.market.Column;
 import sledwright.planner.order.market.OfferedLot;
 import sledwright.planner.order.market.Range;
 
@@ -15,11 +19,12 @@ import sledwright.planner.order.market.Range;
  * @param traits     how many machines of a line have something in common
  * @param suppliers  whether a supplier delivers, where that is settled
  * @param missing    how many machines are not delivered, each counted by its line's priority
+ * @param barred     of each line, parts that none of its machines takes
  */
 public record Restrictions(Map<Bay, Range> enclosures, Map<OfferedLot, Range> drawn, Map<Trait, Range> traits, Map<Integer,
-        Boolean> suppliers, Range missing) {
+        Boolean> suppliers, Range missing, Map<Integer, Set<Integer>> barred) {
 
-    public static final Restrictions NONE = new Restrictions(Map.of(), Map.of(), Map.of(), Map.of(), Range.ANY);
+    public static final Restrictions NONE = new Restrictions(Map.of(), Map.of(), Map.of(), Map.of(), Range.ANY, Map.of());
 
     /** Whether some number would have to be more than it may be. */
     public boolean isContradictory() {
@@ -58,23 +63,39 @@ public record Restrictions(Map<Bay, Range> enclosures, Map<OfferedLot, Range> dr
     }
 
     Restrictions with(Bay bay, Range range) {
-        return new Restrictions(and(enclosures, bay, range), drawn, traits, suppliers, missing);
+        return new Restrictions(and(enclosures, bay, range), drawn, traits, suppliers, missing, barred);
     }
 
     Restrictions with(OfferedLot source, Range range) {
-        return new Restrictions(enclosures, and(drawn, source, range), traits, suppliers, missing);
+        return new Restrictions(enclosures, and(drawn, source, range), traits, suppliers, missing, barred);
     }
 
     Restrictions with(Trait trait, Range range) {
-        return new Restrictions(enclosures, drawn, and(traits, trait, range), suppliers, missing);
+        return new Restrictions(enclosures, drawn, and(traits, trait, range), suppliers, missing, barred);
     }
 
     Restrictions with(int supplier, boolean delivers) {
-        return new Restrictions(enclosures, drawn, traits, and(suppliers, supplier, delivers), missing);
+        return new Restrictions(enclosures, drawn, traits, and(suppliers, supplier, delivers), missing, barred);
     }
 
     Restrictions withMissing(Range range) {
-        return new Restrictions(enclosures, drawn, traits, suppliers, range);
+        return new Restrictions(enclosures, drawn, traits, suppliers, range, barred);
+    }
+
+    /** Where machines of a line take none of some parts, either. */
+    public Restrictions withBarred(int line, Set<Integer> parts) {
+        Set<Integer> all = new HashSet<>(barred(line));
+        all.addAll(parts);
+        return new Restrictions(enclosures, drawn, traits, suppliers, missing, and(barred, line, Set.copyOf(all)));
+    }
+
+    Set<Integer> barred(int line) {
+        return barred.getOrDefault(line, Set.of());
+    }
+
+    boolean allows(Column column) {
+        Set<Integer> none = barred(column.line());
+        return none.isEmpty() || Arrays.stream(column.parts()).noneMatch(none::contains);
     }
 
     private static <K, V> Map<K, V> and(Map<K, V> map, K key, V value) {
