@@ -22,6 +22,7 @@ import sledwright.domain.Condition;
 import sledwright.domain.Equipment;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryMode;
+import sledwright.domain.MemoryWish;
 import sledwright.domain.Request;
 import sledwright.explain.Explainer;
 import sledwright.explain.Explanation;
@@ -96,7 +97,7 @@ class UpgradeConflictsAgainstBruteForceTest {
                         .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue)), asked.enclosure())));
         for (String key : List.of("require.memory_gb", "require.bandwidth_gbs", "require.throughput", "require.work", "require.cores",
                 "require.base_ghz", "require.all_core_ghz", "require.gb_per_core", "require.gbs_per_core", "require.spare_slots", "require.processors",
-                "require.memory_mode", "limit.power_w", "limit.lead_days", "limit.inlet_c", "limit.altitude_m", "limit.mains_v", "limit.conditions",
+                "require.memory_mode", "require.balanced", "require.one_module_part", "limit.power_w", "limit.lead_days", "limit.inlet_c", "limit.altitude_m", "limit.mains_v", "limit.conditions",
                 "limit.price", "stock")) {
             left = keys.contains(key) ? left : changed(left, key, "");
         }
@@ -189,6 +190,10 @@ class UpgradeConflictsAgainstBruteForceTest {
             case "limit.conditions" -> one.with(r.withLimit(limit.withConditions(Arrays.stream(Condition.values())
                     .filter(condition -> list(to).contains(condition.label())).collect(Collectors.toSet()))));
             case "require.processors" -> one.with(r.withRequire(r.require().withProcessors(to.isEmpty() ? 0 : Integer.parseInt(to))));
+            case "require.balanced" -> one.with(r.withRequire(r.require().withPopulated(
+                    new MemoryWish(to.equals("true"), r.require().populated().onePart()))));
+            case "require.one_module_part" -> one.with(r.withRequire(r.require().withPopulated(
+                    new MemoryWish(r.require().populated().balanced(), to.equals("true")))));
             case "require.memory_mode" -> one.with(r.withRequire(r.require().withMode(to.isEmpty() ? MemoryMode.INDEPENDENT
                     : Arrays.stream(MemoryMode.values()).filter(mode -> mode.label().equals(to)).findFirst().orElseThrow())));
             default -> one.with(r.withRequire(target(key).asking(r.require(), to.isEmpty() ? 0 : Double.parseDouble(to))));
