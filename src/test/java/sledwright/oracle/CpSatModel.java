@@ -91,7 +91,7 @@ final class CpSatModel {
         return sum(processors, processor -> NaiveFigures.millionths(fitted * throughputOf(processor)));
     }
 
-    private double throughputOf(Processor processor) {
+    double throughputOf(Processor processor) {
         return NaiveFigures.throughput(processor, that.catalog().throughputFactors());
     }
 

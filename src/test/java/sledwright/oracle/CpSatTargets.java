@@ -33,7 +33,24 @@ final class CpSatTargets {
         spareSlots();
         memory();
         bandwidth();
+        work();
         power();
+    }
+
+    /** What a workload asks of the cores; what it asks of the memory is bandwidth. */
+    private void work() {
+        that.processors.forEach((processor, taken) -> {
+            double ofCores = NaiveFigures.work(require.work().workload(), that.fitted * that.throughputOf(processor),
+                    that.fitted * processor.cores(), Double.POSITIVE_INFINITY);
+            if (ofCores < require.work().least() - 0.5e-6) {
+                that.model.addEquality(taken, 0);
+            }
+        });
+    }
+
+    /** The least GB/s that feed the asked work. */
+    private double feeding() {
+        return (require.work().least() - 0.5e-6) * require.work().workload().gbPerUnit();
     }
 
     private void spareSlots() {
@@ -52,7 +69,7 @@ final class CpSatTargets {
 
     /** For each speed and fullest channel, what a socket must hold. */
     private void bandwidth() {
-        if (require.bandwidthGbs() == 0 && require.gbsPerCore() == 0) {
+        if (require.bandwidthGbs() == 0 && require.gbsPerCore() == 0 && feeding() <= 0) {
             return;
         }
         Map<Integer, BoolVar> fullest = new TreeMap<>();
@@ -67,6 +84,7 @@ final class CpSatTargets {
                 // One GB on a socket gives this many GB/s.
                 double each = that.fitted * mts * 8 / 1000.0 / gb;
                 that.model.addGreaterOrEqual(socketGb, least(require.bandwidthGbs(), 1 / each)).onlyEnforceIf(new Literal[] {speed, most});
+                that.model.addGreaterOrEqual(socketGb, Math.max(0, (long) Math.ceil(feeding() / each - 1e-9))).onlyEnforceIf(new Literal[] {speed, most});
                 for (Map.Entry<Processor, BoolVar> processor : that.processors.entrySet()) {
                     long needed = least(require.gbsPerCore(), that.fitted * processor.getKey().cores() / each);
                     that.model.addGreaterOrEqual(socketGb, needed).onlyEnforceIf(new Literal[] {speed, most, processor.getValue()});

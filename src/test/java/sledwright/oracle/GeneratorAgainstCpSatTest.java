@@ -6,10 +6,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Objective;
 import sledwright.domain.Request;
 import sledwright.domain.WorkWish;
+import sledwright.domain.Workload;
 import sledwright.generator.Findings;
 import sledwright.generator.Status;
 
@@ -26,7 +28,7 @@ class GeneratorAgainstCpSatTest {
     @Test
     void searchFindsWhatTheSolverProves() {
         Set<Long> undecided = new HashSet<>();
-        Disagreement.none(SEEDS, RandomCase.Size.SOLVABLE, that -> {
+        Disagreement.none(SEEDS, GeneratorAgainstCpSatTest::working, that -> {
             try {
                 return withTheSolver(that);
             } catch (CpSatOracle.UndecidedException tooHard) {
@@ -35,6 +37,17 @@ class GeneratorAgainstCpSatTest {
             }
         });
         assertThat(undecided.size()).as("undecided: seeds %s", undecided).isLessThanOrEqualTo((int) (Seeds.chosen(SEEDS).count() / 5));
+    }
+
+    /** A case whose machine is to do something in one of three. */
+    private static RandomCase working(long seed) {
+        RandomCase that = RandomCase.of(seed, RandomCase.Size.SOLVABLE);
+        SplittableRandom random = new SplittableRandom(11 * seed + 3);
+        if (random.nextInt(3) > 0) {
+            return that;
+        }
+        Workload workload = new Workload("run", random.nextBoolean() ? 1 : 1 - 1.0 / (8 << random.nextInt(5)), random.nextInt(3) == 0 ? 0 : (1 + random.nextInt(40)) / 8.0, 0);
+        return that.with(that.request().withRequire(that.request().require().withWork(new WorkWish((1 + random.nextInt(40)) * 1.5, workload))));
     }
 
     /** Where both can answer, the solver's model is itself held to the list of every build. */
@@ -49,11 +62,10 @@ class GeneratorAgainstCpSatTest {
         });
     }
 
-    /** The solver's model has one machine, some aims, and no workloads. */
+    /** The solver's model has one machine and some aims. */
     private static Request modelled(Request request) {
         List<Objective> known = List.of(Objective.CHEAPEST, Objective.MOST_MEMORY, Objective.MOST_THROUGHPUT);
-        return request.withMachines(1).withObjective(known.contains(request.objective()) ? request.objective() : Objective.CHEAPEST)
-                .withRequire(request.require().withWork(WorkWish.NONE));
+        return request.withMachines(1).withObjective(known.contains(request.objective()) ? request.objective() : Objective.CHEAPEST);
     }
 
     private static String withTheSolver(RandomCase that) {
