@@ -1,10 +1,13 @@
 package sledwright.cli;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import sledwright.book.Book;
+import sledwright.book.QuoteNumber;
 import sledwright.book.Signature;
 import sledwright.book.store.BookPlace;
 import sledwright.domain.Catalog;
@@ -35,6 +38,16 @@ final class BookOpening {
         BookShelf shelf = new BookShelf(place == null ? BookPlace.usual(terminal.environment()) : named(place), Version.built());
         shelf.ifThere();
         return shelf;
+    }
+
+    /** The quote that is named in the place of a file; empty: it is a file. */
+    static Optional<QuoteNumber> quote(Path file) {
+        return file == null || Files.exists(file) ? Optional.empty() : QuoteNumber.named(file.toString());
+    }
+
+    /** Who only reads. */
+    static Signature reader(Terminal terminal, SharedOptions shared) {
+        return new Signature("", Instant.now(), shared.today().orElseGet(terminal.clock()));
     }
 
     /** What leaves of a catalogue what the book does not keep for somebody on a day. */

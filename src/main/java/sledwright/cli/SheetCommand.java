@@ -3,12 +3,16 @@ package sledwright.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import sledwright.book.Book;
+import sledwright.book.QuoteNumber;
+import sledwright.book.QuotedMachines;
 import sledwright.desk.SheetQuestion;
 import sledwright.desk.view.SheetAnswer;
 import sledwright.report.page.PageHead;
@@ -41,7 +45,8 @@ final class SheetCommand implements Callable<Integer> {
     private final Terminal terminal;
 
     @Parameters(paramLabel = "FILE", arity = "0..1",
-            description = "A file with 'kind: build', 'kind: quote', 'kind: upgrade' or 'kind: order'." + RequestInput.FILE)
+            description = "A file with 'kind: build', 'kind: quote', 'kind: upgrade' or 'kind: order', or the number of a quote in the"
+            + " book, such as 2026-0001." + RequestInput.FILE)
     private Path file;
 
     @Option(names = "--rank", paramLabel = "N", description = "Of a quote, the alternative at this place of the list. Default: 1, the"
@@ -77,10 +82,24 @@ final class SheetCommand implements Callable<Integer> {
     }
 
     private SheetAnswer answer() {
+        Optional<QuoteNumber> number = BookOpening.quote(file);
+        if (number.isPresent()) {
+            return ofBook(number.get());
+        }
         try (Interrupt interrupt = Interrupt.listen(terminal.err())) {
             return Replies.answer(shared.desk(terminal).sheet(shared.request(file, "quote", sets, terminal),
                     new SheetQuestion(sets, rank == null ? OptionalInt.empty() : OptionalInt.of(rank)),
                     shared.terms().until(interrupt::isAsked).heardBy(new ProgressLine(terminal.err()))));
+        }
+    }
+
+    private SheetAnswer ofBook(QuoteNumber number) {
+        if (rank != null || !sets.isEmpty()) {
+            throw new UsageException("%s is a quote of the book; its sheet is of what was chosen of it, without --rank and --set"
+                    .formatted(number));
+        }
+        try (Book book = BookOpening.open(shared, terminal)) {
+            return QuotedMachines.of(book, number, shared.catalog(), BookOpening.reader(terminal, shared), shared.terms());
         }
     }
 

@@ -62,6 +62,11 @@ public record Request(String name, int machines, Requirements require, Limits li
         return parts.equipment();
     }
 
+    /** The same under another name. */
+    public Request withName(String other) {
+        return new Request(other, machines, require, limit, goal, list, parts);
+    }
+
     public Request withMachines(int count) {
         return new Request(name, count, require, limit, goal, list, parts);
     }

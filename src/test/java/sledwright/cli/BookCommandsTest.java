@@ -232,7 +232,9 @@ class BookCommandsTest {
     private void accepted(String customer, String... sets) {
         List<String> words = new ArrayList<>(List.of("save", request.toString(), "--customer", customer));
         words.addAll(List.of(sets));
-        String number = book(words.toArray(String[]::new)).out().strip();
+        Run saved = book(words.toArray(String[]::new));
+        assertThat(saved.err()).isEmpty();
+        String number = saved.out().strip();
         assertThat(book("send", number).code()).isEqualTo(ExitCode.DONE);
         assertThat(book("accept", number).code()).isEqualTo(ExitCode.DONE);
     }
@@ -290,6 +292,31 @@ class BookCommandsTest {
         assertThat(allocate("--format", "csv").out()).contains("changed,M08,A30,2\n");
         allocate("--apply");
         assertThat(book("history", "2026-0001").out() + book("history", "2026-0002").out()).contains("other parts, units from other lots: 2");
+    }
+
+    /** The bench puts together what was chosen, from the lots that are kept for it, whatever the catalogue says later. */
+    @Test
+    void theSheetOfAQuoteIsOfItsNumber() throws IOException {
+        accepted("Orchard Surveys");
+        accepted("Nordmole");
+        offer("REED-S,A2,Marsh Trade,used,150,1,9,0,\n", "REED-S,A2,Marsh Trade,used,150,1,1,0,\nREED-S,A20,Marsh Trade,used,151,1,1,0,\n");
+        String[] sheet = {"sheet", "2026-0002", "--format", "csv", "--catalog", shop.toString()};
+        assertThat(Run.of(environment(), false, sheet).out()).contains("REED-S,A2,\"Marsh Trade\",1,");
+        allocate("--apply");
+        offer("REED-S,A20,Marsh Trade,used,151,1,1,0,\n", "");
+        Run first = Run.of(environment(), false, sheet);
+        sheet[1] = "2026-0001";
+        assertThat(first.out() + Run.of(environment(), false, sheet).out()).contains("REED-S,A2,\"Marsh Trade\",1,", "REED-S,A20,,1,");
+        assertThat(Run.of(environment(), false, "sheet", "2026-0001", "--catalog", shop.toString()).out()).contains("2026-0001, node");
+        assertThat(Run.of(environment(), false, "sheet", "2026-0001", "--rank", "2").err())
+                .contains("2026-0001 is a quote of the book; its sheet is of what was chosen of it, without --rank and --set");
+        assertThat(Run.of(environment(), false, "sheet", "2026-0009").err()).contains("there is no quote 2026-0009 in the book");
+        Path memory = shop.resolve("memory.csv");
+        Files.writeString(memory, Files.readString(memory).replace("M16,16 GB 2Rx4,DDR4,RDIMM,16,", "M16,16 GB 2Rx4,DDR4,RDIMM,8,"));
+        assertThat(Run.of(environment(), false, "sheet", "2026-0001").err()).contains("the parts of 2026-0001 cannot be put together as this catalogue has them;"
+                + " name with --catalog the one that it was answered from, as it was then");
+        book("save", request.toString(), "--customer", "Third Customer", "--set", "require.cores=8000");
+        assertThat(Run.of(environment(), false, "sheet", "2026-0003").err()).contains("2026-0003 offers nothing, for no build was found");
     }
 
     private Run saved(String day, String customer, String... sets) {

@@ -1,5 +1,6 @@
 package sledwright.report.book;
 
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import java.math.BigDecimal;
 import java.util.List;
 import sledwright.book.PastDemand;
@@ -12,14 +13,18 @@ public record LostJson(String from, String until, String currency, List<Reason> 
     public record Reason(String reason, int quotes, BigDecimal tooDear, BigDecimal aboveOthers) {
     }
 
-    /** One quote; an amount is null where it is not known. */
-    public record Quote(String number, String customer, String state, String reason, BigDecimal price, BigDecimal wouldPay,
-                        BigDecimal tooDear, BigDecimal aboveOthers) {
+    /** One quote. */
+    public record Quote(String number, String customer, String state, String reason, @JsonUnwrapped Amounts amounts) {
 
         private static Quote of(PastDemand.Lost one) {
             return new Quote(one.quote().number().toString(), one.quote().customer(), one.quote().state().label(), one.reason(),
-                    one.price().orElse(null), one.wouldPay().orElse(null), one.tooDear().orElse(null), one.aboveOthers().orElse(null));
+                    new Amounts(one.price().orElse(null), one.wouldPay().orElse(null), one.tooDear().orElse(null),
+                    one.aboveOthers().orElse(null)));
         }
+    }
+
+    /** An amount is null where it is not known. */
+    public record Amounts(BigDecimal price, BigDecimal wouldPay, BigDecimal tooDear, BigDecimal aboveOthers) {
     }
 
     public static String of(PastDemand demand) {
