@@ -2,6 +2,7 @@ package sledwright.web;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
@@ -42,7 +43,7 @@ public final class Servers {
 
     /** @param users the file of those who may come in */
     public static WebServer start(Path shop, Optional<Path> users, WebSettings.Bounds bounds, List<String> log) {
-        return start(shop, Path.of("target", "no-such-book.db"), users, bounds, log);
+        return start(shop, freshBook(), users, bounds, log);
     }
 
     /** One of the caller's own whose quotes are kept in a file; nothing is there before the first. */
@@ -52,6 +53,15 @@ public final class Servers {
                     defect -> log.add("defect: " + defect)));
         } catch (IOException taken) {
             throw new UncheckedIOException(taken);
+        }
+    }
+
+    /** Where no book is yet: each server has its own, so that none knows what another keeps. */
+    private static Path freshBook() {
+        try {
+            return Files.createTempDirectory("book").resolve("book.db");
+        } catch (IOException full) {
+            throw new UncheckedIOException(full);
         }
     }
 }

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import sledwright.desk.view.BuildView;
 import sledwright.desk.view.Line;
 import sledwright.desk.view.MachineView;
+import sledwright.desk.view.Payment;
 import sledwright.desk.view.QuoteView;
 import sledwright.desk.view.QuoteView.Alternative;
 import sledwright.domain.Catalog;
@@ -20,6 +21,7 @@ import sledwright.report.build.BuildText;
 import sledwright.report.page.Pages;
 import sledwright.report.page.Wording;
 import sledwright.report.quote.QuoteStatus;
+import sledwright.report.quote.QuoteText;
 import sledwright.words.Numbers;
 import sledwright.words.Sentence;
 import sledwright.words.Sentences;
@@ -118,13 +120,29 @@ public final class AnswerPiece {
         Optional<BuildView> best = view.alternatives().stream().findFirst().map(Alternative::build);
         String more = alternative.rank() == 1 || build.price().isEmpty() ? ""
                 : words.signedMoney(build.price().get().subtract(best.orElseThrow().price().orElseThrow()));
-        return new Option(alternative.rank(), price(build), more, machine(build), days(build.leadDays()), facts(build),
+        return new Option(alternative.rank(), price(build), more, machine(build), days(build.leadDays()), facts(alternative),
                 each(alternative.sentences(), this::said), each(build.lines(), this::row), price(build), slots(build.heaviest()),
                 BuildFileText.of(build));
     }
 
     private static String days(int days) {
         return days == 0 ? "in stock" : "in " + Numbers.counted(days, "day");
+    }
+
+    /** What is paid and why this one is shown stand before the figures. */
+    private List<Fact> facts(Alternative alternative) {
+        List<Fact> facts = new ArrayList<>();
+        alternative.mark().ifPresent(mark -> facts.add(new Fact("Chosen for", QuoteText.words(mark))));
+        Payment pays = alternative.pays();
+        if (pays != null && pays.isChanged()) {
+            facts.add(new Fact("Customer pays", words.money(pays.net())));
+        }
+        if (pays != null) {
+            pays.tax().ifPresent(tax -> facts.add(new Fact("With " + tax.name(), words.money(pays.gross()))));
+        }
+        alternative.energy().ifPresent(energy -> facts.add(new Fact("Energy", words.money(energy))));
+        facts.addAll(facts(alternative.build()));
+        return facts;
     }
 
     private List<Fact> facts(BuildView build) {

@@ -151,7 +151,8 @@ public final class QuoteText {
         return speed.equals(view.alternatives().get(0).build().figures().speed()) ? "" : " " + alternative.reasons().get(0);
     }
 
-    private static String words(PricePoints.Mark mark) {
+    /** What a price point is chosen for. */
+    public static String words(PricePoints.Mark mark) {
         return switch (mark) {
             case CHEAPEST -> "least price";
             case UNIT -> "best price of a unit";

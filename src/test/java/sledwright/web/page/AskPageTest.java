@@ -129,6 +129,13 @@ class AskPageTest {
     }
 
     @Test
+    void pricePointsADiscountAndEnergyAreWishes(Browser browser) {
+        browser.visit(PLAIN + "&price_points=3&discount_percent=10&energy.years=4&energy.price_per_kwh=0.3&objective=least-total").until(ANSWERED);
+        assertThat(browser.text()).contains("Chosen for", "least price", "Customer pays", "Energy", "Price points", "Discount", "least price and energy", "Runs for", "A kWh costs");
+        assertThat(browser.barriers()).isEmpty();
+    }
+
+    @Test
     void aMailFillsTheForm(Browser browser) {
         browser.visit(PLAIN).until(ANSWERED).ask("document.getElementById('from-mail').open = true");
         browser.type("#mail", "Hello,\nwe need 2 machines with 12 cores and 64 GB RAM, a GPU, no H1-10, please.").click("#mail-form button")

@@ -20,7 +20,7 @@ class WishesTest {
 
     @Test
     void thePageSaysWhyItsCatalogueIsNotTheNewest() {
-        String page = Pages.filled("ask.ftlh", Map.of("shop", "Reedmere", "here", "ask", "groups", List.of(), "parts", List.of(), "faults", List.of("offers.csv:4: <cheap>")));
+        String page = Pages.filled("ask.ftlh", Map.of("shop", "Reedmere", "here", "ask", "who", "", "token", "", "may", List.of(), "links", false, "groups", List.of(), "parts", List.of(), "faults", List.of("offers.csv:4: <cheap>")));
         assertThat(page).contains("The catalogue's files have faults, so answers come from the catalogue as it was before:", "offers.csv:4: &lt;cheap&gt;");
     }
 
@@ -51,7 +51,7 @@ class WishesTest {
         String set = wish.shape() == Wish.Shape.UNITS ? wish.key() + "." + (wish.key().equals("extras") ? "RAILS=1" : value)
                 : wish.key() + "=" + (List.of(Wish.Shape.SEVERAL, Wish.Shape.PARTS).contains(wish.shape()) ? "[" + value + "]" : value);
         Wire.Reply reply = Wire.post(Servers.small().address(), "/api/quote?set=" + URLEncoder.encode(set, StandardCharsets.UTF_8),
-                "application/json", "{\"kind\": \"quote\"}");
+                "application/json", wish.key().startsWith("energy.") ? "{\"kind\": \"quote\", \"energy\": {\"years\": 4, \"price_per_kwh\": 0.3}}" : "{\"kind\": \"quote\"}");
         assertThat(reply.status()).as(set + reply.body()).isEqualTo(200);
     }
 }
