@@ -25,7 +25,7 @@ import sledwright.report.catalog.CatalogJson;
             "  sledwright catalog catalogs/heronfold-yard",
             "  sledwright catalog catalogs/heronfold-yard --format json",
             "",
-            "A folder that is called import, export or diff is named as ./import."})
+            "A folder that is called new, import, export or diff is named as ./import."})
 final class CatalogCommand implements Callable<Integer> {
 
     private final Terminal terminal;
@@ -43,6 +43,7 @@ final class CatalogCommand implements Callable<Integer> {
     /** The command with those below it. */
     static CommandLine line(Terminal terminal) {
         return new CommandLine(new CatalogCommand(terminal))
+                .addSubcommand(new CatalogNewCommand(terminal))
                 .addSubcommand(new CatalogImportCommand(terminal))
                 .addSubcommand(new CatalogExportCommand(terminal))
                 .addSubcommand(new CatalogDiffCommand(terminal));

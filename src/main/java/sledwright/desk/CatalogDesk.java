@@ -1,7 +1,10 @@
 package sledwright.desk;
 
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -9,6 +12,7 @@ import java.util.stream.Collectors;
 import sledwright.catalog.CatalogReader;
 import sledwright.catalog.CatalogSource;
 import sledwright.catalog.CatalogTable;
+import sledwright.catalog.NewShop;
 import sledwright.catalog.PlacedCatalog;
 import sledwright.catalog.intake.CatalogImport;
 import sledwright.catalog.intake.Change;
@@ -48,6 +52,25 @@ public final class CatalogDesk {
             PlacedCatalog placed = CatalogReader.readPlaced(folder);
             return CatalogView.of(placed.catalog()).with(Audit.of(placed));
         });
+    }
+
+    /**
+     * Writes a small shop to start from.
+     *
+     * @param day of its prices
+     * @return its files, under the folder, the first request last
+     */
+    public static Reply<List<String>> begin(Path folder, LocalDate day) {
+        try {
+            NewShop.write(folder, day);
+            return new Reply.Answered<>(NewShop.FILES);
+        } catch (FileAlreadyExistsException full) {
+            return new Reply.Misasked<>(Misasking.of("%s is not empty; a new shop needs a folder of its own.".formatted(folder)));
+        } catch (NotDirectoryException file) {
+            return new Reply.Misasked<>(Misasking.of("%s is a file; a new shop needs a folder of its own.".formatted(file.getFile())));
+        } catch (IOException failed) {
+            return new Reply.Misasked<>(Misasking.of("%s could not be written (%s).".formatted(folder, Reason.of(failed))));
+        }
     }
 
     /** A table of a catalogue for a spreadsheet. */
