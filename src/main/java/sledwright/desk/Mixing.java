@@ -1,6 +1,5 @@
 package sledwright.desk;
 
-import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +12,7 @@ import sledwright.domain.OrderRequest;
 import sledwright.domain.Request;
 import sledwright.explain.Explanation;
 import sledwright.explain.conflict.Relaxation;
+import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
 import sledwright.planner.order.OrderOutcome;
 import sledwright.planner.order.OrderPlanner;
@@ -21,33 +21,32 @@ import sledwright.request.Job;
 /** What becomes of a request for more alike machines than can be had. */
 final class Mixing {
 
-    /** An order of mixed builds is an answer beside the answer and may take this long. */
-    private static final long MOST_MILLIS = 1500;
     private static final String MACHINES = "machines";
 
     private Mixing() {
     }
 
     /** Empty where the number of machines is not what is in the way, or not alone. */
-    static Optional<TooMany> of(Job.Quote job, Explanation explanation, Terms terms, Deadline deadline) {
+    static Optional<TooMany> of(Job.Quote job, Search search, Explanation explanation, Terms terms, Deadline deadline) {
         return explanation.relaxations().stream().filter(way -> way.keys().equals(List.of(MACHINES))).findFirst()
-                .map(fewer -> of(job, fewer, terms, deadline));
+                .map(fewer -> of(job, search, fewer, terms, deadline));
     }
 
-    private static TooMany of(Job.Quote job, Relaxation fewer, Terms terms, Deadline deadline) {
+    private static TooMany of(Job.Quote job, Search search, Relaxation fewer, Terms terms, Deadline deadline) {
         Request request = job.request();
         // What surrounds machines is chosen for a whole order and cannot be wished for in a line of it.
         boolean canBeAnOrder = request.use().stream().noneMatch(job.catalog()::isOfEnclosuresAlone) && !deadline.isOver();
-        return TooMany.of(request, job.catalog(), fewer, canBeAnOrder ? Optional.of(filled(job, terms, deadline)) : Optional.empty());
+        return TooMany.of(request, job.catalog(), fewer,
+                canBeAnOrder ? Optional.of(filled(job, search, terms, deadline)) : Optional.empty());
     }
 
-    private static OrderOutcome filled(Job.Quote job, Terms terms, Deadline deadline) {
+    private static OrderOutcome filled(Job.Quote job, Search search, Terms terms, Deadline deadline) {
         Request request = job.request();
         Request line = request.withLimit(request.limit().withPrice(OptionalLong.empty())).withOnHand(Map.of())
                 .withObjective(request.objective() == Objective.BEST_VALUE ? Objective.BEST_VALUE : Objective.CHEAPEST);
         OrderRequest order = new OrderRequest(request.name(), List.of(new OrderLine(request.name(), line, OrderLine.LEAST_PRIORITY, false)),
                 OptionalInt.empty(), 0, 0, request.onHand());
-        Deadline soon = Deadline.in(Duration.ofMillis(Math.min(deadline.leftMillis(), MOST_MILLIS))).or(deadline::isOver);
-        return new OrderPlanner(job.catalog(), terms.seed()).plan(order, soon, progress -> { });
+        // It is an answer beside the answer: the first that is found will do, which no clock decides.
+        return new OrderPlanner(job.catalog(), search, terms.seed()).first(order, deadline);
     }
 }

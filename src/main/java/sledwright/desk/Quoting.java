@@ -38,7 +38,7 @@ final class Quoting {
         Explanation explanation = explainer.explain(findings, asked.whyNot());
         QuoteView answer = QuoteView.of(outcome, job.catalog(), explanation, job.discount())
                 .with(points.map(Pointing::marks).orElse(List.of())).with(more)
-                .lacking(Mixing.of(job, explanation, terms, deadline));
+                .lacking(Mixing.of(job, search, explanation, terms, deadline));
         QuoteView view = switch (asked.steps()) {
             case NOTHING -> answer;
             case REQUIREMENTS -> answer.with(explainer.steps(findings, false));

@@ -46,7 +46,7 @@ class TooManyMachinesTest {
         return new ObjectMapper().readTree(run.out());
     }
 
-    /** The same figures as a quote of fewer machines, none of more, and an order of all of them give. */
+    /** The same figures as a quote of fewer machines, none of more; an order of all of them has as many and costs no more. */
     @Test
     void whatIsSaidIsWhatTheQuoteAndTheOrderOfThemSay() throws IOException {
         int mixed = 0;
@@ -66,8 +66,8 @@ class TooManyMachinesTest {
             } else {
                 mixed++;
                 assertThat(some.get("mixed")).as("seed %d", seed).isEqualTo(order.get("delivered"));
-                assertThat(some.get("mixed_price")).as("seed %d", seed).isEqualTo(order.get("price"));
-                assertThat(some.get("mixed_builds").asInt()).as("seed %d", seed).isEqualTo(order.get("lines").get(0).get("builds").size());
+                assertThat(some.get("mixed_price").decimalValue()).as("seed %d", seed).isGreaterThanOrEqualTo(order.get("price").decimalValue());
+                assertThat(some.get("mixed_builds").asInt()).as("seed %d", seed).isBetween(1, asked);
             }
         }
         assertThat(mixed).isGreaterThan(2);
@@ -77,9 +77,11 @@ class TooManyMachinesTest {
     void shopAndCustomerReadItInEveryFormat() throws IOException {
         shop(5, 4, 6);
         String asked = "machines: 5\n" + WISH;
+        assertThat(run("quote", asked).out().replaceAll("\\s+", " ")).contains("How many can be had 3 of the 5 machines can be had alike, for ",
+                " An order of all 5 machines of 2 builds costs ");
+        assertThat(run("quote", asked, "--for", "customer").out().replaceAll("\\s+", " ")).contains("3 of the 5 machines can be alike, for ",
+                "All 5 machines can be had in 2 builds, each as you asked, for ");
         for (String reader : List.of("shop", "customer")) {
-            assertThat(run("quote", asked, "--for", reader).out().replaceAll("\\s+", " ")).contains("How many can be had 3 of the 5 machines can be had"
-                    + " alike, for ", " An order of all 5 machines of 2 builds costs ");
             assertThat(run("quote", asked, "--for", reader, "--format", "html").out()).contains("How many there can be", "3 of the 5 machines can be alike, for ",
                     "All 5 machines can be had in 2 builds, each as you asked, for ");
         }

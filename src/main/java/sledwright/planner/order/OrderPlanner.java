@@ -42,9 +42,20 @@ public final class OrderPlanner {
 
     /** A planner that decides the same way whenever the seed is the same and time does not run out. */
     public OrderPlanner(Catalog catalog, long seed) {
+        this(catalog, new Search(catalog), seed);
+    }
+
+    /** The same, with a search of that catalogue that others may use, too. */
+    public OrderPlanner(Catalog catalog, Search search, long seed) {
         this.catalog = catalog;
+        this.search = search;
         this.seed = seed;
-        search = new Search(catalog);
+    }
+
+    /** An order that is found at once, and always the same; how much less another takes is not asked. */
+    public OrderOutcome first(OrderRequest order, Deadline deadline) {
+        OrderSolver solver = new OrderSolver(catalog, order, search, seed, deadline, now -> { });
+        return outcome(order, solver, solver.first(), Optional.empty());
     }
 
     /**
@@ -60,7 +71,11 @@ public final class OrderPlanner {
         OrderSolver solver = new OrderSolver(catalog, order, search, seed, solving, now -> progress.accept(new OrderProgress(
                 (System.nanoTime() - start) / 1e9, ScaledMoney.minor(now.cost()), now.bound() == Long.MIN_VALUE ? Double.NaN
                 : ScaledMoney.minor(now.bound()), now.missing())));
-        Tally tally = solver.solve();
+        return outcome(order, solver, solver.solve(0), Optional.of(solving));
+    }
+
+    /** @param lacking until when what is missing may be explained; empty: it is not */
+    private OrderOutcome outcome(OrderRequest order, OrderSolver solver, Tally tally, Optional<Deadline> lacking) {
         Assembly assembly = new Assembly(tally);
         List<LineFill> lines = assembly.lines();
         List<FilledEnclosure> enclosures = assembly.enclosures();
@@ -71,8 +86,8 @@ public final class OrderPlanner {
         OrderStatus status = whole ? solver.isProved() ? OrderStatus.PROVED : OrderStatus.BEST_FOUND
                 : tally.counts().isEmpty() ? OrderStatus.IMPOSSIBLE : OrderStatus.SHORT;
         double best = ScaledMoney.minor(tally.ofDelivered()) + order.deliveryCharge() * (order.deliveryCharge() > 0 ? suppliers.size() : 0);
-        Shortages shortages = whole ? Shortages.NONE
-                : new Lacking(catalog, order, search, seed, solving).of(tally, solver.isMost());
+        Shortages shortages = whole || lacking.isEmpty() ? Shortages.NONE
+                : new Lacking(catalog, order, search, seed, lacking.get()).of(tally, solver.isMost());
         OrderOutcome.End ended = tally.counts().isEmpty() && shortages.most() ? OrderOutcome.End.PROVED : solver.ended();
         OrderOutcome outcome = new OrderOutcome(order, catalog, status, best, bound(solver, best), ended,
                 ended == OrderOutcome.End.PROVED ? Doubts.NONE : solver.doubts(), price, lines, enclosures, picks,

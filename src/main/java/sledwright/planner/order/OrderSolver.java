@@ -124,10 +124,17 @@ final class OrderSolver {
         return generation;
     }
 
-    /** The best order found and, in {@link #bound()}, what none is below. */
-    Tally solve() {
+    /** An order to begin with, always the same where the time allows it. */
+    Tally first() {
         keep(mended(new Tally(market, new Draws(market, open), penalty)));
         keep(suppliers.settle(best, this::mended));
+        return best;
+    }
+
+    /** The best order found and, in {@link #bound()}, what none is below; one that is so much above that will do, scaled. */
+    Tally solve(long close) {
+        closeEnough = close;
+        first();
         pace();
         if (market.lines().size() > Filler.MANY_LINES) {
             many();
@@ -157,12 +164,6 @@ final class OrderSolver {
 
     private void pace() {
         deadline = best.missing() == 0 ? all : early;
-    }
-
-    /** The same, but an order that is no more than so much above the least will do, scaled. */
-    Tally solve(long close) {
-        closeEnough = close;
-        return solve();
     }
 
     /** What came first of very many lines is rarely the cheapest. */
