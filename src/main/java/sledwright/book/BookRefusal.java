@@ -15,7 +15,9 @@ public final class BookRefusal extends RuntimeException {
         /** Something that was said beside it is not so. */
         VALUE,
         /** Someone was first: what it takes is not there any more. */
-        TAKEN
+        TAKEN,
+        /** Its prices are older than the shop offers them. */
+        STALE
     }
 
     private final Kind kind;

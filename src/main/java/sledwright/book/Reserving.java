@@ -5,7 +5,9 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
+import java.time.temporal.ChronoUnit;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
 import sledwright.catalog.CatalogReader;
@@ -13,6 +15,7 @@ import sledwright.desk.Reply;
 import sledwright.desk.Terms;
 import sledwright.desk.view.QuoteView;
 import sledwright.domain.Catalog;
+import sledwright.words.Numbers;
 
 /**
  * Takes a quote further where parts may have to be kept for it: reads what the shop has today, and says what the quote costs now where
@@ -38,9 +41,32 @@ public final class Reserving {
         return first(number, by, today -> book.hold(number, until, today.orElseThrow(), by), true);
     }
 
-    /** As {@link Book#step} does. */
-    public SavedQuote step(QuoteNumber number, QuoteStep step, Optional<Integer> choice, boolean hold, String reason, Signature by) {
-        return first(number, by, today -> book.step(number, step, choice, hold, today, reason, by), TAKING.contains(step));
+    /**
+     * As {@link Book#step} does; a customer is sent no prices that are older than the shop offers them.
+     *
+     * @param stale whether such prices are sent, too
+     */
+    public SavedQuote step(QuoteNumber number, QuoteStep step, Optional<Integer> choice, boolean hold, boolean stale, String reason,
+                           Signature by) {
+        return first(number, by, today -> {
+            if (step == QuoteStep.SEND && !stale) {
+                requireFresh(number, today.orElseThrow(), by);
+            }
+            return book.step(number, step, choice, hold, today, reason, by);
+        }, TAKING.contains(step));
+    }
+
+    private void requireFresh(QuoteNumber number, Catalog shop, Signature by) {
+        SavedQuote quote = book.find(number, by);
+        LocalDate priced = book.rows(sql -> sql.first("SELECT priced_on FROM quote_version WHERE number = ? AND version = ?", row ->
+                LocalDate.parse(row.getString(1)), number, quote.version()).orElseThrow());
+        long age = ChronoUnit.DAYS.between(priced, by.today());
+        OptionalInt most = shop.house().staleAfterDays();
+        if (most.isPresent() && age > most.getAsInt()) {
+            throw new BookRefusal(BookRefusal.Kind.STALE, ("the prices of %s are of %s, %s ago; the shop offers none older than %s.\n"
+                    + "Maybe revise it, or allow them with --stale-prices.").formatted(number, priced, Numbers.counted((int) age, "day"),
+                    Numbers.counted(most.getAsInt(), "day")));
+        }
     }
 
     private SavedQuote first(QuoteNumber number, Signature by, Function<Optional<Catalog>, SavedQuote> take, boolean taking) {

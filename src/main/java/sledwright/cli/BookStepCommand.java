@@ -47,6 +47,9 @@ final class BookStepCommand implements Callable<Integer> {
     @Option(names = "--reason", paramLabel = "TEXT", defaultValue = "", description = "Why.")
     private String reason;
 
+    @Option(names = "--stale-prices", description = "When it is sent: also with prices that are older than the shop's stale_after_days.")
+    private boolean stalePrices;
+
     @Option(names = "--would-pay", paramLabel = "AMOUNT", converter = Word.OfAmount.class, description = "When it is declined: what the"
             + " customer would have paid for all its machines.")
     private BigDecimal wouldPay;
@@ -78,7 +81,7 @@ final class BookStepCommand implements Callable<Integer> {
             }
             SavedQuote quote = wouldPay != null ? book.decline(number, wouldPay, reason, by)
                     : new Reserving(book, shared.catalog(), shared.terms())
-                    .step(number, step, Optional.ofNullable(choice), hold, reason, by);
+                    .step(number, step, Optional.ofNullable(choice), hold, stalePrices, reason, by);
             output.write(Renderings.of(screen -> BookText.after(quote, screen), () -> BookJson.of(quote),
                     () -> BookCsv.of(List.of(quote))));
             return ExitCode.DONE;

@@ -47,7 +47,8 @@ final class Boundary {
         }
         if (failed instanceof BookRefusal refusal) {
             err.println("sledwright: " + Visible.lines(refusal.getMessage()));
-            return traced(failed, refusal.kind() == BookRefusal.Kind.TAKEN ? ExitCode.NO_VALID_BUILD : ExitCode.USAGE);
+            return traced(failed, refusal.kind() == BookRefusal.Kind.TAKEN || refusal.kind() == BookRefusal.Kind.STALE
+                    ? ExitCode.NO_VALID_BUILD : ExitCode.USAGE);
         }
         if (failed instanceof StandardOutput.ReaderGoneException) {
             return ExitCode.READER_GONE;

@@ -319,6 +319,18 @@ class BookCommandsTest {
         assertThat(Run.of(environment(), false, "sheet", "2026-0003").err()).contains("2026-0003 offers nothing, for no build was found");
     }
 
+    @Test
+    void staleArePricesThatNoCustomerIsSent() throws IOException {
+        Files.writeString(shop.resolve("catalog.yaml"), "\nhouse: { stale_after_days: 3 }\n", StandardOpenOption.APPEND);
+        Files.writeString(shop.resolve("catalog.yaml"), Files.readString(shop.resolve("catalog.yaml")).replaceAll("priced_on: \\S+", "priced_on: 2026-02-20"));
+        saved();
+        Run refused = book("send", "2026-0001");
+        assertThat(refused.code()).isEqualTo(ExitCode.NO_VALID_BUILD);
+        assertThat(refused.err()).isEqualTo("sledwright: the prices of 2026-0001 are of 2026-02-20, 10 days ago; the shop offers none older than 3 days.\n"
+                + "Maybe revise it, or allow them with --stale-prices.\n");
+        assertThat(book("send", "2026-0001", "--stale-prices").out()).isEqualTo("2026-0001: sent\n");
+    }
+
     private Run saved(String day, String customer, String... sets) {
         List<String> words = new ArrayList<>(List.of("book", "save", request.toString(), "--customer", customer, "--today", day));
         words.addAll(List.of(sets));

@@ -99,7 +99,7 @@ final class BookDesk {
             case "revise" -> revise(book, number, options, by);
             case "copy" -> copy(book, number, options, by);
             default -> reserving.step(number, QuoteStep.valueOf(step.toUpperCase(java.util.Locale.ROOT)), whole("option", options),
-                    options.flag("hold"), options.text("reason").orElse(""), by);
+                    options.flag("hold"), options.flag("stale-prices"), options.text("reason").orElse(""), by);
         });
     }
 

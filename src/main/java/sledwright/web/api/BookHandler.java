@@ -28,7 +28,7 @@ public final class BookHandler extends ApiMethods {
     private static final Map<String, String> TYPES = Map.of("json", Responses.JSON, "text", "text/plain; charset=utf-8",
             "csv", "text/csv; charset=utf-8", "html", "text/html; charset=utf-8", "pdf", "application/pdf");
     private static final Map<BookRefusal.Kind, Integer> STATUSES = Map.of(BookRefusal.Kind.UNKNOWN, 404, BookRefusal.Kind.STEP, 409,
-            BookRefusal.Kind.TAKEN, 409, BookRefusal.Kind.VALUE, 400);
+            BookRefusal.Kind.TAKEN, 409, BookRefusal.Kind.STALE, 409, BookRefusal.Kind.VALUE, 400);
 
     private final BookDesk desk;
     private final Reception reception;

@@ -31,7 +31,8 @@ final class BookKeys {
 
     /** Step -> keys. */
     static final Map<String, List<OptionKey>> STEPS = new TreeMap<>(Map.of(
-            "send", with(CHOICE, OptionKey.flag("hold", "Hold its parts until its last day."), REASON, TIME),
+            "send", with(CHOICE, OptionKey.flag("hold", "Hold its parts until its last day."),
+                    OptionKey.flag("stale-prices", "Also with prices that are older than the shop's stale_after_days."), REASON, TIME),
             "accept", with(CHOICE, REASON, TIME),
             "decline", with(REASON), "withdraw", with(REASON), "pick", with(REASON), "deliver", with(REASON),
             "revise", with(SET, TIME),
