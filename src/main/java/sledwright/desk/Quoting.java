@@ -36,9 +36,8 @@ final class Quoting {
         Explainer explainer = new Explainer(job.catalog(), search, deadline);
         Optional<MoreWork> more = points.isPresent() ? Optional.empty() : moreWork(findings, job, explainer);
         Explanation explanation = explainer.explain(findings, asked.whyNot());
-        QuoteView answer = QuoteView.of(outcome, job.catalog(), explanation, job.discount())
-                .with(points.map(Pointing::marks).orElse(List.of())).with(more)
-                .lacking(Mixing.of(job, search, explanation, terms, deadline));
+        QuoteView answer = QuoteView.of(outcome, job.catalog(), explanation, job.discount(),
+                points.map(Pointing::marks).orElse(List.of())).with(more).lacking(Mixing.of(job, search, explanation, terms, deadline));
         QuoteView view = switch (asked.steps()) {
             case NOTHING -> answer;
             case REQUIREMENTS -> answer.with(explainer.steps(findings, false));

@@ -124,19 +124,22 @@ public record Difference(long extra, List<Change> changes) {
      * extra price is also shared out over each extra core, GB and GB/s, over each by itself.
      */
     public static Sentence sentence(Order alternative, Order best) {
-        return sentence(alternative, best, alternative.price().total() - best.price().total());
+        return sentence(alternative, best, alternative.price().total() - best.price().total(), "the best");
     }
 
-    /** @param extra what is paid more for all machines of the alternative, minor units; below 0: less */
-    public static Sentence sentence(Order alternative, Order best, long extra) {
+    /**
+     * @param extra what is paid more for all machines of the alternative, minor units; below 0: less
+     * @param other what the order that it is held against is called
+     */
+    public static Sentence sentence(Order alternative, Order best, long extra, String other) {
         Difference found = of(alternative, best, extra);
-        return Sentence.of("%s: %s%s.", found.price(alternative), found.words(alternative),
+        return Sentence.of("%s: %s%s.", found.price(alternative, other), found.words(alternative),
                 alternative.machines().size() > 1 ? " in each machine" : "");
     }
 
-    private Sentence price(Order alternative) {
-        return extra == 0 ? Sentence.plain("At the price of the best")
-                : Sentence.of("For %s %s than the best", alternative.words(Math.abs(extra)), extra > 0 ? "more" : "less");
+    private Sentence price(Order alternative, String other) {
+        return extra == 0 ? Sentence.of("At the price of %s", other)
+                : Sentence.of("For %s %s than %s", alternative.words(Math.abs(extra)), extra > 0 ? "more" : "less", other);
     }
 
     private Sentence words(Order alternative) {

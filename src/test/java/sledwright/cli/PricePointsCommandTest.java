@@ -57,6 +57,19 @@ class PricePointsCommandTest {
         assertThat(quote("--set", "price_points=4").err()).contains("price_points \"4\": must be from 0 to 3 points");
     }
 
+    /** Each is held against the one before, by what is paid, and the document begins with the choice. */
+    @Test
+    void documentsBeginWithTheChoice() throws IOException {
+        JsonNode points = new ObjectMapper().readTree(quote("--set", "price_points=3", "--format", "json").out()).get("alternatives");
+        assertThat(points.get(2).get("reasons").get(0).asText()).startsWith("For %s EUR more than the one before: ".formatted(
+                points.get(2).get("net").decimalValue().subtract(points.get(1).get("net").decimalValue())));
+        String page = quote("--set", "price_points=3", "--format", "html").out().replace('\u00a0', ' ');
+        assertThat(page.indexOf("Your choice of prices, and what the next one costs and brings")).isPositive().isLessThan(page.indexOf("The choices side by side"));
+        assertThat(page.indexOf("The choices side by side")).isLessThan(page.indexOf("Option 1: what you get"));
+        assertThat(page).contains("Option 1, the least price: ", " more than the option before", "from the least price up")
+                .doesNotContain("knee", "has the lowest price");
+    }
+
     @Test
     void textSaysWhatEachIsChosenFor() {
         assertThat(quote("--set", "price_points=3").out()).contains("chosen for", "least price");

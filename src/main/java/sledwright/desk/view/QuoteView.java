@@ -69,10 +69,6 @@ public record QuoteView(String request, int machines, Objective objective, Strin
             return new Alternative(rank, build, priceLessWorth, difference, List.copyOf(told), mark, energy, pays, earned);
         }
 
-        private Alternative markedAs(Optional<PricePoints.Mark> chosenFor) {
-            return new Alternative(rank, build, priceLessWorth, difference, reasons, chosenFor, energy, pays, earned);
-        }
-
         /** The price and the electricity; empty where the request counts none. */
         public Optional<BigDecimal> total() {
             return energy.map(pays.price()::add);
@@ -88,11 +84,14 @@ public record QuoteView(String request, int machines, Objective objective, Strin
 
     /** An answer whose prices are paid as they are. */
     public static QuoteView of(Outcome outcome, Catalog catalog, Explanation explanation) {
-        return of(outcome, catalog, explanation, Discount.NONE);
+        return of(outcome, catalog, explanation, Discount.NONE, List.of());
     }
 
-    /** @param discount what the customer pays in the place of the price; a price that was agreed is that of the first build */
-    public static QuoteView of(Outcome outcome, Catalog catalog, Explanation explanation, Discount discount) {
+    /**
+     * @param discount what the customer pays in the place of the price; a price that was agreed is that of the first build
+     * @param marks    what each build is chosen for as a price point, which is held against the one before; none: alternatives
+     */
+    public static QuoteView of(Outcome outcome, Catalog catalog, Explanation explanation, Discount discount, List<PricePoints.Mark> marks) {
         List<Alternative> alternatives = new ArrayList<>();
         List<Sentence> warnings = new ArrayList<>();
         Order best = outcome.ranked().isEmpty() ? null : outcome.ranked().get(0).order();
@@ -100,14 +99,15 @@ public record QuoteView(String request, int machines, Objective objective, Strin
             Order order = judged.order();
             Discount granted = order == best ? discount : discount.ofOthers();
             long price = order.price().total();
-            Optional<Sentence> difference = order == best ? Optional.empty() : Optional.of(Difference.sentence(order, best,
-                    granted.net(price) - discount.net(best.price().total())));
+            Order against = marks.isEmpty() || order == best ? best : outcome.ranked().get(alternatives.size() - 1).order();
+            Optional<Sentence> difference = order == best ? Optional.empty() : Optional.of(Difference.sentence(order, against,
+                    granted.net(price) - discount.net(against.price().total()), marks.isEmpty() ? "the best" : "the one before"));
             BuildView build = BuildView.of(order, true);
             Payment pays = Payment.of(price, granted, catalog);
             Earnings earned = Earnings.of(build.lines(), pays, catalog.house().marginFloor());
             alternatives.add(new Alternative(alternatives.size() + 1, build, priceLessWorth(order, build.figures()), difference,
-                    reasons(judged, pays), Optional.empty(), order.request().energy().map(counted -> catalog.amount(order.energy())), pays,
-                    Optional.of(earned)));
+                    reasons(judged, pays), marks.stream().skip(alternatives.size()).findFirst(),
+                    order.request().energy().map(counted -> catalog.amount(order.energy())), pays, Optional.of(earned)));
             earned.warning("Rank " + alternatives.size(), catalog.currency().getCurrencyCode()).ifPresent(warnings::add);
         }
         Objective objective = outcome.request().objective();
@@ -133,19 +133,14 @@ public record QuoteView(String request, int machines, Objective objective, Strin
         return doubts.none();
     }
 
+    /** Whether the builds are price points, each chosen for something. */
+    public boolean hasPoints() {
+        return alternatives.stream().anyMatch(alternative -> alternative.mark().isPresent());
+    }
+
     /** What keeps the best or the alternatives from being proved and more time would not change. */
     public List<String> reservations() {
         return Unproved.whateverTheTime(doubts);
-    }
-
-    /** The same answer whose builds are price points, each chosen for something; none: they are alternatives. */
-    public QuoteView with(List<PricePoints.Mark> marks) {
-        List<Alternative> marked = new ArrayList<>();
-        for (Alternative one : alternatives) {
-            marked.add(one.markedAs(marks.stream().skip(marked.size()).findFirst()));
-        }
-        return new QuoteView(request, machines, objective, currency, status, best, bound, List.copyOf(marked), doubts, explanation,
-                moreWork, tooMany, steps, day);
     }
 
     /** The same answer with what one step of work costs, which stands among the reasons of the first build, too. */

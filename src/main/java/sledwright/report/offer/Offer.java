@@ -52,7 +52,7 @@ public record Offer(QuoteView answer, Request request, Catalog shop, List<String
             Judged judged = outcome.ranked().get(options.size());
             Order order = judged.order();
             options.add(new Option(alternative, OfferLine.of(alternative.build().lines(), line -> Lines.place(line, shop)),
-                    order == best ? Optional.empty() : Optional.of(Difference.of(order, best, extra(alternative, answer))),
+                    order == best ? Optional.empty() : Optional.of(difference(outcome, answer, options.size())),
                     Costs.of(alternative.build().lines(), shop.amount(0))));
         }
         return new Offer(answer, outcome.request(), shop, List.copyOf(customer), List.copyOf(options));
@@ -62,9 +62,12 @@ public record Offer(QuoteView answer, Request request, Catalog shop, List<String
         return shop.stationery();
     }
 
-    /** What is paid more for one option than for the first, minor units. */
-    private static long extra(QuoteView.Alternative option, QuoteView answer) {
-        return option.pays().net().subtract(answer.alternatives().get(0).pays().net()).unscaledValue().longValueExact();
+    /** What an option buys against the first, a price point against the one before. */
+    private static Difference difference(Outcome outcome, QuoteView answer, int option) {
+        int other = answer.hasPoints() ? option - 1 : 0;
+        long extra = answer.alternatives().get(option).pays().net().subtract(answer.alternatives().get(other).pays().net()).unscaledValue()
+                .longValueExact();
+        return Difference.of(outcome.ranked().get(option).order(), outcome.ranked().get(other).order(), extra);
     }
 
     /** The last day on which it holds; empty where the shop names none. */

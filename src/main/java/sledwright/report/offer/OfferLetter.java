@@ -33,7 +33,7 @@ public final class OfferLetter {
         Option first = offer.options().get(0);
         letter.paragraph(page.lead()).paragraph(words.say(offer.options().size() == 1 ? "letter.what" : "quote.option.what"))
                 .items("", LetterParts.facts(page.what(first.alternative().build()))).table(parts.prices(page.prices(first)));
-        offer.options().stream().skip(1).map(page::gain).forEach(gain -> {
+        page.gains().forEach(gain -> {
             letter.paragraph(gain.title()).items("+ ", gain.better()).items("- ", gain.worse());
             letter.items("  ", gain.other().isEmpty() ? List.of() : List.of(gain.other()));
         });

@@ -91,7 +91,8 @@ public final class OfferPage {
             model.put("prices", prices(offer.options().get(0)));
             model.put("matrix", offer.options().size() == 1 || audience == Audience.SHOP ? List.of() : PartsMatrix.of(offer, words));
             model.put("tables", SideBySide.of(offer, words, audience));
-            model.put("gains", offer.options().stream().skip(1).map(this::gain).toList());
+            model.put("gains", gains());
+            model.put("points", offer.answer().hasPoints());
             model.put("reading", reading());
             offer.answer().moreWork().ifPresent(more -> model.put("more", new MoreWorkWords(words).of(more)));
         }
@@ -120,9 +121,12 @@ public final class OfferPage {
 
     /** What the first option is the best of. */
     String lead() {
-        String others = offer.options().size() == 1 ? "" : " " + words.say("quote.lead.others");
+        String others = offer.options().size() == 1 || offer.answer().hasPoints() ? "" : " " + words.say("quote.lead.others");
         if (offer.answer().status() != Status.PROVED) {
             return words.say("quote.lead.open" + inTime()) + others;
+        }
+        if (offer.answer().hasPoints()) {
+            return words.say("quote.lead.points", offer.options().size());
         }
         return words.say(offer.request().machines() == 1 ? "quote.lead" : "quote.lead.many",
                 words.say("aim." + offer.answer().objective().name())) + others;
@@ -137,7 +141,31 @@ public final class OfferPage {
         return new PriceList(lists.lines(option.lines()), lists.sums(option.pays(), lists.total(offer.request().machines())));
     }
 
-    Gain gain(Option option) {
+    /** A price point: what it is chosen for, what it costs, and what that is and brings more than the one before. */
+    private Gain point(Option option) {
+        BuildView build = option.alternative().build();
+        String mark = option.alternative().mark().map(chosen -> words.say("mark." + chosen)).orElse("");
+        String price = option.pays().tax().map(tax -> words.say("price.before", words.money(option.pays().net()), tax.name()))
+                .orElseGet(() -> words.money(option.pays().net()));
+        String title = words.say("point.title", SideBySide.head(option, words), mark, price);
+        String made = words.say("point.made", build.processors(), build.processorSku().orElse(""), SideBySide.modules(build, words));
+        if (option.difference().isEmpty()) {
+            return new Gain(title, List.of(), List.of(), made);
+        }
+        Difference difference = option.difference().get();
+        return new Gain(title, difference.better().stream().map(this::change).toList(),
+                difference.worse().stream().map(this::change).toList(),
+                words.say(difference.extra() < 0 ? "point.less" : "point.more", made,
+                words.money(offer.shop().amount(Math.abs(difference.extra())))));
+    }
+
+    /** Of price points all, otherwise what each further option buys. */
+    List<Gain> gains() {
+        return offer.answer().hasPoints() ? offer.options().stream().map(this::point).toList()
+                : offer.options().stream().skip(1).map(this::gain).toList();
+    }
+
+    private Gain gain(Option option) {
         Difference difference = option.difference().orElseThrow();
         BigDecimal extra = offer.shop().amount(Math.abs(difference.extra()));
         String head = SideBySide.head(option, words);

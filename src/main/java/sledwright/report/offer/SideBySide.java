@@ -76,6 +76,9 @@ final class SideBySide {
     }
 
     private Part part(Audience audience) {
+        if (offer.answer().hasPoints()) {
+            add(words.say("sides.mark"), "", option -> option.alternative().mark().map(mark -> words.say("mark." + mark)).orElse(""));
+        }
         addPrices();
         addParts();
         addFigures();
@@ -125,7 +128,7 @@ final class SideBySide {
             add(words.say("sides.total"), "", option -> option.alternative().total().map(words::money).orElse(""));
         });
         if (offer.options().size() > 1) {
-            add(words.say("sides.against"), "", option -> option.difference()
+            add(words.say(offer.answer().hasPoints() ? "sides.before" : "sides.against"), "", option -> option.difference()
                     .map(difference -> words.signedMoney(offer.shop().amount(difference.extra()))).orElse("\u2013"));
         }
     }

@@ -11,7 +11,8 @@ public final class QuoteStatus {
     /** Such as {@code proved: no cheaper valid build exists}. */
     public static String of(QuoteView view) {
         return switch (view.status()) {
-            case PROVED -> "proved: " + switch (view.objective()) {
+            case PROVED -> "proved: " + (view.hasPoints() ? "no valid build gives as much for less than one of these"
+                    : switch (view.objective()) {
                 case CHEAPEST -> "no cheaper valid build exists";
                 case LEAST_TOTAL -> "no valid build costs less with its energy";
                 case MOST_THROUGHPUT -> "no valid build has more throughput";
@@ -20,7 +21,7 @@ public final class QuoteStatus {
                 case MOST_WORK -> "no valid build does more work";
                 case MOST_CORES -> "no valid build has more cores";
                 case BEST_VALUE -> "no valid build has a lower price less worth";
-            };
+            });
             case BEST_FOUND -> bestFound(view);
             case IMPOSSIBLE -> "impossible: no valid build exists";
         };

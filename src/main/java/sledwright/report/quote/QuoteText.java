@@ -79,7 +79,7 @@ public final class QuoteText {
     }
 
     private void addRanking() {
-        boolean points = view.alternatives().stream().anyMatch(alternative -> alternative.mark().isPresent());
+        boolean points = view.hasPoints();
         String builds = points ? "Price points" : "Alternatives";
         page.heading(view.machines() == 1 ? builds
                 : "%s (prices for all %s machines, figures of one)".formatted(builds, view.machines()));
@@ -155,9 +155,9 @@ public final class QuoteText {
     public static String words(PricePoints.Mark mark) {
         return switch (mark) {
             case CHEAPEST -> "least price";
-            case UNIT -> "best price of a unit";
-            case KNEE -> "knee of the curve";
-            case NEXT -> "next on the curve";
+            case UNIT -> "most for the money";
+            case KNEE -> "last good step";
+            case NEXT -> "next step up";
         };
     }
 
