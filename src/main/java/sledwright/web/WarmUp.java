@@ -5,18 +5,21 @@ import java.time.Duration;
 import java.util.List;
 import java.util.function.Consumer;
 import sledwright.desk.CompareQuestion;
-import sledwright.desk.Desk;
 import sledwright.desk.QuoteQuestion;
 import sledwright.desk.QuoteQuestion.Further;
 import sledwright.desk.Terms;
+import sledwright.desk.view.QuoteAnswer;
 import sledwright.input.Source;
+import sledwright.report.ask.AnswerPiece;
+import sledwright.report.ask.StepsPiece;
 import sledwright.report.quote.QuoteJson;
+import sledwright.web.shop.ShopState;
 
 /**
  * Asks a new desk what many ask, so that the first to ask does not wait for what Java and the search learn only by working: a little of it
  * before anybody is answered, the rest beside the first answers.
  */
-final class WarmUp implements Consumer<Desk> {
+final class WarmUp implements Consumer<ShopState> {
 
     private static final List<String> REQUESTS = List.of(
             "{ kind: quote, require: { cores: 8, memory_gb: 32 } }",
@@ -28,24 +31,26 @@ final class WarmUp implements Consumer<Desk> {
     private static final Duration REST = Duration.ofSeconds(20);
 
     @Override
-    public void accept(Desk desk) {
+    public void accept(ShopState shop) {
         long end = System.nanoTime() + FIRST.toNanos();
-        REQUESTS.forEach(request -> quote(desk, request, Further.NOTHING, end));
-        Thread rest = new Thread(() -> rest(desk), "warm-up");
+        REQUESTS.forEach(request -> quote(shop, request, Further.NOTHING, end));
+        Thread rest = new Thread(() -> rest(shop), "warm-up");
         rest.setDaemon(true);
         rest.setPriority(Thread.MIN_PRIORITY);
         rest.start();
     }
 
-    private static void rest(Desk desk) {
+    private static void rest(ShopState shop) {
         long end = System.nanoTime() + REST.toNanos();
-        REQUESTS.forEach(request -> quote(desk, request, Further.REQUIREMENTS, end));
-        REQUESTS.forEach(request -> desk.compare(source(request), CompareQuestion.plain(), terms(end)));
+        REQUESTS.forEach(request -> quote(shop, request, Further.REQUIREMENTS, end));
+        REQUESTS.forEach(request -> shop.desk().compare(source(request), CompareQuestion.plain(), terms(end)));
     }
 
-    private static void quote(Desk desk, String request, Further further, long end) {
-        desk.quote(source(request), new QuoteQuestion(List.of(), List.of(), further), terms(end))
-                .map(answer -> QuoteJson.of(answer.view()));
+    /** As the page and as programs are answered. */
+    private static void quote(ShopState shop, String request, Further further, long end) {
+        shop.desk().quote(source(request), new QuoteQuestion(List.of(), List.of(), further), terms(end)).map(QuoteAnswer::view)
+                .map(view -> QuoteJson.of(view) + (further == Further.NOTHING ? AnswerPiece.of(view, shop.catalog())
+                        : StepsPiece.of(view, shop.catalog())));
     }
 
     private static Source source(String request) {

@@ -19,7 +19,7 @@ import sledwright.input.FaultsException;
 public final class LiveCatalog {
 
     private final Path folder;
-    private final Consumer<Desk> atFirst;
+    private final Consumer<ShopState> atFirst;
     private volatile ShopState state;
     /** What the files looked like when they were last read, and when they were last looked at; by the watching thread alone. */
     private List<String> read;
@@ -29,7 +29,7 @@ public final class LiveCatalog {
      * @param atFirst is shown each new desk before anybody is answered at it
      * @throws FaultsException when the catalogue has faults at the start
      */
-    public LiveCatalog(Path folder, Consumer<Desk> atFirst) {
+    public LiveCatalog(Path folder, Consumer<ShopState> atFirst) {
         this.folder = folder;
         this.atFirst = atFirst;
         read = looks();
@@ -38,9 +38,9 @@ public final class LiveCatalog {
     }
 
     private ShopState opened(Catalog catalog) {
-        Desk desk = Desk.of(catalog);
-        atFirst.accept(desk);
-        return new ShopState(catalog, desk, Instant.now(), List.of());
+        ShopState opened = new ShopState(catalog, Desk.of(catalog), Instant.now(), List.of());
+        atFirst.accept(opened);
+        return opened;
     }
 
     /** What questions are answered from now. */
