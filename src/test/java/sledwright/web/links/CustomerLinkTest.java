@@ -165,6 +165,19 @@ class CustomerLinkTest {
     }
 
     @Test
+    void pricesThatAreStaleAreNoCustomers(@TempDir Path other) throws IOException {
+        Path old = Folders.copy(Folders.SHOP, other.resolve("shop"));
+        Files.writeString(old.resolve("catalog.yaml"), "house: { stale_after_days: 14 }\n", StandardOpenOption.APPEND);
+        try (WebServer stale = Servers.start(old, other.resolve("book.db"), Optional.empty(), Servers.ROOMY, LOG)) {
+            JsonNode link = new ObjectMapper().readTree(Wire.post(stale.address(), "/api/links", YAML, REQUEST).body());
+            Wire.Reply reply = Wire.get(stale.address(), path(link) + "/answer");
+            assertThat(reply.status()).isEqualTo(409);
+            assertThat(reply.body()).contains("cannot be answered today: the shop is about to renew its prices");
+            assertThat(Wire.get(stale.address(), path(link)).body()).contains("cannot be answered today").doesNotContain("Price before tax");
+        }
+    }
+
+    @Test
     void noCustomerTakesTheMachineFromAllOthers() throws IOException {
         String path = path(made("/api/links?may=require.cores=1..64"));
         List<Wire.Reply> replies = IntStream.range(0, 40).mapToObj(i -> CompletableFuture.supplyAsync(() -> Wire.get(address, path + "/answer?require.cores=" + (1 + i)),
