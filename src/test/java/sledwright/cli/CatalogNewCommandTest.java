@@ -45,6 +45,17 @@ class CatalogNewCommandTest {
         assertThat(answer.get("alternatives")).hasSizeGreaterThan(1);
     }
 
+    /** The examples of the document are files of the shop, which the tests above read and ask. */
+    @Test
+    void theDocumentShowsItsFiles() throws IOException {
+        Path shop = folder.resolve("shop");
+        Run.of("catalog", "new", shop.toString());
+        String formats = Files.readString(Path.of("docs/formats.md"));
+        for (String file : List.of("platforms/rack-1.yaml", "requests/first-quote.yaml")) {
+            assertThat(formats).as(file).contains("```yaml\n" + Files.readString(shop.resolve(file)) + "```");
+        }
+    }
+
     /** Whoever opens a file is told what it is for. */
     @Test
     void everyFileThatMayHaveCommentsHasThem() throws IOException {
