@@ -30,7 +30,7 @@ class CatalogNewCommandTest {
         Path shop = folder.resolve("deep/my-shop");
         Run made = Run.of("catalog", "new", shop.toString(), "--today", "2026-11-20");
         assertThat(made.code()).as(made.err()).isEqualTo(ExitCode.DONE);
-        assertThat(made.out()).contains("Look at it: sledwright catalog " + shop, "Ask it:     sledwright quote " + shop.resolve("requests/first-quote.yaml"));
+        assertThat(made.out().replace(shop.toString(), "SHOP")).contains("Look at it: sledwright catalog SHOP\nAsk it:     sledwright quote SHOP/requests/first-quote.yaml\n");
         assertThat(held(shop)).containsExactlyInAnyOrderElementsOf(NewShop.FILES);
         JsonNode look = new ObjectMapper().readTree(Run.of("catalog", shop.toString(), "--format", "json").out());
         assertThat(look.get("warnings")).isEmpty();
