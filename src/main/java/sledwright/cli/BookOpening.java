@@ -8,8 +8,10 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import sledwright.book.Book;
 import sledwright.book.QuoteNumber;
+import sledwright.book.QuotedMachines;
 import sledwright.book.Signature;
 import sledwright.book.store.BookPlace;
+import sledwright.desk.view.SheetAnswer;
 import sledwright.domain.Catalog;
 import sledwright.web.shop.BookShelf;
 
@@ -40,14 +42,17 @@ final class BookOpening {
         return shelf;
     }
 
-    /** The quote that is named in the place of a file; empty: it is a file. */
-    static Optional<QuoteNumber> quote(Path file) {
-        return file == null || Files.exists(file) ? Optional.empty() : QuoteNumber.named(file.toString());
+    /** Whether the number of a quote is named in the place of a file. */
+    static boolean isQuote(Path file) {
+        return file != null && !Files.exists(file) && QuoteNumber.named(file.toString()).isPresent();
     }
 
-    /** Who only reads. */
-    static Signature reader(Terminal terminal, SharedOptions shared) {
-        return new Signature("", Instant.now(), shared.today().orElseGet(terminal.clock()));
+    /** What the bench puts together of a quote. */
+    static SheetAnswer sheet(String number, SharedOptions shared, Terminal terminal) {
+        Signature reader = new Signature("", Instant.now(), shared.today().orElseGet(terminal.clock()));
+        try (Book book = open(shared, terminal)) {
+            return QuotedMachines.of(book, QuoteNumber.named(number).orElseThrow(), shared.catalog(), reader, shared.terms());
+        }
     }
 
     /** What leaves of a catalogue what the book does not keep for somebody on a day. */

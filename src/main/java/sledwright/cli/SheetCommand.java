@@ -3,16 +3,12 @@ package sledwright.cli;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import sledwright.book.Book;
-import sledwright.book.QuoteNumber;
-import sledwright.book.QuotedMachines;
 import sledwright.desk.SheetQuestion;
 import sledwright.desk.view.SheetAnswer;
 import sledwright.report.page.PageHead;
@@ -82,24 +78,17 @@ final class SheetCommand implements Callable<Integer> {
     }
 
     private SheetAnswer answer() {
-        Optional<QuoteNumber> number = BookOpening.quote(file);
-        if (number.isPresent()) {
-            return ofBook(number.get());
+        if (BookOpening.isQuote(file)) {
+            if (rank != null || !sets.isEmpty()) {
+                throw new UsageException("%s is a quote of the book; its sheet is of what was chosen of it, without --rank and --set"
+                        .formatted(file));
+            }
+            return BookOpening.sheet(file.toString(), shared, terminal);
         }
         try (Interrupt interrupt = Interrupt.listen(terminal.err())) {
             return Replies.answer(shared.desk(terminal).sheet(shared.request(file, "quote", sets, terminal),
                     new SheetQuestion(sets, rank == null ? OptionalInt.empty() : OptionalInt.of(rank)),
                     shared.terms().until(interrupt::isAsked).heardBy(new ProgressLine(terminal.err()))));
-        }
-    }
-
-    private SheetAnswer ofBook(QuoteNumber number) {
-        if (rank != null || !sets.isEmpty()) {
-            throw new UsageException("%s is a quote of the book; its sheet is of what was chosen of it, without --rank and --set"
-                    .formatted(number));
-        }
-        try (Book book = BookOpening.open(shared, terminal)) {
-            return QuotedMachines.of(book, number, shared.catalog(), BookOpening.reader(terminal, shared), shared.terms());
         }
     }
 
