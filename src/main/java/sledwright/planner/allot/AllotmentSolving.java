@@ -37,6 +37,9 @@ final class AllotmentSolving {
     /** The same where no plan can deliver more, change less or cost less. */
     private static final int STEPS_OF_PROVED = 300;
 
+    /** Where hardly a move can be made, there is hardly a step either. */
+    private static final long UNIMPROVED_MS = 3_000;
+
     private static final long ASK_EVERY_MS = 250;
 
     private final Map<LotName, Lot> lots;
@@ -149,7 +152,8 @@ final class AllotmentSolving {
                         .withConstraintStreamImplType(ConstraintStreamImplType.BAVET))
                 .withTerminationConfig(new TerminationConfig().withMillisecondsSpentLimit(left))
                 .withPhases(new LocalSearchPhaseConfig().withLocalSearchType(LocalSearchType.LATE_ACCEPTANCE)
-                        .withTerminationConfig(new TerminationConfig().withUnimprovedStepCountLimit(steps))
+                        .withTerminationConfig(new TerminationConfig().withUnimprovedStepCountLimit(steps)
+                                .withUnimprovedMillisecondsSpentLimit(UNIMPROVED_MS))
                         .withMoveSelectorConfig(new UnionMoveSelectorConfig().withMoveSelectors(new ChangeMoveSelectorConfig(),
                                 new CartesianProductMoveSelectorConfig(List.of(new ChangeMoveSelectorConfig(),
                                 new ChangeMoveSelectorConfig()))))));
