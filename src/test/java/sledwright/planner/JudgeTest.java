@@ -8,10 +8,12 @@ import static sledwright.samples.Samples.machine;
 import static sledwright.samples.Samples.require;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Build;
+import sledwright.domain.Energy;
 import sledwright.domain.Goal;
 import sledwright.domain.Licence;
 import sledwright.domain.Objective;
@@ -100,6 +102,19 @@ class JudgeTest {
         Judged judged = judge.judge(Shop.order(Request.named("one").withObjective(Objective.MOST_MEMORY), new Pick(lot("R16", "A", 8, 2_000), 8)));
 
         assertThat(judged.trades().get(0)).isEqualTo(new Trade(Criterion.OBJECTIVE, 128, Sentence.plain("What counts first is the usable memory, the most.")));
+    }
+
+    /** 287 W all year round for two years at 20 a kWh, and what the supply itself takes. */
+    @Test
+    void saysWhatPriceAndEnergyComeTo() {
+        Request request = Request.named("one").withObjective(Objective.LEAST_TOTAL).withEnergy(Optional.of(new Energy(2, 20, 1)));
+        Order order = Shop.order(request, new Pick(lot("R16", "A", 8, 2_000), 8));
+
+        Trade first = judge.judge(order).trades().get(0);
+        assertThat(first.amount()).isEqualTo(42_000 + order.energy());
+        assertThat(order.energy()).isGreaterThanOrEqualTo(Math.round(0.287 * 24 * 365.25 * 2 * 20));
+        assertThat(first.message()).isEqualTo("What counts first is the price and the energy, the least: 420.00 EUR and %s come to %s."
+                .formatted(order.words(order.energy()), order.words(42_000 + order.energy())));
     }
 
     /** Worth of one machine: 4 cores x 5.00, 28 GB x 0.10, 53.6 GB/s x 0.25, 100 units x 0.50 = 86.20; two cost 840.00. */

@@ -81,7 +81,7 @@ class SchemaTest {
     static Stream<Arguments> documents() throws IOException {
         List<Path> documents = new ArrayList<>(files(Path.of("docs")));
         documents.add(Path.of("README.md"));
-        Pattern request = Pattern.compile("```yaml\n((?:#.*\n)*kind: (\\w+)\n.*?)```", Pattern.DOTALL);
+        Pattern request = Pattern.compile("```yaml\n((?:#[^\n]*\n)*kind: (\\w+)\n.*?)```", Pattern.DOTALL);
         List<Arguments> found = new ArrayList<>();
         for (Path document : documents) {
             if (document.toString().endsWith(".md")) {
