@@ -27,7 +27,8 @@ function shown(wish, label) {
   const free = /^(extras|on_hand)\.(.*)$/.exec(wish.key);
   const sub = /^require\.(storage|cards)\.\d+\.(.*)$/.exec(wish.key);
   const what = free ? `${name} ${free[2]}` : sub ? `${name}, ${sub[2].replace(/_gb$/, ' GB').replaceAll('_', ' ')}` : name;
-  return `${what}: ${wish.value}`;
+  const unit = sub ? null : document.querySelector(`template[data-wish="${CSS.escape(wish.key)}"]`)?.content.querySelector('.unit');
+  return `${what}: ${wish.value}${unit ? ` ${unit.textContent}` : ''}`;
 }
 
 /**

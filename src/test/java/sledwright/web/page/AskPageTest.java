@@ -141,7 +141,7 @@ class AskPageTest {
         browser.type("#mail", "Hello,\nwe need 2 machines with 12 cores and 64 GB RAM, a GPU, no H1-10, please.").click("#mail-form button")
                 .until("location.hash.includes('machines=2')").until(ANSWERED);
         assertThat(address(browser)).contains("require.cores=12", "require.memory_gb=64", "forbid=H1-10");
-        assertThat(browser.text()).contains("What was read", "12 cores", "Cores: 12", "What was not understood", "GPU");
+        assertThat(browser.text()).contains("What was read", "12 cores", "Cores: 12", "Memory: 64 GB", "What was not understood", "GPU");
         assertThat(browser.ask("return document.activeElement.id")).isEqualTo("mail-title");
         assertThat(browser.barriers()).isEmpty();
         browser.click("#undo").until("!location.hash.includes('machines')");
