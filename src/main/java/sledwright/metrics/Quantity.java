@@ -12,9 +12,9 @@ public final class Quantity {
     private Quantity() {
     }
 
-    /** The figure to a millionth. */
+    /** The figure to a millionth, a half of one up. */
     public static double rounded(double figure) {
-        return Math.rint(figure * STEPS) / STEPS;
+        return Math.floor(figure * STEPS + 0.5) / STEPS;
     }
 
     /**

@@ -73,4 +73,13 @@ class QuantityTest {
         assertThat(Quantity.within(0.5e-6, 0)).isTrue();
         assertThat(Quantity.within(Math.nextUp(0.5e-6), 0)).isFalse();
     }
+
+    /** A third of 64 GB on two cores: 21.333333 GB, of which a half is half a millionth short of what is asked. */
+    @Test
+    void halfAMillionthGoesUp() {
+        assertThat(Quantity.rounded(21.333333 / 2)).isEqualTo(10.666667);
+        assertThat(Quantity.rounded(0.0000005)).isEqualTo(0.000001);
+        assertThat(Quantity.rounded(0.0000015)).isEqualTo(0.000002);
+        assertThat(Quantity.rounded(64.0 / 3)).isEqualTo(21.333333);
+    }
 }
