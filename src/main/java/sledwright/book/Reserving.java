@@ -74,19 +74,17 @@ public final class Reserving {
             return take.apply(Optional.empty());
         }
         SavedQuote quote = book.find(number, by);
-        Asked asked = book.asked(quote);
-        Path folder = catalog.orElse(asked.catalog());
+        Path folder = catalog.orElseGet(() -> book.asked(quote).catalog());
         try {
             return take.apply(Optional.of(CatalogReader.read(folder)));
         } catch (BookRefusal refused) {
-            throw refused.kind() == BookRefusal.Kind.TAKEN ? refused.and(now(quote, asked, by)) : refused;
+            throw refused.kind() == BookRefusal.Kind.TAKEN ? refused.and(now(quote, by)) : refused;
         }
     }
 
     /** What the request costs with what is left; searched when nobody waits any more. */
-    private String now(SavedQuote quote, Asked asked, Signature by) {
-        Reply<Answered> reply = Answering.again(quote.number().toString(), asked.with(List.of(), catalog),
-                book.stock(Optional.of(quote.number()), by), terms);
+    private String now(SavedQuote quote, Signature by) {
+        Reply<Answered> reply = new AskingAgain(book, catalog, terms).of(quote, List.of(), Optional.of(quote.number()), by);
         if (!(reply instanceof Reply.Answered<Answered> found)) {
             return "What it costs now is not known, for its request cannot be answered today.";
         }

@@ -9,8 +9,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.book.Answered;
-import sledwright.book.Answering;
-import sledwright.book.Asked;
+import sledwright.book.AskingAgain;
 import sledwright.book.Book;
 import sledwright.book.QuoteNumber;
 import sledwright.book.SavedQuote;
@@ -54,9 +53,8 @@ final class BookCopyCommand implements Callable<Integer> {
         Signature by = options.signature(terminal, shared);
         try (Book book = BookOpening.open(shared, terminal)) {
             SavedQuote old = book.find(number, by);
-            Asked asked = book.asked(old).with(sets, shared.catalog());
-            Answered answered = Replies.answer(Answering.again(number.toString(), asked,
-                    book.stock(Optional.empty(), by), shared.terms()));
+            Answered answered = Replies.answer(new AskingAgain(book, shared.catalog(), shared.terms())
+                    .of(old, sets, Optional.empty(), by));
             SavedQuote copy = book.copy(old, answered, QuotePapers.of(answered.answer()), customer == null ? old.customer() : customer, by);
             output.write(Renderings.of(screen -> copy.number() + "\n", () -> BookJson.of(copy), () -> BookCsv.of(List.of(copy))));
             return copy.price().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;

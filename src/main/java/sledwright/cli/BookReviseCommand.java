@@ -9,8 +9,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sledwright.book.Answered;
-import sledwright.book.Answering;
-import sledwright.book.Asked;
+import sledwright.book.AskingAgain;
 import sledwright.book.Book;
 import sledwright.book.QuoteNumber;
 import sledwright.book.SavedQuote;
@@ -52,9 +51,8 @@ final class BookReviseCommand implements Callable<Integer> {
         Signature by = options.signature(terminal, shared);
         try (Book book = BookOpening.open(shared, terminal)) {
             SavedQuote old = book.find(number, by);
-            Asked asked = book.asked(old).with(sets, shared.catalog());
-            Answered answered = Replies.answer(Answering.again(number.toString(), asked,
-                    book.stock(Optional.of(number), by), shared.terms()));
+            Answered answered = Replies.answer(new AskingAgain(book, shared.catalog(), shared.terms())
+                    .of(old, sets, Optional.of(number), by));
             SavedQuote revised = book.revise(old, answered, QuotePapers.of(answered.answer()), by);
             output.write(Renderings.of(screen -> BookText.after(revised, screen), () -> BookJson.of(revised),
                     () -> BookCsv.of(List.of(revised))));

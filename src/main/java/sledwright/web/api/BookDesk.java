@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import sledwright.book.Answered;
 import sledwright.book.Answering;
+import sledwright.book.AskingAgain;
 import sledwright.book.Asked;
 import sledwright.book.Book;
 import sledwright.book.BookSearch;
@@ -116,8 +117,7 @@ final class BookDesk {
     }
 
     private Answered again(Book book, SavedQuote old, Optional<QuoteNumber> but, QueryOptions options, Signature by) {
-        Asked asked = book.asked(old).with(options.texts("set"), Optional.of(shop.folder()));
-        return DeskReplies.of(Answering.again(old.number().toString(), asked, book.stock(but, by), terms(options)));
+        return DeskReplies.of(new AskingAgain(book, Optional.of(shop.folder()), terms(options)).of(old, options.texts("set"), but, by));
     }
 
     private static Terms terms(QueryOptions options) {
