@@ -21,6 +21,7 @@ import sledwright.report.build.BuildText;
 import sledwright.report.build.FitoutCells;
 import sledwright.report.chart.SvgChart;
 import sledwright.report.page.Markup;
+import sledwright.report.page.Letterhead;
 import sledwright.report.page.PageHead;
 import sledwright.report.page.Pages;
 import sledwright.report.page.Wording;
@@ -78,8 +79,7 @@ public final class ComparePage {
         List<Machine> machines = new ArrayList<>();
         view.builds().forEach(build -> machines.add(machine(machines.size() + 1, build)));
         return Pages.live("compare", head,
-                Map.ofEntries(Map.entry("shop", Map.of("name", shop.name(), "address", shop.stationery().address(),
-                        "contact", shop.stationery().contact())), Map.entry("request", view.request()),
+                Map.ofEntries(Map.entry("shop", Letterhead.of(shop)), Map.entry("request", view.request()),
                         Map.entry("machines", view.machines()), Map.entry("status", status()), Map.entry("prices", prices()),
                         Map.entry("none", view.status() == Status.IMPOSSIBLE),
                         Map.entry("energy", energy()), Map.entry("by_platform", view.byPlatform()),

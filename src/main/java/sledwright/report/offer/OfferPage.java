@@ -2,7 +2,6 @@ package sledwright.report.offer;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import sledwright.desk.view.Audience;
@@ -70,16 +69,12 @@ public final class OfferPage {
     }
 
     private String html() {
-        Map<String, Object> model = new HashMap<>();
-        model.put("shop", Map.of("name", offer.shop().name(), "address", offer.stationery().address(), "contact",
-                offer.stationery().contact()));
-        model.put("say", words.texts());
-        model.put("heading", heading());
+        boolean offering = !offer.options().isEmpty();
+        Map<String, Object> model = new Opening(offer.shop(), words, offer.customer(), offer.answer().day())
+                .model(offering ? "quote.heading" : "quote.request.heading", offer.answer().request(), offering,
+                        offer.request().machines());
         model.put("asked", new AskedWords(words, offer.shop()).sentence(offer.request()));
-        model.put("facts", facts());
-        model.put("customer", offer.customer());
-        model.put("terms", new TermsWords(words, offer.shop(), offer.answer().day()).all());
-        if (offer.options().isEmpty()) {
+        if (!offering) {
             model.put("refusal", refusal());
             model.put("conflicts", conflicts());
             model.put("ways", ways());
@@ -100,23 +95,6 @@ public final class OfferPage {
             model.put("internal", InternalPart.of(offer, words));
         }
         return Pages.html("quote.ftlh", head(), model);
-    }
-
-    /** Whom it is for; the request's own name stands among the facts. */
-    private String heading() {
-        String key = offer.options().isEmpty() ? "quote.request.heading" : "quote.heading";
-        return offer.customer().isEmpty() ? words.say(key + ".plain") : words.say(key, offer.customer().get(0));
-    }
-
-    private List<Fact> facts() {
-        List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact(words.say("fact.reference"), offer.answer().request()));
-        facts.add(new Fact(words.say("fact.date"), words.day(offer.answer().day().today())));
-        if (!offer.options().isEmpty()) {
-            offer.validUntil().ifPresent(day -> facts.add(new Fact(words.say("fact.valid"), words.day(day))));
-        }
-        facts.add(new Fact(words.say("fact.machines"), words.figure(offer.request().machines())));
-        return facts;
     }
 
     /** What the first option is the best of. */

@@ -2,7 +2,6 @@ package sledwright.report.offer;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -86,19 +85,13 @@ public final class OrderPage {
     }
 
     private String html() {
-        Map<String, Object> model = new HashMap<>();
-        model.put("say", words.texts());
-        model.put("shop", Map.of("name", shop.name(), "address", shop.stationery().address(), "contact", shop.stationery().contact()));
-        model.put("facts", facts());
-        model.put("customer", answer.job().customer());
-        model.put("heading", answer.job().customer().isEmpty() ? words.say("order.heading.plain")
-                : words.say("order.heading", answer.job().customer().get(0)));
+        Map<String, Object> model = new Opening(shop, words, answer.job().customer(), view.day())
+                .model("order.heading", view.request(), view.delivered() > 0, view.machines());
         model.put("asked", asked());
         model.put("lead", lead());
         model.put("short", missing());
         model.put("rows", rows());
         model.put("sums", sums());
-        model.put("terms", terms());
         model.put("lines", lines());
         model.put("enclosures", enclosures());
         if (audience == Audience.SHOP) {
@@ -126,17 +119,6 @@ public final class OrderPage {
 
     List<EnclosurePart> enclosures() {
         return view.enclosures().stream().map(this::enclosure).toList();
-    }
-
-    private List<Fact> facts() {
-        List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact(words.say("fact.reference"), view.request()));
-        facts.add(new Fact(words.say("fact.date"), words.day(view.day().today())));
-        if (view.delivered() > 0) {
-            view.day().validUntil().ifPresent(day -> facts.add(new Fact(words.say("fact.valid"), words.day(day))));
-        }
-        facts.add(new Fact(words.say("fact.machines"), words.figure(view.machines())));
-        return facts;
     }
 
     String lead() {

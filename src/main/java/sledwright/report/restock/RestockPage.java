@@ -9,6 +9,7 @@ import sledwright.desk.view.RestockView;
 import sledwright.report.chart.Chart;
 import sledwright.report.chart.SvgChart;
 import sledwright.report.page.Markup;
+import sledwright.report.page.Letterhead;
 import sledwright.report.page.PageHead;
 import sledwright.report.page.Pages;
 import sledwright.report.page.Wording;
@@ -54,8 +55,7 @@ public final class RestockPage {
         List<Note> notes = new ArrayList<>();
         RestockNotes.of(view).forEach((term, meaning) -> notes.add(new Note(term, meaning)));
         return Pages.html("restock.ftlh", head, Map.ofEntries(
-                Map.entry("shop", Map.of("name", view.shop().name(), "address", view.shop().stationery().address(), "contact",
-                view.shop().stationery().contact())), Map.entry("day", words.day(view.shop().pricedOn())),
+                Map.entry("shop", Letterhead.of(view.shop())), Map.entry("day", words.day(view.shop().pricedOn())),
                 Map.entry("name", plan.request().name()), Map.entry("months", words.figure(plan.request().horizonMonths())),
                 Map.entry("cost", money(plan.cost())),
                 Map.entry("budget", plan.request().budget().isPresent() ? money(plan.request().budget().getAsLong()) : "none"),
