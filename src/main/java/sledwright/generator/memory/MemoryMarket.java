@@ -49,10 +49,20 @@ public final class MemoryMarket {
     private final Request request;
     private final Shelf shelf;
     private final Kept kept;
-    private final Map<Board, OptionsKey> boards = new ConcurrentHashMap<>();
+    private final Map<Board, Room> rooms = new ConcurrentHashMap<>();
     private final Map<String, Integer> leastUnits = new TreeMap<>();
 
     private record Board(String platform, String kit, int sockets, Set<String> barred) {
+    }
+
+    /**
+     * What the fitted sockets of a board have for modules under a kit.
+     *
+     * @param depths    for each socket, the modules that each channel has slots for; of sockets that are alike, one
+     * @param uncovered slots that the kit leaves free
+     * @param key       what its options are known by
+     */
+    private record Room(MemorySupport memory, List<List<Integer>> depths, int uncovered, int sockets, OptionsKey key) {
     }
 
     /**
@@ -115,27 +125,25 @@ public final class MemoryMarket {
      * @param barred modules that do not go onto the platform
      */
     public List<MemoryOption> options(Platform platform, CoolingKit kit, int sockets, Set<String> barred) {
-        OptionsKey key = boards.computeIfAbsent(new Board(platform.sku(), kit.sku(), sockets, barred), same -> {
-            List<List<Integer>> depths = depths(platform, kit, sockets);
-            return new OptionsKey(this, new Content(List.of(platform.memory(), depths,
-                    SpareSlots.uncovered(platform, kit, sockets), sockets, barred)));
-        });
-        return kept.get(key, () -> newOptions(platform, depths(platform, kit, sockets),
-                SpareSlots.uncovered(platform, kit, sockets), sockets, barred));
+        Room room = rooms.computeIfAbsent(new Board(platform.sku(), kit.sku(), sockets, barred),
+                same -> room(platform, kit, sockets, barred));
+        return kept.get(room.key, () -> newOptions(platform, room, barred));
     }
 
-    /** For each fitted socket, the modules that each channel has slots for; of sockets that are alike, one. */
-    private static List<List<Integer>> depths(Platform platform, CoolingKit kit, int sockets) {
-        return IntStream.range(0, sockets).mapToObj(socket -> IntStream.range(0, platform.board().channels())
+    private Room room(Platform platform, CoolingKit kit, int sockets, Set<String> barred) {
+        List<List<Integer>> depths = IntStream.range(0, sockets).mapToObj(socket -> IntStream.range(0, platform.board().channels())
                 .mapToObj(channel -> BlockedSlot.depth(platform, kit, socket, channel)).toList()).distinct().toList();
+        int uncovered = SpareSlots.uncovered(platform, kit, sockets);
+        return new Room(platform.memory(), depths, uncovered, sockets,
+                new OptionsKey(this, new Content(List.of(platform.memory(), depths, uncovered, sockets, barred))));
     }
 
-    private List<MemoryOption> newOptions(Platform platform, List<List<Integer>> depths, int uncovered, int sockets, Set<String> barred) {
+    private List<MemoryOption> newOptions(Platform platform, Room room, Set<String> barred) {
         List<MemoryOption> found = new ArrayList<>();
         for (List<Level> fastestFirst : stock.levels(platform, barred, request.require().populated(), isSparing())) {
             for (int i = 0; i < fastestFirst.size(); i++) {
                 int nextSlowerMts = i + 1 < fastestFirst.size() ? fastestFirst.get(i + 1).mts() : 0;
-                option(platform.memory(), fastestFirst.get(i), nextSlowerMts, depths, uncovered, sockets, found);
+                option(room, fastestFirst.get(i), nextSlowerMts, found);
             }
         }
         return found;
@@ -145,47 +153,43 @@ public final class MemoryMarket {
         return request.require().mode() == MemoryMode.RANK_SPARING;
     }
 
-    private void option(MemorySupport memory, Level level, int nextSlowerMts, List<List<Integer>> depths, int uncovered, int sockets,
-                        List<MemoryOption> found) {
+    private void option(Room room, Level level, int nextSlowerMts, List<MemoryOption> found) {
+        MemorySupport memory = room.memory;
         List<MemoryModule> modules = level.modules();
         Set<String> wanted = leastUnits.keySet();
         if (!wanted.isEmpty() && !modules.stream().map(MemoryModule::sku).collect(Collectors.toSet()).containsAll(wanted)) {
             return;
         }
         MemoryMode mode = request.require().mode();
-        ShapeKey key = new ShapeKey(List.copyOf(level.groups().keySet()), memory.slotsPerChannel(), depths, mode == MemoryMode.MIRRORED,
-                isSparing(), memory.rankLimit(level.type()), memory.maxDistinctCapacities(), memory.countsPerSocket(),
-                request.require().populated().balanced());
+        ShapeKey key = new ShapeKey(List.copyOf(level.groups().keySet()), memory.slotsPerChannel(), room.depths,
+                mode == MemoryMode.MIRRORED, isSparing(), memory.rankLimit(level.type()), memory.maxDistinctCapacities(),
+                memory.countsPerSocket(), request.require().populated().balanced());
         int slots = IntStream.range(0, memory.channels())
-                .map(channel -> depths.stream().mapToInt(depth -> depth.get(channel)).min().orElse(0)).sum();
+                .map(channel -> room.depths.stream().mapToInt(depth -> depth.get(channel)).min().orElse(0)).sum();
         int mostModuleGb = modules.stream().mapToInt(MemoryModule::capacityGb).max().orElse(0);
         double share = mode == MemoryMode.MIRRORED ? memory.mirroredFraction().orElse(0) : 1;
-        MemoryOption.Extent extent = new MemoryOption.Extent(request.machines(), sockets, slots, slots * mostModuleGb, memory.channels(),
-                mostModuleGb, share, stock.catalog().labour().perModule());
+        MemoryOption.Extent extent = new MemoryOption.Extent(request.machines(), room.sockets, slots, slots * mostModuleGb,
+                memory.channels(), mostModuleGb, share, stock.catalog().labour().perModule());
         double worthOfGb = request.worth().gb() * share;
         PriceFloor allPrices = stock.floorAtAnySpeed(level, memory, request.require().populated(), worthOfGb);
         boolean keptApart = level.entangled().stream().anyMatch(set -> level.holdsAny(set, wanted));
         found.add(new MemoryOption(level, nextSlowerMts, keptApart, extent, allPrices,
                 () -> stock.floor(level, worthOfGb),
-                new Builder(memory, level, key, uncovered, sockets)::points));
+                new Builder(room, level, key)::points));
     }
 
     /** Works out an option, or knows its points: they are kept by what they depend on. */
     private final class Builder implements MemoryOption.Builder {
 
-        private final MemorySupport memory;
+        private final Room room;
         private final Level level;
         private final ShapeKey key;
-        private final int uncovered;
-        private final int sockets;
         private PointsKey.OfOption content;
 
-        Builder(MemorySupport memory, Level level, ShapeKey key, int uncovered, int sockets) {
-            this.memory = memory;
+        Builder(Room room, Level level, ShapeKey key) {
+            this.room = room;
             this.level = level;
             this.key = key;
-            this.uncovered = uncovered;
-            this.sockets = sockets;
         }
 
         @Override
@@ -197,8 +201,8 @@ public final class MemoryMarket {
             PointsKey.OfOption known = content;
             if (known == null) {
                 List<List<Lot>> lots = level.modules().stream().map(module -> shelf.lots(module.sku())).toList();
-                known = new PointsKey.OfOption(new Content(List.of(key, level.groups(), lots, leastUnits, sockets, uncovered,
-                        stock.catalog().labour().perModule(), memory.mirroredFraction(), request.machines())),
+                known = new PointsKey.OfOption(new Content(List.of(key, level.groups(), lots, leastUnits, room.sockets, room.uncovered,
+                        stock.catalog().labour().perModule(), room.memory.mirroredFraction(), request.machines())),
                         lots.stream().mapToInt(List::size).sum());
                 content = known;
             }
@@ -207,7 +211,7 @@ public final class MemoryMarket {
 
         private Pricing pricing(MemoryNeed need, Deadline deadline) {
             Shapes shapes = kept.get(key, () -> ShapeFinder.find(key, deadline));
-            int unitsPerModule = request.machines() * sockets * key.multiple();
+            int unitsPerModule = request.machines() * room.sockets * key.multiple();
             int mostModules = shapes.layouts().maxModules();
             KindDraws kinds = new KindDraws(shelf, leastUnits, request.machines(), unitsPerModule, mostModules, need.everyWeight(),
                     deadline);
@@ -217,7 +221,7 @@ public final class MemoryMarket {
                     : kept.get(new DrawsKey(group, modules, KindDraws.lots(shelf, modules), request.machines(), unitsPerModule, mostModules,
                             modules.stream().map(module -> leastUnits.getOrDefault(module.sku(), 0)).toList(), need.everyWeight()),
                             () -> kinds.ofGroup(group, modules))));
-            return new Pricing(request.machines(), need, memory, shapes, drawn, entangled, sockets, uncovered,
+            return new Pricing(request.machines(), need, room.memory, shapes, drawn, entangled, room.sockets, room.uncovered,
                     stock.catalog().labour().perModule(), deadline);
         }
 
