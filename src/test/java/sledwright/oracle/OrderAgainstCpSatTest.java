@@ -4,9 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.OrderLine;
 import sledwright.generator.time.Deadline;
@@ -26,7 +24,6 @@ class OrderAgainstCpSatTest {
     /** Nearly all small orders are answered long before. */
     private static final Duration LIMIT = Duration.ofSeconds(5);
     private static final double CLOSE = 0.01;
-    private static final int SHOWN = 2;
 
     /** Most orders that may be dearer than the least, or deliver less than the most, without claiming otherwise. */
     private static final double MISSED = 0.01;
@@ -54,40 +51,13 @@ class OrderAgainstCpSatTest {
 
     @Test
     void theOptimumIsFoundAndProved() {
-        Map<OrderStatus, Integer> statuses = new EnumMap<>(OrderStatus.class);
-        List<Long> undecided = new ArrayList<>();
-        List<String> missed = new ArrayList<>();
-        List<String> wrong = new ArrayList<>();
-        int[] proved = {0};
-        Seeds.chosen(SEEDS).forEach(seed -> {
-            try {
-                RandomOrder that = RandomOrder.small(seed);
-                Verdict verdict = judge(that);
-                proved[0] += verdict.proved ? 1 : 0;
-                if (verdict.status != null) {
-                    statuses.merge(verdict.status, 1, Integer::sum);
-                }
-                if (!verdict.missed.isEmpty()) {
-                    missed.add("seed %d: %s".formatted(seed, verdict.missed));
-                }
-                if (!verdict.wrong.isEmpty()) {
-                    wrong.add("seed %d: %s".formatted(seed, verdict.wrong) + (wrong.size() < SHOWN ? shown(that) : ""));
-                }
-            } catch (UndecidedException | EveryMachine.TooManyException tooHard) {
-                undecided.add(seed);
-            }
-        });
-        String count = "%s, %d proved, %d could be better, undecided %s".formatted(statuses, proved[0], missed.size(), undecided);
-        if (Boolean.getBoolean("sledwright.tell")) {
-            System.err.println(count);
-            missed.forEach(System.err::println);
-        }
-        long seeds = Seeds.chosen(SEEDS).count();
-        assertThat(wrong).as(count).isEmpty();
-        assertThat(missed.size()).as("%s: %s", count, missed).isLessThanOrEqualTo((int) Math.ceil(MISSED * seeds));
-        assertThat(undecided.size()).as(count).isLessThanOrEqualTo((int) Math.ceil(0.05 * seeds));
-        assertThat(proved[0]).as(count).isGreaterThanOrEqualTo((int) (PROVED * (seeds - undecided.size() - wrong.size()))).isPositive();
-        assertThat(statuses.keySet()).as(count).contains(OrderStatus.SHORT);
+        OrderVerdicts all = new OrderVerdicts(SEEDS, RandomOrder::small, OrderAgainstCpSatTest::shown);
+        assertThat(all.wrong).as("%s", all).isEmpty();
+        assertThat(all.missed.size()).as("%s", all).isLessThanOrEqualTo((int) Math.ceil(MISSED * all.seeds));
+        assertThat(all.undecided.size()).as("%s", all).isLessThanOrEqualTo((int) Math.ceil(0.05 * all.seeds));
+        assertThat(all.proved).as("%s", all).isGreaterThanOrEqualTo((int) (PROVED * (all.seeds - all.undecided.size() - all.wrong.size())))
+                .isPositive();
+        assertThat(all.statuses.keySet()).as("%s", all).contains(OrderStatus.SHORT);
     }
 
     private static String shown(RandomOrder that) {
@@ -98,7 +68,7 @@ class OrderAgainstCpSatTest {
                 return false;
             }
         });
-        return "%nmade smaller: %s%n%s".formatted(judge(small).wrong, small.text());
+        return "made smaller: %s%n%s".formatted(judge(small).wrong, small.text());
     }
 
     static Verdict judge(RandomOrder that) {
