@@ -23,6 +23,7 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 
@@ -95,6 +96,12 @@ public final class Browser implements CloseableResource, AutoCloseable {
     /** Keys for whatever has the focus. */
     public Browser press(CharSequence... keys) {
         driver.switchTo().activeElement().sendKeys(keys);
+        return this;
+    }
+
+    /** Keys one after the other for whatever has the focus when each is pressed. */
+    public Browser keys(CharSequence keys) {
+        new Actions(driver).sendKeys(keys).perform();
         return this;
     }
 
@@ -172,6 +179,13 @@ public final class Browser implements CloseableResource, AutoCloseable {
                 Map.of("width", width, "height", 800, "deviceScaleFactor", 1, "mobile", width < 600));
         driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "screen",
                 "features", List.of(Map.of("name", "prefers-color-scheme", "value", dark ? "dark" : "light"))));
+        return this;
+    }
+
+    /** The document as it is laid out for paper of that width in CSS pixels. */
+    public Browser paper(int width) {
+        screen(width, false);
+        driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", "print"));
         return this;
     }
 

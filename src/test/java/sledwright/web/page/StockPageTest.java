@@ -36,9 +36,6 @@ class StockPageTest {
                     "Least each", "Elsewhere", "Platforms", "Processors", "Memory modules", "Heat sinks", "Power supplies");
             assertThat(browser.ask("return document.querySelector('tr.dead .sku').textContent")).isEqualTo("Z9-99");
             assertThat(browser.barriers()).isEmpty();
-            browser.screen(Browser.PHONE, true);
-            assertThat(browser.barriers()).isEmpty();
-            assertThat(browser.sidewaysScroll()).isZero();
             Files.writeString(shop.resolve("offers.csv"), "nonsense\n");
             assertThat(Wire.get(server.address(), "/stock").body()).contains("Put the catalogue's faults right first; they stand above.");
             assertThat(HtmlValidity.faults(Wire.get(server.address(), "/stock").body())).isEmpty();
