@@ -8,6 +8,8 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.jar.Attributes.Name;
@@ -22,6 +24,7 @@ import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import sledwright.samples.Folders;
 
 /** The launcher finds its jar from anywhere, and a class-data archive that doesn't fit goes unnoticed. */
@@ -166,6 +169,42 @@ class LauncherTest {
 
     assertThat(run.output()).startsWith("sku,lot,supplier");
     assertThat(run.errors()).isEqualTo("141\n");
+  }
+
+  /** The book's database is native code, of which newer Javas warn. */
+  @ParameterizedTest
+  @MethodSource("javas")
+  void noJavaWarnsOfTheBook(Path home) throws Exception {
+    Run run =
+        run(
+            folder,
+            Map.of("JAVA_HOME", home.toString()),
+            launcher.toString(),
+            "book",
+            "list",
+            "--book",
+            folder.resolve("book.db").toString());
+
+    assertThat(run.errors()).isEmpty();
+    assertThat(run.output()).isEqualTo("No quote of the book is like that.\n");
+  }
+
+  /** The one that runs this, and others where Debian puts them. */
+  private static List<Path> javas() throws IOException {
+    Path own = Path.of(System.getProperty("java.home")).toRealPath();
+    Path installed = Path.of("/usr/lib/jvm");
+    List<Path> javas = new ArrayList<>(List.of(own));
+    if (Files.isDirectory(installed)) {
+      try (Stream<Path> found = Files.list(installed)) {
+        for (Path home : found.filter(java -> Files.isReadable(java.resolve("release"))).toList()) {
+          String version = Files.readString(home.resolve("release")).replaceAll("(?s).*JAVA_VERSION=\"(\\d+).*", "$1");
+          if (version.matches("\\d+") && Integer.parseInt(version) >= 17 && Files.isExecutable(home.resolve("bin/java"))) {
+            javas.add(home.toRealPath());
+          }
+        }
+      }
+    }
+    return javas.stream().distinct().toList();
   }
 
   private static Map<String, String> locale(String all, String characters, String language) {
