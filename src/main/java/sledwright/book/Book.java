@@ -357,15 +357,15 @@ public final class Book implements AutoCloseable {
                 }
                 kept.add(new CustomerFile.Kept(quote, Quotes.history(sql, quote.number()), requests));
             }
-            return new CustomerFile(customer, kept);
+            return new CustomerFile(customer, kept, CustomerLinks.of(sql, customer));
         });
     }
 
-    /** Takes a customer out of the book, keeping figures; returns how many quotes were theirs. */
-    public int erase(String customer, Signature by) {
-        int quotes = database.write(sql -> Erasure.erase(sql, customer, by));
+    /** Takes a customer out of the book, keeping figures; returns what was theirs. */
+    public Erased erase(String customer, Signature by) {
+        Erased erased = database.write(sql -> Erasure.erase(sql, customer, by));
         database.compact();
-        return quotes;
+        return erased;
     }
 
     /** The customers' links. */

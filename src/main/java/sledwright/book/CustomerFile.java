@@ -5,9 +5,10 @@ import java.util.List;
 /**
  * All that the book has of one customer.
  *
- * @param kept each quote with its history and what was asked, version by version
+ * @param kept  each quote with its history and what was asked, version by version
+ * @param links by which requests may be looked at
  */
-public record CustomerFile(String customer, List<Kept> kept) {
+public record CustomerFile(String customer, List<Kept> kept, List<CustomerLink> links) {
 
     /**
      * One quote.
@@ -24,5 +25,6 @@ public record CustomerFile(String customer, List<Kept> kept) {
 
     public CustomerFile {
         kept = List.copyOf(kept);
+        links = List.copyOf(links);
     }
 }

@@ -7,11 +7,12 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import sledwright.book.store.Database;
+import sledwright.book.store.Sql;
 
 /** The customers' links that the book keeps, each until its last day; then nothing is left of it. */
 public final class CustomerLinks {
 
-    private static final String ALL = "SELECT digest, name, request, leeway, until, made_by, made_at FROM customer_link";
+    private static final String ALL = "SELECT digest, customer, name, request, leeway, until, made_by, made_at FROM customer_link";
 
     private final Database database;
 
@@ -23,9 +24,9 @@ public final class CustomerLinks {
     public void keep(CustomerLink link, LocalDate today) {
         database.write(sql -> {
             sql.change("DELETE FROM customer_link WHERE until < ?", today);
-            return sql.change("INSERT INTO customer_link (digest, name, request, leeway, until, made_by, made_at)"
-                    + " VALUES (?, ?, ?, ?, ?, ?, ?)", link.digest(), link.name(), link.request(), Leeway.written(link.may()),
-                    link.until(), link.by(), link.at());
+            return sql.change("INSERT INTO customer_link (digest, customer, name, request, leeway, until, made_by, made_at)"
+                    + " VALUES (?, ?, ?, ?, ?, ?, ?, ?)", link.digest(), link.customer(), link.name(), link.request(),
+                    Leeway.written(link.may()), link.until(), link.made().by(), link.made().at());
         });
     }
 
@@ -49,8 +50,18 @@ public final class CustomerLinks {
                 sql.change("DELETE FROM customer_link WHERE SUBSTR(digest, 1, ?) = ?", CustomerLink.ID_LETTERS, id) > 0);
     }
 
+    /** All of a customer, also those that are over and not gone yet. */
+    static List<CustomerLink> of(Sql sql, String customer) throws SQLException {
+        return sql.all(ALL + " WHERE customer = ? ORDER BY made_at, digest", CustomerLinks::read, customer);
+    }
+
+    /** Ends all of a customer; returns how many there were. */
+    static int erase(Sql sql, String customer) throws SQLException {
+        return sql.change("DELETE FROM customer_link WHERE customer = ?", customer);
+    }
+
     private static CustomerLink read(ResultSet row) throws SQLException {
-        return new CustomerLink(row.getString(1), row.getString(2), row.getString(3), Leeway.readAll(row.getString(4)),
-                LocalDate.parse(row.getString(5)), row.getString(6), Instant.parse(row.getString(7)));
+        return new CustomerLink(row.getString(1), row.getString(2), row.getString(3), row.getString(4), Leeway.readAll(row.getString(5)),
+                LocalDate.parse(row.getString(6)), new CustomerLink.Made(row.getString(7), Instant.parse(row.getString(8))));
     }
 }

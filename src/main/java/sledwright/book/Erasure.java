@@ -6,15 +6,14 @@ import java.util.Optional;
 import sledwright.book.BookRefusal.Kind;
 import sledwright.book.store.Sql;
 
-/** Takes a customer out of the book: name, notes, reasons, requests and documents go; prices, figures, parts and days stay. */
+/** Takes a customer out of the book: name, notes, reasons, requests, documents and links go; prices, figures, parts and days stay. */
 final class Erasure {
 
     private Erasure() {
     }
 
-    /** @return how many quotes were theirs */
-    static int erase(Sql sql, String customer, Signature by) throws SQLException {
-        long id = known(sql, customer);
+    /** What was theirs. */
+    static Erased erase(Sql sql, String customer, Signature by) throws SQLException {
         List<SavedQuote> quotes = quotes(sql, customer, by);
         Optional<SavedQuote> bound = quotes.stream().filter(quote -> quote.state() == QuoteState.ACCEPTED
                 || quote.state() == QuoteState.PICKED).findFirst();
@@ -22,7 +21,8 @@ final class Erasure {
             throw new BookRefusal(Kind.STEP, "%s is %s; its customer is erased when it is delivered or declined"
                     .formatted(bound.get().number(), bound.get().state().label()));
         }
-        sql.change("UPDATE customer SET name = ?, erased = 1 WHERE id = ?", "erased " + id, id);
+        int links = CustomerLinks.erase(sql, customer);
+        sql.change("UPDATE customer SET name = 'erased ' || id, erased = 1 WHERE name = ?", customer);
         for (SavedQuote quote : quotes) {
             sql.change("UPDATE quote SET note = '', reason = '', words = '' WHERE number = ?", quote.number());
             sql.change("UPDATE quote_version SET name = 'erased', request = ?, sets = '' WHERE number = ?", new byte[0], quote.number());
@@ -33,17 +33,20 @@ final class Erasure {
             }
             Quotes.note(sql, quote.number(), quote.version(), "erase", "", by);
         }
-        return quotes.size();
+        return new Erased(quotes.size(), links);
     }
 
     /** All quotes of a customer who is named in full. */
     static List<SavedQuote> quotes(Sql sql, String customer, Signature by) throws SQLException {
-        known(sql, customer);
+        requireKnown(sql, customer);
         return Quotes.find(sql, BookSearch.everything(), by.today()).stream().filter(quote -> quote.customer().equals(customer)).toList();
     }
 
-    private static long known(Sql sql, String customer) throws SQLException {
-        return sql.first("SELECT id FROM customer WHERE name = ?", row -> row.getLong(1), customer).orElseThrow(() ->
-                new BookRefusal(Kind.UNKNOWN, "there is no customer %s in the book; name one in full".formatted(customer)));
+    /** Whoever has a link alone is known as well. */
+    private static void requireKnown(Sql sql, String customer) throws SQLException {
+        if (sql.first("SELECT id FROM customer WHERE name = ?", row -> row.getLong(1), customer).isEmpty()
+                && CustomerLinks.of(sql, customer).isEmpty()) {
+            throw new BookRefusal(Kind.UNKNOWN, "there is no customer %s in the book; name one in full".formatted(customer));
+        }
     }
 }

@@ -8,6 +8,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import sledwright.book.Book;
 import sledwright.book.CustomerFile;
+import sledwright.book.Erased;
 import sledwright.book.SavedQuote;
 import sledwright.book.Signature;
 import sledwright.report.book.BookCsv;
@@ -44,8 +45,8 @@ final class BookCustomerCommand implements Callable<Integer> {
 
     static CommandLine erasing(Terminal terminal) {
         CommandLine line = new CommandLine(new BookCustomerCommand(terminal, true)).setCommandName("erase");
-        line.getCommandSpec().usageMessage().description("Takes a customer out of the book: names, notes, requests and documents"
-                + " go for good; prices, figures and parts stay. Backups keep what they have.");
+        line.getCommandSpec().usageMessage().description("Takes a customer out of the book: names, notes, requests, documents"
+                + " and links go for good; prices, figures and parts stay. Backups keep what they have.");
         return line;
     }
 
@@ -56,7 +57,9 @@ final class BookCustomerCommand implements Callable<Integer> {
         try (Book book = BookOpening.open(shared, terminal)) {
             CustomerFile file = book.export(customer, by);
             if (erase) {
-                terminal.err().println("erased from %s".formatted(Numbers.counted(book.erase(customer, by), "quote")));
+                Erased erased = book.erase(customer, by);
+                String links = erased.links() == 0 ? "" : " and " + Numbers.counted(erased.links(), "link");
+                terminal.err().println("erased from %s%s".formatted(Numbers.counted(erased.quotes(), "quote"), links));
                 return ExitCode.DONE;
             }
             List<SavedQuote> quotes = file.kept().stream().map(CustomerFile.Kept::quote).toList();

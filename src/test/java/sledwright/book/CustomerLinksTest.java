@@ -17,8 +17,8 @@ class CustomerLinksTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 18);
 
     private static CustomerLink link(String digest, LocalDate until) {
-        return new CustomerLink(digest.repeat(43), "render node", "kind: quote\nrequire: { cores: 8 }\n", List.of(Leeway.read("require.cores=8..32").orElseThrow(),
-                Leeway.read("workload=web-serving,fluid-flow").orElseThrow()), until, "anna", Instant.parse("2026-11-18T10:00:00Z"));
+        return new CustomerLink(digest.repeat(43), "Orchard Surveys", "render node", "kind: quote\nrequire: { cores: 8 }\n", List.of(Leeway.read("require.cores=8..32").orElseThrow(),
+                Leeway.read("workload=web-serving,fluid-flow").orElseThrow()), until, new CustomerLink.Made("anna", Instant.parse("2026-11-18T10:00:00Z")));
     }
 
     @Test

@@ -10,6 +10,8 @@ import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +19,9 @@ import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import sledwright.book.Book;
+import sledwright.book.CustomerLink;
+import sledwright.book.store.BookPlace;
 import sledwright.report.Schemas;
 import sledwright.samples.Folders;
 
@@ -415,9 +420,12 @@ class BookCommandsTest {
         saved();
         book("save", request.toString(), "--customer", "Nordmole");
         book("send", "2026-0001", "--hold");
+        link("Orchard Surveys", "a");
+        link("Nordmole", "b");
         Run exported = book("export", "--customer", "Orchard Surveys", "--format", "json");
         assertThat(Schemas.faults("customer-result", exported.out())).isEmpty();
-        assertThat(exported.out()).contains("\"customer\": \"Orchard Surveys\"", "\"note\": \"in May\"", "kind: quote\\ncatalog: shop").doesNotContain("2026-0002");
+        assertThat(exported.out()).contains("\"customer\": \"Orchard Surveys\"", "\"note\": \"in May\"", "kind: quote\\ncatalog: shop", "\"id\": \"aaaaaaaaaaaa\"", "Orchard Surveys link")
+                .doesNotContain("2026-0002", "bbbb");
         assertThat(book("erase", "--customer", "Orchard").err()).isEqualTo("sledwright: there is no customer Orchard in the book; name one in full\n");
         book("accept", "2026-0001");
         assertThat(book("erase", "--customer", "Orchard Surveys").err())
@@ -425,12 +433,30 @@ class BookCommandsTest {
         book("pick", "2026-0001");
         book("deliver", "2026-0001");
         assertThat(bytes().contains("orchard")).isTrue();
-        assertThat(book("erase", "--customer", "Orchard Surveys")).isEqualTo(new Run(ExitCode.DONE, "", "erased from 1 quote\n"));
+        assertThat(book("erase", "--customer", "Orchard Surveys")).isEqualTo(new Run(ExitCode.DONE, "", "erased from 1 quote and 1 link\n"));
         assertThat(bytes().contains("orchard")).isFalse();
         assertThat(book("list", "--format", "csv").out()).contains("2026-0001,delivered,\"erased 1\",erased,1,1,1,251.50,EUR");
         assertThat(book("show", "2026-0001").err()).contains("2026-0001 has no documents any more, for its customer was erased");
         assertThat(book("copy", "2026-0001").err()).contains("2026-0001 has no request any more, for its customer was erased");
         assertThat(book("list", "--words", "orchard").out()).isEqualTo("No quote of the book is like that.\n");
+    }
+
+    /** Whoever has only been sent a link. */
+    @Test
+    void aCustomerOfALinkAloneIsErased() throws IOException {
+        saved();
+        link("Fenland", "c");
+        assertThat(book("export", "--customer", "Fenland", "--format", "json").out()).contains("\"quotes\": []", "Fenland link");
+        assertThat(book("erase", "--customer", "Fenland").err()).isEqualTo("erased from 0 quotes and 1 link\n");
+        assertThat(book("erase", "--customer", "Fenland").err()).isEqualTo("sledwright: there is no customer Fenland in the book; name one in full\n");
+        assertThat(bytes().contains("fenland")).isFalse();
+    }
+
+    private void link(String customer, String digest) {
+        try (Book some = Book.open(BookPlace.of(Path.of(usual())), "test")) {
+            some.links().keep(new CustomerLink(digest.repeat(43), customer, customer + " link", "kind: quote\nname: " + customer + " link\n", List.of(), LocalDate.of(2026, 3, 11),
+                    new CustomerLink.Made("anna", Instant.parse("2026-03-02T10:00:00Z"))), LocalDate.of(2026, 3, 2));
+        }
     }
 
     @Test

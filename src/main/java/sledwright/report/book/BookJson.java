@@ -6,7 +6,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import sledwright.book.CustomerFile;
+import sledwright.book.CustomerLink;
 import sledwright.book.HistoryEntry;
+import sledwright.book.Leeway;
 import sledwright.book.SavedQuote;
 import sledwright.report.text.Json;
 
@@ -54,7 +56,16 @@ public record BookJson(List<Quote> quotes) {
     }
 
     /** All that is kept of a customer. */
-    public record Customer(String customer, List<Kept> quotes) {
+    public record Customer(String customer, List<Kept> quotes, List<Link> links) {
+    }
+
+    /** An address by which a request may be looked at and changed within limits. */
+    public record Link(String id, String name, String until, String madeBy, String madeAt, List<String> may, String request) {
+
+        private static Link of(CustomerLink link) {
+            return new Link(link.id(), link.name(), link.until().toString(), link.made().by(), link.made().at().toString(),
+                    link.may().stream().map(Leeway::toString).toList(), link.request());
+        }
     }
 
     /** A quote, all that was done to it, and its requests, one for each version. */
@@ -80,6 +91,7 @@ public record BookJson(List<Quote> quotes) {
 
     /** All that is kept of a customer. */
     public static String of(CustomerFile file) {
-        return Json.of(new Customer(file.customer(), file.kept().stream().map(Kept::of).toList()));
+        return Json.of(new Customer(file.customer(), file.kept().stream().map(Kept::of).toList(),
+                file.links().stream().map(Link::of).toList()));
     }
 }

@@ -75,7 +75,8 @@ final class OpenApi {
                 OptionKey.texts("may", "What the customer may change, such as require.cores=8..32 or workload=one,another. May stand"
                         + " several times."),
                 OptionKey.text("until", "The last day on which it is answered, such as 2026-11-18; 90 days ahead at most. Otherwise 14"
-                        + " days.")),
+                        + " days."),
+                OptionKey.text("customer", "Whose it is. Otherwise the first line of the request's customer.")),
                 "A request of kind quote, without a catalogue.", json("Its id, its last day, and its address, which is told this once."));
         whole.put("get", operation("links", "Links that are not over.", List.of(), "", json("Each without its address.")));
         paths.put("/api/links", whole);

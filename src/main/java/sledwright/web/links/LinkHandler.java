@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.eclipse.jetty.http.HttpHeader;
@@ -46,7 +47,7 @@ public final class LinkHandler extends AnsweringHandler {
     }
 
     /** A link that is kept. */
-    public record Kept(String id, String name, String until, String by, List<String> may) {
+    public record Kept(String id, String customer, String name, String until, String by, List<String> may) {
     }
 
     /** All of them. */
@@ -101,21 +102,26 @@ public final class LinkHandler extends AnsweringHandler {
     private void make(Request request, Response response, Callback callback) {
         Fields query = query(request);
         query.forEach(field -> {
-            if (!List.of("may", "until").contains(field.getName())) {
-                throw RefusedException.of(400, "the address", field.getName(), "is no option of a link; options are may and until");
+            if (!List.of("may", "until", "customer").contains(field.getName())) {
+                throw RefusedException.of(400, "the address", field.getName(),
+                        "is no option of a link; options are may, until and customer");
             }
         });
         List<Leeway> may = Changeable.read(query.getValuesOrEmpty("may"));
         LocalDate until = until(query.getValue("until"), LocalDate.now());
+        Optional<String> named = Optional.ofNullable(query.getValue("customer")).map(String::strip).filter(who -> !who.isEmpty());
         String type = request.getHeaders().get(HttpHeader.CONTENT_TYPE);
         RequestBody.of(type, new byte[] {'{', '}'});
         String by = Visitor.of(request).name();
         reception.serve(request, response, callback, false, (body, visit) -> {
-            String text = readable(RequestBody.of(type, body), may);
+            Source source = RequestBody.of(type, body);
+            Optional<String> addressed = requireReadable(source, may);
+            String text = text(source);
             String secret = Secrets.fresh();
             String name = Changeable.value(text, "name");
             String shortName = name.length() > LONGEST_NAME ? name.substring(0, LONGEST_NAME) : name;
-            CustomerLink link = new CustomerLink(Secrets.digest(secret), shortName, text, may, until, by, Instant.now());
+            CustomerLink link = new CustomerLink(Secrets.digest(secret), named.or(() -> addressed).orElse(""), shortName, text, may, until,
+                    new CustomerLink.Made(by, Instant.now()));
             shelf.links().keep(link, LocalDate.now());
             String answer = Json.of(new Made(link.id(), base.apply(request) + CustomerPages.PATH + secret, until.toString()));
             visit.finish(() -> Responses.json(200, answer, request, response, callback));
@@ -135,21 +141,25 @@ public final class LinkHandler extends AnsweringHandler {
         throw RefusedException.of(400, "until", given, "must be a day from %s to %s".formatted(today, last));
     }
 
-    /** The request as text, which the desk reads with either end of what may be changed. */
-    private String readable(Source source, List<Leeway> may) {
-        Faults faults = new Faults();
-        byte[] bytes = source.bytes(YamlReader.MOST_MEGABYTES, faults).orElse(new byte[0]);
+    private static String text(Source source) {
+        return new String(source.bytes(YamlReader.MOST_MEGABYTES, new Faults()).orElse(new byte[0]), StandardCharsets.UTF_8);
+    }
+
+    /** The desk must be able to read the request with either end of what may be changed; returns to whom it says that it is addressed. */
+    private Optional<String> requireReadable(Source source, List<Leeway> may) {
+        Optional<String> addressed = Optional.empty();
         for (boolean least : new boolean[] {true, false}) {
             // It is read, but nothing is searched: whoever opens the link has it answered.
-            DeskReplies.of(shop.get().desk().quote(source, new QuoteQuestion(Changeable.atOneEnd(may, least), List.of(), false),
-                    Terms.within(CustomerPages.TIME).until(() -> true)));
+            addressed = DeskReplies.of(shop.get().desk().quote(source, new QuoteQuestion(Changeable.atOneEnd(may, least), List.of(), false),
+                    Terms.within(CustomerPages.TIME).until(() -> true))).customer().stream().findFirst();
         }
-        return new String(bytes, StandardCharsets.UTF_8);
+        return addressed;
     }
 
     private String list() {
         List<CustomerLink> all = shelf.ifThere().map(links -> links.all(LocalDate.now())).orElse(List.of());
-        return Json.of(new Listed(all.stream().map(link -> new Kept(link.id(), link.name(), link.until().toString(), link.by(),
+        return Json.of(new Listed(all.stream().map(link -> new Kept(link.id(), link.customer(), link.name(), link.until().toString(),
+                link.made().by(),
                 link.may().stream().map(Leeway::toString).toList())).toList()));
     }
 }

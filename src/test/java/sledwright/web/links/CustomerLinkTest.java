@@ -102,6 +102,18 @@ class CustomerLinkTest {
         assertThat(more.head()).contains("Cache-Control: no-store", "Content-Security-Policy: default-src 'none'");
     }
 
+    /** So that export and erasure find it. */
+    @Test
+    void aLinkSaysWhoseItIs() throws IOException {
+        String named = made("/api/links?customer=%20Fenland%20Mapping").get("id").textValue();
+        String nobody = made("/api/links").get("id").textValue();
+        String addressed = new ObjectMapper().readTree(Wire.post(address, "/api/links", YAML, REQUEST + "customer: [Nordmole, Dike Lane 4]\n").body()).get("id").textValue();
+        JsonNode all = new ObjectMapper().readTree(Wire.get(address, "/api/links").body()).get("links");
+        assertThat(all).anyMatch(link -> link.get("id").textValue().equals(named) && link.get("customer").textValue().equals("Fenland Mapping"));
+        assertThat(all).anyMatch(link -> link.get("id").textValue().equals(nobody) && link.get("customer").textValue().isEmpty());
+        assertThat(all).anyMatch(link -> link.get("id").textValue().equals(addressed) && link.get("customer").textValue().equals("Nordmole"));
+    }
+
     @Test
     void whatIsNotAllowedIsRefused() throws IOException {
         String path = path(made(MAY));
@@ -126,7 +138,7 @@ class CustomerLinkTest {
             {"may=discount_percent=0..90", "discount_percent is nothing that a customer may change from one value to another; it must be one of limit.lead_days, limit.power_w, limit.price, machines"},
             {"may=require.cores=1..2&may=require.cores=1..3", "require.cores stands twice"},
             {"may=workload=nothing-of-the-kind", "workload"}, {"may=machines=0..3", "machines"}, {"until=2020-01-01", "must be a day from %s to %s".formatted(LocalDate.now(), LocalDate.now().plusDays(90))},
-            {"until=soon", "must be a day from "}, {"util=2026-01-01", "is no option of a link; options are may and until"}}) {
+            {"until=soon", "must be a day from "}, {"util=2026-01-01", "is no option of a link; options are may, until and customer"}}) {
             Wire.Reply reply = Wire.post(address, "/api/links?" + wrong[0], YAML, REQUEST);
             assertThat(reply.status()).as(wrong[0]).isEqualTo(400);
             assertThat(reply.body()).contains(wrong[1]);
