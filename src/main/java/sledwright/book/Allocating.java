@@ -17,6 +17,7 @@ import sledwright.book.Allocated.Drawn;
 import sledwright.book.Allocated.Fate;
 import sledwright.book.store.Database;
 import sledwright.catalog.CatalogReader;
+import sledwright.desk.Progress;
 import sledwright.desk.Terms;
 import sledwright.domain.Catalog;
 import sledwright.domain.Lot;
@@ -77,7 +78,8 @@ final class Allocating {
             }
         }
         Catalog offered = others(stand).less(shop);
-        AllotmentOutcome outcome = new Allotter(offered, promises, terms.seed(), this::news).run(deadline);
+        AllotmentOutcome outcome = new Allotter(offered, promises, terms.seed(), this::news,
+                words -> terms.listener().accept(new Progress.Doing(words))).run(deadline);
         Catalog left = Allotter.left(outcome, offered);
         List<Drawn> lines = new ArrayList<>();
         outcome.outcomes().forEach(one -> lines.add(drawn(byName.get(one.promise().name()), one, outcome, left, deadline)));

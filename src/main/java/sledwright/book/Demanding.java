@@ -77,7 +77,7 @@ final class Demanding {
         return rows;
     }
 
-    private static LocalDate first(LocalDate today, int months) {
+    static LocalDate first(LocalDate today, int months) {
         return today.minusMonths(months).plusDays(1);
     }
 

@@ -93,6 +93,11 @@ public record PastDemand(List<AskedClass> classes, List<Lost> lost, List<QuoteNu
         }
     }
 
+    /** Of a book in which nothing stands. */
+    public static PastDemand nothing(LocalDate today, int months, String currency) {
+        return new PastDemand(List.of(), List.of(), List.of(), Demanding.first(today, months), today, months, currency);
+    }
+
     public PastDemand {
         classes = List.copyOf(classes);
         lost = List.copyOf(lost);

@@ -17,6 +17,7 @@ import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import sledwright.input.FaultsException;
 import sledwright.web.api.ApiHandler;
 import sledwright.web.api.BookHandler;
+import sledwright.web.api.BookReportHandler;
 import sledwright.web.door.Doorman;
 import sledwright.web.door.Entrance;
 import sledwright.web.door.LoginHandler;
@@ -28,10 +29,12 @@ import sledwright.web.http.Patience;
 import sledwright.web.links.CustomerPages;
 import sledwright.web.links.LinkHandler;
 import sledwright.web.links.LinkShelf;
+import sledwright.web.page.BookPages;
 import sledwright.web.page.ImportHandler;
 import sledwright.web.page.PageHandler;
 import sledwright.web.shop.LiveCatalog;
 import sledwright.web.shop.OpenShop;
+import sledwright.web.shop.Proposals;
 import sledwright.web.queue.Departures;
 import sledwright.web.queue.Reception;
 import sledwright.web.queue.SearchQueue;
@@ -72,10 +75,13 @@ public final class WebServer implements AutoCloseable {
         Optional<Staff> staff = settings.users().map(file -> new Staff(new UsersFile(file), settings.log()));
         Entrance entrance = Entrance.of(staff, settings.place().isSecure());
         LinkShelf links = new LinkShelf(settings.shelf()::ifThere, settings.shelf()::book);
+        Proposals proposals = new Proposals(shop);
         Handler rooms = new Handler.Sequence(
                 new LoginHandler(entrance, new Reception(logins, LOGIN_BYTES, bounds.patience(), departures, settings.defects()),
                         () -> catalog.state().catalog().name()),
-                new PageHandler(shop, reception), new BookHandler(shop, reception, request -> Visitor.of(request).name()),
+                new PageHandler(shop, reception), new BookReportHandler(shop, proposals, reception,
+                        request -> Visitor.of(request).name()), new BookHandler(shop, reception, request -> Visitor.of(request).name()),
+                new BookPages(shop, proposals, reception),
                 new ImportHandler(shop.folder(), reception), new LinkHandler(shop::state, links, reception, this::reached),
                 new CustomerPages(shop::state, links, reception), new ApiHandler(shop::state, reception));
         Patience patience = new Patience(bounds.patience(), bounds.connections(),

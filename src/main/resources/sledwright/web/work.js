@@ -1,5 +1,6 @@
 // A request as a file: answered as it comes, and stopped at any time.
 import { headers as asking } from './server.js';
+import { listen } from './stream.js';
 
 const $ = selector => document.querySelector(selector);
 const running = crypto.randomUUID();
@@ -30,11 +31,8 @@ function told(data) {
   return `${Math.round(data.seconds)} s: ${data.price === null ? 'nothing yet' : data.price}${data.bound === null ? '' : ', not below ' + data.bound}${gap}`;
 }
 
-function take(event) {
-  const name = /^event: (.*)$/m.exec(event);
-  if (!name) { return; }
-  const data = JSON.parse(event.split('\n').filter(line => line.startsWith('data: ')).map(line => line.slice(6)).join('\n'));
-  if (name[1] === 'progress') { $('#progress').textContent = told(data); return; }
+function take(name, data) {
+  if (name === 'progress') { $('#progress').textContent = told(data); return; }
   $('#result').textContent = data.text;
   $('#progress').textContent = 'Done.';
   draw();
@@ -55,15 +53,7 @@ async function answer() {
       faults((await reply.json()).faults);
       return;
     }
-    const reader = reply.body.pipeThrough(new TextDecoderStream()).getReader();
-    let rest = '';
-    for (;;) {
-      const { done, value } = await reader.read();
-      if (done) { break; }
-      const events = (rest + value).split('\n\n');
-      rest = events.pop();
-      events.forEach(take);
-    }
+    await listen(reply, take);
   } catch (gone) {
     $('#progress').textContent = 'The server does not answer. Is it still running?';
   } finally {

@@ -67,7 +67,7 @@ final class AllocateBenchmark {
             int luck = new Random(seed * 31 + new LotName(lot.sku(), lot.lot()).hashCode()).nextInt(20);
             return lot.with(luck < 5 ? lot.available() / 4 : luck < 7 ? lot.available() + 8 * times : lot.available(), lot.breaks());
         });
-        AllotmentOutcome outcome = new Allotter(today, promises, seed, List::of).run(Deadline.in(limit));
+        AllotmentOutcome outcome = new Allotter(today, promises, seed, List::of, words -> { }).run(Deadline.in(limit));
         AllotmentOutcome.Bound bound = outcome.bound();
         out.printf(Locale.ROOT, "%8d %9d   %-28s %-28s %-28s %7.3f   %.1f, %.1f, %.1f%n", size, promises.stream().mapToInt(one -> one.request().machines()).sum(),
                 words(outcome.greedy()), words(outcome.found()), "%d %d %.2f".formatted(bound.broken(), bound.changed(), bound.cost() / 100),

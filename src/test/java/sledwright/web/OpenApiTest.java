@@ -30,7 +30,7 @@ class OpenApiTest {
     @Test
     void everyPathIsServedAndNoOther() throws Exception {
         JsonNode paths = document().get("paths");
-        assertThat(names(paths)).hasSize(Inquiry.ALL.size() + 13);
+        assertThat(names(paths)).hasSize(Inquiry.ALL.size() + 17);
         for (String path : names(paths)) {
             // The others have tests of their own.
             if (path.matches("/api/(book|links|me|login|logout).*")) {
@@ -48,14 +48,18 @@ class OpenApiTest {
     void theBookIsDescribed() throws Exception {
         JsonNode paths = document().get("paths");
         List<String> book = names(paths).stream().filter(path -> path.startsWith("/api/book")).toList();
-        assertThat(book).containsExactly("/api/book", "/api/book/{number}", "/api/book/{number}/history", "/api/book/{number}/request", "/api/book/{number}/{step}");
+        assertThat(book).containsExactly("/api/book", "/api/book/lost", "/api/book/demand", "/api/book/allocate", "/api/book/allocate/apply", "/api/book/{number}", "/api/book/{number}/history", "/api/book/{number}/request", "/api/book/{number}/{step}");
         JsonNode steps = paths.at("/~1api~1book~1{number}~1{step}/parameters/1/schema/enum");
         assertThat(steps).hasSize(10);
         for (JsonNode step : steps) {
             Wire.Reply reply = Wire.post(SERVER, "/api/book/2026-0001/" + step.asText() + "?unknown", "application/json", "");
             assertThat(reply.body()).as(step.asText()).contains("is no option of this question");
         }
-        for (String path : book.subList(0, 4)) {
+        for (String path : List.of("/api/book/allocate", "/api/book/allocate/apply")) {
+            assertThat(Wire.post(SERVER, path + "?unknown", "application/json", "").body()).as(path).contains("is no option of this question");
+            assertThat(paths.get(path).get("post").toString()).contains("time-limit", "seed", "today", "The JSON of the command");
+        }
+        for (String path : book.stream().filter(path -> paths.get(path).has("get")).toList()) {
             for (JsonNode key : paths.get(path).get("get").get("parameters")) {
                 String value = key.get("schema").get("type").asText().equals("number") ? "1" : "2026-11-18";
                 assertThat(Wire.get(SERVER, path.replace("{number}", "2026-0001") + "?" + key.get("name").asText() + "=" + value).body())
@@ -64,7 +68,11 @@ class OpenApiTest {
             assertThat(paths.get(path).get("get").get("responses").get("200").get("description").asText()).endsWith(".");
         }
         assertThat(paths.toString()).contains("Answers a request and keeps it with the answer.", "Finds quotes.", "Quotes by their numbers.",
-                "The answer of the command quote, as it was saved.", "The request as it was handed in, and what was set beside it.", "The quote as the book has it.",
+                "The answer of the command quote, as it was saved.", "Quotes that came to nothing: why, and by how much they were too dear.", "What was asked for, offered and bought.",
+                "Draws all promises anew from today's stock; nothing is written.", "The JSON of the command; the header Sledwright-Proposal names it.",
+                "Keeps for every promise what it was given: all of it or, where the book or the catalogue has moved on, nothing.", "The JSON of the command.",
+                "The draw that was seen, by the header Sledwright-Proposal of its answer. Otherwise stock is drawn now.", "How many months up to today; needed.",
+                "json, text, csv or xlsx. Otherwise json.", "json or csv. Otherwise json.", "The request as it was handed in, and what was set beside it.", "The quote as the book has it.",
                 "Overtaken by a newer question of the same line; or the quote does not take that step, or someone was first.");
     }
 

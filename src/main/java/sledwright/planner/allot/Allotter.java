@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.optaplanner.core.api.score.ScoreExplanation;
@@ -36,6 +37,7 @@ public final class Allotter {
     private final FillingSearch search;
     private final Map<LotName, Integer> available = new TreeMap<>();
     private final Supplier<List<AllotmentChange>> news;
+    private final Consumer<String> doing;
     private final long seed;
     private final FillingPool pool = new FillingPool();
     private final List<Promise> promises;
@@ -46,12 +48,14 @@ public final class Allotter {
      * @param promises in the order in which they are kept where not all can be
      * @param seed     decides as before with the same, where time does not run out
      * @param news     what has happened since it was last asked for
+     * @param doing    hears what is being done
      */
-    public Allotter(Catalog shop, List<Promise> promises, long seed, Supplier<List<AllotmentChange>> news) {
+    public Allotter(Catalog shop, List<Promise> promises, long seed, Supplier<List<AllotmentChange>> news, Consumer<String> doing) {
         this.shop = shop;
         this.promises = new ArrayList<>(promises);
         this.seed = seed;
         this.news = news;
+        this.doing = doing;
         search = new FillingSearch(shop);
         search.lots().forEach((name, lot) -> available.put(name, lot.available()));
         // What is gone already is gone, whatever the list of stock says.
@@ -72,6 +76,7 @@ public final class Allotter {
     /** What is decided until the deadline. */
     public AllotmentOutcome run(Deadline deadline) {
         long start = System.nanoTime();
+        doing.accept("each promise in turn takes the cheapest that is left");
         Allotment best = greedily(deadline);
         Allotment.Figures greedy = best.figures();
         double greedySeconds = (System.nanoTime() - start) / 1e9;
@@ -80,10 +85,12 @@ public final class Allotter {
         Bound bound = null;
         for (int round = 0; round < MOST_ROUNDS; round++) {
             Allotment.Figures before = best.figures();
+            doing.accept("what no draw goes below, and ways that fit together");
             bound = bound(before, deadline.share(2));
             if (deadline.isOver()) {
                 break;
             }
+            doing.accept("choosing among the ways that were found");
             long began = System.nanoTime();
             AllotmentSolving.Decided decided = solving.solve(best, pool, available, isReached(before, bound), deadline.share(2));
             boolean moved = !decided.changes().isEmpty();

@@ -41,7 +41,8 @@ public final class AllocationReport {
         table(allocated, page);
         allocated.promises().stream().filter(one -> one.fate() == Fate.BROKEN).forEach(one -> broken(one, page));
         allocated.strained().forEach(lot -> page.gap().text("Holds are more than there is: %s".formatted(lot)));
-        quality(allocated.quality(), page.gap());
+        page.gap();
+        quality(allocated.quality()).forEach(page::text);
         return page.text(applied ? "Applied: the book keeps these units from now on." : "Nothing is written yet; --apply does that.")
                 .toString();
     }
@@ -70,23 +71,30 @@ public final class AllocationReport {
         }
     }
 
-    private static void quality(Allocated.Quality quality, Page page) {
+    /** How good it is, in sentences. */
+    static List<String> quality(Allocated.Quality quality) {
+        List<String> said = new ArrayList<>();
         if (quality.found().broken() > 0) {
-            page.text(quality.found().broken() <= quality.leastBroken() ? "No allocation delivers more machines."
+            said.add(quality.found().broken() <= quality.leastBroken() ? "No allocation delivers more machines."
                     : "%s cannot be delivered; at least %s cannot in any case.".formatted(
                     Numbers.counted(quality.found().broken(), "machine"), quality.leastBroken()));
         }
         if (quality.found().changed() > 0) {
-            page.text(quality.found().changed() <= quality.leastChanged() ? "None that delivers as many changes fewer."
+            said.add(quality.found().changed() <= quality.leastChanged() ? "None that delivers as many changes fewer."
                     : "%s change; at least %s do in any case.".formatted(
                     Numbers.counted(quality.found().changed(), "machine"), quality.leastChanged()));
         }
-        if (quality.found().cost().signum() == 0) {
-            return;
+        if (quality.found().cost().signum() != 0) {
+            String cost = "All that is delivered costs %s %s at today's prices".formatted(quality.found().cost(), quality.currency());
+            said.add(quality.leastCost().map(least -> least.compareTo(quality.found().cost()) >= 0 ? cost + "; none like it costs less."
+                    : cost + "; none like it costs less than %s.".formatted(least))
+                    .orElse(cost + "; how much less would do is not known."));
         }
-        String cost = "All that is delivered costs %s %s at today's prices".formatted(quality.found().cost(), quality.currency());
-        page.text(quality.leastCost().map(least -> least.compareTo(quality.found().cost()) >= 0 ? cost + "; none like it costs less."
-                : cost + "; none like it costs less than %s.".formatted(least)).orElse(cost + "; how much less would do is not known."));
+        return said;
+    }
+
+    static String words(Fate fate) {
+        return WORDS.get(fate);
     }
 
     static Map<Fate, Integer> counts(Allocated allocated) {

@@ -126,7 +126,7 @@ final class BookDesk {
     }
 
     /** Who does something, and when: now, or at the beginning of the day that is said to be today. */
-    private static Signature signature(QueryOptions options, String who) {
+    static Signature signature(QueryOptions options, String who) {
         String name = !who.isEmpty() ? who
                 : options.text("by").filter(given -> !given.isBlank()).orElse(System.getProperty("user.name", ""));
         Instant at = options.today().map(day -> day.atStartOfDay().toInstant(ZoneOffset.UTC)).orElseGet(Instant::now);

@@ -11,10 +11,7 @@ import org.eclipse.jetty.http.HttpMethod;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
-import sledwright.book.BookRefusal;
 import sledwright.book.QuoteNumber;
-import sledwright.input.Fault;
-import sledwright.input.FaultsException;
 import sledwright.web.http.AccessLine;
 import sledwright.web.http.RefusedException;
 import sledwright.web.http.Responses;
@@ -27,8 +24,6 @@ public final class BookHandler extends ApiMethods {
     static final String PATH = "/api/book";
     private static final Map<String, String> TYPES = Map.of("json", Responses.JSON, "text", "text/plain; charset=utf-8",
             "csv", "text/csv; charset=utf-8", "html", "text/html; charset=utf-8", "pdf", "application/pdf");
-    private static final Map<BookRefusal.Kind, Integer> STATUSES = Map.of(BookRefusal.Kind.UNKNOWN, 404, BookRefusal.Kind.STEP, 409,
-            BookRefusal.Kind.TAKEN, 409, BookRefusal.Kind.STALE, 409, BookRefusal.Kind.VALUE, 400);
 
     private final BookDesk desk;
     private final Reception reception;
@@ -75,7 +70,7 @@ public final class BookHandler extends ApiMethods {
         String type = request.getHeaders().get(HttpHeader.CONTENT_TYPE);
         RequestBody.of(type, new byte[] {'{', '}'});
         reception.serve(request, response, callback, false, (body, visit) -> {
-            String saved = refusing(() -> desk.save(RequestBody.of(type, body), options, who.apply(request)));
+            String saved = BookReplies.of(() -> desk.save(RequestBody.of(type, body), options, who.apply(request)));
             visit.finish(() -> Responses.json(200, saved, request, response, callback));
         });
     }
@@ -116,7 +111,7 @@ public final class BookHandler extends ApiMethods {
                     + TYPES.keySet().stream().sorted().collect(Collectors.joining(", ")));
         }
         reception.serve(request, response, callback, false, (body, visit) -> {
-            byte[] paper = refusing(() -> desk.paper(number, format, options));
+            byte[] paper = BookReplies.of(() -> desk.paper(number, format, options));
             visit.finish(() -> {
                 if (format.equals("html")) {
                     // A page of its own, with its own style, which the pages of this server may not have.
@@ -129,23 +124,12 @@ public final class BookHandler extends ApiMethods {
 
     private void serve(Request request, Response response, Callback callback, Supplier<String> answer) {
         reception.serve(request, response, callback, false, (body, visit) -> {
-            byte[] json = refusing(answer).getBytes(StandardCharsets.UTF_8);
+            byte[] json = BookReplies.of(answer).getBytes(StandardCharsets.UTF_8);
             visit.finish(() -> Responses.bytes(200, Responses.JSON, json, request, response, callback));
         });
     }
 
     private static void requireReading(Request request, String allowed) {
         requireMethod(request, allowed, HttpMethod.GET, HttpMethod.HEAD);
-    }
-
-    private static <A> A refusing(Supplier<A> answer) {
-        try {
-            return answer.get();
-        } catch (BookRefusal refused) {
-            throw RefusedException.of(STATUSES.get(refused.kind()), "the book", "", refused.getMessage());
-        } catch (FaultsException unreadable) {
-            throw RefusedException.of(503, "the book", "", "cannot be used now: "
-                    + unreadable.faults().stream().map(Fault::toString).collect(Collectors.joining("; ")));
-        }
     }
 }

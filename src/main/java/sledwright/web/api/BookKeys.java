@@ -29,6 +29,14 @@ final class BookKeys {
             OptionKey.text("for", "customer or shop. Otherwise the customer has html and pdf, the shop the rest."), TODAY);
     static final List<OptionKey> HISTORY = List.of(TODAY);
 
+    private static final OptionKey MONTHS = OptionKey.figure("months", "How many months up to today; needed.");
+    private static final OptionKey SEED = OptionKey.figure("seed", "Where chance decides, decide as before with the same number.");
+    static final List<OptionKey> LOST = List.of(MONTHS, OptionKey.text("format", "json, text, csv or xlsx. Otherwise json."), TODAY);
+    static final List<OptionKey> DEMAND = List.of(MONTHS, OptionKey.text("format", "json or csv. Otherwise json."), TODAY);
+    static final List<OptionKey> ALLOCATE = with(TIME, SEED);
+    static final List<OptionKey> APPLY = with(OptionKey.text("proposal",
+            "The draw that was seen, by the header Sledwright-Proposal of its answer. Otherwise stock is drawn now."), TIME, SEED);
+
     /** Step -> keys. */
     static final Map<String, List<OptionKey>> STEPS = new TreeMap<>(Map.of(
             "send", with(CHOICE, OptionKey.flag("hold", "Hold its parts until its last day."),

@@ -59,6 +59,14 @@ final class OpenApi {
                 "A request of kind quote, without a catalogue.", json(QUOTE));
         whole.put("get", operation("list", "Finds quotes.", BookKeys.LIST, "", json("Quotes by their numbers.")));
         paths.put(BookHandler.PATH, whole);
+        paths.put(BookReportHandler.LOST, object("get", operation("lost", "Quotes that came to nothing: why, and by how much they were too"
+                + " dear.", BookKeys.LOST, "", json("The JSON of the command."))));
+        paths.put(BookReportHandler.DEMAND, object("get", operation("demand", "What was asked for, offered and bought.", BookKeys.DEMAND,
+                "", json("The JSON of the command."))));
+        paths.put(BookReportHandler.ALLOCATE, post("allocate", "Draws all promises anew from today's stock; nothing is written.",
+                BookKeys.ALLOCATE, "", json("The JSON of the command; the header Sledwright-Proposal names it.")));
+        paths.put(BookReportHandler.APPLY, post("apply", "Keeps for every promise what it was given: all of it or, where the book or the"
+                + " catalogue has moved on, nothing.", BookKeys.APPLY, "", json("The JSON of the command.")));
         paths.put(one, object("parameters", List.of(inPath("number")), "get", operation("show", "A quote exactly as it was saved.",
                 BookKeys.SHOW, "", json("The answer of the command quote, as it was saved."))));
         paths.put(one + "/history", object("parameters", List.of(inPath("number")), "get", operation("history",

@@ -57,7 +57,6 @@ public final class PageHandler extends AnsweringHandler {
     private static final Duration LONG = Duration.ofMinutes(3);
     private static final int LINK_DAYS = 14;
     private static final String WORK = "/page/work";
-    private static final String STOCK = "/stock";
 
     /** Makes a piece of a page, or a paper, from a request. */
     private interface Maker {
@@ -81,7 +80,7 @@ public final class PageHandler extends AnsweringHandler {
     private final Reception reception;
     private final Map<String, Asset> assets = Asset.all();
     private final Map<String, Function<Visitor, String>> pages = Map.of("/", this::askPage,
-            "/work", visitor -> Pages.filled("work.ftlh", head("work", visitor)), "/book", this::bookPage);
+            "/work", this::workPage, "/book", this::bookPage);
     private final Map<String, Made> pieces = Map.of(
             "/page/answer", new Made(HTML, Maker.of(PageHandler::answer)),
             "/page/steps", new Made(HTML, Maker.of(PageHandler::steps)),
@@ -112,11 +111,11 @@ public final class PageHandler extends AnsweringHandler {
             whole(new Asset(HTML, page.getBytes(StandardCharsets.UTF_8)), path, request, response, callback);
         } else if (reads && assets.containsKey(path)) {
             whole(assets.get(path), path, request, response, callback);
-        } else if (reads && List.of("/catalogue", STOCK).contains(path)) {
+        } else if (reads && List.of("/catalogue", PageFrame.STOCK).contains(path)) {
             AccessLine.name(request, path);
             reception.serve(request, response, callback, false, (body, visit) -> {
                 Visitor visitor = Visitor.of(request);
-                String text = path.equals(STOCK) ? stockPage(visitor) : cataloguePage(visitor);
+                String text = path.equals(PageFrame.STOCK) ? stockPage(visitor) : cataloguePage(visitor);
                 byte[] page = text.getBytes(StandardCharsets.UTF_8);
                 visit.finish(() -> Responses.bytes(200, HTML, page, request, response, callback));
             });
@@ -161,16 +160,8 @@ public final class PageHandler extends AnsweringHandler {
         return Terms.within(time).until(visit::isOver);
     }
 
-    /** What stands above every page. */
-    private Map<String, Object> head(String here, Visitor visitor) {
-        ShopState now = catalog.state();
-        return Map.of("shop", now.catalog().name(), "here", here, "faults", now.faults().stream().map(Object::toString).toList(),
-                "who", visitor.name(), "token", visitor.token(),
-                "may", Stream.of("/", "/work", "/book", STOCK, "/catalogue").filter(path -> visitor.may("GET", path)).toList());
-    }
-
     private String askPage(Visitor visitor) {
-        Map<String, Object> model = new HashMap<>(head("ask", visitor));
+        Map<String, Object> model = new HashMap<>(PageFrame.of(catalog, "ask", visitor));
         model.put("groups", Wishes.of(catalog.state().catalog()));
         model.put("parts", catalog.state().catalog().parts());
         model.put("links", visitor.may("POST", "/api/links"));
@@ -179,8 +170,12 @@ public final class PageHandler extends AnsweringHandler {
         return Pages.filled("ask.ftlh", model);
     }
 
+    private String workPage(Visitor visitor) {
+        return Pages.filled("work.ftlh", PageFrame.of(catalog, "work", visitor));
+    }
+
     private String bookPage(Visitor visitor) {
-        Map<String, Object> model = new HashMap<>(head("book", visitor));
+        Map<String, Object> model = new HashMap<>(PageFrame.of(catalog, "book", visitor));
         model.put("states", QuoteState.labels());
         model.put("life", BookTurn.LIFE);
         model.put("steps", BookTurn.ALL);
@@ -189,7 +184,7 @@ public final class PageHandler extends AnsweringHandler {
     }
 
     private String stockPage(Visitor visitor) {
-        Map<String, Object> model = new HashMap<>(head("stock", visitor));
+        Map<String, Object> model = new HashMap<>(PageFrame.of(catalog, "stock", visitor));
         try {
             model.putAll(StockPiece.of(catalog.state().catalog(), DeskReplies.of(CatalogDesk.check(catalog.folder()))));
         } catch (RefusedException faulty) {
@@ -200,7 +195,7 @@ public final class PageHandler extends AnsweringHandler {
     }
 
     private String cataloguePage(Visitor visitor) {
-        Map<String, Object> model = new HashMap<>(head("catalogue", visitor));
+        Map<String, Object> model = new HashMap<>(PageFrame.of(catalog, "catalogue", visitor));
         model.put("imports", visitor.may("POST", ImportHandler.LOOK));
         model.put("tables", CatalogTable.labels());
         try {

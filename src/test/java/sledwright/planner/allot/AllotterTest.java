@@ -64,7 +64,7 @@ class AllotterTest {
   }
 
   private static AllotmentOutcome run(Catalog shop, Supplier<List<AllotmentChange>> news, Promise... promises) {
-    return new Allotter(shop, List.of(promises), 0, news).run(Deadline.in(Duration.ofSeconds(60)));
+    return new Allotter(shop, List.of(promises), 0, news, words -> { }).run(Deadline.in(Duration.ofSeconds(60)));
   }
 
   private static AllotmentOutcome run(Catalog shop, Promise... promises) {
@@ -85,7 +85,11 @@ class AllotterTest {
   @Test
   void theOneThatCanWaitWaits() {
     Catalog shop = shop(lot("M16", "L1", 2, 0, 20_00), lot("M16", "L2", 9, 7, 20_00));
-    AllotmentOutcome outcome = run(shop, promise("a", 2, 9, Map.of("L1", 2)), promise("b", 2, 3, Map.of("L1", 2)));
+    List<String> doing = new ArrayList<>();
+    AllotmentOutcome outcome = new Allotter(shop, List.of(promise("a", 2, 9, Map.of("L1", 2)), promise("b", 2, 3, Map.of("L1", 2))), 0, List::of, doing::add)
+        .run(Deadline.in(Duration.ofSeconds(60)));
+    assertThat(doing).startsWith("each promise in turn takes the cheapest that is left", "what no draw goes below, and ways that fit together",
+        "choosing among the ways that were found");
     assertThat(outcome.found().broken()).isZero();
     assertThat(outcome.greedy().broken()).isEqualTo(1);
     assertThat(modules(outcome, 0)).containsExactlyEntriesOf(Map.of("M16 L2", 2));

@@ -191,6 +191,8 @@ class LoginTest {
             }
         }
         assertThat(Wire.post(address, "/api/restock", JSON, "{}", pass(Role.SALES).headers()).body()).contains("is not for the role sales; it is for purchasing, owner");
+        assertThat(Wire.get(address, "/promises", "Cookie: " + pass(Role.SALES).cookie()).body()).contains("Purchasing or the owner keeps it in the book.").doesNotContain("Keep it like this");
+        assertThat(Wire.get(address, "/promises", "Cookie: " + pass(Role.PURCHASING).cookie()).body()).contains("Keep it like this in the book").doesNotContain("Purchasing or the owner");
         assertThat(Wire.post(address, "/api/quote", JSON, QUOTE, pass(Role.BENCH).headers()).status()).isEqualTo(403);
         assertThat(Wire.post(address, "/api/quote", JSON, QUOTE, pass(Role.SALES).headers()).status()).isEqualTo(200);
     }

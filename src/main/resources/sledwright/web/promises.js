@@ -1,0 +1,61 @@
+// All promises drawn anew: looked at first, and kept as they were seen.
+import { GONE, headers, refusal } from './server.js';
+import { listen } from './stream.js';
+
+const $ = selector => document.querySelector(selector);
+const running = crypto.randomUUID();
+let proposal = null;
+
+function busy(on) {
+  $('#draw').disabled = on;
+  $('#stop').disabled = !on;
+  $('#answer').toggleAttribute('aria-busy', on);
+}
+
+/** What can be kept; nothing once it is. */
+function offer(name) {
+  proposal = name;
+  if ($('#apply')) { $('#apply').hidden = name === null; }
+}
+
+async function draw() {
+  busy(true);
+  offer(null);
+  $('#fault').textContent = '';
+  $('#progress').textContent = 'Working on it.';
+  try {
+    const reply = await fetch('/page/allocate', { method: 'POST', headers: headers({ 'Sledwright-Line': running }) });
+    if (!reply.ok) { $('#progress').textContent = ''; $('#fault').textContent = await refusal(reply); return; }
+    await listen(reply, (name, data) => {
+      if (name === 'progress') { $('#progress').textContent = data.doing; return; }
+      $('#drawn').replaceChildren(...new DOMParser().parseFromString(data.html, 'text/html').body.childNodes);
+      $('#progress').textContent = 'Done.';
+      const verdict = $('#drawn .verdict');
+      offer(verdict && verdict.dataset.changes === 'true' ? data.proposal : null);
+    });
+  } catch (gone) {
+    $('#progress').textContent = '';
+    $('#fault').textContent = GONE;
+  } finally {
+    busy(false);
+  }
+}
+
+async function apply() {
+  $('#fault').textContent = '';
+  try {
+    const reply = await fetch('/api/book/allocate/apply?' + new URLSearchParams({ proposal }), { method: 'POST', headers: headers() });
+    if (!reply.ok) { $('#fault').textContent = await refusal(reply); return; }
+    $('#progress').textContent = 'The book keeps these units from now on.';
+    $('#draw').focus();
+    offer(null);
+  } catch (gone) {
+    $('#fault').textContent = GONE;
+  }
+}
+
+$('#draw').addEventListener('click', draw);
+// A newer question of the same line ends the one that is being worked on, which then gives the best found.
+$('#stop').addEventListener('click', () => fetch('/page/load', { method: 'POST', headers: headers({ 'Content-Type': 'application/yaml', 'Sledwright-Line': running }), body: 'kind: quote' }));
+if ($('#apply')) { $('#apply').addEventListener('click', apply); }
+$('[data-to]').addEventListener('click', () => $('#answer').focus());
