@@ -5,7 +5,6 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.Arrays;
-import java.util.function.Predicate;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
@@ -68,7 +67,9 @@ public final class Main implements Runnable {
         Boundary boundary = new Boundary(terminal.err(), Arrays.asList(arguments).contains("--verbose"));
         try {
             requireLetters(arguments);
-            return commands(terminal, boundary, Arrays.asList(arguments)::contains).execute(arguments);
+            CommandLine line = new CommandLine(new Main());
+            TopCommand.add(line, terminal, arguments);
+            return ready(line, terminal, boundary).execute(arguments);
         } catch (Throwable failed) {
             // The parser hands on exceptions alone.
             return boundary.failure(failed);
@@ -88,24 +89,13 @@ public final class Main implements Runnable {
 
     /** All commands with all below them. */
     static CommandLine commands(Terminal terminal, Boundary boundary) {
-        return commands(terminal, boundary, name -> true);
+        CommandLine line = new CommandLine(new Main());
+        TopCommand.addAll(line, terminal);
+        return ready(line, terminal, boundary);
     }
 
-    /** @param asked whether a command of many steps may be asked for, which nobody else should wait for */
-    private static CommandLine commands(Terminal terminal, Boundary boundary, Predicate<String> asked) {
-        CommandLine line = new CommandLine(new Main())
-                .addSubcommand(new QuoteCommand(terminal))
-                .addSubcommand(new CheckCommand(terminal))
-                .addSubcommand(CatalogCommand.line(terminal))
-                .addSubcommand(new LabelCommand(terminal))
-                .addSubcommand(new UpgradeCommand(terminal))
-                .addSubcommand(new CompareCommand(terminal))
-                .addSubcommand(new SheetCommand(terminal))
-                .addSubcommand(new OrderCommand(terminal))
-                .addSubcommand(new RestockCommand(terminal))
-                .addSubcommand(new ServeCommand(terminal))
-                .addSubcommand(BookCommand.line(terminal, asked.test("book")))
-                .addSubcommand(UsersCommand.line(terminal, asked.test("users")));
+    /** What is set of a command line is set of the commands that it has by then. */
+    private static CommandLine ready(CommandLine line, Terminal terminal, Boundary boundary) {
         // Help stays plain: finding out what a terminal can show takes longer than showing it.
         return line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
                 .setExpandAtFiles(false)
