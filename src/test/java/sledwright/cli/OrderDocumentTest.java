@@ -102,7 +102,7 @@ class OrderDocumentTest {
     @Test
     void whatIsMissingIsSaidAndWhatWaitingCosts() throws IOException {
         String text = shown(html(SHORT));
-        assertThat(text).contains("machines can be delivered. Missing are: ", "1 of more", "None of these machines can be delivered.", "the request asks for at least 999 cores");
+        assertThat(text).contains("machines can be delivered. Missing are: ", "1 of more", "None of these machines can be delivered.", "you asked for at least 999 cores");
         assertThat(shown(html(SHORT, "--for", "shop"))).contains("Short: machines are missing.");
         assertThat(shown(html("lines:\n  more: { require: { cores: 999 } }\n", "--for", "shop"))).contains("Impossible: not one of the machines can be delivered.");
         stationery("tax_percent: 20");

@@ -98,9 +98,8 @@ public final class ForCustomers {
         }
         List<Conflict.Member> asked = conflict.members().stream().filter(member -> !member.key().equals(InStock.STOCK)).toList();
         return new Conflict(asked, conflict.rules(), asked.isEmpty() ? Sentence.plain("We have no parts for such a machine.")
-                : Sentence.of("%s cannot be had%s from what we have.",
-                        Sentence.list(asked.stream().map(Conflict.Member::words).toList()).capital(), asked.size() == 1 ? ""
-                        : " together"));
+                : Sentence.of(asked.size() == 1 ? "%s cannot be had from what we have." : "%s cannot be had together from what we have.",
+                        Sentence.list(asked.stream().map(Conflict.Member::words).toList())).capital());
     }
 
     private static <E> List<E> each(List<E> all, UnaryOperator<E> made) {

@@ -15,7 +15,6 @@ import sledwright.explain.ask.Extreme;
 import sledwright.explain.ask.WhatIf;
 import sledwright.rules.memory.BalancedChannels;
 import sledwright.rules.memory.OneModulePart;
-import sledwright.words.Numbers;
 import sledwright.words.Sentence;
 
 /** What a request chooses. */
@@ -34,8 +33,8 @@ final class ChoiceDemands {
 
     /** A number of identical machines. */
     static Stream<Demand> machines(int count) {
-        return count == 1 ? Stream.empty() : Stream.of(Demand.of(MACHINES, String.valueOf(count), count + " identical machines",
-                WhatIf::withFewerMachines, (terms, oracle) -> {
+        return count == 1 ? Stream.empty() : Stream.of(Demand.of(MACHINES, String.valueOf(count),
+                Sentence.of("%s identical machines", count), WhatIf::withFewerMachines, (terms, oracle) -> {
                     int some = oracle.cheapest(terms).orElseThrow().machines().size();
                     List<Integer> more = IntStream.range(some, count).boxed().sorted(Comparator.reverseOrder()).toList();
                     int most = Extreme.first(more, number -> oracle.cheapest(terms.withMachines(number)).map(order -> number)).orElse(some);
@@ -43,8 +42,9 @@ final class ChoiceDemands {
                     for (int number = most + 1; number < farthest && oracle.canBeHadOneByOne(terms.withMachines(number)); number++) {
                         most = oracle.cheapest(terms.withMachines(number)).isPresent() ? number : most;
                     }
-                    return new Concession(terms.withMachines(most), String.valueOf(most), "the most is " + Numbers.counted(most, "machine"),
-                            "order %s instead of %s".formatted(Numbers.counted(most, "machine"), count));
+                    return new Concession(terms.withMachines(most), String.valueOf(most),
+                            Sentence.of(most == 1 ? "the most is %s machine" : "the most is %s machines", most),
+                            Sentence.of(most == 1 ? "order %s machine instead of %s" : "order %s machines instead of %s", most, count));
                 }));
     }
 
@@ -52,22 +52,26 @@ final class ChoiceDemands {
     static Stream<Demand> processors(int count) {
         BiFunction<WhatIf, Integer, WhatIf> exactly = (terms, number) -> terms.with(terms.request().require().withProcessors(number));
         return count == 0 ? Stream.empty() : Stream.of(Demand.of("require.processors", String.valueOf(count),
-                "exactly " + Numbers.counted(count, "processor"), terms -> exactly.apply(terms, 0), (terms, oracle) -> {
+                Sentence.of("exactly %s", processorsOf(count)), terms -> exactly.apply(terms, 0), (terms, oracle) -> {
                     Comparator<Integer> nearestFirst = Comparator.comparingInt(number -> Math.abs(number - count));
                     int nearest = oracle.catalog().platforms().stream().flatMap(platform -> platform.processors().counts().stream())
                             .distinct().sorted(nearestFirst.thenComparing(Comparator.naturalOrder()))
                             .filter(number -> oracle.cheapest(exactly.apply(terms, number)).isPresent()).findFirst().orElseThrow();
-                    String number = Numbers.counted(nearest, "processor");
-                    return new Concession(exactly.apply(terms, nearest), String.valueOf(nearest), "a build needs " + number,
-                            "take %s instead of %s".formatted(number, count));
+                    Sentence number = processorsOf(nearest);
+                    return new Concession(exactly.apply(terms, nearest), String.valueOf(nearest), Sentence.of("a build needs %s", number),
+                            Sentence.of("take %s instead of %s", number, count));
                 }));
+    }
+
+    private static Sentence processorsOf(int count) {
+        return Sentence.of(count == 1 ? "%s processor" : "%s processors", count);
     }
 
     /** A memory mode that is not independent. */
     static Stream<Demand> mode(MemoryMode mode) {
         String plain = MemoryMode.INDEPENDENT.label();
         return mode == MemoryMode.INDEPENDENT ? Stream.empty()
-                : Stream.of(Demand.of("require.memory_mode", mode.label(), mode.label() + " memory",
+                : Stream.of(Demand.of("require.memory_mode", mode.label(), Sentence.of("%s memory", Sentence.plain(mode.label())),
                         terms -> terms.with(terms.request().require().withMode(MemoryMode.INDEPENDENT)),
                         (terms, oracle) -> new Concession(terms, plain, "no build has such memory", "take independent memory")));
     }
@@ -92,29 +96,31 @@ final class ChoiceDemands {
     /** Some platforms and no others. */
     static Stream<Demand> platforms(Set<String> skus) {
         return skus.isEmpty() ? Stream.empty() : Stream.of(Demand.of(PLATFORMS, list(skus),
-                (skus.size() == 1 ? "the platform " : "one of the platforms ") + String.join(", ", new TreeSet<>(skus)),
+                Sentence.of(skus.size() == 1 ? "the platform %s" : "one of the platforms %s", String.join(", ", new TreeSet<>(skus))),
                 terms -> terms.with(terms.request().withPlatforms(Set.of())), (terms, oracle) -> {
                     String other = oracle.cheapest(terms).orElseThrow().machines().get(0).platform().sku();
                     Set<String> more = new TreeSet<>(skus);
                     more.add(other);
                     return new Concession(terms.with(terms.request().withPlatforms(more)), list(more),
-                            "a build needs another platform, such as " + other, "take the platform " + other);
+                            Sentence.of("a build needs another platform, such as %s", other), Sentence.of("take the platform %s", other));
                 }));
     }
 
     /** Parts that must not be there. */
     static Stream<Demand> forbidden(Set<String> skus) {
-        return skus.stream().sorted().map(part -> new Demand(FORBID, Optional.of(part), list(skus), Sentence.plain("no " + part),
+        return skus.stream().sorted().map(part -> new Demand(FORBID, Optional.of(part), list(skus), Sentence.of("no %s", part),
                 terms -> terms.with(terms.request().withForbid(without(terms.request().forbid(), part))),
-                (terms, oracle) -> new Concession(terms, list(terms.request().forbid()), "a build needs " + part, "allow " + part)));
+                (terms, oracle) -> new Concession(terms, list(terms.request().forbid()), Sentence.of("a build needs %s", part),
+                        Sentence.of("allow %s", part))));
     }
 
     /** Parts that must be in every machine. */
     static Stream<Demand> used(Set<String> skus) {
         return skus.stream().sorted()
-                .map(part -> new Demand(USE, Optional.of(part), list(skus), Sentence.plain(part + " in every machine"),
+                .map(part -> new Demand(USE, Optional.of(part), list(skus), Sentence.of("%s in every machine", part),
                 terms -> terms.with(terms.request().withUse(without(terms.request().use(), part))),
-                (terms, oracle) -> new Concession(terms, list(terms.request().use()), "no build holds " + part, "do without " + part)));
+                (terms, oracle) -> new Concession(terms, list(terms.request().use()), Sentence.of("no build holds %s", part),
+                        Sentence.of("do without %s", part))));
     }
 
     private static String list(Set<String> skus) {

@@ -76,8 +76,8 @@ public final class EquipmentDemands {
                 .map(most -> new Concession(asking(terms, wish, most), Numbers.plain(most).toString(),
                         Sentence.of("volume %s reaches %s GB at most", wish.name(), Numbers.plain(most)),
                         Sentence.of("lower volume %s from %s to %s GB", wish.name(), Numbers.plain(wish.usableGb()), Numbers.plain(most))))
-                .orElseGet(() -> new Concession(terms, "", "no volume %s can be had".formatted(wish.name()),
-                        "do without volume %s".formatted(wish.name())));
+                .orElseGet(() -> new Concession(terms, "", Sentence.of("no volume %s can be had", wish.name()),
+                        Sentence.of("do without volume %s", wish.name())));
     }
 
     /** The terms on which a volume is asked to hold so much. */
@@ -116,8 +116,8 @@ public final class EquipmentDemands {
         return new Demand(PartsNeeded.KEY, Optional.of(sku), String.valueOf(units), Sentence.of("%s x %s for each machine", units, sku),
                 terms -> of(terms, sku, 0), (terms, oracle) -> {
             int most = fewer(units, number -> of(terms, sku, number), oracle).orElse(0);
-            return new Concession(of(terms, sku, most), String.valueOf(most), "%s x %s can be had for each machine".formatted(most, sku),
-                    "take %s x %s instead of %s".formatted(most, sku, units));
+            return new Concession(of(terms, sku, most), String.valueOf(most), Sentence.of("%s x %s can be had for each machine", most, sku),
+                    Sentence.of("take %s x %s instead of %s", most, sku, units));
         });
     }
 

@@ -42,15 +42,16 @@ public final class FigureDemands {
     }
 
     private static Demand of(Target target, double least) {
+        Sentence noun = Sentence.plain(target.noun());
         Sentence words = target.noun().startsWith(NUMBER_OF)
-                ? Sentence.of("at least %s %s", Numbers.floor(least), target.noun().substring(NUMBER_OF.length()))
-                : Sentence.of("%s of at least %s%s", target.noun(), Numbers.floor(least), target.unit());
+                ? Sentence.of("at least %s %s", Numbers.floor(least), Sentence.plain(target.noun().substring(NUMBER_OF.length())))
+                : Sentence.of("%s of at least %s%s", noun, Numbers.floor(least), target.unit());
         return Demand.of(target.key(), Numbers.exact(least), words, terms -> asking(terms, target, 0), (terms, oracle) -> {
             double most = most(target, least, terms, oracle);
             Sentence reached = Sentence.of("%s%s", Numbers.floor(most), target.unit());
             return new Concession(asking(terms, target, most), Numbers.exact(most),
-                    Sentence.of("the %s reaches %s at most", target.noun(), reached),
-                    Sentence.of("lower the %s from %s%s to %s", target.noun(), Numbers.floor(least), target.unit(), reached));
+                    Sentence.of("the %s reaches %s at most", noun, reached),
+                    Sentence.of("lower the %s from %s%s to %s", noun, Numbers.floor(least), target.unit(), reached));
         });
     }
 

@@ -147,15 +147,15 @@ public final class Impossibility {
         if (demand.isOf(ChoiceDemands.FORBID) && demand.sku().equals(asked.held())) {
             return Sentence.of("The request forbids %s.", demand.sku().get());
         }
-        Sentence reach = Sentence.of("%s%s", asked.held().map("with %s, "::formatted).orElse(""),
-                reaches(List.of(demand)).get(0)).capital();
+        Sentence alone = reaches(List.of(demand)).get(0);
+        Sentence reach = asked.held().map(held -> Sentence.of("with %s, %s", held, alone)).orElse(alone).capital();
         return demand.isOf(InStock.STOCK) ? Sentence.of("%s.", reach)
                 : Sentence.of("%s; the request asks for %s.", reach, demand.words());
     }
 
     private Sentence together(List<Demand> conflict) {
-        return Sentence.of("%s exclude %s: %s.", Sentence.list(conflict.stream().map(Demand::words).toList()).capital(),
-                conflict.size() == 2 ? "each other" : "one another", Sentence.joined("; ", reaches(conflict)));
+        return Sentence.of(conflict.size() == 2 ? "%s exclude each other: %s." : "%s exclude one another: %s.",
+                Sentence.list(conflict.stream().map(Demand::words).toList()), Sentence.joined("; ", reaches(conflict))).capital();
     }
 
     /** How far the demand that explains best can go beside the others; where stock is among these, what it lacks as well. */
@@ -201,6 +201,6 @@ public final class Impossibility {
         }
         Order order = oracle.cheapest(terms).orElseThrow();
         return new Relaxation(changes, oracle.catalog().amount(order.price().total()), Sentence.of("%s: builds from %s.",
-                Sentence.list(advice).capital(), order.words(order.price().total())));
+                Sentence.list(advice), order.words(order.price().total())).capital());
     }
 }

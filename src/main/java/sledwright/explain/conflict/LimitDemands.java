@@ -26,6 +26,7 @@ import sledwright.explain.ask.WhatIf;
 import sledwright.metrics.PowerDraw;
 import sledwright.rules.Order;
 import sledwright.rules.Rulebook;
+import sledwright.words.Day;
 import sledwright.words.Measure;
 import sledwright.words.Numbers;
 import sledwright.words.Sentence;
@@ -37,6 +38,8 @@ final class LimitDemands {
     private static final String PRICE = "limit.price";
     private static final String PRICE_WITH_TAX = "limit.price_with_tax";
     private static final double MILLIONTH = 1e-6;
+    private static final String OR = "%s or %s";
+    private static final String AND = "%s and %s";
 
     private LimitDemands() {
     }
@@ -127,25 +130,29 @@ final class LimitDemands {
     /** Days until the last part arrives. */
     private static Demand delivery(int mostDays) {
         BiFunction<WhatIf, OptionalInt, WhatIf> within = (terms, days) -> terms.with(terms.request().limit().withLeadDays(days));
-        return Demand.of("limit.lead_days", String.valueOf(mostDays), "delivery within " + Numbers.counted(mostDays, "day"),
+        return Demand.of("limit.lead_days", String.valueOf(mostDays), Sentence.of("delivery within %s", daysOf(mostDays)),
                 terms -> within.apply(terms, OptionalInt.empty()), (terms, oracle) -> {
                     int days = later(mostDays, oracle, some -> within.apply(terms, OptionalInt.of(some)));
                     return new Concession(within.apply(terms, OptionalInt.of(days)), String.valueOf(days),
-                            "the last part arrives in %s at the earliest".formatted(Numbers.counted(days, "day")),
-                            "wait %s instead of %s".formatted(Numbers.counted(days, "day"), mostDays));
+                            Sentence.of("the last part arrives in %s at the earliest", daysOf(days)),
+                            Sentence.of("wait %s instead of %s", daysOf(days), mostDays));
                 });
+    }
+
+    private static Sentence daysOf(int count) {
+        return Sentence.of(count == 1 ? "%s day" : "%s days", count);
     }
 
     /** The last day of delivery. */
     private static Demand by(DeliverBy asked) {
         BiFunction<WhatIf, Integer, WhatIf> within = (terms, days) -> terms.with(terms.request().limit()
                 .withBy(Optional.of(new DeliverBy(asked.arrival(days), days))));
-        return Demand.of("limit.by", asked.day().toString(), "delivery by " + asked.day(),
+        return Demand.of("limit.by", asked.day().toString(), Sentence.of("delivery by %s", new Day(asked.day())),
                 terms -> terms.with(terms.request().limit().withBy(Optional.empty())), (terms, oracle) -> {
                     int days = later(asked.days(), oracle, some -> within.apply(terms, some));
                     return new Concession(within.apply(terms, days), asked.arrival(days).toString(),
-                            "the last part arrives on %s at the earliest".formatted(asked.arrival(days)),
-                            "wait until %s instead of %s".formatted(asked.arrival(days), asked.day()));
+                            Sentence.of("the last part arrives on %s at the earliest", new Day(asked.arrival(days))),
+                            Sentence.of("wait until %s instead of %s", new Day(asked.arrival(days)), new Day(asked.day())));
                 });
     }
 
@@ -195,15 +202,15 @@ final class LimitDemands {
 
     /** Accepted conditions, not all. */
     private static Demand conditions(Set<Condition> accepted) {
-        return Demand.of("limit.conditions", list(accepted), labels(accepted, " or ") + " parts alone",
+        return Demand.of("limit.conditions", list(accepted), Sentence.of("%s parts alone", labels(accepted, OR)),
                 terms -> accepting(terms, Set.of()), (terms, oracle) -> {
                     Set<Condition> refused = EnumSet.complementOf(EnumSet.copyOf(accepted));
                     Set<Condition> more = refused.stream().<Set<Condition>>map(EnumSet::of)
                             .filter(one -> price(oracle, accepting(terms, together(accepted, one))) < Long.MAX_VALUE)
                             .min(Comparator.comparingLong(one -> price(oracle, accepting(terms, together(accepted, one))))).orElse(refused);
                     return new Concession(accepting(terms, together(accepted, more)), list(together(accepted, more)),
-                            "a build needs %s parts".formatted(labels(more, " and ")),
-                            "accept %s parts, too".formatted(labels(more, " and ")));
+                            Sentence.of("a build needs %s parts", labels(more, AND)),
+                            Sentence.of("accept %s parts, too", labels(more, AND)));
                 });
     }
 
@@ -222,10 +229,12 @@ final class LimitDemands {
     }
 
     private static String list(Set<Condition> conditions) {
-        return "[" + labels(conditions, ", ") + "]";
+        return conditions.stream().sorted().map(Condition::label).collect(Collectors.joining(", ", "[", "]"));
     }
 
-    private static String labels(Set<Condition> conditions, String between) {
-        return conditions.stream().sorted().map(Condition::label).collect(Collectors.joining(between));
+    /** One, or two with a word between them: more are never left out and never asked for. */
+    private static Sentence labels(Set<Condition> conditions, String two) {
+        List<Sentence> labels = conditions.stream().sorted().map(condition -> Sentence.plain(condition.label())).toList();
+        return labels.size() == 1 ? labels.get(0) : Sentence.of(two, labels.toArray());
     }
 }

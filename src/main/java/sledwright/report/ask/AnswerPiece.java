@@ -95,7 +95,7 @@ public final class AnswerPiece {
     }
 
     private String said(Sentence sentence) {
-        return sentence.in(words);
+        return sentence.in(words.forShop());
     }
 
     /** What a listener hears. */

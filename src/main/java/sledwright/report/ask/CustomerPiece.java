@@ -38,7 +38,7 @@ public final class CustomerPiece {
 
     private CustomerPiece(QuoteView view, Catalog shop) {
         this.view = view;
-        words = Wording.of(shop);
+        words = Wording.english(shop);
     }
 
     /** @param whole what the shop sees; what is the shop's alone goes before anything is written */

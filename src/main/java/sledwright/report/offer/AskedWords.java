@@ -3,12 +3,14 @@ package sledwright.report.offer;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
+import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.report.page.Wording;
 import sledwright.rules.target.Target;
@@ -26,7 +28,17 @@ final class AskedWords {
 
     /** All of it in one sentence. */
     String sentence(Request request) {
+        return sentence(request, wishes(request));
+    }
+
+    /** All of it and where the machines are to stand, which may be what stands in the way. */
+    String whole(Request request) {
         List<String> wishes = wishes(request);
+        MachineFacts.site(request.limit(), words).ifPresent(wishes::add);
+        return sentence(request, wishes);
+    }
+
+    private String sentence(Request request, List<String> wishes) {
         String key = wishes.isEmpty() ? "asked.anything" : "asked";
         String all = String.join(", ", wishes);
         return request.machines() == 1 ? words.say(key + ".one", all) : words.say(key + ".many", words.figure(request.machines()), all);
@@ -35,6 +47,13 @@ final class AskedWords {
     /** Each wish by itself; may be empty. */
     List<String> wishes(Request request) {
         List<String> wishes = new ArrayList<>();
+        List<String> platforms = request.platforms().stream().flatMap(sku -> shop.platform(sku).stream()).map(Platform::name).sorted()
+                .toList();
+        if (!platforms.isEmpty()) {
+            wishes.add(words.say(platforms.size() == 1 ? "asked.machine" : "asked.machines", either(platforms)));
+        }
+        Optional.of(request.require().work().workload().name()).filter(name -> !name.isEmpty())
+                .ifPresent(name -> wishes.add(words.say("asked.workload", name)));
         if (request.require().processors() > 0) {
             wishes.add(words.counted(request.require().processors(), "asked.processors"));
         }
@@ -46,7 +65,9 @@ final class AskedWords {
         request.equipment().volumes().forEach(volume -> wishes.add(words.say("asked.volume", volume.name(),
                 words.figure(volume.usableGb()), volume.level().label())));
         request.equipment().cards().forEach(card -> wishes.add(new EquipmentWords(words).asked(card)));
+        new TreeMap<>(request.equipment().extras()).forEach((sku, units) -> wishes.add(words.say("asked.extra", units, sku)));
         new TreeSet<>(request.use()).forEach(sku -> wishes.add(words.say("asked.use", sku)));
+        new TreeSet<>(request.forbid()).forEach(sku -> wishes.add(words.say("asked.forbid", sku)));
         addLimits(request, wishes);
         return wishes;
     }
@@ -73,8 +94,11 @@ final class AskedWords {
                 : words.say("price.before", words.money(amount), shop.stationery().taxName());
     }
 
+    private String either(List<String> items) {
+        return String.join(" " + words.say("or") + " ", items);
+    }
+
     String conditions(Limits limit) {
-        return limit.conditions().stream().sorted().map(Condition::label).map(label -> words.say("condition." + label))
-                .collect(Collectors.joining(" " + words.say("or") + " "));
+        return either(limit.conditions().stream().sorted().map(Condition::label).map(label -> words.say("condition." + label)).toList());
     }
 }

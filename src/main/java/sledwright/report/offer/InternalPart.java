@@ -48,15 +48,15 @@ public record InternalPart(String status, List<LotList> lots, List<String> reaso
         return new InternalPart(status(answer, words), offer.options().stream()
                 .map(option -> lots(SideBySide.head(option, words), option.costs(), changed(option.pays(), option.alternative().earned(),
                 words), words)).toList(),
-                reasons.stream().map(reason -> reason.in(words)).toList(),
+                reasons.stream().map(reason -> reason.in(words.forShop())).toList(),
                 answer.explanation().whyNot().stream().map(asked -> answer(asked, words)).toList(),
-                answer.explanation().notes().stream().map(note -> note.in(words)).toList(),
-                answer.day().warnings().stream().map(warning -> warning.in(words)).toList());
+                answer.explanation().notes().stream().map(note -> note.in(words.forShop())).toList(),
+                answer.day().warnings().stream().map(warning -> warning.in(words.forShop())).toList());
     }
 
     /** Of an order: where its parts come from and what they leave. */
     static InternalPart of(OrderView order, Catalog shop, Wording words) {
-        List<String> warnings = order.day().warnings().stream().map(warning -> warning.in(words)).toList();
+        List<String> warnings = order.day().warnings().stream().map(warning -> warning.in(words.forShop())).toList();
         List<LotList> lots = order.delivered() == 0 ? List.of() : List.of(lots("All machines", Costs.of(order.picks(), shop.amount(0)),
                 changed(order.pays(), order.earned(), words), words));
         return new InternalPart(status(order, words), lots, List.of(), List.of(), List.of(), warnings);
@@ -74,7 +74,7 @@ public record InternalPart(String status, List<LotList> lots, List<String> reaso
     }
 
     private static Answer answer(WhyNot asked, Wording words) {
-        return new Answer(asked.sku(), asked.sentences().stream().map(sentence -> sentence.in(words)).toList());
+        return new Answer(asked.sku(), asked.sentences().stream().map(sentence -> sentence.in(words.forShop())).toList());
     }
 
     private static String status(QuoteView answer, Wording words) {

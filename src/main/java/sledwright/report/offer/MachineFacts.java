@@ -34,7 +34,7 @@ final class MachineFacts {
                 .orElseGet(() -> equipment.enclosures(build.heaviest().fitout()).map(fed -> words.say("what.power.enclosures", fed))
                         .orElse(words.say("what.power.enclosure")))));
         facts.addAll(equipment.facts(build.heaviest().fitout()));
-        site(limit).ifPresent(site -> facts.add(new OfferPage.Fact(words.say("what.site"), site)));
+        site(limit, words).ifPresent(site -> facts.add(new OfferPage.Fact(words.say("what.site"), site)));
         facts.add(new OfferPage.Fact(words.say("what.lead"), build.leadDays() == 0 ? words.say("what.lead.none")
                 : words.say("what.lead.days", SideBySide.days(build.leadDays(), words), words.day(day.in(build.leadDays())))));
         return facts;
@@ -49,7 +49,7 @@ final class MachineFacts {
     }
 
     /** Where the machine is to stand, as far as the request says. */
-    private Optional<String> site(Limits limit) {
+    static Optional<String> site(Limits limit, Wording words) {
         List<String> site = new ArrayList<>();
         limit.inletC().ifPresent(celsius -> site.add(words.say("what.site.air", words.figure(celsius))));
         if (limit.altitudeM() != 0) {

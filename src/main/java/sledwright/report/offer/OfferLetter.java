@@ -26,7 +26,7 @@ public final class OfferLetter {
     }
 
     private String write() {
-        Letter letter = parts.begin(offer.customer()).paragraph(new AskedWords(words, offer.shop()).sentence(offer.request()));
+        Letter letter = parts.begin(offer.customer()).paragraph(page.asked());
         if (offer.options().isEmpty()) {
             return refused(letter);
         }

@@ -73,7 +73,7 @@ public final class OfferPage {
         Map<String, Object> model = new Opening(offer.shop(), words, offer.customer(), offer.answer().day())
                 .model(offering ? "quote.heading" : "quote.request.heading", offer.answer().request(), offering,
                         offer.request().machines());
-        model.put("asked", new AskedWords(words, offer.shop()).sentence(offer.request()));
+        model.put("asked", asked());
         if (!offering) {
             model.put("refusal", refusal());
             model.put("conflicts", conflicts());
@@ -95,6 +95,12 @@ public final class OfferPage {
             model.put("internal", InternalPart.of(offer, words));
         }
         return Pages.html("quote.ftlh", head(), model);
+    }
+
+    /** What the customer asked for. */
+    String asked() {
+        AskedWords asked = new AskedWords(words, offer.shop());
+        return offer.options().isEmpty() ? asked.whole(offer.request()) : asked.sentence(offer.request());
     }
 
     /** What the first option is the best of. */

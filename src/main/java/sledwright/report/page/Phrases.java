@@ -3,6 +3,7 @@ package sledwright.report.page;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.TreeSet;
 
@@ -35,6 +36,11 @@ public final class Phrases {
     /** A text whose gaps {@code %s} are filled. */
     String say(String key, Object... values) {
         return values.length == 0 ? texts.getString(key) : texts.getString(key).formatted(values);
+    }
+
+    /** The text under a key, if there is one. */
+    Optional<String> find(String key) {
+        return texts.containsKey(key) ? Optional.of(texts.getString(key)) : Optional.empty();
     }
 
     /** Every text by its key. */

@@ -9,6 +9,7 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import sledwright.domain.Catalog;
 import sledwright.words.Manner;
 
@@ -20,15 +21,24 @@ public final class Wording implements Manner {
     private static final BigDecimal FIVE_DIGITS = BigDecimal.valueOf(10_000);
     private static final int MOST_DECIMALS = 2;
 
+    /** The words of sentences have keys that begin so and go on with the words themselves. */
+    private static final String SAID = "said.";
+    private static final Pattern GAP = Pattern.compile("%(\\d+\\$)?s");
+    private static final Pattern NO_WORD = Pattern.compile("[^A-Za-z0-9]+");
+
     private final Locale locale;
     private final NumberFormat money;
     private final NumberFormat figures;
     private final Phrases phrases;
 
     public Wording(Locale wanted, Currency currency) {
+        this(wanted, Phrases.of(wanted), currency);
+    }
+
+    private Wording(Locale wanted, Phrases phrases, Currency currency) {
         // Digits that the fonts of documents have, whatever the locale.
         locale = new Locale.Builder().setLocale(wanted).setUnicodeLocaleKeyword("nu", "latn").build();
-        phrases = Phrases.of(wanted);
+        this.phrases = phrases;
         money = NumberFormat.getCurrencyInstance(locale);
         money.setCurrency(currency);
         money.setMinimumFractionDigits(Math.max(0, currency.getDefaultFractionDigits()));
@@ -42,6 +52,26 @@ public final class Wording implements Manner {
     /** As a shop writes them. */
     public static Wording of(Catalog shop) {
         return new Wording(shop.stationery().locale(), shop.currency());
+    }
+
+    /** In English, with figures as the shop writes them. */
+    public static Wording english(Catalog shop) {
+        return new Wording(shop.stationery().locale(), Phrases.of(Locale.ENGLISH), shop.currency());
+    }
+
+    /** How the shop itself reads sentences in a document: their own words, with figures as the document writes them. */
+    public Manner forShop() {
+        return new Manner() {
+            @Override
+            public String measure(BigDecimal figure) {
+                return Wording.this.measure(figure);
+            }
+
+            @Override
+            public String sum(BigDecimal amount, String currency) {
+                return Wording.this.sum(amount, currency);
+            }
+        };
     }
 
     public Locale locale() {
@@ -63,7 +93,18 @@ public final class Wording implements Manner {
         return number == 1 ? say(key + ".one") : say(key + ".many", figure(number));
     }
 
-    /** {@code a}, {@code a and b}, {@code a, b and c}. */
+    @Override
+    public String words(String template) {
+        return phrases.find(key(template)).orElse(template);
+    }
+
+    /** The key of a sentence's words: {@code said.a-price-of-at-most}. */
+    static String key(String template) {
+        return SAID + NO_WORD.matcher(GAP.matcher(template).replaceAll(" ")).replaceAll(" ").strip().toLowerCase(Locale.ROOT)
+                .replace(' ', '-');
+    }
+
+    @Override
     public String list(List<String> items) {
         int all = items.size();
         return all < 2 ? String.join("", items)
@@ -112,6 +153,7 @@ public final class Wording implements Manner {
     }
 
     /** Such as {@code 31 March 2025}. */
+    @Override
     public String day(LocalDate day) {
         return DateTimeFormatter.ofPattern(say("day"), phrases.language()).format(day);
     }

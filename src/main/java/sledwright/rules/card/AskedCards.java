@@ -70,11 +70,13 @@ public final class AskedCards extends Rule<Machine> {
         if (wish.sku().isPresent()) {
             return Sentence.of("%s x %s", wish.count(), wish.sku().get());
         }
+        boolean one = wish.count() == 1;
         if (wish.kind().orElseThrow() != CardKind.NETWORK) {
-            return Sentence.plain(Numbers.counted(wish.count(), "controller card"));
+            return Sentence.of(one ? "%s controller card" : "%s controller cards", wish.count());
         }
-        return Sentence.of("%s%s%s", Numbers.counted(wish.count(), "network card"),
-                wish.ports() > 0 ? " with " + Numbers.counted(wish.ports(), "port") : "",
-                wish.portGbit() > 0 ? Sentence.of(" of %s Gbit/s", Numbers.plain(wish.portGbit())) : "");
+        Sentence cards = Sentence.of(one ? "%s network card" : "%s network cards", wish.count());
+        Sentence wired = wish.ports() == 0 ? cards
+                : Sentence.of(wish.ports() == 1 ? "%s with %s port" : "%s with %s ports", cards, wish.ports());
+        return wish.portGbit() == 0 ? wired : Sentence.of("%s of %s Gbit/s", wired, Numbers.plain(wish.portGbit()));
     }
 }
