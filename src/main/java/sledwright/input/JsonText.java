@@ -3,6 +3,7 @@ package sledwright.input;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -27,8 +28,10 @@ final class JsonText {
             }
         } catch (JsonProcessingException broken) {
             int line = broken.getLocation() == null ? 0 : broken.getLocation().getLineNr();
+            // Beyond its own limits the library names its own settings.
             throw new FaultsException(List.of(new Fault(name, Math.max(0, line), "not readable as JSON: "
-                    + broken.getOriginalMessage().replaceAll("\\s+", " "))));
+                    + (broken instanceof StreamConstraintsException ? "it is nested too deeply, or a value in it is too long"
+                    : broken.getOriginalMessage().replaceAll("\\s+", " ")))));
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }

@@ -32,6 +32,8 @@ public final class YamlReader {
     /** Sections within sections. */
     public static final int DEEPEST = 20;
     private static final int MOST_ALIASES = 50;
+    /** Of a value or a key; a name of a million letters would keep whoever prints it busy for minutes. */
+    private static final int LONGEST_TEXT = 20_000;
     private static final long MOST_REPEATED = MOST_MEGABYTES * 1_000_000L;
 
     private static final Resolver NULLS = new NullsAlone();
@@ -141,11 +143,18 @@ public final class YamlReader {
             read = new Weighed(new Value.Series(place, items.stream().map(Weighed::value).toList()), 1 + weight(items));
         } else {
             ScalarNode scalar = (ScalarNode) node;
-            read = scalar.getTag().equals(Tag.NULL) ? new Weighed(new Value.Nothing(place), 1)
+            read = scalar.getTag().equals(Tag.NULL) || isTooLong(scalar.getValue(), place) ? new Weighed(new Value.Nothing(place), 1)
                     : new Weighed(new Value.Scalar(place, scalar.getValue()), 1L + scalar.getValue().length());
         }
         seen.put(node, read);
         return read;
+    }
+
+    private boolean isTooLong(String text, Place place) {
+        if (text.length() > LONGEST_TEXT) {
+            faults.add(place, "a text of %s characters stands here; none may be longer than %s".formatted(text.length(), LONGEST_TEXT));
+        }
+        return text.length() > LONGEST_TEXT;
     }
 
     /** What an alias stands for counts as if it were written out, so that no file makes more work than its size may. */
@@ -172,6 +181,9 @@ public final class YamlReader {
             Place keyPlace = place(tuple.getKeyNode());
             if (!(tuple.getKeyNode() instanceof ScalarNode key)) {
                 faults.add(keyPlace, "a key must be a single value");
+                continue;
+            }
+            if (isTooLong(key.getValue(), keyPlace)) {
                 continue;
             }
             Place earlier = keys.putIfAbsent(key.getValue(), keyPlace);

@@ -85,7 +85,7 @@ public final class WebServer implements AutoCloseable {
                 new ImportHandler(shop.folder(), reception), new LinkHandler(shop::state, links, reception, this::reached),
                 new CustomerPages(shop::state, links, reception), new ApiHandler(shop::state, reception));
         Patience patience = new Patience(bounds.patience(), bounds.connections(),
-                new Guard(settings.place().names(), new Doorman(entrance, rooms)));
+                new Guard(settings.place().names(), settings.place().byTls(), new Doorman(entrance, rooms)));
         QueuedThreadPool threads = new QueuedThreadPool(THREADS);
         threads.setName("http");
         threads.setDaemon(true);

@@ -54,7 +54,12 @@ public record WebSettings(Path catalog, BookShelf shelf, Place place, Optional<P
 
         /** Whether browsers reach it by TLS. */
         public boolean isSecure() {
-            return known.map(URI::getScheme).filter("https"::equals).isPresent();
+            return byTls().isPresent();
+        }
+
+        /** The name by which browsers reach it by TLS. */
+        Optional<String> byTls() {
+            return known.filter(address -> "https".equals(address.getScheme())).map(URI::getHost);
         }
 
         /** The names by which it may be called, without ports. */

@@ -3,6 +3,7 @@ package sledwright.input;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -54,6 +55,15 @@ class YamlReaderTest {
     void aliasesStandForWhatTheyName() throws IOException {
         Group top = read("a: &a [1, 2]\nb: *a\n");
         assertThat(((Series) top.values().get("b")).items()).hasSize(2);
+    }
+
+    @Test
+    void noTextIsEndless() throws IOException {
+        assertThat(read("a: " + "x".repeat(20_000) + "\n").values().get("a")).isInstanceOf(Scalar.class);
+        assertThat(faults.size()).isZero();
+        YamlReader.read(Source.of("a page", ("a: 1\nb: " + "x".repeat(20_001) + "\n? " + "k".repeat(30_000) + "\n: 1\n").getBytes(StandardCharsets.UTF_8)), faults);
+        assertThat(faults.all()).extracting(Fault::toString).containsExactly("a page:2: a text of 20001 characters stands here; none may be longer than 20000",
+                "a page:3: a text of 30000 characters stands here; none may be longer than 20000");
     }
 
     @Test

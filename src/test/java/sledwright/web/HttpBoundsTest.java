@@ -126,7 +126,13 @@ class HttpBoundsTest {
     }
 
     @Test
+    void whatIsNestedWithoutEndIsRefusedInPlainWords() {
+        assertRefused(Wire.post(address, "/api/quote", JSON, "[".repeat(1_900)), 400, "not readable as JSON: it is nested too deeply, or a value in it is too long");
+    }
+
+    @Test
     void aVersionThatIsNotSpokenIsRefused() {
+        assertRefused(Wire.say(address, "PRI * HTTP/2.0\r\n\r\nSM\r\n\r\n"), 426, "is of a version of HTTP that is not spoken here; it must be HTTP/1.1");
         assertRefused(Wire.say(address, "GET / HTTP/3.7\r\nHost: localhost\r\n\r\n"), 505, "is of a version of HTTP that is not spoken here");
     }
 

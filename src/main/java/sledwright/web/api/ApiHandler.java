@@ -43,7 +43,7 @@ public final class ApiHandler extends ApiMethods {
         if (path.equals(HEALTH) || path.equals(OpenApi.ADDRESS)) {
             AccessLine.name(request, path);
             requireMethod(request, "GET, HEAD", HttpMethod.GET, HttpMethod.HEAD);
-            Responses.json(200, path.equals(HEALTH) ? READY : OpenApi.document(), request, response, callback);
+            Responses.json(200, path.equals(HEALTH) ? READY : OpenApi.DOCUMENT, request, response, callback);
         } else if (path.equals(MailQuestion.PATH)) {
             read(request, response, callback);
         } else {

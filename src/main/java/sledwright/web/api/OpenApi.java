@@ -30,10 +30,13 @@ final class OpenApi {
         REFUSALS.put("503", "Too many questions wait.");
     }
 
+    /** Made once: whoever asks for it again and again keeps nobody else waiting. */
+    static final String DOCUMENT = document();
+
     private OpenApi() {
     }
 
-    static String document() {
+    private static String document() {
         Map<String, Object> paths = new LinkedHashMap<>();
         paths.put("/api/health", get("Whether questions are answered."));
         paths.put(ADDRESS, get("This description."));

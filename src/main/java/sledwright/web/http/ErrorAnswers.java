@@ -12,6 +12,7 @@ public final class ErrorAnswers implements Request.Handler {
             400, "is not a request as HTTP has it",
             404, "is nothing that is answered here",
             414, "has a longer address than is read",
+            426, "is of a version of HTTP that is not spoken here; it must be HTTP/1.1",
             431, "has more header lines than are read",
             505, "is of a version of HTTP that is not spoken here");
 

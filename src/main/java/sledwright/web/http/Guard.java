@@ -1,6 +1,7 @@
 package sledwright.web.http;
 
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.server.Handler;
@@ -18,11 +19,16 @@ public final class Guard extends Handler.Wrapper {
     private static final Set<String> READING = Set.of("GET", "HEAD");
 
     private final Set<String> hosts;
+    private final Optional<String> byTls;
 
-    /** @param hosts the names by which this server may be called, without ports */
-    public Guard(Set<String> hosts, Handler next) {
+    /**
+     * @param hosts the names by which this server may be called, without ports
+     * @param byTls the one of them that browsers reach by TLS alone
+     */
+    public Guard(Set<String> hosts, Optional<String> byTls, Handler next) {
         super(next);
         this.hosts = Set.copyOf(hosts);
+        this.byTls = byTls;
     }
 
     @Override
@@ -53,9 +59,10 @@ public final class Guard extends Handler.Wrapper {
         }
     }
 
-    /** Whether the page that asks came from the very name and port that it asks. */
-    private static boolean isOwn(String origin, Request request) {
+    /** Whether the page that asks came from the very name and port that it asks, and not by an open line where TLS is promised. */
+    private boolean isOwn(String origin, Request request) {
         String asked = request.getHeaders().get(HttpHeader.HOST);
-        return asked != null && (origin.equalsIgnoreCase("http://" + asked) || origin.equalsIgnoreCase("https://" + asked));
+        boolean open = byTls.filter(name -> name.equalsIgnoreCase(request.getHttpURI().getHost())).isEmpty();
+        return asked != null && (origin.equalsIgnoreCase("https://" + asked) || open && origin.equalsIgnoreCase("http://" + asked));
     }
 }

@@ -29,6 +29,7 @@ import sledwright.web.http.Responses;
 import sledwright.web.page.Wish;
 import sledwright.web.page.Wishes;
 import sledwright.web.queue.Reception;
+import sledwright.web.queue.Turn;
 import sledwright.web.queue.Visit;
 import sledwright.web.shop.ShopState;
 import sledwright.web.users.Secrets;
@@ -79,7 +80,7 @@ public final class CustomerPages extends AnsweringHandler {
         Fields wanted = query(request);
         String digest = Secrets.digest(secret.length() > LONGEST_SECRET ? "" : secret);
         begin(digest, request);
-        reception.serve(request, response, callback, false, (body, visit) -> {
+        reception.serve(request, response, callback, Turn.CUSTOMER, (body, visit) -> {
             CustomerLink link = link(digest);
             byte[] made = (piece ? answer(link, wanted, visit) : page(link, wanted, visit)).getBytes(StandardCharsets.UTF_8);
             visit.finish(() -> Responses.bytes(200, HTML, made, request, response, callback));

@@ -46,8 +46,13 @@ public final class Reception {
         this.defects = defects;
     }
 
-    /** @param work answers a body, from a thread that may take its time; what it throws is answered here */
+    /** Answers somebody of the shop. */
     public void serve(Request request, Response response, Callback callback, boolean takesLong, BiConsumer<byte[], Visit> work) {
+        serve(request, response, callback, takesLong ? Turn.LONG : Turn.SOON, work);
+    }
+
+    /** @param work answers a body, from a thread that may take its time; what it throws is answered here */
+    public void serve(Request request, Response response, Callback callback, Turn turn, BiConsumer<byte[], Visit> work) {
         requireLength(request);
         Visit visit = visit(request);
         // The connection may rest while the answer is worked on.
@@ -63,7 +68,7 @@ public final class Reception {
             }
             departures.watch(request, visit);
             try {
-                queue.submit(takesLong, () -> work(bytes, visit, work, refuse));
+                queue.submit(turn, () -> work(bytes, visit, work, refuse));
             } catch (BusyException full) {
                 refuse.accept(RefusedException.of(503, "the request", "",
                         "has to wait: too many questions are being answered; ask again soon").with("Retry-After", AGAIN_AFTER_S));

@@ -88,7 +88,7 @@ class ReceptionTest {
     @Test
     void whatWasOvertakenBeforeItBeganIsNotBegun() throws Exception {
         CountDownLatch held = new CountDownLatch(1);
-        queue.submit(false, () -> {
+        queue.submit(Turn.SOON, () -> {
             try {
                 held.await(10, TimeUnit.SECONDS);
             } catch (InterruptedException hurried) {
