@@ -143,7 +143,7 @@ class ReadershipTest {
             assertThat(Run.of("order", file, "--for", reader).out().contains("supplier")).as(reader).isEqualTo(reader.equals("shop"));
             assertThat(Run.of("order", file, "--set", "suppliers_max=3", "--set", "lines.web.machines=4", "--for", reader).out().contains("in stock have 4 bays"))
                     .as(reader).isEqualTo(reader.equals("shop"));
-            assertThat(Run.of("order", file, "--set", "suppliers_max=3", "--set", "lines.web.forbid=[FEED-L]", "--for", reader).out()).contains("No enclosure feeds");
+            assertThat(Run.of("order", file, "--set", "suppliers_max=3", "--set", "lines.web.forbid=[FEED-L]", "--for", reader).out()).contains("No enclosure on offer feeds");
         }
     }
 

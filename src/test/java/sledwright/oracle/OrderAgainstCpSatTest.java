@@ -2,9 +2,11 @@ package sledwright.oracle;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.lang.management.ManagementFactory;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.LongSupplier;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.OrderLine;
 import sledwright.generator.time.Deadline;
@@ -15,7 +17,8 @@ import sledwright.planner.order.OrderStatus;
 
 /**
  * Orders against an outside solver, CP-SAT of OR-Tools, which chooses among every valid machine of every line. More seeds by
- * {@code -Dsledwright.seeds=2000}, other ones by {@code -Dsledwright.seed=100001}; {@code -Dsledwright.tell=true} names every order that could be better.
+ * {@code -Dsledwright.seeds=2000}, other ones by {@code -Dsledwright.seed=100001}; {@code -Dsledwright.tell=true} names every order that could be better;
+ * {@code -Dsledwright.busy=true} counts the time that the processor has had for the planner, beside other work.
  */
 class OrderAgainstCpSatTest {
 
@@ -71,6 +74,11 @@ class OrderAgainstCpSatTest {
         return "made smaller: %s%n%s".formatted(judge(small).wrong, small.text());
     }
 
+    private static LongSupplier clock() {
+        long planning = Thread.currentThread().getId();
+        return Boolean.getBoolean("sledwright.busy") ? () -> ManagementFactory.getThreadMXBean().getThreadCpuTime(planning) : System::nanoTime;
+    }
+
     static Verdict judge(RandomOrder that) {
         List<List<Machine>> machines = machines(that);
         CpSatOrder.Answer cheapest = decided(CpSatOrder.cheapest(that, machines, TIME));
@@ -78,7 +86,7 @@ class OrderAgainstCpSatTest {
         CpSatOrder.Answer least = cheapest.impossible() ? decided(CpSatOrder.cheapestOf(that, machines, most.value(), TIME)) : cheapest;
         OrderOutcome outcome;
         try {
-            outcome = new OrderPlanner(that.catalog(), that.seed()).plan(that.order(), Deadline.in(LIMIT), progress -> { });
+            outcome = new OrderPlanner(that.catalog(), that.seed()).plan(that.order(), Deadline.in(LIMIT, clock()), progress -> { });
         } catch (RuntimeException defect) {
             return new Verdict(defect.toString(), "", null, false);
         }

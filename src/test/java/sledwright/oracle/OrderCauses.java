@@ -69,24 +69,35 @@ final class OrderCauses {
     private void enclosures() {
         for (int i = 0; i < machines.size(); i++) {
             OrderLine line = that.order().lines().get(i);
-            List<Unfed> unfed = outcome.shortages().enclosures().unfed().stream().filter(one -> one.line().equals(line.name())).toList();
+            List<Unfed> unfed = outcome.shortages().enclosures().unfed().stream().filter(one -> one.sled().line().equals(line.name())).toList();
             boolean fed = line.request().equipment().enclosure() == EnclosureFrom.OWN || machines.get(i).stream().anyMatch(machine -> !isSled(machine) || options(line, machine).stream().anyMatch(most -> most >= machine.microwatts()));
             if (!unfed.isEmpty()) {
                 if (fed) {
                     wrong.add("%s is said to be unfed".formatted(unfed));
                 }
-                long sled = Math.round(unfed.get(0).sledW() * 1e6);
+                long sled = Math.round(unfed.get(0).sled().loadW() * 1e6);
                 if (machines.get(i).stream().anyMatch(machine -> machine.microwatts() < sled)) {
                     wrong.add("%s has lighter sleds than %s".formatted(line.name(), unfed));
                 }
             } else if (!machines.get(i).isEmpty() && !fed && machines.get(i).stream().anyMatch(machine -> !options(line, machine).isEmpty())) {
                 wrong.add("nothing is said of enclosures that feed no sled of %s".formatted(line.name()));
             }
+            boolean unhoused = outcome.shortages().enclosures().unhoused().stream().anyMatch(one -> one.line().equals(line.name()));
+            boolean housed = fed || machines.get(i).stream().anyMatch(machine -> !options(line, machine).isEmpty());
+            if (unhoused && housed) {
+                wrong.add("no enclosure of %s is said to be on offer".formatted(line.name()));
+            } else if (!unhoused && !housed && !machines.get(i).isEmpty()) {
+                wrong.add("nothing is said of enclosures that are not on offer for %s".formatted(line.name()));
+            }
         }
     }
 
     private boolean isSled(Machine machine) {
         return that.catalog().enclosures().stream().anyMatch(any -> any.takes().contains(machine.build().platform().sku()));
+    }
+
+    private boolean isOffered(String sku) {
+        return !that.catalog().lots(sku).isEmpty() || that.order().onHand().getOrDefault(sku, 0) > 0;
     }
 
     /** What enclosures that suit the line and take the machine feed, microwatts. */
@@ -96,7 +107,8 @@ final class OrderCauses {
         Set<String> forbid = line.request().forbid();
         for (Enclosure enclosure : that.catalog().enclosures()) {
             for (Supply supply : enclosure.supplies()) {
-                if (enclosure.takes().contains(machine.build().platform().sku()) && !forbid.contains(enclosure.sku()) && !forbid.contains(supply.sku())) {
+                if (enclosure.takes().contains(machine.build().platform().sku()) && !forbid.contains(enclosure.sku()) && !forbid.contains(supply.sku())
+                        && isOffered(enclosure.sku()) && isOffered(supply.sku())) {
                     options.add(CpSatEnclosures.capacity(enclosure, supply, lowLine));
                 }
             }

@@ -46,7 +46,9 @@ import sledwright.planner.order.OrderOutcome.Price;
 import sledwright.planner.order.OrderOutcome.Shortages;
 import sledwright.planner.order.OrderOutcome.TooFewBays;
 import sledwright.planner.order.OrderOutcome.TooFewSuppliers;
+import sledwright.planner.order.OrderOutcome.LightestSled;
 import sledwright.planner.order.OrderOutcome.Unfed;
+import sledwright.planner.order.OrderOutcome.Unhoused;
 import sledwright.planner.order.OrderStatus;
 import sledwright.words.Numbers;
 import sledwright.words.Sentence;
@@ -239,6 +241,7 @@ final class OrderViews {
         List<Cause> causes = new ArrayList<>();
         shortages.suppliers().ifPresent(few -> causes.add(cause(few)));
         shortages.enclosures().unfed().forEach(unfed -> causes.add(cause(unfed)));
+        shortages.enclosures().unhoused().forEach(unhoused -> causes.add(cause(unhoused)));
         shortages.enclosures().bays().ifPresent(few -> causes.add(cause(few)));
         return new Shortage(shortages.most(), shortages.looked(), causes, shortages.parts().stream().map(lack -> new Lack(lack.sku(),
                 catalog.part(lack.sku()).orElseThrow().description(), lack.units(), lack.byLine())).toList(),
@@ -254,11 +257,20 @@ final class OrderViews {
     }
 
     private static Cause cause(Unfed unfed) {
-        double withEnclosureW = Quantity.rounded(unfed.sledW() + unfed.baseW());
-        return new Cause("enclosure-power", Optional.of(unfed.line()),
-                "No enclosure feeds even one sled of %s: the lightest loads %s W, with %s itself %s W; its %s x %s deliver %s W."
-                .formatted(unfed.line(), Numbers.plain(unfed.sledW()), unfed.enclosure(), Numbers.plain(withEnclosureW),
-                unfed.supplies(), unfed.supply(), Numbers.plain(unfed.deliversW())));
+        LightestSled sled = unfed.sled();
+        double withEnclosureW = Quantity.rounded(sled.loadW() + unfed.baseW());
+        return new Cause("enclosure-power", Optional.of(sled.line()),
+                ("No enclosure on offer feeds even one sled of %s: the lightest %s loads %s W, with %s itself %s W; "
+                + "its %s x %s deliver %s W%s.").formatted(sled.line(), sled.inStock() ? "in stock" : "of what is on offer", Numbers.plain(sled.loadW()),
+                unfed.enclosure(), Numbers.plain(withEnclosureW), unfed.supplies(), unfed.supply(), Numbers.plain(unfed.deliversW()),
+                unfed.lowLineV().isPresent() ? " at %s V".formatted(Numbers.plain(unfed.lowLineV().getAsDouble())) : ""));
+    }
+
+    private static Cause cause(Unhoused unhoused) {
+        return new Cause("enclosure", Optional.of(unhoused.line()), "No enclosure for a sled of %s is on offer, or the line forbids it: %s."
+                .formatted(unhoused.line(), unhoused.enclosures().stream().map(unsold -> unsold.supplies().isEmpty() ? unsold.enclosure()
+                        : "of %s the supplies %s".formatted(unsold.enclosure(), String.join(", ", unsold.supplies())))
+                        .collect(Collectors.joining("; "))));
     }
 
     private static Cause cause(TooFewBays few) {

@@ -12,6 +12,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.Limits;
@@ -23,6 +24,7 @@ import sledwright.domain.Pick;
 import sledwright.domain.Request;
 import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
+import sledwright.planner.order.OrderOutcome.EnclosureLack;
 import sledwright.planner.order.OrderOutcome.Lack;
 import sledwright.planner.order.OrderOutcome.Later;
 import sledwright.planner.order.OrderOutcome.LineFill;
@@ -78,12 +80,24 @@ final class Lacking {
         if (deadline.isOver()) {
             return Shortages.unknown(most);
         }
+        Sheltering sheltering = new Sheltering(catalog, order, search, deadline);
+        Sheltering.Stuck stuck = sheltering.stuck(delivered);
         boolean proved = most || isMost(delivered);
-        Tally filled = solve(withMissing(catalog, NO_LIMIT), order.withSuppliersMax(OptionalInt.empty()), DEAR / 2 * ScaledMoney.ONE);
+        if (stuck.lines().size() == order.lines().size()) {
+            return new Shortages(proved, true, List.of(), Optional.empty(), new EnclosureLack(stuck.unfed(), stuck.unhoused(),
+                    Optional.empty()), Optional.empty());
+        }
+        // No number of units helps the lines that are stuck.
+        List<OrderLine> lines = IntStream.range(0, order.lines().size()).filter(line -> !stuck.lines().contains(line))
+                .mapToObj(order.lines()::get).toList();
+        Tally filled = solve(withMissing(catalog, NO_LIMIT), order.withLines(lines).withSuppliersMax(OptionalInt.empty()),
+                DEAR / 2 * ScaledMoney.ONE);
         List<Lack> lacks = lacks(filled);
-        Optional<TooFewSuppliers> suppliers = filled.missing() == 0 ? tooFew(filled, lacks) : Optional.empty();
-        return new Shortages(proved, !deadline.isOver(), lacks, suppliers, new Sheltering(catalog, order, search, deadline).of(filled,
-                lacks), later());
+        boolean all = stuck.lines().isEmpty();
+        Optional<TooFewSuppliers> suppliers = all && filled.missing() == 0 ? tooFew(filled, lacks) : Optional.empty();
+        EnclosureLack enclosures = sheltering.of(filled, lacks, stuck);
+        Optional<Later> later = all ? later() : Optional.empty();
+        return new Shortages(proved, !deadline.isOver(), lacks, suppliers, enclosures, later);
     }
 
     /** Whether more suppliers are what it takes, when the units that are lacking are there. */

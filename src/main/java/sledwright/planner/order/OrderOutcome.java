@@ -3,6 +3,7 @@ package sledwright.planner.order;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Set;
 import sledwright.domain.Build;
@@ -147,23 +148,49 @@ public record OrderOutcome(OrderRequest order, Catalog catalog, OrderStatus stat
     /**
      * How enclosures fall short.
      *
-     * @param unfed lines not one sled of which is fed by any of them
+     * @param unfed lines not one sled of which is fed by any of them that is offered
+     * @param unhoused lines for whose sleds none is offered
      * @param bays  where those in stock have not enough for all sleds, or do not feed as many as they have bays
      */
-    public record EnclosureLack(List<Unfed> unfed, Optional<TooFewBays> bays) {
+    public record EnclosureLack(List<Unfed> unfed, List<Unhoused> unhoused, Optional<TooFewBays> bays) {
 
-        static final EnclosureLack SUFFICIENT = new EnclosureLack(List.of(), Optional.empty());
+        static final EnclosureLack SUFFICIENT = new EnclosureLack(List.of(), List.of(), Optional.empty());
     }
 
     /**
-     * A sled that is too heavy for every enclosure that takes it.
+     * A sled that is too heavy for every enclosure on offer that takes it.
      *
-     * @param sledW     the load of the lightest that the line could be
      * @param enclosure the one that comes closest, with its supply
      * @param baseW     its own load
      * @param deliversW what its supplies deliver with those failed that may, within its budget
+     * @param lowLineV  the mains voltage where that is low
      */
-    public record Unfed(String line, double sledW, String enclosure, String supply, int supplies, double baseW, double deliversW) {
+    public record Unfed(LightestSled sled, String enclosure, String supply, int supplies, double baseW, double deliversW,
+            OptionalDouble lowLineV) {
+    }
+
+    /**
+     * The lightest sled that a line could be.
+     *
+     * @param inStock whether of what is in stock for the line; else of whatever is offered
+     */
+    public record LightestSled(String line, double loadW, boolean inStock) {
+    }
+
+    /**
+     * Sleds for which no enclosure can be bought.
+     *
+     * @param enclosures all that would take them
+     */
+    public record Unhoused(String line, List<Unsold> enclosures) {
+    }
+
+    /**
+     * An enclosure that the line cannot have: nobody offers it, or the line forbids it.
+     *
+     * @param supplies where that holds of all its supplies and not of itself
+     */
+    public record Unsold(String enclosure, List<String> supplies) {
     }
 
     /** Sleds, and the bays of all enclosures in stock that may take them. */

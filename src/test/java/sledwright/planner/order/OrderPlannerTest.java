@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
@@ -133,7 +134,7 @@ class OrderPlannerTest {
         assertThat(outcome.shortages().most()).isTrue();
         assertThat(outcome.shortages().parts()).isEmpty();
         double sledW = 85 + Samples.P10.tdpW() + M8.powerW();
-        assertThat(outcome.shortages().enclosures().unfed()).containsExactly(new OrderOutcome.Unfed("web", sledW, "FRAME", "FEED", 2, 60, 200));
+        assertThat(outcome.shortages().enclosures().unfed()).containsExactly(new OrderOutcome.Unfed(new OrderOutcome.LightestSled("web", sledW, true), "FRAME", "FEED", 2, 60, 200, OptionalDouble.empty()));
     }
 
     /** Of two lines of sleds one stands in enclosures that the customer has, as many as it likes. */

@@ -76,7 +76,8 @@ public final class RestrictedMaster {
         private final Map<Trait, Expression> fewest = new LinkedHashMap<>();
         private final Map<Trait, Expression> most = new LinkedHashMap<>();
         private final Map<Integer, Variable> missing = new LinkedHashMap<>();
-        private Expression lacking;
+        private Expression lackingLeast;
+        private Expression lackingMost;
         private int number;
 
         private Expression row(String kind) {
@@ -138,12 +139,15 @@ public final class RestrictedMaster {
     /** Holds the machines that are not delivered to their number; not at any price, so that there always is a mix. */
     private void lack(Model model) {
         Range range = settled.missing();
-        if (!range.equals(Range.ANY)) {
-            model.lacking = model.row("lacking").lower(range.least());
-            if (range.most() < Range.ANY.most()) {
-                model.lacking.upper(range.most()).set(model.variable().weight(Arrays.stream(penalty).sum()), -1);
-            }
-            model.missing.forEach((line, missing) -> model.lacking.set(missing, market.line(line).priority()));
+        // One row for each: the dual value of a row with two bounds does not say which of them holds.
+        if (range.least() > 0) {
+            model.lackingLeast = model.row("lacking").lower(range.least());
+            model.missing.forEach((line, missing) -> model.lackingLeast.set(missing, market.line(line).priority()));
+        }
+        if (range.most() < Range.ANY.most()) {
+            model.lackingMost = model.row("lacking").upper(range.most());
+            model.lackingMost.set(model.variable().weight(Arrays.stream(penalty).sum()), -1);
+            model.missing.forEach((line, missing) -> model.lackingMost.set(missing, market.line(line).priority()));
         }
     }
 
@@ -273,7 +277,12 @@ public final class RestrictedMaster {
         double missing = values(model, result, model.missing).entrySet().stream()
                 .mapToDouble(line -> line.getValue() * market.line(line.getKey()).priority()).sum();
         return new Mix(result.getValue(), used, enclosures, drawn, values(model, result, model.suppliers), missing,
-                new Duals(parts, bay, kilowatt, traits, model.lacking == null ? 0 : dual(duals, model.lacking)), filling);
+                new Duals(parts, bay, kilowatt, traits, missing(model, duals)), filling);
+    }
+
+    private static long missing(Model model, Map<String, Double> duals) {
+        return (model.lackingLeast == null ? 0 : dual(duals, model.lackingLeast))
+                - (model.lackingMost == null ? 0 : dual(duals, model.lackingMost));
     }
 
     private static <T> Map<T, Double> values(Model model, Optimisation.Result result, Map<T, Variable> variables) {
