@@ -32,6 +32,7 @@ import sledwright.web.links.LinkShelf;
 import sledwright.web.page.BookPages;
 import sledwright.web.page.ImportHandler;
 import sledwright.web.page.PageHandler;
+import sledwright.web.page.PlanHandler;
 import sledwright.web.shop.LiveCatalog;
 import sledwright.web.shop.OpenShop;
 import sledwright.web.shop.Proposals;
@@ -81,7 +82,7 @@ public final class WebServer implements AutoCloseable {
                         () -> catalog.state().catalog().name()),
                 new PageHandler(shop, reception), new BookReportHandler(shop, proposals, reception,
                         request -> Visitor.of(request).name()), new BookHandler(shop, reception, request -> Visitor.of(request).name()),
-                new BookPages(shop, proposals, reception),
+                new BookPages(shop, proposals, reception), new PlanHandler(shop, reception),
                 new ImportHandler(shop.folder(), reception), new LinkHandler(shop::state, links, reception, this::reached),
                 new CustomerPages(shop::state, links, reception), new ApiHandler(shop::state, reception));
         Patience patience = new Patience(bounds.patience(), bounds.connections(),

@@ -18,7 +18,8 @@ public final class Audit {
     }
 
     static final List<Check> CHECKS = List.of(new UnsoldPlatforms(), new UnsoldCompanions(), new SpeedHoles(), new DeadPlaces(),
-            new PartsWithoutPlatform(), new OffersOfUnusableParts(), new LotsOver(), new PricesOffTrend(), new SoldBelowCost(),
+            new PartsWithoutPlatform(), new OffersOfUnusableParts(), new IdleCompanions(), new LotsOver(), new PricesOffTrend(),
+            new SoldBelowCost(),
             new CaseTwins());
 
     private Audit() {

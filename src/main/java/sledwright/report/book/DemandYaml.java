@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -41,16 +42,34 @@ public final class DemandYaml {
      * @param horizon how many months are looked ahead
      */
     public static String of(PastDemand demand, Path catalog, Path supply, int horizon) {
-        DemandYaml yaml = new DemandYaml();
-        yaml.head(demand);
-        yaml.add("kind: restock");
-        yaml.add("name: %s".formatted(text("demand of %s to %s".formatted(demand.from(), demand.until()))));
-        yaml.add("catalog: %s".formatted(text(catalog.toAbsolutePath().normalize().toString())));
-        yaml.add("supply: %s".formatted(text(supply.toAbsolutePath().normalize().toString())));
-        yaml.add("horizon_months: %s".formatted(horizon));
-        yaml.add("classes:");
-        demand.classes().forEach(yaml::add);
-        return String.join("\n", yaml.lines) + "\n";
+        return new DemandYaml().plan(demand, List.of("catalog: %s".formatted(text(catalog.toAbsolutePath().normalize().toString())),
+                "supply: %s".formatted(text(supply.toAbsolutePath().normalize().toString()))), horizon);
+    }
+
+    /**
+     * The plan of a shop whose catalogue is known, with what suppliers offer in it.
+     *
+     * @param supply rows by their headings
+     * @param budget most to spend; empty: any amount
+     */
+    public static String of(PastDemand demand, List<Map<String, String>> supply, int horizon, Optional<String> budget) {
+        List<String> own = new ArrayList<>();
+        own.add(supply.isEmpty() ? "supply: []" : "supply:");
+        supply.forEach(row -> own.add(row.entrySet().stream().map(cell -> "%s: %s".formatted(text(cell.getKey()), text(cell.getValue())))
+                .collect(Collectors.joining(", ", "  - { ", " }"))));
+        budget.ifPresent(most -> own.add("budget: " + text(most)));
+        return new DemandYaml().plan(demand, own, horizon);
+    }
+
+    private String plan(PastDemand demand, List<String> own, int horizon) {
+        head(demand);
+        add("kind: restock");
+        add("name: %s".formatted(text("demand of %s to %s".formatted(demand.from(), demand.until()))));
+        own.forEach(this::add);
+        add("horizon_months: %s".formatted(horizon));
+        add("classes:");
+        demand.classes().forEach(this::add);
+        return String.join("\n", lines) + "\n";
     }
 
     private void head(PastDemand demand) {

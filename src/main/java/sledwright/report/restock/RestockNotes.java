@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import sledwright.desk.view.PurchaseOrder;
 import sledwright.desk.view.RestockView;
+import sledwright.domain.Extra;
 import sledwright.restock.RestockPlan;
 import sledwright.words.Numbers;
 
@@ -12,6 +13,12 @@ final class RestockNotes {
 
     /** Of a class of which no order is filled. */
     static final String LEFT_OUT = "Its parts are not there, or earn more in other orders.";
+
+    /** Of dead extras, which no price moves. */
+    static String ofExtras(RestockView view) {
+        return view.dead().stream().noneMatch(part -> view.shop().part(part.sku()).orElseThrow() instanceof Extra) ? ""
+                : " Extras are bought with what calls for them, whatever they cost.";
+    }
 
     /** Of a line that takes all that there is. */
     static final String NO_MORE = "It has no more of it.";

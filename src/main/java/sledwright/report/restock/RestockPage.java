@@ -72,6 +72,11 @@ public final class RestockPage {
         return "%s \u00b1 %s".formatted(money(expected.mean()), money(expected.halfWidth()));
     }
 
+    /** Its tables with what is drawn of them. */
+    static List<Section> sections(RestockView view) {
+        return new RestockPage(view).sections();
+    }
+
     private List<Section> sections() {
         return RestockTables.of(view).stream().map(this::section).toList();
     }

@@ -149,7 +149,7 @@ final class RestockTables {
     private Content dead() {
         return new Content("dead", "Dead stock",
                 "Parts that no expected order takes. Moves at: the unit price at which some class is met as well with"
-                + " the part; empty: in none, not even as a gift.",
+                + " the part; empty: in none, not even as a gift." + RestockNotes.ofExtras(view),
                 List.of(words("Part"), words("Description"), count("Units"), money("Worth today"), money("Loses"), money("Moves at")),
                 view.dead().stream()
                 .map(part -> List.<Object>of(part.sku(), view.description(part.sku()), part.standing(), view.amount(part.worth()),

@@ -171,8 +171,9 @@ public final class RestockText {
         page.table(table);
         BigDecimal lost = view.amount(view.dead().stream().mapToDouble(PartOutlook::lost).sum());
         page.text(("%s%s parts lose %s %s in all. moves at: the unit price at which some class is met as well with the part; -: in none,"
-                + " not even as a gift.")
-                .formatted(view.dead().size() > MOST_DEAD ? "These lose the most. " : "", view.dead().size(), lost, view.currency()));
+                + " not even as a gift.%s")
+                .formatted(view.dead().size() > MOST_DEAD ? "These lose the most. " : "", view.dead().size(), lost, view.currency(),
+                RestockNotes.ofExtras(view)));
     }
 
     private void addLevels() {

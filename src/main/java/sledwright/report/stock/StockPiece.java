@@ -22,16 +22,18 @@ import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.domain.Supply;
 import sledwright.explain.audit.Warning;
+import sledwright.report.chart.BarStrip;
+import sledwright.report.page.Markup;
 import sledwright.report.page.Wording;
 
 /** The stock of a shop for whoever buys: what is here, what it cost and brings, what lies dead, what suppliers have. */
 public final class StockPiece {
 
     /** Checks of the catalogue that find units which nobody can sell in a machine, or not at their price. */
-    private static final Set<String> DEAD = Set.of("no-platform", "unusable-offer", "lot-over");
+    private static final Set<String> DEAD = Set.of("no-platform", "unusable-offer", "idle-companion", "lot-over");
 
-    /** Parts of one kind. */
-    public record Group(String title, String units, String brings, List<Row> rows) {
+    /** Parts of one kind; the strip sets what they bring beside other kinds, filled as far as they cost. */
+    public record Group(String title, String units, String brings, Markup strip, List<Row> rows) {
     }
 
     /** A part: units on the shop's own shelf with what they cost and bring, and units that suppliers have. */
@@ -66,20 +68,26 @@ public final class StockPiece {
         Map<String, List<Part>> kinds = new LinkedHashMap<>();
         shop.parts().stream().filter(part -> !shop.lots(part.sku()).isEmpty()).forEach(part ->
                 kinds.computeIfAbsent(kind(part), kind -> new ArrayList<>()).add(part));
+        long most = kinds.values().stream().mapToLong(parts -> parts.stream().flatMap(part -> own(part).stream())
+                .mapToLong(StockPiece::brings).sum()).max().orElse(1);
         List<Group> groups = kinds.entrySet().stream()
                 .sorted(Comparator.comparing(entry -> -entry.getValue().stream().flatMap(part -> own(part).stream())
-                        .mapToLong(StockPiece::brings).sum())).map(entry -> group(entry.getKey(), entry.getValue())).toList();
+                        .mapToLong(StockPiece::brings).sum())).map(entry -> group(entry.getKey(), entry.getValue(), most)).toList();
         List<Lot> here = shop.parts().stream().flatMap(part -> own(part).stream()).toList();
-        return Map.of("groups", groups, "dead", dead.stream().map(Warning::message).toList(), "units", figure(units(here)),
+        return Map.of("groups", groups, "currency", shop.currency().getCurrencyCode(),
+                "dead", dead.stream().map(Warning::message).toList(), "units", figure(units(here)),
                 "cost", money(here.stream().mapToLong(StockPiece::cost).sum()),
                 "brings", money(here.stream().mapToLong(StockPiece::brings).sum()),
                 "unknown", figure(units(here.stream().filter(StockPiece::isUnknown).toList())),
                 "day", words.day(shop.pricedOn()));
     }
 
-    private Group group(String title, List<Part> parts) {
+    private Group group(String title, List<Part> parts, long most) {
         List<Lot> here = parts.stream().flatMap(part -> own(part).stream()).toList();
-        return new Group(title, figure(units(here)), money(here.stream().mapToLong(StockPiece::brings).sum()),
+        long brings = here.stream().mapToLong(StockPiece::brings).sum();
+        double largest = Math.max(1, most);
+        return new Group(title, figure(units(here)), money(brings),
+                new Markup(BarStrip.of(brings / largest, here.stream().mapToLong(StockPiece::cost).sum() / largest)),
                 parts.stream().sorted(Comparator.comparing((Part part) -> -own(part).stream().mapToLong(StockPiece::brings).sum())
                         .thenComparing(Part::sku)).map(this::row).toList());
     }

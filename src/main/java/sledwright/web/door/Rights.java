@@ -86,7 +86,7 @@ public final class Rights {
             Stream.of("/api/quote", "/api/compare", "/api/order", "/api/upgrade", "/api/mail", "/page/answer", "/page/steps",
                     "/page/chart", "/page/offer").map(path -> Right.of(Kind.ASKS, path, ASKING)),
             Stream.of(Right.of(Kind.READS, "/stock", Role.PURCHASING)),
-            Stream.of("/api/restock", "/page/import").map(path -> Right.of(Kind.ASKS, path, Role.PURCHASING)),
+            Stream.of("/api/restock", "/page/plan", "/page/demand", "/page/import").map(path -> Right.of(Kind.ASKS, path, Role.PURCHASING)),
             Stream.of(Right.of(Kind.CHANGES, "/page/import/apply", Role.PURCHASING)))
             .flatMap(some -> some).toList();
 

@@ -92,6 +92,19 @@ class AuditTest {
         assertThat(warnings("dead-place")).isEmpty();
     }
 
+    /** What only goes with platforms of which nobody has any; the sample shop has four WREN-2. */
+    @Test
+    void heatSinksSuppliesAndExtrasWithoutAPlatform() throws IOException {
+        addBays(BAYS);
+        addOffers("RISER-2", "BLANK");
+        assertThat(warnings("idle-companion")).isEmpty();
+        replace("offers.csv", "WREN-2,A1,Marsh Trade,used,310.00,1,4,0,220.00", "WREN-2,A1,Marsh Trade,used,310.00,1,0,0,220.00");
+        assertThat(warnings("idle-companion")).as("the others go with REED-S, too").containsExactly(
+                "shop/offers.csv:12: lot A10 offers 30 of WREN-HS-2, which only goes with WREN-2, of which nobody has any.",
+                "shop/offers.csv:14: lot N1 offers 9 of RISER-2, which only goes with WREN-2, of which nobody has any.",
+                "shop/offers.csv:15: lot N1 offers 9 of BLANK, which only goes with WREN-2, of which nobody has any.");
+    }
+
     @Test
     void baysThatNothingDrives() throws IOException {
         addBays(BAYS.replace("lanes: 8", "lanes: 4"));

@@ -20,6 +20,42 @@ import sledwright.web.Wire;
 /** What stands on the shelf. */
 class StockPageTest {
 
+    /** Two machines were bought; what suppliers offer comes as a table. */
+    @Test
+    @InBrowser
+    void aPlanIsWrittenFromTheBookAndAnsweredWithItsProgress(Browser browser, @TempDir Path work) throws IOException {
+        Path shop = Folders.copy(Folders.SHOP, work.resolve("shop"));
+        Path supply = Files.writeString(work.resolve("offers of spring.csv"), "sku;supplier;unit_cost;available\nWREN-2;Fen Surplus;180,50;20\nH1-08;Fen Surplus;9;60\n");
+        try (WebServer server = Servers.start(shop, Servers.ROOMY, new CopyOnWriteArrayList<>())) {
+            Wire.post(server.address(), "/api/book?customer=Orchard", "application/yaml", "kind: quote\nname: two of them\nmachines: 2\nrequire: { cores: 8, memory_gb: 32 }\n");
+            Wire.post(server.address(), "/api/book/2026-0001/send", "application/yaml", "");
+            Wire.post(server.address(), "/api/book/2026-0001/accept", "application/yaml", "");
+            browser.visit(server.address() + "stock").upload("#supply", supply).type("#months", "1").type("#horizon", "2").type("#budget", "900").click("#from-book button")
+                    .until("document.querySelector('#plan').value.includes('price_accepted')");
+            String plan = (String) browser.ask("return document.querySelector('#plan').value");
+            assertThat(plan).contains("\"unit_cost\": \"180.50\"", "budget: \"900\"", "horizon_months: 2", "demand: { months: [1] }").doesNotContain("catalog:");
+            browser.type("#plan", plan + "samples: 9\n").click("#go").until("document.querySelector('#fault').textContent.includes('samples')");
+            browser.type("#plan", plan + "samples: 10\n").click("#go").until("document.querySelector('#progress').textContent === 'Done.'");
+            assertThat(browser.text()).contains("What to buy, and what one more of each part is worth", "From what was asked for in the last", "What suppliers offer (CSV or XLSX)", "Write the plan", "The plan, as YAML", "what to stock for 2 months. Expected margin: ", "of \u20ac900.00", "Parts in use",
+                    "Dead stock", "Orders filled", "Expected margin by budget", "if nothing is bought; ");
+            assertThat(browser.ask("return document.querySelectorAll('#planned svg.chart').length")).isEqualTo(2L);
+            assertThat(browser.text()).contains("what to stock for 2 months. Expected margin: \u20ac671.00 \u00b1 \u20ac0.00 with the plan, \u20ac296.00 \u00b1 \u20ac0.00 if nothing is bought; \u20ac375.00 \u00b1 \u20ac0.00 more.");
+            browser.ask("document.querySelectorAll('#planned details').forEach(each => { each.open = true })");
+            assertThat(browser.text()).contains("One more, EUR", "Pay at most, EUR");
+            assertThat(browser.barriers()).isEmpty();
+            browser.screen(Browser.PHONE, true);
+            assertThat(browser.barriers()).isEmpty();
+            assertThat(browser.sidewaysScroll()).isZero();
+            browser.complaints();
+            String streamed = Wire.post(server.address(), "/page/plan", "application/yaml", plan + "samples: 10\n").body();
+            assertThat(streamed).contains("event: progress", "\"doing\": \"", "event: answer");
+            assertThat(HtmlValidity.faults(Wire.get(server.address(), "/stock").body())).isEmpty();
+            Wire.Reply wrong = Wire.post(server.address(), "/page/demand?months=1&horizon=1&name=list.pdf", "text/csv", "sku\n");
+            assertThat(wrong.status()).isEqualTo(400);
+            assertThat(wrong.body()).contains("must end in .xlsx, .csv, .tsv or .txt");
+        }
+    }
+
     /** Of the sample shop, Fen Surplus is made its own shelf: 3 x H2-16 at 240, 60 x M16 at 21.50. */
     @Test
     @InBrowser
@@ -32,7 +68,7 @@ class StockPageTest {
             browser.visit(server.address() + "stock").until("document.querySelector('.shelf')");
             browser.ask("document.querySelectorAll('details').forEach(each => { each.open = true })");
             assertThat(browser.text()).contains("65 units on our own shelf", "They bring \u20ac2,030.00 at the prices of single units of 31 March 2025 and cost \u20ac1,275.00; of 2 units the cost is not known. What the book keeps for somebody is not among them.",
-                    "Lies dead: nothing that is sold takes it, or its lot is over", "Z9-99", "What is here, and what suppliers have", "What a unit more is worth, and what to buy, is answered by a",
+                    "Lies dead: nothing that is sold takes it, or its lot is over", "Z9-99", "What is here, and what suppliers have", "Bars: what each kind brings beside the others, filled as far as it cost.", "Columns of the table: sku, supplier, unit_cost, available; also min_quantity, lead_days, condition.",
                     "Least each", "Elsewhere", "Platforms", "Processors", "Memory modules", "Heat sinks", "Power supplies");
             assertThat(browser.ask("return document.querySelector('tr.dead .sku').textContent")).isEqualTo("Z9-99");
             assertThat(browser.barriers()).isEmpty();
