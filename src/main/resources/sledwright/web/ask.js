@@ -376,9 +376,9 @@ const DO = {
     if (reply.ok) { target.replaceChildren(...parsed(await reply.text()).childNodes); } else { note(target, (await reply.json()).faults.map(fault => fault.message).join(' ')); }
   },
   hand: button => {
-    const judged = new Map([...wishes].filter(([key]) => /^(require|limit)\.|^machines$/.test(key)));
-    sessionStorage.setItem('sledwright-build', button.dataset.file + yaml(judged).text.split('\n').slice(1).join('\n'));
-    location.assign('/work');
+    const judged = new Map([...wishes].filter(([key]) => /^(require|limit|licence|on_hand)\.|^(machines|name|workload)$/.test(key)));
+    const file = button.dataset.file + yaml(judged).text.split('\n').slice(1).join('\n');
+    location.assign('/board#' + new URLSearchParams({ came: $('.answer', answer).classList.contains('proved') ? 'proved' : 'found', file }));
   },
   paper: async button => {
     const { paper, rank } = button.dataset;

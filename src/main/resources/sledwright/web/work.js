@@ -69,17 +69,14 @@ async function draw() {
   $('#board').replaceChildren(...drawn);
 }
 let timer = 0;
+function isBuild() { return /^kind: *build/m.test($('#text').value); }
+function typed() { $('#onboard').hidden = !isBuild(); }
 $('#text').addEventListener('input', () => {
   clearTimeout(timer);
-  if (/^kind: *build/m.test($('#text').value)) { timer = setTimeout(answer, 400); }
+  typed();
+  if (isBuild()) { timer = setTimeout(answer, 400); }
 });
-const proved = sessionStorage.getItem('sledwright-build');
-function back() { $('#text').value = proved; answer(); }
-if (proved) {
-  $('#proved').hidden = false;
-  $('#proved').addEventListener('click', back);
-  back();
-}
+$('#onboard').addEventListener('click', () => location.assign('/board#' + new URLSearchParams({ came: 'file', file: $('#text').value })));
 
 $('#bring').addEventListener('submit', event => { event.preventDefault(); answer(); });
 // A newer question of the same line ends the one that is being worked on, which then gives the best found.
@@ -87,7 +84,7 @@ $('#stop').addEventListener('click', () => fetch('/page/load', { method: 'POST',
 $('#open').addEventListener('click', () => $('#file').click());
 $('#file').addEventListener('change', async event => {
   const [file] = event.target.files;
-  if (file) { $('#text').value = await file.text(); }
+  if (file) { $('#text').value = await file.text(); typed(); }
   event.target.value = '';
 });
 $('#sheet').addEventListener('click', async () => {

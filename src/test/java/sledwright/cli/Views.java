@@ -47,6 +47,10 @@ final class Views {
             browser.ask("document.getElementById('from-mail').open = true; document.getElementById('mail').value = '" + MAIL + "'");
             browser.click("#mail-form button").until("location.hash.includes('machines')").until("!document.getElementById('answer').hasAttribute('aria-busy')").until(answered);
         });
+        view("page-board", "#require.cores=16&require.memory_gb=128&require.storage.0.name=system&require.storage.0.usable_gb=400&require.storage.0.level=1&require.cards.0.kind=network"
+                + "&require.cards.0.ports=2&require.cards.0.port_gbit=10&require.cards.0.count=1", "document.querySelector('[data-do=hand]')", () -> browser.click("[data-do=hand]")
+                .until("document.querySelector('.place')").click("[data-place='module 1A1']").until("!document.getElementById('panel').hidden").click("[data-place='module 1A2']")
+                .until("document.querySelector('.broken li')"));
         for (String[] kept : new String[][] {{"Orchard%20Surveys", "20", "send?hold"}, {"Nordmole%20Freight", "12", ""}, {"Gannet%20Archive", "32", "send"}}) {
             String saved = Wire.post(server, "/api/book?by=anna&customer=" + kept[0], YAML, "{ kind: quote, name: node of %s cores, require: { cores: %s, memory_gb: 128 } }".formatted(kept[1], kept[1])).body();
             if (!kept[2].isEmpty()) {

@@ -13,7 +13,7 @@ class ChangedBodiesTest {
 
     private static final URI SERVER = Servers.small().address();
     private static final int CASES = 160;
-    private static final List<String> PATHS = List.of("/api/quote", "/api/quote?steps&why-not=M64", "/api/check", "/api/upgrade", "/api/compare?figure=cores",
+    private static final List<String> PATHS = List.of("/page/hand", "/api/quote", "/api/quote?steps&why-not=M64", "/api/check", "/api/upgrade", "/api/compare?figure=cores",
             "/page/answer?why-not=H2-16", "/page/steps", "/page/chart", "/page/load", "/page/board?rank=1");
     private static final List<String> BODIES = List.of(
             "kind: quote\nname: a\nmachines: 2\nrequire: { cores: 8, memory_gb: 32 }\nlimit: { price: 900, conditions: [used] }\n",
@@ -42,7 +42,7 @@ class ChangedBodiesTest {
         for (int seed = 0; seed < CASES; seed++) {
             Random chance = new Random(seed);
             String path = PATHS.get(chance.nextInt(PATHS.size()));
-            String body = changed(BODIES.get(path.endsWith("check") ? 2 : path.endsWith("upgrade") ? 3 : chance.nextInt(2)), chance);
+            String body = changed(BODIES.get(path.matches(".*(check|hand)") ? 2 : path.endsWith("upgrade") ? 3 : chance.nextInt(2)), chance);
             String type = body.startsWith("{") ? "application/json" : "application/yaml";
             Wire.Reply reply = Wire.post(SERVER, path, type, body);
             assertThat(reply.status()).as("seed %s, %s: %s\n%s", seed, path, body, reply.body()).isIn(200, 400, 409);

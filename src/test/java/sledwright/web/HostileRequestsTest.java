@@ -28,7 +28,7 @@ class HostileRequestsTest {
 
     private static final int CASES = 400;
     private static final List<String> MORE = List.of("/", "/login", "/logout", "/work", "/book", "/catalogue", "/for/" + "A".repeat(43), "/for/x/answer", "/page/answer", "/page/steps", "/page/work",
-            "/page/board", "/page/sheet", "/page/offer", "/page/load", "/page/import", "/page/import/apply", "/assets/ask.js");
+            "/page/board", "/page/hand", "/page/sheet", "/page/offer", "/page/load", "/page/import", "/page/import/apply", "/assets/ask.js");
     private static final List<String> VALUES = List.of("", "1", "-1", "1e99", "NaN", "%00", "%ff", "%zz", "true", "2026-11-18", "2026-13-45", "require.cores=8", "require.cores=1..9",
             "..%2f..%2fetc", "%3Cscript%3E", "x".repeat(900), "customer", "&", "=", "%F0%9F%98%80");
     private static final List<String> TYPES = List.of("application/yaml", "application/json", "application/x-www-form-urlencoded", "text/plain", "", "multipart/form-data; boundary=x");

@@ -16,7 +16,7 @@ import sledwright.desk.view.QuoteView.Alternative;
 import sledwright.domain.Catalog;
 import sledwright.explain.conflict.Relaxation;
 import sledwright.explain.whynot.WhyNot;
-import sledwright.metrics.Figures;
+import sledwright.report.ask.BuildFacts.Fact;
 import sledwright.report.build.BuildText;
 import sledwright.report.page.Pages;
 import sledwright.report.page.Wording;
@@ -28,10 +28,6 @@ import sledwright.words.Sentences;
 
 /** The answer to a quote: the best build and its alternatives, why, and where there is none, what conflicts and the ways out. */
 public final class AnswerPiece {
-
-    /** A figure under its label. */
-    public record Fact(String label, String value) {
-    }
 
     /** A line of the price. {@code part}: whether it is a part that can be asked about. */
     public record PriceRow(boolean part, String sku, String description, String lot, String from, String condition, String days, int units,
@@ -141,25 +137,7 @@ public final class AnswerPiece {
             pays.tax().ifPresent(tax -> facts.add(new Fact("With " + tax.name(), words.money(pays.gross()))));
         }
         alternative.energy().ifPresent(energy -> facts.add(new Fact("Energy", words.money(energy))));
-        facts.addAll(facts(alternative.build()));
-        return facts;
-    }
-
-    private List<Fact> facts(BuildView build) {
-        Figures figures = build.figures();
-        List<Fact> facts = new ArrayList<>(List.of(
-                new Fact("Cores", String.valueOf(figures.cores())),
-                new Fact("All cores at", words.figure(figures.allCoreGhz()) + " GHz"),
-                new Fact("Memory", words.figure(figures.memoryGb()) + " GB"),
-                new Fact("Memory runs at", "%s MT/s, held by %s".formatted(figures.speed().mts(), figures.speed().setBy().label())),
-                new Fact("Bandwidth", words.figure(figures.bandwidthGbs()) + " GB/s"),
-                new Fact("Throughput", BuildText.throughput(figures)),
-                new Fact("Load", words.figure(figures.loadW()) + " W"),
-                new Fact("Slots left", String.valueOf(figures.spareSlots()))));
-        if (figures.usableGb() != figures.memoryGb()) {
-            facts.add(3, new Fact("Usable", words.figure(figures.usableGb()) + " GB"));
-        }
-        figures.wallW().ifPresent(wall -> facts.add(new Fact("From the wall", words.figure(wall) + " W")));
+        facts.addAll(BuildFacts.of(alternative.build(), words));
         return facts;
     }
 

@@ -35,6 +35,9 @@ public final class BuildFileText {
             line("supply", quoted(sku));
             line("supply_count", String.valueOf(build.supplies()));
         });
+        if (machine.fitout().housed().isPresent()) {
+            line("enclosure", "new");
+        }
         section("modules", machine.slots());
         fitout(machine.fitout());
         return String.join("\n", lines) + "\n";

@@ -73,7 +73,7 @@ public final class Rights {
     public static final List<Right> TABLE = Stream.of(
             Stream.of("/login", "/assets/**", "/api/health", "/api/login", "/for/**").map(Right::open),
             Stream.of("/logout", "/api/logout").map(path -> Right.of(Kind.CHANGES, path, ALL)),
-            Stream.of("/work", "/catalogue", "/api/me", "/api/openapi.json").map(path -> Right.of(Kind.READS, path, ALL)),
+            Stream.of("/work", "/board", "/catalogue", "/api/me", "/api/openapi.json").map(path -> Right.of(Kind.READS, path, ALL)),
             Stream.of("/", "/book", "/asked", "/promises", "/api/book", "/api/book/**").map(path -> Right.of(Kind.READS, path, ASKING)),
             Stream.of("/api/book/allocate", "/page/allocate").map(path -> Right.of(Kind.ASKS, path, ASKING)),
             Stream.of(Right.of(Kind.CHANGES, "/api/book/allocate/apply", Role.PURCHASING)),
@@ -81,7 +81,7 @@ public final class Rights {
             Stream.of("/api/book", "/api/book/**").map(path -> Right.of(Kind.CHANGES, path, Role.SALES)),
             Stream.of(Right.of(Kind.READS, "/api/links", Role.SALES), Right.of(Kind.CHANGES, "/api/links", Role.SALES),
                     Right.of(Kind.CHANGES, "/api/links/*/end", Role.SALES)),
-            Stream.of("/api/check", "/page/work", "/page/board", "/page/sheet", "/page/load")
+            Stream.of("/api/check", "/page/work", "/page/board", "/page/hand", "/page/sheet", "/page/load")
                     .map(path -> Right.of(Kind.ASKS, path, ALL)),
             Stream.of("/api/quote", "/api/compare", "/api/order", "/api/upgrade", "/api/mail", "/page/answer", "/page/steps",
                     "/page/chart", "/page/offer").map(path -> Right.of(Kind.ASKS, path, ASKING)),

@@ -14,7 +14,7 @@ final class PageFrame {
     static final String ASKED = "/asked";
     static final String PROMISES = "/promises";
 
-    private static final List<String> PAGES = List.of("/", "/work", "/book", PROMISES, ASKED, STOCK, "/catalogue");
+    private static final List<String> PAGES = List.of("/", "/board", "/work", "/book", PROMISES, ASKED, STOCK, "/catalogue");
 
     private PageFrame() {
     }

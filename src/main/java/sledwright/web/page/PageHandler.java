@@ -80,12 +80,14 @@ public final class PageHandler extends AnsweringHandler {
     private final Reception reception;
     private final Map<String, Asset> assets = Asset.all();
     private final Map<String, Function<Visitor, String>> pages = Map.of("/", this::askPage,
-            "/work", this::workPage, "/book", this::bookPage);
+            "/work", this::workPage, "/book", this::bookPage,
+            "/board", this::boardPage);
     private final Map<String, Made> pieces = Map.of(
             "/page/answer", new Made(HTML, Maker.of(PageHandler::answer)),
             "/page/steps", new Made(HTML, Maker.of(PageHandler::steps)),
             "/page/chart", new Made(HTML, Maker.of(PageHandler::chart)),
             "/page/board", new Made(HTML, Maker.of(BenchPapers::board)),
+            "/page/hand", new Made(HTML, Maker.of(HandWork::board)),
             "/page/offer", new Made(PDF, BenchPapers::offer),
             "/page/sheet", new Made(PDF, BenchPapers::sheet),
             "/page/load", new Made(Responses.JSON, Maker.of((source, query, shop, terms) -> Loaded.json(source))));
@@ -158,6 +160,10 @@ public final class PageHandler extends AnsweringHandler {
 
     private static Terms terms(Duration time, Visit visit) {
         return Terms.within(time).until(visit::isOver);
+    }
+
+    private String boardPage(Visitor visitor) {
+        return Pages.filled("hand.ftlh", PageFrame.of(catalog, "board", visitor));
     }
 
     private String askPage(Visitor visitor) {

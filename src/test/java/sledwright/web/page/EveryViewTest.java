@@ -40,6 +40,7 @@ class EveryViewTest {
     enum View {
         ASK("#require.cores=8&require.memory_gb=32&limit.price=9000&use=H1-10", "document.querySelector('.step') && document.querySelector('.spot')"),
         STUCK("#require.cores=8&limit.price=20", "document.querySelector('.way')"),
+        BOARD("board#came=file&file=" + HandPageTest.escaped(HandPageTest.BUILD), "document.querySelector('.place')"),
         QUOTES("book", "document.querySelector('#quotes .entry')"),
         FILES("work", "document.querySelector('#go')"),
         STOCK("stock", "document.querySelector('.shelf')"),

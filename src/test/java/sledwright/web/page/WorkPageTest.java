@@ -24,6 +24,7 @@ class WorkPageTest {
 
     private static final URI SERVER = Servers.small().address();
     private static final String YAML = "application/yaml";
+    private static final String BUILD = "kind: build\nplatform: WREN-2\nprocessor: H1-08\nprocessors: 1\ncooling: WREN-HS-1\nsupply: RS-750\nsupply_count: 1\nmodules: { 1A1: M16 }\n";
     private static final String QUOTE = "kind: quote\nrequire: { cores: 8, memory_gb: 32 }\n";
 
     @Test
@@ -34,6 +35,7 @@ class WorkPageTest {
         assertThat(browser.barriers()).isEmpty();
         browser.type("#text", "kind: order\nlines:\n  a: { machines: none }\n").click("#go").until("document.querySelector('#fault').textContent.startsWith('line 3: ')");
         assertThat(browser.ask("const text = document.querySelector('#text'); return text.value.slice(text.selectionStart, text.selectionEnd)")).isEqualTo("  a: { machines: none }");
+        assertThat(browser.complaints()).allMatch(line -> line.contains("400 (Bad Request)"));
         browser.screen(Browser.PHONE, true);
         assertThat(browser.sidewaysScroll()).isZero();
         assertThat(browser.barriers()).isEmpty();
@@ -54,19 +56,18 @@ class WorkPageTest {
 
     @Test
     @InBrowser
-    void aBuildIsChangedByHandAndEveryBrokenRuleIsSaid(Browser browser) {
+    void aBuildIsJudgedWithEveryChangeAndTakenToTheBoard(Browser browser) {
         String result = "document.querySelector('#result').textContent.includes('%s')";
-        browser.visit(SERVER + "#require.cores=8&require.memory_gb=32").until("document.querySelector('[data-do=hand]')").click("[data-do=hand]")
-                .until(result.formatted("valid: every rule holds")).until("document.querySelector('#board svg')");
-        String file = (String) browser.ask("return document.querySelector('#text').value");
-        browser.type("#text", file.replaceFirst("(?m)^  1A1: .*$", "  1A2: M16")).until(result.formatted("slot-order")).until("!document.querySelector('#board svg')");
-        browser.click("#proved").until(result.formatted("valid: every rule holds"));
+        browser.visit(SERVER + "work").type("#text", BUILD).until(result.formatted("valid: every rule holds")).until("document.querySelector('#board svg')");
+        browser.type("#text", BUILD.replace("1A1", "1A2")).until(result.formatted("slot-order")).until("!document.querySelector('#board svg')");
+        browser.click("#onboard").until("document.querySelector('.broken').textContent.includes('slot-order')");
+        assertThat(browser.complaints()).as("what is said of faults in what was typed").allMatch(line -> line.contains("409 (Conflict)"));
     }
 
     @Test
     void everyKindOfRequestIsAnswered() {
         assertThat(Wire.post(SERVER, "/page/work", YAML, QUOTE).body()).contains("event: answer", "proved: no cheaper valid build exists");
-        assertThat(Wire.post(SERVER, "/page/work", YAML, "kind: build\nplatform: WREN-2\nprocessor: H1-08\nprocessors: 1\ncooling: WREN-HS-1\nsupply: RS-750\nsupply_count: 1\nmodules: { 1A1: M16 }\n").body())
+        assertThat(Wire.post(SERVER, "/page/work", YAML, BUILD).body())
                 .contains("valid: every rule holds");
         assertThat(Wire.post(SERVER, "/page/work", YAML, "kind: upgrade\nbuild: { platform: WREN-2 }\n").status()).isEqualTo(400);
         assertThat(Wire.post(SERVER, "/page/work", YAML, "kind: wish\n").body()).contains("must be one of quote, build, order, restock, upgrade");
