@@ -2,6 +2,7 @@ import { address, fromAddress, fromPairs, isList, items, yaml } from './request.
 import { wire as wireMail } from './mail.js';
 import { wire as wireKeeping } from './keep.js';
 import { wire as wireLink } from './link.js';
+import { wire as wireOrder } from './order.js';
 import { headers } from './server.js';
 
 const $ = (selector, within = document) => within.querySelector(selector);
@@ -487,6 +488,7 @@ function label(key) {
 }
 // A mail fills the whole form: what stood in it before is no wish of this customer; Undo brings it back.
 wireKeeping(() => yaml(wishes).text);
+wireOrder(() => wishes);
 if ($('#link')) { wireLink(() => yaml(wishes).text, () => wishes, label); }
 wireMail(label, pairs => { wishes = fromPairs(pairs); asked = []; show(); changed(true); });
 

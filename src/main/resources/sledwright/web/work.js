@@ -1,5 +1,6 @@
 // A request as a file: answered as it comes, and stopped at any time.
 import { headers as asking } from './server.js';
+import { gist, keep, lines, yaml } from './order.js';
 import { listen } from './stream.js';
 
 const $ = selector => document.querySelector(selector);
@@ -77,6 +78,51 @@ $('#text').addEventListener('input', () => {
   if (isBuild()) { timer = setTimeout(answer, 400); }
 });
 $('#onboard').addEventListener('click', () => location.assign('/board#' + new URLSearchParams({ came: 'file', file: $('#text').value })));
+
+// --- the order that was put together from single machines ---------------------
+
+function made(tag, text, attributes = {}) {
+  const element = document.createElement(tag);
+  element.textContent = text;
+  for (const [key, value] of Object.entries(attributes)) { element.setAttribute(key, value); }
+  return element;
+}
+
+function row(line, at) {
+  const item = made('li', '', { class: 'line' });
+  const units = made('input', '', { inputmode: 'numeric', value: line.machines, 'aria-label': `Machines of ${line.name}`, 'data-line': at });
+  const wishes = new URLSearchParams(line.wishes.flatMap(([key, value]) => (Array.isArray(value) ? value : [value]).map(one => [key, one])));
+  item.append(units, made('span', ' x '), made('b', line.name), made('span', ' ' + gist(line), { class: 'called' }), ' ',
+    made('a', 'Change', { href: '/#' + wishes, 'aria-label': `Change ${line.name}` }), ' ',
+    made('button', '\u2715', { type: 'button', class: 'drop', 'data-out': at, 'aria-label': `Without ${line.name}`, title: 'Without this' }));
+  return item;
+}
+
+function ordered(all) {
+  keep(all);
+  $('#order').hidden = all.length === 0;
+  $('#lines').replaceChildren(...all.map(row));
+  if (all.length > 0) { $('#text').value = yaml(all); }
+}
+
+$('#lines').addEventListener('change', event => {
+  const all = lines();
+  const line = all[Number(event.target.dataset.line)];
+  line.machines = event.target.value.trim();
+  keep(all);
+  $('#text').value = yaml(all);
+  answer();
+});
+$('#lines').addEventListener('click', event => {
+  const button = event.target.closest('[data-out]');
+  if (!button) { return; }
+  const all = lines().filter((line, at) => at !== Number(button.dataset.out));
+  ordered(all);
+  ($('#lines input') || $('#text')).focus();
+  if (all.length > 0) { answer(); }
+});
+$('#empty').addEventListener('click', () => { ordered([]); $('#text').focus(); });
+if (lines().length > 0) { ordered(lines()); answer(); }
 
 $('#bring').addEventListener('submit', event => { event.preventDefault(); answer(); });
 // A newer question of the same line ends the one that is being worked on, which then gives the best found.
