@@ -14,13 +14,17 @@ const chart = $('#chart');
 const said = $('#said');
 const COMPOSITE = ['require.storage', 'require.cards', 'extras', 'on_hand'];
 const FIRST = { 'require.storage': { name: '', usable_gb: '400', level: '1' }, 'require.cards': { kind: 'network', ports: '2', port_gbit: '10', count: '1' } };
-const TYPING_MS = 140;
+// Keys that come at once, as of somebody who pastes, are one change; then whoever types sees the answer to each figure.
+const TYPING_MS = 25;
+// What is said aloud, and what is wrong in a field, waits until somebody rests.
+const RESTS_MS = 350;
 
 let wishes = new Map();
 let asked = [];
 let steps = 0;
 let lines = [];
 let timer = 0;
+let rest = 0;
 let running = null;
 
 // --- the form -------------------------------------------------------------
@@ -250,6 +254,7 @@ async function post(path, name, body, signal) {
 
 async function ask() {
   clearTimeout(timer);
+  clearTimeout(rest);
   if (running) { running.abort(); }
   running = new AbortController();
   const { signal } = running;
@@ -262,13 +267,15 @@ async function ask() {
     if (reply.ok) {
       clearFaults();
       swap(answer, await reply.text());
-      said.textContent = $('[data-say]', answer).dataset.say;
+      const words = $('[data-say]', answer).dataset.say;
+      rest = setTimeout(() => { said.textContent = words; }, RESTS_MS);
       brief();
       answer.removeAttribute('aria-busy');
       await beside(request.text, signal);
     } else if (reply.status !== 409) {
       answer.removeAttribute('aria-busy');
-      faults((await reply.json()).faults);
+      const found = (await reply.json()).faults;
+      if (!signal.aborted) { rest = setTimeout(() => faults(found), RESTS_MS); }
     }
   } catch (gone) {
     if (gone.name !== 'AbortError') {
@@ -278,8 +285,13 @@ async function ask() {
   }
 }
 
+// Only while the verdict itself cannot be seen.
+const sight = new IntersectionObserver(seen => $('#brief').classList.toggle('away', seen.at(-1).isIntersecting));
+
 /** The price where the answer itself is below the screen. */
 function brief() {
+  sight.disconnect();
+  sight.observe($('.verdict', answer));
   const sum = $('.sum', answer);
   $('#brief').hidden = false;
   $('#brief').textContent = (sum ? sum.textContent + ' \u2013 ' : '') + $('.seal', answer).textContent.split(':')[0];

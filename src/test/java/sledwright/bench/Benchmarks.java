@@ -18,7 +18,7 @@ public final class Benchmarks {
               explain [EVERY]                               why not, and conflicts, of the demo's quotes; of every EVERYth part
               compare                                       the frontiers of the demo's quotes
               threads [SHOP [COUNT]]                        whole answers a second of 1, 2 and 4 threads; otherwise demo 500
-              serve [WISHES [SECONDS]]                      the page for one client and for eight; otherwise 200 10
+              serve [WISHES [SECONDS]]                      the page for one client, for eight and in a browser; otherwise 200 10
               order [MACHINES ...]                          orders of that many machines on the demo; otherwise 10 50 200 2000
               gaps [COUNT [SECONDS [FIRST [busy]]]]         orders whose bounds are hard to close, on the demo; otherwise 40 10 0; busy: by the processor's time
               allocate [PROMISES ...]                       promises drawn anew on the demo; otherwise 20 100 500

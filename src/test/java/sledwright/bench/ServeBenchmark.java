@@ -1,21 +1,19 @@
 package sledwright.bench;
 
-import com.sun.management.OperatingSystemMXBean;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.lang.management.ManagementFactory;
+import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse.BodyHandlers;
-import java.nio.file.Path;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
 import java.util.Map;
 import java.util.Random;
 import java.util.concurrent.Callable;
@@ -23,12 +21,11 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
-import sledwright.book.store.BookPlace;
-import sledwright.web.WebServer;
-import sledwright.web.WebSettings;
-import sledwright.web.shop.BookShelf;
 
-/** The page under load: what a change of a wish takes for one client, and how many answers a second several get, each compared with the one before. */
+/**
+ * The page under load, served by a process of its own: what a change of a wish takes for one client, how many answers a second several get,
+ * each compared with the one before, and when a browser has painted it.
+ */
 final class ServeBenchmark {
 
     private final PrintStream out;
@@ -63,17 +60,11 @@ final class ServeBenchmark {
     }
 
     void run(int count, int seconds) throws Exception {
-        WebSettings.Bounds bounds = WebSettings.Bounds.ofThisMachine();
-        long begun = System.nanoTime();
-        AtomicInteger defects = new AtomicInteger();
-        try (WebServer server = WebServer.start(new WebSettings(Path.of("catalogs/heronfold-yard"), new BookShelf(BookPlace.of(Path.of("target", "no-such-book.db")), "bench"),
-                WebSettings.Place.here(0), Optional.empty(), bounds, line -> { },
-                defect -> defects.incrementAndGet()))) {
-            out.printf("ready after %.1f s%n", (System.nanoTime() - begun) / 1e9);
-            URI page = server.address().resolve("/page/answer");
+        List<String> wishes = wishes(count);
+        try (ServedDemo demo = ServedDemo.start()) {
+            out.printf("ready after %.1f s; first answer, right then, after %.0f ms%n", demo.seconds(), first(demo.address(), wishes.get(0)));
+            URI page = demo.address().resolve("/page/answer");
             HttpClient client = HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
-            List<String> wishes = wishes(count);
-            out.printf("first answer: %.0f ms%n", ask(client, page, wishes.get(0)).millis());
             Map<String, String> answers = new LinkedHashMap<>();
             for (String wish : wishes) {
                 answers.put(wish, ask(client, page, wish).body());
@@ -81,19 +72,34 @@ final class ServeBenchmark {
             double[] times = wishes.stream().mapToDouble(wish -> timed(client, page, wish)).sorted().toArray();
             out.printf("one client, %d wishes: median %.1f ms, 95 %% %.1f ms, worst %.0f ms%n", times.length, times[times.length / 2],
                     times[times.length * 95 / 100], times[times.length - 1]);
-            several(page, answers, 8, Duration.ofSeconds(seconds));
-            System.gc();
-            Runtime java = Runtime.getRuntime();
-            out.printf("heap in use, server and clients: %d MB; defects: %d%n", (java.totalMemory() - java.freeMemory()) >> 20, defects.get());
+            several(demo, answers, 8, Duration.ofSeconds(seconds));
+            out.printf("the server alone: %s; defects: %s%n", demo.memory(), demo.defects());
+            PaintedAnswers.print(out, demo.address());
         }
     }
 
-    private void several(URI page, Map<String, String> answers, int clients, Duration time) throws Exception {
+    /** As plain as can be, so that what a client learns by working is not counted. */
+    private static double first(URI server, String wish) throws IOException {
+        byte[] body = wish.getBytes(StandardCharsets.UTF_8);
+        String head = "POST /page/answer HTTP/1.1\r\nHost: " + server.getAuthority() + "\r\nConnection: close\r\nContent-Type: application/yaml\r\nContent-Length: " + body.length
+                + "\r\n\r\n";
+        long begun = System.nanoTime();
+        try (Socket socket = new Socket(server.getHost(), server.getPort())) {
+            socket.getOutputStream().write((head + wish).getBytes(StandardCharsets.UTF_8));
+            String reply = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            if (!reply.startsWith("HTTP/1.1 200 ")) {
+                throw new IllegalStateException(reply);
+            }
+        }
+        return (System.nanoTime() - begun) / 1e6;
+    }
+
+    private void several(ServedDemo demo, Map<String, String> answers, int clients, Duration time) throws Exception {
+        URI page = demo.address().resolve("/page/answer");
         List<String> wishes = List.copyOf(answers.keySet());
         AtomicInteger wrong = new AtomicInteger();
         long end = System.nanoTime() + time.toNanos();
-        OperatingSystemMXBean system = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
-        long spent = system.getProcessCpuTime();
+        double spent = demo.cpuMillis();
         ExecutorService pool = Executors.newFixedThreadPool(clients);
         List<Future<double[]>> all = new ArrayList<>();
         for (int i = 0; i < clients; i++) {
@@ -116,9 +122,9 @@ final class ServeBenchmark {
             found.add(each.get());
         }
         pool.shutdown();
-        double cpu = (system.getProcessCpuTime() - spent) / 1e6;
+        double cpu = demo.cpuMillis() - spent;
         double[] times = found.stream().flatMapToDouble(Arrays::stream).sorted().toArray();
-        out.printf("%d clients: %.0f answers a second, median %.1f ms, 95 %% %.1f ms, %.1f ms of CPU each, other than for one client: %d of %d%n", clients,
+        out.printf("%d clients: %.0f answers a second, median %.1f ms, 95 %% %.1f ms, %.1f ms of the server's processor time each, other than for one client: %d of %d%n", clients,
                 times.length / (double) time.toSeconds(), times[times.length / 2], times[times.length * 95 / 100], cpu / times.length, wrong.get(), times.length);
     }
 

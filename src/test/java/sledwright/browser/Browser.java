@@ -55,7 +55,7 @@ public final class Browser implements CloseableResource, AutoCloseable {
         this.folder = folder;
     }
 
-    static boolean isInstalled() {
+    public static boolean isInstalled() {
         return Files.isExecutable(PROGRAM) && Files.isExecutable(DRIVER);
     }
 
@@ -250,15 +250,16 @@ public final class Browser implements CloseableResource, AutoCloseable {
     }
 
     /**
-     * A picture of the document as PNG.
+     * A picture of the document as PNG, from where it is scrolled to.
      *
-     * @param mostHeight CSS pixels from its top that are shown, or all of it
+     * @param mostHeight CSS pixels that are shown, or all of it
      * @param scale      pixels of the picture for one of the document
      */
     public byte[] picture(long mostHeight, double scale) {
-        long height = (long) driver.executeScript("return Math.ceil(document.documentElement.scrollHeight)");
+        long height = (long) driver.executeScript("return Math.ceil(document.documentElement.scrollHeight - window.scrollY)");
+        long top = (long) driver.executeScript("return Math.round(window.scrollY)");
         Number width = (Number) driver.executeScript("return window.innerWidth");
-        Map<String, Object> clip = Map.of("x", 0, "y", 0, "width", width, "height", Math.min(height, mostHeight), "scale", scale);
+        Map<String, Object> clip = Map.of("x", 0, "y", top, "width", width, "height", Math.min(height, mostHeight), "scale", scale);
         return Base64.getDecoder().decode((String) driver.executeCdpCommand("Page.captureScreenshot",
                 Map.of("format", "png", "captureBeyondViewport", true, "clip", clip)).get("data"));
     }

@@ -42,6 +42,8 @@ final class Views {
     private void all(Path work) throws IOException {
         String answered = "document.querySelector('.seal') && (document.querySelector('.way') || document.querySelector('.spot') && document.querySelector('.step'))";
         view("page", "#require.cores=20&require.memory_gb=256&limit.lead_days=5", answered, () -> { });
+        view("page-board", "#require.cores=20&require.memory_gb=256&require.storage.0.name=system&require.storage.0.usable_gb=400&require.storage.0.level=1", answered, () ->
+                browser.click("[data-do=board]").until("document.querySelector('.board svg')"), ".board");
         view("page-stuck", "#require.cores=20&require.memory_gb=256&limit.price=150", answered, () -> { });
         view("page-mail", "#require.cores=8", answered, () -> {
             browser.ask("document.getElementById('from-mail').open = true; document.getElementById('mail').value = '" + MAIL + "'");
@@ -61,6 +63,9 @@ final class Views {
         view("page-book", "book#" + year + "-0001", "document.querySelector('#history tbody tr') && document.querySelector('#paper').textContent.length > 99", () -> { });
         view("page-work", "work", "true", () -> browser.click("#go").until("/ s: /.test(document.querySelector('#progress').textContent) || document.querySelector('#progress').textContent === 'Done.'")
                 .click("#stop").until("document.querySelector('#progress').textContent === 'Done.'"));
+        String link = Wire.post(server, "/api/links?may=require.cores=8..32&may=require.memory_gb=64..512&may=limit.conditions=new,refurbished,used", YAML,
+                "{ kind: quote, name: Orchard Surveys render node, require: { cores: 20, memory_gb: 128 }, limit: { conditions: [refurbished] }, alternatives: 4 }").body();
+        view("page-customer", link.replaceAll("(?s).*\"address\": \"http://[^/]*/([^\"]*)\".*", "$1"), "document.querySelector('.compared')", () -> { });
         view("page-stock", "stock", "document.querySelector('.shelf')", () -> { });
         Path list = Files.writeString(work.resolve("palisander-list.csv"), Files.readString(Path.of("docs/examples/palisander-list.csv"), StandardCharsets.UTF_8));
         view("page-catalogue", "catalogue", "document.querySelector('#bring')", () -> {
@@ -78,10 +83,15 @@ final class Views {
     }
 
     private void view(String name, String path, String condition, Runnable act) throws IOException {
+        view(name, path, condition, act, "html");
+    }
+
+    /** @param from what stands at the top of the picture */
+    private void view(String name, String path, String condition, Runnable act, String from) throws IOException {
         browser.visit(server + path).until(condition);
         act.run();
         for (Object[] shape : new Object[][] {{"", Browser.DESKTOP, false, DESK_SCALE}, {"-dark", Browser.DESKTOP, true, DESK_SCALE}, {"-phone", Browser.PHONE, false, PHONE_SCALE}}) {
-            browser.screen((int) shape[1], (boolean) shape[2]).until("getComputedStyle(document.getElementById('answer')).opacity === '1'").ask("window.scrollTo(0, 0)");
+            browser.screen((int) shape[1], (boolean) shape[2]).until("getComputedStyle(document.getElementById('answer')).opacity === '1'").ask("document.querySelector('" + from + "').scrollIntoView()");
             Files.write(folder.resolve(name + shape[0] + ".png"), browser.picture(SHOWN_HEIGHT, (double) shape[3]));
         }
     }

@@ -43,6 +43,8 @@ class EveryViewTest {
         BOARD("board#came=file&file=" + HandPageTest.escaped(HandPageTest.BUILD), "document.querySelector('.place')"),
         QUOTES("book", "document.querySelector('#quotes .entry')"),
         FILES("work", "document.querySelector('#go')"),
+        PROMISES("promises", "document.querySelector('#promises-title')"),
+        ASKED("asked", "document.querySelector('#asked-title')"),
         STOCK("stock", "document.querySelector('.shelf')"),
         CATALOGUE("catalogue", "document.querySelector('#bring')"),
         CUSTOMER("", "document.querySelector('.compared')");
