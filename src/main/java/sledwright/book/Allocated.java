@@ -45,9 +45,10 @@ public record Allocated(List<Drawn> promises, List<Gone> strained, Quality quali
      * @param given units that it kept and takes no more
      * @param lacks where it cannot be kept: what stands in the way of what the customer was told of
      * @param ways  where it cannot be kept: the nearest ways out
+     * @param order the machines of an order; empty: it is of one request, or is picked
      */
     public record Drawn(SavedQuote quote, Fate fate, Optional<BigDecimal> cost, Map<LotName, Integer> units, Map<LotName, Integer> fresh,
-                        Map<LotName, Integer> given, List<String> lacks, List<String> ways) {
+                        Map<LotName, Integer> given, List<String> lacks, List<String> ways, Optional<KeptMachines> order) {
 
         public Drawn {
             units = Map.copyOf(units);

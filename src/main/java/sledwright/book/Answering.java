@@ -2,14 +2,15 @@ package sledwright.book;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import sledwright.desk.Desk;
-import sledwright.desk.QuoteQuestion;
 import sledwright.desk.Reply;
 import sledwright.desk.Terms;
-import sledwright.desk.view.QuoteAnswer;
+import sledwright.desk.view.OfferAnswer;
 import sledwright.input.Fault;
 import sledwright.input.Faults;
 import sledwright.input.FaultsException;
@@ -24,6 +25,9 @@ public final class Answering {
     /** A catalogue that changes again and again while it is read is being written to. */
     private static final int MOST_READINGS = 3;
 
+    /** What can be kept. */
+    static final Set<Kind> KINDS = Collections.unmodifiableSet(EnumSet.of(Kind.QUOTE, Kind.ORDER));
+
     private Answering() {
     }
 
@@ -37,11 +41,11 @@ public final class Answering {
                                          Terms terms) {
         Faults faults = new Faults();
         Optional<byte[]> bytes = source.bytes(YamlReader.MOST_MEGABYTES, faults);
-        Optional<Path> folder = catalog.or(() -> RequestReader.open(source, sets, Set.of(Kind.QUOTE), faults)
+        Optional<Path> folder = catalog.or(() -> RequestReader.open(source, sets, KINDS, faults)
                 .flatMap(request -> request.catalog()).flatMap(named -> named.folder(faults)));
         if (bytes.isEmpty() || folder.isEmpty()) {
             // The desk finds every fault, of the catalogue as well.
-            return Desk.open().by(stock::today).quote(source, new QuoteQuestion(sets, List.of(), false), terms)
+            return Desk.open().by(stock::today).offer(source, sets, terms)
                     .then(answered -> new Reply.Faulty<>(faults.all()));
         }
         return again(source.holding(bytes.get()),
@@ -56,9 +60,9 @@ public final class Answering {
     private static Reply<Answered> again(Source source, Asked asked, OnDay stock, Terms terms) {
         for (int reading = 0; reading < MOST_READINGS; reading++) {
             String before = digest(asked.catalog());
-            Reply<QuoteAnswer> reply = Desk.at(asked.catalog()).by(stock::today).offering(stock.reserved()::less)
-                    .quote(source, new QuoteQuestion(asked.sets(), List.of(), false), terms);
-            if (!(reply instanceof Reply.Answered<QuoteAnswer>) || digest(asked.catalog()).equals(before)) {
+            Reply<OfferAnswer> reply = Desk.at(asked.catalog()).by(stock::today).offering(stock.reserved()::less)
+                    .offer(source, asked.sets(), terms);
+            if (!(reply instanceof Reply.Answered<OfferAnswer>) || digest(asked.catalog()).equals(before)) {
                 return reply.map(answer -> new Answered(asked, answer, before));
             }
         }

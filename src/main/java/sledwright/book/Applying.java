@@ -3,6 +3,7 @@ package sledwright.book;
 import java.sql.SQLException;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -36,10 +37,19 @@ final class Applying {
         }
         for (Drawn one : changing) {
             Holdings.give(sql, one.quote().number(), one.units());
-            Quotes.note(sql, one.quote().number(), one.quote().version(), STEP, one.fate() == Fate.BROKEN ? "nothing is left for it"
-                    : detail(one), by);
+            if (one.order().isPresent()) {
+                give(sql, one.quote(), one.order().get());
+            }
+            Quotes.note(sql, one.quote().number(), one.quote().version(), STEP, one.fate() != Fate.BROKEN ? detail(one)
+                    : one.units().isEmpty() ? "nothing is left for it" : "not all of it is left", by);
         }
         return changing.size();
+    }
+
+    private static void give(Sql sql, SavedQuote quote, KeptMachines machines) throws SQLException {
+        sql.change("DELETE FROM given_machines WHERE number = ?", quote.number());
+        sql.change("INSERT INTO given_machines (number, version, machines) VALUES (?, ?, ?)", quote.number(), quote.version(),
+                Packed.of(machines.json()));
     }
 
     private static String detail(Drawn one) {
@@ -60,6 +70,11 @@ final class Applying {
         boolean takes = !Holdings.picks(sql, quote, quote.chosen()).isEmpty();
         if (takes && sql.first("SELECT units FROM holding WHERE number = ?", row -> row.getInt(1), quote.number()).isEmpty()) {
             throw new BookRefusal(Kind.STEP, "nothing is kept for %s, since nothing was left for it; allocate again, or have it declined"
+                    .formatted(quote.number()));
+        }
+        Optional<Promised.Machines> order = Promised.machines(sql, quote);
+        if (order.isPresent() && !order.get().isWhole()) {
+            throw new BookRefusal(Kind.STEP, "not all machines of %s have their parts; allocate again, or have it declined"
                     .formatted(quote.number()));
         }
     }

@@ -7,7 +7,6 @@ import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import sledwright.book.BookRefusal.Kind;
@@ -16,6 +15,7 @@ import sledwright.book.store.Database;
 import sledwright.book.store.Sql;
 import sledwright.book.store.Work;
 import sledwright.desk.Terms;
+import sledwright.desk.view.KeptAs;
 import sledwright.domain.Catalog;
 import sledwright.input.FaultsException;
 
@@ -24,10 +24,12 @@ public final class Book implements AutoCloseable {
 
     private final Database database;
     private final String program;
+    private final Saving saving;
 
     private Book(Database database, String program) {
         this.database = database;
         this.program = program;
+        saving = new Saving(database, program);
     }
 
     /**
@@ -40,40 +42,18 @@ public final class Book implements AutoCloseable {
         return new Book(Database.open(place), program);
     }
 
-    /**
-     * Keeps an answer as a new quote.
-     *
-     * @param papers its documents by what they are called, such as {@code html.customer}
-     */
-    public SavedQuote save(Answered answered, Map<String, byte[]> papers, String customer, String note, Signature by) {
-        return save(NewVersion.of(answered, papers), customer, note, by);
+    /** Keeps an answer as a new quote. */
+    public SavedQuote save(Answered answered, Papers papers, String customer, String note, Signature by) {
+        return saving.save(answered, papers, customer, note, "", by);
     }
 
     SavedQuote save(NewVersion fresh, String customer, String note, Signature by) {
-        String name = named(customer);
-        return database.write(sql -> insert(sql, fresh, name, note, "", by));
+        return saving.save(fresh, customer, note, by);
     }
 
     /** Keeps an answer as a new quote like another. */
-    public SavedQuote copy(SavedQuote from, Answered answered, Map<String, byte[]> papers, String customer, Signature by) {
-        NewVersion fresh = NewVersion.of(answered, papers);
-        String name = named(customer);
-        return database.write(sql -> insert(sql, fresh, name, from.note(), "like " + from.number(), by));
-    }
-
-    private SavedQuote insert(Sql sql, NewVersion fresh, String customer, String note, String detail, Signature by) throws SQLException {
-        QuoteNumber number = Quotes.next(sql, by.today().getYear());
-        Quotes.insert(sql, number, customer, note, fresh, by.today());
-        Quotes.insertVersion(sql, number, 1, fresh, program, by);
-        Quotes.note(sql, number, 1, "save", detail, by);
-        return known(sql, number, by);
-    }
-
-    private static String named(String customer) {
-        if (customer.isBlank()) {
-            throw new BookRefusal(Kind.VALUE, "the customer has no name");
-        }
-        return customer.strip();
+    public SavedQuote copy(SavedQuote from, Answered answered, Papers papers, String customer, Signature by) {
+        return saving.save(answered, papers, customer, from.note(), "like " + from.number(), by);
     }
 
     /**
@@ -81,8 +61,8 @@ public final class Book implements AutoCloseable {
      *
      * @param from the quote as it was when the answer was asked for
      */
-    public SavedQuote revise(SavedQuote from, Answered answered, Map<String, byte[]> papers, Signature by) {
-        return revise(from, NewVersion.of(answered, papers), by);
+    public SavedQuote revise(SavedQuote from, Answered answered, Papers papers, Signature by) {
+        return revise(from, NewVersion.of(answered, papers, new KeptAs(from.number().toString(), from.version() + 1)), by);
     }
 
     SavedQuote revise(SavedQuote from, NewVersion fresh, Signature by) {
@@ -246,7 +226,9 @@ public final class Book implements AutoCloseable {
     private static int chosen(Sql sql, SavedQuote now, QuoteStep step, Optional<Integer> choice) throws SQLException {
         int options = Quotes.options(sql, now.number(), now.version());
         if (options == 0 && (step == QuoteStep.SEND || step == QuoteStep.ACCEPT)) {
-            throw new BookRefusal(Kind.STEP, "%s offers nothing, for no build was found; revise it".formatted(now.number()));
+            throw new BookRefusal(Kind.STEP, Quotes.paper(sql, now.number(), now.version(), KeptMachines.PAPER).isPresent()
+                    ? "%s offers nothing, for not all that was asked for was found; revise it".formatted(now.number())
+                    : "%s offers nothing, for no build was found; revise it".formatted(now.number()));
         }
         int chosen = choice.orElse(now.chosen());
         if (choice.isPresent() && (chosen < 1 || chosen > options)) {
@@ -279,8 +261,15 @@ public final class Book implements AutoCloseable {
         if (version < 1 || version > quote.version()) {
             throw new BookRefusal(Kind.VALUE, "%s has no version %s; its last is %s".formatted(quote.number(), version, quote.version()));
         }
-        return database.read(sql -> Quotes.paper(sql, quote.number(), version, kind)).orElseThrow(() ->
-                new BookRefusal(Kind.UNKNOWN, "%s has no documents any more, for its customer was erased".formatted(quote.number())));
+        return database.read(sql -> {
+            Optional<byte[]> paper = Quotes.paper(sql, quote.number(), version, kind);
+            return paper.isPresent() ? paper.get() : Quotes.noPaper(sql, quote.number(), version, kind);
+        });
+    }
+
+    /** Whether a quote is of several lines that draw on one stock. */
+    public boolean isOrder(SavedQuote quote) {
+        return database.read(sql -> Quotes.paper(sql, quote.number(), quote.version(), KeptMachines.PAPER)).isPresent();
     }
 
     /** Everything that was done with a quote, the first first. */

@@ -30,7 +30,6 @@ import sledwright.domain.Request;
 import sledwright.input.FaultsException;
 import sledwright.input.Source;
 import sledwright.request.Job;
-import sledwright.request.Kind;
 import sledwright.request.RequestReader;
 
 /** Makes classes of what was asked for: months count back from today, so that none is cut short. */
@@ -39,7 +38,7 @@ final class Demanding {
     private final Catalog shop;
     private final LocalDate today;
     private final int months;
-    private final Map<List<Object>, Optional<Request>> read = new HashMap<>();
+    private final Map<List<Object>, List<Request>> read = new HashMap<>();
 
     Demanding(Path catalog, LocalDate today, int months) {
         shop = CatalogReader.read(catalog).withToday(today);
@@ -63,6 +62,23 @@ final class Demanding {
         }
     }
 
+    /**
+     * A request of a quote: its own, or that of a line where it is an order.
+     *
+     * @param alone whether the quote is about nothing else
+     */
+    private record Wanted(Row row, Request request, boolean alone) {
+
+        boolean isOffered() {
+            return row.quote().price().isPresent();
+        }
+
+        /** What a machine of it was offered for; of an order's lines that is not known. */
+        Optional<BigDecimal> each() {
+            return alone ? row.each() : Optional.empty();
+        }
+    }
+
     /** Quotes of those months. */
     static List<Row> rows(Sql sql, LocalDate today, int months) throws SQLException {
         BookSearch search = new BookSearch(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
@@ -82,59 +98,65 @@ final class Demanding {
     }
 
     PastDemand of(List<Row> rows) {
-        Map<Likeness, List<Row>> alike = new LinkedHashMap<>();
+        Map<Likeness, List<Wanted>> alike = new LinkedHashMap<>();
         List<QuoteNumber> unread = new ArrayList<>();
         for (Row row : rows) {
-            Optional<Request> request = request(row.asked());
-            if (request.isEmpty()) {
+            List<Request> requests = requests(row.asked());
+            if (requests.isEmpty()) {
                 unread.add(row.quote().number());
-                continue;
             }
-            Likeness likeness = Likeness.of(request.get());
-            Likeness known = alike.keySet().stream().filter(likeness::isLike).findFirst().orElse(likeness);
-            alike.computeIfAbsent(known, fresh -> new ArrayList<>()).add(row);
+            for (Request request : requests) {
+                Likeness likeness = Likeness.of(request);
+                Likeness known = alike.keySet().stream().filter(likeness::isLike).findFirst().orElse(likeness);
+                alike.computeIfAbsent(known, fresh -> new ArrayList<>()).add(new Wanted(row, request, requests.size() == 1));
+            }
         }
         Set<String> names = new HashSet<>();
         List<AskedClass> classes = new ArrayList<>();
-        List<Lost> lost = new ArrayList<>();
-        alike.values().stream().sorted(Comparator.comparingInt((List<Row> some) -> some.size()).reversed()).forEach(some -> {
+        Map<QuoteNumber, Optional<BigDecimal>> accepted = new HashMap<>();
+        alike.values().stream().sorted(Comparator.comparingInt((List<Wanted> some) -> some.size()).reversed()).forEach(some -> {
             AskedClass made = asked(some, names);
             classes.add(made);
-            some.stream().filter(row -> row.course() == Course.LOST).map(row -> lost(row, made.accepted())).forEach(lost::add);
+            some.stream().filter(Wanted::alone).forEach(one -> accepted.put(one.row().quote().number(), made.accepted()));
         });
-        rows.stream().filter(row -> unread.contains(row.quote().number()) && row.course() == Course.LOST)
-                .map(row -> lost(row, Optional.empty())).forEach(lost::add);
-        lost.sort(Comparator.comparing(one -> one.quote().number()));
+        List<Lost> lost = rows.stream().filter(row -> row.course() == Course.LOST)
+                .map(row -> lost(row, accepted.getOrDefault(row.quote().number(), Optional.empty())))
+                .sorted(Comparator.comparing(one -> one.quote().number())).toList();
         return new PastDemand(classes, lost, unread, first(today, months), today, months, shop.currency().getCurrencyCode());
     }
 
-    private Optional<Request> request(Asked asked) {
+    /** What is asked for, line by line of an order; none: it cannot be read. */
+    private List<Request> requests(Asked asked) {
         return read.computeIfAbsent(List.of(ByteBuffer.wrap(asked.request()), asked.sets()), same -> {
             try {
-                return Optional.of(((Job.Quote) RequestReader.read(Source.named("request", asked.name(), asked.request()), asked.sets(),
-                        Optional.of(CatalogSource.of(shop)), Set.of(Kind.QUOTE))).request());
+                Job job = RequestReader.read(Source.named("request", asked.name(), asked.request()), asked.sets(),
+                        Optional.of(CatalogSource.of(shop)), Answering.KINDS);
+                return job instanceof Job.Order order ? order.order().lines().stream().map(line -> line.request().withName(line.name()))
+                        .toList() : List.of(((Job.Quote) job).request());
             } catch (FaultsException wrong) {
-                return Optional.empty();
+                return List.of();
             }
         });
     }
 
-    private AskedClass asked(List<Row> rows, Set<String> names) {
+    private AskedClass asked(List<Wanted> wanted, Set<String> names) {
         Map<Request, Integer> times = new LinkedHashMap<>();
-        rows.forEach(row -> times.merge(request(row.asked()).orElseThrow(), 1, Integer::sum));
+        wanted.forEach(one -> times.merge(one.request(), 1, Integer::sum));
         // Of equals the first that was asked.
         int most = Collections.max(times.values());
         Request request = times.entrySet().stream().filter(one -> one.getValue() == most).findFirst().orElseThrow().getKey();
-        Row first = rows.stream().filter(row -> request(row.asked()).orElseThrow().equals(request)).findFirst().orElseThrow();
+        Row first = wanted.stream().filter(one -> one.request().equals(request)).findFirst().orElseThrow().row();
         String name = names.add(request.name()) ? request.name() : "%s like %s".formatted(request.name(), first.quote().number());
         names.add(name);
-        List<Row> offered = rows.stream().filter(row -> row.quote().price().isPresent()).toList();
+        List<Row> rows = wanted.stream().map(Wanted::row).toList();
+        List<Row> offered = wanted.stream().filter(Wanted::isOffered).map(Wanted::row).toList();
         return new AskedClass(name, request, lead(request, first), byMonth(rows),
                 byMonth(rows.stream().filter(row -> row.course() == Course.BOUGHT).toList()),
                 byMonth(rows.stream().filter(row -> row.quote().price().isEmpty()).toList()),
                 (int) offered.stream().filter(row -> row.course() == Course.LOST).count(),
                 (int) offered.stream().filter(row -> row.course() == Course.OPEN).count(),
-                middle(rows.stream().filter(row -> row.course() == Course.BOUGHT).flatMap(row -> row.each().stream()).sorted().toList()));
+                middle(wanted.stream().filter(one -> one.row().course() == Course.BOUGHT).flatMap(one -> one.each().stream()).sorted()
+                .toList()));
     }
 
     /** A last day of delivery is one customer's; the days until then are what all of them wait. */

@@ -27,6 +27,7 @@ final class Erasure {
             sql.change("UPDATE quote SET note = '', reason = '', words = '' WHERE number = ?", quote.number());
             sql.change("UPDATE quote_version SET name = 'erased', request = ?, sets = '' WHERE number = ?", new byte[0], quote.number());
             sql.change("DELETE FROM quote_document WHERE number = ?", quote.number());
+            sql.change("DELETE FROM given_machines WHERE number = ?", quote.number());
             if (quote.state().isOpen()) {
                 Holdings.release(sql, quote.number());
                 sql.change("UPDATE quote SET state = ? WHERE number = ?", QuoteState.WITHDRAWN.label(), quote.number());

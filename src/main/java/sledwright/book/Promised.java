@@ -7,56 +7,68 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.sql.SQLException;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import java.util.OptionalLong;
-import java.util.Set;
 import java.util.TreeMap;
 import sledwright.book.store.Sql;
 import sledwright.catalog.CatalogSource;
 import sledwright.domain.Catalog;
-import sledwright.domain.DeliverBy;
-import sledwright.domain.Equipment;
-import sledwright.domain.Goal;
-import sledwright.domain.Limits;
-import sledwright.domain.MemoryNeeds;
-import sledwright.domain.PartChoice;
-import sledwright.domain.ProcessorNeeds;
 import sledwright.domain.Request;
-import sledwright.domain.Requirements;
-import sledwright.domain.Shortlist;
-import sledwright.domain.VolumeWish;
-import sledwright.domain.WorkWish;
 import sledwright.input.Source;
 import sledwright.planner.allot.LotName;
 import sledwright.planner.allot.Promise;
 import sledwright.request.Job;
-import sledwright.request.Kind;
 import sledwright.request.RequestReader;
 
 /**
  * A quote that was accepted, with all that its customer was told.
  *
- * @param told       figures of each machine
- * @param readyOn    the day on which the machines were to be there
- * @param picks      what the chosen option took when it was answered
- * @param kept       what is kept for it today
- * @param shown      the answer as it was saved; empty where it is not there
+ * @param picks what the chosen option took when it was answered
+ * @param kept  what is kept for it today
+ * @param order its machines where it is an order; empty: it is of one request
  */
-record Promised(SavedQuote quote, Asked asked, NewVersion.Told told, LocalDate readyOn, List<NewVersion.Taken> picks,
-                Map<LotName, Integer> kept, Optional<byte[]> shown) {
-
-    /** What any two promises call their request, so that alike requests are the same. */
-    private static final String REQUEST = "promise";
+record Promised(SavedQuote quote, Asked asked, Told told, List<NewVersion.Taken> picks, Map<LotName, Integer> kept,
+                Optional<Machines> order) {
 
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private static final byte[] NOTHING = {'{', '}'};
+
+    /**
+     * What was told.
+     *
+     * @param figures of each machine; of an order of all together
+     * @param days    when what was told
+     * @param shown   the answer as it was saved; empty where it is not there
+     */
+    record Told(NewVersion.Told figures, int leadDays, Days days, Optional<byte[]> shown) {
+    }
+
+    /** When it was answered, and when it was accepted, which is the first where it was not. */
+    record Days(LocalDate answered, LocalDate accepted) {
+
+        /** The day on which something is to be there that takes so long: whoever takes an offer later can only count from then. */
+        LocalDate readyOn(int leadDays) {
+            LocalDate printed = answered.plusDays(leadDays);
+            return printed.isAfter(accepted) ? printed : accepted.plusDays(leadDays);
+        }
+    }
+
+    /**
+     * The machines of an order.
+     *
+     * @param told with which it was answered
+     * @param now  that it has
+     */
+    record Machines(KeptMachines told, KeptMachines now) {
+
+        /** Whether all machines have their parts, and all sleds their enclosures. */
+        boolean isWhole() {
+            return now.machines() == told.machines() && now.frames().size() == told.frames().size();
+        }
+    }
 
     /** Every quote that is accepted or picked, by its number. */
     static List<Promised> all(Sql sql, LocalDate today) throws SQLException {
@@ -83,73 +95,66 @@ record Promised(SavedQuote quote, Asked asked, NewVersion.Told told, LocalDate r
         Map<LotName, Integer> kept = new TreeMap<>();
         sql.all("SELECT sku, lot, units FROM holding WHERE number = ?", one ->
                 kept.put(new LotName(one.getString(1), one.getString(2)), one.getInt(3)), quote.number());
-        LocalDate printed = answered.plusDays(row.leadDays());
-        // Whoever takes an offer after that day can only count from the day on which it was taken.
-        LocalDate ready = printed.isAfter(accepted) ? printed : accepted.plusDays(row.leadDays());
-        return new Promised(quote, Quotes.asked(sql, quote.number(), quote.version()).orElseThrow(), row.told(), ready,
-                Holdings.picks(sql, quote, quote.chosen()), kept, Quotes.paper(sql, quote.number(), quote.version(), "json.shop"));
+        return new Promised(quote, Quotes.asked(sql, quote.number(), quote.version()).orElseThrow(),
+                new Told(row.told(), row.leadDays(), new Days(answered, accepted),
+                Quotes.paper(sql, quote.number(), quote.version(), "json.shop")), Holdings.picks(sql, quote, quote.chosen()), kept,
+                machines(sql, quote));
+    }
+
+    /** The machines of an order; empty: it is of one request. */
+    static Optional<Machines> machines(Sql sql, SavedQuote quote) throws SQLException {
+        Optional<KeptMachines> told = Quotes.paper(sql, quote.number(), quote.version(), KeptMachines.PAPER).map(KeptMachines::read);
+        Optional<KeptMachines> given = sql.first("SELECT machines FROM given_machines WHERE number = ? AND version = ?",
+                one -> KeptMachines.read(Packed.plain(one.getBytes(1))), quote.number(), quote.version());
+        return told.map(first -> new Machines(first, given.orElse(first)));
+    }
+
+    LocalDate readyOn() {
+        return told.days().readyOn(told.leadDays());
     }
 
     /**
-     * What has to be kept, as a request to a shop: the figures that the customer was told, on the day, at whatever it costs the shop.
+     * What has to be kept, as requests to a shop: the figures that the customer was told, on the day, at whatever it costs the shop. An
+     * order is as many promises as it has kinds of machines.
      *
      * @throws sledwright.input.FaultsException when the request cannot be read with the shop of today
      */
+    List<Promise> promises(Catalog shop) {
+        Optional<PromisedOrder> lines = lines(shop);
+        return lines.isPresent() ? lines.get().promises() : List.of(promise(shop));
+    }
+
+    /** The same as an order, where it is one. */
+    Optional<PromisedOrder> lines(Catalog shop) {
+        return order.map(machines -> new PromisedOrder(this, machines, ((Job.Order) job(shop)).order(), shop.today()));
+    }
+
+    private Job job(Catalog shop) {
+        return RequestReader.read(Source.named(quote.number().toString(), asked.name(), asked.request()), asked.sets(),
+                Optional.of(CatalogSource.of(shop)), Answering.KINDS);
+    }
+
+    /** What has to be kept of a quote of one request. */
     Promise promise(Catalog shop) {
-        Request asked = request(shop);
         Map<String, Integer> parts = new TreeMap<>();
         picks.forEach(pick -> parts.merge(pick.sku(), pick.units(), Integer::sum));
-        return new Promise(quote.number().toString(), told(asked, shop.today()), parts, kept, false);
+        JsonNode option = option();
+        Map<String, Double> volumes = new TreeMap<>();
+        option.path("volumes").forEach(shown -> volumes.put(shown.path("name").asText(), shown.path("usable_gb").asDouble(0)));
+        Request request = new ToldFigures(told.figures(), option.path("work").asDouble(0), volumes)
+                .of(((Job.Quote) job(shop)).request(), readyOn(), shop.today());
+        return new Promise(quote.number().toString(), request, parts, kept, false);
     }
 
     /** The parts are picked: nothing is decided about them any more. */
     Promise pinned(boolean counted) {
-        return new Promise(quote.number().toString(), Request.named(REQUEST).withMachines(quote.machines()), Map.of(),
+        return new Promise(quote.number().toString(), Request.named(ToldFigures.REQUEST).withMachines(quote.machines()), Map.of(),
                 counted ? kept : Map.of(), true);
-    }
-
-    private Request request(Catalog shop) {
-        return ((Job.Quote) RequestReader.read(Source.named(quote.number().toString(), asked.name(), asked.request()), asked.sets(),
-                Optional.of(CatalogSource.of(shop)), Set.of(Kind.QUOTE))).request();
-    }
-
-    private Request told(Request asked, LocalDate today) {
-        JsonNode option = option();
-        Requirements least = asked.require();
-        WorkWish work = new WorkWish(Math.max(least.work().least(), option.path("work").asDouble(0)), least.work().workload());
-        Requirements require = new Requirements(
-                new ProcessorNeeds(least.processors(), Math.max(least.cores(), told.cores()),
-                        Math.max(least.throughput(), told.throughput().doubleValue()), least.baseGhz(), least.allCoreGhz()),
-                new MemoryNeeds(Math.max(least.memoryGb(), told.usableGb().doubleValue()),
-                        Math.max(least.bandwidthGbs(), told.bandwidthGbs().doubleValue()), least.gbPerCore(), least.gbsPerCore(),
-                        least.spareSlots(), least.mode(), least.populated()),
-                work);
-        Equipment wanted = asked.equipment();
-        Equipment equipment = new Equipment(wanted.volumes().stream().map(volume -> told(volume, option)).toList(), wanted.cards(),
-                wanted.extras(), wanted.enclosure());
-        return new Request(REQUEST, asked.machines(), require, limits(asked.limit(), today), Goal.CHEAPEST,
-                new Shortlist(1, Shortlist.PLAIN.step()),
-                new PartChoice(asked.platforms(), asked.forbid(), asked.use(), asked.onHand(), equipment));
-    }
-
-    private Limits limits(Limits asked, LocalDate today) {
-        LocalDate day = asked.by().map(DeliverBy::day).filter(last -> last.isBefore(readyOn)).orElse(readyOn);
-        int left = (int) Math.max(0, ChronoUnit.DAYS.between(today, day));
-        double most = Math.min(asked.powerW().orElse(Double.POSITIVE_INFINITY), told.loadW().doubleValue());
-        return asked.waiting().withLeadDays(OptionalInt.of(left)).withPrice(OptionalLong.empty()).withPowerW(OptionalDouble.of(most));
-    }
-
-    private static VolumeWish told(VolumeWish volume, JsonNode option) {
-        double usable = volume.usableGb();
-        for (JsonNode shown : option.path("volumes")) {
-            usable = shown.path("name").asText().equals(volume.name()) ? Math.max(usable, shown.path("usable_gb").asDouble(0)) : usable;
-        }
-        return volume.with(usable);
     }
 
     private JsonNode option() {
         try {
-            return JSON.readTree(shown.orElse(NOTHING)).path("alternatives").path(quote.chosen() - 1);
+            return JSON.readTree(told.shown().orElse(NOTHING)).path("alternatives").path(quote.chosen() - 1);
         } catch (IOException damaged) {
             throw new UncheckedIOException(damaged);
         }

@@ -35,7 +35,24 @@ final class Quotes {
 
     /** The next number of the year; no other quote gets it, and if this one comes to nothing, the next gets it. */
     static QuoteNumber next(Sql sql, int year) throws SQLException {
-        return new QuoteNumber(year, Math.toIntExact(count(sql, "quotes of " + year)));
+        return new QuoteNumber(year, Math.toIntExact(count(sql, quotesOf(year))));
+    }
+
+    /** The number that is next at the moment. */
+    static QuoteNumber upcoming(Sql sql, int year) throws SQLException {
+        int last = sql.first("SELECT value FROM counter WHERE name = ?", row -> row.getInt(1), quotesOf(year)).orElse(0);
+        return new QuoteNumber(year, last + 1);
+    }
+
+    /** Gives a number to whoever asks, where it is the next; otherwise nothing changes. */
+    static boolean take(Sql sql, QuoteNumber number) throws SQLException {
+        String what = quotesOf(number.year());
+        sql.change("INSERT INTO counter (name, value) VALUES (?, 0) ON CONFLICT (name) DO NOTHING", what);
+        return sql.change("UPDATE counter SET value = value + 1 WHERE name = ? AND value = ?", what, (long) number.place() - 1) == 1;
+    }
+
+    private static String quotesOf(int year) {
+        return "quotes of " + year;
     }
 
     /** One more than at the last time, from 1. Whoever counts has its turn until the transaction ends. */
@@ -180,6 +197,16 @@ final class Quotes {
     static Optional<byte[]> paper(Sql sql, QuoteNumber number, int version, String kind) throws SQLException {
         return sql.first("SELECT content FROM quote_document WHERE number = ? AND version = ? AND kind = ?",
                 row -> Packed.plain(row.getBytes(1)), number, version, kind);
+    }
+
+    /** Says why a document is not there. */
+    static byte[] noPaper(Sql sql, QuoteNumber number, int version, String kind) throws SQLException {
+        List<String> kept = sql.all("SELECT kind FROM quote_document WHERE number = ? AND version = ? AND kind LIKE '%.%' ORDER BY kind",
+                row -> row.getString(1).replaceAll("\\..*", ""), number, version).stream().distinct().toList();
+        throw kept.isEmpty()
+                ? new BookRefusal(BookRefusal.Kind.UNKNOWN, "%s has no documents any more, for its customer was erased".formatted(number))
+                : new BookRefusal(BookRefusal.Kind.VALUE, "%s is not kept as %s; it is kept as %s".formatted(number,
+                kind.replaceAll("\\..*", ""), String.join(", ", kept)));
     }
 
     /** What an option costs, in minor units; empty: there is none. */

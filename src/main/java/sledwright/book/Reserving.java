@@ -13,7 +13,6 @@ import java.util.function.Function;
 import sledwright.catalog.CatalogReader;
 import sledwright.desk.Reply;
 import sledwright.desk.Terms;
-import sledwright.desk.view.QuoteView;
 import sledwright.domain.Catalog;
 import sledwright.words.Numbers;
 
@@ -88,13 +87,13 @@ public final class Reserving {
         if (!(reply instanceof Reply.Answered<Answered> found)) {
             return "What it costs now is not known, for its request cannot be answered today.";
         }
-        QuoteView view = found.answer().answer().view();
-        Optional<BigDecimal> price = view.alternatives().stream().findFirst().flatMap(best -> best.build().price());
+        Optional<BigDecimal> price = found.answer().answer().price();
         if (price.isEmpty()) {
             return "With what is left, its request cannot be met.";
         }
         BigDecimal more = price.get().subtract(quote.price().orElse(BigDecimal.ZERO));
         String change = more.signum() == 0 ? "as much as before" : "%s %s".formatted(more.abs(), more.signum() > 0 ? "more" : "less");
-        return "It costs %s %s now, %s; revise it to offer that.".formatted(price.get(), view.currency(), change);
+        return "It costs %s %s now, %s; revise it to offer that.".formatted(price.get(),
+                found.answer().answer().shop().currency().getCurrencyCode(), change);
     }
 }

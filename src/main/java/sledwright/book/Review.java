@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -15,7 +14,6 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import sledwright.book.store.Database;
 import sledwright.catalog.CatalogReader;
 import sledwright.catalog.CatalogSource;
@@ -23,13 +21,15 @@ import sledwright.desk.Progress;
 import sledwright.desk.Terms;
 import sledwright.domain.Catalog;
 import sledwright.domain.Lot;
+import sledwright.domain.Request;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
 import sledwright.input.FaultsException;
 import sledwright.input.Source;
+import sledwright.planner.order.OrderOutcome;
+import sledwright.planner.order.OrderPlanner;
 import sledwright.request.Job;
-import sledwright.request.Kind;
 import sledwright.request.RequestReader;
 
 /**
@@ -40,7 +40,6 @@ public final class Review {
 
     private static final int AT_ONCE = 16;
     private static final long EVERY_NS = 2_000_000_000L;
-    private static final List<String> BEST_ALONE = List.of("alternatives=1");
 
     private final Database database;
     private final Signature by;
@@ -146,12 +145,24 @@ public final class Review {
     /** What the best costs today; customers who asked the same are answered the same. */
     private Optional<Long> best(Asked asked) {
         return bests.computeIfAbsent(List.of(ByteBuffer.wrap(asked.request()), asked.sets()), same -> {
-            Job.Quote job = (Job.Quote) RequestReader.read(Source.named("request", asked.name(), asked.request()),
-                    Stream.concat(asked.sets().stream(), BEST_ALONE.stream()).toList(), Optional.of(CatalogSource.of(offered)),
-                    Set.of(Kind.QUOTE));
-            Findings found = search.run(job.request(), Deadline.in(terms.time()).or(terms.cancelled()));
-            return found.ranked().stream().findFirst().map(order -> order.price().total());
+            Source source = Source.named("request", asked.name(), asked.request());
+            Job job = RequestReader.read(source, asked.sets(), Optional.of(CatalogSource.of(offered)), Answering.KINDS);
+            Deadline deadline = Deadline.in(terms.time()).or(terms.cancelled());
+            if (job instanceof Job.Order order) {
+                return whole(new OrderPlanner(offered, search, terms.seed()).plan(order.order(), deadline, progress -> { }));
+            }
+            Findings found = search.run(best(((Job.Quote) job).request()), deadline);
+            return found.ranked().stream().findFirst().map(best -> best.price().total());
         });
+    }
+
+    private static Request best(Request asked) {
+        return asked.withAlternatives(1, asked.list().step());
+    }
+
+    /** An order of which machines are missing is not offered. */
+    private static Optional<Long> whole(OrderOutcome outcome) {
+        return outcome.missing() > 0 ? Optional.empty() : Optional.of(outcome.price().total());
     }
 
     private int left(NewVersion.Taken pick) {

@@ -16,7 +16,7 @@ import sledwright.book.SavedQuote;
 import sledwright.book.Signature;
 import sledwright.report.book.BookCsv;
 import sledwright.report.book.BookJson;
-import sledwright.report.papers.QuotePapers;
+import sledwright.report.papers.OfferPapers;
 
 /** {@code book copy NUMBER}: a new quote like another. */
 @Command(
@@ -55,7 +55,7 @@ final class BookCopyCommand implements Callable<Integer> {
             SavedQuote old = book.find(number, by);
             Answered answered = Replies.answer(new AskingAgain(book, shared.catalog(), shared.terms())
                     .of(old, sets, Optional.empty(), by));
-            SavedQuote copy = book.copy(old, answered, QuotePapers.of(answered.answer()), customer == null ? old.customer() : customer, by);
+            SavedQuote copy = book.copy(old, answered, OfferPapers::of, customer == null ? old.customer() : customer, by);
             output.write(Renderings.of(screen -> copy.number() + "\n", () -> BookJson.of(copy), () -> BookCsv.of(List.of(copy))));
             return copy.price().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
         }

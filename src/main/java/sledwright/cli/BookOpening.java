@@ -1,7 +1,5 @@
 package sledwright.cli;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -9,10 +7,14 @@ import java.util.function.UnaryOperator;
 import sledwright.book.Book;
 import sledwright.book.QuoteNumber;
 import sledwright.book.QuotedMachines;
+import sledwright.book.SavedQuote;
 import sledwright.book.Signature;
 import sledwright.book.store.BookPlace;
+import sledwright.desk.view.Audience;
+import sledwright.desk.view.OrderAnswer;
 import sledwright.desk.view.SheetAnswer;
 import sledwright.domain.Catalog;
+import sledwright.report.papers.OfferPapers;
 import sledwright.web.shop.BookShelf;
 
 /** The book that a command line names. Apart from the options, so that a run without a book loads nothing of it. */
@@ -42,17 +44,46 @@ final class BookOpening {
         return shelf;
     }
 
-    /** Whether the number of a quote is named in the place of a file. */
-    static boolean isQuote(Path file) {
-        return file != null && !Files.exists(file) && QuoteNumber.named(file.toString()).isPresent();
-    }
-
     /** What the bench puts together of a quote. */
     static SheetAnswer sheet(String number, SharedOptions shared, Terminal terminal) {
-        Signature reader = new Signature("", Instant.now(), shared.today().orElseGet(terminal.clock()));
         try (Book book = open(shared, terminal)) {
-            return QuotedMachines.of(book, QuoteNumber.named(number).orElseThrow(), shared.catalog(), reader, shared.terms());
+            return QuotedMachines.of(book, QuoteNumber.named(number).orElseThrow(), shared.catalog(), reader(shared, terminal),
+                    shared.terms());
         }
+    }
+
+    /**
+     * A paper of the last version of a quote, every byte as it was kept.
+     *
+     * @param order whether an order is wanted, and not a quote for one request
+     */
+    static byte[] paper(String number, boolean order, Audience audience, SharedOptions shared, Terminal terminal) {
+        try (Book book = open(shared, terminal)) {
+            SavedQuote quote = book.find(QuoteNumber.named(number).orElseThrow(), reader(shared, terminal));
+            if (!order && book.isOrder(quote)) {
+                throw new UsageException("%s is an order.\nMaybe run 'sledwright order %s'.".formatted(number, number));
+            }
+            return book.paper(quote, quote.version(), OfferPapers.name(shared.format().toString(), audience));
+        }
+    }
+
+    /** Whether a quote of the book is an order of several lines. */
+    static boolean isOrder(String number, SharedOptions shared, Terminal terminal) {
+        try (Book book = open(shared, terminal)) {
+            return book.isOrder(book.find(QuoteNumber.named(number).orElseThrow(), reader(shared, terminal)));
+        }
+    }
+
+    /** The machines of a quote as an order: what each takes from which lot, and what comes from which supplier. */
+    static OrderAnswer order(String number, SharedOptions shared, Terminal terminal) {
+        try (Book book = open(shared, terminal)) {
+            return QuotedMachines.order(book, QuoteNumber.named(number).orElseThrow(), shared.catalog(), reader(shared, terminal),
+                    shared.terms());
+        }
+    }
+
+    private static Signature reader(SharedOptions shared, Terminal terminal) {
+        return new Signature("", Instant.now(), shared.today().orElseGet(terminal.clock()));
     }
 
     /** What leaves of a catalogue what the book does not keep for somebody on a day. */

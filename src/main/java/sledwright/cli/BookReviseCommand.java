@@ -17,7 +17,7 @@ import sledwright.book.Signature;
 import sledwright.report.book.BookCsv;
 import sledwright.report.book.BookJson;
 import sledwright.report.book.BookText;
-import sledwright.report.papers.QuotePapers;
+import sledwright.report.papers.OfferPapers;
 
 /** {@code book revise NUMBER}: the next version of a quote. */
 @Command(
@@ -53,7 +53,7 @@ final class BookReviseCommand implements Callable<Integer> {
             SavedQuote old = book.find(number, by);
             Answered answered = Replies.answer(new AskingAgain(book, shared.catalog(), shared.terms())
                     .of(old, sets, Optional.of(number), by));
-            SavedQuote revised = book.revise(old, answered, QuotePapers.of(answered.answer()), by);
+            SavedQuote revised = book.revise(old, answered, OfferPapers::of, by);
             output.write(Renderings.of(screen -> BookText.after(revised, screen), () -> BookJson.of(revised),
                     () -> BookCsv.of(List.of(revised))));
             return revised.price().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;

@@ -17,7 +17,7 @@ import sledwright.book.Signature;
 import sledwright.input.Source;
 import sledwright.report.book.BookCsv;
 import sledwright.report.book.BookJson;
-import sledwright.report.papers.QuotePapers;
+import sledwright.report.papers.OfferPapers;
 
 /** {@code book save FILE}: a new quote. */
 @Command(
@@ -29,7 +29,8 @@ final class BookSaveCommand implements Callable<Integer> {
 
     private final Terminal terminal;
 
-    @Parameters(paramLabel = "FILE", arity = "0..1", description = "A request: a file with 'kind: quote'." + RequestInput.FILE)
+    @Parameters(paramLabel = "FILE", arity = "0..1", description = "A request: a file with 'kind: quote' or 'kind: order'."
+            + RequestInput.FILE)
     private Path file;
 
     @Option(names = "--customer", paramLabel = "NAME", required = true, description = "Who asks.")
@@ -60,7 +61,7 @@ final class BookSaveCommand implements Callable<Integer> {
         try (Book book = BookOpening.open(shared, terminal)) {
             Answered answered = Replies.answer(Answering.answer(source, sets, shared.catalog(),
                     book.stock(Optional.empty(), by), shared.terms()));
-            SavedQuote saved = book.save(answered, QuotePapers.of(answered.answer()), customer, note, by);
+            SavedQuote saved = book.save(answered, OfferPapers::of, customer, note, by);
             output.write(Renderings.of(screen -> saved.number() + "\n", () -> BookJson.of(saved), () -> BookCsv.of(List.of(saved))));
             return saved.price().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
         }

@@ -8,13 +8,14 @@ import picocli.CommandLine.Parameters;
 import sledwright.book.Book;
 import sledwright.book.QuoteNumber;
 import sledwright.book.SavedQuote;
-import sledwright.report.papers.QuotePapers;
+import sledwright.report.papers.OfferPapers;
 
 /** {@code book show NUMBER}: a quote again, as it was saved. */
 @Command(
         name = "show",
         sortOptions = false,
-        description = "Prints a quote exactly as it was saved, whatever has changed since. Formats: text, json, csv, html, pdf.")
+        description = "Prints a quote exactly as it was saved, whatever has changed since. Formats: text, json, csv, html, pdf, eml,"
+                + " and xlsx of an order.")
 final class BookShowCommand implements Callable<Integer> {
 
     private final Terminal terminal;
@@ -40,11 +41,11 @@ final class BookShowCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Output output = shared.output(terminal, Format.HTML, Format.PDF, Format.EML);
+        Output output = shared.output(terminal, Format.HTML, Format.PDF, Format.XLSX, Format.EML);
         readership.requireCustomer(shared.format(), readership.of(shared.format()));
         try (Book book = BookOpening.open(shared, terminal)) {
             SavedQuote quote = book.find(number, options.signature(terminal, shared));
-            String name = QuotePapers.name(shared.format().toString(), readership.of(shared.format()));
+            String name = OfferPapers.name(shared.format().toString(), readership.of(shared.format()));
             byte[] paper = book.paper(quote, version == null ? quote.version() : version, name);
             output.write(Renderings.asKept(shared.format(), paper));
             return ExitCode.DONE;

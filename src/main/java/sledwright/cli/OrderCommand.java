@@ -39,7 +39,8 @@ final class OrderCommand implements Callable<Integer> {
 
     private final Terminal terminal;
 
-    @Parameters(paramLabel = "FILE", arity = "0..1", description = "Lines of machines: a file with 'kind: order'." + RequestInput.FILE)
+    @Parameters(paramLabel = "FILE", arity = "0..1", description = "Lines of machines: a file with 'kind: order', or the"
+            + " number of a quote in the book, such as 2026-0001." + RequestInput.FILE)
     private Path file;
 
     @Option(names = "--set", paramLabel = "KEY=VALUE",
@@ -61,7 +62,31 @@ final class OrderCommand implements Callable<Integer> {
         Output output = shared.output(terminal, Format.HTML, Format.PDF, Format.XLSX, Format.EML);
         Audience audience = readership.of(shared.format());
         readership.requireCustomer(shared.format(), audience);
-        OrderAnswer answer = answer();
+        if (RequestInput.isOfBook(file)) {
+            return kept(output, audience);
+        }
+        return write(output, answer(), audience);
+    }
+
+    /** An order of the book as it was kept; of a quote for one request what the shop takes and buys for it. */
+    private int kept(Output output, Audience audience) {
+        if (!sets.isEmpty()) {
+            throw new UsageException("%s is a quote of the book, which is printed as it was kept, without --set.".formatted(file)
+                    + "\nMaybe run 'sledwright book revise %s --set KEY=VALUE'.".formatted(file));
+        }
+        String number = file.toString();
+        if (BookOpening.isOrder(number, shared, terminal)) {
+            output.write(Renderings.asKept(shared.format(), BookOpening.paper(number, true, audience, shared, terminal)));
+            return ExitCode.DONE;
+        }
+        if (audience == Audience.CUSTOMER) {
+            throw new UsageException("%s is a quote for one request.\nMaybe run 'sledwright quote %s', or add --for shop.".formatted(number,
+                    number));
+        }
+        return write(output, BookOpening.order(number, shared, terminal), audience);
+    }
+
+    private int write(Output output, OrderAnswer answer, Audience audience) {
         if (readership.refuses(answer.view().day(), audience, terminal)) {
             return ExitCode.NO_VALID_BUILD;
         }

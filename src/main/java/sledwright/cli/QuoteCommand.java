@@ -42,7 +42,8 @@ final class QuoteCommand implements Callable<Integer> {
 
     private final Terminal terminal;
 
-    @Parameters(paramLabel = "FILE", arity = "0..1", description = "A request: a file with 'kind: quote'." + RequestInput.FILE)
+    @Parameters(paramLabel = "FILE", arity = "0..1", description = "A request: a file with 'kind: quote', or the number of"
+            + " a quote in the book, such as 2026-0001, which is printed as it was kept." + RequestInput.FILE)
     private Path file;
 
     @Option(names = "--set", paramLabel = "KEY=VALUE",
@@ -109,6 +110,9 @@ final class QuoteCommand implements Callable<Integer> {
         Output output = shared.output(terminal, Format.HTML, Format.PDF, Format.EML);
         Audience audience = readership.of(shared.format());
         requireFitting(audience);
+        if (RequestInput.isOfBook(file)) {
+            return kept(output, audience);
+        }
         QuoteAnswer answer = Replies.answer(shared.desk(terminal).quote(shared.request(file, "quote", sets, terminal),
                 new QuoteQuestion(sets, whyNot, steps), shared.terms()));
         if (readership.refuses(answer.view().day(), audience, terminal)) {
@@ -121,6 +125,16 @@ final class QuoteCommand implements Callable<Integer> {
                 .andBytes(Format.PDF, () -> OfferPage.pdf(Offer.of(answer), audience))
                 .andBytes(Format.EML, () -> OfferMail.of(Offer.of(answer))));
         return view.alternatives().isEmpty() ? ExitCode.NO_VALID_BUILD : ExitCode.DONE;
+    }
+
+    /** A quote of the book, as it was kept. */
+    private int kept(Output output, Audience audience) {
+        if (!sets.isEmpty() || !whyNot.isEmpty() || steps) {
+            throw new UsageException("%s is a quote of the book, which is printed as it was kept, without --set, --why-not and --steps."
+                    .formatted(file) + "\nMaybe run 'sledwright book revise %s --set KEY=VALUE'.".formatted(file));
+        }
+        output.write(Renderings.asKept(shared.format(), BookOpening.paper(file.toString(), false, audience, shared, terminal)));
+        return ExitCode.DONE;
     }
 
     /** What the shop asks itself is not answered to the customer. */

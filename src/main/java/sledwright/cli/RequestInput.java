@@ -1,6 +1,7 @@
 package sledwright.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -34,6 +35,11 @@ final class RequestInput {
             return sets.isEmpty() || catalog.isEmpty() ? Optional.empty() : Optional.of(Source.unwritten("arguments", "kind: " + kind));
         }
         return Optional.of(file.toString().equals(PIPE) ? piped(terminal) : Source.of(file));
+    }
+
+    /** Whether the number of a quote in the book is named in the place of a file. */
+    static boolean isOfBook(Path file) {
+        return file != null && file.toString().matches("[0-9]{4}-[0-9]{4,9}") && !Files.exists(file);
     }
 
     private static Source piped(Terminal terminal) {

@@ -78,7 +78,7 @@ final class SheetCommand implements Callable<Integer> {
     }
 
     private SheetAnswer answer() {
-        if (BookOpening.isQuote(file)) {
+        if (RequestInput.isOfBook(file)) {
             if (rank != null || !sets.isEmpty()) {
                 throw new UsageException("%s is a quote of the book; its sheet is of what was chosen of it, without --rank and --set"
                         .formatted(file));

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -15,6 +16,7 @@ import sledwright.desk.view.CheckView;
 import sledwright.desk.view.CompareAnswer;
 import sledwright.desk.view.LabelAnswer;
 import sledwright.desk.view.LabelView;
+import sledwright.desk.view.OfferAnswer;
 import sledwright.desk.view.OrderAnswer;
 import sledwright.desk.view.QuoteAnswer;
 import sledwright.desk.view.RestockView;
@@ -89,6 +91,17 @@ public final class Desk {
         return read(source, asked.sets(), Kind.QUOTE, Job.Quote.class).then(job -> Quoting.answer(job, search(job), asked, terms));
     }
 
+    /** What a shop may offer and keep: the answer to a request of kind {@code quote} or {@code order}. */
+    public Reply<OfferAnswer> offer(Source source, List<String> sets, Terms terms) {
+        return read(source, sets, EnumSet.of(Kind.QUOTE, Kind.ORDER)).then(job -> {
+            if (job instanceof Job.Order order) {
+                return new Reply.Answered<>(Ordering.answer(order, search(job), terms));
+            }
+            return Quoting.answer((Job.Quote) job, search(job), new QuoteQuestion(sets, List.of(), false), terms)
+                    .map(OfferAnswer.class::cast);
+        });
+    }
+
     /** Whether a build breaks rules, and which. */
     public Reply<CheckView> check(Source source, CheckQuestion asked) {
         return read(source, asked.sets(), Kind.BUILD, Job.Judge.class).map(job -> new Checking(job).view());
@@ -118,7 +131,7 @@ public final class Desk {
             return new Reply.Misasked<>(new Misasking("rank", String.valueOf(asked.rank().getAsInt()), ": the list begins with 1.",
                     Optional.empty()));
         }
-        return read(source, asked.sets(), Set.of(Kind.BUILD, Kind.QUOTE, Kind.UPGRADE, Kind.ORDER))
+        return read(source, asked.sets(), EnumSet.of(Kind.BUILD, Kind.QUOTE, Kind.UPGRADE, Kind.ORDER))
                 .then(job -> SheetMaking.answer(job, search(job), asked, terms));
     }
 

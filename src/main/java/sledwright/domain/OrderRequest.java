@@ -30,6 +30,11 @@ public record OrderRequest(String name, List<OrderLine> lines, OptionalInt suppl
         return new OrderRequest(name, lines, most, deliveryCharge, modulePartCharge, onHand);
     }
 
+    /** The same order by another name. */
+    public OrderRequest withName(String other) {
+        return new OrderRequest(other, lines, suppliersMax, deliveryCharge, modulePartCharge, onHand);
+    }
+
     /** The same order of other lines. */
     public OrderRequest withLines(List<OrderLine> others) {
         return new OrderRequest(name, others, suppliersMax, deliveryCharge, modulePartCharge, onHand);

@@ -6,6 +6,8 @@ import static sledwright.book.Shelf.ANNA;
 import static sledwright.book.Shelf.DAY;
 import static sledwright.book.Shelf.Found.NODE;
 import static sledwright.book.Shelf.Found.NOTHING;
+import static sledwright.book.Shelf.Found.ORDER;
+import static sledwright.book.Shelf.KEPT;
 import static sledwright.book.Shelf.PAPERS;
 import static sledwright.book.Shelf.on;
 
@@ -25,6 +27,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -32,8 +35,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import sledwright.book.store.BookPlace;
 import sledwright.catalog.CatalogReader;
+import sledwright.desk.view.KeptAs;
+import sledwright.desk.view.OrderAnswer;
+import sledwright.desk.view.QuoteAnswer;
 import sledwright.domain.Catalog;
 import sledwright.planner.allot.LotName;
 import sledwright.samples.Folders;
@@ -62,10 +69,10 @@ abstract class BookTest {
     }
 
     SavedQuote save(String customer) {
-        return book.save(NODE, PAPERS, customer, "", ANNA);
+        return book.save(NODE, KEPT, customer, "", ANNA);
     }
 
-    private SavedQuote step(SavedQuote quote, QuoteStep step) {
+    SavedQuote step(SavedQuote quote, QuoteStep step) {
         return step(quote, step, Optional.empty(), ANNA);
     }
 
@@ -77,7 +84,7 @@ abstract class BookTest {
     void numbersHaveNoGapsAndBeginAnewEachYear() {
         List<String> numbers = new ArrayList<>();
         for (LocalDate day : List.of(DAY, DAY, DAY.plusYears(1), DAY, DAY.plusYears(1))) {
-            numbers.add(book.save(NODE, PAPERS, "Nordmole", "", on(day)).number().toString());
+            numbers.add(book.save(NODE, KEPT, "Nordmole", "", on(day)).number().toString());
         }
         assertThat(numbers).containsExactly("2026-0001", "2026-0002", "2027-0001", "2026-0003", "2027-0002");
         assertThat(QuoteNumber.named("2026-12345")).contains(new QuoteNumber(2026, 12345));
@@ -87,9 +94,9 @@ abstract class BookTest {
     /** What came to nothing takes no number with it. */
     @Test
     void whatIsNotSavedLeavesNoGap() {
-        assertThatThrownBy(() -> book.save(NODE, PAPERS, " ", "", ANNA)).hasMessage("the customer has no name");
+        assertThatThrownBy(() -> book.save(NODE, KEPT, " ", "", ANNA)).hasMessage("the customer has no name");
         // A document under no name breaks the last statement of the transaction, when the number has been taken.
-        assertThatThrownBy(() -> book.save(NODE, Map.of("x".repeat(10), new byte[0], "y", new byte[0]), "Nordmole", null, ANNA))
+        assertThatThrownBy(() -> book.save(NODE, answer -> Map.of("x".repeat(10), new byte[0], "y", new byte[0]), "Nordmole", null, ANNA))
                 .isInstanceOf(RuntimeException.class);
         assertThat(save("Nordmole").number()).hasToString("2026-0001");
         assertThat(book.history(new QuoteNumber(2026, 1), ANNA)).singleElement().extracting(HistoryEntry::entry).isEqualTo(1L);
@@ -114,6 +121,26 @@ abstract class BookTest {
     }
 
     /** Every state with every step: those that the contract of a quote's life allows, and no other. */
+    /** Whoever is overtaken while the papers are made has them made again, and in the end while others wait. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 2, 3})
+    void papersBearTheNumberWhoeverElseSaves(int overtaken) {
+        AtomicInteger made = new AtomicInteger();
+        SavedQuote saved = book.save(NODE, answer -> {
+            if (made.getAndIncrement() < overtaken) {
+                save("Orchard Surveys");
+            }
+            KeptAs number = ((QuoteAnswer) answer).number().orElseThrow();
+            return Map.of("text.shop", number.toString().getBytes(StandardCharsets.UTF_8));
+        }, "Nordmole", "", ANNA);
+        assertThat(saved.number()).isEqualTo(new QuoteNumber(2026, overtaken + 1));
+        assertThat(made).hasValue(overtaken + 1);
+        assertThat(book.paper(saved, 1, "text.shop")).asString(StandardCharsets.UTF_8).isEqualTo(saved.number() + ", version 1");
+        SavedQuote revised = book.revise(saved, NODE, answer -> Map.of("text.shop", ((QuoteAnswer) answer).number().orElseThrow().toString()
+                .getBytes(StandardCharsets.UTF_8)), ANNA);
+        assertThat(book.paper(revised, 2, "text.shop")).asString(StandardCharsets.UTF_8).isEqualTo(saved.number() + ", version 2");
+    }
+
     @ParameterizedTest
     @EnumSource(QuoteStep.class)
     void aStepIsTakenFromItsStatesAlone(QuoteStep step) {
@@ -130,7 +157,7 @@ abstract class BookTest {
             assertThat(book.find(quote.number(), day).state()).isEqualTo(state);
             try {
                 if (step == QuoteStep.REVISE) {
-                    book.revise(book.find(quote.number(), day), NODE, PAPERS, day);
+                    book.revise(book.find(quote.number(), day), NODE, KEPT, day);
                 } else {
                     step(quote, step, Optional.empty(), day);
                 }
@@ -157,13 +184,13 @@ abstract class BookTest {
         SavedQuote quote = save("Nordmole");
         step(quote, QuoteStep.SEND);
         Map<String, byte[]> other = Map.of("text.shop", "otherwise\n".getBytes(StandardCharsets.UTF_8));
-        SavedQuote revised = book.revise(quote, NODE, other, ANNA);
+        SavedQuote revised = book.revise(quote, NODE, answer -> other, ANNA);
         assertThat(revised.version()).isEqualTo(2);
         assertThat(revised.state()).isEqualTo(QuoteState.DRAFT);
         assertThat(book.paper(revised, 1, "text.shop")).isEqualTo(PAPERS.get("text.shop"));
         assertThat(book.paper(revised, 2, "text.shop")).isEqualTo(other.get("text.shop"));
         assertThatThrownBy(() -> book.paper(revised, 3, "text.shop")).hasMessage("2026-0001 has no version 3; its last is 2");
-        assertThatThrownBy(() -> book.revise(quote, NODE, other, ANNA))
+        assertThatThrownBy(() -> book.revise(quote, NODE, answer -> other, ANNA))
                 .hasMessage("2026-0001 was revised by somebody else meanwhile; version 2 is the last now");
     }
 
@@ -173,7 +200,7 @@ abstract class BookTest {
         assertThat(asked.request()).isEqualTo(NODE.asked().request());
         assertThat(asked.catalog()).isEqualTo(Shelf.SHOP);
         Answered two = Shelf.answered(Answering.again("2026-0001", asked.with(List.of("machines=2"), Optional.empty()), new OnDay(Reserved.NOTHING, DAY), Shelf.TERMS));
-        SavedQuote copy = book.copy(book.find(new QuoteNumber(2026, 1), ANNA), two, PAPERS, "Orchard Surveys", ANNA);
+        SavedQuote copy = book.copy(book.find(new QuoteNumber(2026, 1), ANNA), two, KEPT, "Orchard Surveys", ANNA);
         assertThat(copy.machines()).isEqualTo(2);
         assertThat(book.asked(copy).sets()).containsExactly("machines=2");
         assertThat(book.history(copy.number(), ANNA)).singleElement().extracting(HistoryEntry::detail).isEqualTo("like 2026-0001");
@@ -181,7 +208,7 @@ abstract class BookTest {
 
     @Test
     void aQuoteThatOffersNothingIsKeptAndNeverSent() {
-        SavedQuote nothing = book.save(NOTHING, PAPERS, "Nordmole", "", ANNA);
+        SavedQuote nothing = book.save(NOTHING, KEPT, "Nordmole", "", ANNA);
         assertThat(nothing.price()).isEmpty();
         assertThatThrownBy(() -> step(nothing, QuoteStep.SEND)).hasMessage("2026-0001 offers nothing, for no build was found; revise it");
     }
@@ -190,7 +217,7 @@ abstract class BookTest {
     void anOptionIsOneThatTheQuoteHas() {
         SavedQuote quote = save("Nordmole");
         assertThatThrownBy(() -> step(quote, QuoteStep.SEND, Optional.of(99), ANNA))
-                .hasMessage("2026-0001 has no option 99; it has %s".formatted(NODE.answer().outcome().ranked().size()));
+                .hasMessage("2026-0001 has no option 99; it has %s".formatted(((QuoteAnswer) NODE.answer()).outcome().ranked().size()));
     }
 
     @Test
@@ -205,8 +232,8 @@ abstract class BookTest {
 
     @Test
     void quotesAreFoundByWhatTheyAre() {
-        SavedQuote first = book.save(NODE, PAPERS, "Größe & Co", "asks again in May", ANNA);
-        SavedQuote second = book.save(NODE, PAPERS, "Nordmole", "100 % sure", on(DAY.plusDays(3)));
+        SavedQuote first = book.save(NODE, KEPT, "Größe & Co", "asks again in May", ANNA);
+        SavedQuote second = book.save(NODE, KEPT, "Nordmole", "100 % sure", on(DAY.plusDays(3)));
         step(first, QuoteStep.SEND);
         assertThat(found(search().words("LÖSCHTEICH may"))).containsExactly(first.number());
         assertThat(found(search().words("% sure"))).containsExactly(second.number());
@@ -340,7 +367,7 @@ abstract class BookTest {
         SavedQuote same = save("Nordmole");
         SavedQuote held = save("Orchard Surveys");
         book.hold(held.number(), Optional.empty(), SHOP_TODAY, ANNA);
-        book.save(NOTHING, PAPERS, "Nordmole", "", ANNA);
+        book.save(NOTHING, KEPT, "Nordmole", "", ANNA);
         step(save("Nordmole"), QuoteStep.WITHDRAW);
         List<Reviewed> first = book.review(today, false, ANNA, Shelf.TERMS);
         assertThat(first).extracting(Reviewed::outcome).containsExactly(Reviewed.Outcome.SAME, Reviewed.Outcome.HELD,
@@ -393,6 +420,77 @@ abstract class BookTest {
         assertThat(again).extracting(one -> one.quote().number()).containsExactly(first, second);
     }
 
+    /** Its units are kept lot by lot over all lines. */
+    @Test
+    void anOrderLivesAsAQuoteDoes() {
+        SavedQuote order = book.save(ORDER, KEPT, "Nordmole", "", ANNA);
+        assertThat(book.isOrder(order)).isTrue();
+        assertThat(book.isOrder(save("Orchard Surveys"))).isFalse();
+        assertThat(order.machines()).isEqualTo(3);
+        assertThat(order.price()).contains(new BigDecimal("999.00"));
+        book.hold(order.number(), Optional.empty(), SHOP_TODAY, ANNA);
+        assertThat(book.reserved(Optional.empty(), ANNA).lots()).extracting(kept -> kept.sku() + " " + kept.lot() + " " + kept.units())
+                .containsExactlyInAnyOrder("REED-S A2 2", "WREN-2 A1 1", "H1-08 A3 3", "WREN-HS-1 A9 3", "RS-750 A11 1", "M16 A6 2", "M64 A8 1");
+        Catalog less = SHOP_TODAY.withEachLot(lot -> lot.sku().equals("REED-S") ? lot.with(3, lot.breaks()) : lot);
+        SavedQuote second = book.copy(order, ORDER, KEPT, "Fenland", ANNA);
+        assertThatThrownBy(() -> book.step(second.number(), QuoteStep.SEND, Optional.empty(), true, Optional.of(less), "", ANNA))
+                .isInstanceOfSatisfying(BookRefusal.class, refused -> assertThat(refused.gone()).extracting(Gone::toString)
+                .containsExactly("REED-S of lot A2: 2 wanted, 1 left; 2026-0001 has some"));
+        SavedQuote revised = book.revise(order, Shelf.answered(new AskingAgain(book, Optional.empty(), Shelf.TERMS)
+                .of(order, List.of("lines.web.machines=1"), Optional.of(order.number()), ANNA)), KEPT, ANNA);
+        assertThat(revised.machines()).isEqualTo(2);
+        for (QuoteStep step : List.of(QuoteStep.SEND, QuoteStep.ACCEPT, QuoteStep.PICK, QuoteStep.DELIVER)) {
+            revised = book.step(order.number(), step, Optional.empty(), step == QuoteStep.SEND, Optional.of(SHOP_TODAY), "", ANNA);
+        }
+        assertThat(revised.state()).isEqualTo(QuoteState.DELIVERED);
+        assertThat(book.reserved(Optional.empty(), ANNA).lots()).filteredOn(kept -> kept.sku().equals("REED-S")).extracting(Reserved.Kept::units)
+                .containsExactly(1);
+        assertThat(book.demand(Shelf.SHOP, 1, ANNA).classes()).extracting(one -> one.name() + one.bought())
+                .containsExactlyInAnyOrder("web[1]", "files[1]", "web like 2026-0003[0]");
+    }
+
+    /** Not all of its machines can be had, so nothing is offered. */
+    @Test
+    void anOrderThatIsShortIsKeptAndNeverSent() {
+        SavedQuote order = book.save(Shelf.answered(Answering.again("order", ORDER.asked().with(List.of("lines.web.machines=30"), Optional.empty()),
+                new OnDay(Reserved.NOTHING, DAY), Shelf.TERMS)), KEPT, "Nordmole", "", ANNA);
+        assertThat(order.price()).isEmpty();
+        assertThatThrownBy(() -> step(order, QuoteStep.SEND)).hasMessage("2026-0001 offers nothing, for not all that was asked for was found; revise it");
+    }
+
+    /** Line by line, with what the customer was told of each; the bench gets the machines that were given. */
+    @Test
+    void anOrderIsDrawnAnewLineByLine() throws IOException {
+        Path today = Folders.copy(Shelf.SHOP, folder.resolve("today"));
+        SavedQuote order = book.save(ORDER, KEPT, "Nordmole", "", ANNA);
+        step(order, QuoteStep.SEND);
+        step(order, QuoteStep.ACCEPT);
+        assertThat(book.allocate(today, ANNA, Shelf.TERMS).promises()).extracting(Allocated.Drawn::fate).containsExactly(Allocated.Fate.SAME);
+        offer(today, "REED-S,A2,Marsh Trade,used,150,1,9,0,\n", "REED-S,A2,Marsh Trade,used,150,1,1,0,\nREED-S,A20,Marsh Trade,used,151,1,1,0,\n");
+        Allocated moved = book.allocate(today, ANNA, Shelf.TERMS);
+        assertThat(moved.promises().get(0).fate()).isEqualTo(Allocated.Fate.MOVED);
+        assertThat(moved.promises().get(0).fresh()).containsExactly(Map.entry(new LotName("REED-S", "A20"), 1));
+        assertThat(moved.promises().get(0).cost()).contains(new BigDecimal("1000.00"));
+        assertThat(book.apply(moved, today, ANNA)).isEqualTo(1);
+        assertThat(lots(today)).contains("REED-S A2 1", "REED-S A20 1", "M64 A8 1");
+        assertThat(book.allocate(today, ANNA, Shelf.TERMS).promises()).extracting(Allocated.Drawn::fate).containsExactly(Allocated.Fate.SAME);
+        offer(today, "M64,A8,Marsh Trade,used,78,1,12,0,40\n", "");
+        offer(today, "M16,A6,Fen Surplus,used,21.50,1,60,2,12.25\nM16,A6,Fen Surplus,used,19.00,16,60,2,12.25\nM16,A7,Marsh Trade,new,44,1,100,7,\n",
+                "M16,A6,Fen Surplus,used,21.50,1,2,2,12.25\n");
+        Allocated broken = book.allocate(today, ANNA, Shelf.TERMS);
+        assertThat(broken.isWhole()).isFalse();
+        assertThat(broken.promises().get(0).lacks()).containsExactly("files, build 1: M64: 1 wanted, 0 left");
+        book.apply(broken, today, ANNA);
+        assertThat(book.history(order.number(), ANNA)).last().extracting(HistoryEntry::detail).isEqualTo("not all of it is left");
+        assertThatThrownBy(() -> step(order, QuoteStep.PICK)).hasMessage("not all machines of 2026-0001 have their parts; allocate again, or have it declined");
+        assertThat(lots(today)).contains("M16 A6 2").doesNotContain("M64 A8 1");
+    }
+
+    private List<String> lots(Path shop) {
+        OrderAnswer machines = QuotedMachines.order(book, new QuoteNumber(2026, 1), Optional.of(shop), ANNA, Shelf.TERMS);
+        return machines.outcome().picks().stream().map(pick -> "%s %s %s".formatted(pick.sku(), pick.lot().lot(), pick.quantity())).toList();
+    }
+
     /** What cannot be kept is named with what would help, holds no parts of others and is not picked. */
     @Test
     void aPromiseThatCannotBeKeptIsNamedWithWaysOut() throws IOException {
@@ -428,7 +526,7 @@ abstract class BookTest {
         return quote.number();
     }
 
-    private static void offer(Path shop, String old, String fresh) throws IOException {
+    static void offer(Path shop, String old, String fresh) throws IOException {
         String offers = Files.readString(shop.resolve("offers.csv"));
         assertThat(offers).contains(old);
         Files.writeString(shop.resolve("offers.csv"), offers.replace(old, fresh));

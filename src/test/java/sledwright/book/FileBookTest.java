@@ -4,19 +4,27 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static sledwright.book.Shelf.ANNA;
 import static sledwright.book.Shelf.Found.NODE;
+import static sledwright.book.Shelf.KEPT;
 import static sledwright.book.Shelf.PAPERS;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import sledwright.book.store.BookPlace;
+import sledwright.catalog.CatalogReader;
+import sledwright.desk.view.OrderAnswer;
+import sledwright.desk.view.SheetAnswer;
+import sledwright.domain.Catalog;
 import sledwright.input.FaultsException;
+import sledwright.samples.Folders;
 
 class FileBookTest extends BookTest {
 
@@ -46,7 +54,44 @@ class FileBookTest extends BookTest {
                 assertThat(restored.paper(quote, 1, "text.shop")).isEqualTo(PAPERS.get("text.shop"));
                 assertThat(restored.history(quote.number(), ANNA)).hasSize(1);
             });
-            assertThat(restored.save(NODE, PAPERS, "Nordmole", "", ANNA).number().place()).isEqualTo(quotes.size() + 1);
+            assertThat(restored.save(NODE, KEPT, "Nordmole", "", ANNA).number().place()).isEqualTo(quotes.size() + 1);
         }
+    }
+
+    /** An enclosure stays with the order as long as there is one; the bench is told where each sled goes. */
+    @Test
+    void whatHousesTheSledsOfAnOrderStaysWithIt() throws IOException {
+        Path shop = Folders.copy(Shelf.SHOP, folder.resolve("frames"));
+        offer(shop, "RS-750,A11", "REED-F4,A31,Marsh Trade,used,200,1,2,0,\nRS-750,A11");
+        Answered answered = Shelf.answer("kind: order\nname: rack\nlines:\n  web: { machines: 2, require: { cores: 8, memory_gb: 16 }, platforms: [REED-S] }\n", shop);
+        SavedQuote order = book.save(answered, KEPT, "Nordmole", "", ANNA);
+        Catalog today = CatalogReader.read(shop);
+        for (QuoteStep step : List.of(QuoteStep.SEND, QuoteStep.ACCEPT)) {
+            book.step(order.number(), step, Optional.empty(), false, Optional.of(today), "", ANNA);
+        }
+        assertThat(book.reserved(Optional.empty(), ANNA).lots()).extracting(Reserved.Kept::sku).contains("REED-F4", "RS-750");
+        offer(shop, "REED-S,A2,Marsh Trade,used,150,1,9,0,\n", "REED-S,A2,Marsh Trade,used,150,1,1,0,\nREED-S,A20,Marsh Trade,used,151,1,1,0,\n");
+        Allocated moved = book.allocate(shop, ANNA, Shelf.TERMS);
+        assertThat(moved.promises()).extracting(Allocated.Drawn::fate).containsExactly(Allocated.Fate.MOVED);
+        book.apply(moved, shop, ANNA);
+        OrderAnswer machines = ((SheetAnswer.Machines) QuotedMachines.of(book, order.number(), Optional.empty(), ANNA, Shelf.TERMS)).order();
+        assertThat(machines.view().enclosures()).singleElement().satisfies(frame -> assertThat(frame.sleds()).hasSize(2));
+        offer(shop, "REED-F4,A31,Marsh Trade,used,200,1,2,0,\n", "");
+        Allocated broken = book.allocate(shop, ANNA, Shelf.TERMS);
+        assertThat(broken.promises().get(0).lacks()).contains("REED-F4 of lot A31, which houses its sleds: 1 wanted");
+        book.apply(broken, shop, ANNA);
+        assertThatThrownBy(() -> step(order, QuoteStep.PICK)).hasMessageContaining("not all machines of 2026-0001 have their parts");
+    }
+
+    @Test
+    void machinesWhosePartsTheCatalogueHasLostAreNotPutTogether() throws IOException {
+        Path shop = Folders.copy(Shelf.SHOP, folder.resolve("frames"));
+        offer(shop, "RS-750,A11", "REED-F4,A31,Marsh Trade,used,200,1,2,0,\nRS-750,A11");
+        book.save(Shelf.answer("kind: order\nname: rack\nlines:\n  web: { machines: 1, require: { cores: 8 }, platforms: [REED-S] }\n", shop), KEPT, "Nordmole", "", ANNA);
+        Path frame = shop.resolve("enclosures").resolve(Files.list(shop.resolve("enclosures")).findFirst().orElseThrow().getFileName());
+        Files.writeString(frame, Files.readString(frame).replace("sku: REED-F4", "sku: REED-F5"));
+        offer(shop, "REED-F4,A31", "REED-F5,A31");
+        assertThatThrownBy(() -> QuotedMachines.of(book, new QuoteNumber(2026, 1), Optional.empty(), ANNA, Shelf.TERMS)).hasMessage(
+                "REED-F4 of 2026-0001, version 1, rack is not in this catalogue any more; name with --catalog the one that it was answered from, as it was then");
     }
 }

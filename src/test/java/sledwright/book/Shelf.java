@@ -32,6 +32,7 @@ final class Shelf {
     static final LocalDate DAY = LocalDate.of(2026, 3, 2);
     static final Signature ANNA = by("anna", DAY);
     static final Map<String, byte[]> PAPERS = Map.of("text.shop", "as it was\n".getBytes(StandardCharsets.UTF_8));
+    static final Papers KEPT = answer -> PAPERS;
     static final Terms TERMS = Terms.within(Duration.ofSeconds(30));
     private Shelf() {
     }
@@ -89,6 +90,8 @@ final class Shelf {
     /** Found once, and only where they are asked for. */
     static final class Found {
         static final Answered NODE = answer("kind: quote\nname: Löschteich node\nrequire: { cores: 8, memory_gb: 16 }\nenclosure: own\n");
+        static final Answered ORDER = answer("kind: order\nname: two rooms\nlines:\n  web: { machines: 2, require: { cores: 8, memory_gb: 16 }, enclosure: own }\n"
+                + "  files: { machines: 1, require: { cores: 8, memory_gb: 48 }, enclosure: own }\n");
         static final Answered NOTHING = answer("kind: quote\nname: too much\nrequire: { cores: 8000 }\n");
 
         private Found() {

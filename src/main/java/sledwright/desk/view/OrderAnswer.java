@@ -1,5 +1,9 @@
 package sledwright.desk.view;
 
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import sledwright.domain.Catalog;
 import sledwright.planner.order.OrderOutcome;
 import sledwright.request.Job;
 
@@ -8,6 +12,51 @@ import sledwright.request.Job;
  *
  * @param job     what was asked
  * @param outcome the machines behind the view, for the bench, which needs more of them
+ * @param number  under what it is kept; empty: it is not
  */
-public record OrderAnswer(OrderView view, Job.Order job, OrderOutcome outcome) {
+public record OrderAnswer(OrderView view, Job.Order job, OrderOutcome outcome, Optional<KeptAs> number) implements OfferAnswer {
+
+    public OrderAnswer(OrderView view, Job.Order job, OrderOutcome outcome) {
+        this(view, job, outcome, Optional.empty());
+    }
+
+    @Override
+    public Catalog shop() {
+        return job.catalog();
+    }
+
+    @Override
+    public String name() {
+        return job.name();
+    }
+
+    @Override
+    public List<String> customer() {
+        return job.customer();
+    }
+
+    @Override
+    public int machines() {
+        return view.machines();
+    }
+
+    @Override
+    public String status() {
+        return view.status().label();
+    }
+
+    @Override
+    public AnswerDay day() {
+        return view.day();
+    }
+
+    @Override
+    public Optional<BigDecimal> price() {
+        return Optional.of(view.cost().total()).filter(total -> view.shortage().isEmpty());
+    }
+
+    @Override
+    public OrderAnswer keptAs(KeptAs kept) {
+        return new OrderAnswer(view, job, outcome, Optional.of(kept));
+    }
 }

@@ -1,6 +1,9 @@
 package sledwright.desk.view;
 
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
+import sledwright.domain.Catalog;
 import sledwright.planner.Outcome;
 import sledwright.request.Job;
 
@@ -9,11 +12,51 @@ import sledwright.request.Job;
  *
  * @param job     what was asked
  * @param outcome the ranked builds behind the view, for documents, which show more of them
+ * @param number  under what it is kept; empty: it is not
  */
-public record QuoteAnswer(QuoteView view, Job.Quote job, Outcome outcome) {
+public record QuoteAnswer(QuoteView view, Job.Quote job, Outcome outcome, Optional<KeptAs> number) implements OfferAnswer {
 
-    /** To whom the request says that it is addressed, in lines; may be empty. */
+    public QuoteAnswer(QuoteView view, Job.Quote job, Outcome outcome) {
+        this(view, job, outcome, Optional.empty());
+    }
+
+    @Override
+    public Catalog shop() {
+        return job.catalog();
+    }
+
+    @Override
+    public String name() {
+        return job.name();
+    }
+
+    @Override
     public List<String> customer() {
         return job.customer();
+    }
+
+    @Override
+    public int machines() {
+        return view.machines();
+    }
+
+    @Override
+    public String status() {
+        return view.status().label();
+    }
+
+    @Override
+    public AnswerDay day() {
+        return view.day();
+    }
+
+    @Override
+    public Optional<BigDecimal> price() {
+        return view.alternatives().stream().findFirst().flatMap(best -> best.build().price());
+    }
+
+    @Override
+    public QuoteAnswer keptAs(KeptAs kept) {
+        return new QuoteAnswer(view, job, outcome, Optional.of(kept));
     }
 }

@@ -43,8 +43,8 @@ public record OrderOutcome(OrderRequest order, Catalog catalog, OrderStatus stat
         scarce = List.copyOf(scarce);
     }
 
-    /** Why a search ends. */
-    public enum End { PROVED, TIME, NOTHING_LEFT }
+    /** Why a search ends; {@code KEPT}: nothing was searched, the machines are those that were kept. */
+    public enum End { PROVED, TIME, NOTHING_LEFT, KEPT }
 
     /** Machines that are delivered. */
     public int delivered() {

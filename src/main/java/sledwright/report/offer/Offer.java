@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import sledwright.desk.view.KeptAs;
 import sledwright.desk.view.Lines;
 import sledwright.desk.view.Payment;
 import sledwright.desk.view.QuoteAnswer;
@@ -14,6 +15,7 @@ import sledwright.domain.Stationery;
 import sledwright.explain.Difference;
 import sledwright.planner.Judged;
 import sledwright.planner.Outcome;
+import sledwright.report.page.Wording;
 import sledwright.rules.Order;
 
 /**
@@ -21,8 +23,10 @@ import sledwright.rules.Order;
  *
  * @param customer lines that say for whom; may be empty
  * @param options  the ranked builds, the best first
+ * @param number   under what it is kept; empty: it is not
  */
-public record Offer(QuoteView answer, Request request, Catalog shop, List<String> customer, List<Option> options) {
+public record Offer(QuoteView answer, Request request, Catalog shop, List<String> customer, List<Option> options,
+                    Optional<KeptAs> number) {
 
     /**
      * One build.
@@ -38,7 +42,7 @@ public record Offer(QuoteView answer, Request request, Catalog shop, List<String
     }
 
     public static Offer of(QuoteAnswer answer) {
-        return of(answer.outcome(), answer.view(), answer.job().catalog(), answer.job().customer());
+        return of(answer.outcome(), answer.view(), answer.shop(), answer.customer()).keptAs(answer.number());
     }
 
     /**
@@ -55,7 +59,16 @@ public record Offer(QuoteView answer, Request request, Catalog shop, List<String
                     order == best ? Optional.empty() : Optional.of(difference(outcome, answer, options.size())),
                     Costs.of(alternative.build().lines(), shop.amount(0))));
         }
-        return new Offer(answer, outcome.request(), shop, List.copyOf(customer), List.copyOf(options));
+        return new Offer(answer, outcome.request(), shop, List.copyOf(customer), List.copyOf(options), Optional.empty());
+    }
+
+    private Offer keptAs(Optional<KeptAs> kept) {
+        return new Offer(answer, request, shop, customer, options, kept);
+    }
+
+    /** What the documents call it. */
+    Named named(Wording words) {
+        return new Named(words, answer.request(), number);
     }
 
     Stationery stationery() {

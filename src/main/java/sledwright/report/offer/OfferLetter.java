@@ -39,7 +39,7 @@ public final class OfferLetter {
         });
         offer.answer().moreWork().ifPresent(more -> letter.paragraph(words.say("quote.more") + ":")
                 .items("", List.of(new MoreWorkWords(words).of(more))));
-        return parts.end(letter, new TermsWords(words, offer.shop(), offer.answer().day()).all(), offer.answer().request());
+        return parts.end(letter, new TermsWords(words, offer.shop(), offer.answer().day()).all(), offer.named(words).whole());
     }
 
     private String refused(Letter letter) {
@@ -51,6 +51,6 @@ public final class OfferLetter {
         if (!page.ways().isEmpty()) {
             letter.paragraph(words.say("quote.ways") + ":").items("- ", page.ways()).paragraph(page.eachWay());
         }
-        return parts.end(letter, List.of(), offer.answer().request());
+        return parts.end(letter, List.of(), offer.named(words).whole());
     }
 }

@@ -16,15 +16,17 @@ public final class OfferMail {
     }
 
     public static byte[] of(Offer offer) {
-        String title = Wording.of(offer.shop()).say(offer.options().isEmpty() ? "quote.request.title" : "quote.title",
-                offer.answer().request());
+        Wording words = Wording.of(offer.shop());
+        String title = words.say(offer.options().isEmpty() ? "quote.request.title" : "quote.title", offer.named(words).whole());
         return mail(offer.shop(), offer.customer(), title, offer.answer().day().today(), OfferLetter.of(offer),
                 OfferPage.pdf(offer, Audience.CUSTOMER));
     }
 
     public static byte[] of(OrderAnswer answer) {
-        Catalog shop = answer.job().catalog();
-        return mail(shop, answer.job().customer(), Wording.of(shop).say("order.title", answer.view().request()),
+        Catalog shop = answer.shop();
+        Wording words = Wording.of(shop);
+        String title = words.say("order.title", new Named(words, answer.view().request(), answer.number()).whole());
+        return mail(shop, answer.customer(), title,
                 answer.view().day().today(), OrderLetter.of(answer), OrderPage.pdf(answer, Audience.CUSTOMER));
     }
 

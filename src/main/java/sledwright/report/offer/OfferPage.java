@@ -64,15 +64,14 @@ public final class OfferPage {
     private PageHead head() {
         boolean none = offer.options().isEmpty();
         String title = words.say((none ? "quote.request.title" : "quote.title") + (audience == Audience.SHOP ? ".internal" : ""),
-                offer.answer().request());
+                offer.named(words).whole());
         return PageHead.of(title, words.say(none ? "quote.request.subject" : "quote.subject"), offer.shop(), words);
     }
 
     private String html() {
         boolean offering = !offer.options().isEmpty();
         Map<String, Object> model = new Opening(offer.shop(), words, offer.customer(), offer.answer().day())
-                .model(offering ? "quote.heading" : "quote.request.heading", offer.answer().request(), offering,
-                        offer.request().machines());
+                .model(offering ? "quote.heading" : "quote.request.heading", offer.named(words), offering, offer.request().machines());
         model.put("asked", asked());
         if (!offering) {
             model.put("refusal", refusal());

@@ -19,7 +19,7 @@ record Opening(Catalog shop, Wording words, List<String> customer, AnswerDay day
      * @param heading  the key of its words
      * @param offering whether anything is offered, which holds until a day
      */
-    Map<String, Object> model(String heading, String reference, boolean offering, int machines) {
+    Map<String, Object> model(String heading, Named reference, boolean offering, int machines) {
         Map<String, Object> model = new HashMap<>();
         model.put("say", words.texts());
         model.put("shop", Letterhead.of(shop));
@@ -30,9 +30,10 @@ record Opening(Catalog shop, Wording words, List<String> customer, AnswerDay day
         return model;
     }
 
-    private List<Fact> facts(String reference, boolean offering, int machines) {
+    private List<Fact> facts(Named reference, boolean offering, int machines) {
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact(words.say("fact.reference"), reference));
+        reference.number().ifPresent(number -> facts.add(new Fact(words.say("fact.number"), number)));
+        facts.add(new Fact(words.say("fact.reference"), reference.request()));
         facts.add(new Fact(words.say("fact.date"), words.day(day.today())));
         if (offering) {
             day.validUntil().ifPresent(until -> facts.add(new Fact(words.say("fact.valid"), words.day(until))));

@@ -41,7 +41,7 @@ public final class OrderLetter {
         }
         page.lines().forEach(line -> add(line, letter));
         page.enclosures().forEach(enclosure -> letter.paragraph(enclosure.title()).items("- ", enclosure.sleds()));
-        return parts.end(letter, page.rows().isEmpty() ? List.of() : page.terms(), answer.view().request());
+        return parts.end(letter, page.rows().isEmpty() ? List.of() : page.terms(), page.named().whole());
     }
 
     private TextTable summary() {

@@ -80,13 +80,13 @@ public final class OrderPage {
     }
 
     private PageHead head() {
-        return PageHead.of(words.say("order.title" + (audience == Audience.SHOP ? ".internal" : ""), view.request()),
+        return PageHead.of(words.say("order.title" + (audience == Audience.SHOP ? ".internal" : ""), named().whole()),
                 words.say("order.subject"), shop, words);
     }
 
     private String html() {
         Map<String, Object> model = new Opening(shop, words, answer.job().customer(), view.day())
-                .model("order.heading", view.request(), view.delivered() > 0, view.machines());
+                .model("order.heading", named(), view.delivered() > 0, view.machines());
         model.put("asked", asked());
         model.put("lead", lead());
         model.put("short", missing());
@@ -99,6 +99,10 @@ public final class OrderPage {
             model.put("deliveries", deliveries());
         }
         return Pages.html("order.ftlh", head(), model);
+    }
+
+    Named named() {
+        return new Named(words, view.request(), answer.number());
     }
 
     String asked() {

@@ -41,8 +41,12 @@ public final class OrderWorkbook {
 
     public static byte[] of(OrderAnswer answer, Audience audience) {
         OrderWorkbook book = new OrderWorkbook(answer, audience);
-        return Workbooks.of(book.words.say("book.title", book.view.request()), book.view.day().today(),
+        return Workbooks.of(book.words.say("book.title", book.named().whole()), book.view.day().today(),
                 List.of(book.machines(), book.parts(), book.sums(), book.about()));
+    }
+
+    private Named named() {
+        return new Named(words, view.request(), answer.number());
     }
 
     private Column column(String key) {
@@ -123,6 +127,7 @@ public final class OrderWorkbook {
 
     private WorkbookSheet about() {
         List<List<Object>> rows = new ArrayList<>();
+        named().number().ifPresent(number -> rows.add(List.of(words.say("fact.number"), number)));
         rows.add(List.of(words.say("fact.reference"), view.request()));
         rows.add(List.of(words.say("fact.date"), view.day().today()));
         view.day().validUntil().ifPresent(day -> rows.add(List.of(words.say("fact.valid"), day)));

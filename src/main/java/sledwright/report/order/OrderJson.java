@@ -152,6 +152,7 @@ public record OrderJson(@JsonUnwrapped Head head, @JsonUnwrapped Costs costs, @J
             case PROVED -> "proved";
             case TIME -> "time";
             case NOTHING_LEFT -> "nothing-left";
+            case KEPT -> "kept";
         };
         return new OrderJson(new Head(view.request(), view.currency(), view.status().label(),
                 new Proof(view.best().orElse(null), view.bound().orElse(null), view.gapPercent().orElse(null), ended,

@@ -74,7 +74,8 @@ public final class OrderText {
         switch (view.status()) {
             case PROVED -> page.text(Ink.GOOD, "proved: no order of all these machines %s".formatted(view.isPriceAlone() ? "costs less"
                     : "comes to less"));
-            case BEST_FOUND -> page.text(Ink.FAIR, "best found, not proved: %s".formatted(view.bound()
+            case BEST_FOUND -> page.text(Ink.FAIR, view.ended() == OrderOutcome.End.KEPT ? "the machines as they are kept"
+                    : "best found, not proved: %s".formatted(view.bound()
                     .map(bound -> "no order of all these machines %s less than %s%s"
                     .formatted(view.isPriceAlone() ? "costs" : "comes to", money(bound), view.gapPercent()
                             .map(gap -> ", %s %% below".formatted(gap)).orElse("")))

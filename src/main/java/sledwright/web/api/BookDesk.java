@@ -25,7 +25,7 @@ import sledwright.desk.Terms;
 import sledwright.desk.view.Audience;
 import sledwright.input.Source;
 import sledwright.report.book.BookJson;
-import sledwright.report.papers.QuotePapers;
+import sledwright.report.papers.OfferPapers;
 import sledwright.report.text.Json;
 import sledwright.web.http.RefusedException;
 import sledwright.web.shop.OpenShop;
@@ -54,7 +54,7 @@ final class BookDesk {
         Book book = shop.shelf().book();
         Answered answered = DeskReplies.of(Answering.answer(source, options.texts("set"), Optional.of(shop.folder()),
                 book.stock(Optional.empty(), by), terms(options)));
-        return BookJson.of(book.save(answered, QuotePapers.of(answered.answer()), customer, options.text("note").orElse(""), by));
+        return BookJson.of(book.save(answered, OfferPapers::of, customer, options.text("note").orElse(""), by));
     }
 
     String list(QueryOptions options) {
@@ -72,7 +72,7 @@ final class BookDesk {
                 .findFirst().orElseThrow(() -> RefusedException.of(400, "for", word, "must be customer or shop"))).orElse(usual);
         Book book = shop.shelf().book();
         SavedQuote quote = book.find(number, signature(options, ""));
-        return book.paper(quote, whole("version", options).orElse(quote.version()), QuotePapers.name(format, audience));
+        return book.paper(quote, whole("version", options).orElse(quote.version()), OfferPapers.name(format, audience));
     }
 
     /** A quote with all that was done with it. */
@@ -107,13 +107,13 @@ final class BookDesk {
     private SavedQuote revise(Book book, QuoteNumber number, QueryOptions options, Signature by) {
         SavedQuote old = book.find(number, by);
         Answered answered = again(book, old, Optional.of(number), options, by);
-        return book.revise(old, answered, QuotePapers.of(answered.answer()), by);
+        return book.revise(old, answered, OfferPapers::of, by);
     }
 
     private SavedQuote copy(Book book, QuoteNumber number, QueryOptions options, Signature by) {
         SavedQuote old = book.find(number, by);
         Answered answered = again(book, old, Optional.empty(), options, by);
-        return book.copy(old, answered, QuotePapers.of(answered.answer()), options.text("customer").orElse(old.customer()), by);
+        return book.copy(old, answered, OfferPapers::of, options.text("customer").orElse(old.customer()), by);
     }
 
     private Answered again(Book book, SavedQuote old, Optional<QuoteNumber> but, QueryOptions options, Signature by) {

@@ -25,7 +25,7 @@ class AllocationReportTest {
             Optional.empty(), Optional.empty(), "", "");
     Allocated.Drawn changed =
         new Allocated.Drawn(quote, Allocated.Fate.CHANGED, Optional.of(COST), Map.of(), Map.of(new LotName("M08", "A30"), 2), Map.of(new LotName("M16", "A6"), 1),
-            List.of(), List.of());
+            List.of(), List.of(), Optional.empty());
     return AllocationReport.text(new Allocated(List.of(changed), List.of(), new Allocated.Quality(found, found, leastBroken, leastChanged, leastCost, "EUR", 1),
         null), false, new Screen(120, false));
   }
