@@ -1,5 +1,6 @@
 package sledwright.generator;
 
+import java.util.function.Supplier;
 import sledwright.domain.Catalog;
 import sledwright.domain.Request;
 import sledwright.generator.time.Deadline;
@@ -15,6 +16,16 @@ public interface Exact {
      * other part is in all of them or in none.
      */
     Findings runHolding(String sku, Request request, Deadline deadline);
+
+    /**
+     * The same of a stock that a change leaves of its own.
+     *
+     * @param change equal changes leave the same, so what was learnt of one stays known
+     * @param other  the stock that it leaves
+     */
+    default Exact on(Object change, Supplier<Catalog> other) {
+        return on(other.get());
+    }
 
     /** The same of another stock; it shares what the two have in common, and may run beside this one. */
     Exact on(Catalog other);

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import sledwright.domain.Catalog;
 import sledwright.domain.Objective;
@@ -33,9 +34,13 @@ public final class Search implements Exact {
     private static final int SHARE_OF_MEMORY = 5;
     private static final long MOST_BYTES = 200L << 20;
 
+    /** Changed stocks that are kept: plenty of everything for some numbers of machines, everything sold one by one. */
+    private static final int MOST_CHANGED = 6;
+
     private final Catalog catalog;
     private final Kept kept;
     private final Map<List<Object>, MemoryStock> shelves = Collections.synchronizedMap(new Recent<>(MOST_SHELVES));
+    private final Map<Object, Search> changed = Collections.synchronizedMap(new Recent<>(MOST_CHANGED));
     private final Map<List<Object>, MemoryMarket> markets = Collections.synchronizedMap(new Recent<>(MOST_MARKETS));
 
     public Search(Catalog catalog) {
@@ -51,6 +56,11 @@ public final class Search implements Exact {
     @Override
     public Search on(Catalog other) {
         return new Search(other, kept);
+    }
+
+    @Override
+    public Search on(Object change, Supplier<Catalog> other) {
+        return changed.computeIfAbsent(change, same -> new Search(other.get(), kept));
     }
 
     @Override

@@ -26,12 +26,20 @@ public final class Oracle {
     /** Units of one extra that a request may ask for besides. */
     private static final int MOST_EXTRAS = 1000;
 
+    /** Plenty for this many machines, or this many times as many, and so on. */
+    private static final int MACHINES = 32;
+
+    /** What a stock is changed to. */
+    private enum Change { PLENTY, ONE_BY_ONE }
+
+    /** Any number of units, for so many machines at least. */
+    private record Plenty(Change change, int machines) {
+    }
+
     private final Catalog catalog;
     private final Exact search;
     private final Deadline deadline;
     private final Map<WhatIf, Optional<Order>> known = new HashMap<>();
-    private Exact plenty;
-    private int plentyFor;
 
     public Oracle(Catalog catalog, Exact search, Deadline deadline) {
         this.catalog = catalog;
@@ -87,31 +95,39 @@ public final class Oracle {
 
     /** Whether the machines were possible if every lot sold units one by one at its lowest price; where not even that, nor can more. */
     public boolean canBeHadOneByOne(WhatIf terms) {
-        return run(unpacked(terms.stockCounts() ? catalog : plentiful(terms.request().machines())), terms).isPresent();
+        int machines = terms.request().machines();
+        Exact by = terms.stockCounts() ? search.on(Change.ONE_BY_ONE, () -> unpacked(catalog))
+                : search.on(new Plenty(Change.ONE_BY_ONE, rounded(machines)), () -> unpacked(plentiful(rounded(machines))));
+        return run(by, terms).isPresent();
     }
 
     private Optional<Order> search(WhatIf terms) {
-        return run(terms.stockCounts() ? search : plenty(terms.request().machines()), terms);
+        int most = rounded(terms.request().machines());
+        return run(terms.stockCounts() ? search : search.on(new Plenty(Change.PLENTY, most), () -> plentiful(most)), terms);
     }
 
     private Optional<Order> run(Exact by, WhatIf terms) {
         if (deadline.isOver()) {
             throw new UnsettledException();
         }
-        Findings findings = terms.held().isPresent() ? by.runHolding(terms.held().get(), terms.request(), deadline)
-                : by.run(terms.request(), deadline);
+        if (!terms.hasPlatforms()) {
+            return Optional.empty();
+        }
+        Findings findings = terms.held().isPresent() ? by.runHolding(terms.held().get(), terms.narrowed(), deadline)
+                : by.run(terms.narrowed(), deadline);
         if (findings.status() == Status.BEST_FOUND) {
             throw new UnsettledException(findings.doubts());
         }
         return findings.ranked().stream().findFirst();
     }
 
-    private Exact plenty(int machines) {
-        if (plenty == null || machines > plentyFor) {
-            plenty = search.on(plentiful(machines));
-            plentyFor = machines;
+    /** A number of machines for which there is plenty where there is for a given one; few numbers, so that each serves many questions. */
+    private static int rounded(int machines) {
+        int most = MACHINES;
+        while (most < machines) {
+            most *= MACHINES;
         }
-        return plenty;
+        return most;
     }
 
     private Catalog plentiful(int machines) {
@@ -122,9 +138,9 @@ public final class Oracle {
         return catalog.withEachLot(lot -> lot.onHand() ? lot : lot.with(Math.max(most, lot.available()), lot.breaks()));
     }
 
-    private Exact unpacked(Catalog offered) {
-        return search.on(offered.withEachLot(lot -> lot.with(lot.available(), List.of(new PriceBreak(1,
-                lot.breaks().stream().mapToLong(PriceBreak::unitPrice).min().orElseThrow(), OptionalLong.empty())))));
+    private static Catalog unpacked(Catalog offered) {
+        return offered.withEachLot(lot -> lot.with(lot.available(), List.of(new PriceBreak(1,
+                lot.breaks().stream().mapToLong(PriceBreak::unitPrice).min().orElseThrow(), OptionalLong.empty()))));
     }
 
     /** No machine on a platform takes more units of one part. */

@@ -53,6 +53,12 @@ public record Demand(String key, Optional<String> sku, String asked, Sentence wo
         return broken.stream().noneMatch(breach -> own.contains(breach.rule()) && sku.map(breach.where()::equals).orElse(true));
     }
 
+    /** Sets of demands are asked for them many times; words take long. */
+    @Override
+    public int hashCode() {
+        return 31 * key.hashCode() + sku.hashCode();
+    }
+
     boolean isOf(String other) {
         return key.equals(other);
     }

@@ -1,7 +1,11 @@
 package sledwright.explain.conflict;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
@@ -10,6 +14,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sledwright.domain.Lot;
 import sledwright.domain.Pick;
+import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.domain.Stock;
 import sledwright.explain.ask.Oracle;
@@ -30,8 +35,20 @@ public final class Feasibility implements Predicate<Set<Demand>> {
     private final Stock stock;
     private final List<Set<Demand>> met = new ArrayList<>();
     private final List<Set<Demand>> unmet = new ArrayList<>();
+    /** Whether fewer demands are never harder to meet, so that what a platform cannot meet is known of it for more demands, too. */
+    private final boolean narrows;
+    /** Platform -> sets of demands that no build on it meets. */
+    private final Map<String, List<Set<Demand>>> unmetOn = new HashMap<>();
+    /** Where something was found last. */
+    private String likely;
 
     public Feasibility(WhatIf asked, List<Demand> demands, Oracle oracle) {
+        this(asked, demands, oracle, asked.held().isEmpty() && asked.request().use().isEmpty());
+    }
+
+    /** @param narrows whether platforms are looked at one after the other; what must be held may need what another demand brings */
+    Feasibility(WhatIf asked, List<Demand> demands, Oracle oracle, boolean narrows) {
+        this.narrows = narrows;
         this.asked = asked;
         this.demands = demands;
         this.oracle = oracle;
@@ -45,6 +62,21 @@ public final class Feasibility implements Predicate<Set<Demand>> {
             terms = kept.contains(demand) ? terms : demand.without().apply(terms);
         }
         return terms;
+    }
+
+    /** The same without platforms on which these demands are known not to be met. */
+    WhatIf narrowed(Set<Demand> kept) {
+        WhatIf terms = terms(kept);
+        List<String> open = open(kept, terms);
+        return open.isEmpty() || open.size() == oracle.catalog().platforms().size() ? terms : terms.withAmong(Set.copyOf(open));
+    }
+
+    /** The platforms that may meet some demands, those first that were asked for; all of them where none is left out. */
+    private List<String> open(Set<Demand> kept, WhatIf terms) {
+        Set<String> allowed = terms.request().platforms();
+        return oracle.catalog().platforms().stream().map(Platform::sku).filter(sku -> allowed.isEmpty() || allowed.contains(sku))
+                .filter(sku -> unmetOn.getOrDefault(sku, List.of()).stream().noneMatch(kept::containsAll))
+                .sorted(Comparator.comparing(sku -> !asked.request().platforms().contains(sku))).toList();
     }
 
     /** @throws UnsettledException when time runs out */
@@ -69,10 +101,33 @@ public final class Feasibility implements Predicate<Set<Demand>> {
     /** An order that meets the demands. Without a limit the least price is found, and it decides every limit. */
     private Optional<Order> order(Set<Demand> kept) {
         WhatIf terms = terms(kept);
+        if (narrows) {
+            return order(kept, terms);
+        }
         if (terms.everyMachine()) {
             oracle.cheapest(terms.with(terms.request().limit().withPrice(OptionalLong.empty())));
         }
         return oracle.cheapest(terms);
+    }
+
+    /** An order on the platform where something was found last, else on any other that may have one. */
+    private Optional<Order> order(Set<Demand> kept, WhatIf terms) {
+        List<String> open = open(kept, terms);
+        if (open.isEmpty()) {
+            return Optional.empty();
+        }
+        String first = open.contains(likely) ? likely : open.get(0);
+        Optional<Order> found = order(kept, terms, Set.of(first));
+        Set<String> others = new HashSet<>(open);
+        others.remove(first);
+        return found.isPresent() || others.isEmpty() ? found : order(kept, terms, others);
+    }
+
+    private Optional<Order> order(Set<Demand> kept, WhatIf terms, Set<String> platforms) {
+        Optional<Order> found = oracle.cheapest(terms.withAmong(platforms));
+        found.ifPresentOrElse(order -> likely = order.machines().get(0).platform().sku(), () -> platforms.forEach(sku ->
+                unmetOn.computeIfAbsent(sku, same -> new ArrayList<>()).add(Set.copyOf(kept))));
+        return found;
     }
 
     /**

@@ -29,11 +29,11 @@ public final class Impossibility {
     private final MinimalSets<Demand> sets;
     private final List<Doubts> doubts = new ArrayList<>();
 
-    private Impossibility(WhatIf asked, List<Demand> demands, Oracle oracle) {
+    private Impossibility(WhatIf asked, List<Demand> demands, Oracle oracle, Feasibility feasibility) {
         this.asked = asked;
         this.demands = demands;
         this.oracle = oracle;
-        feasibility = new Feasibility(asked, demands, oracle);
+        this.feasibility = feasibility;
         sets = MinimalSets.of(likelyFirst(demands), feasibility, ENOUGH);
     }
 
@@ -43,7 +43,8 @@ public final class Impossibility {
     }
 
     private static Impossibility of(WhatIf asked, Oracle oracle) {
-        return new Impossibility(asked, Demands.of(asked, oracle.catalog()), oracle);
+        List<Demand> demands = Demands.of(asked, oracle.catalog());
+        return new Impossibility(asked, demands, oracle, new Feasibility(asked, demands, oracle));
     }
 
     /** @param request cannot be met by machines that stand already: how many there are, and on which platform, is no choice */
@@ -51,7 +52,7 @@ public final class Impossibility {
         WhatIf asked = WhatIf.of(request, Optional.empty());
         List<Demand> demands = Demands.of(asked, oracle.catalog()).stream()
                 .filter(demand -> !demand.isOf(ChoiceDemands.MACHINES) && !demand.isOf(ChoiceDemands.PLATFORMS)).toList();
-        return new Impossibility(asked, demands, oracle);
+        return new Impossibility(asked, demands, oracle, new Feasibility(asked, demands, oracle, false));
     }
 
     /** @param request cannot be met with the part in any machine; that one holds it is beyond question */
@@ -167,7 +168,7 @@ public final class Impossibility {
             if (demand == told || demand.isOf(InStock.STOCK)) {
                 Set<Demand> others = new HashSet<>(conflict);
                 others.remove(demand);
-                Sentence reach = demand.nearest().on(feasibility.terms(others), oracle).reach();
+                Sentence reach = demand.nearest().on(feasibility.narrowed(others), oracle).reach();
                 reaches.add(others.isEmpty() ? reach : Sentence.of("with %s, %s", kept(demand, others), reach));
             }
         }
@@ -186,7 +187,7 @@ public final class Impossibility {
     private Relaxation relaxation(List<Demand> correction) {
         Set<Demand> kept = new HashSet<>(demands);
         correction.forEach(kept::remove);
-        WhatIf terms = feasibility.terms(kept);
+        WhatIf terms = feasibility.narrowed(kept);
         List<Relaxation.Change> changes = new ArrayList<>();
         List<Sentence> advice = new ArrayList<>();
         for (Demand demand : correction) {
