@@ -38,7 +38,12 @@ public record Thermal(double altitudeFromM, double metresPerKelvin, List<InletRo
 
     /** The row that governs a processor of {@code tdpW} beside modules of a type: the one of least TDP that suffices. */
     public Optional<InletRow> row(double tdpW, ModuleType type) {
-        return inlet.stream().filter(row -> tdpW <= row.maxTdpW() && row.serves(type)).findFirst();
+        for (InletRow row : inlet) {
+            if (tdpW <= row.maxTdpW() && row.serves(type)) {
+                return Optional.of(row);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The TDP of the last row, watts, or of the last that serves modules of a type; negative infinity where there is none. */

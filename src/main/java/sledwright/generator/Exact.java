@@ -11,6 +11,12 @@ public interface Exact {
     /** The best order for a request and its alternatives, proven unless the deadline comes first. */
     Findings run(Request request, Deadline deadline);
 
+    /** Whether a request can be met, which is often known sooner than the best. */
+    default Existence any(Request request, Deadline deadline) {
+        Findings findings = run(request, deadline);
+        return new Existence(findings.ranked().stream().findFirst(), findings.status() == Status.IMPOSSIBLE);
+    }
+
     /**
      * The same, where one machine at least holds a part. Machines of a request are alike but for the part numbers of their modules, so any
      * other part is in all of them or in none.

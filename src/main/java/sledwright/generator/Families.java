@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -20,6 +22,7 @@ import sledwright.domain.PartKind;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.domain.Request;
+import sledwright.domain.Requirements;
 import sledwright.domain.Supply;
 import sledwright.generator.draw.Shelf;
 import sledwright.generator.draw.Watts;
@@ -67,9 +70,13 @@ final class Families {
     private final Housings housings;
     private final Map<List<Object>, List<Fitted>> fittingsOf = new HashMap<>();
     private final Map<String, Long> mostModuleMicrowatts = new HashMap<>();
+    private final Map<Heat, Set<ModuleType>> coolEnough = new HashMap<>();
     private final boolean everyWeight;
     private boolean rises = true;
     private double forcedFromW = Double.POSITIVE_INFINITY;
+
+    private record Heat(String platform, double tdpW) {
+    }
 
     /** Every machine-without-memory of a request, beside the memory that it may choose among. */
     static FamilyChoice of(Catalog catalog, Request request, MemoryMarket market, Ranking ranking, Deadline deadline) {
@@ -84,6 +91,26 @@ final class Families {
         boolean anywhere = !families.rises || ranking.countsEnergy() && families.forcedFromW < Double.POSITIVE_INFINITY;
         return new FamilyChoice(light, () -> new Families(catalog, request, somewhere, market, ranking, true, deadline).all(),
                 anywhere ? -1 : families.forcedFromW);
+    }
+
+    /**
+     * What is found in the first family in which anything is, one looked into before the next is put together.
+     *
+     * @param look what a family has; null where it has nothing
+     * @return null where none has, unless what is heavier and no better would have to be looked at as well: then {@code unknown}
+     */
+    static <T> T first(Catalog catalog, Request request, MemoryMarket market, Ranking ranking, Deadline deadline,
+            Function<Family, T> look, T unknown) {
+        Families families = new Families(catalog, request, Set.of(), market, ranking, false, deadline);
+        List<T> found = new ArrayList<>(1);
+        families.each(family -> {
+            T some = look.apply(family);
+            if (some != null) {
+                found.add(some);
+            }
+            return some == null;
+        });
+        return !found.isEmpty() ? found.get(0) : families.rises ? null : unknown;
     }
 
     private Families(Catalog catalog, Request request, Set<String> somewhere, MemoryMarket market, Ranking ranking, boolean everyWeight,
@@ -103,44 +130,60 @@ final class Families {
                 .collect(Collectors.toSet());
         fittings = new Fittings(catalog, request, shelf, deadline, market.kept(), fitted);
         housings = new Housings(catalog, request, shelf, ofEnclosures);
-        platformSkus = catalog.platforms().stream().map(Platform::sku).collect(Collectors.toSet());
-        processorSkus = catalog.processors().stream().map(Processor::sku).collect(Collectors.toSet());
-        kitSkus = catalog.platforms().stream().flatMap(platform -> platform.cooling().stream()).map(CoolingKit::sku)
-                .collect(Collectors.toSet());
-        supplySkus = catalog.platforms().stream().flatMap(platform -> platform.power().supplies().stream()).map(Supply::sku)
-                .collect(Collectors.toSet());
+        platformSkus = used(catalog.platforms().stream().map(Platform::sku));
+        processorSkus = used(catalog.processors().stream().map(Processor::sku));
+        kitSkus = used(catalog.platforms().stream().flatMap(platform -> platform.cooling().stream()).map(CoolingKit::sku));
+        supplySkus = used(catalog.platforms().stream().flatMap(platform -> platform.power().supplies().stream()).map(Supply::sku));
+    }
+
+    /** Those of some parts that the request wants used. */
+    private Set<String> used(Stream<String> skus) {
+        return request.use().isEmpty() ? Set.of() : skus.filter(request.use()::contains).collect(Collectors.toSet());
     }
 
     private List<Family> all() {
         List<Family> families = new ArrayList<>();
+        each(families::add);
+        return families;
+    }
+
+    /** @param goOn receives each family; whether more are wanted */
+    private void each(Predicate<Family> goOn) {
         // A part that every machine must hold and that there is too little of is found here rather than for every board.
         if (!request.use().stream().allMatch(sku -> shelf.holds(sku, catalog.isOfEnclosuresAlone(sku) ? 1 : request.machines()))) {
-            return families;
+            return;
         }
         for (Platform platform : catalog.platforms()) {
             if (Rulebook.allows(PartKind.PLATFORMS, Parts.of(platform), request)
                     && RequiredPart.allows(request, platformSkus, platform.sku())
                     && (housings.needs(platform) || request.use().stream().noneMatch(catalog::isOfEnclosuresAlone))
                     && ModeSupported.allows(platform.memory(), request.require().mode()) && isSold(platform.sku(), 1)) {
-                addFamilies(families, platform);
+                if (!each(platform, goOn)) {
+                    return;
+                }
             }
         }
-        return families;
     }
 
-    private void addFamilies(List<Family> families, Platform platform) {
+    private boolean each(Platform platform, Predicate<Family> goOn) {
         List<Processor> processors = catalog.processors().stream()
                 .filter(processor -> RequiredPart.allows(request, processorSkus, processor.sku())).toList();
         Set<String> barred = barredModules(platform);
         for (int count : platform.processors().counts()) {
-            List<Parts> fitted = processors.stream().map(processor -> Parts.of(platform).with(processor, count))
-                    .filter(parts -> Rulebook.allows(PartKind.PROCESSORS, parts, request)).toList();
+            List<Parts> fitted = processors.stream().filter(processor -> keepsTargets(processor, count))
+                    .map(processor -> Parts.of(platform).with(processor, count))
+                    .filter(parts -> Rulebook.allows(PartKind.PROCESSORS, parts, request))
+                    .filter(parts -> isSold(parts.processor().sku(), count)).toList();
             for (CoolingKit kit : platform.cooling()) {
                 if (RequiredPart.allows(request, kitSkus, kit.sku()) && isSold(kit.sku(), count)) {
-                    addFamily(families, fitted, count, kit, barred);
+                    Family family = family(fitted, count, kit, barred);
+                    if (family != null && !goOn.test(family)) {
+                        return false;
+                    }
                 }
             }
         }
+        return true;
     }
 
     /** Modules that a rule of parts keeps off the platform. What the memory market sorts out by itself is not among them. */
@@ -150,13 +193,14 @@ final class Families {
                 .map(MemoryModule::sku).collect(Collectors.toSet());
     }
 
-    private void addFamily(List<Family> families, List<Parts> fitted, int count, CoolingKit kit, Set<String> barred) {
+    /** Null where it has no frames. */
+    private Family family(List<Parts> fitted, int count, CoolingKit kit, Set<String> barred) {
         List<Optional<Supply>> supplies = fitted.isEmpty() ? List.of() : supplies(fitted.get(0).platform());
         List<Frame> frames = new ArrayList<>();
         for (Parts some : fitted) {
             Parts parts = some.with(kit);
-            if (Rulebook.allows(PartKind.COOLING, parts, request) && isSold(parts.processor().sku(), count)) {
-                Set<ModuleType> types = coolEnough(parts.platform(), parts.processor());
+            if (Rulebook.allows(PartKind.COOLING, parts, request)) {
+                Set<ModuleType> types = coolEnough(parts.platform(), parts.processor().tdpW());
                 for (Optional<Supply> supply : supplies) {
                     if (Rulebook.allows(PartKind.SUPPLIES, parts.with(supply), request)) {
                         frame(parts.with(supply), types).ifPresent(frames::add);
@@ -166,10 +210,11 @@ final class Families {
         }
         List<Frame> complete = complete(frames);
         complete.sort(ranking.promisingFirst());
-        if (!complete.isEmpty()) {
-            Platform platform = frames.get(0).platform();
-            families.add(new Family(platform, count, kit, complete, market.options(platform, kit, count, barred), need));
+        if (complete.isEmpty()) {
+            return null;
         }
+        Platform platform = frames.get(0).platform();
+        return new Family(platform, count, kit, complete, market.options(platform, kit, count, barred), need);
     }
 
     /** Frames with all that completes them, one for each range of loads in which that is the same. */
@@ -177,10 +222,12 @@ final class Families {
         List<Frame> complete = new ArrayList<>();
         frames.stream().collect(Collectors.groupingBy(Frame::supply, LinkedHashMap::new, Collectors.toList())).forEach((supply, fed) -> {
             Frame any = fed.get(0);
-            long most = mostModuleMicrowatts(any.platform(), any.processors())
-                    + fed.stream().mapToLong(Frame::microwatts).max().orElseThrow();
-            List<Completion> completions = completions(any.platform(), any.processors(), supply).stream()
-                    .filter(completion -> completion.heavierThan() < most).toList();
+            List<Completion> completions = completions(any.platform(), any.processors(), supply);
+            if (completions.stream().anyMatch(completion -> completion.heavierThan() >= 0)) {
+                long most = mostModuleMicrowatts(any.platform(), any.processors())
+                        + fed.stream().mapToLong(Frame::microwatts).max().orElseThrow();
+                completions = completions.stream().filter(completion -> completion.heavierThan() < most).toList();
+            }
             boolean alike = note(completions);
             fed.sort(ranking.promisingFirst());
             for (Frame frame : alike || !everyWeight ? undominated(fed) : fed) {
@@ -198,7 +245,7 @@ final class Families {
 
     /** Notes from which load on machines take another set; whether none does and more load never costs less. */
     private boolean note(List<Completion> completions) {
-        boolean alike = completions.stream().map(Completion::fitted).distinct().count() < 2;
+        boolean alike = completions.stream().allMatch(one -> one.fitted().equals(completions.get(0).fitted()));
         if (!alike) {
             completions.stream().skip(1).mapToDouble(forced -> Watts.of(forced.heavierThan() + forced.fitted().microwatts()))
                     .forEach(least -> forcedFromW = Math.min(forcedFromW, least));
@@ -275,14 +322,24 @@ final class Families {
     }
 
     /** The module types beside which the site's inlet air is cool enough. */
-    private Set<ModuleType> coolEnough(Platform platform, Processor processor) {
-        Set<ModuleType> types = EnumSet.noneOf(ModuleType.class);
-        for (ModuleType type : ModuleType.values()) {
-            if (InletLimit.allows(platform.thermal(), processor.tdpW(), type, request.limit())) {
-                types.add(type);
+    private Set<ModuleType> coolEnough(Platform platform, double tdpW) {
+        return coolEnough.computeIfAbsent(new Heat(platform.sku(), tdpW), same -> {
+            Set<ModuleType> types = EnumSet.noneOf(ModuleType.class);
+            for (ModuleType type : ModuleType.values()) {
+                if (InletLimit.allows(platform.thermal(), tdpW, type, request.limit())) {
+                    types.add(type);
+                }
             }
-        }
-        return types;
+            return types;
+        });
+    }
+
+    /** Whether processors reach the figures that only they decide. */
+    private boolean keepsTargets(Processor processor, int count) {
+        Requirements require = request.require();
+        return Target.CORES.allows(require, count * processor.cores()) && Target.BASE_CLOCK.allows(require, processor.baseGhz())
+                && Target.ALL_CORE_CLOCK.allows(require, processor.allCoreGhz())
+                && Target.THROUGHPUT.allows(require, Throughput.of(processor, catalog.throughputFactors()).times(count));
     }
 
     private Optional<Frame> frame(Parts parts, Set<ModuleType> types) {
@@ -301,10 +358,8 @@ final class Families {
                 + supply.map(option -> shelf.price(option.sku(), option.count() * machines)).orElse(0L)
                 + machines * (OrderPrice.ofLabour(catalog.labour(), 0) + request.licence().of(cores, count));
         var require = request.require();
-        boolean keeps = !types.isEmpty() && Target.CORES.allows(require, cores) && Target.THROUGHPUT.allows(require, throughput)
-                && Target.WORK.allows(require, Quantity.rounded(capacity))
-                && Target.BASE_CLOCK.allows(require, processor.baseGhz())
-                && Target.ALL_CORE_CLOCK.allows(require, processor.allCoreGhz()) && Budget.allows(request.limit(), price);
+        boolean keeps = !types.isEmpty() && Target.WORK.allows(require, Quantity.rounded(capacity))
+                && Budget.allows(request.limit(), price);
         if (!keeps) {
             return Optional.empty();
         }

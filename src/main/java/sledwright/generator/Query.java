@@ -80,12 +80,22 @@ final class Query {
         }
     }
 
+    /** Any build; what it does not look at, once it has one, is not noted. */
+    Answer any() {
+        return best(Zone.EVERYTHING, true);
+    }
+
     /** The best build of a zone. */
     Answer best(Zone zone) {
+        return best(zone, false);
+    }
+
+    private Answer best(Zone zone, boolean any) {
         Branches branches = new Branches(rows(families.in(zone)), new Inside(zone), deadline);
         Combination best = null;
         unseen = new Unseen();
-        for (Branch branch = branches.next(ANY); branch != null; branch = branches.next(best == null ? ANY : best.aim())) {
+        for (Branch branch = branches.next(ANY); branch != null && !(any && best != null);
+                branch = branches.next(best == null ? ANY : best.aim())) {
             if (deadline.isOver()) {
                 unseen.note(Cause.TIME, branch.bound());
                 break;

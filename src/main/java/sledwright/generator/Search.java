@@ -3,6 +3,7 @@ package sledwright.generator;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -75,6 +76,19 @@ public final class Search implements Exact {
             return run(request, Set.of(sku), deadline);
         }
         return run(request.using(sku), deadline);
+    }
+
+    @Override
+    public Existence any(Request request, Deadline deadline) {
+        Ranking ranking = new Ranking(request);
+        MemoryMarket market = market(request, Set.of());
+        Query.Answer unknown = new Query.Answer(null, new Unseen());
+        Query.Answer found = Families.first(catalog, request, market, ranking, deadline, family -> {
+            Query.Answer answer = new Query(request, FamilyChoice.of(List.of(family)), ranking, deadline).any();
+            return answer.best() == null && answer.isProved() ? null : answer.best() == null ? unknown : answer;
+        }, unknown);
+        return new Existence(found == null || found == unknown ? Optional.empty()
+                : Optional.of(new Assembler(catalog, request, market.shelf()).assemble(found.best())), found == null);
     }
 
     private Findings run(Request request, Set<String> somewhere, Deadline deadline) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import sledwright.domain.BayGroup;
 import sledwright.domain.Board;
@@ -15,6 +16,7 @@ import sledwright.domain.Platform;
 import sledwright.domain.Shortlist;
 import sledwright.domain.Supply;
 import sledwright.generator.Exact;
+import sledwright.generator.Existence;
 import sledwright.generator.Findings;
 import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
@@ -40,6 +42,7 @@ public final class Oracle {
     private final Exact search;
     private final Deadline deadline;
     private final Map<WhatIf, Optional<Order>> known = new HashMap<>();
+    private final Map<WhatIf, Optional<Order>> knownSome = new HashMap<>();
 
     public Oracle(Catalog catalog, Exact search, Deadline deadline) {
         this.catalog = catalog;
@@ -60,12 +63,33 @@ public final class Oracle {
         return best(terms, Objective.CHEAPEST);
     }
 
+    /** Whether anything is possible on these terms. */
+    public boolean isPossible(WhatIf terms) {
+        return some(terms).isPresent();
+    }
+
+    /** Some order on these terms, which need not be the cheapest. */
+    public Optional<Order> some(WhatIf terms) {
+        WhatIf asked = asked(terms, Objective.CHEAPEST);
+        Optional<Order> before = known.getOrDefault(asked, knownSome.get(asked));
+        if (before == null) {
+            before = asked.everyMachine() ? fromUnlimited(asked).orElseGet(() -> searchAny(asked)) : ofAnyNumber(asked, this::some);
+            knownSome.put(asked, before);
+        }
+        return before;
+    }
+
+    private static WhatIf asked(WhatIf terms, Objective objective) {
+        return terms.with(terms.request().withObjective(objective).withAlternatives(1, Shortlist.PLAIN.step()));
+    }
+
     /** The best order by an objective on these terms. */
     public Optional<Order> best(WhatIf terms, Objective objective) {
-        WhatIf asked = terms.with(terms.request().withObjective(objective).withAlternatives(1, Shortlist.PLAIN.step()));
+        WhatIf asked = asked(terms, objective);
         Optional<Order> before = known.get(asked);
         if (before == null) {
-            before = asked.everyMachine() ? fromUnlimited(asked).orElseGet(() -> search(asked)) : ofAnyNumber(asked);
+            before = asked.everyMachine() ? fromUnlimited(asked).orElseGet(() -> search(asked))
+                    : ofAnyNumber(asked, one -> best(one, objective));
             known.put(asked, before);
         }
         return before;
@@ -82,15 +106,14 @@ public final class Oracle {
     }
 
     /** One machine is the easiest to have, and all of them come next; stock that is sold in packs can make it another number. */
-    private Optional<Order> ofAnyNumber(WhatIf terms) {
+    private Optional<Order> ofAnyNumber(WhatIf terms, Function<WhatIf, Optional<Order>> search) {
         int all = terms.request().machines();
-        Objective objective = terms.request().objective();
-        Optional<Order> one = best(terms.withMachines(1), objective);
-        Optional<Order> found = one.isPresent() || all == 1 ? one : best(terms.withMachines(all), objective);
+        Optional<Order> one = search.apply(terms.withMachines(1));
+        Optional<Order> found = one.isPresent() || all == 1 ? one : search.apply(terms.withMachines(all));
         if (found.isPresent() || all < 3 || !canBeHadOneByOne(terms.withMachines(1))) {
             return found;
         }
-        return IntStream.range(2, all).mapToObj(count -> best(terms.withMachines(count), objective)).flatMap(Optional::stream).findFirst();
+        return IntStream.range(2, all).mapToObj(count -> search.apply(terms.withMachines(count))).flatMap(Optional::stream).findFirst();
     }
 
     /** Whether the machines were possible if every lot sold units one by one at its lowest price; where not even that, nor can more. */
@@ -98,12 +121,30 @@ public final class Oracle {
         int machines = terms.request().machines();
         Exact by = terms.stockCounts() ? search.on(Change.ONE_BY_ONE, () -> unpacked(catalog))
                 : search.on(new Plenty(Change.ONE_BY_ONE, rounded(machines)), () -> unpacked(plentiful(rounded(machines))));
-        return run(by, terms).isPresent();
+        return isAny(by, terms).isPresent();
     }
 
     private Optional<Order> search(WhatIf terms) {
+        return run(stock(terms), terms);
+    }
+
+    private Optional<Order> searchAny(WhatIf terms) {
+        return isAny(stock(terms), terms);
+    }
+
+    private Exact stock(WhatIf terms) {
         int most = rounded(terms.request().machines());
-        return run(terms.stockCounts() ? search : search.on(new Plenty(Change.PLENTY, most), () -> plentiful(most)), terms);
+        return terms.stockCounts() ? search : search.on(new Plenty(Change.PLENTY, most), () -> plentiful(most));
+    }
+
+    private Optional<Order> isAny(Exact by, WhatIf terms) {
+        if (terms.held().isEmpty() && terms.hasPlatforms() && !deadline.isOver()) {
+            Existence found = by.any(terms.narrowed(), deadline);
+            if (found.order().isPresent() || found.settled()) {
+                return found.order();
+            }
+        }
+        return run(by, terms);
     }
 
     private Optional<Order> run(Exact by, WhatIf terms) {

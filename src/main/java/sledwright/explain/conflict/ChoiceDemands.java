@@ -37,10 +37,11 @@ final class ChoiceDemands {
                 Sentence.of("%s identical machines", count), WhatIf::withFewerMachines, (terms, oracle) -> {
                     int some = oracle.cheapest(terms).orElseThrow().machines().size();
                     List<Integer> more = IntStream.range(some, count).boxed().sorted(Comparator.reverseOrder()).toList();
-                    int most = Extreme.first(more, number -> oracle.cheapest(terms.withMachines(number)).map(order -> number)).orElse(some);
+                    int most = Extreme.first(more, number -> oracle.isPossible(terms.withMachines(number)) ? Optional.of(number)
+                            : Optional.empty()).orElse(some);
                     int farthest = Math.min(count, most + LOOK_AHEAD);
                     for (int number = most + 1; number < farthest && oracle.canBeHadOneByOne(terms.withMachines(number)); number++) {
-                        most = oracle.cheapest(terms.withMachines(number)).isPresent() ? number : most;
+                        most = oracle.isPossible(terms.withMachines(number)) ? number : most;
                     }
                     return new Concession(terms.withMachines(most), String.valueOf(most),
                             Sentence.of(most == 1 ? "the most is %s machine" : "the most is %s machines", most),
@@ -56,7 +57,7 @@ final class ChoiceDemands {
                     Comparator<Integer> nearestFirst = Comparator.comparingInt(number -> Math.abs(number - count));
                     int nearest = oracle.catalog().platforms().stream().flatMap(platform -> platform.processors().counts().stream())
                             .distinct().sorted(nearestFirst.thenComparing(Comparator.naturalOrder()))
-                            .filter(number -> oracle.cheapest(exactly.apply(terms, number)).isPresent()).findFirst().orElseThrow();
+                            .filter(number -> oracle.isPossible(exactly.apply(terms, number))).findFirst().orElseThrow();
                     Sentence number = processorsOf(nearest);
                     return new Concession(exactly.apply(terms, nearest), String.valueOf(nearest), Sentence.of("a build needs %s", number),
                             Sentence.of("take %s instead of %s", number, count));

@@ -72,7 +72,7 @@ public final class EquipmentDemands {
     /** The largest such volume that is possible. */
     private static Concession smaller(VolumeWish wish, WhatIf terms, Oracle oracle) {
         List<Double> sizes = sizes(wish, wish.usableGb(), oracle.catalog());
-        return Extreme.first(sizes, gb -> oracle.cheapest(asking(terms, wish, gb)).map(order -> gb))
+        return Extreme.first(sizes, gb -> oracle.isPossible(asking(terms, wish, gb)) ? Optional.of(gb) : Optional.empty())
                 .map(most -> new Concession(asking(terms, wish, most), Numbers.plain(most).toString(),
                         Sentence.of("volume %s reaches %s GB at most", wish.name(), Numbers.plain(most)),
                         Sentence.of("lower volume %s from %s to %s GB", wish.name(), Numbers.plain(wish.usableGb()), Numbers.plain(most))))
@@ -132,7 +132,7 @@ public final class EquipmentDemands {
     /** The most units below a number that are possible; empty where not even one. */
     private static Optional<Integer> fewer(int asked, IntFunction<WhatIf> terms, Oracle oracle) {
         List<Integer> numbers = IntStream.range(1, asked).boxed().sorted(Comparator.reverseOrder()).toList();
-        return Extreme.first(numbers, number -> oracle.cheapest(terms.apply(number)).map(order -> number));
+        return Extreme.first(numbers, number -> oracle.isPossible(terms.apply(number)) ? Optional.of(number) : Optional.empty());
     }
 
     private static Demand enclosure() {

@@ -124,7 +124,7 @@ public final class Feasibility implements Predicate<Set<Demand>> {
     }
 
     private Optional<Order> order(Set<Demand> kept, WhatIf terms, Set<String> platforms) {
-        Optional<Order> found = oracle.cheapest(terms.withAmong(platforms));
+        Optional<Order> found = oracle.some(terms.withAmong(platforms));
         found.ifPresentOrElse(order -> likely = order.machines().get(0).platform().sku(), () -> platforms.forEach(sku ->
                 unmetOn.computeIfAbsent(sku, same -> new ArrayList<>()).add(Set.copyOf(kept))));
         return found;

@@ -67,7 +67,8 @@ public final class FigureDemands {
         List<Double> possible = figures(target, oracle.catalog()).filter(figure -> figure < least).distinct()
                 .sorted(Comparator.reverseOrder()).toList();
         if (!possible.isEmpty()) {
-            return Extreme.first(possible, figure -> oracle.cheapest(asking(terms, target, figure)).map(order -> figure)).orElse(0.0);
+            return Extreme.first(possible, figure -> oracle.isPossible(asking(terms, target, figure)) ? Optional.of(figure)
+                    : Optional.empty()).orElse(0.0);
         }
         return Extreme.greatest(target.figure(oracle.cheapest(terms).orElseThrow().figures()), least, target.grain(), figure -> {
             Optional<Order> found = oracle.cheapest(asking(terms, target, figure));

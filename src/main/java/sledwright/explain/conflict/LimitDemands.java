@@ -160,7 +160,7 @@ final class LimitDemands {
     private static int later(int mostDays, Oracle oracle, IntFunction<WhatIf> within) {
         List<Integer> later = Stream.concat(Stream.of(0), oracle.catalog().lots().values().stream().flatMap(List::stream)
                 .map(Lot::leadDays)).filter(days -> days > mostDays).distinct().sorted().toList();
-        return Extreme.first(later, some -> oracle.cheapest(within.apply(some)).map(order -> some)).orElseThrow();
+        return Extreme.first(later, some -> oracle.isPossible(within.apply(some)) ? Optional.of(some) : Optional.empty()).orElseThrow();
     }
 
     private static Demand inlet(double siteC) {
@@ -183,7 +183,7 @@ final class LimitDemands {
             List<Double> less = Rulebook.answeringTo(key).stream()
                     .flatMap(rule -> rule.turningPoints(key, terms.request().limit(), oracle.catalog()))
                     .filter(some -> some < figure).distinct().sorted(Comparator.reverseOrder()).toList();
-            double most = Extreme.first(less, some -> oracle.cheapest(at.apply(terms, some)).map(order -> some)).orElseThrow();
+            double most = Extreme.first(less, some -> oracle.isPossible(at.apply(terms, some)) ? Optional.of(some) : Optional.empty()).orElseThrow();
             return new Concession(at.apply(terms, most), Numbers.exact(most), Sentence.of(reach, Numbers.floor(most)),
                     Sentence.of(advice, Numbers.floor(most), Numbers.plain(figure)));
         });

@@ -2,12 +2,11 @@ package sledwright.generator.fitout;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sledwright.domain.Drive;
@@ -46,11 +45,11 @@ final class DriveDraws {
     private final Shelf shelf;
     private final int machines;
     private final List<Source> sources;
-    private final Map<Integer, List<Way>> ways = new TreeMap<>();
+    private final Map<Integer, List<Way>> ways = new ConcurrentHashMap<>();
     private final long leastUnitPrice;
     private final Labour labour;
     private final boolean everyWeight;
-    private final Map<Integer, Boolean> improved = new HashMap<>();
+    private final Map<Integer, Boolean> improved = new ConcurrentHashMap<>();
 
     /**
      * @param wanted      parts that must be held, and in how many machines at least: all of them, or one

@@ -1,7 +1,6 @@
 package sledwright.generator.fitout;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,7 +24,6 @@ public final class Fittings {
     private final Shelf shelf;
     private final Deadline deadline;
     private final Kept kept;
-    private final Map<Boolean, Map<Drive.Kind, DriveDraws>> draws = new HashMap<>();
     private final Map<String, Integer> wanted;
     private final Content offered;
 
@@ -35,6 +33,12 @@ public final class Fittings {
      * @param everyWeight whether a set that loads more and costs as much is of use: where more enclosures cost less than fewer
      */
     public record Chassis(Platform platform, int processors, boolean everyWeight) {
+
+        /** Platforms are known by their part numbers; all that is said of one takes long. */
+        @Override
+        public int hashCode() {
+            return 31 * platform.sku().hashCode() + 2 * processors + (everyWeight ? 1 : 0);
+        }
     }
 
     /** @param wanted skus of drives, cards and extras that must be held, and in how many machines at least: all of them, or one */
@@ -66,7 +70,9 @@ public final class Fittings {
     private List<Fitted> find(Chassis chassis) {
         VolumePlans volumes = new VolumePlans(catalog.labour(), request, chassis, draws(chassis.everyWeight), wanted.keySet(), deadline);
         List<Fitted> found = new ArrayList<>();
-        for (CardPlan cards : new CardPlans(catalog, request, shelf, chassis, deadline).all(!request.equipment().volumes().isEmpty())) {
+        boolean drivesAsked = !request.equipment().volumes().isEmpty();
+        for (CardPlan cards : kept.get(FittingsKey.cards(catalog, request, shelf, chassis, drivesAsked),
+                () -> new CardPlans(catalog, request, shelf, chassis, deadline).all(drivesAsked))) {
             for (VolumePlan drives : volumes.of(cards)) {
                 Set<String> used = volumes.wanted(drives);
                 used.addAll(cards.cards().values().stream().map(card -> card.sku()).toList());
@@ -79,9 +85,9 @@ public final class Fittings {
         return chassis.everyWeight ? ofEveryWeight(found) : undominated(found);
     }
 
-    /** The drives on sale by kind; all platforms of a request share what their draws cost. */
+    /** The drives on sale by kind; all platforms share what their draws cost, and requests that accept the same lots. */
     private Map<Drive.Kind, DriveDraws> draws(boolean everyWeight) {
-        return draws.computeIfAbsent(everyWeight, key -> {
+        return kept.get(FittingsKey.draws(catalog, request, shelf, wanted, everyWeight), () -> {
             Map<Drive.Kind, DriveDraws> byKind = new LinkedHashMap<>();
             catalog.drives().stream().filter(drive -> !shelf.lots(drive.sku()).isEmpty())
                     .collect(Collectors.groupingBy(Drive::likeness, LinkedHashMap::new, Collectors.toList()))

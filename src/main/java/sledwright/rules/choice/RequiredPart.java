@@ -19,7 +19,7 @@ public final class RequiredPart extends Rule<Machine> {
 
     /** Whether a choice among parts, one of which the machine takes, keeps every wish that only that choice can grant. */
     public static boolean allows(Request request, Set<String> choices, String chosen) {
-        return request.use().stream().filter(choices::contains).allMatch(chosen::equals);
+        return request.use().isEmpty() || request.use().stream().filter(choices::contains).allMatch(chosen::equals);
     }
 
     @Override
