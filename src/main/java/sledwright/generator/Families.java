@@ -170,9 +170,8 @@ final class Families {
                 .filter(processor -> RequiredPart.allows(request, processorSkus, processor.sku())).toList();
         Set<String> barred = barredModules(platform);
         for (int count : platform.processors().counts()) {
-            List<Parts> fitted = processors.stream().filter(processor -> keepsTargets(processor, count))
-                    .map(processor -> Parts.of(platform).with(processor, count))
-                    .filter(parts -> Rulebook.allows(PartKind.PROCESSORS, parts, request))
+            List<Parts> fitted = processors.stream().map(processor -> Parts.of(platform).with(processor, count))
+                    .filter(parts -> Rulebook.allows(PartKind.PROCESSORS, parts, request) && keepsTargets(parts.processor(), count))
                     .filter(parts -> isSold(parts.processor().sku(), count)).toList();
             for (CoolingKit kit : platform.cooling()) {
                 if (RequiredPart.allows(request, kitSkus, kit.sku()) && isSold(kit.sku(), count)) {

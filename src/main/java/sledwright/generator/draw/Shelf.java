@@ -16,16 +16,20 @@ import sledwright.rules.choice.ForbiddenPart;
 /** The lots that a request may draw on, and what units of a part cost there; threads may share it. */
 public final class Shelf {
 
+    private static final int MOST_IN_TABLES = 128;
+
+    private record Units(String sku, int count) {
+    }
+
     private final Catalog catalog;
     private final Request request;
     private final Stock stock;
     private final Map<String, List<Lot>> lots = new ConcurrentHashMap<>();
-    private final Map<Units, Long> prices = new ConcurrentHashMap<>();
+    /** What each number of units of a part costs, as far as it was asked for; of large numbers only what was asked for. */
+    private final Map<String, long[]> prices = new ConcurrentHashMap<>();
+    private final Map<Units, Long> ofMany = new ConcurrentHashMap<>();
 
     private Content fittings;
-
-    private record Units(String sku, int count) {
-    }
 
     public Shelf(Catalog catalog, Request request) {
         this.catalog = catalog;
@@ -49,7 +53,15 @@ public final class Shelf {
 
     /** The least price of units of one part, minor units; {@link CheapestDraw#IMPOSSIBLE} where there are not enough. */
     public long price(String sku, int units) {
-        return prices.computeIfAbsent(new Units(sku, units), asked -> CheapestDraw.prices(lots(sku), units)[units]);
+        if (units >= MOST_IN_TABLES) {
+            return ofMany.computeIfAbsent(new Units(sku, units), asked -> CheapestDraw.prices(lots(sku), units)[units]);
+        }
+        long[] known = prices.get(sku);
+        if (known == null || known.length <= units) {
+            known = CheapestDraw.prices(lots(sku), units);
+            prices.put(sku, known);
+        }
+        return known[units];
     }
 
     /** All drives, cards and extras, each with the lots that the request accepts. */

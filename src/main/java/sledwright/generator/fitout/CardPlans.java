@@ -181,6 +181,9 @@ final class CardPlans {
     }
 
     private Set<String> wanted(CardPlan plan) {
+        if (request.use().isEmpty()) {
+            return Set.of();
+        }
         Set<String> wanted = new TreeSet<>(plan.extras().keySet());
         plan.cards().values().forEach(card -> wanted.add(card.sku()));
         wanted.retainAll(request.use());
@@ -256,7 +259,12 @@ final class CardPlans {
     }
 
     private static boolean holds(int[] cardIn, int card) {
-        return Arrays.stream(cardIn).anyMatch(held -> held == card);
+        for (int held : cardIn) {
+            if (held == card) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Finds a slot for a card along a path on which others move. */

@@ -25,7 +25,7 @@ public final class Fittings {
     private final Deadline deadline;
     private final Kept kept;
     private final Map<String, Integer> wanted;
-    private final Content offered;
+    private Content offered;
 
     /**
      * What is to be fitted out.
@@ -49,7 +49,6 @@ public final class Fittings {
         this.deadline = deadline;
         this.kept = kept;
         this.wanted = wanted;
-        offered = FittingsKey.offered(catalog, request, shelf, wanted);
     }
 
     /**
@@ -64,7 +63,14 @@ public final class Fittings {
         if (asksNothing && wanted.isEmpty() && platform.expansion().needs().isEmpty()) {
             return List.of(Fitted.NOTHING);
         }
-        return kept.get(new FittingsKey(offered, chassis), () -> find(chassis));
+        return kept.get(new FittingsKey(offered(), chassis), () -> find(chassis));
+    }
+
+    private Content offered() {
+        if (offered == null) {
+            offered = FittingsKey.offered(catalog, request, shelf, wanted);
+        }
+        return offered;
     }
 
     private List<Fitted> find(Chassis chassis) {
@@ -74,15 +80,22 @@ public final class Fittings {
         for (CardPlan cards : kept.get(FittingsKey.cards(catalog, request, shelf, chassis, drivesAsked),
                 () -> new CardPlans(catalog, request, shelf, chassis, deadline).all(drivesAsked))) {
             for (VolumePlan drives : volumes.of(cards)) {
-                Set<String> used = volumes.wanted(drives);
-                used.addAll(cards.cards().values().stream().map(card -> card.sku()).toList());
-                used.addAll(cards.extras().keySet());
-                if (used.containsAll(wanted.keySet())) {
+                if (holdsWanted(volumes, drives, cards)) {
                     found.add(new Fitted(drives, cards));
                 }
             }
         }
         return chassis.everyWeight ? ofEveryWeight(found) : undominated(found);
+    }
+
+    private boolean holdsWanted(VolumePlans volumes, VolumePlan drives, CardPlan cards) {
+        if (wanted.isEmpty()) {
+            return true;
+        }
+        Set<String> used = new HashSet<>(volumes.wanted(drives));
+        cards.cards().values().forEach(card -> used.add(card.sku()));
+        used.addAll(cards.extras().keySet());
+        return used.containsAll(wanted.keySet());
     }
 
     /** The drives on sale by kind; all platforms share what their draws cost, and requests that accept the same lots. */

@@ -182,9 +182,15 @@ final class VolumePlans {
         }
 
         private boolean isBeaten(long price, long microwatts) {
-            return wanted.isEmpty() && !everyWeight && found.stream().anyMatch(plan -> plan.price() <= price
-                    && plan.microwatts() <= microwatts
-                    && (plan.price() < price || plan.microwatts() < microwatts));
+            if (!wanted.isEmpty() || everyWeight) {
+                return false;
+            }
+            for (VolumePlan plan : found) {
+                if (plan.price() <= price && plan.microwatts() <= microwatts && (plan.price() < price || plan.microwatts() < microwatts)) {
+                    return true;
+                }
+            }
+            return false;
         }
 
         private void complete() {
@@ -228,6 +234,9 @@ final class VolumePlans {
 
     /** The parts of a plan that the request wants used: a kind's draws hold each wanted part of it. */
     Set<String> wanted(VolumePlan plan) {
+        if (wanted.isEmpty()) {
+            return Set.of();
+        }
         Set<String> held = new TreeSet<>();
         plan.draws().keySet().forEach(kind -> draws.get(kind).drives().map(Drive::sku).filter(wanted::contains).forEach(held::add));
         return held;
