@@ -36,8 +36,13 @@ public final class Comparer {
     private final Set<Order> judged = Collections.newSetFromMap(new IdentityHashMap<>());
 
     public Comparer(Catalog catalog) {
+        this(catalog, new Search(catalog));
+    }
+
+    /** @param search of the catalogue; what it has learnt serves on */
+    public Comparer(Catalog catalog, Search search) {
         this.catalog = catalog;
-        search = new Search(catalog);
+        this.search = search;
     }
 
     /**

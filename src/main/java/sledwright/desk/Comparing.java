@@ -13,6 +13,7 @@ import sledwright.desk.view.CompareView;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.generator.Axis;
+import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
 import sledwright.input.Nearest;
 import sledwright.request.Job;
@@ -23,15 +24,17 @@ final class Comparing {
     private static final double MOST_SHARE = 10;
 
     private final Job.Quote job;
+    private final Search search;
     private final CompareQuestion asked;
 
-    private Comparing(Job.Quote job, CompareQuestion asked) {
+    private Comparing(Job.Quote job, Search search, CompareQuestion asked) {
         this.job = job;
+        this.search = search;
         this.asked = asked;
     }
 
-    static Reply<CompareAnswer> answer(Job.Quote job, CompareQuestion asked, Terms terms) {
-        Comparing comparing = new Comparing(job, asked);
+    static Reply<CompareAnswer> answer(Job.Quote job, Search search, CompareQuestion asked, Terms terms) {
+        Comparing comparing = new Comparing(job, search, asked);
         Optional<Misasking> wrong = comparing.wrong();
         return wrong.isPresent() ? new Reply.Misasked<>(wrong.get()) : new Reply.Answered<>(comparing.answer(terms));
     }
@@ -39,7 +42,7 @@ final class Comparing {
     private CompareAnswer answer(Terms terms) {
         Request request = asked.platforms().isEmpty() ? job.request() : job.request().withPlatforms(Set.copyOf(asked.platforms()));
         Deadline deadline = terms.deadline();
-        Comparer comparer = new Comparer(job.catalog());
+        Comparer comparer = new Comparer(job.catalog(), search);
         Comparison curves = comparer.compare(request, job.energy(), costs(), figures(), asked.byPlatform(),
                 asked.together().isEmpty() ? deadline : deadline.share(2));
         Comparison comparison = asked.together().isEmpty() ? curves

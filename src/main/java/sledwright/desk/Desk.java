@@ -109,7 +109,7 @@ public final class Desk {
 
     /** What money buys, for a request of kind {@code quote}. */
     public Reply<CompareAnswer> compare(Source source, CompareQuestion asked, Terms terms) {
-        return read(source, asked.sets(), Kind.QUOTE, Job.Quote.class).then(job -> Comparing.answer(job, asked, terms));
+        return read(source, asked.sets(), Kind.QUOTE, Job.Quote.class).then(job -> Comparing.answer(job, search(job), asked, terms));
     }
 
     /** Lines of machines filled from one stock; the listener receives {@link Progress.Found}. */

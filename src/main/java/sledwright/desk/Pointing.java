@@ -12,6 +12,7 @@ import sledwright.domain.Objective;
 import sledwright.domain.Requirements;
 import sledwright.generator.Axis;
 import sledwright.generator.Findings;
+import sledwright.generator.Search;
 import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
 import sledwright.request.Job;
@@ -26,11 +27,11 @@ import sledwright.rules.Order;
 record Pointing(Findings findings, List<PricePoints.Mark> marks) {
 
     /** Empty where no price points are asked for, or nothing was found. */
-    static Optional<Pointing> of(Job.Quote job, Deadline deadline) {
+    static Optional<Pointing> of(Job.Quote job, Search search, Deadline deadline) {
         if (job.points() == 0) {
             return Optional.empty();
         }
-        Comparison comparison = new Comparer(job.catalog()).compare(job.request(), Optional.empty(), List.of(Cost.PRICE),
+        Comparison comparison = new Comparer(job.catalog(), search).compare(job.request(), Optional.empty(), List.of(Cost.PRICE),
                 List.of(figure(job.request().objective(), job.request().require())), false, deadline);
         Curve curve = comparison.curves().get(0);
         return curve.points().isEmpty() ? Optional.empty() : Optional.of(of(job, curve));

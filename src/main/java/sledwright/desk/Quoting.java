@@ -30,7 +30,7 @@ final class Quoting {
             return new Reply.Misasked<>(unknown.get());
         }
         Deadline deadline = terms.deadline();
-        Optional<Pointing> points = Pointing.of(job, deadline);
+        Optional<Pointing> points = Pointing.of(job, search, deadline);
         Findings findings = points.map(Pointing::findings).orElseGet(() -> search.run(job.request(), deadline));
         Outcome outcome = new Planner().plan(findings);
         Explainer explainer = new Explainer(job.catalog(), search, deadline);

@@ -79,7 +79,8 @@ public final class Search implements Exact {
     }
 
     @Override
-    public Existence any(Request request, Deadline deadline) {
+    public Existence any(Request asked, Deadline deadline) {
+        Request request = asked.withObjective(Objective.CHEAPEST);
         Ranking ranking = new Ranking(request);
         MemoryMarket market = market(request, Set.of());
         Query.Answer unknown = new Query.Answer(null, new Unseen());

@@ -14,6 +14,7 @@ import sledwright.domain.MemoryModule;
 import sledwright.domain.Objective;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
+import sledwright.generator.Existence;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
@@ -63,7 +64,7 @@ final class Agreement {
         } catch (RuntimeException | StackOverflowError defect) {
             return "the search failed with %s at %s".formatted(defect, defect.getStackTrace().length > 0 ? defect.getStackTrace()[0] : "?");
         }
-        StringBuilder words = new StringBuilder(soundness(findings, that, mayStayOpen));
+        StringBuilder words = new StringBuilder(soundness(findings, that, mayStayOpen)).append(existence(that, expected, deadline));
         if (!expected.isEmpty()) {
             words.append(bound(findings, expected.get(0).aim(that.request()), that.request()));
         }
@@ -97,6 +98,14 @@ final class Agreement {
         boolean lessIsBetter = Set.of(Objective.CHEAPEST, Objective.BEST_VALUE, Objective.LEAST_TOTAL).contains(request.objective());
         boolean holds = lessIsBetter ? findings.bound() <= aim + 1e-5 : findings.bound() >= aim - 1e-5;
         return holds ? "" : "the bound is %s and a build reaches %s%n".formatted(findings.bound(), aim);
+    }
+
+    /** What is wrong with what is said of whether there is any build. */
+    private static String existence(RandomCase that, List<Candidate> expected, Deadline deadline) {
+        Existence any = new Search(that.catalog()).any(that.request(), deadline);
+        boolean right = any.order().map(order -> !expected.isEmpty() && soundness(order, that).isEmpty())
+                .orElse(expected.isEmpty() || !any.settled());
+        return right ? "" : "whether there is any: %s of %d builds%n".formatted(any.order().isPresent(), expected.size());
     }
 
     /** What is wrong with an answer in itself: a broken rule, picks that aren't the parts, a price that isn't the picks'. */

@@ -183,7 +183,8 @@ final class LimitDemands {
             List<Double> less = Rulebook.answeringTo(key).stream()
                     .flatMap(rule -> rule.turningPoints(key, terms.request().limit(), oracle.catalog()))
                     .filter(some -> some < figure).distinct().sorted(Comparator.reverseOrder()).toList();
-            double most = Extreme.first(less, some -> oracle.isPossible(at.apply(terms, some)) ? Optional.of(some) : Optional.empty()).orElseThrow();
+            double most = Extreme.first(less, some -> oracle.isPossible(at.apply(terms, some)) ? Optional.of(some) : Optional.empty())
+                    .orElseThrow();
             return new Concession(at.apply(terms, most), Numbers.exact(most), Sentence.of(reach, Numbers.floor(most)),
                     Sentence.of(advice, Numbers.floor(most), Numbers.plain(figure)));
         });
