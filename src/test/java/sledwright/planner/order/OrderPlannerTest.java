@@ -22,6 +22,7 @@ import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryModule;
+import sledwright.domain.MemoryWish;
 import sledwright.domain.Objective;
 import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
@@ -242,5 +243,32 @@ class OrderPlannerTest {
                 Deadline.never().or(() -> asked.incrementAndGet() > 2 * SOON), progress -> { });
         assertThat(outcome.missing()).isZero();
         assertThat(outcome.ended()).isEqualTo(OrderOutcome.End.TIME);
+    }
+
+    /** Of the cheaper modules one machine's are left for the last line, which wants all of one part number and may not take any from lines of more weight. */
+    @Test
+    void aLineThatAPartWasTooLittleForTakesAnother() {
+        Catalog shop = shop(lot("BOX", "north", 90, 10_000), lot("LOW", "north", 90, 1_000), lot("P10", "north", 90, 5_000), lot("M8", "north", 90, 2_000),
+                lot("N8", "north", 51, 1_000));
+        List<OrderLine> lines = new ArrayList<>();
+        for (int i = 0; i < 26; i++) {
+            Request asked = Request.named("line " + i).withMachines(2)
+                    .withRequire(Samples.require().memoryGb(1 + i / 8.0).make().withPopulated(new MemoryWish(false, true)));
+            lines.add(new OrderLine("line " + i, asked, i < 25 ? 2 : 1, false));
+        }
+        OrderRequest order = new OrderRequest("order", lines, OptionalInt.empty(), 0, 0, Map.of());
+        assertThat(new OrderPlanner(shop, 1).first(order, Deadline.never()).missing()).isZero();
+    }
+
+    /** The line that would wait takes what is cheapest, and that is all that the other accepts. */
+    @Test
+    void aFirstOrderLeavesEarlyLotsToLinesThatAcceptNoOthers() {
+        Lot late = new Lot("P10", "late", "north", Condition.NEW, 1, 9, lot("P10", "north", 1, 6_000).breaks(), false);
+        Catalog shop = shop(lot("BOX", "north", 9, 10_000), lot("LOW", "north", 9, 1_000), lot("P10", "north", 1, 5_000), late, lot("M8", "north", 9, 2_000));
+        Request waits = line(1, 8, Set.of()).request();
+        List<OrderLine> lines = List.of(new OrderLine("waits", waits, 2, false),
+                new OrderLine("now", waits.withLimit(Samples.limit().leadDays(0).make()), 1, false));
+        OrderOutcome outcome = new OrderPlanner(shop, 1).first(new OrderRequest("order", lines, OptionalInt.empty(), 0, 0, Map.of()), Deadline.never());
+        assertThat(outcome.missing()).isZero();
     }
 }

@@ -18,6 +18,7 @@ import sledwright.planner.order.market.Column;
 import sledwright.planner.order.market.Columns;
 import sledwright.planner.order.market.Draws;
 import sledwright.planner.order.market.Market;
+import sledwright.planner.order.market.ScaledMoney;
 import sledwright.planner.order.relax.Pricer;
 
 /** Fills what an order still lacks, machine by machine, each the cheapest from what the stock still has. */
@@ -119,15 +120,26 @@ public final class Filler {
     }
 
     /**
-     * Machines that all take modules of one part number: those of the part that suits the first of them best or, where these do not
-     * suffice, of the one that suffices for most machines, then for the least cost.
+     * Machines that all take modules of one part number: that of the machines that the line has or, where there is too little of it, any
+     * other.
      */
     private void fillOfOnePart(Tally tally, int line, Deadline deadline) {
         Set<Integer> settled = tally.moduleParts(line);
-        if (!settled.isEmpty()) {
-            fillOneByOne(tally, line, deadline, part -> !market.isModule(part) || settled.contains(part));
+        if (settled.isEmpty()) {
+            fillOfAnyPart(tally, line, deadline);
             return;
         }
+        fillOneByOne(tally, line, deadline, part -> !market.isModule(part) || settled.contains(part));
+        if (tally.missing(line) > 0 && !deadline.isOver()) {
+            tally.renew(List.of(line), () -> fillOfAnyPart(tally, line, deadline));
+        }
+    }
+
+    /**
+     * Those of the part that suits the first of them best or, where these do not suffice, of the one that suffices for most machines, then
+     * for the least cost.
+     */
+    private void fillOfAnyPart(Tally tally, int line, Deadline deadline) {
         List<Integer> tried = new ArrayList<>();
         List<Tally.Step> best = List.of();
         int bestMissing = tally.missing(line);
@@ -157,11 +169,11 @@ public final class Filler {
         while (tally.missing(line) > 0 && !deadline.isOver()) {
             Map<Integer, List<Lot>> left = Leftovers.of(tally, Set.of(market.poolOf(line)));
             Set<Integer> settled = onePart ? tally.moduleParts(line) : Set.of();
-            left.keySet().removeIf(part -> !among.test(part)
-                    || !settled.isEmpty() && market.isModule(part) && !settled.contains(part));
+            IntPredicate suits = part -> among.test(part) && (settled.isEmpty() || !market.isModule(part) || settled.contains(part));
+            left.keySet().removeIf(part -> !suits.test(part));
             Pricer.Best best = best(tally, line, 1, left, deadline);
             boolean filled = best.column() != null && most(tally, columns.add(best.column()), left);
-            if (!filled && !several(tally, line, left, deadline)) {
+            if (!filled && !several(tally, line, left, deadline) && !shared(tally, line, left, suits, deadline)) {
                 return;
             }
         }
@@ -190,6 +202,22 @@ public final class Filler {
             }
         }
         return false;
+    }
+
+    /** A machine of lots that others would have to leave for those that only they accept. */
+    private boolean shared(Tally tally, int line, Map<Integer, List<Lot>> left, IntPredicate suits, Deadline deadline) {
+        int pool = market.poolOf(line);
+        Map<Integer, List<Lot>> more = new HashMap<>();
+        boolean any = false;
+        for (int part = 0; part < market.parts(); part++) {
+            int room = suits.test(part) ? tally.draws().room(part, pool, tally.need()) : 0;
+            if (room > 0) {
+                more.put(part, List.of(Pricer.lot(market.sku(part), room, market.cheapest(part, pool) / ScaledMoney.ONE)));
+                any |= room > left.getOrDefault(part, List.of()).stream().mapToInt(Lot::available).sum();
+            }
+        }
+        Pricer.Best best = any ? best(tally, line, 1, more, deadline) : null;
+        return best != null && best.column() != null && most(tally, columns.add(best.column()), more);
     }
 
     /** The lots as if they were sold in any number. */

@@ -115,6 +115,11 @@ public final class Draws {
         return price >= CheapestDraw.IMPOSSIBLE ? IMPOSSIBLE : price * ScaledMoney.ONE;
     }
 
+    /** How many more units a pool could have of a part if others took theirs from other lots. */
+    public int room(int part, int pool, int[][] need) {
+        return Room.of(market.sources(part).stream().filter(this::isOpen).toList(), units(part, need), pool);
+    }
+
     private SharedDraw draw(int part) {
         if (shared[part] == null) {
             shared[part] = new SharedDraw(market.sources(part).stream().filter(this::isOpen).toList());
