@@ -134,6 +134,7 @@ public final class WebServer implements AutoCloseable {
         WebServer web = new WebServer(settings);
         try {
             web.server.start();
+            WarmUp.ask(web.address());
             return web;
         } catch (IOException taken) {
             web.close();
