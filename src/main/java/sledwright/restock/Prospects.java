@@ -68,7 +68,7 @@ final class Prospects {
         for (int o = 0; o < plan.length; o++) {
             if (plan[o] > 0) {
                 SupplyOffer offer = program.purchases().get(o).offer();
-                buys.add(new Buy(offer, plan[o], used(offer.sku(), plan, with), why(offer.sku(), with)));
+                buys.add(new Buy(offer, plan[o], used(offer.sku(), plan, with), why(offer, with)));
             }
         }
         buys.sort(Comparator.comparingLong(Buy::cost).reversed().thenComparing(buy -> buy.offer().sku()));
@@ -87,7 +87,8 @@ final class Prospects {
         return bought;
     }
 
-    private String why(String sku, Tally with) {
+    private String why(SupplyOffer offer, Tally with) {
+        String sku = offer.sku();
         Map<String, Double> orders = new TreeMap<>();
         for (int k = 0; k < request.classes().size(); k++) {
             DemandClass asked = request.classes().get(k);
@@ -98,7 +99,9 @@ final class Prospects {
             });
         }
         int standing = shelves.standing(sku);
+        boolean dearer = with.needed().getOrDefault(sku, 0.0) == 0 && shelves.worth(sku).orElse(0) > offer.unitCost();
         return "%s; %s.".formatted(standing == 0 ? "None is there"
+                        : dearer ? "The %s there would do, but each is worth more than this costs".formatted(standing)
                         : "The %s there fall short in %s %% of courses".formatted(standing,
                                 Math.round(100 * with.needed().getOrDefault(sku, 0.0))),
                 orders.entrySet().stream().filter(entry -> entry.getValue() >= WORTH_TELLING)

@@ -36,19 +36,26 @@ import sledwright.rules.Order;
 
 /**
  * Promises on the demo drawn anew after lots turned out short and others came in: what each promise in turn would take, what is decided, and the
- * bound, in one run. Stock is multiplied so that there is some for that many.
+ * bound, in one run. Roomy: stock is multiplied so that there is some for that many. Tight: hardly more is left than what was promised, a fifth of
+ * that is lost, and what comes in its place comes later and is dearer, so that promises are in each other's way.
  */
 final class AllocateBenchmark {
 
     private static final int STOCK_FOR = 12;
     private static final Duration FIND = Duration.ofSeconds(10);
 
+    /** Of what nobody was promised, one unit of so many is there. */
+    private static final int SPARE_OF = 40;
+    private static final int LATER_DAYS = 6;
+
     private final PrintStream out;
     private final Shop shop;
+    private final boolean tight;
 
-    AllocateBenchmark(PrintStream out, Shop shop) {
+    AllocateBenchmark(PrintStream out, Shop shop, boolean tight) {
         this.out = out;
         this.shop = shop;
+        this.tight = tight;
     }
 
     void run(List<Integer> sizes, long seed, Duration limit) {
@@ -62,16 +69,40 @@ final class AllocateBenchmark {
         int times = (size + STOCK_FOR - 1) / STOCK_FOR;
         Catalog stock = shop.catalog().withEachLot(lot -> lot.with(lot.available() * times, lot.breaks()));
         List<Promise> promises = promises(size, stock, random);
-        // A quarter of the lots has lost most of what it had, and every tenth has more.
-        Catalog today = stock.withEachLot(lot -> {
-            int luck = new Random(seed * 31 + new LotName(lot.sku(), lot.lot()).hashCode()).nextInt(20);
-            return lot.with(luck < 5 ? lot.available() / 4 : luck < 7 ? lot.available() + 8 * times : lot.available(), lot.breaks());
-        });
+        Catalog today = tight ? tight(stock, promises, seed) : roomy(stock, times, seed);
         AllotmentOutcome outcome = new Allotter(today, promises, seed, List::of, words -> { }).run(Deadline.in(limit));
         AllotmentOutcome.Bound bound = outcome.bound();
         out.printf(Locale.ROOT, "%8d %9d   %-28s %-28s %-28s %7.3f   %.1f, %.1f, %.1f%n", size, promises.stream().mapToInt(one -> one.request().machines()).sum(),
                 words(outcome.greedy()), words(outcome.found()), "%d %d %.2f".formatted(bound.broken(), bound.changed(), bound.cost() / 100),
                 100 * outcome.gap().orElse(Double.NaN), outcome.times().greedy(), outcome.times().bound(), outcome.times().decision());
+    }
+
+    /** A quarter of the lots has lost most of what it had, and every tenth has more. */
+    private static Catalog roomy(Catalog stock, int times, long seed) {
+        return stock.withEachLot(lot -> {
+            int luck = new Random(seed * 31 + new LotName(lot.sku(), lot.lot()).hashCode()).nextInt(20);
+            return lot.with(luck < 5 ? lot.available() / 4 : luck < 7 ? lot.available() + 8 * times : lot.available(), lot.breaks());
+        });
+    }
+
+    /** Of each lot what was promised, every fifth of which is lost; half of that comes again later, at a fifth more. */
+    private static Catalog tight(Catalog stock, List<Promise> promises, long seed) {
+        Map<LotName, Integer> promised = new HashMap<>();
+        promises.forEach(promise -> promise.kept().forEach((lot, units) -> promised.merge(lot, units, Integer::sum)));
+        Map<String, List<Lot>> lots = new TreeMap<>();
+        stock.parts().forEach(part -> stock.lots(part.sku()).forEach(lot -> {
+            LotName name = new LotName(lot.sku(), lot.lot());
+            int units = promised.getOrDefault(name, 0);
+            int lost = new Random(seed * 31 + name.hashCode()).nextInt(2) == 0 ? (2 * units + 4) / 5 : 0;
+            List<Lot> some = lots.computeIfAbsent(lot.sku(), sku -> new ArrayList<>());
+            some.add(lot.with(units == 0 ? lot.available() / SPARE_OF : units - lost, lot.breaks()));
+            if (lost > 1) {
+                Lot.PriceBreak single = lot.breaks().get(0);
+                some.add(new Lot(lot.sku(), lot.lot() + "-later", lot.supplier(), lot.condition(), lost / 2, LATER_DAYS,
+                        List.of(new Lot.PriceBreak(1, single.unitPrice() * 6 / 5, OptionalLong.empty())), false, lot.lastDay()));
+            }
+        }));
+        return stock.with(lots, stock.labour());
     }
 
     private static String words(Allotment.Figures figures) {

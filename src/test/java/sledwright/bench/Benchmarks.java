@@ -22,6 +22,7 @@ public final class Benchmarks {
               order [MACHINES ...]                          orders of that many machines on the demo; otherwise 10 50 200 2000
               gaps [COUNT [SECONDS [FIRST [busy]]]]         orders whose bounds are hard to close, on the demo; otherwise 40 10 0; busy: by the processor's time
               allocate [PROMISES ...]                       promises drawn anew on the demo; otherwise 20 100 500
+              allocate-tight [PROMISES ...]                 the same where hardly enough is left
               restock [SHOP [CLASSES [PARTS [SAMPLES [BUDGET]]]]]   a plan on random classes and offers; otherwise demo 20 250 1000 20000""";
 
     private Benchmarks() {
@@ -45,7 +46,7 @@ public final class Benchmarks {
                     Integer.parseInt(word(words, 2, "250")), Integer.parseInt(word(words, 3, "1000")), Long.parseLong(word(words, 4, "20000")), 7);
             case "threads" -> new ThreadsBenchmark(out).run(Shop.named(word(words, 0, "demo")), Integer.parseInt(word(words, 1, "500")));
             case "serve" -> new ServeBenchmark(out).run(Integer.parseInt(word(words, 0, "200")), Integer.parseInt(word(words, 1, "10")));
-            case "allocate" -> new AllocateBenchmark(out, Shop.demo())
+            case "allocate", "allocate-tight" -> new AllocateBenchmark(out, Shop.demo(), name.endsWith("tight"))
                     .run((words.isEmpty() ? List.of("20", "100", "500") : words).stream().map(Integer::valueOf).toList(), 1, Duration.ofMinutes(5));
             case "compare" -> new CompareBenchmark(out).run(Path.of("scenarios"));
             case "gaps" -> new GapsBenchmark(out, Shop.demo(), word(words, 3, "").equals("busy"))

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowable;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -16,23 +17,27 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import sledwright.samples.Folders;
 
 /**
  * What the README and the documents show was really printed. Each console block holds commands, each with what it prints,
  * standard error first; {@code echo $?} shows the exit code of the one before. {@code -Dsledwright.refreshDocs=true} rewrites
- * what is printed today. A YAML block that names a shipped file in its first line is that file.
+ * what is printed today; with {@code -Dsledwright.docs=month} only documents of such a name are run. A {@code ~} is a folder of each
+ * document's own. A YAML block that names a shipped file in its first line is that file.
  */
 class ReadmeTest {
 
     private static final Path README = Path.of("README.md");
     private static final Pattern CONSOLE = Pattern.compile("```console\n(.*?)```", Pattern.DOTALL);
     private static final Pattern COMMAND = Pattern.compile("\\$ (?:target/)?sledwright (.*)");
+    /** Copies a folder for commands that change it. */
+    private static final Pattern COPY = Pattern.compile("\\$ cp -r (\\S+) ~/(\\S+)");
     private static final Pattern WORD = Pattern.compile("'([^']*)'|(\\S+)");
     private static final Pattern FILE = Pattern.compile("```yaml\n# ((?:scenarios|docs/examples)/\\S+)\n(.*?)```", Pattern.DOTALL);
 
     @TestFactory
     Stream<DynamicTest> everyBlockIsWhatIsPrinted() throws IOException {
-        return documents().stream().map(document -> DynamicTest.dynamicTest(document.toString(), () -> {
+        return documents().stream().filter(document -> document.toString().contains(System.getProperty("sledwright.docs", ""))).map(document -> DynamicTest.dynamicTest(document.toString(), () -> {
             String text = Files.readString(document);
             String today = today(text);
             if (Boolean.getBoolean("sledwright.refreshDocs")) {
@@ -109,9 +114,11 @@ class ReadmeTest {
             printed.append(command).append('\n');
             Matcher ours = COMMAND.matcher(command);
             if (ours.matches()) {
-                last = Run.of(Map.of("XDG_DATA_HOME", home.toString(), "USER", "anna"), false, words(ours.group(1)));
+                last = Run.of(Map.of("XDG_DATA_HOME", home.toString(), "USER", "anna"), false, words(ours.group(1), home));
                 // ProgressLine shows only where the machine is slow.
-                printed.append(last.err().replaceAll("(?m)^sledwright: [0-9.]+ s: .*\\R", "")).append(last.out());
+                printed.append((last.err().replaceAll("(?m)^sledwright: [0-9.]+ s: .*\\R", "") + last.out()).replace(home.toString(), "~"));
+            } else if (COPY.matcher(command).matches()) {
+                copied(COPY.matcher(command), home);
             } else {
                 assertThat(command).as("a command that is not run here").isEqualTo("$ echo $?");
                 assertThat(last).as("no command stands before " + command).isNotNull();
@@ -121,9 +128,19 @@ class ReadmeTest {
         return printed.toString();
     }
 
-    /** Words as a shell takes them apart, single quotes being all that is understood. */
-    private static String[] words(String arguments) {
-        return WORD.matcher(arguments).results().map(ReadmeTest::word).toArray(String[]::new);
+    private static void copied(Matcher copy, Path home) {
+        assertThat(copy.matches()).isTrue();
+        try {
+            Folders.copy(Path.of(copy.group(1)), home.resolve(copy.group(2)));
+        } catch (IOException full) {
+            throw new UncheckedIOException(full);
+        }
+    }
+
+    /** Words as a shell takes them apart, single quotes and a folder at home being all that is understood. */
+    private static String[] words(String arguments, Path home) {
+        return WORD.matcher(arguments).results().map(ReadmeTest::word).map(word -> word.startsWith("~/") ? home + word.substring(1) : word)
+                .toArray(String[]::new);
     }
 
     private static String word(MatchResult found) {

@@ -19,6 +19,7 @@ import org.optaplanner.core.api.solver.change.ProblemChange;
 import org.optaplanner.core.api.solver.change.ProblemChangeDirector;
 import org.optaplanner.core.config.heuristic.selector.move.composite.CartesianProductMoveSelectorConfig;
 import org.optaplanner.core.config.heuristic.selector.move.composite.UnionMoveSelectorConfig;
+import org.optaplanner.core.config.heuristic.selector.move.factory.MoveIteratorFactoryConfig;
 import org.optaplanner.core.config.heuristic.selector.move.generic.ChangeMoveSelectorConfig;
 import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
 import org.optaplanner.core.config.localsearch.LocalSearchType;
@@ -36,6 +37,9 @@ final class AllotmentSolving {
 
     /** The same where no plan can deliver more, change less or cost less. */
     private static final int STEPS_OF_PROVED = 300;
+
+    /** How often room is made, beside single changes and pairs of them, which keep what stands better. */
+    private static final double MAKING_ROOM = 4.0;
 
     /** Where hardly a move can be made, there is hardly a step either. */
     private static final long UNIMPROVED_MS = 3_000;
@@ -154,7 +158,10 @@ final class AllotmentSolving {
                 .withPhases(new LocalSearchPhaseConfig().withLocalSearchType(LocalSearchType.LATE_ACCEPTANCE)
                         .withTerminationConfig(new TerminationConfig().withUnimprovedStepCountLimit(steps)
                                 .withUnimprovedMillisecondsSpentLimit(UNIMPROVED_MS))
-                        .withMoveSelectorConfig(new UnionMoveSelectorConfig().withMoveSelectors(new ChangeMoveSelectorConfig(),
+                        .withMoveSelectorConfig(new UnionMoveSelectorConfig().withMoveSelectors(
+                                new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(MakingRoom.class)
+                                        .withFixedProbabilityWeight(MAKING_ROOM),
+                                new ChangeMoveSelectorConfig(),
                                 new CartesianProductMoveSelectorConfig(List.of(new ChangeMoveSelectorConfig(),
                                 new ChangeMoveSelectorConfig()))))));
     }

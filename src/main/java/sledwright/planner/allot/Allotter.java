@@ -1,6 +1,7 @@
 package sledwright.planner.allot;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -8,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
@@ -33,6 +35,13 @@ public final class Allotter {
 
     private static final int MOST_ROUNDS = 4;
 
+    /** How often room is made for a promise that is not kept as it was told between two rounds, and the most searches for that. */
+    private static final int TRIES = 4;
+    private static final int MOST_SEARCHES = 600;
+
+    /** How many others give their units back for it. */
+    private static final int MOST_RIVALS = 4;
+
     private final Catalog shop;
     private final FillingSearch search;
     private final Map<LotName, Integer> available = new TreeMap<>();
@@ -42,6 +51,7 @@ public final class Allotter {
     private final FillingPool pool = new FillingPool();
     private final List<Promise> promises;
     private final Map<Promise, Double> ideal = new HashMap<>();
+    private int leastBroken;
 
     /**
      * @param shop     what there is for these promises today: what others hold is not in it
@@ -82,6 +92,7 @@ public final class Allotter {
         double greedySeconds = (System.nanoTime() - start) / 1e9;
         AllotmentSolving solving = new AllotmentSolving(search.lots(), seed, news);
         double deciding = 0;
+        Random random = new Random(seed);
         Bound bound = null;
         for (int round = 0; round < MOST_ROUNDS; round++) {
             Allotment.Figures before = best.figures();
@@ -96,6 +107,10 @@ public final class Allotter {
             boolean moved = !decided.changes().isEmpty();
             decided.changes().forEach(this::happen);
             Allotment now = refined(sound(decided.allotment()), deadline);
+            if (!isReached(now.figures(), bound)) {
+                doing.accept("making room for promises that are not kept as they were told");
+                now = crowded(now, random, deadline.share(3));
+            }
             deciding += (System.nanoTime() - began) / 1e9;
             boolean better = now.figures().compareTo(before) < 0;
             best = better || moved ? now : best;
@@ -151,6 +166,7 @@ public final class Allotter {
 
     /** What happened becomes part of what is decided from now on. */
     private void happen(AllotmentChange change) {
+        leastBroken = 0;
         if (change instanceof AllotmentChange.OfLot of) {
             available.put(of.lot(), of.available());
             pinned().forEach((lot, units) -> available.merge(lot, units, Math::max));
@@ -211,11 +227,53 @@ public final class Allotter {
                 search.find(one, Offer.of(lot -> left(lot, Map.of())), true, deadline).least());
     }
 
+    /**
+     * For promises that are not kept as they were told some others give their units back, and all of them are searched for anew in what
+     * that leaves; better where all together are. What is found on the way is known from then on, too.
+     */
+    private Allotment crowded(Allotment some, Random random, Deadline deadline) {
+        Allotment now = some;
+        int searches = 0;
+        for (int turn = 0; turn < TRIES && searches < MOST_SEARCHES && !deadline.isOver(); turn++) {
+            for (Promise promise : open()) {
+                Filling stands = now.fillings().get(promise);
+                if (searches >= MOST_SEARCHES || deadline.isOver() || stands.order().isPresent() && !stands.changes(promise)) {
+                    continue;
+                }
+                List<Promise> freed = new ArrayList<>(rivals(promise, now, random));
+                searches += 1 + freed.size();
+                freed.add(0, promise);
+                Allotment other = now;
+                for (Promise one : freed) {
+                    other = other.with(one, Filling.NONE);
+                }
+                for (Promise one : freed) {
+                    Optional<Filling> way = cheapest(one, other.taken(), deadline);
+                    other = way.isPresent() ? other.with(one, way.get()) : other;
+                }
+                now = other.figures().compareTo(now.figures()) < 0 ? other : now;
+            }
+        }
+        return now;
+    }
+
+    /** A few promises that hold what this one was told of. */
+    private List<Promise> rivals(Promise promise, Allotment now, Random random) {
+        List<Promise> rivals = new ArrayList<>(open().stream().filter(other -> other != promise
+                && now.fillings().get(other).takes().stream().anyMatch(take -> promise.parts().containsKey(take.lot().sku()))).toList());
+        Collections.shuffle(rivals, random);
+        return rivals.subList(0, Math.min(rivals.size(), 1 + random.nextInt(MOST_RIVALS)));
+    }
+
     private Bound bound(Allotment.Figures found, Deadline deadline) {
         Map<LotName, Integer> left = new TreeMap<>(available);
         pinned().forEach((lot, units) -> left.merge(lot, -units, Integer::sum));
         AllotmentBound bounds = new AllotmentBound(search, open(), pool, left);
-        int broken = found.broken() == 0 ? 0 : (int) bounds.of(AllotmentAim.leastBroken(), deadline.share(3));
+        if (found.broken() > leastBroken) {
+            // What nobody can deliver does not depend on what was found.
+            leastBroken = Math.max(leastBroken, (int) bounds.of(AllotmentAim.leastBroken(), deadline.share(3)));
+        }
+        int broken = Math.min(leastBroken, found.broken());
         int changed = found.changed() == 0 ? 0 : (int) bounds.of(AllotmentAim.leastChanged(found.broken()), deadline.share(2));
         double cost = bounds.of(AllotmentAim.leastCost(found.broken(), found.changed()), deadline);
         return new Bound(broken, changed, Double.isInfinite(cost) ? Double.NaN : cost);

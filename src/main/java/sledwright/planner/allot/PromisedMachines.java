@@ -59,6 +59,14 @@ final class PromisedMachines {
         return filling;
     }
 
+    List<Filling> ways() {
+        return ways;
+    }
+
+    void give(Filling other) {
+        filling = other;
+    }
+
     boolean isOver() {
         return over;
     }
