@@ -18,15 +18,27 @@ import sledwright.book.BookSearch;
 import sledwright.book.QuoteNumber;
 import sledwright.book.QuoteState;
 import sledwright.book.QuoteStep;
+import sledwright.book.QuotedMachines;
 import sledwright.book.Reserving;
 import sledwright.book.SavedQuote;
 import sledwright.book.Signature;
 import sledwright.desk.Terms;
 import sledwright.desk.view.Audience;
+import sledwright.desk.view.SheetAnswer;
 import sledwright.input.Source;
 import sledwright.report.book.BookJson;
+import sledwright.report.page.PageHead;
+import sledwright.report.page.Pdf;
 import sledwright.report.papers.OfferPapers;
+import sledwright.report.sheet.SheetCsv;
+import sledwright.report.sheet.SheetHtml;
+import sledwright.report.sheet.SheetJson;
+import sledwright.report.sheet.SheetSvg;
+import sledwright.report.sheet.SheetText;
+import sledwright.report.sheet.SheetView;
+import sledwright.report.sheet.Sheets;
 import sledwright.report.text.Json;
+import sledwright.report.text.Screen;
 import sledwright.web.http.RefusedException;
 import sledwright.web.shop.OpenShop;
 
@@ -67,12 +79,32 @@ final class BookDesk {
 
     /** A paper as it was saved. */
     byte[] paper(QuoteNumber number, String format, QueryOptions options) {
-        Audience usual = List.of("html", "pdf").contains(format) ? Audience.CUSTOMER : Audience.SHOP;
+        Audience usual = List.of("html", "pdf", "xlsx", "eml").contains(format) ? Audience.CUSTOMER : Audience.SHOP;
         Audience audience = options.text("for").map(word -> Arrays.stream(Audience.values()).filter(one -> one.toString().equals(word))
                 .findFirst().orElseThrow(() -> RefusedException.of(400, "for", word, "must be customer or shop"))).orElse(usual);
         Book book = shop.shelf().book();
         SavedQuote quote = book.find(number, signature(options, ""));
         return book.paper(quote, whole("version", options).orElse(quote.version()), OfferPapers.name(format, audience));
+    }
+
+    /** The bench sheets of its machines. */
+    byte[] sheet(QuoteNumber number, String format, QueryOptions options) {
+        SheetAnswer.Work work = QuotedMachines.of(shop.shelf().book(), number, Optional.of(shop.folder()), signature(options, ""),
+                terms(options));
+        SheetView view = Sheets.of(work);
+        PageHead head = PageHead.of(SheetHtml.title(view), SheetHtml.subject(view), work.shop());
+        return switch (format) {
+            case "text" -> bytes(SheetText.of(view, new Screen(Screen.LEAST_WIDTH, false)));
+            case "csv" -> bytes(SheetCsv.of(view));
+            case "html" -> bytes(SheetHtml.of(view, head));
+            case "pdf" -> Pdf.of(SheetHtml.of(view, head), head);
+            case "svg" -> bytes(SheetSvg.of(view));
+            default -> bytes(SheetJson.of(view));
+        };
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 
     /** A quote with all that was done with it. */

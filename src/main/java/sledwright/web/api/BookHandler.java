@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpMethod;
 import org.eclipse.jetty.server.Request;
@@ -23,7 +22,11 @@ public final class BookHandler extends ApiMethods {
 
     static final String PATH = "/api/book";
     private static final Map<String, String> TYPES = Map.of("json", Responses.JSON, "text", "text/plain; charset=utf-8",
-            "csv", "text/csv; charset=utf-8", "html", "text/html; charset=utf-8", "pdf", "application/pdf");
+            "csv", "text/csv; charset=utf-8", "html", "text/html; charset=utf-8", "pdf", "application/pdf", "svg", "image/svg+xml",
+            "xlsx", "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", "eml", "message/rfc822");
+    private static final List<String> PAPERS = List.of("csv", "eml", "html", "json", "pdf", "text", "xlsx");
+    private static final List<String> SHEETS = List.of("csv", "html", "json", "pdf", "svg", "text");
+    private static final List<String> SAVED = List.of("html", "xlsx", "eml");
 
     private final BookDesk desk;
     private final Reception reception;
@@ -80,7 +83,16 @@ public final class BookHandler extends ApiMethods {
             case "" -> {
                 AccessLine.name(request, PATH + "/NUMBER");
                 requireReading(request, "GET, HEAD");
-                paper(number, QueryOptions.of(query(request), BookKeys.SHOW), request, response, callback);
+                QueryOptions options = QueryOptions.of(query(request), BookKeys.SHOW);
+                String format = format(options, PAPERS);
+                send(number.toString(), format, request, response, callback, () -> desk.paper(number, format, options));
+            }
+            case "sheet" -> {
+                AccessLine.name(request, PATH + "/NUMBER/sheet");
+                requireReading(request, "GET, HEAD");
+                QueryOptions options = QueryOptions.of(query(request), BookKeys.SHEET);
+                String format = format(options, SHEETS);
+                send(number + "-sheet", format, request, response, callback, () -> desk.sheet(number, format, options));
             }
             case "history", "request" -> {
                 AccessLine.name(request, PATH + "/NUMBER/" + step);
@@ -103,21 +115,23 @@ public final class BookHandler extends ApiMethods {
         }
     }
 
-    private void paper(QuoteNumber number, QueryOptions options, Request request, Response response, Callback callback) {
+    private static String format(QueryOptions options, List<String> known) {
         String format = options.text("format").orElse("json");
-        String type = TYPES.get(format);
-        if (type == null) {
-            throw RefusedException.of(400, "format", format, "must be one of "
-                    + TYPES.keySet().stream().sorted().collect(Collectors.joining(", ")));
+        if (!known.contains(format)) {
+            throw RefusedException.of(400, "format", format, "must be one of " + String.join(", ", known));
         }
+        return format;
+    }
+
+    private void send(String name, String format, Request request, Response response, Callback callback, Supplier<byte[]> made) {
         reception.serve(request, response, callback, false, (body, visit) -> {
-            byte[] paper = BookReplies.of(() -> desk.paper(number, format, options));
+            byte[] paper = BookReplies.of(made);
             visit.finish(() -> {
-                if (format.equals("html")) {
-                    // A page of its own, with its own style, which the pages of this server may not have.
-                    response.getHeaders().put(HttpHeader.CONTENT_DISPOSITION, "attachment; filename=\"" + number + ".html\"");
+                if (SAVED.contains(format)) {
+                    // A page of its own has its own style, which the pages of this server may not have.
+                    response.getHeaders().put(HttpHeader.CONTENT_DISPOSITION, "attachment; filename=\"%s.%s\"".formatted(name, format));
                 }
-                Responses.bytes(200, type, paper, request, response, callback);
+                Responses.bytes(200, TYPES.get(format), paper, request, response, callback);
             });
         });
     }

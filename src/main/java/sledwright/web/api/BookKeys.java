@@ -25,9 +25,11 @@ final class BookKeys {
             OptionKey.text("part", "Quotes that take this part from the shop."),
             OptionKey.text("since", "Quotes of this day and later."), OptionKey.text("until", "Quotes of this day and earlier."), TODAY);
     static final List<OptionKey> SHOW = List.of(OptionKey.figure("version", "This version of it. Otherwise the last."),
-            OptionKey.text("format", "json, text, csv, html or pdf. Otherwise json."),
+            OptionKey.text("format", "json, text, csv, html, pdf or eml; of an order xlsx, too. Otherwise json."),
             OptionKey.text("for", "customer or shop. Otherwise the customer has html and pdf, the shop the rest."), TODAY);
     static final List<OptionKey> HISTORY = List.of(TODAY);
+    static final List<OptionKey> SHEET = List.of(OptionKey.text("format", "json, text, csv, html, pdf or svg. Otherwise json."), TIME,
+            TODAY);
 
     private static final OptionKey MONTHS = OptionKey.figure("months", "How many months up to today; needed.");
     private static final OptionKey SEED = OptionKey.figure("seed", "Where chance decides, decide as before with the same number.");

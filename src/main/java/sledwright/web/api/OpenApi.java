@@ -59,7 +59,7 @@ final class OpenApi {
     private static void book(Map<String, Object> paths) {
         String one = BookHandler.PATH + "/{number}";
         Map<String, Object> whole = post("save", "Answers a request and keeps it with the answer.", BookKeys.SAVE,
-                "A request of kind quote, without a catalogue.", json(QUOTE));
+                "A request of kind quote or order, without a catalogue.", json(QUOTE));
         whole.put("get", operation("list", "Finds quotes.", BookKeys.LIST, "", json("Quotes by their numbers.")));
         paths.put(BookHandler.PATH, whole);
         paths.put(BookReportHandler.LOST, object("get", operation("lost", "Quotes that came to nothing: why, and by how much they were too"
@@ -74,6 +74,9 @@ final class OpenApi {
                 BookKeys.SHOW, "", json("The answer of the command quote, as it was saved."))));
         paths.put(one + "/history", object("parameters", List.of(inPath("number")), "get", operation("history",
                 "Everything that was done with a quote.", BookKeys.HISTORY, "", json(QUOTE))));
+        paths.put(one + "/sheet", object("parameters", List.of(inPath("number")), "get", operation("sheet",
+                "The bench sheets of its machines, with lots and without prices.", BookKeys.SHEET, "",
+                json("The JSON of the command sheet."))));
         paths.put(one + "/request", object("parameters", List.of(inPath("number")), "get", operation("request", "What a quote answers.",
                 BookKeys.HISTORY, "", json("The request as it was handed in, and what was set beside it."))));
         Map<String, Object> step = inPath("step", BookKeys.STEPS.keySet().toArray());

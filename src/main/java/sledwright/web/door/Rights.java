@@ -74,6 +74,7 @@ public final class Rights {
             Stream.of("/login", "/assets/**", "/api/health", "/api/login", "/for/**").map(Right::open),
             Stream.of("/logout", "/api/logout").map(path -> Right.of(Kind.CHANGES, path, ALL)),
             Stream.of("/work", "/board", "/catalogue", "/api/me", "/api/openapi.json").map(path -> Right.of(Kind.READS, path, ALL)),
+            Stream.of("/api/book/*/sheet").map(path -> Right.of(Kind.READS, path, ALL)),
             Stream.of("/", "/book", "/asked", "/promises", "/api/book", "/api/book/**").map(path -> Right.of(Kind.READS, path, ASKING)),
             Stream.of("/api/book/allocate", "/page/allocate").map(path -> Right.of(Kind.ASKS, path, ASKING)),
             Stream.of(Right.of(Kind.CHANGES, "/api/book/allocate/apply", Role.PURCHASING)),

@@ -197,6 +197,25 @@ class LoginTest {
         assertThat(Wire.post(address, "/api/quote", JSON, QUOTE, pass(Role.SALES).headers()).status()).isEqualTo(200);
     }
 
+    /** The bench reads what it puts together, and not what it costs. */
+    @Test
+    void theBenchReadsTheSheetOfAQuoteWithoutItsPrices() {
+        Wire.Reply saved = Wire.post(address, "/api/book?customer=Nordmole", JSON, QUOTE, pass(Role.SALES).headers());
+        assertThat(saved.status()).as(saved.body()).isEqualTo(200);
+        String number = saved.body().replaceAll("(?s).*\"number\": \"([0-9-]+)\".*", "$1");
+        String price = saved.body().replaceAll("(?s).*\"price\": ([0-9.]+).*", "$1");
+        String cookie = "Cookie: " + pass(Role.BENCH).cookie();
+        for (String format : List.of("json", "text", "csv", "html", "svg")) {
+            Wire.Reply sheet = Wire.get(address, "/api/book/" + number + "/sheet?format=" + format, cookie);
+            assertThat(sheet.status()).as(sheet.body()).isEqualTo(200);
+            assertThat(sheet.body().replaceAll("(?s)<style.*?</style>", "")).contains("WREN").doesNotContain(price, "price", "EUR", "Nordmole");
+        }
+        assertThat(Wire.get(address, "/api/book/" + number + "/sheet?format=pdf", cookie).body()).startsWith("%PDF-");
+        for (String kept : List.of("/api/book/" + number, "/api/book/" + number + "/history", "/api/book/" + number + "/request", "/api/book")) {
+            assertThat(Wire.get(address, kept, cookie).status()).as(kept).isEqualTo(403);
+        }
+    }
+
     @Test
     void whatARoleMayNotAskItMayNotAskAsAFileEither() {
         Wire.Reply reply = Wire.post(address, "/page/work", "application/yaml", "kind: restock\n", pass(Role.BENCH).headers());

@@ -26,6 +26,7 @@ import sledwright.web.Wire;
 class BookPageTest {
 
     private static final String YAML = "application/yaml";
+    private static final String ORDER = "kind: order\nname: two rooms\nlines:\n  web: { machines: 1, require: { cores: 8 }, enclosure: own }\n  files: { machines: 1, require: { cores: 8, memory_gb: 32 }, enclosure: own }\n";
     private static final String QUOTE = "kind: quote\nname: two of them\nmachines: 2\nrequire: { cores: 8, memory_gb: 32 }\n";
 
     @TempDir
@@ -78,6 +79,11 @@ class BookPageTest {
         assertThat(post("/api/book/2026-0001/copy?customer=Other&set=require.cores=16" + today, "").body()).contains("\"number\": \"2026-0002\"", "\"customer\": \"Other\"");
         assertThat(post("/api/book/2026-0002/revise?set=machines=1" + today, "").body()).contains("\"version\": 2", "\"machines\": 1");
         assertThat(post("/api/book/2026-0002/hold?until=2026-11-20" + today, "").body()).contains("\"held_until\": \"2026-11-20\"");
+        assertThat(post("/api/book?customer=Fenland" + today, ORDER).body()).contains("\"number\": \"2026-0003\"", "\"machines\": 2");
+        assertThat(get("/api/book/2026-0003")).contains("\"line\": \"web\"", "\"line\": \"files\"");
+        assertThat(Wire.get(address, "/api/book/2026-0003?format=xlsx").head()).contains("attachment; filename=\"2026-0003.xlsx\"", "spreadsheetml");
+        assertThat(get("/api/book/2026-0003/sheet?format=text&today=2026-11-18")).contains("Bench sheet: 2026-0003, version 1, ", "web, machine 1 of 1", "files, machine 1 of 1");
+        assertThat(get("/api/book/2026-0001/sheet?today=2026-11-18")).contains("\"sheets\"");
         assertThat(post("/api/book/2026-0002/release?today=2026-11-18", "").body()).contains("\"held_until\": null");
     }
 
@@ -89,7 +95,7 @@ class BookPageTest {
         assertThat(Wire.get(address, "/api/book?state=lost").body()).contains("must be one of draft, sent");
         assertThat(Wire.get(address, "/api/book?since=soon").body()).contains("must be a date, such as 2026-11-18");
         for (String[] wrong : new String[][] {{"/api/book/7", "404", "must end with the number of a quote, such as /api/book/2026-0001"}, {"/api/book/2026-0009/history", "404", "there is no quote 2026-0009"},
-            {"/api/book/2026-0001?format=docx", "400", "must be one of csv, html, json, pdf, text"}, {"/api/book/2026-0001?version=two", "400", "must be a number"},
+            {"/api/book/2026-0001?format=docx", "400", "must be one of csv, eml, html, json, pdf, text, xlsx"}, {"/api/book/2026-0001?version=two", "400", "must be a number"},
             {"/api/book/2026-0001?version=7", "400", "has no version 7"}, {"/api/book/2026-0001?for=press", "400", "must be customer or shop"},
             {"/api/book/2026-0001/fly", "404", "ends with no step of a quote; steps are accept, copy"}, {"/api/book/2026-0001/send", "405", "it must be POST"},
             {"/api/book/2026-0001/send/now", "404", "must end with the number"}}) {
