@@ -18,6 +18,7 @@ import sledwright.desk.view.LabelAnswer;
 import sledwright.desk.view.LabelView;
 import sledwright.desk.view.OfferAnswer;
 import sledwright.desk.view.OrderAnswer;
+import sledwright.desk.view.OtherLimits;
 import sledwright.desk.view.QuoteAnswer;
 import sledwright.desk.view.RestockView;
 import sledwright.desk.view.SheetAnswer;
@@ -100,6 +101,11 @@ public final class Desk {
             return Quoting.answer((Job.Quote) job, search(job), new QuoteQuestion(sets, List.of(), false), terms)
                     .map(OfferAnswer.class::cast);
         });
+    }
+
+    /** What the cheapest build of a quote costs with another time to wait or further conditions. */
+    public Reply<OtherLimits> otherLimits(Source source, Terms terms) {
+        return read(source, List.of(), Kind.QUOTE, Job.Quote.class).map(job -> Limiting.of(job, search(job), terms));
     }
 
     /** Whether a build breaks rules, and which. */

@@ -12,6 +12,7 @@ import sledwright.desk.CompareQuestion;
 import sledwright.desk.QuoteQuestion;
 import sledwright.desk.QuoteQuestion.Further;
 import sledwright.desk.Terms;
+import sledwright.desk.view.OtherLimits;
 import sledwright.desk.view.QuoteAnswer;
 import sledwright.input.Source;
 import sledwright.report.ask.AnswerPiece;
@@ -68,7 +69,7 @@ final class WarmUp implements Consumer<ShopState> {
     private static void quote(ShopState shop, String request, Further further, long end) {
         shop.desk().quote(source(request), new QuoteQuestion(List.of(), List.of(), further), terms(end)).map(QuoteAnswer::view)
                 .map(view -> QuoteJson.of(view) + (further == Further.NOTHING ? AnswerPiece.of(view, shop.catalog())
-                        : StepsPiece.of(view, shop.catalog())));
+                        : StepsPiece.of(view, OtherLimits.NONE, shop.catalog())));
     }
 
     private static Source source(String request) {

@@ -18,6 +18,7 @@ const FIRST = { 'require.storage': { name: '', usable_gb: '400', level: '1' }, '
 const TYPING_MS = 25;
 // What is said aloud, and what is wrong in a field, waits until somebody rests.
 const RESTS_MS = 350;
+const BY = 'limit.by';
 
 let wishes = new Map();
 let asked = [];
@@ -165,6 +166,17 @@ function drop(row) {
   changed(true);
 }
 
+/** The date of a day that is called by its name, the next of that name; anything else as it is. */
+function day(text) {
+  const name = text.toLowerCase();
+  const at = name.length < 3 ? -1 : ['sunday', 'monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday'].findIndex(each => each.startsWith(name));
+  const ahead = name === 'today' ? 0 : name === 'tomorrow' ? 1 : at < 0 ? -1 : (at - new Date().getDay() + 6) % 7 + 1;
+  if (ahead < 0) { return text; }
+  const then = new Date();
+  then.setDate(then.getDate() + ahead);
+  return [then.getFullYear(), then.getMonth() + 1, then.getDate()].map(part => String(part).padStart(2, '0')).join('-');
+}
+
 /** Takes a field into the wishes. */
 function take(field) {
   const row = field.closest('.wish');
@@ -177,7 +189,8 @@ function take(field) {
       if (field.value === '') { wishes.set(row.dataset.id + '.sku', ''); }
       fit(row);
     }
-    if (field.value !== '' || !sub) { wishes.set(field.dataset.path, field.value.trim()); } else { wishes.set(field.dataset.path, ''); }
+    if (field.dataset.path === BY) { wishes.set(BY, day(field.value.trim())); }
+    else if (field.value !== '' || !sub) { wishes.set(field.dataset.path, field.value.trim()); } else { wishes.set(field.dataset.path, ''); }
   } else if (field.dataset.list) {
     wishes.set(field.dataset.list, $$(`[data-list]`, row).filter(box => box.checked).map(box => box.value));
   } else if ('sku' in field.dataset || 'units' in field.dataset) {
@@ -196,6 +209,7 @@ form.addEventListener('input', event => {
 });
 form.addEventListener('change', event => {
   const key = event.target.dataset.part;
+  if (event.target.dataset.path === BY) { event.target.value = wishes.get(BY); }
   if (key === undefined) { commit(); return; }
   const sku = event.target.value.trim();
   event.target.value = '';
@@ -225,7 +239,7 @@ function list(key, sku, wanted) {
 }
 
 function set(key, value) {
-  wishes.set(key, value);
+  wishes.set(key, isList(key) ? value.split(' ') : value);
   show();
   const field = $$('[data-path]', form).find(each => each.dataset.path === key);
   if (field) { field.value = value; }

@@ -1,12 +1,18 @@
 package sledwright.report.ask;
 
+import java.math.BigDecimal;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import sledwright.desk.view.OtherLimits;
 import sledwright.desk.view.QuoteView;
 import sledwright.domain.Catalog;
 import sledwright.explain.steps.Steps;
 import sledwright.report.page.Pages;
 import sledwright.report.page.Wording;
+import sledwright.words.Numbers;
 
 /** What the next steps of each wish cost, for the place beside its field. */
 public final class StepsPiece {
@@ -15,9 +21,12 @@ public final class StepsPiece {
     public record Wish(String key, String name, String unit, List<Choice> choices, boolean last) {
     }
 
-    /** A figure that is possible instead, and what that changes. */
-    public record Choice(String figure, String change, boolean dearer, boolean within) {
+    /** A figure that is possible instead, and what that changes. {@code words}: what it is called where its unit says too little. */
+    public record Choice(String figure, String words, String change, boolean dearer, boolean within) {
     }
+
+    /** The page is in English. */
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
 
     private final Wording words;
     private final boolean money;
@@ -27,10 +36,15 @@ public final class StepsPiece {
         money = view.isMoney();
     }
 
-    /** @param view of a quote that was asked for its steps */
-    public static String of(QuoteView view, Catalog shop) {
+    /**
+     * @param view   of a quote that was asked for its steps
+     * @param limits what other limits cost
+     */
+    public static String of(QuoteView view, OtherLimits limits, Catalog shop) {
         StepsPiece piece = new StepsPiece(view, shop);
-        List<Wish> wishes = view.steps().map(steps -> steps.curves().stream().map(piece::wish).toList()).orElse(List.of());
+        List<Wish> wishes = new ArrayList<>();
+        view.steps().ifPresent(steps -> steps.curves().forEach(curve -> wishes.add(piece.wish(curve))));
+        piece.limits(limits, wishes);
         return Pages.filled("ask-steps.ftlh", Map.of("wishes", wishes));
     }
 
@@ -41,6 +55,23 @@ public final class StepsPiece {
 
     private Choice choice(Steps.Step step) {
         String change = money ? words.signedMoney(step.change()) : words.money(step.price());
-        return new Choice(step.upToWords(), change, step.change().signum() > 0, step.within());
+        return new Choice(step.upToWords(), "", change, step.change().signum() > 0, step.within());
+    }
+
+    private void limits(OtherLimits limits, List<Wish> wishes) {
+        boolean byDay = limits.key().equals("limit.by");
+        if (!limits.waits().isEmpty()) {
+            wishes.add(new Wish(limits.key(), "", "", limits.waits().stream().map(wait -> choice(
+                    byDay ? wait.day().toString() : String.valueOf(wait.days()),
+                    byDay ? DAY.format(wait.day()) : Numbers.counted(wait.days(), "day"), wait.change())).toList(), false));
+        }
+        if (!limits.conditions().isEmpty()) {
+            wishes.add(new Wish("limit.conditions", "", "", limits.conditions().stream().map(wider -> choice(
+                    String.join(" ", wider.accepted()), wider.condition() + ", too", wider.change())).toList(), false));
+        }
+    }
+
+    private Choice choice(String value, String called, BigDecimal change) {
+        return new Choice(value, called, words.signedMoney(change), change.signum() > 0, true);
     }
 }

@@ -63,7 +63,7 @@ public final class Wishes {
                         Wish.figure("limit.price_with_tax", "Price with tax", shop.currency().getCurrencyCode(),
                                 "Of all machines together, with the tax of the shop."),
                         Wish.figure("limit.lead_days", "Here within", "days", "Until the last part arrives."),
-                        Wish.text("limit.by", "Here by", "The last day of delivery, such as 2026-12-03."),
+                        Wish.text("limit.by", "Here by", "The last day of delivery, such as 2026-12-03 or Thursday."),
                         Wish.figure("limit.power_w", "Load", "W", "Of one machine."),
                         Wish.of(Shape.SEVERAL, "limit.conditions", "Condition", "Only these. None: any.",
                                 List.of(new Choice("new", "new"), new Choice("refurbished", "refurbished"), new Choice("used", "used"))),

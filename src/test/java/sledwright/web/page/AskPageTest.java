@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -58,6 +61,25 @@ class AskPageTest {
         String figure = (String) browser.ask("return document.querySelector(\"[data-key='require.memory_gb'] .step\").dataset.set");
         browser.click("[data-key='require.memory_gb'] .step").until("location.hash.includes('require.memory_gb=" + figure + "')");
         assertThat(browser.ask("return document.querySelector(\"[data-path='require.memory_gb']\").value")).isEqualTo(figure);
+    }
+
+    @Test
+    void otherDaysAndConditionsStandBesideTheirFieldsWithWhatTheyChange(Browser browser) {
+        browser.visit(PLAIN + "&limit.lead_days=1").until("document.querySelector(\"[data-key='limit.lead_days'] .step\")");
+        assertThat(sum(browser)).isEqualTo("\u20ac496.00");
+        assertThat(browser.text()).contains("2 days -\u20ac33.50");
+        browser.click("[data-key='limit.lead_days'] .step").until("location.hash.includes('limit.lead_days=2')").until("document.querySelector('.sum').textContent === '\u20ac462.50'");
+        browser.visit(PLAIN).until(ANSWERED).ask("document.getElementById('more').open = true");
+        browser.click("[data-add='limit.by']").press("thursday", Keys.ENTER);
+        String thursday = LocalDate.now().with(TemporalAdjusters.next(DayOfWeek.THURSDAY)).toString();
+        browser.until("location.hash.includes('limit.by=" + thursday + "')").until("document.querySelector(\"[data-key='limit.by'] .step\")");
+        assertThat(browser.ask("return document.querySelector(\"[data-path='limit.by']\").value")).isEqualTo(thursday);
+        browser.type("[data-path='limit.by']", "tomorrow").press(Keys.ENTER).until("location.hash.includes('limit.by=" + LocalDate.now().plusDays(1) + "')");
+        browser.visit(Servers.demo().address() + "#require.cores=20&require.memory_gb=256&limit.conditions=new&limit.conditions=refurbished")
+                .until("document.querySelector(\"[data-key='limit.conditions'] .step\")");
+        assertThat(browser.text()).contains("used, too -\u20ac");
+        browser.click("[data-key='limit.conditions'] .step").until("document.querySelector(\"[data-list='limit.conditions'][value='used']\").checked").until(ANSWERED);
+        assertThat(address(browser)).contains("limit.conditions=used", "limit.conditions=refurbished");
     }
 
     @Test
