@@ -15,6 +15,7 @@ import sledwright.desk.view.Audience;
 import sledwright.desk.view.CompareAnswer;
 import sledwright.desk.view.CompareView;
 import sledwright.desk.view.ForCustomers;
+import sledwright.report.compare.CompareLetter;
 import sledwright.report.compare.ComparePage;
 import sledwright.report.compare.CompareSheets;
 import sledwright.report.compare.CompareSvg;
@@ -97,9 +98,10 @@ final class CompareCommand implements Callable<Integer> {
             return ExitCode.NO_VALID_BUILD;
         }
         CompareView view = audience == Audience.SHOP ? answer.view() : ForCustomers.of(answer.view());
-        output.write(Renderings.of(screen -> CompareText.of(view, screen), () -> CompareJson.of(view), () -> CompareCsv.of(view))
+        output.write(Renderings.of(screen -> audience == Audience.SHOP ? CompareText.of(view, screen)
+                : CompareLetter.of(view, answer.job()), () -> CompareJson.of(view), () -> CompareCsv.of(view))
                 .and(Format.SVG, () -> CompareSvg.of(view, answer.shop()))
-                .and(Format.HTML, () -> ComparePage.of(view, answer.shop()))
+                .and(Format.HTML, () -> ComparePage.of(view, answer.job()))
                 .andBytes(Format.XLSX, () -> CompareSheets.of(view, answer.shop())));
         return view.isImpossible() ? ExitCode.NO_VALID_BUILD : ExitCode.DONE;
     }

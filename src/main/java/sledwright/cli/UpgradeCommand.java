@@ -11,7 +11,9 @@ import picocli.CommandLine.Parameters;
 import sledwright.desk.UpgradeQuestion;
 import sledwright.desk.view.Audience;
 import sledwright.desk.view.ForCustomers;
+import sledwright.desk.view.UpgradeAnswer;
 import sledwright.desk.view.UpgradeView;
+import sledwright.report.offer.UpgradeLetter;
 import sledwright.report.upgrade.UpgradeCsv;
 import sledwright.report.upgrade.UpgradeJson;
 import sledwright.report.upgrade.UpgradeText;
@@ -54,13 +56,15 @@ final class UpgradeCommand implements Callable<Integer> {
     public Integer call() {
         Output output = shared.output(terminal);
         Audience audience = readership.of(shared.format());
-        UpgradeView answer = Replies.answer(shared.desk(terminal).upgrade(shared.request(file, "upgrade", sets, terminal), 
+        UpgradeAnswer answer = Replies.answer(shared.desk(terminal).upgrade(shared.request(file, "upgrade", sets, terminal),
                 new UpgradeQuestion(sets), shared.terms()));
-        if (readership.refuses(answer.day(), audience, terminal)) {
+        if (readership.refuses(answer.view().day(), audience, terminal)) {
             return ExitCode.NO_VALID_BUILD;
         }
-        UpgradeView view = audience == Audience.SHOP ? answer : ForCustomers.of(answer);
-        output.write(Renderings.of(screen -> UpgradeText.of(view, screen), () -> UpgradeJson.of(view), () -> UpgradeCsv.of(view)));
+        UpgradeView view = audience == Audience.SHOP ? answer.view() : ForCustomers.of(answer.view());
+        output.write(Renderings.of(screen -> audience == Audience.SHOP ? UpgradeText.of(view, screen)
+                : UpgradeLetter.of(view, answer.job()),
+                () -> UpgradeJson.of(view), () -> UpgradeCsv.of(view)));
         return view.upgrade().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
     }
 }

@@ -47,7 +47,7 @@ final class Comparing {
                 asked.together().isEmpty() ? deadline : deadline.share(2));
         Comparison comparison = asked.together().isEmpty() ? curves
                 : curves.with(comparer.together(request, asked.together().getAsDouble(), deadline));
-        return new CompareAnswer(CompareView.of(comparison, job.catalog()).with(job.discount()), job.catalog());
+        return new CompareAnswer(CompareView.of(comparison, job.catalog()).with(job.discount()), job);
     }
 
     private List<Cost> costs() {

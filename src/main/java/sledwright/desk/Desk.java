@@ -22,7 +22,7 @@ import sledwright.desk.view.OtherLimits;
 import sledwright.desk.view.QuoteAnswer;
 import sledwright.desk.view.RestockView;
 import sledwright.desk.view.SheetAnswer;
-import sledwright.desk.view.UpgradeView;
+import sledwright.desk.view.UpgradeAnswer;
 import sledwright.domain.Catalog;
 import sledwright.generator.Search;
 import sledwright.input.Faults;
@@ -127,8 +127,9 @@ public final class Desk {
     }
 
     /** The least to spend so that machines which stand reach a target. */
-    public Reply<UpgradeView> upgrade(Source source, UpgradeQuestion asked, Terms terms) {
-        return read(source, asked.sets(), Kind.UPGRADE, Job.Upgrade.class).map(job -> new Upgrading(job, terms).view());
+    public Reply<UpgradeAnswer> upgrade(Source source, UpgradeQuestion asked, Terms terms) {
+        return read(source, asked.sets(), Kind.UPGRADE, Job.Upgrade.class)
+                .map(job -> new UpgradeAnswer(new Upgrading(job, terms).view(), job));
     }
 
     /** What to put together of a build, a quote, an upgrade or an order, of which the listener receives {@link Progress.Found}. */

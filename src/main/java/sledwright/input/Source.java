@@ -17,7 +17,8 @@ import java.util.Optional;
  */
 public final class Source {
 
-    private static final String UNNAMED = "request";
+    /** What has no name of its own is called so. */
+    public static final String UNNAMED = "request";
     /** Whoever writes into a pipe begins sooner. */
     private static final Duration PATIENCE = Duration.ofSeconds(10);
 

@@ -2,6 +2,7 @@ package sledwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -19,8 +20,10 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.dhatim.fastexcel.reader.CellType;
+import org.dhatim.fastexcel.reader.ReadableWorkbook;
+import org.dhatim.fastexcel.reader.Sheet;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -87,9 +90,24 @@ class GermanPapersTest {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         Run run = Run.into(out, Map.of(), false, command, file.toString(), "--for", "customer", "--today", "2025-04-02", "--format", format);
         assertThat(run.code()).as(run.err()).isIn(ExitCode.DONE, ExitCode.NO_VALID_BUILD);
+        if (format.equals("xlsx")) {
+            return cells(out.toByteArray());
+        }
         String text = out.toString(StandardCharsets.UTF_8);
         return !format.equals("html") ? text : text.replaceAll("(?s)<(style|script)\\b.*?</\\1>", " ")
                 .replaceAll("(?:aria-label|title|alt|placeholder)=\"([^\"]*)\"", ">$1<").replaceAll("<[^>]*>", " ").replaceAll("&#?\\w+;", " ");
+    }
+
+    private static String cells(byte[] bytes) throws IOException {
+        StringBuilder all = new StringBuilder();
+        try (ReadableWorkbook book = new ReadableWorkbook(new ByteArrayInputStream(bytes))) {
+            for (Sheet sheet : book.getSheets().toList()) {
+                all.append(sheet.getName()).append('\n');
+                sheet.read().forEach(row -> row.stream().filter(cell -> cell != null && cell.getType() == CellType.STRING)
+                        .forEach(cell -> all.append(cell.getText()).append('\n')));
+            }
+        }
+        return all.toString();
     }
 
     private void assertGerman(String command, String yaml, String format) throws IOException {
@@ -122,5 +140,29 @@ class GermanPapersTest {
     void anOrderHasNoOtherLanguage(String yaml) throws IOException {
         assertGerman("order", yaml, "text");
         assertGerman("order", yaml, "html");
+        assertGerman("order", yaml, "xlsx");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {
+        "require: { memory_gb: 32 }|trade_in: 0.5", "machines: 2|require: { cores: 8, memory_gb: 8 }", "require: { cores: 999 }",
+        "require: { memory_gb: 128, processors: 2 }|limit: { power_w: 900 }|trade_in: 0.3",
+    })
+    void anUpgradeHasNoOtherLanguage(String yaml) throws IOException {
+        assertGerman("upgrade", "build: { platform: WREN-2, processor: H1-08, processors: 1, cooling: WREN-HS-1, supply: RS-750, supply_count: 2, modules: { 1A1: M08 } }|" + yaml, "text");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = ';', value = {
+        "require: { cores: 8, memory_gb: 16, storage: [ { name: data, usable_gb: 400, level: 1 } ] }|limit: { price: 900 }|customer: [survey]|discount_percent: 5",
+        "machines: 2|require: { cores: 8 }|limit: { price: 1500 }|energy: { price_per_kwh: 0.3, years: 4 }|licence: { per_core: 1 }",
+        "require: { cores: 999 }",
+    })
+    void aComparisonHasNoOtherLanguage(String yaml) throws IOException {
+        assertGerman("compare", yaml, "text");
+        assertGerman("compare", yaml, "html");
+        assertGerman("compare", yaml, "xlsx");
+        said("compare", yaml, "svg").lines().filter(line -> line.contains("aria-label")).forEach(line -> assertThat(words(line.replaceAll(".*aria-label=\"([^\"]*)\".*", "$1")))
+                .allMatch(known::contains));
     }
 }

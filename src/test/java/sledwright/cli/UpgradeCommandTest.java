@@ -129,6 +129,17 @@ class UpgradeCommandTest {
         assertThat(run("text", "require={ memory_gb: 512 }", "limit={}").out()).containsPattern("\\nload +[0-9.]+ W +[0-9.]+ W\\n");
     }
 
+    /** Without a workload work is the throughput, which is told once. */
+    @Test
+    void workIsToldWhereItChangesAskedForOrNot() throws IOException {
+        JsonNode figures = answer("workload={parallel: 0.9, gb_per_unit: 0.01}").get("figures");
+        assertThat(figures).anySatisfy(figure -> {
+            assertThat(figure.get("figure").asText()).isEqualTo("work");
+            assertThat(figure.get("now").decimalValue()).isNotEqualByComparingTo(figure.get("then").decimalValue());
+        });
+        assertThat(answer().get("figures")).noneSatisfy(figure -> assertThat(figure.get("figure").asText()).isEqualTo("work"));
+    }
+
     @Test
     void machinesShareOneStock() throws IOException {
         JsonNode answer = answer("machines=3");

@@ -25,6 +25,7 @@ import sledwright.generator.Doubts;
 import sledwright.generator.Status;
 import sledwright.rules.Order;
 import sledwright.words.Numbers;
+import sledwright.words.Sentence;
 
 /**
  * A comparison, for every format alike. Money is in units of the currency.
@@ -48,12 +49,11 @@ public record CompareView(String request, int machines, String currency, Status 
     }
 
     /** That prices here are not what the customer pays; empty where they are. */
-    public Optional<String> beforeDiscount() {
+    public Optional<Sentence> beforeDiscount() {
         return discount.isNone() ? Optional.empty() : Optional.of(discount.percent()
-                .map(percent -> "Prices are before the discount of %s %%.".formatted(Numbers.plain(percent.doubleValue())))
-                .orElse("Prices are those of the list; a price was agreed for one build, which no point counts."));
+                .map(percent -> Sentence.of("Prices are before the discount of %s %%.", Numbers.plain(percent.doubleValue())))
+                .orElse(Sentence.plain("Prices are those of the list; a price was agreed for one build, which no point counts.")));
     }
-
 
     /** More digits than the currency has, for what a unit costs. */
     private static final int DIGITS_OF_A_UNIT = 2;

@@ -48,9 +48,10 @@ public record TooMany(int asked, int alike, BigDecimal alikePrice, Optional<Mixe
     /** What can be had, in a sentence or two. */
     public Sentence words() {
         Sentence same = Sentence.of("%s of the %s machines can be had alike, for %s.", alike, asked, sum(alikePrice));
-        return mixed.map(order -> Sentence.of("%s An order of %s machines of %s costs %s%s.", same,
+        return mixed.map(order -> Sentence.of("%s An order of %s machines of %s costs %s%s%s.", same,
                 order.machines() < asked ? order.machines() : "all " + asked, Numbers.counted(order.builds(), "build"), sum(order.price()),
-                order.within() ? "" : ", above the limit of the price")).orElse(same);
+                order.within() ? "" : ", above the limit of the price",
+                order.proved() ? "" : "; it is the first that was found")).orElse(same);
     }
 
     private Sum sum(BigDecimal amount) {

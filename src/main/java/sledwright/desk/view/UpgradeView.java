@@ -137,7 +137,7 @@ public record UpgradeView(String request, int machines, String currency, Status 
         return new Work(refit.machines(), BenchWork.of(refit));
     }
 
-    /** What the request asks for, and beside it what else of speed, bandwidth, throughput and load the upgrade changes. */
+    /** What the request asks for, and beside it what else of speed, bandwidth, throughput, work and load the upgrade changes. */
     private static List<Reach> figures(Upgrade upgrade, Catalog shop) {
         Figures now = Figures.of(upgrade.installed().build(), upgrade.request(), shop.throughputFactors());
         Optional<Figures> then = upgrade.plan().map(plan -> plan.order().figures());
@@ -147,7 +147,9 @@ public record UpgradeView(String request, int machines, String currency, Status 
             double least = target.least(upgrade.request().require());
             Reach reach = new Reach(target.id(), target.noun(), target.unit(), least > 0 ? Optional.of(least) : Optional.empty(),
                     Optional.empty(), target.figure(now), then.map(target::figure));
-            if (reach.isAsked() || ALWAYS.contains(target) && reach.isChanged()) {
+            // Without a workload work is the throughput.
+            boolean told = ALWAYS.contains(target) || target == Target.WORK && upgrade.request().require().work().isOfWorkload();
+            if (reach.isAsked() || told && reach.isChanged()) {
                 figures.add(reach);
             }
         }

@@ -40,7 +40,7 @@ public final class ChartPiece {
 
     /** @param view of one figure over the price */
     public static String of(CompareView view, Catalog shop) {
-        Wording words = Wording.of(shop);
+        Wording words = Wording.english(shop);
         CurveView curve = view.curves().get(0);
         Object chart = new CompareCharts(view, words).of(curve.axis(), Cost.PRICE)
                 .map(drawn -> new Markup(SvgChart.of(drawn, SvgChart.Use.LIVE)));

@@ -3,33 +3,31 @@ package sledwright.report.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import sledwright.compare.Cost;
 import sledwright.desk.view.BuildView;
 import sledwright.desk.view.CompareView;
 import sledwright.desk.view.CompareView.CurveView;
 import sledwright.desk.view.CompareView.PointView;
 import sledwright.generator.Axis;
-import sledwright.metrics.Quantity;
 import sledwright.report.build.BuildText;
 import sledwright.report.chart.Chart;
 import sledwright.report.chart.Chart.Line;
 import sledwright.report.chart.Chart.Mark;
 import sledwright.report.chart.Chart.Spot;
 import sledwright.report.page.Wording;
-import sledwright.words.Numbers;
-import sledwright.words.Sentences;
 
 /** The charts of a comparison: one for each figure and cost. */
 final class CompareCharts {
 
     private final CompareView view;
     private final Wording words;
+    private final CompareWords said;
 
     /** @param words how money and figures are written */
     CompareCharts(CompareView view, Wording words) {
         this.view = view;
         this.words = words;
+        said = new CompareWords(view, words);
     }
 
     /** The chart of a figure over a cost; empty where no curve has a point. */
@@ -38,15 +36,10 @@ final class CompareCharts {
         if (curves.isEmpty()) {
             return Optional.empty();
         }
-        List<Line> lines = curves.stream().map(curve -> new Line(curve.platform().orElse("all platforms"),
+        List<Line> lines = curves.stream().map(curve -> new Line(curve.platform().orElse(words.say("compare.all")),
                 curve.points().stream().map(point -> spot(curve, point)).toList())).toList();
-        CurveView first = curves.get(0);
-        return Optional.of(new Chart(title(axis, cost), description(curves), Sentences.capital(cost.noun()) + ", " + view.currency(),
-                Sentences.capital(first.figureWords()), words.locale(), axis.lessIsBetter(), lines));
-    }
-
-    static String title(Axis axis, Cost cost) {
-        return Sentences.capital(axis.noun()) + " by " + cost.noun();
+        return Optional.of(new Chart(said.title(axis, cost), description(curves), said.cost(cost) + ", " + view.currency(),
+                said.figureAndUnit(axis), words.locale(), axis.lessIsBetter(), lines));
     }
 
     private Spot spot(CurveView curve, PointView point) {
@@ -67,38 +60,25 @@ final class CompareCharts {
         if (!point.knee() && !point.bestPerUnit()) {
             return Optional.empty();
         }
-        String names = String.join(" and ", Stream.of(point.knee() ? "knee" : "", point.bestPerUnit() ? "best per unit" : "")
-                .filter(name -> !name.isEmpty()).toList());
-        return Optional.of("%s: %s for %s".formatted(names, amount(curve, point.figure()), words.money(point.cost())));
+        return Optional.of(words.say("compare.call", words.list(said.marks(point)), said.amount(curve.axis(), point.figure()),
+                words.money(point.cost())));
     }
 
     private String words(CurveView curve, PointView point) {
         BuildView build = view.build(point.build());
-        List<String> parts = new ArrayList<>();
-        parts.add("%s, %s".formatted(words.money(point.cost()), amount(curve, point.figure())));
-        parts.add("build %s: %s, %s, %s".formatted(point.build(), build.platform(), BuildText.processors(build), BuildText.memory(build)));
-        if (point.knee()) {
-            parts.add("the knee");
-        }
-        if (point.bestPerUnit()) {
-            parts.add("the best price of a unit");
-        }
+        String bought = "%s, %s".formatted(words.money(point.cost()), said.amount(curve.axis(), point.figure()));
+        List<String> parts = new ArrayList<>(List.of(bought,
+                words.say("compare.spot", point.build(), build.platform(), said.processors(build), BuildText.memory(build))));
+        parts.addAll(said.marks(point));
         return String.join("; ", parts);
-    }
-
-    private String amount(CurveView curve, double figure) {
-        return words.figure(Quantity.rounded(figure)) + (curve.axis().unit().isEmpty() ? "" : " " + curve.axis().unit());
     }
 
     private String description(List<CurveView> curves) {
         CurveView first = curves.get(0);
         PointView from = first.points().get(0);
         PointView to = first.points().get(first.points().size() - 1);
-        return curves.size() > 1
-                ? "A staircase for each of %s platforms; filled points are ahead of all other platforms. The table has every point."
-                .formatted(curves.size())
-                : "A staircase of %s, from %s for %s to %s for %s. The table has every point.".formatted(
-                Numbers.counted(first.points().size(), "point"), amount(first, from.figure()), words.money(from.cost()),
-                amount(first, to.figure()), words.money(to.cost()));
+        return curves.size() > 1 ? words.say("compare.stairs.platforms", curves.size())
+                : words.say("compare.stairs", first.points().size(), said.amount(first.axis(), from.figure()), words.money(from.cost()),
+                        said.amount(first.axis(), to.figure()), words.money(to.cost()));
     }
 }

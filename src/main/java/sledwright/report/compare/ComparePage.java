@@ -5,8 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import sledwright.compare.Cost;
 import sledwright.desk.view.BuildView;
 import sledwright.desk.view.CompareView;
@@ -18,15 +16,16 @@ import sledwright.generator.Status;
 import sledwright.metrics.Figures;
 import sledwright.metrics.Quantity;
 import sledwright.report.build.BuildText;
-import sledwright.report.build.FitoutCells;
 import sledwright.report.chart.SvgChart;
+import sledwright.report.offer.AskedWords;
+import sledwright.report.offer.EquipmentWords;
 import sledwright.report.page.Markup;
 import sledwright.report.page.Letterhead;
 import sledwright.report.page.PageHead;
 import sledwright.report.page.Pages;
 import sledwright.report.page.Wording;
+import sledwright.request.Job;
 import sledwright.words.Numbers;
-import sledwright.words.Sentences;
 
 /**
  * A comparison as a page: charts and tables of every point. Where scripts run, points answer to pointer and keys, and tables can be
@@ -59,60 +58,52 @@ public final class ComparePage {
     }
 
     private final CompareView view;
+    private final Job.Quote job;
     private final Catalog shop;
     private final Wording words;
+    private final CompareWords said;
 
-    private ComparePage(CompareView view, Catalog shop) {
+    private ComparePage(CompareView view, Job.Quote job) {
         this.view = view;
-        this.shop = shop;
+        this.job = job;
+        shop = job.catalog();
         words = Wording.of(shop);
+        said = new CompareWords(view, words);
     }
 
-    public static String of(CompareView view, Catalog shop) {
-        return new ComparePage(view, shop).page();
+    /** @param job what was asked */
+    public static String of(CompareView view, Job.Quote job) {
+        return new ComparePage(view, job).page();
     }
 
     private String page() {
-        PageHead head = PageHead.of("Comparison: " + view.request(),
-                "What more money buys, figure by figure, with every point proved or said not to be.",
-                shop);
+        PageHead head = PageHead.of(words.say("compare.title", view.request()), words.say("compare.subject"), shop, words);
         List<Machine> machines = new ArrayList<>();
         view.builds().forEach(build -> machines.add(machine(machines.size() + 1, build)));
-        return Pages.live("compare", head,
-                Map.ofEntries(Map.entry("shop", Letterhead.of(shop)), Map.entry("request", view.request()),
-                        Map.entry("machines", view.machines()), Map.entry("status", status()), Map.entry("prices", prices()),
-                        Map.entry("none", view.status() == Status.IMPOSSIBLE),
-                        Map.entry("energy", energy()), Map.entry("by_platform", view.byPlatform()),
-                Map.entry("sections", sections()), Map.entry("chart_style", new Markup(SvgChart.DARK_STYLE)), Map.entry("builds", machines),
-                Map.entry("together", together()),
-                Map.entry("notes", CompareNotes.of(view, shop.stationery()).stream().map(note ->
+        return Pages.live("compare", head, Map.ofEntries(Map.entry("say", words.texts()), Map.entry("shop", Letterhead.of(shop)),
+                Map.entry("request", view.request()), Map.entry("customer", job.customer()), Map.entry("heading", heading()),
+                Map.entry("asked", new AskedWords(words, shop).sentence(job.request())), Map.entry("machines", view.machines()),
+                Map.entry("status", said.status()), Map.entry("prices", prices()),
+                Map.entry("none", view.status() == Status.IMPOSSIBLE), Map.entry("energy", said.energy()),
+                Map.entry("by_platform", view.byPlatform()), Map.entry("sections", sections()),
+                Map.entry("chart_style", new Markup(SvgChart.DARK_STYLE)), Map.entry("builds", machines),
+                Map.entry("together", together()), Map.entry("notes", said.notes(shop.stationery()).stream().map(note ->
                         Map.of("term", note.term(), "meaning", note.meaning())).toList())));
     }
 
-    private String status() {
-        return switch (view.status()) {
-            case PROVED -> "Proved: no valid build costs less than a point and gives as much, and no point is missing.";
-            case BEST_FOUND -> "Best found: not every point is proved.";
-            case IMPOSSIBLE -> "Impossible: no build is valid.";
-        };
+    private String heading() {
+        return job.customer().isEmpty() ? words.say("compare.heading.plain") : words.say("compare.heading", job.customer().get(0));
     }
 
     /** Of which day, and whether tax is in them. */
     private String prices() {
-        return "of " + words.day(shop.pricedOn()) + shop.stationery().taxPercent().map(percent -> ", before %s of %s %%".formatted(
-                shop.stationery().taxName(), words.figure(percent))).orElse("");
-    }
-
-    private Optional<String> energy() {
-        return view.energy().map(energy -> "%s years, %s a kWh, %s %% of the load on average".formatted(words.figure(energy.years()),
-                words.measure(view.pricePerKwh().orElseThrow().stripTrailingZeros()) + " "
-                + view.currency(), words.figure(Quantity.rounded(100 * energy.duty()))));
+        String day = words.say("compare.prices", words.day(shop.pricedOn()));
+        return shop.stationery().taxPercent().map(percent -> words.say("price.before", day, shop.stationery().taxName())).orElse(day);
     }
 
     private Optional<Map<String, Object>> together() {
-        return view.together()
-                .map(all -> Map.of("share", words.figure(Quantity.rounded(100 * all.share())), "complete", all.complete(), "builds",
-                all.builds()));
+        return view.together().map(all -> Map.of("sentence", words.say(all.complete() ? "compare.together.all" : "compare.together.some",
+                words.figure(Quantity.rounded(100 * all.share()))), "builds", all.builds()));
     }
 
     private List<Section> sections() {
@@ -122,37 +113,28 @@ public final class ComparePage {
             for (Axis axis : view.axes()) {
                 charts.of(axis, cost).ifPresent(chart -> {
                     List<CurveView> curves = view.curves(axis, cost);
-                    sections.add(new Section(axis.label() + "-" + cost.label(), CompareCharts.title(axis, cost),
+                    sections.add(new Section(axis.label() + "-" + cost.label(), said.title(axis, cost),
                             new Markup(SvgChart.ofEachSize(chart, SvgChart.Use.LIVE)), axis.lessIsBetter(), cost == Cost.TOTAL,
-                            Sentences.capital(cost.noun()), Sentences.capital(curves.get(0).figureWords()),
+                            said.cost(cost), said.figureAndUnit(axis),
                             axis.unit(),
                             curves.stream().flatMap(curve -> curve.points().stream().map(point -> row(curve, point))).toList(),
-                            curves.stream().filter(curve -> curve.status() == Status.BEST_FOUND).map(this::open).toList()));
+                            curves.stream().filter(curve -> curve.status() == Status.BEST_FOUND).map(said::open).toList()));
                 });
             }
         }
         return sections;
     }
 
-    private String open(CurveView curve) {
-        String proved = curve.proved() == 0 ? "No point is proved" : curve.proved() == 1 ? "The first point is proved"
-                : "The first %s of %s points are proved".formatted(curve.proved(), curve.points().size());
-        return "%s%s%s.".formatted(curve.platform().map(sku -> sku + ": ").orElse(""), proved,
-                curve.bound().map(bound -> "; nothing that gives more costs less than " + words.money(bound)).orElse(""));
-    }
-
     private Row row(CurveView curve, PointView point) {
         BuildView build = view.build(point.build());
-        String marks = Stream.of(point.knee() ? "knee" : "", point.bestPerUnit() ? "best per unit" : "", view.byPlatform()
-                && point.foremost() ? "ahead" : "", point.proved() ? ""
-                : "not proved").filter(mark -> !mark.isEmpty()).collect(Collectors.joining(", "));
         return new Row(CompareCharts.link(curve, point), curve.platform().orElse(build.platform()),
                 money(point.cost()), money(point.price()), figure(point.figure()),
                 point.perUnit().map(this::money).orElse(Cell.NONE),
                 point.extra().map(extra -> money(extra.cost())).orElse(Cell.NONE),
                 point.extra().map(extra -> figure(extra.figure())).orElse(Cell.NONE),
                 point.extra().map(extra -> money(extra.perUnit())).orElse(Cell.NONE),
-                marks, point.build(), BuildText.processors(build), BuildText.memory(build), point.knee() || point.bestPerUnit());
+                String.join(", ", said.marks(point)), point.build(), said.processors(build), BuildText.memory(build),
+                point.knee() || point.bestPerUnit());
     }
 
     private Cell money(BigDecimal amount) {
@@ -165,17 +147,17 @@ public final class ComparePage {
 
     private Machine machine(int number, BuildView build) {
         Figures figures = build.figures();
-        return new Machine(number, build.price().map(words::money).orElse(""), build.platform(), BuildText.processors(build),
-                build.cooling().orElse("none"), supply(build), "%s, %s at %s MT/s".formatted(BuildText.modules(build.heaviest().modules()),
-                BuildText.memory(build), words.figure(figures.speed().mts())), FitoutCells.joined(build.heaviest().fitout()),
-                figures.cores(), words.figure(figures.bandwidthGbs()),
+        return new Machine(number, build.price().map(words::money).orElse(""), build.platform(), said.processors(build),
+                build.cooling().map(sku -> words.say("compare.cooling", sku)).orElse(""), supply(build), "%s, %s, %s MT/s".formatted(
+                BuildText.modules(build.heaviest().modules()), BuildText.memory(build), words.figure(figures.speed().mts())),
+                new EquipmentWords(words).joined(build.heaviest().fitout()), figures.cores(), words.figure(figures.bandwidthGbs()),
                 (figures.throughputEstimated() ? "~" : "") + words.figure(figures.throughput()), words.figure(figures.loadW()),
                 figures.wallW().isPresent() ? words.figure(Math.rint(figures.wallW().getAsDouble() * 10) / 10) : "", build.leadDays());
     }
 
-    private static String supply(BuildView build) {
-        String enclosures = FitoutCells.enclosures(build.heaviest().fitout());
-        return build.supply().map(sku -> "supply %s x %s".formatted(build.supplies(), sku))
-                .orElse(enclosures.isEmpty() ? "fed by its enclosure" : "in " + enclosures);
+    private String supply(BuildView build) {
+        return build.supply().map(sku -> "%s \u00d7 %s".formatted(build.supplies(), sku))
+                .orElseGet(() -> new EquipmentWords(words).enclosures(build.heaviest().fitout())
+                        .map(fed -> words.say("what.power.enclosures", fed)).orElse(words.say("what.power.enclosure")));
     }
 }

@@ -12,9 +12,12 @@ import sledwright.desk.view.CompareView.CurveView;
 import sledwright.desk.view.CompareView.PointView;
 import sledwright.desk.view.Line;
 import sledwright.domain.Catalog;
+import sledwright.generator.Axis;
 import sledwright.metrics.Figures;
 import sledwright.report.build.BuildText;
-import sledwright.report.build.FitoutCells;
+import sledwright.report.offer.EquipmentWords;
+import sledwright.report.offer.OfferLine;
+import sledwright.report.page.Wording;
 import sledwright.report.workbook.WorkbookSheet;
 import sledwright.report.workbook.WorkbookSheet.Column;
 import sledwright.report.workbook.Workbooks;
@@ -25,86 +28,103 @@ public final class CompareSheets {
 
     private final CompareView view;
     private final Catalog shop;
+    private final Wording words;
+    private final CompareWords said;
     private final int digits;
 
     private CompareSheets(CompareView view, Catalog shop) {
         this.view = view;
         this.shop = shop;
+        words = Wording.of(shop);
+        said = new CompareWords(view, words);
         digits = Math.max(0, view.builds().stream().flatMap(build -> build.price().stream()).mapToInt(BigDecimal::scale).findFirst()
                 .orElse(0));
     }
 
     public static byte[] of(CompareView view, Catalog shop) {
         CompareSheets sheets = new CompareSheets(view, shop);
-        return Workbooks.of(view.request() + ": what money buys", shop.pricedOn(),
+        return Workbooks.of(sheets.words.say("compare.named", view.request()), shop.pricedOn(),
                 List.of(sheets.points(), sheets.builds(), sheets.parts(), sheets.about()));
     }
 
-    private Column money(String header) {
-        return Column.amounts(header + ", " + view.currency(), digits);
+    private Column column(String key) {
+        return Column.of(words.say(key));
     }
 
-    private Column unitPrice(String header) {
-        return Column.amounts(header + ", " + view.currency(), digits + 2);
+    private List<Column> columns(String... keys) {
+        return Stream.of(keys).map(this::column).toList();
+    }
+
+    private Column money(String key) {
+        return Column.amounts(words.say(key) + ", " + view.currency(), digits);
+    }
+
+    private Column unitPrice(String key) {
+        return Column.amounts(words.say(key) + ", " + view.currency(), digits + 2);
     }
 
     private WorkbookSheet points() {
-        List<Column> columns = Stream.of(Column.of("Figure"), Column.of("By"), Column.of("Curve of"), money("Cost"), Column.of("Value"),
-                Column.of("Unit"), unitPrice("Per unit"), money("Extra cost"), Column.of("Extra value"), unitPrice("Per extra unit"),
-                Column.of("Knee"), Column.of("Best per unit"), Column.of("Ahead of all platforms"), Column.of("Proved"), money("Price"),
-                money("Energy"), money("Total cost"), Column.of("Build"), Column.of("Platform"), Column.of("Processor"),
-                Column.of("Memory")).toList();
+        List<Column> columns = Stream.of(columns("compare.x.figure", "compare.x.by", "compare.x.of"), List.of(money("compare.x.cost")),
+                columns("compare.x.value", "compare.x.unit"), List.of(unitPrice("compare.term.unit"), money("compare.term.extra"),
+                        column("compare.x.extra"), unitPrice("compare.each.extra")),
+                columns("compare.x.knee", "compare.x.best", "compare.x.ahead", "compare.x.certain"),
+                List.of(money("column.price"), money("compare.x.energy"), money("compare.cost.TOTAL")),
+                columns("compare.machine", "compare.platform", "book.processor", "what.memory")).flatMap(List::stream).toList();
         List<List<Object>> rows = new ArrayList<>();
         view.curves().forEach(curve -> curve.points().forEach(point -> rows.add(point(curve, point))));
-        return new WorkbookSheet("Points", columns, rows);
+        return new WorkbookSheet(words.say("compare.points"), columns, rows);
     }
 
     private List<Object> point(CurveView curve, PointView point) {
         BuildView build = view.build(point.build());
-        return List.of(curve.axis().noun(), curve.cost().noun(), curve.platform().orElse("all platforms"), point.cost(),
-                Numbers.decimal(point.figure()), curve.axis().unit(), or(point.perUnit()), or(point.extra().map(CompareView.Extra::cost)),
+        return List.of(said.figure(curve.axis()), said.cost(curve.cost()), curve.platform().orElse(words.say("compare.all")), point.cost(),
+                Numbers.decimal(point.figure()), curve.axis() == Axis.CORES ? "" : curve.axis().unit(), or(point.perUnit()),
+                or(point.extra().map(CompareView.Extra::cost)),
                 or(point.extra().map(extra -> Numbers.decimal(extra.figure()))), or(point.extra().map(CompareView.Extra::perUnit)),
                 point.knee(), point.bestPerUnit(), point.foremost(), point.proved(), point.price(), or(point.energy()),
-                or(point.energy().map(energy -> point.total())), point.build(), build.platform(), BuildText.processors(build),
+                or(point.energy().map(energy -> point.total())), point.build(), build.platform(), said.processors(build),
                 BuildText.memory(build));
     }
 
     private WorkbookSheet builds() {
-        List<Column> columns = Stream.of(Column.of("Build"), money("Price"), Column.of("Machines"), Column.of("Platform"),
-                Column.of("Processor"), Column.of("Processors"), Column.of("Heat sink"), Column.of("Supply"), Column.of("Supplies"),
-                Column.of("Modules"), Column.of("Volumes"), Column.of("Driver"), Column.of("Cards"), Column.of("Extras"),
-                Column.of("Enclosures"), Column.of("Cores"), Column.of("Memory, GB"), Column.of("Usable memory, GB"),
-                Column.of("Memory speed, MT/s"), Column.of("Memory bandwidth, GB/s"), Column.of("Throughput"),
-                Column.of("Throughput estimated"), Column.of("Load, W"), Column.of("From the wall, W"), Column.of("Spare slots"),
-                Column.of("Lead time, days")).toList();
+        List<Column> columns = Stream.of(List.of(column("compare.machine"), money("column.price")),
+                columns("fact.machines", "compare.platform", "book.processor", "book.processors", "compare.x.cooling", "compare.x.supply",
+                        "compare.x.supplies", "book.modules", "compare.x.equipment", "enclosures", "book.cores", "book.memory",
+                        "book.usable",
+                        "book.speed", "book.bandwidth", "book.throughput", "compare.x.estimated", "book.load", "compare.x.wall",
+                        "figure.spare-slots", "compare.x.days")).flatMap(List::stream).toList();
+        EquipmentWords equipment = new EquipmentWords(words);
         List<List<Object>> rows = new ArrayList<>();
         for (BuildView build : view.builds()) {
             Figures figures = build.figures();
-            rows.add(FitoutCells.between(List.of(rows.size() + 1, or(build.price()), build.count(), build.platform(),
+            rows.add(List.of(rows.size() + 1, or(build.price()), build.count(), build.platform(),
                     build.processorSku().orElse(""), build.processors(), build.cooling().orElse(""), build.supply().orElse(""),
-                    build.supplies(), BuildText.modules(build.heaviest().modules())), FitoutCells.of(build.heaviest().fitout()),
-                    List.of(figures.cores(), figures.memoryGb(), Numbers.decimal(figures.usableGb()),
+                    build.supplies(), BuildText.modules(build.heaviest().modules()), equipment.joined(build.heaviest().fitout()),
+                    equipment.enclosures(build.heaviest().fitout()).orElse(""), figures.cores(), figures.memoryGb(),
+                    Numbers.decimal(figures.usableGb()),
                     figures.speed().mts(), Numbers.decimal(figures.bandwidthGbs()), Numbers.decimal(figures.throughput()),
                     figures.throughputEstimated(), Numbers.decimal(figures.loadW()),
-                    or(figures.wallW().stream().mapToObj(Numbers::decimal).findFirst()), figures.spareSlots(), build.leadDays())));
+                    or(figures.wallW().stream().mapToObj(Numbers::decimal).findFirst()), figures.spareSlots(), build.leadDays()));
         }
-        return new WorkbookSheet("Builds", columns, rows);
+        return new WorkbookSheet(words.say("compare.machines"), columns, rows);
     }
 
     /** Lots and costs have columns where they are shown. */
     private WorkbookSheet parts() {
         boolean lots = view.builds().stream().flatMap(build -> build.lines().stream()).anyMatch(Line::tellsLot);
-        List<Column> columns = new ArrayList<>(List.of(Column.of("Build"), Column.of("Kind"), Column.of("Part"),
-                Column.of("Description"), Column.of("Condition"), Column.of("Days"), Column.of("Units"), money("Each"), money("Total")));
+        List<Column> columns = new ArrayList<>(columns("compare.machine", "column.part", "book.description", "column.condition",
+                "compare.x.days", "column.units"));
+        columns.addAll(List.of(money("column.each"), money("column.price")));
         if (lots) {
-            columns.addAll(List.of(Column.of("Lot"), Column.of("From"), money("Cost of each")));
+            columns.addAll(List.of(column("book.lot"), column("book.from"), money("book.cost")));
         }
         List<List<Object>> rows = new ArrayList<>();
         for (int number = 1; number <= view.builds().size(); number++) {
             for (Line line : view.build(number).lines()) {
                 Optional<Line.Source> source = line.source();
-                List<Object> cells = new ArrayList<>(List.of(number, line.kind().label(), line.sku(), line.description(),
-                        source.map(Line.Source::condition).orElse(""), or(source.map(Line.Source::leadDays)), line.quantity(),
+                OfferLine.Goods goods = OfferLine.goods(line);
+                List<Object> cells = new ArrayList<>(List.of(number, goods.sku(), goods.shownName(words),
+                        goods.shownCondition(words), or(source.map(Line.Source::leadDays)), line.quantity(),
                         line.unitPrice(), line.total()));
                 if (lots) {
                     cells.addAll(List.of(source.map(Line.Source::lot).orElse(""), source.map(Line.Source::supplier).orElse(""),
@@ -113,17 +133,19 @@ public final class CompareSheets {
                 rows.add(cells);
             }
         }
-        return new WorkbookSheet("Parts", columns, rows);
+        return new WorkbookSheet(words.say("book.parts"), columns, rows);
     }
 
     private WorkbookSheet about() {
-        List<List<Object>> rows = new ArrayList<>(List.of(List.of("Request", view.request()), List.of("Machines", view.machines()),
-                List.of("Currency", view.currency()), List.of("Prices of", shop.pricedOn()), List.of("Status", view.status().label())));
-        view.energy().ifPresent(energy -> rows.addAll(Arrays.asList(List.<Object>of("Years of energy", Numbers.decimal(energy.years())),
-                List.<Object>of("A kWh costs, " + view.currency(), view.pricePerKwh().orElseThrow()),
-                List.<Object>of("Mean share of the load", Numbers.decimal(energy.duty())))));
-        CompareNotes.of(view, shop.stationery()).forEach(note -> rows.add(List.of(note.term(), note.meaning())));
-        return new WorkbookSheet("About", List.of(Column.of("What"), Column.of("Says")), rows);
+        List<List<Object>> rows = new ArrayList<>(List.of(List.of(words.say("fact.reference"), view.request()),
+                List.of(words.say("fact.machines"), view.machines()), List.of(words.say("compare.x.currency"), view.currency()),
+                List.of(words.say("compare.x.priced"), shop.pricedOn()), List.of(words.say("compare.x.certain"), said.status())));
+        view.energy().ifPresent(energy -> rows.addAll(Arrays.asList(
+                List.<Object>of(words.say("compare.x.years"), Numbers.decimal(energy.years())),
+                List.<Object>of(words.say("compare.x.kwh") + ", " + view.currency(), view.pricePerKwh().orElseThrow()),
+                List.<Object>of(words.say("compare.x.duty"), Numbers.decimal(energy.duty())))));
+        said.notes(shop.stationery()).forEach(note -> rows.add(List.of(note.term(), note.meaning())));
+        return new WorkbookSheet(words.say("book.about"), columns("book.what", "book.says"), rows);
     }
 
     private static Object or(Optional<?> value) {

@@ -16,9 +16,10 @@ public final class CompareSvg {
 
     /** Every chart below the one before; where no build is valid a drawing without any. */
     public static String of(CompareView view, Catalog shop) {
-        CompareCharts made = new CompareCharts(view, Wording.of(shop));
+        Wording words = Wording.of(shop);
+        CompareCharts made = new CompareCharts(view, words);
         List<Chart> charts = view.costs().stream().flatMap(cost -> view.axes().stream().map(axis -> made.of(axis, cost)))
                 .flatMap(Optional::stream).toList();
-        return SvgChart.file(view.request() + ": what money buys", charts);
+        return SvgChart.file(words.say("compare.named", view.request()), charts);
     }
 }

@@ -27,6 +27,7 @@ import sledwright.report.text.Screen;
 import sledwright.report.text.TextTable;
 import sledwright.report.text.TextTable.Fit;
 import sledwright.words.Numbers;
+import sledwright.words.Sentences;
 
 /** A comparison, for people: each figure as a plot and a table of its steps, then the builds behind the numbers. */
 public final class CompareText {
@@ -64,7 +65,7 @@ public final class CompareText {
         if (view.status() == Status.IMPOSSIBLE) {
             return page.toString();
         }
-        view.beforeDiscount().ifPresent(page::text);
+        view.beforeDiscount().ifPresent(words -> page.text(words.toString()));
         for (Cost cost : view.costs()) {
             for (Axis axis : view.axes()) {
                 List<CurveView> curves = view.curves(axis, cost).stream().filter(curve -> !curve.points().isEmpty()).toList();
@@ -102,7 +103,7 @@ public final class CompareText {
     }
 
     private static String heading(CurveView curve) {
-        return CompareCharts.title(curve.axis(), curve.cost());
+        return Sentences.capital(curve.axis().noun()) + " by " + curve.cost().noun();
     }
 
     private void addCurve(CurveView curve) {

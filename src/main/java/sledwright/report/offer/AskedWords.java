@@ -16,23 +16,29 @@ import sledwright.report.page.Wording;
 import sledwright.rules.target.Target;
 
 /** What a request asks for, in a customer's words. */
-final class AskedWords {
+public final class AskedWords {
 
     private final Wording words;
     private final Catalog shop;
 
-    AskedWords(Wording words, Catalog shop) {
+    public AskedWords(Wording words, Catalog shop) {
         this.words = words;
         this.shop = shop;
     }
 
     /** All of it in one sentence. */
-    String sentence(Request request) {
+    public String sentence(Request request) {
         return sentence(request, wishes(request));
     }
 
+    /** The same of machines that stand and are to do it. */
+    String ofStanding(Request request) {
+        String all = String.join(", ", wishes(request));
+        return request.machines() == 1 ? words.say("upgrade.asked.one", all) : words.say("upgrade.asked.many", request.machines(), all);
+    }
+
     /** All of it and where the machines are to stand, which may be what stands in the way. */
-    String whole(Request request) {
+    public String whole(Request request) {
         List<String> wishes = wishes(request);
         MachineFacts.site(request.limit(), words).ifPresent(wishes::add);
         return sentence(request, wishes);
@@ -47,10 +53,11 @@ final class AskedWords {
     /** Each wish by itself; may be empty. */
     List<String> wishes(Request request) {
         List<String> wishes = new ArrayList<>();
-        List<String> platforms = request.platforms().stream().flatMap(sku -> shop.platform(sku).stream()).map(Platform::name).sorted()
-                .toList();
-        if (!platforms.isEmpty()) {
-            wishes.add(words.say(platforms.size() == 1 ? "asked.machine" : "asked.machines", either(platforms)));
+        List<String> platforms = request.platforms().stream().sorted().toList();
+        if (platforms.size() == 1) {
+            wishes.add(words.say("asked.machine", shop.platform(platforms.get(0)).map(Platform::name).orElse(platforms.get(0))));
+        } else if (!platforms.isEmpty()) {
+            wishes.add(words.say("asked.machines", String.join(", ", platforms)));
         }
         Optional.of(request.require().work().workload().name()).filter(name -> !name.isEmpty())
                 .ifPresent(name -> wishes.add(words.say("asked.workload", name)));

@@ -17,13 +17,13 @@ import sledwright.domain.VolumeWish;
 import sledwright.report.page.Wording;
 
 /** What a document says of drives, cards, extras and enclosures. */
-final class EquipmentWords {
+public final class EquipmentWords {
 
     private static final String NOTHING = "\u2013";
 
     private final Wording words;
 
-    EquipmentWords(Wording words) {
+    public EquipmentWords(Wording words) {
         this.words = words;
     }
 
@@ -45,6 +45,11 @@ final class EquipmentWords {
                     .formatted(extra.getValue(), extra.getKey())).collect(Collectors.joining(", "))));
         }
         return facts;
+    }
+
+    /** All that a machine holds of them in one cell; empty where it has none. */
+    public String joined(Fitout fitout) {
+        return facts(fitout).stream().map(fact -> fact.label() + ": " + fact.value()).collect(Collectors.joining("; "));
     }
 
     String label(String volume) {
@@ -105,7 +110,7 @@ final class EquipmentWords {
     }
 
     /** The enclosures that house and feed all machines. */
-    Optional<String> enclosures(Fitout fitout) {
+    public Optional<String> enclosures(Fitout fitout) {
         return fitout.housed().map(housed -> words.say(housed.count() == 1 ? "enclosure.words" : "enclosure.words.each", housed.count(),
                 housed.enclosure().sku(), housed.supply().count(), housed.supply().sku()));
     }

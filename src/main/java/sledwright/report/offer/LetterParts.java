@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import sledwright.domain.Catalog;
+import sledwright.input.Source;
 import sledwright.report.offer.OfferPage.Fact;
 import sledwright.report.offer.OfferPage.PriceLine;
 import sledwright.report.offer.OfferPage.PriceList;
@@ -13,17 +14,17 @@ import sledwright.report.text.TextTable;
 import sledwright.report.text.TextTable.Fit;
 
 /** What letters to customers share: greeting, price lists, terms, and who writes. */
-final class LetterParts {
+public final class LetterParts {
 
     private final Wording words;
     private final Catalog shop;
 
-    LetterParts(Wording words, Catalog shop) {
+    public LetterParts(Wording words, Catalog shop) {
         this.words = words;
         this.shop = shop;
     }
 
-    Letter begin(List<String> customer) {
+    public Letter begin(List<String> customer) {
         return new Letter().paragraph(customer.isEmpty() ? words.say("letter.greeting.plain")
                 : words.say("letter.greeting", customer.get(0))).paragraph(words.say("letter.thanks"));
     }
@@ -44,11 +45,14 @@ final class LetterParts {
     }
 
     /** @param reference what the customer calls the request */
-    String end(Letter letter, List<String> terms, String reference) {
+    public String end(Letter letter, List<String> terms, String reference) {
         if (!terms.isEmpty()) {
             letter.paragraph(words.say("letter.terms")).items("- ", terms);
         }
-        letter.paragraph(words.say("letter.reference", reference)).paragraph(words.say("letter.regards"));
+        if (!reference.equals(Source.UNNAMED)) {
+            letter.paragraph(words.say("letter.reference", reference));
+        }
+        letter.paragraph(words.say("letter.regards"));
         List<String> sender = new ArrayList<>(List.of(shop.name()));
         sender.addAll(shop.stationery().address());
         sender.addAll(shop.stationery().contact());

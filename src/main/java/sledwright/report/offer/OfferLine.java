@@ -16,7 +16,7 @@ import sledwright.report.page.Wording;
  *
  * @param total in units of the currency
  */
-record OfferLine(Goods goods, int quantity, BigDecimal total) {
+public record OfferLine(Goods goods, int quantity, BigDecimal total) {
 
     /**
      * Something that is paid for.
@@ -29,19 +29,19 @@ record OfferLine(Goods goods, int quantity, BigDecimal total) {
      * @param yours     whether it is the customer's own
      * @param unitPrice in units of the currency
      */
-    record Goods(int place, Line.Kind kind, String sku, String name, String condition, boolean yours, BigDecimal unitPrice) {
+    public record Goods(int place, Line.Kind kind, String sku, String name, String condition, boolean yours, BigDecimal unitPrice) {
 
         static final Comparator<Goods> IN_BUILDING_ORDER = Comparator.comparingInt(Goods::place).thenComparing(Goods::sku);
 
         /** What a person calls it, where that is more than its part number. */
-        String shownName(Wording words) {
+        public String shownName(Wording words) {
             if (kind == Line.Kind.LABOUR || kind == Line.Kind.LICENCE) {
                 return words.say((kind == Line.Kind.LABOUR ? "labour." : "licence.") + name.replaceFirst("^per ", "").replace(' ', '-'));
             }
             return name.equals(sku) ? "" : name;
         }
 
-        String shownCondition(Wording words) {
+        public String shownCondition(Wording words) {
             return yours ? words.say("condition.yours") : condition.isEmpty() ? "" : words.say("condition." + condition);
         }
     }
@@ -58,6 +58,11 @@ record OfferLine(Goods goods, int quantity, BigDecimal total) {
             merged.merge(goods, new OfferLine(goods, line.quantity(), line.total()), OfferLine::plus);
         }
         return new ArrayList<>(merged.values());
+    }
+
+    /** What a line pays for, by itself. */
+    public static Goods goods(Line line) {
+        return goods(line, 0);
     }
 
     private static Goods goods(Line line, int place) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import sledwright.desk.view.AnswerDay;
 import sledwright.domain.Catalog;
+import sledwright.input.Source;
 import sledwright.report.offer.OfferPage.Fact;
 import sledwright.report.page.Letterhead;
 import sledwright.report.page.Wording;
@@ -33,7 +34,9 @@ record Opening(Catalog shop, Wording words, List<String> customer, AnswerDay day
     private List<Fact> facts(Named reference, boolean offering, int machines) {
         List<Fact> facts = new ArrayList<>();
         reference.number().ifPresent(number -> facts.add(new Fact(words.say("fact.number"), number)));
-        facts.add(new Fact(words.say("fact.reference"), reference.request()));
+        if (!reference.request().equals(Source.UNNAMED)) {
+            facts.add(new Fact(words.say("fact.reference"), reference.request()));
+        }
         facts.add(new Fact(words.say("fact.date"), words.day(day.today())));
         if (offering) {
             day.validUntil().ifPresent(until -> facts.add(new Fact(words.say("fact.valid"), words.day(until))));

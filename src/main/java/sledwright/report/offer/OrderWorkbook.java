@@ -101,7 +101,7 @@ public final class OrderWorkbook {
     }
 
     private List<Object> part(String line, Object build, Line part, boolean lots) {
-        OfferLine.Goods goods = OfferLine.of(List.of(part), same -> 0).get(0).goods();
+        OfferLine.Goods goods = OfferLine.goods(part);
         Optional<Line.Source> source = part.source();
         List<Object> cells = new ArrayList<>(List.of(line, build, goods.sku(), goods.shownName(words), goods.shownCondition(words),
                 source.<Object>map(from -> view.day().in(from.leadDays())).orElse(""), part.quantity(), part.unitPrice(), part.total()));

@@ -22,7 +22,7 @@ import sledwright.report.page.Wording;
 import sledwright.rules.target.Target;
 
 /** The options in columns beside what was asked for. */
-final class SideBySide {
+public final class SideBySide {
 
     /** How many columns a sheet of paper holds. */
     private static final int MOST_COLUMNS = 5;
@@ -175,7 +175,7 @@ final class SideBySide {
     }
 
     /** Such as {@code 2 x 32 GB + 4 x 8 GB}, of one machine. */
-    static String modules(BuildView build, Wording words) {
+    public static String modules(BuildView build, Wording words) {
         Map<Integer, Integer> memory = build.heaviest().memory();
         return memory.isEmpty() ? words.say("none") : memory.entrySet().stream()
                 .map(group -> group.getValue() + " \u00d7 " + group.getKey() + " GB").collect(Collectors.joining(" + "));
@@ -242,7 +242,7 @@ final class SideBySide {
     }
 
     /** Days until everything is there. */
-    static String days(int days, Wording words) {
+    public static String days(int days, Wording words) {
         return days == 0 ? words.say("days.none") : words.counted(days, "days").replace(' ', '\u00a0');
     }
 

@@ -17,6 +17,7 @@ import sledwright.desk.UpgradeQuestion;
 import sledwright.desk.view.AnswerDay;
 import sledwright.desk.view.Audience;
 import sledwright.desk.view.CompareAnswer;
+import sledwright.desk.view.UpgradeAnswer;
 import sledwright.desk.view.ForCustomers;
 import sledwright.desk.view.OrderAnswer;
 import sledwright.desk.view.QuoteAnswer;
@@ -124,7 +125,7 @@ public record Inquiry(String name, String words, String kind, List<OptionKey> ke
     }
 
     private static Reply<String> upgrade(Desk desk, Source source, QueryOptions options, Terms terms) {
-        return desk.upgrade(source, new UpgradeQuestion(options.texts("set")), terms)
+        return desk.upgrade(source, new UpgradeQuestion(options.texts("set")), terms).map(UpgradeAnswer::view)
                 .map(view -> UpgradeJson.of(shown(view, view.day(), ForCustomers::of, options)));
     }
 

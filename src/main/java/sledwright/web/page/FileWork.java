@@ -55,7 +55,8 @@ final class FileWork {
         return switch (kind) {
             case "order" -> desk.order(source, new OrderQuestion(none), terms).map(answer -> OrderText.of(answer.view(), Screen.PLAIN));
             case "restock" -> desk.restock(source, new RestockQuestion(none, true), terms).map(view -> RestockText.of(view, Screen.PLAIN));
-            case "upgrade" -> desk.upgrade(source, new UpgradeQuestion(none), terms).map(view -> UpgradeText.of(view, Screen.PLAIN));
+            case "upgrade" -> desk.upgrade(source, new UpgradeQuestion(none), terms)
+                    .map(answer -> UpgradeText.of(answer.view(), Screen.PLAIN));
             case "build" -> desk.check(source, new CheckQuestion(none)).map(view -> CheckText.of(view, Screen.PLAIN));
             default -> desk.quote(source, new QuoteQuestion(none, none, true), terms)
                     .map(answer -> QuoteText.of(answer.view(), Screen.PLAIN));

@@ -113,10 +113,10 @@
   var tools = document.getElementById('tools');
   if (tools) {
     var label = document.createElement('label');
-    label.textContent = 'Show points and builds with ';
+    label.textContent = tools.dataset.search + ' ';
     var field = document.createElement('input');
     field.type = 'search';
-    field.placeholder = 'a part, a mark';
+    field.placeholder = tools.dataset.hint;
     label.appendChild(field);
     var count = document.createElement('span');
     count.setAttribute('role', 'status');
@@ -137,7 +137,8 @@
         each(link, function (spot) { spot.classList.toggle('out', !stays); });
       });
       builds.forEach(function (row) { row.hidden = !kept.has(row.id); });
-      count.textContent = words.length === 0 ? '' : left + ' of ' + rows.size + ' points, ' + kept.size + ' of ' + builds.length + ' builds';
+      var found = [left, rows.size, kept.size, builds.length];
+      count.textContent = words.length === 0 ? '' : found.reduce(function (text, number) { return text.replace('%s', number); }, tools.dataset.found);
     });
   }
 }());

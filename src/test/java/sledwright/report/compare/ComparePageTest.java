@@ -25,6 +25,7 @@ import sledwright.domain.Stationery;
 import sledwright.generator.Axis;
 import sledwright.generator.time.Deadline;
 import sledwright.input.Source;
+import sledwright.report.page.Wording;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
@@ -42,14 +43,14 @@ class ComparePageTest {
     private static String page(Request request, boolean byPlatform, Axis... axes) {
         Comparer comparer = new Comparer(JOB.catalog());
         return ComparePage.of(CompareView.of(comparer.compare(request, Optional.of(new Energy(4, 28, 0.6)), Arrays.asList(Cost.values()), List.of(axes),
-                byPlatform, Deadline.never()).with(comparer.together(request, 0.5, Deadline.never())), JOB.catalog()), JOB.catalog());
+                byPlatform, Deadline.never()).with(comparer.together(request, 0.5, Deadline.never())), JOB.catalog()), JOB);
     }
 
     @Test
     @InBrowser
     void pageIsSound(Browser browser) {
         DocumentChecks.assertSound(browser, page(HOSTILE, false, Axis.CORES, Axis.LOAD));
-        assertThat(browser.text()).contains("<b>\"&' </script>: what money buys");
+        assertThat(browser.text()).contains("<b>\"&' </script>", "What more money buys");
     }
 
     @Test
@@ -75,7 +76,7 @@ class ComparePageTest {
         assertThat(browser.ask("return document.querySelectorAll('.curve svg.broad [tabindex=\"0\"]').length")).as("one stop for each chart").isEqualTo(2L);
         browser.ask("document.querySelector('.spot[tabindex=\"0\"]').focus()");
         String first = (String) browser.ask("return document.querySelector('.tip:not([hidden])').textContent");
-        assertThat(first).contains("; build 1: ");
+        assertThat(first).contains("; machine 1: ");
         browser.ask("document.activeElement.dispatchEvent(new KeyboardEvent('keydown', {key: 'ArrowRight', bubbles: true}))");
         assertThat((String) browser.ask("return document.querySelector('.tip:not([hidden])').textContent")).isNotEqualTo(first);
         assertThat(browser.ask("return document.querySelectorAll('tr.on').length")).as("its row is marked").isEqualTo(1L);
@@ -100,9 +101,9 @@ class ComparePageTest {
         assertThat(after).isEqualTo(before.stream().sorted((one, other) -> Double.compare(other.doubleValue(), one.doubleValue())).toList()).isNotEqualTo(before);
         assertThat(browser.ask("return document.querySelector('.curve thead th').getAttribute('aria-sort')")).isEqualTo("descending");
 
-        browser.ask("const field = document.querySelector('#tools input'); field.value = 'best PER unit'; field.dispatchEvent(new Event('input'))");
+        browser.ask("const field = document.querySelector('#tools input'); field.value = 'most FOR money'; field.dispatchEvent(new Event('input'))");
         assertThat(browser.ask("return Array.from(document.querySelectorAll('.curve tbody tr')).filter(row => !row.hidden).length")).isEqualTo(2L);
-        assertThat((String) browser.ask("return document.querySelector('#tools [role=status]').textContent")).matches("2 of \\d+ points, [12] of \\d+ builds");
+        assertThat((String) browser.ask("return document.querySelector('#tools [role=status]').textContent")).matches("2 of \\d+ steps, [12] of \\d+ machines");
         assertThat(browser.ask("return document.querySelectorAll('svg.broad .spot:not(.out)').length")).isEqualTo(2L);
         assertThat(browser.ask("return document.querySelectorAll('svg.narrow .spot:not(.out)').length")).isEqualTo(2L);
         assertThat(browser.ask("return Array.from(document.querySelectorAll('.curve tbody tr')).filter(row => !row.hidden).every("
@@ -122,7 +123,7 @@ class ComparePageTest {
         assertThat(drawing[2]).as("hundredths of pixels that its letters of 12 are high").isGreaterThan(1100);
         assertThat(browser.ask("return document.querySelector('.curve svg.broad').checkVisibility()")).isEqualTo(false);
         long charts = (long) browser.ask("return document.querySelectorAll('.curve').length");
-        assertThat((long) browser.ask("return document.documentElement.scrollHeight")).isLessThan(800 * (3 + charts));
+        assertThat((long) browser.ask("return document.documentElement.scrollHeight")).as("what was asked, and three screens beside the charts").isLessThan(200 + 800 * (3 + charts));
         assertThat(browser.ask("return document.querySelector('#build-1 .more').checkVisibility()")).isEqualTo(false);
         browser.ask("document.querySelector('#build-1 a').click()");
         assertThat(browser.ask("return document.querySelector('#build-1 .more').checkVisibility()")).as("all of a build whose number is followed").isEqualTo(true);
@@ -131,9 +132,9 @@ class ComparePageTest {
 
     @Test
     void taxIsNamed() {
-        assertThat(page(JOB.request(), false, Axis.LOAD)).contains("Prices of 16 November 2026, before VAT of 20\u00a0%").contains("Before VAT, which is 20\u00a0% of it.");
-        assertThat(CompareNotes.of(CompareView.of(new Comparer(JOB.catalog()).compare(JOB.request().withLimit(LOW), Optional.empty(), List.of(Cost.PRICE), List.of(Axis.LOAD),
-                false, Deadline.never()), JOB.catalog()), Stationery.PLAIN)).extracting(CompareNotes.Note::term).doesNotContain("Price");
+        assertThat(page(JOB.request(), false, Axis.LOAD)).contains("of 16 November 2026 before VAT").contains("Before VAT, which is 20\u00a0% of it.");
+        assertThat(new CompareWords(CompareView.of(new Comparer(JOB.catalog()).compare(JOB.request().withLimit(LOW), Optional.empty(), List.of(Cost.PRICE), List.of(Axis.LOAD),
+                false, Deadline.never()), JOB.catalog()), Wording.of(JOB.catalog())).notes(Stationery.PLAIN)).extracting(CompareWords.Note::term).doesNotContain("Price");
     }
 
     @SuppressWarnings("unchecked")

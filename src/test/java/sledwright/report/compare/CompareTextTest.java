@@ -64,7 +64,7 @@ class CompareTextTest {
     @Test
     void thePageSaysTheSame() {
         CompareView view = cut(2, Optional.of(new BigDecimal("300.00")), Doubts.of(Cause.TIME));
-        assertThat(ComparePage.of(view, JOB.catalog())).contains("The first 2 of %d points are proved; nothing that gives more costs less than \u20ac300.00."
+        assertThat(ComparePage.of(view, JOB)).contains("The first 2 of %d prices are certain; nothing that brings more costs less than \u20ac300.00."
                 .formatted(view.curves().get(0).points().size()));
     }
 }

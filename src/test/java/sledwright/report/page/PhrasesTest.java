@@ -79,7 +79,8 @@ class PhrasesTest {
 
     /** What stands in the way of a request, and what would be possible, is said by these; what the lots hold is not for customers. */
     private static List<String> sentences() throws IOException {
-        List<Path> sources = new ArrayList<>(List.of(Path.of("src/main/java/sledwright/desk/view/ForCustomers.java")));
+        List<Path> sources = new ArrayList<>(List.of(Path.of("src/main/java/sledwright/desk/view/ForCustomers.java"),
+                Path.of("src/main/java/sledwright/desk/view/CompareView.java")));
         try (Stream<Path> files = Files.list(Path.of("src/main/java/sledwright/explain/conflict"))) {
             files.filter(file -> file.toString().matches(".*(Demands|Impossibility)\\.java")).forEach(sources::add);
         }
@@ -130,7 +131,8 @@ class PhrasesTest {
     }
 
     /** What keys begin with that are put together. */
-    private static final List<String> BUILT = List.of("asked.", "aim.", "change.", "condition.", "figure.", "mode.", "labour.", "licence.", "mark.");
+    private static final List<String> BUILT = List.of("asked.", "aim.", "change.", "condition.", "figure.", "mode.", "labour.", "licence.", "mark.", "compare.figure.",
+            "compare.cost.", "compare.by.", "compare.status.", "compare.term.", "compare.note.");
 
     @Test
     void noTextIsMissing() throws IOException {

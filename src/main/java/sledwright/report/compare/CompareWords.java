@@ -1,0 +1,115 @@
+package sledwright.report.compare;
+
+import java.util.ArrayList;
+import java.util.List;
+import sledwright.compare.Cost;
+import sledwright.desk.view.BuildView;
+import sledwright.desk.view.CompareView;
+import sledwright.desk.view.CompareView.CurveView;
+import sledwright.desk.view.CompareView.PointView;
+import sledwright.domain.Stationery;
+import sledwright.generator.Axis;
+import sledwright.metrics.EnergyCost;
+import sledwright.metrics.Quantity;
+import sledwright.report.page.Wording;
+import sledwright.words.Sentences;
+
+/** What a comparison is told in, in the language and the words of whom it is for. */
+final class CompareWords {
+
+    /** What a word means. */
+    record Note(String term, String meaning) {
+    }
+
+    private final CompareView view;
+    private final Wording words;
+
+    CompareWords(CompareView view, Wording words) {
+        this.view = view;
+        this.words = words;
+    }
+
+    String figure(Axis axis) {
+        return words.say("compare.figure." + axis.name());
+    }
+
+    /** Such as {@code Usable memory, GB}. */
+    String figureAndUnit(Axis axis) {
+        return figure(axis) + (axis.unit().isEmpty() || axis == Axis.CORES ? "" : ", " + axis.unit());
+    }
+
+    /** The figure of a machine with its unit. */
+    String amount(Axis axis, double figure) {
+        return words.figure(Quantity.rounded(figure)) + (axis.unit().isEmpty() || axis == Axis.CORES ? "" : " " + axis.unit());
+    }
+
+    String cost(Cost cost) {
+        return words.say("compare.cost." + cost.name());
+    }
+
+    String title(Axis axis, Cost cost) {
+        return words.say("compare.curve", figure(axis), words.say("compare.by." + cost.name()));
+    }
+
+    String status() {
+        return words.say("compare.status." + view.status().name());
+    }
+
+    /** What a point is, beside its figures. */
+    List<String> marks(PointView point) {
+        List<String> marks = new ArrayList<>();
+        if (point.knee()) {
+            marks.add(words.say("mark.KNEE"));
+        }
+        if (point.bestPerUnit()) {
+            marks.add(words.say("mark.UNIT"));
+        }
+        if (view.byPlatform() && point.foremost()) {
+            marks.add(words.say("compare.ahead"));
+        }
+        if (!point.proved()) {
+            marks.add(words.say("compare.open"));
+        }
+        return marks;
+    }
+
+    /** How far a curve that is not finished is certain. */
+    String open(CurveView curve) {
+        String certain = words.say(curve.proved() == 0 ? "compare.certain.none" : curve.proved() == 1 ? "compare.certain.one"
+                : "compare.certain.many", curve.proved(), curve.points().size());
+        return curve.platform().map(sku -> sku + ": ").orElse("")
+                + curve.bound().map(bound -> words.say("compare.bound", certain, words.money(bound))).orElse(certain + ".");
+    }
+
+    /** Such as {@code 2 × K1-24X}. */
+    String processors(BuildView build) {
+        return build.processorSku().map(sku -> build.processors() + " × " + sku).orElse(words.say("none"));
+    }
+
+    String energy() {
+        return view.energy().map(energy -> words.say("compare.energy.words", words.figure(energy.years()),
+                words.measure(view.pricePerKwh().orElseThrow().stripTrailingZeros()) + " " + view.currency(),
+                words.figure(Quantity.rounded(100 * energy.duty())))).orElse("");
+    }
+
+    /** What the words mean. @param shop may add a tax to its prices */
+    List<Note> notes(Stationery shop) {
+        List<Note> notes = new ArrayList<>(List.of(note("step"), note("unit"), note("extra"),
+                new Note(Sentences.capital(words.say("mark.KNEE")), words.say("compare.note.knee")),
+                new Note(Sentences.capital(words.say("mark.UNIT")), words.say("compare.note.best"))));
+        shop.taxPercent().ifPresent(percent -> notes.add(new Note(words.say("column.price"), words.say("compare.note.price",
+                shop.taxName(), words.figure(percent)))));
+        view.beforeDiscount().ifPresent(said -> notes.add(new Note(words.say("compare.term.discount"), said.in(words))));
+        if (view.byPlatform()) {
+            notes.add(new Note(Sentences.capital(words.say("compare.ahead")), words.say("compare.note.ahead")));
+        }
+        if (view.energy().isPresent()) {
+            notes.add(new Note(cost(Cost.TOTAL), words.say("compare.note.total", words.figure(EnergyCost.HOURS_A_YEAR))));
+        }
+        return notes;
+    }
+
+    private Note note(String key) {
+        return new Note(words.say("compare.term." + key), words.say("compare.note." + key));
+    }
+}
