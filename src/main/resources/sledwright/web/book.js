@@ -87,6 +87,7 @@ async function show(number, version) {
 async function papers() {
   const at = `/api/book/${shown}?version=${$('#version').value}`;
   $('#pdf').href = at + '&format=pdf&for=customer';
+  $('#bench').href = `/api/book/${shown}/sheet?format=pdf`;
   $('#inner').href = at + '&format=pdf&for=shop';
   $('#page').href = at + '&format=html&for=customer';
   const text = await fetch(at + '&format=text');

@@ -1,5 +1,6 @@
 // A request as a file: answered as it comes, and stopped at any time.
-import { headers as asking } from './server.js';
+import { wire as wireKeeping } from './keep.js';
+import { GONE, headers as asking, refusal } from './server.js';
 import { gist, keep, lines, yaml } from './order.js';
 import { listen } from './stream.js';
 
@@ -143,4 +144,37 @@ $('#sheet').addEventListener('click', async () => {
   link.click();
   URL.revokeObjectURL(link.href);
 });
+// --- the bench: sheets of what is in the book --------------------------------------
+
+function number() { return encodeURIComponent($('#number').value.trim()); }
+
+async function bench(act) {
+  $('#bench-fault').textContent = '';
+  if (!$('#bench').reportValidity()) { return; }
+  try { await act(); } catch (gone) { $('#bench-fault').textContent = GONE; }
+}
+
+$('#bench').addEventListener('submit', event => {
+  event.preventDefault();
+  bench(async () => {
+    const at = `/api/book/${number()}/sheet?format=`;
+    const [sheet, drawing] = await Promise.all([fetch(at + 'text'), fetch(at + 'svg')]);
+    $('#paper').hidden = !sheet.ok;
+    if (!sheet.ok) { $('#bench-fault').textContent = await refusal(sheet); return; }
+    $('#paper').href = at + 'pdf';
+    $('#result').textContent = await sheet.text();
+    const svg = new DOMParser().parseFromString(drawing.ok ? await drawing.text() : '<svg/>', 'image/svg+xml').documentElement;
+    $('#board').replaceChildren(document.importNode(svg, true));
+    $('#progress').textContent = 'The sheet is there.';
+  });
+});
+for (const button of document.querySelectorAll('#bench [data-step]')) {
+  button.addEventListener('click', () => bench(async () => {
+    const reply = await fetch(`/api/book/${number()}/${button.dataset.step}`, { method: 'POST', headers: asking({}) });
+    if (!reply.ok) { $('#bench-fault').textContent = await refusal(reply); return; }
+    const quote = await reply.json();
+    $('#progress').textContent = `${quote.number}: ${quote.state}.`;
+  }));
+}
+if ($('#keep')) { wireKeeping(() => $('#text').value); }
 $('[data-to]').addEventListener('click', () => $('#answer').focus());

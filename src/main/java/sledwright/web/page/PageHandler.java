@@ -177,7 +177,10 @@ public final class PageHandler extends AnsweringHandler {
     }
 
     private String workPage(Visitor visitor) {
-        return Pages.filled("work.ftlh", PageFrame.of(catalog, "work", visitor));
+        Map<String, Object> model = new HashMap<>(PageFrame.of(catalog, "work", visitor));
+        model.put("keeps", visitor.may("POST", "/api/book"));
+        model.put("picks", visitor.may("POST", "/api/book/2026-0001/pick"));
+        return Pages.filled("work.ftlh", model);
     }
 
     private String bookPage(Visitor visitor) {

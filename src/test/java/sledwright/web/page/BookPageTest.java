@@ -165,4 +165,28 @@ class BookPageTest {
         browser.click("#reopen").until("location.pathname === '/'").until("location.hash.includes('require.cores=8')");
         assertThat(HtmlValidity.faults(get("/book"))).isEmpty();
     }
+
+    @Test
+    @InBrowser
+    void theBenchHasTheSheetsOfQuotesAndOrdersAndNotesWhatIsDone(Browser browser) {
+        post("/api/book?customer=Orchard", QUOTE);
+        String year = String.valueOf(java.time.Year.now().getValue());
+        browser.visit(address + "work").type("#text", ORDER).type("#keep-customer", "Fenland").press(Keys.ENTER).until("document.querySelector('#kept a')");
+        assertThat(browser.text()).contains("At the bench", "Quote or order", "Show its sheet", "It is picked", "It is delivered", "Keep it in the book", "Kept as " + year + "-0002.");
+        browser.type("#number", year + "-0001").press(Keys.ENTER).until("document.querySelector('#result').textContent.includes('Bench sheet: " + year + "-0001')").until("document.querySelector('#board svg')");
+        assertThat(browser.ask("return document.querySelector('#paper').getAttribute('href')")).isEqualTo("/api/book/" + year + "-0001/sheet?format=pdf");
+        assertThat(browser.text()).contains("as PDF, to print", "The sheet is there.");
+        assertThat(browser.barriers()).isEmpty();
+        browser.click("[data-step=pick]").until("document.querySelector('#bench-fault').textContent !== ''");
+        post("/api/book/" + year + "-0001/send", "");
+        post("/api/book/" + year + "-0001/accept", "");
+        browser.click("[data-step=pick]").until("document.querySelector('#progress').textContent === '" + year + "-0001: picked.'");
+        browser.type("#number", year + "-0002").press(Keys.ENTER).until("document.querySelector('#result').textContent.includes('files, machine 1 of 1')");
+        browser.type("#number", year + "-0009").press(Keys.ENTER).until("document.querySelector('#bench-fault').textContent.includes('0009')");
+        assertThat(browser.ask("return document.querySelector('#paper').hidden")).isEqualTo(true);
+        browser.screen(Browser.PHONE, true);
+        assertThat(browser.sidewaysScroll()).isZero();
+        browser.visit(address + "book#" + year + "-0001").until("document.querySelector('#bench').getAttribute('href') === '/api/book/" + year + "-0001/sheet?format=pdf'");
+        assertThat(browser.complaints()).allMatch(line -> line.contains("409 (Conflict)") || line.contains("404 (Not Found)"));
+    }
 }
