@@ -14,6 +14,7 @@ import sledwright.report.book.AllocationReport;
 /** {@code book allocate}: everything that is promised, drawn anew from today's stock. */
 @Command(
         name = "allocate",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Draws everything that is accepted and not yet picked anew from the stock of the catalogue that --catalog names:"
                 + " what customers were told is kept, as few machines as possible change, and they cost as little as possible. It only"

@@ -10,6 +10,7 @@ import sledwright.book.Book;
 /** {@code book backup FILE}: a whole copy of the book. */
 @Command(
         name = "backup",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Copies the whole book into a new file, which its owner alone can read, while others go on writing. To go back to it,"
                 + " put it in the book's place while nobody uses the book.")

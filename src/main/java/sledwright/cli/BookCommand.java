@@ -12,6 +12,7 @@ import sledwright.book.QuoteStep;
 /** {@code book STEP}: the quotes of the shop and what becomes of them. */
 @Command(
         name = "book",
+        addMethodSubcommands = false,
         sortOptions = false,
         synopsisSubcommandLabel = "STEP",
         description = "Keeps quotes with their answers, numbered by year, and what becomes of them: sent, accepted, picked, delivered.",

@@ -21,6 +21,7 @@ import sledwright.report.papers.OfferPapers;
 /** {@code book copy NUMBER}: a new quote like another. */
 @Command(
         name = "copy",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Answers the request of a quote again from today's catalogue, keeps that as a new quote and prints its number.")
 final class BookCopyCommand implements Callable<Integer> {

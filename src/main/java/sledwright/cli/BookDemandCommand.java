@@ -14,6 +14,7 @@ import sledwright.report.book.DemandYaml;
 /** {@code book demand}: the plan of a stock, made from what was asked for and bought. */
 @Command(
         name = "demand",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Writes the plan of a stock for 'sledwright restock', whose classes are made from what was asked for, offered and"
                 + " bought in the months up to today: alike requests together, with the orders of each month and the price that customers"

@@ -19,6 +19,7 @@ import sledwright.report.book.BookText;
 /** {@code book hold NUMBER}: the parts of a quote are kept for it. */
 @Command(
         name = "hold",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Keeps the units that a quote takes from each lot for it alone, until its last day. Where someone was first, nothing"
                 + " is kept and the exit code is 4: what is gone is said, and what the quote costs now.")

@@ -18,6 +18,7 @@ import sledwright.report.book.BookText;
 /** {@code book list}: quotes that are looked for. */
 @Command(
         name = "list",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Finds quotes: by customer, state, words, part or day. Without an option it lists all.")
 final class BookListCommand implements Callable<Integer> {

@@ -12,6 +12,7 @@ import sledwright.report.book.LostReport;
 /** {@code book lost}: quotes that came to nothing. */
 @Command(
         name = "lost",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Lists quotes of the months up to today that were declined, withdrawn or expired: by reason, and by how much they"
                 + " were too dear. Formats: text, json, csv, xlsx. Requests are read with the catalogue that --catalog names.")

@@ -13,6 +13,7 @@ import sledwright.report.book.ReviewReport;
 /** {@code book review}: every open quote against today's catalogue. */
 @Command(
         name = "review",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Answers every open quote from the catalogue that --catalog names, and says which cost the same, more or less, which"
                 + " cannot be had any more, and what is sold out. A review that was broken off goes on where it was.")

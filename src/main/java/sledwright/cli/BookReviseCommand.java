@@ -22,6 +22,7 @@ import sledwright.report.papers.OfferPapers;
 /** {@code book revise NUMBER}: the next version of a quote. */
 @Command(
         name = "revise",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Answers the request of a quote again from today's catalogue and keeps that as its next version, which is a draft.")
 final class BookReviseCommand implements Callable<Integer> {

@@ -22,6 +22,7 @@ import sledwright.report.papers.OfferPapers;
 /** {@code book save FILE}: a new quote. */
 @Command(
         name = "save",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Answers a request, keeps it with the answer and prints the quote's number. The exit code is 4 where no build was"
                 + " found; what was asked for is kept all the same.")

@@ -13,6 +13,7 @@ import sledwright.report.papers.OfferPapers;
 /** {@code book show NUMBER}: a quote again, as it was saved. */
 @Command(
         name = "show",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Prints a quote exactly as it was saved, whatever has changed since. Formats: text, json, csv, html, pdf, eml,"
                 + " and xlsx of an order.")

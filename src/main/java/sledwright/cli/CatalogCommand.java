@@ -15,6 +15,7 @@ import sledwright.report.catalog.CatalogJson;
 /** {@code catalog DIR}: what a catalogue holds, or every fault in it. */
 @Command(
         name = "catalog",
+        addMethodSubcommands = false,
         sortOptions = false,
         synopsisSubcommandLabel = "[COMMAND]",
         description = "Reads a catalogue, counts what it holds and shows what is odd about it, or lists every fault in it as file:line:"

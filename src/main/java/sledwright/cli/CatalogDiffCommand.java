@@ -16,6 +16,7 @@ import sledwright.report.intake.DifferenceReport;
 /** {@code catalog diff OLD NEW}: what moved between two catalogues, and which requests that touches. */
 @Command(
         name = "diff",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Shows which parts, prices and stock differ between two catalogues, and whether the best build or price of"
                 + " requests does.",

@@ -14,6 +14,7 @@ import sledwright.report.intake.TableSheet;
 /** {@code catalog export DIR}: a table of a catalogue for a spreadsheet. */
 @Command(
         name = "export",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Writes a table of a catalogue for a spreadsheet, as csv (also what text gives), xlsx or json. What a spreadsheet"
                 + " would run as a"

@@ -18,6 +18,7 @@ import sledwright.report.intake.ImportReport;
 /** {@code catalog import FILE}: a supplier's list into a table of a catalogue. */
 @Command(
         name = "import",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Lays a supplier's list (XLSX or CSV) over a table of a catalogue and shows what that adds and changes. Nothing is"
                 + " written"

@@ -14,6 +14,7 @@ import sledwright.report.text.Csv;
 /** {@code catalog new DIR}: a small shop to start from. */
 @Command(
         name = "new",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Writes a small shop to start from into a folder that is not there yet, or is empty: every file of a catalogue with"
                 + " comments, and a first request. All of it is invented.",

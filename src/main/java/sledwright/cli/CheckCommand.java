@@ -17,6 +17,7 @@ import sledwright.report.check.CheckJson;
 /** {@code check FILE}: every rule that a build breaks. */
 @Command(
         name = "check",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Judges a build against every rule, and prices it from stock. The exit code is 4 when it is invalid.",
         footer = {

@@ -26,6 +26,7 @@ import sledwright.report.compare.CompareJson;
 /** {@code compare FILE}: what more money buys, figure by figure. */
 @Command(
         name = "compare",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Finds what money buys: for each figure of a machine every build unless another is as good and costs less, with what"
                 + " each step costs and brings, the knee of the curve and the best price of a unit."

@@ -21,6 +21,7 @@ import sledwright.report.label.LabelText;
 /** {@code label TEXT...}: rows of memory.csv from what is printed on modules, or stored in them. */
 @Command(
         name = "label",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Reads labels of memory modules, or their SPDs, into rows of memory.csv, and says what each field means.",
         footer = {

@@ -17,6 +17,7 @@ import sledwright.input.Field;
 /** The command line of Sledwright. */
 @Command(
         name = "sledwright",
+        addMethodSubcommands = false,
         versionProvider = Version.class,
         synopsisSubcommandLabel = "COMMAND",
         description = "Finds, proves and explains the cheapest valid server build from a catalogue of parts, prices and stock.",

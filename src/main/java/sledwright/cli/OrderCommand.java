@@ -24,6 +24,7 @@ import sledwright.report.order.OrderText;
 /** {@code order FILE}: the cheapest joint fill of several lines from one stock. */
 @Command(
         name = "order",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Fills several lines of machines from one stock at the least price, and says how far from it the answer can be at"
                 + " most."

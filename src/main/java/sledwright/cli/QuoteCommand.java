@@ -26,6 +26,7 @@ import sledwright.report.quote.QuoteText;
 /** {@code quote FILE}: ranked builds for one request. */
 @Command(
         name = "quote",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Ranks the valid builds for a request: the best first, then what more money or less of something buys.",
         footer = {

@@ -22,6 +22,7 @@ import sledwright.report.restock.RestockText;
 /** {@code restock FILE}: what to buy for expected orders. */
 @Command(
         name = "restock",
+        addMethodSubcommands = false,
         sortOptions = false,
         defaultValueProvider = RestockCommand.MoreTime.class,
         description = "Plans which parts to buy for the orders that are expected, within a budget, and what that is expected to earn."

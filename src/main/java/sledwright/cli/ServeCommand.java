@@ -21,6 +21,7 @@ import sledwright.web.shop.BookShelf;
 /** {@code serve}: the page and its API. */
 @Command(
         name = "serve",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Serves the page and the API until Ctrl-C. Prints 'ready' and the address as soon as questions are answered. The"
                 + " catalogue is read again when its files change.",

@@ -24,6 +24,7 @@ import sledwright.report.sheet.Sheets;
 /** {@code sheet FILE}: what the bench needs to put machines together. */
 @Command(
         name = "sheet",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Writes the bench sheet of a build, of an alternative of a quote, of an upgrade or of every machine of an order:"
                 + " parts to pick, the board, the steps, what the first start must show. Formats: text, json, csv (the pick list), html,"

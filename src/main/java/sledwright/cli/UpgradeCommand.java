@@ -21,6 +21,7 @@ import sledwright.report.upgrade.UpgradeText;
 /** {@code upgrade FILE}: the least to spend so that machines which stand reach a target. */
 @Command(
         name = "upgrade",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Finds the least to spend so that a machine which stands already reaches a target: what to buy, what to pull, what to"
                 + " move, in the order of the work, and whether buying whole is cheaper.",

@@ -16,6 +16,7 @@ import sledwright.web.users.User;
 /** {@code users add NAME}: one more. */
 @Command(
         name = "add",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Adds somebody who may use the server. The password is asked for, or is the first line of standard input. The file is"
                 + " made where there is none.")

@@ -10,6 +10,7 @@ import picocli.CommandLine.Spec;
 /** {@code users STEP}: who may use the server. */
 @Command(
         name = "users",
+        addMethodSubcommands = false,
         sortOptions = false,
         synopsisSubcommandLabel = "STEP",
         description = "Keeps the file of those who may use the server: names, roles and hashed passwords. Its owner alone can read it.",

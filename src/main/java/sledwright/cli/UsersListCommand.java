@@ -9,6 +9,7 @@ import picocli.CommandLine.Mixin;
 /** {@code users list}: names and roles. */
 @Command(
         name = "list",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Lists who may use the server, and in which role.")
 final class UsersListCommand implements Callable<Integer> {

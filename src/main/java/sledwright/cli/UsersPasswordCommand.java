@@ -11,6 +11,7 @@ import sledwright.web.users.User;
 /** {@code users password NAME}: another password. */
 @Command(
         name = "password",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Gives somebody another password, which is asked for, or is the first line of standard input. Whoever is logged in"
                 + " under that name is logged out.")

@@ -10,6 +10,7 @@ import sledwright.web.users.User;
 /** {@code users remove NAME}: one less. */
 @Command(
         name = "remove",
+        addMethodSubcommands = false,
         sortOptions = false,
         description = "Takes somebody out of the file. Whoever is logged in under that name is logged out.")
 final class UsersRemoveCommand implements Callable<Integer> {

@@ -113,7 +113,7 @@ public final class CsvReader {
 
     /** Line ends and tabs; other controls are in no text. */
     private static boolean hasControls(String text) {
-        return text.chars().anyMatch(Character::isISOControl);
+        return !Printable.ascii(text) && text.chars().anyMatch(Character::isISOControl);
     }
 
     private void header(List<String> cells, Place place) {

@@ -98,6 +98,9 @@ public record Field(String name, String text, Place place, boolean decimalComma)
             fault("is longer than %s characters".formatted(LONGEST_SKU), faults);
             return Optional.empty();
         }
+        if (Printable.ascii(text)) {
+            return Optional.of(text);
+        }
         Optional<String> hidden = text.codePoints().filter(Field::hidden).mapToObj("U+%04X"::formatted).findFirst();
         hidden.ifPresent(code -> fault("has a character that cannot be seen (%s); take it out".formatted(code), faults));
         return hidden.isPresent() ? Optional.empty() : Optional.of(text);

@@ -19,11 +19,16 @@ public record Figure(Optional<BigDecimal> value, String problem) {
 
     private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][+-]?\\d{1,3})?");
     private static final Pattern COMMA = Pattern.compile("([+-]?\\d+),(\\d+)");
-    private static final Pattern THOUSANDS_BY_COMMA = Pattern.compile("[+-]?[1-9]\\d{0,2}(,\\d{3})+(\\.\\d+)?");
     private static final Pattern THOUSANDS_BY_POINT = Pattern.compile("[+-]?[1-9]\\d{0,2}(\\.\\d{3})+(,\\d+)?");
-    private static final Pattern WITH_UNIT = Pattern.compile("([+-]?\\d+(?:[.,]\\d+)?)\\s*([\\p{L}\\p{Sc}°%][^\\d]*)");
-    private static final Pattern AFTER_CURRENCY = Pattern.compile("\\p{Sc}\\s*([+-]?\\d+(?:[.,]\\d+)?)");
-    private static final Pattern NOT_FINITE = Pattern.compile("[+-]?\\.?(nan|inf|infinity|∞)", Pattern.CASE_INSENSITIVE);
+
+    /** What is no figure is looked at more closely; few runs come to that. */
+    private static final class Wrong {
+
+        private static final Pattern THOUSANDS_BY_COMMA = Pattern.compile("[+-]?[1-9]\\d{0,2}(,\\d{3})+(\\.\\d+)?");
+        private static final Pattern WITH_UNIT = Pattern.compile("([+-]?\\d+(?:[.,]\\d+)?)\\s*([\\p{L}\\p{Sc}°%][^\\d]*)");
+        private static final Pattern AFTER_CURRENCY = Pattern.compile("\\p{Sc}\\s*([+-]?\\d+(?:[.,]\\d+)?)");
+        private static final Pattern NOT_FINITE = Pattern.compile("[+-]?\\.?(nan|inf|infinity|∞)", Pattern.CASE_INSENSITIVE);
+    }
 
     /** Reads a figure with a decimal point or, where the file allows it, with a decimal comma. */
     public static Figure parse(String text, boolean decimalComma) {
@@ -34,8 +39,7 @@ public record Figure(Optional<BigDecimal> value, String problem) {
             return problem("could be thousands or decimals in a file with decimal commas; write no separator of thousands, "
                     + "and decimals with a comma");
         }
-        Matcher comma = COMMA.matcher(text);
-        String figure = decimalComma && comma.matches() ? comma.replaceFirst("$1.$2") : text;
+        String figure = decimalComma && COMMA.matcher(text).matches() ? text.replace(',', '.') : text;
         if (figure.length() <= MOST_CHARACTERS && NUMBER.matcher(figure).matches()) {
             BigDecimal value = new BigDecimal(figure);
             boolean sane = Math.abs((long) value.scale()) <= MOST_DIGITS
@@ -46,7 +50,15 @@ public record Figure(Optional<BigDecimal> value, String problem) {
     }
 
     private static boolean isDigits(String text) {
-        return !text.isEmpty() && text.length() <= MOST_DIGITS && text.chars().allMatch(c -> c >= '0' && c <= '9');
+        if (text.isEmpty() || text.length() > MOST_DIGITS) {
+            return false;
+        }
+        for (int i = 0; i < text.length(); i++) {
+            if (text.charAt(i) < '0' || text.charAt(i) > '9') {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static Figure problem(String problem) {
@@ -54,17 +66,17 @@ public record Figure(Optional<BigDecimal> value, String problem) {
     }
 
     private static String whatIsWrong(String text) {
-        if (NOT_FINITE.matcher(text).matches()) {
+        if (Wrong.NOT_FINITE.matcher(text).matches()) {
             return "must be a finite number";
         }
-        Matcher unit = WITH_UNIT.matcher(text);
+        Matcher unit = Wrong.WITH_UNIT.matcher(text);
         if (!unit.matches()) {
-            unit = AFTER_CURRENCY.matcher(text);
+            unit = Wrong.AFTER_CURRENCY.matcher(text);
         }
         if (unit.matches()) {
             return "must be a number alone; drop the unit and write " + unit.group(1);
         }
-        if (THOUSANDS_BY_COMMA.matcher(text).matches()) {
+        if (Wrong.THOUSANDS_BY_COMMA.matcher(text).matches()) {
             return "must not separate thousands; write " + text.replace(",", "") + ", or decimals with a point";
         }
         Matcher comma = COMMA.matcher(text);

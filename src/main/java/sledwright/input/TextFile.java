@@ -71,6 +71,9 @@ public final class TextFile {
         int lastFaulty = 0;
         for (int i = 0; i < text.length(); i++) {
             char next = text.charAt(i);
+            if (Printable.ascii(next)) {
+                continue;
+            }
             if (next == '\n' || next == '\r' && (i + 1 == text.length() || text.charAt(i + 1) != '\n')) {
                 line++;
             } else if (Character.isISOControl(next) && next != '\t' && next != '\r') {
