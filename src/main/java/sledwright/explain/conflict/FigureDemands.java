@@ -61,7 +61,8 @@ public final class FigureDemands {
 
     private static double most(Target target, double least, WhatIf terms, Oracle oracle) {
         Objective objective = OBJECTIVES.get(target);
-        if (objective != null) {
+        // Of cores there are few numbers: whether each can be had is known sooner than the build of the most.
+        if (objective != null && target != Target.CORES) {
             return target.figure(oracle.best(terms, objective).orElseThrow().figures());
         }
         List<Double> possible = figures(target, oracle.catalog()).filter(figure -> figure < least).distinct()
