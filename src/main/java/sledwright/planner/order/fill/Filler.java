@@ -61,6 +61,10 @@ public final class Filler {
         }
         for (int line : lines) {
             if (many && tally.missing(line) > 0) {
+                // There may be too little of the one module part that its machines have.
+                renew(tally, line, deadline);
+            }
+            if (many && tally.missing(line) > 0) {
                 new Eviction(this, tally).run(line, deadline);
             }
         }
@@ -120,26 +124,15 @@ public final class Filler {
     }
 
     /**
-     * Machines that all take modules of one part number: that of the machines that the line has or, where there is too little of it, any
-     * other.
+     * Machines that all take modules of one part number: those of the part that suits the first of them best or, where these do not
+     * suffice, of the one that suffices for most machines, then for the least cost.
      */
     private void fillOfOnePart(Tally tally, int line, Deadline deadline) {
         Set<Integer> settled = tally.moduleParts(line);
-        if (settled.isEmpty()) {
-            fillOfAnyPart(tally, line, deadline);
+        if (!settled.isEmpty()) {
+            fillOneByOne(tally, line, deadline, part -> !market.isModule(part) || settled.contains(part));
             return;
         }
-        fillOneByOne(tally, line, deadline, part -> !market.isModule(part) || settled.contains(part));
-        if (tally.missing(line) > 0 && !deadline.isOver()) {
-            tally.renew(List.of(line), () -> fillOfAnyPart(tally, line, deadline));
-        }
-    }
-
-    /**
-     * Those of the part that suits the first of them best or, where these do not suffice, of the one that suffices for most machines, then
-     * for the least cost.
-     */
-    private void fillOfAnyPart(Tally tally, int line, Deadline deadline) {
         List<Integer> tried = new ArrayList<>();
         List<Tally.Step> best = List.of();
         int bestMissing = tally.missing(line);
