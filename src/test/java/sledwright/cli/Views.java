@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import sledwright.browser.Browser;
+import sledwright.samples.Folders;
 import sledwright.web.Servers;
 import sledwright.web.WebServer;
 import sledwright.web.Wire;
@@ -22,6 +23,20 @@ final class Views {
     private static final String YAML = "application/yaml";
     private static final String MAIL = "Hello,\\nwe need 2 machines with 16 cores and 128 GB RAM each, two 480 GB SSDs in RAID 1, by 18 December, at most 900 EUR each. A GPU would be nice.\\nRegards";
 
+    private static final String PLAN = """
+            kind: restock
+            name: sleds for two months
+            supply:
+              - { sku: FINCH-E4, supplier: Saltmarsh Leasing, unit_cost: 85.56, available: 40, lead_days: 16, condition: used }
+              - { sku: S2-14, supplier: Saltmarsh Leasing, unit_cost: 14.20, available: 60, lead_days: 9, condition: used }
+            horizon_months: 2
+            budget: 2000
+            depreciation: { platforms: 0.02, processors: 0.035, memory: 0.03, cooling: 0.01 }
+            samples: 60
+            classes:
+              - { name: broad sled, demand: { poisson: 28 }, platforms: [FINCH-S4], require: { cores: 28, memory_gb: 256, processors: 2 }, limit: { lead_days: 10 }, margin: 150, loss: 15 }
+            """;
+
     private final Path folder;
     private final Browser browser;
     private final URI server;
@@ -34,7 +49,7 @@ final class Views {
 
     static void make(Path folder, Browser browser) throws IOException {
         Path work = Files.createTempDirectory("views");
-        try (WebServer web = Servers.start(Path.of("catalogs/heronfold-yard"), work.resolve("book.db"), Optional.empty(), Servers.ROOMY, new CopyOnWriteArrayList<>())) {
+        try (WebServer web = Servers.start(Folders.copy(Path.of("catalogs/heronfold-yard"), work.resolve("yard")), work.resolve("book.db"), Optional.empty(), Servers.ROOMY, new CopyOnWriteArrayList<>())) {
             new Views(folder, browser, web.address()).all(work);
         }
     }
@@ -67,6 +82,16 @@ final class Views {
                 "{ kind: quote, name: Orchard Surveys render node, require: { cores: 20, memory_gb: 128 }, limit: { conditions: [refurbished] }, alternatives: 4 }").body();
         view("page-customer", link.replaceAll("(?s).*\"address\": \"http://[^/]*/([^\"]*)\".*", "$1"), "document.querySelector('.compared')", () -> { });
         view("page-stock", "stock", "document.querySelector('.shelf')", () -> { });
+        view("page-plan", "stock", "document.querySelector('.shelf')", () -> {
+            browser.ask("document.getElementById('plan').value = " + quoted(PLAN));
+            browser.click("#go").until("document.querySelector('#progress').textContent === 'Done.'")
+                    .ask("document.querySelectorAll('#planned details').forEach(each => { each.open = /budget/.test(each.textContent.slice(0, 60)) })");
+            browser.ask("document.querySelectorAll('.verdict')[0].remove(); document.querySelectorAll('.stuck').forEach(each => each.remove()); document.querySelectorAll('#answer > .options').forEach(each => each.remove())");
+        });
+        past();
+        view("page-asked", "asked", "document.querySelector('.columns')", () -> { });
+        lose(work.resolve("yard/offers.csv"), year + "-0001");
+        view("page-promises", "promises", "document.querySelector('#draw')", () -> browser.click("#draw").until("document.querySelector('#apply:not([hidden])')"));
         Path list = Files.writeString(work.resolve("palisander-list.csv"), Files.readString(Path.of("docs/examples/palisander-list.csv"), StandardCharsets.UTF_8));
         view("page-catalogue", "catalogue", "document.querySelector('#bring')", () -> {
             try {
@@ -78,11 +103,47 @@ final class Views {
         });
     }
 
+    /** Quotes of the months before, some bought, some lost. */
+    private void past() {
+        String[][] all = {{"20", "64", "5", "accept"}, {"20", "64", "4", "accept"}, {"12", "32", "4", "decline?reason=too%20dear"}, {"20", "64", "3", "decline?reason=too%20dear"},
+            {"12", "32", "2", "accept"}, {"12", "32", "2", "decline?reason=comes%20too%20late"}, {"32", "256", "1", "accept"}, {"20", "64", "1", "decline?reason=too%20dear"},
+            {"12", "32", "1", "accept"}, {"20", "64", "0", "accept"}};
+        for (String[] one : all) {
+            String day = java.time.LocalDate.now().minusMonths(Long.parseLong(one[2])).minusDays(3).toString();
+            String saved = Wire.post(server, "/api/book?by=anna&customer=Fenland&today=" + day, YAML, "{ kind: quote, name: node of %s cores, require: { cores: %s, memory_gb: %s } }"
+                    .formatted(one[0], one[0], one[1])).body();
+            String at = "/api/book/" + saved.replaceAll("(?s).*\"number\": \"([-0-9]+)\".*", "$1");
+            for (String step : new String[] {"send", one[3]}) {
+                Wire.post(server, at + "/" + step + (step.contains("?") ? "&" : "?") + "by=anna&today=" + day, YAML, "");
+            }
+            if (one[3].equals("accept")) {
+                Wire.post(server, at + "/pick?by=anna&today=" + day, YAML, "");
+            }
+        }
+    }
+
+    /** A quote is accepted, and the lots of its memory are lost. */
+    private void lose(Path offers, String number) throws IOException {
+        Wire.post(server, "/api/book/" + number + "/accept?by=anna", YAML, "");
+        String taken = Wire.get(server, "/api/book/" + number).body();
+        StringBuilder left = new StringBuilder();
+        for (String line : Files.readAllLines(offers)) {
+            String[] cells = line.split(",", -1);
+            boolean gone = cells[0].matches("..[345]R.*") && !line.contains("\"") && taken.contains("\"lot\": \"" + cells[1] + "\"");
+            cells[6] = gone ? "0" : cells[6];
+            left.append(String.join(",", cells)).append('\n');
+        }
+        Files.writeString(offers, left.toString());
+    }
+
     private static String quoted(String text) {
         return "'" + text.replace("\\", "\\\\").replace("'", "\\'").replace("\n", "\\n") + "'";
     }
 
     private void view(String name, String path, String condition, Runnable act) throws IOException {
+        if (!name.contains(System.getProperty("sledwright.pictures", ""))) {
+            return;
+        }
         view(name, path, condition, act, "html");
     }
 
