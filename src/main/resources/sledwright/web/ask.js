@@ -280,11 +280,14 @@ async function ask() {
     const reply = await post('/page/answer?' + query, 'answer', request.text, signal);
     if (reply.ok) {
       clearFaults();
-      swap(answer, await reply.text());
+      const html = await reply.text();
+      const drawn = boards();
+      swap(answer, html);
       const words = $('[data-say]', answer).dataset.say;
       rest = setTimeout(() => { said.textContent = words; }, RESTS_MS);
       brief();
       answer.removeAttribute('aria-busy');
+      drawn.forEach(redraw);
       await beside(request.text, signal);
     } else if (reply.status !== 409) {
       answer.removeAttribute('aria-busy');
@@ -301,6 +304,19 @@ async function ask() {
 
 // Only while the verdict itself cannot be seen.
 const sight = new IntersectionObserver(seen => $('#brief').classList.toggle('away', seen.at(-1).isIntersecting));
+
+/** Boards that are shown: the rank of the build and its drawing. */
+function boards() {
+  return $$('.board', answer).filter(each => $('svg', each)).map(each => [$('[data-do=board]', each.closest('.inside')).dataset.rank, [...each.childNodes]]);
+}
+
+/** A board that was shown is shown of the new build of its rank; until it comes, the old one keeps its place. */
+function redraw([rank, drawing]) {
+  const button = $(`[data-do=board][data-rank="${rank}"]`, answer);
+  if (!button) { return; }
+  $('.board', button.closest('.inside')).replaceChildren(...drawing);
+  DO.board(button);
+}
 
 /** The price where the answer itself is below the screen. */
 function brief() {

@@ -51,7 +51,10 @@ class WorkPageTest {
         browser.visit(SERVER + "#require.cores=8&require.memory_gb=32").until("document.querySelector('[data-do=board]')").click("[data-do=board]")
                 .until("document.querySelector('.board svg')");
         assertThat(browser.barriers()).isEmpty();
-        browser.press(Keys.TAB);
+        String drawn = "document.querySelector('.board svg').textContent.includes('H2-16')";
+        assertThat(browser.ask("return " + drawn)).isEqualTo(false);
+        browser.ask("document.getElementById('more').open = true");
+        browser.click("[data-add='use']").type("[data-part='use']", "H2-16").press(Keys.ENTER).until("location.hash.includes('use=H2-16')").until(drawn);
     }
 
     @Test
