@@ -111,7 +111,7 @@ class BookPageTest {
     void thePageSaysWhatCanBeDone() {
         assertThat(get("/book")).contains("Quotes in the book", "Stands at", "Made from", "Made until", "Choose a quote, or keep one from", "hold its parts when it is sent",
                 "Hold them until", "Answer again with", "as its next version", "as a new quote", "Change it in the form", "for the customer, PDF", "page to send",
-                "for the shop, PDF", "What was done with it", "As it was saved", "It was sent to the customer", "The customer takes it", "Its parts were taken from the shelf",
+                "for the shop, PDF", "bench sheet, PDF", "What was done with it", "As it was saved", "It was sent to the customer", "The customer takes it", "Its parts were taken from the shelf",
                 "The machines are with the customer", "Hold its parts until its last day", "Give back what it holds", "The customer does not take it", "Withdraw it",
                 "data-from=\"draft sent\"");
     }
