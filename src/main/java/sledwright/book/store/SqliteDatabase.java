@@ -7,8 +7,11 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentLinkedDeque;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.locks.ReentrantLock;
 import org.flywaydb.core.api.FlywayException;
 import org.sqlite.SQLiteConfig;
@@ -30,10 +33,12 @@ final class SqliteDatabase implements Database {
             """);
 
     private static final int PATIENCE_MS = 30_000;
+    private static final int MOST_TOGETHER = 16;
 
     private final BookPlace place;
     private final SQLiteDataSource source;
     private final ReentrantLock turn = new ReentrantLock(true);
+    private final ConcurrentLinkedQueue<WaitingWrite<?>> waiting = new ConcurrentLinkedQueue<>();
     private final Connection writer;
     private final ConcurrentLinkedDeque<Connection> readers = new ConcurrentLinkedDeque<>();
 
@@ -157,13 +162,39 @@ final class SqliteDatabase implements Database {
 
     @Override
     public <T> T write(Work<T> work) {
+        WaitingWrite<T> mine = new WaitingWrite<>(work);
+        waiting.add(mine);
         turn.lock();
         try {
-            return transaction(writer, "BEGIN IMMEDIATE", work);
-        } catch (SQLException failed) {
-            throw failed(place, failed);
+            if (!mine.isDone()) {
+                together(first());
+            }
         } finally {
             turn.unlock();
+        }
+        return mine.result(failed -> failed(place, failed));
+    }
+
+    private List<WaitingWrite<?>> first() {
+        List<WaitingWrite<?>> first = new ArrayList<>();
+        for (WaitingWrite<?> next = waiting.poll(); next != null; next = first.size() < MOST_TOGETHER ? waiting.poll() : null) {
+            first.add(next);
+        }
+        return first;
+    }
+
+    /** Whoever waits is written with whoever has the turn, so that the disk is waited for once; each by itself comes to all or nothing. */
+    private void together(List<WaitingWrite<?>> writes) {
+        try (Statement marks = writer.createStatement()) {
+            transaction(writer, "BEGIN IMMEDIATE", sql -> {
+                for (WaitingWrite<?> write : writes) {
+                    write.run(sql, marks);
+                }
+                return null;
+            });
+            writes.forEach(WaitingWrite::done);
+        } catch (SQLException | RuntimeException | Error failed) {
+            writes.forEach(write -> write.failed(failed));
         }
     }
 

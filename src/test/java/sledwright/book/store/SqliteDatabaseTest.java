@@ -11,11 +11,14 @@ import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -78,6 +81,69 @@ class SqliteDatabaseTest {
             assertThat(counters(database)).isZero();
             put(database, "b");
             assertThat(counters(database)).isEqualTo(1);
+        }
+    }
+
+    /** Whoever waits for the turn is written together with others, and by itself comes to all or nothing. */
+    @Test
+    void whoWaitsIsWrittenTogetherAndFailsAlone() throws Exception {
+        ExecutorService threads = Executors.newFixedThreadPool(5);
+        try (Database database = open()) {
+            CountDownLatch begun = new CountDownLatch(1);
+            CountDownLatch all = new CountDownLatch(1);
+            Future<Integer> first = threads.submit(() -> database.write(sql -> {
+                begun.countDown();
+                await(all);
+                return sql.change("INSERT INTO counter (name, value) VALUES ('first', 1)");
+            }));
+            begun.await();
+            AtomicInteger done = new AtomicInteger();
+            List<Future<Long>> others = new ArrayList<>();
+            for (int one = 0; one < 4; one++) {
+                String name = "other " + one;
+                boolean fails = one == 2;
+                Thread[] queued = new Thread[1];
+                CountDownLatch started = new CountDownLatch(1);
+                others.add(threads.submit(() -> {
+                    queued[0] = Thread.currentThread();
+                    started.countDown();
+                    return database.write(sql -> {
+                        sql.change("INSERT INTO counter (name, value) VALUES (?, 1)", name);
+                        if (fails) {
+                            throw new IllegalStateException("halfway");
+                        }
+                        done.incrementAndGet();
+                        // What others see meanwhile: of those that are written together nothing yet.
+                        return counters(database);
+                    });
+                }));
+                started.await();
+                while (queued[0].getState() != Thread.State.WAITING) {
+                    Thread.onSpinWait();
+                }
+            }
+            all.countDown();
+            assertThat(first.get()).isEqualTo(1);
+            for (int one = 0; one < 4; one++) {
+                Future<Long> other = others.get(one);
+                if (one == 2) {
+                    assertThatThrownBy(other::get).hasRootCauseMessage("halfway");
+                } else {
+                    assertThat(other.get()).isEqualTo(1);
+                }
+            }
+            assertThat(done).hasValue(3);
+            assertThat(counters(database)).isEqualTo(4);
+        } finally {
+            threads.shutdownNow();
+        }
+    }
+
+    private static void await(CountDownLatch latch) {
+        try {
+            latch.await();
+        } catch (InterruptedException stopped) {
+            throw new IllegalStateException(stopped);
         }
     }
 
