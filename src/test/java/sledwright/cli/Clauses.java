@@ -41,7 +41,7 @@ final class Clauses extends TreeScanner<Void, Void> {
     /** Two words in a row: less is no clause. */
     private static final Pattern CLAUSE = Pattern.compile("[A-Za-z]{2,} [a-z]{2,}");
     /** What is said to a database. */
-    private static final Pattern STATEMENT = Pattern.compile("\\b(SELECT|INSERT INTO|SET|WHERE|CREATE|DELETE FROM|VACUUM INTO|BEGIN|ORDER BY|PRAGMA)\\b");
+    private static final Pattern STATEMENT = Pattern.compile("\\b(SELECT|INSERT INTO|SET|WHERE|CREATE|DELETE FROM|VACUUM INTO|BEGIN|SAVEPOINT|RELEASE|ROLLBACK TO|ORDER BY|PRAGMA)\\b");
     /** What stands within a tag of HTML or SVG is for no reader. */
     private static final Pattern TAG = Pattern.compile("(?s)<style>.*?</style>|<[a-z/?!][^<>]*(?:>|$)|[a-z-]+=\"[^\"]*\"");
     /** What tests hand in, look for and replace in files, or explain to their readers; not what they expect to be said. */
