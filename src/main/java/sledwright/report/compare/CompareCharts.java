@@ -60,8 +60,8 @@ final class CompareCharts {
         if (!point.knee() && !point.bestPerUnit()) {
             return Optional.empty();
         }
-        return Optional.of(words.say("compare.call", words.list(said.marks(point)), said.amount(curve.axis(), point.figure()),
-                words.money(point.cost())));
+        // What the mark means stands beside the chart, which has no room for it.
+        return Optional.of(words.say("compare.call", said.amount(curve.axis(), point.figure()), words.money(point.cost())));
     }
 
     private String words(CurveView curve, PointView point) {
