@@ -40,6 +40,9 @@ async function show(words) {
   }
 }
 
+// Only while the verdict itself cannot be seen.
+const sight = new IntersectionObserver(seen => $('#brief').classList.toggle('away', seen.at(-1).isIntersecting));
+
 function draw(made, words) {
   const verdict = $('.hand-verdict', made);
   const field = document.activeElement && document.activeElement.closest('#rest') ? document.activeElement.id : '';
@@ -47,6 +50,8 @@ function draw(made, words) {
   $('#verdict').replaceChildren(verdict);
   $('#board').replaceChildren(...$('.hand-board', made).childNodes);
   $('#rest').replaceChildren(...$('.hand-rest', made).childNodes);
+  sight.disconnect();
+  sight.observe($('.sum', verdict));
   $('#brief').textContent = `${$('.sum', verdict).textContent} \u2013 ${$('.seal', verdict).textContent}`;
   said.textContent = (words ? words + ' ' : '') + verdict.dataset.say;
   $('#save').disabled = false;

@@ -6,6 +6,7 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import sledwright.browser.Browser;
@@ -13,6 +14,10 @@ import sledwright.samples.Folders;
 import sledwright.web.Servers;
 import sledwright.web.WebServer;
 import sledwright.web.Wire;
+import sledwright.web.users.PasswordHash;
+import sledwright.web.users.Role;
+import sledwright.web.users.User;
+import sledwright.web.users.UsersFile;
 
 /** Pictures of every view of the server's page: on a desk, on a desk in the dark, on a phone. */
 final class Views {
@@ -52,12 +57,17 @@ final class Views {
         try (WebServer web = Servers.start(Folders.copy(Path.of("catalogs/heronfold-yard"), work.resolve("yard")), work.resolve("book.db"), Optional.empty(), Servers.ROOMY, new CopyOnWriteArrayList<>())) {
             new Views(folder, browser, web.address()).all(work);
         }
+        Path users = work.resolve("users.csv");
+        new UsersFile(users).write(Map.of("anna", new User("anna", Role.SALES, PasswordHash.of("nobody needs to know"))));
+        try (WebServer web = Servers.start(Path.of("catalogs/heronfold-yard"), work.resolve("book.db"), Optional.of(users), Servers.ROOMY, new CopyOnWriteArrayList<>())) {
+            new Views(folder, browser, web.address()).view("page-login", "login", "document.querySelector('#password')", () -> { });
+        }
     }
 
     private void all(Path work) throws IOException {
         String answered = "document.querySelector('.seal') && (document.querySelector('.way') || document.querySelector('.spot') && document.querySelector('.step'))";
         view("page", "#require.cores=20&require.memory_gb=256&limit.lead_days=5", answered, () -> { });
-        view("page-board", "#require.cores=20&require.memory_gb=256&require.storage.0.name=system&require.storage.0.usable_gb=400&require.storage.0.level=1", answered, () ->
+        view("page-drawing", "#require.cores=20&require.memory_gb=256&require.storage.0.name=system&require.storage.0.usable_gb=400&require.storage.0.level=1", answered, () ->
                 browser.click("[data-do=board]").until("document.querySelector('.board svg')"), ".board");
         view("page-stuck", "#require.cores=20&require.memory_gb=256&limit.price=150", answered, () -> { });
         view("page-mail", "#require.cores=8", answered, () -> {
@@ -152,7 +162,7 @@ final class Views {
         browser.visit(server + path).until(condition);
         act.run();
         for (Object[] shape : new Object[][] {{"", Browser.DESKTOP, false, DESK_SCALE}, {"-dark", Browser.DESKTOP, true, DESK_SCALE}, {"-phone", Browser.PHONE, false, PHONE_SCALE}}) {
-            browser.screen((int) shape[1], (boolean) shape[2]).until("getComputedStyle(document.getElementById('answer')).opacity === '1'").ask("document.querySelector('" + from + "').scrollIntoView()");
+            browser.screen((int) shape[1], (boolean) shape[2]).until("document.querySelector('.enter') || getComputedStyle(document.getElementById('answer')).opacity === '1'").ask("document.querySelector('" + from + "').scrollIntoView()");
             Files.write(folder.resolve(name + shape[0] + ".png"), browser.picture(SHOWN_HEIGHT, (double) shape[3]));
         }
     }

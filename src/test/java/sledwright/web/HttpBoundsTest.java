@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import sledwright.browser.HtmlValidity;
 import sledwright.samples.Folders;
 
 /** Whatever is sent, and however slowly, gets its status code, while others are answered. */
@@ -90,6 +91,19 @@ class HttpBoundsTest {
         assertRefused(Wire.say(address, "OPTIONS /api/quote HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n"), 405, "OPTIONS");
         assertRefused(Wire.post(address, "/api/quote", "text/plain", QUOTE), 415, "must be application/yaml or application/json");
         assertRefused(Wire.say(address, "POST /api/quote HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nContent-Length: 2\r\n\r\n{}"), 415, "Content-Type");
+    }
+
+    @Test
+    void whoeverOpensAnAddressInABrowserReadsAPage() {
+        String accept = "Accept: text/html,application/xhtml+xml,*/*;q=0.8";
+        Wire.Reply reply = Wire.get(address, "/nothing/%3Cb%3E", accept);
+        assertThat(reply.status()).isEqualTo(404);
+        assertThat(reply.head()).contains("Content-Type: text/html; charset=utf-8", "Content-Security-Policy: default-src 'none'");
+        assertThat(reply.body()).contains("This cannot be shown", "The request is nothing that is answered here.").doesNotContain("<b>", "Exception");
+        assertThat(HtmlValidity.faults(reply.body())).isEmpty();
+        assertThat(Wire.say(address, "GET / HTTP/1.1\r\nHost: evil.example\r\n" + accept + "\r\nConnection: close\r\n\r\n").body()).contains("Host &quot;evil.example&quot; is not a name of this server");
+        assertThat(Wire.get(address, "/for/" + "A".repeat(43), accept).body()).contains("The address is not answered any more; ask the shop for another.");
+        assertRefused(Wire.get(address, "/api/nothing", accept), 404, "is nothing that is answered here");
     }
 
     @ParameterizedTest

@@ -2,17 +2,21 @@ package sledwright.web.http;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.Map;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpMethod;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
+import sledwright.input.Fault;
+import sledwright.report.page.Pages;
 import sledwright.report.text.FaultsJson;
 
 /** Whole answers. */
 public final class Responses {
 
     public static final String JSON = "application/json";
+    public static final String HTML = "text/html; charset=utf-8";
 
     private Responses() {
     }
@@ -48,6 +52,23 @@ public final class Responses {
         if (request.getLength() != 0) {
             response.getHeaders().put(HttpHeader.CONNECTION, "close");
         }
-        json(refused.status(), FaultsJson.of(refused.faults()), request, response, callback);
+        if (isForAPerson(request)) {
+            String page = Pages.filled("refused.ftlh", Map.of("status", String.valueOf(refused.status()),
+                    "faults", refused.faults().stream().map(Responses::sentence).toList()));
+            bytes(refused.status(), HTML, page.getBytes(StandardCharsets.UTF_8), request, response, callback);
+        } else {
+            json(refused.status(), FaultsJson.of(refused.faults()), request, response, callback);
+        }
+    }
+
+    /** Whether somebody opens an address in a browser; its scripts and other programs take what programs read. */
+    public static boolean isForAPerson(Request request) {
+        String path = request.getHttpURI() == null ? null : request.getHttpURI().getPath();
+        return HttpMethod.GET.is(request.getMethod()) && request.getHeaders().contains(HttpHeader.ACCEPT, "text/html")
+                && path != null && !path.startsWith("/api/") && !path.startsWith("/page/");
+    }
+
+    private static String sentence(Fault fault) {
+        return fault.file() + (fault.value().isEmpty() ? " " : " \"" + fault.value() + "\" ") + fault.message();
     }
 }

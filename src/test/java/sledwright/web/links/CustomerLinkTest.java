@@ -213,10 +213,6 @@ class CustomerLinkTest {
         String eight = (String) browser.ask("return document.querySelector('.sum').textContent");
         browser.type("[name='require.cores']", "24").press(Keys.TAB).until("document.querySelector('.sum').textContent !== '" + eight + "'").until("location.search.includes('24')");
         browser.type("[name='require.cores']", "25").press(Keys.TAB).until("document.querySelector('#fault').textContent.includes('Cores must be a number from 4 to 24')");
-        browser.screen(Browser.PHONE, true);
-        assertThat(browser.sidewaysScroll()).isZero();
-        assertThat(browser.barriers()).isEmpty();
-        browser.screen(Browser.DESKTOP, false);
         assertThat(browser.complaints()).allMatch(line -> line.contains("400 (Bad Request)"));
     }
 }

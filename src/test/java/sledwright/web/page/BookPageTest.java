@@ -159,9 +159,6 @@ class BookPageTest {
         browser.type("#find-customer", "orch").until("document.querySelectorAll('.entry').length === 1");
         browser.click(".entry").until("document.querySelector('#state').textContent === '2026-0001: accepted'");
         browser.back().until("document.querySelector('#state').textContent.startsWith('2026-0002')");
-        browser.screen(Browser.PHONE, true);
-        assertThat(browser.sidewaysScroll()).isZero();
-        assertThat(browser.barriers()).isEmpty();
         browser.click("#reopen").until("location.pathname === '/'").until("location.hash.includes('require.cores=8')");
         assertThat(HtmlValidity.faults(get("/book"))).isEmpty();
     }

@@ -32,13 +32,9 @@ class WorkPageTest {
     void anOrderIsAnsweredAndAFaultIsShownInItsLine(Browser browser) {
         browser.visit(SERVER + "work").click("#go").until("document.querySelector('#progress').textContent === 'Done.'");
         assertThat(browser.ask("return document.querySelector('#result').textContent").toString()).contains("front", "back", "Parts to pick");
-        assertThat(browser.barriers()).isEmpty();
         browser.type("#text", "kind: order\nlines:\n  a: { machines: none }\n").click("#go").until("document.querySelector('#fault').textContent.startsWith('line 3: ')");
         assertThat(browser.ask("const text = document.querySelector('#text'); return text.value.slice(text.selectionStart, text.selectionEnd)")).isEqualTo("  a: { machines: none }");
         assertThat(browser.complaints()).allMatch(line -> line.contains("400 (Bad Request)"));
-        browser.screen(Browser.PHONE, true);
-        assertThat(browser.sidewaysScroll()).isZero();
-        assertThat(browser.barriers()).isEmpty();
         assertThat(HtmlValidity.faults(Wire.get(SERVER, "/work").body())).isEmpty();
         browser.visit(SERVER + "catalogue");
         assertThat(browser.text()).contains("What the catalogue holds, and what is odd about it", "Reedmere Stores", "platforms");
