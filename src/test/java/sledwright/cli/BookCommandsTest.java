@@ -314,7 +314,7 @@ class BookCommandsTest {
         Run first = Run.of(environment(), false, sheet);
         sheet[1] = "2026-0001";
         assertThat(first.out() + Run.of(environment(), false, sheet).out()).contains("REED-S,A2,\"Marsh Trade\",1,", "REED-S,A20,,1,");
-        assertThat(Run.of(environment(), false, "sheet", "2026-0001", "--catalog", shop.toString()).out()).contains("2026-0001, node");
+        assertThat(Run.of(environment(), false, "sheet", "2026-0001", "--catalog", shop.toString()).out()).contains("2026-0001, version 1, node");
         assertThat(Run.of(environment(), false, "sheet", "2026-0001", "--rank", "2").err())
                 .contains("2026-0001 is a quote of the book; its sheet is of what was chosen of it, without --rank and --set");
         assertThat(Run.of(environment(), false, "sheet", "2026-0009").err()).contains("there is no quote 2026-0009 in the book");
