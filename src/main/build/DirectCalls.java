@@ -147,7 +147,8 @@ final class DirectCalls implements Opcodes {
 
         ClassNode node(int version, String nest) {
             ClassNode node = new ClassNode();
-            node.visit(version, ACC_FINAL | ACC_SUPER | ACC_SYNTHETIC, name, null, "java/lang/Object", new String[] {made.getInternalName()});
+            node.visit(version, ACC_FINAL | ACC_SUPER | ACC_SYNTHETIC, name, null, "java/lang/Object",
+                    new String[] {made.getInternalName()});
             node.visitNestHost(nest);
             for (int i = 0; i < caught.length; i++) {
                 node.visitField(ACC_PRIVATE | ACC_FINAL, "c" + i, caught[i].getDescriptor(), null, null);
@@ -416,7 +417,8 @@ final class DirectCalls implements Opcodes {
         private static void append(MethodVisitor code, Type type) {
             String said = switch (type.getSort()) {
                 case Type.BYTE, Type.SHORT -> "I";
-                case Type.OBJECT, Type.ARRAY -> type.getInternalName().equals("java/lang/String") ? "Ljava/lang/String;" : "Ljava/lang/Object;";
+                case Type.OBJECT, Type.ARRAY -> type.getInternalName().equals("java/lang/String") ? "Ljava/lang/String;"
+                        : "Ljava/lang/Object;";
                 default -> type.getDescriptor();
             };
             code.visitMethodInsn(INVOKEVIRTUAL, "java/lang/StringBuilder", "append", "(" + said + ")Ljava/lang/StringBuilder;", false);

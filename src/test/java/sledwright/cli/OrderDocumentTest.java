@@ -12,6 +12,8 @@ import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.ArrayList;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -97,6 +99,32 @@ class OrderDocumentTest {
         stationery("tax_percent: 19");
         assertThat(shown(html(LINES, "--for", "shop"))).contains("Internal.", "Lots, costs and margins", "Who delivers", "Proved: no order of all these machines comes to less.");
         assertThat(shown(html(LINES))).doesNotContain("Internal.", "Lots", "Who delivers");
+    }
+
+    /** What has to be bought is a sheet for each supplier; what stands on the shop's own shelf is not bought, and customers see none of it. */
+    @Test
+    void whatIsOrderedFromEachSupplierIsASheet() throws IOException {
+        JsonNode answer = new ObjectMapper().readTree(bytes(LINES, "json", "--for", "shop"));
+        List<String> sheets = new ArrayList<>();
+        try (ReadableWorkbook book = new ReadableWorkbook(new ByteArrayInputStream(bytes(LINES, "xlsx", "--for", "shop")))) {
+            book.getSheets().map(sheet -> sheet.getName()).filter(name -> name.startsWith("Order ")).forEach(sheets::add);
+            int units = 0;
+            for (JsonNode supplier : answer.get("suppliers")) {
+                if (!supplier.get("own").asBoolean()) {
+                    String name = sheets.stream().filter(sheet -> sheet.endsWith(supplier.get("supplier").asText())).findFirst().orElseThrow();
+                    List<Row> rows = book.findSheet(name).orElseThrow().read();
+                    Row total = rows.get(rows.size() - 1);
+                    assertThat(total.getCellAsNumber(4).orElseThrow().intValue()).as(name).isEqualTo(supplier.get("units").asInt());
+                    assertThat(rows.subList(1, rows.size() - 1).stream().mapToInt(row -> row.getCellAsNumber(4).orElseThrow().intValue()).sum())
+                            .isEqualTo(supplier.get("units").asInt());
+                    units += supplier.get("units").asInt();
+                }
+            }
+            assertThat(units).isPositive();
+        }
+        try (ReadableWorkbook book = new ReadableWorkbook(new ByteArrayInputStream(bytes(LINES, "xlsx")))) {
+            assertThat(book.getSheets().map(sheet -> sheet.getName())).noneMatch(sheets::contains);
+        }
     }
 
     @Test

@@ -22,7 +22,7 @@ import sledwright.report.workbook.WorkbookSheet.Column;
 import sledwright.report.workbook.Workbooks;
 import sledwright.words.Numbers;
 
-/** The answer to an order as a workbook: machines, parts, sums and terms. */
+/** The answer to an order as a workbook: machines, parts, sums and terms; for the shop what it orders from each supplier, too. */
 public final class OrderWorkbook {
 
     private final OrderAnswer answer;
@@ -41,8 +41,10 @@ public final class OrderWorkbook {
 
     public static byte[] of(OrderAnswer answer, Audience audience) {
         OrderWorkbook book = new OrderWorkbook(answer, audience);
-        return Workbooks.of(book.words.say("book.title", book.named().whole()), book.view.day().today(),
-                List.of(book.machines(), book.parts(), book.sums(), book.about()));
+        List<WorkbookSheet> sheets = new ArrayList<>(List.of(book.machines(), book.parts(), book.sums()));
+        sheets.addAll(new PurchaseSheets(book.view, book.words, book.digits).all());
+        sheets.add(book.about());
+        return Workbooks.of(book.words.say("book.title", book.named().whole()), book.view.day().today(), sheets);
     }
 
     private Named named() {

@@ -11,8 +11,6 @@ import sledwright.restock.RestockPlan;
 /** A restocking plan as a workbook: its main figures, a sheet for each table, and one that says what was assumed. */
 public final class RestockSheets {
 
-    private static final int MOST_LETTERS = 31;
-
     private RestockSheets() {
     }
 
@@ -39,9 +37,8 @@ public final class RestockSheets {
         if (!content.id().startsWith(RestockTables.ORDER)) {
             return content.name();
         }
-        String plain = "Order %s %s".formatted(content.id().substring(RestockTables.ORDER.length()), content.name().substring(
-                RestockTables.ORDER_TO.length()).replaceAll("[^\\p{L}\\p{N} ]|[\\x{10000}-\\x{10FFFF}]", " "));
-        return plain.substring(0, Math.min(MOST_LETTERS, plain.length())).strip();
+        return WorkbookSheet.nameOf("Order %s %s".formatted(content.id().substring(RestockTables.ORDER.length()),
+                content.name().substring(RestockTables.ORDER_TO.length())));
     }
 
     /** What stands at the head of the other formats. */

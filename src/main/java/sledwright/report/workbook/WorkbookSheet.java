@@ -33,6 +33,12 @@ public record WorkbookSheet(String name, List<Column> columns, List<List<Object>
         }
     }
 
+    /** A name that every spreadsheet takes. */
+    public static String nameOf(String words) {
+        String plain = words.replaceAll("[^\\p{L}\\p{N} ]|[\\x{10000}-\\x{10FFFF}]", " ");
+        return plain.substring(0, Math.min(LONGEST_NAME, plain.length())).strip();
+    }
+
     public WorkbookSheet {
         columns = List.copyOf(columns);
         rows = rows.stream().map(List::copyOf).toList();
