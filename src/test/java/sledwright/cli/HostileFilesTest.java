@@ -103,8 +103,8 @@ class HostileFilesTest {
 
     @Test
     void aliasesCountAsIfTheyWereWrittenOut() throws IOException {
-        String text = "x".repeat(100_000);
-        Run words = Run.of("quote", request("kind: quote\nname: &a " + text + "\nforbid: [" + "*a, ".repeat(40) + "*a]\n").toString(), "--catalog", Folders.SHOP.toString());
+        String text = "x".repeat(19_000);
+        Run words = Run.of("quote", request("kind: quote\nname: &a " + text + "\nforbid: [" + "*a, ".repeat(200) + "*a]\n").toString(), "--catalog", Folders.SHOP.toString());
         assertFault(words, "request.yaml:2: what stands here is repeated by aliases until it is larger than 3 MB");
         String skus = IntStream.range(0, 40_000).mapToObj(i -> "P" + i).collect(Collectors.joining(", "));
         StringBuilder order = new StringBuilder("kind: order\nlines:\n  a: { forbid: &f [" + skus + "] }\n");
