@@ -30,7 +30,7 @@ class OpenApiTest {
     @Test
     void everyPathIsServedAndNoOther() throws Exception {
         JsonNode paths = document().get("paths");
-        assertThat(names(paths)).hasSize(Inquiry.ALL.size() + 17);
+        assertThat(names(paths)).hasSize(Inquiry.ALL.size() + 18);
         for (String path : names(paths)) {
             // The others have tests of their own.
             if (path.matches("/api/(book|links|me|login|logout).*")) {
@@ -48,7 +48,7 @@ class OpenApiTest {
     void theBookIsDescribed() throws Exception {
         JsonNode paths = document().get("paths");
         List<String> book = names(paths).stream().filter(path -> path.startsWith("/api/book")).toList();
-        assertThat(book).containsExactly("/api/book", "/api/book/lost", "/api/book/demand", "/api/book/allocate", "/api/book/allocate/apply", "/api/book/{number}", "/api/book/{number}/history", "/api/book/{number}/request", "/api/book/{number}/{step}");
+        assertThat(book).containsExactly("/api/book", "/api/book/lost", "/api/book/demand", "/api/book/allocate", "/api/book/allocate/apply", "/api/book/{number}", "/api/book/{number}/history", "/api/book/{number}/sheet", "/api/book/{number}/request", "/api/book/{number}/{step}");
         JsonNode steps = paths.at("/~1api~1book~1{number}~1{step}/parameters/1/schema/enum");
         assertThat(steps).hasSize(10);
         for (JsonNode step : steps) {

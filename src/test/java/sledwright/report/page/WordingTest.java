@@ -62,6 +62,6 @@ class WordingTest {
                 most, Numbers.plain(42.66), "B1-06", Numbers.plain(2.4), 1066, "M1.5", "12.50");
         assertThat(sentence.in(german))
                 .isEqualTo("Raise the price from 900,00 to 4.096,30\u00a0\u20ac: 42,66 GB/s of B1-06 (2,4 GHz), 1066 MT/s; M1.5 and 12.50.");
-        assertThat(Sentence.of("%s and %s", new Sum(new BigDecimal("3"), "JPY"), Numbers.plain(24000)).in(german)).isEqualTo("3 JPY and 24000");
+        assertThat(Sentence.of("%s and %s", new Sum(new BigDecimal("3"), "JPY"), Numbers.plain(24000)).in(german)).isEqualTo("3 JPY und 24000");
     }
 }
