@@ -21,6 +21,16 @@ public final class Departures implements AutoCloseable {
     /** After a connection is closed its last resources are given back at the next look. */
     private static final long LOOKS_EVERY_MILLIS = 100;
 
+    /** A visit whose connection is watched, and whether that once looked closed. */
+    private static final class Watched {
+        private final Visit visit;
+        private boolean looksGone;
+
+        private Watched(Visit visit) {
+            this.visit = visit;
+        }
+    }
+
     private final Selector selector;
 
     public Departures() {
@@ -43,9 +53,9 @@ public final class Departures implements AutoCloseable {
         try {
             SelectionKey before = channel.keyFor(selector);
             if (before == null) {
-                channel.register(selector, SelectionKey.OP_READ, visit);
+                channel.register(selector, SelectionKey.OP_READ, new Watched(visit));
             } else {
-                before.attach(visit);
+                before.attach(new Watched(visit));
                 before.interestOps(SelectionKey.OP_READ);
             }
             selector.wakeup();
@@ -58,7 +68,7 @@ public final class Departures implements AutoCloseable {
     /** What comes next over that connection is another request. */
     private void rest(SocketChannel channel, Visit visit) {
         SelectionKey key = channel.keyFor(selector);
-        if (key != null && key.attachment() == visit) {
+        if (key != null && key.attachment() instanceof Watched watched && watched.visit == visit) {
             rest(key);
         }
     }
@@ -82,10 +92,17 @@ public final class Departures implements AutoCloseable {
         }
     }
 
+    /**
+     * What was seen of a connection may be the request itself, read since then, which leaves as little behind as an end does. An end is
+     * seen again.
+     */
     private static void seen(SelectionKey key) {
-        Object visit = key.attachment();
-        if (visit instanceof Visit waiting && isGone((SocketChannel) key.channel())) {
-            waiting.end();
+        if (key.attachment() instanceof Watched watched && isGone((SocketChannel) key.channel())) {
+            if (!watched.looksGone) {
+                watched.looksGone = true;
+                return;
+            }
+            watched.visit.end();
         }
         rest(key);
     }
