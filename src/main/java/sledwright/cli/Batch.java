@@ -1,15 +1,16 @@
 package sledwright.cli;
 
-import java.io.BufferedReader;
+import java.io.BufferedInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.List;
+import java.util.Optional;
 import java.util.Queue;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -34,8 +35,8 @@ final class Batch {
 
     /** Lines that are read ahead for each core: one slow answer then does not keep the others waiting. */
     private static final int AHEAD = 64;
-    /** A line that is longer is cut there, and is then no whole request. */
-    private static final int MOST_CHARACTERS = 1_000_000;
+    /** Of a line that is longer nothing more is kept. */
+    private static final int MOST_BYTES = 1_000_000;
     private static final long PROGRESS_EVERY_NS = TimeUnit.SECONDS.toNanos(2);
 
     /** @param faulty whether something was wrong with the line, so that its answer lists faults */
@@ -66,12 +67,12 @@ final class Batch {
         skipped = skip;
         int cores = Runtime.getRuntime().availableProcessors();
         ExecutorService threads = Executors.newFixedThreadPool(cores);
-        try (BufferedReader lines = new BufferedReader(new InputStreamReader(open(file), StandardCharsets.UTF_8))) {
+        try (InputStream lines = new BufferedInputStream(open(file))) {
             Queue<Future<Answer>> waiting = new ArrayDeque<>();
             int number = 0;
-            for (String line = next(lines); line != null; line = next(lines)) {
+            for (Optional<byte[]> line = next(lines); line.isPresent(); line = next(lines)) {
                 if (++number > skip) {
-                    byte[] request = line.getBytes(StandardCharsets.UTF_8);
+                    byte[] request = line.get();
                     int place = number;
                     waiting.add(threads.submit(() -> answer(file.toString(), place, request)));
                     if (waiting.size() >= cores * AHEAD) {
@@ -92,22 +93,26 @@ final class Batch {
         return faulty;
     }
 
-    /** The next line; null behind the last. */
-    private static String next(BufferedReader lines) throws IOException {
-        StringBuilder line = new StringBuilder();
+    /** The next line, its bytes as they are, so that its reader finds what is no text; empty behind the last. */
+    private static Optional<byte[]> next(InputStream lines) throws IOException {
         int sign = lines.read();
         if (sign < 0) {
-            return null;
+            return Optional.empty();
         }
+        ByteArrayOutputStream line = new ByteArrayOutputStream();
         for (; sign >= 0 && sign != '\n'; sign = lines.read()) {
-            if (line.length() < MOST_CHARACTERS) {
-                line.append((char) sign);
+            if (line.size() <= MOST_BYTES) {
+                line.write(sign);
             }
         }
-        return line.toString();
+        return Optional.of(line.toByteArray());
     }
 
     private Answer answer(String name, int number, byte[] request) {
+        if (request.length > MOST_BYTES) {
+            String tooLong = "is a line of more than %s bytes; a request is much shorter".formatted(MOST_BYTES);
+            return faulty(name, number, List.of(new Fault(name, number, tooLong)));
+        }
         try {
             return new Answer(Json.onOneLine(Replies.answer(asked.apply(Source.ofJson(name, request)))), false);
         } catch (FaultsException wrong) {
@@ -155,6 +160,9 @@ final class Batch {
         try {
             return waiting.get();
         } catch (ExecutionException failed) {
+            if (failed.getCause() instanceof Error grave) {
+                throw grave;
+            }
             throw failed.getCause() instanceof RuntimeException defect ? defect : new IllegalStateException(failed.getCause());
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();
