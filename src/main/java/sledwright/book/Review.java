@@ -24,6 +24,7 @@ import sledwright.domain.Lot;
 import sledwright.domain.Request;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
+import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
 import sledwright.input.FaultsException;
 import sledwright.input.Source;
@@ -47,7 +48,7 @@ public final class Review {
     private final Catalog offered;
     private final Search search;
     private final String run;
-    private final Map<List<Object>, Optional<Long>> bests = new ConcurrentHashMap<>();
+    private final Map<List<Object>, Best> bests = new ConcurrentHashMap<>();
     private long told = System.nanoTime();
 
     /** Reads the catalogue, once for all. */
@@ -129,11 +130,12 @@ public final class Review {
         String gone = subject.picks().stream().filter(pick -> left(pick) < pick.units()).map(pick -> "%s of lot %s: %s wanted, %s left"
                 .formatted(pick.sku(), pick.lot(), pick.units(), left(pick))).collect(Collectors.joining("\n"));
         try {
-            Optional<Long> best = best(subject.asked());
-            if (best.isEmpty()) {
-                return new ReviewRows.Row(number, version, Reviewed.Outcome.IMPOSSIBLE, Optional.empty(), gone);
+            Best best = best(subject.asked());
+            if (!best.known() || best.price().isEmpty()) {
+                Reviewed.Outcome without = best.known() ? Reviewed.Outcome.IMPOSSIBLE : Reviewed.Outcome.UNDECIDED;
+                return new ReviewRows.Row(number, version, without, Optional.empty(), gone);
             }
-            long price = best.get();
+            long price = best.price().get();
             Reviewed.Outcome outcome = price == subject.price() ? Reviewed.Outcome.SAME
                     : price > subject.price() && subject.price() >= 0 ? Reviewed.Outcome.DEARER : Reviewed.Outcome.CHEAPER;
             return new ReviewRows.Row(number, version, outcome, Optional.of(price), gone);
@@ -142,8 +144,17 @@ public final class Review {
         }
     }
 
-    /** What the best costs today; customers who asked the same are answered the same. */
-    private Optional<Long> best(Asked asked) {
+    /**
+     * What the best costs today.
+     *
+     * @param known whether that, or that there is none, is proved; of a whole order it is enough that it can be had
+     * @param price minor units; empty: there is none, or none is known
+     */
+    private record Best(boolean known, Optional<Long> price) {
+    }
+
+    /** Customers who asked the same are answered the same. */
+    private Best best(Asked asked) {
         return bests.computeIfAbsent(List.of(ByteBuffer.wrap(asked.request()), asked.sets()), same -> {
             Source source = Source.named("request", asked.name(), asked.request());
             Job job = RequestReader.read(source, asked.sets(), Optional.of(CatalogSource.of(offered)), Answering.KINDS);
@@ -152,7 +163,7 @@ public final class Review {
                 return whole(new OrderPlanner(offered, search, terms.seed()).plan(order.order(), deadline, progress -> { }));
             }
             Findings found = search.run(best(((Job.Quote) job).request()), deadline);
-            return found.ranked().stream().findFirst().map(best -> best.price().total());
+            return new Best(found.status() != Status.BEST_FOUND, found.ranked().stream().findFirst().map(best -> best.price().total()));
         });
     }
 
@@ -161,8 +172,9 @@ public final class Review {
     }
 
     /** An order of which machines are missing is not offered. */
-    private static Optional<Long> whole(OrderOutcome outcome) {
-        return outcome.missing() > 0 ? Optional.empty() : Optional.of(outcome.price().total());
+    private static Best whole(OrderOutcome outcome) {
+        boolean whole = outcome.missing() == 0;
+        return new Best(whole || outcome.shortages().most(), whole ? Optional.of(outcome.price().total()) : Optional.empty());
     }
 
     private int left(NewVersion.Taken pick) {

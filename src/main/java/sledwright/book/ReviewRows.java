@@ -24,12 +24,16 @@ final class ReviewRows {
     record Row(QuoteNumber number, int version, Reviewed.Outcome outcome, Optional<Long> price, String detail) {
     }
 
-    /** Puts down every open quote that is not in the review yet; reviews of other days are forgotten, and on demand this one, too. */
+    /**
+     * Puts down every open quote that is not in the review yet, or that time was too short for; reviews of other days are forgotten, and on
+     * demand this one, too.
+     */
     static void begin(Sql sql, String run, boolean again, LocalDate today) throws SQLException {
         sql.change("DELETE FROM review WHERE run < ?", today);
         if (again) {
             sql.change("DELETE FROM review WHERE run = ?", run);
         }
+        sql.change("DELETE FROM review WHERE run = ? AND outcome = ?", run, Reviewed.Outcome.UNDECIDED.label());
         // A quote that was revised since then is another one.
         sql.change("DELETE FROM review WHERE run = ? AND EXISTS (SELECT 1 FROM quote q WHERE q.number = review.number"
                 + " AND q.version <> review.version)", run);
@@ -72,9 +76,10 @@ final class ReviewRows {
     static List<Row> all(Sql sql, String run) throws SQLException {
         return sql.all("SELECT number, version, outcome, price, detail FROM review WHERE run = ? AND outcome IS NOT NULL"
                 + " ORDER BY number", row -> {
-            long price = row.getLong(4);
+            long figure = row.getLong(4);
+            Optional<Long> price = row.wasNull() ? Optional.empty() : Optional.of(figure);
             return new Row(QuoteNumber.named(row.getString(1)).orElseThrow(), row.getInt(2), Reviewed.Outcome.named(row.getString(3)),
-                    row.wasNull() ? Optional.empty() : Optional.of(price), row.getString(5));
+                    price, row.getString(5));
         }, run);
     }
 }

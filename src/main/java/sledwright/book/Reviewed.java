@@ -20,8 +20,10 @@ public record Reviewed(SavedQuote quote, Outcome outcome, Optional<BigDecimal> n
         SAME,
         DEARER,
         CHEAPER,
-        /** Its request cannot be met any more. */
+        /** Its request cannot be met any more, which is proved. */
         IMPOSSIBLE,
+        /** Time was over before it was known what its request costs, or whether it can be met. */
+        UNDECIDED,
         /** Its parts are kept for it, so that nothing can have become of it. */
         HELD,
         /** Its request cannot be read with today's catalogue, as when it names a part that is gone. */

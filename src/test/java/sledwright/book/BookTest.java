@@ -2,6 +2,7 @@ package sledwright.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 import static sledwright.book.Shelf.ANNA;
 import static sledwright.book.Shelf.DAY;
 import static sledwright.book.Shelf.Found.NODE;
@@ -16,6 +17,7 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -38,6 +40,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import sledwright.book.store.BookPlace;
 import sledwright.catalog.CatalogReader;
+import sledwright.desk.Terms;
 import sledwright.desk.view.KeptAs;
 import sledwright.desk.view.OrderAnswer;
 import sledwright.desk.view.QuoteAnswer;
@@ -372,7 +375,7 @@ abstract class BookTest {
         List<Reviewed> first = book.review(today, false, ANNA, Shelf.TERMS);
         assertThat(first).extracting(Reviewed::outcome).containsExactly(Reviewed.Outcome.SAME, Reviewed.Outcome.HELD,
                 Reviewed.Outcome.IMPOSSIBLE);
-        assertThat(first.get(0).now()).isEqualTo(same.price());
+        assertThat(first).extracting(Reviewed::now).containsExactly(same.price(), Optional.empty(), Optional.empty());
         Files.writeString(today.resolve("offers.csv"), Files.readString(today.resolve("offers.csv")).replace("REED-S,A2,Marsh Trade,used,150,1,9",
                 "REED-S,A2,Marsh Trade,used,160,1,1"));
         List<Reviewed> second = book.review(today, false, ANNA, Shelf.TERMS);
@@ -384,6 +387,17 @@ abstract class BookTest {
                 Reviewed.Outcome.HELD, Reviewed.Outcome.IMPOSSIBLE);
         assertThat(book.review(today, true, ANNA, Shelf.TERMS)).extracting(Reviewed::now).startsWith(
                 same.price().map(price -> price.add(BigDecimal.TEN)), same.price().map(price -> price.add(BigDecimal.TEN)));
+    }
+
+    /** That nothing was found in time does not say that there is nothing. */
+    @Test
+    void whatTimeWasTooShortForIsUndecidedUntilTheNextReview() throws IOException {
+        Path today = Folders.copy(Shelf.SHOP, folder.resolve("today"));
+        save("Nordmole");
+        book.save(ORDER, KEPT, "Nordmole", "", ANNA);
+        assertThat(book.review(today, false, ANNA, Terms.within(Duration.ZERO))).extracting(Reviewed::outcome, Reviewed::now)
+                .containsExactly(tuple(Reviewed.Outcome.UNDECIDED, Optional.empty()), tuple(Reviewed.Outcome.UNDECIDED, Optional.empty()));
+        assertThat(book.review(today, false, ANNA, Shelf.TERMS)).extracting(Reviewed::outcome).containsExactly(Reviewed.Outcome.SAME, Reviewed.Outcome.SAME);
     }
 
     /** Two that were accepted; then the lot that both were promised from is short. */
