@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
+import sledwright.book.ReviewBenchmark;
 import sledwright.oracle.SolverPace;
 
 /** Runs a benchmark by name; docs/performance.md has the commands. */
@@ -17,6 +18,8 @@ public final class Benchmarks {
               solver [COUNT]                                CP-SAT beside the search, on random cases; otherwise 60
               explain [EVERY]                               why not, and conflicts, of the demo's quotes; of every EVERYth part
               compare                                       the frontiers of the demo's quotes
+              scale catalogue|lots|machines|order [COUNT]   how the time of COUNT requests grows with one of these; otherwise 40
+              review [QUOTES]                               a review by one process, by two, by three over PostgreSQL; otherwise 100
               threads [SHOP [COUNT]]                        whole answers a second of 1, 2 and 4 threads; otherwise demo 500
               serve [WISHES [SECONDS]]                      the page for one client, for eight and in a browser; otherwise 200 10
               order [MACHINES ...]                          orders of that many machines on the demo; otherwise 10 50 200 2000
@@ -44,6 +47,8 @@ public final class Benchmarks {
             case "explain" -> new ExplainBenchmark(out).run(Path.of("scenarios"), Integer.parseInt(word(words, 0, "40")));
             case "restock" -> new RestockBenchmark(out).run(Shop.named(word(words, 0, "demo")), Integer.parseInt(word(words, 1, "20")),
                     Integer.parseInt(word(words, 2, "250")), Integer.parseInt(word(words, 3, "1000")), Long.parseLong(word(words, 4, "20000")), 7);
+            case "scale" -> new ScaleBenchmark(out).run(word(words, 0, ""), Integer.parseInt(word(words, 1, "40")));
+            case "review" -> ReviewBenchmark.run(out, Integer.parseInt(word(words, 0, "100")));
             case "threads" -> new ThreadsBenchmark(out).run(Shop.named(word(words, 0, "demo")), Integer.parseInt(word(words, 1, "500")));
             case "serve" -> new ServeBenchmark(out).run(Integer.parseInt(word(words, 0, "200")), Integer.parseInt(word(words, 1, "10")));
             case "allocate", "allocate-tight" -> new AllocateBenchmark(out, Shop.demo(), name.endsWith("tight"))

@@ -1,6 +1,7 @@
 package sledwright.bench;
 
 import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -37,38 +38,43 @@ final class ThreadsBenchmark {
         Desk desk = Desk.of(shop.catalog());
         pass(desk, sources, 2);
         out.printf(Locale.ROOT, "== %s, %d requests, each asked once in a pass, after one that warms up%n%n", shop.name(), count);
-        out.println("threads  answers/s   median ms   95 % ms  worst ms   heap MB");
+        out.println("threads  answers/s   median ms   95 % ms  worst ms   processor ms an answer   heap MB");
         for (int threads : new int[] {1, 2, 4}) {
             long start = System.nanoTime();
-            Spread spread = Spread.of(pass(desk, sources, threads).stream().mapToDouble(Double::doubleValue));
+            List<Took> all = pass(desk, sources, threads);
             double seconds = (System.nanoTime() - start) / 1e9;
-            out.printf(Locale.ROOT, "%7d %10.0f   %s %9d%n", threads, count / seconds, spread.columns(), heapMb());
+            out.printf(Locale.ROOT, "%7d %10.0f   %s %24.1f %9d%n", threads, count / seconds, Spread.of(all.stream().mapToDouble(Took::millis)).columns(),
+                    all.stream().mapToDouble(Took::cpuMillis).average().orElse(0), heapMb());
         }
     }
 
-    /** Milliseconds of each answer. */
-    private static List<Double> pass(Desk desk, List<Source> sources, int threads) throws InterruptedException, ExecutionException {
+    /** What an answer took by the clock, and of the processor. */
+    private record Took(double millis, double cpuMillis) {
+    }
+
+    private static List<Took> pass(Desk desk, List<Source> sources, int threads) throws InterruptedException, ExecutionException {
         ExecutorService pool = Executors.newFixedThreadPool(threads);
         try {
-            List<Future<Double>> answers = new ArrayList<>();
-            sources.forEach(source -> answers.add(pool.submit(() -> millis(desk, source))));
-            List<Double> millis = new ArrayList<>();
-            for (Future<Double> answer : answers) {
-                millis.add(answer.get());
+            List<Future<Took>> answers = new ArrayList<>();
+            sources.forEach(source -> answers.add(pool.submit(() -> took(desk, source))));
+            List<Took> all = new ArrayList<>();
+            for (Future<Took> answer : answers) {
+                all.add(answer.get());
             }
-            return millis;
+            return all;
         } finally {
             pool.shutdown();
         }
     }
 
-    private static double millis(Desk desk, Source source) {
+    private static Took took(Desk desk, Source source) {
+        long cpu = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
         long start = System.nanoTime();
         if (!(desk.quote(source, QuoteQuestion.plain(), TERMS) instanceof Reply.Answered<?> answered)
                 || QuoteJson.of(((QuoteAnswer) answered.answer()).view()).isEmpty()) {
             throw new IllegalStateException("not answered (" + source.name() + ")");
         }
-        return (System.nanoTime() - start) / 1e6;
+        return new Took((System.nanoTime() - start) / 1e6, (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - cpu) / 1e6);
     }
 
     private static long heapMb() {
