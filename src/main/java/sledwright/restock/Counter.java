@@ -44,11 +44,7 @@ final class Counter {
     private static final double CLEARLY = 2;
 
     private final Racks racks;
-    private final double horizon;
     private final Racks.Way[][] ways;
-    private final int[] arrival;
-    private final int[] arrivals;
-    private final double[] patience;
     private final double[] turnedAway;
 
     /** @param menus by class, the builds that its orders are offered, in this order */
@@ -60,10 +56,6 @@ final class Counter {
         this.racks = racks;
         this.ways = ways;
         List<DemandClass> classes = racks.program().classes();
-        horizon = racks.program().horizonDays();
-        arrival = racks.arrival();
-        arrivals = racks.arrivals();
-        patience = classes.stream().mapToDouble(Program::patience).toArray();
         turnedAway = classes.stream().mapToDouble(asked -> (double) asked.loss() * asked.machines()).toArray();
     }
 
@@ -127,22 +119,29 @@ final class Counter {
         return margins(bought, racks.stocked(bought), courses, unseen(), (part, now) -> { });
     }
 
-    /** The same; null where a few courses already show that it is clearly less than something else. */
+    /**
+     * The same; null as soon as the courses that were looked at show that it will hardly come to more than something else. They are looked
+     * at after a few, after twice as many and so on; the more of all are known, the less the others can change.
+     */
     double[] ifBetter(int[] bought, List<Course> courses, int few, double[] than) {
-        int glanced = Math.min(few, courses.size());
-        double[] first = margins(bought, courses.subList(0, glanced));
-        double mean = 0;
+        int all = courses.size();
+        double[] earned = new double[all];
+        double sum = 0;
         double squares = 0;
-        for (int s = 0; s < glanced; s++) {
-            mean += (first[s] - than[s]) / glanced;
-            squares += (first[s] - than[s]) * (first[s] - than[s]);
+        int looked = 0;
+        for (int next = Math.min(few, all); looked < all; next = Math.min(2 * next, all)) {
+            System.arraycopy(margins(bought, courses.subList(looked, next)), 0, earned, looked, next - looked);
+            for (; looked < next; looked++) {
+                double difference = earned[looked] - than[looked];
+                sum += difference;
+                squares += difference * difference;
+            }
+            double scatter = Math.sqrt(Math.max(0, squares - sum * sum / looked) * (all - looked) / all);
+            if (sum + CLEARLY * scatter < 0) {
+                return null;
+            }
         }
-        if (mean + CLEARLY * Math.sqrt(Math.max(0, squares - glanced * mean * mean)) / glanced < 0) {
-            return null;
-        }
-        double[] all = Arrays.copyOf(first, courses.size());
-        System.arraycopy(margins(bought, courses.subList(glanced, courses.size())), 0, all, glanced, courses.size() - glanced);
-        return all;
+        return earned;
     }
 
     private BiFunction<Integer, Integer, Seen> unseen() {
@@ -159,9 +158,10 @@ final class Counter {
         List<Racks.Spared> spared = racks.spared(bought);
         IntStream.range(0, Math.min(courses.size(), PARTS)).parallel().forEach(part -> {
             int[] now = new int[stock.length];
+            int[][] shortOf = Arrays.stream(ways).map(of -> new int[of.length]).toArray(int[][]::new);
             for (int s = part; s < courses.size(); s += PARTS) {
                 System.arraycopy(stock, 0, now, 0, stock.length);
-                margins[s] = course(courses.get(s), now, seen.apply(part, s)) - loss + spared(spared, stock, now);
+                margins[s] = course(racks.visits(courses.get(s)), now, seen.apply(part, s), shortOf) - loss + spared(spared, stock, now);
                 after.accept(part, now);
             }
         });
@@ -194,44 +194,71 @@ final class Counter {
     /** Fixed, so that sums come out the same on any machine. */
     private static final int PARTS = 8;
 
-    private double course(Course course, int[] stock, Seen seen) {
+    private double course(int[] visits, int[] stock, Seen seen, int[][] shortOf) {
         double earned = 0;
         // Stock only dwindles until more arrives, so a way that failed need not be tried again before.
         int[] first = new int[ways.length];
         int[] arrived = new int[ways.length];
-        for (int i = 0; i < course.orders(); i++) {
-            int k = course.classes()[i];
-            double deadline = Math.min(course.days()[i] + patience[k], horizon);
+        for (int visit : visits) {
+            int k = visit >> Racks.CLASS_FROM;
+            int by = visit & Racks.ARRIVED;
             seen.asked()[k]++;
             earned -= turnedAway[k];
-            while (arrived[k] < arrivals.length && arrivals[arrived[k]] <= deadline) {
-                arrived[k]++;
+            if (arrived[k] != by) {
+                arrived[k] = by;
                 first[k] = 0;
             }
-            while (first[k] < ways[k].length && !has(ways[k][first[k]], deadline, stock)) {
-                first[k]++;
+            Racks.Way[] offered = ways[k];
+            int at = first[k];
+            while (at < offered.length && !isTaken(offered[at].draws()[by], stock, shortOf[k], at)) {
+                at++;
             }
-            if (first[k] < ways[k].length) {
-                Racks.Way way = ways[k][first[k]];
-                take(way, deadline, stock);
-                earned += way.gain();
+            first[k] = at;
+            if (at < offered.length) {
+                earned += offered[at].gain();
                 seen.served()[k]++;
-                seen.used()[k][first[k]]++;
+                seen.used()[k][at]++;
             }
         }
         return earned;
     }
 
-    private boolean has(Racks.Way way, double deadline, int[] stock) {
-        for (int i = 0; i < way.units().length; i++) {
-            int missing = way.units()[i];
-            for (int pool : way.pools()[i]) {
-                if (arrival[pool] <= deadline) {
-                    missing -= stock[pool];
-                    if (missing <= 0) {
-                        break;
-                    }
+    /**
+     * Takes what an order needs, or nothing where something is missing.
+     *
+     * @param draw    as {@link Racks.Way} has it
+     * @param shortOf by way, how far behind the first the part stands that was missing last: it is likely to be missing again
+     */
+    private static boolean isTaken(int[] draw, int[] stock, int[] shortOf, int way) {
+        if (draw == null) {
+            return false;
+        }
+        int end = 1 + 2 * draw[0];
+        int likely = 1 + shortOf[way];
+        if (likely < end && stock[draw[likely]] < draw[likely + 1] || !isThere(draw, end, stock)) {
+            return false;
+        }
+        for (int i = 1; i < end; i += 2) {
+            int left = stock[draw[i]] - draw[i + 1];
+            if (left < 0) {
+                for (int taken = 1; taken < i; taken += 2) {
+                    stock[draw[taken]] += draw[taken + 1];
                 }
+                shortOf[way] = i - 1;
+                return false;
+            }
+            stock[draw[i]] = left;
+        }
+        takeMixed(draw, end, stock);
+        return true;
+    }
+
+    /** Whether there is enough of the parts that come from several pools. */
+    private static boolean isThere(int[] draw, int from, int[] stock) {
+        for (int i = from; i < draw.length; i += 2 + draw[i + 1]) {
+            int missing = draw[i];
+            for (int j = i + 2; j < i + 2 + draw[i + 1]; j++) {
+                missing -= stock[draw[j]];
             }
             if (missing > 0) {
                 return false;
@@ -240,18 +267,13 @@ final class Counter {
         return true;
     }
 
-    private void take(Racks.Way way, double deadline, int[] stock) {
-        for (int i = 0; i < way.units().length; i++) {
-            int missing = way.units()[i];
-            for (int pool : way.pools()[i]) {
-                if (stock[pool] > 0 && arrival[pool] <= deadline) {
-                    int taken = Math.min(missing, stock[pool]);
-                    stock[pool] -= taken;
-                    missing -= taken;
-                    if (missing == 0) {
-                        break;
-                    }
-                }
+    private static void takeMixed(int[] draw, int from, int[] stock) {
+        for (int i = from; i < draw.length; i += 2 + draw[i + 1]) {
+            int missing = draw[i];
+            for (int j = i + 2; missing > 0; j++) {
+                int taken = Math.min(missing, stock[draw[j]]);
+                stock[draw[j]] -= taken;
+                missing -= taken;
             }
         }
     }

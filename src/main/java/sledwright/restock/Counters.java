@@ -21,6 +21,7 @@ final class Counters {
     /** Counters are compared on this many courses at most; those that clearly do worse on a few are not tried on the others. */
     private static final int COMPARED_ON = 300;
     private static final int GLANCED_AT = 60;
+    private static final int FIRST_LOOK = 20;
     /** A share of what is earned that is worth a change. */
     private static final double WORTH_A_CHANGE = 1e-5;
     /** This many counters beyond those that are wanted are looked at twice. */
@@ -199,7 +200,7 @@ final class Counters {
     }
 
     private Judged better(Judged known, Counter other, int[] bought) {
-        double[] margins = known == null ? other.margins(bought, courses) : other.ifBetter(bought, courses, GLANCED_AT, known.margins);
+        double[] margins = known == null ? other.margins(bought, courses) : other.ifBetter(bought, courses, FIRST_LOOK, known.margins);
         if (margins == null) {
             return known;
         }

@@ -5,13 +5,8 @@ import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.IntStream;
-import org.ojalgo.optimisation.Expression;
-import org.ojalgo.optimisation.ExpressionsBasedModel;
-import org.ojalgo.optimisation.Optimisation;
-import org.ojalgo.optimisation.Variable;
+import sledwright.restock.PackingProgram.Column;
 import sledwright.restock.Program.Kind;
 
 /**
@@ -40,6 +35,8 @@ final class Hindsight {
 
     private final Program program;
     private final int[][] demand;
+    /** By kind, the builds that fill an order of it; behind the program's rows each kind has one for its orders. The last are bargains. */
+    private final Column[][] columns;
     private final List<Prices> pool = new ArrayList<>();
 
     /** Prices at which nothing that is bought counts. */
@@ -55,6 +52,7 @@ final class Hindsight {
         this.program = program;
         demand = courses.parallelStream().map(program::demand).toArray(int[][]::new);
         double[] free = new double[program.limits(new double[0]).length];
+        columns = columns(program, free.length);
         pool.add(priced(free));
         program.bargains().forEach(bargain -> free[bargain.taken()] = Math.max(free[bargain.taken()], bargain.spare()));
         utmost = priced(free);
@@ -78,15 +76,34 @@ final class Hindsight {
         return demand.length;
     }
 
+    private static Column[][] columns(Program program, int rows) {
+        Column[][] columns = new Column[program.kinds().size() + 1][];
+        for (int t = 0; t < program.kinds().size(); t++) {
+            Kind kind = program.kinds().get(t);
+            columns[t] = new Column[kind.gain().length];
+            for (int b = 0; b < columns[t].length; b++) {
+                int[] drawn = Arrays.copyOf(kind.rows()[b], kind.rows()[b].length + 1);
+                double[] units = Arrays.copyOf(kind.units()[b], drawn.length);
+                drawn[drawn.length - 1] = rows + t;
+                units[drawn.length - 1] = 1;
+                columns[t][b] = new Column(kind.gain()[b], drawn, units);
+            }
+        }
+        columns[columns.length - 1] = program.bargains().stream()
+                .map(bargain -> new Column(bargain.spare(), new int[] {bargain.taken(), bargain.bought()}, new double[] {1, 1}))
+                .toArray(Column[]::new);
+        return columns;
+    }
+
     /** The prices of bargains follow from those of what orders take. */
     private Prices priced(double[] of) {
         double[] rows = of.clone();
         program.bargains().forEach(bargain -> rows[bargain.bought()] = Math.max(0, bargain.spare() - rows[bargain.taken()]));
         double[] gains = new double[program.kinds().size()];
+        double[] padded = Arrays.copyOf(rows, rows.length + gains.length);
         for (int t = 0; t < gains.length; t++) {
-            Kind kind = program.kinds().get(t);
-            for (int b = 0; b < kind.gain().length; b++) {
-                gains[t] = Math.max(gains[t], gain(kind, b, rows));
+            for (Column build : columns[t]) {
+                gains[t] = Math.max(gains[t], build.beyond(padded));
             }
         }
         return new Prices(rows, gains);
@@ -183,120 +200,44 @@ final class Hindsight {
      * @return by how much the bound of these courses fell, on average
      */
     double refine(int[] courses, int[] best, double[] limits) {
-        Prices[] found = Arrays.stream(courses).parallel().mapToObj(s -> solve(demand[s], limits, pool.get(best[s])))
-                .toArray(Prices[]::new);
+        Prices[] found = Arrays.stream(courses).parallel().mapToObj(s -> solve(demand[s], limits)).toArray(Prices[]::new);
         double fell = 0;
         for (int i = 0; i < courses.length; i++) {
-            if (found[i] != null) {
-                pool.add(found[i]);
-                fell += Math.max(0, bound(courses[i], best[courses[i]], limits) - bound(courses[i], pool.size() - 1, limits));
-            }
+            pool.add(found[i]);
+            fell += Math.max(0, bound(courses[i], best[courses[i]], limits) - bound(courses[i], pool.size() - 1, limits));
         }
         return fell / courses.length;
     }
 
-    /**
-     * The prices of the least bound; null where the library gives none. Few builds matter in one course, so the program begins with those
-     * that are best at the prices known so far and takes in others that its own prices would favour. Left off early, its prices are good
-     * ones still.
-     */
-    private Prices solve(int[] orders, double[] limits, Prices known) {
-        List<Set<Integer>> builds = new ArrayList<>();
+    /** The prices of the least bound. */
+    private Prices solve(int[] orders, double[] limits) {
+        double[] all = Arrays.copyOf(limits, limits.length + orders.length);
         for (int t = 0; t < orders.length; t++) {
-            builds.add(new TreeSet<>());
+            all[limits.length + t] = orders[t];
         }
-        takeIn(builds, orders, pool.get(0));
-        takeIn(builds, orders, known);
-        Prices prices = null;
-        for (int turn = 0; turn < MOST_TURNS; turn++) {
-            double[] rows = solve(orders, limits, builds, program);
-            if (rows == null) {
-                return prices;
-            }
-            prices = priced(rows);
-            if (!takeIn(builds, orders, prices)) {
-                return prices;
-            }
-        }
-        return prices;
+        return priced(Arrays.copyOf(new PackingProgram(all).prices(prices -> best(orders, prices), MOST_CHANGES), limits.length));
     }
 
-    /** Adds for each kind of order the build that gains the most at some prices; whether any was new. */
-    private boolean takeIn(List<Set<Integer>> builds, int[] orders, Prices prices) {
-        boolean more = false;
-        for (int t = 0; t < orders.length; t++) {
-            if (orders[t] > 0) {
-                Kind kind = program.kinds().get(t);
-                int best = -1;
-                double most = NOTHING;
-                for (int b = 0; b < kind.gain().length; b++) {
-                    double gain = gain(kind, b, prices.rows());
-                    if (gain > most) {
-                        most = gain;
-                        best = b;
+    /** What is worth taking the most; null where nothing is. */
+    private Column best(int[] orders, double[] prices) {
+        Column best = null;
+        double most = PackingProgram.NOTHING;
+        for (int t = 0; t < columns.length; t++) {
+            if (t == orders.length || orders[t] > 0) {
+                for (Column column : columns[t]) {
+                    double beyond = column.beyond(prices);
+                    if (beyond > most) {
+                        most = beyond;
+                        best = column;
                     }
                 }
-                more |= best >= 0 && builds.get(t).add(best);
             }
         }
-        return more;
+        return best;
     }
 
-    private static double gain(Kind kind, int build, double[] rows) {
-        double gain = kind.gain()[build];
-        for (int i = 0; i < kind.rows()[build].length; i++) {
-            gain -= kind.units()[build][i] * rows[kind.rows()[build][i]];
-        }
-        return gain;
-    }
-
-    private static double[] solve(int[] orders, double[] limits, List<Set<Integer>> builds, Program program) {
-        ExpressionsBasedModel model = new ExpressionsBasedModel();
-        Variable[] prices = new Variable[limits.length];
-        for (Program.Bargain bargain : program.bargains()) {
-            if (prices[bargain.taken()] == null) {
-                prices[bargain.taken()] = model.newVariable("r" + bargain.taken()).lower(0);
-            }
-            prices[bargain.bought()] = model.newVariable("r" + bargain.bought()).lower(0).weight(limits[bargain.bought()]);
-            Expression covers = model.newExpression("s" + bargain.bought()).lower(bargain.spare() / SCALE);
-            covers.set(prices[bargain.taken()], 1);
-            covers.set(prices[bargain.bought()], 1);
-        }
-        for (int t = 0; t < orders.length; t++) {
-            if (builds.get(t).isEmpty()) {
-                continue;
-            }
-            Kind kind = program.kinds().get(t);
-            Variable gain = model.newVariable("k" + t).lower(0).weight(orders[t]);
-            for (int b : builds.get(t)) {
-                Expression covers = model.newExpression("b" + t + "." + b).lower(kind.gain()[b] / SCALE);
-                covers.set(gain, 1);
-                for (int i = 0; i < kind.rows()[b].length; i++) {
-                    int row = kind.rows()[b][i];
-                    if (prices[row] == null) {
-                        prices[row] = model.newVariable("r" + row).lower(0).weight(limits[row]);
-                    }
-                    covers.set(prices[row], kind.units()[b][i]);
-                }
-            }
-        }
-        Optimisation.Result result = model.minimise();
-        if (!result.getState().isFeasible()) {
-            return null;
-        }
-        double[] rows = new double[limits.length];
-        for (int i = 0; i < rows.length; i++) {
-            rows[i] = prices[i] == null ? 0 : Math.max(0, prices[i].getValue().doubleValue() * SCALE);
-        }
-        return rows;
-    }
-
-    /** Amounts of money are brought near 1 for the library's sake, minor units. */
-    private static final double SCALE = 10_000;
-
-    /** A gain below a coin's share is none. */
-    private static final double NOTHING = 1e-3;
-    private static final int MOST_TURNS = 12;
+    /** How often the basis of one course's program may change. */
+    private static final int MOST_CHANGES = 5000;
 
     /** The mean price of each row over all courses. */
     double[] meanPrices(int[] best) {

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import sledwright.domain.DemandClass;
 
@@ -18,20 +19,32 @@ final class Racks {
     /**
      * One way to fill an order.
      *
-     * @param units of each part
-     * @param pools of each part, in the order in which they are drawn on
+     * @param draws by the number of arrivals that the customer waits for, how its parts are drawn; null where some part has not come by then.
+     *              The counter does this so often that it is one row of numbers: how many parts come from one pool alone; pool and units of
+     *              each of these; units of each other part, from how many pools, and these in the order in which they are drawn on
      */
-    record Way(Choice choice, double gain, int[] units, int[][] pools) {
+    record Way(Choice choice, double gain, int[][] draws) {
     }
+
+    /** Where the class begins in the number that stands for an order. */
+    static final int CLASS_FROM = 16;
+    /** What in that number counts arrivals. */
+    static final int ARRIVED = (1 << CLASS_FROM) - 1;
 
     private final Program program;
     private final List<DemandClass> classes;
     private final List<Shelves.Pool> pools = new ArrayList<>();
     private final Map<Shelves.Pool, Integer> poolAt = new HashMap<>();
     private final Map<Choice, Way> ways = new IdentityHashMap<>();
+    /** The pool that each purchase of the program goes to. */
+    private final int[] boughtInto;
     private final int[] standing;
+    /** By pool, the day from which its units can be used. */
     private final int[] arrival;
+    /** The days on which units arrive. */
+    private final int[] arrivals;
     private final List<int[]> alike;
+    private final Map<Course, int[]> visits = new ConcurrentHashMap<>();
 
     Racks(Program program, Shelves shelves) {
         this.program = program;
@@ -40,18 +53,58 @@ final class Racks {
         IntStream.range(0, classes.size()).forEach(k -> program.ways(k).forEach(choice -> skus.addAll(choice.needed().keySet())));
         shelves.standing().keySet().stream().filter(pool -> skus.contains(pool.sku())).forEach(this::addPool);
         shelves.offers().stream().filter(offer -> skus.contains(offer.sku())).forEach(offer -> addPool(Shelves.pool(offer)));
+        boughtInto = program.purchases().stream().mapToInt(purchase -> poolAt.get(Shelves.pool(purchase.offer()))).toArray();
         standing = pools.stream().mapToInt(pool -> shelves.standing().getOrDefault(pool, 0)).toArray();
         arrival = pools.stream().mapToInt(Shelves.Pool::arrivalDay).toArray();
+        arrivals = Arrays.stream(arrival).sorted().distinct().toArray();
         alike = skus.stream().map(sku -> IntStream.range(0, pools.size()).filter(p -> pools.get(p).sku().equals(sku)).toArray())
                 .filter(of -> of.length > 0).toList();
         for (int k = 0; k < classes.size(); k++) {
             int of = k;
             Map<String, int[]> drawn = new HashMap<>();
-            program.ways(k).forEach(choice -> ways.put(choice, new Way(choice, program.gain(choice),
-                    choice.needed().values().stream().mapToInt(Integer::intValue).toArray(),
-                    choice.needed().keySet().stream().map(sku -> drawn.computeIfAbsent(sku, key -> drawn(of, key)))
-                    .toArray(int[][]::new))));
+            program.ways(k).forEach(choice -> {
+                int[] units = choice.needed().values().stream().mapToInt(Integer::intValue).toArray();
+                int[][] from = choice.needed().keySet().stream().map(sku -> drawn.computeIfAbsent(sku, key -> drawn(of, key)))
+                        .toArray(int[][]::new);
+                int[][] draws = IntStream.rangeClosed(0, arrivals.length).mapToObj(arrived -> draw(units, from, arrived)).toArray(int[][]::new);
+                ways.put(choice, new Way(choice, program.gain(choice), draws));
+            });
         }
+    }
+
+    private int[] draw(int[] units, int[][] from, int arrived) {
+        int[][] there = Arrays.stream(from).map(of -> Arrays.stream(of)
+                .filter(p -> arrived > 0 && arrival[p] <= arrivals[arrived - 1]).toArray()).toArray(int[][]::new);
+        if (Arrays.stream(there).anyMatch(of -> of.length == 0)) {
+            return null;
+        }
+        IntStream.Builder row = IntStream.builder().add((int) Arrays.stream(there).filter(of -> of.length == 1).count());
+        IntStream.range(0, units.length).filter(i -> there[i].length == 1).forEach(i -> row.add(there[i][0]).add(units[i]));
+        IntStream.range(0, units.length).filter(i -> there[i].length > 1).forEach(i -> {
+            row.add(units[i]).add(there[i].length);
+            Arrays.stream(there[i]).forEach(row);
+        });
+        return row.build().toArray();
+    }
+
+    /**
+     * The orders of a course as they come, each its class and how many arrivals its customer waits for, in one number. They are kept, since
+     * counters go through the same courses again and again.
+     */
+    int[] visits(Course course) {
+        return visits.computeIfAbsent(course, one -> {
+            int[] all = new int[one.orders()];
+            for (int i = 0; i < all.length; i++) {
+                int k = one.classes()[i];
+                double deadline = Math.min(one.days()[i] + Program.patience(classes.get(k)), program.horizonDays());
+                int arrived = 0;
+                while (arrived < arrivals.length && arrivals[arrived] <= deadline) {
+                    arrived++;
+                }
+                all[i] = k << CLASS_FROM | arrived;
+            }
+            return all;
+        });
     }
 
     private void addPool(Shelves.Pool pool) {
@@ -87,16 +140,6 @@ final class Racks {
         return standing;
     }
 
-    /** By pool, the day from which its units can be used. */
-    int[] arrival() {
-        return arrival;
-    }
-
-    /** The days on which further units arrive. */
-    int[] arrivals() {
-        return Arrays.stream(arrival).sorted().distinct().toArray();
-    }
-
     /** The pools of each part. */
     List<int[]> alike() {
         return alike;
@@ -108,7 +151,7 @@ final class Racks {
 
     /** The pool that a purchase of the program goes to. */
     int pool(int purchase) {
-        return poolAt.get(Shelves.pool(program.purchases().get(purchase).offer()));
+        return boughtInto[purchase];
     }
 
     /**
