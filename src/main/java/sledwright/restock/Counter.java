@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
 import java.util.function.BiFunction;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import sledwright.domain.DemandClass;
 import sledwright.domain.SupplyOffer;
@@ -122,22 +123,27 @@ final class Counter {
     /**
      * The same; null as soon as the courses that were looked at show that it will hardly come to more than something else. They are looked
      * at after a few, after twice as many and so on; the more of all are known, the less the others can change.
+     *
+     * @param enough this many of the courses that could differ at all must be alike before the others are taken to be so
+     * @param could  whether a course could differ at all
      */
-    double[] ifBetter(int[] bought, List<Course> courses, int few, double[] than) {
+    double[] ifBetter(int[] bought, List<Course> courses, int few, double[] than, int enough, Predicate<Course> could) {
         int all = courses.size();
         double[] earned = new double[all];
         double sum = 0;
         double squares = 0;
         int looked = 0;
+        int alike = 0;
         for (int next = Math.min(few, all); looked < all; next = Math.min(2 * next, all)) {
             System.arraycopy(margins(bought, courses.subList(looked, next)), 0, earned, looked, next - looked);
             for (; looked < next; looked++) {
                 double difference = earned[looked] - than[looked];
                 sum += difference;
                 squares += difference * difference;
+                alike += could.test(courses.get(looked)) ? 1 : 0;
             }
             double scatter = Math.sqrt(Math.max(0, squares - sum * sum / looked) * (all - looked) / all);
-            if (sum + CLEARLY * scatter < 0) {
+            if (sum + CLEARLY * scatter < 0 || squares == 0 && alike >= enough) {
                 return null;
             }
         }
@@ -156,12 +162,15 @@ final class Counter {
         double[] margins = new double[courses.size()];
         double loss = racks.program().loss(bought);
         List<Racks.Spared> spared = racks.spared(bought);
+        int[][][][] draws = Arrays.stream(ways).map(of -> Arrays.stream(of).map(way -> racks.draws(way, stock)).toArray(int[][][]::new))
+                .toArray(int[][][][]::new);
+        int[][] visits = courses.stream().map(racks::visits).toArray(int[][]::new);
         IntStream.range(0, Math.min(courses.size(), PARTS)).parallel().forEach(part -> {
             int[] now = new int[stock.length];
             int[][] shortOf = Arrays.stream(ways).map(of -> new int[of.length]).toArray(int[][]::new);
-            for (int s = part; s < courses.size(); s += PARTS) {
+            for (int s = part; s < visits.length; s += PARTS) {
                 System.arraycopy(stock, 0, now, 0, stock.length);
-                margins[s] = course(racks.visits(courses.get(s)), now, seen.apply(part, s), shortOf) - loss + spared(spared, stock, now);
+                margins[s] = course(visits[s], draws, now, seen.apply(part, s), shortOf) - loss + spared(spared, stock, now);
                 after.accept(part, now);
             }
         });
@@ -194,7 +203,7 @@ final class Counter {
     /** Fixed, so that sums come out the same on any machine. */
     private static final int PARTS = 8;
 
-    private double course(int[] visits, int[] stock, Seen seen, int[][] shortOf) {
+    private double course(int[] visits, int[][][][] draws, int[] stock, Seen seen, int[][] shortOf) {
         double earned = 0;
         // Stock only dwindles until more arrives, so a way that failed need not be tried again before.
         int[] first = new int[ways.length];
@@ -208,14 +217,14 @@ final class Counter {
                 arrived[k] = by;
                 first[k] = 0;
             }
-            Racks.Way[] offered = ways[k];
+            int[][][] offered = draws[k];
             int at = first[k];
-            while (at < offered.length && !isTaken(offered[at].draws()[by], stock, shortOf[k], at)) {
+            while (at < offered.length && !isTaken(offered[at][by], stock, shortOf[k], at)) {
                 at++;
             }
             first[k] = at;
             if (at < offered.length) {
-                earned += offered[at].gain();
+                earned += ways[k][at].gain();
                 seen.served()[k]++;
                 seen.used()[k][at]++;
             }
@@ -226,7 +235,7 @@ final class Counter {
     /**
      * Takes what an order needs, or nothing where something is missing.
      *
-     * @param draw    as {@link Racks.Way} has it
+     * @param draw    as {@link Racks#draws} has it
      * @param shortOf by way, how far behind the first the part stands that was missing last: it is likely to be missing again
      */
     private static boolean isTaken(int[] draw, int[] stock, int[] shortOf, int way) {
@@ -255,14 +264,17 @@ final class Counter {
 
     /** Whether there is enough of the parts that come from several pools. */
     private static boolean isThere(int[] draw, int from, int[] stock) {
-        for (int i = from; i < draw.length; i += 2 + draw[i + 1]) {
+        int i = from;
+        while (i < draw.length) {
             int missing = draw[i];
-            for (int j = i + 2; j < i + 2 + draw[i + 1]; j++) {
+            int end = i + 2 + draw[i + 1];
+            for (int j = i + 2; j < end && missing > 0; j++) {
                 missing -= stock[draw[j]];
             }
             if (missing > 0) {
                 return false;
             }
+            i = end;
         }
         return true;
     }
@@ -271,9 +283,9 @@ final class Counter {
         for (int i = from; i < draw.length; i += 2 + draw[i + 1]) {
             int missing = draw[i];
             for (int j = i + 2; missing > 0; j++) {
-                int taken = Math.min(missing, stock[draw[j]]);
-                stock[draw[j]] -= taken;
-                missing -= taken;
+                int left = stock[draw[j]] - missing;
+                stock[draw[j]] = Math.max(0, left);
+                missing = -left;
             }
         }
     }

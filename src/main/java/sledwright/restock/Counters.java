@@ -22,6 +22,8 @@ final class Counters {
     private static final int COMPARED_ON = 300;
     private static final int GLANCED_AT = 60;
     private static final int FIRST_LOOK = 20;
+    /** A change that makes no difference to this many courses with orders of the class makes none. */
+    private static final int ALIKE = 80;
     /** A share of what is earned that is worth a change. */
     private static final double WORTH_A_CHANGE = 1e-5;
     /** This many counters beyond those that are wanted are looked at twice. */
@@ -116,7 +118,7 @@ final class Counters {
 
     /** A counter that may be better since some classes have begun again with what others offer them. */
     private Counter kicked(Counter start, List<Counter> others, double[] prices, int[] bought, SplittableRandom luck) {
-        Judged best = better(null, start, bought);
+        Judged best = judged(start, bought);
         for (int kick = 0; kick < KICKS; kick++) {
             Counter anew = best.counter;
             for (int k = 0; k < program.classes().size(); k++) {
@@ -124,7 +126,7 @@ final class Counters {
                     anew = anew.with(k, others.get(luck.nextInt(others.size())).menu(k));
                 }
             }
-            best = better(best, improved(anew, others, prices, bought, 1), bought);
+            best = better(best, judged(improved(anew, others, prices, bought, 1), bought));
         }
         return best.counter;
     }
@@ -139,7 +141,7 @@ final class Counters {
      * @param prices of the rows, which say what may be worth offering
      */
     private Counter improved(Counter start, List<Counter> others, double[] prices, int[] bought, int passes) {
-        Judged best = better(null, start, bought);
+        Judged best = judged(start, bought);
         for (int pass = 0; pass < passes; pass++) {
             double before = best.mean();
             for (int k = 0; k < program.classes().size(); k++) {
@@ -149,7 +151,7 @@ final class Counters {
                     others.forEach(other -> menus.add(other.menu(of)));
                 }
                 for (List<Choice> menu : menus) {
-                    best = better(best, best.counter.with(k, menu), bought);
+                    best = better(best, k, menu, bought);
                 }
                 best = changed(best, k, prices, bought);
             }
@@ -167,8 +169,8 @@ final class Counters {
             if (used.get(choice) > 0) {
                 List<Choice> fewer = new ArrayList<>(best.counter.menu(k));
                 fewer.removeIf(other -> other == choice);
-                best = better(best, best.counter.with(k, fewer), bought);
-                best = better(best, best.counter.with(k, first(choice, best.counter.menu(k))), bought);
+                best = better(best, k, fewer, bought);
+                best = better(best, k, first(choice, best.counter.menu(k)), bought);
             }
         }
         ToDoubleFunction<Choice> beyond = beyond(k, prices, 1);
@@ -178,8 +180,8 @@ final class Counters {
         for (Choice choice : rest) {
             List<Choice> last = new ArrayList<>(best.counter.menu(k));
             last.add(choice);
-            best = better(best, best.counter.with(k, last), bought);
-            best = better(best, best.counter.with(k, first(choice, best.counter.menu(k))), bought);
+            best = better(best, k, last, bought);
+            best = better(best, k, first(choice, best.counter.menu(k)), bought);
         }
         return best;
     }
@@ -199,12 +201,21 @@ final class Counters {
         }
     }
 
-    private Judged better(Judged known, Counter other, int[] bought) {
-        double[] margins = known == null ? other.margins(bought, courses) : other.ifBetter(bought, courses, FIRST_LOOK, known.margins);
-        if (margins == null) {
+    private Judged judged(Counter counter, int[] bought) {
+        return new Judged(counter, counter.margins(bought, courses));
+    }
+
+    /** A counter that offers a class something else, where that is better. */
+    private Judged better(Judged known, int k, List<Choice> menu, int[] bought) {
+        if (menu.equals(known.counter.menu(k))) {
             return known;
         }
-        Judged judged = new Judged(other, margins);
-        return known == null || judged.mean() > known.mean() + WORTH_A_CHANGE * Math.abs(known.mean()) ? judged : known;
+        Counter other = known.counter.with(k, menu);
+        double[] margins = other.ifBetter(bought, courses, FIRST_LOOK, known.margins, ALIKE, course -> course.has(k));
+        return margins == null ? known : better(known, new Judged(other, margins));
+    }
+
+    private static Judged better(Judged known, Judged other) {
+        return other.mean() > known.mean() + WORTH_A_CHANGE * Math.abs(known.mean()) ? other : known;
     }
 }

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import sledwright.domain.DemandClass;
 
@@ -19,11 +19,11 @@ final class Racks {
     /**
      * One way to fill an order.
      *
-     * @param draws by the number of arrivals that the customer waits for, how its parts are drawn; null where some part has not come by then.
-     *              The counter does this so often that it is one row of numbers: how many parts come from one pool alone; pool and units of
-     *              each of these; units of each other part, from how many pools, and these in the order in which they are drawn on
+     * @param units of each part
+     * @param pools of each part, in the order in which they are drawn on
+     * @param draws by which of these pools are not empty, how the parts are drawn, as {@link #draws} has it
      */
-    record Way(Choice choice, double gain, int[][] draws) {
+    record Way(Choice choice, double gain, int[] units, int[][] pools, Map<Long, int[][]> draws) {
     }
 
     /** Where the class begins in the number that stands for an order. */
@@ -44,7 +44,7 @@ final class Racks {
     /** The days on which units arrive. */
     private final int[] arrivals;
     private final List<int[]> alike;
-    private final Map<Course, int[]> visits = new ConcurrentHashMap<>();
+    private final Map<Course, int[]> visits = new IdentityHashMap<>();
 
     Racks(Program program, Shelves shelves) {
         this.program = program;
@@ -63,26 +63,55 @@ final class Racks {
             int of = k;
             Map<String, int[]> drawn = new HashMap<>();
             program.ways(k).forEach(choice -> {
-                int[] units = choice.needed().values().stream().mapToInt(Integer::intValue).toArray();
                 int[][] from = choice.needed().keySet().stream().map(sku -> drawn.computeIfAbsent(sku, key -> drawn(of, key)))
                         .toArray(int[][]::new);
-                int[][] draws = IntStream.rangeClosed(0, arrivals.length).mapToObj(arrived -> draw(units, from, arrived)).toArray(int[][]::new);
-                ways.put(choice, new Way(choice, program.gain(choice), draws));
+                ways.put(choice, new Way(choice, program.gain(choice), choice.needed().values().stream().mapToInt(Integer::intValue).toArray(),
+                        from, new HashMap<>()));
             });
         }
     }
 
-    private int[] draw(int[] units, int[][] from, int arrived) {
-        int[][] there = Arrays.stream(from).map(of -> Arrays.stream(of)
-                .filter(p -> arrived > 0 && arrival[p] <= arrivals[arrived - 1]).toArray()).toArray(int[][]::new);
-        if (Arrays.stream(there).anyMatch(of -> of.length == 0)) {
-            return null;
+    /**
+     * By the number of arrivals that a customer waits for, how the parts of an order are drawn; null where some part has not come by then. The
+     * counter does this so often that it is one row of numbers: how many parts come from one pool alone; pool and units of each of these;
+     * units of each other part, from how many pools, and these in the order in which they are drawn on.
+     *
+     * @param stock by pool; those that are empty before any order comes are left out
+     */
+    int[][] draws(Way way, int[] stock) {
+        long filled = 0;
+        int bit = 0;
+        for (int[] of : way.pools()) {
+            for (int pool : of) {
+                filled |= stock[pool] > 0 || bit >= Long.SIZE ? 1L << bit : 0;
+                bit++;
+            }
         }
-        IntStream.Builder row = IntStream.builder().add((int) Arrays.stream(there).filter(of -> of.length == 1).count());
-        IntStream.range(0, units.length).filter(i -> there[i].length == 1).forEach(i -> row.add(there[i][0]).add(units[i]));
-        IntStream.range(0, units.length).filter(i -> there[i].length > 1).forEach(i -> {
-            row.add(units[i]).add(there[i].length);
-            Arrays.stream(there[i]).forEach(row);
+        int[][] known = way.draws().get(filled);
+        if (known == null) {
+            known = bit > Long.SIZE ? draws(way, pool -> true) : draws(way, pool -> stock[pool] > 0);
+            way.draws().put(filled, known);
+        }
+        return known;
+    }
+
+    private int[][] draws(Way way, IntPredicate counts) {
+        int[][] draws = new int[arrivals.length + 1][];
+        for (int arrived = 1; arrived < draws.length; arrived++) {
+            int last = arrivals[arrived - 1];
+            int[][] there = Arrays.stream(way.pools()).map(of -> Arrays.stream(of).filter(p -> arrival[p] <= last).filter(counts).toArray())
+                    .toArray(int[][]::new);
+            draws[arrived] = Arrays.stream(there).anyMatch(of -> of.length == 0) ? null : row(way.units(), there);
+        }
+        return draws;
+    }
+
+    private static int[] row(int[] units, int[][] pools) {
+        IntStream.Builder row = IntStream.builder().add((int) Arrays.stream(pools).filter(of -> of.length == 1).count());
+        IntStream.range(0, units.length).filter(i -> pools[i].length == 1).forEach(i -> row.add(pools[i][0]).add(units[i]));
+        IntStream.range(0, units.length).filter(i -> pools[i].length > 1).forEach(i -> {
+            row.add(units[i]).add(pools[i].length);
+            Arrays.stream(pools[i]).forEach(row);
         });
         return row.build().toArray();
     }
