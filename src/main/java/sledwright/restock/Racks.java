@@ -65,16 +65,16 @@ final class Racks {
             program.ways(k).forEach(choice -> {
                 int[][] from = choice.needed().keySet().stream().map(sku -> drawn.computeIfAbsent(sku, key -> drawn(of, key)))
                         .toArray(int[][]::new);
-                ways.put(choice, new Way(choice, program.gain(choice), choice.needed().values().stream().mapToInt(Integer::intValue).toArray(),
-                        from, new HashMap<>()));
+                int[] units = choice.needed().values().stream().mapToInt(Integer::intValue).toArray();
+                ways.put(choice, new Way(choice, program.gain(choice), units, from, new HashMap<>()));
             });
         }
     }
 
     /**
-     * By the number of arrivals that a customer waits for, how the parts of an order are drawn; null where some part has not come by then. The
-     * counter does this so often that it is one row of numbers: how many parts come from one pool alone; pool and units of each of these;
-     * units of each other part, from how many pools, and these in the order in which they are drawn on.
+     * By the number of arrivals that a customer waits for, how the parts of an order are drawn; null where some part has not come by then.
+     * The counter does this so often that it is one row of numbers: how many parts come from one pool alone; pool and units of each of
+     * these; units of each other part, from how many pools, and these in the order in which they are drawn on.
      *
      * @param stock by pool; those that are empty before any order comes are left out
      */
@@ -83,10 +83,11 @@ final class Racks {
         int bit = 0;
         for (int[] of : way.pools()) {
             for (int pool : of) {
-                filled |= stock[pool] > 0 || bit >= Long.SIZE ? 1L << bit : 0;
+                filled |= stock[pool] > 0 ? 1L << bit : 0;
                 bit++;
             }
         }
+        // Where there are more pools than bits, all are kept.
         int[][] known = way.draws().get(filled);
         if (known == null) {
             known = bit > Long.SIZE ? draws(way, pool -> true) : draws(way, pool -> stock[pool] > 0);

@@ -160,7 +160,8 @@ final class Rounding {
             double before = mean(earned);
             for (Step step : steps()) {
                 for (int[] next = step.from(best); next != null && !deadline.isOver(); next = step.from(best)) {
-                    double[] other = isAllowed(next) && !Arrays.equals(next, best) ? counter.ifBetter(next, few, GLANCED_AT, earned, few.size(), course -> true) : null;
+                    double[] other = isAllowed(next) && !Arrays.equals(next, best)
+                            ? counter.ifBetter(next, few, GLANCED_AT, earned, few.size(), course -> true) : null;
                     if (other == null || mean(other) <= mean(earned) + 1e-6 * Math.abs(mean(earned))) {
                         break;
                     }
