@@ -1,4 +1,8 @@
 import java.io.IOException;
+import java.net.URL;
+import java.net.URLClassLoader;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -24,34 +28,53 @@ import org.objectweb.asm.tree.MethodInsnNode;
 import org.objectweb.asm.tree.MethodNode;
 
 /**
- * A step of the build: {@code java DirectCalls.java CLASSES}. What Java links when it first comes to it, lambdas and what records say of
- * themselves, becomes plain classes and methods, which the class-data archive of the launcher can hold. Linking took more than a tenth of a
- * short run. What is called, and what comes of it, stays as it was. Classes that were done before are left as they are.
+ * A step of the build: {@code java DirectCalls.java CLASSES} for a folder, {@code java DirectCalls.java JAR PACKAGE ...} for some packages of
+ * a jar. What Java links when it first comes to it, lambdas, joined strings and what records say of themselves, becomes plain classes and
+ * methods, which the class-data archive of the launcher can hold. Linking took more than a tenth of a short run. What is called, and what
+ * comes of it, stays as it was. Classes that were done before are left as they are. Classes of Java 5, which no archive holds as checked, get
+ * what lets it.
  */
 final class DirectCalls implements Opcodes {
 
     private static final String MADE = "$$";
     private static final String LAMBDAS = "java/lang/invoke/LambdaMetafactory";
     private static final String RECORDS = "java/lang/runtime/ObjectMethods";
+    private static final String STRINGS = "java/lang/invoke/StringConcatFactory";
 
     private final Path folder;
+    private final ClassLoader loader;
     private final Map<String, ClassNode> classes = new TreeMap<>();
     private final Map<String, ClassNode> made = new TreeMap<>();
     private final Set<String> changed = new HashSet<>();
 
-    private DirectCalls(Path folder) {
+    private DirectCalls(Path folder, ClassLoader loader) {
         this.folder = folder;
+        this.loader = loader;
     }
 
     public static void main(String[] arguments) throws IOException {
-        DirectCalls step = new DirectCalls(Path.of(arguments[0]));
-        step.read();
-        List.copyOf(step.classes.values()).forEach(step::change);
-        step.write();
+        Path classes = Path.of(arguments[0]);
+        try (URLClassLoader loader = new URLClassLoader(new URL[] {classes.toUri().toURL()}, ClassLoader.getPlatformClassLoader())) {
+            if (Files.isDirectory(classes)) {
+                new DirectCalls(classes, loader).change(List.of(""));
+            } else {
+                try (FileSystem jar = FileSystems.newFileSystem(classes)) {
+                    new DirectCalls(jar.getPath("/"), loader).change(List.of(arguments).subList(1, arguments.length));
+                }
+            }
+        }
     }
 
-    private void read() throws IOException {
-        try (Stream<Path> files = Files.walk(folder)) {
+    private void change(List<String> packages) throws IOException {
+        for (String some : packages) {
+            read(folder.resolve(some));
+        }
+        List.copyOf(classes.values()).forEach(this::change);
+        write();
+    }
+
+    private void read(Path some) throws IOException {
+        try (Stream<Path> files = Files.walk(some)) {
             for (Path file : files.filter(path -> path.toString().endsWith(".class")).sorted().toList()) {
                 ClassNode read = new ClassNode();
                 new ClassReader(Files.readAllBytes(file)).accept(read, 0);
@@ -61,7 +84,15 @@ final class DirectCalls implements Opcodes {
     }
 
     private void change(ClassNode host) {
-        for (MethodNode method : host.methods) {
+        if (host.version < V1_6) {
+            changed.add(host.name);
+            return;
+        }
+        if (host.version < V11) {
+            // Other classes may not call what is private in it.
+            return;
+        }
+        for (MethodNode method : List.copyOf(host.methods)) {
             for (AbstractInsnNode instruction : method.instructions.toArray()) {
                 if (!(instruction instanceof InvokeDynamicInsnNode call)) {
                     continue;
@@ -73,9 +104,20 @@ final class DirectCalls implements Opcodes {
                     RecordMethods.write(host, method, call);
                     changed.add(host.name);
                     break;
+                } else if (call.bsm.getOwner().equals(STRINGS) && call.bsm.getName().equals("makeConcatWithConstants")) {
+                    method.instructions.set(call, joined(host, call));
+                    changed.add(host.name);
                 }
             }
         }
+    }
+
+    /** A method that joins a string, of the class that wants it. */
+    private static AbstractInsnNode joined(ClassNode host, InvokeDynamicInsnNode call) {
+        MethodNode method = new MethodNode(ACC_PRIVATE | ACC_STATIC | ACC_SYNTHETIC, "joined" + MADE + host.methods.size(), call.desc, null, null);
+        Strings.write(method, call);
+        host.methods.add(method);
+        return new MethodInsnNode(INVOKESTATIC, host.name, method.name, method.desc, (host.access & ACC_INTERFACE) != 0);
     }
 
     /** What stands in the place of a lambda: the only one of its class where it holds nothing, otherwise a new one. */
@@ -114,7 +156,14 @@ final class DirectCalls implements Opcodes {
     }
 
     private void store(ClassNode node) throws IOException {
-        ClassWriter writer = new ClassWriter(ClassWriter.COMPUTE_MAXS);
+        boolean old = node.version < V1_6;
+        ClassWriter writer = new ClassWriter(old ? ClassWriter.COMPUTE_FRAMES : ClassWriter.COMPUTE_MAXS) {
+            @Override
+            protected ClassLoader getClassLoader() {
+                return loader;
+            }
+        };
+        node.version = old ? V1_6 : node.version;
         node.accept(writer);
         Files.write(folder.resolve(node.name + ".class"), writer.toByteArray());
     }
@@ -316,7 +365,7 @@ final class DirectCalls implements Opcodes {
             switch (call.name) {
                 case "hashCode" -> hashCode(method, fields);
                 case "equals" -> equals(host.name, method, fields);
-                case "toString" -> toString((Type) call.bsmArgs[0], (String) call.bsmArgs[1], host, method, fields);
+                case "toString" -> toString((Type) call.bsmArgs[0], (String) call.bsmArgs[1], method, fields);
                 default -> throw new IllegalStateException(host.name + "." + call.name);
             }
         }
@@ -394,34 +443,78 @@ final class DirectCalls implements Opcodes {
             }
         }
 
-        private static void toString(Type self, String names, ClassNode host, MethodVisitor code, List<Handle> fields) {
+        private static void toString(Type self, String names, MethodVisitor code, List<Handle> fields) {
             // As the class itself would say its simple name, which no class file states.
+            Strings.begin(code);
+            code.visitLdcInsn(self);
+            code.visitMethodInsn(INVOKEVIRTUAL, "java/lang/Class", "getSimpleName", "()Ljava/lang/String;", false);
+            Strings.append(code, Strings.STRING);
+            String[] name = names.split(";");
+            for (int i = 0; i < fields.size(); i++) {
+                Strings.append(code, (i == 0 ? "[" : ", ") + name[i] + "=");
+                Strings.append(code, load(code, 0, fields.get(i)));
+            }
+            Strings.append(code, fields.isEmpty() ? "[]" : "]");
+            Strings.end(code);
+        }
+    }
+
+    /** A string of several, as {@code StringConcatFactory} has it. */
+    private static final class Strings {
+
+        private static final Type STRING = Type.getObjectType("java/lang/String");
+        private static final char GIVEN = '\1';
+        private static final char CONSTANT = '\2';
+
+        static void write(MethodVisitor code, InvokeDynamicInsnNode call) {
+            Type[] given = Type.getArgumentTypes(call.desc);
+            begin(code);
+            int at = 0;
+            int argument = 0;
+            int constant = 1;
+            StringBuilder text = new StringBuilder();
+            for (char letter : ((String) call.bsmArgs[0]).toCharArray()) {
+                if (letter == CONSTANT) {
+                    text.append(call.bsmArgs[constant++]);
+                } else if (letter == GIVEN) {
+                    append(code, text.toString());
+                    text.setLength(0);
+                    code.visitVarInsn(given[argument].getOpcode(ILOAD), at);
+                    append(code, given[argument]);
+                    at += given[argument++].getSize();
+                } else {
+                    text.append(letter);
+                }
+            }
+            append(code, text.toString());
+            end(code);
+        }
+
+        static void begin(MethodVisitor code) {
             code.visitTypeInsn(NEW, "java/lang/StringBuilder");
             code.visitInsn(DUP);
             code.visitMethodInsn(INVOKESPECIAL, "java/lang/StringBuilder", "<init>", "()V", false);
-            code.visitLdcInsn(self);
-            code.visitMethodInsn(INVOKEVIRTUAL, "java/lang/Class", "getSimpleName", "()Ljava/lang/String;", false);
-            append(code, Type.getObjectType("java/lang/String"));
-            String[] name = names.split(";");
-            for (int i = 0; i < fields.size(); i++) {
-                code.visitLdcInsn((i == 0 ? "[" : ", ") + name[i] + "=");
-                append(code, Type.getObjectType("java/lang/String"));
-                append(code, load(code, 0, fields.get(i)));
-            }
-            code.visitLdcInsn(fields.isEmpty() ? "[]" : "]");
-            append(code, Type.getObjectType("java/lang/String"));
-            code.visitMethodInsn(INVOKEVIRTUAL, "java/lang/StringBuilder", "toString", "()Ljava/lang/String;", false);
-            code.visitInsn(ARETURN);
         }
 
-        private static void append(MethodVisitor code, Type type) {
+        static void append(MethodVisitor code, String text) {
+            if (!text.isEmpty()) {
+                code.visitLdcInsn(text);
+                append(code, STRING);
+            }
+        }
+
+        static void append(MethodVisitor code, Type type) {
             String said = switch (type.getSort()) {
                 case Type.BYTE, Type.SHORT -> "I";
-                case Type.OBJECT, Type.ARRAY -> type.getInternalName().equals("java/lang/String") ? "Ljava/lang/String;"
-                        : "Ljava/lang/Object;";
+                case Type.OBJECT, Type.ARRAY -> type.equals(STRING) ? "Ljava/lang/String;" : "Ljava/lang/Object;";
                 default -> type.getDescriptor();
             };
             code.visitMethodInsn(INVOKEVIRTUAL, "java/lang/StringBuilder", "append", "(" + said + ")Ljava/lang/StringBuilder;", false);
+        }
+
+        static void end(MethodVisitor code) {
+            code.visitMethodInsn(INVOKEVIRTUAL, "java/lang/StringBuilder", "toString", "()Ljava/lang/String;", false);
+            code.visitInsn(ARETURN);
         }
     }
 }

@@ -137,6 +137,7 @@ class LicencesTest {
                 # Licences
 
                 The libraries that `sledwright.jar` holds, and the licence that each states of itself. Their own notices are in the jar under `META-INF`.
+                The build changes how classes of `org.optaplanner` and `picocli` call lambdas, join strings and are checked (`DirectCalls`), and nothing of what they do.
                 Made from the build by `LicencesTest`.
 
                 | library | licence |
