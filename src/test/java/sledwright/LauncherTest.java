@@ -25,6 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import sledwright.samples.Folders;
 
 /** The launcher finds its jar from anywhere, and a class-data archive that doesn't fit goes unnoticed. */
@@ -58,16 +59,18 @@ class LauncherTest {
     assertStarts(run(Path.of("/"), second.toString(), "--version"));
   }
 
-  @Test
-  void archiveThatIsNoneGoesUnnoticed() throws Exception {
-    Files.writeString(launcher.resolveSibling("sledwright.jsa"), "not an archive");
+  @ParameterizedTest
+  @ValueSource(strings = {"sledwright.jsa", "sledwright-text.jsa"})
+  void archiveThatIsNoneGoesUnnoticed(String archive) throws Exception {
+    Files.writeString(launcher.resolveSibling(archive), "not an archive");
 
     assertStarts(run(folder, launcher.toString(), "--version"));
   }
 
-  @Test
-  void archiveOfAnotherJarGoesUnnoticed() throws Exception {
-    Path dumped = launcher.resolveSibling("sledwright.jsa");
+  @ParameterizedTest
+  @ValueSource(strings = {"sledwright.jsa", "sledwright-text.jsa"})
+  void archiveOfAnotherJarGoesUnnoticed(String archive) throws Exception {
+    Path dumped = launcher.resolveSibling(archive);
     Run dump =
         run(
             launcher.getParent(),
