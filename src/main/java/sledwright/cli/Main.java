@@ -12,6 +12,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import sledwright.desk.Desk;
 import sledwright.input.Field;
 
 /** The command line of Sledwright. */
@@ -56,6 +57,10 @@ public final class Main implements Runnable {
     public static void main(String[] arguments) {
         // Documents draw, but no window is ever opened, whatever display there is.
         System.setProperty("java.awt.headless", "true");
+        if (TopCommand.first(arguments).filter(TopCommand.QUOTE::equals).isPresent()) {
+            // Now, since later the compiler takes the second core.
+            Desk.prepare();
+        }
         PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
         int code = run(new Terminal(System.in, new StandardOutput(), err, System.getenv(), LocalDate::now,
                 Terminal::isInteractive), arguments);

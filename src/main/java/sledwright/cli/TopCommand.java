@@ -44,7 +44,7 @@ enum TopCommand {
      */
     static void add(CommandLine line, Terminal terminal, String... arguments) {
         Collection<String> words = Arrays.asList(arguments);
-        Optional<TopCommand> first = ALL.stream().filter(command -> arguments.length > 0 && command.word.equals(arguments[0])).findFirst();
+        Optional<TopCommand> first = first(arguments);
         if (first.isPresent()) {
             line.addSubcommand(first.get().word, first.get().line(terminal, true));
         } else if (ALL.stream().noneMatch(command -> words.contains(command.word))) {
@@ -52,6 +52,11 @@ enum TopCommand {
         } else {
             ALL.forEach(command -> line.addSubcommand(command.word, command.line(terminal, words.contains(command.word))));
         }
+    }
+
+    /** The command that comes first, if one does. */
+    static Optional<TopCommand> first(String... arguments) {
+        return ALL.stream().filter(command -> arguments.length > 0 && command.word.equals(arguments[0])).findFirst();
     }
 
     /** @param asked whether the command may be asked for; otherwise nobody waits for the many steps of some */

@@ -32,6 +32,7 @@ import sledwright.input.Source;
 import sledwright.label.LabelLines;
 import sledwright.label.Reading;
 import sledwright.label.SpdReader;
+import sledwright.planner.Judge;
 import sledwright.request.Job;
 import sledwright.request.Kind;
 import sledwright.request.RequestReader;
@@ -85,6 +86,11 @@ public final class Desk {
     /** A desk that answers from one folder as it is now, whatever requests name, and keeps what it learns of it. */
     public static Reply<Desk> keeping(Path folder) {
         return sound(() -> of(CatalogReader.read(folder)));
+    }
+
+    /** Uses a second core, where there is one, for what the first question will need; for a process that is about to ask it. */
+    public static void prepare() {
+        Judge.prepare();
     }
 
     /** Ranked builds for a request of kind {@code quote}, with what explains them. */

@@ -1,6 +1,6 @@
 package sledwright.domain;
 
-import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -8,14 +8,23 @@ import java.util.Optional;
 public enum Condition {
     NEW, REFURBISHED, USED;
 
+    private static final List<Condition> ALL = List.of(values());
+
+    private final String label = name().toLowerCase(Locale.ROOT);
+
     /** The word that catalogues use for this condition. */
     public String label() {
-        return name().toLowerCase(Locale.ROOT);
+        return label;
     }
 
     /** The condition that a catalogue calls {@code label}, whatever its case. */
     public static Optional<Condition> named(String label) {
-        return Arrays.stream(values()).filter(condition -> condition.label().equalsIgnoreCase(label)).findFirst();
+        for (Condition condition : ALL) {
+            if (condition.label.equalsIgnoreCase(label)) {
+                return Optional.of(condition);
+            }
+        }
+        return Optional.empty();
     }
 
     @Override

@@ -5,7 +5,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
-import java.util.stream.IntStream;
 
 /**
  * What a build must not go beyond, and the site it stands at; an absent figure limits nothing.
@@ -67,7 +66,11 @@ public record Limits(OptionalLong price, Optional<TaxedPrice> taxed, OptionalDou
 
     /** The most days that the last part may take, whether asked as days or as a day; empty: any number. Below 0: none can come in time. */
     public OptionalInt mostDays() {
-        return IntStream.concat(leadDays.stream(), by.stream().mapToInt(DeliverBy::days)).min();
+        if (by.isEmpty()) {
+            return leadDays;
+        }
+        int days = by.get().days();
+        return OptionalInt.of(leadDays.isPresent() ? Math.min(days, leadDays.getAsInt()) : days);
     }
 
     /** The same limits where parts may take as long as they do. */

@@ -29,14 +29,18 @@ public record CsvTable(List<Row> rows, Set<String> columns, boolean whole) {
 
         @Override
         public boolean has(String name) {
-            return columns.containsKey(name) && !cells.get(columns.get(name)).isEmpty();
+            return !cell(name).isEmpty();
         }
 
         @Override
         public Optional<Field> field(String name) {
-            return has(name)
-                    ? Optional.of(new Field(name, cells.get(columns.get(name)), place, decimalComma))
-                    : Optional.empty();
+            String cell = cell(name);
+            return cell.isEmpty() ? Optional.empty() : Optional.of(new Field(name, cell, place, decimalComma));
+        }
+
+        private String cell(String name) {
+            Integer column = columns.get(name);
+            return column == null ? "" : cells.get(column);
         }
 
         /** A column that is missing was reported once for all rows. */

@@ -32,7 +32,7 @@ public record Figure(Optional<BigDecimal> value, String problem) {
 
     /** Reads a figure with a decimal point or, where the file allows it, with a decimal comma. */
     public static Figure parse(String text, boolean decimalComma) {
-        if (isDigits(text)) {
+        if (isDigits(text, !decimalComma)) {
             return new Figure(Optional.of(new BigDecimal(text)), "");
         }
         if (decimalComma && THOUSANDS_BY_POINT.matcher(text).matches()) {
@@ -49,12 +49,18 @@ public record Figure(Optional<BigDecimal> value, String problem) {
         return problem(whatIsWrong(text));
     }
 
-    private static boolean isDigits(String text) {
-        if (text.isEmpty() || text.length() > MOST_DIGITS) {
+    /** Digits, and among them one point where that is no sign of thousands: what nearly all figures are. */
+    private static boolean isDigits(String text, boolean point) {
+        int last = text.length() - 1;
+        if (last < 0 || last >= MOST_DIGITS) {
             return false;
         }
-        for (int i = 0; i < text.length(); i++) {
-            if (text.charAt(i) < '0' || text.charAt(i) > '9') {
+        boolean wanted = point;
+        for (int i = 0; i <= last; i++) {
+            char next = text.charAt(i);
+            if (next == '.' && wanted && i > 0 && i < last) {
+                wanted = false;
+            } else if (next < '0' || next > '9') {
                 return false;
             }
         }

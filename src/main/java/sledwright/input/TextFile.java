@@ -37,6 +37,9 @@ public final class TextFile {
             faults.add(new Place(file.file(), 1), "the file is UTF-16; save it as UTF-8");
             return Optional.empty();
         }
+        if (isPlain(bytes)) {
+            return Optional.of(new String(bytes, StandardCharsets.US_ASCII));
+        }
         CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder()
                 .onMalformedInput(CodingErrorAction.REPORT).onUnmappableCharacter(CodingErrorAction.REPORT);
         ByteBuffer in = ByteBuffer.wrap(bytes);
@@ -53,6 +56,16 @@ public final class TextFile {
             text = text.substring(1);
         }
         return hasControls(text, file, faults) ? Optional.empty() : Optional.of(text);
+    }
+
+    /** Whether a text needs no look at its letters, which nearly none does: lines of plain ASCII. */
+    private static boolean isPlain(byte[] bytes) {
+        for (byte next : bytes) {
+            if ((next < ' ' || next > '~') && next != '\n') {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static int lineOf(byte[] bytes, int position) {

@@ -15,6 +15,13 @@ public final class Judge {
 
     private static final List<String> RULES = Rulebook.all().stream().<String>map(Rule::id).toList();
 
+    /** Sets up what judges on a thread of its own, while the first builds to be judged are still looked for; who judges waits for it. */
+    public static void prepare() {
+        Thread beside = new Thread(Solving::prepare, "prepares judging");
+        beside.setDaemon(true);
+        beside.start();
+    }
+
     /** The judgement of an order. Broken rules are a result, not an error. */
     public Judged judge(Order order) {
         return judge(new Candidate(order)).judged();
