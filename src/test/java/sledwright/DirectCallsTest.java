@@ -95,7 +95,7 @@ class DirectCallsTest {
 
         step(jar, "asked");
 
-        assertThat(run("-cp", jar.toString(), "asked.Joining")).isEqualTo(before).contains("-12 3/45.56.25xtruenull0\1\2" + "3");
+        assertThat(run("-cp", jar.toString(), "asked.Joining")).isEqualTo(before).startsWith("5\n-12 3/45.56.25xtruenull0\n");
         try (FileSystem inside = FileSystems.newFileSystem(jar)) {
             assertThat(linkedLater(inside.getPath("/asked"))).isEmpty();
             assertThat(linkedLater(inside.getPath("/other"))).hasSize(1);
