@@ -17,7 +17,7 @@ public final class Judge {
 
     /** Sets up what judges on a thread of its own, while the first builds to be judged are still looked for; who judges waits for it. */
     public static void prepare() {
-        Thread beside = new Thread(Solving::prepare, "prepares judging");
+        Thread beside = new Thread(Solving::prepare, "judge");
         beside.setDaemon(true);
         beside.start();
     }
