@@ -5,6 +5,8 @@ import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributeView;
+import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -43,23 +45,27 @@ final class DirectCalls implements Opcodes {
 
     private final Path folder;
     private final ClassLoader loader;
+    /** The time of everything in a jar, so that the same classes give the same jar; null in a folder. */
+    private final FileTime stamp;
     private final Map<String, ClassNode> classes = new TreeMap<>();
     private final Map<String, ClassNode> made = new TreeMap<>();
     private final Set<String> changed = new HashSet<>();
 
-    private DirectCalls(Path folder, ClassLoader loader) {
+    private DirectCalls(Path folder, ClassLoader loader, FileTime stamp) {
         this.folder = folder;
         this.loader = loader;
+        this.stamp = stamp;
     }
 
     public static void main(String[] arguments) throws IOException {
         Path classes = Path.of(arguments[0]);
         try (URLClassLoader loader = new URLClassLoader(new URL[] {classes.toUri().toURL()}, ClassLoader.getPlatformClassLoader())) {
             if (Files.isDirectory(classes)) {
-                new DirectCalls(classes, loader).change(List.of(""));
+                new DirectCalls(classes, loader, null).change(List.of(""));
             } else {
                 try (FileSystem jar = FileSystems.newFileSystem(classes)) {
-                    new DirectCalls(jar.getPath("/"), loader).change(List.of(arguments).subList(1, arguments.length));
+                    Path root = jar.getPath("/");
+                    new DirectCalls(root, loader, Files.getLastModifiedTime(root.resolve("META-INF/MANIFEST.MF"))).change(List.of(arguments).subList(1, arguments.length));
                 }
             }
         }
@@ -165,7 +171,10 @@ final class DirectCalls implements Opcodes {
         };
         node.version = old ? V1_6 : node.version;
         node.accept(writer);
-        Files.write(folder.resolve(node.name + ".class"), writer.toByteArray());
+        Path file = Files.write(folder.resolve(node.name + ".class"), writer.toByteArray());
+        if (stamp != null) {
+            Files.getFileAttributeView(file, BasicFileAttributeView.class).setTimes(stamp, stamp, stamp);
+        }
     }
 
     /** A class with one lambda in it: what it has caught as fields, and the one method of its interface. */

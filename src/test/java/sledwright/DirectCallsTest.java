@@ -97,6 +97,8 @@ class DirectCallsTest {
 
         assertThat(run("-cp", jar.toString(), "asked.Joining")).isEqualTo(before).startsWith("5\n-12 3/45.56.25xtruenull0\n");
         try (FileSystem inside = FileSystems.newFileSystem(jar)) {
+            assertThat(Files.getLastModifiedTime(inside.getPath("/asked/Joining$$1.class")))
+                    .isEqualTo(Files.getLastModifiedTime(inside.getPath("/META-INF/MANIFEST.MF")));
             assertThat(linkedLater(inside.getPath("/asked"))).isEmpty();
             assertThat(linkedLater(inside.getPath("/other"))).hasSize(1);
             assertThat(node(inside.getPath("/asked/old/Old.class")).version).isEqualTo(Opcodes.V1_6);
