@@ -14,7 +14,6 @@ import sledwright.report.page.Pages;
 import sledwright.report.page.Wording;
 import sledwright.rules.Violation;
 import sledwright.words.Numbers;
-import sledwright.words.Sentences;
 
 /** A build that somebody puts together by hand: its board, every rule that it breaks, and what it costs beside the build it came from. */
 public final class HandPiece {
@@ -80,7 +79,7 @@ public final class HandPiece {
     }
 
     private Breach breach(Violation violation) {
-        return new Breach(violation.rule(), violation.where(), violation.sentence().in(words));
+        return new Breach(violation.rule(), violation.where(), violation.sentence().in(words.forShop()));
     }
 
     private String price(BuildView build) {
