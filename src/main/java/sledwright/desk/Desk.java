@@ -109,9 +109,9 @@ public final class Desk {
         });
     }
 
-    /** What the cheapest build of a quote costs with another time to wait or further conditions. */
-    public Reply<OtherLimits> otherLimits(Source source, Terms terms) {
-        return read(source, List.of(), Kind.QUOTE, Job.Quote.class).map(job -> Limiting.of(job, search(job), terms));
+    /** What the cheapest build of a quote that this desk has answered costs with another time to wait or further conditions. */
+    public OtherLimits otherLimits(QuoteAnswer answer, Terms terms) {
+        return Limiting.of(answer, search(answer.job()), terms);
     }
 
     /** Whether a build breaks rules, and which. */

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import sledwright.desk.view.OtherLimits;
 import sledwright.desk.view.OtherLimits.Wait;
 import sledwright.desk.view.OtherLimits.Wider;
+import sledwright.desk.view.QuoteAnswer;
 import sledwright.domain.Condition;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
@@ -21,6 +22,7 @@ import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
+import sledwright.planner.Outcome;
 import sledwright.request.Job;
 import sledwright.rules.Order;
 
@@ -42,18 +44,18 @@ final class Limiting {
         deadline = terms.deadline();
     }
 
-    static OtherLimits of(Job.Quote job, Search search, Terms terms) {
-        return job.request().goal().objective() == Objective.CHEAPEST ? new Limiting(job, search, terms).limits() : OtherLimits.NONE;
+    /** @param answer to the request as it is; nothing is said beside one that is not proved */
+    static OtherLimits of(QuoteAnswer answer, Search search, Terms terms) {
+        Job.Quote job = answer.job();
+        Outcome outcome = answer.outcome();
+        return job.request().objective() == Objective.CHEAPEST && outcome.status() == Status.PROVED
+                ? new Limiting(job, search, terms).limits(outcome.ranked().get(0).order()) : OtherLimits.NONE;
     }
 
-    private OtherLimits limits() {
+    private OtherLimits limits(Order best) {
         Limits limit = job.request().limit();
-        if (limit.mostDays().isEmpty() && limit.conditions().isEmpty()) {
-            return OtherLimits.NONE;
-        }
-        return cheapest(limit).map(best -> new OtherLimits(limit.by().isPresent() ? "limit.by" : limit.leadDays().isPresent()
-                ? "limit.lead_days" : "", limit.mostDays().isPresent() ? waits(limit, best) : List.of(), wider(limit, best)))
-                .orElse(OtherLimits.NONE);
+        return new OtherLimits(limit.by().isPresent() ? "limit.by" : limit.leadDays().isPresent() ? "limit.lead_days" : "",
+                limit.mostDays().isPresent() ? waits(limit, best) : List.of(), wider(limit, best));
     }
 
     /** The cheapest build under other limits, if it is proved. */

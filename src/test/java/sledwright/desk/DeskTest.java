@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import sledwright.desk.view.OtherLimits;
 import sledwright.desk.view.QuoteAnswer;
 import sledwright.generator.Status;
 import sledwright.input.Fault;
@@ -35,6 +36,17 @@ class DeskTest {
         QuoteAnswer answer = answer(Desk.open().quote(NODE, QuoteQuestion.plain(), TERMS));
         assertThat(answer.view().status()).isEqualTo(Status.PROVED);
         assertThat(answer.view().alternatives()).hasSameSizeAs(answer.outcome().ranked()).isNotEmpty();
+    }
+
+    /** Without time for a search of its own, the limit is named all the same, with nothing beside it. */
+    @Test
+    void otherLimitsBeginWithTheAnswerThatIsThere() {
+        Desk keeping = answer(Desk.keeping(SHOP));
+        QuoteAnswer answer = answer(keeping.quote(said("kind: quote\nrequire: {cores: 20, memory_gb: 256}\nlimit: {lead_days: 3}\n"), QuoteQuestion.plain(), TERMS));
+        OtherLimits hurried = keeping.otherLimits(answer, Terms.within(Duration.ZERO));
+        assertThat(hurried.key()).isEqualTo("limit.lead_days");
+        assertThat(hurried.waits()).isEmpty();
+        assertThat(keeping.otherLimits(answer, TERMS).waits()).isNotEmpty();
     }
 
     @Test

@@ -222,9 +222,9 @@ public final class PageHandler extends AnsweringHandler {
     }
 
     private static String steps(Source source, Fields query, ShopState shop, Terms terms) {
-        Reply<QuoteAnswer> reply = shop.desk().quote(source, new QuoteQuestion(List.of("alternatives=1"), List.of(),
-                QuoteQuestion.Further.REQUIREMENTS), terms);
-        return StepsPiece.of(DeskReplies.of(reply).view(), DeskReplies.of(shop.desk().otherLimits(source, terms)), shop.catalog());
+        QuoteAnswer answer = DeskReplies.of(shop.desk().quote(source, new QuoteQuestion(List.of("alternatives=1"), List.of(),
+                QuoteQuestion.Further.REQUIREMENTS), terms));
+        return StepsPiece.of(answer.view(), shop.desk().otherLimits(answer, terms), shop.catalog());
     }
 
     private static String chart(Source source, Fields query, ShopState shop, Terms terms) {
