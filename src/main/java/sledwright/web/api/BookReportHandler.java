@@ -116,21 +116,20 @@ public final class BookReportHandler extends ApiMethods {
         List<String> seen = options.texts("proposal");
         reception.serve(request, response, callback, seen.isEmpty(), (body, visit) -> {
             String told = BookReplies.of(() -> {
-                Proposals.Proposal proposal = seen.isEmpty() ? proposals.make(by, terms.until(visit::isOver)) : known(seen.get(0));
+                Allocated drawn = seen.isEmpty() ? proposals.draw(by, terms.until(visit::isOver)) : known(seen.get(0));
                 if (apply) {
-                    proposals.apply(proposal.allocated(), by);
+                    proposals.apply(drawn, by);
                 } else {
-                    response.getHeaders().put(PROPOSAL, proposal.name());
+                    response.getHeaders().put(PROPOSAL, proposals.keep(drawn));
                 }
-                return AllocationJson.of(proposal.allocated(), apply);
+                return AllocationJson.of(drawn, apply);
             });
             visit.finish(() -> Responses.json(200, told, request, response, callback));
         });
     }
 
-    private Proposals.Proposal known(String name) {
-        Allocated allocated = proposals.named(name).orElseThrow(() -> RefusedException.of(409, "proposal", name,
+    private Allocated known(String name) {
+        return proposals.named(name).orElseThrow(() -> RefusedException.of(409, "proposal", name,
                 "is not known any more; allocate again"));
-        return new Proposals.Proposal(name, allocated);
     }
 }

@@ -11,6 +11,7 @@ import org.eclipse.jetty.http.HttpMethod;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
+import sledwright.book.Allocated;
 import sledwright.book.PastDemand;
 import sledwright.book.Signature;
 import sledwright.desk.Terms;
@@ -96,8 +97,8 @@ public final class BookPages extends AnsweringHandler {
         reception.serve(request, response, callback, true, (body, visit) -> {
             EventStream stream = new EventStream(response, callback, visit::end);
             Terms terms = Terms.within(LONG).until(visit::isOver).heardBy(stream::progress);
-            Proposals.Proposal made = BookReplies.of(() -> proposals.make(signature(Visitor.of(request)), terms));
-            String told = Json.of(new Told(AllocationPiece.of(made.allocated(), shop.state().catalog()), made.name()));
+            Allocated drawn = BookReplies.of(() -> proposals.draw(signature(Visitor.of(request)), terms));
+            String told = Json.of(new Told(AllocationPiece.of(drawn, shop.state().catalog()), proposals.keep(drawn)));
             visit.finish(() -> stream.answer(told));
         });
     }

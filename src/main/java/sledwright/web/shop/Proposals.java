@@ -13,10 +13,6 @@ public final class Proposals {
 
     private static final int MOST = 16;
 
-    /** One of them. */
-    public record Proposal(String name, Allocated allocated) {
-    }
-
     private final OpenShop shop;
     private final Map<String, Allocated> known = new LinkedHashMap<>() {
         @Override
@@ -30,12 +26,17 @@ public final class Proposals {
     }
 
     /** Draws all promises from today's stock; nothing is written. */
-    public Proposal make(Signature by, Terms terms) {
-        Proposal made = new Proposal(UUID.randomUUID().toString(), shop.shelf().book().allocate(shop.folder(), by, terms));
+    public Allocated draw(Signature by, Terms terms) {
+        return shop.shelf().book().allocate(shop.folder(), by, terms);
+    }
+
+    /** The name by which it is known from now on. */
+    public String keep(Allocated drawn) {
+        String name = UUID.randomUUID().toString();
         synchronized (known) {
-            known.put(made.name(), made.allocated());
+            known.put(name, drawn);
         }
-        return made;
+        return name;
     }
 
     /** Empty: nobody has seen one of that name for long. */

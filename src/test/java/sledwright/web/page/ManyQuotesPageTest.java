@@ -131,6 +131,11 @@ class ManyQuotesPageTest {
         assertThat(late.body()).contains("the book has moved on since stock was drawn; nothing was changed. Allocate again");
         assertThat(post("/api/book/allocate/apply?proposal=unknown", "").body()).contains("is not known any more; allocate again");
         assertThat(post("/api/book/allocate/apply?by=bert", "").body()).contains("\"applied\": true", "\"picked\": 1");
+        for (int i = 0; i < 16; i++) {
+            post("/api/book/allocate/apply", "");
+        }
+        assertThat(post("/api/book/allocate/apply?proposal=" + name, "").body()).as("what nobody looks at is not kept in the place of what was seen")
+                .contains("the book has moved on");
     }
 
     @Test
