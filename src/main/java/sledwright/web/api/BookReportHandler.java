@@ -81,7 +81,7 @@ public final class BookReportHandler extends ApiMethods {
     private void past(String path, Request request, Response response, Callback callback) {
         QueryOptions options = QueryOptions.of(query(request), path.equals(LOST) ? BookKeys.LOST : BookKeys.DEMAND);
         Signature by = BookDesk.signature(options, "");
-        int months = PastQuotes.months(options.text("months").orElse(""));
+        int months = PastQuotes.months("months", options.text("months").orElse(""));
         Map<String, String> formats = FORMATS.get(path);
         String format = options.text("format").orElse("json");
         if (!formats.containsKey(format)) {

@@ -78,7 +78,7 @@ public final class BookPages extends AnsweringHandler {
         Map<String, Object> model = new HashMap<>(PageFrame.of(shop, "asked", visitor));
         model.put("plans", visitor.may("GET", PageFrame.STOCK));
         try {
-            PastDemand demand = BookReplies.of(() -> PastQuotes.of(shop, PastQuotes.months(months), signature(visitor)));
+            PastDemand demand = BookReplies.of(() -> PastQuotes.of(shop, PastQuotes.months("months", months), signature(visitor)));
             model.put("past", PastPiece.of(demand, shop.state().catalog()));
         } catch (RefusedException wrong) {
             model.put("wrong", wrong.faults().get(0).toString());

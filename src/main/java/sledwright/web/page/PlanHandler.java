@@ -76,8 +76,8 @@ public final class PlanHandler extends AnsweringHandler {
 
     private void write(Request request, Response response, Callback callback) {
         Fields query = query(request);
-        int months = PastQuotes.months(one("months", query));
-        int horizon = PastQuotes.months(one("horizon", query));
+        int months = months("months", query);
+        int horizon = months("horizon", query);
         String budget = one("budget", query);
         String name = one("name", query).replaceAll("[\\\\/]", "_");
         reception.serve(request, response, callback, false, (body, visit) -> {
@@ -88,6 +88,10 @@ public final class PlanHandler extends AnsweringHandler {
             visit.finish(() -> Responses.bytes(200, "text/plain; charset=utf-8", plan.getBytes(StandardCharsets.UTF_8), request, response,
                     callback));
         });
+    }
+
+    private static int months(String key, Fields query) {
+        return PastQuotes.months(key, one(key, query));
     }
 
     private static String one(String key, Fields query) {

@@ -13,12 +13,15 @@ public final class PastQuotes {
     private PastQuotes() {
     }
 
-    /** @throws RefusedException when there are not so many months */
-    public static int months(String given) {
+    /**
+     * @param key under which it was given
+     * @throws RefusedException when there are not so many months
+     */
+    public static int months(String key, String given) {
         if (given.matches("[1-9][0-9]{0,2}") && Integer.parseInt(given) <= MOST_MONTHS) {
             return Integer.parseInt(given);
         }
-        throw RefusedException.of(400, "months", given, "must be a whole number of months from 1 to %s".formatted(MOST_MONTHS));
+        throw RefusedException.of(400, key, given, "must be a whole number of months from 1 to %s".formatted(MOST_MONTHS));
     }
 
     /** Where there is no book yet, nothing was asked for. */

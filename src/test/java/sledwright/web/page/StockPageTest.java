@@ -53,6 +53,8 @@ class StockPageTest {
             Wire.Reply wrong = Wire.post(server.address(), "/page/demand?months=1&horizon=1&name=list.pdf", "text/csv", "sku\n");
             assertThat(wrong.status()).isEqualTo(400);
             assertThat(wrong.body()).contains("must end in .xlsx, .csv, .tsv or .txt");
+            assertThat(Wire.post(server.address(), "/page/demand?months=1&horizon=0&name=list.csv", "text/csv", "sku\n").body())
+                    .contains("\"place\": \"horizon\"", "must be a whole number of months from 1 to 120");
         }
     }
 
