@@ -20,6 +20,10 @@ import sledwright.web.shop.BookShelf;
 /** The book that a command line names. Apart from the options, so that a run without a book loads nothing of it. */
 final class BookOpening {
 
+    /** What the book has of an order: its paper as it was kept or, where it is none yet, the answer. */
+    record Ordered(Optional<byte[]> paper, Optional<OrderAnswer> answer) {
+    }
+
     private BookOpening() {
     }
 
@@ -52,33 +56,34 @@ final class BookOpening {
         }
     }
 
-    /**
-     * A paper of the last version of a quote, every byte as it was kept.
-     *
-     * @param order whether an order is wanted, and not a quote for one request
-     */
-    static byte[] paper(String number, boolean order, Audience audience, SharedOptions shared, Terminal terminal) {
+    /** A paper of the last version of a quote for one request, every byte as it was kept. */
+    static byte[] paper(String number, Audience audience, SharedOptions shared, Terminal terminal) {
         try (Book book = open(shared, terminal)) {
             SavedQuote quote = book.find(QuoteNumber.named(number).orElseThrow(), reader(shared, terminal));
-            if (!order && book.isOrder(quote)) {
+            if (book.isOrder(quote)) {
                 throw new UsageException("%s is an order.\nMaybe run 'sledwright order %s'.".formatted(number, number));
             }
-            return book.paper(quote, quote.version(), OfferPapers.name(shared.format().toString(), audience));
+            return paper(book, quote, audience, shared);
         }
     }
 
-    /** Whether a quote of the book is an order of several lines. */
-    static boolean isOrder(String number, SharedOptions shared, Terminal terminal) {
-        try (Book book = open(shared, terminal)) {
-            return book.isOrder(book.find(QuoteNumber.named(number).orElseThrow(), reader(shared, terminal)));
-        }
+    private static byte[] paper(Book book, SavedQuote quote, Audience audience, SharedOptions shared) {
+        return book.paper(quote, quote.version(), OfferPapers.name(shared.format().toString(), audience));
     }
 
-    /** The machines of a quote as an order: what each takes from which lot, and what comes from which supplier. */
-    static OrderAnswer order(String number, SharedOptions shared, Terminal terminal) {
+    /** An order of the book as it was kept; of a quote for one request what its machines take from which lot and supplier. */
+    static Ordered order(String number, Audience audience, SharedOptions shared, Terminal terminal) {
         try (Book book = open(shared, terminal)) {
-            return QuotedMachines.order(book, QuoteNumber.named(number).orElseThrow(), shared.catalog(), reader(shared, terminal),
-                    shared.terms());
+            SavedQuote quote = book.find(QuoteNumber.named(number).orElseThrow(), reader(shared, terminal));
+            if (book.isOrder(quote)) {
+                return new Ordered(Optional.of(paper(book, quote, audience, shared)), Optional.empty());
+            }
+            if (audience == Audience.CUSTOMER) {
+                throw new UsageException("%s is a quote for one request.\nMaybe run 'sledwright quote %s', or add --for shop."
+                        .formatted(number, number));
+            }
+            return new Ordered(Optional.empty(), Optional.of(QuotedMachines.order(book, quote.number(), shared.catalog(),
+                    reader(shared, terminal), shared.terms())));
         }
     }
 

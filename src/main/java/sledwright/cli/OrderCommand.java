@@ -75,16 +75,12 @@ final class OrderCommand implements Callable<Integer> {
             throw new UsageException("%s is a quote of the book, which is printed as it was kept, without --set.".formatted(file)
                     + "\nMaybe run 'sledwright book revise %s --set KEY=VALUE'.".formatted(file));
         }
-        String number = file.toString();
-        if (BookOpening.isOrder(number, shared, terminal)) {
-            output.write(Renderings.asKept(shared.format(), BookOpening.paper(number, true, audience, shared, terminal)));
-            return ExitCode.DONE;
+        BookOpening.Ordered ordered = BookOpening.order(file.toString(), audience, shared, terminal);
+        if (ordered.answer().isPresent()) {
+            return write(output, ordered.answer().get(), audience);
         }
-        if (audience == Audience.CUSTOMER) {
-            throw new UsageException("%s is a quote for one request.\nMaybe run 'sledwright quote %s', or add --for shop.".formatted(number,
-                    number));
-        }
-        return write(output, BookOpening.order(number, shared, terminal), audience);
+        output.write(Renderings.asKept(shared.format(), ordered.paper().orElseThrow()));
+        return ExitCode.DONE;
     }
 
     private int write(Output output, OrderAnswer answer, Audience audience) {

@@ -134,7 +134,7 @@ final class QuoteCommand implements Callable<Integer> {
             throw new UsageException("%s is a quote of the book, which is printed as it was kept, without --set, --why-not and --steps."
                     .formatted(file) + "\nMaybe run 'sledwright book revise %s --set KEY=VALUE'.".formatted(file));
         }
-        output.write(Renderings.asKept(shared.format(), BookOpening.paper(file.toString(), false, audience, shared, terminal)));
+        output.write(Renderings.asKept(shared.format(), BookOpening.paper(file.toString(), audience, shared, terminal)));
         return ExitCode.DONE;
     }
 
