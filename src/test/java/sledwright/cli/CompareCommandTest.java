@@ -134,6 +134,12 @@ class CompareCommandTest {
         assertThat(Run.of("compare", FILE, "--time-limit", "0.000001", "--format", "html").out()).contains("Not each price in these lists is certain to be the lowest for what it brings.");
     }
 
+    /** Of mirrored memory a customer has half. */
+    @Test
+    void aLetterSaysWhatOfTheMemoryIsUsable() {
+        assertThat(Run.of("compare", "scenarios/mirrored-ledger.yaml", "--for", "customer").out()).contains(" GB of it usable, at ");
+    }
+
     @Test
     void wrongArgumentsAreNamed() {
         assertThat(Run.of("compare", FILE, "--over", "total").err()).contains("--over total needs to know about energy");

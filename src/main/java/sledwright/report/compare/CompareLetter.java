@@ -96,8 +96,7 @@ public final class CompareLetter {
         for (int number : shown) {
             BuildView build = view.build(number);
             table.row(String.valueOf(number), build.price().map(words::money).orElse(""), words.say("order.what", build.platformName(),
-                    build.processors(), build.processorSku().orElse(""), words.say("what.memory.words", SideBySide.modules(build, words),
-                    words.figure(build.figures().memoryGb()), words.figure(build.figures().speed().mts()))),
+                    build.processors(), build.processorSku().orElse(""), SideBySide.memory(build, words)),
                     SideBySide.days(build.leadDays(), words));
         }
         return table;

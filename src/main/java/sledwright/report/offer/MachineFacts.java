@@ -28,7 +28,7 @@ final class MachineFacts {
         build.processor().ifPresent(processor -> facts.add(new OfferPage.Fact(words.say("what.processors"),
                 words.say("what.processors.words", build.processors(), processor.sku(), processor.cores(),
                         words.figure(processor.baseGhz()), words.figure(processor.allCoreGhz())))));
-        facts.add(new OfferPage.Fact(words.say("what.memory"), memory(build)));
+        facts.add(new OfferPage.Fact(words.say("what.memory"), SideBySide.memory(build, words)));
         EquipmentWords equipment = new EquipmentWords(words);
         facts.add(new OfferPage.Fact(words.say("what.power"), build.supply().map(sku -> "%s \u00d7 %s".formatted(build.supplies(), sku))
                 .orElseGet(() -> equipment.enclosures(build.heaviest().fitout()).map(fed -> words.say("what.power.enclosures", fed))
@@ -38,14 +38,6 @@ final class MachineFacts {
         facts.add(new OfferPage.Fact(words.say("what.lead"), build.leadDays() == 0 ? words.say("what.lead.none")
                 : words.say("what.lead.days", SideBySide.days(build.leadDays(), words), words.day(day.in(build.leadDays())))));
         return facts;
-    }
-
-    private String memory(BuildView build) {
-        String modules = SideBySide.modules(build, words);
-        String all = words.figure(build.figures().memoryGb());
-        String speed = words.figure(build.figures().speed().mts());
-        return build.figures().usableGb() == build.figures().memoryGb() ? words.say("what.memory.words", modules, all, speed)
-                : words.say("what.memory.usable", modules, all, words.figure(build.figures().usableGb()), speed);
     }
 
     /** Where the machine is to stand, as far as the request says. */

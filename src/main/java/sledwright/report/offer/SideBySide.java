@@ -1,7 +1,6 @@
 package sledwright.report.offer;
 
 import java.math.BigDecimal;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +15,6 @@ import sledwright.domain.Limits;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Request;
 import sledwright.domain.VolumeWish;
-import sledwright.metrics.Figures;
 import sledwright.report.offer.Offer.Option;
 import sledwright.report.page.Wording;
 import sledwright.rules.target.Target;
@@ -175,10 +173,19 @@ public final class SideBySide {
     }
 
     /** Such as {@code 2 x 32 GB + 4 x 8 GB}, of one machine. */
-    public static String modules(BuildView build, Wording words) {
+    static String modules(BuildView build, Wording words) {
         Map<Integer, Integer> memory = build.heaviest().memory();
         return memory.isEmpty() ? words.say("none") : memory.entrySet().stream()
                 .map(group -> group.getValue() + " \u00d7 " + group.getKey() + " GB").collect(Collectors.joining(" + "));
+    }
+
+    /** Its modules, what they hold together, what of it is usable, and their speed. */
+    public static String memory(BuildView build, Wording words) {
+        String modules = modules(build, words);
+        String all = words.figure(build.figures().memoryGb());
+        String speed = words.figure(build.figures().speed().mts());
+        return build.figures().usableGb() == build.figures().memoryGb() ? words.say("what.memory.words", modules, all, speed)
+                : words.say("what.memory.usable", modules, all, words.figure(build.figures().usableGb()), speed);
     }
 
     private void addFigures() {
