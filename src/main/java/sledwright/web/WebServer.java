@@ -21,7 +21,6 @@ import sledwright.web.api.BookReportHandler;
 import sledwright.web.door.Doorman;
 import sledwright.web.door.Entrance;
 import sledwright.web.door.LoginHandler;
-import sledwright.web.door.Visitor;
 import sledwright.web.http.AccessLine;
 import sledwright.web.http.ErrorAnswers;
 import sledwright.web.http.Guard;
@@ -80,8 +79,7 @@ public final class WebServer implements AutoCloseable {
         Handler rooms = new Handler.Sequence(
                 new LoginHandler(entrance, new Reception(logins, LOGIN_BYTES, bounds.patience(), departures, settings.defects()),
                         () -> catalog.state().catalog().name()),
-                new PageHandler(shop, reception), new BookReportHandler(shop, proposals, reception,
-                        request -> Visitor.of(request).name()), new BookHandler(shop, reception, request -> Visitor.of(request).name()),
+                new PageHandler(shop, reception), new BookReportHandler(shop, proposals, reception), new BookHandler(shop, reception),
                 new BookPages(shop, proposals, reception), new PlanHandler(shop, reception),
                 new ImportHandler(shop.folder(), reception), new LinkHandler(shop::state, links, reception, this::reached),
                 new CustomerPages(shop::state, links, reception), new ApiHandler(shop::state, reception));

@@ -34,6 +34,10 @@ public record BookJson(List<Quote> quotes) {
     public record Subject(String number, String state, String customer, String request) {
     }
 
+    /** What becomes of a quote, for those who see no more of it. */
+    public record State(String number, String state) {
+    }
+
     /** @param price null where nothing was found */
     public record Extent(int version, int option, int machines, BigDecimal price, String currency) {
     }
@@ -83,6 +87,11 @@ public record BookJson(List<Quote> quotes) {
     /** One quote. */
     public static String of(SavedQuote quote) {
         return Json.of(Quote.of(quote));
+    }
+
+    /** What becomes of one, without whose it is and what it costs. */
+    public static String state(SavedQuote quote) {
+        return Json.of(new State(quote.number().toString(), quote.state().label()));
     }
 
     public static String history(SavedQuote quote, List<HistoryEntry> entries) {

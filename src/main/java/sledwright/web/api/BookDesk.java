@@ -51,7 +51,6 @@ final class BookDesk {
     private record Handed(String request, List<String> sets) {
     }
 
-
     private final OpenShop shop;
 
     BookDesk(OpenShop shop) {
@@ -122,18 +121,18 @@ final class BookDesk {
     }
 
     /** @param step one of {@link BookKeys#STEPS} */
-    String step(QuoteNumber number, String step, QueryOptions options, String who) {
+    SavedQuote step(QuoteNumber number, String step, QueryOptions options, String who) {
         Book book = shop.shelf().book();
         Signature by = signature(options, who);
         Reserving reserving = new Reserving(book, Optional.of(shop.folder()), terms(options));
-        return BookJson.of(switch (step) {
+        return switch (step) {
             case "hold" -> reserving.hold(number, day("until", options), by);
             case "release" -> book.release(number, by);
             case "revise" -> revise(book, number, options, by);
             case "copy" -> copy(book, number, options, by);
             default -> reserving.step(number, QuoteStep.valueOf(step.toUpperCase(java.util.Locale.ROOT)), whole("option", options),
                     options.flag("hold"), options.flag("stale-prices"), options.text("reason").orElse(""), by);
-        });
+        };
     }
 
     private SavedQuote revise(Book book, QuoteNumber number, QueryOptions options, Signature by) {

@@ -3,7 +3,6 @@ package sledwright.web.api;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 import java.util.function.Supplier;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpMethod;
@@ -11,6 +10,9 @@ import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 import sledwright.book.QuoteNumber;
+import sledwright.book.SavedQuote;
+import sledwright.report.book.BookJson;
+import sledwright.web.door.Visitor;
 import sledwright.web.http.AccessLine;
 import sledwright.web.http.RefusedException;
 import sledwright.web.http.Responses;
@@ -30,13 +32,10 @@ public final class BookHandler extends ApiMethods {
 
     private final BookDesk desk;
     private final Reception reception;
-    private final Function<Request, String> who;
 
-    /** @param who is behind a request; empty: nobody is logged in */
-    public BookHandler(OpenShop shop, Reception reception, Function<Request, String> who) {
+    public BookHandler(OpenShop shop, Reception reception) {
         this.desk = new BookDesk(shop);
         this.reception = reception;
-        this.who = who;
     }
 
     @Override
@@ -73,7 +72,7 @@ public final class BookHandler extends ApiMethods {
         String type = request.getHeaders().get(HttpHeader.CONTENT_TYPE);
         RequestBody.of(type, new byte[] {'{', '}'});
         reception.serve(request, response, callback, false, (body, visit) -> {
-            String saved = BookReplies.of(() -> desk.save(RequestBody.of(type, body), options, who.apply(request)));
+            String saved = BookReplies.of(() -> desk.save(RequestBody.of(type, body), options, Visitor.of(request).name()));
             visit.finish(() -> Responses.json(200, saved, request, response, callback));
         });
     }
@@ -110,7 +109,12 @@ public final class BookHandler extends ApiMethods {
                 AccessLine.name(request, PATH + "/NUMBER/" + step);
                 requireMethod(request, "POST", HttpMethod.POST);
                 QueryOptions options = QueryOptions.of(query(request), keys);
-                serve(request, response, callback, () -> desk.step(number, step, options, who.apply(request)));
+                Visitor visitor = Visitor.of(request);
+                boolean sees = visitor.may("GET", PATH + "/" + number);
+                serve(request, response, callback, () -> {
+                    SavedQuote quote = desk.step(number, step, options, visitor.name());
+                    return sees ? BookJson.of(quote) : BookJson.state(quote);
+                });
             }
         }
     }

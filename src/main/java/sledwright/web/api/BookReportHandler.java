@@ -3,7 +3,6 @@ package sledwright.web.api;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.eclipse.jetty.http.HttpMethod;
 import org.eclipse.jetty.server.Request;
@@ -19,6 +18,7 @@ import sledwright.report.book.DemandReport;
 import sledwright.report.book.LostJson;
 import sledwright.report.book.LostReport;
 import sledwright.report.text.Screen;
+import sledwright.web.door.Visitor;
 import sledwright.web.http.AccessLine;
 import sledwright.web.http.RefusedException;
 import sledwright.web.http.Responses;
@@ -51,14 +51,11 @@ public final class BookReportHandler extends ApiMethods {
     private final OpenShop shop;
     private final Proposals proposals;
     private final Reception reception;
-    private final Function<Request, String> who;
 
-    /** @param who is behind a request; empty: nobody is logged in */
-    public BookReportHandler(OpenShop shop, Proposals proposals, Reception reception, Function<Request, String> who) {
+    public BookReportHandler(OpenShop shop, Proposals proposals, Reception reception) {
         this.shop = shop;
         this.proposals = proposals;
         this.reception = reception;
-        this.who = who;
     }
 
     @Override
@@ -111,7 +108,7 @@ public final class BookReportHandler extends ApiMethods {
 
     private void allocate(boolean apply, Request request, Response response, Callback callback) {
         QueryOptions options = QueryOptions.of(query(request), apply ? BookKeys.APPLY : BookKeys.ALLOCATE);
-        Signature by = BookDesk.signature(options, who.apply(request));
+        Signature by = BookDesk.signature(options, Visitor.of(request).name());
         Terms terms = Terms.within(options.time(SECONDS)).withSeed(options.seed());
         List<String> seen = options.texts("proposal");
         reception.serve(request, response, callback, seen.isEmpty(), (body, visit) -> {

@@ -211,6 +211,11 @@ class LoginTest {
             assertThat(sheet.body().replaceAll("(?s)<style.*?</style>", "")).contains("WREN").doesNotContain(price, "price", "EUR", "Nordmole");
         }
         assertThat(Wire.get(address, "/api/book/" + number + "/sheet?format=pdf", cookie).body()).startsWith("%PDF-");
+        for (String step : List.of("send", "accept")) {
+            assertThat(Wire.post(address, "/api/book/" + number + "/" + step, JSON, "", pass(Role.SALES).headers()).body()).contains(price);
+        }
+        Wire.Reply picked = Wire.post(address, "/api/book/" + number + "/pick", JSON, "", pass(Role.BENCH).headers());
+        assertThat(picked.body()).contains(number, "\"state\": \"picked\"").doesNotContain(price, "price", "EUR", "Nordmole");
         for (String kept : List.of("/api/book/" + number, "/api/book/" + number + "/history", "/api/book/" + number + "/request", "/api/book")) {
             assertThat(Wire.get(address, kept, cookie).status()).as(kept).isEqualTo(403);
         }
