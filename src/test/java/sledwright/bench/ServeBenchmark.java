@@ -118,10 +118,14 @@ final class ServeBenchmark {
             all.add(pool.submit(work));
         }
         List<double[]> found = new ArrayList<>();
-        for (Future<double[]> each : all) {
-            found.add(each.get());
+        try {
+            for (Future<double[]> each : all) {
+                found.add(each.get());
+            }
+        } finally {
+            // Where one client fails, the others would go on and keep the program from ending.
+            pool.shutdownNow();
         }
-        pool.shutdown();
         double cpu = demo.cpuMillis() - spent;
         double[] times = found.stream().flatMapToDouble(Arrays::stream).sorted().toArray();
         out.printf("%d clients: %.0f answers a second, median %.1f ms, 95 %% %.1f ms, %.1f ms of the server's processor time each, other than for one client: %d of %d%n", clients,
