@@ -29,6 +29,13 @@ public sealed interface Job {
         }
     }
 
+    /** A job whose answer a shop may offer. */
+    sealed interface Offerable extends Job {
+
+        /** Lines that say for whom; may be empty. */
+        List<String> customer();
+    }
+
     /**
      * Builds are to be found.
      *
@@ -38,7 +45,7 @@ public sealed interface Job {
      * @param discount what the customer pays in the place of the price
      */
     record Quote(Catalog catalog, Request request, List<String> customer, Optional<Energy> energy, int points, Discount discount)
-            implements Single {
+            implements Single, Offerable {
 
         public Quote {
             customer = List.copyOf(customer);
@@ -73,7 +80,7 @@ public sealed interface Job {
      * @param customer lines that say for whom; may be empty
      * @param discount what the customer pays in the place of the price of the whole order
      */
-    record Order(Catalog catalog, OrderRequest order, List<String> customer, Discount discount) implements Job {
+    record Order(Catalog catalog, OrderRequest order, List<String> customer, Discount discount) implements Offerable {
 
         public Order {
             customer = List.copyOf(customer);

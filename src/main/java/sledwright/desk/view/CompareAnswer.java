@@ -1,6 +1,5 @@
 package sledwright.desk.view;
 
-import java.util.List;
 import sledwright.domain.Catalog;
 import sledwright.request.Job;
 
@@ -13,10 +12,5 @@ public record CompareAnswer(CompareView view, Job.Quote job) {
 
     public Catalog shop() {
         return job.catalog();
-    }
-
-    /** To whom the request says that it is addressed, in lines; may be empty. */
-    public List<String> customer() {
-        return job.customer();
     }
 }

@@ -4,18 +4,28 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import sledwright.domain.Catalog;
+import sledwright.request.Job;
 
 /** An answer that a shop may offer and keep: builds for one request, or machines of several lines. */
 public sealed interface OfferAnswer permits QuoteAnswer, OrderAnswer {
 
+    /** What was asked. */
+    Job.Offerable job();
+
     /** The catalogue that it was answered from. */
-    Catalog shop();
+    default Catalog shop() {
+        return job().catalog();
+    }
 
     /** What the customer calls the request. */
-    String name();
+    default String name() {
+        return job().name();
+    }
 
     /** To whom the request says that it is addressed, in lines; may be empty. */
-    List<String> customer();
+    default List<String> customer() {
+        return job().customer();
+    }
 
     /** Machines that are asked for. */
     int machines();

@@ -1,9 +1,7 @@
 package sledwright.desk.view;
 
 import java.math.BigDecimal;
-import java.util.List;
 import java.util.Optional;
-import sledwright.domain.Catalog;
 import sledwright.planner.order.OrderOutcome;
 import sledwright.request.Job;
 
@@ -18,21 +16,6 @@ public record OrderAnswer(OrderView view, Job.Order job, OrderOutcome outcome, O
 
     public OrderAnswer(OrderView view, Job.Order job, OrderOutcome outcome) {
         this(view, job, outcome, Optional.empty());
-    }
-
-    @Override
-    public Catalog shop() {
-        return job.catalog();
-    }
-
-    @Override
-    public String name() {
-        return job.name();
-    }
-
-    @Override
-    public List<String> customer() {
-        return job.customer();
     }
 
     @Override
