@@ -3,9 +3,7 @@ package sledwright.book;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +13,7 @@ import java.util.stream.Stream;
 import sledwright.domain.Build;
 import sledwright.domain.FilledEnclosure;
 import sledwright.domain.Lot;
+import sledwright.domain.LotPiles;
 import sledwright.domain.Pick;
 import sledwright.metrics.Figures;
 import sledwright.planner.allot.LotName;
@@ -108,7 +107,7 @@ record KeptMachines(List<Group> groups, List<Frame> frames) {
                 fill.picks().forEach(picks -> picks.forEach(pick -> left.merge(pick.lot(), -pick.quantity(), Integer::sum)));
             }
         }
-        Shelves rest = new Shelves(outcome.picks().stream().filter(pick -> left.get(pick.lot()) > 0)
+        LotPiles rest = new LotPiles(outcome.picks().stream().filter(pick -> left.get(pick.lot()) > 0)
                 .map(pick -> new Pick(pick.lot(), left.get(pick.lot()))).toList());
         List<Frame> frames = new ArrayList<>();
         for (FilledEnclosure filled : outcome.enclosures()) {
@@ -116,35 +115,6 @@ record KeptMachines(List<Group> groups, List<Frame> frames) {
                     rest.taken(filled.partCounts()).stream().map(Unit::of).toList()));
         }
         return new KeptMachines(groups, frames);
-    }
-
-    /** Units that are handed out lot by lot. */
-    static final class Shelves {
-
-        private final Map<String, Deque<Pick>> bySku = new HashMap<>();
-
-        Shelves(List<Pick> picks) {
-            picks.forEach(pick -> bySku.computeIfAbsent(pick.sku(), sku -> new ArrayDeque<>()).add(pick));
-        }
-
-        /** @throws java.util.NoSuchElementException when there are not as many */
-        List<Pick> taken(SortedMap<String, Integer> counts) {
-            List<Pick> taken = new ArrayList<>();
-            counts.forEach((sku, units) -> {
-                Deque<Pick> lots = bySku.getOrDefault(sku, new ArrayDeque<>());
-                int open = units;
-                while (open > 0) {
-                    Pick first = lots.removeFirst();
-                    int some = Math.min(open, first.quantity());
-                    taken.add(new Pick(first.lot(), some));
-                    open -= some;
-                    if (first.quantity() > some) {
-                        lots.addFirst(new Pick(first.lot(), first.quantity() - some));
-                    }
-                }
-            });
-            return taken;
-        }
     }
 
     /** Units of the shop's by lot. */

@@ -14,6 +14,7 @@ import sledwright.book.KeptMachines.Group;
 import sledwright.book.KeptMachines.Unit;
 import sledwright.domain.Build;
 import sledwright.domain.EnclosureFrom;
+import sledwright.domain.LotPiles;
 import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
 import sledwright.domain.Pick;
@@ -101,10 +102,10 @@ record PromisedOrder(Promised promised, Promised.Machines machines, OrderRequest
         told().forEach((name, told) -> {
             Order order = given.get(name);
             if (order != null) {
-                KeptMachines.Shelves shelves = new KeptMachines.Shelves(order.picks());
+                LotPiles piles = new LotPiles(order.picks());
                 Map<Build, List<List<Unit>>> dealt = new LinkedHashMap<>();
                 for (Build build : order.machines()) {
-                    List<Pick> picks = shelves.taken(build.partCounts());
+                    List<Pick> picks = piles.taken(build.partCounts());
                     dealt.computeIfAbsent(build, same -> new ArrayList<>()).add(picks.stream().map(Unit::of).toList());
                 }
                 Group first = told.get(0);

@@ -16,6 +16,7 @@ import sledwright.domain.Discount;
 import sledwright.domain.Enclosure;
 import sledwright.domain.FilledEnclosure;
 import sledwright.domain.Lot;
+import sledwright.domain.LotPiles;
 import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
 import sledwright.domain.Pick;
@@ -68,9 +69,9 @@ final class QuotedOrder {
         OrderLine line = new OrderLine(order.request().name(), order.request(), OrderLine.LEAST_PRIORITY, false);
         OrderRequest asked = new OrderRequest(name, List.of(line), OptionalInt.empty(), 0, 0, order.request().onHand());
         QuotedOrder made = new QuotedOrder(order.catalog(), asked);
-        KeptMachines.Shelves shelves = new KeptMachines.Shelves(order.picks());
+        LotPiles piles = new LotPiles(order.picks());
         Map<Build, List<List<Pick>>> dealt = new LinkedHashMap<>();
-        order.machines().forEach(build -> dealt.computeIfAbsent(build, same -> new ArrayList<>()).add(shelves.taken(build.partCounts())));
+        order.machines().forEach(build -> dealt.computeIfAbsent(build, same -> new ArrayList<>()).add(piles.taken(build.partCounts())));
         List<Fill> fills = dealt.entrySet().stream().map(one -> made.fill(one.getKey(), line, one.getValue())).toList();
         return made.answer(Map.of(line.name(), fills), order.housings().stream().map(housing -> housing.filled()).toList(), order.picks(),
                 new Job.Order(order.catalog(), asked, List.of(), Discount.NONE));

@@ -1,18 +1,16 @@
 package sledwright.planner.order;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.SortedMap;
 import sledwright.domain.Build;
 import sledwright.domain.FilledEnclosure;
 import sledwright.domain.Lot;
+import sledwright.domain.LotPiles;
 import sledwright.domain.OrderLine;
 import sledwright.domain.Pick;
 import sledwright.metrics.Figures;
@@ -32,17 +30,17 @@ final class Assembly {
     private final Market market;
     private final Tally tally;
     private final Map<Lot, Integer> taken = new LinkedHashMap<>();
-    private final Map<Integer, Map<Integer, Deque<Pick>>> left = new HashMap<>();
+    /** Pool -> what its lines take. */
+    private final Map<Integer, LotPiles> piles = new HashMap<>();
 
     Assembly(Tally tally) {
         this.tally = tally;
         market = tally.market();
         for (int part = 0; part < market.parts(); part++) {
-            int asked = part;
             if (tally.takes(part)) {
                 tally.draws().picks(part, tally.need()).forEach((pool, picks) -> {
                     picks.forEach(pick -> taken.merge(pick.lot(), pick.quantity(), Integer::sum));
-                    left.computeIfAbsent(pool, some -> new HashMap<>()).put(asked, new ArrayDeque<>(picks));
+                    piles.computeIfAbsent(pool, some -> new LotPiles(List.of())).put(picks);
                 });
             }
         }
@@ -78,7 +76,8 @@ final class Assembly {
                     .forEach(entry -> {
                         for (int time = 0; time < entry.getValue(); time++) {
                             entry.getKey().builds()
-                                    .forEach(build -> byBuild.computeIfAbsent(build, same -> new ArrayList<>()).add(drawn(build, asked)));
+                                    .forEach(build -> byBuild.computeIfAbsent(build, same -> new ArrayList<>())
+                                            .add(piles.get(market.poolOf(asked)).taken(build.partCounts())));
                         }
                     });
             OrderLine of = market.line(line);
@@ -87,27 +86,6 @@ final class Assembly {
                     tally.missing(line)));
         }
         return lines;
-    }
-
-    /** The units of one machine, each kind from the lots of its line's pool in their order. */
-    private List<Pick> drawn(Build build, int line) {
-        Map<Integer, Deque<Pick>> lots = left.get(market.poolOf(line));
-        List<Pick> picks = new ArrayList<>();
-        SortedMap<String, Integer> counts = build.partCounts();
-        counts.forEach((sku, units) -> {
-            Deque<Pick> queue = lots.get(market.index().get(sku));
-            int open = units;
-            while (open > 0) {
-                Pick first = queue.removeFirst();
-                int some = Math.min(open, first.quantity());
-                picks.add(new Pick(first.lot(), some));
-                open -= some;
-                if (first.quantity() > some) {
-                    queue.addFirst(new Pick(first.lot(), first.quantity() - some));
-                }
-            }
-        });
-        return picks;
     }
 
     Price price(List<LineFill> lines, int suppliers) {
