@@ -19,8 +19,7 @@ public final class Audit {
 
     static final List<Check> CHECKS = List.of(new UnsoldPlatforms(), new UnsoldCompanions(), new SpeedHoles(), new DeadPlaces(),
             new PartsWithoutPlatform(), new OffersOfUnusableParts(), new IdleCompanions(), new LotsOver(), new PricesOffTrend(),
-            new SoldBelowCost(),
-            new CaseTwins());
+            new SoldBelowCost(), new CaseTwins());
 
     private Audit() {
     }

@@ -1,16 +1,13 @@
 package sledwright.explain.audit;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Set;
+import java.util.Optional;
+import java.util.function.Function;
 import sledwright.catalog.OfferRow;
-import sledwright.catalog.PlacedCatalog;
-import sledwright.input.Located;
+import sledwright.domain.Catalog;
 
-/** A lot whose last day is before the day of the prices; it is not sold, and named once. */
-final class LotsOver implements Audit.Check {
+/** A lot whose last day is before the day of the prices; it is not sold. */
+final class LotsOver implements OfferCheck {
 
     @Override
     public String id() {
@@ -18,18 +15,9 @@ final class LotsOver implements Audit.Check {
     }
 
     @Override
-    public List<Warning> look(PlacedCatalog placed) {
-        LocalDate day = placed.catalog().pricedOn();
-        List<Warning> warnings = new ArrayList<>();
-        Set<List<String>> seen = new HashSet<>();
-        for (Located<OfferRow> row : placed.offers()) {
-            OfferRow offer = row.value();
-            if (offer.isOver(day) && seen.add(List.of(offer.sku(), offer.lot()))) {
-                warnings.add(new Warning(id(), row.place(),
-                        "lot %s of %s was valid until %s and is not sold on %s.".formatted(offer.lot(), offer.sku(),
-                        offer.validUntil().orElseThrow(), day)));
-            }
-        }
-        return warnings;
+    public Function<OfferRow, Optional<String>> messages(Catalog catalog) {
+        LocalDate day = catalog.pricedOn();
+        return offer -> offer.validUntil().filter(until -> offer.isOver(day)).map(until ->
+                "lot %s of %s was valid until %s and is not sold on %s.".formatted(offer.lot(), offer.sku(), until, day));
     }
 }

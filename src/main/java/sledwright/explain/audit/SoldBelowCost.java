@@ -1,14 +1,13 @@
 package sledwright.explain.audit;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import sledwright.catalog.BelowCost;
 import sledwright.catalog.OfferRow;
-import sledwright.catalog.PlacedCatalog;
-import sledwright.input.Located;
+import sledwright.domain.Catalog;
 
 /** A price, or price break, below what the shop paid. */
-final class SoldBelowCost implements Audit.Check {
+final class SoldBelowCost implements OfferCheck {
 
     @Override
     public String id() {
@@ -16,11 +15,7 @@ final class SoldBelowCost implements Audit.Check {
     }
 
     @Override
-    public List<Warning> look(PlacedCatalog placed) {
-        List<Warning> warnings = new ArrayList<>();
-        for (Located<OfferRow> row : placed.offers()) {
-            BelowCost.of(row.value(), placed.catalog()).ifPresent(message -> warnings.add(new Warning(id(), row.place(), message)));
-        }
-        return warnings;
+    public Function<OfferRow, Optional<String>> messages(Catalog catalog) {
+        return offer -> BelowCost.of(offer, catalog);
     }
 }
