@@ -9,6 +9,7 @@ import java.util.OptionalLong;
 import java.util.SortedMap;
 import java.util.function.BiFunction;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
@@ -43,6 +44,9 @@ final class UpgradeSearch implements Exact {
     /** What the parts fetch -> the search of the stock at these prices. */
     private final Map<SortedMap<String, Long>, Search> searches = new HashMap<>();
 
+    /** A change of the stock -> the search of what it leaves. */
+    private final Map<Object, UpgradeSearch> changed = new HashMap<>();
+
     private UpgradeSearch(Catalog shop, Installed installed, Catalog stock, Search search) {
         this.shop = shop;
         this.installed = installed;
@@ -53,6 +57,11 @@ final class UpgradeSearch implements Exact {
     /** @param stock as {@link UpgradeStock} makes it of the shop's */
     static UpgradeSearch of(Catalog shop, Installed installed, Catalog stock) {
         return new UpgradeSearch(shop, installed, stock, new Search(stock));
+    }
+
+    @Override
+    public UpgradeSearch on(Object change, Supplier<Catalog> other) {
+        return changed.computeIfAbsent(change, same -> on(other.get()));
     }
 
     @Override
