@@ -50,6 +50,11 @@ public enum Axis {
         return unit;
     }
 
+    /** The unit behind a figure or its name, with what stands between; empty where it has none or its name is its unit. */
+    public String unitAfter(String between) {
+        return unit.isEmpty() || unit.equals(noun) ? "" : between + unit;
+    }
+
     public boolean lessIsBetter() {
         return lessIsBetter;
     }

@@ -69,7 +69,7 @@ public record CompareView(String request, int machines, String currency, Status 
 
         /** The figure with its unit, such as {@code usable memory, GB}. */
         public String figureWords() {
-            return axis.noun() + (axis.unit().isEmpty() || axis.unit().equals(axis.noun()) ? "" : ", " + axis.unit());
+            return axis.noun() + axis.unitAfter(", ");
         }
     }
 

@@ -12,7 +12,6 @@ import sledwright.desk.view.CompareView.CurveView;
 import sledwright.desk.view.CompareView.PointView;
 import sledwright.desk.view.Line;
 import sledwright.domain.Catalog;
-import sledwright.generator.Axis;
 import sledwright.metrics.Figures;
 import sledwright.report.build.BuildText;
 import sledwright.report.offer.EquipmentWords;
@@ -78,7 +77,7 @@ public final class CompareSheets {
     private List<Object> point(CurveView curve, PointView point) {
         BuildView build = view.build(point.build());
         return List.of(said.figure(curve.axis()), said.cost(curve.cost()), curve.platform().orElse(words.say("compare.all")), point.cost(),
-                Numbers.decimal(point.figure()), curve.axis() == Axis.CORES ? "" : curve.axis().unit(), or(point.perUnit()),
+                Numbers.decimal(point.figure()), curve.axis().unitAfter(""), or(point.perUnit()),
                 or(point.extra().map(CompareView.Extra::cost)),
                 or(point.extra().map(extra -> Numbers.decimal(extra.figure()))), or(point.extra().map(CompareView.Extra::perUnit)),
                 point.knee(), point.bestPerUnit(), point.foremost(), point.proved(), point.price(), or(point.energy()),

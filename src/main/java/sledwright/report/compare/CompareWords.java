@@ -35,12 +35,12 @@ final class CompareWords {
 
     /** Such as {@code Usable memory, GB}. */
     String figureAndUnit(Axis axis) {
-        return figure(axis) + (axis.unit().isEmpty() || axis == Axis.CORES ? "" : ", " + axis.unit());
+        return figure(axis) + axis.unitAfter(", ");
     }
 
     /** The figure of a machine with its unit. */
     String amount(Axis axis, double figure) {
-        return words.figure(Quantity.rounded(figure)) + (axis.unit().isEmpty() || axis == Axis.CORES ? "" : " " + axis.unit());
+        return words.figure(Quantity.rounded(figure)) + axis.unitAfter(" ");
     }
 
     String cost(Cost cost) {
