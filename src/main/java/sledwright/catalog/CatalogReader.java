@@ -18,6 +18,7 @@ import sledwright.domain.Enclosure;
 import sledwright.domain.Lot;
 import sledwright.domain.Lot.PriceBreak;
 import sledwright.domain.Platform;
+import sledwright.domain.Shop;
 import sledwright.domain.SupplierNames;
 import sledwright.input.Faults;
 import sledwright.input.FaultsException;
@@ -88,12 +89,13 @@ public final class CatalogReader {
     }
 
     private static RawCatalog raw(Path folder, Map<CatalogTable, TableRows> others, Faults faults) {
-        Optional<Shop> shop = ShopReader.read(folder.resolve("catalog.yaml"), faults);
+        Optional<ShopFile> named = ShopReader.read(folder.resolve("catalog.yaml"), faults);
+        Optional<Shop> shop = named.map(ShopFile::shop);
         List<PlatformFile> platforms = platformFiles(folder.resolve("platforms"), faults).stream()
                 .map(file -> PlatformReader.read(file, faults)).toList();
         List<EnclosureFile> enclosures = enclosureFiles(folder.resolve("enclosures"), faults).stream()
                 .map(file -> EnclosureReader.read(file, faults)).toList();
-        return new RawCatalog(shop, platforms, enclosures,
+        return new RawCatalog(named, platforms, enclosures,
                 PartTables.processors(rows(CatalogTable.PROCESSORS, folder, others, faults), faults),
                 PartTables.modules(rows(CatalogTable.MEMORY, folder, others, faults), faults),
                 EquipmentTables.drives(rows(CatalogTable.DRIVES, folder, others, faults), faults),
@@ -154,16 +156,14 @@ public final class CatalogReader {
     }
 
     private static Catalog catalog(RawCatalog raw) {
-        Shop shop = raw.shop().orElseThrow();
+        Shop shop = raw.shop().orElseThrow().shop();
         List<Platform> platforms = raw.platforms().stream().flatMap(file -> file.platform().stream()).toList();
         List<Enclosure> enclosures = raw.enclosures().stream().flatMap(file -> file.enclosure().stream()).toList();
         SharedNames names = new SharedNames(platforms, enclosures);
         Assortment assortment = new Assortment(platforms.stream().map(names::named).toList(),
                 enclosures.stream().map(names::named).toList(),
                 values(raw.processors()), values(raw.modules()), values(raw.drives()), values(raw.cards()), values(raw.extras()));
-        return new Catalog(shop.name(), shop.currency(), shop.pricedOn(), shop.labour(), shop.throughputFactors().orElseThrow(), assortment,
-                lots(raw.offers(), shop.pricedOn()), shop.stationery())
-                .withSuppliers(shop.suppliers()).withHouse(shop.house()).withWorkloads(shop.workloads());
+        return new Catalog(shop, assortment, lots(raw.offers(), shop.pricedOn()));
     }
 
     private static <T> List<T> values(Table<T> table) {

@@ -19,7 +19,7 @@ import sledwright.input.Place;
  *
  * @param shop empty when {@code catalog.yaml} cannot be read
  */
-record RawCatalog(Optional<Shop> shop, List<PlatformFile> platforms, List<EnclosureFile> enclosures, Table<Processor> processors,
+record RawCatalog(Optional<ShopFile> shop, List<PlatformFile> platforms, List<EnclosureFile> enclosures, Table<Processor> processors,
                   Table<MemoryModule> modules, Table<Drive> drives, Table<Card> cards, Table<Extra> extras, Table<OfferRow> offers) {
 
     /** A part number where a file defines it. */

@@ -12,6 +12,7 @@ import java.util.OptionalInt;
 import sledwright.domain.House;
 import sledwright.domain.Labour;
 import sledwright.domain.MemoryWish;
+import sledwright.domain.Shop;
 import sledwright.domain.Workload;
 import sledwright.input.Faults;
 import sledwright.input.Field;
@@ -37,19 +38,20 @@ final class ShopReader {
     }
 
     /** Empty, with faults, when the file is not readable at all. */
-    static Optional<Shop> read(Path file, Faults faults) {
+    static Optional<ShopFile> read(Path file, Faults faults) {
         return YamlReader.read(Source.of(file), faults).map(group -> new ShopReader(faults).shop(Section.top(group, faults)));
     }
 
-    private Shop shop(Section top) {
+    private ShopFile shop(Section top) {
         Currency currency = top.required("currency").flatMap(this::currency).orElse(STAND_IN);
         Shop shop = new Shop(top.text("name"), currency,
                 top.required("priced_on").flatMap(field -> field.date(faults)).orElse(LocalDate.EPOCH),
                 top.section("labour").map(section -> labour(section, currency)).orElse(new Labour(0, 0)), factors(top),
                 StationeryReader.read(top), SupplierNamesReader.read(top), top.section("house").map(ShopReader::house).orElse(House.OPEN),
                 top.section("workloads").map(ShopReader::workloads).orElse(Map.of()));
+        boolean hasFactors = !top.has("throughput_factors") || top.sectionIfAny("throughput_factors").isPresent();
         top.finish();
-        return shop;
+        return new ShopFile(shop, hasFactors);
     }
 
     private Optional<Currency> currency(Field field) {
@@ -94,14 +96,11 @@ final class ShopReader {
         return house;
     }
 
-    private Optional<Map<String, Double>> factors(Section top) {
-        if (top.has("throughput_factors") && top.section("throughput_factors").isEmpty()) {
-            return Optional.empty();
-        }
+    private Map<String, Double> factors(Section top) {
         Map<String, Double> factors = new LinkedHashMap<>();
         for (Entry entry : top.entries("throughput_factors")) {
             factors.put(entry.key().text(), entry.value().decimal(CatalogBounds.FACTOR, faults).map(BigDecimal::doubleValue).orElse(0.0));
         }
-        return Optional.of(factors);
+        return factors;
     }
 }

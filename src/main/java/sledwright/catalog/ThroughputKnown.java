@@ -11,7 +11,7 @@ final class ThroughputKnown implements CatalogCheck {
 
     @Override
     public void check(RawCatalog raw, Faults faults) {
-        raw.shop().flatMap(Shop::throughputFactors).ifPresent(factors -> check(raw, factors, faults));
+        raw.shop().filter(ShopFile::hasFactors).ifPresent(file -> check(raw, file.shop().throughputFactors(), faults));
     }
 
     private static void check(RawCatalog raw, Map<String, Double> factors, Faults faults) {

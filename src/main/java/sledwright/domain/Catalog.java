@@ -17,56 +17,20 @@ import java.util.stream.Stream;
 /** A shop's parts, prices and stock. */
 public final class Catalog {
 
-    private final String name;
-    private final Currency currency;
-    private final LocalDate pricedOn;
-    private final Labour labour;
-    private final Map<String, Double> throughputFactors;
+    private final Shop shop;
     private final Assortment assortment;
     private final Map<String, Part> parts = new LinkedHashMap<>();
     private final Set<String> ofEnclosures = new HashSet<>();
     private final Map<String, List<Lot>> lots;
-    private final Stationery stationery;
-    private final SupplierNames suppliers;
-    private final House house;
     private final LocalDate today;
-    private final Map<String, Workload> workloads;
 
-    /** A shop without enclosures. */
-    public Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour,
-                   Map<String, Double> throughputFactors, List<Platform> platforms, List<Processor> processors,
-                   List<MemoryModule> modules, Map<String, List<Lot>> lots) {
-        this(name, currency, pricedOn, labour, throughputFactors, platforms, List.of(), processors, modules, lots);
+    /** @param lots sku -> its lots */
+    public Catalog(Shop shop, Assortment assortment, Map<String, List<Lot>> lots) {
+        this(shop, assortment, lots, shop.pricedOn());
     }
 
-    /** A shop without drives, cards and extras. */
-    public Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour,
-                   Map<String, Double> throughputFactors, List<Platform> platforms, List<Enclosure> enclosures,
-                   List<Processor> processors, List<MemoryModule> modules, Map<String, List<Lot>> lots) {
-        this(name, currency, pricedOn, labour, throughputFactors,
-                new Assortment(platforms, enclosures, processors, modules, List.of(), List.of(), List.of()), lots, Stationery.PLAIN);
-    }
-
-    /**
-     * A shop that calls its suppliers as its offers do.
-     *
-     * @param throughputFactors processor generation -> throughput of one core at one GHz
-     * @param lots              sku -> its lots
-     */
-    public Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour, Map<String, Double> throughputFactors,
-                   Assortment assortment, Map<String, List<Lot>> lots, Stationery stationery) {
-        this(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery,
-                SupplierNames.AS_WRITTEN, House.OPEN, pricedOn, Map.of());
-    }
-
-    private Catalog(String name, Currency currency, LocalDate pricedOn, Labour labour, Map<String, Double> throughputFactors,
-                    Assortment assortment, Map<String, List<Lot>> lots, Stationery stationery, SupplierNames suppliers,
-                    House house, LocalDate today, Map<String, Workload> workloads) {
-        this.name = name;
-        this.currency = currency;
-        this.pricedOn = pricedOn;
-        this.labour = labour;
-        this.throughputFactors = Map.copyOf(throughputFactors);
+    private Catalog(Shop shop, Assortment assortment, Map<String, List<Lot>> lots, LocalDate today) {
+        this.shop = shop;
         this.assortment = assortment;
         assortment.platforms().forEach(platform -> {
             platform.cooling().forEach(kit -> parts.put(kit.sku(), kit));
@@ -81,11 +45,7 @@ public final class Catalog {
         Stream.of(assortment.platforms(), assortment.enclosures(), assortment.processors(), assortment.modules(), assortment.drives(),
                 assortment.cards(), assortment.extras()).forEach(kind -> kind.forEach(part -> parts.put(part.sku(), part)));
         this.lots = Map.copyOf(lots);
-        this.stationery = stationery;
-        this.suppliers = suppliers;
-        this.house = house;
         this.today = today;
-        this.workloads = Collections.unmodifiableMap(new LinkedHashMap<>(workloads));
     }
 
     /**
@@ -94,7 +54,7 @@ public final class Catalog {
      * @param offers sku -> its lots
      */
     public Catalog withLots(Map<String, List<Lot>> offers) {
-        return with(offers, labour);
+        return new Catalog(shop, assortment, offers, today);
     }
 
     /** The same parts on the same offers, each changed. */
@@ -110,57 +70,45 @@ public final class Catalog {
      * @param offers sku -> its lots
      */
     public Catalog with(Map<String, List<Lot>> offers, Labour rates) {
-        return new Catalog(name, currency, pricedOn, rates, throughputFactors, assortment, offers, stationery, suppliers, house, today,
-                workloads);
+        return new Catalog(shop.with(rates), assortment, offers, today);
     }
 
     /** The same shop with what it puts on its documents. */
-    public Catalog withStationery(Stationery own) {
-        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, own, suppliers, house, today,
-                workloads);
+    public Catalog with(Stationery own) {
+        return new Catalog(shop.with(own), assortment, lots, today);
     }
 
     /** The same shop with what it calls its suppliers; the names of its lots are resolved. */
-    public Catalog withSuppliers(SupplierNames called) {
-        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery, called, house, today,
-                workloads);
-    }
-
-    /** The same shop with what it holds itself to. */
-    public Catalog withHouse(House own) {
-        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery, suppliers, own, today,
-                workloads);
+    public Catalog with(SupplierNames called) {
+        return new Catalog(shop.with(called), assortment, lots, today);
     }
 
     /** The same shop as it answers on another day. */
     public Catalog withToday(LocalDate day) {
-        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery, suppliers, house, day,
-                workloads);
-    }
-
-    /** The same shop with what its customers run. */
-    public Catalog withWorkloads(Map<String, Workload> named) {
-        return new Catalog(name, currency, pricedOn, labour, throughputFactors, assortment, lots, stationery, suppliers, house, today,
-                named);
+        return new Catalog(shop, assortment, lots, day);
     }
 
     /** The same shop with these parts instead. */
     public Catalog with(Assortment other) {
-        return new Catalog(name, currency, pricedOn, labour, throughputFactors, other, lots, stationery, suppliers, house, today,
-                workloads);
+        return new Catalog(shop, other, lots, today);
+    }
+
+    /** What the shop says of itself. */
+    public Shop shop() {
+        return shop;
     }
 
     public String name() {
-        return name;
+        return shop.name();
     }
 
     public Currency currency() {
-        return currency;
+        return shop.currency();
     }
 
     /** The day of the prices. */
     public LocalDate pricedOn() {
-        return pricedOn;
+        return shop.pricedOn();
     }
 
     /** The day of the answer; the day of the prices where nobody says. */
@@ -169,31 +117,31 @@ public final class Catalog {
     }
 
     public Labour labour() {
-        return labour;
+        return shop.labour();
     }
 
     /** What the shop puts on its documents. */
     public Stationery stationery() {
-        return stationery;
+        return shop.stationery();
     }
 
     /** What the shop calls its suppliers, and which of them it is itself. */
     public SupplierNames suppliers() {
-        return suppliers;
+        return shop.suppliers();
     }
 
     /** Name -> what a machine is to do, in the order in which the shop lists them. */
     public Map<String, Workload> workloads() {
-        return workloads;
+        return shop.workloads();
     }
 
     /** What the shop holds itself to where a request says nothing else. */
     public House house() {
-        return house;
+        return shop.house();
     }
 
     public Map<String, Double> throughputFactors() {
-        return throughputFactors;
+        return shop.throughputFactors();
     }
 
     /** Every part by kind. */
@@ -293,6 +241,6 @@ public final class Catalog {
 
     /** An amount of minor units as people write it, in units of the currency. */
     public BigDecimal amount(long minor) {
-        return BigDecimal.valueOf(minor, Math.max(0, currency.getDefaultFractionDigits()));
+        return BigDecimal.valueOf(minor, Math.max(0, shop.currency().getDefaultFractionDigits()));
     }
 }

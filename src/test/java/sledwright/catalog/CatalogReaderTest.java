@@ -130,7 +130,7 @@ class CatalogReaderTest {
         assertThat(shop.suppliers().isOwn("Marsh Trade")).isTrue();
         assertThat(shop.suppliers().isOwn("reedmere Stock")).isTrue();
         assertThat(shop.suppliers().isOwn("Fen & Sons")).isFalse();
-        assertThat(shop.withLots(Map.of()).withStationery(Stationery.PLAIN).suppliers()).isEqualTo(shop.suppliers());
+        assertThat(shop.withLots(Map.of()).with(Stationery.PLAIN).suppliers()).isEqualTo(shop.suppliers());
         assertThat(CatalogReader.readPlaced(folder).offers()).extracting(row -> row.value().supplier()).doesNotContain("Fen Surplus", " fen surplus ");
     }
 

@@ -21,6 +21,7 @@ import sledwright.generator.time.Deadline;
 import sledwright.planner.Judge;
 import sledwright.samples.Answers;
 import sledwright.samples.Samples;
+import sledwright.samples.Shops;
 
 class ComparerTest {
 
@@ -99,7 +100,7 @@ class ComparerTest {
     void efficiencyThatOutrunsTheLoadLeavesTotalCostsOpen() {
         Supply odd = new Supply("PAIR", "odd pair", 2, 1, 750, 0, new TreeMap<>(Map.of(10, 10.0, 20, 90.0)));
         Platform box = Samples.platform().cooling(Samples.LOW, Answers.DEEP).supplies(odd).make();
-        Catalog shop = new Catalog(Answers.SHOP.name(), Answers.SHOP.currency(), Answers.SHOP.pricedOn(), Answers.SHOP.labour(),
+        Catalog shop = Shops.of(Answers.SHOP.name(), Answers.SHOP.currency(), Answers.SHOP.pricedOn(), Answers.SHOP.labour(),
                 Answers.SHOP.throughputFactors(), List.of(box), List.copyOf(Answers.SHOP.processors()), List.copyOf(Answers.SHOP.modules()), Answers.SHOP.lots());
         Comparison comparison = new Comparer(shop).compare(ASKED, Optional.of(ENERGY), Arrays.asList(Cost.values()), List.of(Axis.CORES), false,
                 Deadline.never());

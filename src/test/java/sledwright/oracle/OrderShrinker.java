@@ -20,6 +20,7 @@ import sledwright.domain.Processor;
 import sledwright.domain.SupplierNames;
 import sledwright.domain.Request;
 import sledwright.domain.Stationery;
+import sledwright.samples.Shops;
 
 /** Makes an order smaller for as long as something remains true of it: fewer lines, machines, parts, lots and wishes. */
 final class OrderShrinker {
@@ -86,7 +87,7 @@ final class OrderShrinker {
         Shrinker.without(processors).forEach(fewer -> catalogs.add(with(shop, platforms, enclosures, fewer, modules)));
         Shrinker.without(modules).forEach(fewer -> catalogs.add(with(shop, platforms, enclosures, processors, fewer)));
         if (!shop.suppliers().own().isEmpty()) {
-            catalogs.add(shop.withSuppliers(SupplierNames.AS_WRITTEN));
+            catalogs.add(shop.with(SupplierNames.AS_WRITTEN));
         }
         shop.lots().forEach((sku, lots) -> {
             Shrinker.without(lots).forEach(fewer -> catalogs.add(shop.withLots(replaced(shop, sku, fewer))));
@@ -104,11 +105,11 @@ final class OrderShrinker {
     }
 
     private static Catalog with(Catalog shop, List<Platform> platforms, List<Enclosure> enclosures, List<Processor> processors, List<MemoryModule> modules) {
-        Catalog fewer = new Catalog(shop.name(), shop.currency(), shop.pricedOn(), shop.labour(), shop.throughputFactors(), new Assortment(platforms, enclosures,
+        Catalog fewer = Shops.of(shop.name(), shop.currency(), shop.pricedOn(), shop.labour(), shop.throughputFactors(), new Assortment(platforms, enclosures,
                 processors, modules, shop.assortment().drives(), shop.assortment().cards(), shop.assortment().extras()), Map.of(), Stationery.PLAIN);
         Map<String, List<Lot>> lots = new LinkedHashMap<>(shop.lots());
         lots.keySet().removeIf(sku -> fewer.part(sku).isEmpty());
-        return fewer.withLots(lots).withSuppliers(shop.suppliers());
+        return fewer.withLots(lots).with(shop.suppliers());
     }
 
     private static Map<String, List<Lot>> replaced(Catalog shop, String sku, List<Lot> lots) {

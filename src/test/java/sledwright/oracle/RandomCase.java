@@ -24,6 +24,7 @@ import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.domain.Request;
 import sledwright.domain.Slot;
+import sledwright.samples.Shops;
 
 /** A small catalogue and a request on it, the same for the same seed. */
 record RandomCase(long seed, Catalog catalog, Request request) {
@@ -92,7 +93,7 @@ record RandomCase(long seed, Catalog catalog, Request request) {
 
     private static Catalog catalog(Labour labour, Map<String, Double> factors, List<Platform> platforms,
                                    List<Processor> processors, List<MemoryModule> modules, Map<String, List<Lot>> lots) {
-        return new Catalog("random", Currency.getInstance("EUR"), LocalDate.of(2025, 1, 1), labour, factors, platforms,
+        return Shops.of("random", Currency.getInstance("EUR"), LocalDate.of(2025, 1, 1), labour, factors, platforms,
                 processors, modules, lots);
     }
 

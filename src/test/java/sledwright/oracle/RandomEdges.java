@@ -29,6 +29,7 @@ import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.domain.Worth;
 import sledwright.rules.Order;
+import sledwright.samples.Shops;
 
 /**
  * Moves a random case to where bounds are tight: parts that cost nothing, labour that costs nothing, parts that the customer has,
@@ -68,7 +69,7 @@ final class RandomEdges {
         List<Platform> platforms = chance(0.3) ? from.platforms().stream().map(RandomEdges::withAnUnevenShare).toList() : List.copyOf(from.platforms());
         int times = chance(0.15) ? 12 : 1;
         List<Processor> processors = from.processors().stream().map(one -> withCores(one, times * one.cores())).toList();
-        return new Catalog(from.name(), from.currency(), from.pricedOn(), labour, from.throughputFactors(), platforms, processors,
+        return Shops.of(from.name(), from.currency(), from.pricedOn(), labour, from.throughputFactors(), platforms, processors,
                 List.copyOf(from.modules()), lots(that));
     }
 

@@ -41,7 +41,6 @@ import sledwright.domain.MemoryMode;
 import sledwright.domain.Need;
 import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
-import sledwright.domain.Part;
 import sledwright.domain.Platform;
 import sledwright.domain.RaidLevel;
 import sledwright.domain.Request;
@@ -49,6 +48,7 @@ import sledwright.domain.Requirements;
 import sledwright.domain.Stationery;
 import sledwright.domain.Supply;
 import sledwright.domain.VolumeWish;
+import sledwright.samples.Shops;
 
 /** Gives a random case drives, cards, extras, bays, slots, needs and enclosures, and asks for them; always the same of the same case. */
 final class RandomEquipment {
@@ -79,7 +79,7 @@ final class RandomEquipment {
         Map<String, List<Lot>> supplied = new LinkedHashMap<>();
         catalog.lots().forEach((sku, list) -> supplied.put(sku, plain.part(sku).isPresent() ? list : list.stream().map(lot -> new Lot(sku, lot.lot(),
                 added.any(RandomOrder.SUPPLIERS), lot.condition(), lot.available(), lot.leadDays(), lot.breaks(), false)).toList()));
-        Catalog shop = catalog.withLots(supplied).withSuppliers(plain.suppliers());
+        Catalog shop = catalog.withLots(supplied).with(plain.suppliers());
         List<OrderLine> lines = new ArrayList<>(bare.order().lines());
         lines.replaceAll(line -> added.chance(0.2) ? line : added.equipped(line, shop, bare.order().onHand()));
         OrderRequest order = bare.order();
@@ -123,7 +123,7 @@ final class RandomEquipment {
 
     private Catalog equipped(Catalog plain, List<Platform> platforms, List<Enclosure> enclosures) {
         Labour labour = new Labour(plain.labour().perMachine(), plain.labour().perModule(), pick(0, 0, 150), pick(0, 0, 400));
-        return new Catalog(plain.name(), plain.currency(), plain.pricedOn(), labour, plain.throughputFactors(),
+        return Shops.of(plain.name(), plain.currency(), plain.pricedOn(), labour, plain.throughputFactors(),
                 new Assortment(platforms, enclosures, plain.processors(), plain.modules(), drives, cards, extras), lots, Stationery.PLAIN);
     }
 

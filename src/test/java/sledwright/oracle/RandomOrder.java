@@ -37,6 +37,7 @@ import sledwright.domain.Worth;
 import sledwright.generator.Search;
 import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
+import sledwright.samples.Shops;
 
 /** A small shop and an order on it, the same for the same seed. */
 record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
@@ -124,7 +125,7 @@ record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
         OrderRequest order = new OrderRequest("random", lines, random.nextInt(4) == 0 ? OptionalInt.of(random.nextInt(1, 3)) : OptionalInt.empty(),
                 random.nextInt(4) == 0 ? random.nextInt(1, 60) * (seed % 3 == 0 ? DEAR : 100) : 0, random.nextInt(3) == 0 ? random.nextInt(1, 13) * 100 : 0, own);
         boolean shelf = others.nextInt(3) == 0;
-        return new RandomOrder(seed, shelf ? catalog.withSuppliers(new SupplierNames(Map.of(), Set.of(others.nextInt(2) == 0 ? "birch" : "cedar"))) : catalog, order);
+        return new RandomOrder(seed, shelf ? catalog.with(new SupplierNames(Map.of(), Set.of(others.nextInt(2) == 0 ? "birch" : "cedar"))) : catalog, order);
     }
 
     private static OrderLine inOwnEnclosures(OrderLine line) {
@@ -232,7 +233,7 @@ record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
     }
 
     private static Catalog catalog(RandomParts parts, List<Enclosure> enclosures, Map<String, List<Lot>> lots) {
-        return new Catalog("random", Currency.getInstance("EUR"), LocalDate.of(2025, 1, 1), parts.labour(), parts.factors(), parts.platforms(), enclosures,
+        return Shops.of("random", Currency.getInstance("EUR"), LocalDate.of(2025, 1, 1), parts.labour(), parts.factors(), parts.platforms(), enclosures,
                 parts.processors(), parts.modules(), lots);
     }
 

@@ -41,6 +41,7 @@ import sledwright.domain.Request;
 import sledwright.domain.Stationery;
 import sledwright.domain.VolumeWish;
 import sledwright.samples.Samples;
+import sledwright.samples.Shops;
 
 /**
  * Shops of one machine with many drives, cards and extras, too many to list: up to sixteen bays, three volumes and three entries of cards.
@@ -78,7 +79,7 @@ final class RandomStorage {
                 .forEach((sku, price) -> lots.put(sku, List.of(Samples.lot(sku, "L1", PLENTY, price))));
         Catalog plain = Samples.catalog(List.of(platform), List.of(Samples.P10), List.of(Samples.R16));
         Labour labour = new Labour(1_000, 100, pick(0, 0, 150), pick(0, 0, 400));
-        Catalog catalog = new Catalog(plain.name(), plain.currency(), plain.pricedOn(), labour, plain.throughputFactors(),
+        Catalog catalog = Shops.of(plain.name(), plain.currency(), plain.pricedOn(), labour, plain.throughputFactors(),
                 new Assortment(List.of(platform), List.of(), plain.processors(), plain.modules(), drives, cards, extras), lots, Stationery.PLAIN);
         Request request = Request.named("storage").withMachines(machines).withAlternatives(1, 0.05).withEquipment(equipment());
         if (chance(0.3)) {

@@ -36,6 +36,7 @@ import sledwright.domain.Supply;
 import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
 import sledwright.planner.upgrade.Installed;
+import sledwright.samples.Shops;
 
 /**
  * Small machines that stand, and a request for an upgrade of them. The list of every build distinguishes sets of parts by prices that
@@ -209,7 +210,7 @@ record UpgradeCase(RandomCase that, Build build, double tradeIn, Catalog buyer) 
             }
         });
         lots.put(platform.sku(), List.of(Lot.own(platform.sku(), "code", machines(), 0)));
-        Catalog coded = new Catalog("coded", catalog.currency(), catalog.pricedOn(), new Labour(0, 0), catalog.throughputFactors(),
+        Catalog coded = Shops.of("coded", catalog.currency(), catalog.pricedOn(), new Labour(0, 0), catalog.throughputFactors(),
                 new Assortment(List.of(platform), List.of(), catalog.processors(), catalog.modules(), catalog.drives(), catalog.cards(), catalog.extras()),
                 lots, Stationery.PLAIN);
         Request r = request();

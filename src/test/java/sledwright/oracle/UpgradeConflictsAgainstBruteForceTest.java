@@ -3,7 +3,6 @@ package sledwright.oracle;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -20,7 +19,6 @@ import org.junit.jupiter.api.Test;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.Equipment;
-import sledwright.domain.Lot;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.MemoryWish;
 import sledwright.domain.Request;

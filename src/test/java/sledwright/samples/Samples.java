@@ -83,7 +83,7 @@ public final class Samples {
     }
 
     public static Catalog catalog(Labour labour, List<Platform> platforms, List<Processor> processors, List<MemoryModule> modules, Lot... lots) {
-        return new Catalog("sample", Currency.getInstance("EUR"), LocalDate.of(2025, 1, 1), labour, FACTORS, platforms,
+        return Shops.of("sample", Currency.getInstance("EUR"), LocalDate.of(2025, 1, 1), labour, FACTORS, platforms,
                 processors, modules, Arrays.stream(lots).collect(Collectors.groupingBy(Lot::sku)));
     }
 

@@ -15,6 +15,7 @@ import sledwright.catalog.CatalogTable;
 import sledwright.catalog.FormatReaders;
 import sledwright.catalog.intake.MappingReader;
 import sledwright.domain.Catalog;
+import sledwright.domain.Shop;
 import sledwright.domain.Workload;
 import sledwright.input.Faults;
 import sledwright.input.Source;
@@ -80,7 +81,10 @@ enum Format {
     }
 
     private static Catalog shop() {
-        return CatalogReader.read(Folders.SHOP).withWorkloads(Map.of("web-serving", new Workload("web-serving", 0.995, 0.04, 2)));
+        Catalog plain = CatalogReader.read(Folders.SHOP);
+        Shop shop = plain.shop();
+        return new Catalog(new Shop(shop.name(), shop.currency(), shop.pricedOn(), shop.labour(), shop.throughputFactors(), shop.stationery(), shop.suppliers(), shop.house(),
+                Map.of("web-serving", new Workload("web-serving", 0.995, 0.04, 2))), plain.assortment(), plain.lots());
     }
 
     /** An example is named after its table; one that suits every table is read for offers. */

@@ -41,6 +41,7 @@ import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
 import sledwright.samples.Equipped;
 import sledwright.samples.Samples;
+import sledwright.samples.Shops;
 
 /** Why a drive, card or extra is not in the best build: by which rule, in its words, or at which price it would be. */
 class EquipmentWhyNotTest {
@@ -61,7 +62,7 @@ class EquipmentWhyNotTest {
             lots.put(parts.get(i).sku(), List.of(Samples.lot(parts.get(i).sku(), "L" + i, 20, 1000 + 100L * i)));
         }
         lots.keySet().removeAll(Set.of(unsold));
-        return new Catalog("shop", Currency.getInstance("EUR"), LocalDate.of(2025, 1, 1), new Labour(0, 0), Samples.FACTORS,
+        return Shops.of("shop", Currency.getInstance("EUR"), LocalDate.of(2025, 1, 1), new Labour(0, 0), Samples.FACTORS,
                 new Assortment(platforms, List.of(), List.of(Samples.P10), List.of(Samples.R16), drives, cards, extras), lots, Stationery.PLAIN);
     }
 

@@ -45,6 +45,7 @@ import sledwright.generator.draw.Shelf;
 import sledwright.generator.time.Deadline;
 import sledwright.samples.Equipped;
 import sledwright.samples.Samples;
+import sledwright.samples.Shops;
 
 /** A small shop of drives, cards and extras, a board that takes them and a request for some, in the making. */
 final class Chest {
@@ -188,7 +189,7 @@ final class Chest {
     }
 
     Catalog catalog() {
-        return new Catalog("chest", Currency.getInstance("EUR"), LocalDate.of(2025, 1, 1), labour, Samples.FACTORS,
+        return Shops.of("chest", Currency.getInstance("EUR"), LocalDate.of(2025, 1, 1), labour, Samples.FACTORS,
                 new Assortment(List.of(platform()), enclosures, List.of(), List.of(), drives, cards, extras), lots, Stationery.PLAIN);
     }
 

@@ -82,7 +82,7 @@ class OrderPlannerTest {
         OrderOutcome counted = plan(shop, line(1, 8, Set.of()), OptionalInt.of(1), 500, 0);
         assertThat(counted.status()).isEqualTo(OrderStatus.PROVED);
         assertThat(counted.best()).isEqualTo(10_000 + 1_200 + 5_000 + 2_000 + 500);
-        OrderOutcome own = plan(shop.withSuppliers(new SupplierNames(Map.of(), Set.of("own"))), line(1, 8, Set.of()), OptionalInt.of(1), 500, 0);
+        OrderOutcome own = plan(shop.with(new SupplierNames(Map.of(), Set.of("own"))), line(1, 8, Set.of()), OptionalInt.of(1), 500, 0);
         assertThat(own.status()).isEqualTo(OrderStatus.PROVED);
         assertThat(own.best()).isEqualTo(10_000 + 1_000 + 5_000 + 2_000 + 500);
         assertThat(own.price().delivery()).isEqualTo(500);

@@ -38,7 +38,7 @@ class OfferTest {
     }
 
     private static Catalog taxed(String percent) {
-        return Answers.SHOP.withStationery(new Stationery(List.of(), List.of(), Optional.of(new BigDecimal(percent)), "VAT", List.of(), OptionalInt.of(30),
+        return Answers.SHOP.with(new Stationery(List.of(), List.of(), Optional.of(new BigDecimal(percent)), "VAT", List.of(), OptionalInt.of(30),
                 Locale.ENGLISH, Paper.A4));
     }
 

@@ -62,7 +62,7 @@ class RestockNotesTest {
         });
         assertThat(RestockText.of(view, Screen.PLAIN)).contains("Purchase order to Quarry Parts").contains("It has no more").doesNotContain("own shelf");
         assertThat(RestockPage.of(view)).contains("Purchase order to Quarry Parts").contains("It has no more of it.");
-        RestockView own = new RestockView(plan, JOB.catalog().withSuppliers(new SupplierNames(Map.of(), Set.of("quarry parts"))), 0, List.of());
+        RestockView own = new RestockView(plan, JOB.catalog().with(new SupplierNames(Map.of(), Set.of("quarry parts"))), 0, List.of());
         assertThat(RestockText.of(own, Screen.PLAIN).replaceAll("\\s+", " ")).contains("This is the shop's own shelf: nothing has to be ordered.");
         Map<String, String> files = new HashMap<>();
         try (ZipInputStream workbook = new ZipInputStream(new ByteArrayInputStream(RestockSheets.of(view)))) {
