@@ -15,8 +15,12 @@ import sledwright.explain.change.CatalogDifference;
  *
  * @param amount minor units -> units of the currency
  */
-public record DifferenceView(String before, String after, LocalDate pricedBefore, LocalDate pricedAfter, String currency,
-        CatalogDifference difference, LongFunction<BigDecimal> amount, List<RequestMove> requests) {
+public record DifferenceView(Side before, Side after, String currency, CatalogDifference difference, LongFunction<BigDecimal> amount,
+        List<RequestMove> requests) {
+
+    /** One of the two, with the day of its prices. */
+    public record Side(String name, LocalDate pricedOn) {
+    }
 
     /**
      * The best answer to a request.
@@ -63,7 +67,7 @@ public record DifferenceView(String before, String after, LocalDate pricedBefore
     }
 
     public static DifferenceView of(String before, String after, Catalog old, Catalog now, List<RequestMove> requests) {
-        return new DifferenceView(before, after, old.pricedOn(), now.pricedOn(), now.currency().getCurrencyCode(),
+        return new DifferenceView(new Side(before, old.pricedOn()), new Side(after, now.pricedOn()), now.currency().getCurrencyCode(),
                 CatalogDifference.between(old, now), now::amount, requests);
     }
 }

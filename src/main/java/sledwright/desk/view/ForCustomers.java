@@ -61,8 +61,8 @@ public final class ForCustomers {
 
     public static UpgradeView of(UpgradeView view) {
         return new UpgradeView(view.request(), view.machines(), view.currency(), view.status(), view.bound(), view.breaches(),
-                view.misses(), view.figures(), view.upgrade().map(done -> new UpgradeView.Done(done.changes(), done.spend(), done.parts(),
-                        done.labour(), done.licence(), done.credit(), of(done.build()), done.work())),
+                view.misses(), view.figures(), view.upgrade().map(done -> new UpgradeView.Done(done.changes(), done.spent(),
+                        of(done.build()), done.work())),
                 view.whole().map(whole -> new UpgradeView.Bought(of(whole.build()), whole.price(), whole.credit(), whole.spend(),
                         whole.extra())), view.doubts(), view.wholeDoubts(), of(view.explanation()),
                 view.day().forCustomers());

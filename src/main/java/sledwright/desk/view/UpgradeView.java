@@ -16,6 +16,7 @@ import sledwright.metrics.Figures;
 import sledwright.planner.upgrade.BenchStep;
 import sledwright.planner.upgrade.Plan;
 import sledwright.planner.upgrade.Refit;
+import sledwright.planner.upgrade.Spend;
 import sledwright.planner.upgrade.Upgrade;
 import sledwright.rules.Violation;
 import sledwright.rules.target.Target;
@@ -67,11 +68,9 @@ public record UpgradeView(String request, int machines, String currency, Status 
      * An upgrade.
      *
      * @param changes whether any machine is opened
-     * @param spend   parts + labour + licence - credit
-     * @param build   the machines as they then stand; its lines add up to {@code spend}
+     * @param build   the machines as they then stand; its lines add up to what is spent
      */
-    public record Done(boolean changes, BigDecimal spend, BigDecimal parts, BigDecimal labour, BigDecimal licence, BigDecimal credit,
-                       BuildView build, List<Work> work) {
+    public record Done(boolean changes, Spent spent, BuildView build, List<Work> work) {
 
         /** The lines of what comes from elsewhere than the machines, labour and licence. */
         public List<Line> paid() {
@@ -81,6 +80,19 @@ public record UpgradeView(String request, int machines, String currency, Status 
         /** The lines of what is pulled. */
         public List<Line> pulled() {
             return build.lines().stream().filter(line -> line.kind() == Line.Kind.CREDIT).toList();
+        }
+    }
+
+    /**
+     * What an upgrade comes to, in units of the currency.
+     *
+     * @param total parts + labour + licence - credit
+     */
+    public record Spent(BigDecimal total, BigDecimal parts, BigDecimal labour, BigDecimal licence, BigDecimal credit) {
+
+        private static Spent of(Spend spend, Catalog shop) {
+            return new Spent(shop.amount(spend.total()), shop.amount(spend.parts()), shop.amount(spend.labour()),
+                    shop.amount(spend.licence()), shop.amount(spend.credit()));
         }
     }
 
@@ -127,8 +139,7 @@ public record UpgradeView(String request, int machines, String currency, Status 
 
     private static Done done(Plan plan, Upgrade upgrade, Catalog shop) {
         List<Line> lines = Lines.of(plan, upgrade.installed(), shop);
-        return new Done(plan.changesAnything(), shop.amount(plan.spend().total()), shop.amount(plan.spend().parts()),
-                shop.amount(plan.spend().labour()), shop.amount(plan.spend().licence()), shop.amount(plan.spend().credit()),
+        return new Done(plan.changesAnything(), Spent.of(plan.spend(), shop),
                 BuildView.of(plan.order(), Optional.of(shop.amount(plan.spend().total())), lines),
                 plan.refits().stream().filter(refit -> !refit.steps().isEmpty()).map(UpgradeView::work).toList());
     }

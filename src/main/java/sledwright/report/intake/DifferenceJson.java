@@ -60,8 +60,8 @@ public record DifferenceJson(@JsonUnwrapped Head head, List<PartJson> parts, Lis
     }
 
     public static String of(DifferenceView view) {
-        return Json.of(new DifferenceJson(new Head(view.before(), view.after(), view.pricedBefore().toString(),
-                view.pricedAfter().toString(), view.currency()), view.difference().parts().stream().map(PartJson::of).toList(),
+        return Json.of(new DifferenceJson(new Head(view.before().name(), view.after().name(), view.before().pricedOn().toString(),
+                view.after().pricedOn().toString(), view.currency()), view.difference().parts().stream().map(PartJson::of).toList(),
                 view.difference().offers().stream().map(offer -> OfferJson.of(offer, view)).toList(),
                 view.requests().stream().map(RequestJson::of).toList()));
     }

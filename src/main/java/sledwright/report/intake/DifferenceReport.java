@@ -33,7 +33,7 @@ public final class DifferenceReport {
 
     private String text(Page page) {
         page.text(Ink.HEAD, "%s, prices of %s, against %s, prices of %s"
-                .formatted(view.after(), view.pricedAfter(), view.before(), view.pricedBefore()));
+                .formatted(view.after().name(), view.after().pricedOn(), view.before().name(), view.before().pricedOn()));
         if (view.difference().parts().isEmpty() && view.difference().offers().isEmpty()) {
             page.text("the same parts, prices and stock");
         }

@@ -101,7 +101,7 @@ public final class UpgradeLetter {
                         line.name().isEmpty() ? words.say("upgrade.pulled") : words.say("upgrade.pulled.named", line.name()),
                         line.condition(), line.quantity(), line.each(), line.total()))).toList();
         letter.paragraph(words.say("upgrade.paid")).table(parts.prices(new PriceList(lines,
-                lists.sums(pays(done.spend()), lists.total(view.machines())))));
+                lists.sums(pays(done.spent().total()), lists.total(view.machines())))));
     }
 
     private Payment pays(BigDecimal amount) {

@@ -30,7 +30,8 @@ public record UpgradeJson(@JsonUnwrapped Head head, @JsonUnwrapped Spent spent, 
 
         private static Spent of(UpgradeView view) {
             BigDecimal bound = view.bound().orElse(null);
-            return view.upgrade().map(done -> new Spent(done.spend(), bound, done.parts(), done.labour(), done.licence(), done.credit()))
+            return view.upgrade().map(UpgradeView.Done::spent)
+                    .map(all -> new Spent(all.total(), bound, all.parts(), all.labour(), all.licence(), all.credit()))
                     .orElse(new Spent(null, bound, null, null, null, null));
         }
     }

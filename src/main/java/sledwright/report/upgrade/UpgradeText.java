@@ -86,13 +86,13 @@ public final class UpgradeText {
 
     private String spend(Done done) {
         List<String> shares = new ArrayList<>();
-        add(shares, "parts", done.parts());
-        add(shares, "labour", done.labour());
-        add(shares, "licence", done.licence());
+        add(shares, "parts", done.spent().parts());
+        add(shares, "labour", done.spent().labour());
+        add(shares, "licence", done.spent().licence());
         String bought = String.join(" + ", shares);
-        String fetched = done.credit().signum() == 0 ? "" : "less %s for what is pulled".formatted(done.credit());
+        String fetched = done.spent().credit().signum() == 0 ? "" : "less %s for what is pulled".formatted(done.spent().credit());
         String made = Stream.of(bought, fetched).filter(part -> !part.isEmpty()).collect(Collectors.joining(", "));
-        return "to spend: %s%s".formatted(money(done.spend()), made.isEmpty() ? "" : " (" + made + ")");
+        return "to spend: %s%s".formatted(money(done.spent().total()), made.isEmpty() ? "" : " (" + made + ")");
     }
 
     private static void add(List<String> shares, String what, BigDecimal amount) {
@@ -151,7 +151,7 @@ public final class UpgradeText {
             page.heading("What is paid for").table(BuildText.lines(done.paid(), view.currency()));
         }
         if (!done.pulled().isEmpty()) {
-            page.heading("What is pulled" + (done.credit().signum() == 0 ? "" : ", with what it fetches"));
+            page.heading("What is pulled" + (done.spent().credit().signum() == 0 ? "" : ", with what it fetches"));
             TextTable table = new TextTable().column("part", Fit.LEFT).column("", Fit.FLEXIBLE).column("units", Fit.RIGHT)
                     .column("each", Fit.RIGHT)
                     .column(view.currency(), Fit.RIGHT);

@@ -60,7 +60,7 @@ class UpgradeTextTest {
         UpgradeView one = UpgradeView.of(proved(), Answers.SHOP, Explanation.NONE);
         UpgradeView.Done done = one.upgrade().orElseThrow();
         BigDecimal none = BigDecimal.ZERO;
-        UpgradeView.Done pulled = new UpgradeView.Done(true, new BigDecimal("-4.00"), none, none, none, new BigDecimal("4.00"), done.build(), done.work());
+        UpgradeView.Done pulled = new UpgradeView.Done(true, new UpgradeView.Spent(new BigDecimal("-4.00"), none, none, none, new BigDecimal("4.00")), done.build(), done.work());
         UpgradeView credited = new UpgradeView(one.request(), 1, one.currency(), one.status(), one.bound(), one.breaches(), one.misses(), one.figures(),
                 Optional.of(pulled), one.whole(), one.doubts(), one.wholeDoubts(), one.explanation(), one.day());
         assertThat(UpgradeText.of(credited, Screen.PLAIN)).contains("to spend: -4.00 EUR (less 4.00 for what is pulled)");
@@ -73,7 +73,7 @@ class UpgradeTextTest {
         UpgradeView one = UpgradeView.of(proved(), Answers.SHOP, Explanation.NONE);
         UpgradeView.Done done = one.upgrade().orElseThrow();
         List<BenchStep> steps = done.work().get(0).steps();
-        UpgradeView.Done shared = new UpgradeView.Done(true, done.spend(), done.parts(), done.labour(), done.licence(), done.credit(), done.build(),
+        UpgradeView.Done shared = new UpgradeView.Done(true, done.spent(), done.build(),
                 List.of(new UpgradeView.Work(2, steps), new UpgradeView.Work(1, steps)));
         UpgradeView three = new UpgradeView(one.request(), 3, one.currency(), one.status(), one.bound(), one.breaches(), one.misses(), one.figures(),
                 Optional.of(shared), one.whole(), one.doubts(), one.wholeDoubts(), one.explanation(), one.day());
