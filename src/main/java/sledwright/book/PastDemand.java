@@ -3,7 +3,6 @@ package sledwright.book;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import sledwright.domain.Request;
@@ -24,11 +23,7 @@ public record PastDemand(List<AskedClass> classes, List<Lost> lost, List<QuoteNu
 
     /** What became of a quote. */
     public enum Course {
-        BOUGHT, LOST, OPEN;
-
-        public String label() {
-            return name().toLowerCase(Locale.ROOT);
-        }
+        BOUGHT, LOST, OPEN
     }
 
     /**

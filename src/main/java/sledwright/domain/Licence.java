@@ -9,8 +9,4 @@ public record Licence(long perCore, long perProcessor) {
     public long of(int cores, int processors) {
         return perCore * cores + perProcessor * processors;
     }
-
-    public boolean isFree() {
-        return perCore == 0 && perProcessor == 0;
-    }
 }

@@ -1,8 +1,6 @@
 package sledwright.domain;
 
-import java.util.Arrays;
 import java.util.Locale;
-import java.util.Optional;
 
 /** The kinds of part that a shop keeps on its shelves. */
 public enum PartKind {
@@ -30,9 +28,5 @@ public enum PartKind {
     /** The word that files use. */
     public String label() {
         return name().toLowerCase(Locale.ROOT);
-    }
-
-    public static Optional<PartKind> named(String label) {
-        return Arrays.stream(values()).filter(kind -> kind.label().equalsIgnoreCase(label)).findFirst();
     }
 }

@@ -86,11 +86,6 @@ public record Difference(long extra, List<Change> changes) {
         changes = List.copyOf(changes);
     }
 
-    /** The same where prices are paid as they are. */
-    public static Difference of(Order alternative, Order best) {
-        return of(alternative, best, alternative.price().total() - best.price().total());
-    }
-
     /** @param extra what is paid more for all machines of the alternative, minor units; below 0: less */
     public static Difference of(Order alternative, Order best, long extra) {
         Figures one = alternative.figures();

@@ -10,7 +10,6 @@ import java.util.OptionalDouble;
 import sledwright.domain.Catalog;
 import sledwright.domain.Energy;
 import sledwright.domain.Request;
-import sledwright.domain.Supply;
 import sledwright.generator.memory.MemoryMarket;
 import sledwright.generator.memory.MemoryPoint;
 import sledwright.generator.time.Deadline;

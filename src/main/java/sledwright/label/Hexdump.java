@@ -19,22 +19,20 @@ final class Hexdump {
     private static final int ROW = 16;
     private static final int MOST_BYTES = 1024;
 
-    private final String name;
     private final Faults faults;
     private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     private boolean pairs;
     private boolean repeat;
     private boolean ended;
 
-    private Hexdump(String name, Faults faults) {
-        this.name = name;
+    private Hexdump(Faults faults) {
         this.faults = faults;
     }
 
     /** What the dump may hold, the likeliest first: some tools print pairs with their bytes swapped. Nothing after a fault. */
     static List<SpdBytes> read(byte[] text, String name, Faults faults) {
         int before = faults.size();
-        Hexdump dump = new Hexdump(name, faults);
+        Hexdump dump = new Hexdump(faults);
         List<String> lines = new String(text, StandardCharsets.US_ASCII).lines().toList();
         for (int line = 0; line < lines.size() && !faults.since(before) && !dump.ended; line++) {
             dump.line(lines.get(line), new Place(name, line + 1));

@@ -1,6 +1,5 @@
 package sledwright.metrics;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;

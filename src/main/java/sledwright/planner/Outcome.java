@@ -19,9 +19,4 @@ public record Outcome(Request request, Status status, double best, double bound,
     public Outcome {
         ranked = List.copyOf(ranked);
     }
-
-    /** Whether it is proved that the alternatives are those that the request asks for. */
-    public boolean complete() {
-        return doubts.none();
-    }
 }

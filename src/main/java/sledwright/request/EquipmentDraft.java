@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Optional;
 import sledwright.domain.CardKind;
 import sledwright.domain.CardWish;
-import sledwright.domain.Catalog;
 import sledwright.domain.DriveInterface;
 import sledwright.domain.DriveKind;
 import sledwright.domain.EnclosureFrom;

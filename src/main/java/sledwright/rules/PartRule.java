@@ -30,11 +30,6 @@ public abstract class PartRule extends Rule<Machine> {
         }
     }
 
-    /** The kinds of part that it is about. */
-    public final Set<PartKind> concerns() {
-        return concerns;
-    }
-
     /** The kind of these that is chosen last. */
     final PartKind lastChosen() {
         return concerns.contains(PartKind.MEMORY) ? PartKind.MEMORY

@@ -243,10 +243,6 @@ public final class Lacks {
         return Rulebook.judge(Machine.of(build(parts, module, perSocket), request, catalog.throughputFactors()));
     }
 
-    private static boolean isBar(Violation breach, PartKind kind) {
-        return Rulebook.all().stream().anyMatch(rule -> rule.id().equals(breach.rule()) && rule.bars().contains(kind));
-    }
-
     /** A given number of a module on each socket, the first slots of all channels first. */
     private Build build(Parts parts, MemoryModule module, int perSocket) {
         Platform platform = parts.platform();

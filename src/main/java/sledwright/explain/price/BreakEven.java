@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import sledwright.domain.Catalog;
 import sledwright.domain.Lot;
-import sledwright.domain.Objective;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
 import sledwright.explain.ask.UnsettledException;

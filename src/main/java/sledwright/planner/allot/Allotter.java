@@ -42,7 +42,6 @@ public final class Allotter {
     /** How many others give their units back for it. */
     private static final int MOST_RIVALS = 4;
 
-    private final Catalog shop;
     private final FillingSearch search;
     private final Map<LotName, Integer> available = new TreeMap<>();
     private final Supplier<List<AllotmentChange>> news;
@@ -61,7 +60,6 @@ public final class Allotter {
      * @param doing    hears what is being done
      */
     public Allotter(Catalog shop, List<Promise> promises, long seed, Supplier<List<AllotmentChange>> news, Consumer<String> doing) {
-        this.shop = shop;
         this.promises = new ArrayList<>(promises);
         this.seed = seed;
         this.news = news;

@@ -72,10 +72,6 @@ public final class Filling {
         return cost;
     }
 
-    int of(LotName lot) {
-        return units.getOrDefault(lot, 0);
-    }
-
     /** Whether the machines hold a part that the customer was not told of, or more of one. */
     boolean changes(Promise promise) {
         return Promise.byPart(units).entrySet().stream()

@@ -3,7 +3,6 @@ package sledwright.report.build;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import sledwright.domain.Fitout;
 import sledwright.domain.Volume;
 
@@ -27,12 +26,6 @@ public final class FitoutCells {
     public static List<String> of(Fitout fitout) {
         return List.of(volumes(fitout), fitout.driver().orElse(""), cards(fitout), BuildText.modules(fitout.extrasBySku()),
                 enclosures(fitout));
-    }
-
-    /** Drives, cards and extras of one machine in one cell; empty where it has none. */
-    public static String joined(Fitout fitout) {
-        return Stream.of(volumes(fitout), cards(fitout), BuildText.modules(fitout.extrasBySku())).filter(cell -> !cell.isEmpty())
-                .collect(Collectors.joining("; "));
     }
 
     /** What stands where, a line each: volumes, what drives them, cards. Extras are told among the parts. */

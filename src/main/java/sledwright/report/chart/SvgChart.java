@@ -7,7 +7,6 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import sledwright.report.chart.Chart.Line;
 import sledwright.report.chart.Chart.Mark;

@@ -25,19 +25,17 @@ final class PartsMatrix {
     public record Sum(String label, List<SideBySide.Cell> amounts, boolean last) {
     }
 
-    private final Offer offer;
     private final Wording words;
     private final List<Option> options;
 
-    private PartsMatrix(Offer offer, Wording words, List<Option> options) {
-        this.offer = offer;
+    private PartsMatrix(Wording words, List<Option> options) {
         this.words = words;
         this.options = options;
     }
 
     /** As many tables as the options need. */
     static List<Part> of(Offer offer, Wording words) {
-        return SideBySide.sheets(offer.options()).stream().map(some -> new PartsMatrix(offer, words, some).part()).toList();
+        return SideBySide.sheets(offer.options()).stream().map(some -> new PartsMatrix(words, some).part()).toList();
     }
 
     private Part part() {

@@ -17,10 +17,6 @@ public record Box(double x, double y, double width, double height) {
         return new Box(x + across, y + down, width - 2 * across, height - 2 * down);
     }
 
-    Box moved(double down) {
-        return new Box(x, y + down, width, height);
-    }
-
     boolean holds(Box other) {
         return other.x >= x - HAIR && other.y >= y - HAIR && other.right() <= right() + HAIR && other.bottom() <= bottom() + HAIR;
     }

@@ -58,11 +58,6 @@ public final class Patience extends Handler.Wrapper implements Connection.Listen
         });
     }
 
-    /** How many connections are open. */
-    public int open() {
-        return waiting.size();
-    }
-
     private static void end(Connection connection) {
         connection.getEndPoint().close();
     }
