@@ -35,8 +35,8 @@ final class ServeBenchmark {
     }
 
     /** Varied wishes, as somebody on the telephone changes them: one figure after the other. */
-    private static List<String> wishes(int count) {
-        Random chance = new Random(1);
+    static List<String> wishes(int count, int seed) {
+        Random chance = new Random(seed);
         int[] cores = {4, 8, 12, 16, 20, 24, 32, 40, 48, 64};
         int[] memory = {16, 32, 64, 96, 128, 192, 256, 384, 512};
         List<String> wishes = new ArrayList<>();
@@ -60,7 +60,7 @@ final class ServeBenchmark {
     }
 
     void run(int count, int seconds) throws Exception {
-        List<String> wishes = wishes(count);
+        List<String> wishes = wishes(count, 1);
         try (ServedDemo demo = ServedDemo.start()) {
             out.printf("ready after %.1f s; first answer, right then, after %.0f ms%n", demo.seconds(), first(demo.address(), wishes.get(0)));
             URI page = demo.address().resolve("/page/answer");

@@ -1,8 +1,13 @@
 package sledwright.bench;
 
+import java.io.IOException;
 import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,15 +16,21 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import sledwright.desk.Desk;
 import sledwright.desk.QuoteQuestion;
 import sledwright.desk.Reply;
 import sledwright.desk.Terms;
 import sledwright.desk.view.QuoteAnswer;
+import sledwright.generator.Status;
 import sledwright.input.Source;
 import sledwright.report.quote.QuoteJson;
 
-/** How many whole answers a second one desk gives to several threads: read, searched, judged, explained and written as JSON. */
+/**
+ * How many whole answers a second one desk gives to several threads: read, searched, judged, explained and written as JSON. Nothing is asked
+ * twice: each desk has learnt from as many other requests of the same mix before.
+ */
 final class ThreadsBenchmark {
 
     private static final Terms TERMS = Terms.within(Duration.ofSeconds(30));
@@ -30,51 +41,76 @@ final class ThreadsBenchmark {
         this.out = out;
     }
 
-    void run(Shop shop, int count) throws InterruptedException, ExecutionException {
-        List<Source> sources = new ArrayList<>();
-        for (long seed = 0; seed < count; seed++) {
-            sources.add(Source.of("a page", shop.requests().equipped(seed).getBytes(StandardCharsets.UTF_8)));
+    /** @param ms of the clock, and of the processor */
+    private record Answer(double ms, double busyMs, boolean impossible) {
+    }
+
+    void run(Shop shop, int count) throws InterruptedException, ExecutionException, IOException {
+        run(shop, "drawn requests for whole machines", drawn(shop, 0, count), drawn(shop, count, count));
+        if (shop.name().equals("demo")) {
+            List<String> asked = Stream.concat(scenarios().stream(), ServeBenchmark.wishes(count, 1).stream()).toList();
+            run(shop, "the demo's quotes and wishes", asked, ServeBenchmark.wishes(count, 2));
         }
-        Desk desk = Desk.of(shop.catalog());
-        pass(desk, sources, 2);
-        out.printf(Locale.ROOT, "== %s, %d requests, each asked once in a pass, after one that warms up%n%n", shop.name(), count);
-        out.println("threads  answers/s   median ms   95 % ms  worst ms   processor ms an answer   heap MB");
+    }
+
+    private static List<String> drawn(Shop shop, long first, int count) {
+        return LongStream.range(first, first + count).mapToObj(shop.requests()::equipped).toList();
+    }
+
+    private static List<String> scenarios() throws IOException {
+        List<String> quotes = new ArrayList<>();
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(Path.of("scenarios"), "*.yaml")) {
+            for (Path file : files) {
+                quotes.add(Files.readString(file));
+            }
+        }
+        return quotes.stream().filter(text -> text.contains("kind: quote")).sorted().toList();
+    }
+
+    private void run(Shop shop, String mix, List<String> asked, List<String> before) throws InterruptedException, ExecutionException {
         for (int threads : new int[] {1, 2, 4}) {
+            Desk desk = Desk.of(shop.catalog());
+            pass(desk, before, 2);
             long start = System.nanoTime();
-            List<Took> all = pass(desk, sources, threads);
+            List<Answer> answers = pass(desk, asked, threads);
             double seconds = (System.nanoTime() - start) / 1e9;
-            out.printf(Locale.ROOT, "%7d %10.0f   %s %24.1f %9d%n", threads, count / seconds, Spread.of(all.stream().mapToDouble(Took::millis)).columns(),
-                    all.stream().mapToDouble(Took::cpuMillis).average().orElse(0), heapMb());
+            if (threads == 1) {
+                out.printf(Locale.ROOT, "== %s, %s: %d, of which %d cannot be met%n%n", shop.name(), mix, asked.size(),
+                        answers.stream().filter(Answer::impossible).count());
+                out.println("threads  answers/s   median ms   95 % ms  worst ms   ms of the processor each   heap MB");
+            }
+            out.printf(Locale.ROOT, "%7d %10.0f   %s %26.1f %9d%n", threads, asked.size() / seconds,
+                    Spread.of(answers.stream().mapToDouble(Answer::ms)).columns(),
+                    answers.stream().mapToDouble(Answer::busyMs).average().orElse(0), heapMb());
         }
+        out.println();
     }
 
-    /** What an answer took by the clock, and of the processor. */
-    private record Took(double millis, double cpuMillis) {
-    }
-
-    private static List<Took> pass(Desk desk, List<Source> sources, int threads) throws InterruptedException, ExecutionException {
+    private static List<Answer> pass(Desk desk, List<String> asked, int threads) throws InterruptedException, ExecutionException {
         ExecutorService pool = Executors.newFixedThreadPool(threads);
         try {
-            List<Future<Took>> answers = new ArrayList<>();
-            sources.forEach(source -> answers.add(pool.submit(() -> took(desk, source))));
-            List<Took> all = new ArrayList<>();
-            for (Future<Took> answer : answers) {
-                all.add(answer.get());
+            List<Future<Answer>> waiting = new ArrayList<>();
+            asked.forEach(text -> waiting.add(pool.submit(() -> answer(desk, Source.of("a page", text.getBytes(StandardCharsets.UTF_8))))));
+            List<Answer> answers = new ArrayList<>();
+            for (Future<Answer> one : waiting) {
+                answers.add(one.get());
             }
-            return all;
+            return answers;
         } finally {
             pool.shutdown();
         }
     }
 
-    private static Took took(Desk desk, Source source) {
-        long cpu = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+    private static Answer answer(Desk desk, Source source) {
+        ThreadMXBean clock = ManagementFactory.getThreadMXBean();
         long start = System.nanoTime();
+        long busy = clock.getCurrentThreadCpuTime();
         if (!(desk.quote(source, QuoteQuestion.plain(), TERMS) instanceof Reply.Answered<?> answered)
                 || QuoteJson.of(((QuoteAnswer) answered.answer()).view()).isEmpty()) {
             throw new IllegalStateException("not answered (" + source.name() + ")");
         }
-        return new Took((System.nanoTime() - start) / 1e6, (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - cpu) / 1e6);
+        return new Answer((System.nanoTime() - start) / 1e6, (clock.getCurrentThreadCpuTime() - busy) / 1e6,
+                ((QuoteAnswer) answered.answer()).view().status() == Status.IMPOSSIBLE);
     }
 
     private static long heapMb() {
