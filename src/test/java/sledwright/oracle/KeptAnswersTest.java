@@ -52,8 +52,8 @@ class KeptAnswersTest {
                 parts[pool] = worth;
             }
             Duals duals = new Duals(parts, bays, bays, Map.of(), 0);
-            assertThat(keeping.best(0, Set.of(), Set.of(), 1, duals, Deadline.never()).least()).as("seed %d, step %d: %s", seed, step, that.request())
-                    .isEqualTo(new Pricer(market, new Search(catalog)).best(0, Set.of(), Set.of(), 1, duals, Deadline.never()).least());
+            assertThat(keeping.best(0, Set.of(), Map.of(), 1, duals, Deadline.never()).least()).as("seed %d, step %d: %s", seed, step, that.request())
+                    .isEqualTo(new Pricer(market, new Search(catalog)).best(0, Set.of(), Map.of(), 1, duals, Deadline.never()).least());
             worth = worth.clone();
             int changed = random.nextInt(worth.length);
             worth[changed] = Math.round(worth[changed] * (0.3 + random.nextDouble()));

@@ -1,9 +1,9 @@
 package sledwright.planner.order.fill;
 
+import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.TreeMap;
 import java.util.function.UnaryOperator;
-import sledwright.domain.Pick;
 import sledwright.planner.order.market.Draws;
 import sledwright.planner.order.market.Market;
 import sledwright.planner.order.market.ScaledMoney;
@@ -19,13 +19,19 @@ public final class Suppliers {
 
     /** Those that deliver something. */
     public Set<Integer> used(Tally tally) {
-        Set<Integer> used = new TreeSet<>();
+        return delivered(tally).keySet();
+    }
+
+    /** Of each supplier that delivers, the price of its units. */
+    private Map<Integer, Long> delivered(Tally tally) {
+        Map<Integer, Long> used = new TreeMap<>();
         for (int part = 0; part < market.parts(); part++) {
             int asked = part;
             if (tally.takes(part)) {
-                tally.draws().picks(part, tally.need()).values().stream().flatMap(picks -> picks.stream()).map(Pick::lot)
-                        .forEach(lot -> market.sources(asked).stream().filter(source -> source.lot().equals(lot) && source.supplier() >= 0)
-                                .forEach(source -> used.add(source.supplier())));
+                tally.draws().picks(part, tally.need()).values().stream().flatMap(picks -> picks.stream())
+                        .forEach(pick -> market.sources(asked).stream().filter(source -> source.lot().equals(pick.lot())
+                                && source.supplier() >= 0)
+                                .forEach(source -> used.merge(source.supplier(), pick.total(), Long::sum)));
             }
         }
         return used;
@@ -38,6 +44,17 @@ public final class Suppliers {
 
     public boolean tooMany(Tally tally) {
         return market.order().suppliersMax().isPresent() && used(tally).size() > market.order().suppliersMax().getAsInt();
+    }
+
+    /** The order with as many suppliers as may be, those that deliver most; {@code mend} fills what the others leave open. */
+    public Tally fewest(Tally order, UnaryOperator<Tally> mend) {
+        if (!tooMany(order)) {
+            return order;
+        }
+        boolean[] open = new boolean[market.suppliers().size()];
+        delivered(order).entrySet().stream().sorted(Map.Entry.<Integer, Long>comparingByValue().reversed())
+                .limit(market.order().suppliersMax().orElseThrow()).forEach(most -> open[most.getKey()] = true);
+        return mend.apply(order.copy(new Draws(market, open)));
     }
 
     /**

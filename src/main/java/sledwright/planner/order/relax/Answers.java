@@ -28,7 +28,7 @@ import sledwright.rules.processor.SocketMatch;
 final class Answers {
 
     /** Answers kept to each question. */
-    private static final int KEPT = 12;
+    private static final int KEPT = 24;
 
     /** Questions that answers are kept to. */
     private static final int MOST_QUESTIONS = 200;
@@ -43,16 +43,23 @@ final class Answers {
 
     /**
      * @param traits that all machines are to have
-     * @param barred parts that they are not to have
      */
-    record Question(int line, int machines, Set<Trait> traits, Set<Integer> barred) {
+    record Question(int line, int machines, Set<Trait> traits) {
     }
 
     /**
      * @param worth of everything that the line can use
+     * @param most  units of parts that it might take at most
      * @param takes what the column took
      */
-    private record Answer(long[] worth, Map<Trait, Long> traits, long takes, Pricer.Best best) {
+    private record Answer(long[] worth, Map<Trait, Long> traits, Map<Integer, Integer> most, long takes, Pricer.Best best) {
+
+        /** Whether it was looked for among all that may be now, and is one of these. */
+        boolean isWithin(Map<Integer, Integer> now) {
+            return most.entrySet().stream().allMatch(part -> now.getOrDefault(part.getKey(), Integer.MAX_VALUE) <= part.getValue())
+                    && (best.column() == null || now.entrySet().stream()
+                            .allMatch(part -> best.column().unitsOf(part.getKey()) <= part.getValue()));
+        }
     }
 
     Answers(Market market, Variants variants) {
@@ -93,19 +100,21 @@ final class Answers {
 
     /**
      * The answer to a question at some prices: one that still holds, or a new one. Questions about different lines may be asked at once.
+     *
+     * @param most units of parts that machines take together at most, where that is fewer than there are
      */
-    Pricer.Best of(Question question, Duals duals, Supplier<Pricer.Best> search) {
-        long[] worth = worth(question.line, duals);
+    Pricer.Best of(Question question, Map<Integer, Integer> most, Duals duals, Supplier<Pricer.Best> search) {
+        long[] worth = worth(question.line, most, duals);
         Map<Trait, Long> traits = duals.trait().entrySet().stream().filter(trait -> trait.getKey().line() == question.line)
                 .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
         Deque<Answer> answers = answered.computeIfAbsent(question, asked -> new ArrayDeque<>());
         for (Answer answer : answers) {
-            if (holds(answer, question.line, worth, traits, duals)) {
+            if (answer.isWithin(most) && holds(answer, question.line, worth, traits, duals)) {
                 return answer.best;
             }
         }
         Pricer.Best best = search.get();
-        answers.addFirst(new Answer(worth, traits, best.column() == null ? 0
+        answers.addFirst(new Answer(worth, traits, most, best.column() == null ? 0
                 : duals.of(best.column(), market.poolOf(question.line)), best));
         if (answers.size() > KEPT) {
             answers.removeLast();
@@ -128,12 +137,13 @@ final class Answers {
         return true;
     }
 
-    private long[] worth(int line, Duals duals) {
+    private long[] worth(int line, Map<Integer, Integer> most, Duals duals) {
         int[] parts = usable.get(line);
         List<Bay> places = bays.get(line);
         long[] worth = new long[parts.length + 2 * places.size()];
         for (int i = 0; i < parts.length; i++) {
-            worth[i] = duals.part()[market.poolOf(line)][parts[i]];
+            // What cannot be had is dear.
+            worth[i] = most.getOrDefault(parts[i], 1) == 0 ? Long.MAX_VALUE : duals.part()[market.poolOf(line)][parts[i]];
         }
         for (int i = 0; i < places.size(); i++) {
             worth[parts.length + 2 * i] = duals.bay()[places.get(i).id()];

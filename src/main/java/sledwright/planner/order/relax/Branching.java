@@ -18,6 +18,7 @@ import sledwright.planner.order.market.Column;
 import sledwright.planner.order.market.Market;
 import sledwright.planner.order.market.OfferedLot;
 import sledwright.planner.order.market.Range;
+import sledwright.planner.order.market.ScaledMoney;
 
 /** Where a mix is in fractions that no order can be, and the two ways out of it. */
 public final class Branching {
@@ -26,6 +27,12 @@ public final class Branching {
 
     /** A set of orders is not split into more. */
     private static final int MOST_WAYS = 40;
+
+    /** Of so many suppliers all teams are looked at. */
+    private static final int MOST_IN_TEAMS = 12;
+
+    /** Charges are little where all of them together are less than one of so many parts of the gap. */
+    private static final int CHARGES_IN_GAP = 4;
 
     /** What a trait of machines is about. */
     private enum About { PLACE, FRAME, MEMORY }
@@ -61,7 +68,12 @@ public final class Branching {
     /**
      * Restrictions that between them allow every order that these allow, but not the mix; empty where there are none.
      */
-    public List<Restrictions> split(Restrictions settled, RestrictedMaster.Mix mix) {
+    public List<Restrictions> ways(Restrictions settled, RestrictedMaster.Mix mix, long gap) {
+        List<Restrictions> first = first(settled, mix, gap);
+        return first.isEmpty() ? split(settled, mix) : first;
+    }
+
+    private List<Restrictions> split(Restrictions settled, RestrictedMaster.Mix mix) {
         List<Split> splits = onOrder(settled, mix);
         splits = splits.isEmpty() ? onFrames(settled, mix) : splits;
         if (splits.isEmpty()) {
@@ -70,17 +82,53 @@ public final class Branching {
         return splits.isEmpty() ? onExcess(settled, mix) : splits.get(0).of(settled);
     }
 
-    /** Those that say most, and say it at once: who delivers, and of which part number the modules of a line are. */
-    public List<Restrictions> first(Restrictions settled, RestrictedMaster.Mix mix) {
-        List<Restrictions> ways = onSuppliers(settled, mix);
+    /**
+     * Those that say most, and say it at once: who delivers, what the one build of a line is, and of which part number its modules are.
+     *
+     * @param gap what is between the set's bound and the best order, scaled: charges that are little beside it come after builds
+     */
+    public List<Restrictions> first(Restrictions settled, RestrictedMaster.Mix mix, long gap) {
+        long charges = market.order().deliveryCharge() * ScaledMoney.ONE * market.suppliers().size();
+        boolean buildsFirst = market.order().suppliersMax().isEmpty() && charges < gap / CHARGES_IN_GAP;
+        List<Restrictions> ways = buildsFirst ? onBuilds(settled, mix) : onSuppliers(settled, mix);
+        if (ways.isEmpty()) {
+            ways = buildsFirst ? onSuppliers(settled, mix) : onBuilds(settled, mix);
+        }
         return ways.isEmpty() ? onModuleParts(settled, mix) : ways;
+    }
+
+    /** What the machines of a line of one build are but for their memory, where the mix has several. */
+    private List<Restrictions> onBuilds(Restrictions settled, RestrictedMaster.Mix mix) {
+        Map<Trait, Double> traits = traits(mix);
+        return fractions(traits).stream().filter(trait -> market.line(trait.line()).isTogether() && about(trait) == About.FRAME)
+                .map(trait -> Split.at(traits.get(trait), all -> all.of(trait), (all, range) -> all.with(trait, range)).of(settled))
+                .filter(ways -> !ways.isEmpty()).findFirst().orElse(List.of());
     }
 
     /** Who delivers, where the mix has that in fractions: the one who is most of all there does, or does not. */
     private List<Restrictions> onSuppliers(Restrictions settled, RestrictedMaster.Mix mix) {
-        return mix.suppliers().entrySet().stream().filter(entry -> !isWhole(entry.getValue())).max(Map.Entry.comparingByValue())
+        boolean fractions = mix.suppliers().values().stream().anyMatch(share -> !isWhole(share));
+        List<Restrictions> teams = fractions && settled.suppliers().isEmpty() ? teams(settled) : List.of();
+        return !teams.isEmpty() ? teams
+                : mix.suppliers().entrySet().stream().filter(entry -> !isWhole(entry.getValue())).max(Map.Entry.comparingByValue())
                 .map(most -> Stream.of(delivering(settled, most.getKey()), settled.with(most.getKey(), false))
                         .filter(way -> !way.isContradictory()).toList()).orElse(List.of());
+    }
+
+    /** All ways to leave out as many suppliers as must be; none where these are too many. */
+    private List<Restrictions> teams(Restrictions settled) {
+        int most = market.order().suppliersMax().orElse(Integer.MAX_VALUE);
+        List<Restrictions> teams = new ArrayList<>();
+        for (long team = 0; team < 1L << Math.min(market.suppliers().size(), MOST_IN_TEAMS); team++) {
+            if (Long.bitCount(team) == most && market.suppliers().size() <= MOST_IN_TEAMS) {
+                Restrictions with = settled;
+                for (int supplier = 0; supplier < market.suppliers().size(); supplier++) {
+                    with = (team >> supplier & 1) == 1 ? with : with.with(supplier, false);
+                }
+                teams.add(with);
+            }
+        }
+        return teams.size() > MOST_WAYS ? List.of() : teams;
     }
 
     /** With a supplier; once there are as many as may be, the others do not deliver. */

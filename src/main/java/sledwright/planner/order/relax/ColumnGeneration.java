@@ -35,9 +35,6 @@ public final class ColumnGeneration {
     /** Rounds after which a question that is still open is left open. */
     private static final int FEW = 4;
 
-    /** Dearer than any machine that is usual, and not so dear that the prices of machines would not be exact. */
-    private static final long DEAR = 100_000_000_000L;
-
     /** What no order takes that there is. */
     static final long NEVER = Long.MAX_VALUE / 16;
 
@@ -50,6 +47,7 @@ public final class ColumnGeneration {
     private final long[] penalty;
     private final Restrictions settled;
     private final Set<Integer> mustBeBought;
+    private final List<Map<Integer, Integer>> most;
     private Duals center;
     private long bound = Long.MIN_VALUE;
     private RestrictedMaster.Mix mix;
@@ -65,6 +63,7 @@ public final class ColumnGeneration {
         this.settled = settled;
         mustBeBought = settled.drawn().entrySet().stream().filter(lot -> lot.getValue().least() > 0).map(lot -> lot.getKey().part())
                 .collect(Collectors.toSet());
+        most = IntStream.range(0, market.lines().size()).mapToObj(line -> settled.most(market, line)).toList();
         master = new RestrictedMaster(market, penalty, free, settled);
         lower = new LowerBound(market, penalty, free, settled);
     }
@@ -151,10 +150,16 @@ public final class ColumnGeneration {
         if (settled.isContradictory() || settled.mustDeliver() > market.order().suppliersMax().orElse(Integer.MAX_VALUE)) {
             bound = NEVER;
         } else {
-            mix = master.solve(columns.all(), deadline);
+            mix = master.solve(columns.all().stream().filter(this::isAllowed).toList(), deadline);
         }
         // What is not solved leaves the bound as it was.
         finished = mix == null;
+    }
+
+    private boolean isAllowed(Column column) {
+        Map<Integer, Integer> limits = most.get(column.line());
+        return limits.isEmpty() || Arrays.stream(column.parts()).noneMatch(part -> column.unitsOf(part) > limits.getOrDefault(part,
+                Integer.MAX_VALUE));
     }
 
     private void search(Deadline deadline) {
@@ -218,11 +223,15 @@ public final class ColumnGeneration {
 
     /** All machines of one build, or some of them, and what is missing. */
     private Line together(int line, Duals duals, Deadline deadline) {
-        Pricer.Best one = pricer.best(line, Set.of(), settled.barred(line), 1, duals, deadline);
+        Pricer.Best one = pricer.best(line, Set.of(), most.get(line), 1, duals, deadline);
         List<Pricer.Best> found = new ArrayList<>(List.of(one));
         if (one.column() != null) {
-            found.add(new Pricer.Best(pricer.column(line, Collections.nCopies(market.line(line).machines(), one.column().builds()
-                    .get(0)), one.column().bay()), Long.MAX_VALUE));
+            Column all = pricer.column(line, Collections.nCopies(market.line(line).machines(), one.column().builds().get(0)),
+                    one.column().bay());
+            // In fractions it would take what all of its machines together cannot have.
+            if (Arrays.stream(all.parts()).allMatch(part -> all.unitsOf(part) <= market.available(part, market.poolOf(line)))) {
+                found.add(new Pricer.Best(all, Long.MAX_VALUE));
+            }
         }
         long least = together(line, Set.of(), one.least(), duals, found, deadline);
         for (Trait trait : wanted(line)) {
@@ -245,7 +254,7 @@ public final class ColumnGeneration {
             if (some * one + (machines - some) * missing >= least) {
                 break;
             }
-            Pricer.Best alike = pricer.best(line, traits, settled.barred(line), some, duals, deadline);
+            Pricer.Best alike = pricer.best(line, traits, most.get(line), some, duals, deadline);
             found.add(alike);
             least = alike.least() >= NEVER ? least : Math.min(least, alike.least() + (machines - some) * missing);
         }
@@ -259,7 +268,7 @@ public final class ColumnGeneration {
 
     private Line oneByOne(int line, Duals duals, Deadline deadline) {
         int machines = market.line(line).machines();
-        Pricer.Best one = pricer.best(line, Set.of(), settled.barred(line), 1, duals, deadline);
+        Pricer.Best one = pricer.best(line, Set.of(), most.get(line), 1, duals, deadline);
         List<Pricer.Best> found = new ArrayList<>(List.of(one));
         long each = Math.min(one.least(), missing(line, duals));
         long least = machines * each;
@@ -270,7 +279,7 @@ public final class ColumnGeneration {
                 int asked = set;
                 Set<Trait> traits = IntStream.range(0, some.size()).filter(i -> (asked >> i & 1) == 1).mapToObj(some::get)
                         .collect(Collectors.toSet());
-                Pricer.Best alike = pricer.best(line, traits, settled.barred(line), 1, duals, deadline);
+                Pricer.Best alike = pricer.best(line, traits, most.get(line), 1, duals, deadline);
                 found.add(alike);
                 bySet[set] = alike.least();
             }
@@ -312,18 +321,12 @@ public final class ColumnGeneration {
         return new Duals(parts, bay, duals.kilowatt(), duals.trait(), duals.missing());
     }
 
-    /** From those who may deliver; what nobody may is dearer than a machine, so that the search does without. */
+    /** From those who may deliver, if anybody may. */
     private long cheapest(int part, int pool) {
-        if (settled.suppliers().isEmpty() || market.cheapest(part, pool) == 0) {
-            return market.cheapest(part, pool);
-        }
-        long least = market.sources(part).stream().filter(source -> source.pools()[pool] && !settled.isClosed(source))
-                .flatMap(source -> source.steps().stream()).mapToLong(OfferedLot.Step::price).min().orElse(Long.MAX_VALUE);
-        return least < Long.MAX_VALUE ? least : Math.max(market.cheapest(part, pool), Math.min(DEAR, mostFilling()));
-    }
-
-    private long mostFilling() {
-        return mix == null ? 0 : (long) Arrays.stream(mix.filling()).max().orElse(0);
+        return settled.suppliers().isEmpty() ? market.cheapest(part, pool)
+                : market.sources(part).stream().filter(source -> source.pools()[pool] && !settled.isClosed(source))
+                .flatMap(source -> source.steps().stream()).mapToLong(OfferedLot.Step::price).min()
+                .orElse(market.cheapest(part, pool));
     }
 
     /** By how much the master would better its mix with a column, for each time it is used; scaled. */

@@ -89,24 +89,24 @@ public final class Pricer {
      * Machines of a line at the worth of units; the stock limits what one of them takes, not what all take together.
      *
      * @param traits that they all have
-     * @param barred parts that they do without
+     * @param most   units of parts that they take together at most, where that is fewer than there are
      */
-    public Best best(int line, Set<Trait> traits, Set<Integer> barred, int machines, Duals duals, Deadline deadline) {
-        Answers.Question question = new Answers.Question(line, machines, traits, barred);
-        return answers.of(question, duals, () -> alike(question, duals, deadline));
+    public Best best(int line, Set<Trait> traits, Map<Integer, Integer> most, int machines, Duals duals, Deadline deadline) {
+        Answers.Question question = new Answers.Question(line, machines, traits);
+        return answers.of(question, most, duals, () -> alike(question, most, duals, deadline));
     }
 
     /** A machine that does what all lines of a group ask for, which accept the same lots. */
     Best best(LineGroup group, Duals duals, Deadline deadline) {
         int line = group.lines().get(0);
-        return best(new Asked(line, group.least(), 1, worthwhile(line, duals), Map.of(), Set.of()), moduleCharge, duals, deadline);
+        return best(new Asked(line, group.least(), 1, worthwhile(line, duals), Map.of(), Map.of()), moduleCharge, duals, deadline);
     }
 
     private List<Variants.Variant> worthwhile(int line, Duals duals) {
         return variants.worthwhile(line, bay -> duals.place(line, bay), bay -> duals.kilowatt()[bay.id()]);
     }
 
-    private Best alike(Answers.Question question, Duals duals, Deadline deadline) {
+    private Best alike(Answers.Question question, Map<Integer, Integer> most, Duals duals, Deadline deadline) {
         int line = question.line();
         Map<String, Integer> least = new TreeMap<>();
         List<Variants.Variant> ways = worthwhile(line, duals);
@@ -119,7 +119,7 @@ public final class Pricer {
                 housed = true;
             }
         }
-        Asked asked = new Asked(line, market.line(line).request(), question.machines(), ways, least, question.barred());
+        Asked asked = new Asked(line, market.line(line).request(), question.machines(), ways, least, most);
         Best charged = best(asked, moduleCharge, duals, deadline);
         if (moduleCharge == 0 || asked.machines == 1) {
             return charged;
@@ -141,7 +141,7 @@ public final class Pricer {
      * @param least units of parts that they take together at least
      */
     private record Asked(int line, Request request, int machines, List<Variants.Variant> ways, Map<String, Integer> least,
-            Set<Integer> barred) {
+            Map<Integer, Integer> most) {
     }
 
     /** @param charge what each part number of module in a machine counts beyond the first */
@@ -170,14 +170,18 @@ public final class Pricer {
         int slots = variant.platforms().stream().map(sku -> market.catalog().platform(sku).orElseThrow().board())
                 .mapToInt(board -> board.sockets() * board.channels() * board.slotsPerChannel()).max().orElse(1);
         for (int part = 0; part < market.parts(); part++) {
-            int available = market.available(part, market.poolOf(asked.line));
-            if (available > 0 && !asked.barred.contains(part)) {
+            int available = available(asked, part);
+            if (available > 0) {
                 boolean isCharged = charge > 0 && market.catalog().module(market.sku(part)).isPresent();
                 lots.put(market.sku(part), List.of(lot(asked, part, extra(asked.line, part, variant.bay(), duals), isCharged ? charge
                         : 0, slots, duals)));
             }
         }
         return lots;
+    }
+
+    private int available(Asked asked, int part) {
+        return Math.min(market.available(part, market.poolOf(asked.line)), asked.most.getOrDefault(part, Integer.MAX_VALUE));
     }
 
     /** What a part takes of its enclosure, rounded down. */
@@ -197,7 +201,7 @@ public final class Pricer {
      */
     private Lot lot(Asked asked, int part, long extra, long charge, int slots, Duals duals) {
         int pool = market.poolOf(asked.line);
-        int available = market.available(part, pool);
+        int available = available(asked, part);
         Lot plain = lot(market.sku(part), available, duals.part()[pool][part] + extra);
         int[] steps = duals.steps(asked.line, part);
         int uneven = charge > 0 ? 1 : steps.length > 0 ? steps[0] : Integer.MAX_VALUE;

@@ -94,8 +94,7 @@ public final class RestrictedMaster {
     }
 
     /** The best mix of columns, in which machines may stay undelivered; null where the linear program is not solved. */
-    Mix solve(List<Column> known, Deadline deadline) {
-        List<Column> columns = known.stream().filter(settled::allows).toList();
+    Mix solve(List<Column> columns, Deadline deadline) {
         Model model = new Model();
         for (int line = 0; line < market.lines().size(); line++) {
             int machines = market.line(line).machines();

@@ -1,13 +1,13 @@
 package sledwright.planner.order.relax;
 
-import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import sledwright.planner.order.market.Bay;
-import sledwright.planner.order.market.Column;
+import sledwright.planner.order.market.Market;
 import sledwright.planner.order.market.OfferedLot;
 import sledwright.planner.order.market.Range;
 
@@ -74,11 +74,11 @@ public record Restrictions(Map<Bay, Range> enclosures, Map<OfferedLot, Range> dr
         return new Restrictions(enclosures, drawn, and(traits, trait, range), suppliers, missing, barred);
     }
 
-    Restrictions with(int supplier, boolean delivers) {
+    public Restrictions with(int supplier, boolean delivers) {
         return new Restrictions(enclosures, drawn, traits, and(suppliers, supplier, delivers), missing, barred);
     }
 
-    Restrictions withMissing(Range range) {
+    public Restrictions withMissing(Range range) {
         return new Restrictions(enclosures, drawn, traits, suppliers, range, barred);
     }
 
@@ -89,13 +89,29 @@ public record Restrictions(Map<Bay, Range> enclosures, Map<OfferedLot, Range> dr
         return new Restrictions(enclosures, drawn, traits, suppliers, missing, and(barred, line, Set.copyOf(all)));
     }
 
-    Set<Integer> barred(int line) {
-        return barred.getOrDefault(line, Set.of());
+    /** Units that the lots of a part may give a pool's lines. */
+    public int available(Market market, int part, int pool) {
+        return (int) Math.min(Integer.MAX_VALUE / 4, market.sources(part).stream().filter(lot -> lot.pools()[pool] && !isClosed(lot))
+                .mapToLong(lot -> of(lot).most()).sum());
     }
 
-    boolean allows(Column column) {
-        Set<Integer> none = barred(column.line());
-        return none.isEmpty() || Arrays.stream(column.parts()).noneMatch(none::contains);
+    /** Units of parts that a column of a line takes at most, where that is fewer than there are and than it could take. */
+    Map<Integer, Integer> most(Market market, int line) {
+        Map<Integer, Integer> most = new HashMap<>();
+        int pool = market.poolOf(line);
+        int machines = market.line(line).isTogether() ? market.line(line).machines() : 1;
+        for (int part = 0; part < market.parts() && !(drawn.isEmpty() && suppliers.isEmpty()); part++) {
+            int available = available(market, part, pool);
+            if (available < market.available(part, pool) && available < (long) market.mostInMachine(part) * machines) {
+                most.put(part, available);
+            }
+        }
+        barred(line).forEach(part -> most.put(part, 0));
+        return most;
+    }
+
+    private Set<Integer> barred(int line) {
+        return barred.getOrDefault(line, Set.of());
     }
 
     private static <K, V> Map<K, V> and(Map<K, V> map, K key, V value) {
