@@ -47,6 +47,7 @@ import sledwright.rules.cooling.InletLimit;
 import sledwright.rules.memory.ModeSupported;
 import sledwright.rules.power.PowerBudget;
 import sledwright.rules.power.PowerSupply;
+import sledwright.rules.processor.SocketMatch;
 import sledwright.rules.stock.Budget;
 import sledwright.rules.target.PowerLimit;
 import sledwright.rules.target.Target;
@@ -70,11 +71,24 @@ final class Families {
     private final Map<List<Object>, List<Fitted>> fittingsOf = new HashMap<>();
     private final Map<String, Long> mostModuleMicrowatts = new HashMap<>();
     private final Map<Heat, Set<ModuleType>> coolEnough = new HashMap<>();
+    private final List<Alike> seats = new ArrayList<>();
     private final boolean everyWeight;
     private boolean rises = true;
     private double forcedFromW = Double.POSITIVE_INFINITY;
 
     private record Heat(String platform, double tdpW) {
+    }
+
+    /** A processor and its place in the catalogue. */
+    private record Placed(Processor processor, int place) {
+    }
+
+    /**
+     * Processors that the same platforms have sockets for.
+     *
+     * @param reaching number -> those of which so many reach what only they decide
+     */
+    private record Alike(List<Placed> processors, Map<Integer, List<Placed>> reaching) {
     }
 
     /** Every machine-without-memory of a request, beside the memory that it may choose among. */
@@ -165,12 +179,13 @@ final class Families {
     }
 
     private boolean each(Platform platform, Predicate<Family> goOn) {
-        List<Processor> processors = catalog.processors().stream()
-                .filter(processor -> RequiredPart.allows(request, processorSkus, processor.sku())).toList();
         Set<String> barred = barredModules(platform);
         for (int count : platform.processors().counts()) {
-            List<Parts> fitted = processors.stream().map(processor -> Parts.of(platform).with(processor, count))
-                    .filter(parts -> Rulebook.allows(PartKind.PROCESSORS, parts, request) && keepsTargets(parts.processor(), count))
+            List<Parts> fitted = seats().stream().filter(alike -> SocketMatch.allows(platform, alike.processors.get(0).processor))
+                    .flatMap(alike -> alike.reaching.computeIfAbsent(count, same -> alike.processors.stream()
+                            .filter(placed -> keepsTargets(placed.processor, count)).toList()).stream())
+                    .sorted(Comparator.comparingInt(Placed::place)).map(placed -> Parts.of(platform).with(placed.processor, count))
+                    .filter(parts -> Rulebook.allows(PartKind.PROCESSORS, parts, request))
                     .filter(parts -> isSold(parts.processor().sku(), count)).toList();
             for (CoolingKit kit : platform.cooling()) {
                 if (RequiredPart.allows(request, kitSkus, kit.sku()) && isSold(kit.sku(), count)) {
@@ -182,6 +197,17 @@ final class Families {
             }
         }
         return true;
+    }
+
+    private List<Alike> seats() {
+        if (seats.isEmpty()) {
+            List<Processor> all = catalog.processors();
+            IntStream.range(0, all.size()).filter(place -> RequiredPart.allows(request, processorSkus, all.get(place).sku()))
+                    .mapToObj(place -> new Placed(all.get(place), place))
+                    .collect(Collectors.groupingBy(placed -> SocketMatch.Seat.of(placed.processor), LinkedHashMap::new, Collectors.toList()))
+                    .values().forEach(processors -> seats.add(new Alike(processors, new HashMap<>())));
+        }
+        return seats;
     }
 
     /** Modules that a rule of parts keeps off the platform. What the memory market sorts out by itself is not among them. */
@@ -207,10 +233,10 @@ final class Families {
             }
         }
         List<Frame> complete = complete(frames);
-        complete.sort(ranking.promisingFirst());
         if (complete.isEmpty()) {
             return null;
         }
+        complete.sort(ranking.promisingFirst());
         Platform platform = frames.get(0).platform();
         return new Family(platform, count, kit, complete, market.options(platform, kit, count, barred), need);
     }
@@ -347,9 +373,9 @@ final class Families {
         CoolingKit kit = parts.cooling();
         Optional<Supply> supply = parts.supply();
         int cores = count * processor.cores();
-        double throughput = Throughput.of(processor, catalog.throughputFactors()).times(count);
-        double unrounded = count * Throughput.of(processor, catalog.throughputFactors()).value();
-        double capacity = WorkDone.ofCores(unrounded, cores, request.require().work().workload());
+        Throughput ofOne = Throughput.of(processor, catalog.throughputFactors());
+        double throughput = ofOne.times(count);
+        double capacity = WorkDone.ofCores(count * ofOne.value(), cores, request.require().work().workload());
         int machines = request.machines();
         long price = shelf.price(platform.sku(), machines) + shelf.price(processor.sku(), count * machines)
                 + shelf.price(kit.sku(), count * machines)

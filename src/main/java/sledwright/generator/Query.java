@@ -1,5 +1,6 @@
 package sledwright.generator;
 
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,9 +12,11 @@ import sledwright.generator.Branches.Branch;
 import sledwright.generator.Branches.Row;
 import sledwright.generator.Doubts.Cause;
 import sledwright.generator.memory.MemoryFloor;
+import sledwright.generator.memory.MemoryNeed;
 import sledwright.generator.memory.MemoryOption;
 import sledwright.generator.memory.MemoryPoint;
 import sledwright.generator.memory.MemoryPoints;
+import sledwright.generator.memory.MemoryWindow;
 import sledwright.generator.time.Deadline;
 import sledwright.generator.time.OutOfTimeException;
 import sledwright.generator.time.TooLargeException;
@@ -41,6 +44,7 @@ final class Query {
     private final Deadline deadline;
     /** Of the lists of families that zones choose between. */
     private final Map<List<Family>, List<Row>> rows = new IdentityHashMap<>();
+    private final Map<MemoryOption, Map<MemoryNeed, MemoryOption.Points>> points = new IdentityHashMap<>();
     private Unseen unseen;
 
     Query(Request request, FamilyChoice families, Ranking ranking, Deadline deadline) {
@@ -185,10 +189,25 @@ final class Query {
         return Math.max(inZone, Math.max(required, (perCore - MILLIONTH) * frame.cores()) - MILLIONTH);
     }
 
+    /** Prices no more of the branch's memory than may come first, what promises most before the rest. */
     private Combination better(Combination incumbent, Branch branch, Zone zone) {
         Frame frame = branch.frame();
+        Wanted wanted = new Wanted(ranking, frame, branch.option(), leastUsableGb(frame, zone), leastBandwidthGbs(frame, zone));
+        MemoryOption.Points points = this.points.computeIfAbsent(branch.option(), option -> new HashMap<>())
+                .computeIfAbsent(branch.need(), need -> branch.option().points(need, deadline));
+        int mostSocketGb = frame.processor().maxMemoryGb().orElse(Integer.MAX_VALUE);
+        Combination best = incumbent;
+        MemoryWindow window = wanted.first(best);
+        for (int step = 1; window != null; step++) {
+            best = better(best, branch, zone, points.within(mostSocketGb, window));
+            window = wanted.next(best, window, step);
+        }
+        return best;
+    }
+
+    private Combination better(Combination incumbent, Branch branch, Zone zone, MemoryPoints points) {
+        Frame frame = branch.frame();
         int speedMts = branch.option().speedMts(frame.processor().memoryMts());
-        MemoryPoints points = branch.option().points(frame.processor().maxMemoryGb().orElse(Integer.MAX_VALUE), branch.need(), deadline);
         double usableGb = leastUsableGb(frame, zone);
         double leastGbs = leastBandwidthGbs(frame, zone);
         Combination best = incumbent;

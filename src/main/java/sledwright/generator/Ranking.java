@@ -15,6 +15,7 @@ import sledwright.generator.memory.MemoryFloor;
 import sledwright.generator.memory.MemoryOption;
 import sledwright.generator.memory.MemoryPoint;
 import sledwright.generator.memory.MemoryPoints;
+import sledwright.generator.memory.MemoryWindow;
 import sledwright.metrics.EnergyCost;
 import sledwright.metrics.Quantity;
 import sledwright.metrics.SurplusWorth;
@@ -255,6 +256,66 @@ final class Ranking implements Comparator<Combination> {
                     * (request.worth().gb() * request.require().memoryGb()
                     - request.worth().gbs() * (widestGbs - request.require().bandwidthGbs())
                     + request.worth().work() * Math.max(0, reached.mostWork - MILLIONTH - WorkDone.ofMemory(widestGbs, workload)));
+        };
+    }
+
+    /** GB/s of a machine for each channel of width, a hair more or less. */
+    static double gbsOfWidth(Frame frame, MemoryOption option) {
+        return option.widestGbs(frame.processor().memoryMts()) / option.mostWidth();
+    }
+
+    /**
+     * The memory with which builds of a frame may come before another, or that money buys where there is none.
+     *
+     * @param other null: any memory may come first
+     */
+    MemoryWindow window(Frame frame, MemoryOption option, Combination other, MemoryWindow inZone) {
+        MemoryWindow bought = inZone.noDearer(money - frame.price() + 0.5);
+        if (other == null) {
+            return bought;
+        }
+        double gbs = gbsOfWidth(frame, option);
+        return switch (objective) {
+            case CHEAPEST, LEAST_TOTAL -> bought.noDearer(other.aim() - frame.energy() - frame.price() + 0.5);
+            case MOST_THROUGHPUT -> frame.throughput() <= other.throughput() ? noDearer(frame, other, bought) : bought;
+            case MOST_CORES -> frame.cores() <= other.cores() ? noDearer(frame, other, bought) : bought;
+            case MOST_WORK -> !isAimOfFrame() ? bought.noNarrower(((other.work() - 2 * MILLIONTH) * workload.gbPerUnit() - 2 * MILLIONTH) / gbs)
+                    : frame.mostWork() <= other.work() ? noDearer(frame, other, bought) : bought;
+            case MOST_BANDWIDTH -> bought.noNarrower((other.bandwidthGbs() - 3 * MILLIONTH) / gbs);
+            case MOST_MEMORY -> bought.noSmaller(other.usableGb() - MILLIONTH);
+            case BEST_VALUE -> ofValue(bought, other.aim() + 2 * ROUNDING + roundedWorth - frame.price() + frame.worth()
+                    - request.machines() * (request.worth().gb() * request.require().memoryGb()
+                    + request.worth().gbs() * (request.require().bandwidthGbs() - 3 * MILLIONTH)), gbs);
+        };
+    }
+
+    private static MemoryWindow noDearer(Frame frame, Combination other, MemoryWindow window) {
+        return window.noDearer(other.price() - frame.price() + 0.5);
+    }
+
+    private MemoryWindow ofValue(MemoryWindow window, double most, double gbsOfWidth) {
+        return window.noLessOf(most, request.machines() * request.worth().gb(), request.machines() * request.worth().gbs() * gbsOfWidth);
+    }
+
+    /**
+     * The part of a window that promises most.
+     *
+     * @param dearer  how much dearer than the least conceivable price its memory may be, as a share of that
+     * @param reached the share of the most conceivable figure that it reaches
+     */
+    MemoryWindow promising(Frame frame, MemoryOption option, MemoryWindow window, double dearer, double reached) {
+        double least = option.fine().leastPrice(window.leastUsableGb(), window.leastWidth());
+        int mostSocketGb = frame.processor().maxMemoryGb().orElse(Integer.MAX_VALUE);
+        double gbs = gbsOfWidth(frame, option);
+        return switch (objective) {
+            case CHEAPEST, LEAST_TOTAL, MOST_THROUGHPUT, MOST_CORES -> window.noDearer(least * (1 + dearer) + 1);
+            case MOST_WORK -> isAimOfFrame() ? window.noDearer(least * (1 + dearer) + 1)
+                    : window.noNarrower(reached * Math.min(option.mostWidth(), frame.mostWork() * workload.gbPerUnit() / gbs));
+            case MOST_BANDWIDTH -> window.noNarrower(reached * option.mostWidth());
+            case MOST_MEMORY -> window.noSmaller(reached * Math.min(option.mostUsableGb(mostSocketGb),
+                    option.fine().mostUsableGbFor(money - frame.price())));
+            case BEST_VALUE -> ofValue(window, dearer * least + 1 + option.fine().leastPriceLessWorth(window.leastUsableGb(), window.leastWidth(),
+                    mostSocketGb) - request.machines() * request.worth().gbs() * gbs * option.mostWidth(), gbs);
         };
     }
 }

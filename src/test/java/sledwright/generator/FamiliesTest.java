@@ -35,6 +35,7 @@ import sledwright.generator.memory.MemoryMarket;
 import sledwright.generator.memory.MemoryOption;
 import sledwright.generator.memory.MemoryPoint;
 import sledwright.generator.memory.MemoryPoints;
+import sledwright.generator.memory.MemoryWindow;
 import sledwright.generator.memory.MemoryStock;
 import sledwright.generator.memory.MemoryNeed;
 import sledwright.generator.time.Deadline;
@@ -186,7 +187,7 @@ class FamiliesTest {
     }
 
     private static MemoryPoints points(Request request, int mostSocketGb) {
-        return options(BOX, request).get(1).points(mostSocketGb, MemoryNeed.of(request, false), Deadline.never());
+        return options(BOX, request).get(1).points(MemoryNeed.of(request, false), Deadline.never()).within(mostSocketGb, MemoryWindow.ALL);
     }
 
     /** Every module takes 7 of labour; each point is the best in something. */

@@ -70,9 +70,9 @@ class QueryTest {
         Level level = new Level(type, 0, 2400, Map.of(Pieces.group(16), List.of(M16)), List.of());
         PriceFloor prices = new PriceFloor(Pieces.shelf(PLAIN, List.of(M16), Pieces.lot(M16, 12, unitPrice)), List.of(M16), 0);
         MemoryOption[] made = new MemoryOption[1];
-        made[0] = new MemoryOption(level, nextSlowerMts, keptApart, extent, prices, () -> prices, (most, need, deadline) -> {
+        made[0] = new MemoryOption(level, nextSlowerMts, keptApart, extent, prices, () -> prices, (need, deadline) -> {
             asked.add(made[0]);
-            return builder.apply(most);
+            return (most, window) -> builder.apply(most);
         });
         return made[0];
     }
@@ -208,7 +208,7 @@ class QueryTest {
         PriceFloor prices = new PriceFloor(Pieces.shelf(PLAIN, List.of(light), Pieces.lot(light, 12, 20)), List.of(light), 0);
         MemoryPoint slack = Pieces.point(80, 64, 16, 64, 4, 16, 6);
         MemoryOption option = new MemoryOption(level, 0, false, new MemoryOption.Extent(1, 1, 12, 192, 4, 16, 1, 0), prices, () -> prices,
-                (most, need, deadline) -> new MemoryPoints(List.of(slack), 1));
+                (need, deadline) -> (most, window) -> new MemoryPoints(List.of(slack), 1));
         for (double watts : new double[] {109.9, 105}) {
             assertThat(best(limited(Samples.limit().powerW(watts).make()), Zone.EVERYTHING, frame(), option).isProved()).isTrue();
             assertThat(best(PLAIN, new Zone(0, 0, 0, 0, watts), frame(), option).isProved()).isTrue();

@@ -175,7 +175,7 @@ public final class MemoryMarket {
         boolean keptApart = level.entangled().stream().anyMatch(set -> level.holdsAny(set, wanted));
         found.add(new MemoryOption(level, nextSlowerMts, keptApart, extent, allPrices,
                 () -> stock.floor(level, worthOfGb),
-                new Builder(room, level, key)::points));
+                new Builder(room, level, key)));
     }
 
     /** Works out an option, or knows its points: they are kept by what they depend on. */
@@ -193,8 +193,8 @@ public final class MemoryMarket {
         }
 
         @Override
-        public MemoryPoints points(int mostSocketGb, MemoryNeed need, Deadline deadline) {
-            return kept.get(new PointsKey(content(), need, mostSocketGb), () -> pricing(need, deadline).points(mostSocketGb));
+        public MemoryOption.Points of(MemoryNeed need, Deadline deadline) {
+            return new AskedPoints(kept, content(), need, () -> pricing(need, deadline));
         }
 
         private PointsKey.OfOption content() {

@@ -14,8 +14,15 @@ public final class MemoryOption {
     /** Works points out, or knows them. */
     public interface Builder {
 
-        /** The points with at most a given number of GB on a socket. */
-        MemoryPoints points(int mostSocketGb, MemoryNeed need, Deadline deadline);
+        /** The points of what a request needs. */
+        Points of(MemoryNeed need, Deadline deadline);
+    }
+
+    /** The points of what one request needs. */
+    public interface Points {
+
+        /** Those of a window, and perhaps others, with at most a given number of GB on a socket. */
+        MemoryPoints within(int mostSocketGb, MemoryWindow window);
     }
 
     private final Level level;
@@ -116,11 +123,11 @@ public final class MemoryOption {
     }
 
     /**
-     * The points of what a request needs, with no more on a socket than a processor addresses.
-     *
-     * @throws UnfinishedException when the deadline comes first, or a socket has more populations than are listed
+     * The points of what a request needs, with no more on a socket than a processor addresses; for the one thread that works on the request.
+     * Asking for some ends with an {@link UnfinishedException} when the deadline comes first, or a socket has more populations than are listed.
      */
-    public MemoryPoints points(int mostSocketGb, MemoryNeed need, Deadline deadline) {
-        return builder.points(Math.min(mostSocketGb, extent.mostSocketGb), need, deadline);
+    public Points points(MemoryNeed need, Deadline deadline) {
+        Points all = builder.of(need, deadline);
+        return (mostSocketGb, window) -> all.within(Math.min(mostSocketGb, extent.mostSocketGb), window);
     }
 }

@@ -8,7 +8,7 @@ import sledwright.generator.keep.Kept;
  *
  * @param mostSocketGb with at most a given number of GB on a socket
  */
-record PointsKey(OfOption option, MemoryNeed need, int mostSocketGb) implements Kept.Key<MemoryPoints> {
+record PointsKey(OfOption option, MemoryNeed need, int mostSocketGb, MemoryWindow window) implements Kept.Key<MemoryPoints> {
 
     private static final long BYTES_OF_LOT = 100;
 

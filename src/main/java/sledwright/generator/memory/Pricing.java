@@ -41,6 +41,8 @@ final class Pricing {
     private final long[][] leastMicrowatts;
     private final boolean dealtExactly;
     private final boolean everyWeight;
+    /** What the populations of each bucket cost at least, once they were looked through; below 0 before. */
+    private final long[] leastOfBucket;
 
     /**
      * @param draws          for each group of the shapes' key, for each number of modules, the worthwhile draws; null for an entangled
@@ -67,6 +69,8 @@ final class Pricing {
         // A group that cannot be left empty holds a part that the request wants used.
         wantedGroups = IntStream.range(0, draws.size())
                 .filter(group -> draws.get(group) != null && draws.get(group).get(0).isEmpty()).toArray();
+        leastOfBucket = new long[shapes.buckets().size()];
+        Arrays.fill(leastOfBucket, -1);
     }
 
     /**
@@ -77,32 +81,36 @@ final class Pricing {
                 : group.stream().mapToLong(of -> of.stream().mapToLong(figure).min().orElse(UNAVAILABLE)).toArray()).toArray(long[][]::new);
     }
 
-    /** The points with at most a given number of GB on a socket. */
-    MemoryPoints points(int mostSocketGb) {
+    /** The points of a window with at most a given number of GB on a socket. */
+    MemoryPoints points(int mostSocketGb, MemoryWindow window) {
         List<MemoryPoint> points = new ArrayList<>();
         Map<Long, Skyline> skylines = new HashMap<>();
-        for (Shapes.Bucket bucket : roomy()) {
-            if (bucket.figures().totalGb() * shapes.key().multiple() <= mostSocketGb
+        int roomy = roomy(window.leastUsableGb());
+        for (int i = 0; i < roomy; i++) {
+            Shapes.Bucket bucket = shapes.buckets().get(i);
+            double most = window.mostPrice(usableGb(bucket), shapes.key().multiple() * bucket.figures().width());
+            if (leastOfBucket[i] <= most && bucket.figures().totalGb() * shapes.key().multiple() <= mostSocketGb
                     && Target.SPARE_SLOTS.allows(need.require(), uncoveredSlots - modules(bucket))) {
-                addPoints(points, skylines, bucket);
+                leastOfBucket[i] = addPoints(points, skylines, bucket, most);
             }
         }
         return new MemoryPoints(points, sockets);
     }
 
-    /** Those that leave enough to use: buckets come with the most to use first, so all before some place do. */
-    private List<Shapes.Bucket> roomy() {
+    /** How many buckets leave enough to use: they come with the most to use first, so all before some place do. */
+    private int roomy(double leastUsableGb) {
         int low = 0;
         int high = shapes.buckets().size();
         while (low < high) {
             int middle = (low + high) >>> 1;
-            if (Target.MEMORY_CAPACITY.allows(need.require(), usableGb(shapes.buckets().get(middle)))) {
+            double usableGb = usableGb(shapes.buckets().get(middle));
+            if (usableGb >= leastUsableGb && Target.MEMORY_CAPACITY.allows(need.require(), usableGb)) {
                 low = middle + 1;
             } else {
                 high = middle;
             }
         }
-        return shapes.buckets().subList(0, low);
+        return low;
     }
 
     private double usableGb(Shapes.Bucket bucket) {
@@ -114,13 +122,18 @@ final class Pricing {
         return bucket.figures().modules() * shapes.key().multiple() * sockets;
     }
 
-    /** Adds the points of a bucket that none of those before matches: all of them leave at least as much to use. */
-    private void addPoints(List<MemoryPoint> points, Map<Long, Skyline> skylines, Shapes.Bucket bucket) {
+    /**
+     * Adds the points of a bucket that cost no more and that none of those before matches: all of them leave at least as much to use.
+     *
+     * @return what populations of the bucket cost at least
+     */
+    private long addPoints(List<MemoryPoint> points, Map<Long, Skyline> skylines, Shapes.Bucket bucket, double most) {
         if (deadline.isOver()) {
             throw new OutOfTimeException();
         }
         List<MemoryPoint> kept = new ArrayList<>(2);
         long labour = labourPerModule * modules(bucket) * machines;
+        long leastOfAll = UNAVAILABLE;
         for (Shapes.Shape shape : bucket.shapes()) {
             long price = labour;
             long least = 0;
@@ -129,10 +142,11 @@ final class Pricing {
                 price += leastPrice[group][shape.counts()[i]];
                 least += leastMicrowatts[group][shape.counts()[i]];
             }
-            if (price < UNAVAILABLE && Budget.allows(need.limit(), price)
+            leastOfAll = Math.min(leastOfAll, price);
+            if (price < UNAVAILABLE && price <= most && Budget.allows(need.limit(), price)
                     && (everyWeight || !skyline(skylines, least).matches(bucket.widthRank(), price, least))
                     && holdsWanted(shape)) {
-                combine(kept, bucket, shape, 0, price, least, new Draw[shape.groups().length]);
+                combine(kept, bucket, shape, most, 0, price, least, new Draw[shape.groups().length]);
             }
         }
         for (MemoryPoint point : kept) {
@@ -142,6 +156,7 @@ final class Pricing {
                 points.add(point);
             }
         }
+        return leastOfAll;
     }
 
     /** What populations of a weight are held against: all others, or those of the same weight. */
@@ -164,9 +179,9 @@ final class Pricing {
      * @param price of the draws chosen so far and, for the groups still open, their cheapest
      * @param least watts of the draws chosen so far and, for the groups still open, their lightest
      */
-    private void combine(List<MemoryPoint> kept, Shapes.Bucket bucket, Shapes.Shape shape, int index, long price, long least,
-            Draw[] chosen) {
-        if (!everyWeight && isMatched(kept, price, least) || !Budget.allows(need.limit(), price)) {
+    private void combine(List<MemoryPoint> kept, Shapes.Bucket bucket, Shapes.Shape shape, double most, int index, long price,
+            long least, Draw[] chosen) {
+        if (!everyWeight && isMatched(kept, price, least) || price > most || !Budget.allows(need.limit(), price)) {
             return;
         }
         if (index == chosen.length) {
@@ -177,7 +192,7 @@ final class Pricing {
         int count = shape.counts()[index];
         for (Draw draw : draws(shape, group, count)) {
             chosen[index] = draw;
-            combine(kept, bucket, shape, index + 1, price - leastPrice[group][count] + draw.price(),
+            combine(kept, bucket, shape, most, index + 1, price - leastPrice[group][count] + draw.price(),
                     least - leastMicrowatts[group][count] + surely(draw.load()), chosen);
         }
     }

@@ -26,7 +26,7 @@ public record Shapes(ShapeKey key, Layouts layouts, List<Bucket> buckets, int wi
                 .thenComparingDouble(figures -> -figures.width()).thenComparingInt(Figures::modules);
 
         /** Capacity in units of the fullest channel: as many channels' worth of bandwidth does the socket give. */
-        double width() {
+        public double width() {
             return (double) totalGb / fullestGb;
         }
 

@@ -49,7 +49,7 @@ class PricingTest {
     }
 
     private static List<MemoryPoint> points(Catalog shop, Request request) {
-        return market(shop, request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(Integer.MAX_VALUE, MemoryNeed.of(request, false), Deadline.never()).cheapestFirst();
+        return market(shop, request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(MemoryNeed.of(request, false), Deadline.never()).within(Integer.MAX_VALUE, MemoryWindow.ALL).cheapestFirst();
     }
 
     private static MemoryPoint of(List<MemoryPoint> points, int gb) {
@@ -108,8 +108,8 @@ class PricingTest {
             assertThat(point.microwatts()).isEqualTo(8_000_000);
             assertThat(point.width()).isEqualTo(2);
         });
-        assertThat(market(shop(4, 4, LIGHT16), request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(31, MemoryNeed.of(request, false), Deadline.never()).cheapestFirst()).isEmpty();
-        assertThat(market(shop(4, 4, LIGHT16), request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(32, MemoryNeed.of(request, false), Deadline.never()).cheapestFirst()).hasSize(1);
+        assertThat(market(shop(4, 4, LIGHT16), request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(MemoryNeed.of(request, false), Deadline.never()).within(31, MemoryWindow.ALL).cheapestFirst()).isEmpty();
+        assertThat(market(shop(4, 4, LIGHT16), request).options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0).points(MemoryNeed.of(request, false), Deadline.never()).within(32, MemoryWindow.ALL).cheapestFirst()).hasSize(1);
     }
 
     @Test
@@ -119,10 +119,10 @@ class PricingTest {
         MemoryOption option = market.options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0);
         MemoryNeed need = MemoryNeed.of(request, false);
         Deadline over = Deadline.in(Duration.ZERO);
-        assertThatThrownBy(() -> option.points(64, need, over)).isInstanceOf(OutOfTimeException.class);
-        assertThat(option.points(64, need, Deadline.never()).cheapestFirst()).isNotEmpty();
-        assertThatThrownBy(() -> option.points(16, need, over)).isInstanceOf(OutOfTimeException.class);
-        assertThat(option.points(64, need, over)).as("known").isSameAs(option.points(64, need, Deadline.never()));
+        assertThatThrownBy(() -> option.points(need, over).within(64, MemoryWindow.ALL)).isInstanceOf(OutOfTimeException.class);
+        assertThat(option.points(need, Deadline.never()).within(64, MemoryWindow.ALL).cheapestFirst()).isNotEmpty();
+        assertThatThrownBy(() -> option.points(need, over).within(16, MemoryWindow.ALL)).isInstanceOf(OutOfTimeException.class);
+        assertThat(option.points(need, over).within(64, MemoryWindow.ALL)).as("known").isSameAs(option.points(need, Deadline.never()).within(64, MemoryWindow.ALL));
     }
 
     /** Whatever is kept, the heaviest machine of its deal weighs what it says, or less by no more than the slack. */
