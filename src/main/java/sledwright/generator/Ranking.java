@@ -279,7 +279,8 @@ final class Ranking implements Comparator<Combination> {
             case CHEAPEST, LEAST_TOTAL -> bought.noDearer(other.aim() - frame.energy() - frame.price() + 0.5);
             case MOST_THROUGHPUT -> frame.throughput() <= other.throughput() ? noDearer(frame, other, bought) : bought;
             case MOST_CORES -> frame.cores() <= other.cores() ? noDearer(frame, other, bought) : bought;
-            case MOST_WORK -> !isAimOfFrame() ? bought.noNarrower(((other.work() - 2 * MILLIONTH) * workload.gbPerUnit() - 2 * MILLIONTH) / gbs)
+            case MOST_WORK -> !isAimOfFrame()
+                    ? bought.noNarrower(((other.work() - 2 * MILLIONTH) * workload.gbPerUnit() - 2 * MILLIONTH) / gbs)
                     : frame.mostWork() <= other.work() ? noDearer(frame, other, bought) : bought;
             case MOST_BANDWIDTH -> bought.noNarrower((other.bandwidthGbs() - 3 * MILLIONTH) / gbs);
             case MOST_MEMORY -> bought.noSmaller(other.usableGb() - MILLIONTH);
@@ -294,7 +295,7 @@ final class Ranking implements Comparator<Combination> {
     }
 
     private MemoryWindow ofValue(MemoryWindow window, double most, double gbsOfWidth) {
-        return window.noLessOf(most, request.machines() * request.worth().gb(), request.machines() * request.worth().gbs() * gbsOfWidth);
+        return window.noMoreOf(most, request.machines() * request.worth().gb(), request.machines() * request.worth().gbs() * gbsOfWidth);
     }
 
     /**
@@ -314,8 +315,9 @@ final class Ranking implements Comparator<Combination> {
             case MOST_BANDWIDTH -> window.noNarrower(reached * option.mostWidth());
             case MOST_MEMORY -> window.noSmaller(reached * Math.min(option.mostUsableGb(mostSocketGb),
                     option.fine().mostUsableGbFor(money - frame.price())));
-            case BEST_VALUE -> ofValue(window, dearer * least + 1 + option.fine().leastPriceLessWorth(window.leastUsableGb(), window.leastWidth(),
-                    mostSocketGb) - request.machines() * request.worth().gbs() * gbs * option.mostWidth(), gbs);
+            case BEST_VALUE -> ofValue(window, dearer * least + 1
+                    + option.fine().leastPriceLessWorth(window.leastUsableGb(), window.leastWidth(), mostSocketGb)
+                    - request.machines() * request.worth().gbs() * gbs * option.mostWidth(), gbs);
         };
     }
 }

@@ -4,8 +4,8 @@ import sledwright.generator.memory.MemoryOption;
 import sledwright.generator.memory.MemoryWindow;
 
 /**
- * What memory is wanted of an option beside a frame. Where little is known of what can be had, that is nearly all there is, and pricing it takes
- * long; so what promises most is looked at first, and what that leaves, if anything, is wanted after it.
+ * What memory is wanted of an option beside a frame. Where little is known of what can be had, that is nearly all there is, and pricing it
+ * takes long; so what promises most is looked at first, and what that leaves, if anything, is wanted after it.
  */
 final class Wanted {
 
@@ -18,8 +18,6 @@ final class Wanted {
     private final Ranking ranking;
     private final Frame frame;
     private final MemoryOption option;
-    private final double usableGb;
-    private final double bandwidthGbs;
     private final MemoryWindow inZone;
 
     /**
@@ -30,8 +28,6 @@ final class Wanted {
         this.ranking = ranking;
         this.frame = frame;
         this.option = option;
-        this.usableGb = usableGb;
-        this.bandwidthGbs = bandwidthGbs;
         inZone = MemoryWindow.ALL.noSmaller(usableGb).noNarrower(width(bandwidthGbs));
     }
 

@@ -6,6 +6,7 @@ import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 import sledwright.book.ReviewBenchmark;
+import sledwright.oracle.DemoPace;
 import sledwright.oracle.SolverPace;
 
 /** Runs a benchmark by name; docs/performance.md has the commands. */
@@ -16,6 +17,7 @@ public final class Benchmarks {
               quote [SHOP [COUNT [FIRST_SEED [SECONDS]]]]   SHOP is demo or x10 ...; otherwise demo 500 0 30
               whole [SHOP [COUNT [FIRST_SEED [SECONDS]]]]   the same, half with storage and a third with cards
               solver [COUNT]                                CP-SAT beside the search, on random cases; otherwise 60
+              solver-demo [COUNT [SECONDS]]                 the same on requests for one machine of the demo, with settings of CP-SAT; otherwise 20 60
               explain [EVERY]                               why not, and conflicts, of the demo's quotes; of every EVERYth part
               compare                                       the frontiers of the demo's quotes
               scale catalogue|lots|machines|order [COUNT]   how the time of COUNT requests grows with one of these; otherwise 40
@@ -44,6 +46,11 @@ public final class Benchmarks {
             case "whole" -> new QuoteBenchmark(out, Duration.ofSeconds(Long.parseLong(word(words, 3, "30"))))
                     .runWhole(Shop.named(word(words, 0, "demo")), Long.parseLong(word(words, 2, "0")), Integer.parseInt(word(words, 1, "500")));
             case "solver" -> SolverPace.print(out, Integer.parseInt(word(words, 0, "60")));
+            case "solver-demo" -> {
+                Shop demo = Shop.demo();
+                DemoPace.print(out, demo.catalog(), seed -> demo.request(demo.requests().request(seed, "cheapest")),
+                        Integer.parseInt(word(words, 0, "20")), Integer.parseInt(word(words, 1, "60")));
+            }
             case "explain" -> new ExplainBenchmark(out).run(Path.of("scenarios"), Integer.parseInt(word(words, 0, "40")));
             case "restock" -> new RestockBenchmark(out).run(Shop.named(word(words, 0, "demo")), Integer.parseInt(word(words, 1, "20")),
                     Integer.parseInt(word(words, 2, "250")), Integer.parseInt(word(words, 3, "1000")), Long.parseLong(word(words, 4, "20000")), 7);

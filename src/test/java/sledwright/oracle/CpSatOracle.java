@@ -4,7 +4,9 @@ import com.google.ortools.Loader;
 import com.google.ortools.sat.CpSolver;
 import com.google.ortools.sat.CpSolverStatus;
 import com.google.ortools.sat.LinearExpr;
+import com.google.ortools.sat.SatParameters;
 import java.util.Optional;
+import java.util.function.Consumer;
 import sledwright.domain.Objective;
 import sledwright.domain.Platform;
 
@@ -40,6 +42,11 @@ final class CpSatOracle {
      * @throws UndecidedException when the solver can't tell in its time
      */
     static Optional<Best> better(RandomCase that, Best known) {
+        return better(that, known, parameters -> parameters.setNumWorkers(1).setRandomSeed(1).setMaxDeterministicTime(TIME));
+    }
+
+    /** @param settings of the solver, asked for again for each model */
+    static Optional<Best> better(RandomCase that, Best known, Consumer<SatParameters.Builder> settings) {
         Loader.loadNativeLibraries();
         if (that.request().machines() != 1) {
             throw new IllegalArgumentException("the model knows one machine only");
@@ -47,7 +54,7 @@ final class CpSatOracle {
         Best best = known;
         for (Platform platform : that.catalog().platforms()) {
             for (int fitted : platform.processors().counts()) {
-                Best here = solve(that, platform, fitted, best);
+                Best here = solve(that, platform, fitted, best, settings);
                 best = here == null ? best : here;
             }
         }
@@ -55,7 +62,8 @@ final class CpSatOracle {
     }
 
     /** The best of one model where it is better than what is known, else null. */
-    private static Best solve(RandomCase that, Platform platform, int fitted, Best known) {
+    private static Best solve(RandomCase that, Platform platform, int fitted, Best known,
+            Consumer<SatParameters.Builder> settings) {
         CpSatModel model = new CpSatModel(that, platform, fitted);
         LinearExpr aim = aim(model, that.request().objective());
         Answer most = new Answer(0L, true);
@@ -63,7 +71,7 @@ final class CpSatOracle {
             if (known != null) {
                 model.model.addGreaterOrEqual(aim, known.aim);
             }
-            most = least(model, LinearExpr.affine(aim, -1, 0));
+            most = least(model, LinearExpr.affine(aim, -1, 0), settings);
             if (most.value == null) {
                 return most.orNothing();
             }
@@ -72,7 +80,7 @@ final class CpSatOracle {
         if (known != null && known.aim == -most.value) {
             model.model.addLessOrEqual(model.price(), known.price - 1);
         }
-        Answer price = least(model, model.price());
+        Answer price = least(model, model.price(), settings);
         if (price.value == null) {
             return new Answer(null, price.proved && most.proved).orNothing();
         }
@@ -99,10 +107,10 @@ final class CpSatOracle {
         }
     }
 
-    private static Answer least(CpSatModel model, LinearExpr figure) {
+    private static Answer least(CpSatModel model, LinearExpr figure, Consumer<SatParameters.Builder> settings) {
         model.model.minimize(figure);
         CpSolver solver = new CpSolver();
-        solver.getParameters().setNumWorkers(1).setRandomSeed(1).setMaxDeterministicTime(TIME);
+        settings.accept(solver.getParameters());
         CpSolverStatus status = solver.solve(model.model);
         return switch (status) {
             case OPTIMAL, FEASIBLE -> new Answer(Math.round(solver.objectiveValue()), status == CpSolverStatus.OPTIMAL);

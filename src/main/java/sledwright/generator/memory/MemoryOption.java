@@ -123,8 +123,9 @@ public final class MemoryOption {
     }
 
     /**
-     * The points of what a request needs, with no more on a socket than a processor addresses; for the one thread that works on the request.
-     * Asking for some ends with an {@link UnfinishedException} when the deadline comes first, or a socket has more populations than are listed.
+     * The points of what a request needs, with no more on a socket than a processor addresses; for the one thread that works on the
+     * request. Asking for some ends with an {@link UnfinishedException} when the deadline comes first, or a socket has more populations
+     * than are listed.
      */
     public Points points(MemoryNeed need, Deadline deadline) {
         Points all = builder.of(need, deadline);

@@ -1,8 +1,8 @@
 package sledwright.generator.memory;
 
 /**
- * The part of an option's points that is worth pricing. Whatever makes a point superfluous costs and weighs no more, is as wide and leaves as
- * much to use, so it lies in every window that the point lies in: the points of a window are those of all points that lie in it.
+ * The part of an option's points that is worth pricing. Whatever makes a point superfluous costs and weighs no more, is as wide and leaves
+ * as much to use, so it lies in every window that the point lies in: the points of a window are those of all points that lie in it.
  *
  * @param leastUsableGb the least usable memory of a machine
  * @param leastWidth    the least width, in fullest channels
@@ -11,7 +11,8 @@ package sledwright.generator.memory;
  * @param worthOfGb     what a GB of usable memory is worth in that
  * @param worthOfWidth  what a channel of width is worth in that
  */
-public record MemoryWindow(double leastUsableGb, double leastWidth, double mostPrice, double mostValue, double worthOfGb, double worthOfWidth) {
+public record MemoryWindow(double leastUsableGb, double leastWidth, double mostPrice, double mostValue, double worthOfGb,
+        double worthOfWidth) {
 
     private static final double ANY = Double.POSITIVE_INFINITY;
 
@@ -37,7 +38,7 @@ public record MemoryWindow(double leastUsableGb, double leastWidth, double mostP
     }
 
     /** What of the window comes to no more; the same worth is meant wherever a window is asked for it. */
-    public MemoryWindow noLessOf(double value, double gb, double width) {
+    public MemoryWindow noMoreOf(double value, double gb, double width) {
         return new MemoryWindow(leastUsableGb, leastWidth, mostPrice, Math.min(mostValue, value), gb, width);
     }
 
