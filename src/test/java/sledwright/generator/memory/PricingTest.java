@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.time.Duration;
 import java.util.List;
 import java.util.Set;
+import java.util.SplittableRandom;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Catalog;
@@ -141,5 +142,54 @@ class PricingTest {
                 assertThat(LongStream.of(weights).max().orElseThrow()).as("%d: %s", machines, shares).isBetween(point.microwatts() - point.slack(), point.microwatts());
             }
         }
+    }
+
+    /** Whoever asks for a part of the points gets all that lie in it, as they stand among all points, whatever was asked for before. */
+    @Test
+    void aWindowHasAllPointsThatLieInIt() {
+        SplittableRandom random = new SplittableRandom(20261129);
+        for (int machines : new int[] {1, 2, 25}) {
+            for (boolean everyWeight : new boolean[] {false, true}) {
+                Request request = Request.named("any").withMachines(machines);
+                MemoryMarket market = market(shop(machines, machines + 1, LIGHT16, HEAVY16, LIGHT32, HEAVY32), request);
+                MemoryOption option = market.options(TWO_SLOTS, Samples.LOW, 1, Set.of()).get(0);
+                MemoryNeed need = MemoryNeed.of(request, everyWeight);
+                List<MemoryPoint> all = option.points(need, Deadline.never()).within(64, MemoryWindow.ALL).cheapestFirst();
+                MemoryOption.Points asked = option.points(need, Deadline.never());
+                for (int i = 0; i < 40; i++) {
+                    MemoryWindow window = window(random, machines);
+                    assertThat(inside(asked.within(64, window).cheapestFirst(), window)).as("%s", window).isEqualTo(inside(all, window));
+                }
+            }
+        }
+    }
+
+    private static MemoryWindow window(SplittableRandom random, int machines) {
+        MemoryWindow window = MemoryWindow.ALL.noSmaller(random.nextBoolean() ? 0 : random.nextInt(70)).noNarrower(random.nextBoolean() ? 0 : 2 * random.nextDouble());
+        MemoryWindow bought = random.nextBoolean() ? window : window.noDearer(random.nextInt(80 * machines));
+        return random.nextBoolean() ? bought : bought.noMoreOf(random.nextInt(-80, 80) * machines, machines * random.nextDouble(2), machines * random.nextInt(20));
+    }
+
+    /** The points of a window, each by its figures. */
+    private static List<String> inside(List<MemoryPoint> points, MemoryWindow window) {
+        return points.stream().filter(point -> point.price() <= window.mostPrice(point.usableGb(), point.width()))
+                .map(point -> List.of(point.price(), point.socketGb(), point.fullestGb(), point.usableGb(), point.modules(), point.microwatts(), point.slack()).toString())
+                .toList();
+    }
+
+    @Test
+    void aWindowHoldsWhatAsksForMore() {
+        MemoryWindow value = MemoryWindow.ALL.noMoreOf(100, 2, 3);
+        MemoryWindow narrow = MemoryWindow.ALL.noSmaller(16).noNarrower(1.5).noDearer(200);
+        assertThat(MemoryWindow.ALL.holds(narrow)).isTrue();
+        assertThat(narrow.holds(MemoryWindow.ALL)).isFalse();
+        assertThat(narrow.holds(narrow.noDearer(199)) && narrow.holds(narrow.noSmaller(17)) && narrow.holds(narrow.noNarrower(1.6))).isTrue();
+        assertThat(narrow.noDearer(199).holds(narrow) || narrow.noSmaller(17).holds(narrow) || narrow.noNarrower(1.6).holds(narrow)).isFalse();
+        assertThat(value.holds(value.noDearer(5))).isTrue();
+        assertThat(value.holds(MemoryWindow.ALL.noMoreOf(99, 2, 4))).as("worth counted otherwise").isFalse();
+        assertThat(MemoryWindow.ALL.holds(value)).isTrue();
+        assertThat(value.holds(MemoryWindow.ALL)).isFalse();
+        assertThat(narrow.widened().holds(narrow) && value.widened().holds(value)).isTrue();
+        assertThat(MemoryWindow.ALL.noMoreOf(-99.5, 2, 3).widened().holds(MemoryWindow.ALL.noMoreOf(-99.5, 2, 3))).isTrue();
     }
 }
