@@ -61,9 +61,9 @@ public record MemoryWindow(double leastUsableGb, double leastWidth, double mostP
         return Math.ceil(limit / step) * step;
     }
 
-    /** The most that a population may cost which has so much to use and is so wide; below 0 where none is wanted. */
+    /** The most that a population may cost which has so much to use and is so wide; below anything where none is wanted. */
     double mostPrice(double usableGb, double width) {
-        return usableGb < leastUsableGb || width < leastWidth ? -1
+        return usableGb < leastUsableGb || width < leastWidth ? Double.NEGATIVE_INFINITY
                 : Math.min(mostPrice, mostValue + worthOfGb * usableGb + worthOfWidth * width);
     }
 }
