@@ -3,7 +3,7 @@ import { wire as wireMail } from './mail.js';
 import { wire as wireKeeping } from './keep.js';
 import { wire as wireLink } from './link.js';
 import { wire as wireOrder } from './order.js';
-import { headers } from './server.js';
+import { headers, opening, parsed, save } from './server.js';
 
 const $ = (selector, within = document) => within.querySelector(selector);
 const $$ = (selector, within = document) => Array.from(within.querySelectorAll(selector));
@@ -342,10 +342,6 @@ function note(target, words) {
   target.replaceChildren(text);
 }
 
-function parsed(html) {
-  return new DOMParser().parseFromString(html, 'text/html').body;
-}
-
 /** New content in the place of old; what was open stays open, and who stood on a button stands there again. */
 function swap(target, html) {
   const open = new Map($$('details[data-keep]', target).map(each => [each.dataset.keep, each.open]));
@@ -501,23 +497,12 @@ chart.addEventListener('click', event => {
 $('#undo').addEventListener('click', () => history.back());
 $('#clear').addEventListener('click', () => { wishes = new Map(); asked = []; show(); changed(true); });
 $('#save').addEventListener('click', () => {
-  keep(new Blob([yaml(wishes).text], { type: 'application/yaml' }), (wishes.get('name') || 'request').replace(/[^A-Za-z0-9 _-]/g, '') + '.yaml');
+  save(new Blob([yaml(wishes).text], { type: 'application/yaml' }), (wishes.get('name') || 'request').replace(/[^A-Za-z0-9 _-]/g, '') + '.yaml');
 });
-function keep(blob, name) {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(blob);
-  link.download = name;
-  link.click();
-  URL.revokeObjectURL(link.href);
-}
-$('#load').addEventListener('click', () => $('#file').click());
-$('#file').addEventListener('change', async event => {
-  const [file] = event.target.files;
-  if (!file) { return; }
-  const reply = await post('/page/load', 'load', await file.text());
-  event.target.value = '';
+opening($('#load'), async (text, name) => {
+  const reply = await post('/page/load', 'load', text);
   const answered = await reply.json();
-  if (!reply.ok) { note(answer, answered.faults.map(fault => `${file.name}, line ${fault.line}: ${fault.message}`).join(' ')); return; }
+  if (!reply.ok) { note(answer, answered.faults.map(fault => `${name}, line ${fault.line}: ${fault.message}`).join(' ')); return; }
   wishes = fromPairs(answered.wishes);
   show();
   changed(true);

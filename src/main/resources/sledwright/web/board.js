@@ -1,6 +1,6 @@
 // A machine put together by hand: parts are taken up, put elsewhere, taken out or replaced on the drawing, and each change is judged by
 // the server. The build and the one that it was before stand in the address, so that a link, the back button and Undo bring them back.
-import { GONE, headers, refusal } from './server.js';
+import { GONE, headers, opening, parsed, refusal, save } from './server.js';
 
 const $ = (selector, within = document) => within.querySelector(selector);
 const $$ = (selector, within = document) => Array.from(within.querySelectorAll(selector));
@@ -18,8 +18,6 @@ let stand = '';
 let running = null;
 
 // --- asking -----------------------------------------------------------------
-
-function parsed(html) { return new DOMParser().parseFromString(html, 'text/html').body; }
 
 async function judged(body, type, query) {
   if (running) { running.abort(); }
@@ -387,22 +385,10 @@ function yaml() {
   return Object.entries(build).map(([key, value]) => `${key}: ${JSON.stringify(value)}`).join('\n') + '\n';
 }
 
-function keep(blob, name) {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(blob);
-  link.download = name;
-  link.click();
-  URL.revokeObjectURL(link.href);
-}
-
 $('#undo').addEventListener('click', () => history.back());
 $('#proved').addEventListener('click', () => { settle(stand); change(before, 'The build is as it was before it was changed.'); });
-$('#save').addEventListener('click', () => keep(new Blob([yaml()], { type: 'application/yaml' }), 'build.yaml'));
-$('#open').addEventListener('click', () => $('#file').click());
-$('#file').addEventListener('change', async event => {
-  const [file] = event.target.files;
-  const text = file ? await file.text() : '';
-  event.target.value = '';
+$('#save').addEventListener('click', () => save(new Blob([yaml()], { type: 'application/yaml' }), 'build.yaml'));
+opening($('#open'), async text => {
   if (text !== '' && await open(text, 'file')) {
     steps++;
     history.pushState({ steps }, '', address());
@@ -413,7 +399,7 @@ $('#sheet').addEventListener('click', async () => {
   $('#fault').textContent = '';
   const reply = await fetch('/page/sheet', { method: 'POST', headers: headers({ 'Content-Type': 'application/json' }), body: JSON.stringify(build) });
   if (!reply.ok) { $('#fault').textContent = await refusal(reply); return; }
-  keep(await reply.blob(), 'bench-sheet.pdf');
+  save(await reply.blob(), 'bench-sheet.pdf');
 });
 for (const button of $$('[data-to]')) { button.addEventListener('click', () => { document.getElementById(button.dataset.to).scrollIntoView(); $('#answer').focus({ preventScroll: true }); }); }
 window.addEventListener('popstate', restore);

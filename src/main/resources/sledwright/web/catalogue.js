@@ -1,5 +1,5 @@
 // A supplier's list: what it changes is shown before anything is written.
-import { GONE, headers, refusal } from './server.js';
+import { GONE, headers, opening, parsed, refusal } from './server.js';
 
 const $ = selector => document.querySelector(selector);
 let brought = null;
@@ -20,7 +20,7 @@ async function ask(path, body) {
   try {
     const reply = await fetch(path, { method: 'POST', headers: headers({ 'Content-Type': 'application/json' }), body: JSON.stringify(body) });
     if (!reply.ok) { $('#fault').textContent = await refusal(reply); return; }
-    $('#moves').replaceChildren(...new DOMParser().parseFromString(await reply.text(), 'text/html').body.childNodes);
+    $('#moves').replaceChildren(...parsed(await reply.text()).childNodes);
     $('#said').textContent = $('#moves .seal').textContent;
     $('#answer').focus({ preventScroll: true });
   } catch (gone) {
@@ -43,10 +43,5 @@ $('#moves').addEventListener('click', event => {
   event.target.disabled = true;
   ask('/page/import/apply', { ...brought, seen, rest: 'rest' in event.target.dataset }).finally(() => { event.target.disabled = false; });
 });
-$('#open').addEventListener('click', () => $('#file').click());
-$('#file').addEventListener('change', async event => {
-  const [file] = event.target.files;
-  if (file) { $('#mapping').value = await file.text(); }
-  event.target.value = '';
-});
+opening($('#open'), text => { $('#mapping').value = text; });
 $('[data-to]').addEventListener('click', () => $('#answer').focus());

@@ -1,6 +1,6 @@
 // All promises drawn anew: looked at first, and kept as they were seen.
-import { GONE, headers, refusal } from './server.js';
-import { listen } from './stream.js';
+import { GONE, headers, parsed, refusal } from './server.js';
+import { listen, stopping } from './stream.js';
 
 const $ = selector => document.querySelector(selector);
 const running = crypto.randomUUID();
@@ -28,7 +28,7 @@ async function draw() {
     if (!reply.ok) { $('#progress').textContent = ''; $('#fault').textContent = await refusal(reply); return; }
     await listen(reply, (name, data) => {
       if (name === 'progress') { $('#progress').textContent = data.doing; return; }
-      $('#drawn').replaceChildren(...new DOMParser().parseFromString(data.html, 'text/html').body.childNodes);
+      $('#drawn').replaceChildren(...parsed(data.html).childNodes);
       $('#progress').textContent = 'Done.';
       const verdict = $('#drawn .verdict');
       offer(verdict && verdict.dataset.changes === 'true' ? data.proposal : null);
@@ -55,7 +55,6 @@ async function apply() {
 }
 
 $('#draw').addEventListener('click', draw);
-// A newer question of the same line ends the one that is being worked on, which then gives the best found.
-$('#stop').addEventListener('click', () => fetch('/page/load', { method: 'POST', headers: headers({ 'Content-Type': 'application/yaml', 'Sledwright-Line': running }), body: 'kind: quote' }));
+stopping(running);
 if ($('#apply')) { $('#apply').addEventListener('click', apply); }
 $('[data-to]').addEventListener('click', () => $('#answer').focus());

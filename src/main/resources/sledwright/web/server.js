@@ -10,3 +10,27 @@ export async function refusal(reply) {
 }
 
 export const GONE = 'The server does not answer. Is it still running?';
+
+/** What a piece of a page consists of. */
+export function parsed(html) { return new DOMParser().parseFromString(html, 'text/html').body; }
+
+/** Hands a file to whoever is at the page. */
+export function save(blob, name) {
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(blob);
+  link.download = name;
+  link.click();
+  URL.revokeObjectURL(link.href);
+}
+
+/** @param take gets the text of a file that is opened, and its name */
+export function opening(button, take) {
+  const field = document.querySelector('#file');
+  button.addEventListener('click', () => field.click());
+  field.addEventListener('change', async () => {
+    const [file] = field.files;
+    const text = file ? await file.text() : '';
+    field.value = '';
+    if (file) { take(text, file.name); }
+  });
+}

@@ -1,6 +1,6 @@
 // What to stock: a plan written from the book or brought as a file, and answered as it comes.
-import { GONE, headers } from './server.js';
-import { listen } from './stream.js';
+import { GONE, headers, opening, parsed } from './server.js';
+import { listen, stopping } from './stream.js';
 
 const $ = selector => document.querySelector(selector);
 const running = crypto.randomUUID();
@@ -39,7 +39,7 @@ async function answer() {
     if (!reply.ok) { faults((await reply.json()).faults); return; }
     await listen(reply, (name, data) => {
       if (name === 'progress') { $('#progress').textContent = data.doing; return; }
-      $('#planned').replaceChildren(...new DOMParser().parseFromString(data.html, 'text/html').body.childNodes);
+      $('#planned').replaceChildren(...parsed(data.html).childNodes);
       $('#progress').textContent = 'Done.';
       $('#planned').focus();
     });
@@ -53,12 +53,6 @@ async function answer() {
 
 $('#from-book').addEventListener('submit', event => { event.preventDefault(); write(); });
 $('#bring').addEventListener('submit', event => { event.preventDefault(); answer(); });
-// A newer question of the same line ends the one that is being worked on, which then gives the best found.
-$('#stop').addEventListener('click', () => fetch('/page/load', { method: 'POST', headers: headers({ 'Content-Type': 'application/yaml', 'Sledwright-Line': running }), body: 'kind: quote' }));
-$('#open').addEventListener('click', () => $('#file').click());
-$('#file').addEventListener('change', async event => {
-  const [file] = event.target.files;
-  if (file) { $('#plan').value = await file.text(); }
-  event.target.value = '';
-});
+stopping(running);
+opening($('#open'), text => { $('#plan').value = text; });
 $('[data-to]').addEventListener('click', () => $('#answer').focus());

@@ -1,4 +1,6 @@
 // What a question that takes long is answered with: how far it is, and at last the answer.
+import { headers } from './server.js';
+
 const NAME = /^event: (.*)$/m;
 
 /** @param hear takes the name of each event and its data */
@@ -16,4 +18,9 @@ export async function listen(reply, hear) {
       if (name) { hear(name[1], JSON.parse(lines.join('\n'))); }
     }
   }
+}
+
+/** The button that stops what is worked on: a newer question of the same line ends it, and it gives the best found. */
+export function stopping(line) {
+  document.querySelector('#stop').addEventListener('click', () => fetch('/page/load', { method: 'POST', headers: headers({ 'Content-Type': 'application/yaml', 'Sledwright-Line': line }), body: 'kind: quote' }));
 }

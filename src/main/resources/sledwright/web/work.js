@@ -1,8 +1,8 @@
 // A request as a file: answered as it comes, and stopped at any time.
 import { wire as wireKeeping } from './keep.js';
-import { GONE, headers as asking, refusal } from './server.js';
+import { GONE, headers as asking, opening, parsed, refusal, save } from './server.js';
 import { gist, keep, lines, yaml } from './order.js';
-import { listen } from './stream.js';
+import { listen, stopping } from './stream.js';
 
 const $ = selector => document.querySelector(selector);
 const running = crypto.randomUUID();
@@ -67,7 +67,7 @@ async function answer() {
 async function draw() {
   const body = $('#text').value;
   const reply = /^kind: *order|^kind: *restock/m.test(body) ? null : await fetch('/page/board', { method: 'POST', headers: headers(), body });
-  const drawn = reply && reply.ok ? [...new DOMParser().parseFromString(await reply.text(), 'text/html').body.childNodes] : [];
+  const drawn = reply && reply.ok ? parsed(await reply.text()).childNodes : [];
   $('#board').replaceChildren(...drawn);
 }
 let timer = 0;
@@ -126,23 +126,13 @@ $('#empty').addEventListener('click', () => { ordered([]); $('#text').focus(); }
 if (lines().length > 0) { ordered(lines()); answer(); }
 
 $('#bring').addEventListener('submit', event => { event.preventDefault(); answer(); });
-// A newer question of the same line ends the one that is being worked on, which then gives the best found.
-$('#stop').addEventListener('click', () => fetch('/page/load', { method: 'POST', headers: { ...headers(), 'Sledwright-Line': running }, body: 'kind: quote' }));
-$('#open').addEventListener('click', () => $('#file').click());
-$('#file').addEventListener('change', async event => {
-  const [file] = event.target.files;
-  if (file) { $('#text').value = await file.text(); typed(); }
-  event.target.value = '';
-});
+stopping(running);
+opening($('#open'), text => { $('#text').value = text; typed(); });
 $('#sheet').addEventListener('click', async () => {
   $('#fault').textContent = '';
   const reply = await fetch('/page/sheet', { method: 'POST', headers: headers(), body: $('#text').value });
   if (!reply.ok) { faults((await reply.json()).faults); return; }
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(await reply.blob());
-  link.download = 'bench-sheet.pdf';
-  link.click();
-  URL.revokeObjectURL(link.href);
+  save(await reply.blob(), 'bench-sheet.pdf');
 });
 // --- the bench: sheets of what is in the book --------------------------------------
 
