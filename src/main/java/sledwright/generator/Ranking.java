@@ -259,7 +259,7 @@ final class Ranking implements Comparator<Combination> {
         };
     }
 
-    /** GB/s of a machine for each channel of width, a hair more or less. */
+    /** GB/s of a machine for each channel of width, but for rounding. */
     static double gbsOfWidth(Frame frame, MemoryOption option) {
         return option.widestGbs(frame.processor().memoryMts()) / option.mostWidth();
     }
