@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import sledwright.domain.Catalog;
 import sledwright.domain.Limits;
+import sledwright.domain.MemoryWish;
 import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
 import sledwright.domain.Platform;
@@ -25,7 +26,10 @@ final class DrawnOrder {
         standing = shop.catalog().platforms().stream().filter(platform -> !shop.catalog().isSled(platform)).map(Platform::sku).collect(Collectors.toSet());
     }
 
-    /** The order of that seed, its machines spread evenly over lines that the stock is enough for. */
+    /**
+     * The order of that seed, its machines spread evenly over lines that the stock is enough for. The shop's wish for one part number of
+     * modules in a line is left out: each machine in turn could not keep it.
+     */
     OrderRequest of(long seed, Catalog stock, int machines, int lines) {
         Greedy greedy = new Greedy(stock);
         List<OrderLine> drawn = new ArrayList<>();
@@ -34,7 +38,9 @@ final class DrawnOrder {
             Request asked = shop.request(shop.requests().request(next, "cheapest"));
             Set<String> platforms = asked.platforms().stream().filter(standing::contains).collect(Collectors.toSet());
             Limits limit = asked.limit();
-            Request request = asked.withPlatforms(platforms.isEmpty() ? standing : platforms).withMachines(share).withOnHand(Map.of())
+            MemoryWish populated = new MemoryWish(asked.require().memory().populated().balanced(), false);
+            Request request = asked.withPlatforms(platforms.isEmpty() ? standing : platforms).withRequire(asked.require().withPopulated(populated))
+                    .withMachines(share).withOnHand(Map.of())
                     .withLimit(new Limits(OptionalLong.empty(), limit.powerW(), limit.leadDays(), limit.inletC(), limit.altitudeM(), limit.mainsV(), limit.conditions()));
             OrderLine line = new OrderLine("line " + (drawn.size() + 1), request, OrderLine.LEAST_PRIORITY, false);
             if (greedy.fillsWhole(line)) {

@@ -46,7 +46,7 @@ final class OrderBenchmark {
             Catalog catalog = large ? shop.catalog().withEachLot(lot -> lot.with(lot.available() * STOCK_TIMES, lot.breaks())) : shop.catalog();
             int lines = large ? machines / 100 : Math.min(6, 2 + Math.max(1, machines / 40));
             for (int seed = 1; seed <= (large ? 1 : SEEDS); seed++) {
-                measure(catalog, new DrawnOrder(shop).of(seed, catalog, machines, lines), machines, seed, Duration.ofSeconds(large ? 60 : 5));
+                measure(catalog, new DrawnOrder(shop).of(seed, catalog, machines, lines), machines, seed, Duration.ofSeconds(large ? 10 : 5));
             }
         }
     }

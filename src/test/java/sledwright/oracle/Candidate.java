@@ -95,9 +95,9 @@ record Candidate(long price, long energy, long throughput, int cores, long bandw
         return mine > other && mine >= other * (1 + step) - 0.5;
     }
 
-    /** Price and figures without the words, for comparing and for messages. */
+    /** Price and figures that decide, without the words, for comparing and for messages; without a workload, the throughput is the work. */
     String figures() {
-        return "price %d, energy %d, throughput %s, cores %d, bandwidth %s, usable %s, load %s, work %s".formatted(price, energy, throughput / 1e6, cores,
-                bandwidth / 1e6, usable / 1e6, load / 1e6, work / 1e6);
+        return "price %d, energy %d, cores %d, bandwidth %s, usable %s, load %s, work %s".formatted(price, energy, cores, bandwidth / 1e6, usable / 1e6,
+                load / 1e6, work / 1e6);
     }
 }
