@@ -29,6 +29,9 @@ final class PackingProgram {
         }
     }
 
+    /** A gain below a coin's share is none, minor units. */
+    static final double NOTHING = 1e-3;
+
     private static final double LEAST_PIVOT = 1e-7;
     /** Limits differ by this, so that no two rows are used up at once and the method cannot go round in circles. */
     private static final double APART = 1e-7;
@@ -144,7 +147,4 @@ final class PackingProgram {
             from[i] -= times * direction[i];
         }
     }
-
-    /** A gain below a coin's share is none, minor units. */
-    static final double NOTHING = 1e-3;
 }

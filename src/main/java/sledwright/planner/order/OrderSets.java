@@ -65,9 +65,9 @@ final class OrderSets {
     void split(ColumnGeneration root) {
         begin(root);
         for (int step = 0; !sets.isEmpty() && !incumbent.isOver(); step++) {
-            latest.removeIf(set -> !sets.contains(set));
             ColumnGeneration set = incumbent.isWhole() || step % 2 > 0 || latest.isEmpty() ? sets.peek() : latest.peek();
             sets.remove(set);
+            latest.remove(set);
             split(set, narrow.remove(set));
             if (step % RARELY == 0) {
                 attempt(refill);

@@ -72,6 +72,11 @@ public final class Column {
         return at < 0 ? 0 : units[at];
     }
 
+    /** Whether it takes no more units of parts than some may be taken at most. */
+    public boolean isWithin(Map<Integer, Integer> most) {
+        return most.isEmpty() || Arrays.stream(parts).noneMatch(part -> unitsOf(part) > most.getOrDefault(part, Integer.MAX_VALUE));
+    }
+
     /** The load of each machine, in millionths of a watt. */
     public long[] microwatts() {
         return microwatts;

@@ -57,8 +57,7 @@ final class Answers {
         /** Whether it was looked for among all that may be now, and is one of these. */
         boolean isWithin(Map<Integer, Integer> now) {
             return most.entrySet().stream().allMatch(part -> now.getOrDefault(part.getKey(), Integer.MAX_VALUE) <= part.getValue())
-                    && (best.column() == null || now.entrySet().stream()
-                            .allMatch(part -> best.column().unitsOf(part.getKey()) <= part.getValue()));
+                    && (best.column() == null || best.column().isWithin(now));
         }
     }
 

@@ -101,7 +101,7 @@ public final class Branching {
     private List<Restrictions> onBuilds(Restrictions settled, RestrictedMaster.Mix mix) {
         Map<Trait, Double> traits = traits(mix);
         return fractions(traits).stream().filter(trait -> market.line(trait.line()).isTogether() && about(trait) == About.FRAME)
-                .map(trait -> Split.at(traits.get(trait), all -> all.of(trait), (all, range) -> all.with(trait, range)).of(settled))
+                .map(trait -> at(trait, traits).of(settled))
                 .filter(ways -> !ways.isEmpty()).findFirst().orElse(List.of());
     }
 
@@ -117,12 +117,15 @@ public final class Branching {
 
     /** All ways to leave out as many suppliers as must be; none where these are too many. */
     private List<Restrictions> teams(Restrictions settled) {
-        int most = market.order().suppliersMax().orElse(Integer.MAX_VALUE);
+        int all = market.suppliers().size();
+        if (market.order().suppliersMax().isEmpty() || all > MOST_IN_TEAMS) {
+            return List.of();
+        }
         List<Restrictions> teams = new ArrayList<>();
-        for (long team = 0; team < 1L << Math.min(market.suppliers().size(), MOST_IN_TEAMS); team++) {
-            if (Long.bitCount(team) == most && market.suppliers().size() <= MOST_IN_TEAMS) {
+        for (int team = 0; team < 1 << all; team++) {
+            if (Integer.bitCount(team) == market.order().suppliersMax().getAsInt()) {
                 Restrictions with = settled;
-                for (int supplier = 0; supplier < market.suppliers().size(); supplier++) {
+                for (int supplier = 0; supplier < all; supplier++) {
                     with = (team >> supplier & 1) == 1 ? with : with.with(supplier, false);
                 }
                 teams.add(with);
@@ -167,7 +170,11 @@ public final class Branching {
     private List<Split> onTraits(Restrictions settled, RestrictedMaster.Mix mix, About about) {
         Map<Trait, Double> traits = traits(mix);
         return fractions(traits).stream().filter(trait -> about(trait) == about && settled.of(trait).contains(traits.get(trait)))
-                .map(trait -> Split.at(traits.get(trait), all -> all.of(trait), (all, range) -> all.with(trait, range))).toList();
+                .map(trait -> at(trait, traits)).toList();
+    }
+
+    private static Split at(Trait trait, Map<Trait, Double> traits) {
+        return Split.at(traits.get(trait), all -> all.of(trait), (all, range) -> all.with(trait, range));
     }
 
     /**

@@ -150,16 +150,10 @@ public final class ColumnGeneration {
         if (settled.isContradictory() || settled.mustDeliver() > market.order().suppliersMax().orElse(Integer.MAX_VALUE)) {
             bound = NEVER;
         } else {
-            mix = master.solve(columns.all().stream().filter(this::isAllowed).toList(), deadline);
+            mix = master.solve(columns.all().stream().filter(column -> column.isWithin(most.get(column.line()))).toList(), deadline);
         }
         // What is not solved leaves the bound as it was.
         finished = mix == null;
-    }
-
-    private boolean isAllowed(Column column) {
-        Map<Integer, Integer> limits = most.get(column.line());
-        return limits.isEmpty() || Arrays.stream(column.parts()).noneMatch(part -> column.unitsOf(part) > limits.getOrDefault(part,
-                Integer.MAX_VALUE));
     }
 
     private void search(Deadline deadline) {
