@@ -65,7 +65,8 @@ final class DirectCalls implements Opcodes {
             } else {
                 try (FileSystem jar = FileSystems.newFileSystem(classes)) {
                     Path root = jar.getPath("/");
-                    new DirectCalls(root, loader, Files.getLastModifiedTime(root.resolve("META-INF/MANIFEST.MF"))).change(List.of(arguments).subList(1, arguments.length));
+                    FileTime stamp = Files.getLastModifiedTime(root.resolve("META-INF/MANIFEST.MF"));
+                    new DirectCalls(root, loader, stamp).change(List.of(arguments).subList(1, arguments.length));
                 }
             }
         }
@@ -120,7 +121,8 @@ final class DirectCalls implements Opcodes {
 
     /** A method that joins a string, of the class that wants it. */
     private static AbstractInsnNode joined(ClassNode host, InvokeDynamicInsnNode call) {
-        MethodNode method = new MethodNode(ACC_PRIVATE | ACC_STATIC | ACC_SYNTHETIC, "joined" + MADE + host.methods.size(), call.desc, null, null);
+        String name = "joined" + MADE + host.methods.size();
+        MethodNode method = new MethodNode(ACC_PRIVATE | ACC_STATIC | ACC_SYNTHETIC, name, call.desc, null, null);
         Strings.write(method, call);
         host.methods.add(method);
         return new MethodInsnNode(INVOKESTATIC, host.name, method.name, method.desc, (host.access & ACC_INTERFACE) != 0);
