@@ -30,13 +30,19 @@ import sledwright.words.Sentences;
 public final class AnswerPiece {
 
     /** A line of the price. {@code part}: whether it is a part that can be asked about. */
-    public record PriceRow(boolean part, String sku, String description, String lot, String from, String condition, String days, int units,
-                           String each, String total) {
+    public record PriceRow(boolean part, String sku, String description, FromLot from, int units, String each, String total) {
+    }
+
+    /** Where units come from and when; all empty where it is no part. */
+    public record FromLot(String supplier, String lot, String condition, String days) {
     }
 
     /** One ranked build. {@code file}: to be changed by hand. */
-    public record Option(int rank, String price, String more, String machine, String days, List<Fact> facts, List<String> why,
-                         List<PriceRow> rows, String total, List<Fact> slots, String file) {
+    public record Option(Summary summary, List<Fact> facts, List<String> why, List<PriceRow> rows, List<Fact> slots, String file) {
+    }
+
+    /** What is seen of a build at first. {@code more}: the price above that of the best. */
+    public record Summary(int rank, String price, String more, String machine, String days) {
     }
 
     /** A way out, as a button; the changes are what it does to the request. */
@@ -116,8 +122,8 @@ public final class AnswerPiece {
         Optional<BuildView> best = view.alternatives().stream().findFirst().map(Alternative::build);
         String more = alternative.rank() == 1 || build.price().isEmpty() ? ""
                 : words.signedMoney(build.price().get().subtract(best.orElseThrow().price().orElseThrow()));
-        return new Option(alternative.rank(), price(build), more, machine(build), days(build.leadDays()), facts(alternative),
-                each(alternative.sentences(), this::said), each(build.lines(), this::row), price(build), slots(build.heaviest()),
+        return new Option(new Summary(alternative.rank(), price(build), more, machine(build), days(build.leadDays())), facts(alternative),
+                each(alternative.sentences(), this::said), each(build.lines(), this::row), slots(build.heaviest()),
                 BuildFileText.of(build));
     }
 
@@ -150,11 +156,10 @@ public final class AnswerPiece {
     }
 
     private PriceRow row(Line line) {
-        boolean part = line.kind() == Line.Kind.PART;
-        return new PriceRow(part, line.sku(), line.description(), line.source().map(Line.Source::lot).orElse(""),
-                line.source().map(Line.Source::supplier).orElse(""), line.source().map(Line.Source::condition).orElse(""),
-                line.source().map(source -> days(source.leadDays())).orElse(""), line.quantity(), words.money(line.unitPrice()),
-                words.money(line.total()));
+        FromLot from = line.source().map(lot -> new FromLot(lot.supplier(), lot.lot(), lot.condition(), days(lot.leadDays())))
+                .orElse(new FromLot("", "", "", ""));
+        return new PriceRow(line.kind() == Line.Kind.PART, line.sku(), line.description(), from, line.quantity(),
+                words.money(line.unitPrice()), words.money(line.total()));
     }
 
     private Way way(Relaxation relaxation) {

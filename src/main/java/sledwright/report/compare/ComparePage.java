@@ -34,27 +34,57 @@ import sledwright.words.Numbers;
 public final class ComparePage {
 
     /** A figure over a cost. */
-    public record Section(String id, String title, Markup chart, boolean saves, boolean total, String cost, String figure, String unit,
-            List<Row> rows, List<String> open) {
+    public record Section(String id, String title, Markup chart, Plotted plotted, List<Row> rows, List<String> open) {
     }
 
-    /** A point; figures stand as words, and beside them as numbers that sort. */
-    public record Row(String link, String platform, Cell cost, Cell price, Cell figure, Cell perUnit, Cell extraCost, Cell extra,
-            Cell perExtra, String marks, int build, String processor, String memory, boolean marked) {
+    /**
+     * What a curve is of, in words.
+     *
+     * @param total whether the cost is the price and the electricity
+     * @param saves whether less of the figure is better
+     */
+    public record Plotted(String cost, boolean total, String figure, String unit, boolean saves) {
     }
+
+    /** A point. */
+    public record Row(String link, BuildOnCurve build, Values values, Increment more, String marks, boolean marked) {
+    }
+
+    /** The build of a point, in short. */
+    public record BuildOnCurve(int number, String platform, String processor, String memory) {
+    }
+
+    /** What a point costs and gives. */
+    public record Values(Cell cost, Cell price, Cell figure, Cell perUnit) {
+    }
+
+    /** What a point costs and gives more than the one before. */
+    public record Increment(Cell cost, Cell figure, Cell perUnit) {
+
+        static final Increment NONE = new Increment(Cell.NONE, Cell.NONE, Cell.NONE);
+    }
+
+    /** A figure as words, and beside them as a number that sorts. */
 
     public record Cell(String words, String sorts) {
 
         static final Cell NONE = new Cell("", "");
     }
 
+    /** A build. */
+    public record Machine(int number, String price, Content content, Performance reaches, int days) {
+    }
+
     /**
-     * A build.
+     * What a machine consists of.
      *
      * @param equipment drives, cards and extras; may be empty
      */
-    public record Machine(int number, String price, String platform, String processors, String cooling, String supply, String memory,
-            String equipment, int cores, String bandwidth, String throughput, String load, String wall, int days) {
+    public record Content(String platform, String processors, String cooling, String supply, String memory, String equipment) {
+    }
+
+    /** What a machine does, and the watts that it takes for it. */
+    public record Performance(int cores, String bandwidth, String throughput, String load, String wall) {
     }
 
     private final CompareView view;
@@ -114,9 +144,8 @@ public final class ComparePage {
                 charts.of(axis, cost).ifPresent(chart -> {
                     List<CurveView> curves = view.curves(axis, cost);
                     sections.add(new Section(axis.label() + "-" + cost.label(), said.title(axis, cost),
-                            new Markup(SvgChart.ofEachSize(chart, SvgChart.Use.LIVE)), axis.lessIsBetter(), cost == Cost.TOTAL,
-                            said.cost(cost), said.figureAndUnit(axis),
-                            axis.unit(),
+                            new Markup(SvgChart.ofEachSize(chart, SvgChart.Use.LIVE)),
+                            new Plotted(said.cost(cost), cost == Cost.TOTAL, said.figureAndUnit(axis), axis.unit(), axis.lessIsBetter()),
                             curves.stream().flatMap(curve -> curve.points().stream().map(point -> row(curve, point))).toList(),
                             curves.stream().filter(curve -> curve.status() == Status.BEST_FOUND).map(said::open).toList()));
                 });
@@ -127,14 +156,11 @@ public final class ComparePage {
 
     private Row row(CurveView curve, PointView point) {
         BuildView build = view.build(point.build());
-        return new Row(CompareCharts.link(curve, point), curve.platform().orElse(build.platform()),
-                money(point.cost()), money(point.price()), figure(point.figure()),
-                point.perUnit().map(this::money).orElse(Cell.NONE),
-                point.extra().map(extra -> money(extra.cost())).orElse(Cell.NONE),
-                point.extra().map(extra -> figure(extra.figure())).orElse(Cell.NONE),
-                point.extra().map(extra -> money(extra.perUnit())).orElse(Cell.NONE),
-                String.join(", ", said.marks(point)), point.build(), said.processors(build), BuildText.memory(build),
-                point.knee() || point.bestPerUnit());
+        return new Row(CompareCharts.link(curve, point), new BuildOnCurve(point.build(), curve.platform().orElse(build.platform()),
+                said.processors(build), BuildText.memory(build)), new Values(money(point.cost()), money(point.price()),
+                figure(point.figure()), point.perUnit().map(this::money).orElse(Cell.NONE)), point.extra().map(extra ->
+                new Increment(money(extra.cost()), figure(extra.figure()), money(extra.perUnit()))).orElse(Increment.NONE),
+                String.join(", ", said.marks(point)), point.knee() || point.bestPerUnit());
     }
 
     private Cell money(BigDecimal amount) {
@@ -147,12 +173,14 @@ public final class ComparePage {
 
     private Machine machine(int number, BuildView build) {
         Figures figures = build.figures();
-        return new Machine(number, build.price().map(words::money).orElse(""), build.platform(), said.processors(build),
+        Content content = new Content(build.platform(), said.processors(build),
                 build.cooling().map(sku -> words.say("compare.cooling", sku)).orElse(""), supply(build), "%s, %s, %s MT/s".formatted(
                 BuildText.modules(build.heaviest().modules()), BuildText.memory(build), words.figure(figures.speed().mts())),
-                new EquipmentWords(words).joined(build.heaviest().fitout()), figures.cores(), words.figure(figures.bandwidthGbs()),
+                new EquipmentWords(words).joined(build.heaviest().fitout()));
+        Performance reaches = new Performance(figures.cores(), words.figure(figures.bandwidthGbs()),
                 (figures.throughputEstimated() ? "~" : "") + words.figure(figures.throughput()), words.figure(figures.loadW()),
-                figures.wallW().isPresent() ? words.figure(Math.rint(figures.wallW().getAsDouble() * 10) / 10) : "", build.leadDays());
+                figures.wallW().isPresent() ? words.figure(Math.rint(figures.wallW().getAsDouble() * 10) / 10) : "");
+        return new Machine(number, build.price().map(words::money).orElse(""), content, reaches, build.leadDays());
     }
 
     private String supply(BuildView build) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import sledwright.desk.view.Earnings;
+import sledwright.desk.view.Line;
 import sledwright.desk.view.OrderView;
 import sledwright.desk.view.Payment;
 import sledwright.desk.view.QuoteView;
@@ -30,12 +31,19 @@ public record InternalPart(String status, List<LotList> lots, List<String> reaso
         List<String> warnings) {
 
     /** The lots of one option. */
-    public record LotList(String title, List<LotRow> rows, String price, String cost, String margin, String note) {
+    public record LotList(String title, List<LotRow> rows, Margin all, String note) {
     }
 
     /** Units of one lot. */
-    public record LotRow(String sku, String lot, String supplier, String condition, String days, String units, String costEach,
-            String priceEach, String cost, String price, String margin) {
+    public record LotRow(String sku, Supplied from, String units, String costEach, String priceEach, Margin all) {
+    }
+
+    /** A lot: whose it is, its condition, and the days until it arrives. */
+    public record Supplied(String lot, String supplier, String condition, String days) {
+    }
+
+    /** A cost, a price and what it leaves. */
+    public record Margin(String cost, String price, String left) {
     }
 
     /** Why a part is not in the first option. */
@@ -94,15 +102,16 @@ public record InternalPart(String status, List<LotList> lots, List<String> reaso
     private static LotList lots(String title, Costs costs, String discount, Wording words) {
         List<LotRow> rows = new ArrayList<>();
         for (Costs.Row row : costs.rows()) {
-            rows.add(new LotRow(row.line().sku(), row.source().lot(), row.source().supplier(), row.source().condition(),
-                    words.figure(row.source().leadDays()), words.figure(row.line().quantity()), money(row.unitCost(), words),
-                    words.money(row.line().unitPrice()), money(row.cost(), words), words.money(row.line().total()),
-                    margin(row.margin(), row.line().total(), words)));
+            Line.Source from = row.source();
+            rows.add(new LotRow(row.line().sku(),
+                    new Supplied(from.lot(), from.supplier(), from.condition(), words.figure(from.leadDays())),
+                    words.figure(row.line().quantity()), money(row.unitCost(), words), words.money(row.line().unitPrice()),
+                    margin(row.cost(), row.line().total(), row.margin(), words)));
         }
         String note = costs.unknown() == 0 ? "" : "The cost of %s is not known; the sum leaves %s out.".formatted(
                 Numbers.counted((int) costs.unknown(), "lot"), costs.unknown() == 1 ? "it" : "them");
-        return new LotList(title, List.copyOf(rows), words.money(costs.price()), words.money(costs.cost()),
-                margin(costs.margin(), costs.price(), words), discount + note);
+        return new LotList(title, List.copyOf(rows), margin(Optional.of(costs.cost()), costs.price(), costs.margin(), words),
+                discount + note);
     }
 
     /** What is left where the customer pays something else than the price. */
@@ -118,9 +127,8 @@ public record InternalPart(String status, List<LotList> lots, List<String> reaso
         return amount.map(words::money).orElse("not known");
     }
 
-    private static String margin(Optional<BigDecimal> margin, BigDecimal price, Wording words) {
-        return margin.map(left -> words.money(left)
-                + Costs.percent(left, price).map(share -> ", " + words.figure(share) + " %").orElse(""))
-                .orElse("not known");
+    private static Margin margin(Optional<BigDecimal> cost, BigDecimal price, Optional<BigDecimal> left, Wording words) {
+        return new Margin(money(cost, words), words.money(price), money(left, words) + left.flatMap(margin -> Costs.percent(margin, price))
+                .map(share -> ", " + words.figure(share) + " %").orElse(""));
     }
 }

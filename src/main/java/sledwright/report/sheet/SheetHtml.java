@@ -7,9 +7,7 @@ import java.util.Map;
 import sledwright.report.page.Markup;
 import sledwright.report.page.PageHead;
 import sledwright.report.page.Pages;
-import sledwright.report.sheet.SheetView.Fields;
 import sledwright.report.sheet.SheetView.Pick;
-import sledwright.report.sheet.SheetView.Pulled;
 import sledwright.report.sheet.SheetView.Sheet;
 import sledwright.report.sheet.SheetView.Stage;
 
@@ -19,13 +17,15 @@ public final class SheetHtml {
     /**
      * One sheet as the template shows it.
      *
-     * @param widthMm of the drawing on paper
-     * @param left    stages of the left half of the page
-     * @param records but those of the head
+     * @param machines which it is for
+     * @param left     stages of the left half of the page
      */
-    public record Leaf(String machines, boolean several, String machine, List<Pick> picks, List<Pulled> pulled, Markup drawing,
-            double widthMm, double heightMm, List<String> handling, List<Step> left, List<Step> right, List<SheetWords.Row> expected,
-            List<String> head, List<Fields> records) {
+    public record Leaf(Sheet sheet, String machines, String machine, SizedDrawing drawing, List<Step> left, List<Step> right,
+                       List<SheetWords.Row> expected) {
+    }
+
+    /** A drawing and its size on paper. */
+    public record SizedDrawing(Markup svg, double widthMm, double heightMm) {
     }
 
     /** Units of one lot of an order, and for whom they are. */
@@ -65,11 +65,10 @@ public final class SheetHtml {
             double widthMm = Math.min(MOST_WIDTH_MM, MOST_HEIGHT_MM * BoardGrid.WIDTH / drawing.height());
             List<Step> steps = numbered(sheet.work().stages());
             int split = split(sheet.work().stages());
-            leaves.add(new Leaf(SheetWords.machines(view, sheet), sheet.machines() > 1, SheetWords.machine(sheet.machine()), sheet.picks(),
-                    sheet.pulled(), new Markup(BoardSvg.element(drawing, "The board. " + SheetWords.description(sheet), id)), widthMm,
-                    widthMm * drawing.height() / BoardGrid.WIDTH, sheet.work().handling(), steps.subList(0, split),
-                    steps.subList(split, steps.size()), SheetWords.expected(sheet.expected()), sheet.records().get(0).labels(),
-                    sheet.records().subList(1, sheet.records().size())));
+            SizedDrawing sized = new SizedDrawing(new Markup(BoardSvg.element(drawing, "The board. " + SheetWords.description(sheet), id)),
+                    widthMm, widthMm * drawing.height() / BoardGrid.WIDTH);
+            leaves.add(new Leaf(sheet, SheetWords.machines(view, sheet), SheetWords.machine(sheet.machine()), sized,
+                    steps.subList(0, split), steps.subList(split, steps.size()), SheetWords.expected(sheet.expected())));
         }
         Map<String, Object> model = new HashMap<>(Map.of("title", SheetWords.title(view), "leaves", leaves, "notice",
                 view.notice().orElse(""), "cautions", view.cautions(), "nothing", SheetWords.NOTHING_TO_DO, "handling", SheetWords.HANDLING,
