@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Spliterator;
 
 /** Finds the known name that a mistyped one was meant to be, or says which names there are. */
 public final class Nearest {
@@ -29,8 +30,12 @@ public final class Nearest {
     private final Map<String, String> hints = new HashMap<>();
     private long steps;
 
+    /**
+     * @param names in the order in which a message lists them, the first of which is meant where several are equally near; what has no
+     *              order of its own is sorted, so that every run says the same
+     */
     public Nearest(Collection<String> names) {
-        this.names = List.copyOf(names);
+        this.names = names.spliterator().hasCharacteristics(Spliterator.ORDERED) ? List.copyOf(names) : names.stream().sorted().toList();
         lowerCase = this.names.stream().map(name -> name.toLowerCase(Locale.ROOT)).toList();
     }
 

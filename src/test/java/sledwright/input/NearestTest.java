@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -25,6 +26,14 @@ class NearestTest {
     void hintNamesTheNearest(String name, String nearest) {
         Nearest columns = new Nearest(List.of("sku", "cores", "unit_price", "unit_cost", "min_quantity", "lead_days", "socket"));
         assertThat(columns.hint(name)).isEqualTo(", did you mean " + nearest + "?");
+    }
+
+    /** A set that every process orders otherwise. */
+    @Test
+    void everyRunNamesTheSame() {
+        assertThat(new Nearest(Set.of("Heath 2", "Heath 1", "Heath 4")).hint("Heath 3")).isEqualTo(", did you mean Heath 1?");
+        assertThat(new Nearest(Set.of("b", "c", "a", "d")).hint("nowhere")).isEqualTo("; known are a, b, c, d");
+        assertThat(new Nearest(List.of("Heath 2", "Heath 1")).hint("Heath 3")).isEqualTo(", did you mean Heath 2?");
     }
 
     /** What was not meant is not suggested: a wrong guess that is taken is worse than none. */

@@ -240,6 +240,11 @@ public final class Market {
         return poolOf[line];
     }
 
+    /** Machines of a line that one enclosure takes at most. */
+    public int room(int line, Bay bay) {
+        return Math.min(bay.bays(), line(line).machines());
+    }
+
     /** The lots of a part. */
     public List<OfferedLot> sources(int part) {
         return byPart.get(part);

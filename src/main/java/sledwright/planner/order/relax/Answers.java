@@ -104,7 +104,8 @@ final class Answers {
      */
     Pricer.Best of(Question question, Map<Integer, Integer> most, Duals duals, Supplier<Pricer.Best> search) {
         long[] worth = worth(question.line, most, duals);
-        Map<Trait, Long> traits = duals.trait().entrySet().stream().filter(trait -> trait.getKey().line() == question.line)
+        Map<Trait, Long> traits = duals.trait().entrySet().stream()
+                .filter(trait -> trait.getKey().line() == question.line && !(trait.getKey() instanceof Trait.Stands))
                 .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
         Deque<Answer> answers = answered.computeIfAbsent(question, asked -> new ArrayDeque<>());
         for (Answer answer : answers) {
@@ -145,7 +146,7 @@ final class Answers {
             worth[i] = most.getOrDefault(parts[i], 1) == 0 ? Long.MAX_VALUE : duals.part()[market.poolOf(line)][parts[i]];
         }
         for (int i = 0; i < places.size(); i++) {
-            worth[parts.length + 2 * i] = duals.bay()[places.get(i).id()];
+            worth[parts.length + 2 * i] = duals.place(line, places.get(i));
             worth[parts.length + 2 * i + 1] = duals.kilowatt()[places.get(i).id()];
         }
         return worth;

@@ -13,7 +13,8 @@ import sledwright.planner.order.market.Column;
  * @param part by pool and part
  * @param bay  of a place in each kind of enclosure
  * @param kilowatt of 1000 W in each kind of enclosure: a watt is worth so little that rounding would count
- * @param trait what a machine is worth beyond that for something that it has in common with others of its line
+ * @param trait what a machine is worth beyond that for something that it has in common with others of its line; a place also for a line by
+ *              itself, of whose machines an enclosure takes no more than there are
  * @param missing of a machine of priority 1 that is not delivered
  */
 public record Duals(long[][] part, long[] bay, long[] kilowatt, Map<Trait, Long> trait, long missing) {
@@ -75,7 +76,9 @@ public record Duals(long[][] part, long[] bay, long[] kilowatt, Map<Trait, Long>
             sum += part[pool][parts[i]] * units[i];
         }
         for (Map.Entry<Trait, Long> some : trait.entrySet()) {
-            sum += some.getKey().isOf(column) ? some.getValue() : 0;
+            // Machines of one build count as one, but for their places.
+            int times = !some.getKey().isOf(column) ? 0 : some.getKey() instanceof Trait.Stands ? column.machines() : 1;
+            sum += times * some.getValue();
         }
         if (column.bay() != null) {
             int id = column.bay().id();

@@ -40,12 +40,12 @@ final class LowerBound {
     long at(Duals duals, long[] least) {
         long bound = Arrays.stream(least).sum();
         for (Bay bay : settled.enclosures().keySet()) {
-            long beyond = takes(duals, bay) - duals.bay()[bay.id()] * bay.bays()
+            long beyond = takes(duals, bay) - rooms(duals, bay) - duals.bay()[bay.id()] * bay.bays()
                     - (long) Math.ceil(duals.kilowatt()[bay.id()] * capacityKw(bay));
             bound += beyond * (beyond < 0 ? settled.of(bay).most() : settled.of(bay).least());
         }
         for (Map.Entry<Trait, Long> trait : duals.trait().entrySet()) {
-            bound -= trait.getValue() * settled.of(trait.getKey()).most();
+            bound -= isRoom(trait.getKey()) ? 0 : trait.getValue() * settled.of(trait.getKey()).most();
         }
         bound += duals.missing() * (duals.missing() > 0 ? settled.missing().least() : settled.missing().most());
         return bound - gains(duals);
@@ -55,6 +55,21 @@ final class LowerBound {
     long takes(Duals duals, Bay bay) {
         return duals.part()[bay.pool()][market.index().get(bay.enclosure().sku())]
                 + duals.part()[bay.pool()][market.index().get(bay.supply().sku())] * bay.supply().count();
+    }
+
+    /** Whether it is about the room that an enclosure has for a line, and not about what is settled. */
+    private boolean isRoom(Trait trait) {
+        return trait instanceof Trait.Stands stands && isRoom(trait, stands.bay());
+    }
+
+    private boolean isRoom(Trait trait, Bay bay) {
+        return trait instanceof Trait.Stands stands && stands.bay().equals(bay) && !settled.traits().containsKey(trait);
+    }
+
+    /** What the places of an enclosure are worth to the lines that could not fill it. */
+    private long rooms(Duals duals, Bay bay) {
+        return duals.trait().entrySet().stream().filter(trait -> isRoom(trait.getKey(), bay))
+                .mapToLong(trait -> trait.getValue() * market.room(trait.getKey().line(), bay)).sum();
     }
 
     private static double capacityKw(Bay bay) {
@@ -99,26 +114,33 @@ final class LowerBound {
     }
 
     /**
-     * The same worth but for places and watts in enclosures, where it must not be more than the enclosure itself takes unless their number
-     * is settled; and without what machines are to have in common at least, since the line sees to that.
+     * The same worth but for places and watts in enclosures, where it must not be more than the enclosure itself takes unless there is a
+     * limit to their number; and without what machines are to have in common at least, since the line sees to that.
      */
     Duals kept(Duals duals) {
         long[] bay = duals.bay().clone();
         long[] kilowatt = duals.kilowatt().clone();
+        Map<Trait, Long> traits = new LinkedHashMap<>();
+        duals.trait().forEach((trait, worth) -> {
+            if (worth > 0 && (settled.traits().containsKey(trait) || isRoom(trait))) {
+                traits.put(trait, worth);
+            }
+        });
         for (Bay some : market.bays()) {
-            if (!settled.enclosures().containsKey(some)) {
+            if (settled.of(some).most() == Range.ANY.most()) {
                 long takes = takes(duals, some);
+                for (Trait trait : List.copyOf(traits.keySet())) {
+                    if (isRoom(trait, some)) {
+                        int room = market.room(trait.line(), some);
+                        traits.put(trait, Math.min(traits.get(trait), takes / room));
+                        takes -= traits.get(trait) * room;
+                    }
+                }
                 bay[some.id()] = Math.min(bay[some.id()], takes / some.bays());
                 kilowatt[some.id()] = Math.min(kilowatt[some.id()],
                         (long) Math.floor((takes - bay[some.id()] * some.bays()) / capacityKw(some)));
             }
         }
-        Map<Trait, Long> traits = new LinkedHashMap<>();
-        duals.trait().forEach((trait, worth) -> {
-            if (worth > 0 && settled.traits().containsKey(trait)) {
-                traits.put(trait, worth);
-            }
-        });
         return new Duals(duals.part(), bay, kilowatt, traits, settled.missing().most() < Range.ANY.most() ? duals.missing() : Math.max(0,
                 duals.missing()));
     }

@@ -69,6 +69,7 @@ public final class RestrictedMaster {
         private final List<Expression> demands = new ArrayList<>();
         private final Map<Bay, Expression> places = new LinkedHashMap<>();
         private final Map<Bay, Expression> kilowatts = new LinkedHashMap<>();
+        private final Map<Trait.Stands, Expression> rooms = new LinkedHashMap<>();
         private final Map<Column, Variable> uses = new LinkedHashMap<>();
         private final Map<Bay, Variable> enclosures = new LinkedHashMap<>();
         private final Map<OfferedLot, List<Variable>> draws = new LinkedHashMap<>();
@@ -167,6 +168,13 @@ public final class RestrictedMaster {
         stand(model, bay);
         model.places.get(bay).set(use, -column.machines());
         model.kilowatts.get(bay).set(use, -column.load() / Bay.MICRO_OF_KILO);
+        Trait.Stands stands = new Trait.Stands(column.line(), bay);
+        int room = market.room(stands.line(), bay);
+        // Otherwise a few machines of a line would pay a small share of an enclosure that they need wholly.
+        if (room < bay.bays() && !settled.traits().containsKey(stands)) {
+            model.rooms.computeIfAbsent(stands, some -> model.row("room").lower(0).set(model.enclosures.get(bay), room))
+                    .set(use, -column.machines());
+        }
     }
 
     /** Makes room for enclosures of a kind. */
@@ -272,6 +280,7 @@ public final class RestrictedMaster {
         Map<Trait, Long> traits = new LinkedHashMap<>();
         model.fewest.forEach((some, row) -> traits.merge(some, -dual(duals, row), Long::sum));
         model.most.forEach((some, row) -> traits.merge(some, dual(duals, row), Long::sum));
+        model.rooms.forEach((some, row) -> traits.put(some, Math.max(0, dual(duals, row))));
         double[] filling = model.demands.stream().mapToDouble(row -> -duals.getOrDefault(row.getName(), 0.0) * ScaledMoney.ONE).toArray();
         double missing = values(model, result, model.missing).entrySet().stream()
                 .mapToDouble(line -> line.getValue() * market.line(line.getKey()).priority()).sum();
