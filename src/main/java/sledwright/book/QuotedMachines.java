@@ -17,6 +17,7 @@ import sledwright.desk.Terms;
 import sledwright.desk.view.KeptAs;
 import sledwright.desk.view.OrderAnswer;
 import sledwright.desk.view.SheetAnswer;
+import sledwright.domain.Availability;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.Lot;
@@ -88,7 +89,7 @@ public final class QuotedMachines {
                 .findFirst().orElse(Condition.USED);
         Map<LotName, Lot> lots = lots(kept.units(), condition);
         kept.all().filter(KeptMachines.Unit::own).forEach(unit -> lots.put(unit.name(), new Lot(unit.sku(), unit.lot(), "", condition,
-                Integer.MAX_VALUE, 0, List.of(new Lot.PriceBreak(1, 0, OptionalLong.empty())), true)));
+                new Availability(Integer.MAX_VALUE, 0), List.of(new Lot.PriceBreak(1, 0, OptionalLong.empty())), true)));
         return QuotedOrder.of(kept, job, job.order().withName(name()), lots);
     }
 
@@ -135,14 +136,14 @@ public final class QuotedMachines {
             long price = quoted.map(NewVersion.Taken::unitPrice).or(() -> known.map(lot -> lot.breaks().get(0).unitPrice())).orElse(0L);
             OptionalLong cost = known.map(lot -> lot.breakFor(count).unitCost()).orElse(OptionalLong.empty());
             String supplier = known.map(Lot::supplier).or(() -> quoted.map(NewVersion.Taken::supplier)).orElse("");
-            lots.put(name, new Lot(name.sku(), name.lot(), supplier, known.map(Lot::condition).orElse(condition), count,
-                    known.map(Lot::leadDays).orElse(0), List.of(new Lot.PriceBreak(1, price, cost)), false));
+            lots.put(name, new Lot(name.sku(), name.lot(), supplier, known.map(Lot::condition).orElse(condition),
+                    new Availability(count, known.map(Lot::leadDays).orElse(0)), List.of(new Lot.PriceBreak(1, price, cost)), false));
         });
         return lots;
     }
 
     private static Lot here(Lot lot) {
-        return new Lot(lot.sku(), lot.lot(), lot.supplier(), lot.condition(), lot.available(), 0, lot.breaks(), false);
+        return new Lot(lot.sku(), lot.lot(), lot.supplier(), lot.condition(), new Availability(lot.available(), 0), lot.breaks(), false);
     }
 
     /** The same from lots that come when the shop's do. */

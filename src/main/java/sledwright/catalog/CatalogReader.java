@@ -12,11 +12,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import sledwright.catalog.RawCatalog.Components;
 import sledwright.domain.Assortment;
 import sledwright.domain.Catalog;
 import sledwright.domain.Enclosure;
 import sledwright.domain.Lot;
-import sledwright.domain.Lot.PriceBreak;
 import sledwright.domain.Platform;
 import sledwright.domain.Shop;
 import sledwright.domain.SupplierNames;
@@ -96,11 +96,11 @@ public final class CatalogReader {
         List<EnclosureFile> enclosures = enclosureFiles(folder.resolve("enclosures"), faults).stream()
                 .map(file -> EnclosureReader.read(file, faults)).toList();
         return new RawCatalog(named, platforms, enclosures,
-                PartTables.processors(rows(CatalogTable.PROCESSORS, folder, others, faults), faults),
-                PartTables.modules(rows(CatalogTable.MEMORY, folder, others, faults), faults),
-                EquipmentTables.drives(rows(CatalogTable.DRIVES, folder, others, faults), faults),
-                EquipmentTables.cards(rows(CatalogTable.CARDS, folder, others, faults), faults),
-                EquipmentTables.extras(rows(CatalogTable.EXTRAS, folder, others, faults), faults),
+                new Components(PartTables.processors(rows(CatalogTable.PROCESSORS, folder, others, faults), faults),
+                        PartTables.modules(rows(CatalogTable.MEMORY, folder, others, faults), faults),
+                        EquipmentTables.drives(rows(CatalogTable.DRIVES, folder, others, faults), faults),
+                        EquipmentTables.cards(rows(CatalogTable.CARDS, folder, others, faults), faults),
+                        EquipmentTables.extras(rows(CatalogTable.EXTRAS, folder, others, faults), faults)),
                 OfferTable.read(rows(CatalogTable.OFFERS, folder, others, faults),
                 shop.map(Shop::currency).orElse(ShopReader.STAND_IN), faults)
                         .each(offer -> offer.withSupplier(shop
@@ -159,10 +159,12 @@ public final class CatalogReader {
         Shop shop = raw.shop().orElseThrow().shop();
         List<Platform> platforms = raw.platforms().stream().flatMap(file -> file.platform().stream()).toList();
         List<Enclosure> enclosures = raw.enclosures().stream().flatMap(file -> file.enclosure().stream()).toList();
+        Components components = raw.components();
         SharedNames names = new SharedNames(platforms, enclosures);
         Assortment assortment = new Assortment(platforms.stream().map(names::named).toList(),
                 enclosures.stream().map(names::named).toList(),
-                values(raw.processors()), values(raw.modules()), values(raw.drives()), values(raw.cards()), values(raw.extras()));
+                values(components.processors()), values(components.modules()), values(components.drives()), values(components.cards()),
+                values(components.extras()));
         return new Catalog(shop, assortment, lots(raw.offers(), shop.pricedOn()));
     }
 
@@ -187,8 +189,7 @@ public final class CatalogReader {
 
     private static Lot lot(List<OfferRow> breaks) {
         OfferRow first = breaks.get(0);
-        return new Lot(first.sku(), first.lot(), first.supplier(), first.condition(), first.available(), first.leadDays(),
-                breaks.stream().map(row -> new PriceBreak(row.minQuantity(), row.unitPrice(), row.unitCost())).toList(), false,
-                first.validUntil());
+        return new Lot(first.sku(), first.lot(), first.supplier(), first.condition(), first.stock(),
+                breaks.stream().map(OfferRow::price).toList(), false);
     }
 }

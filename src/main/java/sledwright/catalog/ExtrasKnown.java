@@ -14,11 +14,11 @@ final class ExtrasKnown implements CatalogCheck {
 
     @Override
     public void check(RawCatalog raw, Faults faults) {
-        if (!raw.extras().whole()) {
+        if (!raw.components().extras().whole()) {
             return;
         }
         Set<String> extras = new HashSet<>();
-        raw.extras().skus().stream().map(Located::value).forEach(extras::add);
+        raw.components().extras().skus().stream().map(Located::value).forEach(extras::add);
         Map<String, String> kinds = new HashMap<>();
         raw.skuUses().forEach(use -> kinds.putIfAbsent(use.sku(), use.kind()));
         Nearest nearest = new Nearest(extras);

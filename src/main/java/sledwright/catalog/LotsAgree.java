@@ -22,24 +22,24 @@ final class LotsAgree implements CatalogCheck {
         Map<BreakKey, Located<OfferRow>> breaks = new HashMap<>();
         for (Located<OfferRow> row : raw.offers().rows()) {
             OfferRow offer = row.value();
-            Located<OfferRow> same = breaks.putIfAbsent(new BreakKey(offer.sku(), offer.lot(), offer.minQuantity()), row);
+            Located<OfferRow> same = breaks.putIfAbsent(new BreakKey(offer.sku(), offer.lot(), offer.price().minQuantity()), row);
             if (same != null) {
                 faults.add(row.place(), "lot \"%s\" of %s has min_quantity %s twice, first at %s".formatted(
-                        offer.lot(), offer.sku(), offer.minQuantity(), same.place().seenFrom(row.place())));
+                        offer.lot(), offer.sku(), offer.price().minQuantity(), same.place().seenFrom(row.place())));
             }
             Located<OfferRow> first = lots.putIfAbsent(new LotKey(offer.sku(), offer.lot()), row);
             if (first != null) {
-                agree("available", first.value().available(), offer.available(), first, row, faults);
+                agree("available", first.value().stock().units(), offer.stock().units(), first, row, faults);
                 agree("supplier", first.value().supplier(), offer.supplier(), first, row, faults);
                 agree("condition", first.value().condition(), offer.condition(), first, row, faults);
                 agree("valid_until", day(first.value()), day(offer), first, row, faults);
-                agree("lead_days", first.value().leadDays(), offer.leadDays(), first, row, faults);
+                agree("lead_days", first.value().stock().leadDays(), offer.stock().leadDays(), first, row, faults);
             }
         }
     }
 
     private static String day(OfferRow offer) {
-        return offer.validUntil().map(LocalDate::toString).orElse("empty");
+        return offer.stock().lastDay().map(LocalDate::toString).orElse("empty");
     }
 
     private static void agree(String column, Object first, Object next, Located<OfferRow> firstRow, Located<OfferRow> row, Faults faults) {

@@ -4,8 +4,10 @@ import java.util.Arrays;
 import java.util.Currency;
 import java.util.List;
 import java.util.OptionalLong;
+import sledwright.domain.Availability;
 import sledwright.domain.Condition;
 import sledwright.domain.Lot;
+import sledwright.domain.Lot.PriceBreak;
 import sledwright.input.CsvReader.Columns;
 import sledwright.input.Faults;
 import sledwright.input.Fields;
@@ -34,13 +36,18 @@ final class OfferTable {
         if (Lot.OWN.contains(row.text("lot", ""))) {
             row.field("lot").ifPresent(field -> field.fault("is the name of the customer's own parts; give the lot another", faults));
         }
-        return new OfferRow(row.sku("sku"), row.text("lot"), row.text("supplier"),
-                row.required("condition").flatMap(field -> field.word(Condition::named, CONDITIONS, faults)).orElse(null),
-                row.required("unit_price").map(field -> Money.minor(field, CatalogBounds.MONEY, currency, faults).orElse(0)).orElse(0L),
-                row.wholeIfAny("min_quantity", CatalogBounds.MIN_QUANTITY).orElse(1),
-                row.whole("available", CatalogBounds.AVAILABLE),
-                row.wholeIfAny("lead_days", CatalogBounds.LEAD_DAYS).orElse(0),
-                row.field("unit_cost").map(field -> Money.minor(field, CatalogBounds.MONEY, currency, faults)).orElse(OptionalLong.empty()),
-                row.field("valid_until").flatMap(field -> field.date(faults)));
+        String sku = row.sku("sku");
+        String lot = row.text("lot");
+        String supplier = row.text("supplier");
+        Condition condition = row.required("condition").flatMap(field -> field.word(Condition::named, CONDITIONS, faults)).orElse(null);
+        long unitPrice = row.required("unit_price").map(field -> Money.minor(field, CatalogBounds.MONEY, currency, faults).orElse(0))
+                .orElse(0L);
+        int minQuantity = row.wholeIfAny("min_quantity", CatalogBounds.MIN_QUANTITY).orElse(1);
+        int available = row.whole("available", CatalogBounds.AVAILABLE);
+        int leadDays = row.wholeIfAny("lead_days", CatalogBounds.LEAD_DAYS).orElse(0);
+        OptionalLong unitCost = row.field("unit_cost").map(field -> Money.minor(field, CatalogBounds.MONEY, currency, faults))
+                .orElse(OptionalLong.empty());
+        return new OfferRow(sku, lot, supplier, condition, new PriceBreak(minQuantity, unitPrice, unitCost),
+                new Availability(available, leadDays, row.field("valid_until").flatMap(field -> field.date(faults))));
     }
 }

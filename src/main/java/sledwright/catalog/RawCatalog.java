@@ -19,8 +19,13 @@ import sledwright.input.Place;
  *
  * @param shop empty when {@code catalog.yaml} cannot be read
  */
-record RawCatalog(Optional<ShopFile> shop, List<PlatformFile> platforms, List<EnclosureFile> enclosures, Table<Processor> processors,
-                  Table<MemoryModule> modules, Table<Drive> drives, Table<Card> cards, Table<Extra> extras, Table<OfferRow> offers) {
+record RawCatalog(Optional<ShopFile> shop, List<PlatformFile> platforms, List<EnclosureFile> enclosures, Components components,
+                  Table<OfferRow> offers) {
+
+    /** The parts that have a table for each kind. */
+    record Components(Table<Processor> processors, Table<MemoryModule> modules, Table<Drive> drives, Table<Card> cards,
+                      Table<Extra> extras) {
+    }
 
     /** A part number where a file defines it. */
     record SkuUse(String sku, String kind, Place place) {
@@ -57,11 +62,11 @@ record RawCatalog(Optional<ShopFile> shop, List<PlatformFile> platforms, List<En
             file.sku().ifPresent(sku -> uses.add(use(sku, ENCLOSURE)));
             file.supplies().forEach(supply -> uses.add(new SkuUse(supply.value().sku(), SUPPLY, supply.place())));
         }
-        processors.skus().forEach(sku -> uses.add(use(sku, PROCESSOR)));
-        modules.skus().forEach(sku -> uses.add(use(sku, MODULE)));
-        drives.skus().forEach(sku -> uses.add(use(sku, DRIVE)));
-        cards.skus().forEach(sku -> uses.add(use(sku, CARD)));
-        extras.skus().forEach(sku -> uses.add(use(sku, EXTRA)));
+        components.processors.skus().forEach(sku -> uses.add(use(sku, PROCESSOR)));
+        components.modules.skus().forEach(sku -> uses.add(use(sku, MODULE)));
+        components.drives.skus().forEach(sku -> uses.add(use(sku, DRIVE)));
+        components.cards.skus().forEach(sku -> uses.add(use(sku, CARD)));
+        components.extras.skus().forEach(sku -> uses.add(use(sku, EXTRA)));
         return uses;
     }
 
@@ -73,7 +78,8 @@ record RawCatalog(Optional<ShopFile> shop, List<PlatformFile> platforms, List<En
 
     /** Whether every part was seen, so that a sku not among them is truly unknown. */
     boolean partsWhole() {
-        return Stream.of(processors, modules, drives, cards, extras).allMatch(Table::whole)
+        return Stream.of(components.processors, components.modules, components.drives, components.cards, components.extras)
+                .allMatch(Table::whole)
                 && platforms.stream().allMatch(file -> file.platform().isPresent())
                 && enclosures.stream().allMatch(file -> file.enclosure().isPresent());
     }

@@ -13,7 +13,8 @@ final class StockCountable implements CatalogCheck {
     public void check(RawCatalog raw, Faults faults) {
         BigInteger worth = BigInteger.ZERO;
         for (Located<OfferRow> row : raw.offers().rows()) {
-            BigInteger more = worth.add(BigInteger.valueOf(row.value().unitPrice()).multiply(BigInteger.valueOf(row.value().available())));
+            BigInteger more = worth.add(BigInteger.valueOf(row.value().price().unitPrice())
+                    .multiply(BigInteger.valueOf(row.value().stock().units())));
             if (more.compareTo(CatalogBounds.COUNTABLE) > 0) {
                 faults.add(row.place(), "up to here the stock comes to more than can be counted; lower available or unit_price");
             } else {

@@ -16,7 +16,7 @@ final class ThroughputKnown implements CatalogCheck {
 
     private static void check(RawCatalog raw, Map<String, Double> factors, Faults faults) {
         Nearest nearest = new Nearest(factors.keySet());
-        for (Located<Processor> row : raw.processors().rows()) {
+        for (Located<Processor> row : raw.components().processors().rows()) {
             Processor processor = row.value();
             if (processor.throughput().isEmpty() && !factors.containsKey(processor.generation())) {
                 faults.add(row.place(), "throughput is empty and catalog.yaml has no throughput factor for generation \"%s\"%s"

@@ -1,24 +1,19 @@
 package sledwright.domain;
 
-import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 
 /**
  * Units of one part from one source, at one price list.
  *
- * @param available units in the lot
- * @param leadDays  days until they arrive
- * @param breaks    unit prices by the number of units that the lot gives, ascending; at least one
- * @param onHand    whether the customer already has them
- * @param lastDay   the last day on which it is sold; empty: not known
+ * @param breaks unit prices by the number of units that the lot gives, ascending; at least one
+ * @param onHand whether the customer already has them
  */
-public record Lot(String sku, String lot, String supplier, Condition condition, int available, int leadDays,
-                  List<PriceBreak> breaks, boolean onHand, Optional<LocalDate> lastDay) {
+public record Lot(String sku, String lot, String supplier, Condition condition, Availability stock, List<PriceBreak> breaks,
+                  boolean onHand) {
 
     /** The name of the lot that holds the customer's own parts. */
     public static final String ON_HAND = "on hand";
@@ -35,12 +30,6 @@ public record Lot(String sku, String lot, String supplier, Condition condition, 
      * @param unitCost    what the shop paid for one, minor units
      */
     public record PriceBreak(int minQuantity, long unitPrice, OptionalLong unitCost) {
-    }
-
-    /** A lot that is sold until it is gone. */
-    public Lot(String sku, String lot, String supplier, Condition condition, int available, int leadDays, List<PriceBreak> breaks,
-               boolean onHand) {
-        this(sku, lot, supplier, condition, available, leadDays, breaks, onHand, Optional.empty());
     }
 
     public Lot {
@@ -61,7 +50,7 @@ public record Lot(String sku, String lot, String supplier, Condition condition, 
      * @param unitPrice minor units; what is forgone by using one, such as what it would fetch
      */
     public static Lot own(String sku, String lot, int quantity, long unitPrice) {
-        return new Lot(sku, lot, "customer", Condition.USED, quantity, 0,
+        return new Lot(sku, lot, "customer", Condition.USED, new Availability(quantity, 0),
                 List.of(new PriceBreak(1, unitPrice, OptionalLong.of(0))), true);
     }
 
@@ -72,7 +61,17 @@ public record Lot(String sku, String lot, String supplier, Condition condition, 
 
     /** The same lot with other units and prices. */
     public Lot with(int units, List<PriceBreak> prices) {
-        return new Lot(sku, lot, supplier, condition, units, leadDays, prices, onHand, lastDay);
+        return new Lot(sku, lot, supplier, condition, new Availability(units, stock.leadDays(), stock.lastDay()), prices, onHand);
+    }
+
+    /** Units in the lot. */
+    public int available() {
+        return stock.units();
+    }
+
+    /** Days until they arrive. */
+    public int leadDays() {
+        return stock.leadDays();
     }
 
     /** The least number of units that the lot sells at all. */
@@ -82,7 +81,7 @@ public record Lot(String sku, String lot, String supplier, Condition condition, 
 
     /** Whether the lot can give exactly that many units. */
     public boolean sells(int quantity) {
-        return quantity == 0 || quantity >= minQuantity() && quantity <= available;
+        return quantity == 0 || quantity >= minQuantity() && quantity <= stock.units();
     }
 
     /** The price list's line for that many units, which the lot must sell. */

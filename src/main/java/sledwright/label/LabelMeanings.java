@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import sledwright.label.ModuleLabel.Form;
+import sledwright.label.LabelSpeed.Form;
 
 /** Says what each field of a label means; docs/labels.md names the source of each. */
 final class LabelMeanings {
@@ -28,12 +28,12 @@ final class LabelMeanings {
         made.speed();
         label.letter().ifPresent(letter -> made.add("type", letter.name(), letter.meaning()
                 + (label.stacked() ? "; its devices are stacked, so its type is 3DS" : ""), letter.fromMemory()));
-        label.latency().ifPresent(made::latency);
-        label.card().ifPresent(card -> made.add("raw card", card + label.revision().orElse(""), "board design " + card
-                + label.revision().map(revision -> ", revision " + revision).orElse(""), false));
+        label.speed().latency().ifPresent(made::latency);
+        label.card().ifPresent(card -> made.add("raw card", card.toString(), "board design " + card.design()
+                + card.revision().map(revision -> ", revision " + revision).orElse(""), false));
         label.spd().ifPresent(made::spd);
         label.suffixes().forEach(suffix -> made.add("suffix", suffix,
-                label.generation() == Generation.DDR5 && suffix.endsWith("T") ? "temperature range" : "the maker's own", true));
+                label.speed().generation() == Generation.DDR5 && suffix.endsWith("T") ? "temperature range" : "the maker's own", true));
         return List.copyOf(made.meanings);
     }
 
@@ -57,27 +57,30 @@ final class LabelMeanings {
     }
 
     private void generation() {
-        Generation generation = label.generation();
+        Generation generation = label.speed().generation();
+        String voltage = label.speed().voltage();
         add("generation", generation.prefix(), generation.toString(), false);
-        boolean fromMemory = generation == Generation.DDR5 || label.voltage().equals("U");
-        add("voltage", label.voltage().isEmpty() ? "none" : label.voltage(), plain(label.volts()) + " V", fromMemory);
+        boolean fromMemory = generation == Generation.DDR5 || voltage.equals("U");
+        add("voltage", voltage.isEmpty() ? "none" : voltage, plain(label.speed().volts()) + " V", fromMemory);
     }
 
     private void speed() {
-        boolean bySpeed = label.form() == Form.SPEED;
-        add("speed", String.valueOf(bySpeed ? label.mts() : label.designation()), bySpeed
-                ? "%s MT/s; %s MB/s in the other form".formatted(label.mts(), label.designation())
-                : "%s MB/s: %s MT/s of 8 bytes".formatted(label.designation(), label.mts()), false);
-        label.bin().ifPresent(this::bin);
+        LabelSpeed speed = label.speed();
+        boolean bySpeed = speed.form() == Form.SPEED;
+        add("speed", String.valueOf(bySpeed ? speed.mts() : speed.designation()), bySpeed
+                ? "%s MT/s; %s MB/s in the other form".formatted(speed.mts(), speed.designation())
+                : "%s MB/s: %s MT/s of 8 bytes".formatted(speed.designation(), speed.mts()), false);
+        speed.bin().ifPresent(this::bin);
     }
 
     private void bin(SpeedBin bin) {
-        Optional<Latency> latency = bin.latency(label.mts(), label.stacked());
+        int mts = label.speed().mts();
+        Optional<Latency> latency = bin.latency(mts, label.stacked());
         String cycles = latency.map(known -> known + " cycles (CL-tRCD-tRP)")
                 .orElse("the letter alone does not determine the cycles" + (label.stacked() ? " of a stacked module" : " at this rate"));
-        boolean usual = bin.usualAt(label.mts());
-        String others = usual ? "" : "; unusual at %s MT/s, which has %s".formatted(label.mts(),
-                SpeedBin.of(label.generation(), Optional.of(label.mts())).stream().map(Enum::name).collect(Collectors.joining(", ")));
+        boolean usual = bin.usualAt(mts);
+        String others = usual ? "" : "; unusual at %s MT/s, which has %s".formatted(mts,
+                SpeedBin.of(label.speed().generation(), Optional.of(mts)).stream().map(Enum::name).collect(Collectors.joining(", ")));
         add("bin", bin.name(), cycles + others, latency.isPresent() && bin.fromMemory(label.stacked()) || !usual);
     }
 

@@ -245,29 +245,30 @@ public final class LabelReader {
 
     /** Holds the fields against each other. */
     private void agree() {
-        LabelTail speed = tail.orElseThrow();
+        LabelTail said = tail.orElseThrow();
+        Generation generation = said.speed().generation();
         if (!rest.isEmpty() && !isWhole()) {
-            fault(LabelTail.END, rest.get(0), LabelTail.order(speed.generation()));
+            fault(LabelTail.END, rest.get(0), LabelTail.order(generation));
         }
         for (String word : words) {
-            if (word.startsWith("DDR") && !word.equals(speed.generation().name())) {
-                fault("generation", word, "the label also says %s, which is %s".formatted(speed.generation().prefix(), speed.generation()));
+            if (word.startsWith("DDR") && !word.equals(generation.name())) {
+                fault("generation", word, "the label also says %s, which is %s".formatted(generation.prefix(), generation));
             }
-            WORDS.get(word).ifPresent(type -> agreeOnType(word, type, speed));
+            WORDS.get(word).ifPresent(type -> agreeOnType(word, type, said));
         }
         if (capacityGb.isPresent() && organisation.isPresent()) {
-            agreeOnCapacity(capacityGb.get(), organisation.get(), speed.generation());
+            agreeOnCapacity(capacityGb.get(), organisation.get(), generation);
         }
     }
 
-    private void agreeOnType(String word, ModuleType type, LabelTail speed) {
+    private void agreeOnType(String word, ModuleType type, LabelTail said) {
         boolean stacked = organisation.map(Organisation::stacked).orElse(false);
         if (type == ModuleType.THREE_DS) {
             if (organisation.isPresent() && !stacked) {
                 fault("type", word, "%s is not stacked; a stacked module has ranks such as 2S4Rx4".formatted(organisation.get()));
             }
-        } else if (speed.letter().isPresent() && speed.letter().get().type() != type) {
-            fault("type", word, "the letter %s says %s".formatted(speed.letter().get(), speed.letter().get().type()));
+        } else if (said.letter().isPresent() && said.letter().get().type() != type) {
+            fault("type", word, "the letter %s says %s".formatted(said.letter().get(), said.letter().get().type()));
         }
     }
 
@@ -287,10 +288,10 @@ public final class LabelReader {
     }
 
     private ModuleLabel label() {
-        LabelTail speed = tail.orElseThrow();
-        Optional<ModuleLetter> letter = speed.letter().or(() -> words.stream().flatMap(word -> WORDS.get(word).stream())
+        LabelTail said = tail.orElseThrow();
+        Optional<ModuleLetter> letter = said.letter().or(() -> words.stream().flatMap(word -> WORDS.get(word).stream())
                 .filter(type -> type != ModuleType.THREE_DS).findFirst().map(this::letter));
-        return speed.label(capacityGb, organisation, letter);
+        return said.label(capacityGb, organisation, letter);
     }
 
     private ModuleLetter letter(ModuleType type) {

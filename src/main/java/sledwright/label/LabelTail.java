@@ -13,15 +13,14 @@ import java.util.stream.Stream;
 import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Place;
-import sledwright.label.ModuleLabel.Form;
+import sledwright.label.LabelSpeed.Form;
 
 /**
  * The rate of a label and what follows it, which has a fixed order.
  *
  * @param rest words behind all that, which are no field
  */
-record LabelTail(Generation generation, String voltage, Form form, int mts, Optional<SpeedBin> bin, Optional<ModuleLetter> letter,
-                 Optional<Latency> latency, Optional<String> card, Optional<String> revision, Optional<String> spd, List<String> suffixes,
+record LabelTail(LabelSpeed speed, Optional<ModuleLetter> letter, Optional<RawCard> card, Optional<String> spd, List<String> suffixes,
                  List<String> rest) {
 
     /**
@@ -68,7 +67,7 @@ record LabelTail(Generation generation, String voltage, Form form, int mts, Opti
     }
 
     boolean isOfRate(LabelTail other) {
-        return generation == other.generation && mts == other.mts;
+        return speed.generation() == other.speed.generation() && speed.mts() == other.speed.mts();
     }
 
     boolean isOfOtherType(LabelTail other) {
@@ -81,11 +80,11 @@ record LabelTail(Generation generation, String voltage, Form form, int mts, Opti
     }
 
     private long weight() {
-        return Stream.of(bin, letter, latency, card, spd).filter(Optional::isPresent).count();
+        return Stream.of(speed.bin(), letter, speed.latency(), card, spd).filter(Optional::isPresent).count();
     }
 
     ModuleLabel label(Optional<Integer> capacityGb, Optional<Organisation> organisation, Optional<ModuleLetter> type) {
-        return new ModuleLabel(capacityGb, organisation, generation, voltage, form, mts, bin, type, latency, card, revision, spd, suffixes);
+        return new ModuleLabel(capacityGb, organisation, speed, type, card, spd, suffixes);
     }
 
     /** Takes one part after the other. */
@@ -99,8 +98,7 @@ record LabelTail(Generation generation, String voltage, Form form, int mts, Opti
         private Optional<SpeedBin> bin = Optional.empty();
         private Optional<ModuleLetter> letter = Optional.empty();
         private Optional<Latency> latency = Optional.empty();
-        private Optional<String> card = Optional.empty();
-        private Optional<String> revision = Optional.empty();
+        private Optional<RawCard> card = Optional.empty();
         private Optional<String> spd = Optional.empty();
         private final List<String> suffixes = new ArrayList<>();
         private final List<String> rest = new ArrayList<>();
@@ -137,8 +135,8 @@ record LabelTail(Generation generation, String voltage, Form form, int mts, Opti
             } else {
                 bandwidthForm(rate.group(5));
             }
-            return found.map(exact -> new LabelTail(generation, voltage, form, exact.mts(), bin,
-                    letter, latency, card, revision, spd, suffixes, rest));
+            return found.map(exact -> new LabelTail(new LabelSpeed(generation, voltage, form, exact.mts(), bin, latency), letter, card, spd,
+                    suffixes, rest));
         }
 
         /** Reports a letter between generation and rate that does not belong there: only voltages do, and not in every generation. */
@@ -203,9 +201,9 @@ record LabelTail(Generation generation, String voltage, Form form, int mts, Opti
         }
 
         private void card(String letters, String revised) {
-            card = Optional.ofNullable(letters);
             // An O in the place of the revision is a zero written otherwise.
-            revision = Optional.ofNullable(revised).map(written -> written.equals("O") ? "0" : written);
+            Optional<String> revision = Optional.ofNullable(revised).map(written -> written.equals("O") ? "0" : written);
+            card = Optional.ofNullable(letters).map(design -> new RawCard(design, revision));
         }
 
         private void spd(String part) {

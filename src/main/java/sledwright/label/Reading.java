@@ -10,12 +10,12 @@ import sledwright.domain.ModuleType;
  *
  * @param from       what was read: the label as given, or the file
  * @param label      as the standard prints it
- * @param row        for memory.csv
+ * @param sku        the module's own part number, or one made of its label
  * @param meanings   field by field
  * @param unknown    what could not be known
  * @param passedOver words behind a label that are no field of it
  */
-public record Reading(String from, ModuleLabel label, ModuleRow row, List<Meaning> meanings, List<Unknown> unknown,
+public record Reading(String from, ModuleLabel label, String sku, List<Meaning> meanings, List<Unknown> unknown,
         List<String> passedOver) {
 
     private static final int LONGEST_SKU = 64;
@@ -38,13 +38,9 @@ public record Reading(String from, ModuleLabel label, ModuleRow row, List<Meanin
 
     /** @param part the part number, where it is known */
     private static Reading of(String from, ModuleLabel label, Optional<String> part, List<Meaning> meanings, List<String> passedOver) {
-        String printed = label.toString();
-        String made = printed.replace(' ', '-');
+        String made = label.toString().replace(' ', '-');
         String sku = part.orElse(made.substring(0, Math.min(LONGEST_SKU, made.length())));
-        Optional<Organisation> org = label.organisation();
-        ModuleRow row = new ModuleRow(sku, printed, label.generation(), label.type(), label.capacityGb(), org.map(Organisation::ranks),
-                org.map(Organisation::logicalRanks), org.map(Organisation::width), label.mts(), label.volts());
-        return new Reading(from, label, row, meanings, unknown(label, part, sku), passedOver);
+        return new Reading(from, label, sku, meanings, unknown(label, part, sku), passedOver);
     }
 
     private static List<Unknown> unknown(ModuleLabel label, Optional<String> part, String sku) {

@@ -6,11 +6,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import sledwright.input.Faults;
 import sledwright.input.Place;
-import sledwright.label.ModuleLabel.Form;
+import sledwright.label.LabelSpeed.Form;
 
 /** Turns an SPD whose checksums hold into the label and the row of its module. */
 final class SpdDecoder {
-
 
     private final SpdLayout layout;
     private final SpdBytes spd;
@@ -42,13 +41,13 @@ final class SpdDecoder {
         }
         Latency latency = cycles.get();
         ModuleLabel label = label(letter, organisation.orElseThrow(), capacityGb, rate.get().mts(), latency);
-        mean("voltage", layout == SpdLayout.DDR3 ? 6 : 11, LabelMeanings.plain(label.volts()) + " V");
-        mean("CAS latency", layout.taa.get(0), latency + " cycles (CL-tRCD-tRP)");
-        String revision = label.revision().orElse("");
-        label.card().ifPresent(card -> mean("raw card", layout.card, "board design %s, revision %s".formatted(card, revision)));
+        mean("voltage", layout == SpdLayout.DDR3 ? 6 : 11, LabelMeanings.plain(label.speed().volts()) + " V");
+        mean("CAS latency", layout.timings.taa().get(0), latency + " cycles (CL-tRCD-tRP)");
+        label.card().ifPresent(card -> mean("raw card", layout.card.code(),
+                "board design %s, revision %s".formatted(card.design(), card.revision().orElseThrow())));
         mean("SPD revision", 1, spd.bits(1, 4, 4) + "." + spd.bits(1, 0, 4));
         Optional<String> part = part();
-        part.ifPresent(number -> mean("part number", layout.part, number));
+        part.ifPresent(number -> mean("part number", layout.part.first(), number));
         return Optional.of(Reading.of(place.file(), label, part, meanings));
     }
 
@@ -67,7 +66,7 @@ final class SpdDecoder {
             fault("module type", SpdLayout.MODULE_TYPE, "is that of no RDIMM, LRDIMM or UDIMM, the modules that server slots take");
             return Optional.empty();
         }
-        boolean checkBits = spd.bits(layout.busWidth, 3, 2) > 0;
+        boolean checkBits = spd.bits(layout.busWidth(), 3, 2) > 0;
         ModuleLetter found = letter == ModuleLetter.U && checkBits ? ModuleLetter.E : letter;
         mean("type", SpdLayout.MODULE_TYPE, found.meaning());
         return Optional.of(found);
@@ -85,8 +84,8 @@ final class SpdDecoder {
                     : "says %s ranks of x%s in layers of %s, which no module has".formatted(ranks, width, layers));
             return Optional.empty();
         }
-        if (spd.bits(layout.busWidth, 0, 3) != 3) {
-            fault("bus width", layout.busWidth, "must say 64 data bits");
+        if (spd.bits(layout.busWidth(), 0, 3) != 3) {
+            fault("bus width", layout.busWidth(), "must say 64 data bits");
             return Optional.empty();
         }
         Organisation found = new Organisation(ranks, stacking, layers, width);
@@ -107,8 +106,8 @@ final class SpdDecoder {
     }
 
     private Optional<Generation.Rate> rate() {
-        int address = layout.cycle.get(0);
-        double cyclePs = layout.timePs(layout.cycle, spd);
+        int address = layout.timings.cycle().get(0);
+        double cyclePs = layout.timePs(layout.timings.cycle(), spd);
         Optional<Generation.Rate> rate = cyclePs > 0 ? layout.generation.ofClock(cyclePs) : Optional.empty();
         if (rate.isEmpty()) {
             fault("clock", address, layout.coarsePs(spd) == 0 ? "counts in steps that cannot be read"
@@ -121,9 +120,9 @@ final class SpdDecoder {
 
     private Optional<Latency> latency(Generation.Rate rate) {
         double cyclePs = 2e6 / rate.exactMts();
-        List<Integer> cycles = Stream.of(layout.taa, layout.trcd, layout.trp).map(time -> cycles(time, cyclePs)).toList();
+        List<Integer> cycles = Stream.of(layout.timings.taa(), layout.timings.trcd(), layout.timings.trp()).map(time -> cycles(time, cyclePs)).toList();
         if (!cycles.stream().allMatch(Latency::isCount)) {
-            fault("CAS latency", layout.taa.get(0), "makes %s cycles with tRCD and tRP, which no module has".formatted(cycles));
+            fault("CAS latency", layout.timings.taa().get(0), "makes %s cycles with tRCD and tRP, which no module has".formatted(cycles));
             return Optional.empty();
         }
         return Optional.of(new Latency(cycles));
@@ -136,19 +135,17 @@ final class SpdDecoder {
     private ModuleLabel label(Optional<ModuleLetter> letter, Organisation organisation, Optional<Integer> capacityGb, int mts,
             Latency latency) {
         boolean speedForm = layout == SpdLayout.DDR4;
-        boolean hasCard = spd.size() > Math.max(layout.card, layout.cardExtension);
-        Optional<String> card = hasCard ? layout.cardLetter(spd) : Optional.empty();
-        Optional<String> revision = card.map(known -> String.valueOf(layout.cardRevision(spd)));
+        boolean hasCard = spd.size() > Math.max(layout.card.code(), layout.card.extension());
         Optional<SpeedBin> bin = speedForm ? SpeedBin.of(latency, layout.generation, mts, organisation.stacked()) : Optional.empty();
         String spdRevision = "%s%s".formatted(spd.bits(1, 4, 4), spd.bits(1, 0, 4));
         Optional<Latency> cas = speedForm ? Optional.empty() : Optional.of(new Latency(latency.cycles().subList(0, 1)));
-        return new ModuleLabel(capacityGb, Optional.of(organisation), layout.generation, layout.voltage(spd),
-                speedForm ? Form.SPEED : Form.BANDWIDTH, mts, bin, letter, cas, card, revision,
+        LabelSpeed speed = new LabelSpeed(layout.generation, layout.voltage(spd), speedForm ? Form.SPEED : Form.BANDWIDTH, mts, bin, cas);
+        return new ModuleLabel(capacityGb, Optional.of(organisation), speed, letter, hasCard ? layout.card(spd) : Optional.empty(),
                 Optional.of(spdRevision).filter(digits -> digits.length() == 2), List.of());
     }
 
     private Optional<String> part() {
-        return spd.size() < layout.part + layout.partLength ? Optional.empty()
-                : Optional.of(spd.text(layout.part, layout.partLength)).filter(text -> !text.isEmpty());
+        return spd.size() < layout.part.first() + layout.part.count() ? Optional.empty()
+                : Optional.of(spd.text(layout.part.first(), layout.part.count())).filter(text -> !text.isEmpty());
     }
 }

@@ -10,10 +10,10 @@ import java.util.Optional;
  * to Debian's decode-dimms, all but the codes of 12 and 24 Gbit.
  */
 enum SpdLayout {
-    DDR3(Generation.DDR3, 0x0B, 7, 8, List.of(12, 34), List.of(16, 35), List.of(18, 36), List.of(20, 37), 62, 60, 128, 18,
-            Map.of(0x01, ModuleLetter.R, 0x02, ModuleLetter.U, 0x0B, ModuleLetter.L)),
-    DDR4(Generation.DDR4, 0x0C, 12, 13, List.of(18, 125), List.of(24, 123), List.of(25, 122), List.of(26, 121), 130, 128, 329, 20,
-            Map.of(0x01, ModuleLetter.R, 0x02, ModuleLetter.U, 0x04, ModuleLetter.L));
+    DDR3(Generation.DDR3, 0x0B, 7, new Timings(List.of(12, 34), List.of(16, 35), List.of(18, 36), List.of(20, 37)),
+            new CardBytes(62, 60), new TextBytes(128, 18), Map.of(0x01, ModuleLetter.R, 0x02, ModuleLetter.U, 0x0B, ModuleLetter.L)),
+    DDR4(Generation.DDR4, 0x0C, 12, new Timings(List.of(18, 125), List.of(24, 123), List.of(25, 122), List.of(26, 121)),
+            new CardBytes(130, 128), new TextBytes(329, 20), Map.of(0x01, ModuleLetter.R, 0x02, ModuleLetter.U, 0x04, ModuleLetter.L));
 
     static final int KEY = 2;
     static final int MODULE_TYPE = 3;
@@ -24,40 +24,44 @@ enum SpdLayout {
     private static final int LEAST_DENSITY_MBIT = 256;
     private static final String CARDS = "ABCDEFGHJKLMNPRTUVWY";
 
+    /** Of each time its byte of coarse steps, and its signed byte of fine ones. */
+    record Timings(List<Integer> cycle, List<Integer> taa, List<Integer> trcd, List<Integer> trp) {
+    }
+
+    /** Where the raw card's design and revision stand, and what a revision above 3 is. */
+    record CardBytes(int code, int extension) {
+    }
+
+    record TextBytes(int first, int count) {
+    }
+
     final Generation generation;
     final int organisation;
-    final int busWidth;
-    /** Each time: its byte of coarse steps, and its signed byte of fine ones. */
-    final List<Integer> cycle;
-    final List<Integer> taa;
-    final List<Integer> trcd;
-    final List<Integer> trp;
-    final int card;
-    final int cardExtension;
-    final int part;
-    final int partLength;
+    final Timings timings;
+    final CardBytes card;
+    /** The part number. */
+    final TextBytes part;
     final Map<Integer, ModuleLetter> types;
     private final int key;
 
-    SpdLayout(Generation generation, int key, int organisation, int busWidth, List<Integer> cycle, List<Integer> taa, List<Integer> trcd,
-              List<Integer> trp, int card, int cardExtension, int part, int partLength, Map<Integer, ModuleLetter> types) {
+    SpdLayout(Generation generation, int key, int organisation, Timings timings, CardBytes card, TextBytes part,
+              Map<Integer, ModuleLetter> types) {
         this.generation = generation;
         this.key = key;
         this.organisation = organisation;
-        this.busWidth = busWidth;
-        this.cycle = cycle;
-        this.taa = taa;
-        this.trcd = trcd;
-        this.trp = trp;
+        this.timings = timings;
         this.card = card;
-        this.cardExtension = cardExtension;
         this.part = part;
-        this.partLength = partLength;
         this.types = types;
     }
 
     static Optional<SpdLayout> keyed(int key) {
         return Arrays.stream(values()).filter(layout -> layout.key == key).findFirst();
+    }
+
+    /** It stands behind the organisation. */
+    int busWidth() {
+        return organisation + 1;
     }
 
     /** How many bytes the first checksum covers. */
@@ -107,14 +111,12 @@ enum SpdLayout {
         return this == DDR4 ? "" : spd.bits(6, 2, 1) == 1 ? "U" : spd.bits(6, 1, 1) == 1 ? "L" : "";
     }
 
-    /** The raw card's letter; empty for one of several letters or none. */
-    Optional<String> cardLetter(SpdBytes spd) {
-        int code = spd.bits(card, 0, 5);
-        return spd.bits(card, 7, 1) == 1 || code >= CARDS.length() ? Optional.empty() : Optional.of(CARDS.substring(code, code + 1));
-    }
-
-    int cardRevision(SpdBytes spd) {
-        int extended = spd.bits(cardExtension, 5, 3);
-        return extended > 0 ? extended : spd.bits(card, 5, 2);
+    /** The raw card; empty for one of several letters or none. */
+    Optional<RawCard> card(SpdBytes spd) {
+        int design = spd.bits(card.code, 0, 5);
+        int extended = spd.bits(card.extension, 5, 3);
+        int revision = extended > 0 ? extended : spd.bits(card.code, 5, 2);
+        return spd.bits(card.code, 7, 1) == 1 || design >= CARDS.length() ? Optional.empty()
+                : Optional.of(new RawCard(CARDS.substring(design, design + 1), Optional.of(String.valueOf(revision))));
     }
 }

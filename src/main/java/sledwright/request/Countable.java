@@ -22,6 +22,7 @@ import sledwright.domain.Supply;
 import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Place;
+import sledwright.request.Draft.GoalFields;
 import sledwright.request.Draft.LicenceFields;
 import sledwright.request.Draft.WorthFields;
 
@@ -73,7 +74,9 @@ final class Countable {
      *
      * @param machines where their number stands
      */
-    void require(Request request, Place machines, LicenceFields licence, WorthFields worth) {
+    void require(Request request, Place machines, GoalFields goal) {
+        LicenceFields licence = goal.licence();
+        WorthFields worth = goal.worth();
         double most = (request.objective() == Objective.BEST_VALUE ? MOST_RANKED : MOST) / SHARES;
         int count = request.machines();
         parts = ofMachines("the parts", machines, count, dearest, parts, most);

@@ -12,6 +12,7 @@ import sledwright.domain.House;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.MemoryWish;
+import sledwright.domain.Objective;
 import sledwright.domain.PartChoice;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
@@ -28,14 +29,58 @@ import sledwright.input.Section.Entry;
  *
  * @param figures  what needs no catalogue; its skus and amounts are still missing
  * @param machines where their number stands
- * @param onHand   units by sku
- * @param memory   how it is to be populated
- * @param work     what it is to do
+ * @param require  of what it is to reach, what the catalogue has a say in
  */
-record Draft(Optional<NamedCatalog> catalog, Request figures, Place machines, Optional<Field> price,
-        Optional<Field> priceWithTax, WorthFields worth,
-        LicenceFields licence, List<Field> platforms, List<Field> forbid, List<Field> use, List<Entry> onHand,
-             EquipmentDraft equipment, MemoryFields memory, WorkFields work) {
+record Draft(Optional<NamedCatalog> catalog, Request figures, Place machines, PriceFields price, GoalFields goal, ChoiceFields choice,
+             RequireFields require) {
+
+    /** The most that it may cost. */
+    record PriceFields(Optional<Field> net, Optional<Field> withTax) {
+    }
+
+    /** What it is ranked by. */
+    record GoalFields(WorthFields worth, LicenceFields licence) {
+
+        Goal resolve(Objective objective, Resolver find) {
+            Worth ofOne = new Worth(worthOf(worth.core(), find), worthOf(worth.gb(), find), worthOf(worth.gbs(), find),
+                    worthOf(worth.throughput(), find), worthOf(worth.work(), find));
+            return new Goal(objective, ofOne, new Licence(fee(licence.perCore(), find), fee(licence.perProcessor(), find)));
+        }
+    }
+
+    /**
+     * Which parts it may be of.
+     *
+     * @param onHand units by sku
+     */
+    record ChoiceFields(List<Field> platforms, List<Field> forbid, List<Field> use, List<Entry> onHand, EquipmentDraft equipment) {
+
+        /**
+         * Looks the parts up.
+         *
+         * @param alone whether it is the only request of its file
+         */
+        Equipment equipment(Resolver find, boolean alone) {
+            platforms.forEach(find::platform);
+            forbid.forEach(find::part);
+            Equipment asked = equipment.resolve(find);
+            // Enclosures that several requests share are chosen for all of them together.
+            use.forEach(alone && asked.enclosure() == EnclosureFrom.NEW ? find::part : find::partOfMachine);
+            return asked;
+        }
+
+        PartChoice resolve(Resolver find, Equipment asked) {
+            return new PartChoice(find.skus(platforms), find.skus(forbid), find.skus(use), find.onHand(onHand), asked);
+        }
+    }
+
+    /** How memory is to be populated, and what a machine is to do. */
+    record RequireFields(MemoryFields memory, WorkFields work) {
+
+        Requirements resolve(Requirements figures, Resolver find) {
+            return work.resolve(figures, find).withPopulated(memory.resolve(find.house()));
+        }
+    }
 
     /**
      * What a machine is to do.
@@ -94,30 +139,22 @@ record Draft(Optional<NamedCatalog> catalog, Request figures, Place machines, Op
     }
 
     private Request resolve(Resolver find, Countable countable, boolean alone) {
-        platforms.forEach(find::platform);
-        forbid.forEach(find::part);
-        Equipment asked = equipment.resolve(find);
-        // Enclosures that several requests share are chosen for all of them together.
-        use.forEach(alone && asked.enclosure() == EnclosureFrom.NEW ? find::part : find::partOfMachine);
-        Worth worthOfOne = new Worth(worth(worth.core(), find), worth(worth.gb(), find), worth(worth.gbs(), find),
-                worth(worth.throughput(), find), worth(worth.work(), find));
-        Licence software = new Licence(fee(licence.perCore(), find), fee(licence.perProcessor(), find));
-        Request request = new Request(figures.name(), figures.machines(),
-                work.resolve(figures.require(), find).withPopulated(memory.resolve(find.house())), limit(find),
-                new Goal(figures.objective(), worthOfOne, software), figures.list(),
-                new PartChoice(find.skus(platforms), find.skus(forbid), find.skus(use), find.onHand(onHand), asked));
-        countable.require(request, machines, licence, worth);
+        Equipment asked = choice.equipment(find, alone);
+        Goal ranked = goal.resolve(figures.objective(), find);
+        Request request = new Request(figures.name(), figures.machines(), require.resolve(figures.require(), find), limit(find), ranked,
+                figures.list(), choice.resolve(find, asked));
+        countable.require(request, machines, goal);
         return request;
     }
 
     private Limits limit(Resolver find) {
-        OptionalLong most = price.map(field -> find.amount(field, RequestBounds.PRICE)).orElse(OptionalLong.empty());
+        OptionalLong most = price.net.map(field -> find.amount(field, RequestBounds.PRICE)).orElse(OptionalLong.empty());
         Limits limit = figures.limit().withPrice(most).withBy(figures.limit().by().map(by -> DeliverBy.of(by.day(), find.today())));
-        OptionalLong withTax = priceWithTax.map(field -> find.amount(field, RequestBounds.PRICE)).orElse(OptionalLong.empty());
+        OptionalLong withTax = price.withTax.map(field -> find.amount(field, RequestBounds.PRICE)).orElse(OptionalLong.empty());
         return withTax.isPresent() ? limit.withTaxed(find.taxed(withTax.getAsLong(), most)) : limit;
     }
 
-    private static double worth(Optional<Field> field, Resolver find) {
+    private static double worthOf(Optional<Field> field, Resolver find) {
         return field.map(find::worth).orElse(0.0);
     }
 

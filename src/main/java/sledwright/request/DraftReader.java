@@ -33,8 +33,12 @@ import sledwright.input.Field;
 import sledwright.input.Section;
 import sledwright.input.Section.Entry;
 import sledwright.input.Source;
+import sledwright.request.Draft.ChoiceFields;
+import sledwright.request.Draft.GoalFields;
 import sledwright.request.Draft.LicenceFields;
 import sledwright.request.Draft.MemoryFields;
+import sledwright.request.Draft.PriceFields;
+import sledwright.request.Draft.RequireFields;
 import sledwright.request.Draft.WorkFields;
 import sledwright.request.Draft.WorthFields;
 
@@ -178,8 +182,9 @@ final class DraftReader {
         Optional<Section> limit = top.section("limit");
         noPrice.ifPresent(why -> limit.ifPresent(section -> List.of("price", "price_with_tax").forEach(key -> refuse(section, key, why))));
         limit.filter(section -> ofPlan()).ifPresent(section -> refuse(section, "by", NO_DAY_OF_A_CLASS));
-        Optional<Field> price = noPrice.isPresent() ? Optional.empty() : limit.flatMap(section -> section.field("price"));
-        Optional<Field> priceWithTax = noPrice.isPresent() ? Optional.empty() : limit.flatMap(section -> section.field("price_with_tax"));
+        Optional<Section> ofPrice = limit.filter(section -> noPrice.isEmpty());
+        PriceFields price = new PriceFields(ofPrice.flatMap(section -> section.field("price")),
+                ofPrice.flatMap(section -> section.field("price_with_tax")));
         MemoryFields memory = require.map(section -> memory(section, offered))
                 .orElse(new MemoryFields(Optional.empty(), Optional.empty(), offered.ofHouse));
         Request figures = new Request(top.text("name", plainName), top.wholeIfAny("machines", RequestBounds.MACHINES).orElse(1),
@@ -187,8 +192,9 @@ final class DraftReader {
                 new Goal(objective, Worth.NOTHING, Licence.NONE), new Shortlist(alternatives, step), PartChoice.ANY);
         LicenceFields licence = top.section("licence").map(DraftReader::licence).orElse(LicenceFields.NONE);
         return new Draft(noPrice.isPresent() ? Optional.empty()
-                : NamedCatalog.read(top, source), figures, top.place("machines"), price, priceWithTax, worth, licence,
-                platforms, forbid, use, noPrice.isPresent() ? List.of() : top.entries("on_hand"), equipment, memory, work);
+                : NamedCatalog.read(top, source), figures, top.place("machines"), price, new GoalFields(worth, licence),
+                new ChoiceFields(platforms, forbid, use, noPrice.isPresent() ? List.of() : top.entries("on_hand"), equipment),
+                new RequireFields(memory, work));
     }
 
     private WorkFields work(Optional<Section> require) {

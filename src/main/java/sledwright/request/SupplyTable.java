@@ -31,9 +31,16 @@ public final class SupplyTable {
 
     private static final List<String> CONDITIONS = Arrays.stream(Condition.values()).map(Condition::label).toList();
 
-    /** A row before it is held against a catalogue; its sku and cost are still as written. */
-    private record Draft(Optional<Field> sku, String supplier, Optional<Field> unitCost, int available, int minQuantity, int leadDays,
-                         Condition condition, Place place) {
+    /**
+     * A row before it is held against a catalogue; its sku and cost are still as written.
+     *
+     * @param offer all else
+     */
+    private record Draft(Optional<Field> sku, Optional<Field> unitCost, Place place, SupplyOffer offer) {
+
+        String supplier() {
+            return offer.supplier();
+        }
     }
 
     private final List<Draft> drafts;
@@ -76,16 +83,17 @@ public final class SupplyTable {
             row.field("min_quantity")
                     .ifPresent(field -> field.fault("is more than the %s that are available".formatted(available), row.faults()));
         }
-        return new Draft(sku, row.text("supplier"), unitCost, available, least,
-                row.wholeIfAny("lead_days", CatalogBounds.LEAD_DAYS).orElse(0),
-                row.wordIfAny("condition", Condition::named, CONDITIONS).orElse(Condition.NEW), row.place());
+        String supplier = row.text("supplier");
+        int leadDays = row.wholeIfAny("lead_days", CatalogBounds.LEAD_DAYS).orElse(0);
+        Condition condition = row.wordIfAny("condition", Condition::named, CONDITIONS).orElse(Condition.NEW);
+        return new Draft(sku, unitCost, row.place(), new SupplyOffer("", supplier, condition, 0, available, least, leadDays));
     }
 
     private void requireOnce(Function<Draft, String> supplier, Faults faults) {
         Map<List<Object>, Place> seen = new HashMap<>();
         for (Draft draft : drafts) {
             if (draft.sku().isPresent()) {
-                Place earlier = seen.putIfAbsent(List.of(draft.sku().get().text(), supplier.apply(draft), draft.condition()),
+                Place earlier = seen.putIfAbsent(List.of(draft.sku().get().text(), supplier.apply(draft), draft.offer().condition()),
                         draft.place());
                 if (earlier != null) {
                     draft.sku().get().fault("is offered twice by \"%s\" in that condition, first at line %s"
@@ -106,7 +114,7 @@ public final class SupplyTable {
         for (Draft draft : drafts) {
             OptionalLong cost = draft.unitCost().map(field -> find.amount(field, CatalogBounds.MONEY)).orElse(OptionalLong.empty());
             BigInteger before = worth;
-            worth = worth.add(BigInteger.valueOf(cost.orElse(0)).multiply(BigInteger.valueOf(draft.available())));
+            worth = worth.add(BigInteger.valueOf(cost.orElse(0)).multiply(BigInteger.valueOf(draft.offer().available())));
             if (worth.compareTo(CatalogBounds.COUNTABLE) > 0 && before.compareTo(CatalogBounds.COUNTABLE) <= 0) {
                 draft.unitCost().ifPresent(field ->
                         field.fault("up to here the supply comes to more than can be counted; lower available or unit_cost",
@@ -114,8 +122,9 @@ public final class SupplyTable {
             }
             boolean known = draft.sku().flatMap(find::part).isPresent();
             if (known && cost.isPresent()) {
-                offers.add(new SupplyOffer(draft.sku().orElseThrow().text(), suppliers.resolved(draft.supplier()), draft.condition(),
-                        cost.getAsLong(), draft.available(), draft.minQuantity(), draft.leadDays()));
+                SupplyOffer as = draft.offer();
+                offers.add(new SupplyOffer(draft.sku().orElseThrow().text(), suppliers.resolved(as.supplier()), as.condition(),
+                        cost.getAsLong(), as.available(), as.minQuantity(), as.leadDays()));
             }
         }
         return offers;

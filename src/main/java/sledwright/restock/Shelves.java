@@ -11,6 +11,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.ToLongFunction;
+import sledwright.domain.Availability;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.Lot;
@@ -132,7 +133,7 @@ final class Shelves {
             List<Lot.PriceBreak> price = List.of(new Lot.PriceBreak(1, Math.max(0, unitPrice.applyAsLong(sku)), OptionalLong.empty()));
             List<Lot> offered = new ArrayList<>();
             byCondition.forEach((condition, count) -> offered.add(
-                    new Lot(sku, condition.label(), "all", condition, count, 0, price, false)));
+                    new Lot(sku, condition.label(), "all", condition, new Availability(count, 0), price, false)));
             lots.put(sku, offered);
         });
         return catalog.withLots(lots);
@@ -144,7 +145,7 @@ final class Shelves {
         catalog.lots().forEach((sku, offered) -> {
             List<Lot.PriceBreak> price = List.of(new Lot.PriceBreak(1, worth(sku).orElse(0), OptionalLong.empty()));
             lots.put(sku, offered.stream().map(Lot::condition).map(this::likeness).distinct()
-                    .map(condition -> new Lot(sku, condition.label(), "all", condition, MANY, 0, price, false)).toList());
+                    .map(condition -> new Lot(sku, condition.label(), "all", condition, new Availability(MANY, 0), price, false)).toList());
         });
         return catalog.withLots(lots);
     }

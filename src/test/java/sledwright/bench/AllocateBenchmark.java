@@ -12,6 +12,7 @@ import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Random;
 import java.util.TreeMap;
+import sledwright.domain.Availability;
 import sledwright.domain.Catalog;
 import sledwright.domain.Goal;
 import sledwright.domain.Lot;
@@ -98,8 +99,9 @@ final class AllocateBenchmark {
             some.add(lot.with(units == 0 ? lot.available() / SPARE_OF : units - lost, lot.breaks()));
             if (lost > 1) {
                 Lot.PriceBreak single = lot.breaks().get(0);
-                some.add(new Lot(lot.sku(), lot.lot() + "-later", lot.supplier(), lot.condition(), lost / 2, LATER_DAYS,
-                        List.of(new Lot.PriceBreak(1, single.unitPrice() * 6 / 5, OptionalLong.empty())), false, lot.lastDay()));
+                some.add(new Lot(lot.sku(), lot.lot() + "-later", lot.supplier(), lot.condition(),
+                        new Availability(lost / 2, LATER_DAYS, lot.lastDay()),
+                        List.of(new Lot.PriceBreak(1, single.unitPrice() * 6 / 5, OptionalLong.empty())), false));
             }
         }));
         return stock.with(lots, stock.labour());

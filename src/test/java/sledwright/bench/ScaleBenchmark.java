@@ -14,6 +14,7 @@ import java.util.function.LongSupplier;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import sledwright.domain.Availability;
 import sledwright.domain.Catalog;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
@@ -140,7 +141,8 @@ final class ScaleBenchmark {
         List<Lot.PriceBreak> breaks = new ArrayList<>();
         lot.breaks().forEach(old -> breaks.add(new Lot.PriceBreak(old.minQuantity(), old.unitPrice() + old.unitPrice() * part / 200, old.unitCost())));
         int units = lot.available() / times + (part < lot.available() % times ? 1 : 0);
-        return new Lot(lot.sku(), lot.lot() + "/" + part, lot.supplier(), lot.condition(), units, lot.leadDays(), breaks, lot.onHand(), lot.lastDay());
+        return new Lot(lot.sku(), lot.lot() + "/" + part, lot.supplier(), lot.condition(),
+                new Availability(units, lot.leadDays(), lot.lastDay()), breaks, lot.onHand());
     }
 
     private static long heapMb() {

@@ -19,6 +19,7 @@ import java.util.TreeMap;
 import sledwright.catalog.CatalogReader;
 import sledwright.desk.Reply;
 import sledwright.desk.Terms;
+import sledwright.domain.Availability;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.Lot;
@@ -60,8 +61,9 @@ final class Shelf {
 
     /** A shop of one part in lots of given numbers of units. */
     static Catalog lots(Map<String, Integer> units) {
-        return CatalogReader.read(SHOP).withLots(Map.of("M16", units.entrySet().stream().map(lot -> new Lot("M16", lot.getKey(), "Marsh Trade",
-                Condition.USED, lot.getValue(), 0, List.of(new Lot.PriceBreak(1, 10_00, OptionalLong.empty())), false)).toList()));
+        return CatalogReader.read(SHOP).withLots(Map.of("M16", units.entrySet().stream().map(lot -> new Lot("M16", lot.getKey(),
+                "Marsh Trade", Condition.USED, new Availability(lot.getValue(), 0),
+                List.of(new Lot.PriceBreak(1, 10_00, OptionalLong.empty())), false)).toList()));
     }
 
     static Answered answer(String request) {

@@ -19,6 +19,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import sledwright.domain.Availability;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.CoolingKit;
@@ -103,11 +104,11 @@ class CatalogReaderTest {
     @Test
     void lotsWithTheirPriceBreaks() {
         assertThat(SHOP.lots("M16")).containsExactly(
-                new Lot("M16", "A6", "Fen Surplus", Condition.USED, 60, 2,
+                new Lot("M16", "A6", "Fen Surplus", Condition.USED, new Availability(60, 2),
                         List.of(new PriceBreak(1, 2150, OptionalLong.of(1225)), new PriceBreak(16, 1900, OptionalLong.of(1225))), false),
-                new Lot("M16", "A7", "Marsh Trade", Condition.NEW, 100, 7,
+                new Lot("M16", "A7", "Marsh Trade", Condition.NEW, new Availability(100, 7),
                         List.of(new PriceBreak(1, 4400, OptionalLong.empty())), false));
-        assertThat(SHOP.lots("H1-10")).containsExactly(new Lot("H1-10", "A4", "Marsh Trade", Condition.REFURBISHED, 6, 0,
+        assertThat(SHOP.lots("H1-10")).containsExactly(new Lot("H1-10", "A4", "Marsh Trade", Condition.REFURBISHED, new Availability(6, 0),
                 List.of(new PriceBreak(1, 3900, OptionalLong.of(2000))), false));
         assertThat(SHOP.lots("M08")).as("a part without an offer").isEmpty();
     }

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sledwright.domain.Availability;
 import sledwright.explain.ask.Oracle;
 import sledwright.explain.ask.WhatIf;
 import sledwright.explain.conflict.Conflict;
@@ -157,8 +158,8 @@ class ImpossibleRequestsTest {
             int more = Integer.parseInt(matcher.group(1));
             lots.computeIfPresent(matcher.group(2), (sku, offers) -> {
                 var first = offers.stream().min(java.util.Comparator.comparingInt(sledwright.domain.Lot::leadDays)).orElseThrow();
-                var grown = new sledwright.domain.Lot(first.sku(), first.lot(), first.supplier(), first.condition(), first.available() + more,
-                        first.leadDays(), first.breaks(), first.onHand());
+                var grown = new sledwright.domain.Lot(first.sku(), first.lot(), first.supplier(), first.condition(),
+                        new Availability(first.available() + more, first.leadDays()), first.breaks(), first.onHand());
                 return offers.stream().map(lot -> lot == first ? grown : lot).toList();
             });
         }

@@ -11,11 +11,12 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import sledwright.desk.view.LabelView;
 import sledwright.domain.ModuleType;
 import sledwright.input.Fault;
 import sledwright.input.Faults;
 import sledwright.input.Place;
-import sledwright.label.ModuleLabel.Form;
+import sledwright.label.LabelSpeed.Form;
 
 class LabelReaderTest {
 
@@ -77,14 +78,14 @@ class LabelReaderTest {
     @Test
     void whatTheRowTakesFromIt() {
         Reading stacked = reading("128GB 2S4Rx4 PC4-2666V-LA1");
-        assertThat(stacked.row()).isEqualTo(new ModuleRow("128GB-2S4Rx4-PC4-2666V-LA1", "128GB 2S4Rx4 PC4-2666V-LA1", Generation.DDR4,
-                Optional.of(ModuleType.THREE_DS), Optional.of(128), Optional.of(2), Optional.of(8), Optional.of(4), 2666, 1.2));
+        assertThat(LabelView.cells(stacked).stream().map(cell -> cell.map(Object::toString).orElse("")))
+                .containsExactly("128GB-2S4Rx4-PC4-2666V-LA1", "128GB 2S4Rx4 PC4-2666V-LA1", "DDR4", "3DS", "128", "2", "8", "4", "2666", "1.2", "");
         Reading low = reading("8GB 2Rx4 PC3L-12800R-11-13-E2");
-        assertThat(low.row().voltage()).isEqualTo(1.35);
-        assertThat(low.row().type()).contains(ModuleType.RDIMM);
-        assertThat(low.row().speedMts()).isEqualTo(1600);
-        assertThat(reading("16GB 2Rx4 PC3-12800R").row().voltage()).isEqualTo(1.5);
-        assertThat(reading("16GB 2Rx8 PC5-4800B-E").row().voltage()).isEqualTo(1.1);
+        assertThat(low.label().speed().volts()).isEqualTo(1.35);
+        assertThat(low.label().type()).contains(ModuleType.RDIMM);
+        assertThat(low.label().speed().mts()).isEqualTo(1600);
+        assertThat(reading("16GB 2Rx4 PC3-12800R").label().speed().volts()).isEqualTo(1.5);
+        assertThat(reading("16GB 2Rx8 PC5-4800B-E").label().speed().volts()).isEqualTo(1.1);
     }
 
     @Test
@@ -219,15 +220,15 @@ class LabelReaderTest {
                 Optional<ModuleLetter> letter = maybe(random, pick(random, ModuleLetter.of(generation)));
                 Optional<Latency> latency = form == Form.SPEED ? Optional.empty()
                         : maybe(random, random.nextBoolean() ? new Latency(List.of(11)) : Latency.of(9, 9 + random.nextInt(5), 9));
-                Optional<String> card = form == Form.BANDWIDTH || letter.isPresent() ? maybe(random, pick(random, List.of("A", "E", "AB"))) : Optional.empty();
-                Optional<String> revision = card.isEmpty() ? Optional.empty() : Optional.of(String.valueOf(random.nextInt(10)));
+                Optional<RawCard> card = (form == Form.BANDWIDTH || letter.isPresent() ? maybe(random, pick(random, List.of("A", "E", "AB")))
+                        : Optional.<String>empty()).map(design -> new RawCard(design, Optional.of(String.valueOf(random.nextInt(10)))));
                 String digits = generation == Generation.DDR5 ? "1010" : "11";
                 Optional<String> spd = form == Form.SPEED || latency.isPresent() ? maybe(random, digits) : Optional.empty();
                 boolean suffix = form == Form.SPEED ? letter.isPresent() : letter.isPresent() && card.isPresent();
                 List<Integer> sizes = generation.densitiesMbit().stream().map(organisation::capacityGb).filter(gb -> gb >= 1 && gb <= 1024)
                         .map(Double::intValue).toList();
-                labels.add(new ModuleLabel(maybe(random, pick(random, sizes)), maybe(random, organisation), generation, pick(random, voltages), form, mts,
-                        bin, letter, latency, card, revision, spd, suffix && random.nextBoolean() ? List.of("P2") : List.of()));
+                labels.add(new ModuleLabel(maybe(random, pick(random, sizes)), maybe(random, organisation),
+                        new LabelSpeed(generation, pick(random, voltages), form, mts, bin, latency), letter, card, spd, suffix && random.nextBoolean() ? List.of("P2") : List.of()));
             }
         }
         return labels;
@@ -265,7 +266,7 @@ class LabelReaderTest {
             Faults faults = new Faults();
             Optional<LabelReader.Read> label = LabelReader.read(text.toString(), HERE, faults);
             assertThat(label.isPresent()).as("seed %d, run %d: %s", seed, run, text).isEqualTo(faults.size() == 0);
-            label.ifPresent(found -> assertThat(Reading.of("x", found).row().sku()).hasSizeLessThanOrEqualTo(64));
+            label.ifPresent(found -> assertThat(Reading.of("x", found).sku()).hasSizeLessThanOrEqualTo(64));
         }
         assertThat(faults("9".repeat(100_000))).hasSize(1);
     }

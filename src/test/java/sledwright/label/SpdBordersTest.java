@@ -41,8 +41,8 @@ class SpdBordersTest {
     @Test
     void theLeastThatHasAPartNumber() {
         byte[] whole = SpdImage.ddr4().bytes();
-        assertThat(read(signed(Arrays.copyOf(whole, 349))).row().sku()).isEqualTo("DEMO-16");
-        assertThat(read(signed(Arrays.copyOf(whole, 348))).row().sku()).isEqualTo("16GB-2Rx4-PC4-2400T-RA1-11");
+        assertThat(read(signed(Arrays.copyOf(whole, 349))).sku()).isEqualTo("DEMO-16");
+        assertThat(read(signed(Arrays.copyOf(whole, 348))).sku()).isEqualTo("16GB-2Rx4-PC4-2400T-RA1-11");
     }
 
     @Test
@@ -56,7 +56,7 @@ class SpdBordersTest {
         byte[] second = Arrays.copyOf(SpdImage.ddr4().bytes(), 256);
         second[200] ^= 1;
         assertThat(fault(second)).contains("of bytes 128-253 must be");
-        assertThat(read(Arrays.copyOf(second, 255)).label().mts()).isEqualTo(2400);
+        assertThat(read(Arrays.copyOf(second, 255)).label().speed().mts()).isEqualTo(2400);
     }
 
     /** 14.17 ns are 17.004 cycles at 2400 MT/s: a time that was rounded to whole steps, and no eighteenth cycle. */
@@ -72,9 +72,9 @@ class SpdBordersTest {
     void fineStepsAreAFraction() {
         SpdImage plain = SpdImage.ddr3();
         byte[] spd = new SpdImage(3, 'R', 2, 4, 1, 2048, 1866, 1.35, plain.taaPs(), plain.trcdPs(), 'E', 2, plain.part()).bytes();
-        assertThat(read(spd).label().mts()).isEqualTo(1866);
+        assertThat(read(spd).label().speed().mts()).isEqualTo(1866);
         spd[9] = 0x22;
-        assertThat(read(signed(spd)).label().mts()).isEqualTo(1866);
+        assertThat(read(signed(spd)).label().speed().mts()).isEqualTo(1866);
     }
 
     @Test
@@ -96,7 +96,7 @@ class SpdBordersTest {
         byte[] text = " A ~\u007fB\u001f ".getBytes(StandardCharsets.ISO_8859_1);
         assertThat(new SpdBytes(text).text(0, text.length)).isEqualTo("A ~B");
         byte[] file = SpdImage.hexdump(lettered(SpdImage.ddr4(), 'R', "A~B").bytes()).getBytes(StandardCharsets.US_ASCII);
-        assertThat(read(file).row().sku()).isEqualTo("A~B");
+        assertThat(read(file).sku()).isEqualTo("A~B");
     }
 
     private static List<SpdBytes> dump(Faults faults, String... lines) {

@@ -38,11 +38,11 @@ class SpdReaderTest {
     void plainModules() {
         Reading four = read(SpdImage.ddr4().bytes());
         assertThat(four.label()).hasToString("16GB 2Rx4 PC4-2400T-RA1-11");
-        assertThat(four.row().sku()).isEqualTo("DEMO-16");
-        assertThat(four.row().type()).contains(ModuleType.RDIMM);
+        assertThat(four.sku()).isEqualTo("DEMO-16");
+        assertThat(four.label().type()).contains(ModuleType.RDIMM);
         Reading three = read(SpdImage.ddr3().bytes());
         assertThat(three.label()).hasToString("8GB 2Rx4 PC3L-12800R-11-13-E2");
-        assertThat(three.row().voltage()).isEqualTo(1.35);
+        assertThat(three.label().speed().volts()).isEqualTo(1.35);
     }
 
     @ParameterizedTest
@@ -50,15 +50,17 @@ class SpdReaderTest {
     void whatWasWrittenIsRead(int ddr) {
         long seed = 20 + ddr;
         for (SpdImage image : SpdImage.some(ddr, 400, seed)) {
-            ModuleRow row = read(image.bytes()).row();
-            assertThat(row.capacityGb()).as("seed %d: %s", seed, image).contains(image.megabytes() / 1024);
-            assertThat(row.ranks()).contains(image.ranks());
-            assertThat(row.logicalRanks()).contains(image.ranks() * image.layers());
-            assertThat(row.deviceWidth()).contains(image.width());
-            assertThat(row.speedMts()).as("seed %d: %s", seed, image).isEqualTo(image.mts());
-            assertThat(row.voltage()).isEqualTo(image.volts());
-            assertThat(row.sku()).isEqualTo(image.part());
-            assertThat(row.type()).contains(image.layers() > 1 ? ModuleType.THREE_DS
+            Reading read = read(image.bytes());
+            ModuleLabel label = read.label();
+            Organisation organisation = label.organisation().orElseThrow();
+            assertThat(label.capacityGb()).as("seed %d: %s", seed, image).contains(image.megabytes() / 1024);
+            assertThat(organisation.ranks()).isEqualTo(image.ranks());
+            assertThat(organisation.logicalRanks()).isEqualTo(image.ranks() * image.layers());
+            assertThat(organisation.width()).isEqualTo(image.width());
+            assertThat(label.speed().mts()).as("seed %d: %s", seed, image).isEqualTo(image.mts());
+            assertThat(label.speed().volts()).isEqualTo(image.volts());
+            assertThat(read.sku()).isEqualTo(image.part());
+            assertThat(label.type()).contains(image.layers() > 1 ? ModuleType.THREE_DS
                     : Map.of('R', ModuleType.RDIMM, 'L', ModuleType.LRDIMM, 'U', ModuleType.UDIMM, 'E', ModuleType.UDIMM).get(image.letter()));
         }
     }
@@ -103,7 +105,7 @@ class SpdReaderTest {
     @Test
     void whatNoServerModuleSaysIsAFault() {
         assertThat(fault(with(SpdImage.ddr4(), 3, 0x81))).isEqualTo("dump: module type 0x81 in byte 3 is that of no RDIMM, LRDIMM or UDIMM, the modules that server slots take");
-        assertThat(read(with(SpdImage.ddr3(), 3, 0x81)).row().type()).contains(ModuleType.RDIMM);
+        assertThat(read(with(SpdImage.ddr3(), 3, 0x81)).label().type()).contains(ModuleType.RDIMM);
         assertThat(fault(with(SpdImage.ddr4(), 4, 0x8F))).isEqualTo("dump: density 0x8F in byte 4 is no density of DDR4 devices");
         assertThat(fault(with(SpdImage.ddr4(), 4, 0x81))).isEqualTo("dump: density 0x81 in byte 4 is no density of DDR4 devices");
         assertThat(fault(new SpdImage(3, 'U', 1, 16, 1, 1024, 1600, 1.5, 13_750, 13_750, 'A', 0, "SMALL").bytes()))
@@ -136,8 +138,8 @@ class SpdReaderTest {
 
     @Test
     void densitiesBetweenThePowersOfTwo() {
-        assertThat(read(with(SpdImage.ddr4(), 4, 0x88)).row().capacityGb()).contains(48);
-        assertThat(read(with(SpdImage.ddr4(), 4, 0x89)).row().capacityGb()).contains(96);
+        assertThat(read(with(SpdImage.ddr4(), 4, 0x88)).label().capacityGb()).contains(48);
+        assertThat(read(with(SpdImage.ddr4(), 4, 0x89)).label().capacityGb()).contains(96);
     }
 
     /** Raw card AA, and those of later revisions, are given elsewhere or by more bits. */
@@ -145,7 +147,7 @@ class SpdReaderTest {
     void rawCards() {
         assertThat(read(with(SpdImage.ddr4(), 130, 0x80)).label().card()).isEmpty();
         assertThat(read(with(SpdImage.ddr4(), 130, 0x1F)).label().card()).isEmpty();
-        assertThat(read(with(SpdImage.ddr4(), 128, 0x91)).label().revision()).contains("4");
+        assertThat(read(with(SpdImage.ddr4(), 128, 0x91)).label().card().flatMap(RawCard::revision)).contains("4");
     }
 
     @Test
@@ -156,9 +158,9 @@ class SpdReaderTest {
         spd[331] = (byte) 0xE9;
         spd[332] = '~';
         spd[333] = 0x7F;
-        assertThat(read(spd).row().sku()).isEqualTo("~16");
+        assertThat(read(spd).sku()).isEqualTo("~16");
         Arrays.fill(spd, 329, 349, (byte) 0);
-        assertThat(read(spd).row().sku()).isEqualTo("16GB-2Rx4-PC4-2400T-RA1-11");
+        assertThat(read(spd).sku()).isEqualTo("16GB-2Rx4-PC4-2400T-RA1-11");
     }
 
     @Test

@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import sledwright.domain.Assortment;
+import sledwright.domain.Availability;
 import sledwright.domain.BayGroup;
 import sledwright.domain.Card;
 import sledwright.domain.CardHeight;
@@ -77,8 +78,8 @@ final class RandomEquipment {
         Catalog plain = bare.catalog();
         Catalog catalog = added.equipped(plain, added.platforms(plain), List.copyOf(plain.enclosures()));
         Map<String, List<Lot>> supplied = new LinkedHashMap<>();
-        catalog.lots().forEach((sku, list) -> supplied.put(sku, plain.part(sku).isPresent() ? list : list.stream().map(lot -> new Lot(sku, lot.lot(),
-                added.any(RandomOrder.SUPPLIERS), lot.condition(), lot.available(), lot.leadDays(), lot.breaks(), false)).toList()));
+        catalog.lots().forEach((sku, list) -> supplied.put(sku, plain.part(sku).isPresent() ? list : list.stream().map(lot -> new Lot(sku,
+                lot.lot(), added.any(RandomOrder.SUPPLIERS), lot.condition(), lot.stock(), lot.breaks(), false)).toList()));
         Catalog shop = catalog.withLots(supplied).with(plain.suppliers());
         List<OrderLine> lines = new ArrayList<>(bare.order().lines());
         lines.replaceAll(line -> added.chance(0.2) ? line : added.equipped(line, shop, bare.order().onHand()));
@@ -293,7 +294,8 @@ final class RandomEquipment {
             if (chance(0.5)) {
                 breaks.add(new Lot.PriceBreak(from + between(1, 3), unit * between(30, 95) / 100, OptionalLong.empty()));
             }
-            list.add(new Lot(sku, "L" + i, "random supplier", pick(Condition.NEW, Condition.USED, Condition.USED), available, pick(0, 0, 0, 2, 5), breaks, false));
+            list.add(new Lot(sku, "L" + i, "random supplier", pick(Condition.NEW, Condition.USED, Condition.USED),
+                    new Availability(available, pick(0, 0, 0, 2, 5)), breaks, false));
         }
         lots.put(sku, list);
     }

@@ -14,6 +14,7 @@ import java.util.SplittableRandom;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import sledwright.domain.Availability;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.Enclosure;
@@ -194,8 +195,8 @@ record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
     }
 
     private static Lot supplied(Lot lot, int stock, SplittableRandom random) {
-        return new Lot(lot.sku(), lot.lot(), SUPPLIERS.get(random.nextInt(SUPPLIERS.size())), lot.condition(), lot.available() * stock, lot.leadDays(),
-                lot.breaks(), false);
+        return new Lot(lot.sku(), lot.lot(), SUPPLIERS.get(random.nextInt(SUPPLIERS.size())), lot.condition(),
+                new Availability(lot.available() * stock, lot.leadDays()), lot.breaks(), false);
     }
 
     private static List<Enclosure> enclosures(SplittableRandom random, List<Platform> platforms, Map<String, List<Lot>> lots, int stock) {
@@ -226,8 +227,9 @@ record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
             if (random.nextInt(3) == 0) {
                 breaks.add(new Lot.PriceBreak(random.nextInt(2, 4), price * 3L / 4, OptionalLong.empty()));
             }
-            offered.add(new Lot(sku, "L" + i, SUPPLIERS.get(random.nextInt(SUPPLIERS.size())), random.nextBoolean() ? Condition.NEW : Condition.USED,
-                    random.nextInt(1, most + 1), random.nextInt(3) == 0 ? 3 : 0, breaks, false));
+            offered.add(new Lot(sku, "L" + i, SUPPLIERS.get(random.nextInt(SUPPLIERS.size())),
+                    random.nextBoolean() ? Condition.NEW : Condition.USED,
+                    new Availability(random.nextInt(1, most + 1), random.nextInt(3) == 0 ? 3 : 0), breaks, false));
         }
         lots.put(sku, offered);
     }

@@ -13,6 +13,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import sledwright.domain.Availability;
 import sledwright.domain.Board;
 import sledwright.domain.Condition;
 import sledwright.domain.CoolingKit;
@@ -297,7 +298,7 @@ final class RandomParts {
             long unit = Math.max(1, price * between(70, 130) / 100);
             int available = chance(0.03) ? 0 : between(chance(0.5) ? 1 : most / 2, most);
             list.add(new Lot(sku, "L" + i, "random supplier", pick(Condition.NEW, Condition.REFURBISHED, Condition.USED, Condition.USED),
-                    available, pick(0, 0, 2, 5), breaks(unit, available), false));
+                    new Availability(available, pick(0, 0, 2, 5)), breaks(unit, available), false));
         }
         lots.put(sku, list);
     }

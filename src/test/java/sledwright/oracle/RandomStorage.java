@@ -14,6 +14,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.SplittableRandom;
 import sledwright.domain.Assortment;
+import sledwright.domain.Availability;
 import sledwright.domain.BayGroup;
 import sledwright.domain.Card;
 import sledwright.domain.CardHeight;
@@ -178,7 +179,8 @@ final class RandomStorage {
             if (chance(0.5)) {
                 breaks.add(new Lot.PriceBreak(from + between(1, 5), unit * between(40, 95) / 100, OptionalLong.empty()));
             }
-            list.add(new Lot(sku, "L" + i, "random supplier", Condition.USED, chance(0.7) ? most : between(1, most), 0, breaks, false));
+            list.add(new Lot(sku, "L" + i, "random supplier", Condition.USED, new Availability(chance(0.7) ? most : between(1, most), 0),
+                    breaks, false));
         }
         lots.put(sku, list);
     }

@@ -73,7 +73,7 @@ final class Shrinker {
                 for (List<Lot.PriceBreak> breaks : without(lot.breaks())) {
                     if (!breaks.isEmpty()) {
                         List<Lot> plain = new ArrayList<>(lots);
-                        plain.set(lots.indexOf(lot), new Lot(sku, lot.lot(), lot.supplier(), lot.condition(), lot.available(), lot.leadDays(), breaks, false));
+                        plain.set(lots.indexOf(lot), new Lot(sku, lot.lot(), lot.supplier(), lot.condition(), lot.stock(), breaks, false));
                         steps.add(withLots(that, sku, plain));
                     }
                 }

@@ -265,9 +265,10 @@ class StepsAgainstBruteForceTest {
     private static boolean isBest(Asked asked, PriceRange part, long dearer) {
         Request request = asked.that.request();
         Map<String, List<Lot>> lots = new HashMap<>(asked.that.lots());
-        lots.computeIfPresent(part.sku(), (sku, all) -> all.stream().map(lot -> new Lot(lot.sku(), lot.lot(), lot.supplier(), lot.condition(),
-                lot.available(), lot.leadDays(), lot.breaks().stream().map(step -> new Lot.PriceBreak(step.minQuantity(),
-                        Math.max(0, step.unitPrice() + dearer), step.unitCost())).toList(), lot.onHand())).toList());
+        lots.computeIfPresent(part.sku(), (sku, all) -> all.stream().map(lot -> new Lot(lot.sku(), lot.lot(), lot.supplier(),
+                lot.condition(), lot.stock(),
+                lot.breaks().stream().map(step -> new Lot.PriceBreak(step.minQuantity(), Math.max(0, step.unitPrice() + dearer), step.unitCost())).toList(),
+                lot.onHand())).toList());
         Catalog catalog = asked.that.catalog();
         RandomCase changed = asked.that.with(catalog.platforms(), catalog.processors(), catalog.modules(), lots);
         long price = asked.findings.ranked().get(0).price().total() + part.units() * dearer;

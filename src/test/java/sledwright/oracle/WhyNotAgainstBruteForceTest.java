@@ -140,8 +140,9 @@ class WhyNotAgainstBruteForceTest {
     /** Whether some order that holds the part is as good as what was found, were every lot of it sold at one price. */
     private static boolean isAsGood(String sku, long unitPrice, RandomCase that, Findings findings) {
         Map<String, List<Lot>> lots = new HashMap<>(that.lots());
-        lots.computeIfPresent(sku, (same, all) -> all.stream().map(lot -> new Lot(lot.sku(), lot.lot(), lot.supplier(), lot.condition(), lot.available(),
-                lot.leadDays(), List.of(new Lot.PriceBreak(lot.breaks().get(0).minQuantity(), unitPrice, OptionalLong.empty())), lot.onHand())).toList());
+        lots.computeIfPresent(sku, (same, all) -> all.stream().map(lot -> new Lot(lot.sku(), lot.lot(), lot.supplier(), lot.condition(),
+                lot.stock(), List.of(new Lot.PriceBreak(lot.breaks().get(0).minQuantity(), unitPrice, OptionalLong.empty())),
+                lot.onHand())).toList());
         Catalog catalog = that.catalog();
         RandomCase priced = that.with(catalog.platforms(), catalog.processors(), catalog.modules(), lots);
         return BruteForce.allHolding(sku, priced).stream().anyMatch(build -> !isBehind(build, findings, that.request()));

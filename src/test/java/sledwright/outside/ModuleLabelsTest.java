@@ -13,7 +13,8 @@ import sledwright.input.Place;
 import sledwright.label.Generation;
 import sledwright.label.LabelLines;
 import sledwright.label.Meaning;
-import sledwright.label.ModuleRow;
+import sledwright.label.ModuleLabel;
+import sledwright.label.Organisation;
 import sledwright.label.Reading;
 
 /** Labels as published material explains them. */
@@ -53,8 +54,8 @@ class ModuleLabelsTest {
     @CsvSource({"12800, 1600", "14900, 1866", "17000, 2133", "19200, 2400"})
     void bandwidthFormOfDdr4(int designation, int mts) {
         Reading reading = read("16GB 2Rx4 PC4-%dR-17-11-B1".formatted(designation));
-        assertThat(reading.row().speedMts()).isEqualTo(mts);
-        assertThat(reading.row().voltage()).isEqualTo(1.2);
+        assertThat(reading.label().speed().mts()).isEqualTo(mts);
+        assertThat(reading.label().speed().volts()).isEqualTo(1.2);
         assertThat(meaning(reading.from(), "type")).isEqualTo("registered");
         assertThat(meaning(reading.from(), "CAS latency")).isEqualTo("17 cycles");
         assertThat(meaning(reading.from(), "SPD revision")).isEqualTo("1.1");
@@ -69,11 +70,11 @@ class ModuleLabelsTest {
         "32GB 4Rx4 PC3L-10600L-9-11-C1, LRDIMM, 1333, 1.35", "16GB 4Rx4 PC3L-8500R-7-11-F0, RDIMM, 1066, 1.35",
         "4GB 1Rx4 PC3-6400R-6-10-A0, RDIMM, 800, 1.5"})
     void ddr3(String label, String type, int mts, double volts) {
-        ModuleRow row = read(label).row();
-        assertThat(row.generation()).isEqualTo(Generation.DDR3);
-        assertThat(row.type().orElseThrow().label()).isEqualTo(type);
-        assertThat(row.speedMts()).isEqualTo(mts);
-        assertThat(row.voltage()).isEqualTo(volts);
+        ModuleLabel read = read(label).label();
+        assertThat(read.speed().generation()).isEqualTo(Generation.DDR3);
+        assertThat(read.type().orElseThrow().label()).isEqualTo(type);
+        assertThat(read.speed().mts()).isEqualTo(mts);
+        assertThat(read.speed().volts()).isEqualTo(volts);
     }
 
     /**
@@ -95,8 +96,8 @@ class ModuleLabelsTest {
     @ParameterizedTest
     @CsvSource({"128GB 2S2Rx4 PC5-4800B-R, 2, 4", "256GB 2S4Rx4 PC5-4800B-R, 2, 8", "128GB 2S4Rx4 PC4-2666V-L, 2, 8"})
     void stacks(String label, int ranks, int logicalRanks) {
-        assertThat(read(label).row().type().orElseThrow().label()).isEqualTo("3DS");
-        assertThat(read(label).row().ranks()).isEqualTo(Optional.of(ranks));
-        assertThat(read(label).row().logicalRanks()).isEqualTo(Optional.of(logicalRanks));
+        assertThat(read(label).label().type().orElseThrow().label()).isEqualTo("3DS");
+        assertThat(read(label).label().organisation().map(Organisation::ranks)).isEqualTo(Optional.of(ranks));
+        assertThat(read(label).label().organisation().map(Organisation::logicalRanks)).isEqualTo(Optional.of(logicalRanks));
     }
 }

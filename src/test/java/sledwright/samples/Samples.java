@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.OptionalLong;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import sledwright.domain.Availability;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.CoolingKit;
@@ -73,8 +74,9 @@ public final class Samples {
 
     /** @param prices units from which the price holds -> price of one, minor units */
     public static Lot lot(String sku, String name, int available, int leadDays, Condition condition, Map<Integer, Long> prices) {
-        return new Lot(sku, name, "sample shop", condition, available, leadDays, prices.entrySet().stream()
-                .map(price -> new Lot.PriceBreak(price.getKey(), price.getValue(), OptionalLong.empty())).toList(), false);
+        return new Lot(sku, name, "sample shop", condition, new Availability(available, leadDays),
+                prices.entrySet().stream() .map(price -> new Lot.PriceBreak(price.getKey(), price.getValue(), OptionalLong.empty())).toList(),
+                false);
     }
 
     /** A catalogue in euro whose labour is free. */

@@ -20,7 +20,7 @@ final class CellReader {
     private static final List<Character> WIDE_BLANKS = List.of('\u00A0', '\u2007', '\u202F');
 
     private final CatalogTable table;
-    private final Mapping mapping;
+    private final Mapping.Notation notation;
     private final boolean decimalComma;
     private final Optional<DateTimeFormatter> dates;
     private final Optional<Pattern> grouped;
@@ -44,10 +44,10 @@ final class CellReader {
 
     CellReader(CatalogTable table, Mapping mapping, Grid grid) {
         this.table = table;
-        this.mapping = mapping;
-        decimalComma = mapping.decimal().map(sign -> sign == ',').orElse(grid.decimalComma());
-        dates = mapping.datePattern().map(pattern -> DateTimeFormatter.ofPattern(pattern, Locale.ROOT));
-        grouped = mapping.thousands().map(sign -> Pattern.compile("[+-]?\\d{1,3}(%s\\d{3})+%s".formatted(
+        notation = mapping.notation();
+        decimalComma = notation.decimal().map(sign -> sign == ',').orElse(grid.decimalComma());
+        dates = notation.datePattern().map(pattern -> DateTimeFormatter.ofPattern(pattern, Locale.ROOT));
+        grouped = notation.thousands().map(sign -> Pattern.compile("[+-]?\\d{1,3}(%s\\d{3})+%s".formatted(
                 Pattern.quote(String.valueOf(sign)), decimalComma ? "(,\\d+)?" : "(\\.\\d+)?")));
     }
 
@@ -99,7 +99,7 @@ final class CellReader {
         try {
             return Read.of(LocalDate.parse(text, dates.get()).toString());
         } catch (DateTimeException other) {
-            return Read.problem(text, "must be a date as %s".formatted(mapping.datePattern().get()));
+            return Read.problem(text, "must be a date as %s".formatted(notation.datePattern().get()));
         }
     }
 
@@ -126,6 +126,6 @@ final class CellReader {
     /** The text without what separates thousands, where it stands in the right places; else as it is, to be refused. */
     private String withoutThousands(String text) {
         boolean separated = grouped.isPresent() && grouped.get().matcher(text).matches();
-        return separated ? text.replace(String.valueOf(mapping.thousands().orElseThrow()), "") : text;
+        return separated ? text.replace(String.valueOf(notation.thousands().orElseThrow()), "") : text;
     }
 }

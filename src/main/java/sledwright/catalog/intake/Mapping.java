@@ -10,19 +10,25 @@ import sledwright.catalog.CatalogTable;
 /**
  * How a supplier's list is read into one of our tables.
  *
- * @param sheet       the sheet of a workbook; empty: the only one
- * @param separator   what separates the cells of CSV; empty: guessed
- * @param header      the rows of the header; empty: found by its headings
- * @param decimal     comma or point; empty: as the file's kind has it
- * @param thousands   what separates thousands; empty: nothing does
- * @param datePattern how dates are written; empty: as 2025-03-31
- * @param rules       the columns that each row of theirs has once
- * @param breaks      the columns of prices that hold from some units on; empty: a row of theirs is one of ours
- * @param replaces    whose stock the list is the whole of; empty: it says nothing of what it does not name
+ * @param sheet     the sheet of a workbook; empty: the only one
+ * @param separator what separates the cells of CSV; empty: guessed
+ * @param header    the rows of the header; empty: found by its headings
+ * @param rules     the columns that each row of theirs has once
+ * @param breaks    the columns of prices that hold from some units on; empty: a row of theirs is one of ours
+ * @param replaces  whose stock the list is the whole of; empty: it says nothing of what it does not name
  */
-record Mapping(Optional<String> sheet, Optional<Character> separator, Optional<HeaderRows> header, Optional<Character> decimal,
-               Optional<Character> thousands, Optional<String> datePattern, List<ColumnRule> rules, List<PriceBreak> breaks,
-               Optional<Whole> replaces) {
+record Mapping(Optional<String> sheet, Optional<Character> separator, Optional<HeaderRows> header, Notation notation,
+               List<ColumnRule> rules, List<PriceBreak> breaks, Optional<Whole> replaces) {
+
+    /**
+     * How a list writes figures and days.
+     *
+     * @param decimal     comma or point; empty: as the file's kind has it
+     * @param thousands   what separates thousands; empty: nothing does
+     * @param datePattern how dates are written; empty: as 2025-03-31
+     */
+    record Notation(Optional<Character> decimal, Optional<Character> thousands, Optional<String> datePattern) {
+    }
 
     /** A price in a column of its own: it holds from a given number of units on. */
     record PriceBreak(int from, ColumnRule price) {
@@ -54,7 +60,8 @@ record Mapping(Optional<String> sheet, Optional<Character> separator, Optional<H
 
     /** Our own headings. */
     static Mapping own(CatalogTable table) {
-        return new Mapping(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+        return new Mapping(Optional.empty(), Optional.empty(), Optional.empty(),
+                new Notation(Optional.empty(), Optional.empty(), Optional.empty()),
                 table.order().stream().map(column -> ColumnRule.of(column, column)).toList(), List.of(), Optional.empty());
     }
 

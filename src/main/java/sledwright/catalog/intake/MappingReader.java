@@ -19,6 +19,7 @@ import java.util.regex.Pattern;
 import sledwright.catalog.CatalogBounds;
 import sledwright.catalog.CatalogTable;
 import sledwright.catalog.intake.Mapping.HeaderRows;
+import sledwright.catalog.intake.Mapping.Notation;
 import sledwright.catalog.intake.Mapping.PriceBreak;
 import sledwright.catalog.intake.Mapping.Whole;
 import sledwright.input.Bounds;
@@ -96,7 +97,7 @@ public final class MappingReader {
                     .forEach(key -> faults.add(top.place(key), "%s is for lists of offers".formatted(key)));
         }
         top.finish();
-        return new Mapping(sheet, separator, header, decimal, thousands, dates, List.copyOf(rules.values()), breaks, replaces);
+        return new Mapping(sheet, separator, header, new Notation(decimal, thousands, dates), List.copyOf(rules.values()), breaks, replaces);
     }
 
     /** Prices that have a column for each price break. */

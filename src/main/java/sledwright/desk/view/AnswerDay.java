@@ -37,7 +37,7 @@ public record AnswerDay(LocalDate today, LocalDate pricedOn, Optional<LocalDate>
             warnings.add(Sentence.plain("The prices are of %s and %s old; this shop offers none that are older than %s.".formatted(
                     shop.pricedOn(), Numbers.counted((int) age, "day"), Numbers.counted(shop.house().staleAfterDays().getAsInt(), "day"))));
         }
-        drawn.map(Pick::lot).filter(lot -> lot.lastDay().filter(last -> last.isBefore(today)).isPresent()).distinct()
+        drawn.map(Pick::lot).filter(lot -> lot.stock().lastDay().filter(last -> last.isBefore(today)).isPresent()).distinct()
                 .map(AnswerDay::over).sorted().forEach(over -> warnings.add(Sentence.plain(over)));
         return new AnswerDay(today, shop.pricedOn(), shop.stationery().validDays().stream().mapToObj(today::plusDays).findFirst(), stale,
                 warnings);
@@ -45,7 +45,7 @@ public record AnswerDay(LocalDate today, LocalDate pricedOn, Optional<LocalDate>
 
     private static String over(Lot lot) {
         return "Lot %s of %s was offered until %s: ask %s before it is promised.".formatted(lot.lot(), lot.sku(),
-                lot.lastDay().orElseThrow(), lot.supplier());
+                lot.stock().lastDay().orElseThrow(), lot.supplier());
     }
 
     /** The same with more that the shop should know. */

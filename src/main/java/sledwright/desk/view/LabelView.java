@@ -5,7 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import sledwright.label.ModuleRow;
+import sledwright.label.ModuleLabel;
+import sledwright.label.Organisation;
 import sledwright.label.Reading;
 import sledwright.words.Numbers;
 
@@ -15,7 +16,7 @@ import sledwright.words.Numbers;
  * @param readings every module, in the order in which it was given
  * @param rows     for memory.csv: modules alike in everything but the description stand once
  */
-public record LabelView(List<Reading> readings, List<ModuleRow> rows) {
+public record LabelView(List<Reading> readings, List<Reading> rows) {
 
     /** The columns of memory.csv. */
     public static final List<String> COLUMNS = List.of("sku", "description", "generation", "type", "capacity_gb", "ranks", "logical_ranks",
@@ -27,11 +28,11 @@ public record LabelView(List<Reading> readings, List<ModuleRow> rows) {
     }
 
     public static LabelView of(List<Reading> readings) {
-        Map<List<Optional<Object>>, ModuleRow> rows = new LinkedHashMap<>();
+        Map<List<Optional<Object>>, Reading> rows = new LinkedHashMap<>();
         for (Reading reading : readings) {
-            List<Optional<Object>> alike = new ArrayList<>(cells(reading.row()));
+            List<Optional<Object>> alike = new ArrayList<>(cells(reading));
             alike.remove(COLUMNS.indexOf("description"));
-            rows.putIfAbsent(alike, reading.row());
+            rows.putIfAbsent(alike, reading);
         }
         return new LabelView(readings, new ArrayList<>(rows.values()));
     }
@@ -54,16 +55,18 @@ public record LabelView(List<Reading> readings, List<ModuleRow> rows) {
         return gaps;
     }
 
-    private static List<String> gaps(ModuleRow row) {
+    private static List<String> gaps(Reading row) {
         List<Optional<Object>> cells = cells(row);
         return COLUMNS.stream().filter(column -> !column.equals("logical_ranks") && cells.get(COLUMNS.indexOf(column)).isEmpty()).toList();
     }
 
     /** The cells of a row under {@link #COLUMNS}: texts and numbers; empty where nothing is known. */
-    public static List<Optional<Object>> cells(ModuleRow row) {
-        return List.of(Optional.of(row.sku()), Optional.of(row.description()), Optional.of(row.generation().name()),
-                row.type().map(type -> type.label()), row.capacityGb().map(gb -> gb), row.ranks().map(ranks -> ranks),
-                row.logicalRanks().map(ranks -> ranks), row.deviceWidth().map(width -> width), Optional.of(row.speedMts()),
-                Optional.of(Numbers.decimal(row.voltage())), Optional.empty());
+    public static List<Optional<Object>> cells(Reading row) {
+        ModuleLabel label = row.label();
+        Optional<Organisation> organisation = label.organisation();
+        return List.of(Optional.of(row.sku()), Optional.of(label.toString()), Optional.of(label.speed().generation().name()),
+                label.type().map(type -> type.label()), label.capacityGb().map(gb -> gb), organisation.map(Organisation::ranks),
+                organisation.map(Organisation::logicalRanks), organisation.map(Organisation::width), Optional.of(label.speed().mts()),
+                Optional.of(Numbers.decimal(label.speed().volts())), Optional.empty());
     }
 }

@@ -39,10 +39,10 @@ final class IdleCompanions implements Audit.Check {
         for (Located<OfferRow> row : placed.offers()) {
             OfferRow offer = row.value();
             SortedSet<String> of = homes.getOrDefault(offer.sku(), new TreeSet<>());
-            if (!of.isEmpty() && offer.available() > 0 && of.stream().noneMatch(platform -> isThere(platform, catalog))
+            if (!of.isEmpty() && offer.stock().units() > 0 && of.stream().noneMatch(platform -> isThere(platform, catalog))
                     && seen.add(List.of(offer.sku(), offer.lot()))) {
                 warnings.add(new Warning(id(), row.place(), "lot %s offers %s of %s, which only goes with %s, of which nobody has any."
-                        .formatted(offer.lot(), offer.available(), offer.sku(), Sentences.list(List.copyOf(of)))));
+                        .formatted(offer.lot(), offer.stock().units(), offer.sku(), Sentences.list(List.copyOf(of)))));
             }
         }
         return warnings;

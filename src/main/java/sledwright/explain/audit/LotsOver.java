@@ -17,7 +17,7 @@ final class LotsOver implements OfferCheck {
     @Override
     public Function<OfferRow, Optional<String>> messages(Catalog catalog) {
         LocalDate day = catalog.pricedOn();
-        return offer -> offer.validUntil().filter(until -> offer.isOver(day)).map(until ->
+        return offer -> offer.stock().lastDay().filter(until -> offer.isOver(day)).map(until ->
                 "lot %s of %s was valid until %s and is not sold on %s.".formatted(offer.lot(), offer.sku(), until, day));
     }
 }

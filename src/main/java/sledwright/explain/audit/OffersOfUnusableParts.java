@@ -19,7 +19,7 @@ final class OffersOfUnusableParts implements OfferCheck {
     @Override
     public Function<OfferRow, Optional<String>> messages(Catalog catalog) {
         Set<String> unusable = Usable.nowhere(catalog).stream().map(Part::sku).collect(Collectors.toSet());
-        return offer -> Optional.of(offer).filter(row -> unusable.contains(row.sku()) && row.available() > 0).map(row ->
-                "lot %s offers %s of %s, which no platform takes.".formatted(row.lot(), row.available(), row.sku()));
+        return offer -> Optional.of(offer).filter(row -> unusable.contains(row.sku()) && row.stock().units() > 0).map(row ->
+                "lot %s offers %s of %s, which no platform takes.".formatted(row.lot(), row.stock().units(), row.sku()));
     }
 }

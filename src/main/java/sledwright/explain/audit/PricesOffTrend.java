@@ -55,12 +55,12 @@ final class PricesOffTrend implements Audit.Check {
         for (Located<OfferRow> row : firstBreaks(placed.offers())) {
             Optional<Part> part = placed.catalog().part(row.value().sku());
             OptionalDouble worth = part.map(known -> worth(known, placed.catalog())).orElse(OptionalDouble.empty());
-            if (worth.isPresent() && row.value().unitPrice() == 0) {
+            if (worth.isPresent() && row.value().price().unitPrice() == 0) {
                 warnings.add(new Warning(id(), row.place(),
                         "lot %s sells %s for nothing.".formatted(row.value().lot(), row.value().sku())));
             } else if (worth.isPresent()) {
                 groups.computeIfAbsent(like(part.get(), row.value()), like -> new ArrayList<>())
-                        .add(new Priced(row, Math.log(row.value().unitPrice() / worth.getAsDouble()), unit(part.get())));
+                        .add(new Priced(row, Math.log(row.value().price().unitPrice() / worth.getAsDouble()), unit(part.get())));
             }
         }
         groups.forEach((like, priced) -> warnings.addAll(odd(like, priced, placed.catalog())));
@@ -70,7 +70,7 @@ final class PricesOffTrend implements Audit.Check {
     private static List<Located<OfferRow>> firstBreaks(List<Located<OfferRow>> offers) {
         Map<List<String>, Located<OfferRow>> first = new LinkedHashMap<>();
         offers.forEach(row -> first.merge(List.of(row.value().sku(), row.value().lot()), row,
-                (one, other) -> one.value().minQuantity() <= other.value().minQuantity() ? one : other));
+                (one, other) -> one.value().price().minQuantity() <= other.value().price().minQuantity() ? one : other));
         return List.copyOf(first.values());
     }
 

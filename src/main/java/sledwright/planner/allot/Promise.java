@@ -2,6 +2,7 @@ package sledwright.planner.allot;
 
 import java.util.Map;
 import java.util.TreeMap;
+import sledwright.domain.Availability;
 import sledwright.domain.Lot;
 import sledwright.domain.Request;
 
@@ -51,8 +52,8 @@ public record Promise(String name, Request request, Map<String, Integer> parts, 
         if (own == 0 || lot.leadDays() <= most) {
             return lot.with(units, lot.breaks());
         }
-        return new Lot(lot.sku(), lot.lot(), lot.supplier(), lot.condition(), Math.min(units, own), Math.max(0, most), lot.breaks(), false,
-                lot.lastDay());
+        return new Lot(lot.sku(), lot.lot(), lot.supplier(), lot.condition(),
+                new Availability(Math.min(units, own), Math.max(0, most), lot.stock().lastDay()), lot.breaks(), false);
     }
 
     /** Units by part. */

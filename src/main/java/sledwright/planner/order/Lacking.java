@@ -13,6 +13,7 @@ import java.util.TreeMap;
 import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import sledwright.domain.Availability;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.Limits;
@@ -161,8 +162,8 @@ final class Lacking {
             int units = (int) Math.min(most.applyAsInt(part.sku()), 64L * order.machines());
             if (!all.isEmpty() && units > 0) {
                 long price = all.stream().flatMap(lot -> lot.breaks().stream()).mapToLong(PriceBreak::unitPrice).max().orElse(0) + dear;
-                all.add(new Lot(part.sku(), MISSING, MISSING, Condition.NEW, units, 0, List.of(new PriceBreak(1, price,
-                        OptionalLong.empty())), true));
+                all.add(new Lot(part.sku(), MISSING, MISSING, Condition.NEW, new Availability(units, 0),
+                        List.of(new PriceBreak(1, price, OptionalLong.empty())), true));
             }
             lots.put(part.sku(), all);
         });

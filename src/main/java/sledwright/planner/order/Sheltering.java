@@ -13,6 +13,7 @@ import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
+import sledwright.domain.Availability;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
@@ -232,7 +233,7 @@ final class Sheltering {
         for (Part part : catalog.parts()) {
             int available = units.applyAsInt(part);
             if (available > 0) {
-                lots.put(part.sku(), List.of(new Lot(part.sku(), "any", "any", Condition.NEW, available, 0,
+                lots.put(part.sku(), List.of(new Lot(part.sku(), "any", "any", Condition.NEW, new Availability(available, 0),
                         List.of(new PriceBreak(1, Math.round(Bay.watts(part) * PER_WATT), OptionalLong.empty())), false)));
             }
         }

@@ -6,7 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import sledwright.desk.view.LabelView;
 import sledwright.label.Meaning;
-import sledwright.label.ModuleRow;
+import sledwright.label.ModuleLabel;
+import sledwright.label.Organisation;
 import sledwright.label.Reading;
 import sledwright.label.Unknown;
 import sledwright.report.text.Json;
@@ -19,7 +20,7 @@ public record LabelJson(List<Module> modules) {
     public record Module(String readFrom, String label, Row row, List<Meaning> fields, List<Unknown> unknown, List<String> passedOver) {
 
         private static Module of(Reading reading) {
-            return new Module(reading.from(), reading.label().toString(), Row.of(reading.row()), reading.meanings(), reading.unknown(),
+            return new Module(reading.from(), reading.label().toString(), Row.of(reading), reading.meanings(), reading.unknown(),
                     reading.passedOver());
         }
     }
@@ -28,14 +29,14 @@ public record LabelJson(List<Module> modules) {
     public record Row(String sku, String description, String generation, String type, @JsonUnwrapped Size size,
                       @JsonUnwrapped Speed speed) {
 
-        private static Row of(ModuleRow row) {
-            return new Row(row.sku(), row.description(), row.generation().name(), row.type().map(type -> type.label()).orElse(null),
-                    new Size(of(row.capacityGb()), of(row.ranks()), of(row.logicalRanks()), of(row.deviceWidth())),
-                    new Speed(row.speedMts(), Numbers.decimal(row.voltage()), null));
-        }
-
-        private static Integer of(Optional<Integer> figure) {
-            return figure.orElse(null);
+        private static Row of(Reading reading) {
+            ModuleLabel label = reading.label();
+            Optional<Organisation> organisation = label.organisation();
+            return new Row(reading.sku(), label.toString(), label.speed().generation().name(),
+                    label.type().map(type -> type.label()).orElse(null),
+                    new Size(label.capacityGb().orElse(null), organisation.map(Organisation::ranks).orElse(null),
+                            organisation.map(Organisation::logicalRanks).orElse(null), organisation.map(Organisation::width).orElse(null)),
+                    new Speed(label.speed().mts(), Numbers.decimal(label.speed().volts()), null));
         }
     }
 

@@ -48,7 +48,7 @@ public final class LabelText {
 
     private static TextTable row(Reading reading) {
         TextTable table = new TextTable().column("", Fit.LEFT).column("", Fit.FLEXIBLE);
-        List<Optional<Object>> cells = LabelView.cells(reading.row());
+        List<Optional<Object>> cells = LabelView.cells(reading);
         for (int column = 0; column < cells.size(); column++) {
             table.row(LabelView.COLUMNS.get(column), cells.get(column).map(Object::toString).orElse("(empty)"));
         }

@@ -66,8 +66,8 @@ class WhyNotTest {
     /** The catalogue with every lot of a part at one unit price. */
     private static Catalog priced(Catalog catalog, String sku, long unitPrice) {
         Map<String, List<Lot>> lots = new HashMap<>(catalog.lots());
-        lots.put(sku, catalog.lots(sku).stream().map(lot -> new Lot(lot.sku(), lot.lot(), lot.supplier(), lot.condition(), lot.available(),
-                lot.leadDays(), List.of(new Lot.PriceBreak(lot.minQuantity(), unitPrice, OptionalLong.empty())), lot.onHand())).toList());
+        lots.put(sku, catalog.lots(sku).stream().map(lot -> new Lot(lot.sku(), lot.lot(), lot.supplier(), lot.condition(), lot.stock(),
+                List.of(new Lot.PriceBreak(lot.minQuantity(), unitPrice, OptionalLong.empty())), lot.onHand())).toList());
         return catalog.withLots(lots);
     }
 

@@ -18,6 +18,7 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import sledwright.catalog.CatalogReader;
+import sledwright.domain.Availability;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.EnclosureFrom;
@@ -47,7 +48,8 @@ class AllotterTest {
   }
 
   private static Lot lot(String sku, String name, int units, int days, long price) {
-    return new Lot(sku, name, "Marsh Trade", Condition.USED, units, days, List.of(new Lot.PriceBreak(1, price, OptionalLong.empty())), false);
+    return new Lot(sku, name, "Marsh Trade", Condition.USED, new Availability(units, days),
+            List.of(new Lot.PriceBreak(1, price, OptionalLong.empty())), false);
   }
 
   private static Promise promise(String name, int modules, int days, Map<String, Integer> kept) {

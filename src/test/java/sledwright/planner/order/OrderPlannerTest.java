@@ -13,6 +13,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import sledwright.desk.view.OrderView;
 import sledwright.domain.Assortment;
+import sledwright.domain.Availability;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.Enclosure;
@@ -59,7 +60,7 @@ class OrderPlannerTest {
 
     private static Lot lot(String sku, String supplier, int available, long price) {
         Lot lot = Samples.lot(sku, "A", available, price);
-        return new Lot(sku, "A of " + supplier, supplier, Condition.NEW, available, 0, lot.breaks(), false);
+        return new Lot(sku, "A of " + supplier, supplier, Condition.NEW, new Availability(available, 0), lot.breaks(), false);
     }
 
     private static OrderLine line(int machines, double memoryGb, Set<String> use) {
@@ -263,7 +264,7 @@ class OrderPlannerTest {
     /** The line that would wait takes what is cheapest, and that is all that the other accepts. */
     @Test
     void aFirstOrderLeavesEarlyLotsToLinesThatAcceptNoOthers() {
-        Lot late = new Lot("P10", "late", "north", Condition.NEW, 1, 9, lot("P10", "north", 1, 6_000).breaks(), false);
+        Lot late = new Lot("P10", "late", "north", Condition.NEW, new Availability(1, 9), lot("P10", "north", 1, 6_000).breaks(), false);
         Catalog shop = shop(lot("BOX", "north", 9, 10_000), lot("LOW", "north", 9, 1_000), lot("P10", "north", 1, 5_000), late, lot("M8", "north", 9, 2_000));
         Request waits = line(1, 8, Set.of()).request();
         List<OrderLine> lines = List.of(new OrderLine("waits", waits, 2, false),

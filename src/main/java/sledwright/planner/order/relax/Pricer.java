@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.ToLongFunction;
+import sledwright.domain.Availability;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
@@ -228,7 +229,8 @@ public final class Pricer {
 
     /** What stands for a part's lots where only its worth counts. */
     public static Lot lot(String sku, int available, long price) {
-        return new Lot(sku, "any", "any", Condition.NEW, available, 0, List.of(new PriceBreak(1, price, OptionalLong.empty())), false);
+        return new Lot(sku, "any", "any", Condition.NEW, new Availability(available, 0),
+                List.of(new PriceBreak(1, price, OptionalLong.empty())), false);
     }
 
     /** Machines of a line on scaled offers, where a place in each kind of enclosure takes so much. */
