@@ -102,7 +102,7 @@ public final class CatalogReader {
                         EquipmentTables.cards(rows(CatalogTable.CARDS, folder, others, faults), faults),
                         EquipmentTables.extras(rows(CatalogTable.EXTRAS, folder, others, faults), faults)),
                 OfferTable.read(rows(CatalogTable.OFFERS, folder, others, faults),
-                shop.map(Shop::currency).orElse(ShopReader.STAND_IN), faults)
+                shop.map(known -> known.prices().currency()).orElse(ShopReader.STAND_IN), faults)
                         .each(offer -> offer.withSupplier(shop
                         .map(Shop::suppliers).orElse(SupplierNames.AS_WRITTEN).resolved(offer.supplier()))));
     }
@@ -165,7 +165,7 @@ public final class CatalogReader {
                 enclosures.stream().map(names::named).toList(),
                 values(components.processors()), values(components.modules()), values(components.drives()), values(components.cards()),
                 values(components.extras()));
-        return new Catalog(shop, assortment, lots(raw.offers(), shop.pricedOn()));
+        return new Catalog(shop, assortment, lots(raw.offers(), shop.prices().day()));
     }
 
     private static <T> List<T> values(Table<T> table) {

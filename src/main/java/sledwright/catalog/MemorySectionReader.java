@@ -8,7 +8,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import sledwright.domain.MemoryMode;
+import sledwright.domain.MemoryModes;
 import sledwright.domain.MemorySupport;
+import sledwright.domain.ModuleMix;
 import sledwright.domain.ModuleType;
 import sledwright.domain.SpeedEntry;
 import sledwright.input.Bounds;
@@ -62,8 +64,8 @@ final class MemorySectionReader {
         boolean rankSparing = modes.flatMap(found -> found.field(MemoryMode.RANK_SPARING.label()))
                 .flatMap(field -> field.truth(faults)).orElse(false);
         modes.ifPresent(Section::finish);
-        return faults.since(before) ? Optional.empty() : Optional.of(new MemorySupport(generation, channels, slotsPerChannel,
-                rankLimits, speeds, capacities, mixedWidths, countsPerSocket, mirrored, rankSparing));
+        return faults.since(before) ? Optional.empty() : Optional.of(new MemorySupport(generation, channels, slotsPerChannel, rankLimits,
+                speeds, new ModuleMix(capacities, mixedWidths, countsPerSocket), new MemoryModes(mirrored, rankSparing)));
     }
 
     private Map<ModuleType, Integer> rankLimits() {

@@ -16,6 +16,7 @@ import sledwright.domain.Expansion;
 import sledwright.domain.MemorySupport;
 import sledwright.domain.Platform;
 import sledwright.domain.Power;
+import sledwright.domain.CoolingAndPower;
 import sledwright.domain.ProcessorSupport;
 import sledwright.domain.Slot;
 import sledwright.domain.Supply;
@@ -64,7 +65,6 @@ final class PlatformReader {
         Optional<MemorySupport> memory = memorySection
                 .flatMap(section -> MemorySectionReader.read(section, channels, slotsPerChannel));
         Optional<Board> board = memorySection.flatMap(section -> board(section, channels, slotsPerChannel));
-        String fillSide = memorySection.map(section -> section.text("fill_side", "")).orElse("");
         memorySection.ifPresent(Section::finish);
         cooling(board);
         Thermal thermal = top.section("thermal").map(ThermalSectionReader::read).orElse(ThermalSectionReader.NO_RULE);
@@ -73,7 +73,7 @@ final class PlatformReader {
         top.finish();
         Optional<Platform> platform = faults.since(before) ? Optional.empty()
                 : Optional.of(new Platform(sku, name, processors.orElseThrow(), memory.orElseThrow(), board.orElseThrow(),
-                        kits.stream().map(Located::value).toList(), thermal, power.orElseThrow(), fillSide, expansion));
+                        new CoolingAndPower(kits.stream().map(Located::value).toList(), thermal, power.orElseThrow()), expansion));
         return new PlatformFile(platform, top.field("sku").map(field -> new Located<>(field.text(), field.place())), kits,
                 supplies, extras);
     }
@@ -126,6 +126,7 @@ final class PlatformReader {
                 name.fault("names two slots", faults);
             }
         }
+        String fillSide = section.text("fill_side", "");
         int slots = sockets * channels * slotsPerChannel;
         if (slots == 0) {
             return Optional.empty();
@@ -135,7 +136,7 @@ final class PlatformReader {
                     .formatted(names.size(), slots, sockets, channels, slotsPerChannel));
         }
         return faults.since(before) ? Optional.empty()
-                : Optional.of(new Board(sockets, channels, slotsPerChannel, names.stream().map(Field::text).toList()));
+                : Optional.of(new Board(sockets, channels, slotsPerChannel, fillSide, names.stream().map(Field::text).toList()));
     }
 
     private void cooling(Optional<Board> board) {

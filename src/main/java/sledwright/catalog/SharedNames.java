@@ -9,6 +9,7 @@ import sledwright.domain.Enclosure;
 import sledwright.domain.Part;
 import sledwright.domain.Platform;
 import sledwright.domain.Power;
+import sledwright.domain.CoolingAndPower;
 import sledwright.domain.Supply;
 
 /** What kits and supplies are called that stand in several files: one of them that names the part names it for those that do not. */
@@ -39,8 +40,8 @@ final class SharedNames {
     Platform named(Platform platform) {
         List<CoolingKit> kits = platform.cooling().stream().map(kit -> kit.named(name(kit))).toList();
         Power power = new Power(platform.power().baseW(), platform.power().budgetW(), named(platform.power().supplies()));
-        return new Platform(platform.sku(), platform.name(), platform.processors(), platform.memory(), platform.board(), kits,
-                platform.thermal(), power, platform.fillSide(), platform.expansion());
+        return new Platform(platform.sku(), platform.name(), platform.processors(), platform.memory(), platform.board(),
+                new CoolingAndPower(kits, platform.thermal(), power), platform.expansion());
     }
 
     Enclosure named(Enclosure enclosure) {

@@ -12,6 +12,7 @@ import java.util.OptionalInt;
 import sledwright.domain.House;
 import sledwright.domain.Labour;
 import sledwright.domain.MemoryWish;
+import sledwright.domain.PriceBasis;
 import sledwright.domain.Shop;
 import sledwright.domain.Workload;
 import sledwright.input.Faults;
@@ -44,10 +45,10 @@ final class ShopReader {
 
     private ShopFile shop(Section top) {
         Currency currency = top.required("currency").flatMap(this::currency).orElse(STAND_IN);
-        Shop shop = new Shop(top.text("name"), currency,
-                top.required("priced_on").flatMap(field -> field.date(faults)).orElse(LocalDate.EPOCH),
-                top.section("labour").map(section -> labour(section, currency)).orElse(new Labour(0, 0)), factors(top),
-                StationeryReader.read(top), SupplierNamesReader.read(top), top.section("house").map(ShopReader::house).orElse(House.OPEN),
+        Shop shop = new Shop(top.text("name"),
+                new PriceBasis(currency, top.required("priced_on").flatMap(field -> field.date(faults)).orElse(LocalDate.EPOCH), top.section("labour").map(section -> labour(section, currency)).orElse(new Labour(0, 0))),
+                factors(top), StationeryReader.read(top), SupplierNamesReader.read(top),
+                top.section("house").map(ShopReader::house).orElse(House.OPEN),
                 top.section("workloads").map(ShopReader::workloads).orElse(Map.of()));
         boolean hasFactors = !top.has("throughput_factors") || top.sectionIfAny("throughput_factors").isPresent();
         top.finish();

@@ -12,14 +12,16 @@ public final class Board {
     private final int sockets;
     private final int channels;
     private final int slotsPerChannel;
+    private final String fillSide;
     private final List<Slot> slots;
     private final Map<String, Slot> byName = new HashMap<>();
 
     /**
-     * @param names the board's own slot names in board order; empty: {@code 1A1, 1A2 ...}
+     * @param fillSide words for the bench: which slot of a channel is its first; may be empty
+     * @param names    the board's own slot names in board order; empty: {@code 1A1, 1A2 ...}
      * @throws IllegalArgumentException when there are names but not one for each slot, or two are the same
      */
-    public Board(int sockets, int channels, int slotsPerChannel, List<String> names) {
+    public Board(int sockets, int channels, int slotsPerChannel, String fillSide, List<String> names) {
         int size = sockets * channels * slotsPerChannel;
         if (!names.isEmpty() && names.size() != size) {
             throw new IllegalArgumentException("%s slot names for %s slots".formatted(names.size(), size));
@@ -27,6 +29,7 @@ public final class Board {
         this.sockets = sockets;
         this.channels = channels;
         this.slotsPerChannel = slotsPerChannel;
+        this.fillSide = fillSide;
         List<Slot> all = new ArrayList<>(size);
         for (int socket = 0; socket < sockets; socket++) {
             for (int channel = 0; channel < channels; channel++) {
@@ -56,6 +59,11 @@ public final class Board {
 
     public int slotsPerChannel() {
         return slotsPerChannel;
+    }
+
+    /** Words for the bench: which slot of a channel is its first; may be empty. */
+    public String fillSide() {
+        return fillSide;
     }
 
     /** All slots in board order. */

@@ -26,7 +26,7 @@ public final class Catalog {
 
     /** @param lots sku -> its lots */
     public Catalog(Shop shop, Assortment assortment, Map<String, List<Lot>> lots) {
-        this(shop, assortment, lots, shop.pricedOn());
+        this(shop, assortment, lots, shop.prices().day());
     }
 
     private Catalog(Shop shop, Assortment assortment, Map<String, List<Lot>> lots, LocalDate today) {
@@ -103,12 +103,12 @@ public final class Catalog {
     }
 
     public Currency currency() {
-        return shop.currency();
+        return shop.prices().currency();
     }
 
     /** The day of the prices. */
     public LocalDate pricedOn() {
-        return shop.pricedOn();
+        return shop.prices().day();
     }
 
     /** The day of the answer; the day of the prices where nobody says. */
@@ -117,7 +117,7 @@ public final class Catalog {
     }
 
     public Labour labour() {
-        return shop.labour();
+        return shop.prices().labour();
     }
 
     /** What the shop puts on its documents. */
@@ -241,6 +241,6 @@ public final class Catalog {
 
     /** An amount of minor units as people write it, in units of the currency. */
     public BigDecimal amount(long minor) {
-        return BigDecimal.valueOf(minor, Math.max(0, shop.currency().getDefaultFractionDigits()));
+        return BigDecimal.valueOf(minor, Math.max(0, shop.prices().currency().getDefaultFractionDigits()));
     }
 }

@@ -3,31 +3,21 @@ package sledwright.domain;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.Set;
 
 /**
  * What a platform's memory slots take, per socket.
  *
- * @param channels              channels of one socket
- * @param maxLogicalRanks       most logical ranks on a channel, by module type; a type without a figure has no limit
- * @param maxDistinctCapacities most distinct module capacities in one machine
- * @param mixedWidths           whether x4 and x8 modules may share a machine
- * @param countsPerSocket       the module counts that a socket supports; empty: any
- * @param mirroredFraction      share of the memory that mirroring leaves; empty: the platform does not mirror
- * @param rankSparing           whether the platform spares ranks
+ * @param channels        channels of one socket
+ * @param maxLogicalRanks most logical ranks on a channel, by module type; a type without a figure has no limit
  */
 public record MemorySupport(String generation, int channels, int slotsPerChannel,
-                            Map<ModuleType, Integer> maxLogicalRanks, List<SpeedEntry> speeds,
-                            int maxDistinctCapacities, boolean mixedWidths, Set<Integer> countsPerSocket,
-                            OptionalDouble mirroredFraction, boolean rankSparing) {
+                            Map<ModuleType, Integer> maxLogicalRanks, List<SpeedEntry> speeds, ModuleMix mix, MemoryModes modes) {
 
     public MemorySupport {
         maxLogicalRanks = Map.copyOf(maxLogicalRanks);
         // A row that names its ranks takes precedence over a row that serves every count.
         speeds = speeds.stream().sorted(Comparator.comparing(entry -> entry.ranks().isEmpty())).toList();
-        countsPerSocket = Set.copyOf(countsPerSocket);
     }
 
     /**

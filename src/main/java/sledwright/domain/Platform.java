@@ -7,25 +7,27 @@ import java.util.stream.Collectors;
 /**
  * A machine without processors, memory, heat sinks and supplies.
  *
- * @param fillSide  words for the bench: which slot of a channel is its first
  * @param expansion drive bays, slots for cards, and what must be bought with what is fitted
  */
 public record Platform(String sku, String name, ProcessorSupport processors, MemorySupport memory, Board board,
-                       List<CoolingKit> cooling, Thermal thermal, Power power, String fillSide, Expansion expansion) implements Part {
-
-    public Platform {
-        cooling = List.copyOf(cooling);
-    }
-
-    /** A platform that takes nothing but processors and memory. */
-    public Platform(String sku, String name, ProcessorSupport processors, MemorySupport memory, Board board,
-                    List<CoolingKit> cooling, Thermal thermal, Power power, String fillSide) {
-        this(sku, name, processors, memory, board, cooling, thermal, power, fillSide, Expansion.NONE);
-    }
+                       CoolingAndPower coolingAndPower, Expansion expansion) implements Part {
 
     @Override
     public String description() {
         return name;
+    }
+
+    public Power power() {
+        return coolingAndPower.power();
+    }
+
+    /** The heat sink kits to choose from. */
+    public List<CoolingKit> cooling() {
+        return coolingAndPower.kits();
+    }
+
+    public Thermal thermal() {
+        return coolingAndPower.thermal();
     }
 
     /** The slots that a kit covers. */

@@ -1,23 +1,20 @@
 package sledwright.domain;
 
-import java.time.LocalDate;
 import java.util.Collections;
-import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
  * What a shop says of itself, beside its parts and offers.
  *
- * @param pricedOn          the day of the prices
  * @param throughputFactors processor generation -> throughput of one core at one GHz
  * @param stationery        what it puts on its documents
  * @param suppliers         what it calls its suppliers, and which of them it is itself
  * @param house             what it holds itself to where a request says nothing else
  * @param workloads         name -> what a machine is to do, in the order in which the shop lists them
  */
-public record Shop(String name, Currency currency, LocalDate pricedOn, Labour labour, Map<String, Double> throughputFactors,
-                   Stationery stationery, SupplierNames suppliers, House house, Map<String, Workload> workloads) {
+public record Shop(String name, PriceBasis prices, Map<String, Double> throughputFactors, Stationery stationery,
+                   SupplierNames suppliers, House house, Map<String, Workload> workloads) {
 
     public Shop {
         throughputFactors = Map.copyOf(throughputFactors);
@@ -25,14 +22,14 @@ public record Shop(String name, Currency currency, LocalDate pricedOn, Labour la
     }
 
     Shop with(Labour rates) {
-        return new Shop(name, currency, pricedOn, rates, throughputFactors, stationery, suppliers, house, workloads);
+        return new Shop(name, new PriceBasis(prices.currency(), prices.day(), rates), throughputFactors, stationery, suppliers, house, workloads);
     }
 
     Shop with(Stationery own) {
-        return new Shop(name, currency, pricedOn, labour, throughputFactors, own, suppliers, house, workloads);
+        return new Shop(name, prices, throughputFactors, own, suppliers, house, workloads);
     }
 
     Shop with(SupplierNames called) {
-        return new Shop(name, currency, pricedOn, labour, throughputFactors, stationery, called, house, workloads);
+        return new Shop(name, prices, throughputFactors, stationery, called, house, workloads);
     }
 }

@@ -1,5 +1,6 @@
 package sledwright.generator;
 
+import sledwright.generator.draw.Watts;
 import sledwright.generator.memory.MemoryOption;
 import sledwright.generator.memory.MemoryPoint;
 
@@ -9,12 +10,10 @@ import sledwright.generator.memory.MemoryPoint;
  * @param aim   what the objective makes of it: the less the better
  * @param price all machines, minor units
  */
-record Combination(Frame frame, MemoryOption option, MemoryPoint point, double aim, long price, double bandwidthGbs, double loadW,
-                   double work) {
+record Combination(Frame frame, MemoryOption option, MemoryPoint point, double aim, long price, double bandwidthGbs, double work) {
 
-    /** A machine that is to do nothing in particular, whose work is its throughput. */
-    Combination(Frame frame, MemoryOption option, MemoryPoint point, double aim, long price, double bandwidthGbs, double loadW) {
-        this(frame, option, point, aim, price, bandwidthGbs, loadW, frame.throughput());
+    double loadW() {
+        return Watts.of(frame.microwatts() + point.microwatts());
     }
 
     double throughput() {

@@ -223,7 +223,7 @@ final class Query {
                     && Target.WORK.allows(require, work) && keepsTargets(frame, point, bandwidthGbs)) {
                 double loadW = Watts.of(frame.microwatts() + point.microwatts());
                 if (loadW <= zone.loadW() && carries(frame, loadW) && frame.suits(point.microwatts()) && isBestSet(frame, point)) {
-                    Combination found = new Combination(frame, branch.option(), point, aim, price, bandwidthGbs, loadW, work);
+                    Combination found = new Combination(frame, branch.option(), point, aim, price, bandwidthGbs, work);
                     best = best == null || ranking.compare(found, best) < 0 ? found : best;
                     unseen.note(Cause.SHARING, ranking.aimIfLighter(frame, point, price));
                 } else if (slack(frame, point) > 0) {

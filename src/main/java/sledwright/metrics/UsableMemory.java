@@ -26,7 +26,7 @@ public final class UsableMemory {
     public static double gb(MemorySupport memory, MemoryMode mode, double totalGb, double sparedGb) {
         return Quantity.rounded(switch (mode) {
             case INDEPENDENT -> totalGb;
-            case MIRRORED -> totalGb * memory.mirroredFraction().orElse(0);
+            case MIRRORED -> totalGb * memory.modes().mirroredFraction().orElse(0);
             case RANK_SPARING -> totalGb - sparedGb;
         });
     }

@@ -151,12 +151,12 @@ class CatalogReaderTest {
                 new SpeedEntry(ModuleType.RDIMM, Set.of(1, 2), List.of(2666, 2400)),
                 new SpeedEntry(ModuleType.RDIMM, Set.of(4), List.of(2400)),
                 new SpeedEntry(ModuleType.LRDIMM, Set.of(), List.of(2666, 2666)));
-        assertThat(wren.memory().maxDistinctCapacities()).isEqualTo(1);
-        assertThat(wren.memory().mixedWidths()).isFalse();
-        assertThat(wren.memory().countsPerSocket()).containsExactlyInAnyOrder(1, 2, 4, 8);
-        assertThat(wren.memory().mirroredFraction()).hasValue(0.45);
-        assertThat(wren.memory().rankSparing()).isTrue();
-        assertThat(wren.fillSide()).isEqualTo("outermost");
+        assertThat(wren.memory().mix().maxDistinctCapacities()).isEqualTo(1);
+        assertThat(wren.memory().mix().widths()).isFalse();
+        assertThat(wren.memory().mix().countsPerSocket()).containsExactlyInAnyOrder(1, 2, 4, 8);
+        assertThat(wren.memory().modes().mirroredFraction()).hasValue(0.45);
+        assertThat(wren.memory().modes().rankSparing()).isTrue();
+        assertThat(wren.board().fillSide()).isEqualTo("outermost");
         assertThat(wren.board().slots()).hasSize(16).first().isEqualTo(new Slot("1A1", 0, 0, 0));
         assertThat(wren.cooling()).containsExactly(new CoolingKit("WREN-HS-1", "low heat sink", 105, List.of()),
                 new CoolingKit("WREN-HS-2", "deep heat sink", 150, List.of("1D2", "2D2")));
@@ -181,13 +181,13 @@ class CatalogReaderTest {
         Platform reed = SHOP.platform("REED-S").orElseThrow();
         assertThat(reed.name()).isEqualTo("REED-S");
         assertThat(reed.memory().maxLogicalRanks()).isEmpty();
-        assertThat(reed.memory().maxDistinctCapacities()).isEqualTo(2);
-        assertThat(reed.memory().mixedWidths()).isTrue();
-        assertThat(reed.memory().countsPerSocket()).isEmpty();
-        assertThat(reed.memory().mirroredFraction()).hasValue(0.5);
-        assertThat(reed.memory().rankSparing()).isFalse();
+        assertThat(reed.memory().mix().maxDistinctCapacities()).isEqualTo(2);
+        assertThat(reed.memory().mix().widths()).isTrue();
+        assertThat(reed.memory().mix().countsPerSocket()).isEmpty();
+        assertThat(reed.memory().modes().mirroredFraction()).hasValue(0.5);
+        assertThat(reed.memory().modes().rankSparing()).isFalse();
         assertThat(reed.board().slots()).extracting(Slot::name).containsExactly("DIMM 1", "DIMM 2");
-        assertThat(reed.fillSide()).isEmpty();
+        assertThat(reed.board().fillSide()).isEmpty();
         assertThat(reed.cooling()).containsExactly(new CoolingKit("WREN-HS-1", "low heat sink", 105, List.of()));
         assertThat(reed.thermal().inlet()).isEmpty();
         assertThat(reed.thermal().correctedInletC(25, 3000)).isEqualTo(25);

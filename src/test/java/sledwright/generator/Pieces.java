@@ -7,6 +7,7 @@ import java.util.Set;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.Lot;
+import sledwright.domain.MemoryMode;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.ModuleType;
 import sledwright.domain.Processor;
@@ -16,6 +17,10 @@ import sledwright.generator.draw.Shelf;
 import sledwright.generator.draw.Watts;
 import sledwright.generator.memory.MemoryPoint;
 import sledwright.generator.shape.GroupKind;
+import sledwright.generator.shape.Population;
+import sledwright.generator.shape.ShapeKey;
+import sledwright.generator.shape.Shapes;
+import sledwright.generator.shape.SocketSlots;
 import sledwright.samples.Samples;
 
 /** Pieces of the search put together by hand. */
@@ -36,7 +41,9 @@ public final class Pieces {
 
     /** Memory of one machine; the socket is as wide as given. */
     static MemoryPoint point(long price, int socketGb, int fullestGb, double usableGb, int modules, double loadW, double slackW) {
-        return new MemoryPoint(price, socketGb, fullestGb, usableGb, modules, Watts.micro(loadW), Watts.micro(slackW), null, null, null, Draw.NOTHING);
+        ShapeKey key = new ShapeKey(List.of(), new SocketSlots(0, List.of()), MemoryMode.INDEPENDENT, 0, 0, Set.of(), false);
+        return new MemoryPoint(price, usableGb, modules, Watts.micro(loadW), Watts.micro(slackW),
+                new Population(key, new Shapes.Figures(socketGb, fullestGb, 0, modules), null), Draw.NOTHING);
     }
 
     /** A build of those figures of one machine, at a price and an aim of 0. */
@@ -45,8 +52,8 @@ public final class Pieces {
     }
 
     static Combination candidate(double aim, long price, double throughput, int cores, double bandwidthGbs, double usableGb, double loadW) {
-        return new Combination(frame(Samples.processor("P").cores(cores).make(), 0, 0, 0, throughput, 0), null,
-                point(0, 64, 16, usableGb, 4, 0, 0), aim, price, bandwidthGbs, loadW);
+        return new Combination(frame(Samples.processor("P").cores(cores).make(), 0, 0, 0, throughput, loadW), null,
+                point(0, 64, 16, usableGb, 4, 0, 0), aim, price, bandwidthGbs, throughput);
     }
 
     /** The lots of modules alone. */

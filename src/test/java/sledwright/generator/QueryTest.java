@@ -62,7 +62,7 @@ class QueryTest {
     }
 
     private MemoryOption option(ModuleType type, int nextSlowerMts, boolean keptApart, long unitPrice, IntFunction<MemoryPoints> builder) {
-        return option(new MemoryOption.Extent(1, 1, 12, 192, 4, 16, 1, 0), type, nextSlowerMts, keptApart, unitPrice, builder);
+        return option(new MemoryOption.Extent(1, 1, 12, 4, 16, 1, 0), type, nextSlowerMts, keptApart, unitPrice, builder);
     }
 
     private MemoryOption option(MemoryOption.Extent extent, ModuleType type, int nextSlowerMts, boolean keptApart, long unitPrice,
@@ -145,7 +145,7 @@ class QueryTest {
     void aShareThatIsRoundedUpCostsNoMore() {
         long unitPrice = 1_000_000_000;
         MemoryPoint third = Pieces.point(2 * unitPrice, 32, 16, Quantity.rounded(32 / 3.0), 2, 8, 0);
-        MemoryOption option = option(new MemoryOption.Extent(1, 1, 12, 192, 4, 16, 1 / 3.0, 0), ModuleType.RDIMM, 0, false, unitPrice,
+        MemoryOption option = option(new MemoryOption.Extent(1, 1, 12, 4, 16, 1 / 3.0, 0), ModuleType.RDIMM, 0, false, unitPrice,
                 most -> new MemoryPoints(List.of(third), 1));
         Request exactly = limited(Samples.limit().price(1000 + 2 * unitPrice).make());
         assertThat(best(exactly, new Zone(0, 0, 0, third.usableGb(), 999), frame(), option).best().point()).isSameAs(third);
@@ -207,7 +207,7 @@ class QueryTest {
         Level level = new Level(ModuleType.RDIMM, 0, 2400, Map.of(Pieces.group(16), List.of(light)), List.of());
         PriceFloor prices = new PriceFloor(Pieces.shelf(PLAIN, List.of(light), Pieces.lot(light, 12, 20)), List.of(light), 0);
         MemoryPoint slack = Pieces.point(80, 64, 16, 64, 4, 16, 6);
-        MemoryOption option = new MemoryOption(level, 0, false, new MemoryOption.Extent(1, 1, 12, 192, 4, 16, 1, 0), prices, () -> prices,
+        MemoryOption option = new MemoryOption(level, 0, false, new MemoryOption.Extent(1, 1, 12, 4, 16, 1, 0), prices, () -> prices,
                 (need, deadline) -> (most, window) -> new MemoryPoints(List.of(slack), 1));
         for (double watts : new double[] {109.9, 105}) {
             assertThat(best(limited(Samples.limit().powerW(watts).make()), Zone.EVERYTHING, frame(), option).isProved()).isTrue();

@@ -186,7 +186,7 @@ class RankingTest {
         Shelf shelf = Pieces.shelf(Request.named("option"), List.of(M16), Pieces.lot(M16, 12, 20));
         Level level = new Level(ModuleType.RDIMM, 0, 2400, Map.of(Pieces.group(16), List.of(M16)), List.of());
         PriceFloor prices = new PriceFloor(shelf, List.of(M16), 2);
-        return new MemoryOption(level, 0, false, new MemoryOption.Extent(1, 1, 12, 192, 4, 16, 1, 0), prices, () -> prices, (need, deadline) -> null);
+        return new MemoryOption(level, 0, false, new MemoryOption.Extent(1, 1, 12, 4, 16, 1, 0), prices, () -> prices, (need, deadline) -> null);
     }
 
     /** One processor at 1000, modules of 16 GB at 20: what no build with so much memory and bandwidth goes below. */
@@ -253,7 +253,7 @@ class RankingTest {
     void whomAnOptionServes() {
         Level level = new Level(ModuleType.RDIMM, 0, 2400, Map.of(Pieces.group(16), List.of(M16)), List.of());
         PriceFloor prices = new PriceFloor(Pieces.shelf(Request.named("none"), List.of(M16)), List.of(M16), 0);
-        MemoryOption option = new MemoryOption(level, 2133, true, new MemoryOption.Extent(1, 1, 12, 192, 4, 16, 1, 0), prices, () -> prices, (need, deadline) -> null);
+        MemoryOption option = new MemoryOption(level, 2133, true, new MemoryOption.Extent(1, 1, 12, 4, 16, 1, 0), prices, () -> prices, (need, deadline) -> null);
         assertThat(option.serves(2133)).isFalse();
         assertThat(option.serves(2400)).isTrue();
         assertThat(option.isKeptApart()).isTrue();

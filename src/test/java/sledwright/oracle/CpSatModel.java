@@ -255,10 +255,10 @@ final class CpSatModel {
             model.addAtMostOne(partNumbers.toArray(Literal[]::new));
         }
         model.addExactlyOne(types.values().toArray(Literal[]::new));
-        if (!memory.mixedWidths()) {
+        if (!memory.mix().widths()) {
             model.addAtMostOne(widths.values().toArray(Literal[]::new));
         }
-        model.addLessOrEqual(LinearExpr.sum(capacities.values().toArray(BoolVar[]::new)), memory.maxDistinctCapacities());
+        model.addLessOrEqual(LinearExpr.sum(capacities.values().toArray(BoolVar[]::new)), memory.mix().maxDistinctCapacities());
         types.forEach((type, chosen) -> {
             Integer limit = memory.maxLogicalRanks().get(type);
             for (int socket = 0; limit != null && socket < fitted; socket++) {
@@ -279,8 +279,8 @@ final class CpSatModel {
         for (int socket = 0; socket < fitted; socket++) {
             LinearExpr count = onSocket(socket, module -> 1);
             model.addGreaterOrEqual(count, 1);
-            if (!memory.countsPerSocket().isEmpty()) {
-                model.addLinearExpressionInDomain(count, Domain.fromValues(memory.countsPerSocket().stream().mapToLong(n -> n).toArray()));
+            if (!memory.mix().countsPerSocket().isEmpty()) {
+                model.addLinearExpressionInDomain(count, Domain.fromValues(memory.mix().countsPerSocket().stream().mapToLong(n -> n).toArray()));
             }
             for (Map.Entry<Processor, BoolVar> processor : processors.entrySet()) {
                 if (processor.getKey().maxMemoryGb().isPresent()) {
@@ -333,7 +333,7 @@ final class CpSatModel {
         }
         LinearExprBuilder left = LinearExpr.newBuilder();
         for (int socket = 0; socket < fitted; socket++) {
-            double share = mode == MemoryMode.MIRRORED ? memory.mirroredFraction().orElse(0) : 1;
+            double share = mode == MemoryMode.MIRRORED ? memory.modes().mirroredFraction().orElse(0) : 1;
             left.add(onSocket(socket, module -> Math.round(module.capacityGb() * MEMORY_UNITS * share)));
             for (int channel = 0; channel < memory.channels(); channel++) {
                 if (mode == MemoryMode.MIRRORED && channel % 2 == 1) {

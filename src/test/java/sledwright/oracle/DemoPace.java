@@ -13,6 +13,7 @@ import java.util.function.Consumer;
 import java.util.function.LongFunction;
 import java.util.stream.DoubleStream;
 import sledwright.domain.Catalog;
+import sledwright.domain.Expansion;
 import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.domain.Shortlist;
@@ -82,8 +83,8 @@ public final class DemoPace {
     }
 
     private static Platform bare(Platform from) {
-        return new Platform(from.sku(), from.name(), from.processors(), from.memory(), from.board(), from.cooling(), from.thermal(),
-                from.power(), from.fillSide());
+        return new Platform(from.sku(), from.name(), from.processors(), from.memory(), from.board(), from.coolingAndPower(),
+                Expansion.NONE);
     }
 
     private void print(LongFunction<Request> requests, int count) {

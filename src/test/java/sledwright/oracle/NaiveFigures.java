@@ -142,7 +142,7 @@ record NaiveFigures(int processors, int cores, double baseGhz, double allCoreGhz
     static double usableGb(MemorySupport memory, MemoryMode mode, MemoryModule[][] socket) {
         double total = SlotView.gb(socket);
         if (mode == MemoryMode.MIRRORED) {
-            return total * memory.mirroredFraction().orElse(0);
+            return total * memory.modes().mirroredFraction().orElse(0);
         }
         if (mode == MemoryMode.RANK_SPARING) {
             for (MemoryModule[] channel : socket) {

@@ -12,10 +12,12 @@ import java.util.OptionalLong;
 import java.util.SplittableRandom;
 import sledwright.domain.Catalog;
 import sledwright.domain.Equipment;
+import sledwright.domain.Expansion;
 import sledwright.domain.Goal;
 import sledwright.domain.Labour;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
+import sledwright.domain.MemoryModes;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.MemoryNeeds;
 import sledwright.domain.MemorySupport;
@@ -76,10 +78,10 @@ final class RandomEdges {
     /** A share that no sum of GB makes a whole number of millionths. */
     private static Platform withAnUnevenShare(Platform from) {
         MemorySupport memory = from.memory();
-        OptionalDouble share = memory.mirroredFraction().isPresent() ? OptionalDouble.of(1 / 3.0) : memory.mirroredFraction();
-        return new Platform(from.sku(), from.name(), from.processors(), new MemorySupport(memory.generation(), memory.channels(),
-                memory.slotsPerChannel(), memory.maxLogicalRanks(), memory.speeds(), memory.maxDistinctCapacities(), memory.mixedWidths(),
-                memory.countsPerSocket(), share, memory.rankSparing()), from.board(), from.cooling(), from.thermal(), from.power(), from.fillSide());
+        OptionalDouble share = memory.modes().mirroredFraction().isPresent() ? OptionalDouble.of(1 / 3.0) : memory.modes().mirroredFraction();
+        return new Platform(from.sku(), from.name(), from.processors(),
+                new MemorySupport(memory.generation(), memory.channels(), memory.slotsPerChannel(), memory.maxLogicalRanks(), memory.speeds(), memory.mix(), new MemoryModes(share, memory.modes().rankSparing())),
+                from.board(), from.coolingAndPower(), Expansion.NONE);
     }
 
     private static Processor withCores(Processor from, int cores) {

@@ -237,7 +237,7 @@ final class RandomEquipment {
             needs.add(new Need(Need.Cause.EMPTY_SOCKETS, 0, Map.of("X3", 1)));
         }
         Optional<DriveSupport> onboard = chance(0.7) ? Optional.of(new DriveSupport(chance(0.5) ? Set.of(DriveInterface.SATA) : EnumSet.of(DriveInterface.SATA, DriveInterface.SAS), between(1, 6), levels())) : Optional.empty();
-        return new Platform(from.sku(), from.name(), from.processors(), from.memory(), from.board(), from.cooling(), from.thermal(), from.power(), from.fillSide(),
+        return new Platform(from.sku(), from.name(), from.processors(), from.memory(), from.board(), from.coolingAndPower(),
                 new Expansion(bays, onboard, slots, needs));
     }
 

@@ -17,13 +17,17 @@ import sledwright.domain.Availability;
 import sledwright.domain.Board;
 import sledwright.domain.Condition;
 import sledwright.domain.CoolingKit;
+import sledwright.domain.Expansion;
 import sledwright.domain.Labour;
 import sledwright.domain.Lot;
+import sledwright.domain.MemoryModes;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.MemorySupport;
+import sledwright.domain.ModuleMix;
 import sledwright.domain.ModuleType;
 import sledwright.domain.Platform;
 import sledwright.domain.Power;
+import sledwright.domain.CoolingAndPower;
 import sledwright.domain.Processor;
 import sledwright.domain.ProcessorSupport;
 import sledwright.domain.Slot;
@@ -141,12 +145,13 @@ final class RandomParts {
         int slots = large ? between(2, 3) : channels * (several ? 2 : 1) >= 4 ? between(1, 2) : between(1, 3);
         List<Integer> counts = pick(List.of(1), List.of(1), List.of(2), List.of(1, 2), List.of(1, 2));
         int sockets = counts.get(counts.size() - 1);
-        Board board = new Board(sockets, channels, slots, chance(0.8) ? List.of() : ownNames(sockets * channels * slots));
+        Board board = new Board(sockets, channels, slots, "outermost", chance(0.8) ? List.of() : ownNames(sockets * channels * slots));
         Set<String> generations = pick(Set.of("Kestrel 1", "Kestrel 2"), Set.of("Kestrel 1", "Kestrel 2"), Set.of("Kestrel 2"));
         ProcessorSupport support = new ProcessorSupport("LK3", generations, counts, pick(105, 150, 150, 150, 165));
         String sku = "P" + number;
         offer(sku, between(5000, 15000), 5, stocked(number));
-        return new Platform(sku, "random platform", support, memory(channels, slots), board, kits(number, board), thermal(), power(number), "outermost");
+        return new Platform(sku, "random platform", support, memory(channels, slots), board,
+                new CoolingAndPower(kits(number, board), thermal(), power(number)), Expansion.NONE);
     }
 
     private static List<String> ownNames(int size) {
@@ -185,7 +190,8 @@ final class RandomParts {
             }
         }
         OptionalDouble mirrored = chance(0.6) ? OptionalDouble.of(chance(0.7) ? 0.5 : 0.45) : OptionalDouble.empty();
-        return new MemorySupport("DDR4", channels, slots, rankLimits, speeds, between(1, 3), chance(0.6), counts, mirrored, chance(0.6));
+        return new MemorySupport("DDR4", channels, slots, rankLimits, speeds, new ModuleMix(between(1, 3), chance(0.6), counts),
+                new MemoryModes(mirrored, chance(0.6)));
     }
 
     /** Falling speeds, rarely rising, by modules on the channel; rarely too short for the channel's slots. */

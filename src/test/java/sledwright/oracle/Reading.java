@@ -226,7 +226,7 @@ final class Reading {
                 }
             }
         }
-        if (mode == MemoryMode.RANK_SPARING && memory.rankSparing() && filled > 0 && physical < 2) {
+        if (mode == MemoryMode.RANK_SPARING && memory.modes().rankSparing() && filled > 0 && physical < 2) {
             broken.add("memory-mode");
         }
         return broken;
@@ -271,7 +271,7 @@ final class Reading {
             broken.add("memory-present");
             return broken;
         }
-        if (!memory.countsPerSocket().isEmpty() && !memory.countsPerSocket().contains(modules)) {
+        if (!memory.mix().countsPerSocket().isEmpty() && !memory.mix().countsPerSocket().contains(modules)) {
             broken.add("module-count");
         }
         for (int later = 1; later < channels.length; later++) {
@@ -307,10 +307,10 @@ final class Reading {
         if (types.size() > 1) {
             broken.add("one-module-type");
         }
-        if (!memory.mixedWidths() && widths.size() > 1) {
+        if (!memory.mix().widths() && widths.size() > 1) {
             broken.add("device-width");
         }
-        if (capacities.size() > memory.maxDistinctCapacities()) {
+        if (capacities.size() > memory.mix().maxDistinctCapacities()) {
             broken.add("distinct-capacities");
         }
         return broken;
@@ -335,8 +335,8 @@ final class Reading {
     /** Whether the platform offers the mode. */
     static Set<String> mode(MemorySupport memory, MemoryMode mode) {
         boolean offered = mode == MemoryMode.INDEPENDENT
-                || mode == MemoryMode.MIRRORED && memory.mirroredFraction().isPresent() && memory.channels() % 2 == 0
-                || mode == MemoryMode.RANK_SPARING && memory.rankSparing();
+                || mode == MemoryMode.MIRRORED && memory.modes().mirroredFraction().isPresent() && memory.channels() % 2 == 0
+                || mode == MemoryMode.RANK_SPARING && memory.modes().rankSparing();
         return offered ? Set.of() : Set.of("memory-mode");
     }
 

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import sledwright.domain.Equipment;
+import sledwright.domain.Expansion;
 import sledwright.domain.Goal;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
@@ -22,6 +23,7 @@ import sledwright.domain.MemoryNeeds;
 import sledwright.domain.Objective;
 import sledwright.domain.PartChoice;
 import sledwright.domain.Platform;
+import sledwright.domain.CoolingAndPower;
 import sledwright.domain.ProcessorNeeds;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
@@ -93,11 +95,14 @@ final class Shrinker {
         List<RandomCase> steps = new ArrayList<>();
         for (Platform platform : that.catalog().platforms()) {
             List<Platform> others = new ArrayList<>();
-            without(platform.cooling()).stream().filter(kits -> !kits.isEmpty()).forEach(kits -> others.add(new Platform(platform.sku(), platform.name(),
-                    platform.processors(), platform.memory(), platform.board(), kits, platform.thermal(), platform.power(), platform.fillSide())));
+            without(platform.cooling()).stream().filter(kits -> !kits.isEmpty()).forEach(kits -> others.add(new Platform(platform.sku(),
+                    platform.name(), platform.processors(), platform.memory(), platform.board(),
+                    new CoolingAndPower(kits, platform.thermal(), platform.power()), Expansion.NONE)));
             without(platform.power().supplies()).forEach(supplies -> others.add(new Platform(platform.sku(), platform.name(),
-                    platform.processors(), platform.memory(), platform.board(), platform.cooling(), platform.thermal(),
-                    new sledwright.domain.Power(platform.power().baseW(), platform.power().budgetW(), supplies), platform.fillSide())));
+                    platform.processors(), platform.memory(), platform.board(),
+                    new CoolingAndPower(platform.cooling(), platform.thermal(),
+                            new sledwright.domain.Power(platform.power().baseW(), platform.power().budgetW(), supplies)),
+                    Expansion.NONE)));
             for (Platform other : others) {
                 List<Platform> all = new ArrayList<>(that.catalog().platforms());
                 all.replaceAll(one -> one == platform ? other : one);

@@ -13,8 +13,10 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.ToLongFunction;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Energy;
+import sledwright.domain.Expansion;
 import sledwright.domain.Platform;
 import sledwright.domain.Power;
+import sledwright.domain.CoolingAndPower;
 import sledwright.domain.Supply;
 import sledwright.generator.Axis;
 import sledwright.generator.Search;
@@ -126,7 +128,7 @@ class StaircasesAgainstBruteForceTest {
             for (Optional<Supply> supply : supplies) {
                 Power power = new Power(platform.power().baseW(), platform.power().budgetW(), supply.stream().toList());
                 Platform alone = new Platform(platform.sku(), platform.name(), platform.processors(), platform.memory(), platform.board(),
-                        platform.cooling(), platform.thermal(), power, platform.fillSide());
+                        new CoolingAndPower(platform.cooling(), platform.thermal(), power), Expansion.NONE);
                 RandomCase part = that.with(List.of(alone), that.catalog().processors(), that.catalog().modules(), that.lots());
                 BruteForce.all(part).forEach(build -> all.add(new Listed(build,
                         build.price() + NaiveFigures.energyCost(that.request(), build.load() / 1e6, supply.orElse(null), energy))));

@@ -10,10 +10,13 @@ import java.util.Set;
 import sledwright.domain.Board;
 import sledwright.domain.CoolingKit;
 import sledwright.domain.Expansion;
+import sledwright.domain.MemoryModes;
 import sledwright.domain.MemorySupport;
+import sledwright.domain.ModuleMix;
 import sledwright.domain.ModuleType;
 import sledwright.domain.Platform;
 import sledwright.domain.Power;
+import sledwright.domain.CoolingAndPower;
 import sledwright.domain.ProcessorSupport;
 import sledwright.domain.SpeedEntry;
 import sledwright.domain.Supply;
@@ -165,9 +168,9 @@ public final class PlatformSketch {
     public Platform make() {
         ProcessorSupport processors = new ProcessorSupport("LK3", generations, counts, maxTdpW);
         MemorySupport memory = new MemorySupport(memoryGeneration, channels, slotsPerChannel, rankLimits, speeds,
-                maxDistinctCapacities, mixedWidths, countsPerSocket, mirroredFraction, rankSparing);
+                new ModuleMix(maxDistinctCapacities, mixedWidths, countsPerSocket), new MemoryModes(mirroredFraction, rankSparing));
         return new Platform(sku, sku, processors, memory,
-                new Board(processors.sockets(), channels, slotsPerChannel, slotNames), cooling, thermal,
-                new Power(baseW, budgetW, supplies), "outermost", expansion);
+                new Board(processors.sockets(), channels, slotsPerChannel, "outermost", slotNames),
+                new CoolingAndPower(cooling, thermal, new Power(baseW, budgetW, supplies)), expansion);
     }
 }

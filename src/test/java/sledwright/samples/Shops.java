@@ -12,6 +12,7 @@ import sledwright.domain.Labour;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.Platform;
+import sledwright.domain.PriceBasis;
 import sledwright.domain.Processor;
 import sledwright.domain.Shop;
 import sledwright.domain.Stationery;
@@ -39,6 +40,7 @@ public final class Shops {
     /** A shop of any parts. */
     public static Catalog of(String name, Currency currency, LocalDate pricedOn, Labour labour, Map<String, Double> throughputFactors, Assortment assortment,
                              Map<String, List<Lot>> lots, Stationery stationery) {
-        return new Catalog(new Shop(name, currency, pricedOn, labour, throughputFactors, stationery, SupplierNames.AS_WRITTEN, House.OPEN, Map.of()), assortment, lots);
+        return new Catalog(new Shop(name, new PriceBasis(currency, pricedOn, labour), throughputFactors, stationery,
+                SupplierNames.AS_WRITTEN, House.OPEN, Map.of()), assortment, lots);
     }
 }

@@ -83,7 +83,7 @@ enum Format {
     private static Catalog shop() {
         Catalog plain = CatalogReader.read(Folders.SHOP);
         Shop shop = plain.shop();
-        return new Catalog(new Shop(shop.name(), shop.currency(), shop.pricedOn(), shop.labour(), shop.throughputFactors(), shop.stationery(), shop.suppliers(), shop.house(),
+        return new Catalog(new Shop(shop.name(), shop.prices(), shop.throughputFactors(), shop.stationery(), shop.suppliers(), shop.house(),
                 Map.of("web-serving", new Workload("web-serving", 0.995, 0.04, 2))), plain.assortment(), plain.lots());
     }
 

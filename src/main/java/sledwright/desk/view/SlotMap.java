@@ -52,6 +52,6 @@ public record SlotMap(List<List<Row>> sockets, String fillSide) {
             }
             sockets.add(List.copyOf(rows));
         }
-        return new SlotMap(List.copyOf(sockets), build.platform().fillSide());
+        return new SlotMap(List.copyOf(sockets), build.platform().board().fillSide());
     }
 }

@@ -93,7 +93,7 @@ public record CatalogDifference(List<PartMove> parts, List<OfferMove> offers) {
     private static List<Object> facts(Part part) {
         return part instanceof Platform platform
                 ? List.of(platform.name(), platform.processors(), platform.memory(), platform.board().slots(),
-                platform.cooling(), platform.thermal(), platform.power(), platform.fillSide()) : List.of(part);
+                platform.cooling(), platform.thermal(), platform.power(), platform.board().fillSide()) : List.of(part);
     }
 
     private static List<OfferMove> offers(Catalog before, Catalog after) {

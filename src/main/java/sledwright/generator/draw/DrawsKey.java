@@ -12,7 +12,7 @@ import sledwright.generator.shape.GroupKind;
  * @param leastUnits  of each module, units that all machines together must take
  * @param everyWeight whether heavier draws matter that cost as much as lighter ones
  */
-public record DrawsKey(GroupKind group, List<MemoryModule> modules, List<Lot> lots, int machines, int unitsPerModule, int mostModules,
+public record DrawsKey(GroupKind group, List<MemoryModule> modules, List<Lot> lots, UnitCounts counts,
         List<Integer> leastUnits, boolean everyWeight) implements Kept.Key<List<List<Draw>>> {
 
     private static final long BYTES_OF_LOT = 100;

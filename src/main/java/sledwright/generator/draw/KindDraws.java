@@ -41,17 +41,15 @@ public final class KindDraws {
     private final Deadline deadline;
 
     /**
-     * @param leastUnits     sku -> units that all machines together must take; as many as there are machines: one each
-     * @param unitsPerModule units over all machines that one module of a shape stands for
-     * @param everyWeight    whether heavier ways are kept beside lighter ones that cost no more
+     * @param leastUnits  sku -> units that all machines together must take; as many as there are machines: one each
+     * @param everyWeight whether heavier ways are kept beside lighter ones that cost no more
      */
-    public KindDraws(Shelf shelf, Map<String, Integer> leastUnits, int machines, int unitsPerModule, int mostModules, boolean everyWeight,
-                     Deadline deadline) {
+    public KindDraws(Shelf shelf, Map<String, Integer> leastUnits, UnitCounts counts, boolean everyWeight, Deadline deadline) {
         this.shelf = shelf;
         this.leastUnits = leastUnits;
-        this.machines = machines;
-        this.unitsPerModule = unitsPerModule;
-        this.mostModules = mostModules;
+        machines = counts.machines();
+        unitsPerModule = counts.perModule();
+        mostModules = counts.mostModules();
         this.everyWeight = everyWeight;
         this.deadline = deadline;
         dealtExactly = machines > 1 && Deal.isExact(mostModules * unitsPerModule);

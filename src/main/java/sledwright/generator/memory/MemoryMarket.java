@@ -1,6 +1,7 @@
 package sledwright.generator.memory;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -24,17 +25,18 @@ import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.domain.Worth;
-import sledwright.generator.draw.Draw;
 import sledwright.generator.draw.DrawsKey;
 import sledwright.generator.draw.EntangledDraws;
 import sledwright.generator.draw.KindDraws;
 import sledwright.generator.draw.Shelf;
+import sledwright.generator.draw.UnitCounts;
 import sledwright.generator.keep.Content;
 import sledwright.generator.keep.Kept;
 import sledwright.generator.shape.GroupKind;
 import sledwright.generator.shape.ShapeFinder;
 import sledwright.generator.shape.ShapeKey;
 import sledwright.generator.shape.Shapes;
+import sledwright.generator.shape.SocketSlots;
 import sledwright.generator.time.Deadline;
 import sledwright.metrics.SpareSlots;
 import sledwright.rules.cooling.BlockedSlot;
@@ -49,20 +51,14 @@ public final class MemoryMarket {
     private final Request request;
     private final Shelf shelf;
     private final Kept kept;
-    private final Map<Board, Room> rooms = new ConcurrentHashMap<>();
+    private final Map<Board, Known> boards = new ConcurrentHashMap<>();
     private final Map<String, Integer> leastUnits = new TreeMap<>();
 
     private record Board(String platform, String kit, int sockets, Set<String> barred) {
     }
 
-    /**
-     * What the fitted sockets of a board have for modules under a kit.
-     *
-     * @param depths    for each socket, the modules that each channel has slots for; of sockets that are alike, one
-     * @param uncovered slots that the kit leaves free
-     * @param key       what its options are known by
-     */
-    private record Room(MemorySupport memory, List<List<Integer>> depths, int uncovered, int sockets, OptionsKey key) {
+    /** @param key what its options are known by */
+    private record Known(SocketRoom room, OptionsKey key) {
     }
 
     /**
@@ -125,20 +121,20 @@ public final class MemoryMarket {
      * @param barred modules that do not go onto the platform
      */
     public List<MemoryOption> options(Platform platform, CoolingKit kit, int sockets, Set<String> barred) {
-        Room room = rooms.computeIfAbsent(new Board(platform.sku(), kit.sku(), sockets, barred),
-                same -> room(platform, kit, sockets, barred));
-        return kept.get(room.key, () -> newOptions(platform, room, barred));
+        Known known = boards.computeIfAbsent(new Board(platform.sku(), kit.sku(), sockets, barred),
+                same -> known(platform, kit, sockets, barred));
+        return kept.get(known.key, () -> newOptions(platform, known.room, barred));
     }
 
-    private Room room(Platform platform, CoolingKit kit, int sockets, Set<String> barred) {
+    private Known known(Platform platform, CoolingKit kit, int sockets, Set<String> barred) {
         List<List<Integer>> depths = IntStream.range(0, sockets).mapToObj(socket -> IntStream.range(0, platform.board().channels())
                 .mapToObj(channel -> BlockedSlot.depth(platform, kit, socket, channel)).toList()).distinct().toList();
         int uncovered = SpareSlots.uncovered(platform, kit, sockets);
-        return new Room(platform.memory(), depths, uncovered, sockets,
+        return new Known(new SocketRoom(platform.memory(), depths, uncovered, sockets),
                 new OptionsKey(this, new Content(List.of(platform.memory(), depths, uncovered, sockets, barred))));
     }
 
-    private List<MemoryOption> newOptions(Platform platform, Room room, Set<String> barred) {
+    private List<MemoryOption> newOptions(Platform platform, SocketRoom room, Set<String> barred) {
         List<MemoryOption> found = new ArrayList<>();
         for (List<Level> fastestFirst : stock.levels(platform, barred, request.require().populated(), isSparing())) {
             for (int i = 0; i < fastestFirst.size(); i++) {
@@ -153,23 +149,23 @@ public final class MemoryMarket {
         return request.require().mode() == MemoryMode.RANK_SPARING;
     }
 
-    private void option(Room room, Level level, int nextSlowerMts, List<MemoryOption> found) {
-        MemorySupport memory = room.memory;
+    private void option(SocketRoom room, Level level, int nextSlowerMts, List<MemoryOption> found) {
+        MemorySupport memory = room.memory();
         List<MemoryModule> modules = level.modules();
         Set<String> wanted = leastUnits.keySet();
         if (!wanted.isEmpty() && !modules.stream().map(MemoryModule::sku).collect(Collectors.toSet()).containsAll(wanted)) {
             return;
         }
         MemoryMode mode = request.require().mode();
-        ShapeKey key = new ShapeKey(List.copyOf(level.groups().keySet()), memory.slotsPerChannel(), room.depths,
-                mode == MemoryMode.MIRRORED, isSparing(), memory.rankLimit(level.type()), memory.maxDistinctCapacities(),
-                memory.countsPerSocket(), request.require().populated().balanced());
+        ShapeKey key = new ShapeKey(List.copyOf(level.groups().keySet()), new SocketSlots(memory.slotsPerChannel(), room.depths()), mode,
+                memory.rankLimit(level.type()), memory.mix().maxDistinctCapacities(), memory.mix().countsPerSocket(),
+                request.require().populated().balanced());
         int slots = IntStream.range(0, memory.channels())
-                .map(channel -> room.depths.stream().mapToInt(depth -> depth.get(channel)).min().orElse(0)).sum();
+                .map(channel -> room.depths().stream().mapToInt(depth -> depth.get(channel)).min().orElse(0)).sum();
         int mostModuleGb = modules.stream().mapToInt(MemoryModule::capacityGb).max().orElse(0);
-        double share = mode == MemoryMode.MIRRORED ? memory.mirroredFraction().orElse(0) : 1;
-        MemoryOption.Extent extent = new MemoryOption.Extent(request.machines(), room.sockets, slots, slots * mostModuleGb,
-                memory.channels(), mostModuleGb, share, stock.catalog().labour().perModule());
+        double share = mode == MemoryMode.MIRRORED ? memory.modes().mirroredFraction().orElse(0) : 1;
+        MemoryOption.Extent extent = new MemoryOption.Extent(request.machines(), room.sockets(), slots, memory.channels(), mostModuleGb,
+                share, stock.catalog().labour().perModule());
         double worthOfGb = request.worth().gb() * share;
         PriceFloor allPrices = stock.floorAtAnySpeed(level, memory, request.require().populated(), worthOfGb);
         boolean keptApart = level.entangled().stream().anyMatch(set -> level.holdsAny(set, wanted));
@@ -181,12 +177,12 @@ public final class MemoryMarket {
     /** Works out an option, or knows its points: they are kept by what they depend on. */
     private final class Builder implements MemoryOption.Builder {
 
-        private final Room room;
+        private final SocketRoom room;
         private final Level level;
         private final ShapeKey key;
         private PointsKey.OfOption content;
 
-        Builder(Room room, Level level, ShapeKey key) {
+        Builder(SocketRoom room, Level level, ShapeKey key) {
             this.room = room;
             this.level = level;
             this.key = key;
@@ -201,8 +197,8 @@ public final class MemoryMarket {
             PointsKey.OfOption known = content;
             if (known == null) {
                 List<List<Lot>> lots = level.modules().stream().map(module -> shelf.lots(module.sku())).toList();
-                known = new PointsKey.OfOption(new Content(List.of(key, level.groups(), lots, leastUnits, room.sockets, room.uncovered,
-                        stock.catalog().labour().perModule(), room.memory.mirroredFraction(), request.machines())),
+                known = new PointsKey.OfOption(new Content(List.of(key, level.groups(), lots, leastUnits, room.sockets(), room.uncovered(),
+                        stock.catalog().labour().perModule(), room.memory().modes().mirroredFraction(), request.machines())),
                         lots.stream().mapToInt(List::size).sum());
                 content = known;
             }
@@ -211,29 +207,27 @@ public final class MemoryMarket {
 
         private Pricing pricing(MemoryNeed need, Deadline deadline) {
             Shapes shapes = kept.get(key, () -> ShapeFinder.find(key, deadline));
-            int unitsPerModule = request.machines() * room.sockets * key.multiple();
-            int mostModules = shapes.layouts().maxModules();
-            KindDraws kinds = new KindDraws(shelf, leastUnits, request.machines(), unitsPerModule, mostModules, need.everyWeight(),
-                    deadline);
-            EntangledDraws[] entangled = entangled(kinds, unitsPerModule);
-            List<List<List<Draw>>> drawn = new ArrayList<>();
-            level.groups().forEach((group, modules) -> drawn.add(entangled[drawn.size()] != null ? null
-                    : kept.get(new DrawsKey(group, modules, KindDraws.lots(shelf, modules), request.machines(), unitsPerModule, mostModules,
+            UnitCounts counts = new UnitCounts(request.machines(), request.machines() * room.sockets() * key.multiple(),
+                    shapes.layouts().maxModules());
+            KindDraws kinds = new KindDraws(shelf, leastUnits, counts, need.everyWeight(), deadline);
+            Map<GroupKind, EntangledDraws> entangled = entangled(kinds, counts.perModule());
+            List<GroupDraws> drawn = new ArrayList<>();
+            level.groups().forEach((group, modules) -> drawn.add(entangled.containsKey(group) ? new GroupDraws(null, entangled.get(group))
+                    : new GroupDraws(kept.get(new DrawsKey(group, modules, KindDraws.lots(shelf, modules), counts,
                             modules.stream().map(module -> leastUnits.getOrDefault(module.sku(), 0)).toList(), need.everyWeight()),
-                            () -> kinds.ofGroup(group, modules))));
-            return new Pricing(request.machines(), need, room.memory, shapes, drawn, entangled, room.sockets, room.uncovered,
-                    stock.catalog().labour().perModule(), deadline);
+                            () -> kinds.ofGroup(group, modules)), null)));
+            return new Pricing(request.machines(), need, room, shapes, drawn, stock.catalog().labour().perModule(), deadline);
         }
 
-        /** For each group the set that it is entangled in; a part that is wanted keeps its set's groups apart. */
-        private EntangledDraws[] entangled(KindDraws kinds, int unitsPerModule) {
-            EntangledDraws[] byGroup = new EntangledDraws[key.groups().size()];
+        /** Of each group that is entangled, the set that it is in; a part that is wanted keeps its set's groups apart. */
+        private Map<GroupKind, EntangledDraws> entangled(KindDraws kinds, int unitsPerModule) {
+            Map<GroupKind, EntangledDraws> byGroup = new HashMap<>();
             for (List<GroupKind> set : level.entangled()) {
                 if (!level.holdsAny(set, leastUnits.keySet())) {
                     Map<GroupKind, List<MemoryModule>> modules = set.stream()
                             .collect(Collectors.toMap(Function.identity(), level.groups()::get));
                     EntangledDraws draws = new EntangledDraws(modules, kinds, unitsPerModule);
-                    set.forEach(group -> byGroup[key.groups().indexOf(group)] = draws);
+                    set.forEach(group -> byGroup.put(group, draws));
                 }
             }
             return byGroup;

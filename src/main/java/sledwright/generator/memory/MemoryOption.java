@@ -40,14 +40,17 @@ public final class MemoryOption {
      *
      * @param sockets         fitted sockets
      * @param slots           slots of a socket that no heat sink covers
-     * @param mostSocketGb    capacity of a socket
      * @param mostWidth       width of a socket, in fullest channels
      * @param mostModuleGb    capacity of a module
      * @param usableShare     share of the capacity that the memory mode leaves
      * @param labourPerModule minor units for one module
      */
-    public record Extent(int machines, int sockets, int slots, int mostSocketGb, int mostWidth, int mostModuleGb, double usableShare,
-                  long labourPerModule) {
+    public record Extent(int machines, int sockets, int slots, int mostWidth, int mostModuleGb, double usableShare, long labourPerModule) {
+
+        /** Capacity of a socket. */
+        public int mostSocketGb() {
+            return slots * mostModuleGb;
+        }
     }
 
     /**
@@ -90,7 +93,7 @@ public final class MemoryOption {
 
     /** The most usable GB of a machine whose sockets hold at most so much. */
     public double mostUsableGb(int mostSocketGb) {
-        return extent.sockets * Math.min(mostSocketGb, extent.mostSocketGb) * extent.usableShare;
+        return extent.sockets * Math.min(mostSocketGb, extent.mostSocketGb()) * extent.usableShare;
     }
 
     /** What modules of a given number of GB draw at least, in watts: those of the lightest GB of the level. */
@@ -129,6 +132,6 @@ public final class MemoryOption {
      */
     public Points points(MemoryNeed need, Deadline deadline) {
         Points all = builder.of(need, deadline);
-        return (mostSocketGb, window) -> all.within(Math.min(mostSocketGb, extent.mostSocketGb), window);
+        return (mostSocketGb, window) -> all.within(Math.min(mostSocketGb, extent.mostSocketGb()), window);
     }
 }

@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.ToLongFunction;
 import java.util.stream.IntStream;
-import sledwright.domain.MemorySupport;
 import sledwright.generator.draw.Deal;
 import sledwright.generator.draw.Draw;
 import sledwright.generator.draw.EntangledDraws;
 import sledwright.generator.draw.Watts;
+import sledwright.generator.shape.Population;
 import sledwright.generator.shape.Shapes;
 import sledwright.generator.time.Deadline;
 import sledwright.generator.time.OutOfTimeException;
@@ -28,12 +28,9 @@ final class Pricing {
 
     private final int machines;
     private final MemoryNeed need;
-    private final MemorySupport memory;
+    private final SocketRoom room;
     private final Shapes shapes;
-    private final List<List<List<Draw>>> draws;
-    private final EntangledDraws[] entangled;
-    private final int sockets;
-    private final int uncoveredSlots;
+    private final List<GroupDraws> draws;
     private final long labourPerModule;
     private final Deadline deadline;
     private final int[] wantedGroups;
@@ -44,31 +41,22 @@ final class Pricing {
     /** What the populations of each bucket cost at least, once they were looked through; below 0 before. */
     private final long[] leastOfBucket;
 
-    /**
-     * @param draws          for each group of the shapes' key, for each number of modules, the worthwhile draws; null for an entangled
-     *                       group
-     * @param entangled      for each group, the draws of the set that it belongs to; null for a group that stands by itself
-     * @param uncoveredSlots slots of the fitted sockets that the kit leaves free
-     */
-    Pricing(int machines, MemoryNeed need, MemorySupport memory, Shapes shapes, List<List<List<Draw>>> draws, EntangledDraws[] entangled,
-            int sockets, int uncoveredSlots, long labourPerModule, Deadline deadline) {
+    /** @param draws for each group of the shapes' key */
+    Pricing(int machines, MemoryNeed need, SocketRoom room, Shapes shapes, List<GroupDraws> draws, long labourPerModule, Deadline deadline) {
         this.machines = machines;
         this.need = need;
         everyWeight = need.everyWeight();
-        this.memory = memory;
+        this.room = room;
         this.shapes = shapes;
         this.draws = draws;
-        this.entangled = entangled;
-        this.sockets = sockets;
-        this.uncoveredSlots = uncoveredSlots;
         this.labourPerModule = labourPerModule;
         this.deadline = deadline;
-        dealtExactly = Deal.isExact(shapes.layouts().maxModules() * shapes.key().multiple() * sockets * machines);
+        dealtExactly = Deal.isExact(shapes.layouts().maxModules() * shapes.key().multiple() * room.sockets() * machines);
         leastPrice = bounds(Draw::price);
         leastMicrowatts = bounds(draw -> surely(draw.load()));
         // A group that cannot be left empty holds a part that the request wants used.
         wantedGroups = IntStream.range(0, draws.size())
-                .filter(group -> draws.get(group) != null && draws.get(group).get(0).isEmpty()).toArray();
+                .filter(group -> draws.get(group).own() != null && draws.get(group).own().get(0).isEmpty()).toArray();
         leastOfBucket = new long[shapes.buckets().size()];
         Arrays.fill(leastOfBucket, -1);
     }
@@ -77,8 +65,9 @@ final class Pricing {
      * For each group and number of modules the least figure of its draws; {@link #UNAVAILABLE} where there is none; 0 for entangled groups.
      */
     private long[][] bounds(ToLongFunction<Draw> figure) {
-        return draws.stream().map(group -> group == null ? new long[shapes.layouts().maxModules() + 1]
-                : group.stream().mapToLong(of -> of.stream().mapToLong(figure).min().orElse(UNAVAILABLE)).toArray()).toArray(long[][]::new);
+        return draws.stream().map(group -> group.own() == null ? new long[shapes.layouts().maxModules() + 1]
+                : group.own().stream().mapToLong(of -> of.stream().mapToLong(figure).min().orElse(UNAVAILABLE)).toArray())
+                .toArray(long[][]::new);
     }
 
     /** The points of a window with at most a given number of GB on a socket. */
@@ -90,11 +79,11 @@ final class Pricing {
             Shapes.Bucket bucket = shapes.buckets().get(i);
             double most = window.mostPrice(usableGb(bucket), shapes.key().multiple() * bucket.figures().width());
             if (leastOfBucket[i] <= most && bucket.figures().totalGb() * shapes.key().multiple() <= mostSocketGb
-                    && Target.SPARE_SLOTS.allows(need.require(), uncoveredSlots - modules(bucket))) {
+                    && Target.SPARE_SLOTS.allows(need.require(), room.uncovered() - modules(bucket))) {
                 leastOfBucket[i] = addPoints(points, skylines, bucket, most);
             }
         }
-        return new MemoryPoints(points, sockets);
+        return new MemoryPoints(points, room.sockets());
     }
 
     /** How many buckets leave enough to use: they come with the most to use first, so all before some place do. */
@@ -114,12 +103,12 @@ final class Pricing {
     }
 
     private double usableGb(Shapes.Bucket bucket) {
-        double totalGb = (double) sockets * shapes.key().multiple() * bucket.figures().totalGb();
-        return UsableMemory.gb(memory, need.require().mode(), totalGb, sockets * bucket.figures().sparedGb());
+        double totalGb = (double) room.sockets() * shapes.key().multiple() * bucket.figures().totalGb();
+        return UsableMemory.gb(room.memory(), need.require().mode(), totalGb, room.sockets() * bucket.figures().sparedGb());
     }
 
     private int modules(Shapes.Bucket bucket) {
-        return bucket.figures().modules() * shapes.key().multiple() * sockets;
+        return bucket.figures().modules() * shapes.key().multiple() * room.sockets();
     }
 
     /**
@@ -199,9 +188,9 @@ final class Pricing {
 
     /** The draws of a group; the first of an entangled set stands for all of it, and the others add nothing. */
     private List<Draw> draws(Shapes.Shape shape, int group, int count) {
-        EntangledDraws set = entangled[group];
+        EntangledDraws set = draws.get(group).set();
         if (set == null) {
-            return draws.get(group).get(count);
+            return draws.get(group).own().get(count);
         }
         if (!set.groups().get(0).equals(shapes.key().groups().get(group))) {
             return List.of(Draw.NOTHING);
@@ -235,9 +224,8 @@ final class Pricing {
             kept.removeIf(point -> point.price() >= price
                     && (everyWeight ? point.microwatts() == heaviest
                             && point.slack() == 0 : point.microwatts() - point.slack() >= heaviest));
-            kept.add(new MemoryPoint(price, bucket.figures().totalGb() * shapes.key().multiple(), bucket.figures().fullestGb(),
-                    usableGb(bucket),
-                    modules(bucket), heaviest, slack, shapes.key(), bucket.figures(), shape, all));
+            kept.add(new MemoryPoint(price, usableGb(bucket), modules(bucket), heaviest, slack,
+                    new Population(shapes.key(), bucket.figures(), shape), all));
         }
     }
 

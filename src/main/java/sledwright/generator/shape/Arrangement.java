@@ -24,18 +24,19 @@ public final class Arrangement {
 
     private Arrangement(ShapeKey key, Layouts layouts, Shapes.Figures figures) {
         this.layouts = layouts;
-        stacks = Stack.all(key.groups(), key.slots(), key.rankLimit(), key.sparing()).stream()
+        stacks = Stack.all(key.groups(), key.slots().perChannel(), key.rankLimit(), key.sparing()).stream()
                 .filter(stack -> stack.capacityGb() <= figures.fullestGb()).toList();
         sparedGb = figures.sparedGb();
     }
 
     /** For each column (a channel, or a pair under mirroring) in board order, modules by group of the shape's key. */
-    public static List<int[]> of(ShapeKey key, Layouts layouts, Shapes.Figures figures, Shapes.Shape shape) {
-        int[] counts = new int[key.groups().size()];
+    public static List<int[]> of(Population socket, Layouts layouts) {
+        Shapes.Shape shape = socket.shape();
+        int[] counts = new int[socket.key().groups().size()];
         for (int i = 0; i < shape.groups().length; i++) {
             counts[shape.groups()[i]] = shape.counts()[i];
         }
-        return new Arrangement(key, layouts, figures).evenest(figures.modules(), counts);
+        return new Arrangement(socket.key(), layouts, socket.figures()).evenest(socket.figures().modules(), counts);
     }
 
     private List<int[]> evenest(int modules, int[] counts) {

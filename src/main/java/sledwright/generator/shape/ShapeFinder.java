@@ -83,7 +83,7 @@ public final class ShapeFinder {
             throw new TooLargeException();
         }
         lattice.list();
-        List<Stack> stacks = Stack.all(groups, key.slots(), key.rankLimit(), key.sparing());
+        List<Stack> stacks = Stack.all(groups, key.slots().perChannel(), key.rankLimit(), key.sparing());
         Reach reach = key.sparing() ? new SparedReach(lattice, layouts) : new PlainReach(lattice, layouts);
         for (int i = 0; i < stacks.size(); i++) {
             if (deadline.isOver()) {

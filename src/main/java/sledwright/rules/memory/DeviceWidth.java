@@ -20,7 +20,7 @@ public final class DeviceWidth extends Rule<Machine> {
     }
 
     public static boolean allows(MemorySupport memory, Set<Integer> widths) {
-        return memory.mixedWidths() || widths.size() <= 1;
+        return memory.mix().widths() || widths.size() <= 1;
     }
 
     @Override

@@ -21,7 +21,7 @@ public final class DistinctCapacities extends Rule<Machine> {
     }
 
     public static boolean allows(MemorySupport memory, int capacities) {
-        return capacities <= memory.maxDistinctCapacities();
+        return capacities <= memory.mix().maxDistinctCapacities();
     }
 
     @Override
@@ -33,6 +33,6 @@ public final class DistinctCapacities extends Rule<Machine> {
                 "The machine holds modules of %s GB; %s allows %s.",
                 capacities.stream().map(String::valueOf).collect(Collectors.joining(", ")),
                 machine.build().platform().sku(),
-                Numbers.counted(memory.maxDistinctCapacities(), "distinct capacity", "distinct capacities")));
+                Numbers.counted(memory.mix().maxDistinctCapacities(), "distinct capacity", "distinct capacities")));
     }
 }

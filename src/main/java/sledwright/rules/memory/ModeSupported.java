@@ -34,8 +34,8 @@ public final class ModeSupported extends Rule<Machine> {
     public static boolean allows(MemorySupport memory, MemoryMode mode) {
         return switch (mode) {
             case INDEPENDENT -> true;
-            case MIRRORED -> memory.mirroredFraction().isPresent() && memory.channels() % 2 == 0;
-            case RANK_SPARING -> memory.rankSparing();
+            case MIRRORED -> memory.modes().mirroredFraction().isPresent() && memory.channels() % 2 == 0;
+            case RANK_SPARING -> memory.modes().rankSparing();
         };
     }
 

@@ -20,7 +20,7 @@ public final class ModuleCount extends Rule<Machine> {
     }
 
     public static boolean allows(MemorySupport memory, int modulesOnSocket) {
-        return allows(memory.countsPerSocket(), modulesOnSocket);
+        return allows(memory.mix().countsPerSocket(), modulesOnSocket);
     }
 
     /** @param supported the counts that a platform lists; empty: any */
@@ -36,7 +36,7 @@ public final class ModuleCount extends Rule<Machine> {
                 .filter(socket -> !allows(memory, Sockets.modules(machine.build(), socket)))
                 .mapToObj(socket -> broken(Sockets.name(socket), "Socket %s holds %s; %s supports %s.", socket + 1,
                         Numbers.counted(Sockets.modules(machine.build(), socket), "module"), machine.build().platform().sku(),
-                        memory.countsPerSocket().stream().sorted().map(String::valueOf).collect(Collectors.joining(", "))))
+                        memory.mix().countsPerSocket().stream().sorted().map(String::valueOf).collect(Collectors.joining(", "))))
                 .toList();
     }
 }

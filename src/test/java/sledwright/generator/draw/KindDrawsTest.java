@@ -60,7 +60,7 @@ class KindDrawsTest {
         }
 
         KindDraws draws() {
-            return new KindDraws(shelf, wanted, machines, unitsPerModule, mostModules, false, Deadline.never());
+            return new KindDraws(shelf, wanted, new UnitCounts(machines, unitsPerModule, mostModules), false, Deadline.never());
         }
 
         long price(MemoryModule module, int units) {
@@ -205,7 +205,7 @@ class KindDrawsTest {
                 Samples.module("W3", 16).powerW(3).make());
         Shelf shelf = Pieces.shelf(Request.named("load").withMachines(3), modules, Pieces.lot(modules.get(0), 9, 10), Pieces.lot(modules.get(1), 9, 10),
                 Pieces.lot(modules.get(2), 9, 10));
-        KindDraws draws = new KindDraws(shelf, Map.of("W5", 3), 3, 3, 3, false, Deadline.never());
+        KindDraws draws = new KindDraws(shelf, Map.of("W5", 3), new UnitCounts(3, 3, 3), false, Deadline.never());
         List<KindDraws.Source> sources = draws.sources(new Draw.Alike(Pieces.group(16), modules.get(0).kind()), modules);
         assertThat(sources).extracting(KindDraws.Source::microwatts).containsExactly(5_000_000L, 4_000_000L, 3_000_000L);
         assertThat(sources).extracting(KindDraws.Source::most).containsExactly(9, 9, 9);
@@ -213,7 +213,7 @@ class KindDrawsTest {
         assertThat(draws.load(sources, new int[] {4, 2, 0})).isEqualTo(new Draw.Load(28_000_000, 9_000_000, 10_000_000, 1_000_000, 1));
         assertThat(draws.load(sources, new int[] {3, 0, 0})).isEqualTo(new Draw.Load(15_000_000, 5_000_000, 5_000_000, 0, 0));
         assertThat(draws.load(sources, new int[] {5, 2, 2})).isEqualTo(new Draw.Load(39_000_000, 11_000_000, 14_000_000, 2_000_000, 2));
-        KindDraws lightWanted = new KindDraws(shelf, Map.of("W3", 3), 3, 3, 3, false, Deadline.never());
+        KindDraws lightWanted = new KindDraws(shelf, Map.of("W3", 3), new UnitCounts(3, 3, 3), false, Deadline.never());
         List<KindDraws.Source> others = lightWanted.sources(new Draw.Alike(Pieces.group(16), modules.get(0).kind()), modules);
         assertThat(lightWanted.load(others, new int[] {2, 1, 3})).isEqualTo(new Draw.Load(23_000_000, 7_000_000, 8_000_000, 2_000_000, 2));
         assertThat(KindDraws.rounds(0, 3)).isZero();
@@ -232,7 +232,7 @@ class KindDrawsTest {
     private static KindDraws of(int machines, int mostModules) {
         MemoryModule module = Samples.R16;
         Shelf shelf = Pieces.shelf(Request.named("some").withMachines(machines), List.of(module), Pieces.lot(module, 9, 10));
-        return new KindDraws(shelf, Map.of(), machines, machines, mostModules, false, Deadline.never());
+        return new KindDraws(shelf, Map.of(), new UnitCounts(machines, machines, mostModules), false, Deadline.never());
     }
 
     /** In large orders a dearer draw stays while a better deal, or a draw that it stands for, could make it lighter than all cheaper ones. */
@@ -267,7 +267,7 @@ class KindDrawsTest {
         List<MemoryModule> modules = List.of(Samples.module("W5", 16).powerW(5).make(), Samples.module("W4", 16).powerW(4).make());
         Shelf shelf = Pieces.shelf(Request.named("late").withMachines(2), modules, Pieces.lot(modules.get(0), 9, 10), Pieces.lot(modules.get(1), 9, 10));
         Deadline over = Deadline.in(Duration.ZERO);
-        assertThatThrownBy(() -> new KindDraws(shelf, Map.of(), 2, 2, 2, false, over).ofGroup(Pieces.group(16), modules)).isInstanceOf(OutOfTimeException.class);
-        assertThatThrownBy(() -> new KindDraws(shelf, Map.of(), 1, 1, 2, false, over).ofGroup(Pieces.group(16), modules)).isInstanceOf(OutOfTimeException.class);
+        assertThatThrownBy(() -> new KindDraws(shelf, Map.of(), new UnitCounts(2, 2, 2), false, over).ofGroup(Pieces.group(16), modules)).isInstanceOf(OutOfTimeException.class);
+        assertThatThrownBy(() -> new KindDraws(shelf, Map.of(), new UnitCounts(1, 1, 2), false, over).ofGroup(Pieces.group(16), modules)).isInstanceOf(OutOfTimeException.class);
     }
 }

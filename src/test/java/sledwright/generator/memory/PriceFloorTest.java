@@ -166,7 +166,7 @@ class PriceFloorTest {
     /** Two machines of two sockets of six slots, half of whose memory can be used, 5 of labour for a module. */
     @Test
     void whatAnOptionCosts() {
-        MemoryOption.Extent extent = new MemoryOption.Extent(2, 2, 6, 384, 4, 64, 0.5, 5);
+        MemoryOption.Extent extent = new MemoryOption.Extent(2, 2, 6, 4, 64, 0.5, 5);
         MemoryFloor coarse = new MemoryFloor(extent, floor(2), false);
         // 16 GB of use are 64 GB in two machines; a width of 1 takes four modules.
         assertThat(coarse.leastPrice(16, 1)).isEqualTo(64 + 4 * 5, SAME);
@@ -182,13 +182,13 @@ class PriceFloorTest {
         assertThat(coarse.leastPriceLessWorth(24, 1, 1000)).isEqualTo(160 - 256 + 20, SAME);
         assertThat(coarse.leastPriceLessWorth(40, 1, 1000)).isEqualTo(160 + 96 - 320 + 20, SAME);
         // More GB than four of the largest modules hold take more modules, and labour.
-        MemoryOption.Extent small = new MemoryOption.Extent(1, 1, 6, 96, 4, 16, 1, 5);
+        MemoryOption.Extent small = new MemoryOption.Extent(1, 1, 6, 4, 16, 1, 5);
         assertThat(new MemoryFloor(small, floor(0), false).leastPrice(64, 1)).isEqualTo(64 + 4 * 5, SAME);
         // Two slots hold 128 GB only as two of 64 GB.
-        MemoryOption.Extent tight = new MemoryOption.Extent(1, 1, 2, 128, 2, 64, 1, 0);
+        MemoryOption.Extent tight = new MemoryOption.Extent(1, 1, 2, 2, 64, 1, 0);
         assertThat(new MemoryFloor(tight, floor(0), true).leastPrice(128, 1)).isEqualTo(charged(128, 2), SAME);
         assertThat(new MemoryFloor(tight, floor(0), false).leastPrice(128, 1)).isEqualTo(160, SAME);
-        MemoryOption.Extent several = new MemoryOption.Extent(2, 2, 1, 64, 2, 64, 1, 0);
+        MemoryOption.Extent several = new MemoryOption.Extent(2, 2, 1, 2, 64, 1, 0);
         assertThat(new MemoryFloor(several, floor(0), true).leastPrice(64, 1)).isEqualTo(charged(128, 4), SAME);
     }
 }

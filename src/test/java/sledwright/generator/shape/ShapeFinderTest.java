@@ -18,6 +18,7 @@ import java.util.SplittableRandom;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import sledwright.domain.MemoryMode;
 import sledwright.generator.Pieces;
 import sledwright.generator.time.Deadline;
 import sledwright.generator.time.OutOfTimeException;
@@ -40,6 +41,7 @@ class ShapeFinderTest {
         int slots = random.nextInt(1, 4);
         boolean mirrored = random.nextInt(3) == 0;
         boolean sparing = !mirrored && random.nextInt(2) == 0;
+        MemoryMode mode = mirrored ? MemoryMode.MIRRORED : sparing ? MemoryMode.RANK_SPARING : MemoryMode.INDEPENDENT;
         int channels = mirrored ? 2 * random.nextInt(1, 3) : random.nextInt(1, slots == 3 ? 4 : 5);
         List<List<Integer>> depths = new ArrayList<>();
         for (int socket = random.nextInt(1, 3); socket > 0; socket--) {
@@ -51,8 +53,8 @@ class ShapeFinderTest {
             groups.add(new GroupKind(8 << random.nextInt(3), ranks, sparing ? ranks : 0, random.nextInt(3) == 0 ? random.nextInt(1, 8) : 7));
         }
         Set<Integer> counts = random.nextInt(3) == 0 ? Set.of(2, 4, 6) : Set.of();
-        return new ShapeKey(List.copyOf(groups), slots, depths, mirrored, sparing, random.nextInt(2, 9), random.nextInt(1, 4), counts,
-                random.nextInt(3) == 0);
+        return new ShapeKey(List.copyOf(groups), new SocketSlots(slots, depths), mode, random.nextInt(2, 9),
+                random.nextInt(1, 4), counts, random.nextInt(3) == 0);
     }
 
     private static List<Filling> fillings(ShapeKey key) {
@@ -183,7 +185,8 @@ class ShapeFinderTest {
     @Test
     void wideSocketsToo() {
         for (boolean sparing : new boolean[] {false, true}) {
-            ShapeKey key = new ShapeKey(List.of(new GroupKind(16, 2, sparing ? 2 : 0, 7)), 3, List.of(List.of(3, 3, 3, 3, 3, 3, 3, 3)), false, sparing, 8, 1, Set.of(), false);
+            ShapeKey key = new ShapeKey(List.of(new GroupKind(16, 2, sparing ? 2 : 0, 7)),
+                    new SocketSlots(3, List.of(List.of(3, 3, 3, 3, 3, 3, 3, 3))), sparing ? MemoryMode.RANK_SPARING : MemoryMode.INDEPENDENT, 8, 1, Set.of(), false);
             Shapes shapes = ShapeFinder.find(key, Deadline.never());
             List<Found> found = new ArrayList<>();
             shapes.buckets().forEach(bucket -> bucket.shapes().forEach(shape -> found.add(new Found(counts(key, shape), bucket.figures().totalGb(), bucket.figures().fullestGb(),
@@ -216,7 +219,7 @@ class ShapeFinderTest {
             for (Shapes.Bucket bucket : shapes.buckets()) {
                 for (Shapes.Shape shape : bucket.shapes()) {
                     List<Filling> made = new ArrayList<>();
-                    judge(key, Arrangement.of(key, shapes.layouts(), bucket.figures(), shape).toArray(int[][]::new), made);
+                    judge(key, Arrangement.of(new Population(key, bucket.figures(), shape), shapes.layouts()).toArray(int[][]::new), made);
                     List<Integer> counts = counts(key, shape);
                     int evenest = fillings.stream().filter(way -> way.counts.equals(counts) && way.fullestGb <= bucket.figures().fullestGb()
                             && way.sparedGb <= bucket.figures().sparedGb() + 1e-9).mapToInt(Filling::unevenness).min().orElseThrow();
@@ -234,21 +237,25 @@ class ShapeFinderTest {
     /** Of equally large columns the first are the fullest, as people fill boards. */
     @Test
     void theFullestStackComesFirst() {
-        ShapeKey key = new ShapeKey(List.of(Pieces.group(8), Pieces.group(32)), 2, List.of(List.of(2, 2, 2)), false, false, 8, 2, Set.of(), false);
+        ShapeKey key = new ShapeKey(List.of(Pieces.group(8), Pieces.group(32)), new SocketSlots(2, List.of(List.of(2, 2, 2))),
+                MemoryMode.INDEPENDENT, 8, 2, Set.of(), false);
         Shapes shapes = ShapeFinder.find(key, Deadline.never());
         Shapes.Bucket bucket = shapes.buckets().stream().filter(one -> one.figures().totalGb() == 72 && one.figures().modules() == 3).findFirst().orElseThrow();
-        assertThat(Arrangement.of(key, shapes.layouts(), bucket.figures(), bucket.shapes().get(0))).containsExactly(new int[] {0, 1}, new int[] {0, 1}, new int[] {1, 0});
+        assertThat(Arrangement.of(new Population(key, bucket.figures(), bucket.shapes().get(0)), shapes.layouts())).containsExactly(new int[] {0, 1}, new int[] {0, 1}, new int[] {1, 0});
     }
 
     @Test
     void timeAndSizeEndIt() {
-        ShapeKey small = new ShapeKey(List.of(Pieces.group(8)), 1, List.of(List.of(1)), false, false, 8, 1, Set.of(), false);
+        ShapeKey small = new ShapeKey(List.of(Pieces.group(8)), new SocketSlots(1, List.of(List.of(1))), MemoryMode.INDEPENDENT, 8, 1,
+                Set.of(), false);
         assertThatThrownBy(() -> ShapeFinder.find(small, Deadline.in(Duration.ZERO))).isInstanceOf(OutOfTimeException.class);
         List<GroupKind> many = IntStream.range(1, 12).mapToObj(ranks -> new GroupKind(16, ranks, 0, 7)).toList();
-        ShapeKey large = new ShapeKey(many, 3, List.of(List.of(3, 3, 3, 3, 3, 3, 3, 3)), false, false, 8, 1, Set.of(), false);
+        ShapeKey large = new ShapeKey(many, new SocketSlots(3, List.of(List.of(3, 3, 3, 3, 3, 3, 3, 3))), MemoryMode.INDEPENDENT, 8, 1,
+                Set.of(), false);
         assertThatThrownBy(() -> ShapeFinder.find(large, Deadline.never())).isInstanceOf(TooLargeException.class);
         // Layouts alone are too many here.
-        ShapeKey deep = new ShapeKey(List.of(Pieces.group(8)), 8, List.of(Collections.nCopies(26, 8)), false, false, 8, 1, Set.of(), false);
+        ShapeKey deep = new ShapeKey(List.of(Pieces.group(8)), new SocketSlots(8, List.of(Collections.nCopies(26, 8))),
+                MemoryMode.INDEPENDENT, 8, 1, Set.of(), false);
         assertThatThrownBy(() -> ShapeFinder.find(deep, Deadline.never())).isInstanceOf(TooLargeException.class);
     }
 
