@@ -75,7 +75,7 @@ final class Assembler {
         Map<String, Integer> parts = new LinkedHashMap<>();
         parts.put(frame.platform().sku(), machines);
         parts.put(frame.processor().sku(), machines * frame.processors());
-        parts.put(frame.cooling().sku(), machines * frame.processors());
+        parts.put(frame.parts().cooling().sku(), machines * frame.processors());
         frame.supply().ifPresent(supply -> parts.put(supply.sku(), machines * supply.count()));
         List<Pick> picks = new ArrayList<>();
         parts.forEach((sku, count) -> picks.addAll(CheapestDraw.picks(shelf.lots(sku), count)));
@@ -108,7 +108,7 @@ final class Assembler {
             Map<Slot, MemoryModule> modules = memories.get(machine);
             Fitout fitout = fitouts.get(machine);
             machines.add(same.computeIfAbsent(List.of(modules.values().stream().map(MemoryModule::sku).toList(), fitout.drives()), parts ->
-                    Build.of(frame.platform(), frame.processor(), frame.processors(), frame.cooling(), frame.supply(),
+                    Build.of(frame.platform(), frame.processor(), frame.processors(), frame.parts().cooling(), frame.supply(),
                             modules).with(fitout)));
         }
         machines.sort(Comparator.comparingDouble(PowerDraw::loadW).reversed());

@@ -388,11 +388,10 @@ final class Families {
         if (!keeps) {
             return Optional.empty();
         }
-        double worth = SurplusWorth.of(request, cores, require.memoryGb(), require.bandwidthGbs(), throughput,
-                Quantity.rounded(capacity));
+        Computing computing = new Computing(cores, throughput, capacity, SurplusWorth.of(request, cores, require.memoryGb(),
+                require.bandwidthGbs(), throughput, Quantity.rounded(capacity)));
         long microwatts = Watts.micro(platform.power().baseW()) + count * Watts.micro(processor.tdpW());
-        Frame frame = new Frame(platform, processor, count, kit, supply, types, price, worth, ranking.energy(supply, microwatts), cores,
-                throughput, capacity, microwatts, Completion.NOTHING);
+        Frame frame = new Frame(parts, types, computing, price, ranking.energy(supply, microwatts), microwatts, Completion.NOTHING);
         return Optional.of(frame).filter(this::carries);
     }
 }

@@ -2,7 +2,6 @@ package sledwright.generator;
 
 import java.util.Optional;
 import java.util.Set;
-import sledwright.domain.CoolingKit;
 import sledwright.domain.ModuleType;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
@@ -11,33 +10,48 @@ import sledwright.domain.Supply;
 import sledwright.generator.draw.Watts;
 import sledwright.generator.fitout.Completion;
 import sledwright.metrics.Quantity;
+import sledwright.rules.Parts;
 
 /**
  * A machine without its memory.
  *
+ * @param parts      all that are chosen but the module
  * @param types      module types beside which the site's inlet air is cool enough
  * @param price      all machines with labour and licence but without modules, minor units
- * @param worth      what the customer gives for its cores and throughput beyond the requirement, all machines, minor units
- * @param capacity   what its cores do of the workload where memory feeds them; without a workload its throughput
  * @param energy     what the electricity of all machines without modules costs where the ranking counts it, else 0; minor units
  * @param microwatts load of one machine without modules, in millionths
  * @param completion drives, cards, extras and enclosures, which price and load count
  */
-record Frame(Platform platform, Processor processor, int processors, CoolingKit cooling, Optional<Supply> supply,
-             Set<ModuleType> types, long price, double worth, long energy, int cores, double throughput, double capacity,
-             long microwatts, Completion completion) {
+record Frame(Parts parts, Set<ModuleType> types, Computing computing, long price, long energy, long microwatts, Completion completion) {
 
-    /** A machine that needs neither drives, cards and extras nor an enclosure and is to do nothing in particular. */
-    Frame(Platform platform, Processor processor, int processors, CoolingKit cooling, Optional<Supply> supply,
-          Set<ModuleType> types, long price, double worth, long energy, int cores, double throughput, long microwatts) {
-        this(platform, processor, processors, cooling, supply, types, price, worth, energy, cores, throughput, throughput,
-                microwatts, Completion.NOTHING);
+    Platform platform() {
+        return parts.platform();
+    }
+
+    Processor processor() {
+        return parts.processor();
+    }
+
+    int processors() {
+        return parts.fitted();
+    }
+
+    Optional<Supply> supply() {
+        return parts.supply();
+    }
+
+    int cores() {
+        return computing.cores();
+    }
+
+    double throughput() {
+        return computing.throughput();
     }
 
     /** The same, completed. */
     Frame with(Completion complete, long completeEnergy) {
-        return new Frame(platform, processor, processors, cooling, supply, types, price + complete.price(), worth, completeEnergy, cores,
-                throughput, capacity, microwatts + complete.fitted().microwatts(), complete);
+        return new Frame(parts, types, computing, price + complete.price(), completeEnergy,
+                microwatts + complete.fitted().microwatts(), complete);
     }
 
     /** Whether the completion is the one for a machine whose modules load so much. */
@@ -54,19 +68,20 @@ record Frame(Platform platform, Processor processor, int processors, CoolingKit 
     /** Whether this frame can stand for another wherever that is chosen: no dearer, hotter, slower or narrower in anything. */
     boolean dominates(Frame other, Request request) {
         boolean perCore = request.require().gbPerCore() > 0 || request.require().gbsPerCore() > 0;
-        return price <= other.price && worth >= other.worth && throughput >= other.throughput && capacity >= other.capacity
-                && microwatts <= other.microwatts
-                && (perCore ? cores == other.cores : cores >= other.cores)
-                && processor.memoryMts() >= other.processor.memoryMts()
-                && mostGb() >= other.mostGb() && types.containsAll(other.types) && supply.equals(other.supply);
+        Computing than = other.computing;
+        return price <= other.price && computing.worth() >= than.worth() && computing.throughput() >= than.throughput()
+                && computing.capacity() >= than.capacity() && microwatts <= other.microwatts
+                && (perCore ? computing.cores() == than.cores() : computing.cores() >= than.cores())
+                && processor().memoryMts() >= other.processor().memoryMts()
+                && mostGb() >= other.mostGb() && types.containsAll(other.types) && supply().equals(other.supply());
     }
 
     /** The most work that it does with any memory. */
     double mostWork() {
-        return Quantity.rounded(capacity);
+        return Quantity.rounded(computing.capacity());
     }
 
     private int mostGb() {
-        return processor.maxMemoryGb().orElse(Integer.MAX_VALUE);
+        return processor().maxMemoryGb().orElse(Integer.MAX_VALUE);
     }
 }

@@ -214,7 +214,7 @@ final class Query {
         for (MemoryPoint point : ranking.order(points, speedMts)) {
             long price = frame.price() + point.price();
             double bandwidthGbs = points.bandwidthGbs(point, speedMts);
-            double work = WorkDone.of(frame.capacity(), points.unroundedGbs(point, speedMts), require.work().workload());
+            double work = WorkDone.of(frame.computing().capacity(), points.unroundedGbs(point, speedMts), require.work().workload());
             double aim = ranking.aim(frame, point, price, bandwidthGbs, work);
             if (best != null && ranking.isHopeless(frame, aim, price, work, best)) {
                 break;

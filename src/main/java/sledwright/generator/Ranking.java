@@ -198,7 +198,7 @@ final class Ranking implements Comparator<Combination> {
             case CHEAPEST, LEAST_TOTAL -> frame.price() + frame.energy();
             case MOST_BANDWIDTH, MOST_MEMORY -> frame.price();
             case MOST_THROUGHPUT -> -frame.throughput();
-            case BEST_VALUE -> frame.price() - frame.worth();
+            case BEST_VALUE -> frame.price() - frame.computing().worth();
             case MOST_WORK -> -frame.mostWork();
             case MOST_CORES -> -frame.cores();
         };
@@ -251,7 +251,7 @@ final class Ranking implements Comparator<Combination> {
             case MOST_CORES -> -frame.cores();
             case MOST_MEMORY -> -ROUNDING - Math.min(option.mostUsableGb(reached.mostSocketGb),
                     floor.mostUsableGbFor(money - frame.price()));
-            case BEST_VALUE -> -ROUNDING - roundedWorth + frame.price() - frame.worth()
+            case BEST_VALUE -> -ROUNDING - roundedWorth + frame.price() - frame.computing().worth()
                     + floor.leastPriceLessWorth(usableGb, width, reached.mostSocketGb) + request.machines()
                     * (request.worth().gb() * request.require().memoryGb()
                     - request.worth().gbs() * (widestGbs - request.require().bandwidthGbs())
@@ -284,7 +284,7 @@ final class Ranking implements Comparator<Combination> {
                     : frame.mostWork() <= other.work() ? noDearer(frame, other, bought) : bought;
             case MOST_BANDWIDTH -> bought.noNarrower((other.bandwidthGbs() - 3 * MILLIONTH) / gbs);
             case MOST_MEMORY -> bought.noSmaller(other.usableGb() - MILLIONTH);
-            case BEST_VALUE -> ofValue(bought, other.aim() + 2 * ROUNDING + roundedWorth - frame.price() + frame.worth()
+            case BEST_VALUE -> ofValue(bought, other.aim() + 2 * ROUNDING + roundedWorth - frame.price() + frame.computing().worth()
                     - request.machines() * (request.worth().gb() * request.require().memoryGb()
                     + request.worth().gbs() * (request.require().bandwidthGbs() - 3 * MILLIONTH)), gbs);
         };

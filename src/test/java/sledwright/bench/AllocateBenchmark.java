@@ -100,7 +100,7 @@ final class AllocateBenchmark {
             if (lost > 1) {
                 Lot.PriceBreak single = lot.breaks().get(0);
                 some.add(new Lot(lot.sku(), lot.lot() + "-later", lot.supplier(), lot.condition(),
-                        new Availability(lost / 2, LATER_DAYS, lot.lastDay()),
+                        new Availability(lost / 2, LATER_DAYS, lot.stock().lastDay()),
                         List.of(new Lot.PriceBreak(1, single.unitPrice() * 6 / 5, OptionalLong.empty())), false));
             }
         }));

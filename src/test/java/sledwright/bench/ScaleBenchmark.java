@@ -142,7 +142,7 @@ final class ScaleBenchmark {
         lot.breaks().forEach(old -> breaks.add(new Lot.PriceBreak(old.minQuantity(), old.unitPrice() + old.unitPrice() * part / 200, old.unitCost())));
         int units = lot.available() / times + (part < lot.available() % times ? 1 : 0);
         return new Lot(lot.sku(), lot.lot() + "/" + part, lot.supplier(), lot.condition(),
-                new Availability(units, lot.leadDays(), lot.lastDay()), breaks, lot.onHand());
+                new Availability(units, lot.leadDays(), lot.stock().lastDay()), breaks, lot.onHand());
     }
 
     private static long heapMb() {

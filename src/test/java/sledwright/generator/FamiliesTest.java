@@ -74,7 +74,7 @@ class FamiliesTest {
 
     private static List<String> told(Request request) {
         return frames(request).stream().map(frame -> "%s %d %s %s %s %d".formatted(frame.platform().sku(), frame.processors(), frame.processor().sku(),
-                frame.cooling().sku(), frame.supply().map(Supply::sku).orElse("-"), frame.price())).toList();
+                frame.parts().cooling().sku(), frame.supply().map(Supply::sku).orElse("-"), frame.price())).toList();
     }
 
     /** The P20, of 120 W, needs the tall kit; SAME costs and draws what P10 does and does less, so it is nowhere. The cheapest come first. */
@@ -95,7 +95,7 @@ class FamiliesTest {
         assertThat(frame.throughput()).isEqualTo(780);
         assertThat(Watts.of(frame.microwatts())).isEqualTo(85 + 2 * 120);
         assertThat(frame.types()).containsExactlyInAnyOrder(ModuleType.values());
-        assertThat(frame.worth()).isZero();
+        assertThat(frame.computing().worth()).isZero();
         assertThat(frame.energy()).isZero();
     }
 
@@ -105,7 +105,7 @@ class FamiliesTest {
                 new Goal(Objective.BEST_VALUE, new Worth(2, 0, 0, 1), new Licence(5, 11)), new Shortlist(1, 0.05), PartChoice.ANY);
         Frame frame = frames(request).get(0);
         assertThat(frame.price()).isEqualTo(2 * (1000 + 50 + 10 + 2 * 30 + 100 + 10 * 5 + 11));
-        assertThat(frame.worth()).isEqualTo(2 * (10 * 2 + 200 * 1));
+        assertThat(frame.computing().worth()).isEqualTo(2 * (10 * 2 + 200 * 1));
         assertThat(families(request.withMachines(3))).noneMatch(family -> family.platform() == SLED);
         assertThat(families(request.withMachines(5))).isEmpty();
     }
@@ -128,7 +128,7 @@ class FamiliesTest {
     void whatTheRequestWantsUsedOrNot() {
         assertThat(frames(PLAIN.withUse(Set.of("SAME")))).isNotEmpty().allMatch(frame -> frame.processor() == SAME);
         assertThat(frames(PLAIN.withUse(Set.of("SLED")))).hasSize(1).allMatch(frame -> frame.platform() == SLED);
-        assertThat(frames(PLAIN.withUse(Set.of("TALL")))).isNotEmpty().allMatch(frame -> frame.cooling() == Samples.TALL);
+        assertThat(frames(PLAIN.withUse(Set.of("TALL")))).isNotEmpty().allMatch(frame -> frame.parts().cooling() == Samples.TALL);
         assertThat(frames(PLAIN.withUse(Set.of("BIG")))).isNotEmpty().allMatch(frame -> frame.supply().equals(Optional.of(BIG)));
         assertThat(frames(PLAIN.withForbid(Set.of("P10")))).isNotEmpty().noneMatch(frame -> frame.processor() == P10);
         assertThat(frames(PLAIN.withUse(Set.of("R16")).withMachines(3))).isNotEmpty();

@@ -11,7 +11,7 @@ import sledwright.domain.ModuleType;
 import sledwright.domain.Processor;
 import sledwright.domain.Request;
 import sledwright.domain.Supply;
-import sledwright.generator.draw.Watts;
+import sledwright.rules.Parts;
 import sledwright.samples.ProcessorSketch;
 import sledwright.samples.Samples;
 
@@ -29,7 +29,8 @@ class FrameTest {
     }
 
     private static Frame frame(long price, double worth, int cores, double throughput, double loadW, Processor processor, Set<ModuleType> types) {
-        return new Frame(Samples.platform().make(), processor, 1, Samples.LOW, Optional.of(Samples.PAIR), types, price, worth, 0, cores, throughput, Watts.micro(loadW));
+        Parts parts = Parts.of(Samples.platform().make()).with(processor, 1).with(Samples.LOW).with(Optional.of(Samples.PAIR));
+        return Pieces.frame(parts, types, new Computing(cores, throughput, throughput, worth), price, 0, loadW);
     }
 
     private static Frame with(UnaryOperator<Frame> change) {
@@ -37,7 +38,7 @@ class FrameTest {
     }
 
     private static Frame withSupply(Optional<Supply> supply) {
-        return new Frame(FRAME.platform(), FRAME.processor(), 1, FRAME.cooling(), supply, FRAME.types(), 1000, 50, 0, 20, 300, FRAME.microwatts());
+        return Pieces.frame(FRAME.parts().with(supply), FRAME.types(), FRAME.computing(), 1000, 0, 100);
     }
 
     /** Equal frames beat each other; one that is better in a single thing beats and is not beaten. */

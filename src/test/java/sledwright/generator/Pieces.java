@@ -15,12 +15,14 @@ import sledwright.domain.Request;
 import sledwright.generator.draw.Draw;
 import sledwright.generator.draw.Shelf;
 import sledwright.generator.draw.Watts;
+import sledwright.generator.fitout.Completion;
 import sledwright.generator.memory.MemoryPoint;
 import sledwright.generator.shape.GroupKind;
 import sledwright.generator.shape.Population;
 import sledwright.generator.shape.ShapeKey;
 import sledwright.generator.shape.Shapes;
 import sledwright.generator.shape.SocketSlots;
+import sledwright.rules.Parts;
 import sledwright.samples.Samples;
 
 /** Pieces of the search put together by hand. */
@@ -35,8 +37,13 @@ public final class Pieces {
     }
 
     static Frame frame(Processor processor, long price, double worth, long energy, double throughput, double loadW) {
-        return new Frame(Samples.platform().make(), processor, 1, Samples.LOW, Optional.empty(), Set.of(ModuleType.RDIMM), price, worth, energy,
-                processor.cores(), throughput, Watts.micro(loadW));
+        Parts parts = Parts.of(Samples.platform().make()).with(processor, 1).with(Samples.LOW).with(Optional.empty());
+        return frame(parts, Set.of(ModuleType.RDIMM), new Computing(processor.cores(), throughput, throughput, worth), price, energy, loadW);
+    }
+
+    /** A frame that needs neither drives, cards and extras nor an enclosure. */
+    static Frame frame(Parts parts, Set<ModuleType> types, Computing computing, long price, long energy, double loadW) {
+        return new Frame(parts, types, computing, price, energy, Watts.micro(loadW), Completion.NOTHING);
     }
 
     /** Memory of one machine; the socket is as wide as given. */

@@ -22,7 +22,6 @@ import sledwright.domain.Processor;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.domain.Supply;
-import sledwright.generator.draw.Watts;
 import sledwright.generator.Doubts.Cause;
 import sledwright.generator.memory.Level;
 import sledwright.generator.memory.MemoryOption;
@@ -36,6 +35,7 @@ import sledwright.generator.time.TooLargeException;
 import sledwright.metrics.Bandwidth;
 import sledwright.metrics.Figures;
 import sledwright.metrics.Quantity;
+import sledwright.rules.Parts;
 import sledwright.samples.Samples;
 
 /** The best build of a zone from frames and memory that are put together by hand. */
@@ -54,7 +54,8 @@ class QueryTest {
 
     private static Frame frame(Platform platform, Optional<Supply> supply, int cores, long price, double throughput, double loadW) {
         Processor processor = Samples.processor("C" + cores).cores(cores).throughput(throughput).make();
-        return new Frame(platform, processor, 1, Samples.LOW, supply, Set.of(ModuleType.RDIMM), price, 0, 0, cores, throughput, Watts.micro(loadW));
+        Parts parts = Parts.of(platform).with(processor, 1).with(Samples.LOW).with(supply);
+        return Pieces.frame(parts, Set.of(ModuleType.RDIMM), new Computing(cores, throughput, throughput, 0), price, 0, loadW);
     }
 
     private static Frame frame() {

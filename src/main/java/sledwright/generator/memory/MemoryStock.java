@@ -59,7 +59,7 @@ public final class MemoryStock {
      * @param barred modules that do not go onto the platform
      */
     List<List<Level>> levels(Platform platform, Set<String> barred, MemoryWish wish, boolean sparing) {
-        return levels.computeIfAbsent(new Board(platform.sku(), barred, wish.onePart(), "", sparing), same -> {
+        return levels.computeIfAbsent(new Board(platform.sku(), barred, wish.onePart(), sparing), same -> {
             MemorySupport memory = platform.memory();
             List<List<Level>> found = new ArrayList<>();
             for (ModuleType type : ModuleType.values()) {

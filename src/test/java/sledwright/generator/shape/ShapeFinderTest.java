@@ -59,7 +59,7 @@ class ShapeFinderTest {
 
     private static List<Filling> fillings(ShapeKey key) {
         List<Filling> fillings = new ArrayList<>();
-        int columns = key.depths().get(0).size() / key.multiple();
+        int columns = key.slots().depths().get(0).size() / key.multiple();
         fill(key, new int[columns][key.groups().size()], 0, 0, fillings);
         return fillings;
     }
@@ -72,7 +72,7 @@ class ShapeFinderTest {
                 fill(key, columns, column + 1, 0, fillings);
             }
         } else {
-            for (int count = 0; count <= key.slots(); count++) {
+            for (int count = 0; count <= key.slots().perChannel(); count++) {
                 columns[column][group] = count;
                 fill(key, columns, column, group + 1, fillings);
             }
@@ -93,13 +93,13 @@ class ShapeFinderTest {
                 return false;
             }
         }
-        return size == 0 || size <= key.slots() && logical <= key.rankLimit() && (!key.sparing() || ranks >= 2);
+        return size == 0 || size <= key.slots().perChannel() && logical <= key.rankLimit() && (!key.sparing() || ranks >= 2);
     }
 
     private static void judge(ShapeKey key, int[][] columns, List<Filling> fillings) {
         int width = key.multiple();
         int[] sizes = Arrays.stream(columns).mapToInt(column -> Arrays.stream(column).sum()).toArray();
-        for (List<Integer> depth : key.depths()) {
+        for (List<Integer> depth : key.slots().depths()) {
             for (int later = 0; later < depth.size(); later++) {
                 if (sizes[later / width] > depth.get(later)) {
                     return;
