@@ -46,7 +46,8 @@ final class ShopReader {
     private ShopFile shop(Section top) {
         Currency currency = top.required("currency").flatMap(this::currency).orElse(STAND_IN);
         Shop shop = new Shop(top.text("name"),
-                new PriceBasis(currency, top.required("priced_on").flatMap(field -> field.date(faults)).orElse(LocalDate.EPOCH), top.section("labour").map(section -> labour(section, currency)).orElse(new Labour(0, 0))),
+                new PriceBasis(currency, top.required("priced_on").flatMap(field -> field.date(faults)).orElse(LocalDate.EPOCH),
+                        top.section("labour").map(section -> labour(section, currency)).orElse(new Labour(0, 0))),
                 factors(top), StationeryReader.read(top), SupplierNamesReader.read(top),
                 top.section("house").map(ShopReader::house).orElse(House.OPEN),
                 top.section("workloads").map(ShopReader::workloads).orElse(Map.of()));

@@ -9,4 +9,8 @@ import java.util.Currency;
  * @param day of the prices
  */
 public record PriceBasis(Currency currency, LocalDate day, Labour labour) {
+
+    PriceBasis with(Labour rates) {
+        return new PriceBasis(currency, day, rates);
+    }
 }

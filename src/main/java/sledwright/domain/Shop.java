@@ -22,7 +22,7 @@ public record Shop(String name, PriceBasis prices, Map<String, Double> throughpu
     }
 
     Shop with(Labour rates) {
-        return new Shop(name, new PriceBasis(prices.currency(), prices.day(), rates), throughputFactors, stationery, suppliers, house, workloads);
+        return new Shop(name, prices.with(rates), throughputFactors, stationery, suppliers, house, workloads);
     }
 
     Shop with(Stationery own) {

@@ -3,7 +3,6 @@ package sledwright.label;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import sledwright.input.Faults;
 import sledwright.input.Place;
 import sledwright.label.LabelSpeed.Form;
@@ -120,7 +119,7 @@ final class SpdDecoder {
 
     private Optional<Latency> latency(Generation.Rate rate) {
         double cyclePs = 2e6 / rate.exactMts();
-        List<Integer> cycles = Stream.of(layout.timings.taa(), layout.timings.trcd(), layout.timings.trp()).map(time -> cycles(time, cyclePs)).toList();
+        List<Integer> cycles = layout.timings.latency().map(time -> cycles(time, cyclePs)).toList();
         if (!cycles.stream().allMatch(Latency::isCount)) {
             fault("CAS latency", layout.timings.taa().get(0), "makes %s cycles with tRCD and tRP, which no module has".formatted(cycles));
             return Optional.empty();

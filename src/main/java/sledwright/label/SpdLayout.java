@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Where an SPD keeps what a row needs: JESD21-C, annex K for DDR3 and annex L for DDR4, from memory; a test holds every address
@@ -26,6 +27,10 @@ enum SpdLayout {
 
     /** Of each time its byte of coarse steps, and its signed byte of fine ones. */
     record Timings(List<Integer> cycle, List<Integer> taa, List<Integer> trcd, List<Integer> trp) {
+
+        Stream<List<Integer>> latency() {
+            return Stream.of(taa, trcd, trp);
+        }
     }
 
     /** Where the raw card's design and revision stand, and what a revision above 3 is. */

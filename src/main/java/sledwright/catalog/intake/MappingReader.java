@@ -97,7 +97,8 @@ public final class MappingReader {
                     .forEach(key -> faults.add(top.place(key), "%s is for lists of offers".formatted(key)));
         }
         top.finish();
-        return new Mapping(sheet, separator, header, new Notation(decimal, thousands, dates), List.copyOf(rules.values()), breaks, replaces);
+        Notation notation = new Notation(decimal, thousands, dates);
+        return new Mapping(sheet, separator, header, notation, List.copyOf(rules.values()), breaks, replaces);
     }
 
     /** Prices that have a column for each price break. */

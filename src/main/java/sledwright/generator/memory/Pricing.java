@@ -42,7 +42,8 @@ final class Pricing {
     private final long[] leastOfBucket;
 
     /** @param draws for each group of the shapes' key */
-    Pricing(int machines, MemoryNeed need, SocketRoom room, Shapes shapes, List<GroupDraws> draws, long labourPerModule, Deadline deadline) {
+    Pricing(int machines, MemoryNeed need, SocketRoom room, Shapes shapes, List<GroupDraws> draws, long labourPerModule,
+            Deadline deadline) {
         this.machines = machines;
         this.need = need;
         everyWeight = need.everyWeight();
