@@ -11,6 +11,7 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import sledwright.desk.view.OrderView;
 import sledwright.domain.Assortment;
 import sledwright.domain.Availability;
@@ -122,6 +123,16 @@ class OrderPlannerTest {
         OrderOutcome both = plan(shop, line(6, 8, Set.of()), OptionalInt.of(2), 0, 0);
         assertThat(both.shortages().suppliers()).as("with what is lacking, too").contains(new OrderOutcome.TooFewSuppliers(2, 3, OptionalLong.empty()));
         assertThat(both.shortages().parts()).extracting(OrderOutcome.Lack::sku).containsExactly("BOX", "LOW", "M8", "P10");
+    }
+
+    /** The only team of suppliers is all of them, which restricts nothing: splitting on it would never end. */
+    @Test
+    @Timeout(60)
+    void aShortOrderOfAsManySuppliersAsThereAreEnds() {
+        Catalog shop = shop(lot("BOX", "north", 5, 10_000), lot("LOW", "south", 5, 1_000), lot("P10", "west", 1, 5_000), lot("M8", "west", 5, 2_000));
+        OrderOutcome outcome = plan(shop, line(2, 8, Set.of()), OptionalInt.of(3), 500, 0);
+        assertThat(outcome.status()).isEqualTo(OrderStatus.IMPOSSIBLE);
+        assertThat(outcome.shortages().most()).as("proved").isTrue();
     }
 
     /** A sled of 85 W, a processor of 85 W or more and its memory in frames of 60 W that deliver 200 W with a supply failed. */

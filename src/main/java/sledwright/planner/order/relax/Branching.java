@@ -118,7 +118,7 @@ public final class Branching {
     /** All ways to leave out as many suppliers as must be; none where these are too many. */
     private List<Restrictions> teams(Restrictions settled) {
         int all = market.suppliers().size();
-        if (market.order().suppliersMax().isEmpty() || all > MOST_IN_TEAMS) {
+        if (market.order().suppliersMax().orElse(all) >= all || all > MOST_IN_TEAMS) {
             return List.of();
         }
         List<Restrictions> teams = new ArrayList<>();
