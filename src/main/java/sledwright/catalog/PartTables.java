@@ -44,14 +44,16 @@ final class PartTables {
 
     private static Processor processor(Fields row) {
         String sku = row.sku("sku");
-        Processor processor = new Processor(sku, row.text("description", sku), row.text("socket"), row.text("generation"),
-                row.whole("cores", CatalogBounds.CORES), row.whole("threads", CatalogBounds.THREADS),
-                row.number("base_ghz", CatalogBounds.GHZ), row.number("all_core_ghz", CatalogBounds.GHZ),
-                row.number("tdp_w", CatalogBounds.TDP_W), row.whole("memory_mts", CatalogBounds.MTS),
-                row.wholeIfAny("max_memory_gb", CatalogBounds.MAX_MEMORY_GB).map(OptionalInt::of).orElse(OptionalInt.empty()),
+        Processor processor = new Processor(sku, row.text("description", sku),
+                new Processor.Fit(row.text("socket"), row.text("generation")),
+                new Processor.CoreFigures(row.whole("cores", CatalogBounds.CORES), row.whole("threads", CatalogBounds.THREADS),
+                        row.number("base_ghz", CatalogBounds.GHZ), row.number("all_core_ghz", CatalogBounds.GHZ),
+                        row.number("tdp_w", CatalogBounds.TDP_W)),
+                new Processor.MemoryReach(row.whole("memory_mts", CatalogBounds.MTS),
+                        row.wholeIfAny("max_memory_gb", CatalogBounds.MAX_MEMORY_GB).map(OptionalInt::of).orElse(OptionalInt.empty())),
                 row.whole("sockets_max", CatalogBounds.SOCKETS_MAX),
                 row.numberIfAny("throughput", CatalogBounds.THROUGHPUT).map(OptionalDouble::of).orElse(OptionalDouble.empty()));
-        if (processor.cores() > 0 && processor.threads() > 0 && processor.threads() < processor.cores()) {
+        if (processor.cores() > 0 && processor.figures().threads() > 0 && processor.figures().threads() < processor.cores()) {
             row.field("threads").ifPresent(field ->
                     field.fault("must be at least the %s cores".formatted(processor.cores()), row.faults()));
         }
@@ -68,10 +70,10 @@ final class PartTables {
             row.field("logical_ranks").ifPresent(field ->
                     field.fault("must be at most %s, the ranks that the module carries".formatted(ranks), row.faults()));
         }
-        return new MemoryModule(sku, row.text("description", sku), row.text("generation"), type,
-                row.whole("capacity_gb", CatalogBounds.CAPACITY_GB), ranks, logicalRanks, width(row),
-                row.whole("speed_mts", CatalogBounds.MTS), row.number("voltage", CatalogBounds.VOLTAGE),
-                row.number("power_w", CatalogBounds.MODULE_W));
+        return new MemoryModule(sku, row.text("description", sku), row.text("generation"),
+                new MemoryModule.Kind(type, row.whole("capacity_gb", CatalogBounds.CAPACITY_GB), ranks, width(row)), logicalRanks,
+                new MemoryModule.Rating(row.whole("speed_mts", CatalogBounds.MTS), row.number("voltage", CatalogBounds.VOLTAGE),
+                        row.number("power_w", CatalogBounds.MODULE_W)));
     }
 
     private static int width(Fields row) {

@@ -3,17 +3,16 @@ package sledwright.domain;
 /**
  * A memory module.
  *
- * @param ranks        physical ranks
  * @param logicalRanks the ranks that the memory controller sees; a load-reduced module shows fewer than it carries
- * @param deviceWidth  bits a memory device gives: 4, 8 or 16
- * @param speedMts     rated speed, MT/s
- * @param powerW       watts of one module
  */
-public record MemoryModule(String sku, String description, String generation, ModuleType type, int capacityGb,
-                           int ranks, int logicalRanks, int deviceWidth, int speedMts, double voltage, double powerW)
-        implements Part {
+public record MemoryModule(String sku, String description, String generation, Kind kind, int logicalRanks, Rating rating) implements Part {
 
-    /** What makes two modules interchangeable in a machine, whatever their maker, part number or rated speed. */
+    /**
+     * What makes two modules interchangeable in a machine, whatever their maker, part number or rated speed.
+     *
+     * @param ranks       physical ranks
+     * @param deviceWidth bits a memory device gives: 4, 8 or 16
+     */
     public record Kind(ModuleType type, int capacityGb, int ranks, int deviceWidth) {
 
         /** The trade's short form, such as {@code 16 GB 2Rx4 RDIMM}. */
@@ -23,8 +22,36 @@ public record MemoryModule(String sku, String description, String generation, Mo
         }
     }
 
-    /** The kind whose modules are alike to this one. */
-    public Kind kind() {
-        return new Kind(type, capacityGb, ranks, deviceWidth);
+    /**
+     * What a module is made for.
+     *
+     * @param speedMts MT/s
+     * @param powerW   watts of one module
+     */
+    public record Rating(int speedMts, double voltage, double powerW) {
+    }
+
+    public ModuleType type() {
+        return kind.type();
+    }
+
+    public int capacityGb() {
+        return kind.capacityGb();
+    }
+
+    public int ranks() {
+        return kind.ranks();
+    }
+
+    public int deviceWidth() {
+        return kind.deviceWidth();
+    }
+
+    public int speedMts() {
+        return rating.speedMts();
+    }
+
+    public double powerW() {
+        return rating.powerW();
     }
 }

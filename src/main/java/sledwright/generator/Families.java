@@ -205,7 +205,7 @@ final class Families {
             List<Processor> all = catalog.processors();
             IntStream.range(0, all.size()).filter(place -> RequiredPart.allows(request, processorSkus, all.get(place).sku()))
                     .mapToObj(place -> new Placed(all.get(place), place))
-                    .collect(Collectors.groupingBy(one -> SocketMatch.Seat.of(one.processor), LinkedHashMap::new, Collectors.toList()))
+                    .collect(Collectors.groupingBy(one -> one.processor.fit(), LinkedHashMap::new, Collectors.toList()))
                     .values().forEach(processors -> seats.add(new Alike(processors, new HashMap<>())));
         }
         return seats;

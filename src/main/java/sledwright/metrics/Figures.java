@@ -11,21 +11,36 @@ import sledwright.domain.Workload;
 /**
  * What one machine is worth, each figure to a millionth.
  *
- * @param throughput          sum over its processors
- * @param throughputEstimated whether any part of that is an estimate
- * @param work                how much of the request's workload it does; without one, its throughput
- * @param wallW               empty where no supply, or no efficiency, is known
+ * @param wallW empty where no supply, or no efficiency, is known
+ * @param work  how much of the request's workload it does; without one, its throughput
  */
-public record Figures(int processors, int cores, double baseGhz, double allCoreGhz, int memoryGb, double usableGb,
-                      MemorySpeed speed, double bandwidthGbs, double throughput, boolean throughputEstimated,
-                      double loadW, OptionalDouble wallW, int spareSlots, double work, WorkDone.Held workHeldBy) {
+public record Figures(ProcessorFigures processing, MemoryFigures memory, double loadW, OptionalDouble wallW, double work,
+                      WorkDone.Held workHeldBy) {
 
-    /** Figures of a machine that is to do nothing in particular, whose work is its throughput. */
-    public Figures(int processors, int cores, double baseGhz, double allCoreGhz, int memoryGb, double usableGb, MemorySpeed speed,
-                   double bandwidthGbs, double throughput, boolean throughputEstimated, double loadW, OptionalDouble wallW,
-                   int spareSlots) {
-        this(processors, cores, baseGhz, allCoreGhz, memoryGb, usableGb, speed, bandwidthGbs, throughput, throughputEstimated, loadW,
-                wallW, spareSlots, throughput, WorkDone.Held.NOTHING);
+    /**
+     * What the processors give.
+     *
+     * @param throughput          sum over them
+     * @param throughputEstimated whether any part of that is an estimate
+     */
+    public record ProcessorFigures(int processors, int cores, double baseGhz, double allCoreGhz, double throughput,
+                               boolean throughputEstimated) {
+
+        private ProcessorFigures worse(ProcessorFigures other) {
+            return new ProcessorFigures(Math.min(processors, other.processors), Math.min(cores, other.cores),
+                    Math.min(baseGhz, other.baseGhz), Math.min(allCoreGhz, other.allCoreGhz), Math.min(throughput, other.throughput),
+                    throughputEstimated || other.throughputEstimated);
+        }
+    }
+
+    /** What the memory gives. */
+    public record MemoryFigures(int memoryGb, double usableGb, MemorySpeed speed, double bandwidthGbs, int spareSlots) {
+
+        private MemoryFigures worse(MemoryFigures other) {
+            return new MemoryFigures(Math.min(memoryGb, other.memoryGb), Math.min(usableGb, other.usableGb),
+                    speed.mts() <= other.speed.mts() ? speed : other.speed, Math.min(bandwidthGbs, other.bandwidthGbs),
+                    Math.min(spareSlots, other.spareSlots));
+        }
     }
 
     /**
@@ -51,12 +66,13 @@ public record Figures(int processors, int cores, double baseGhz, double allCoreG
         Workload workload = request.require().work().workload();
         double ofCores = WorkDone.ofCores(throughput, build.cores(), workload);
         double sweptGbs = Bandwidth.unroundedGbs(build, speed.mts());
-        return new Figures(build.processors().size(), build.cores(), none ? 0 : baseGhz, none ? 0 : allCoreGhz,
-                build.modules().values().stream().mapToInt(MemoryModule::capacityGb).sum(),
-                UsableMemory.gb(build, request.require().mode()), speed, Bandwidth.ofMachineGbs(build, speed.mts()),
-                Quantity.rounded(throughput), estimated, loadW,
+        return new Figures(new ProcessorFigures(build.processors().size(), build.cores(), none ? 0 : baseGhz, none ? 0 : allCoreGhz,
+                Quantity.rounded(throughput), estimated),
+                new MemoryFigures(build.modules().values().stream().mapToInt(MemoryModule::capacityGb).sum(),
+                        UsableMemory.gb(build, request.require().mode()), speed, Bandwidth.ofMachineGbs(build, speed.mts()),
+                        SpareSlots.of(build)), loadW,
                 build.supply().map(supply -> PowerDraw.wallW(loadW, supply, request.limit())).orElse(OptionalDouble.empty()),
-                SpareSlots.of(build), WorkDone.of(ofCores, sweptGbs, workload), WorkDone.heldBy(ofCores, sweptGbs, workload));
+                WorkDone.of(ofCores, sweptGbs, workload), WorkDone.heldBy(ofCores, sweptGbs, workload));
     }
 
     /**
@@ -68,24 +84,64 @@ public record Figures(int processors, int cores, double baseGhz, double allCoreG
     }
 
     private Figures worse(Figures other) {
-        boolean slower = speed.mts() <= other.speed.mts();
-        return new Figures(Math.min(processors, other.processors), Math.min(cores, other.cores), Math.min(baseGhz, other.baseGhz),
-                Math.min(allCoreGhz, other.allCoreGhz), Math.min(memoryGb, other.memoryGb), Math.min(usableGb, other.usableGb),
-                slower ? speed : other.speed, Math.min(bandwidthGbs, other.bandwidthGbs), Math.min(throughput, other.throughput),
-                throughputEstimated || other.throughputEstimated, Math.max(loadW, other.loadW),
+        return new Figures(processing.worse(other.processing), memory.worse(other.memory), Math.max(loadW, other.loadW),
                 wallW.isPresent() && other.wallW.isPresent()
                         ? OptionalDouble.of(Math.max(wallW.getAsDouble(), other.wallW.getAsDouble())) : OptionalDouble.empty(),
-                Math.min(spareSlots, other.spareSlots), Math.min(work, other.work), work <= other.work ? workHeldBy : other.workHeldBy);
+                Math.min(work, other.work), work <= other.work ? workHeldBy : other.workHeldBy);
+    }
+
+    public int processors() {
+        return processing.processors();
+    }
+
+    public int cores() {
+        return processing.cores();
+    }
+
+    public double baseGhz() {
+        return processing.baseGhz();
+    }
+
+    public double allCoreGhz() {
+        return processing.allCoreGhz();
+    }
+
+    public double throughput() {
+        return processing.throughput();
+    }
+
+    public boolean throughputEstimated() {
+        return processing.throughputEstimated();
+    }
+
+    public int memoryGb() {
+        return memory.memoryGb();
+    }
+
+    public double usableGb() {
+        return memory.usableGb();
+    }
+
+    public MemorySpeed speed() {
+        return memory.speed();
+    }
+
+    public double bandwidthGbs() {
+        return memory.bandwidthGbs();
+    }
+
+    public int spareSlots() {
+        return memory.spareSlots();
     }
 
     /** Usable GB for each core. */
     public double gbPerCore() {
-        return perCore(usableGb, cores);
+        return perCore(usableGb(), cores());
     }
 
     /** GB/s for each core. */
     public double gbsPerCore() {
-        return perCore(bandwidthGbs, cores);
+        return perCore(bandwidthGbs(), cores());
     }
 
     /** A figure shared over the fitted cores. */

@@ -84,21 +84,27 @@ class CatalogReaderTest {
     @Test
     void processors() {
         assertThat(SHOP.processors()).containsExactly(
-                new Processor("H1-08", "Heath 1 with 8 cores", "HS1", "Heath 1", 8, 16, 2.4, 2.9, 85, 2400, OptionalInt.of(768), 2,
+                new Processor("H1-08", "Heath 1 with 8 cores", new Processor.Fit("HS1", "Heath 1"),
+                        new Processor.CoreFigures(8, 16, 2.4, 2.9, 85), new Processor.MemoryReach(2400, OptionalInt.of(768)), 2,
                         OptionalDouble.of(190.5)),
-                new Processor("H1-10", "H1-10", "HS1", "Heath 1", 10, 20, 2.2, 2.6, 105, 2400, OptionalInt.empty(), 2,
-                        OptionalDouble.empty()),
-                new Processor("H2-16", "Heath 2, 16 cores", "HS1", "Heath 2", 16, 32, 2.1, 2.8, 150, 2666, OptionalInt.of(1024), 2,
+                new Processor("H1-10", "H1-10", new Processor.Fit("HS1", "Heath 1"), new Processor.CoreFigures(10, 20, 2.2, 2.6, 105),
+                        new Processor.MemoryReach(2400, OptionalInt.empty()), 2, OptionalDouble.empty()),
+                new Processor("H2-16", "Heath 2, 16 cores", new Processor.Fit("HS1", "Heath 2"),
+                        new Processor.CoreFigures(16, 32, 2.1, 2.8, 150), new Processor.MemoryReach(2666, OptionalInt.of(1024)), 2,
                         OptionalDouble.of(410)));
     }
 
     @Test
     void modules() {
         assertThat(SHOP.modules()).containsExactly(
-                new MemoryModule("M08", "8 GB 1Rx8", "DDR4", ModuleType.RDIMM, 8, 1, 1, 8, 2400, 1.2, 3),
-                new MemoryModule("M16", "16 GB 2Rx4", "DDR4", ModuleType.RDIMM, 16, 2, 2, 4, 2666, 1.2, 4.5),
-                new MemoryModule("M64", "64 GB 4Rx4", "DDR4", ModuleType.LRDIMM, 64, 4, 2, 4, 2666, 1.2, 7),
-                new MemoryModule("M128", "128 GB stacked", "DDR4", ModuleType.THREE_DS, 128, 2, 4, 4, 2666, 1.2, 9));
+                new MemoryModule("M08", "8 GB 1Rx8", "DDR4", new MemoryModule.Kind(ModuleType.RDIMM, 8, 1, 8), 1,
+                        new MemoryModule.Rating(2400, 1.2, 3)),
+                new MemoryModule("M16", "16 GB 2Rx4", "DDR4", new MemoryModule.Kind(ModuleType.RDIMM, 16, 2, 4), 2,
+                        new MemoryModule.Rating(2666, 1.2, 4.5)),
+                new MemoryModule("M64", "64 GB 4Rx4", "DDR4", new MemoryModule.Kind(ModuleType.LRDIMM, 64, 4, 4), 2,
+                        new MemoryModule.Rating(2666, 1.2, 7)),
+                new MemoryModule("M128", "128 GB stacked", "DDR4", new MemoryModule.Kind(ModuleType.THREE_DS, 128, 2, 4), 4,
+                        new MemoryModule.Rating(2666, 1.2, 9)));
     }
 
     @Test

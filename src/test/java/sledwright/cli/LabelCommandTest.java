@@ -62,8 +62,8 @@ class LabelCommandTest {
         Files.write(memory, Stream.concat(Files.readAllLines(memory).stream(), lines.stream().skip(1).map(line -> line + "4")).toList());
         Catalog catalog = CatalogReader.read(folder.resolve("shop"));
         MemoryModule stacked = (MemoryModule) catalog.part("128GB-2S4Rx4-PC4-2666V-LA1-12").orElseThrow();
-        assertThat(stacked).isEqualTo(new MemoryModule("128GB-2S4Rx4-PC4-2666V-LA1-12", "128GB 2S4Rx4 PC4-2666V-LA1-12", "DDR4", ModuleType.THREE_DS,
-                128, 2, 8, 4, 2666, 1.2, 4));
+        assertThat(stacked).isEqualTo(new MemoryModule("128GB-2S4Rx4-PC4-2666V-LA1-12", "128GB 2S4Rx4 PC4-2666V-LA1-12", "DDR4",
+                new MemoryModule.Kind(ModuleType.THREE_DS, 128, 2, 4), 8, new MemoryModule.Rating(2666, 1.2, 4)));
         Files.write(memory, lines);
         assertThat(Run.of("catalog", folder.resolve("shop").toString()).err()).contains("memory.csv:2: power_w is empty");
     }

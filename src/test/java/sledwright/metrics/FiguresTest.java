@@ -87,13 +87,17 @@ class FiguresTest {
     void ofSeveralMachinesWhatEachReaches() {
         MemorySpeed fast = new MemorySpeed(2400, SetBy.MODULE);
         MemorySpeed slow = new MemorySpeed(1866, SetBy.PROCESSOR);
-        Figures one = new Figures(1, 20, 2.0, 3.0, 64, 64, fast, 100, 500, false, 200, OptionalDouble.of(230), 4);
-        Figures other = new Figures(2, 10, 2.5, 2.5, 128, 32, slow, 200, 400, true, 300, OptionalDouble.of(220), 8);
-        Figures each = new Figures(1, 10, 2.0, 2.5, 64, 32, slow, 100, 400, true, 300, OptionalDouble.of(230), 4);
+        Figures one = new Figures(new Figures.ProcessorFigures(1, 20, 2.0, 3.0, 500, false), new Figures.MemoryFigures(64, 64, fast, 100, 4), 200,
+                OptionalDouble.of(230), 500, WorkDone.Held.NOTHING);
+        Figures other = new Figures(new Figures.ProcessorFigures(2, 10, 2.5, 2.5, 400, true), new Figures.MemoryFigures(128, 32, slow, 200, 8), 300,
+                OptionalDouble.of(220), 400, WorkDone.Held.NOTHING);
+        Figures each = new Figures(new Figures.ProcessorFigures(1, 10, 2.0, 2.5, 400, true), new Figures.MemoryFigures(64, 32, slow, 100, 4), 300,
+                OptionalDouble.of(230), 400, WorkDone.Held.NOTHING);
         assertThat(Figures.ofEach(List.of(one, other))).isEqualTo(each);
         assertThat(Figures.ofEach(List.of(other, one))).isEqualTo(each);
         assertThat(Figures.ofEach(List.of(one))).isEqualTo(one);
-        Figures unfed = new Figures(1, 20, 2.0, 3.0, 64, 64, fast, 100, 500, false, 200, OptionalDouble.empty(), 4);
+        Figures unfed = new Figures(new Figures.ProcessorFigures(1, 20, 2.0, 3.0, 500, false), new Figures.MemoryFigures(64, 64, fast, 100, 4), 200,
+                OptionalDouble.empty(), 500, WorkDone.Held.NOTHING);
         assertThat(Figures.ofEach(List.of(one, unfed)).wallW()).isEmpty();
         assertThat(Figures.ofEach(List.of(unfed, one)).wallW()).isEmpty();
         assertThat(Figures.ofEach(List.of(one, unfed)).throughputEstimated()).isFalse();

@@ -85,8 +85,9 @@ final class RandomEdges {
     }
 
     private static Processor withCores(Processor from, int cores) {
-        return new Processor(from.sku(), from.description(), from.socket(), from.generation(), cores, 2 * cores, from.baseGhz(), from.allCoreGhz(),
-                from.tdpW(), from.memoryMts(), from.maxMemoryGb(), from.socketsMax(), from.throughput());
+        return new Processor(from.sku(), from.description(), from.fit(),
+                new Processor.CoreFigures(cores, 2 * cores, from.baseGhz(), from.allCoreGhz(), from.tdpW()), from.memory(),
+                from.socketsMax(), from.throughput());
     }
 
     private Map<String, List<Lot>> lots(RandomCase that) {

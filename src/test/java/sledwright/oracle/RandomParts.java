@@ -116,8 +116,8 @@ final class RandomParts {
             int logical = kind.type() == ModuleType.LRDIMM ? Math.max(1, kind.ranks() / (chance(0.6) ? 4 : 2))
                     : kind.type() == ModuleType.THREE_DS && chance(0.6) ? Math.max(1, kind.ranks() / 2) : kind.ranks();
             double watts = unequalWatts ? between(4, 14) / 2.0 : 2 + kind.ranks() * 0.75;
-            MemoryModule module = new MemoryModule("M" + i, kind.toString(), mild && i == 1 || chance(0.95) ? "DDR4" : "DDR3", kind.type(),
-                    kind.capacityGb(), kind.ranks(), logical, kind.deviceWidth(), pick(1866, 2133, 2133, 2400, 2400, 2666), 1.2, watts);
+            MemoryModule module = new MemoryModule("M" + i, kind.toString(), mild && i == 1 || chance(0.95) ? "DDR4" : "DDR3", kind,
+                    logical, new MemoryModule.Rating(pick(1866, 2133, 2133, 2400, 2400, 2666), 1.2, watts));
             modules.add(module);
             long price = 300 + kind.capacityGb() * between(40, 110) + (long) (module.speedMts() * random.nextDouble() / 4);
             offer(module.sku(), price, large ? 24 : several ? 9 : 10, stocked(i));
@@ -132,10 +132,11 @@ final class RandomParts {
             double base = between(14, 30) / 10.0;
             double allCore = base + between(0, 6) / 10.0;
             OptionalDouble throughput = chance(0.3) ? OptionalDouble.empty() : OptionalDouble.of(Math.round(cores * allCore * between(12, 22)) / 10.0);
-            processors.add(new Processor("C" + i, "random processor", easy || chance(0.94) ? "LK3" : "LK4",
-                    easy ? "Kestrel 2" : pick("Kestrel 1", "Kestrel 2", "Kestrel 2"), cores, cores * 2, base, allCore,
-                    easy ? pick(65, 85, 105) : pick(65, 85, 85, 105, 120, 150), pick(1866, 2133, 2400, 2400, 2666),
-                    chance(0.65) ? OptionalInt.empty() : OptionalInt.of(pick(16, 32, 48, 64, 128)), easy || chance(0.75) ? 2 : 1, throughput));
+            processors.add(new Processor("C" + i, "random processor",
+                    new Processor.Fit(easy || chance(0.94) ? "LK3" : "LK4", easy ? "Kestrel 2" : pick("Kestrel 1", "Kestrel 2", "Kestrel 2")),
+                    new Processor.CoreFigures(cores, cores * 2, base, allCore, easy ? pick(65, 85, 105) : pick(65, 85, 85, 105, 120, 150)),
+                    new Processor.MemoryReach(pick(1866, 2133, 2400, 2400, 2666), chance(0.65) ? OptionalInt.empty() : OptionalInt.of(pick(16, 32, 48, 64, 128))),
+                    easy || chance(0.75) ? 2 : 1, throughput));
             offer("C" + i, cores * between(500, 1500), large ? 3 : 8, stocked(i));
         }
     }

@@ -59,6 +59,7 @@ public final class ModuleSketch {
     }
 
     public MemoryModule make() {
-        return new MemoryModule(sku, sku, generation, type, capacityGb, ranks, logicalRanks, deviceWidth, speedMts, 1.2, powerW);
+        return new MemoryModule(sku, sku, generation, new MemoryModule.Kind(type, capacityGb, ranks, deviceWidth), logicalRanks,
+                new MemoryModule.Rating(speedMts, 1.2, powerW));
     }
 }

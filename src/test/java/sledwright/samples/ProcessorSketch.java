@@ -78,7 +78,8 @@ public final class ProcessorSketch {
     }
 
     public Processor make() {
-        return new Processor(sku, sku, socket, generation, cores, 2 * cores, baseGhz, allCoreGhz, tdpW, memoryMts,
-                maxMemoryGb, socketsMax, throughput);
+        return new Processor(sku, sku, new Processor.Fit(socket, generation),
+                new Processor.CoreFigures(cores, 2 * cores, baseGhz, allCoreGhz, tdpW), new Processor.MemoryReach(memoryMts, maxMemoryGb),
+                socketsMax, throughput);
     }
 }

@@ -120,6 +120,6 @@ final class WholeOrders {
 
     private static boolean isAlike(MemoryModule one, MemoryModule other) {
         return one.generation().equals(other.generation()) && one.kind().equals(other.kind()) && one.logicalRanks() == other.logicalRanks()
-                && one.speedMts() == other.speedMts() && one.voltage() == other.voltage() && one.powerW() == other.powerW();
+                && one.rating().equals(other.rating());
     }
 }

@@ -19,14 +19,6 @@ public final class SocketMatch extends PartRule {
         super(ID, "The processor's socket and generation are on the platform's list.", PartKind.PLATFORMS, PartKind.PROCESSORS);
     }
 
-    /** What the rule sees of a processor: it allows all that are alike in this, or none. */
-    public record Seat(String socket, String generation) {
-
-        public static Seat of(Processor processor) {
-            return new Seat(processor.socket(), processor.generation());
-        }
-    }
-
     public static boolean allows(Platform platform, Processor processor) {
         return platform.processors().socket().equals(processor.socket())
                 && platform.processors().generations().contains(processor.generation());

@@ -119,7 +119,8 @@ class SheetPagesTest {
 
     @Test
     void namesAreEscaped() throws ParserConfigurationException, IOException, SAXException {
-        MemoryModule hostile = new MemoryModule("R<&>\"16", HOSTILE, "DDR4", Answers.R16.type(), 16, 2, 2, 4, 2400, 1.2, 4);
+        MemoryModule hostile = new MemoryModule("R<&>\"16", HOSTILE, "DDR4", new MemoryModule.Kind(Answers.R16.type(), 16, 2, 4), 2,
+                new MemoryModule.Rating(2400, 1.2, 4));
         Build build = Samples.machine(Answers.BOX).channels(4, hostile).build();
         Catalog shop = Samples.catalog(List.of(Answers.BOX), List.of(Samples.P10), List.of(hostile), Samples.lot("BOX", "B", 1, 1), Samples.lot("P10", "<lot>", 2, 1),
                 Samples.lot("LOW", "H", 2, 1), Samples.lot("PAIR", "W", 2, 1), Samples.lot("R<&>\"16", "M", 8, 1));
