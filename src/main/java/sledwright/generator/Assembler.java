@@ -122,11 +122,11 @@ final class Assembler {
     /** What each slot of a machine takes. */
     private List<Map.Entry<Slot, Draw.Alike>> plan(Combination candidate) {
         MemoryPoint point = candidate.point();
-        ShapeKey key = point.socket().key();
+        ShapeKey key = point.filling().socket().key();
         List<Deque<Draw.Alike>> kinds = kindsByGroup(candidate, key);
         Board board = candidate.frame().platform().board();
         int width = key.multiple();
-        List<int[]> columns = Arrangement.of(point.socket(), layouts.computeIfAbsent(key, ShapeKey::layouts));
+        List<int[]> columns = Arrangement.of(point.filling().socket(), layouts.computeIfAbsent(key, ShapeKey::layouts));
         List<Map.Entry<Slot, Draw.Alike>> plan = new ArrayList<>();
         for (int column = 0; column < columns.size(); column++) {
             List<Draw.Alike> stack = new ArrayList<>();

@@ -7,7 +7,6 @@ import java.util.Set;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
 import sledwright.domain.Lot;
-import sledwright.domain.MemoryMode;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.ModuleType;
 import sledwright.domain.Processor;
@@ -18,10 +17,6 @@ import sledwright.generator.draw.Watts;
 import sledwright.generator.fitout.Completion;
 import sledwright.generator.memory.MemoryPoint;
 import sledwright.generator.shape.GroupKind;
-import sledwright.generator.shape.Population;
-import sledwright.generator.shape.ShapeKey;
-import sledwright.generator.shape.Shapes;
-import sledwright.generator.shape.SocketSlots;
 import sledwright.rules.Parts;
 import sledwright.samples.Samples;
 
@@ -48,9 +43,8 @@ public final class Pieces {
 
     /** Memory of one machine; the socket is as wide as given. */
     static MemoryPoint point(long price, int socketGb, int fullestGb, double usableGb, int modules, double loadW, double slackW) {
-        ShapeKey key = new ShapeKey(List.of(), new SocketSlots(0, List.of()), MemoryMode.INDEPENDENT, 0, 0, Set.of(), false);
-        return new MemoryPoint(price, usableGb, modules, Watts.micro(loadW), Watts.micro(slackW),
-                new Population(key, new Shapes.Figures(socketGb, fullestGb, 0, modules), null), Draw.NOTHING);
+        return new MemoryPoint(price, socketGb, fullestGb, usableGb, Watts.micro(loadW), Watts.micro(slackW),
+                new MemoryPoint.Filling(modules, null, Draw.NOTHING));
     }
 
     /** A build of those figures of one machine, at a price and an aim of 0. */

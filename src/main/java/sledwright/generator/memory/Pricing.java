@@ -225,8 +225,9 @@ final class Pricing {
             kept.removeIf(point -> point.price() >= price
                     && (everyWeight ? point.microwatts() == heaviest
                             && point.slack() == 0 : point.microwatts() - point.slack() >= heaviest));
-            kept.add(new MemoryPoint(price, usableGb(bucket), modules(bucket), heaviest, slack,
-                    new Population(shapes.key(), bucket.figures(), shape), all));
+            Population socket = new Population(shapes.key(), bucket.figures(), shape);
+            kept.add(new MemoryPoint(price, bucket.figures().totalGb() * shapes.key().multiple(), bucket.figures().fullestGb(),
+                    usableGb(bucket), heaviest, slack, new MemoryPoint.Filling(modules(bucket), socket, all)));
         }
     }
 
