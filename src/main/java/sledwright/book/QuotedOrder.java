@@ -108,9 +108,9 @@ final class QuotedOrder {
                 .map(Lot::supplier).collect(Collectors.toCollection(TreeSet::new));
         OrderOutcome.Price price = price(lines, picks, suppliers.size());
         boolean whole = lines.stream().allMatch(line -> line.missing() == 0);
-        OrderOutcome outcome = new OrderOutcome(asked, shop, whole ? OrderStatus.BEST_FOUND : OrderStatus.SHORT, price.total(), Double.NaN,
-                OrderOutcome.End.KEPT, Doubts.NONE, price, lines, enclosures, picks, suppliers, List.of(),
-                OrderOutcome.Shortages.NONE);
+        OrderOutcome outcome = new OrderOutcome(asked, shop, whole ? OrderStatus.BEST_FOUND : OrderStatus.SHORT,
+                new OrderOutcome.Proof(price.total(), Double.NaN, OrderOutcome.End.KEPT, Doubts.NONE),
+                new OrderOutcome.Filled(price, lines, enclosures, picks, suppliers), List.of(), OrderOutcome.Shortages.NONE);
         return new OrderAnswer(OrderView.of(outcome, Map.of(), job.discount()), job, outcome);
     }
 

@@ -18,46 +18,96 @@ import sledwright.metrics.Figures;
 /**
  * How an order is filled, every machine and enclosure of it judged valid. Money in minor units.
  *
- * @param status     whether all machines are delivered and whether nothing cheaper exists
- * @param best       price, less what is of worth beyond what is asked and with what further module part numbers count against it
- * @param bound      no order that delivers as much has a lesser figure; NaN where not known
- * @param ended      why the search ended where nothing is proved
- * @param doubts     what keeps it from being proved; none: it is
- * @param lines      one for each line of the order, in its order
- * @param enclosures what houses the sleds
- * @param picks      units by lot over the whole order; a lot stands once, so that its pick has the price of its units
- * @param suppliers  who delivers something
- * @param scarce     parts of which more would make the order cheaper, the one that saves most first; empty where machines are missing
- * @param shortages  what is lacking where machines are missing
+ * @param status    whether all machines are delivered and whether nothing cheaper exists
+ * @param scarce    parts of which more would make the order cheaper, the one that saves most first; empty where machines are missing
+ * @param shortages what is lacking where machines are missing
  */
-public record OrderOutcome(OrderRequest order, Catalog catalog, OrderStatus status, double best, double bound, End ended, Doubts doubts,
-                           Price price,
-        List<LineFill> lines,
-                           List<FilledEnclosure> enclosures, List<Pick> picks, Set<String> suppliers, List<Scarce> scarce,
-                                   Shortages shortages) {
+public record OrderOutcome(OrderRequest order, Catalog catalog, OrderStatus status, Proof proof, Filled filled, List<Scarce> scarce,
+        Shortages shortages) {
 
     public OrderOutcome {
-        lines = List.copyOf(lines);
-        enclosures = List.copyOf(enclosures);
-        picks = List.copyOf(picks);
         scarce = List.copyOf(scarce);
+    }
+
+    /**
+     * What is known of the figure that orders are compared by.
+     *
+     * @param best   price, less what is of worth beyond what is asked and with what further module part numbers count against it
+     * @param bound  no order that delivers as much has a lesser figure; NaN where not known
+     * @param ended  why the search ended where nothing is proved
+     * @param doubts what keeps it from being proved; none: it is
+     */
+    public record Proof(double best, double bound, End ended, Doubts doubts) {
+    }
+
+    /**
+     * What is delivered.
+     *
+     * @param lines      one for each line of the order, in its order
+     * @param enclosures what houses the sleds
+     * @param picks      units by lot over the whole order; a lot stands once, so that its pick has the price of its units
+     * @param suppliers  who delivers something
+     */
+    public record Filled(Price price, List<LineFill> lines, List<FilledEnclosure> enclosures, List<Pick> picks, Set<String> suppliers) {
+
+        public Filled {
+            lines = List.copyOf(lines);
+            enclosures = List.copyOf(enclosures);
+            picks = List.copyOf(picks);
+        }
     }
 
     /** Why a search ends; {@code KEPT}: nothing was searched, the machines are those that were kept. */
     public enum End { PROVED, TIME, NOTHING_LEFT, KEPT }
 
+    public double best() {
+        return proof.best;
+    }
+
+    public double bound() {
+        return proof.bound;
+    }
+
+    public End ended() {
+        return proof.ended;
+    }
+
+    public Doubts doubts() {
+        return proof.doubts;
+    }
+
+    public Price price() {
+        return filled.price;
+    }
+
+    public List<LineFill> lines() {
+        return filled.lines;
+    }
+
+    public List<FilledEnclosure> enclosures() {
+        return filled.enclosures;
+    }
+
+    public List<Pick> picks() {
+        return filled.picks;
+    }
+
+    public Set<String> suppliers() {
+        return filled.suppliers;
+    }
+
     /** Machines that are delivered. */
     public int delivered() {
-        return lines.stream().mapToInt(LineFill::delivered).sum();
+        return lines().stream().mapToInt(LineFill::delivered).sum();
     }
 
     public int missing() {
-        return lines.stream().mapToInt(LineFill::missing).sum();
+        return lines().stream().mapToInt(LineFill::missing).sum();
     }
 
     /** By how much the figure could be better at most, as a share of it; NaN where not known. */
     public double gap() {
-        return best == bound ? 0 : (best - bound) / Math.abs(best);
+        return best() == bound() ? 0 : (best() - bound()) / Math.abs(best());
     }
 
     /**

@@ -89,9 +89,10 @@ public final class OrderPlanner {
         Shortages shortages = whole || lacking.isEmpty() ? Shortages.NONE
                 : new Lacking(catalog, order, search, seed, lacking.get()).of(tally, solver.isMost());
         OrderOutcome.End ended = tally.counts().isEmpty() && shortages.most() ? OrderOutcome.End.PROVED : solver.ended();
-        OrderOutcome outcome = new OrderOutcome(order, catalog, status, best, bound(solver, best), ended,
-                ended == OrderOutcome.End.PROVED ? Doubts.NONE : solver.doubts(), price, lines, enclosures, picks,
-                names(solver, suppliers), whole ? scarce(solver) : List.of(), shortages);
+        OrderOutcome outcome = new OrderOutcome(order, catalog, status, new OrderOutcome.Proof(best, bound(solver, best), ended,
+                ended == OrderOutcome.End.PROVED ? Doubts.NONE : solver.doubts()),
+                new OrderOutcome.Filled(price, lines, enclosures, picks, names(solver, suppliers)),
+                whole ? scarce(solver) : List.of(), shortages);
         require(outcome, tally);
         return outcome;
     }

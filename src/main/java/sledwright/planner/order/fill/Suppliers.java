@@ -1,5 +1,7 @@
 package sledwright.planner.order.fill;
 
+import java.util.Collection;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -51,10 +53,16 @@ public final class Suppliers {
         if (!tooMany(order)) {
             return order;
         }
+        List<Integer> most = delivered(order).entrySet().stream().sorted(Map.Entry.<Integer, Long>comparingByValue().reversed())
+                .limit(market.order().suppliersMax().orElseThrow()).map(Map.Entry::getKey).toList();
+        return mend.apply(onlyOf(order, most));
+    }
+
+    /** What of an order some suppliers can deliver. */
+    private Tally onlyOf(Tally order, Collection<Integer> suppliers) {
         boolean[] open = new boolean[market.suppliers().size()];
-        delivered(order).entrySet().stream().sorted(Map.Entry.<Integer, Long>comparingByValue().reversed())
-                .limit(market.order().suppliersMax().orElseThrow()).forEach(most -> open[most.getKey()] = true);
-        return mend.apply(order.copy(new Draws(market, open)));
+        suppliers.forEach(supplier -> open[supplier] = true);
+        return order.copy(new Draws(market, open));
     }
 
     /**
@@ -67,10 +75,7 @@ public final class Suppliers {
             Tally fewer = null;
             Set<Integer> used = used(best);
             for (int supplier : used) {
-                boolean[] open = new boolean[market.suppliers().size()];
-                used.forEach(some -> open[some] = true);
-                open[supplier] = false;
-                Tally tried = mend.apply(best.copy(new Draws(market, open)));
+                Tally tried = mend.apply(onlyOf(best, used.stream().filter(other -> other != supplier).toList()));
                 fewer = fewer == null || cost(tried) < cost(fewer) ? tried : fewer;
             }
             if (fewer == null || !must && cost(fewer) >= cost(best)) {

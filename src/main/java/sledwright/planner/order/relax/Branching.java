@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -77,7 +78,7 @@ public final class Branching {
         List<Split> splits = onOrder(settled, mix);
         splits = splits.isEmpty() ? onFrames(settled, mix) : splits;
         if (splits.isEmpty()) {
-            splits = onTraits(settled, mix, About.MEMORY);
+            splits = onTraits(settled, mix, trait -> about(trait) == About.MEMORY);
         }
         return splits.isEmpty() ? onExcess(settled, mix) : splits.get(0).of(settled);
     }
@@ -99,10 +100,8 @@ public final class Branching {
 
     /** What the machines of a line of one build are but for their memory, where the mix has several. */
     private List<Restrictions> onBuilds(Restrictions settled, RestrictedMaster.Mix mix) {
-        Map<Trait, Double> traits = traits(mix);
-        return fractions(traits).stream().filter(trait -> market.line(trait.line()).isTogether() && about(trait) == About.FRAME)
-                .map(trait -> at(trait, traits).of(settled))
-                .filter(ways -> !ways.isEmpty()).findFirst().orElse(List.of());
+        return onTraits(settled, mix, trait -> market.line(trait.line()).isTogether() && about(trait) == About.FRAME).stream()
+                .map(split -> split.of(settled)).filter(ways -> !ways.isEmpty()).findFirst().orElse(List.of());
     }
 
     /** Who delivers, where the mix has that in fractions: the one who is most of all there does, or does not. */
@@ -162,19 +161,15 @@ public final class Branching {
 
     /** What machines of a line have in common but for their memory. */
     public List<Split> onFrames(Restrictions settled, RestrictedMaster.Mix mix) {
-        List<Split> splits = new ArrayList<>(onTraits(settled, mix, About.PLACE));
-        splits.addAll(onTraits(settled, mix, About.FRAME));
+        List<Split> splits = new ArrayList<>(onTraits(settled, mix, trait -> about(trait) == About.PLACE));
+        splits.addAll(onTraits(settled, mix, trait -> about(trait) == About.FRAME));
         return splits;
     }
 
-    private List<Split> onTraits(Restrictions settled, RestrictedMaster.Mix mix, About about) {
+    private List<Split> onTraits(Restrictions settled, RestrictedMaster.Mix mix, Predicate<Trait> asked) {
         Map<Trait, Double> traits = traits(mix);
-        return fractions(traits).stream().filter(trait -> about(trait) == about && settled.of(trait).contains(traits.get(trait)))
-                .map(trait -> at(trait, traits)).toList();
-    }
-
-    private static Split at(Trait trait, Map<Trait, Double> traits) {
-        return Split.at(traits.get(trait), all -> all.of(trait), (all, range) -> all.with(trait, range));
+        return fractions(traits).stream().filter(trait -> asked.test(trait) && settled.of(trait).contains(traits.get(trait)))
+                .map(trait -> Split.at(traits.get(trait), all -> all.of(trait), (all, range) -> all.with(trait, range))).toList();
     }
 
     /**

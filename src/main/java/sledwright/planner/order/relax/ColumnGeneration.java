@@ -325,11 +325,11 @@ public final class ColumnGeneration {
 
     /** By how much the master would better its mix with a column, for each time it is used; scaled. */
     private double saved(Column column) {
-        return mix.filling()[column.line()] * column.machines() - mix.duals().of(column, market.poolOf(column.line()));
+        return mix.filling(column) - mix.duals().of(column, market.poolOf(column.line()));
     }
 
     /** The reduced cost of a column: what it takes beyond what its machines are worth to the master, scaled. */
     private long reducedCost(Column column) {
-        return center.of(column, market.poolOf(column.line())) - Math.round(mix.filling()[column.line()] * column.machines());
+        return center.of(column, market.poolOf(column.line())) - Math.round(mix.filling(column));
     }
 }

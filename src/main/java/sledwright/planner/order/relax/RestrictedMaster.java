@@ -57,10 +57,26 @@ public final class RestrictedMaster {
      * @param drawn      units from each lot
      * @param suppliers  how far each delivers, where that matters
      * @param missing    machines that are not delivered, each counted by its line's priority
-     * @param filling    for each line what one more machine costs, scaled
      */
     public record Mix(double cost, Map<Column, Double> columns, Map<Bay, Double> enclosures, Map<OfferedLot, Double> drawn,
-               Map<Integer, Double> suppliers, double missing, Duals duals, double[] filling) {
+            Map<Integer, Double> suppliers, double missing, Dual dual) {
+
+        public Duals duals() {
+            return dual.units;
+        }
+
+        /** What a column's machines cost where it is not used, scaled. */
+        double filling(Column column) {
+            return dual.filling[column.line()] * column.machines();
+        }
+    }
+
+    /**
+     * The dual values.
+     *
+     * @param filling for each line what one more machine costs, scaled
+     */
+    record Dual(Duals units, double[] filling) {
     }
 
     private final class Model {
@@ -285,7 +301,7 @@ public final class RestrictedMaster {
         double missing = values(model, result, model.missing).entrySet().stream()
                 .mapToDouble(line -> line.getValue() * market.line(line.getKey()).priority()).sum();
         return new Mix(result.getValue(), used, enclosures, drawn, values(model, result, model.suppliers), missing,
-                new Duals(parts, bay, kilowatt, traits, missing(model, duals)), filling);
+                new Dual(new Duals(parts, bay, kilowatt, traits, missing(model, duals)), filling));
     }
 
     private static long missing(Model model, Map<String, Double> duals) {
