@@ -195,7 +195,7 @@ class FamiliesTest {
     void pointsThatNoOtherMatches() {
         MemoryPoint cheapest = points(PLAIN, Integer.MAX_VALUE).cheapestFirst().get(0);
         assertThat(cheapest.price()).isEqualTo(18 + 7);
-        assertThat(cheapest.modules()).isEqualTo(1);
+        assertThat(cheapest.filling().modules()).isEqualTo(1);
         assertThat(points(PLAIN, 64).cheapestFirst()).isNotEmpty().allMatch(point -> point.socketGb() <= 64);
         List<MemoryPoint> all = points(PLAIN, Integer.MAX_VALUE).cheapestFirst();
         assertThat(all).allSatisfy(point -> assertThat(all).noneMatch(other -> other != point && other.price() <= point.price() && other.width() >= point.width()
@@ -203,7 +203,7 @@ class FamiliesTest {
         assertThat(all).anyMatch(point -> point.usableGb() == 384 && point.price() == 12 * (30 + 7));
         assertThat(points(PLAIN.withLimit(Samples.limit().price(100).make()), Integer.MAX_VALUE).cheapestFirst()).isNotEmpty().allMatch(point -> point.price() <= 100);
         assertThat(points(PLAIN.withRequire(Samples.require().memoryGb(300).make()), Integer.MAX_VALUE).cheapestFirst()).isNotEmpty().allMatch(point -> point.usableGb() >= 300);
-        assertThat(points(PLAIN.withRequire(Samples.require().spareSlots(10).make()), Integer.MAX_VALUE).cheapestFirst()).isNotEmpty().allMatch(point -> point.modules() <= 2);
+        assertThat(points(PLAIN.withRequire(Samples.require().spareSlots(10).make()), Integer.MAX_VALUE).cheapestFirst()).isNotEmpty().allMatch(point -> point.filling().modules() <= 2);
     }
 
     @Test
