@@ -40,22 +40,50 @@ public record Allocated(List<Drawn> promises, List<Gone> strained, Quality quali
      * One promise.
      *
      * @param cost  what its machines cost at today's prices of their lots; empty: it cannot be kept, or is picked
-     * @param units what it takes from each lot
-     * @param fresh units that it takes from lots of which it did not keep them; in place of {@code given}
-     * @param given units that it kept and takes no more
      * @param lacks where it cannot be kept: what stands in the way of what the customer was told of
      * @param ways  where it cannot be kept: the nearest ways out
      * @param order the machines of an order; empty: it is of one request, or is picked
      */
-    public record Drawn(SavedQuote quote, Fate fate, Optional<BigDecimal> cost, Map<LotName, Integer> units, Map<LotName, Integer> fresh,
-                        Map<LotName, Integer> given, List<String> lacks, List<String> ways, Optional<KeptMachines> order) {
+    public record Drawn(SavedQuote quote, Fate fate, Optional<BigDecimal> cost, LotChange lots, List<String> lacks, List<String> ways,
+                        Optional<KeptMachines> order) {
 
         public Drawn {
-            units = Map.copyOf(units);
-            fresh = new TreeMap<>(fresh);
-            given = new TreeMap<>(given);
             lacks = List.copyOf(lacks);
             ways = List.copyOf(ways);
+        }
+    }
+
+    /**
+     * Units by lot.
+     *
+     * @param units what is taken from each
+     * @param kept  what was kept of each
+     */
+    public record LotChange(Map<LotName, Integer> units, Map<LotName, Integer> kept) {
+
+        public LotChange {
+            units = Map.copyOf(units);
+            kept = Map.copyOf(kept);
+        }
+
+        /** Units that are taken from lots of which they were not kept; in place of those given back. */
+        public Map<LotName, Integer> fresh() {
+            return beyond(units, kept);
+        }
+
+        /** Units that were kept and are taken no more. */
+        public Map<LotName, Integer> given() {
+            return beyond(kept, units);
+        }
+
+        private static Map<LotName, Integer> beyond(Map<LotName, Integer> some, Map<LotName, Integer> others) {
+            Map<LotName, Integer> beyond = new TreeMap<>();
+            some.forEach((lot, units) -> {
+                if (units > others.getOrDefault(lot, 0)) {
+                    beyond.put(lot, units - others.getOrDefault(lot, 0));
+                }
+            });
+            return beyond;
         }
     }
 

@@ -15,6 +15,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import sledwright.book.Allocated.Drawn;
 import sledwright.book.Allocated.Fate;
+import sledwright.book.Allocated.LotChange;
 import sledwright.book.store.Database;
 import sledwright.catalog.CatalogReader;
 import sledwright.desk.Progress;
@@ -186,16 +187,16 @@ final class Allocating {
 
     private Drawn drawn(Promised promised, AllotmentOutcome.Outcome one, AllotmentOutcome outcome, Catalog left, Deadline deadline) {
         if (one.promise().pinned()) {
-            return new Drawn(promised.quote(), Fate.PICKED, Optional.empty(), promised.kept(), Map.of(), Map.of(), List.of(), List.of(),
-                    Optional.empty());
+            return new Drawn(promised.quote(), Fate.PICKED, Optional.empty(), new LotChange(promised.kept(), promised.kept()), List.of(),
+                    List.of(), Optional.empty());
         }
         if (one.filling().isEmpty()) {
             return broken(promised, lacks(promised, one.promise(), outcome, left), ways(one.promise(), left, deadline));
         }
         Filling filling = one.filling().get();
         Fate fate = one.changed() ? Fate.CHANGED : one.moved() > 0 ? Fate.MOVED : Fate.SAME;
-        return new Drawn(promised.quote(), fate, Optional.of(shop.amount(filling.cost())), filling.units(),
-                beyond(filling.units(), promised.kept()), beyond(promised.kept(), filling.units()), List.of(), List.of(), Optional.empty());
+        return new Drawn(promised.quote(), fate, Optional.of(shop.amount(filling.cost())),
+                new LotChange(filling.units(), promised.kept()), List.of(), List.of(), Optional.empty());
     }
 
     /** An order is kept as far as it can be, line by line. */
@@ -230,12 +231,12 @@ final class Allocating {
         }
         if (lacks.isEmpty() && lines.machines().isWhole() && stays(promised.kept(), units, lines.asked())) {
             Optional<BigDecimal> cost = Optional.of(shop.amount(price(promised.kept(), lines.asked()) + beside));
-            return new Drawn(promised.quote(), Fate.SAME, cost, promised.kept(), Map.of(), Map.of(), List.of(), List.of(),
+            return new Drawn(promised.quote(), Fate.SAME, cost, new LotChange(promised.kept(), promised.kept()), List.of(), List.of(),
                     Optional.of(lines.machines().now()));
         }
         Fate fate = !lacks.isEmpty() ? Fate.BROKEN : changed ? Fate.CHANGED : moved ? Fate.MOVED : Fate.SAME;
         Optional<BigDecimal> cost = lacks.isEmpty() ? Optional.of(shop.amount(price(units, lines.asked()) + beside)) : Optional.empty();
-        return new Drawn(promised.quote(), fate, cost, units, beyond(units, promised.kept()), beyond(promised.kept(), units), lacks, ways,
+        return new Drawn(promised.quote(), fate, cost, new LotChange(units, promised.kept()), lacks, ways,
                 Optional.of(lines.given(given, housed)));
     }
 
@@ -272,18 +273,8 @@ final class Allocating {
 
 
     private static Drawn broken(Promised promised, List<String> lacks, List<String> ways) {
-        return new Drawn(promised.quote(), Fate.BROKEN, Optional.empty(), Map.of(), Map.of(), promised.kept(), lacks, ways,
+        return new Drawn(promised.quote(), Fate.BROKEN, Optional.empty(), new LotChange(Map.of(), promised.kept()), lacks, ways,
                 promised.order().map(machines -> new KeptMachines(List.of(), List.of())));
-    }
-
-    private static Map<LotName, Integer> beyond(Map<LotName, Integer> some, Map<LotName, Integer> others) {
-        Map<LotName, Integer> beyond = new TreeMap<>();
-        some.forEach((lot, units) -> {
-            if (units > others.getOrDefault(lot, 0)) {
-                beyond.put(lot, units - others.getOrDefault(lot, 0));
-            }
-        });
-        return beyond;
     }
 
     /** Of what the customer was told of, what is not left, and who has it. */

@@ -23,7 +23,8 @@ final class Applying {
 
     /** @return how many quotes keep something else than before */
     static int apply(Sql sql, Allocated allocated, Signature by) throws SQLException {
-        List<Drawn> changing = allocated.promises().stream().filter(one -> !one.fresh().isEmpty() || !one.given().isEmpty()).toList();
+        List<Drawn> changing = allocated.promises().stream().filter(one -> !one.lots().fresh().isEmpty() || !one.lots().given().isEmpty())
+                .toList();
         for (Drawn one : changing) {
             sql.change("UPDATE quote SET state = state WHERE number = ?", one.quote().number());
         }
@@ -36,38 +37,38 @@ final class Applying {
             throw new BookRefusal(Kind.TAKEN, "the book has moved on since stock was drawn; nothing was changed. Allocate again");
         }
         for (Drawn one : changing) {
-            Holdings.give(sql, one.quote().number(), one.units());
+            Holdings.give(sql, one.quote().number(), one.lots().units());
             if (one.order().isPresent()) {
                 give(sql, one.quote(), one.order().get());
             }
-            Quotes.note(sql, one.quote().number(), one.quote().version(), STEP, one.fate() != Fate.BROKEN ? detail(one)
-                    : one.units().isEmpty() ? "nothing is left for it" : "not all of it is left", by);
+            Quotes.note(sql, one.quote().number(), one.quote().offered().version(), STEP, one.fate() != Fate.BROKEN ? detail(one)
+                    : one.lots().units().isEmpty() ? "nothing is left for it" : "not all of it is left", by);
         }
         return changing.size();
     }
 
     private static void give(Sql sql, SavedQuote quote, KeptMachines machines) throws SQLException {
         sql.change("DELETE FROM given_machines WHERE number = ?", quote.number());
-        sql.change("INSERT INTO given_machines (number, version, machines) VALUES (?, ?, ?)", quote.number(), quote.version(),
+        sql.change("INSERT INTO given_machines (number, version, machines) VALUES (?, ?, ?)", quote.number(), quote.offered().version(),
                 Packed.of(machines.json()));
     }
 
     private static String detail(Drawn one) {
-        int units = one.fresh().values().stream().mapToInt(Integer::intValue).sum();
+        int units = one.lots().fresh().values().stream().mapToInt(Integer::intValue).sum();
         return (one.fate() == Fate.CHANGED ? "other parts, " : "") + "units from other lots: " + units;
     }
 
     /** Every lot that units come from or go back to; in one order for all who take, so that no two ever wait for each other. */
     private static Map<String, SortedSet<String>> lots(List<Drawn> changing) {
         Map<String, SortedSet<String>> lots = new TreeMap<>();
-        changing.forEach(one -> List.of(one.fresh(), one.given()).forEach(some -> some.keySet().forEach((LotName lot) ->
+        changing.forEach(one -> List.of(one.lots().fresh(), one.lots().given()).forEach(some -> some.keySet().forEach((LotName lot) ->
                 lots.computeIfAbsent(lot.sku(), sku -> new TreeSet<>()).add(lot.lot()))));
         return lots;
     }
 
     /** A promise that was left without its parts is not picked before it is allotted some. */
     static void requireKept(Sql sql, SavedQuote quote) throws SQLException {
-        boolean takes = !Holdings.picks(sql, quote, quote.chosen()).isEmpty();
+        boolean takes = !Holdings.picks(sql, quote, quote.offered().chosen()).isEmpty();
         if (takes && sql.first("SELECT units FROM holding WHERE number = ?", row -> row.getInt(1), quote.number()).isEmpty()) {
             throw new BookRefusal(Kind.STEP, "nothing is kept for %s, since nothing was left for it; allocate again, or have it declined"
                     .formatted(quote.number()));

@@ -62,18 +62,18 @@ public final class Book implements AutoCloseable {
      * @param from the quote as it was when the answer was asked for
      */
     public SavedQuote revise(SavedQuote from, Answered answered, Papers papers, Signature by) {
-        return revise(from, NewVersion.of(answered, papers, new KeptAs(from.number().toString(), from.version() + 1)), by);
+        return revise(from, NewVersion.of(answered, papers, new KeptAs(from.number().toString(), from.offered().version() + 1)), by);
     }
 
     SavedQuote revise(SavedQuote from, NewVersion fresh, Signature by) {
         return database.write(sql -> {
             SavedQuote now = locked(sql, from.number(), by);
             next(now, QuoteStep.REVISE);
-            if (now.version() != from.version()) {
+            if (now.offered().version() != from.offered().version()) {
                 throw new BookRefusal(Kind.STEP, "%s was revised by somebody else meanwhile; version %s is the last now"
-                        .formatted(now.number(), now.version()));
+                        .formatted(now.number(), now.offered().version()));
             }
-            int version = now.version() + 1;
+            int version = now.offered().version() + 1;
             Quotes.insertVersion(sql, now.number(), version, fresh, program, by);
             Quotes.revise(sql, now, version, fresh);
             Quotes.note(sql, now.number(), version, QuoteStep.REVISE.label(), "", by);
@@ -103,7 +103,7 @@ public final class Book implements AutoCloseable {
     public SavedQuote decline(QuoteNumber number, BigDecimal wouldPay, String reason, Signature by) {
         return database.write(sql -> {
             SavedQuote declined = stepped(sql, number, QuoteStep.DECLINE, Optional.empty(), false, Optional.empty(), reason, by);
-            sql.change("UPDATE quote SET would_pay = ? WHERE number = ?", Quotes.minor(wouldPay, declined.currency()), number);
+            sql.change("UPDATE quote SET would_pay = ? WHERE number = ?", Quotes.minor(wouldPay, declined.offered().currency()), number);
             return declined;
         });
     }
@@ -113,18 +113,20 @@ public final class Book implements AutoCloseable {
         SavedQuote now = locked(sql, number, by);
         QuoteState to = next(now, step);
         int chosen = chosen(sql, now, step, choice);
-        if (step == QuoteStep.SEND && now.validUntil().isPresent() && now.validUntil().get().isBefore(by.today())) {
+        if (step == QuoteStep.SEND && now.days().validUntil().isPresent() && now.days().validUntil().get().isBefore(by.today())) {
             throw new BookRefusal(Kind.STEP, "%s held until %s; revise it, which answers it again"
-                    .formatted(number, now.validUntil().get()));
+                    .formatted(number, now.days().validUntil().get()));
         }
         keep(sql, now, step, chosen, hold, catalog, by);
         sql.change("UPDATE quote SET state = ?, chosen = ?, reason = ? WHERE number = ?", to.label(), chosen, reason, number);
         if (step == QuoteStep.SEND) {
-            sql.change("UPDATE quote_version SET sent_on = ? WHERE number = ? AND version = ?", by.today(), number, now.version());
+            sql.change("UPDATE quote_version SET sent_on = ? WHERE number = ? AND version = ?", by.today(), number,
+                    now.offered().version());
         }
-        String held = step == QuoteStep.SEND && (hold || now.heldUntil().isPresent()) ? "held" : "";
-        String option = chosen == now.chosen() ? "" : "option " + chosen;
-        Quotes.note(sql, number, now.version(), step.label(), option + (option.isEmpty() || held.isEmpty() ? "" : ", ") + held, by);
+        String held = step == QuoteStep.SEND && (hold || now.days().heldUntil().isPresent()) ? "held" : "";
+        String option = chosen == now.offered().chosen() ? "" : "option " + chosen;
+        Quotes.note(sql, number, now.offered().version(), step.label(), option + (option.isEmpty() || held.isEmpty() ? "" : ", ") + held,
+                by);
         return known(sql, number, by);
     }
 
@@ -132,8 +134,8 @@ public final class Book implements AutoCloseable {
             throws SQLException {
         switch (step) {
             case SEND -> {
-                if (hold || now.heldUntil().isPresent()) {
-                    Optional<LocalDate> last = now.validUntil().or(now::heldUntil);
+                if (hold || now.days().heldUntil().isPresent()) {
+                    Optional<LocalDate> last = now.days().validUntil().or(() -> now.days().heldUntil());
                     take(sql, now, chosen, catalog.orElseThrow(), Optional.of(until(now, last)), by);
                 }
             }
@@ -163,10 +165,11 @@ public final class Book implements AutoCloseable {
     }
 
     private static LocalDate until(SavedQuote now, Optional<LocalDate> asked) {
-        LocalDate until = asked.or(now::validUntil).orElseThrow(() -> new BookRefusal(Kind.VALUE,
+        LocalDate until = asked.or(() -> now.days().validUntil()).orElseThrow(() -> new BookRefusal(Kind.VALUE,
                 "%s names no last day, so say until when its parts are held: --until DAY".formatted(now.number())));
-        if (now.validUntil().isPresent() && until.isAfter(now.validUntil().get())) {
-            throw new BookRefusal(Kind.VALUE, "%s holds until %s, and its parts no longer".formatted(now.number(), now.validUntil().get()));
+        if (now.days().validUntil().isPresent() && until.isAfter(now.days().validUntil().get())) {
+            throw new BookRefusal(Kind.VALUE, "%s holds until %s, and its parts no longer".formatted(now.number(),
+                    now.days().validUntil().get()));
         }
         return until;
     }
@@ -189,8 +192,8 @@ public final class Book implements AutoCloseable {
                 throw new BookRefusal(Kind.VALUE, "%s is over; parts are held until a day to come".formatted(last));
             }
             chosen(sql, now, QuoteStep.SEND, Optional.empty());
-            take(sql, now, now.chosen(), catalog, Optional.of(last), by);
-            Quotes.note(sql, number, now.version(), "hold", "until " + last, by);
+            take(sql, now, now.offered().chosen(), catalog, Optional.of(last), by);
+            Quotes.note(sql, number, now.offered().version(), "hold", "until " + last, by);
             return known(sql, number, by);
         });
     }
@@ -199,11 +202,11 @@ public final class Book implements AutoCloseable {
     public SavedQuote release(QuoteNumber number, Signature by) {
         return database.write(sql -> {
             SavedQuote now = locked(sql, number, by);
-            if (now.heldUntil().isEmpty()) {
+            if (now.days().heldUntil().isEmpty()) {
                 throw new BookRefusal(Kind.STEP, "%s holds nothing that could be given back".formatted(number));
             }
             Holdings.release(sql, number);
-            Quotes.note(sql, number, now.version(), "release", "", by);
+            Quotes.note(sql, number, now.offered().version(), "release", "", by);
             return known(sql, number, by);
         });
     }
@@ -224,13 +227,13 @@ public final class Book implements AutoCloseable {
     }
 
     private static int chosen(Sql sql, SavedQuote now, QuoteStep step, Optional<Integer> choice) throws SQLException {
-        int options = Quotes.options(sql, now.number(), now.version());
+        int options = Quotes.options(sql, now.number(), now.offered().version());
         if (options == 0 && (step == QuoteStep.SEND || step == QuoteStep.ACCEPT)) {
-            throw new BookRefusal(Kind.STEP, Quotes.paper(sql, now.number(), now.version(), KeptMachines.PAPER).isPresent()
+            throw new BookRefusal(Kind.STEP, Quotes.paper(sql, now.number(), now.offered().version(), KeptMachines.PAPER).isPresent()
                     ? "%s offers nothing, for not all that was asked for was found; revise it".formatted(now.number())
                     : "%s offers nothing, for no build was found; revise it".formatted(now.number()));
         }
-        int chosen = choice.orElse(now.chosen());
+        int chosen = choice.orElse(now.offered().chosen());
         if (choice.isPresent() && (chosen < 1 || chosen > options)) {
             throw new BookRefusal(Kind.VALUE, "%s has no option %s; it has %s".formatted(now.number(), chosen, options));
         }
@@ -249,7 +252,7 @@ public final class Book implements AutoCloseable {
 
     /** What the last version of a quote answers. */
     public Asked asked(SavedQuote quote) {
-        Asked asked = database.read(sql -> Quotes.asked(sql, quote.number(), quote.version()).orElseThrow());
+        Asked asked = database.read(sql -> Quotes.asked(sql, quote.number(), quote.offered().version()).orElseThrow());
         if (asked.request().length == 0) {
             throw new BookRefusal(Kind.UNKNOWN, "%s has no request any more, for its customer was erased".formatted(quote.number()));
         }
@@ -258,8 +261,9 @@ public final class Book implements AutoCloseable {
 
     /** A document of a version, every byte as it was saved. */
     public byte[] paper(SavedQuote quote, int version, String kind) {
-        if (version < 1 || version > quote.version()) {
-            throw new BookRefusal(Kind.VALUE, "%s has no version %s; its last is %s".formatted(quote.number(), version, quote.version()));
+        if (version < 1 || version > quote.offered().version()) {
+            throw new BookRefusal(Kind.VALUE, "%s has no version %s; its last is %s".formatted(quote.number(), version,
+                    quote.offered().version()));
         }
         return database.read(sql -> {
             Optional<byte[]> paper = Quotes.paper(sql, quote.number(), version, kind);
@@ -269,7 +273,7 @@ public final class Book implements AutoCloseable {
 
     /** Whether a quote is of several lines that draw on one stock. */
     public boolean isOrder(SavedQuote quote) {
-        return database.read(sql -> Quotes.paper(sql, quote.number(), quote.version(), KeptMachines.PAPER)).isPresent();
+        return database.read(sql -> Quotes.paper(sql, quote.number(), quote.offered().version(), KeptMachines.PAPER)).isPresent();
     }
 
     /** Everything that was done with a quote, the first first. */
@@ -341,7 +345,7 @@ public final class Book implements AutoCloseable {
             List<CustomerFile.Kept> kept = new ArrayList<>();
             for (SavedQuote quote : Erasure.quotes(sql, customer, by)) {
                 List<String> requests = new ArrayList<>();
-                for (int version = 1; version <= quote.version(); version++) {
+                for (int version = 1; version <= quote.offered().version(); version++) {
                     requests.add(new String(Quotes.asked(sql, quote.number(), version).orElseThrow().request(), StandardCharsets.UTF_8));
                 }
                 kept.add(new CustomerFile.Kept(quote, Quotes.history(sql, quote.number()), requests));

@@ -21,6 +21,7 @@ import java.util.stream.IntStream;
 import sledwright.book.PastDemand.AskedClass;
 import sledwright.book.PastDemand.Course;
 import sledwright.book.PastDemand.Lost;
+import sledwright.book.PastDemand.MonthByMonth;
 import sledwright.book.store.Sql;
 import sledwright.catalog.CatalogReader;
 import sledwright.catalog.CatalogSource;
@@ -58,7 +59,8 @@ final class Demanding {
         }
 
         Optional<BigDecimal> each() {
-            return quote.price().map(price -> price.divide(BigDecimal.valueOf(quote.machines()), price.scale(), RoundingMode.HALF_UP));
+            return quote.offered().price().map(price -> price.divide(BigDecimal.valueOf(quote.offered().machines()), price.scale(),
+                    RoundingMode.HALF_UP));
         }
     }
 
@@ -70,7 +72,7 @@ final class Demanding {
     private record Wanted(Row row, Request request, boolean alone) {
 
         boolean isOffered() {
-            return row.quote().price().isPresent();
+            return row.quote().offered().price().isPresent();
         }
 
         /** What a machine of it was offered for; of an order's lines that is not known. */
@@ -87,8 +89,9 @@ final class Demanding {
         sql.all("SELECT number, would_pay FROM quote WHERE would_pay IS NOT NULL", row -> wouldPay.put(row.getString(1), row.getLong(2)));
         List<Row> rows = new ArrayList<>();
         for (SavedQuote quote : Quotes.find(sql, search, today)) {
-            rows.add(new Row(quote, Quotes.asked(sql, quote.number(), quote.version()).orElseThrow(),
-                    Optional.ofNullable(wouldPay.get(quote.number().toString())).map(minor -> Quotes.amount(minor, quote.currency()))));
+            rows.add(new Row(quote, Quotes.asked(sql, quote.number(), quote.offered().version()).orElseThrow(),
+                    Optional.ofNullable(wouldPay.get(quote.number().toString()))
+                    .map(minor -> Quotes.amount(minor, quote.offered().currency()))));
         }
         return rows;
     }
@@ -150,9 +153,9 @@ final class Demanding {
         names.add(name);
         List<Row> rows = wanted.stream().map(Wanted::row).toList();
         List<Row> offered = wanted.stream().filter(Wanted::isOffered).map(Wanted::row).toList();
-        return new AskedClass(name, request, lead(request, first), byMonth(rows),
+        return new AskedClass(name, request, lead(request, first), new MonthByMonth(byMonth(rows),
                 byMonth(rows.stream().filter(row -> row.course() == Course.BOUGHT).toList()),
-                byMonth(rows.stream().filter(row -> row.quote().price().isEmpty()).toList()),
+                byMonth(rows.stream().filter(row -> row.quote().offered().price().isEmpty()).toList())),
                 (int) offered.stream().filter(row -> row.course() == Course.LOST).count(),
                 (int) offered.stream().filter(row -> row.course() == Course.OPEN).count(),
                 middle(wanted.stream().filter(one -> one.row().course() == Course.BOUGHT).flatMap(one -> one.each().stream()).sorted()
@@ -162,7 +165,7 @@ final class Demanding {
     /** A last day of delivery is one customer's; the days until then are what all of them wait. */
     private static Optional<Integer> lead(Request request, Row first) {
         Optional<Integer> by = request.limit().by().map(DeliverBy::day).map(day -> (int) Math.max(0,
-                ChronoUnit.DAYS.between(first.quote().madeOn(), day)));
+                ChronoUnit.DAYS.between(first.quote().days().madeOn(), day)));
         return IntStream.concat(by.stream().mapToInt(days -> days), request.limit().leadDays().stream()).boxed()
                 .min(Comparator.naturalOrder());
     }
@@ -171,7 +174,8 @@ final class Demanding {
         return IntStream.range(0, months).mapToObj(month -> {
             LocalDate from = first(today, months - month);
             LocalDate until = today.minusMonths(months - month - 1L);
-            return (int) rows.stream().filter(row -> !row.quote().madeOn().isBefore(from) && !row.quote().madeOn().isAfter(until)).count();
+            return (int) rows.stream().filter(row -> !row.quote().days().madeOn().isBefore(from)
+                    && !row.quote().days().madeOn().isAfter(until)).count();
         }).toList();
     }
 
@@ -182,7 +186,7 @@ final class Demanding {
     private static Lost lost(Row row, Optional<BigDecimal> accepted) {
         SavedQuote quote = row.quote();
         String reason = quote.state() == QuoteState.EXPIRED ? "expired" : quote.reason().strip();
-        return new Lost(quote, reason, quote.price(), row.wouldPay(),
-                accepted.map(each -> each.multiply(BigDecimal.valueOf(quote.machines()))));
+        return new Lost(quote, reason, quote.offered().price(), row.wouldPay(),
+                accepted.map(each -> each.multiply(BigDecimal.valueOf(quote.offered().machines()))));
     }
 }

@@ -32,7 +32,7 @@ final class Erasure {
                 Holdings.release(sql, quote.number());
                 sql.change("UPDATE quote SET state = ? WHERE number = ?", QuoteState.WITHDRAWN.label(), quote.number());
             }
-            Quotes.note(sql, quote.number(), quote.version(), "erase", "", by);
+            Quotes.note(sql, quote.number(), quote.offered().version(), "erase", "", by);
         }
         return new Erased(quotes.size(), links);
     }

@@ -85,7 +85,7 @@ final class Holdings {
     static List<NewVersion.Taken> picks(Sql sql, SavedQuote quote, int option) throws SQLException {
         return sql.all("SELECT sku, lot, supplier, units, unit_price FROM quote_pick WHERE number = ? AND version = ? AND place = ?"
                 + " ORDER BY sku, lot", row -> new NewVersion.Taken(row.getString(1), row.getString(2), row.getString(3), row.getInt(4),
-                row.getLong(5)), quote.number(), quote.version(), option);
+                row.getLong(5)), quote.number(), quote.offered().version(), option);
     }
 
     /** Whether the quote keeps what that option takes, until a day that is not over. */

@@ -30,18 +30,24 @@ import sledwright.words.Numbers;
 /**
  * An answer as it goes into the book.
  *
- * @param asked      what it answers
- * @param name       what the customer calls the request
- * @param machines   for how many of them
- * @param catalog    what it is answered from
- * @param status     how sure the answer is
- * @param validUntil the last day on which it holds; empty where the shop names none
- * @param options    the ranked builds, the best first; empty where there is nothing to offer
- * @param words      what it can be found by
- * @param papers     its documents, packed, by what they are called, such as {@code html.customer}
+ * @param asked   what it answers
+ * @param catalog what it is answered from
+ * @param options the ranked builds, the best first; empty where there is nothing to offer
+ * @param words   what it can be found by
+ * @param papers  its documents, packed, by what they are called, such as {@code html.customer}
  */
-record NewVersion(Asked asked, String name, int machines, From catalog, String status, Optional<LocalDate> validUntil, List<Choice> options,
-                  List<String> words, Map<String, byte[]> papers) {
+record NewVersion(Asked asked, Head head, From catalog, List<Choice> options, List<String> words, Map<String, byte[]> papers) {
+
+    /**
+     * What it is of, and how it stands.
+     *
+     * @param name       what the customer calls the request
+     * @param machines   for how many of them
+     * @param status     how sure the answer is
+     * @param validUntil the last day on which it holds; empty where the shop names none
+     */
+    record Head(String name, int machines, String status, Optional<LocalDate> validUntil) {
+    }
 
     /** A catalogue: the digest of its files, the day of its prices, and their currency. */
     record From(String digest, LocalDate pricedOn, String currency) {
@@ -84,8 +90,8 @@ record NewVersion(Asked asked, String name, int machines, From catalog, String s
         Catalog catalog = answer.shop();
         List<Choice> options = answer instanceof OrderAnswer order ? choices(order) : choices((QuoteAnswer) answer);
         From from = new From(answered.digest(), catalog.pricedOn(), catalog.currency().getCurrencyCode());
-        return new NewVersion(answered.asked(), answer.name(), answer.machines(), from, answer.status(), answer.day().validUntil(),
-                options, words(answer, options, catalog), packed(papers));
+        return new NewVersion(answered.asked(), new Head(answer.name(), answer.machines(), answer.status(), answer.day().validUntil()),
+                from, options, words(answer, options, catalog), packed(papers));
     }
 
     private static List<Choice> choices(QuoteAnswer answer) {
@@ -125,7 +131,7 @@ record NewVersion(Asked asked, String name, int machines, From catalog, String s
 
     private static Choice choice(int place, Order order) {
         BuildView view = BuildView.of(order, true);
-        return new Choice(place, order.price().total(), view.platform(), view.processorSku(), Told.of(order.figures()),
+        return new Choice(place, order.price().total(), view.bare().platform(), view.bare().processorSku(), Told.of(order.figures()),
                 view.leadDays(), picks(order.picks()));
     }
 

@@ -27,38 +27,44 @@ public record PastDemand(List<AskedClass> classes, List<Lost> lost, List<QuoteNu
     }
 
     /**
+     * Quotes of each month, the first first.
+     *
+     * @param bought of those asked for
+     * @param unmet  of those asked for, what no build was found for
+     */
+    public record MonthByMonth(List<Integer> asked, List<Integer> bought, List<Integer> unmet) {
+
+        public MonthByMonth {
+            asked = List.copyOf(asked);
+            bought = List.copyOf(bought);
+            unmet = List.copyOf(unmet);
+        }
+    }
+
+    /**
      * Requests that are alike.
      *
      * @param name     no other class bears it
      * @param request  the one that was asked most often
      * @param lead     days within which it was wanted; empty: any number
-     * @param asked    in each month, the first first
-     * @param bought   of these
-     * @param unmet    of these, what no build was found for
      * @param lost     in all months, of what was offered
      * @param open     in all months
      * @param accepted the price of a machine in the middle of those that were bought; empty: none was
      */
-    public record AskedClass(String name, Request request, Optional<Integer> lead, List<Integer> asked, List<Integer> bought,
-                             List<Integer> unmet, int lost, int open, Optional<BigDecimal> accepted) {
-
-        public AskedClass {
-            asked = List.copyOf(asked);
-            bought = List.copyOf(bought);
-            unmet = List.copyOf(unmet);
-        }
+    public record AskedClass(String name, Request request, Optional<Integer> lead, MonthByMonth months, int lost, int open,
+                             Optional<BigDecimal> accepted) {
 
         /** The share of what was decided that was bought; empty where nothing was. */
         public OptionalDouble winRate() {
-            int won = sum(bought);
+            int won = sum(months.bought());
             return won + lost == 0 ? OptionalDouble.empty() : OptionalDouble.of(won / (double) (won + lost));
         }
 
         /** Orders of each month: what was bought and, at the same rate, what would have been if there had been parts for it. */
         public List<Integer> orders() {
             double rate = winRate().orElse(0);
-            return java.util.stream.IntStream.range(0, asked.size()).mapToObj(month ->
-                    bought.get(month) + (int) Math.round(rate * unmet.get(month))).toList();
+            return java.util.stream.IntStream.range(0, months.asked().size()).mapToObj(month ->
+                    months.bought().get(month) + (int) Math.round(rate * months.unmet().get(month))).toList();
         }
 
         static int sum(List<Integer> months) {

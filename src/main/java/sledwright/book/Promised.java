@@ -87,25 +87,27 @@ record Promised(SavedQuote quote, Asked asked, Told told, List<NewVersion.Taken>
         Row row = sql.first("SELECT processors, cores, usable_gb, bandwidth, throughput, load_w, lead_days FROM quote_option"
                 + " WHERE number = ? AND version = ? AND place = ?", one -> new Row(new NewVersion.Told(one.getInt(1), one.getInt(2),
                 new BigDecimal(one.getString(3)), new BigDecimal(one.getString(4)), new BigDecimal(one.getString(5)),
-                new BigDecimal(one.getString(6))), one.getInt(7)), quote.number(), quote.version(), quote.chosen()).orElseThrow();
+                new BigDecimal(one.getString(6))), one.getInt(7)), quote.number(), quote.offered().version(), quote.offered().chosen())
+                .orElseThrow();
         LocalDate answered = sql.first("SELECT made_on FROM quote_version WHERE number = ? AND version = ?", one ->
-                LocalDate.parse(one.getString(1)), quote.number(), quote.version()).orElseThrow();
+                LocalDate.parse(one.getString(1)), quote.number(), quote.offered().version()).orElseThrow();
         LocalDate accepted = sql.first("SELECT at FROM history WHERE number = ? AND step = ? ORDER BY entry DESC", one ->
                 LocalDate.parse(one.getString(1).substring(0, 10)), quote.number(), QuoteStep.ACCEPT.label()).orElse(answered);
         Map<LotName, Integer> kept = new TreeMap<>();
         sql.all("SELECT sku, lot, units FROM holding WHERE number = ?", one ->
                 kept.put(new LotName(one.getString(1), one.getString(2)), one.getInt(3)), quote.number());
-        return new Promised(quote, Quotes.asked(sql, quote.number(), quote.version()).orElseThrow(),
+        return new Promised(quote, Quotes.asked(sql, quote.number(), quote.offered().version()).orElseThrow(),
                 new Told(row.told(), row.leadDays(), new Days(answered, accepted),
-                Quotes.paper(sql, quote.number(), quote.version(), "json.shop")), Holdings.picks(sql, quote, quote.chosen()), kept,
-                machines(sql, quote));
+                Quotes.paper(sql, quote.number(), quote.offered().version(), "json.shop")),
+                Holdings.picks(sql, quote, quote.offered().chosen()), kept, machines(sql, quote));
     }
 
     /** The machines of an order; empty: it is of one request. */
     static Optional<Machines> machines(Sql sql, SavedQuote quote) throws SQLException {
-        Optional<KeptMachines> told = Quotes.paper(sql, quote.number(), quote.version(), KeptMachines.PAPER).map(KeptMachines::read);
+        Optional<KeptMachines> told = Quotes.paper(sql, quote.number(), quote.offered().version(), KeptMachines.PAPER)
+                .map(KeptMachines::read);
         Optional<KeptMachines> given = sql.first("SELECT machines FROM given_machines WHERE number = ? AND version = ?",
-                one -> KeptMachines.read(Packed.plain(one.getBytes(1))), quote.number(), quote.version());
+                one -> KeptMachines.read(Packed.plain(one.getBytes(1))), quote.number(), quote.offered().version());
         return told.map(first -> new Machines(first, given.orElse(first)));
     }
 
@@ -148,13 +150,13 @@ record Promised(SavedQuote quote, Asked asked, Told told, List<NewVersion.Taken>
 
     /** The parts are picked: nothing is decided about them any more. */
     Promise pinned(boolean counted) {
-        return new Promise(quote.number().toString(), Request.named(ToldFigures.REQUEST).withMachines(quote.machines()), Map.of(),
+        return new Promise(quote.number().toString(), Request.named(ToldFigures.REQUEST).withMachines(quote.offered().machines()), Map.of(),
                 counted ? kept : Map.of(), true);
     }
 
     private JsonNode option() {
         try {
-            return JSON.readTree(told.shown().orElse(NOTHING)).path("alternatives").path(quote.chosen() - 1);
+            return JSON.readTree(told.shown().orElse(NOTHING)).path("alternatives").path(quote.offered().chosen() - 1);
         } catch (IOException damaged) {
             throw new UncheckedIOException(damaged);
         }

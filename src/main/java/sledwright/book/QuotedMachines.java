@@ -43,7 +43,7 @@ public final class QuotedMachines {
     private QuotedMachines(Book book, QuoteNumber number, Optional<Path> catalog, Signature by, Terms terms) {
         this.terms = terms;
         quote = book.find(number, by);
-        if (quote.price().isEmpty()) {
+        if (quote.offered().price().isEmpty()) {
             throw new BookRefusal(Kind.STEP, "%s offers nothing, for no build was found".formatted(number));
         }
         Asked asked = book.asked(quote);
@@ -60,7 +60,7 @@ public final class QuotedMachines {
     public static SheetAnswer.Work of(Book book, QuoteNumber number, Optional<Path> catalog, Signature by, Terms terms) {
         QuotedMachines machines = new QuotedMachines(book, number, catalog, by, terms);
         return machines.promised.order().isPresent() ? new SheetAnswer.Machines(machines.shop, machines.order())
-                : new SheetAnswer.Assembly(machines.shop, machines.named(), OptionalInt.of(machines.quote.chosen()));
+                : new SheetAnswer.Assembly(machines.shop, machines.named(), OptionalInt.of(machines.quote.offered().chosen()));
     }
 
     /**
@@ -73,11 +73,11 @@ public final class QuotedMachines {
         QuotedMachines machines = new QuotedMachines(book, number, catalog, by, terms);
         OrderAnswer answer = machines.promised.order().isPresent() ? machines.order()
                 : QuotedOrder.of(machines.coming(machines.assembly()), machines.name());
-        return answer.keptAs(new KeptAs(number.toString(), machines.quote.version()));
+        return answer.keptAs(new KeptAs(number.toString(), machines.quote.offered().version()));
     }
 
     private String name() {
-        return "%s, version %s, %s".formatted(quote.number(), quote.version(), quote.name());
+        return "%s, version %s, %s".formatted(quote.number(), quote.offered().version(), quote.offered().name());
     }
 
     private OrderAnswer order() {
@@ -105,7 +105,7 @@ public final class QuotedMachines {
             throw new BookRefusal(Kind.VALUE, ("the parts of %s cannot be put together as this catalogue has them; name with --catalog"
                     + " the one that it was answered from, as it was then").formatted(quote.number()));
         }
-        return Order.of(order.get().machines(), order.get().picks(), told.withName(quote.name()), kept);
+        return Order.of(order.get().machines(), order.get().picks(), told.withName(quote.offered().name()), kept);
     }
 
     private Order named() {

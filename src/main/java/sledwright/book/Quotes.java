@@ -73,13 +73,14 @@ final class Quotes {
     static void insert(Sql sql, QuoteNumber number, String customer, String note, NewVersion fresh, LocalDate today) throws SQLException {
         sql.change("INSERT INTO quote (number, customer, state, version, chosen, valid_until, note, reason, made_on, words)"
                 + " VALUES (?, ?, ?, 1, 1, ?, ?, '', ?, ?)", number, customer(sql, customer), QuoteState.DRAFT.label(),
-                fresh.validUntil().orElse(null), note, today, words(fresh, customer, note));
+                fresh.head().validUntil().orElse(null), note, today, words(fresh, customer, note));
     }
 
     /** The words of a quote are those of its last version. */
     static void revise(Sql sql, SavedQuote old, int version, NewVersion fresh) throws SQLException {
         sql.change("UPDATE quote SET state = ?, version = ?, chosen = 1, valid_until = ?, reason = '', words = ? WHERE number = ?",
-                QuoteState.DRAFT.label(), version, fresh.validUntil().orElse(null), words(fresh, old.customer(), old.note()), old.number());
+                QuoteState.DRAFT.label(), version, fresh.head().validUntil().orElse(null), words(fresh, old.customer(), old.note()),
+                old.number());
     }
 
     private static String words(NewVersion fresh, String customer, String note) {
@@ -93,9 +94,9 @@ final class Quotes {
         NewVersion.From from = fresh.catalog();
         sql.change("INSERT INTO quote_version (number, version, made_on, made_by, name, request, sets, catalog, digest, program, priced_on,"
                 + " currency, status, machines, valid_until) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)", number, version,
-                by.today(), by.who(), fresh.name(), fresh.asked().request(), String.join(BETWEEN, fresh.asked().sets()),
-                fresh.asked().catalog(), from.digest(), program, from.pricedOn(), from.currency(), fresh.status(), fresh.machines(),
-                fresh.validUntil().orElse(null));
+                by.today(), by.who(), fresh.head().name(), fresh.asked().request(), String.join(BETWEEN, fresh.asked().sets()),
+                fresh.asked().catalog(), from.digest(), program, from.pricedOn(), from.currency(), fresh.head().status(),
+                fresh.head().machines(), fresh.head().validUntil().orElse(null));
         List<List<Object>> options = new ArrayList<>();
         List<List<Object>> picks = new ArrayList<>();
         for (NewVersion.Choice option : fresh.options()) {
@@ -167,8 +168,9 @@ final class Quotes {
         long price = row.getLong("price");
         Optional<BigDecimal> amount = row.wasNull() ? Optional.empty() : Optional.of(amount(price, currency));
         return new SavedQuote(QuoteNumber.named(row.getString("number")).orElseThrow(), row.getString("customer"), state,
-                row.getInt("version"), row.getInt("chosen"), row.getString("name"), row.getInt("machines"), amount, currency,
-                LocalDate.parse(row.getString("made_on")), until, held(row, today), row.getString("note"), row.getString("reason"));
+                new SavedQuote.Offered(row.getInt("version"), row.getInt("chosen"), row.getString("name"), row.getInt("machines"), amount,
+                currency), new SavedQuote.Days(LocalDate.parse(row.getString("made_on")), until, held(row, today)), row.getString("note"),
+                row.getString("reason"));
     }
 
     /** A hold that has run out counts no more. */

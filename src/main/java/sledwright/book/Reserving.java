@@ -58,7 +58,7 @@ public final class Reserving {
     private void requireFresh(QuoteNumber number, Catalog shop, Signature by) {
         SavedQuote quote = book.find(number, by);
         LocalDate priced = book.rows(sql -> sql.first("SELECT priced_on FROM quote_version WHERE number = ? AND version = ?", row ->
-                LocalDate.parse(row.getString(1)), number, quote.version()).orElseThrow());
+                LocalDate.parse(row.getString(1)), number, quote.offered().version()).orElseThrow());
         long age = ChronoUnit.DAYS.between(priced, by.today());
         OptionalInt most = shop.house().staleAfterDays();
         if (most.isPresent() && age > most.getAsInt()) {
@@ -91,7 +91,7 @@ public final class Reserving {
         if (price.isEmpty()) {
             return "With what is left, its request cannot be met.";
         }
-        BigDecimal more = price.get().subtract(quote.price().orElse(BigDecimal.ZERO));
+        BigDecimal more = price.get().subtract(quote.offered().price().orElse(BigDecimal.ZERO));
         String change = more.signum() == 0 ? "as much as before" : "%s %s".formatted(more.abs(), more.signum() > 0 ? "more" : "less");
         return "It costs %s %s now, %s; revise it to offer that.".formatted(price.get(),
                 found.answer().answer().shop().currency().getCurrencyCode(), change);

@@ -119,11 +119,12 @@ public final class Review {
     private ReviewRows.Row row(QuoteNumber number) {
         Subject subject = database.read(sql -> {
             SavedQuote quote = Quotes.find(sql, number, by.today()).orElseThrow();
-            return new Subject(quote, Quotes.asked(sql, number, quote.version()).orElseThrow(), Holdings.picks(sql, quote, quote.chosen()),
-                    quote.heldUntil().isPresent() && Holdings.holds(sql, quote, quote.chosen(), by.today()),
-                    Quotes.price(sql, number, quote.version(), 1).orElse(-1L));
+            return new Subject(quote, Quotes.asked(sql, number, quote.offered().version()).orElseThrow(),
+                    Holdings.picks(sql, quote, quote.offered().chosen()),
+                    quote.days().heldUntil().isPresent() && Holdings.holds(sql, quote, quote.offered().chosen(), by.today()),
+                    Quotes.price(sql, number, quote.offered().version(), 1).orElse(-1L));
         });
-        int version = subject.quote().version();
+        int version = subject.quote().offered().version();
         if (subject.held()) {
             return new ReviewRows.Row(number, version, Reviewed.Outcome.HELD, Optional.empty(), "");
         }
@@ -192,6 +193,6 @@ public final class Review {
     }
 
     private static BigDecimal amount(long minor, SavedQuote quote) {
-        return Quotes.amount(minor, quote.currency());
+        return Quotes.amount(minor, quote.offered().currency());
     }
 }

@@ -7,15 +7,27 @@ import java.util.Optional;
 /**
  * A quote as the book has it.
  *
- * @param version    the last one, from 1
- * @param chosen     which of its options it is about, from 1
- * @param name       what the customer calls the request
- * @param price      of the chosen option, for all machines; empty where there is nothing to offer
- * @param validUntil the last day on which it holds; empty where the shop names none
- * @param heldUntil  the last day on which its parts are held; empty: they are not, or for good
- * @param reason     why it was declined or withdrawn; may be empty
+ * @param reason why it was declined or withdrawn; may be empty
  */
-public record SavedQuote(QuoteNumber number, String customer, QuoteState state, int version, int chosen, String name, int machines,
-                         Optional<BigDecimal> price, String currency, LocalDate madeOn, Optional<LocalDate> validUntil,
-                         Optional<LocalDate> heldUntil, String note, String reason) {
+public record SavedQuote(QuoteNumber number, String customer, QuoteState state, Offered offered, Days days, String note, String reason) {
+
+    /**
+     * What it offers.
+     *
+     * @param version the last one, from 1
+     * @param chosen  which of its options it is about, from 1
+     * @param name    what the customer calls the request
+     * @param price   of the chosen option, for all machines; empty where there is nothing to offer
+     */
+    public record Offered(int version, int chosen, String name, int machines, Optional<BigDecimal> price, String currency) {
+    }
+
+    /**
+     * When it was made, and until when.
+     *
+     * @param validUntil the last day on which it holds; empty where the shop names none
+     * @param heldUntil  the last day on which its parts are held; empty: they are not, or for good
+     */
+    public record Days(LocalDate madeOn, Optional<LocalDate> validUntil, Optional<LocalDate> heldUntil) {
+    }
 }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import sledwright.domain.Paper;
+import sledwright.domain.SalesTax;
 import sledwright.domain.Stationery;
 import sledwright.input.Faults;
 import sledwright.input.Field;
@@ -33,7 +34,8 @@ final class StationeryReader {
 
     private Stationery stationery() {
         Stationery stationery = new Stationery(lines("address"), lines("contact"),
-                section.decimalIfAny("tax_percent", CatalogBounds.TAX_PERCENT), section.text("tax_name", Stationery.DEFAULT_TAX_NAME),
+                new SalesTax(section.decimalIfAny("tax_percent", CatalogBounds.TAX_PERCENT),
+                section.text("tax_name", SalesTax.NONE.name())),
                 lines("terms"), section.wholeIfAny("valid_days", CatalogBounds.VALID_DAYS).map(OptionalInt::of).orElse(OptionalInt.empty()),
                 section.field("locale").flatMap(this::locale).orElse(Locale.ENGLISH),
                 section.wordIfAny("paper", Paper::named, PAPERS).orElse(Paper.A4));

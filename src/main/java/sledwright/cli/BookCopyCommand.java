@@ -58,7 +58,7 @@ final class BookCopyCommand implements Callable<Integer> {
                     .of(old, sets, Optional.empty(), by));
             SavedQuote copy = book.copy(old, answered, OfferPapers::of, customer == null ? old.customer() : customer, by);
             output.write(Renderings.of(screen -> copy.number() + "\n", () -> BookJson.of(copy), () -> BookCsv.of(List.of(copy))));
-            return copy.price().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
+            return copy.offered().price().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
         }
     }
 }

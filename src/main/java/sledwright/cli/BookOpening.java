@@ -68,7 +68,7 @@ final class BookOpening {
     }
 
     private static byte[] paper(Book book, SavedQuote quote, Audience audience, SharedOptions shared) {
-        return book.paper(quote, quote.version(), OfferPapers.name(shared.format().toString(), audience));
+        return book.paper(quote, quote.offered().version(), OfferPapers.name(shared.format().toString(), audience));
     }
 
     /** An order of the book as it was kept; of a quote for one request what its machines take from which lot and supplier. */

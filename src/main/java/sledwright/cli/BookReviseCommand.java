@@ -57,7 +57,7 @@ final class BookReviseCommand implements Callable<Integer> {
             SavedQuote revised = book.revise(old, answered, OfferPapers::of, by);
             output.write(Renderings.of(screen -> BookText.after(revised, screen), () -> BookJson.of(revised),
                     () -> BookCsv.of(List.of(revised))));
-            return revised.price().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
+            return revised.offered().price().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
         }
     }
 }

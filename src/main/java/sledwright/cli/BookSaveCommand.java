@@ -64,7 +64,7 @@ final class BookSaveCommand implements Callable<Integer> {
                     book.stock(Optional.empty(), by), shared.terms()));
             SavedQuote saved = book.save(answered, OfferPapers::of, customer, note, by);
             output.write(Renderings.of(screen -> saved.number() + "\n", () -> BookJson.of(saved), () -> BookCsv.of(List.of(saved))));
-            return saved.price().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
+            return saved.offered().price().isPresent() ? ExitCode.DONE : ExitCode.NO_VALID_BUILD;
         }
     }
 }

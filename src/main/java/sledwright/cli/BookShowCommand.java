@@ -47,7 +47,7 @@ final class BookShowCommand implements Callable<Integer> {
         try (Book book = BookOpening.open(shared, terminal)) {
             SavedQuote quote = book.find(number, options.signature(terminal, shared));
             String name = OfferPapers.name(shared.format().toString(), readership.of(shared.format()));
-            byte[] paper = book.paper(quote, version == null ? quote.version() : version, name);
+            byte[] paper = book.paper(quote, version == null ? quote.offered().version() : version, name);
             output.write(Renderings.asKept(shared.format(), paper));
             return ExitCode.DONE;
         }

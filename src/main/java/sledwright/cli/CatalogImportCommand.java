@@ -70,6 +70,6 @@ final class CatalogImportCommand implements Callable<Integer> {
         ImportView view = Replies.answer(CatalogDesk.importList(shared.folder(into, "--into"), new ImportQuestion(table, Source.of(file),
                 Optional.ofNullable(mapping).map(Source::of), Optional.ofNullable(sheet), apply, skipFaulty)));
         output.write(Renderings.of(screen -> ImportReport.text(view, screen), () -> ImportJson.of(view), () -> ImportReport.csv(view)));
-        return view.refused().isEmpty() || skipFaulty ? ExitCode.DONE : ExitCode.INPUT_FAULT;
+        return view.made().refused().isEmpty() || skipFaulty ? ExitCode.DONE : ExitCode.INPUT_FAULT;
     }
 }

@@ -95,7 +95,7 @@ public final class Comparer {
             requireAsFound(step, point, found.axis(), cost);
             points.add(point);
         }
-        return new Curve(found.axis(), cost, platform, request.machines(), points, found.proved(), found.doubts(),
+        return new Curve(new CurveAxes(found.axis(), cost, platform), request.machines(), points, found.proved(), found.doubts(),
                 found.bound().isPresent() && Double.isFinite(found.bound().getAsDouble()) ? found.bound() : OptionalDouble.empty());
     }
 

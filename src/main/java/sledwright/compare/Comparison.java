@@ -43,7 +43,7 @@ public record Comparison(Request request, Optional<Energy> energy, boolean byPla
 
     /** Whether no build of any curve beats a point of one of them; always so where all platforms share a curve. */
     public boolean isForemost(Curve curve, Point point) {
-        return curves.stream().filter(other -> other.axis() == curve.axis() && other.cost() == curve.cost())
+        return curves.stream().filter(other -> other.axes().figure() == curve.axes().figure() && other.axes().cost() == curve.axes().cost())
                 .noneMatch(other -> curve.isBeaten(point, other));
     }
 }

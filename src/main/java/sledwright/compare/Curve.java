@@ -1,11 +1,9 @@
 package sledwright.compare;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
-import sledwright.generator.Axis;
 import sledwright.generator.Doubts;
 import sledwright.generator.Status;
 import sledwright.metrics.Quantity;
@@ -13,7 +11,6 @@ import sledwright.metrics.Quantity;
 /**
  * One figure over one cost: the builds than which none costs no more and gives more of the figure, nor costs less and gives as much.
  *
- * @param platform the one that all builds stand on; empty: whatever the request allows
  * @param machines how many machines a cost is for
  * @param points   the cheapest first
  * @param proved   how many of the first points are proved
@@ -21,8 +18,7 @@ import sledwright.metrics.Quantity;
  * @param bound    where not proved: what a build costs at least that gives more than the last proved point, minor units; empty where that
  *                 is not known
  */
-public record Curve(Axis axis, Cost cost, Optional<String> platform, int machines, List<Point> points, int proved, Doubts doubts,
-                    OptionalDouble bound) {
+public record Curve(CurveAxes axes, int machines, List<Point> points, int proved, Doubts doubts, OptionalDouble bound) {
 
     public Curve {
         points = List.copyOf(points);
@@ -35,7 +31,7 @@ public record Curve(Axis axis, Cost cost, Optional<String> platform, int machine
 
     /** What a point costs, minor units. */
     public long cost(int point) {
-        return points.get(point).cost(cost);
+        return points.get(point).cost(axes.cost());
     }
 
     /** What a point costs more than one before it, minor units. */
@@ -46,7 +42,7 @@ public record Curve(Axis axis, Cost cost, Optional<String> platform, int machine
     /** How much more of the figure a point gives than one before it; of the load how much less. */
     public double extraFigure(int before, int point) {
         double more = points.get(point).figure() - points.get(before).figure();
-        return Quantity.rounded(axis.lessIsBetter() ? -more : more);
+        return Quantity.rounded(axes.figure().lessIsBetter() ? -more : more);
     }
 
     /** What each further unit of the figure costs on the way from a point before, minor units for one machine. */
@@ -59,7 +55,7 @@ public record Curve(Axis axis, Cost cost, Optional<String> platform, int machine
      * saving costs; empty for that point.
      */
     public OptionalDouble costPerUnit(int point) {
-        if (axis.lessIsBetter()) {
+        if (axes.figure().lessIsBetter()) {
             return point == 0 ? OptionalDouble.empty() : OptionalDouble.of(costPerExtra(0, point));
         }
         double figure = points.get(point).figure();
@@ -99,8 +95,8 @@ public record Curve(Axis axis, Cost cost, Optional<String> platform, int machine
     /** Whether another curve has a build that costs no more and gives more than a point, or costs less and gives as much. */
     boolean isBeaten(Point point, Curve other) {
         return other.points.stream().anyMatch(rival -> {
-            double ahead = axis.lessIsBetter() ? point.figure() - rival.figure() : rival.figure() - point.figure();
-            long dearer = rival.cost(cost) - point.cost(cost);
+            double ahead = axes.figure().lessIsBetter() ? point.figure() - rival.figure() : rival.figure() - point.figure();
+            long dearer = rival.cost(axes.cost()) - point.cost(axes.cost());
             return ahead >= 0 && dearer <= 0 && (ahead > 0 || dearer < 0);
         });
     }

@@ -34,7 +34,7 @@ final class Upgrading {
     }
 
     UpgradeView view() {
-        Explanation explanation = upgrade.status() != Status.IMPOSSIBLE ? Explanation.NONE
+        Explanation explanation = upgrade.proof().status() != Status.IMPOSSIBLE ? Explanation.NONE
                 : Explainer.ofStanding(findings, upgrader.catalog(), upgrader.search(), deadline);
         return UpgradeView.of(upgrade, job.catalog(), explanation);
     }

@@ -49,7 +49,8 @@ final class Resolver {
     /** What the shop holds itself to. */
     /** What machines may cost with the shop's tax; a shop that names none charges none. */
     TaxedPrice taxed(long most, OptionalLong beside) {
-        return new TaxedPrice(most, catalog.stationery().taxPercent().orElse(BigDecimal.ZERO), catalog.stationery().taxName(), beside);
+        return new TaxedPrice(most, catalog.stationery().tax().percent().orElse(BigDecimal.ZERO), catalog.stationery().tax().name(),
+                beside);
     }
 
     LocalDate today() {

@@ -34,12 +34,13 @@ public final class Levels {
     /**
      * The level of one part.
      *
+     * @param offer     what it is bought again from
      * @param perMonth  units that orders take, mean
      * @param deviation its standard deviation
      * @param point     reorder when this many units are left
      * @param lot       units that are then bought
      */
-    public record Level(String sku, String supplier, int leadDays, double perMonth, double deviation, int point, int lot, Service service) {
+    public record Level(SupplyOffer offer, double perMonth, double deviation, int point, int lot, Service service) {
     }
 
     /**
@@ -91,7 +92,7 @@ public final class Levels {
         int point = (int) Math.ceil(point(perMonth, deviation, months, plan.request().serviceLevel()) - 1e-9);
         int planned = plan.buys().stream().filter(buy -> buy.offer().equals(offer)).mapToInt(RestockPlan.Buy::quantity).sum();
         int lot = Math.max(Math.max(1, Math.max(planned, offer.minQuantity())), (int) Math.ceil(perMonth - 1e-9));
-        return new Level(offer.sku(), offer.supplier(), offer.leadDays(), perMonth, deviation, Math.max(0, point), lot,
+        return new Level(offer, perMonth, deviation, Math.max(0, point), lot,
                 service(perMonth, deviation, months, lot, Math.max(0, point)));
     }
 }

@@ -110,7 +110,7 @@ final class ThreadsBenchmark {
             throw new IllegalStateException("not answered (" + source.name() + ")");
         }
         return new Answer((System.nanoTime() - start) / 1e6, (clock.getCurrentThreadCpuTime() - busy) / 1e6,
-                ((QuoteAnswer) answered.answer()).view().status() == Status.IMPOSSIBLE);
+                ((QuoteAnswer) answered.answer()).view().proof().status() == Status.IMPOSSIBLE);
     }
 
     private static long heapMb() {

@@ -98,7 +98,7 @@ public final class BookBenchmark {
         Random random = new Random(cores);
         random.nextBytes(paper);
         byte[] text = "A line of a quote with its figures and a price. ".repeat(400).getBytes(StandardCharsets.UTF_8);
-        return new NewVersion(asked, file, 1, like.catalog(), "proved", Optional.of(Shelf.DAY.plusDays(14)), like.options(), List.of(file),
+        return new NewVersion(asked, new NewVersion.Head(file, 1, "proved", Optional.of(Shelf.DAY.plusDays(14))), like.catalog(), like.options(), List.of(file),
                 NewVersion.packed(Map.of("text.shop", text, "json.shop", text, "html.customer", text, "html.shop", text, "pdf.customer", paper.clone(),
                 "pdf.shop", paper.clone())));
     }

@@ -156,7 +156,7 @@ abstract class BookTest {
         ways.forEach((state, way) -> {
             SavedQuote quote = save("Nordmole");
             way.forEach(one -> step(quote, one));
-            Signature day = state == QuoteState.EXPIRED ? on(quote.validUntil().orElseThrow().plusDays(1)) : ANNA;
+            Signature day = state == QuoteState.EXPIRED ? on(quote.days().validUntil().orElseThrow().plusDays(1)) : ANNA;
             assertThat(book.find(quote.number(), day).state()).isEqualTo(state);
             try {
                 if (step == QuoteStep.REVISE) {
@@ -188,7 +188,7 @@ abstract class BookTest {
         step(quote, QuoteStep.SEND);
         Map<String, byte[]> other = Map.of("text.shop", "otherwise\n".getBytes(StandardCharsets.UTF_8));
         SavedQuote revised = book.revise(quote, NODE, answer -> other, ANNA);
-        assertThat(revised.version()).isEqualTo(2);
+        assertThat(revised.offered().version()).isEqualTo(2);
         assertThat(revised.state()).isEqualTo(QuoteState.DRAFT);
         assertThat(book.paper(revised, 1, "text.shop")).isEqualTo(PAPERS.get("text.shop"));
         assertThat(book.paper(revised, 2, "text.shop")).isEqualTo(other.get("text.shop"));
@@ -204,7 +204,7 @@ abstract class BookTest {
         assertThat(asked.catalog()).isEqualTo(Shelf.SHOP);
         Answered two = Shelf.answered(Answering.again("2026-0001", asked.with(List.of("machines=2"), Optional.empty()), new OnDay(Reserved.NOTHING, DAY), Shelf.TERMS));
         SavedQuote copy = book.copy(book.find(new QuoteNumber(2026, 1), ANNA), two, KEPT, "Orchard Surveys", ANNA);
-        assertThat(copy.machines()).isEqualTo(2);
+        assertThat(copy.offered().machines()).isEqualTo(2);
         assertThat(book.asked(copy).sets()).containsExactly("machines=2");
         assertThat(book.history(copy.number(), ANNA)).singleElement().extracting(HistoryEntry::detail).isEqualTo("like 2026-0001");
     }
@@ -212,7 +212,7 @@ abstract class BookTest {
     @Test
     void aQuoteThatOffersNothingIsKeptAndNeverSent() {
         SavedQuote nothing = book.save(NOTHING, KEPT, "Nordmole", "", ANNA);
-        assertThat(nothing.price()).isEmpty();
+        assertThat(nothing.offered().price()).isEmpty();
         assertThatThrownBy(() -> step(nothing, QuoteStep.SEND)).hasMessage("2026-0001 offers nothing, for no build was found; revise it");
     }
 
@@ -226,10 +226,10 @@ abstract class BookTest {
     @Test
     void aDraftThatHeldTooLongIsNotSent() {
         SavedQuote quote = save("Nordmole");
-        Signature late = on(quote.validUntil().orElseThrow().plusDays(1));
+        Signature late = on(quote.days().validUntil().orElseThrow().plusDays(1));
         assertThatThrownBy(() -> step(quote, QuoteStep.SEND, Optional.empty(), late))
-                .hasMessage("2026-0001 held until %s; revise it, which answers it again".formatted(quote.validUntil().get()));
-        assertThat(step(quote, QuoteStep.SEND, Optional.empty(), on(quote.validUntil().get())).state())
+                .hasMessage("2026-0001 held until %s; revise it, which answers it again".formatted(quote.days().validUntil().get()));
+        assertThat(step(quote, QuoteStep.SEND, Optional.empty(), on(quote.days().validUntil().get())).state())
                 .isEqualTo(QuoteState.SENT);
     }
 
@@ -310,7 +310,7 @@ abstract class BookTest {
         NewVersion three = Shelf.version(List.of(Map.of("L1", 3)), DAY.plusDays(5));
         QuoteNumber first = book.save(three, "Nordmole", "", ANNA).number();
         QuoteNumber second = book.save(three, "Orchard Surveys", "", ANNA).number();
-        assertThat(book.hold(first, Optional.empty(), shop, ANNA).heldUntil()).contains(DAY.plusDays(5));
+        assertThat(book.hold(first, Optional.empty(), shop, ANNA).days().heldUntil()).contains(DAY.plusDays(5));
         assertThatThrownBy(() -> book.hold(second, Optional.empty(), shop, ANNA)).isInstanceOfSatisfying(BookRefusal.class, refused ->
                 assertThat(refused.gone()).containsExactly(new Gone("M16", "L1", 3, 2, List.of(first))))
                 .hasMessage("2026-0002 takes what is not there any more.\nM16 of lot L1: 3 wanted, 2 left; 2026-0001 has some");
@@ -375,7 +375,7 @@ abstract class BookTest {
         List<Reviewed> first = book.review(today, false, ANNA, Shelf.TERMS);
         assertThat(first).extracting(Reviewed::outcome).containsExactly(Reviewed.Outcome.SAME, Reviewed.Outcome.HELD,
                 Reviewed.Outcome.IMPOSSIBLE);
-        assertThat(first).extracting(Reviewed::now).containsExactly(same.price(), Optional.empty(), Optional.empty());
+        assertThat(first).extracting(Reviewed::now).containsExactly(same.offered().price(), Optional.empty(), Optional.empty());
         Files.writeString(today.resolve("offers.csv"), Files.readString(today.resolve("offers.csv")).replace("REED-S,A2,Marsh Trade,used,150,1,9",
                 "REED-S,A2,Marsh Trade,used,160,1,1"));
         List<Reviewed> second = book.review(today, false, ANNA, Shelf.TERMS);
@@ -386,7 +386,7 @@ abstract class BookTest {
         assertThat(book.review(today, false, ANNA, Shelf.TERMS)).extracting(Reviewed::outcome).containsExactly(Reviewed.Outcome.DEARER,
                 Reviewed.Outcome.HELD, Reviewed.Outcome.IMPOSSIBLE);
         assertThat(book.review(today, true, ANNA, Shelf.TERMS)).extracting(Reviewed::now).startsWith(
-                same.price().map(price -> price.add(BigDecimal.TEN)), same.price().map(price -> price.add(BigDecimal.TEN)));
+                same.offered().price().map(price -> price.add(BigDecimal.TEN)), same.offered().price().map(price -> price.add(BigDecimal.TEN)));
     }
 
     /** That nothing was found in time does not say that there is nothing. */
@@ -410,8 +410,8 @@ abstract class BookTest {
         Allocated allocated = book.allocate(today, ANNA, Shelf.TERMS);
         assertThat(allocated.promises()).extracting(Allocated.Drawn::fate).containsExactlyInAnyOrder(Allocated.Fate.SAME, Allocated.Fate.MOVED);
         Allocated.Drawn moved = allocated.promises().stream().filter(one -> one.fate() == Allocated.Fate.MOVED).findFirst().orElseThrow();
-        assertThat(moved.fresh()).containsExactly(Map.entry(new LotName("REED-S", "A20"), 1));
-        assertThat(moved.given()).containsExactly(Map.entry(new LotName("REED-S", "A2"), 1));
+        assertThat(moved.lots().fresh()).containsExactly(Map.entry(new LotName("REED-S", "A20"), 1));
+        assertThat(moved.lots().given()).containsExactly(Map.entry(new LotName("REED-S", "A2"), 1));
         assertThat(allocated.quality().leastCost()).contains(allocated.quality().found().cost());
         // Nothing is written by that, and nothing once the book or the shop has moved on.
         SavedQuote third = save("Third Customer");
@@ -440,8 +440,8 @@ abstract class BookTest {
         SavedQuote order = book.save(ORDER, KEPT, "Nordmole", "", ANNA);
         assertThat(book.isOrder(order)).isTrue();
         assertThat(book.isOrder(save("Orchard Surveys"))).isFalse();
-        assertThat(order.machines()).isEqualTo(3);
-        assertThat(order.price()).contains(new BigDecimal("999.00"));
+        assertThat(order.offered().machines()).isEqualTo(3);
+        assertThat(order.offered().price()).contains(new BigDecimal("999.00"));
         book.hold(order.number(), Optional.empty(), SHOP_TODAY, ANNA);
         assertThat(book.reserved(Optional.empty(), ANNA).lots()).extracting(kept -> kept.sku() + " " + kept.lot() + " " + kept.units())
                 .containsExactlyInAnyOrder("REED-S A2 2", "WREN-2 A1 1", "H1-08 A3 3", "WREN-HS-1 A9 3", "RS-750 A11 1", "M16 A6 2", "M64 A8 1");
@@ -452,14 +452,14 @@ abstract class BookTest {
                 .containsExactly("REED-S of lot A2: 2 wanted, 1 left; 2026-0001 has some"));
         SavedQuote revised = book.revise(order, Shelf.answered(new AskingAgain(book, Optional.empty(), Shelf.TERMS)
                 .of(order, List.of("lines.web.machines=1"), Optional.of(order.number()), ANNA)), KEPT, ANNA);
-        assertThat(revised.machines()).isEqualTo(2);
+        assertThat(revised.offered().machines()).isEqualTo(2);
         for (QuoteStep step : List.of(QuoteStep.SEND, QuoteStep.ACCEPT, QuoteStep.PICK, QuoteStep.DELIVER)) {
             revised = book.step(order.number(), step, Optional.empty(), step == QuoteStep.SEND, Optional.of(SHOP_TODAY), "", ANNA);
         }
         assertThat(revised.state()).isEqualTo(QuoteState.DELIVERED);
         assertThat(book.reserved(Optional.empty(), ANNA).lots()).filteredOn(kept -> kept.sku().equals("REED-S")).extracting(Reserved.Kept::units)
                 .containsExactly(1);
-        assertThat(book.demand(Shelf.SHOP, 1, ANNA).classes()).extracting(one -> one.name() + one.bought())
+        assertThat(book.demand(Shelf.SHOP, 1, ANNA).classes()).extracting(one -> one.name() + one.months().bought())
                 .containsExactlyInAnyOrder("web[1]", "files[1]", "web like 2026-0003[0]");
     }
 
@@ -468,7 +468,7 @@ abstract class BookTest {
     void anOrderThatIsShortIsKeptAndNeverSent() {
         SavedQuote order = book.save(Shelf.answered(Answering.again("order", ORDER.asked().with(List.of("lines.web.machines=30"), Optional.empty()),
                 new OnDay(Reserved.NOTHING, DAY), Shelf.TERMS)), KEPT, "Nordmole", "", ANNA);
-        assertThat(order.price()).isEmpty();
+        assertThat(order.offered().price()).isEmpty();
         assertThatThrownBy(() -> step(order, QuoteStep.SEND)).hasMessage("2026-0001 offers nothing, for not all that was asked for was found; revise it");
     }
 
@@ -483,7 +483,7 @@ abstract class BookTest {
         offer(today, "REED-S,A2,Marsh Trade,used,150,1,9,0,\n", "REED-S,A2,Marsh Trade,used,150,1,1,0,\nREED-S,A20,Marsh Trade,used,151,1,1,0,\n");
         Allocated moved = book.allocate(today, ANNA, Shelf.TERMS);
         assertThat(moved.promises().get(0).fate()).isEqualTo(Allocated.Fate.MOVED);
-        assertThat(moved.promises().get(0).fresh()).containsExactly(Map.entry(new LotName("REED-S", "A20"), 1));
+        assertThat(moved.promises().get(0).lots().fresh()).containsExactly(Map.entry(new LotName("REED-S", "A20"), 1));
         assertThat(moved.promises().get(0).cost()).contains(new BigDecimal("1000.00"));
         assertThat(book.apply(moved, today, ANNA)).isEqualTo(1);
         assertThat(lots(today)).contains("REED-S A2 1", "REED-S A20 1", "M64 A8 1");

@@ -75,7 +75,7 @@ class FileBookTest extends BookTest {
         assertThat(moved.promises()).extracting(Allocated.Drawn::fate).containsExactly(Allocated.Fate.MOVED);
         book.apply(moved, shop, ANNA);
         OrderAnswer machines = ((SheetAnswer.Machines) QuotedMachines.of(book, order.number(), Optional.empty(), ANNA, Shelf.TERMS)).order();
-        assertThat(machines.view().enclosures()).singleElement().satisfies(frame -> assertThat(frame.sleds()).hasSize(2));
+        assertThat(machines.view().contents().enclosures()).singleElement().satisfies(frame -> assertThat(frame.sleds()).hasSize(2));
         offer(shop, "REED-F4,A31,Marsh Trade,used,200,1,2,0,\n", "");
         Allocated broken = book.allocate(shop, ANNA, Shelf.TERMS);
         assertThat(broken.promises().get(0).lacks()).contains("REED-F4 of lot A31, which houses its sleds: 1 wanted");

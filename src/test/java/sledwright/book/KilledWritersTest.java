@@ -45,7 +45,7 @@ class KilledWritersTest {
             book.reserved(Optional.empty(), Shelf.ANNA).lots().forEach(one -> kept.merge(one.number(), (long) one.units(), Long::sum));
             for (SavedQuote quote : quotes) {
                 there.add("saved " + quote.number());
-                assertThat(quote.price()).isPresent();
+                assertThat(quote.offered().price()).isPresent();
                 assertThat(book.paper(quote, 1, "text.shop")).isEqualTo(Shelf.PAPERS.get("text.shop"));
                 boolean held = quote.state() == QuoteState.SENT;
                 assertThat(kept.getOrDefault(quote.number(), 0L)).as(quote.number() + " keeps").isEqualTo(held ? 2 : 0);

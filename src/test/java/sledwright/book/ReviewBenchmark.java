@@ -98,6 +98,6 @@ public final class ReviewBenchmark {
         byte[] request = Files.readAllBytes(Path.of("scenarios", file + ".yaml"));
         int step = quote / FILES.size();
         Asked asked = new Asked(file, request, List.of("require.cores=" + (4 + step % 40), "require.memory_gb=" + 16 * (1 + step / 40)), SHOP);
-        return new NewVersion(asked, file, 1, like.catalog(), "proved", Optional.of(Shelf.DAY.plusDays(14)), like.options(), List.of(file), like.papers());
+        return new NewVersion(asked, new NewVersion.Head(file, 1, "proved", Optional.of(Shelf.DAY.plusDays(14))), like.catalog(), like.options(), List.of(file), like.papers());
     }
 }

@@ -55,8 +55,9 @@ final class Shelf {
         NewVersion.Told told = new NewVersion.Told(1, 8, BigDecimal.TEN, BigDecimal.TEN, BigDecimal.TEN, BigDecimal.TEN);
         options.forEach(lots -> choices.add(new NewVersion.Choice(choices.size() + 1, 100_00, "P", Optional.of("C"), told, 0,
                 new TreeMap<>(lots).entrySet().stream().map(lot -> new NewVersion.Taken("M16", lot.getKey(), "Marsh Trade", lot.getValue(), 10_00)).toList())));
-        return new NewVersion(new Asked("node", "kind: quote\n".getBytes(StandardCharsets.UTF_8), List.of(), SHOP), "node", 1,
-                new NewVersion.From("0".repeat(64), DAY, "EUR"), "proved", Optional.of(validUntil), choices, List.of("node"), NewVersion.packed(PAPERS));
+        return new NewVersion(new Asked("node", "kind: quote\n".getBytes(StandardCharsets.UTF_8), List.of(), SHOP),
+                new NewVersion.Head("node", 1, "proved", Optional.of(validUntil)), new NewVersion.From("0".repeat(64), DAY, "EUR"), choices, List.of("node"),
+                NewVersion.packed(PAPERS));
     }
 
     /** A shop of one part in lots of given numbers of units. */

@@ -34,14 +34,14 @@ class ComparerTest {
     }
 
     private static Curve of(Comparison comparison, Axis axis) {
-        return comparison.curves().stream().filter(curve -> curve.axis() == axis).findFirst().orElseThrow();
+        return comparison.curves().stream().filter(curve -> curve.axes().figure() == axis).findFirst().orElseThrow();
     }
 
     @Test
     void eachFigureHasACurveOverEachCost() {
         Comparison comparison = compare(ASKED, Optional.of(ENERGY), false, Deadline.never());
         assertThat(comparison.status()).isEqualTo(Status.PROVED);
-        assertThat(comparison.curves()).extracting(curve -> curve.cost() + " " + curve.axis()).containsExactly("PRICE THROUGHPUT", "PRICE CORES",
+        assertThat(comparison.curves()).extracting(curve -> curve.axes().cost() + " " + curve.axes().figure()).containsExactly("PRICE THROUGHPUT", "PRICE CORES",
                 "PRICE BANDWIDTH", "PRICE MEMORY", "PRICE LOAD", "TOTAL THROUGHPUT", "TOTAL CORES", "TOTAL BANDWIDTH", "TOTAL MEMORY", "TOTAL LOAD");
         for (Curve curve : comparison.curves()) {
             for (int i = 1; i < curve.points().size(); i++) {
@@ -61,16 +61,16 @@ class ComparerTest {
     void platformsHaveCurvesOfTheirOwn() {
         Request loose = Request.named("loose");
         Comparison comparison = compare(loose, Optional.empty(), true, Deadline.never());
-        assertThat(comparison.curves()).extracting(curve -> curve.platform().orElseThrow()).containsOnly("BOX", "SLED").hasSize(10);
+        assertThat(comparison.curves()).extracting(curve -> curve.axes().platform().orElseThrow()).containsOnly("BOX", "SLED").hasSize(10);
         Comparison sled = compare(loose.withPlatforms(Set.of("SLED")), Optional.empty(), false, Deadline.never());
         assertThat(comparison.curves().subList(5, 10)).allSatisfy(curve -> {
-            Curve alone = of(sled, curve.axis());
+            Curve alone = of(sled, curve.axes().figure());
             assertThat(curve.points()).extracting(Point::price).isEqualTo(alone.points().stream().map(Point::price).toList());
             assertThat(curve.points()).extracting(Point::figure).isEqualTo(alone.points().stream().map(Point::figure).toList());
         });
         Comparison all = compare(loose, Optional.empty(), false, Deadline.never());
         for (Axis axis : Axis.of(loose.require())) {
-            List<String> ahead = comparison.curves().stream().filter(curve -> curve.axis() == axis).flatMap(curve -> curve.points().stream()
+            List<String> ahead = comparison.curves().stream().filter(curve -> curve.axes().figure() == axis).flatMap(curve -> curve.points().stream()
                     .filter(point -> comparison.isForemost(curve, point))).map(point -> point.price() + " " + point.figure()).distinct().sorted().toList();
             assertThat(ahead).as(axis.label()).isEqualTo(of(all, axis).points().stream()
                     .map(point -> point.price() + " " + point.figure()).sorted().toList());

@@ -22,7 +22,7 @@ class CurveTest {
         for (int i = 0; i < points.length; i += 2) {
             all.add(new Point(null, points[i + 1], (long) points[i], 0));
         }
-        return new Curve(axis, Cost.PRICE, Optional.empty(), machines, all, all.size(), Doubts.NONE, OptionalDouble.empty());
+        return new Curve(new CurveAxes(axis, Cost.PRICE, Optional.empty()), machines, all, all.size(), Doubts.NONE, OptionalDouble.empty());
     }
 
     private static final Curve RISING = curve(Axis.CORES, 1, 1000, 10, 1200, 20, 1500, 24, 3000, 30);

@@ -21,7 +21,7 @@ class PricePointsTest {
         for (int i = 0; i < points.length; i += 2) {
             all.add(new Point(null, points[i + 1], (long) points[i], 0));
         }
-        return new Curve(Axis.CORES, Cost.PRICE, Optional.empty(), 1, all, all.size(), Doubts.NONE, OptionalDouble.empty());
+        return new Curve(new CurveAxes(Axis.CORES, Cost.PRICE, Optional.empty()), 1, all, all.size(), Doubts.NONE, OptionalDouble.empty());
     }
 
     /** 100, 60, 62.5 and 100 a core; the third lies furthest beyond the line from first to last. */

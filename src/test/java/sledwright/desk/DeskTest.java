@@ -34,7 +34,7 @@ class DeskTest {
     @Test
     void aQuoteIsAnsweredWithItsView() {
         QuoteAnswer answer = answer(Desk.open().quote(NODE, QuoteQuestion.plain(), TERMS));
-        assertThat(answer.view().status()).isEqualTo(Status.PROVED);
+        assertThat(answer.view().proof().status()).isEqualTo(Status.PROVED);
         assertThat(answer.view().alternatives()).hasSameSizeAs(answer.outcome().ranked()).isNotEmpty();
     }
 
@@ -52,7 +52,7 @@ class DeskTest {
     @Test
     void whatCannotBeBuiltIsAnAnswer() {
         QuoteAnswer answer = answer(desk.quote(said("kind: quote\nlimit: {price: 1}\nrequire: {cores: 4}\n"), QuoteQuestion.plain(), TERMS));
-        assertThat(answer.view().status()).isEqualTo(Status.IMPOSSIBLE);
+        assertThat(answer.view().proof().status()).isEqualTo(Status.IMPOSSIBLE);
         assertThat(answer.view().explanation().conflicts()).isNotEmpty();
     }
 
@@ -73,6 +73,6 @@ class DeskTest {
     @Test
     void nobodyWaitsForWhatIsCancelled() {
         QuoteAnswer answer = answer(desk.quote(NODE, QuoteQuestion.plain(), TERMS.until(() -> true)));
-        assertThat(answer.view().status()).isEqualTo(Status.BEST_FOUND);
+        assertThat(answer.view().proof().status()).isEqualTo(Status.BEST_FOUND);
     }
 }

@@ -79,7 +79,7 @@ class ManyThreadsTest {
             return new Answer(CompareJson.of(view), Status.PROVED, Optional.empty(), Optional.empty(), Optional.empty());
         }
         var view = answered(desk.quote(question.source(), question.asked(), terms), question).view();
-        return new Answer(QuoteJson.of(view), view.status(), Optional.of(view.objective()), view.best(), view.bound());
+        return new Answer(QuoteJson.of(view), view.proof().status(), Optional.of(view.objective()), view.proof().best(), view.proof().bound());
     }
 
     private static <A> A answered(Reply<A> reply, Question question) {

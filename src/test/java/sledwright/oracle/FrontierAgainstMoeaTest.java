@@ -49,9 +49,9 @@ class FrontierAgainstMoeaTest {
             RandomCase that = RandomCase.of(seed, RandomCase.Size.LISTABLE);
             List<Candidate> all = BruteForce.all(that);
             for (Curve curve : compare(that).curves()) {
-                List<double[]> listed = all.stream().map(build -> objectives(build, curve.axis())).toList();
-                List<double[]> found = curve.points().stream().map(point -> objectives(Agreement.candidate(point.order()), curve.axis())).toList();
-                String where = curve.axis() + " of " + that.text();
+                List<double[]> listed = all.stream().map(build -> objectives(build, curve.axes().figure())).toList();
+                List<double[]> found = curve.points().stream().map(point -> objectives(Agreement.candidate(point.order()), curve.axes().figure())).toList();
+                String where = curve.axes().figure() + " of " + that.text();
                 if (curve.bound().isEmpty() && !Agreement.isTangled(that)) {
                     assertThat(words(found)).as(where).isEqualTo(words(population(listed)));
                     assertSameVolume(listed, found, where);
@@ -90,11 +90,11 @@ class FrontierAgainstMoeaTest {
         Comparison comparison = new Comparer(job.catalog()).compare(job.request(), Optional.empty(), List.of(Cost.PRICE), Axis.of(job.request().require()), false,
                 Deadline.never());
         for (Curve curve : comparison.curves()) {
-            List<double[]> points = curve.points().stream().map(point -> objectives(Agreement.candidate(point.order()), curve.axis())).toList();
+            List<double[]> points = curve.points().stream().map(point -> objectives(Agreement.candidate(point.order()), curve.axes().figure())).toList();
             List<double[]> both = new ArrayList<>(points);
-            quoted.forEach(order -> both.add(objectives(Agreement.candidate(order), curve.axis())));
-            assertThat(words(population(both))).as(curve.axis().label()).isEqualTo(words(points));
-            assertSameVolume(both, points, curve.axis().label());
+            quoted.forEach(order -> both.add(objectives(Agreement.candidate(order), curve.axes().figure())));
+            assertThat(words(population(both))).as(curve.axes().figure().label()).isEqualTo(words(points));
+            assertSameVolume(both, points, curve.axes().figure().label());
         }
         assertThat(quoted).hasSizeGreaterThan(80);
     }

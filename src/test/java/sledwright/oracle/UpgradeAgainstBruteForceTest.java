@@ -72,7 +72,7 @@ class UpgradeAgainstBruteForceTest {
             String about = "least %d, found %s%n%s".formatted(least, upgrade.plan().map(Plan::spend), one.text());
             found[upgrade.plan().isEmpty() ? 0 : upgrade.plan().get().changesAnything() ? one.machines() > 1 ? 3 : 2 : 1]++;
             assertThat(upgrade.plan().isPresent()).as(about).isEqualTo(least != Long.MAX_VALUE);
-            assertThat(upgrade.status()).as(about).isEqualTo(least == Long.MAX_VALUE ? Status.IMPOSSIBLE : Status.PROVED);
+            assertThat(upgrade.proof().status()).as(about).isEqualTo(least == Long.MAX_VALUE ? Status.IMPOSSIBLE : Status.PROVED);
             upgrade.plan().ifPresent(plan -> {
                 assertThat(plan.spend().total()).as(about).isEqualTo(least);
                 check(one, plan, about);

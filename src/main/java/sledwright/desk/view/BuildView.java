@@ -6,9 +6,7 @@ import java.util.Optional;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
 import sledwright.domain.Pick;
-import sledwright.domain.Processor;
 import sledwright.domain.Request;
-import sledwright.domain.Supply;
 import sledwright.metrics.Figures;
 import sledwright.metrics.PowerDraw;
 import sledwright.metrics.WorkDone;
@@ -18,17 +16,11 @@ import sledwright.rules.Order;
  * What an order of machines of one kind consists of, costs and reaches.
  *
  * @param price     all machines, in units of the currency; empty where stock does not hold the parts
- * @param platform  its part number
- * @param processor empty where none is fitted
- * @param cooling   empty where no processor is fitted
- * @param supply    empty where the enclosure feeds the machine
- * @param supplies  supplies of that kind in one machine
+ * @param bare      what all its machines have alike
  * @param machines  one entry for each different population, the heaviest first; at least one
  * @param leadDays  days until the last part arrives
  */
-public record BuildView(Optional<BigDecimal> price, String platform, String platformName, Optional<Processor> processor,
-                        int processors, Optional<String> cooling, Optional<String> supply, int supplies,
-                        List<MachineView> machines, int leadDays, List<Line> lines) {
+public record BuildView(Optional<BigDecimal> price, BareMachine bare, List<MachineView> machines, int leadDays, List<Line> lines) {
 
     /**
      * @param priced whether the order's picks hold every part of it
@@ -44,11 +36,8 @@ public record BuildView(Optional<BigDecimal> price, String platform, String plat
     static BuildView of(Order order, Optional<BigDecimal> price, List<Line> lines) {
         Catalog catalog = order.catalog();
         Build build = PowerDraw.heaviest(order.machines());
-        return new BuildView(price, build.platform().sku(), build.platform().name(), build.processors().stream().findFirst(),
-                build.processors().size(), build.processors().isEmpty() ? Optional.empty() : Optional.of(build.cooling().sku()),
-                build.supply().map(Supply::sku), build.supply().map(Supply::count).orElse(0),
-                MachineView.all(order.machines(), order.request(), catalog.throughputFactors()),
-                order.picks().stream().mapToInt(pick -> pick.lot().leadDays()).max().orElse(0), lines);
+        return new BuildView(price, BareMachine.of(build),
+                MachineView.all(order.machines(), order.request(), catalog.throughputFactors()), leadDays(order.picks()), lines);
     }
 
     /**
@@ -59,10 +48,12 @@ public record BuildView(Optional<BigDecimal> price, String platform, String plat
      * @param lines add up to it
      */
     static BuildView of(Build build, int machines, Request request, Catalog catalog, List<Pick> picks, BigDecimal price, List<Line> lines) {
-        return new BuildView(Optional.of(price), build.platform().sku(), build.platform().name(), Optional.of(build.processor()),
-                build.processors().size(), Optional.of(build.cooling().sku()), build.supply().map(Supply::sku),
-                build.supply().map(Supply::count).orElse(0), List.of(MachineView.of(machines, build, request, catalog.throughputFactors())),
-                picks.stream().mapToInt(pick -> pick.lot().leadDays()).max().orElse(0), lines);
+        return new BuildView(Optional.of(price), BareMachine.of(build),
+                List.of(MachineView.of(machines, build, request, catalog.throughputFactors())), leadDays(picks), lines);
+    }
+
+    private static int leadDays(List<Pick> picks) {
+        return picks.stream().mapToInt(pick -> pick.lot().leadDays()).max().orElse(0);
     }
 
     /** Whether its work is something else than its throughput. */
@@ -83,10 +74,5 @@ public record BuildView(Optional<BigDecimal> price, String platform, String plat
     /** All machines together. */
     public int count() {
         return machines.stream().mapToInt(MachineView::count).sum();
-    }
-
-    /** The fitted processors' part number; empty where none is fitted. */
-    public Optional<String> processorSku() {
-        return processor.map(Processor::sku);
     }
 }

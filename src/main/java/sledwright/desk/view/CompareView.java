@@ -15,6 +15,7 @@ import java.util.stream.Stream;
 import sledwright.compare.Comparison;
 import sledwright.compare.Cost;
 import sledwright.compare.Curve;
+import sledwright.compare.CurveAxes;
 import sledwright.compare.Point;
 import sledwright.compare.Together;
 import sledwright.domain.Catalog;
@@ -30,27 +31,22 @@ import sledwright.words.Sentence;
 /**
  * A comparison, for every format alike. Money is in units of the currency.
  *
- * @param request  its name
- * @param machines that each cost is of
- * @param energy   what electricity costs are counted by; its price in minor units
+ * @param topic    each cost is of all its machines
  * @param builds   each build that is on some curve or among those together, once, the cheapest first
  * @param together numbers of the builds of all figures at once
- * @param doubts   what keeps it from being proved
- * @param discount what a customer pays in the place of a price; no price here counts it
  */
-public record CompareView(String request, int machines, String currency, Status status, Optional<Energy> energy,
-                          Optional<BigDecimal> pricePerKwh, boolean byPlatform, List<CurveView> curves, List<BuildView> builds,
-                          Optional<TogetherView> together, Doubts doubts, AnswerDay day, Discount discount) {
+public record CompareView(Topic topic, Scope scope, CompareProof proof, List<CurveView> curves, List<BuildView> builds,
+                          Optional<TogetherView> together, AnswerDay day) {
 
     /** The same of a request whose customer pays something else than the price. */
     public CompareView with(Discount granted) {
-        return new CompareView(request, machines, currency, status, energy, pricePerKwh, byPlatform, curves, builds, together, doubts, day,
-                granted);
+        return new CompareView(topic, new Scope(scope.energy(), scope.pricePerKwh(), scope.byPlatform(), granted), proof, curves, builds,
+                together, day);
     }
 
     /** That prices here are not what the customer pays; empty where they are. */
     public Optional<Sentence> beforeDiscount() {
-        return discount.isNone() ? Optional.empty() : Optional.of(discount.percent()
+        return scope.discount().isNone() ? Optional.empty() : Optional.of(scope.discount().percent()
                 .map(percent -> Sentence.of("Prices are before the discount of %s %%.", Numbers.plain(percent.doubleValue())))
                 .orElse(Sentence.plain("Prices are those of the list; a price was agreed for one build, which no point counts.")));
     }
@@ -59,33 +55,57 @@ public record CompareView(String request, int machines, String currency, Status 
     private static final int DIGITS_OF_A_UNIT = 2;
 
     /**
+     * What is compared.
+     *
+     * @param energy   what electricity costs are counted by; its price in minor units
+     * @param discount what a customer pays in the place of a price; no price here counts it
+     */
+    public record Scope(Optional<Energy> energy, Optional<BigDecimal> pricePerKwh, boolean byPlatform, Discount discount) {
+    }
+
+    /** @param doubts what keeps it from being proved */
+    public record CompareProof(Status status, Doubts doubts) {
+    }
+
+    /**
      * A curve with the words that its figure goes by.
      *
      * @param shortened the points that a page has room for, each with what it costs and brings against the one shown before it
      * @param bound what a build costs at least that gives more than the last proved point; empty where all are proved, or nothing is known
      */
-    public record CurveView(Axis axis, Cost cost, Optional<String> platform, Status status, int proved, Optional<BigDecimal> bound,
-                            List<PointView> points, Shortened shortened) {
+    public record CurveView(CurveAxes axes, Status status, int proved, Optional<BigDecimal> bound, List<PointView> points,
+                            Shortened shortened) {
 
         /** The figure with its unit, such as {@code usable memory, GB}. */
         public String figureWords() {
-            return axis.noun() + axis.unitAfter(", ");
+            return axes.figure().noun() + axes.figure().unitAfter(", ");
         }
     }
 
     /**
-     * @param build    number of the build, from 1
-     * @param energy   empty where no electricity is counted
-     * @param perUnit  cost of each unit of the figure; of the load, of each watt saved against the first point
-     * @param extra    what it costs more than the point before; empty for the first
-     * @param foremost whether no point of another platform's curve beats it
+     * @param build   number of the build, from 1
+     * @param cost    the price, or the total
+     * @param perUnit cost of each unit of the figure; of the load, of each watt saved against the first point
+     * @param extra   what it costs more than the point before; empty for the first
      */
-    public record PointView(int build, BigDecimal price, Optional<BigDecimal> energy, BigDecimal cost, double figure,
-            Optional<BigDecimal> perUnit, Optional<Extra> extra, boolean knee, boolean bestPerUnit, boolean foremost, boolean proved) {
+    public record PointView(int build, PriceAndEnergy paid, BigDecimal cost, double figure, Optional<BigDecimal> perUnit,
+                            Optional<Extra> extra, PointMarks marks) {
+    }
+
+    /** @param energy empty where no electricity is counted */
+    public record PriceAndEnergy(BigDecimal price, Optional<BigDecimal> energy) {
 
         public BigDecimal total() {
             return price.add(energy.orElse(BigDecimal.ZERO));
         }
+    }
+
+    /**
+     * What is said of a point.
+     *
+     * @param foremost whether no point of another platform's curve beats it
+     */
+    public record PointMarks(boolean knee, boolean bestPerUnit, boolean foremost, boolean proved) {
     }
 
     /**
@@ -112,21 +132,21 @@ public record CompareView(String request, int machines, String currency, Status 
 
     /** What was asked about: {@code total cost} or {@code price}. */
     public List<Cost> costs() {
-        return curves.stream().map(CurveView::cost).distinct().toList();
+        return curves.stream().map(curve -> curve.axes().cost()).distinct().toList();
     }
 
     public List<Axis> axes() {
-        return curves.stream().map(CurveView::axis).distinct().toList();
+        return curves.stream().map(curve -> curve.axes().figure()).distinct().toList();
     }
 
     /** The curves of a figure over a cost, one for each platform or one for all. */
     public List<CurveView> curves(Axis axis, Cost cost) {
-        return curves.stream().filter(curve -> curve.axis() == axis && curve.cost() == cost).toList();
+        return curves.stream().filter(curve -> curve.axes().figure() == axis && curve.axes().cost() == cost).toList();
     }
 
     /** Whether no build is valid. */
     public boolean isImpossible() {
-        return status == Status.IMPOSSIBLE;
+        return proof.status() == Status.IMPOSSIBLE;
     }
 
     public BuildView build(int number) {
@@ -168,12 +188,11 @@ public record CompareView(String request, int machines, String currency, Status 
         }
 
         CompareView view() {
-            return new CompareView(comparison.request().name(), comparison.request().machines(), catalog.currency().getCurrencyCode(),
-                    comparison.status(), comparison.energy(),
-                    comparison.energy().map(energy -> perUnit(energy.pricePerKwh())), comparison.byPlatform(),
-                    comparison.curves().stream().map(this::curve).toList(), builds, comparison.together().map(this::together),
-                    comparison.doubts(), AnswerDay.of(catalog, numbers.keySet().stream().flatMap(order -> order.picks().stream())),
-                    Discount.NONE);
+            return new CompareView(Topic.of(comparison.request(), catalog), new Scope(comparison.energy(), comparison.energy()
+                    .map(energy -> perUnit(energy.pricePerKwh())), comparison.byPlatform(), Discount.NONE),
+                    new CompareProof(comparison.status(), comparison.doubts()), comparison.curves().stream().map(this::curve).toList(),
+                    builds, comparison.together().map(this::together),
+                    AnswerDay.of(catalog, numbers.keySet().stream().flatMap(order -> order.picks().stream())));
         }
 
         private TogetherView together(Together all) {
@@ -187,7 +206,7 @@ public record CompareView(String request, int machines, String currency, Status 
             Optional<BigDecimal> bound = curve.bound().isPresent()
                     ? Optional.of(catalog.amount((long) Math.ceil(curve.bound().getAsDouble())))
                     : Optional.empty();
-            return new CurveView(curve.axis(), curve.cost(), curve.platform(), curve.status(), curve.proved(), bound, points(curve, all),
+            return new CurveView(curve.axes(), curve.status(), curve.proved(), bound, points(curve, all),
                     new Shortened(points(curve, few.points()), few.share(), all.size() - few.points().size()));
         }
 
@@ -198,11 +217,12 @@ public record CompareView(String request, int machines, String currency, Status 
                 Point point = curve.points().get(i);
                 OptionalDouble unit = curve.costPerUnit(i);
                 Optional<Extra> extra = points.isEmpty() ? Optional.empty() : Optional.of(extra(curve, list.get(points.size() - 1), i));
-                points.add(new PointView(numbers.get(point.order()), catalog.amount(point.price()),
-                        comparison.energy().map(energy -> catalog.amount(point.energy())), catalog.amount(curve.cost(i)), point.figure(),
+                points.add(new PointView(numbers.get(point.order()),
+                        new PriceAndEnergy(catalog.amount(point.price()),
+                        comparison.energy().map(energy -> catalog.amount(point.energy()))), catalog.amount(curve.cost(i)), point.figure(),
                         unit.isPresent() ? Optional.of(perUnit(unit.getAsDouble())) : Optional.empty(), extra,
-                        curve.knee().equals(OptionalInt.of(i)), curve.bestPerUnit().equals(OptionalInt.of(i)),
-                        comparison.isForemost(curve, point), i < curve.proved()));
+                        new PointMarks(curve.knee().equals(OptionalInt.of(i)), curve.bestPerUnit().equals(OptionalInt.of(i)),
+                                comparison.isForemost(curve, point), i < curve.proved())));
             }
             return List.copyOf(points);
         }

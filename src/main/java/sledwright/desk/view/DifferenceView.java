@@ -34,7 +34,7 @@ public record DifferenceView(Side before, Side after, String currency, CatalogDi
 
         public static Answer of(QuoteView view) {
             Optional<BuildView> best = view.alternatives().stream().findFirst().map(QuoteView.Alternative::build);
-            return new Answer(view.status().label(), best.flatMap(BuildView::price), best.map(Answer::words).orElse(""), List.of());
+            return new Answer(view.proof().status().label(), best.flatMap(BuildView::price), best.map(Answer::words).orElse(""), List.of());
         }
 
         public static Answer unreadable(List<String> faults) {
@@ -43,10 +43,10 @@ public record DifferenceView(Side before, Side after, String currency, CatalogDi
 
         private static String words(BuildView build) {
             Map<String, Integer> modules = build.heaviest().modules();
-            return "%s, %s x %s, %s, %s%s".formatted(build.platform(), build.processors(), build.processorSku().orElse("no processor"),
-                    build.cooling().orElse("no heat sink kit"),
+            return "%s, %s x %s, %s, %s%s".formatted(build.bare().platform(), build.bare().processors(),
+                    build.bare().processorSku().orElse("no processor"), build.bare().cooling().orElse("no heat sink kit"),
                     modules.entrySet().stream().map(entry -> entry.getValue() + " x " + entry.getKey()).collect(Collectors.joining(", ")),
-                    build.supply().map(supply -> ", " + build.supplies() + " x " + supply).orElse(""));
+                    build.bare().supply().map(supply -> ", " + build.bare().supplies() + " x " + supply).orElse(""));
         }
     }
 

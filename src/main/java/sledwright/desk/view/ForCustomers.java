@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import sledwright.desk.view.OrderView.Contents;
 import sledwright.desk.view.OrderView.Filled;
 import sledwright.desk.view.OrderView.Group;
 import sledwright.desk.view.OrderView.Housed;
@@ -26,26 +27,25 @@ public final class ForCustomers {
     }
 
     public static QuoteView of(QuoteView view) {
-        return new QuoteView(view.request(), view.machines(), view.objective(), view.currency(), view.status(), view.best(), view.bound(),
-                each(view.alternatives(), some -> new QuoteView.Alternative(some.rank(), of(some.build()), some.priceLessWorth(),
-                        some.difference(), some.reasons(), some.mark(), some.energy(), some.pays(), Optional.empty())), view.doubts(),
-                of(view.explanation()), view.moreWork(), view.tooMany(), Optional.empty(),
+        return new QuoteView(view.topic(), view.objective(), view.proof(), each(view.alternatives(), some -> new QuoteView.Alternative(
+                some.rank(), of(some.build()), some.mark(), some.difference(), some.reasons(), some.weighed(), some.sale().forCustomers())),
+                of(view.explanation()), new QuoteView.Outlook(view.outlook().moreWork(), view.outlook().tooMany(), Optional.empty()),
                 view.day().forCustomers());
     }
 
     public static CompareView of(CompareView view) {
-        return new CompareView(view.request(), view.machines(), view.currency(), view.status(), view.energy(), view.pricePerKwh(),
-                view.byPlatform(), view.curves(), each(view.builds(), ForCustomers::of), view.together(), view.doubts(),
-                view.day().forCustomers(), view.discount());
+        return new CompareView(view.topic(), view.scope(), view.proof(), view.curves(), each(view.builds(), ForCustomers::of),
+                view.together(), view.day().forCustomers());
     }
 
     public static OrderView of(OrderView view) {
-        return new OrderView(view.request(), view.currency(), view.status(), view.machines(), view.best(), view.charge(), view.worth(),
-                view.bound(), view.gapPercent(), view.ended(), view.doubts(), view.cost(), view.pays(), Optional.empty(),
-                each(view.lines(), ForCustomers::of),
-                each(view.enclosures(), housed -> new Housed(housed.number(), housed.sku(), housed.name(), housed.bays(), housed.supply(),
-                        housed.supplies(), housed.sleds(), housed.price(), of(housed.lines()))), of(view.picks()), List.of(), List.of(),
+        return new OrderView(view.topic(), view.proof(), view.cost(), view.sale().forCustomers(), of(view.contents()),
                 view.shortage().map(ForCustomers::of), view.day().forCustomers());
+    }
+
+    private static Contents of(Contents some) {
+        return new Contents(each(some.lines(), ForCustomers::of), each(some.enclosures(), housed -> new Housed(housed.number(),
+                housed.filled(), housed.sleds(), housed.price(), of(housed.lines()))), of(some.picks()), List.of(), List.of());
     }
 
     /** Neither how many suppliers there would be nor what stands in stock is shown, but that no enclosure feeds a sled is. */
@@ -55,22 +55,19 @@ public final class ForCustomers {
     }
 
     private static Filled of(Filled line) {
-        return new Filled(line.name(), line.asked(), line.missing(), line.priority(), line.uniform(), line.price(),
+        return new Filled(line.line(), line.missing(), line.price(),
                 each(line.builds(), group -> new Group(group.number(), of(group.build()), List.of())), line.why().map(ForCustomers::of));
     }
 
     public static UpgradeView of(UpgradeView view) {
-        return new UpgradeView(view.request(), view.machines(), view.currency(), view.status(), view.bound(), view.breaches(),
-                view.misses(), view.figures(), view.upgrade().map(done -> new UpgradeView.Done(done.changes(), done.spent(),
-                        of(done.build()), done.work())),
+        return new UpgradeView(view.topic(), view.proof(), view.standing(),
+                view.upgrade().map(done -> new UpgradeView.Done(done.changes(), done.spent(), of(done.build()), done.work())),
                 view.whole().map(whole -> new UpgradeView.Bought(of(whole.build()), whole.price(), whole.credit(), whole.spend(),
-                        whole.extra())), view.doubts(), view.wholeDoubts(), of(view.explanation()),
-                view.day().forCustomers());
+                        whole.extra())), of(view.explanation()), view.day().forCustomers());
     }
 
     private static BuildView of(BuildView build) {
-        return new BuildView(build.price(), build.platform(), build.platformName(), build.processor(), build.processors(),
-                build.cooling(), build.supply(), build.supplies(), build.machines(), build.leadDays(), of(build.lines()));
+        return new BuildView(build.price(), build.bare(), build.machines(), build.leadDays(), of(build.lines()));
     }
 
     /** Lines that differ only in their lots become one, which is there when the last of them is. */

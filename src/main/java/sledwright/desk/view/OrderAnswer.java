@@ -20,12 +20,12 @@ public record OrderAnswer(OrderView view, Job.Order job, OrderOutcome outcome, O
 
     @Override
     public int machines() {
-        return view.machines();
+        return view.topic().machines();
     }
 
     @Override
     public String status() {
-        return view.status().label();
+        return view.proof().status().label();
     }
 
     @Override

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import sledwright.domain.Discount;
+import sledwright.domain.FilledEnclosure;
+import sledwright.domain.OrderLine;
 import sledwright.explain.Explanation;
 import sledwright.explain.ask.Unproved;
 import sledwright.generator.Doubts;
@@ -14,77 +16,82 @@ import sledwright.planner.order.OrderStatus;
 /**
  * The answer to an order of several lines. Amounts are in units of the currency.
  *
- * @param request    its name
- * @param currency   ISO 4217
- * @param machines   that are asked for
- * @param best       the figure that is brought down: the price, with {@code charge}, less {@code worth}; empty where nothing is delivered
- * @param charge     what further part numbers of memory module in one machine count, without being part of the price
- * @param worth      of what machines of best-value lines have beyond what is asked
- * @param bound      no order that delivers as much has a lesser figure; empty where not known
- * @param gapPercent by how much of it the figure could be better at most; empty where not known
- * @param ended      why the search ended
- * @param doubts     what keeps it from being proved; none: it is, or nothing is left to try
- * @param cost       of what is delivered
- * @param pays       what the customer pays for it
- * @param earned     what the shop is left of that; empty for a customer
- * @param enclosures what houses the sleds
- * @param picks      parts by lot over the whole order
- * @param suppliers  who delivers something
- * @param scarce     parts of which one more would save something, the one that saves most first
- * @param shortage   what is lacking; empty where all machines are delivered
+ * @param cost     of what is delivered
+ * @param sale     of it
+ * @param shortage what is lacking; empty where all machines are delivered
  */
-public record OrderView(String request, String currency, OrderStatus status, int machines, Optional<BigDecimal> best, BigDecimal charge,
-        BigDecimal worth,
-                        Optional<BigDecimal> bound, Optional<BigDecimal> gapPercent, OrderOutcome.End ended, Doubts doubts,
-                        Cost cost, Payment pays,
-                        Optional<Earnings> earned, List<Filled> lines,
-                        List<Housed> enclosures, List<Line> picks, List<Delivery> suppliers, List<Scarce> scarce,
-                        Optional<Shortage> shortage, AnswerDay day) {
+public record OrderView(Topic topic, OrderProof proof, Cost cost, Sale sale, Contents contents, Optional<Shortage> shortage,
+                        AnswerDay day) {
 
-    public OrderView {
-        lines = List.copyOf(lines);
-        enclosures = List.copyOf(enclosures);
-        picks = List.copyOf(picks);
-        suppliers = List.copyOf(suppliers);
-        scarce = List.copyOf(scarce);
+    /**
+     * How good it is, and how sure that is.
+     *
+     * @param best       the figure that is brought down: the price, with the charge, less the worth; empty where nothing is delivered
+     * @param bound      no order that delivers as much has a lesser figure; empty where not known
+     * @param gapPercent by how much of it the figure could be better at most; empty where not known
+     * @param ended      why the search ended
+     * @param doubts     what keeps it from being proved; none: it is, or nothing is left to try
+     */
+    public record OrderProof(OrderStatus status, Optional<BigDecimal> best, Optional<BigDecimal> bound, Optional<BigDecimal> gapPercent,
+                             OrderOutcome.End ended, Doubts doubts) {
+    }
+
+    /**
+     * What is delivered.
+     *
+     * @param enclosures what houses the sleds
+     * @param picks      parts by lot over the whole order
+     * @param suppliers  who delivers something
+     * @param scarce     parts of which one more unit would save something, the one that saves most first
+     */
+    public record Contents(List<Filled> lines, List<Housed> enclosures, List<Line> picks, List<Delivery> suppliers, List<Scarce> scarce) {
+
+        public Contents {
+            lines = List.copyOf(lines);
+            enclosures = List.copyOf(enclosures);
+            picks = List.copyOf(picks);
+            suppliers = List.copyOf(suppliers);
+            scarce = List.copyOf(scarce);
+        }
     }
 
     /** What keeps it from being proved and more time would not change. */
     public List<String> reservations() {
-        return Unproved.whateverTheTime(doubts);
+        return Unproved.whateverTheTime(proof.doubts());
     }
 
     /** Suppliers that deliver something. */
     public int deliveries() {
-        return (int) suppliers.stream().filter(delivery -> !delivery.own()).count();
+        return (int) contents.suppliers().stream().filter(delivery -> !delivery.own()).count();
     }
 
     /**
      * What an order costs.
      *
      * @param delivery what its suppliers charge for delivering
+     * @param charge   what further part numbers of memory module in one machine count, without being part of the total
+     * @param worth    of what machines of best-value lines have beyond what is asked
      */
-    public record Cost(BigDecimal parts, BigDecimal labour, BigDecimal licence, BigDecimal delivery, BigDecimal total) {
+    public record Cost(BigDecimal parts, BigDecimal labour, BigDecimal licence, BigDecimal delivery, BigDecimal total,
+                       BigDecimal charge, BigDecimal worth) {
     }
 
     /**
      * A line of the order.
      *
-     * @param asked  machines
      * @param price  of its machines, without what houses them and what their delivery costs
      * @param builds the most used first
      * @param why    what conflicts where not one machine of it can be built from the stock, nobody else drawing on it; empty where that
      *               is not so or not known
      */
-    public record Filled(String name, int asked, int missing, int priority, boolean uniform, BigDecimal price, List<Group> builds,
-                         Optional<Explanation> why) {
+    public record Filled(OrderLine line, int missing, BigDecimal price, List<Group> builds, Optional<Explanation> why) {
 
         public Filled {
             builds = List.copyOf(builds);
         }
 
         public int delivered() {
-            return asked - missing;
+            return line.machines() - missing;
         }
     }
 
@@ -118,13 +125,11 @@ public record OrderView(String request, String currency, OrderStatus status, int
     /**
      * An enclosure with its sleds.
      *
-     * @param number   from 1
-     * @param supplies how many of its supply feed it
-     * @param sleds    first bay first
-     * @param lines    the enclosure and its supplies
+     * @param number from 1
+     * @param sleds  first bay first
+     * @param lines  the enclosure and its supplies
      */
-    public record Housed(int number, String sku, String name, int bays, String supply, int supplies, List<Sled> sleds, BigDecimal price,
-                         List<Line> lines) {
+    public record Housed(int number, FilledEnclosure filled, List<Sled> sleds, BigDecimal price, List<Line> lines) {
 
         public double loadW() {
             return sleds.stream().mapToDouble(Sled::loadW).sum();
@@ -207,11 +212,11 @@ public record OrderView(String request, String currency, OrderStatus status, int
 
     /** Machines that are delivered. */
     public int delivered() {
-        return lines.stream().mapToInt(Filled::delivered).sum();
+        return contents.lines().stream().mapToInt(Filled::delivered).sum();
     }
 
     /** Whether the figure that is brought down is the price. */
     public boolean isPriceAlone() {
-        return charge.signum() == 0 && worth.signum() == 0;
+        return cost.charge().signum() == 0 && cost.worth().signum() == 0;
     }
 }

@@ -14,6 +14,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import sledwright.desk.view.OrderView.Cause;
+import sledwright.desk.view.OrderView.Contents;
 import sledwright.desk.view.OrderView.Cost;
 import sledwright.desk.view.OrderView.Delivery;
 import sledwright.desk.view.OrderView.Filled;
@@ -21,6 +22,7 @@ import sledwright.desk.view.OrderView.Group;
 import sledwright.desk.view.OrderView.Housed;
 import sledwright.desk.view.OrderView.Lack;
 import sledwright.desk.view.OrderView.Later;
+import sledwright.desk.view.OrderView.OrderProof;
 import sledwright.desk.view.OrderView.Picked;
 import sledwright.desk.view.OrderView.Scarce;
 import sledwright.desk.view.OrderView.Shortage;
@@ -41,12 +43,12 @@ import sledwright.metrics.Quantity;
 import sledwright.metrics.SurplusWorth;
 import sledwright.planner.order.OrderOutcome;
 import sledwright.planner.order.OrderOutcome.Fill;
+import sledwright.planner.order.OrderOutcome.LightestSled;
 import sledwright.planner.order.OrderOutcome.LineFill;
 import sledwright.planner.order.OrderOutcome.Price;
 import sledwright.planner.order.OrderOutcome.Shortages;
 import sledwright.planner.order.OrderOutcome.TooFewBays;
 import sledwright.planner.order.OrderOutcome.TooFewSuppliers;
-import sledwright.planner.order.OrderOutcome.LightestSled;
 import sledwright.planner.order.OrderOutcome.Unfed;
 import sledwright.planner.order.OrderOutcome.Unhoused;
 import sledwright.planner.order.OrderStatus;
@@ -77,7 +79,6 @@ final class OrderViews {
 
     OrderView make() {
         List<Filled> lines = outcome.lines().stream().map(this::line).toList();
-        boolean nothing = outcome.delivered() == 0;
         Payment pays = Payment.of(outcome.price().total(), outcome.missing() == 0 ? discount : discount.ofOthers(), catalog);
         List<Line> picks = parts(outcome.picks());
         Earnings earned = Earnings.of(picks, pays, catalog.house().marginFloor());
@@ -85,15 +86,17 @@ final class OrderViews {
         if (discount.agreed().isPresent() && outcome.missing() > 0) {
             warnings.add(Sentence.plain("The agreed price is that of all machines; what can be delivered is at its own price."));
         }
-        return new OrderView(outcome.order().name(), catalog.currency().getCurrencyCode(), status(), outcome.order().machines(),
-                nothing ? Optional.empty() : amount(outcome.best()), catalog.amount(charge()), catalog.amount(worth()), nothing
-                        ? Optional.empty() : amount(outcome.bound()), gapPercent(), outcome.ended(), outcome.doubts(),
-                cost(outcome.price()), pays,
-                Optional.of(earned), lines,
-                enclosures(), picks, suppliers(),
-                outcome.scarce().stream().map(scarce -> new Scarce(scarce.sku(), catalog.amount(scarce.saves()))).toList(),
+        return new OrderView(new Topic(outcome.order().name(), outcome.order().machines(), catalog.currency().getCurrencyCode()), proof(),
+                cost(outcome.price()), new Sale(pays, Optional.of(earned)), new Contents(lines, enclosures(), picks, suppliers(),
+                outcome.scarce().stream().map(scarce -> new Scarce(scarce.sku(), catalog.amount(scarce.saves()))).toList()),
                 outcome.missing() == 0 ? Optional.empty() : Optional.of(shortage(outcome.shortages())),
                 AnswerDay.of(catalog, outcome.picks().stream()).warning(warnings));
+    }
+
+    private OrderProof proof() {
+        boolean nothing = outcome.delivered() == 0;
+        return new OrderProof(status(), nothing ? Optional.empty() : amount(outcome.best()), nothing ? Optional.empty()
+                : amount(outcome.bound()), gapPercent(), outcome.ended(), outcome.doubts());
     }
 
     /** Nothing delivered is impossible only where it is proved that nothing can be. */
@@ -134,7 +137,7 @@ final class OrderViews {
 
     private Cost cost(Price price) {
         return new Cost(catalog.amount(price.parts()), catalog.amount(price.labour()), catalog.amount(price.licence()),
-                catalog.amount(price.delivery()), catalog.amount(price.total()));
+                catalog.amount(price.delivery()), catalog.amount(price.total()), catalog.amount(charge()), catalog.amount(worth()));
     }
 
     private List<Line> parts(List<Pick> picks) {
@@ -156,8 +159,7 @@ final class OrderViews {
             machine += fill.machines();
             price = price.add(group.build().price().orElseThrow());
         }
-        return new Filled(line.line().name(), line.line().machines(), line.missing(), line.line().priority(), line.line().uniform(),
-                price, groups, Optional.ofNullable(why.get(line.line().name())));
+        return new Filled(line.line(), line.missing(), price, groups, Optional.ofNullable(why.get(line.line().name())));
     }
 
     private Group group(LineFill line, Fill fill, int number, int first) {
@@ -199,8 +201,7 @@ final class OrderViews {
                 sleds.add(new Sled(sleds.size() + 1, sled.line(), sled.machine(), sled.build(), sled.loadW()));
             }
             List<Line> lines = parts(picks);
-            enclosures.add(new Housed(enclosures.size() + 1, filled.enclosure().sku(), filled.enclosure().name(), filled.enclosure().bays(),
-                    filled.supply().sku(), filled.supply().count(), List.copyOf(sleds),
+            enclosures.add(new Housed(enclosures.size() + 1, filled, List.copyOf(sleds),
                     lines.stream().map(Line::total).reduce(catalog.amount(0), BigDecimal::add), lines));
         }
         return enclosures;

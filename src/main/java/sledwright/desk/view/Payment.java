@@ -30,8 +30,8 @@ public record Payment(BigDecimal price, Optional<BigDecimal> percent, boolean ag
     public static Payment of(long price, Discount discount, Catalog shop) {
         BigDecimal net = shop.amount(discount.net(price));
         Stationery papers = shop.stationery();
-        return new Payment(shop.amount(price), discount.percent(), discount.agreed().isPresent(), net, papers.taxPercent().map(percent ->
-                new Tax(papers.taxName(), percent, net.multiply(percent).movePointLeft(2).setScale(net.scale(), RoundingMode.HALF_UP))));
+        return new Payment(shop.amount(price), discount.percent(), discount.agreed().isPresent(), net, papers.tax().percent().map(percent ->
+                new Tax(papers.tax().name(), percent, net.multiply(percent).movePointLeft(2).setScale(net.scale(), RoundingMode.HALF_UP))));
     }
 
     /** Whether something else than the price is paid. */

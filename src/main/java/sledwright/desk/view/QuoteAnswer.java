@@ -20,12 +20,12 @@ public record QuoteAnswer(QuoteView view, Job.Quote job, Outcome outcome, Option
 
     @Override
     public int machines() {
-        return view.machines();
+        return view.topic().machines();
     }
 
     @Override
     public String status() {
-        return view.status().label();
+        return view.proof().status().label();
     }
 
     @Override

@@ -27,37 +27,50 @@ import sledwright.words.Sentence;
 /**
  * The answer to one request.
  *
- * @param request      its name
- * @param machines     how many it asks for
- * @param currency     ISO 4217
- * @param best         the objective's figure of the best: units of the currency for cheapest and best-value, else the figure of
- *                     one machine; empty when there is none
- * @param bound        nothing better than this exists; empty when there is none
  * @param alternatives the best first
- * @param doubts       whether the alternatives are the right ones; a time limit may end their list after the best is proved
- * @param moreWork     what one step of work costs; empty where the request has no workload or it is not known
- * @param tooMany      how many machines can be had where not all of them can; empty where their number is not what is in the way
- * @param steps        how the best changes with the request and with prices; empty where nobody asked
  */
-public record QuoteView(String request, int machines, Objective objective, String currency, Status status,
-                        Optional<BigDecimal> best, Optional<BigDecimal> bound, List<Alternative> alternatives, Doubts doubts,
-                        Explanation explanation, Optional<MoreWork> moreWork, Optional<TooMany> tooMany,
-                        Optional<Steps> steps, AnswerDay day) {
+public record QuoteView(Topic topic, Objective objective, QuoteProof proof, List<Alternative> alternatives, Explanation explanation,
+                        Outlook outlook, AnswerDay day) {
+
+    /**
+     * How good the best is, and how sure that is.
+     *
+     * @param best   the objective's figure of the best: units of the currency for cheapest and best-value, else the figure of one
+     *               machine; empty when there is none
+     * @param bound  nothing better than this exists; empty when there is none
+     * @param doubts whether the alternatives are the right ones; a time limit may end their list after the best is proved
+     */
+    public record QuoteProof(Status status, Optional<BigDecimal> best, Optional<BigDecimal> bound, Doubts doubts) {
+    }
+
+    /**
+     * What other requests would be answered.
+     *
+     * @param moreWork what one step of work costs; empty where the request has no workload or it is not known
+     * @param tooMany  how many machines can be had where not all of them can; empty where their number is not what is in the way
+     * @param steps    how the best changes with the request and with prices; empty where nobody asked
+     */
+    public record Outlook(Optional<MoreWork> moreWork, Optional<TooMany> tooMany, Optional<Steps> steps) {
+    }
+
+    /**
+     * What decides beside the price, in units of the currency.
+     *
+     * @param priceLessWorth what a best-value request ranks by; empty for every other objective
+     * @param energy         what the electricity of all machines costs over the years; empty where the request counts none
+     */
+    public record Weighed(Optional<BigDecimal> priceLessWorth, Optional<BigDecimal> energy) {
+    }
 
     /**
      * A ranked order.
      *
-     * @param priceLessWorth what a best-value request ranks by, in units of the currency; empty for every other objective
-     * @param difference     what it buys against the best; empty for the best itself
-     * @param reasons        why it is as it is
-     * @param mark           what a price point is chosen for; empty for an alternative
-     * @param energy         what the electricity of all machines costs over the years; empty where the request counts none
-     * @param pays           what the customer pays
-     * @param earned         what the shop is left of it; empty for a customer
+     * @param mark       what a price point is chosen for; empty for an alternative
+     * @param difference what it buys against the best; empty for the best itself
+     * @param reasons    why it is as it is
      */
-    public record Alternative(int rank, BuildView build, Optional<BigDecimal> priceLessWorth, Optional<Sentence> difference,
-                              List<Sentence> reasons, Optional<PricePoints.Mark> mark, Optional<BigDecimal> energy, Payment pays,
-                              Optional<Earnings> earned) {
+    public record Alternative(int rank, BuildView build, Optional<PricePoints.Mark> mark, Optional<Sentence> difference,
+                              List<Sentence> reasons, Weighed weighed, Sale sale) {
 
         /** What sets the memory speed and what holds the work back come first. */
         private static final int AFTER_WORK = 2;
@@ -66,12 +79,12 @@ public record QuoteView(String request, int machines, Objective objective, Strin
         private Alternative saying(Sentence more) {
             List<Sentence> told = new ArrayList<>(reasons);
             told.add(Math.min(AFTER_WORK, told.size()), more);
-            return new Alternative(rank, build, priceLessWorth, difference, List.copyOf(told), mark, energy, pays, earned);
+            return new Alternative(rank, build, mark, difference, List.copyOf(told), weighed, sale);
         }
 
         /** The price and the electricity; empty where the request counts none. */
         public Optional<BigDecimal> total() {
-            return energy.map(pays.price()::add);
+            return weighed.energy().map(sale.pays().price()::add);
         }
 
         /** All sentences, the difference first. */
@@ -105,16 +118,15 @@ public record QuoteView(String request, int machines, Objective objective, Strin
             BuildView build = BuildView.of(order, true);
             Payment pays = Payment.of(price, granted, catalog);
             Earnings earned = Earnings.of(build.lines(), pays, catalog.house().marginFloor());
-            alternatives.add(new Alternative(alternatives.size() + 1, build, priceLessWorth(order, build.figures()), difference,
-                    reasons(judged, pays), marks.stream().skip(alternatives.size()).findFirst(),
-                    order.request().energy().map(counted -> catalog.amount(order.energy())), pays, Optional.of(earned)));
+            alternatives.add(new Alternative(alternatives.size() + 1, build, marks.stream().skip(alternatives.size()).findFirst(),
+                    difference, reasons(judged, pays), new Weighed(priceLessWorth(order, build.figures()),
+                    order.request().energy().map(counted -> catalog.amount(order.energy()))), new Sale(pays, Optional.of(earned))));
             earned.warning("Rank " + alternatives.size(), catalog.currency().getCurrencyCode()).ifPresent(warnings::add);
         }
         Objective objective = outcome.request().objective();
-        return new QuoteView(outcome.request().name(), outcome.request().machines(), objective,
-                catalog.currency().getCurrencyCode(), outcome.status(), figure(outcome.best(), objective, catalog),
-                figure(outcome.bound(), objective, catalog), List.copyOf(alternatives), outcome.doubts(), explanation, Optional.empty(),
-                Optional.empty(), Optional.empty(),
+        return new QuoteView(Topic.of(outcome.request(), catalog), objective, new QuoteProof(outcome.status(),
+                figure(outcome.best(), objective, catalog), figure(outcome.bound(), objective, catalog), outcome.doubts()),
+                List.copyOf(alternatives), explanation, new Outlook(Optional.empty(), Optional.empty(), Optional.empty()),
                 AnswerDay.of(catalog, outcome.ranked().stream().flatMap(judged -> judged.order().picks().stream())).warning(warnings));
     }
 
@@ -130,7 +142,7 @@ public record QuoteView(String request, int machines, Objective objective, Strin
 
     /** Whether it is proved that the alternatives are the right ones. */
     public boolean complete() {
-        return doubts.none();
+        return proof.doubts().none();
     }
 
     /** Whether the builds are price points, each chosen for something. */
@@ -140,7 +152,7 @@ public record QuoteView(String request, int machines, Objective objective, Strin
 
     /** What keeps the best or the alternatives from being proved and more time would not change. */
     public List<String> reservations() {
-        return Unproved.whateverTheTime(doubts);
+        return Unproved.whateverTheTime(proof.doubts());
     }
 
     /** The same answer with what one step of work costs, which stands among the reasons of the first build, too. */
@@ -150,20 +162,20 @@ public record QuoteView(String request, int machines, Objective objective, Strin
         }
         List<Alternative> told = new ArrayList<>(alternatives);
         told.set(0, alternatives.get(0).saying(more.get().words()));
-        return new QuoteView(request, machines, objective, currency, status, best, bound, List.copyOf(told), doubts, explanation, more,
-                tooMany, steps, day);
+        return new QuoteView(topic, objective, proof, List.copyOf(told), explanation, new Outlook(more, outlook.tooMany(), outlook.steps()),
+                day);
     }
 
     /** The same answer with how many machines can be had. */
     public QuoteView lacking(Optional<TooMany> some) {
-        return new QuoteView(request, machines, objective, currency, status, best, bound, alternatives, doubts, explanation, moreWork, some,
-                steps, day);
+        return new QuoteView(topic, objective, proof, alternatives, explanation, new Outlook(outlook.moreWork(), some, outlook.steps()),
+                day);
     }
 
     /** The same answer with its steps. */
     public QuoteView with(Steps found) {
-        return new QuoteView(request, machines, objective, currency, status, best, bound, alternatives, doubts, explanation,
-                moreWork, tooMany, Optional.of(found), day);
+        return new QuoteView(topic, objective, proof, alternatives, explanation,
+                new Outlook(outlook.moreWork(), outlook.tooMany(), Optional.of(found)), day);
     }
 
     private static Optional<BigDecimal> priceLessWorth(Order order, Figures figures) {
@@ -188,10 +200,10 @@ public record QuoteView(String request, int machines, Objective objective, Strin
 
     /** The distance between best and bound as a share of the best, percent; empty where either is not known or the best is 0. */
     public Optional<BigDecimal> gapPercent() {
-        if (best.isEmpty() || bound.isEmpty() || best.get().signum() == 0) {
+        if (proof.best().isEmpty() || proof.bound().isEmpty() || proof.best().get().signum() == 0) {
             return Optional.empty();
         }
-        return Optional.of(best.get().subtract(bound.get()).abs().multiply(BigDecimal.valueOf(100))
-                .divide(best.get().abs(), 2, RoundingMode.HALF_UP));
+        return Optional.of(proof.best().get().subtract(proof.bound().get()).abs().multiply(BigDecimal.valueOf(100))
+                .divide(proof.best().get().abs(), 2, RoundingMode.HALF_UP));
     }
 }

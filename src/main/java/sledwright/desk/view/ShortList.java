@@ -44,7 +44,7 @@ record ShortList(List<Integer> points, double share) {
     }
 
     private static boolean isBetter(Curve curve, int point, int before, double share) {
-        Axis axis = curve.axis();
+        Axis axis = curve.axes().figure();
         double figure = curve.points().get(point).figure();
         double other = curve.points().get(before).figure();
         return axis.lessIsBetter() ? figure <= Quantity.lessThan(other, share) : figure >= Quantity.betterThan(other, share);

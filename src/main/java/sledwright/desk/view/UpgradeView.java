@@ -24,20 +24,31 @@ import sledwright.rules.target.Target;
 /**
  * The answer to a request for an upgrade. Amounts are of all machines, in units of the currency.
  *
- * @param request  its name
- * @param currency ISO 4217
- * @param bound    nothing costs less; empty where nothing is known
- * @param breaches rules that the machine breaks as it stands, whatever is asked for
- * @param misses   what keeps it from answering the request as it stands; empty: it does
- * @param figures  what is asked for, and what changes: what the machine reaches and what it will reach
  * @param upgrade  the least that was found; empty: nothing was
  * @param whole    the machines bought whole; empty: none were found
- * @param doubts   why it is not proved; none: it is
- * @param wholeDoubts why it is not proved that nothing cheaper, or nothing at all, can be bought whole
  */
-public record UpgradeView(String request, int machines, String currency, Status status, Optional<BigDecimal> bound,
-                          List<Violation> breaches, List<Violation> misses, List<Reach> figures, Optional<Done> upgrade,
-                          Optional<Bought> whole, Doubts doubts, Doubts wholeDoubts, Explanation explanation, AnswerDay day) {
+public record UpgradeView(Topic topic, UpgradeProof proof, Standing standing, Optional<Done> upgrade, Optional<Bought> whole,
+                          Explanation explanation, AnswerDay day) {
+
+    /**
+     * How sure the answer is.
+     *
+     * @param bound       nothing costs less; empty where nothing is known
+     * @param doubts      why it is not proved; none: it is
+     * @param wholeDoubts why it is not proved that nothing cheaper, or nothing at all, can be bought whole
+     */
+    public record UpgradeProof(Status status, Optional<BigDecimal> bound, Doubts doubts, Doubts wholeDoubts) {
+    }
+
+    /**
+     * How the machine stands to what is asked for.
+     *
+     * @param breaches rules that it breaks, whatever is asked for
+     * @param misses   what keeps it from answering the request; empty: it does
+     * @param figures  what is asked for, and what changes: what it reaches and what it will reach
+     */
+    public record Standing(List<Violation> breaches, List<Violation> misses, List<Reach> figures) {
+    }
 
     /** Figures that are reported when they change, asked for or not; so are the memory's speed and the load. */
     private static final Set<Target> ALWAYS = Set.of(Target.BANDWIDTH, Target.THROUGHPUT);
@@ -117,23 +128,25 @@ public record UpgradeView(String request, int machines, String currency, Status 
 
     /** Whether nothing cheaper, or nothing at all, can be bought whole. */
     public boolean wholeProved() {
-        return wholeDoubts.none();
+        return proof.wholeDoubts().none();
     }
 
     /** What more time does not do away with. */
     public List<String> reservations() {
-        return Unproved.whateverTheTime(Doubts.ofAll(List.of(doubts, wholeDoubts)));
+        return Unproved.whateverTheTime(Doubts.ofAll(List.of(proof.doubts(), proof.wholeDoubts())));
     }
 
     public static UpgradeView of(Upgrade upgrade, Catalog shop, Explanation explanation) {
         Optional<Plan> plan = upgrade.plan();
-        return new UpgradeView(upgrade.request().name(), upgrade.installed().machines(), shop.currency().getCurrencyCode(),
-                upgrade.status(), upgrade.bound().stream().mapToObj(shop::amount).findFirst(), upgrade.breaches(), upgrade.misses(),
-                figures(upgrade, shop), plan.map(found -> done(found, upgrade, shop)),
+        Upgrade.Proof proof = upgrade.proof();
+        return new UpgradeView(new Topic(upgrade.request().name(), upgrade.installed().machines(), shop.currency().getCurrencyCode()),
+                new UpgradeProof(proof.status(), proof.bound().stream().mapToObj(shop::amount).findFirst(), proof.doubts(),
+                proof.wholeDoubts()), new Standing(upgrade.breaches(), upgrade.misses(), figures(upgrade, shop)),
+                plan.map(found -> done(found, upgrade, shop)),
                 upgrade.whole().map(whole -> new Bought(BuildView.of(whole.order(), true), shop.amount(whole.order().price().total()),
                         shop.amount(whole.credit()), shop.amount(whole.spend()),
                         plan.map(found -> shop.amount(whole.spend() - found.spend().total())))),
-                upgrade.doubts(), upgrade.wholeDoubts(), explanation, AnswerDay.of(shop, Stream.concat(plan.stream().map(Plan::order),
+                explanation, AnswerDay.of(shop, Stream.concat(plan.stream().map(Plan::order),
                         upgrade.whole().stream().map(whole -> whole.order())).flatMap(order -> order.picks().stream())));
     }
 

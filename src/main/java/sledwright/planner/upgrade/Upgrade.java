@@ -13,14 +13,21 @@ import sledwright.rules.Violation;
  *
  * @param breaches what the installed machine breaks by itself, whatever is asked for
  * @param misses   what keeps it from answering the request as it stands; empty: it answers it
- * @param bound    no plan costs less, minor units; empty where nothing is known
  * @param plan     the least that was found; empty: nothing was
  * @param whole    the cheapest machines bought whole; empty: none was found
- * @param doubts   why it is not proved; none: it is
- * @param wholeDoubts why it is not proved that nothing cheaper, or nothing at all, can be bought whole
  */
-public record Upgrade(Request request, Installed installed, List<Violation> breaches, List<Violation> misses, Status status,
-                      OptionalLong bound, Optional<Plan> plan, Optional<Whole> whole, Doubts doubts, Doubts wholeDoubts) {
+public record Upgrade(Request request, Installed installed, List<Violation> breaches, List<Violation> misses, Proof proof,
+                      Optional<Plan> plan, Optional<Whole> whole) {
+
+    /**
+     * How sure the answer is.
+     *
+     * @param bound       no plan costs less, minor units; empty where nothing is known
+     * @param doubts      why it is not proved; none: it is
+     * @param wholeDoubts why it is not proved that nothing cheaper, or nothing at all, can be bought whole
+     */
+    public record Proof(Status status, OptionalLong bound, Doubts doubts, Doubts wholeDoubts) {
+    }
 
     public Upgrade {
         breaches = List.copyOf(breaches);
@@ -29,7 +36,7 @@ public record Upgrade(Request request, Installed installed, List<Violation> brea
 
     /** Whether nothing cheaper, or nothing at all, can be bought whole. */
     public boolean wholeProved() {
-        return wholeDoubts.none();
+        return proof.wholeDoubts().none();
     }
 
     /** Whether it costs less to buy the machines whole. */

@@ -79,10 +79,10 @@ public final class Upgrader {
         Outcome outcome = planner.plan(findings);
         Optional<Plan> plan = outcome.ranked().stream().findFirst().map(judged -> plan(judged.order()));
         Findings whole = search.ofTheShop().run(wholeRequest(), deadline);
-        return new Upgrade(request, installed, breaches(), search.misses(asked), outcome.status(),
-                Double.isFinite(outcome.bound()) ? OptionalLong.of(Math.round(outcome.bound())) : OptionalLong.empty(), plan,
-                whole.ranked().stream().findFirst().map(order -> new Whole(order, installed.creditOfMachines())),
-                doubts(outcome.status(), outcome.doubts()), doubts(whole.status(), whole.doubts()));
+        return new Upgrade(request, installed, breaches(), search.misses(asked), new Upgrade.Proof(outcome.status(),
+                Double.isFinite(outcome.bound()) ? OptionalLong.of(Math.round(outcome.bound())) : OptionalLong.empty(),
+                doubts(outcome.status(), outcome.doubts()), doubts(whole.status(), whole.doubts())), plan,
+                whole.ranked().stream().findFirst().map(order -> new Whole(order, installed.creditOfMachines())));
     }
 
     private static Doubts doubts(Status status, Doubts found) {

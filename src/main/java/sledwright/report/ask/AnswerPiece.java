@@ -72,11 +72,11 @@ public final class AnswerPiece {
     private String piece() {
         List<Alternative> ranked = view.alternatives();
         Map<String, Object> model = new HashMap<>();
-        model.put("status", view.status().label());
+        model.put("status", view.proof().status().label());
         model.put("sure", Sentences.capital(QuoteStatus.of(view)));
         model.put("doubts", doubts());
         model.put("options", ranked.stream().map(this::option).toList());
-        model.put("machines", view.machines());
+        model.put("machines", view.topic().machines());
         model.put("conflicts", each(view.explanation().conflicts(), conflict -> said(conflict.sentence())));
         model.put("lacks", each(view.explanation().lacks(), lack -> lack.message()));
         model.put("ways", each(view.explanation().relaxations(), this::way));
@@ -114,7 +114,7 @@ public final class AnswerPiece {
     }
 
     private static String machine(BuildView build) {
-        return "%s with %s and %s".formatted(build.platform(), BuildText.processors(build), BuildText.memory(build));
+        return "%s with %s and %s".formatted(build.bare().platform(), BuildText.processors(build), BuildText.memory(build));
     }
 
     private Option option(Alternative alternative) {
@@ -135,14 +135,14 @@ public final class AnswerPiece {
     private List<Fact> facts(Alternative alternative) {
         List<Fact> facts = new ArrayList<>();
         alternative.mark().ifPresent(mark -> facts.add(new Fact("Chosen for", QuoteText.words(mark))));
-        Payment pays = alternative.pays();
+        Payment pays = alternative.sale().pays();
         if (pays != null && pays.isChanged()) {
             facts.add(new Fact("Customer pays", words.money(pays.net())));
         }
         if (pays != null) {
             pays.tax().ifPresent(tax -> facts.add(new Fact("With " + tax.name(), words.money(pays.gross()))));
         }
-        alternative.energy().ifPresent(energy -> facts.add(new Fact("Energy", words.money(energy))));
+        alternative.weighed().energy().ifPresent(energy -> facts.add(new Fact("Energy", words.money(energy))));
         facts.addAll(BuildFacts.of(alternative.build(), words));
         return facts;
     }

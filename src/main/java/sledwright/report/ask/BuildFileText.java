@@ -27,13 +27,13 @@ public final class BuildFileText {
     private String text(BuildView build) {
         MachineView machine = build.heaviest();
         line("kind", "build");
-        line("platform", quoted(build.platform()));
-        build.processorSku().ifPresent(sku -> line("processor", quoted(sku)));
-        line("processors", String.valueOf(build.processors()));
-        build.cooling().ifPresent(sku -> line("cooling", quoted(sku)));
-        build.supply().ifPresent(sku -> {
+        line("platform", quoted(build.bare().platform()));
+        build.bare().processorSku().ifPresent(sku -> line("processor", quoted(sku)));
+        line("processors", String.valueOf(build.bare().processors()));
+        build.bare().cooling().ifPresent(sku -> line("cooling", quoted(sku)));
+        build.bare().supply().ifPresent(sku -> {
             line("supply", quoted(sku));
-            line("supply_count", String.valueOf(build.supplies()));
+            line("supply_count", String.valueOf(build.bare().supplies()));
         });
         if (machine.fitout().housed().isPresent()) {
             line("enclosure", "new");

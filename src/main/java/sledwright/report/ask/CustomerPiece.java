@@ -51,7 +51,7 @@ public final class CustomerPiece {
         model.put("sure", Sentences.capital(QuoteStatus.of(view)));
         model.put("offers", view.alternatives().stream().map(this::offer).toList());
         model.put("rows", rows());
-        model.put("machines", view.machines());
+        model.put("machines", view.topic().machines());
         model.put("valid", view.day().validUntil().map(words::day).orElse(""));
         model.put("conflicts", view.explanation().conflicts().stream().map(conflict -> conflict.sentence().in(words)).toList());
         return Pages.filled("customer-answer.ftlh", model);
@@ -59,7 +59,7 @@ public final class CustomerPiece {
 
     private Offer offer(Alternative one) {
         BuildView build = one.build();
-        Payment pays = one.pays();
+        Payment pays = one.sale().pays();
         String tax = pays.tax().map(due -> "%s with %s".formatted(words.money(pays.gross()), due.name())).orElse("");
         return new Offer(one.rank(), words.money(pays.net()), tax, machine(build), words.day(view.day().in(build.leadDays())),
                 build.lines().stream().filter(line -> line.kind() == Line.Kind.PART)
@@ -67,7 +67,7 @@ public final class CustomerPiece {
     }
 
     private static String machine(BuildView build) {
-        return "%s with %s and %s".formatted(build.platformName(), BuildText.processors(build), BuildText.memory(build));
+        return "%s with %s and %s".formatted(build.bare().name(), BuildText.processors(build), BuildText.memory(build));
     }
 
     private List<Row> rows() {

@@ -75,7 +75,7 @@ final class HandBoard {
         machine = build.heaviest();
         this.shop = shop;
         this.words = words;
-        expansion = shop.platform(build.platform()).orElseThrow().expansion();
+        expansion = shop.platform(build.bare().platform()).orElseThrow().expansion();
         for (Violation violation : view.violations()) {
             broken.computeIfAbsent(violation.where(), where -> new TreeSet<>()).add(violation.rule());
         }
@@ -90,8 +90,9 @@ final class HandBoard {
         List<Socket> sockets = new ArrayList<>();
         for (List<SlotMap.Row> rows : machine.map().sockets()) {
             int number = sockets.size() + 1;
-            boolean fitted = number <= build.processors();
-            String holds = fitted ? build.processorSku().orElse("") + build.cooling().map(kit -> ", heat sink " + kit).orElse("")
+            boolean fitted = number <= build.bare().processors();
+            String holds = fitted ? build.bare().processorSku().orElse("")
+                    + build.bare().cooling().map(kit -> ", heat sink " + kit).orElse("")
                     : "no processor";
             sockets.add(new Socket(number, holds, broken("socket " + number), rows.stream().map(this::channel).toList()));
         }
@@ -123,7 +124,7 @@ final class HandBoard {
 
     private List<Place> seats(Fitout fitout, String group, int count, OptionalInt socket) {
         List<Place> seats = new ArrayList<>();
-        String empty = Expansion.isLive(socket, build.processors()) ? "empty" : "no processor";
+        String empty = Expansion.isLive(socket, build.bare().processors()) ? "empty" : "no processor";
         for (int number = 0; number < fitout.volumes().size(); number++) {
             Volume volume = fitout.volumes().get(number);
             if (volume.group().equals(group)) {
@@ -153,7 +154,7 @@ final class HandBoard {
         Map<String, Card> fitted = machine.fitout().cards();
         List<Place> places = new ArrayList<>();
         expansion.slots().forEach(slot -> places.add(card(slot.name(), fitted.get(slot.name()),
-                Expansion.isLive(slot.socket(), build.processors()) ? "empty" : "no processor", shape(slot))));
+                Expansion.isLive(slot.socket(), build.bare().processors()) ? "empty" : "no processor", shape(slot))));
         fitted.keySet().stream().filter(name -> expansion.slot(name).isEmpty())
                 .forEach(name -> places.add(card(name, fitted.get(name), "no slot", "")));
         return places;

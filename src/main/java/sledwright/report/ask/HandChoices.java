@@ -64,7 +64,7 @@ final class HandChoices {
         fitout = build.heaviest().fitout();
         this.shop = shop;
         this.words = words;
-        platform = shop.platform(build.platform()).orElseThrow();
+        platform = shop.platform(build.bare().platform()).orElseThrow();
     }
 
     /** Lists for every kind of place. */
@@ -115,13 +115,13 @@ final class HandChoices {
     /** Processors, heat sinks, supplies and what drives the drives. */
     List<Field> fields() {
         List<Field> fields = new ArrayList<>();
-        String processor = build.processorSku().orElse("");
+        String processor = build.bare().processorSku().orElse("");
         fields.add(new Field("processor", "Processor", choices(shop.processors().stream().filter(this::takes)
                 .sorted(Comparator.comparing(Processor::cores)).map(Part.class::cast), processor)));
         fields.add(new Field("processors", "Processors", IntStream.rangeClosed(0, sockets())
-                .mapToObj(count -> new Choice(String.valueOf(count), String.valueOf(count), count == build.processors())).toList()));
+                .mapToObj(count -> new Choice(String.valueOf(count), String.valueOf(count), count == build.bare().processors())).toList()));
         fields.add(new Field("cooling", "Heat sink",
-                choices(platform.cooling().stream().map(Part.class::cast), build.cooling().orElse(""))));
+                choices(platform.cooling().stream().map(Part.class::cast), build.bare().cooling().orElse(""))));
         if (!platform.power().supplies().isEmpty()) {
             fields.add(new Field("supply", "Power supplies", supplies()));
         }
@@ -144,10 +144,10 @@ final class HandChoices {
     }
 
     private List<Choice> supplies() {
-        List<Choice> choices = new ArrayList<>(List.of(new Choice("", "none", build.supply().isEmpty())));
+        List<Choice> choices = new ArrayList<>(List.of(new Choice("", "none", build.bare().supply().isEmpty())));
         platform.power().supplies().forEach(supply -> choices.add(new Choice(supply.sku() + " " + supply.count(),
                 "%s x %s".formatted(supply.count(), label(supply)),
-                build.supply().filter(supply.sku()::equals).isPresent() && build.supplies() == supply.count())));
+                build.bare().supply().filter(supply.sku()::equals).isPresent() && build.bare().supplies() == supply.count())));
         return choices;
     }
 
@@ -177,7 +177,7 @@ final class HandChoices {
     /** Extras that are in it or called for. */
     List<Units> extras() {
         SortedMap<String, Integer> units = new TreeMap<>(fitout.extrasBySku());
-        platform.expansion().needed(build.processors(), sockets()).keySet().forEach(sku -> units.putIfAbsent(sku, 0));
+        platform.expansion().needed(build.bare().processors(), sockets()).keySet().forEach(sku -> units.putIfAbsent(sku, 0));
         fitout.cards().keySet().forEach(name -> platform.expansion().slot(name).flatMap(CardSlot::riser)
                 .ifPresent(riser -> units.putIfAbsent(riser, 0)));
         return units.entrySet().stream().map(entry -> new Units(entry.getKey(),

@@ -59,12 +59,12 @@ public final class HandPiece {
         model.put("amount", build.price().map(BigDecimal::toPlainString).orElse(""));
         model.put("price", price(build));
         model.put("sure", sure(breaches.size()));
-        model.put("gist", "%s with %s and %s".formatted(build.platformName(), BuildText.processors(build), BuildText.memory(build)));
+        model.put("gist", "%s with %s and %s".formatted(build.bare().name(), BuildText.processors(build), BuildText.memory(build)));
         model.put("machines", build.count());
         model.put("beside", beside(build, origin));
         model.put("breaches", breaches);
         model.put("said", said(build, origin, breaches));
-        model.put("platform", build.platform());
+        model.put("platform", build.bare().platform());
         model.put("sockets", board.sockets());
         model.put("bays", board.bays());
         model.put("cards", board.cards());

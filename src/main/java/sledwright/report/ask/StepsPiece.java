@@ -43,7 +43,7 @@ public final class StepsPiece {
     public static String of(QuoteView view, OtherLimits limits, Catalog shop) {
         StepsPiece piece = new StepsPiece(view, shop);
         List<Wish> wishes = new ArrayList<>();
-        view.steps().ifPresent(steps -> steps.curves().forEach(curve -> wishes.add(piece.wish(curve))));
+        view.outlook().steps().ifPresent(steps -> steps.curves().forEach(curve -> wishes.add(piece.wish(curve))));
         piece.limits(limits, wishes);
         return Pages.filled("ask-steps.ftlh", Map.of("wishes", wishes));
     }

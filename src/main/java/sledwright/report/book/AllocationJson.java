@@ -25,8 +25,10 @@ public record AllocationJson(boolean applied, Map<String, Integer> counts, List<
 
         private static Promise of(Allocated.Drawn one) {
             return new Promise(new Subject(one.quote().number().toString(), one.quote().customer(), one.fate().label(),
-                    one.quote().machines()), new Cost(one.quote().price().orElse(null), one.cost().orElse(null), one.quote().currency()),
-                    new Lots(Units.all(one.units()), Units.all(one.fresh()), Units.all(one.given())), one.lacks(), one.ways());
+                    one.quote().offered().machines()), new Cost(one.quote().offered().price().orElse(null), one.cost().orElse(null),
+                    one.quote().offered().currency()),
+                    new Lots(Units.all(one.lots().units()), Units.all(one.lots().fresh()), Units.all(one.lots().given())), one.lacks(),
+                    one.ways());
         }
     }
 

@@ -44,7 +44,7 @@ public final class AllocationPiece {
         Wording words = Wording.of(shop);
         List<Drawn> moved = allocated.promises().stream().filter(one -> one.fate() != Fate.SAME && one.fate() != Fate.PICKED).toList();
         return Pages.filled("promises-answer.ftlh", Map.of("promises", allocated.promises().size(),
-                "changes", allocated.promises().stream().anyMatch(one -> !one.fresh().isEmpty() || !one.given().isEmpty()),
+                "changes", allocated.promises().stream().anyMatch(one -> !one.lots().fresh().isEmpty() || !one.lots().given().isEmpty()),
                 "whole", allocated.isWhole(),
                 "counts", AllocationReport.counts(allocated).entrySet().stream().map(one -> new Count(words.figure(one.getValue()),
                 AllocationReport.words(one.getKey()))).toList(),
@@ -57,7 +57,8 @@ public final class AllocationPiece {
 
     private static Row row(Drawn one, Wording words) {
         return new Row(one.quote().number().toString(), one.quote().customer(), one.fate().label(),
-                new Sums(money(one.quote().price(), words), money(one.cost(), words)), new Lots(units(one.fresh()), units(one.given())));
+                new Sums(money(one.quote().offered().price(), words), money(one.cost(), words)),
+                new Lots(units(one.lots().fresh()), units(one.lots().given())));
     }
 
     private static List<String> units(Map<LotName, Integer> units) {

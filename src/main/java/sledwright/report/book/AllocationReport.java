@@ -53,8 +53,8 @@ public final class AllocationReport {
                 .column("gives back", Fit.FLEXIBLE);
         allocated.promises().stream().filter(one -> one.fate() != Fate.SAME && one.fate() != Fate.PICKED).forEach(one ->
                 table.row(one.quote().number(), one.quote().customer(), one.fate().label(),
-                one.quote().price().map(Object::toString).orElse("none"), one.cost().map(Object::toString).orElse("none"),
-                one.quote().currency(), units(one.fresh(), ", "), units(one.given(), ", ")));
+                one.quote().offered().price().map(Object::toString).orElse("none"), one.cost().map(Object::toString).orElse("none"),
+                one.quote().offered().currency(), units(one.lots().fresh(), ", "), units(one.lots().given(), ", ")));
         if (allocated.promises().stream().anyMatch(one -> one.fate() != Fate.SAME && one.fate() != Fate.PICKED)) {
             page.gap().table(table);
         }
@@ -108,8 +108,8 @@ public final class AllocationReport {
         List<List<Object>> rows = new ArrayList<>();
         for (Drawn one : allocated.promises()) {
             List<Object> head = List.of(one.quote().number().toString(), one.quote().customer(), one.fate().label());
-            new TreeMap<>(one.units()).forEach((lot, units) -> rows.add(row(head, lot.sku(), lot.lot(), units)));
-            if (one.units().isEmpty()) {
+            new TreeMap<>(one.lots().units()).forEach((lot, units) -> rows.add(row(head, lot.sku(), lot.lot(), units)));
+            if (one.lots().units().isEmpty()) {
                 rows.add(row(head, "", "", 0));
             }
         }

@@ -18,11 +18,12 @@ public final class BookCsv {
     }
 
     private static List<Object> row(SavedQuote quote) {
-        List<Object> row = new ArrayList<>(List.of(quote.number().toString(), quote.state().label(), quote.customer(), quote.name(),
-                quote.version(), quote.chosen(), quote.machines()));
-        row.add(quote.price().map(Object.class::cast).orElse(""));
-        row.addAll(List.of(quote.currency(), quote.madeOn().toString(), quote.validUntil().map(Object::toString).orElse(""),
-                quote.heldUntil().map(Object::toString).orElse(""), quote.note(), quote.reason()));
+        List<Object> row = new ArrayList<>(List.of(quote.number().toString(), quote.state().label(), quote.customer(),
+                quote.offered().name(), quote.offered().version(), quote.offered().chosen(), quote.offered().machines()));
+        row.add(quote.offered().price().map(Object.class::cast).orElse(""));
+        row.addAll(List.of(quote.offered().currency(), quote.days().madeOn().toString(),
+                quote.days().validUntil().map(Object::toString).orElse(""),
+                quote.days().heldUntil().map(Object::toString).orElse(""), quote.note(), quote.reason()));
         return row;
     }
 

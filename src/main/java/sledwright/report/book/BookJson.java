@@ -20,9 +20,11 @@ public record BookJson(List<Quote> quotes) {
                         String reason) {
 
         private static Quote of(SavedQuote quote) {
-            return new Quote(new Subject(quote.number().toString(), quote.state().label(), quote.customer(), quote.name()),
-                    new Extent(quote.version(), quote.chosen(), quote.machines(), quote.price().orElse(null), quote.currency()),
-                    new Days(quote.madeOn().toString(), day(quote.validUntil()), day(quote.heldUntil())), quote.note(), quote.reason());
+            return new Quote(new Subject(quote.number().toString(), quote.state().label(), quote.customer(), quote.offered().name()),
+                    new Extent(quote.offered().version(), quote.offered().chosen(), quote.offered().machines(),
+                    quote.offered().price().orElse(null), quote.offered().currency()),
+                    new Days(quote.days().madeOn().toString(), day(quote.days().validUntil()), day(quote.days().heldUntil())), quote.note(),
+                    quote.reason());
         }
 
         private static String day(Optional<LocalDate> day) {

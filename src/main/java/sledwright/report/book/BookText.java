@@ -24,8 +24,9 @@ public final class BookText {
         TextTable table = new TextTable().column("number", Fit.LEFT).column("state", Fit.LEFT).column("customer", Fit.FLEXIBLE)
                 .column("request", Fit.FLEXIBLE).column("machines", Fit.RIGHT).column("price", Fit.RIGHT).column("", Fit.LEFT)
                 .column("until", Fit.LEFT);
-        quotes.forEach(quote -> table.row(quote.number(), quote.state().label(), quote.customer(), quote.name(), quote.machines(),
-                quote.price().map(Object::toString).orElse("none"), quote.currency(), quote.validUntil().map(Object::toString).orElse("")));
+        quotes.forEach(quote -> table.row(quote.number(), quote.state().label(), quote.customer(), quote.offered().name(),
+                quote.offered().machines(), quote.offered().price().map(Object::toString).orElse("none"), quote.offered().currency(),
+                quote.days().validUntil().map(Object::toString).orElse("")));
         return page.table(table).gap().text(Numbers.counted(quotes.size(), "quote")).toString();
     }
 
@@ -48,6 +49,6 @@ public final class BookText {
     /** What a step has made of a quote. */
     public static String after(SavedQuote quote, Screen screen) {
         return new Page(screen).text("%s: %s".formatted(quote.number(), quote.state().label())
-                + quote.heldUntil().map(day -> ", held until " + day).orElse("")).toString();
+                + quote.days().heldUntil().map(day -> ", held until " + day).orElse("")).toString();
     }
 }

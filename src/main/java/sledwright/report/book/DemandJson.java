@@ -16,7 +16,8 @@ public record DemandJson(String from, String until, int months, String currency,
 
         private static Asked of(AskedClass one) {
             return new Asked(one.name(), one.request().machines(),
-                    new Months(one.asked(), one.bought(), one.unmet(), one.orders()), new Outcome(one.lost(), one.open(),
+                    new Months(one.months().asked(), one.months().bought(), one.months().unmet(), one.orders()),
+                    new Outcome(one.lost(), one.open(),
                     one.winRate().isEmpty() ? null : Numbers.decimal(one.winRate().getAsDouble()), one.accepted().orElse(null)));
         }
     }

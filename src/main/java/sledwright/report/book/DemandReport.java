@@ -18,8 +18,8 @@ public final class DemandReport {
         List<List<Object>> rows = new ArrayList<>();
         for (AskedClass one : demand.classes()) {
             for (int month = 0; month < demand.months(); month++) {
-                rows.add(List.of(one.name(), month + 1, demand.from().plusMonths(month).toString(), one.asked().get(month),
-                        one.bought().get(month), one.unmet().get(month), one.orders().get(month),
+                rows.add(List.of(one.name(), month + 1, demand.from().plusMonths(month).toString(), one.months().asked().get(month),
+                        one.months().bought().get(month), one.months().unmet().get(month), one.orders().get(month),
                         one.winRate().isEmpty() ? "" : Numbers.decimal(one.winRate().getAsDouble()),
                         one.accepted().map(Object.class::cast).orElse(""), demand.currency()));
             }

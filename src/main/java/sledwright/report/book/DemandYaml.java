@@ -73,7 +73,7 @@ public final class DemandYaml {
     }
 
     private void head(PastDemand demand) {
-        int asked = demand.classes().stream().flatMap(one -> one.asked().stream()).mapToInt(Integer::intValue).sum();
+        int asked = demand.classes().stream().flatMap(one -> one.months().asked().stream()).mapToInt(Integer::intValue).sum();
         add("# %s from %s to %s, in %s".formatted(Numbers.counted(asked, "quote"), demand.from(), demand.until(),
                 Numbers.counted(demand.classes().size(), "class", "classes")));
         if (!demand.unread().isEmpty()) {
@@ -85,8 +85,8 @@ public final class DemandYaml {
     private void add(AskedClass asked) {
         boolean none = asked.orders().stream().allMatch(count -> count == 0) || asked.accepted().isEmpty();
         add("  # %s: asked for in %s, bought %s, lost %s, still open %s, without a build %s%s".formatted(plain(asked.name()),
-                Numbers.counted(sum(asked.asked()), "quote"), sum(asked.bought()), asked.lost(), asked.open(), sum(asked.unmet()),
-                asked.winRate().isEmpty() ? "" : "; bought of what was decided: %s %%"
+                Numbers.counted(sum(asked.months().asked()), "quote"), sum(asked.months().bought()), asked.lost(), asked.open(),
+                sum(asked.months().unmet()), asked.winRate().isEmpty() ? "" : "; bought of what was decided: %s %%"
                         .formatted(Math.round(HUNDRED * asked.winRate().getAsDouble()))));
         if (none) {
             add("  # no class, for nobody has bought it");

@@ -58,12 +58,12 @@ public final class PastPiece {
     }
 
     private Map<String, Object> model() {
-        int asked = demand.classes().stream().mapToInt(one -> sum(one.asked())).sum();
-        int bought = demand.classes().stream().mapToInt(one -> sum(one.bought())).sum();
+        int asked = demand.classes().stream().mapToInt(one -> sum(one.months().asked())).sum();
+        int bought = demand.classes().stream().mapToInt(one -> sum(one.months().bought())).sum();
         return Map.ofEntries(Map.entry("months", String.valueOf(demand.months())), Map.entry("from", words.day(demand.from())),
                 Map.entry("until", words.day(demand.until())), Map.entry("asked", asked), Map.entry("bought", bought),
                 Map.entry("open", demand.classes().stream().mapToInt(AskedClass::open).sum()),
-                Map.entry("unmet", demand.classes().stream().mapToInt(one -> sum(one.unmet())).sum()),
+                Map.entry("unmet", demand.classes().stream().mapToInt(one -> sum(one.months().unmet())).sum()),
                 Map.entry("lost", demand.lost().size()), Map.entry("columns", new Markup(columns())), Map.entry("reasons", reasons()),
                 Map.entry("quotes", demand.lost().stream().map(this::row).toList()), Map.entry("classes", classes()),
                 Map.entry("unread", demand.unread().stream().map(Object::toString).collect(Collectors.joining(", "))));
@@ -78,7 +78,7 @@ public final class PastPiece {
     }
 
     private int total(int month, boolean asked) {
-        return demand.classes().stream().mapToInt(one -> (asked ? one.asked() : one.bought()).get(month)).sum();
+        return demand.classes().stream().mapToInt(one -> (asked ? one.months().asked() : one.months().bought()).get(month)).sum();
     }
 
     private List<Reason> reasons() {
@@ -94,10 +94,11 @@ public final class PastPiece {
     }
 
     private List<Alike> classes() {
-        double most = demand.classes().stream().mapToInt(one -> sum(one.asked())).max().orElse(1);
+        double most = demand.classes().stream().mapToInt(one -> sum(one.months().asked())).max().orElse(1);
         return demand.classes().stream().map(one -> new Alike(one.name(),
-                new Markup(BarStrip.of(sum(one.asked()) / most, sum(one.bought()) / most)),
-                new Counts(some(sum(one.asked())), some(sum(one.bought())), some(one.lost()), some(one.open()), some(sum(one.unmet()))),
+                new Markup(BarStrip.of(sum(one.months().asked()) / most, sum(one.months().bought()) / most)),
+                new Counts(some(sum(one.months().asked())), some(sum(one.months().bought())), some(one.lost()), some(one.open()),
+                some(sum(one.months().unmet()))),
                 one.winRate().isEmpty() ? "" : "%s %%".formatted(Math.round(HUNDRED * one.winRate().getAsDouble())),
                 money(one.accepted()))).toList();
     }

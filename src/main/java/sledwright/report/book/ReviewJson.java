@@ -20,7 +20,7 @@ public record ReviewJson(Map<String, Integer> counts, List<Held> quotes) {
 
         private static Held of(Reviewed one) {
             return new Held(one.quote().number().toString(), one.quote().customer(), one.outcome().label(),
-                    one.quote().price().orElse(null), one.now().orElse(null), one.quote().currency(), one.soldOut());
+                    one.quote().offered().price().orElse(null), one.now().orElse(null), one.quote().offered().currency(), one.soldOut());
         }
     }
 

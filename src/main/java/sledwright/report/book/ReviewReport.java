@@ -27,8 +27,8 @@ public final class ReviewReport {
             TextTable table = new TextTable().column("number", Fit.LEFT).column("customer", Fit.FLEXIBLE).column("now", Fit.LEFT)
                     .column("was", Fit.RIGHT).column("is", Fit.RIGHT).column("", Fit.LEFT).column("sold out", Fit.FLEXIBLE);
             moved.forEach(one -> table.row(one.quote().number(), one.quote().customer(), one.outcome().label(),
-                    one.quote().price().map(Object::toString).orElse("none"), one.now().map(Object::toString).orElse(""),
-                    one.quote().currency(), String.join("; ", one.soldOut())));
+                    one.quote().offered().price().map(Object::toString).orElse("none"), one.now().map(Object::toString).orElse(""),
+                    one.quote().offered().currency(), String.join("; ", one.soldOut())));
             page.gap().table(table);
         }
         return page.toString();
@@ -43,9 +43,9 @@ public final class ReviewReport {
     public static String csv(List<Reviewed> all) {
         return Csv.write(List.of("number", "customer", "outcome", "was", "is", "currency", "sold_out"), all.stream().map(one -> {
             List<Object> row = new ArrayList<>(List.of(one.quote().number().toString(), one.quote().customer(), one.outcome().label()));
-            row.add(one.quote().price().map(Object.class::cast).orElse(""));
+            row.add(one.quote().offered().price().map(Object.class::cast).orElse(""));
             row.add(one.now().map(Object.class::cast).orElse(""));
-            row.addAll(List.of(one.quote().currency(), String.join("; ", one.soldOut())));
+            row.addAll(List.of(one.quote().offered().currency(), String.join("; ", one.soldOut())));
             return row;
         }).toList());
     }

@@ -47,8 +47,9 @@ public record BuildJson(BigDecimal price, @JsonUnwrapped Frame frame, @JsonUnwra
 
     public static BuildJson of(BuildView build) {
         Figures figures = build.figures();
-        return new BuildJson(build.price().orElse(null), new Frame(build.platform(), build.processorSku().orElse(null), build.processors(),
-                build.cooling().orElse(null), build.supply().orElse(null), build.supplies(), build.count()),
+        return new BuildJson(build.price().orElse(null), new Frame(build.bare().platform(), build.bare().processorSku().orElse(null),
+                build.bare().processors(),
+                build.bare().cooling().orElse(null), build.bare().supply().orElse(null), build.bare().supplies(), build.count()),
                 PopulationJson.of(build.heaviest()), EquipmentJson.of(build.heaviest().fitout()), FiguresJson.of(figures),
                 new Drawn(build.leadDays(), LineJson.all(build.lines()), build.machines().stream().map(MachineJson::of).toList(),
                         FiguresOf.of(build, figures)));

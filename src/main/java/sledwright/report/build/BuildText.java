@@ -35,7 +35,7 @@ public final class BuildText {
 
     /** Such as {@code 2 x K2-10}. */
     public static String processors(BuildView build) {
-        return build.processorSku().map(sku -> build.processors() + " x " + sku).orElse("none");
+        return build.bare().processorSku().map(sku -> build.bare().processors() + " x " + sku).orElse("none");
     }
 
     /** Such as {@code 12 x 16 GB = 192 GB}, of one machine. */
@@ -70,11 +70,12 @@ public final class BuildText {
 
     /** What one machine is made of, in words. */
     public static String machine(BuildView build) {
-        List<String> parts = new ArrayList<>(List.of(build.platform() + " (" + build.platformName() + ")"));
-        build.processor().ifPresent(processor -> parts.add("%s (%s cores, %s GHz, %s GHz all cores)".formatted(processors(build),
+        List<String> parts = new ArrayList<>(List.of(build.bare().platform() + " (" + build.bare().name() + ")"));
+        build.bare().processor().ifPresent(processor -> parts.add("%s (%s cores, %s GHz, %s GHz all cores)".formatted(processors(build),
                 processor.cores(), Numbers.plain(processor.baseGhz()), Numbers.plain(processor.allCoreGhz()))));
-        build.cooling().ifPresent(sku -> parts.add("heat sink " + sku));
-        parts.add(build.supply().map(sku -> "%s x %s".formatted(build.supplies(), sku)).orElseGet(() -> fed(build.heaviest().fitout())));
+        build.bare().cooling().ifPresent(sku -> parts.add("heat sink " + sku));
+        parts.add(build.bare().supply().map(sku -> "%s x %s".formatted(build.bare().supplies(), sku))
+                .orElseGet(() -> fed(build.heaviest().fitout())));
         return String.join(", ", parts);
     }
 

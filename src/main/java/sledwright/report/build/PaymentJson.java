@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Optional;
 import sledwright.desk.view.Earnings;
 import sledwright.desk.view.Payment;
+import sledwright.desk.view.Sale;
 
 /**
  * What is paid for a price, as JSON, and what the shop is left of it.
@@ -15,8 +16,9 @@ import sledwright.desk.view.Payment;
 public record PaymentJson(BigDecimal discountPercent, boolean agreed, BigDecimal net, BigDecimal tax, BigDecimal gross, BigDecimal earned,
                           BigDecimal earnedPercent) {
 
-    public static PaymentJson of(Payment pays, Optional<Earnings> earned) {
-        Optional<Earnings> known = earned.filter(Earnings::isKnown);
+    public static PaymentJson of(Sale sale) {
+        Payment pays = sale.pays();
+        Optional<Earnings> known = sale.earned().filter(Earnings::isKnown);
         return new PaymentJson(pays.percent().orElse(null), pays.agreed(), pays.net(), pays.tax().map(Payment.Tax::amount).orElse(null),
                 pays.gross(), known.map(Earnings::margin).orElse(null), known.flatMap(Earnings::percent).orElse(null));
     }

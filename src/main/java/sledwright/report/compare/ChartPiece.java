@@ -42,19 +42,19 @@ public final class ChartPiece {
     public static String of(CompareView view, Catalog shop) {
         Wording words = Wording.english(shop);
         CurveView curve = view.curves().get(0);
-        Object chart = new CompareCharts(view, words).of(curve.axis(), Cost.PRICE)
+        Object chart = new CompareCharts(view, words).of(curve.axes().figure(), Cost.PRICE)
                 .map(drawn -> new Markup(SvgChart.of(drawn, SvgChart.Use.LIVE)));
         List<Dot> dots = curve.points().stream().map(point -> dot(view, curve, point, words)).toList();
-        return Pages.filled("ask-chart.ftlh", Map.of("chart", chart, "dots", dots, "key", key(curve.axis()),
+        return Pages.filled("ask-chart.ftlh", Map.of("chart", chart, "dots", dots, "key", key(curve.axes().figure()),
                 "figure", Sentences.capital(curve.figureWords())));
     }
 
     private static Dot dot(CompareView view, CurveView curve, PointView point, Wording words) {
         var build = view.build(point.build());
-        String marks = point.knee() && point.bestPerUnit() ? "knee, best price of a unit" : point.knee() ? "knee"
-                : point.bestPerUnit() ? "best price of a unit" : "";
+        String marks = point.marks().knee() && point.marks().bestPerUnit() ? "knee, best price of a unit" : point.marks().knee() ? "knee"
+                : point.marks().bestPerUnit() ? "best price of a unit" : "";
         // To the safe side: whoever asks for so much gets this point.
-        String value = (curve.axis().lessIsBetter() ? Numbers.ceiling(point.figure()) : Numbers.floor(point.figure())).toString();
+        String value = (curve.axes().figure().lessIsBetter() ? Numbers.ceiling(point.figure()) : Numbers.floor(point.figure())).toString();
         return new Dot(CompareCharts.link(curve, point), words.money(point.cost()), words.figure(point.figure()), value,
                 "%s, %s".formatted(BuildText.processors(build), BuildText.memory(build)), marks);
     }

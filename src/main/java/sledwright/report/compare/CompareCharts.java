@@ -36,39 +36,40 @@ final class CompareCharts {
         if (curves.isEmpty()) {
             return Optional.empty();
         }
-        List<Line> lines = curves.stream().map(curve -> new Line(curve.platform().orElse(words.say("compare.all")),
+        List<Line> lines = curves.stream().map(curve -> new Line(curve.axes().platform().orElse(words.say("compare.all")),
                 curve.points().stream().map(point -> spot(curve, point)).toList())).toList();
-        return Optional.of(new Chart(said.title(axis, cost), description(curves), said.cost(cost) + ", " + view.currency(),
+        return Optional.of(new Chart(said.title(axis, cost), description(curves), said.cost(cost) + ", " + view.topic().currency(),
                 said.figureAndUnit(axis), words.locale(), axis.lessIsBetter(), lines));
     }
 
     private Spot spot(CurveView curve, PointView point) {
-        Optional<String> call = view.byPlatform() ? Optional.empty() : call(curve, point);
-        Mark mark = view.byPlatform() ? Mark.NONE : point.knee() && point.bestPerUnit() ? Mark.STAR : point.knee() ? Mark.DIAMOND
-                : point.bestPerUnit() ? Mark.TRIANGLE : Mark.NONE;
+        Optional<String> call = view.scope().byPlatform() ? Optional.empty() : call(curve, point);
+        Mark mark = view.scope().byPlatform() ? Mark.NONE : point.marks().knee() && point.marks().bestPerUnit() ? Mark.STAR
+                : point.marks().knee() ? Mark.DIAMOND
+                : point.marks().bestPerUnit() ? Mark.TRIANGLE : Mark.NONE;
         return new Spot(point.cost().doubleValue(), point.figure(), words(curve, point), Optional.of(link(curve, point)), mark, call,
-                point.foremost());
+                point.marks().foremost());
     }
 
     /** What a page knows a point by. */
     static String link(CurveView curve, PointView point) {
-        return String.join("-", curve.axis().label(), curve.cost().label(), curve.platform().orElse("all"),
+        return String.join("-", curve.axes().figure().label(), curve.axes().cost().label(), curve.axes().platform().orElse("all"),
                 String.valueOf(curve.points().indexOf(point) + 1));
     }
 
     private Optional<String> call(CurveView curve, PointView point) {
-        if (!point.knee() && !point.bestPerUnit()) {
+        if (!point.marks().knee() && !point.marks().bestPerUnit()) {
             return Optional.empty();
         }
         // What the mark means stands beside the chart, which has no room for it.
-        return Optional.of(words.say("compare.call", said.amount(curve.axis(), point.figure()), words.money(point.cost())));
+        return Optional.of(words.say("compare.call", said.amount(curve.axes().figure(), point.figure()), words.money(point.cost())));
     }
 
     private String words(CurveView curve, PointView point) {
         BuildView build = view.build(point.build());
-        String bought = "%s, %s".formatted(words.money(point.cost()), said.amount(curve.axis(), point.figure()));
+        String bought = "%s, %s".formatted(words.money(point.cost()), said.amount(curve.axes().figure(), point.figure()));
         List<String> parts = new ArrayList<>(List.of(bought,
-                words.say("compare.spot", point.build(), build.platform(), said.processors(build), BuildText.memory(build))));
+                words.say("compare.spot", point.build(), build.bare().platform(), said.processors(build), BuildText.memory(build))));
         parts.addAll(said.marks(point));
         return String.join("; ", parts);
     }
@@ -78,7 +79,8 @@ final class CompareCharts {
         PointView from = first.points().get(0);
         PointView to = first.points().get(first.points().size() - 1);
         return curves.size() > 1 ? words.say("compare.stairs.platforms", curves.size())
-                : words.say("compare.stairs", first.points().size(), said.amount(first.axis(), from.figure()), words.money(from.cost()),
-                        said.amount(first.axis(), to.figure()), words.money(to.cost()));
+                : words.say("compare.stairs", first.points().size(), said.amount(first.axes().figure(), from.figure()),
+                words.money(from.cost()),
+                        said.amount(first.axes().figure(), to.figure()), words.money(to.cost()));
     }
 }

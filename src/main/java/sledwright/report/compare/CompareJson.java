@@ -39,8 +39,9 @@ public record CompareJson(@JsonUnwrapped Head head, @JsonUnwrapped DayJson day, 
     public record Curve(@JsonUnwrapped Axes axes, String status, int provedPoints, BigDecimal bound, List<Point> points) {
 
         private static Curve of(CurveView curve) {
-            return new Curve(new Axes(curve.axis().label(), curve.axis().unit(), curve.axis().lessIsBetter(), curve.cost().label(),
-                    curve.platform().orElse(null)), curve.status().label(), curve.proved(), curve.bound().orElse(null),
+            return new Curve(new Axes(curve.axes().figure().label(), curve.axes().figure().unit(), curve.axes().figure().lessIsBetter(),
+                    curve.axes().cost().label(),
+                    curve.axes().platform().orElse(null)), curve.status().label(), curve.proved(), curve.bound().orElse(null),
                     curve.points().stream().map(Point::of).toList());
         }
     }
@@ -54,8 +55,10 @@ public record CompareJson(@JsonUnwrapped Head head, @JsonUnwrapped DayJson day, 
 
         private static Point of(PointView point) {
             return new Point(new Worth(point.build(), point.cost(), Numbers.decimal(point.figure()), point.perUnit().orElse(null)),
-                    point.extra().map(More::of).orElse(More.NONE), new Marks(point.knee(), point.bestPerUnit(), point.foremost()),
-                    new Costs(point.price(), point.energy().orElse(null), point.energy().map(energy -> point.total()).orElse(null)));
+                    point.extra().map(More::of).orElse(More.NONE),
+                    new Marks(point.marks().knee(), point.marks().bestPerUnit(), point.marks().foremost()),
+                    new Costs(point.paid().price(), point.paid().energy().orElse(null),
+                    point.paid().energy().map(energy -> point.paid().total()).orElse(null)));
         }
     }
 
@@ -102,10 +105,12 @@ public record CompareJson(@JsonUnwrapped Head head, @JsonUnwrapped DayJson day, 
         for (BuildView build : view.builds()) {
             builds.add(new Numbered(builds.size() + 1, BuildJson.Dated.of(build, view.day())));
         }
-        EnergyJson energy = view.energy().map(paid -> new EnergyJson(Numbers.decimal(paid.years()), view.pricePerKwh().orElse(null),
+        EnergyJson energy = view.scope().energy().map(paid ->
+                new EnergyJson(Numbers.decimal(paid.years()), view.scope().pricePerKwh().orElse(null),
                 Numbers.decimal(paid.duty()))).orElse(null);
-        return new CompareJson(new Head(view.request(), view.currency(), view.status().label(), view.machines()), DayJson.of(view.day()),
-                new Scope(energy, view.discount().percent().orElse(null), view.byPlatform()),
+        return new CompareJson(new Head(view.topic().request(), view.topic().currency(), view.proof().status().label(),
+                view.topic().machines()), DayJson.of(view.day()),
+                new Scope(energy, view.scope().discount().percent().orElse(null), view.scope().byPlatform()),
                 view.curves().stream().map(Curve::of).toList(),
                 view.together().map(Together::of).orElse(null), builds);
     }

@@ -45,10 +45,10 @@ public final class CompareLetter {
     private String write() {
         letter.paragraph(new AskedWords(words, job.catalog()).sentence(job.request())).paragraph(said.status());
         if (!view.isImpossible()) {
-            if (view.machines() > 1) {
-                letter.paragraph(words.say("reading.many", words.figure(view.machines())));
+            if (view.topic().machines() > 1) {
+                letter.paragraph(words.say("reading.many", words.figure(view.topic().machines())));
             }
-            if (view.energy().isPresent()) {
+            if (view.scope().energy().isPresent()) {
                 letter.paragraph(words.say("compare.energy") + ": " + said.energy());
             }
             view.beforeDiscount().ifPresent(before -> letter.paragraph(before.in(words)));
@@ -63,18 +63,18 @@ public final class CompareLetter {
             });
             letter.paragraph(words.say("compare.machines") + ":").table(machines());
         }
-        String day = words.say("terms.prices", words.day(job.catalog().pricedOn()), view.currency());
+        String day = words.say("terms.prices", words.day(job.catalog().pricedOn()), view.topic().currency());
         List<String> terms = new ArrayList<>(List.of(day));
-        job.catalog().stationery().taxPercent().ifPresent(percent -> terms.add(words.say("terms.before",
-                job.catalog().stationery().taxName(), words.figure(percent))));
-        return new LetterParts(words, job.catalog()).end(letter, terms, view.request());
+        job.catalog().stationery().tax().percent().ifPresent(percent -> terms.add(words.say("terms.before",
+                job.catalog().stationery().tax().name(), words.figure(percent))));
+        return new LetterParts(words, job.catalog()).end(letter, terms, view.topic().request());
     }
 
     private void add(CurveView curve) {
-        Axis axis = curve.axis();
-        letter.paragraph(said.title(axis, curve.cost()) + curve.platform().map(sku -> ", " + sku).orElse("") + ":");
+        Axis axis = curve.axes().figure();
+        letter.paragraph(said.title(axis, curve.axes().cost()) + curve.axes().platform().map(sku -> ", " + sku).orElse("") + ":");
         boolean less = axis.lessIsBetter();
-        TextTable table = new TextTable().column(said.cost(curve.cost()), Fit.RIGHT).column(said.figure(axis), Fit.RIGHT)
+        TextTable table = new TextTable().column(said.cost(curve.axes().cost()), Fit.RIGHT).column(said.figure(axis), Fit.RIGHT)
                 .column(words.say("compare.term.extra"), Fit.RIGHT).column(words.say(less ? "compare.saves" : "compare.buys"), Fit.RIGHT)
                 .column(words.say("compare.machine"), Fit.RIGHT).column(words.say("sides.mark"), Fit.FLEXIBLE);
         for (PointView point : curve.shortened().points()) {
@@ -95,8 +95,8 @@ public final class CompareLetter {
                 .column(words.say("compare.what"), Fit.FLEXIBLE).column(words.say("sides.lead"), Fit.RIGHT);
         for (int number : shown) {
             BuildView build = view.build(number);
-            table.row(String.valueOf(number), build.price().map(words::money).orElse(""), words.say("order.what", build.platformName(),
-                    build.processors(), build.processorSku().orElse(""), SideBySide.memory(build, words)),
+            table.row(String.valueOf(number), build.price().map(words::money).orElse(""), words.say("order.what", build.bare().name(),
+                    build.bare().processors(), build.bare().processorSku().orElse(""), SideBySide.memory(build, words)),
                     SideBySide.days(build.leadDays(), words));
         }
         return table;

@@ -107,15 +107,15 @@ public final class ComparePage {
     }
 
     private String page() {
-        PageHead head = PageHead.of(words.say("compare.title", view.request()), words.say("compare.subject"), shop, words);
+        PageHead head = PageHead.of(words.say("compare.title", view.topic().request()), words.say("compare.subject"), shop, words);
         List<Machine> machines = new ArrayList<>();
         view.builds().forEach(build -> machines.add(machine(machines.size() + 1, build)));
         return Pages.live("compare", head, Map.ofEntries(Map.entry("say", words.texts()), Map.entry("shop", Letterhead.of(shop)),
-                Map.entry("request", view.request()), Map.entry("customer", job.customer()), Map.entry("heading", heading()),
-                Map.entry("asked", new AskedWords(words, shop).sentence(job.request())), Map.entry("machines", view.machines()),
+                Map.entry("request", view.topic().request()), Map.entry("customer", job.customer()), Map.entry("heading", heading()),
+                Map.entry("asked", new AskedWords(words, shop).sentence(job.request())), Map.entry("machines", view.topic().machines()),
                 Map.entry("status", said.status()), Map.entry("prices", prices()),
-                Map.entry("none", view.status() == Status.IMPOSSIBLE), Map.entry("energy", said.energy()),
-                Map.entry("by_platform", view.byPlatform()), Map.entry("sections", sections()),
+                Map.entry("none", view.proof().status() == Status.IMPOSSIBLE), Map.entry("energy", said.energy()),
+                Map.entry("by_platform", view.scope().byPlatform()), Map.entry("sections", sections()),
                 Map.entry("chart_style", new Markup(SvgChart.DARK_STYLE)), Map.entry("builds", machines),
                 Map.entry("together", together()), Map.entry("notes", said.notes(shop.stationery()).stream().map(note ->
                         Map.of("term", note.term(), "meaning", note.meaning())).toList())));
@@ -128,7 +128,7 @@ public final class ComparePage {
     /** Of which day, and whether tax is in them. */
     private String prices() {
         String day = words.say("compare.prices", words.day(shop.pricedOn()));
-        return shop.stationery().taxPercent().map(percent -> words.say("price.before", day, shop.stationery().taxName())).orElse(day);
+        return shop.stationery().tax().percent().map(percent -> words.say("price.before", day, shop.stationery().tax().name())).orElse(day);
     }
 
     private Optional<Map<String, Object>> together() {
@@ -156,11 +156,12 @@ public final class ComparePage {
 
     private Row row(CurveView curve, PointView point) {
         BuildView build = view.build(point.build());
-        return new Row(CompareCharts.link(curve, point), new BuildOnCurve(point.build(), curve.platform().orElse(build.platform()),
-                said.processors(build), BuildText.memory(build)), new Values(money(point.cost()), money(point.price()),
+        return new Row(CompareCharts.link(curve, point), new BuildOnCurve(point.build(),
+                curve.axes().platform().orElse(build.bare().platform()),
+                said.processors(build), BuildText.memory(build)), new Values(money(point.cost()), money(point.paid().price()),
                 figure(point.figure()), point.perUnit().map(this::money).orElse(Cell.NONE)), point.extra().map(extra ->
                 new Increment(money(extra.cost()), figure(extra.figure()), money(extra.perUnit()))).orElse(Increment.NONE),
-                String.join(", ", said.marks(point)), point.knee() || point.bestPerUnit());
+                String.join(", ", said.marks(point)), point.marks().knee() || point.marks().bestPerUnit());
     }
 
     private Cell money(BigDecimal amount) {
@@ -173,8 +174,8 @@ public final class ComparePage {
 
     private Machine machine(int number, BuildView build) {
         Figures figures = build.figures();
-        Content content = new Content(build.platform(), said.processors(build),
-                build.cooling().map(sku -> words.say("compare.cooling", sku)).orElse(""), supply(build), "%s, %s, %s MT/s".formatted(
+        Content content = new Content(build.bare().platform(), said.processors(build),
+                build.bare().cooling().map(sku -> words.say("compare.cooling", sku)).orElse(""), supply(build), "%s, %s, %s MT/s".formatted(
                 BuildText.modules(build.heaviest().modules()), BuildText.memory(build), words.figure(figures.speed().mts())),
                 new EquipmentWords(words).joined(build.heaviest().fitout()));
         Performance reaches = new Performance(figures.cores(), words.figure(figures.bandwidthGbs()),
@@ -184,7 +185,7 @@ public final class ComparePage {
     }
 
     private String supply(BuildView build) {
-        return build.supply().map(sku -> "%s \u00d7 %s".formatted(build.supplies(), sku))
+        return build.bare().supply().map(sku -> "%s \u00d7 %s".formatted(build.bare().supplies(), sku))
                 .orElseGet(() -> new EquipmentWords(words).enclosures(build.heaviest().fitout())
                         .map(fed -> words.say("what.power.enclosures", fed)).orElse(words.say("what.power.enclosure")));
     }

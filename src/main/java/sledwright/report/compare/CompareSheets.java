@@ -42,7 +42,7 @@ public final class CompareSheets {
 
     public static byte[] of(CompareView view, Catalog shop) {
         CompareSheets sheets = new CompareSheets(view, shop);
-        return Workbooks.of(sheets.words.say("compare.named", view.request()), shop.pricedOn(),
+        return Workbooks.of(sheets.words.say("compare.named", view.topic().request()), shop.pricedOn(),
                 List.of(sheets.points(), sheets.builds(), sheets.parts(), sheets.about()));
     }
 
@@ -55,11 +55,11 @@ public final class CompareSheets {
     }
 
     private Column money(String key) {
-        return Column.amounts(words.say(key) + ", " + view.currency(), digits);
+        return Column.amounts(words.say(key) + ", " + view.topic().currency(), digits);
     }
 
     private Column unitPrice(String key) {
-        return Column.amounts(words.say(key) + ", " + view.currency(), digits + 2);
+        return Column.amounts(words.say(key) + ", " + view.topic().currency(), digits + 2);
     }
 
     private WorkbookSheet points() {
@@ -76,13 +76,15 @@ public final class CompareSheets {
 
     private List<Object> point(CurveView curve, PointView point) {
         BuildView build = view.build(point.build());
-        return List.of(said.figure(curve.axis()), said.cost(curve.cost()), curve.platform().orElse(words.say("compare.all")), point.cost(),
-                Numbers.decimal(point.figure()), curve.axis().unitAfter(""), or(point.perUnit()),
+        return List.of(said.figure(curve.axes().figure()), said.cost(curve.axes().cost()),
+                curve.axes().platform().orElse(words.say("compare.all")), point.cost(),
+                Numbers.decimal(point.figure()), curve.axes().figure().unitAfter(""), or(point.perUnit()),
                 or(point.extra().map(CompareView.Extra::cost)),
                 or(point.extra().map(extra -> Numbers.decimal(extra.figure()))), or(point.extra().map(CompareView.Extra::perUnit)),
-                point.knee(), point.bestPerUnit(), point.foremost(), point.proved(), point.price(), or(point.energy()),
-                or(point.energy().map(energy -> point.total())), point.build(), build.platform(), said.processors(build),
-                BuildText.memory(build));
+                point.marks().knee(), point.marks().bestPerUnit(), point.marks().foremost(), point.marks().proved(), point.paid().price(),
+                or(point.paid().energy()),
+                or(point.paid().energy().map(energy -> point.paid().total())), point.build(), build.bare().platform(),
+                said.processors(build), BuildText.memory(build));
     }
 
     private WorkbookSheet builds() {
@@ -96,9 +98,10 @@ public final class CompareSheets {
         List<List<Object>> rows = new ArrayList<>();
         for (BuildView build : view.builds()) {
             Figures figures = build.figures();
-            rows.add(List.of(rows.size() + 1, or(build.price()), build.count(), build.platform(),
-                    build.processorSku().orElse(""), build.processors(), build.cooling().orElse(""), build.supply().orElse(""),
-                    build.supplies(), BuildText.modules(build.heaviest().modules()), equipment.joined(build.heaviest().fitout()),
+            rows.add(List.of(rows.size() + 1, or(build.price()), build.count(), build.bare().platform(),
+                    build.bare().processorSku().orElse(""), build.bare().processors(), build.bare().cooling().orElse(""),
+                    build.bare().supply().orElse(""),
+                    build.bare().supplies(), BuildText.modules(build.heaviest().modules()), equipment.joined(build.heaviest().fitout()),
                     equipment.enclosures(build.heaviest().fitout()).orElse(""), figures.cores(), figures.memoryGb(),
                     Numbers.decimal(figures.usableGb()),
                     figures.speed().mts(), Numbers.decimal(figures.bandwidthGbs()), Numbers.decimal(figures.throughput()),
@@ -136,12 +139,13 @@ public final class CompareSheets {
     }
 
     private WorkbookSheet about() {
-        List<List<Object>> rows = new ArrayList<>(List.of(List.of(words.say("fact.reference"), view.request()),
-                List.of(words.say("fact.machines"), view.machines()), List.of(words.say("compare.x.currency"), view.currency()),
+        List<List<Object>> rows = new ArrayList<>(List.of(List.of(words.say("fact.reference"), view.topic().request()),
+                List.of(words.say("fact.machines"), view.topic().machines()),
+                List.of(words.say("compare.x.currency"), view.topic().currency()),
                 List.of(words.say("compare.x.priced"), shop.pricedOn()), List.of(words.say("compare.x.certain"), said.status())));
-        view.energy().ifPresent(energy -> rows.addAll(Arrays.asList(
+        view.scope().energy().ifPresent(energy -> rows.addAll(Arrays.asList(
                 List.<Object>of(words.say("compare.x.years"), Numbers.decimal(energy.years())),
-                List.<Object>of(words.say("compare.x.kwh") + ", " + view.currency(), view.pricePerKwh().orElseThrow()),
+                List.<Object>of(words.say("compare.x.kwh") + ", " + view.topic().currency(), view.scope().pricePerKwh().orElseThrow()),
                 List.<Object>of(words.say("compare.x.duty"), Numbers.decimal(energy.duty())))));
         said.notes(shop.stationery()).forEach(note -> rows.add(List.of(note.term(), note.meaning())));
         return new WorkbookSheet(words.say("book.about"), columns("book.what", "book.says"), rows);

@@ -20,6 +20,6 @@ public final class CompareSvg {
         CompareCharts made = new CompareCharts(view, words);
         List<Chart> charts = view.costs().stream().flatMap(cost -> view.axes().stream().map(axis -> made.of(axis, cost)))
                 .flatMap(Optional::stream).toList();
-        return SvgChart.file(words.say("compare.named", view.request()), charts);
+        return SvgChart.file(words.say("compare.named", view.topic().request()), charts);
     }
 }

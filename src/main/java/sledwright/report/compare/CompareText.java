@@ -53,23 +53,24 @@ public final class CompareText {
     }
 
     private String write() {
-        page.text(Ink.HEAD, "%s: what money buys, %s".formatted(view.request(),
-                view.machines() == 1 ? "1 machine" : "prices of all %s machines, figures of one".formatted(view.machines())));
+        page.text(Ink.HEAD, "%s: what money buys, %s".formatted(view.topic().request(),
+                view.topic().machines() == 1 ? "1 machine" : "prices of all %s machines, figures of one".formatted(view.topic()
+                .machines())));
         addStatus();
         view.day().warnings().forEach(warning -> page.text(Ink.FAIR, warning.toString()));
-        view.energy().ifPresent(energy ->
+        view.scope().energy().ifPresent(energy ->
                 page.text(("Energy: %s years at %s %s a kWh, %s %% of the load on average. Total cost is the price and "
                 + "the energy.").formatted(Numbers.plain(energy.years()),
-                view.pricePerKwh().orElseThrow().stripTrailingZeros().toPlainString(),
-                view.currency(), Numbers.plain(100 * energy.duty()))));
-        if (view.status() == Status.IMPOSSIBLE) {
+                view.scope().pricePerKwh().orElseThrow().stripTrailingZeros().toPlainString(),
+                view.topic().currency(), Numbers.plain(100 * energy.duty()))));
+        if (view.proof().status() == Status.IMPOSSIBLE) {
             return page.toString();
         }
         view.beforeDiscount().ifPresent(words -> page.text(words.toString()));
         for (Cost cost : view.costs()) {
             for (Axis axis : view.axes()) {
                 List<CurveView> curves = view.curves(axis, cost).stream().filter(curve -> !curve.points().isEmpty()).toList();
-                if (curves.size() == 1 && !view.byPlatform()) {
+                if (curves.size() == 1 && !view.scope().byPlatform()) {
                     addCurve(curves.get(0));
                 } else if (!curves.isEmpty()) {
                     addPlatforms(curves);
@@ -82,11 +83,11 @@ public final class CompareText {
     }
 
     private void addStatus() {
-        switch (view.status()) {
+        switch (view.proof().status()) {
             case PROVED -> page.text(Ink.GOOD, "proved: no valid build costs less than a point and gives as much, and no point is missing");
             case BEST_FOUND -> {
                 String unproved = "best-found: not every point is proved.";
-                page.text(Ink.FAIR, Unproved.sentence(unproved, unproved, view.doubts()).toString());
+                page.text(Ink.FAIR, Unproved.sentence(unproved, unproved, view.proof().doubts()).toString());
                 view.curves().stream().filter(curve -> curve.status() == Status.BEST_FOUND)
                         .forEach(curve -> page.item("- ", unfinished(curve)));
             }
@@ -96,19 +97,20 @@ public final class CompareText {
     }
 
     private String unfinished(CurveView curve) {
-        String name = heading(curve) + curve.platform().map(sku -> " on " + sku).orElse("");
+        String name = heading(curve) + curve.axes().platform().map(sku -> " on " + sku).orElse("");
         return "%s: %s proved%s".formatted(name, curve.proved() == 0 ? "no point is" : curve.proved() == 1 ? "the first point is"
                         : "the first %s points are".formatted(curve.proved()),
-                curve.bound().map(bound -> "; nothing that gives more costs less than %s %s".formatted(bound, view.currency())).orElse(""));
+                curve.bound().map(bound -> "; nothing that gives more costs less than %s %s".formatted(bound, view.topic().currency()))
+                .orElse(""));
     }
 
     private static String heading(CurveView curve) {
-        return Sentences.capital(curve.axis().noun()) + " by " + curve.cost().noun();
+        return Sentences.capital(curve.axes().figure().noun()) + " by " + curve.axes().cost().noun();
     }
 
     private void addCurve(CurveView curve) {
-        page.heading("%s (%s by %s)".formatted(heading(curve), curve.axis().unit().isEmpty() ? "figure"
-                : curve.axis().unit(), view.currency()));
+        page.heading("%s (%s by %s)".formatted(heading(curve), curve.axes().figure().unit().isEmpty() ? "figure"
+                : curve.axes().figure().unit(), view.topic().currency()));
         Plot plot = plot(List.of(curve));
         List<PointView> points = curve.points();
         for (int i = 1; i < points.size(); i++) {
@@ -117,8 +119,9 @@ public final class CompareText {
         PointView last = points.get(points.size() - 1);
         plot.toTheEdge(x(last), last.figure());
         points.forEach(point -> plot.mark(x(point), point.figure(), POINT));
-        points.stream().filter(point -> point.knee() || point.bestPerUnit()).forEach(point -> plot.mark(x(point), point.figure(),
-                point.knee() && point.bestPerUnit() ? BOTH : point.knee() ? KNEE : BEST));
+        points.stream().filter(point -> point.marks().knee() || point.marks().bestPerUnit())
+                .forEach(point -> plot.mark(x(point), point.figure(),
+                point.marks().knee() && point.marks().bestPerUnit() ? BOTH : point.marks().knee() ? KNEE : BEST));
         plot.lines().forEach(page::line);
         addRest(curve);
         page.table(steps(curve));
@@ -145,8 +148,8 @@ public final class CompareText {
     }
 
     private TextTable steps(CurveView curve) {
-        boolean less = curve.axis().lessIsBetter();
-        TextTable table = new TextTable().column(view.currency(), Fit.RIGHT).column(unit(curve.axis()), Fit.RIGHT)
+        boolean less = curve.axes().figure().lessIsBetter();
+        TextTable table = new TextTable().column(view.topic().currency(), Fit.RIGHT).column(unit(curve.axes().figure()), Fit.RIGHT)
                 .column(less ? "each saved" : "each", Fit.RIGHT).column("extra", Fit.RIGHT).column(less ? "saves" : "buys", Fit.RIGHT)
                 .column("each extra", Fit.RIGHT).column("", Fit.LEFT).column("build", Fit.RIGHT).column("processor", Fit.FLEXIBLE);
         for (PointView point : curve.shortened().points()) {
@@ -169,40 +172,43 @@ public final class CompareText {
     }
 
     private static String marks(PointView point) {
-        return Stream.of(point.knee() ? "K" : "", point.bestPerUnit() ? "B" : "", point.proved() ? "" : "?").collect(Collectors.joining());
+        return Stream.of(point.marks().knee() ? "K" : "", point.marks().bestPerUnit() ? "B" : "", point.marks().proved() ? "" : "?")
+                .collect(Collectors.joining());
     }
 
     private void addPlatforms(List<CurveView> curves) {
         CurveView first = curves.get(0);
         page.heading("%s (%s by %s), platform by platform"
-                .formatted(heading(first), first.axis().unit().isEmpty() ? "figure" : first.axis().unit(),
-                view.currency()));
+                .formatted(heading(first), first.axes().figure().unit().isEmpty() ? "figure" : first.axes().figure().unit(),
+                view.topic().currency()));
         Map<CurveView, Character> letters = new LinkedHashMap<>();
         curves.forEach(curve -> letters.put(curve, (char) ('a' + letters.size() % 26)));
         Plot plot = plot(curves);
-        letters.forEach((curve, letter) -> curve.points().stream().filter(point -> !point.foremost())
+        letters.forEach((curve, letter) -> curve.points().stream().filter(point -> !point.marks().foremost())
                 .forEach(point -> plot.mark(x(point), point.figure(), letter)));
-        letters.forEach((curve, letter) -> curve.points().stream().filter(PointView::foremost)
+        letters.forEach((curve, letter) -> curve.points().stream().filter(point -> point.marks().foremost())
                 .forEach(point -> plot.mark(x(point), point.figure(), Character.toUpperCase(letter))));
         plot.lines().forEach(page::line);
-        String gives = first.axis().lessIsBetter() ? "takes" : "gives";
+        String gives = first.axes().figure().lessIsBetter() ? "takes" : "gives";
         TextTable table = new TextTable().column("", Fit.LEFT).column("platform", Fit.LEFT).column("points", Fit.RIGHT)
                 .column("ahead", Fit.RIGHT)
-                .column(view.currency(), Fit.RIGHT).column(gives, Fit.RIGHT).column("to " + view.currency(), Fit.RIGHT)
+                .column(view.topic().currency(), Fit.RIGHT).column(gives, Fit.RIGHT).column("to " + view.topic().currency(), Fit.RIGHT)
                 .column(gives, Fit.RIGHT).column("best each", Fit.RIGHT);
         letters.forEach((curve, letter) -> {
             PointView from = curve.points().get(0);
             PointView to = curve.points().get(curve.points().size() - 1);
-            table.row(letter.toString(), curve.platform().orElse(""), String.valueOf(curve.points().size()),
-                    String.valueOf(curve.points().stream().filter(PointView::foremost).count()), from.cost().toString(),
+            table.row(letter.toString(), curve.axes().platform().orElse(""), String.valueOf(curve.points().size()),
+                    String.valueOf(curve.points().stream().filter(point -> point.marks().foremost()).count()), from.cost().toString(),
                     Numbers.plain(from.figure()), to.cost().toString(), Numbers.plain(to.figure()),
-                    curve.points().stream().filter(PointView::bestPerUnit).findFirst().flatMap(PointView::perUnit).map(this::cents)
+                    curve.points().stream().filter(point -> point.marks().bestPerUnit()).findFirst().flatMap(PointView::perUnit)
+                    .map(this::cents)
                     .orElse(""));
         });
         page.gap().table(table);
         page.gap().text("Capital letters are ahead: no platform gives as much for less.");
-        List<String> none = view.curves(first.axis(), first.cost()).stream().filter(curve -> curve.status() == Status.IMPOSSIBLE)
-                .flatMap(curve -> curve.platform().stream()).toList();
+        List<String> none = view.curves(first.axes().figure(), first.axes().cost()).stream()
+                .filter(curve -> curve.status() == Status.IMPOSSIBLE)
+                .flatMap(curve -> curve.axes().platform().stream()).toList();
         if (!none.isEmpty()) {
             page.text("No build is valid on %s.".formatted(String.join(", ", none)));
         }
@@ -211,7 +217,7 @@ public final class CompareText {
     private void addTogether(TogetherView all) {
         page.heading("All figures together");
         String reach = all.complete() ? "" : all.full() ? " below the price of the last: no more than these are looked for"
-                : view.doubts().late() ? " so far as the time limit let the search come" : " so far as the search came";
+                : view.proof().doubts().late() ? " so far as the time limit let the search come" : " so far as the search came";
         String share = Numbers.plain(100 * all.share()).toString();
         page.text(all.builds().size() == 1 ? "No dearer build beats this one by %s %% in any figure%s.".formatted(share, reach)
                 : "Each of these %s builds beats every cheaper one of them by %s %% in some figure, and none that does so is missing%s."
@@ -225,13 +231,13 @@ public final class CompareText {
             return;
         }
         page.heading("The builds");
-        boolean energy = view.energy().isPresent();
-        TextTable table = new TextTable().column("build", Fit.RIGHT).column(view.currency(), Fit.RIGHT).column("platform", Fit.LEFT)
+        boolean energy = view.scope().energy().isPresent();
+        TextTable table = new TextTable().column("build", Fit.RIGHT).column(view.topic().currency(), Fit.RIGHT).column("platform", Fit.LEFT)
                 .column("processor", Fit.LEFT)
                 .column("memory", Fit.FLEXIBLE).column("GB/s", Fit.RIGHT).column("load W", Fit.RIGHT).column("days", Fit.RIGHT);
         for (int number : shown) {
             BuildView build = view.build(number);
-            table.row("#" + number, BuildText.money(build), build.platform(), BuildText.processors(build), BuildText.memory(build),
+            table.row("#" + number, BuildText.money(build), build.bare().platform(), BuildText.processors(build), BuildText.memory(build),
                     Numbers.plain(build.figures().bandwidthGbs()), Numbers.plain(build.figures().loadW()),
                     String.valueOf(build.leadDays()));
         }

@@ -52,22 +52,22 @@ final class CompareWords {
     }
 
     String status() {
-        return words.say("compare.status." + view.status().name());
+        return words.say("compare.status." + view.proof().status().name());
     }
 
     /** What a point is, beside its figures. */
     List<String> marks(PointView point) {
         List<String> marks = new ArrayList<>();
-        if (point.knee()) {
+        if (point.marks().knee()) {
             marks.add(words.say("mark.KNEE"));
         }
-        if (point.bestPerUnit()) {
+        if (point.marks().bestPerUnit()) {
             marks.add(words.say("mark.UNIT"));
         }
-        if (view.byPlatform() && point.foremost()) {
+        if (view.scope().byPlatform() && point.marks().foremost()) {
             marks.add(words.say("compare.ahead"));
         }
-        if (!point.proved()) {
+        if (!point.marks().proved()) {
             marks.add(words.say("compare.open"));
         }
         return marks;
@@ -77,18 +77,18 @@ final class CompareWords {
     String open(CurveView curve) {
         String certain = words.say(curve.proved() == 0 ? "compare.certain.none" : curve.proved() == 1 ? "compare.certain.one"
                 : "compare.certain.many", curve.proved(), curve.points().size());
-        return curve.platform().map(sku -> sku + ": ").orElse("")
+        return curve.axes().platform().map(sku -> sku + ": ").orElse("")
                 + curve.bound().map(bound -> words.say("compare.bound", certain, words.money(bound))).orElse(certain + ".");
     }
 
     /** Such as {@code 2 × K1-24X}. */
     String processors(BuildView build) {
-        return build.processorSku().map(sku -> build.processors() + " × " + sku).orElse(words.say("none"));
+        return build.bare().processorSku().map(sku -> build.bare().processors() + " × " + sku).orElse(words.say("none"));
     }
 
     String energy() {
-        return view.energy().map(energy -> words.say("compare.energy.words", words.figure(energy.years()),
-                words.measure(view.pricePerKwh().orElseThrow().stripTrailingZeros()) + " " + view.currency(),
+        return view.scope().energy().map(energy -> words.say("compare.energy.words", words.figure(energy.years()),
+                words.measure(view.scope().pricePerKwh().orElseThrow().stripTrailingZeros()) + " " + view.topic().currency(),
                 words.figure(Quantity.rounded(100 * energy.duty())))).orElse("");
     }
 
@@ -97,13 +97,13 @@ final class CompareWords {
         List<Note> notes = new ArrayList<>(List.of(note("step"), note("unit"), note("extra"),
                 new Note(Sentences.capital(words.say("mark.KNEE")), words.say("compare.note.knee")),
                 new Note(Sentences.capital(words.say("mark.UNIT")), words.say("compare.note.best"))));
-        shop.taxPercent().ifPresent(percent -> notes.add(new Note(words.say("column.price"), words.say("compare.note.price",
-                shop.taxName(), words.figure(percent)))));
+        shop.tax().percent().ifPresent(percent -> notes.add(new Note(words.say("column.price"), words.say("compare.note.price",
+                shop.tax().name(), words.figure(percent)))));
         view.beforeDiscount().ifPresent(said -> notes.add(new Note(words.say("compare.term.discount"), said.in(words))));
-        if (view.byPlatform()) {
+        if (view.scope().byPlatform()) {
             notes.add(new Note(Sentences.capital(words.say("compare.ahead")), words.say("compare.note.ahead")));
         }
-        if (view.energy().isPresent()) {
+        if (view.scope().energy().isPresent()) {
             notes.add(new Note(cost(Cost.TOTAL), words.say("compare.note.total", words.figure(EnergyCost.HOURS_A_YEAR))));
         }
         return notes;

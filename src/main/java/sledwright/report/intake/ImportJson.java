@@ -24,7 +24,7 @@ public record ImportJson(@JsonUnwrapped Head head, @JsonUnwrapped Counts counts,
 
         private static Counts of(ImportView view) {
             return new Counts(view.count(Kind.ADDED), view.count(Kind.CHANGED), view.count(Kind.SOLD_OUT), view.count(Kind.REMOVED),
-                    view.unchanged());
+                    view.made().unchanged());
         }
     }
 
@@ -34,7 +34,7 @@ public record ImportJson(@JsonUnwrapped Head head, @JsonUnwrapped Counts counts,
         private static ChangeJson of(Change change, ImportView view) {
             Map<String, String> key = new LinkedHashMap<>();
             for (int i = 0; i < change.key().size(); i++) {
-                key.put(view.table().key().get(i), change.key().get(i));
+                key.put(view.made().table().key().get(i), change.key().get(i));
             }
             return new ChangeJson(change.kind().label(), change.place().line() == 0 ? null : change.place().line(), key, change.edits());
         }
@@ -49,8 +49,9 @@ public record ImportJson(@JsonUnwrapped Head head, @JsonUnwrapped Counts counts,
     }
 
     public static String of(ImportView view) {
-        return Json.of(new ImportJson(new Head(view.list(), view.file(), view.table().label(), view.written(), view.kept().orElse(null)),
-                Counts.of(view), view.changes().stream().map(change -> ChangeJson.of(change, view)).toList(),
-                RowFault.all(view.refused()), RowFault.all(view.warnings())));
+        return Json.of(new ImportJson(new Head(view.list(), view.file(), view.made().table().label(), view.written(),
+                view.kept().orElse(null)),
+                Counts.of(view), view.made().changes().stream().map(change -> ChangeJson.of(change, view)).toList(),
+                RowFault.all(view.made().refused()), RowFault.all(view.warnings())));
     }
 }

@@ -41,23 +41,24 @@ public final class ImportPiece {
     public static String of(ImportView view, String seen) {
         List<Group> groups = new ArrayList<>();
         for (Kind kind : Arrays.asList(Kind.ADDED, Kind.CHANGED, Kind.SOLD_OUT, Kind.REMOVED)) {
-            List<Change> changes = view.changes().stream().filter(change -> change.kind() == kind).toList();
+            List<Change> changes = view.made().changes().stream().filter(change -> change.kind() == kind).toList();
             if (!changes.isEmpty()) {
                 groups.add(new Group(TITLES.get(kind), changes.size(),
                         changes.stream().limit(MOST_ROWS).map(change -> row(change, view)).toList(),
                         Math.max(0, changes.size() - MOST_ROWS)));
             }
         }
-        return Pages.filled("import-answer.ftlh", Map.of("view", Map.of("list", view.list(), "table", view.table().file(),
-                "unchanged", view.unchanged(), "refusedRows", view.refusedRows(), "written", view.written(),
+        return Pages.filled("import-answer.ftlh", Map.of("view", Map.of("list", view.list(), "table", view.made().table().file(),
+                "unchanged", view.made().unchanged(), "refusedRows", view.refusedRows(), "written", view.written(),
                 "kept", view.kept().map(kept -> Path.of(kept).getFileName().toString()).orElse("")), "groups", groups,
-                "refused", view.refused().stream().map(Fault::toString).toList(),
+                "refused", view.made().refused().stream().map(Fault::toString).toList(),
                 "warnings", view.warnings().stream().map(Fault::toString).toList(),
-                "seen", Optional.of(seen).filter(same -> !view.changes().isEmpty()).orElse("")));
+                "seen", Optional.of(seen).filter(same -> !view.made().changes().isEmpty()).orElse("")));
     }
 
     private static Row row(Change change, ImportView view) {
-        return new Row(String.join(", ", change.key()), change.edits().stream().filter(edit -> !view.table().key().contains(edit.column()))
+        return new Row(String.join(", ", change.key()), change.edits().stream()
+                .filter(edit -> !view.made().table().key().contains(edit.column()))
                 .map(edit -> cell(edit, change.kind())).toList());
     }
 

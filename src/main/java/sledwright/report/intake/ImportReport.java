@@ -22,14 +22,14 @@ public final class ImportReport {
         Page page = new Page(screen);
         page.text(Ink.HEAD, "%s into %s".formatted(view.list(), view.file()));
         page.text("rows: %s added, %s changed, %s unchanged, %s not taken%s".formatted(view.count(Kind.ADDED), view.count(Kind.CHANGED),
-                view.unchanged(), view.refusedRows(), leftOut(view)));
+                view.made().unchanged(), view.refusedRows(), leftOut(view)));
         changes(page, "Added", view, Kind.ADDED);
         changes(page, "Changed", view, Kind.CHANGED);
         changes(page, "Sold out, for the list leaves them out", view, Kind.SOLD_OUT);
         changes(page, "Price breaks that go, for the list leaves them out", view, Kind.REMOVED);
-        if (!view.refused().isEmpty()) {
+        if (!view.made().refused().isEmpty()) {
             page.heading("Not taken");
-            view.refused().forEach(fault -> page.item("- ", fault.toString()));
+            view.made().refused().forEach(fault -> page.item("- ", fault.toString()));
         }
         if (!view.warnings().isEmpty()) {
             page.heading("Warnings");
@@ -38,10 +38,10 @@ public final class ImportReport {
         page.gap();
         if (view.written()) {
             page.text(Ink.GOOD, "written" + view.kept().map(kept -> "; the file as it was is kept as " + kept).orElse(""));
-        } else if (view.changes().isEmpty()) {
+        } else if (view.made().changes().isEmpty()) {
             page.text("nothing to write");
         } else {
-            page.text(Ink.FAIR, view.refused().isEmpty() ? "nothing was written yet; --apply writes it"
+            page.text(Ink.FAIR, view.made().refused().isEmpty() ? "nothing was written yet; --apply writes it"
                     : "nothing was written; put the rows right, or take the others with --apply --skip-faulty");
         }
         return page.toString();
@@ -54,14 +54,14 @@ public final class ImportReport {
     }
 
     private static void changes(Page page, String heading, ImportView view, Kind kind) {
-        List<Change> changes = view.changes().stream().filter(change -> change.kind() == kind).toList();
+        List<Change> changes = view.made().changes().stream().filter(change -> change.kind() == kind).toList();
         if (changes.isEmpty()) {
             return;
         }
         page.heading(heading);
         for (Change change : changes) {
             page.item("- ", String.join(", ", change.key()) + ": "
-                    + change.edits().stream().filter(edit -> !view.table().key().contains(edit.column()))
+                    + change.edits().stream().filter(edit -> !view.made().table().key().contains(edit.column()))
                     .map(edit -> words(edit, kind)).collect(Collectors.joining("; ")));
         }
     }
@@ -74,14 +74,14 @@ public final class ImportReport {
     /** One row for each cell that changes, then one for each reason why a row was not taken. */
     public static String csv(ImportView view) {
         List<List<Object>> rows = new ArrayList<>();
-        for (Change change : view.changes()) {
+        for (Change change : view.made().changes()) {
             for (Edit edit : change.edits()) {
                 rows.add(List.of(change.kind().label(), change.place().line() == 0 ? "" : change.place().line(),
                         String.join(", ", change.key()), edit.column(), edit.before(),
                         edit.after(), ""));
             }
         }
-        view.refused().forEach(fault -> rows.add(List.of("not taken", fault.line(), "", "", "", "", fault.message())));
+        view.made().refused().forEach(fault -> rows.add(List.of("not taken", fault.line(), "", "", "", "", fault.message())));
         view.warnings().forEach(warning -> rows.add(List.of("warning", warning.line(), "", "", "", "", warning.message())));
         return Csv.write(List.of("change", "line", "key", "column", "before", "after", "message"), rows);
     }

@@ -90,15 +90,15 @@ public final class AskedWords {
         String price = request.machines() == 1 ? "asked.price" : "asked.price.all";
         if (limit.taxed().isPresent()) {
             wishes.add(words.say(price, words.say("sum.with", words.money(shop.amount(limit.taxed().get().most())),
-                    shop.stationery().taxName())));
+                    shop.stationery().tax().name())));
         } else {
             limit.price().ifPresent(most -> wishes.add(words.say(price, net(shop.amount(most)))));
         }
     }
 
     private String net(BigDecimal amount) {
-        return shop.stationery().taxPercent().isEmpty() ? words.money(amount)
-                : words.say("price.before", words.money(amount), shop.stationery().taxName());
+        return shop.stationery().tax().percent().isEmpty() ? words.money(amount)
+                : words.say("price.before", words.money(amount), shop.stationery().tax().name());
     }
 
     private String either(List<String> items) {

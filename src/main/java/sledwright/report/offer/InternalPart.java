@@ -8,8 +8,8 @@ import java.util.stream.Collectors;
 import sledwright.desk.view.Earnings;
 import sledwright.desk.view.Line;
 import sledwright.desk.view.OrderView;
-import sledwright.desk.view.Payment;
 import sledwright.desk.view.QuoteView;
+import sledwright.desk.view.Sale;
 import sledwright.domain.Catalog;
 import sledwright.explain.whynot.WhyNot;
 import sledwright.generator.Status;
@@ -54,9 +54,8 @@ public record InternalPart(String status, List<LotList> lots, List<String> reaso
         QuoteView answer = offer.answer();
         List<Sentence> reasons = answer.alternatives().isEmpty() ? List.of() : answer.alternatives().get(0).reasons();
         return new InternalPart(status(answer, words), offer.options().stream()
-                .map(option -> lots(SideBySide.head(option, words), option.costs(), changed(option.pays(), option.alternative().earned(),
-                words), words)).toList(),
-                reasons.stream().map(reason -> reason.in(words.forShop())).toList(),
+                .map(option -> lots(SideBySide.head(option, words), option.costs(), changed(option.alternative().sale(), words), words))
+                .toList(), reasons.stream().map(reason -> reason.in(words.forShop())).toList(),
                 answer.explanation().whyNot().stream().map(asked -> answer(asked, words)).toList(),
                 answer.explanation().notes().stream().map(note -> note.in(words.forShop())).toList(),
                 answer.day().warnings().stream().map(warning -> warning.in(words.forShop())).toList());
@@ -65,16 +64,16 @@ public record InternalPart(String status, List<LotList> lots, List<String> reaso
     /** Of an order: where its parts come from and what they leave. */
     static InternalPart of(OrderView order, Catalog shop, Wording words) {
         List<String> warnings = order.day().warnings().stream().map(warning -> warning.in(words.forShop())).toList();
-        List<LotList> lots = order.delivered() == 0 ? List.of() : List.of(lots("All machines", Costs.of(order.picks(), shop.amount(0)),
-                changed(order.pays(), order.earned(), words), words));
+        List<LotList> lots = order.delivered() == 0 ? List.of()
+                : List.of(lots("All machines", Costs.of(order.contents().picks(), shop.amount(0)), changed(order.sale(), words), words));
         return new InternalPart(status(order, words), lots, List.of(), List.of(), List.of(), warnings);
     }
 
     private static String status(OrderView order, Wording words) {
-        return switch (order.status()) {
+        return switch (order.proof().status()) {
             case PROVED -> "Proved: no order of all these machines comes to less.";
-            case BEST_FOUND -> "Best found." + order.bound().map(bound -> " No order of all these machines comes to less than %s%s."
-                    .formatted(words.money(bound), order.gapPercent().map(gap -> " (gap " + words.figure(gap) + " %)").orElse("")))
+            case BEST_FOUND -> "Best found." + order.proof().bound().map(bound -> " No order of all these machines comes to less than %s%s."
+                    .formatted(words.money(bound), order.proof().gapPercent().map(gap -> " (gap " + words.figure(gap) + " %)").orElse("")))
                     .orElse("");
             case SHORT -> "Short: machines are missing.";
             case IMPOSSIBLE -> "Impossible: not one of the machines can be delivered.";
@@ -86,13 +85,13 @@ public record InternalPart(String status, List<LotList> lots, List<String> reaso
     }
 
     private static String status(QuoteView answer, Wording words) {
-        boolean cut = answer.status() == Status.PROVED && answer.doubts().late();
+        boolean cut = answer.proof().status() == Status.PROVED && answer.proof().doubts().late();
         String list = (cut ? " The time limit ended the search for further options." : "")
                 + answer.reservations().stream().map(" "::concat).collect(Collectors.joining());
-        return switch (answer.status()) {
+        return switch (answer.proof().status()) {
             case PROVED -> "Proved: nothing better exists in this catalogue." + list;
-            case BEST_FOUND -> (answer.doubts().late() ? "Best found in time." : "Best found.")
-                    + answer.bound().map(bound -> " No valid build is %s %s%s.".formatted(
+            case BEST_FOUND -> (answer.proof().doubts().late() ? "Best found in time." : "Best found.")
+                    + answer.proof().bound().map(bound -> " No valid build is %s %s%s.".formatted(
                     answer.isMoney() ? "below" : "above", answer.isMoney() ? words.money(bound) : words.figure(bound),
                     answer.gapPercent().map(gap -> " (gap " + words.figure(gap) + " %)").orElse(""))).orElse("") + list;
             case IMPOSSIBLE -> "Impossible: no valid build exists in this catalogue.";
@@ -115,10 +114,10 @@ public record InternalPart(String status, List<LotList> lots, List<String> reaso
     }
 
     /** What is left where the customer pays something else than the price. */
-    private static String changed(Payment pays, Optional<Earnings> left, Wording words) {
-        return !pays.isChanged() ? "" : left.filter(Earnings::isKnown)
+    private static String changed(Sale sale, Wording words) {
+        return !sale.pays().isChanged() ? "" : sale.earned().filter(Earnings::isKnown)
                 .map(earned -> "Prices of this list are those before %s. After it the parts of known cost bring %s and leave %s%s. "
-                .formatted(pays.agreed() ? "the price was agreed" : "the discount", words.money(earned.paid()),
+                .formatted(sale.pays().agreed() ? "the price was agreed" : "the discount", words.money(earned.paid()),
                 words.money(earned.margin()), earned.percent().map(share -> ", %s %%".formatted(words.figure(share))).orElse("")))
                 .orElse("");
     }

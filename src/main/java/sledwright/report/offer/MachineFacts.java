@@ -24,13 +24,14 @@ final class MachineFacts {
     List<OfferPage.Fact> of(BuildView build, Limits limit) {
         List<OfferPage.Fact> facts = new ArrayList<>();
         facts.add(new OfferPage.Fact(build.count() == 1 ? words.say("what.machine") : words.say("what.machines", build.count()),
-                build.platformName()));
-        build.processor().ifPresent(processor -> facts.add(new OfferPage.Fact(words.say("what.processors"),
-                words.say("what.processors.words", build.processors(), processor.sku(), processor.cores(),
+                build.bare().name()));
+        build.bare().processor().ifPresent(processor -> facts.add(new OfferPage.Fact(words.say("what.processors"),
+                words.say("what.processors.words", build.bare().processors(), processor.sku(), processor.cores(),
                         words.figure(processor.baseGhz()), words.figure(processor.allCoreGhz())))));
         facts.add(new OfferPage.Fact(words.say("what.memory"), SideBySide.memory(build, words)));
         EquipmentWords equipment = new EquipmentWords(words);
-        facts.add(new OfferPage.Fact(words.say("what.power"), build.supply().map(sku -> "%s \u00d7 %s".formatted(build.supplies(), sku))
+        facts.add(new OfferPage.Fact(words.say("what.power"),
+                build.bare().supply().map(sku -> "%s \u00d7 %s".formatted(build.bare().supplies(), sku))
                 .orElseGet(() -> equipment.enclosures(build.heaviest().fitout()).map(fed -> words.say("what.power.enclosures", fed))
                         .orElse(words.say("what.power.enclosure")))));
         facts.addAll(equipment.facts(build.heaviest().fitout()));

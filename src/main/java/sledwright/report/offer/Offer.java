@@ -37,7 +37,7 @@ public record Offer(QuoteView answer, Request request, Catalog shop, List<String
 
         /** What the customer pays. */
         Payment pays() {
-            return alternative.pays();
+            return alternative.sale().pays();
         }
     }
 
@@ -68,7 +68,7 @@ public record Offer(QuoteView answer, Request request, Catalog shop, List<String
 
     /** What the documents call it. */
     Named named(Wording words) {
-        return new Named(words, answer.request(), number);
+        return new Named(words, answer.topic().request(), number);
     }
 
     Stationery stationery() {
@@ -78,7 +78,8 @@ public record Offer(QuoteView answer, Request request, Catalog shop, List<String
     /** What an option buys against the first, a price point against the one before. */
     private static Difference difference(Outcome outcome, QuoteView answer, int option) {
         int other = answer.hasPoints() ? option - 1 : 0;
-        long extra = answer.alternatives().get(option).pays().net().subtract(answer.alternatives().get(other).pays().net()).unscaledValue()
+        long extra = answer.alternatives().get(option).sale().pays().net().subtract(answer.alternatives().get(other).sale().pays().net())
+                .unscaledValue()
                 .longValueExact();
         return Difference.of(outcome.ranked().get(option).order(), outcome.ranked().get(other).order(), extra);
     }

@@ -37,7 +37,7 @@ public final class OfferLetter {
             letter.paragraph(gain.title()).items("+ ", gain.better()).items("- ", gain.worse());
             letter.items("  ", gain.other().isEmpty() ? List.of() : List.of(gain.other()));
         });
-        offer.answer().moreWork().ifPresent(more -> letter.paragraph(words.say("quote.more") + ":")
+        offer.answer().outlook().moreWork().ifPresent(more -> letter.paragraph(words.say("quote.more") + ":")
                 .items("", List.of(new MoreWorkWords(words).of(more))));
         return parts.end(letter, new TermsWords(words, offer.shop(), offer.answer().day()).all(), offer.named(words).whole());
     }

@@ -25,7 +25,7 @@ public final class OfferMail {
     public static byte[] of(OrderAnswer answer) {
         Catalog shop = answer.shop();
         Wording words = Wording.of(shop);
-        String title = words.say("order.title", new Named(words, answer.view().request(), answer.number()).whole());
+        String title = words.say("order.title", new Named(words, answer.view().topic().request(), answer.number()).whole());
         return mail(shop, answer.customer(), title,
                 answer.view().day().today(), OrderLetter.of(answer), OrderPage.pdf(answer, Audience.CUSTOMER));
     }

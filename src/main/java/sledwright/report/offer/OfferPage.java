@@ -88,7 +88,7 @@ public final class OfferPage {
             model.put("gains", gains());
             model.put("points", offer.answer().hasPoints());
             model.put("reading", reading());
-            offer.answer().moreWork().ifPresent(more -> model.put("more", new MoreWorkWords(words).of(more)));
+            offer.answer().outlook().moreWork().ifPresent(more -> model.put("more", new MoreWorkWords(words).of(more)));
         }
         if (audience == Audience.SHOP) {
             model.put("internal", InternalPart.of(offer, words));
@@ -105,7 +105,7 @@ public final class OfferPage {
     /** What the first option is the best of. */
     String lead() {
         String others = offer.options().size() == 1 || offer.answer().hasPoints() ? "" : " " + words.say("quote.lead.others");
-        if (offer.answer().status() != Status.PROVED) {
+        if (offer.answer().proof().status() != Status.PROVED) {
             return words.say("quote.lead.open" + inTime()) + others;
         }
         if (offer.answer().hasPoints()) {
@@ -131,7 +131,8 @@ public final class OfferPage {
         String price = option.pays().tax().map(tax -> words.say("price.before", words.money(option.pays().net()), tax.name()))
                 .orElseGet(() -> words.money(option.pays().net()));
         String title = words.say("point.title", SideBySide.head(option, words), mark, price);
-        String made = words.say("point.made", build.processors(), build.processorSku().orElse(""), SideBySide.modules(build, words));
+        String made = words.say("point.made", build.bare().processors(), build.bare().processorSku().orElse(""),
+                SideBySide.modules(build, words));
         if (option.difference().isEmpty()) {
             return new Gain(title, List.of(), List.of(), made);
         }
@@ -183,16 +184,17 @@ public final class OfferPage {
 
     /** How what would be possible is to be read. */
     String eachWay() {
-        return offer.stationery().taxPercent().isEmpty() ? words.say("quote.ways.each")
-                : words.say("quote.ways.each.taxed", offer.stationery().taxName());
+        return offer.stationery().tax().percent().isEmpty() ? words.say("quote.ways.each")
+                : words.say("quote.ways.each.taxed", offer.stationery().tax().name());
     }
 
     private String inTime() {
-        return offer.answer().doubts().late() ? ".time" : "";
+        return offer.answer().proof().doubts().late() ? ".time" : "";
     }
 
     String refusal() {
-        return offer.answer().status() == Status.IMPOSSIBLE ? words.say("quote.refused") : words.say("quote.refused.open" + inTime());
+        return offer.answer().proof().status() == Status.IMPOSSIBLE ? words.say("quote.refused")
+                : words.say("quote.refused.open" + inTime());
     }
 
     List<String> conflicts() {
@@ -201,7 +203,7 @@ public final class OfferPage {
 
     /** How many machines there can be, alike and mixed, where they are too many; empty otherwise. */
     List<String> many() {
-        return offer.answer().tooMany().map(this::many).orElse(List.of());
+        return offer.answer().outlook().tooMany().map(this::many).orElse(List.of());
     }
 
     private List<String> many(TooMany some) {

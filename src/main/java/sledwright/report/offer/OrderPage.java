@@ -86,7 +86,7 @@ public final class OrderPage {
 
     private String html() {
         Map<String, Object> model = new Opening(shop, words, answer.job().customer(), view.day())
-                .model("order.heading", named(), view.delivered() > 0, view.machines());
+                .model("order.heading", named(), view.delivered() > 0, view.topic().machines());
         model.put("asked", asked());
         model.put("lead", lead());
         model.put("short", missing());
@@ -102,15 +102,16 @@ public final class OrderPage {
     }
 
     Named named() {
-        return new Named(words, view.request(), answer.number());
+        return new Named(words, view.topic().request(), answer.number());
     }
 
     String asked() {
-        return words.say("order.asked", words.counted(view.machines(), "machines"), words.counted(view.lines().size(), "order.lines"));
+        return words.say("order.asked", words.counted(view.topic().machines(), "machines"),
+                words.counted(view.contents().lines().size(), "order.lines"));
     }
 
     List<OfferPage.Sum> sums() {
-        return lists.sums(view.pays(), lists.total(view.delivered()));
+        return lists.sums(view.sale().pays(), lists.total(view.delivered()));
     }
 
     List<String> terms() {
@@ -118,16 +119,16 @@ public final class OrderPage {
     }
 
     List<LinePart> lines() {
-        return view.lines().stream().map(this::line).toList();
+        return view.contents().lines().stream().map(this::line).toList();
     }
 
     List<EnclosurePart> enclosures() {
-        return view.enclosures().stream().map(this::enclosure).toList();
+        return view.contents().enclosures().stream().map(this::enclosure).toList();
     }
 
     String lead() {
-        return view.status() == OrderStatus.PROVED && view.isPriceAlone() ? words.say("order.lead.cheapest")
-                : view.status() == OrderStatus.BEST_FOUND ? words.say("order.lead.open") : "";
+        return view.proof().status() == OrderStatus.PROVED && view.isPriceAlone() ? words.say("order.lead.cheapest")
+                : view.proof().status() == OrderStatus.BEST_FOUND ? words.say("order.lead.open") : "";
     }
 
     /** What cannot be delivered, and whether waiting helps. */
@@ -136,10 +137,10 @@ public final class OrderPage {
             return List.of();
         }
         List<String> said = new ArrayList<>();
-        List<String> lacking = view.lines().stream().filter(line -> line.missing() > 0)
-                .map(line -> words.say("order.short.line", words.figure(line.missing()), line.name())).toList();
+        List<String> lacking = view.contents().lines().stream().filter(line -> line.missing() > 0)
+                .map(line -> words.say("order.short.line", words.figure(line.missing()), line.line().name())).toList();
         said.add(view.delivered() == 0 ? words.say("order.short.none") : words.say("order.short", words.figure(view.delivered()),
-                words.counted(view.machines(), "machines"), words.list(lacking)));
+                words.counted(view.topic().machines(), "machines"), words.list(lacking)));
         view.shortage().get().causes().forEach(cause -> said.add(cause.message()));
         view.shortage().get().later().ifPresent(later -> said.add(words.say("order.short.later",
                 words.day(view.day().in(later.leadDays())), net(later.price()))));
@@ -147,24 +148,24 @@ public final class OrderPage {
     }
 
     private String net(BigDecimal amount) {
-        return shop.stationery().taxPercent().isEmpty() ? words.money(amount)
-                : words.say("price.before", words.money(amount), shop.stationery().taxName());
+        return shop.stationery().tax().percent().isEmpty() ? words.money(amount)
+                : words.say("price.before", words.money(amount), shop.stationery().tax().name());
     }
 
     List<Row> rows() {
         List<Row> rows = new ArrayList<>();
-        for (Filled line : view.lines()) {
+        for (Filled line : view.contents().lines()) {
             for (Group group : line.builds()) {
                 BuildView build = group.build();
-                rows.add(new Row(named(line, group), words.say("order.what", build.platformName(), build.processors(),
-                        build.processorSku().orElseThrow(), SideBySide.modules(build, words)), words.figure(build.count()),
+                rows.add(new Row(named(line, group), words.say("order.what", build.bare().name(), build.bare().processors(),
+                        build.bare().processorSku().orElseThrow(), SideBySide.modules(build, words)), words.figure(build.count()),
                         words.day(view.day().in(build.leadDays())), words.money(build.price().orElseThrow())));
             }
         }
-        for (Housed housed : view.enclosures()) {
+        for (Housed housed : view.contents().enclosures()) {
             int days = housed.lines().stream().flatMap(line -> line.source().stream()).mapToInt(source -> source.leadDays()).max()
                     .orElse(0);
-            rows.add(new Row(words.say("order.enclosure", housed.number(), housed.sku()), fed(housed), "",
+            rows.add(new Row(words.say("order.enclosure", housed.number(), housed.filled().enclosure().sku()), fed(housed), "",
                     words.day(view.day().in(days)), words.money(housed.price())));
         }
         if (view.cost().delivery().signum() != 0) {
@@ -174,17 +175,19 @@ public final class OrderPage {
     }
 
     private String fed(Housed housed) {
-        return words.say("order.enclosure.fed", housed.name(), housed.supplies(), housed.supply());
+        return words.say("order.enclosure.fed", housed.filled().enclosure().name(), housed.filled().supply().count(),
+                housed.filled().supply().sku());
     }
 
     private String named(Filled line, Group group) {
-        return line.builds().size() == 1 ? line.name() : words.say("order.build", line.name(), group.number());
+        return line.builds().size() == 1 ? line.line().name() : words.say("order.build", line.line().name(), group.number());
     }
 
     private LinePart line(Filled line) {
-        OrderLine asked = answer.job().order().lines().stream().filter(one -> one.name().equals(line.name())).findFirst().orElseThrow();
+        OrderLine asked = answer.job().order().lines().stream().filter(one -> one.name().equals(line.line().name())).findFirst()
+                .orElseThrow();
         List<String> missing = line.delivered() > 0 ? List.of() : why(line);
-        return new LinePart(line.name(), new AskedWords(words, shop).sentence(asked.request()), missing,
+        return new LinePart(line.line().name(), new AskedWords(words, shop).sentence(asked.request()), missing,
                 line.builds().stream().map(group -> build(line, group, asked)).toList());
     }
 
@@ -208,7 +211,7 @@ public final class OrderPage {
     }
 
     private String net(String label) {
-        return shop.stationery().taxPercent().isEmpty() ? label : words.say("price.before", label, shop.stationery().taxName());
+        return shop.stationery().tax().percent().isEmpty() ? label : words.say("price.before", label, shop.stationery().tax().name());
     }
 
     private EnclosurePart enclosure(Housed housed) {
@@ -223,7 +226,7 @@ public final class OrderPage {
     }
 
     private List<DeliveryRow> deliveries() {
-        return view.suppliers().stream().map(delivery -> new DeliveryRow(delivery.own() ? delivery.supplier() + ", own shelf"
+        return view.contents().suppliers().stream().map(delivery -> new DeliveryRow(delivery.own() ? delivery.supplier() + ", own shelf"
                 : delivery.supplier(), words.figure(delivery.lots()), words.figure(delivery.units()), words.figure(delivery.leadDays()),
                 words.money(delivery.parts()), Optional.of(delivery.charge()).filter(charge -> charge.signum() != 0).map(words::money)
                 .orElse(""))).toList();

@@ -48,7 +48,7 @@ public final class OrderWorkbook {
     }
 
     private Named named() {
-        return new Named(words, view.request(), answer.number());
+        return new Named(words, view.topic().request(), answer.number());
     }
 
     private Column column(String key) {
@@ -56,7 +56,7 @@ public final class OrderWorkbook {
     }
 
     private Column money(String key) {
-        return Column.amounts("%s, %s".formatted(words.say(key), view.currency()), digits);
+        return Column.amounts("%s, %s".formatted(words.say(key), view.topic().currency()), digits);
     }
 
     private WorkbookSheet machines() {
@@ -65,12 +65,12 @@ public final class OrderWorkbook {
                 column("book.memory"), column("book.usable"), column("book.speed"), column("book.bandwidth"), column("book.throughput"),
                 column("book.load"), column("book.here"), money("column.price"));
         List<List<Object>> rows = new ArrayList<>();
-        for (Filled line : view.lines()) {
+        for (Filled line : view.contents().lines()) {
             for (Group group : line.builds()) {
                 BuildView build = group.build();
                 Figures figures = build.figures();
-                rows.add(List.of(line.name(), group.number(), build.count(), build.platformName(), build.processors(),
-                        build.processorSku().orElse(""), SideBySide.modules(build, words), figures.cores(), figures.memoryGb(),
+                rows.add(List.of(line.line().name(), group.number(), build.count(), build.bare().name(), build.bare().processors(),
+                        build.bare().processorSku().orElse(""), SideBySide.modules(build, words), figures.cores(), figures.memoryGb(),
                         Numbers.decimal(figures.usableGb()), figures.speed().mts(), Numbers.decimal(figures.bandwidthGbs()),
                         Numbers.decimal(figures.throughput()), Numbers.decimal(figures.loadW()), view.day().in(build.leadDays()),
                         build.price().orElseThrow()));
@@ -81,7 +81,7 @@ public final class OrderWorkbook {
 
     /** Lots, suppliers and costs have columns where they are shown. */
     private WorkbookSheet parts() {
-        boolean lots = view.picks().stream().anyMatch(Line::tellsLot);
+        boolean lots = view.contents().picks().stream().anyMatch(Line::tellsLot);
         List<Column> columns = new ArrayList<>(List.of(column("book.line"), column("book.build"), column("column.part"),
                 column("book.description"), column("column.condition"), column("book.here"), column("column.units"),
                 money("column.each"), money("column.price")));
@@ -89,10 +89,11 @@ public final class OrderWorkbook {
             columns.addAll(List.of(column("book.lot"), column("book.from"), money("book.cost")));
         }
         List<List<Object>> rows = new ArrayList<>();
-        view.lines().forEach(line -> line.builds().forEach(group -> group.build().lines()
-                .forEach(part -> rows.add(part(line.name(), group.number(), part, lots)))));
-        view.enclosures().forEach(housed -> housed.lines()
-                .forEach(part -> rows.add(part(words.say("order.enclosure", housed.number(), housed.sku()), "", part, lots))));
+        view.contents().lines().forEach(line -> line.builds().forEach(group -> group.build().lines()
+                .forEach(part -> rows.add(part(line.line().name(), group.number(), part, lots)))));
+        view.contents().enclosures().forEach(housed -> housed.lines()
+                .forEach(part -> rows.add(part(words.say("order.enclosure", housed.number(), housed.filled().enclosure().sku()), "", part,
+                lots))));
         BigDecimal delivery = view.cost().delivery();
         if (delivery.signum() != 0) {
             List<Object> cells = new ArrayList<>(List.of(words.say("order.delivery"), "", "", "", "", "", "", "", delivery));
@@ -116,21 +117,21 @@ public final class OrderWorkbook {
 
     private WorkbookSheet sums() {
         List<List<Object>> rows = new ArrayList<>();
-        view.lines().forEach(line -> rows.add(List.of(line.name(), line.price())));
-        for (Housed housed : view.enclosures()) {
-            rows.add(List.of(words.say("order.enclosure", housed.number(), housed.sku()), housed.price()));
+        view.contents().lines().forEach(line -> rows.add(List.of(line.line().name(), line.price())));
+        for (Housed housed : view.contents().enclosures()) {
+            rows.add(List.of(words.say("order.enclosure", housed.number(), housed.filled().enclosure().sku()), housed.price()));
         }
         if (view.cost().delivery().signum() != 0) {
             rows.add(List.of(words.say("order.delivery"), view.cost().delivery()));
         }
-        PriceSums.amounts(view.pays(), words.say("sum.total"), words).forEach((label, amount) -> rows.add(List.of(label, amount)));
+        PriceSums.amounts(view.sale().pays(), words.say("sum.total"), words).forEach((label, amount) -> rows.add(List.of(label, amount)));
         return new WorkbookSheet(words.say("book.sums"), List.of(column("book.what"), money("book.amount")), rows);
     }
 
     private WorkbookSheet about() {
         List<List<Object>> rows = new ArrayList<>();
         named().number().ifPresent(number -> rows.add(List.of(words.say("fact.number"), number)));
-        rows.add(List.of(words.say("fact.reference"), view.request()));
+        rows.add(List.of(words.say("fact.reference"), view.topic().request()));
         rows.add(List.of(words.say("fact.date"), view.day().today()));
         view.day().validUntil().ifPresent(day -> rows.add(List.of(words.say("fact.valid"), day)));
         if (!answer.job().customer().isEmpty()) {
@@ -138,8 +139,8 @@ public final class OrderWorkbook {
         }
         rows.add(List.of(words.say("book.from"), Stream.of(List.of(shop.name()), shop.stationery().address(),
                 shop.stationery().contact()).flatMap(List::stream).reduce((one, other) -> one + ", " + other).orElseThrow()));
-        view.lines().stream().filter(line -> line.missing() > 0).forEach(line -> rows.add(List.of(words.say("book.missing"),
-                words.say("order.short.line", words.figure(line.missing()), line.name()))));
+        view.contents().lines().stream().filter(line -> line.missing() > 0).forEach(line -> rows.add(List.of(words.say("book.missing"),
+                words.say("order.short.line", words.figure(line.missing()), line.line().name()))));
         new TermsWords(words, shop, view.day()).all().forEach(term -> rows.add(List.of(words.say("terms"), term)));
         return new WorkbookSheet(words.say("book.about"), List.of(column("book.what"), column("book.says")), rows);
     }

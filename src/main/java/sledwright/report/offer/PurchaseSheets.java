@@ -31,7 +31,7 @@ final class PurchaseSheets {
 
     List<WorkbookSheet> all() {
         List<WorkbookSheet> sheets = new ArrayList<>();
-        for (Delivery delivery : view.suppliers()) {
+        for (Delivery delivery : view.contents().suppliers()) {
             if (!delivery.own()) {
                 sheets.add(sheet(delivery.supplier(), sheets.size() + 1));
             }
@@ -45,7 +45,7 @@ final class PurchaseSheets {
         List<List<Object>> rows = new ArrayList<>();
         Optional<BigDecimal> total = Optional.of(BigDecimal.ZERO.setScale(digits));
         int units = 0;
-        for (Line line : view.picks()) {
+        for (Line line : view.contents().picks()) {
             Optional<Source> source = line.source().filter(from -> !Lot.OWN.contains(from.lot()) && isSame(from.supplier(), supplier));
             if (source.isPresent()) {
                 Optional<BigDecimal> cost = source.get().unitCost().map(each -> each.multiply(BigDecimal.valueOf(line.quantity())));
@@ -73,6 +73,6 @@ final class PurchaseSheets {
     }
 
     private Column money(String key) {
-        return Column.amounts("%s, %s".formatted(words.say(key), view.currency()), digits);
+        return Column.amounts("%s, %s".formatted(words.say(key), view.topic().currency()), digits);
     }
 }

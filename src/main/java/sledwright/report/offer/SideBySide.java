@@ -111,10 +111,10 @@ public final class SideBySide {
             add(words.say("sum.lines"), most, option -> words.money(option.pays().price()));
             add(words.say("sides.off"), "", option -> option.pays().isChanged() ? words.money(option.pays().change().negate()) : "\u2013");
         }
-        if (offer.stationery().taxPercent().isPresent()) {
-            add(words.say("sides.price.before", offer.stationery().taxName()), changed ? "" : most,
+        if (offer.stationery().tax().percent().isPresent()) {
+            add(words.say("sides.price.before", offer.stationery().tax().name()), changed ? "" : most,
                     option -> words.money(option.pays().net()));
-            add(words.say("sides.price.with", offer.stationery().taxName()), limit.taxed().isEmpty() ? ""
+            add(words.say("sides.price.with", offer.stationery().tax().name()), limit.taxed().isEmpty() ? ""
                     : words.say("asked.most", words.money(offer.shop().amount(limit.taxed().get().most()))),
                     option -> words.money(option.pays().gross()));
         } else {
@@ -122,7 +122,7 @@ public final class SideBySide {
         }
         offer.request().energy().ifPresent(energy -> {
             add(words.say("sides.energy", words.figure(energy.years())), words.say("asked.kwh", perKwh(energy)),
-                    option -> option.alternative().energy().map(words::money).orElse(""));
+                    option -> option.alternative().weighed().energy().map(words::money).orElse(""));
             add(words.say("sides.total"), "", option -> option.alternative().total().map(words::money).orElse(""));
         });
         if (offer.options().size() > 1) {
@@ -139,12 +139,12 @@ public final class SideBySide {
 
     private void addParts() {
         Request request = offer.request();
-        if (offer.options().stream().map(option -> option.alternative().build().platform()).distinct().count() > 1) {
-            addOf(words.say("sides.machine"), "", BuildView::platformName);
+        if (offer.options().stream().map(option -> option.alternative().build().bare().platform()).distinct().count() > 1) {
+            addOf(words.say("sides.machine"), "", build -> build.bare().name());
         }
         addOf(words.say("sides.processors"), request.require().processors() > 0
                 ? words.say("asked.exactly", request.require().processors()) : "",
-                build -> build.processorSku().map(sku -> build.processors() + " \u00d7 " + sku).orElse(words.say("none")));
+                build -> build.bare().processorSku().map(sku -> build.bare().processors() + " \u00d7 " + sku).orElse(words.say("none")));
         addOf(words.say("sides.modules"), "", this::modules);
         addEquipment();
         Limits limit = request.limit();
@@ -255,7 +255,7 @@ public final class SideBySide {
 
     private void addMargins() {
         add("Parts: cost", "", option -> (option.costs().unknown() > 0 ? "at least " : "") + words.money(option.costs().cost()));
-        add("Parts: margin", "", option -> option.alternative().earned().filter(earned -> option.costs().unknown() == 0)
+        add("Parts: margin", "", option -> option.alternative().sale().earned().filter(earned -> option.costs().unknown() == 0)
                 .map(earned -> words.money(earned.margin()) + share(earned.percent())).orElse("not known"));
     }
 

@@ -52,23 +52,24 @@ public final class UpgradeLetter {
 
     private String write() {
         letter.paragraph(new AskedWords(words, shop).ofStanding(job.request())).paragraph(lead());
-        if (!view.figures().isEmpty()) {
+        if (!view.standing().figures().isEmpty()) {
             letter.table(figures());
         }
         view.upgrade().filter(Done::changes).ifPresent(this::add);
         whole().ifPresent(letter::paragraph);
         view.whole().filter(Bought::isCheaper).ifPresent(this::add);
-        if (view.status() == Status.IMPOSSIBLE) {
+        if (view.proof().status() == Status.IMPOSSIBLE) {
             refuse();
         }
         boolean offered = view.upgrade().filter(Done::changes).isPresent() || view.whole().filter(Bought::isCheaper).isPresent();
-        return parts.end(letter, offered ? new TermsWords(words, shop, view.day()).all() : List.of(), view.request());
+        return parts.end(letter, offered ? new TermsWords(words, shop, view.day()).all() : List.of(), view.topic().request());
     }
 
     private String lead() {
-        String key = view.upgrade().isEmpty() ? view.status() == Status.IMPOSSIBLE ? "upgrade.lead.impossible" : "upgrade.lead.nothing"
+        String key = view.upgrade().isEmpty() ? view.proof().status() == Status.IMPOSSIBLE ? "upgrade.lead.impossible"
+                : "upgrade.lead.nothing"
                 : !view.upgrade().get().changes() ? "upgrade.lead.asis"
-                : view.status() == Status.PROVED ? "upgrade.lead.least" : "upgrade.lead.open";
+                : view.proof().status() == Status.PROVED ? "upgrade.lead.least" : "upgrade.lead.open";
         return words.say(key);
     }
 
@@ -78,7 +79,7 @@ public final class UpgradeLetter {
         if (view.upgrade().isPresent()) {
             table.column(words.say("upgrade.then"), Fit.RIGHT);
         }
-        for (Reach reach : view.figures()) {
+        for (Reach reach : view.standing().figures()) {
             List<String> cells = new ArrayList<>(List.of(words.say("figure." + reach.id()), reach.least()
                     .map(least -> words.say("asked.least", amount(reach, least))).or(() -> reach.most()
                     .map(most -> words.say("asked.most", amount(reach, most)))).orElse(""), amount(reach, reach.now())));
@@ -101,7 +102,7 @@ public final class UpgradeLetter {
                         line.name().isEmpty() ? words.say("upgrade.pulled") : words.say("upgrade.pulled.named", line.name()),
                         line.condition(), line.quantity(), line.each(), line.total()))).toList();
         letter.paragraph(words.say("upgrade.paid")).table(parts.prices(new PriceList(lines,
-                lists.sums(pays(done.spent().total()), lists.total(view.machines())))));
+                lists.sums(pays(done.spent().total()), lists.total(view.topic().machines())))));
     }
 
     private Payment pays(BigDecimal amount) {
@@ -120,7 +121,7 @@ public final class UpgradeLetter {
     }
 
     private String net(String amount) {
-        return shop.stationery().taxPercent().isEmpty() ? amount : words.say("price.before", amount, shop.stationery().taxName());
+        return shop.stationery().tax().percent().isEmpty() ? amount : words.say("price.before", amount, shop.stationery().tax().name());
     }
 
     private void add(Bought whole) {
@@ -128,7 +129,7 @@ public final class UpgradeLetter {
         letter.paragraph(words.say("upgrade.whole.what"))
                 .items("", LetterParts.facts(new MachineFacts(words, view.day()).of(whole.build(), job.request().limit())))
                 .table(parts.prices(new PriceList(lists.lines(OfferLine.of(whole.build().lines(), part -> Lines.place(part, shop))),
-                        lists.sums(pays(whole.price()), lists.total(view.machines())))));
+                        lists.sums(pays(whole.price()), lists.total(view.topic().machines())))));
     }
 
     private void refuse() {

@@ -33,7 +33,7 @@ public final class OrderCsv {
 
     private OrderCsv(OrderView view) {
         this.view = view;
-        for (Housed housed : view.enclosures()) {
+        for (Housed housed : view.contents().enclosures()) {
             for (Sled sled : housed.sleds()) {
                 places.computeIfAbsent(sled.line(), line -> new LinkedHashMap<>())
                         .put(sled.machine(), new Place(housed.number(), sled.bay()));
@@ -46,21 +46,21 @@ public final class OrderCsv {
      */
     public static String of(OrderView view) {
         OrderCsv csv = new OrderCsv(view);
-        view.lines().forEach(csv::addLine);
-        view.enclosures().forEach(housed -> housed.lines().forEach(line -> csv.add(line, "", "", "", housed.number(), "", "")));
+        view.contents().lines().forEach(csv::addLine);
+        view.contents().enclosures().forEach(housed -> housed.lines().forEach(line -> csv.add(line, "", "", "", housed.number(), "", "")));
         if (view.cost().delivery().signum() != 0) {
-            if (view.suppliers().isEmpty()) {
+            if (view.contents().suppliers().isEmpty()) {
                 csv.addDelivery("", view.cost().delivery());
             }
-            view.suppliers().stream().filter(delivery -> !delivery.own())
+            view.contents().suppliers().stream().filter(delivery -> !delivery.own())
                     .forEach(delivery -> csv.addDelivery(delivery.supplier(), delivery.charge()));
         }
         return Csv.write(HEADER, csv.rows);
     }
 
     private void addDelivery(String supplier, BigDecimal charge) {
-        rows.add(List.of(view.request(), view.status().label(), view.currency(), "delivery", "", "", "", "", "", "delivery", "", "",
-                supplier, "", "", "", "", 1, charge, charge));
+        rows.add(List.of(view.topic().request(), view.proof().status().label(), view.topic().currency(), "delivery", "", "", "", "", "",
+                "delivery", "", "", supplier, "", "", "", "", 1, charge, charge));
     }
 
     private void addLine(Filled line) {
@@ -71,12 +71,12 @@ public final class OrderCsv {
                 }
             }
             group.build().lines().stream().filter(paid -> paid.kind() != Line.Kind.PART || group.picked().isEmpty())
-                    .forEach(paid -> add(paid, line.name(), "", group.number(), "", "", ""));
+                    .forEach(paid -> add(paid, line.line().name(), "", group.number(), "", "", ""));
         }
     }
 
     private void addMachine(Filled line, Group group, Picked picked, int machine) {
-        Optional<Place> place = Optional.ofNullable(places.getOrDefault(line.name(), Map.of()).get(machine));
+        Optional<Place> place = Optional.ofNullable(places.getOrDefault(line.line().name(), Map.of()).get(machine));
         Map<String, List<String>> slots = new LinkedHashMap<>();
         group.build().heaviest().slots().forEach((slot, sku) -> slots.computeIfAbsent(sku, some -> new ArrayList<>()).add(slot));
         Fitout fitout = group.build().heaviest().fitout();
@@ -89,14 +89,14 @@ public final class OrderCsv {
             if (!open.isEmpty()) {
                 slots.put(part.sku(), open.subList(part.quantity(), open.size()));
             }
-            add(part, line.name(), machine, group.number(), place.<Object>map(Place::enclosure).orElse(""),
+            add(part, line.line().name(), machine, group.number(), place.<Object>map(Place::enclosure).orElse(""),
                     place.<Object>map(Place::bay).orElse(""), into);
         }
     }
 
     private void add(Line paid, String line, Object machine, Object build, Object enclosure, Object bay, String slots) {
-        rows.add(List.of(view.request(), view.status().label(), view.currency(), paid.kind().label(), line, machine, build, enclosure,
-                bay, paid.sku(), paid.description(), paid.source().map(Line.Source::lot).orElse(""), paid.source()
+        rows.add(List.of(view.topic().request(), view.proof().status().label(), view.topic().currency(), paid.kind().label(), line, machine,
+                build, enclosure, bay, paid.sku(), paid.description(), paid.source().map(Line.Source::lot).orElse(""), paid.source()
                 .map(Line.Source::supplier).orElse(""), paid.source().map(Line.Source::condition).orElse(""), paid.source()
                 .<Object>map(Line.Source::leadDays).orElse(""), slots, paid.source().flatMap(Line.Source::unitCost)
                 .<Object>map(cost -> cost).orElse(""), paid.quantity(), paid.unitPrice(), paid.total()));

@@ -43,7 +43,8 @@ public record OrderJson(@JsonUnwrapped Head head, @JsonUnwrapped Costs costs, @J
                              @JsonUnwrapped ExplanationJson explanation) {
 
         private static LineFilled of(OrderView.Filled line, AnswerDay day) {
-            return new LineFilled(line.name(), new Extent(line.asked(), line.delivered(), line.missing(), line.priority(), line.uniform()),
+            return new LineFilled(line.line().name(), new Extent(line.line().machines(), line.delivered(), line.missing(),
+                    line.line().priority(), line.line().uniform()),
                     line.price(), line.builds().stream().map(group -> Alike.of(group, day)).toList(), line.why().isPresent(),
                     ExplanationJson.of(line.why().orElse(Explanation.NONE)));
         }
@@ -71,8 +72,9 @@ public record OrderJson(@JsonUnwrapped Head head, @JsonUnwrapped Costs costs, @J
                            List<LineJson> lines) {
 
         private static Enclosed of(OrderView.Housed housed) {
-            return new Enclosed(housed.number(), housed.sku(), housed.name(),
-                    new Feed(housed.bays(), housed.supply(), housed.supplies(), Numbers.decimal(housed.loadW())), housed.price(),
+            return new Enclosed(housed.number(), housed.filled().enclosure().sku(), housed.filled().enclosure().name(),
+                    new Feed(housed.filled().enclosure().bays(), housed.filled().supply().sku(), housed.filled().supply().count(),
+                    Numbers.decimal(housed.loadW())), housed.price(),
                     housed.sleds().stream().map(SledJson::of).toList(), LineJson.all(housed.lines()));
         }
     }
@@ -93,8 +95,8 @@ public record OrderJson(@JsonUnwrapped Head head, @JsonUnwrapped Costs costs, @J
     public record Drawn(List<LineJson> picks, List<DeliveryJson> suppliers, List<ScarceJson> scarce) {
 
         private static Drawn of(OrderView view) {
-            return new Drawn(LineJson.all(view.picks()), view.suppliers().stream().map(DeliveryJson::of).toList(),
-                    view.scarce().stream().map(scarce -> new ScarceJson(scarce.sku(), scarce.saves())).toList());
+            return new Drawn(LineJson.all(view.contents().picks()), view.contents().suppliers().stream().map(DeliveryJson::of).toList(),
+                    view.contents().scarce().stream().map(scarce -> new ScarceJson(scarce.sku(), scarce.saves())).toList());
         }
     }
 
@@ -148,18 +150,21 @@ public record OrderJson(@JsonUnwrapped Head head, @JsonUnwrapped Costs costs, @J
     }
 
     private static OrderJson record(OrderView view) {
-        String ended = switch (view.ended()) {
+        String ended = switch (view.proof().ended()) {
             case PROVED -> "proved";
             case TIME -> "time";
             case NOTHING_LEFT -> "nothing-left";
             case KEPT -> "kept";
         };
-        return new OrderJson(new Head(view.request(), view.currency(), view.status().label(),
-                new Proof(view.best().orElse(null), view.bound().orElse(null), view.gapPercent().orElse(null), ended,
-                view.doubts().causes().stream().sorted().map(Doubts.Cause::label).toList(), view.doubts().tooLarge()), view.machines(),
+        return new OrderJson(new Head(view.topic().request(), view.topic().currency(), view.proof().status().label(),
+                new Proof(view.proof().best().orElse(null), view.proof().bound().orElse(null), view.proof().gapPercent().orElse(null),
+                ended,
+                view.proof().doubts().causes().stream().sorted().map(Doubts.Cause::label).toList(), view.proof().doubts().tooLarge()),
+                view.topic().machines(),
                 view.delivered()), new Costs(view.cost().total(), view.cost().parts(), view.cost().labour(), view.cost().licence(),
-                view.cost().delivery(), PaymentJson.of(view.pays(), view.earned()), new Weighed(view.charge(), view.worth())),
-                DayJson.of(view.day()), view.lines().stream().map(line -> LineFilled.of(line, view.day())).toList(),
-                view.enclosures().stream().map(Enclosed::of).toList(), Drawn.of(view), view.shortage().map(Short::of).orElse(null));
+                view.cost().delivery(), PaymentJson.of(view.sale()), new Weighed(view.cost().charge(), view.cost().worth())),
+                DayJson.of(view.day()), view.contents().lines().stream().map(line -> LineFilled.of(line, view.day())).toList(),
+                view.contents().enclosures().stream().map(Enclosed::of).toList(), Drawn.of(view),
+                view.shortage().map(Short::of).orElse(null));
     }
 }

@@ -46,24 +46,24 @@ public final class OrderText {
     }
 
     private String write() {
-        page.text(Ink.HEAD, "%s: %s on %s".formatted(view.request(), machines(view.machines()),
-                Numbers.counted(view.lines().size(), "line")));
+        page.text(Ink.HEAD, "%s: %s on %s".formatted(view.topic().request(), machines(view.topic().machines()),
+                Numbers.counted(view.contents().lines().size(), "line")));
         addStatus();
         view.reservations().forEach(page::text);
         view.day().warnings().forEach(warning -> page.text(Ink.FAIR, warning.toString()));
         if (view.delivered() > 0) {
             page.text(price());
-            BuildText.payment(view.pays()).forEach((label, amount) -> page.line("%s: %s".formatted(label, money(amount))));
+            BuildText.payment(view.sale().pays()).forEach((label, amount) -> page.line("%s: %s".formatted(label, money(amount))));
         }
-        if (!view.isPriceAlone() && view.best().isPresent()) {
+        if (!view.isPriceAlone() && view.proof().best().isPresent()) {
             page.text(counted());
         }
-        if (view.status() == OrderStatus.SHORT && view.delivered() > 0) {
+        if (view.proof().status() == OrderStatus.SHORT && view.delivered() > 0) {
             page.text(ofAsMuch());
         }
         addLines();
         view.shortage().ifPresent(this::addShortage);
-        view.lines().forEach(this::addLine);
+        view.contents().lines().forEach(this::addLine);
         addEnclosures();
         addPicks();
         addScarce();
@@ -71,44 +71,44 @@ public final class OrderText {
     }
 
     private void addStatus() {
-        switch (view.status()) {
+        switch (view.proof().status()) {
             case PROVED -> page.text(Ink.GOOD, "proved: no order of all these machines %s".formatted(view.isPriceAlone() ? "costs less"
                     : "comes to less"));
-            case BEST_FOUND -> page.text(Ink.FAIR, view.ended() == OrderOutcome.End.KEPT ? "the machines as they are kept"
-                    : "best found, not proved: %s".formatted(view.bound()
+            case BEST_FOUND -> page.text(Ink.FAIR, view.proof().ended() == OrderOutcome.End.KEPT ? "the machines as they are kept"
+                    : "best found, not proved: %s".formatted(view.proof().bound()
                     .map(bound -> "no order of all these machines %s less than %s%s"
-                    .formatted(view.isPriceAlone() ? "costs" : "comes to", money(bound), view.gapPercent()
+                    .formatted(view.isPriceAlone() ? "costs" : "comes to", money(bound), view.proof().gapPercent()
                             .map(gap -> ", %s %% below".formatted(gap)).orElse("")))
                     .orElse("how much cheaper an order could be is not known") + ended()));
             case SHORT -> page.text(Ink.BAD, "short: %s of %s can be delivered%s; %s".formatted(view.delivered() == 0 ? "none"
-                    : view.delivered(),
-                    machines(view.machines()), view.delivered() == 0 ? " so far as was found" : "", most()));
+                    : view.delivered(), machines(view.topic().machines()), view.delivered() == 0 ? " so far as was found" : "", most()));
             case IMPOSSIBLE -> page.text(Ink.BAD, "impossible: not one of the machines can be delivered");
         }
     }
 
     private String most() {
-        String by = view.lines().stream().mapToInt(Filled::priority).distinct().count() > 1 ? ", counted by priority" : "";
+        String by = view.contents().lines().stream().mapToInt(line -> line.line().priority()).distinct().count() > 1
+                ? ", counted by priority" : "";
         return view.shortage().map(Shortage::most).orElse(false) ? "proved: no order delivers more" + by
                 : "not proved that no order delivers more" + by + ended();
     }
 
     /** Whether anything that delivers as much as a short order could cost less. */
     private String ofAsMuch() {
-        if (view.bound().isEmpty()) {
+        if (view.proof().bound().isEmpty()) {
             return "how much cheaper an order that delivers as much could be is not known" + ended();
         }
-        return view.ended() == OrderOutcome.End.PROVED
+        return view.proof().ended() == OrderOutcome.End.PROVED
                 ? "proved: no order that delivers as much %s".formatted(view.isPriceAlone() ? "costs less" : "comes to less")
                 : "no order that delivers as much %s less than %s%s".formatted(view.isPriceAlone() ? "costs" : "comes to",
-                        money(view.bound().get()), ended());
+                        money(view.proof().bound().get()), ended());
     }
 
     private String ended() {
         if (!view.reservations().isEmpty()) {
             return "";
         }
-        return view.ended() == OrderOutcome.End.TIME ? ". The time was over; maybe allow more: --time-limit"
+        return view.proof().ended() == OrderOutcome.End.TIME ? ". The time was over; maybe allow more: --time-limit"
                 : ". The search ended before the time was over, since it has nothing left to try";
     }
 
@@ -117,7 +117,7 @@ public final class OrderText {
     }
 
     private String money(BigDecimal amount) {
-        return amount + " " + view.currency();
+        return amount + " " + view.topic().currency();
     }
 
     private String price() {
@@ -126,7 +126,7 @@ public final class OrderText {
         add(shares, "labour", view.cost().labour());
         add(shares, "licence", view.cost().licence());
         if (view.cost().delivery().signum() != 0) {
-            shares.add("delivery %s%s".formatted(view.cost().delivery(), view.suppliers().isEmpty() ? ""
+            shares.add("delivery %s%s".formatted(view.cost().delivery(), view.contents().suppliers().isEmpty() ? ""
                     : " by " + Numbers.counted(view.deliveries(), "supplier")));
         }
         return "price%s: %s (%s)".formatted(view.shortage().isPresent() ? " of what is delivered"
@@ -134,10 +134,11 @@ public final class OrderText {
     }
 
     private String counted() {
-        String charge = view.charge().signum() == 0 ? ""
-                : ", with %s for further part numbers of memory module in a machine".formatted(view.charge());
-        String worth = view.worth().signum() == 0 ? "" : ", less %s that the surplus of best-value lines is worth".formatted(view.worth());
-        return "what is brought down: %s (the price%s%s)".formatted(money(view.best().orElseThrow()), charge, worth);
+        String charge = view.cost().charge().signum() == 0 ? ""
+                : ", with %s for further part numbers of memory module in a machine".formatted(view.cost().charge());
+        String worth = view.cost().worth().signum() == 0 ? ""
+                : ", less %s that the surplus of best-value lines is worth".formatted(view.cost().worth());
+        return "what is brought down: %s (the price%s%s)".formatted(money(view.proof().best().orElseThrow()), charge, worth);
     }
 
     private static void add(List<String> shares, String what, BigDecimal amount) {
@@ -149,7 +150,7 @@ public final class OrderText {
     private void addLines() {
         page.heading("Lines");
         boolean missing = view.shortage().isPresent();
-        boolean priorities = view.lines().stream().mapToInt(Filled::priority).distinct().count() > 1;
+        boolean priorities = view.contents().lines().stream().mapToInt(line -> line.line().priority()).distinct().count() > 1;
         TextTable table = new TextTable().column("line", Fit.FLEXIBLE).column("machines", Fit.RIGHT);
         if (missing) {
             table.column("delivered", Fit.RIGHT).column("missing", Fit.RIGHT);
@@ -157,14 +158,14 @@ public final class OrderText {
         if (priorities) {
             table.column("priority", Fit.RIGHT);
         }
-        table.column("builds", Fit.RIGHT).column("days", Fit.RIGHT).column(view.currency(), Fit.RIGHT);
-        for (Filled line : view.lines()) {
-            List<String> cells = new ArrayList<>(List.of(line.name(), String.valueOf(line.asked())));
+        table.column("builds", Fit.RIGHT).column("days", Fit.RIGHT).column(view.topic().currency(), Fit.RIGHT);
+        for (Filled line : view.contents().lines()) {
+            List<String> cells = new ArrayList<>(List.of(line.line().name(), String.valueOf(line.line().machines())));
             if (missing) {
                 cells.addAll(List.of(String.valueOf(line.delivered()), String.valueOf(line.missing())));
             }
             if (priorities) {
-                cells.add(String.valueOf(line.priority()));
+                cells.add(String.valueOf(line.line().priority()));
             }
             cells.addAll(List.of(String.valueOf(line.builds().size()),
                     String.valueOf(line.builds().stream().mapToInt(group -> group.build().leadDays()).max().orElse(0)), line.price()
@@ -175,9 +176,9 @@ public final class OrderText {
     }
 
     private void addShortage(Shortage shortage) {
-        for (Filled line : view.lines()) {
+        for (Filled line : view.contents().lines()) {
             line.why().ifPresent(why -> {
-                page.heading("Why not one machine of %s can be built".formatted(line.name()));
+                page.heading("Why not one machine of %s can be built".formatted(line.line().name()));
                 why.conflicts().forEach(conflict -> page.item("- ", conflict.message()));
                 why.relaxations().forEach(relaxation -> page.item("- ", "A way out: " + relaxation.message()));
                 why.notes().forEach(note -> page.item("- ", note.toString()));
@@ -197,7 +198,7 @@ public final class OrderText {
         shortage.later().ifPresent(this::addLater);
         if (!shortage.looked()) {
             page.gap().text("The time was over before all was found out about what is lacking. Maybe allow more: --time-limit");
-        } else if (shortage.later().isEmpty() && view.lines().stream().allMatch(line -> line.why().isEmpty())) {
+        } else if (shortage.later().isEmpty() && view.contents().lines().stream().allMatch(line -> line.why().isEmpty())) {
             page.gap().text("No order of all these machines was found for lines that wait, either.");
         }
     }
@@ -216,13 +217,13 @@ public final class OrderText {
     private void addLater(Later later) {
         page.heading("The whole order, later")
                 .text("Where the lines wait %s, all %s can be delivered for %s. What arrives after the day that its line allows:"
-                        .formatted(Numbers.counted(later.leadDays(), "day"), machines(view.machines()), money(later.price())));
-        page.table(BuildText.lines(later.purchases(), view.currency()));
+                        .formatted(Numbers.counted(later.leadDays(), "day"), machines(view.topic().machines()), money(later.price())));
+        page.table(BuildText.lines(later.purchases(), view.topic().currency()));
     }
 
     private void addLine(Filled line) {
         for (Group group : line.builds()) {
-            page.heading("%s%s: %s".formatted(line.name(), line.builds().size() == 1 ? "" : ", build " + group.number(),
+            page.heading("%s%s: %s".formatted(line.line().name(), line.builds().size() == 1 ? "" : ", build " + group.number(),
                     machines(group.build().count())));
             page.text("%s, %s".formatted(BuildText.machine(group.build()), BuildText.memory(group.build())));
             page.text(figures(group));
@@ -255,7 +256,7 @@ public final class OrderText {
     private void addPicked(Filled line, Group group, Picked picked) {
         String which = picked.machines() == 1 ? "machine %s".formatted(picked.first())
                 : "each of machines %s to %s".formatted(picked.first(), picked.last());
-        page.text("To pick for %s:".formatted(line.asked() == 1 ? "the machine" : which));
+        page.text("To pick for %s:".formatted(line.line().machines() == 1 ? "the machine" : which));
         TextTable table = new TextTable().column("", Fit.LEFT).column("", Fit.LEFT).column("", Fit.FLEXIBLE).column("", Fit.FLEXIBLE)
                 .column("", Fit.RIGHT);
         for (Line part : picked.lines()) {
@@ -266,11 +267,12 @@ public final class OrderText {
     }
 
     private void addEnclosures() {
-        for (Housed housed : view.enclosures()) {
+        for (Housed housed : view.contents().enclosures()) {
             page.heading("Enclosure %s: %s (%s), fed by %s x %s"
-                    .formatted(housed.number(), housed.sku(), housed.name(), housed.supplies(), housed.supply()));
+                    .formatted(housed.number(), housed.filled().enclosure().sku(), housed.filled().enclosure().name(),
+                    housed.filled().supply().count(), housed.filled().supply().sku()));
             page.text("%s of %s, %s W of load. Enclosure and supplies: %s"
-                    .formatted(housed.sleds().size(), Numbers.counted(housed.bays(), "bay filled", "bays filled"),
+                    .formatted(housed.sleds().size(), Numbers.counted(housed.filled().enclosure().bays(), "bay filled", "bays filled"),
                     Numbers.plain(housed.loadW()), money(housed.price())));
             Map<String, List<Sled>> byLine = housed.sleds().stream()
                     .collect(Collectors.groupingBy(Sled::line, LinkedHashMap::new, Collectors.toList()));
@@ -280,34 +282,35 @@ public final class OrderText {
     }
 
     private void addPicks() {
-        if (view.picks().isEmpty()) {
+        if (view.contents().picks().isEmpty()) {
             return;
         }
         page.heading("Parts to pick, by lot")
-                .table(BuildText.lines(view.picks(), view.currency(), "parts", "", view.cost().parts()));
-        if (view.suppliers().isEmpty()) {
+                .table(BuildText.lines(view.contents().picks(), view.topic().currency(), "parts", "", view.cost().parts()));
+        if (view.contents().suppliers().isEmpty()) {
             return;
         }
         TextTable suppliers = new TextTable().column("supplier", Fit.FLEXIBLE).column("lots", Fit.RIGHT).column("units", Fit.RIGHT)
                 .column("days", Fit.RIGHT)
-                .column(view.currency(), Fit.RIGHT);
+                .column(view.topic().currency(), Fit.RIGHT);
         boolean charged = view.cost().delivery().signum() != 0;
         if (charged) {
             suppliers.column("delivery", Fit.RIGHT);
         }
-        for (Delivery delivery : view.suppliers()) {
+        for (Delivery delivery : view.contents().suppliers()) {
             suppliers.row(delivery.own() ? delivery.supplier() + ", own shelf"
                     : delivery.supplier(), String.valueOf(delivery.lots()), String.valueOf(delivery.units()),
                     String.valueOf(delivery.leadDays()), delivery.parts().toString(), charged ? delivery.charge().toString() : "");
         }
-        page.heading(view.suppliers().stream().anyMatch(Delivery::own) ? "Who delivers, and the shop's own shelf" : "Who delivers")
+        page.heading(view.contents().suppliers().stream().anyMatch(Delivery::own) ? "Who delivers, and the shop's own shelf"
+                : "Who delivers")
                 .table(suppliers);
     }
 
     private void addScarce() {
-        if (!view.scarce().isEmpty()) {
+        if (!view.contents().scarce().isEmpty()) {
             page.heading("What is scarce, by the bound's linear relaxation");
-            for (Scarce scarce : view.scarce()) {
+            for (Scarce scarce : view.contents().scarce()) {
                 page.item("- ", "One more %s would save about %s.".formatted(scarce.sku(), money(scarce.saves())));
             }
         }

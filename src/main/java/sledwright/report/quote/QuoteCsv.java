@@ -34,9 +34,10 @@ public final class QuoteCsv {
     private static List<Object> row(QuoteView view, Alternative alternative) {
         BuildView build = alternative.build();
         Figures figures = build.figures();
-        return FitoutCells.between(List.of(alternative.rank(), view.request(), view.status().label(), build.count(),
-                build.price().<Object>map(price -> price).orElse(""), view.currency(), build.platform(), build.processorSku().orElse(""),
-                build.processors(), build.cooling().orElse(""), build.supply().orElse(""), build.supplies(),
+        return FitoutCells.between(List.of(alternative.rank(), view.topic().request(), view.proof().status().label(), build.count(),
+                build.price().<Object>map(price -> price).orElse(""), view.topic().currency(), build.bare().platform(),
+                build.bare().processorSku().orElse(""),
+                build.bare().processors(), build.bare().cooling().orElse(""), build.bare().supply().orElse(""), build.bare().supplies(),
                 BuildText.modules(build.heaviest().modules())), FitoutCells.of(build.heaviest().fitout()),
                 List.of(figures.cores(), figures.memoryGb(),
                 Numbers.decimal(figures.usableGb()), figures.speed().mts(), figures.speed().setBy().label(),
@@ -44,11 +45,12 @@ public final class QuoteCsv {
                 String.valueOf(figures.throughputEstimated()), Numbers.decimal(figures.loadW()),
                 figures.wallW().isPresent() ? Numbers.decimal(figures.wallW().getAsDouble()) : "", Numbers.decimal(figures.baseGhz()),
                 Numbers.decimal(figures.allCoreGhz()), figures.spareSlots(), build.leadDays(),
-                alternative.priceLessWorth().<Object>map(amount -> amount).orElse(""),
-                alternative.energy().<Object>map(amount -> amount).orElse(""), alternative.total().<Object>map(amount -> amount).orElse(""),
-                alternative.pays().percent().<Object>map(percent -> percent).orElse(""), alternative.pays().net(),
-                alternative.pays().tax().<Object>map(Payment.Tax::amount).orElse(""), alternative.pays().gross(),
-                alternative.earned().filter(Earnings::isKnown).<Object>map(Earnings::margin).orElse(""),
+                alternative.weighed().priceLessWorth().<Object>map(amount -> amount).orElse(""),
+                alternative.weighed().energy().<Object>map(amount -> amount).orElse(""),
+                alternative.total().<Object>map(amount -> amount).orElse(""),
+                alternative.sale().pays().percent().<Object>map(percent -> percent).orElse(""), alternative.sale().pays().net(),
+                alternative.sale().pays().tax().<Object>map(Payment.Tax::amount).orElse(""), alternative.sale().pays().gross(),
+                alternative.sale().earned().filter(Earnings::isKnown).<Object>map(Earnings::margin).orElse(""),
                 Sentence.joined(" ", alternative.sentences()).toString()));
     }
 }

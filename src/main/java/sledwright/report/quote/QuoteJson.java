@@ -68,9 +68,8 @@ public record QuoteJson(@JsonUnwrapped Head head, @JsonUnwrapped DayJson day, Li
         private static Alternative of(QuoteView.Alternative one, QuoteView view) {
             return new Alternative(one.rank(), BuildJson.Dated.of(one.build(), view.day()),
                     one.mark().map(PricePoints.Mark::label).orElse(null),
-                    new Weighed(one.priceLessWorth().orElse(null), one.energy().orElse(null), one.total().orElse(null)),
-                    PaymentJson.of(one.pays(), one.earned()),
-                    one.sentences().stream().map(Sentence::toString).toList());
+                    new Weighed(one.weighed().priceLessWorth().orElse(null), one.weighed().energy().orElse(null), one.total().orElse(null)),
+                    PaymentJson.of(one.sale()), one.sentences().stream().map(Sentence::toString).toList());
         }
     }
 
@@ -87,12 +86,14 @@ public record QuoteJson(@JsonUnwrapped Head head, @JsonUnwrapped DayJson day, Li
     }
 
     private static QuoteJson record(QuoteView view) {
-        return new QuoteJson(new Head(view.request(), view.currency(), view.status().label(), view.best().orElse(null),
-                view.bound().orElse(null), view.objective().label(), view.machines()), DayJson.of(view.day()),
+        return new QuoteJson(new Head(view.topic().request(), view.topic().currency(), view.proof().status().label(),
+                view.proof().best().orElse(null),
+                view.proof().bound().orElse(null), view.objective().label(), view.topic().machines()), DayJson.of(view.day()),
                 view.alternatives().stream().map(one -> Alternative.of(one, view)).toList(), new Completeness(view.complete(),
-                view.doubts().causes().stream().sorted().map(Doubts.Cause::label).toList()),
+                view.proof().doubts().causes().stream().sorted().map(Doubts.Cause::label).toList()),
                 view.explanation().whyNot().stream().map(WhyNotJson::of).toList(), ExplanationJson.of(view.explanation()),
-                new Beyond(view.moreWork().map(MoreWorkJson::of).orElse(null), view.tooMany().map(TooManyJson::of).orElse(null),
-                        view.steps().map(StepsJson::of).orElse(null)));
+                new Beyond(view.outlook().moreWork().map(MoreWorkJson::of).orElse(null),
+                view.outlook().tooMany().map(TooManyJson::of).orElse(null),
+                        view.outlook().steps().map(StepsJson::of).orElse(null)));
     }
 }

@@ -10,7 +10,7 @@ public final class QuoteStatus {
 
     /** Such as {@code proved: no cheaper valid build exists}. */
     public static String of(QuoteView view) {
-        return switch (view.status()) {
+        return switch (view.proof().status()) {
             case PROVED -> "proved: " + (view.hasPoints() ? "no valid build gives as much for less than one of these"
                     : switch (view.objective()) {
                 case CHEAPEST -> "no cheaper valid build exists";
@@ -28,18 +28,18 @@ public final class QuoteStatus {
     }
 
     private static String bestFound(QuoteView view) {
-        boolean late = view.doubts().late();
+        boolean late = view.proof().doubts().late();
         return !view.alternatives().isEmpty() ? "best found%s: %s".formatted(late ? " in time" : "", bound(view)) : late
                 ? "nothing found before the time limit, and not proved that nothing exists"
                 : "nothing found, and not proved that nothing exists";
     }
 
     private static String bound(QuoteView view) {
-        if (view.bound().isEmpty()) {
+        if (view.proof().bound().isEmpty()) {
             return "how much better a build could be is not known";
         }
-        String unit = view.isMoney() ? " " + view.currency() : "";
-        return "no valid build is %s %s%s%s".formatted(view.isMoney() ? "below" : "above", view.bound().get(), unit,
+        String unit = view.isMoney() ? " " + view.topic().currency() : "";
+        return "no valid build is %s %s%s%s".formatted(view.isMoney() ? "below" : "above", view.proof().bound().get(), unit,
                 view.gapPercent().map(gap -> " (gap " + gap + " %)").orElse(""));
     }
 }

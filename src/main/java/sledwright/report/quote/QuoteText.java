@@ -43,8 +43,8 @@ public final class QuoteText {
     }
 
     private String write() {
-        page.text(Ink.HEAD, "%s: %s, %s".formatted(view.request(),
-                view.machines() == 1 ? "1 machine" : view.machines() + " machines", view.objective()));
+        page.text(Ink.HEAD, "%s: %s, %s".formatted(view.topic().request(),
+                view.topic().machines() == 1 ? "1 machine" : view.topic().machines() + " machines", view.objective()));
         addStatus();
         view.day().warnings().forEach(warning -> page.text(Ink.FAIR, warning.toString()));
         if (!view.alternatives().isEmpty()) {
@@ -52,51 +52,51 @@ public final class QuoteText {
             addBest(view.alternatives().get(0));
         }
         addExplanation();
-        view.steps().ifPresent(steps -> StepsText.add(page, steps, view));
+        view.outlook().steps().ifPresent(steps -> StepsText.add(page, steps, view));
         return page.toString();
     }
 
     private void addStatus() {
-        switch (view.status()) {
+        switch (view.proof().status()) {
             case PROVED -> page.text(Ink.GOOD, QuoteStatus.of(view));
             case BEST_FOUND -> {
-                boolean nothing = view.alternatives().isEmpty() && view.doubts().late();
+                boolean nothing = view.alternatives().isEmpty() && view.proof().doubts().late();
                 page.text(Ink.FAIR, QuoteStatus.of(view) + (nothing ? ". Maybe allow more time: --time-limit" : ""));
                 view.reservations().forEach(page::text);
             }
             case IMPOSSIBLE -> page.text(Ink.BAD, QuoteStatus.of(view));
         }
-        view.best().filter(best -> !view.objective().label().equals("cheapest"))
+        view.proof().best().filter(best -> !view.objective().label().equals("cheapest"))
                 .ifPresent(best -> page.line(switch (view.objective()) {
                     case MOST_THROUGHPUT -> "throughput of the best: " + best;
                     case MOST_BANDWIDTH -> "memory bandwidth of the best: " + best + " GB/s";
                     case MOST_MEMORY -> "usable memory of the best: " + best + " GB";
                     case MOST_WORK -> "work of the best: " + best;
                     case MOST_CORES -> "cores of the best: " + best;
-                    case LEAST_TOTAL -> "price and energy of the best: " + best + " " + view.currency();
-                    default -> "price less worth of the best: " + best + " " + view.currency();
+                    case LEAST_TOTAL -> "price and energy of the best: " + best + " " + view.topic().currency();
+                    default -> "price less worth of the best: " + best + " " + view.topic().currency();
                 }));
     }
 
     private void addRanking() {
         boolean points = view.hasPoints();
         String builds = points ? "Price points" : "Alternatives";
-        page.heading(view.machines() == 1 ? builds
-                : "%s (prices for all %s machines, figures of one)".formatted(builds, view.machines()));
-        List<Column> parts = new ArrayList<>(List.of(Column.of(view.currency(), Fit.RIGHT, BuildText::money)));
-        if (view.alternatives().stream().anyMatch(alternative -> alternative.pays().isChanged())) {
-            parts.add(new Column("to pay", Fit.RIGHT, alternative -> alternative.pays().net().toString()));
+        page.heading(view.topic().machines() == 1 ? builds
+                : "%s (prices for all %s machines, figures of one)".formatted(builds, view.topic().machines()));
+        List<Column> parts = new ArrayList<>(List.of(Column.of(view.topic().currency(), Fit.RIGHT, BuildText::money)));
+        if (view.alternatives().stream().anyMatch(alternative -> alternative.sale().pays().isChanged())) {
+            parts.add(new Column("to pay", Fit.RIGHT, alternative -> alternative.sale().pays().net().toString()));
         }
         if (view.objective() == Objective.LEAST_TOTAL) {
-            parts.add(new Column("energy", Fit.RIGHT, alternative -> alternative.energy().map(BigDecimal::toString).orElse("")));
+            parts.add(new Column("energy", Fit.RIGHT, alternative -> alternative.weighed().energy().map(BigDecimal::toString).orElse("")));
             parts.add(new Column("with it", Fit.RIGHT, alternative -> alternative.total().map(BigDecimal::toString).orElse("")));
         }
         if (view.objective() == Objective.BEST_VALUE) {
             parts.add(new Column("less worth", Fit.RIGHT,
-                    alternative -> alternative.priceLessWorth().map(BigDecimal::toString).orElse("")));
+                    alternative -> alternative.weighed().priceLessWorth().map(BigDecimal::toString).orElse("")));
         }
-        if (view.alternatives().stream().map(alternative -> alternative.build().platform()).distinct().count() > 1) {
-            parts.add(Column.of("platform", Fit.LEFT, BuildView::platform));
+        if (view.alternatives().stream().map(alternative -> alternative.build().bare().platform()).distinct().count() > 1) {
+            parts.add(Column.of("platform", Fit.LEFT, build -> build.bare().platform()));
         }
         if (points) {
             parts.add(new Column("chosen for", Fit.FLEXIBLE, alternative -> alternative.mark().map(QuoteText::words).orElse("")));
@@ -134,8 +134,8 @@ public final class QuoteText {
                 .anyMatch(alternative -> alternative.build().figures().wallW().isEmpty())) {
             page.text("Where no wall power is shown, the loss of what feeds the machine is not known and in no energy cost.");
         }
-        if (view.status() == Status.PROVED && !view.complete()) {
-            if (view.doubts().late()) {
+        if (view.proof().status() == Status.PROVED && !view.complete()) {
+            if (view.proof().doubts().late()) {
                 page.text("The time limit ended the search for alternatives: better ones may be missing."
                         + " Maybe allow more time: --time-limit");
             }
@@ -178,13 +178,13 @@ public final class QuoteText {
 
     private void addBest(Alternative best) {
         page.heading("The best build").text(BuildText.summary(best.build()));
-        page.heading("Parts to pick").table(BuildText.parts(best.build(), best.pays(), view.currency()));
+        page.heading("Parts to pick").table(BuildText.parts(best.build(), best.sale().pays(), view.topic().currency()));
         BuildText.addSlots(page, best.build());
         page.heading("Why").items(best.sentences());
     }
 
     private void addExplanation() {
-        view.tooMany().ifPresent(some -> page.heading("How many can be had").text(some.words().toString()));
+        view.outlook().tooMany().ifPresent(some -> page.heading("How many can be had").text(some.words().toString()));
         ExplanationText.addConflicts(page, view.explanation());
         view.explanation().whyNot().forEach(answer -> page.heading("Why not " + answer.sku()).items(answer.sentences()));
     }

@@ -43,7 +43,7 @@ final class StepsText {
         if (!cheapest) {
             table.column(measured(view.objective()), Fit.RIGHT);
         }
-        table.column("change", Fit.RIGHT).column(view.currency(), Fit.RIGHT).column("", Fit.FLEXIBLE);
+        table.column("change", Fit.RIGHT).column(view.topic().currency(), Fit.RIGHT).column("", Fit.FLEXIBLE);
         for (Curve curve : curves) {
             boolean named = false;
             for (Step step : curve.steps()) {

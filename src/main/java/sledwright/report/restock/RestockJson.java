@@ -109,7 +109,7 @@ public record RestockJson(@JsonUnwrapped Head head, @JsonUnwrapped Earned earned
                             @JsonUnwrapped Service service) {
 
         private static LevelJson of(Levels.Level level) {
-            return new LevelJson(new Ordered(level.sku(), level.supplier(), level.leadDays()),
+            return new LevelJson(new Ordered(level.offer().sku(), level.offer().supplier(), level.offer().leadDays()),
                     new Use(Numbers.decimal(level.perMonth()), Numbers.decimal(level.deviation())), level.point(), level.lot(),
                     new Service(Numbers.decimal(level.service().safetyStock()), Numbers.decimal(level.service().cycleService()),
                             Numbers.decimal(level.service().expectedShortage()), Numbers.decimal(level.service().fillRate())));

@@ -159,7 +159,8 @@ final class RestockTables {
     private Content levels() {
         List<List<Object>> rows = new ArrayList<>();
         for (Levels.Level level : view.levels()) {
-            rows.add(List.of(level.sku(), level.supplier(), level.leadDays(), rounded(level.perMonth(), 1), rounded(level.deviation(), 1),
+            rows.add(List.of(level.offer().sku(), level.offer().supplier(), level.offer().leadDays(), rounded(level.perMonth(), 1),
+                    rounded(level.deviation(), 1),
                     level.point(), rounded(level.service().safetyStock(), 1), level.lot(), rounded(100 * level.service().cycleService(), 1),
                     rounded(100 * level.service().fillRate(), 1)));
         }

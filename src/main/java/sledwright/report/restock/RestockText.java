@@ -185,7 +185,7 @@ public final class RestockText {
                 .column("sd", Fit.RIGHT)
                 .column("reorder at", Fit.RIGHT).column("safety", Fit.RIGHT).column("lot", Fit.RIGHT).column("fill rate", Fit.RIGHT);
         for (Levels.Level level : view.levels()) {
-            table.row(level.sku(), String.valueOf(level.leadDays()), RestockView.tenths(level.perMonth()).toString(),
+            table.row(level.offer().sku(), String.valueOf(level.offer().leadDays()), RestockView.tenths(level.perMonth()).toString(),
                     RestockView.tenths(level.deviation()).toString(), String.valueOf(level.point()),
                     RestockView.tenths(level.service().safetyStock()).toString(), String.valueOf(level.lot()),
                     RestockView.percent(level.service().fillRate()));

@@ -48,26 +48,26 @@ final class OrderSheets {
         this.answer = answer;
         this.catalog = catalog;
         view = answer.view();
-        view.enclosures().forEach(housed -> housed.sleds().forEach(sled -> berths.put(new Seat(0, sled.line(), sled.machine()),
-                new Berth(housed.number(), housed.sku(), sled.bay()))));
+        view.contents().enclosures().forEach(housed -> housed.sleds().forEach(sled -> berths.put(new Seat(0, sled.line(), sled.machine()),
+                new Berth(housed.number(), housed.filled().enclosure().sku(), sled.bay()))));
     }
 
     SheetView view() {
         List<Sheet> sheets = new ArrayList<>();
-        for (int line = 0; line < view.lines().size(); line++) {
-            add(view.lines().get(line), answer.outcome().lines().get(line), sheets);
+        for (int line = 0; line < view.contents().lines().size(); line++) {
+            add(view.contents().lines().get(line), answer.outcome().lines().get(line), sheets);
         }
-        for (Housed housed : view.enclosures()) {
+        for (Housed housed : view.contents().enclosures()) {
             housed.lines().forEach(part -> share(part, new Share(Optional.empty(), housed.number(), housed.number(), part.quantity())));
         }
-        List<Fetch> lots = view.picks().stream()
+        List<Fetch> lots = view.contents().picks().stream()
                 .map(part -> new Fetch(pick(part), shares.getOrDefault(Shelf.of(part), List.of()))).toList();
-        return new SheetView(view.request(), Source.ORDER, OptionalInt.empty(), view.delivered(), sheets,
-                Optional.of(new WholeOrder(lots, view.enclosures().stream().map(OrderSheets::frame).toList())), missing(), Sheets.CAUTIONS);
+        return new SheetView(view.topic().request(), Source.ORDER, OptionalInt.empty(), sheets,
+                Optional.of(new WholeOrder(lots, view.contents().enclosures().stream().map(OrderSheets::frame).toList())), missing());
     }
 
     private Optional<String> missing() {
-        int missing = view.machines() - view.delivered();
+        int missing = view.topic().machines() - view.delivered();
         return missing == 0 ? Optional.empty() : Optional.of("%s of this order cannot be delivered; these sheets are of the other %s."
                 .formatted(Numbers.counted(missing, "machine"), view.delivered()));
     }
@@ -75,11 +75,11 @@ final class OrderSheets {
     private void add(Filled line, LineFill fill, List<Sheet> sheets) {
         for (Group group : line.builds()) {
             for (Picked picked : group.picked()) {
-                picked.lines().forEach(part -> share(part, new Share(Optional.of(line.name()), picked.first(), picked.last(),
+                picked.lines().forEach(part -> share(part, new Share(Optional.of(line.line().name()), picked.first(), picked.last(),
                         part.quantity())));
                 for (int machine = picked.first(); machine <= picked.last(); machine++) {
-                    Which which = new Which(line.name(), machine, line.delivered(),
-                            Optional.ofNullable(berths.get(new Seat(0, line.name(), machine))));
+                    Which which = new Which(line.line().name(), machine, line.delivered(),
+                            Optional.ofNullable(berths.get(new Seat(0, line.line().name(), machine))));
                     sheets.add(new Sheets(fill.line().request(), catalog, picked.lines())
                             .fresh(fill.fills().get(group.number() - 1).build(), 1, Optional.empty(), Optional.of(which)));
                 }
@@ -97,7 +97,8 @@ final class OrderSheets {
     }
 
     private static Frame frame(Housed housed) {
-        return new Frame(housed.number(), housed.sku(), housed.name(), housed.supply(), housed.supplies(),
+        return new Frame(housed.number(), housed.filled().enclosure().sku(), housed.filled().enclosure().name(),
+                housed.filled().supply().sku(), housed.filled().supply().count(),
                 housed.sleds().stream().map(sled -> new Seat(sled.bay(), sled.line(), sled.machine())).toList());
     }
 }

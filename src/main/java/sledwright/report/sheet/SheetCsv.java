@@ -26,10 +26,10 @@ public final class SheetCsv {
             Sheet sheet = view.sheets().get(number - 1);
             int count = number;
             List<Object> which = sheet.which().map(SheetCsv::which).orElse(List.of("", "", "", ""));
-            sheet.picks().forEach(pick -> rows.add(row(List.of(count, sheet.machines(), "pick", pick.sku(), pick.description(), pick.lot(),
-                    pick.supplier(), pick.units()), which)));
-            sheet.pulled().forEach(part -> rows.add(row(List.of(count, sheet.machines(), "pull", part.sku(), part.description(), "", "",
-                    part.units()), which)));
+            sheet.moved().picks().forEach(pick -> rows.add(row(List.of(count, sheet.machines(), "pick", pick.sku(), pick.description(),
+                    pick.lot(), pick.supplier(), pick.units()), which)));
+            sheet.moved().pulled().forEach(part -> rows.add(row(List.of(count, sheet.machines(), "pull", part.sku(), part.description(), "",
+                    "", part.units()), which)));
         }
         view.order().ifPresent(order -> order.lots().forEach(fetch -> fetch.shares().stream().filter(share -> share.line().isEmpty())
                 .forEach(share -> rows.add(row(List.of("", "", "pick", fetch.pick().sku(), fetch.pick().description(), fetch.pick().lot(),

@@ -68,7 +68,7 @@ public final class SheetHtml {
             SizedDrawing sized = new SizedDrawing(new Markup(BoardSvg.element(drawing, "The board. " + SheetWords.description(sheet), id)),
                     widthMm, widthMm * drawing.height() / BoardGrid.WIDTH);
             leaves.add(new Leaf(sheet, SheetWords.machines(view, sheet), SheetWords.machine(sheet.machine()), sized,
-                    steps.subList(0, split), steps.subList(split, steps.size()), SheetWords.expected(sheet.expected())));
+                    steps.subList(0, split), steps.subList(split, steps.size()), SheetWords.expected(sheet.checked().expected())));
         }
         Map<String, Object> model = new HashMap<>(Map.of("title", SheetWords.title(view), "leaves", leaves, "notice",
                 view.notice().orElse(""), "cautions", view.cautions(), "nothing", SheetWords.NOTHING_TO_DO, "handling", SheetWords.HANDLING,

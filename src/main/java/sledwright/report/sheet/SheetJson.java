@@ -27,9 +27,10 @@ public record SheetJson(@JsonUnwrapped Head head, String notice, List<String> pr
 
         private static MachineSheet of(SheetView.Sheet sheet) {
             return new MachineSheet(sheet.machines(), WhichJson.of(sheet.which()), Frame.of(sheet.machine()),
-                    new Moved(sheet.picks(), sheet.pulled()),
-                    new Boards(sheet.before().map(BoardJson::of).orElse(null), BoardJson.of(sheet.board())), Work.of(sheet.work()),
-                    new Checked(ExpectedJson.of(sheet.expected()), sheet.records().stream().map(Fields::of).toList()));
+                    new Moved(sheet.moved().picks(), sheet.moved().pulled()),
+                    new Boards(sheet.boards().before().map(BoardJson::of).orElse(null), BoardJson.of(sheet.boards().after())),
+                    Work.of(sheet.work()),
+                    new Checked(ExpectedJson.of(sheet.checked().expected()), sheet.checked().records().stream().map(Fields::of).toList()));
         }
     }
 
@@ -48,8 +49,9 @@ public record SheetJson(@JsonUnwrapped Head head, String notice, List<String> pr
                         int supplies) {
 
         private static Frame of(SheetView.Machine machine) {
-            return new Frame(machine.platform(), machine.name(), machine.processor().orElse(null), machine.processors(),
-                    machine.cooling().orElse(null), machine.supply().orElse(null), machine.supplies());
+            return new Frame(machine.bare().platform(), machine.bare().name(), machine.bare().processorSku().orElse(null),
+                    machine.bare().processors(),
+                    machine.bare().cooling().orElse(null), machine.bare().supply().orElse(null), machine.bare().supplies());
         }
     }
 
@@ -90,10 +92,12 @@ public record SheetJson(@JsonUnwrapped Head head, String notice, List<String> pr
                                List<ChannelSize> channels, List<VolumeSize> volumes, List<CardIn> cards) {
 
         private static ExpectedJson of(SheetView.Expected expected) {
-            return new ExpectedJson(new Counts(expected.processors(), expected.cores(), expected.modules(), expected.memoryGb()),
-                    new Memory(Numbers.decimal(expected.usableGb()), expected.mode(), expected.memoryMts()),
+            return new ExpectedJson(new Counts(expected.processors(), expected.cores(), expected.memory().modules(),
+                    expected.memory().capacityGb()),
+                    new Memory(Numbers.decimal(expected.memory().usableGb()), expected.memory().mode(), expected.memory().mts()),
                     Numbers.decimal(expected.loadW()), expected.wallW().stream().mapToObj(Numbers::decimal).findFirst().orElse(null),
-                    expected.channels().stream().map(ChannelSize::of).toList(), expected.volumes().stream().map(VolumeSize::of).toList(),
+                    expected.memory().channels().stream().map(ChannelSize::of).toList(),
+                    expected.volumes().stream().map(VolumeSize::of).toList(),
                     expected.cards().entrySet().stream().map(CardIn::of).toList());
         }
     }

@@ -56,31 +56,31 @@ public final class SheetText {
 
     private void addSheet(Sheet sheet) {
         page.heading(SheetWords.machines(view, sheet)).text(SheetWords.machine(sheet.machine()));
-        if (!sheet.picks().isEmpty()) {
+        if (!sheet.moved().picks().isEmpty()) {
             page.heading("Parts to pick" + all(sheet)).table(picks(sheet));
         }
-        if (!sheet.pulled().isEmpty()) {
+        if (!sheet.moved().pulled().isEmpty()) {
             TextTable table = new TextTable().column("part", Fit.LEFT).column("description", Fit.FLEXIBLE).column("units", Fit.RIGHT);
-            sheet.pulled().forEach(part -> table.row(part.sku(), part.description(), String.valueOf(part.units())));
+            sheet.moved().pulled().forEach(part -> table.row(part.sku(), part.description(), String.valueOf(part.units())));
             page.heading("Parts that come out" + all(sheet)).table(table);
         }
-        sheet.before().ifPresent(before -> {
+        sheet.boards().before().ifPresent(before -> {
             page.heading("Board before").table(slots(before));
             addEquipment(before.equipment(), " before");
         });
-        page.heading(sheet.before().isPresent() ? "Board after" : "Board").table(slots(sheet.board()));
-        addEquipment(sheet.board().equipment(), sheet.before().isPresent() ? " after" : "");
-        if (sheet.board().isNumbered()) {
+        page.heading(sheet.boards().before().isPresent() ? "Board after" : "Board").table(slots(sheet.boards().after()));
+        addEquipment(sheet.boards().after().equipment(), sheet.boards().before().isPresent() ? " after" : "");
+        if (sheet.boards().after().isNumbered()) {
             page.text("Numbers in brackets: the order in which the modules of a socket go in.");
         }
-        if (!sheet.board().firstSlot().isEmpty()) {
-            page.text("First slot of a channel: %s.".formatted(sheet.board().firstSlot()));
+        if (!sheet.boards().after().firstSlot().isEmpty()) {
+            page.text("First slot of a channel: %s.".formatted(sheet.boards().after().firstSlot()));
         }
         addSteps(sheet);
         page.heading("Expected at the first start").table(expected(sheet));
         page.text(SheetWords.NOTES);
         page.heading("To fill in");
-        sheet.records().forEach(this::addFields);
+        sheet.checked().records().forEach(this::addFields);
     }
 
     private void addEquipment(EquipmentView equipment, String when) {
@@ -124,7 +124,7 @@ public final class SheetText {
         TextTable table = new TextTable().column("", Fit.LEFT).column("part", Fit.LEFT).column("description", Fit.FLEXIBLE)
                 .column("lot", Fit.FLEXIBLE)
                 .column("from", Fit.FLEXIBLE).column("units", Fit.RIGHT);
-        sheet.picks().forEach(pick -> table.row(BOX.strip(), pick.sku(), pick.description(), pick.lot(), pick.supplier(),
+        sheet.moved().picks().forEach(pick -> table.row(BOX.strip(), pick.sku(), pick.description(), pick.lot(), pick.supplier(),
                 String.valueOf(pick.units())));
         return table;
     }
@@ -157,7 +157,7 @@ public final class SheetText {
 
     private static TextTable expected(Sheet sheet) {
         TextTable table = new TextTable().column("", Fit.FLEXIBLE).column("expected", Fit.FLEXIBLE).column("seen", Fit.LEFT);
-        SheetWords.expected(sheet.expected()).forEach(row -> table.row(row.what(), row.expected(), "______"));
+        SheetWords.expected(sheet.checked().expected()).forEach(row -> table.row(row.what(), row.expected(), "______"));
         return table;
     }
 }

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import sledwright.desk.view.BareMachine;
 
 /**
  * What the bench needs: a sheet for each kind of machine. It says nothing of prices.
@@ -14,14 +15,12 @@ import java.util.TreeMap;
  * @param request  name of the request or build
  * @param source   what the sheet is made from
  * @param rank     of the alternative, where it is one of a quote
- * @param machines all together
  * @param sheets   one for each kind of machine, the heaviest first; of an order one for each machine, line by line
  * @param order    what stands before the sheets of an order; empty: they are no order's
  * @param notice   what to settle before any work; empty: nothing
- * @param cautions sentences to read before
  */
-public record SheetView(String request, Source source, OptionalInt rank, int machines, List<Sheet> sheets,
-        Optional<WholeOrder> order, Optional<String> notice, List<String> cautions) {
+public record SheetView(String request, Source source, OptionalInt rank, List<Sheet> sheets, Optional<WholeOrder> order,
+                        Optional<String> notice) {
 
     /** What a sheet is made from. */
     public enum Source {
@@ -41,21 +40,35 @@ public record SheetView(String request, Source source, OptionalInt rank, int mac
     /**
      * The work on a number of machines that are alike.
      *
-     * @param machine what it is put together from
-     * @param picks   what goes in, of all these machines, by lot
-     * @param pulled  what comes out of all these machines
-     * @param before  the board before an upgrade; empty: the machine is put together from nothing
-     * @param board   the board when the work is done
-     * @param work    on one machine
-     * @param records what whoever builds a machine writes down
      * @param which   of an order, the machine
+     * @param machine what it is put together from
+     * @param moved   of all these machines
+     * @param work    on one machine
      */
-    public record Sheet(int machines, Optional<Which> which, Machine machine, List<Pick> picks, List<Pulled> pulled,
-            Optional<BoardView> before, BoardView board, Work work, Expected expected, List<Fields> records) {
+    public record Sheet(int machines, Optional<Which> which, Machine machine, Moved moved, Boards boards, Work work, Checked checked) {
+    }
 
-        public Sheet {
+    /** What goes in, by lot, and what comes out. */
+    public record Moved(List<Pick> picks, List<Pulled> pulled) {
+
+        public Moved {
             picks = List.copyOf(picks);
             pulled = List.copyOf(pulled);
+        }
+    }
+
+    /**
+     * The board as the work finds and leaves it.
+     *
+     * @param before empty: the machine is put together from nothing
+     */
+    public record Boards(Optional<BoardView> before, BoardView after) {
+    }
+
+    /** What is compared and what is written down when the work is done. */
+    public record Checked(Expected expected, List<Fields> records) {
+
+        public Checked {
             records = List.copyOf(records);
         }
     }
@@ -146,12 +159,8 @@ public record SheetView(String request, Source source, OptionalInt rank, int mac
         }
     }
 
-    /**
-     * @param supply     empty where the enclosure feeds the machine
-     * @param enclosures that are bought with the machines, in words; may be empty
-     */
-    public record Machine(String platform, String name, Optional<String> processor, int processors, Optional<String> cooling,
-            Optional<String> supply, int supplies, String enclosures) {
+    /** @param enclosures that are bought with the machines, in words; may be empty */
+    public record Machine(BareMachine bare, String enclosures) {
     }
 
     /** Units from one lot. */
@@ -173,21 +182,31 @@ public record SheetView(String request, Source source, OptionalInt rank, int mac
     /**
      * What one machine must show at its first start.
      *
-     * @param mode     how the memory is used
-     * @param usableGb what that leaves
-     * @param loadW    load as the rules count it
-     * @param wallW    from the mains; empty where it is not known
-     * @param channels what each populated channel holds
-     * @param volumes  the drives by what they serve
-     * @param cards    slot -> part number
+     * @param loadW   load as the rules count it
+     * @param wallW   from the mains; empty where it is not known
+     * @param volumes the drives by what they serve
+     * @param cards   slot -> part number
      */
-    public record Expected(int processors, int cores, int modules, int memoryGb, double usableGb, String mode, int memoryMts, double loadW,
-                           OptionalDouble wallW, List<Channel> channels, List<Drives> volumes, SortedMap<String, String> cards) {
+    public record Expected(int processors, int cores, ExpectedMemory memory, double loadW, OptionalDouble wallW, List<Drives> volumes,
+                           SortedMap<String, String> cards) {
 
         public Expected {
-            channels = List.copyOf(channels);
             volumes = List.copyOf(volumes);
             cards = Collections.unmodifiableSortedMap(new TreeMap<>(cards));
+        }
+    }
+
+    /**
+     * The memory of one machine.
+     *
+     * @param mode     how it is used
+     * @param usableGb what that leaves
+     * @param channels what each populated channel holds
+     */
+    public record ExpectedMemory(int modules, int capacityGb, double usableGb, String mode, int mts, List<Channel> channels) {
+
+        public ExpectedMemory {
+            channels = List.copyOf(channels);
         }
     }
 
@@ -201,6 +220,15 @@ public record SheetView(String request, Source source, OptionalInt rank, int mac
 
     public SheetView {
         sheets = List.copyOf(sheets);
-        cautions = List.copyOf(cautions);
+    }
+
+    /** All machines together. */
+    public int machines() {
+        return sheets.stream().mapToInt(Sheet::machines).sum();
+    }
+
+    /** Sentences to read before. */
+    public List<String> cautions() {
+        return Sheets.CAUTIONS;
     }
 }

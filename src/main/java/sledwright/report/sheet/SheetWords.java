@@ -79,10 +79,10 @@ final class SheetWords {
     }
 
     static String machine(Machine machine) {
-        List<String> parts = new ArrayList<>(List.of("%s (%s)".formatted(machine.platform(), machine.name())));
-        machine.processor().ifPresent(sku -> parts.add("%s x %s".formatted(machine.processors(), sku)));
-        machine.cooling().ifPresent(sku -> parts.add("heat sink " + sku));
-        parts.add(machine.supply().map(sku -> "%s x %s".formatted(machine.supplies(), sku))
+        List<String> parts = new ArrayList<>(List.of("%s (%s)".formatted(machine.bare().platform(), machine.bare().name())));
+        machine.bare().processorSku().ifPresent(sku -> parts.add("%s x %s".formatted(machine.bare().processors(), sku)));
+        machine.bare().cooling().ifPresent(sku -> parts.add("heat sink " + sku));
+        parts.add(machine.bare().supply().map(sku -> "%s x %s".formatted(machine.bare().supplies(), sku))
                 .orElse(machine.enclosures().isEmpty() ? "fed by the enclosure" : "in " + machine.enclosures()));
         return String.join(", ", parts);
     }
@@ -90,10 +90,11 @@ final class SheetWords {
     static List<Row> expected(Expected expected) {
         List<Row> rows = new ArrayList<>(List.of(
                 new Row("processors, cores", "%s, %s".formatted(expected.processors(), expected.cores())),
-                new Row("memory", "%s GB in %s".formatted(expected.memoryGb(), Numbers.counted(expected.modules(), "module"))),
-                new Row("usable memory (%s)".formatted(expected.mode()), Numbers.plain(expected.usableGb()) + " GB"),
-                new Row("memory speed", expected.memoryMts() + " MT/s")));
-        groups(expected.channels()).forEach((holds, names) -> rows.add(new Row("channels " + names, holds)));
+                new Row("memory", "%s GB in %s".formatted(expected.memory().capacityGb(),
+                Numbers.counted(expected.memory().modules(), "module"))),
+                new Row("usable memory (%s)".formatted(expected.memory().mode()), Numbers.plain(expected.memory().usableGb()) + " GB"),
+                new Row("memory speed", expected.memory().mts() + " MT/s")));
+        groups(expected.memory().channels()).forEach((holds, names) -> rows.add(new Row("channels " + names, holds)));
         expected.volumes().forEach(volume -> rows.add(new Row("volume %s, level %s".formatted(volume.volume(), volume.level()),
                 "%s of %s GB%s, %s GB usable".formatted(Numbers.counted(volume.drives(), "drive"), Numbers.plain(volume.capacityGb()),
                         volume.hotSpares() == 0 ? "" : ", " + Numbers.counted(volume.hotSpares(), "hot spare"),
@@ -165,12 +166,14 @@ final class SheetWords {
 
     /** The board of a sheet as it is drawn: of an upgrade both ends of the work in one. */
     static BoardDrawing.Captioned drawn(Sheet sheet, String caption) {
-        BoardView board = sheet.before().map(before -> BoardView.ofBoth(before, sheet.board())).orElse(sheet.board());
+        BoardView board = sheet.boards().before().map(before -> BoardView.ofBoth(before, sheet.boards().after()))
+                .orElse(sheet.boards().after());
         return new BoardDrawing.Captioned(caption, board);
     }
 
     /** All boards of a sheet in words. */
     static String description(Sheet sheet) {
-        return sheet.before().map(before -> "Before: " + description(before) + " After: ").orElse("") + description(sheet.board());
+        return sheet.boards().before().map(before -> "Before: " + description(before) + " After: ").orElse("")
+                + description(sheet.boards().after());
     }
 }

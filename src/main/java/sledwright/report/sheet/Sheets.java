@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import sledwright.desk.view.BareMachine;
 import sledwright.desk.view.BenchWork;
 import sledwright.desk.view.Line;
 import sledwright.desk.view.Lines;
@@ -21,7 +22,6 @@ import sledwright.domain.Housed;
 import sledwright.domain.MemoryMode;
 import sledwright.domain.Part;
 import sledwright.domain.Request;
-import sledwright.domain.Supply;
 import sledwright.domain.Volume;
 import sledwright.metrics.Figures;
 import sledwright.planner.upgrade.BenchStep;
@@ -32,11 +32,15 @@ import sledwright.planner.upgrade.Upgrade;
 import sledwright.report.build.FitoutCells;
 import sledwright.report.build.Precautions;
 import sledwright.report.sheet.BoardView.Side;
+import sledwright.report.sheet.SheetView.Boards;
 import sledwright.report.sheet.SheetView.Channel;
+import sledwright.report.sheet.SheetView.Checked;
 import sledwright.report.sheet.SheetView.Drives;
 import sledwright.report.sheet.SheetView.Expected;
+import sledwright.report.sheet.SheetView.ExpectedMemory;
 import sledwright.report.sheet.SheetView.Fields;
 import sledwright.report.sheet.SheetView.Machine;
+import sledwright.report.sheet.SheetView.Moved;
 import sledwright.report.sheet.SheetView.Pulled;
 import sledwright.report.sheet.SheetView.Sheet;
 import sledwright.report.sheet.SheetView.Source;
@@ -94,16 +98,15 @@ public final class Sheets {
         kinds.entrySet().stream().sorted(Comparator.comparingDouble(kind -> -sheets.figures(kind.getKey()).loadW()))
                 .forEach(kind -> made.add(sheets.fresh(kind.getKey(), kind.getValue(),
                         made.isEmpty() ? order.housed() : Optional.empty(), Optional.empty())));
-        return new SheetView(order.request().name(), source, rank, order.machines().size(), made, Optional.empty(),
-                Optional.empty(), CAUTIONS);
+        return new SheetView(order.request().name(), source, rank, made, Optional.empty(), Optional.empty());
     }
 
     /** The sheets of machines that are upgraded. */
     static SheetView ofUpgrade(Plan plan, Upgrade upgrade) {
         Sheets sheets = new Sheets(plan.order());
-        return new SheetView(plan.order().request().name(), Source.UPGRADE, OptionalInt.empty(), upgrade.installed().machines(),
+        return new SheetView(plan.order().request().name(), Source.UPGRADE, OptionalInt.empty(),
                 plan.refits().stream().map(refit -> sheets.changed(refit, upgrade.installed().build())).toList(), Optional.empty(),
-                upgrade.wholeIsCheaper() ? Optional.of(WHOLE) : Optional.empty(), CAUTIONS);
+                upgrade.wholeIsCheaper() ? Optional.of(WHOLE) : Optional.empty());
     }
 
     private Figures figures(Build build) {
@@ -118,8 +121,9 @@ public final class Sheets {
         List<BenchStep> steps = BenchWork.of(build);
         SortedMap<String, Integer> needed = times(build.partCounts(), machines);
         housed.ifPresent(enclosures -> enclosures.partCounts().forEach((sku, units) -> needed.merge(sku, units, Integer::sum)));
-        return new Sheet(machines, which, machine(build), picks.take(needed, this::description), List.of(),
-                Optional.empty(), BoardView.of(build, steps), Procedure.of(build, steps, mode(), true), expected(build), records(steps));
+        return new Sheet(machines, which, machine(build), new Moved(picks.take(needed, this::description), List.of()),
+                new Boards(Optional.empty(), BoardView.of(build, steps)), Procedure.of(build, steps, mode(), true),
+                new Checked(expected(build), records(steps)));
     }
 
     private Sheet changed(Refit refit, Build before) {
@@ -129,9 +133,9 @@ public final class Sheets {
         List<Pulled> pulled = new ArrayList<>();
         times(surplus(before, after), refit.machines()).forEach((sku, units) -> pulled.add(new Pulled(sku, description(sku), units)));
         return new Sheet(refit.machines(), Optional.empty(), machine(after),
-                picks.take(times(added, refit.machines()), this::description), pulled,
-                Optional.of(BoardView.of(before, steps, Side.BEFORE)), BoardView.of(after, steps, Side.AFTER),
-                Procedure.of(after, steps, mode(), false), expected(after), records(steps));
+                new Moved(picks.take(times(added, refit.machines()), this::description), pulled),
+                new Boards(Optional.of(BoardView.of(before, steps, Side.BEFORE)), BoardView.of(after, steps, Side.AFTER)),
+                Procedure.of(after, steps, mode(), false), new Checked(expected(after), records(steps)));
     }
 
     /** What is written down of a machine: which part stands where is asked of those that go in. */
@@ -181,10 +185,7 @@ public final class Sheets {
     }
 
     private static Machine machine(Build build) {
-        return new Machine(build.platform().sku(), build.platform().name(), build.processors().stream().findFirst().map(Part::sku),
-                build.processors().size(), build.processors().isEmpty() ? Optional.empty()
-                : Optional.of(build.cooling().sku()), build.supply().map(Supply::sku),
-                build.supply().map(Supply::count).orElse(0), FitoutCells.enclosures(build.fitout()));
+        return new Machine(BareMachine.of(build), FitoutCells.enclosures(build.fitout()));
     }
 
     private Expected expected(Build build) {
@@ -193,8 +194,8 @@ public final class Sheets {
                 .map(channel -> new Channel(channel.name(), channel.filled().size(), channel.capacityGb())).toList();
         SortedMap<String, String> cards = new TreeMap<>();
         build.fitout().cards().forEach((slot, card) -> cards.put(slot, card.sku()));
-        return new Expected(figures.processors(), figures.cores(), build.modules().size(), figures.memoryGb(), figures.usableGb(),
-                mode().label(), figures.speed().mts(), figures.loadW(), figures.wallW(), channels,
+        return new Expected(figures.processors(), figures.cores(), new ExpectedMemory(build.modules().size(), figures.memoryGb(),
+                figures.usableGb(), mode().label(), figures.speed().mts(), channels), figures.loadW(), figures.wallW(),
                 build.fitout().volumes().stream().map(Sheets::drives).toList(), cards);
     }
 }

@@ -18,7 +18,8 @@ public final class UpgradeCsv {
                 "unit_cost", "quantity", "unit_price", "total");
         List<Line> lines = view.upgrade().map(done -> done.build().lines()).orElse(List.of());
         return Csv.write(header,
-                lines.stream().map(line -> List.<Object>of(view.request(), view.status().label(), view.currency(), line.kind().label(),
+                lines.stream().map(line -> List.<Object>of(view.topic().request(), view.proof().status().label(), view.topic().currency(),
+                line.kind().label(),
                 line.sku(), line.description(), line.source().map(Line.Source::lot).orElse(""), line.source().map(Line.Source::supplier)
                 .orElse(""), line.source().map(Line.Source::condition).orElse(""), line.source().<Object>map(Line.Source::leadDays)
                 .orElse(""), line.source().flatMap(Line.Source::unitCost).<Object>map(cost -> cost).orElse(""), line.quantity(),

@@ -29,7 +29,7 @@ public record UpgradeJson(@JsonUnwrapped Head head, @JsonUnwrapped Spent spent, 
     public record Spent(BigDecimal spend, BigDecimal bound, BigDecimal parts, BigDecimal labour, BigDecimal licence, BigDecimal credit) {
 
         private static Spent of(UpgradeView view) {
-            BigDecimal bound = view.bound().orElse(null);
+            BigDecimal bound = view.proof().bound().orElse(null);
             return view.upgrade().map(UpgradeView.Done::spent)
                     .map(all -> new Spent(all.total(), bound, all.parts(), all.labour(), all.licence(), all.credit()))
                     .orElse(new Spent(null, bound, null, null, null, null));
@@ -96,10 +96,12 @@ public record UpgradeJson(@JsonUnwrapped Head head, @JsonUnwrapped Spent spent, 
     }
 
     private static UpgradeJson record(UpgradeView view) {
-        return new UpgradeJson(new Head(view.request(), view.currency(), view.status().label(), view.machines()), Spent.of(view),
-                DayJson.of(view.day()), new Standing(ViolationJson.all(view.breaches()), ViolationJson.all(view.misses()),
-                view.figures().stream().map(Reach::of).toList()), Change.of(view), new Completeness(
-                Doubts.ofAll(List.of(view.doubts(), view.wholeDoubts())).causes().stream().sorted().map(Doubts.Cause::label).toList(),
-                view.wholeProved()), ExplanationJson.of(view.explanation()));
+        return new UpgradeJson(new Head(view.topic().request(), view.topic().currency(), view.proof().status().label(),
+                view.topic().machines()), Spent.of(view),
+                DayJson.of(view.day()), new Standing(ViolationJson.all(view.standing().breaches()),
+                ViolationJson.all(view.standing().misses()),
+                view.standing().figures().stream().map(Reach::of).toList()), Change.of(view), new Completeness(
+                Doubts.ofAll(List.of(view.proof().doubts(), view.proof().wholeDoubts())).causes().stream().sorted().map(Doubts.Cause::label)
+                .toList(), view.wholeProved()), ExplanationJson.of(view.explanation()));
     }
 }

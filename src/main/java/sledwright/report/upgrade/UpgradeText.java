@@ -44,7 +44,7 @@ public final class UpgradeText {
     }
 
     private String write() {
-        page.text(Ink.HEAD, "%s: upgrade of %s".formatted(view.request(), Numbers.counted(view.machines(), "machine")));
+        page.text(Ink.HEAD, "%s: upgrade of %s".formatted(view.topic().request(), Numbers.counted(view.topic().machines(), "machine")));
         Optional<Bought> cheaper = view.whole().filter(Bought::isCheaper);
         cheaper.ifPresent(whole -> page.text(Ink.GOOD, whole()));
         addStatus(cheaper.isPresent());
@@ -63,25 +63,25 @@ public final class UpgradeText {
 
     private void addWhole(Bought whole) {
         page.heading("Bought whole").text(BuildText.summary(whole.build()) + ", " + BuildText.memory(whole.build()));
-        page.gap().table(BuildText.parts(whole.build(), view.currency()));
+        page.gap().table(BuildText.parts(whole.build(), view.topic().currency()));
     }
 
     private void addStatus(boolean cheaperWhole) {
-        switch (view.status()) {
+        switch (view.proof().status()) {
             case PROVED -> page.text(Ink.GOOD, !view.upgrade().orElseThrow().changes()
                     ? "proved: nothing needs to change, the target is reached as it stands"
                     : cheaperWhole ? "proved: no upgrade costs less" : "proved: the target cannot be reached for less");
-            case BEST_FOUND -> page.text(Ink.FAIR, view.upgrade().isEmpty() ? view.doubts().late()
+            case BEST_FOUND -> page.text(Ink.FAIR, view.upgrade().isEmpty() ? view.proof().doubts().late()
                     ? "nothing found before the time limit, and not proved that nothing exists. Maybe allow more time: --time-limit"
                     : "nothing found, and not proved that nothing exists"
-                    : "best found" + (view.doubts().late() ? " in time" : "")
-                    + view.bound().map(bound -> ": nothing costs less than " + money(bound)).orElse(""));
+                    : "best found" + (view.proof().doubts().late() ? " in time" : "")
+                    + view.proof().bound().map(bound -> ": nothing costs less than " + money(bound)).orElse(""));
             case IMPOSSIBLE -> page.text(Ink.BAD, "impossible: no upgrade of this machine reaches the target");
         }
     }
 
     private String money(BigDecimal amount) {
-        return amount + " " + view.currency();
+        return amount + " " + view.topic().currency();
     }
 
     private String spend(Done done) {
@@ -104,7 +104,7 @@ public final class UpgradeText {
     private String whole() {
         if (view.whole().isEmpty()) {
             return view.wholeProved() ? "bought whole: no machine of the catalogue answers the request within its limits"
-                    : view.wholeDoubts().late() ? "bought whole: nothing found before the time limit"
+                    : view.proof().wholeDoubts().late() ? "bought whole: nothing found before the time limit"
                     : "bought whole: nothing found, and not proved that nothing exists";
         }
         Bought whole = view.whole().get();
@@ -112,18 +112,18 @@ public final class UpgradeText {
         String against = whole.extra().map(extra -> extra.signum() == 0 ? ", as much as the upgrade"
                 : ", %s %s than the upgrade".formatted(money(extra.abs()), extra.signum() < 0 ? "less" : "more")).orElse("");
         return "bought whole: %s%s%s%s".formatted(money(whole.spend()), old, against,
-                view.wholeProved() ? "" : view.wholeDoubts().late() ? "; time ran out before it was proved that nothing is cheaper"
+                view.wholeProved() ? "" : view.proof().wholeDoubts().late() ? "; time ran out before it was proved that nothing is cheaper"
                 : "; not proved that nothing is cheaper");
     }
 
     private void addStanding() {
-        if (!view.figures().isEmpty()) {
+        if (!view.standing().figures().isEmpty()) {
             TextTable table = new TextTable().column("what one machine reaches", Fit.LEFT).column("asked", Fit.RIGHT)
                     .column("now", Fit.RIGHT);
             if (view.upgrade().isPresent()) {
                 table.column("then", Fit.RIGHT);
             }
-            for (Reach reach : view.figures()) {
+            for (Reach reach : view.standing().figures()) {
                 String asked = reach.least().map(least -> Numbers.plain(least) + reach.unit())
                         .or(() -> reach.most().map(most -> "at most " + Numbers.plain(most) + reach.unit())).orElse("");
                 List<String> cells = new ArrayList<>(List.of(reach.noun(), asked, Numbers.plain(reach.now()) + reach.unit()));
@@ -132,8 +132,9 @@ public final class UpgradeText {
             }
             page.gap().table(table);
         }
-        addViolations("Rules that the machine breaks as it stands", view.breaches());
-        List<Violation> more = view.misses().stream().filter(violation -> !view.breaches().contains(violation)).toList();
+        addViolations("Rules that the machine breaks as it stands", view.standing().breaches());
+        List<Violation> more = view.standing().misses().stream().filter(violation -> !view.standing().breaches().contains(violation))
+                .toList();
         addViolations("What keeps it from answering the request as it stands", more);
     }
 
@@ -148,13 +149,13 @@ public final class UpgradeText {
         page.heading(done.changes() ? "The machine after the upgrade" : "The machine")
                 .text(BuildText.summary(done.build()) + ", " + BuildText.memory(done.build()));
         if (!done.paid().isEmpty()) {
-            page.heading("What is paid for").table(BuildText.lines(done.paid(), view.currency()));
+            page.heading("What is paid for").table(BuildText.lines(done.paid(), view.topic().currency()));
         }
         if (!done.pulled().isEmpty()) {
             page.heading("What is pulled" + (done.spent().credit().signum() == 0 ? "" : ", with what it fetches"));
             TextTable table = new TextTable().column("part", Fit.LEFT).column("", Fit.FLEXIBLE).column("units", Fit.RIGHT)
                     .column("each", Fit.RIGHT)
-                    .column(view.currency(), Fit.RIGHT);
+                    .column(view.topic().currency(), Fit.RIGHT);
             done.pulled().forEach(line -> table.row(line.sku(), line.description(), String.valueOf(line.quantity()),
                     line.unitPrice().negate().toString(), line.total().negate().toString()));
             page.table(table);
@@ -170,7 +171,8 @@ public final class UpgradeText {
                 .anyMatch(step -> step.part() == BenchStep.Part.DRIVE || step.part() == BenchStep.Part.CABLE);
         page.heading("Before the machine is opened").items(drives ? Precautions.DRIVES : List.of()).items(Precautions.BEFORE);
         for (Work work : done.work()) {
-            String which = view.machines() == 1 ? "" : done.work().size() == 1 && work.machines() == view.machines() ? ", each machine"
+            String which = view.topic().machines() == 1 ? "" : done.work().size() == 1 && work.machines() == view.topic().machines()
+                    ? ", each machine"
                     : ", each of " + Numbers.counted(work.machines(), "machine");
             page.heading("At the bench" + which);
             List<String> sentences = BenchText.sentences(work.steps());
@@ -202,7 +204,7 @@ public final class UpgradeText {
     }
 
     private void addConflicts() {
-        if (view.status() == Status.IMPOSSIBLE) {
+        if (view.proof().status() == Status.IMPOSSIBLE) {
             ExplanationText.addConflicts(page, view.explanation());
         }
     }

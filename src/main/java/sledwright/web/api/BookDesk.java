@@ -83,7 +83,7 @@ final class BookDesk {
                 .findFirst().orElseThrow(() -> RefusedException.of(400, "for", word, "must be customer or shop"))).orElse(usual);
         Book book = shop.shelf().book();
         SavedQuote quote = book.find(number, signature(options, ""));
-        return book.paper(quote, whole("version", options).orElse(quote.version()), OfferPapers.name(format, audience));
+        return book.paper(quote, whole("version", options).orElse(quote.offered().version()), OfferPapers.name(format, audience));
     }
 
     /** The bench sheets of its machines. */

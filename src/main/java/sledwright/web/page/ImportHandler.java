@@ -85,7 +85,7 @@ public final class ImportHandler extends AnsweringHandler {
     /** A name of these very changes. */
     private static String named(ImportView view) {
         try {
-            byte[] all = (view.changes() + "\n" + view.refused()).getBytes(StandardCharsets.UTF_8);
+            byte[] all = (view.made().changes() + "\n" + view.made().refused()).getBytes(StandardCharsets.UTF_8);
             return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(all));
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException(impossible);

@@ -163,7 +163,7 @@ class OrderPlannerTest {
         assertThat(outcome.status()).isEqualTo(OrderStatus.PROVED);
         assertThat(outcome.best()).isEqualTo(5 * 18_000 + 3_000 + 2 * 500);
         assertThat(outcome.enclosures()).hasSize(1);
-        assertThat(OrderView.of(outcome, Map.of()).enclosures().get(0).sleds()).extracting(OrderView.Sled::line).containsOnly("web");
+        assertThat(OrderView.of(outcome, Map.of()).contents().enclosures().get(0).sleds()).extracting(OrderView.Sled::line).containsOnly("web");
     }
 
     /** The second machine lacks a processor; what is delivered comes from one supplier although another sells the heat sink for less. */

@@ -21,11 +21,11 @@ class AllocationReportTest {
 
   private static String text(Allocated.Figures found, int leastBroken, int leastChanged, Optional<BigDecimal> leastCost) {
     SavedQuote quote =
-        new SavedQuote(new QuoteNumber(2026, 1), "Nordmole", QuoteState.ACCEPTED, 1, 1, "node", 2, Optional.of(COST), "EUR", LocalDate.of(2026, 3, 2),
-            Optional.empty(), Optional.empty(), "", "");
+        new SavedQuote(new QuoteNumber(2026, 1), "Nordmole", QuoteState.ACCEPTED, new SavedQuote.Offered(1, 1, "node", 2, Optional.of(COST), "EUR"),
+            new SavedQuote.Days(LocalDate.of(2026, 3, 2), Optional.empty(), Optional.empty()), "", "");
     Allocated.Drawn changed =
-        new Allocated.Drawn(quote, Allocated.Fate.CHANGED, Optional.of(COST), Map.of(), Map.of(new LotName("M08", "A30"), 2), Map.of(new LotName("M16", "A6"), 1),
-            List.of(), List.of(), Optional.empty());
+        new Allocated.Drawn(quote, Allocated.Fate.CHANGED, Optional.of(COST),
+            new Allocated.LotChange(Map.of(new LotName("M08", "A30"), 2), Map.of(new LotName("M16", "A6"), 1)), List.of(), List.of(), Optional.empty());
     return AllocationReport.text(new Allocated(List.of(changed), List.of(), new Allocated.Quality(found, found, leastBroken, leastChanged, leastCost, "EUR", 1),
         null), false, new Screen(120, false));
   }

@@ -11,7 +11,9 @@ import org.junit.jupiter.api.Test;
 import sledwright.compare.Comparer;
 import sledwright.compare.Cost;
 import sledwright.desk.view.CompareView;
+import sledwright.desk.view.CompareView.CompareProof;
 import sledwright.desk.view.CompareView.CurveView;
+import sledwright.desk.view.CompareView.Scope;
 import sledwright.generator.Axis;
 import sledwright.generator.Doubts;
 import sledwright.generator.Doubts.Cause;
@@ -35,9 +37,9 @@ class CompareTextTest {
                 Deadline.never()), JOB.catalog());
         CurveView curve = whole.curves().get(0);
         assertThat(curve.points()).hasSizeGreaterThan(2);
-        return new CompareView(whole.request(), whole.machines(), whole.currency(), Status.BEST_FOUND, whole.energy(), whole.pricePerKwh(), false,
-                List.of(new CurveView(curve.axis(), curve.cost(), curve.platform(), Status.BEST_FOUND, proved, bound, curve.points(), curve.shortened())),
-                whole.builds(), Optional.empty(), doubts, whole.day(), whole.discount());
+        return new CompareView(whole.topic(), new Scope(whole.scope().energy(), whole.scope().pricePerKwh(), false, whole.scope().discount()),
+                new CompareProof(Status.BEST_FOUND, doubts),
+                List.of(new CurveView(curve.axes(), Status.BEST_FOUND, proved, bound, curve.points(), curve.shortened())), whole.builds(), Optional.empty(), whole.day());
     }
 
     private static String text(int proved, Optional<BigDecimal> bound) {

@@ -19,6 +19,7 @@ import sledwright.domain.Discount;
 import sledwright.domain.Objective;
 import sledwright.domain.Paper;
 import sledwright.domain.Request;
+import sledwright.domain.SalesTax;
 import sledwright.domain.Stationery;
 import sledwright.explain.Explanation;
 import sledwright.explain.conflict.Conflict;
@@ -38,8 +39,8 @@ class OfferTest {
     }
 
     private static Catalog taxed(String percent) {
-        return Answers.SHOP.with(new Stationery(List.of(), List.of(), Optional.of(new BigDecimal(percent)), "VAT", List.of(), OptionalInt.of(30),
-                Locale.ENGLISH, Paper.A4));
+        return Answers.SHOP.with(new Stationery(List.of(), List.of(), new SalesTax(Optional.of(new BigDecimal(percent)), "VAT"), List.of(),
+                OptionalInt.of(30), Locale.ENGLISH, Paper.A4));
     }
 
     @Test

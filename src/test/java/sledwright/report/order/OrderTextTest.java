@@ -5,27 +5,46 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import sledwright.desk.view.AnswerDay;
-import sledwright.desk.view.Payment;
 import sledwright.desk.view.OrderView;
 import sledwright.desk.view.OrderView.Cause;
+import sledwright.desk.view.OrderView.Contents;
 import sledwright.desk.view.OrderView.Cost;
 import sledwright.desk.view.OrderView.Filled;
 import sledwright.desk.view.OrderView.Housed;
+import sledwright.desk.view.OrderView.OrderProof;
 import sledwright.desk.view.OrderView.Scarce;
 import sledwright.desk.view.OrderView.Shortage;
 import sledwright.desk.view.OrderView.Sled;
+import sledwright.desk.view.Payment;
+import sledwright.desk.view.Sale;
+import sledwright.desk.view.Topic;
+import sledwright.domain.Enclosure;
+import sledwright.domain.FilledEnclosure;
+import sledwright.domain.OrderLine;
+import sledwright.domain.Request;
+import sledwright.domain.Supply;
 import sledwright.generator.Doubts;
 import sledwright.planner.order.OrderOutcome.End;
 import sledwright.planner.order.OrderStatus;
 import sledwright.report.text.Screen;
+import sledwright.samples.Samples;
 
 /** What an order says that is not often said: views are made up, so that no clock decides. */
 class OrderTextTest {
 
-    private static final Cost COST = new Cost(amount("80.00"), amount("20.00"), amount("0.00"), amount("0.00"), amount("100.00"));
+    private static final Cost COST = cost("0");
+    private static final Supply FEED = Samples.supply("FEED", 2, 1, 200, 0, Map.of());
+    private static final FilledEnclosure FRAME =
+            new FilledEnclosure(new Enclosure("FRAME", "frame of one bay", Set.of("BOX"), 1, 60, 0, List.of(FEED)), FEED, List.of());
+
+    private static Cost cost(String charge) {
+        return new Cost(amount("80.00"), amount("20.00"), amount("0.00"), amount("0.00"), amount("100.00"), amount(charge), amount("0"));
+    }
 
     private static BigDecimal amount(String text) {
         return new BigDecimal(text);
@@ -39,10 +58,11 @@ class OrderTextTest {
     }
 
     private static String text(OrderStatus status, End ended, int missing, String charge, Optional<BigDecimal> bound, Optional<BigDecimal> gap, Optional<Shortage> shortage) {
-        Filled line = new Filled("web", 3, missing, 1, false, amount("100.00"), List.of(), Optional.empty());
-        Housed frame = new Housed(1, "FRAME", "frame of one bay", 1, "FEED", 2, List.of(new Sled(1, "web", 1, 1, 250.5)), amount("12.00"), List.of());
-        OrderView view = new OrderView("order", "EUR", status, 3, Optional.of(amount("100.00").add(amount(charge))), amount(charge), amount("0"), bound, gap, ended, Doubts.NONE, COST, PAYS, Optional.empty(),
-                List.of(line), List.of(frame), List.of(), List.of(), List.of(new Scarce("M32", amount("14.20"))), shortage, DAY);
+        Filled line = new Filled(new OrderLine("web", Request.named("web").withMachines(3), 1, false), missing, amount("100.00"), List.of(), Optional.empty());
+        Housed frame = new Housed(1, FRAME, List.of(new Sled(1, "web", 1, 1, 250.5)), amount("12.00"), List.of());
+        OrderView view = new OrderView(new Topic("order", 3, "EUR"),
+                new OrderProof(status, Optional.of(amount("100.00").add(amount(charge))), bound, gap, ended, Doubts.NONE), cost(charge), new Sale(PAYS, Optional.empty()),
+                new Contents(List.of(line), List.of(frame), List.of(), List.of(), List.of(new Scarce("M32", amount("14.20")))), shortage, DAY);
         return OrderText.of(view, Screen.PLAIN).replaceAll("\\s+", " ");
     }
 

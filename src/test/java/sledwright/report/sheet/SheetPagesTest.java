@@ -139,11 +139,11 @@ class SheetPagesTest {
             assertThat(document.getNumberOfPages()).isEqualTo(2);
             String text = text(document);
             SheetView.Sheet sheet = view.sheets().get(0);
-            sheet.picks().forEach(pick -> assertThat(text).contains(close(pick.sku() + pick.description() + pick.lot() + pick.supplier() + pick.units())));
+            sheet.moved().picks().forEach(pick -> assertThat(text).contains(close(pick.sku() + pick.description() + pick.lot() + pick.supplier() + pick.units())));
             sheet.work().handling().forEach(how -> assertThat(text).contains(close(how)));
             sheet.work().stages().forEach(stage -> stage.steps().forEach(step -> assertThat(text).contains(close(step))));
-            SheetWords.expected(sheet.expected()).forEach(row -> assertThat(text).contains(close(row.what() + row.expected())));
-            sheet.records().forEach(fields -> fields.labels().forEach(label -> assertThat(text).contains(close(label))));
+            SheetWords.expected(sheet.checked().expected()).forEach(row -> assertThat(text).contains(close(row.what() + row.expected())));
+            sheet.checked().records().forEach(fields -> fields.labels().forEach(label -> assertThat(text).contains(close(label))));
             assertThat(text).contains(close("Serial number"), close("Memory test"), close("Firmware"));
             // The box of cautions comes before anything to do.
             view.cautions().forEach(caution -> assertThat(text.indexOf(close(caution))).as(caution).isBetween(0, text.indexOf(close("Parts to pick"))));

@@ -70,20 +70,20 @@ class SheetsTest {
         assertThat(view.machines()).isEqualTo(3);
         assertThat(view.rank()).hasValue(2);
         assertThat(view.sheets()).extracting(Sheet::machines).containsExactly(2, 1);
-        assertThat(byLot(view.sheets().get(0).picks())).containsEntry("R16B M2", 16).containsEntry("BOX B1", 2).doesNotContainKey("R16 M1");
-        assertThat(byLot(view.sheets().get(1).picks())).containsEntry("R16 M1", 8).containsEntry("BOX B1", 1);
+        assertThat(byLot(view.sheets().get(0).moved().picks())).containsEntry("R16B M2", 16).containsEntry("BOX B1", 2).doesNotContainKey("R16 M1");
+        assertThat(byLot(view.sheets().get(1).moved().picks())).containsEntry("R16 M1", 8).containsEntry("BOX B1", 1);
         Map<String, Integer> drawn = order.picks().stream()
                 .collect(Collectors.toMap(pick -> pick.sku() + " " + pick.lot().lot(), Pick::quantity, Integer::sum, TreeMap::new));
-        assertThat(byLot(view.sheets().stream().flatMap(sheet -> sheet.picks().stream()).toList())).isEqualTo(drawn);
+        assertThat(byLot(view.sheets().stream().flatMap(sheet -> sheet.moved().picks().stream()).toList())).isEqualTo(drawn);
     }
 
     @Test
     void whatIsPickedIsWhatTheMachineTakes() {
         Sheet sheet = Sheets.ofBuild(order(Answers.hot())).sheets().get(0);
-        Map<String, Integer> units = sheet.picks().stream().collect(Collectors.toMap(SheetView.Pick::sku, SheetView.Pick::units, Integer::sum, TreeMap::new));
+        Map<String, Integer> units = sheet.moved().picks().stream().collect(Collectors.toMap(SheetView.Pick::sku, SheetView.Pick::units, Integer::sum, TreeMap::new));
         assertThat(units).isEqualTo(Answers.hot().partCounts());
-        assertThat(sheet.pulled()).isEmpty();
-        assertThat(sheet.before()).isEmpty();
+        assertThat(sheet.moved().pulled()).isEmpty();
+        assertThat(sheet.boards().before()).isEmpty();
     }
 
     @Test
@@ -115,7 +115,7 @@ class SheetsTest {
         Sheet sheet = Sheets.ofBuild(order(Answers.hot())).sheets().get(0);
         assertThat(sheet.work().stages().get(5).steps()).contains("Put 3 x R16 into slots 1A1, 1B1, 1C1.", "Put R16B into slot 1D1.",
                 "Put 3 x R16 into slots 1A2, 1B2, 1C2.", "Put R16B into slot 1D2.", "Socket 1: 8 modules, every latch closed, all at one height.");
-        assertThat(sheet.board().places()).filteredOn(place -> place.name().startsWith("2") && place.order().isPresent())
+        assertThat(sheet.boards().after().places()).filteredOn(place -> place.name().startsWith("2") && place.order().isPresent())
                 .extracting(place -> place.name() + " " + place.order().getAsInt())
                 .containsExactly("2A1 1", "2A2 5", "2B1 2", "2B2 6", "2C1 3", "2C2 7", "2D1 4", "2D2 8");
         assertThat(sheet.work().stages().get(4).steps()).contains("The heat sinks cover 1D3, 2D3: nothing goes in there.");
@@ -125,14 +125,14 @@ class SheetsTest {
     void theFirstStartIsTheMachinesOwnFigures() {
         Request mirrored = Answers.ASKED.withRequire(Samples.require().mode(MemoryMode.MIRRORED).make());
         Sheet sheet = Sheets.ofBuild(Answers.order(mirrored, Answers.cool())).sheets().get(0);
-        Expected expected = sheet.expected();
-        assertThat(expected.memoryGb()).isEqualTo(128);
-        assertThat(expected.usableGb()).isEqualTo(64);
-        assertThat(expected.mode()).isEqualTo("mirrored");
-        assertThat(expected.memoryMts()).isEqualTo(2400);
+        Expected expected = sheet.checked().expected();
+        assertThat(expected.memory().capacityGb()).isEqualTo(128);
+        assertThat(expected.memory().usableGb()).isEqualTo(64);
+        assertThat(expected.memory().mode()).isEqualTo("mirrored");
+        assertThat(expected.memory().mts()).isEqualTo(2400);
         assertThat(expected.cores()).isEqualTo(20);
         assertThat(expected.loadW()).isEqualTo(Answers.order(mirrored, Answers.cool()).figures().loadW());
-        assertThat(expected.channels()).hasSize(8).allMatch(channel -> channel.modules() == 1 && channel.capacityGb() == 16);
+        assertThat(expected.memory().channels()).hasSize(8).allMatch(channel -> channel.modules() == 1 && channel.capacityGb() == 16);
         assertThat(sheet.work().stages().get(9).steps().get(0)).startsWith("Set the memory mode to mirrored in the firmware.");
         assertThat(SheetWords.expected(expected)).contains(new SheetWords.Row("channels 1A to 1D, 2A to 2D", "1 module, 16 GB each"),
                 new SheetWords.Row("usable memory (mirrored)", "64 GB"), new SheetWords.Row("memory speed", "2400 MT/s"));
@@ -142,15 +142,15 @@ class SheetsTest {
     void anUpgradeShowsWhatComesOutMovesAndGoesIn() {
         SheetView view = upgraded(1);
         Sheet sheet = view.sheets().get(0);
-        BoardView before = sheet.before().orElseThrow();
+        BoardView before = sheet.boards().before().orElseThrow();
         assertThat(before.places()).filteredOn(place -> place.module().isPresent()).extracting(Place::name).containsExactly("1A1", "1B1", "1C1", "1D1");
-        Map<String, Integer> in = sheet.picks().stream().collect(Collectors.toMap(SheetView.Pick::sku, SheetView.Pick::units, Integer::sum, TreeMap::new));
+        Map<String, Integer> in = sheet.moved().picks().stream().collect(Collectors.toMap(SheetView.Pick::sku, SheetView.Pick::units, Integer::sum, TreeMap::new));
         assertThat(in).containsEntry("P10", 1).containsEntry("LOW", 1).doesNotContainKey("BOX").doesNotContainKey("PAIR");
         int modulesIn = in.entrySet().stream().filter(part -> part.getKey().startsWith("R")).mapToInt(Map.Entry::getValue).sum();
-        assertThat(sheet.board().places()).filteredOn(place -> place.mark().equals("IN")).hasSize(modulesIn).allMatch(place -> place.order().isPresent());
-        assertThat(sheet.board().places()).filteredOn(place -> place.mark().isEmpty()).allMatch(place -> place.order().isEmpty());
-        assertThat(sheet.board().sockets().get(1).processor().orElseThrow()).isEqualTo(new BoardView.Fitted("P10", "IN"));
-        assertThat(sheet.expected().memoryGb()).isGreaterThanOrEqualTo(192);
+        assertThat(sheet.boards().after().places()).filteredOn(place -> place.mark().equals("IN")).hasSize(modulesIn).allMatch(place -> place.order().isPresent());
+        assertThat(sheet.boards().after().places()).filteredOn(place -> place.mark().isEmpty()).allMatch(place -> place.order().isEmpty());
+        assertThat(sheet.boards().after().sockets().get(1).processor().orElseThrow()).isEqualTo(new BoardView.Fitted("P10", "IN"));
+        assertThat(sheet.checked().expected().memory().capacityGb()).isGreaterThanOrEqualTo(192);
     }
 
     @Test
@@ -162,7 +162,7 @@ class SheetsTest {
     }
 
     private static int units(SheetView view) {
-        return view.sheets().stream().flatMap(sheet -> sheet.picks().stream()).mapToInt(SheetView.Pick::units).sum();
+        return view.sheets().stream().flatMap(sheet -> sheet.moved().picks().stream()).mapToInt(SheetView.Pick::units).sum();
     }
 
     @Test
@@ -174,7 +174,7 @@ class SheetsTest {
         Upgrade upgrade = upgrader.answer(upgrader.findings(Deadline.never()), Deadline.never());
         SheetView view = Sheets.ofUpgrade(upgrade.plan().orElseThrow(), upgrade);
         assertThat(view.sheets().get(0).work().stages()).isEmpty();
-        assertThat(view.sheets().get(0).picks()).isEmpty();
+        assertThat(view.sheets().get(0).moved().picks()).isEmpty();
         assertThat(SheetText.of(view, Screen.PLAIN)).contains("Nothing is to be done: the machine stays as it is.");
     }
 
@@ -182,8 +182,9 @@ class SheetsTest {
     void buyingWholeComesFirstWhereItCostsLess() {
         assertThat(upgraded(1).notice()).isEmpty();
         Upgrade upgrade = upgrade(1);
-        Upgrade cheaper = new Upgrade(upgrade.request(), upgrade.installed(), upgrade.breaches(), upgrade.misses(), upgrade.status(), upgrade.bound(),
-                upgrade.plan(), Optional.of(new Whole(upgrade.whole().orElseThrow().order(), Long.MAX_VALUE / 2)), Doubts.NONE, Doubts.NONE);
+        Upgrade cheaper = new Upgrade(upgrade.request(), upgrade.installed(), upgrade.breaches(), upgrade.misses(),
+                new Upgrade.Proof(upgrade.proof().status(), upgrade.proof().bound(), Doubts.NONE, Doubts.NONE),
+                upgrade.plan(), Optional.of(new Whole(upgrade.whole().orElseThrow().order(), Long.MAX_VALUE / 2)));
         SheetView told = Sheets.ofUpgrade(cheaper.plan().orElseThrow(), cheaper);
         assertThat(told.notice()).hasValueSatisfying(words -> assertThat(words).startsWith("Buying whole costs less than this upgrade."));
         assertThat(SheetText.of(told, Screen.PLAIN)).startsWith("Bench sheet: render node\nBuying whole costs less than this upgrade.");
@@ -191,7 +192,7 @@ class SheetsTest {
 
     @Test
     void whatIsWrittenDownHasItsFields() {
-        List<SheetView.Fields> records = Sheets.ofBuild(order(Answers.cool())).sheets().get(0).records();
+        List<SheetView.Fields> records = Sheets.ofBuild(order(Answers.cool())).sheets().get(0).checked().records();
         assertThat(records).extracting(SheetView.Fields::title).containsExactly("Machine", "Serial numbers of processors", "Serial numbers of modules",
                 "Firmware", "Memory test");
         assertThat(records.get(1).labels()).containsExactly("socket 1", "socket 2");
@@ -199,7 +200,7 @@ class SheetsTest {
         assertThat(SheetText.of(Sheets.ofBuild(order(Answers.cool())), Screen.PLAIN).replaceAll("\\s+", " ")).contains(" To fill in ", "Serial number ____", "Built by, date ____",
                 "socket 2 ____", "2D1 ____", "Firmware: ", "Memory test: ");
         // Of an upgrade what goes in.
-        assertThat(upgraded(1).sheets().get(0).records().get(1).labels()).containsExactly("socket 2");
+        assertThat(upgraded(1).sheets().get(0).checked().records().get(1).labels()).containsExactly("socket 2");
     }
 
     private static SheetView equipped() {
@@ -217,9 +218,9 @@ class SheetsTest {
                 "Put 3 x SSD-480 into bays front 1, front 2, front 3.", "Connect 3 x SSD-480 to the controller in slot X1.",
                 "Volume system: level 1 on front 1 and front 2 with front 3 as hot spare, 480 GB usable. Set it up.");
         assertThat(sheet.work().handling()).contains(Procedure.DRIVE, Procedure.CARD, Procedure.EXTRA).doesNotContainAnyElementsOf(Precautions.DRIVES);
-        assertThat(sheet.records()).contains(new SheetView.Fields("Serial numbers of drives", List.of("front 1", "front 2", "front 3")),
+        assertThat(sheet.checked().records()).contains(new SheetView.Fields("Serial numbers of drives", List.of("front 1", "front 2", "front 3")),
                 new SheetView.Fields("Serial numbers of cards", List.of("X1", "X2")));
-        assertThat(SheetWords.expected(sheet.expected())).contains(new SheetWords.Row("volume system, level 1", "2 drives of 480 GB, 1 hot spare, 480 GB usable"),
+        assertThat(SheetWords.expected(sheet.checked().expected())).contains(new SheetWords.Row("volume system, level 1", "2 drives of 480 GB, 1 hot spare, 480 GB usable"),
                 new SheetWords.Row("card in slot X2", "NET-2X10"));
         assertThat(SheetText.of(equipped(), Screen.PLAIN).replaceAll(" +", " ")).contains("Bays", "front 3 SSD-480 480 system, spare", "front 4 to 8 empty", "fast 1 to 2 2 empty",
                 "Slots for cards", "X2 8 2 RISER-2 NET-2X10");
@@ -263,9 +264,10 @@ class SheetsTest {
 
     @Test
     void spansOfChannels() {
-        Expected expected = new Expected(2, 20, 6, 96, 96, "independent", 2400, 300, OptionalDouble.empty(), List.of(
+        Expected expected = new Expected(2, 20, new SheetView.ExpectedMemory(6, 96, 96, "independent", 2400, List.of(
                 new SheetView.Channel("1A", 2, 32), new SheetView.Channel("1B", 1, 16), new SheetView.Channel("1C", 1, 16), new SheetView.Channel("1D", 1, 16),
-                new SheetView.Channel("2A", 2, 32), new SheetView.Channel("2B", 1, 16), new SheetView.Channel("2C", 1, 16), new SheetView.Channel("2E", 1, 16)), List.of(), new TreeMap<>());
+                new SheetView.Channel("2A", 2, 32), new SheetView.Channel("2B", 1, 16), new SheetView.Channel("2C", 1, 16), new SheetView.Channel("2E", 1, 16))),
+                300, OptionalDouble.empty(), List.of(), new TreeMap<>());
         assertThat(SheetWords.expected(expected)).contains(new SheetWords.Row("channels 1A, 2A", "2 modules, 32 GB each"),
                 new SheetWords.Row("channels 1B to 1D, 2B, 2C, 2E", "1 module, 16 GB each"));
     }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
+import sledwright.desk.view.Topic;
 import sledwright.desk.view.UpgradeView;
 import sledwright.domain.Build;
 import sledwright.domain.Request;
@@ -44,12 +45,13 @@ class UpgradeTextTest {
         Whole whole = proved.whole().orElseThrow();
         long spend = proved.plan().orElseThrow().spend().total();
         Doubts late = Doubts.of(Doubts.Cause.TIME);
-        Upgrade cut = new Upgrade(proved.request(), proved.installed(), proved.breaches(), proved.misses(), Status.BEST_FOUND, OptionalLong.of(1234),
-                proved.plan(), Optional.of(new Whole(whole.order(), whole.order().price().total() - spend)), late, late);
+        Upgrade cut = new Upgrade(proved.request(), proved.installed(), proved.breaches(), proved.misses(),
+                new Upgrade.Proof(Status.BEST_FOUND, OptionalLong.of(1234), late, late),
+                proved.plan(), Optional.of(new Whole(whole.order(), whole.order().price().total() - spend)));
         assertThat(text(cut)).contains("best found in time: nothing costs less than 12.34 EUR", ", as much as the upgrade; time ran out before it was proved that nothing is cheaper");
         Doubts large = Doubts.of(Doubts.Cause.SIZE);
-        Upgrade open = new Upgrade(cut.request(), cut.installed(), cut.breaches(), cut.misses(), Status.BEST_FOUND, OptionalLong.of(1234), cut.plan(), cut.whole(),
-                large, large);
+        Upgrade open = new Upgrade(cut.request(), cut.installed(), cut.breaches(), cut.misses(),
+                new Upgrade.Proof(Status.BEST_FOUND, OptionalLong.of(1234), large, large), cut.plan(), cut.whole());
         assertThat(text(open)).contains("best found: nothing costs less than 12.34 EUR", ", as much as the upgrade; not proved that nothing is cheaper")
                 .doesNotContain("time");
         assertThat(text(proved)).contains("proved: the target cannot be reached for less").doesNotContain("best found", "time ran out");
@@ -61,8 +63,8 @@ class UpgradeTextTest {
         UpgradeView.Done done = one.upgrade().orElseThrow();
         BigDecimal none = BigDecimal.ZERO;
         UpgradeView.Done pulled = new UpgradeView.Done(true, new UpgradeView.Spent(new BigDecimal("-4.00"), none, none, none, new BigDecimal("4.00")), done.build(), done.work());
-        UpgradeView credited = new UpgradeView(one.request(), 1, one.currency(), one.status(), one.bound(), one.breaches(), one.misses(), one.figures(),
-                Optional.of(pulled), one.whole(), one.doubts(), one.wholeDoubts(), one.explanation(), one.day());
+        UpgradeView credited = new UpgradeView(new Topic(one.topic().request(), 1, one.topic().currency()), one.proof(), one.standing(),
+                Optional.of(pulled), one.whole(), one.explanation(), one.day());
         assertThat(UpgradeText.of(credited, Screen.PLAIN)).contains("to spend: -4.00 EUR (less 4.00 for what is pulled)");
         assertThat(UpgradeText.of(one, Screen.PLAIN)).containsPattern("to spend: [0-9.]+ EUR \\(parts [0-9.]+ \\+ labour [0-9.]+");
     }
@@ -75,8 +77,8 @@ class UpgradeTextTest {
         List<BenchStep> steps = done.work().get(0).steps();
         UpgradeView.Done shared = new UpgradeView.Done(true, done.spent(), done.build(),
                 List.of(new UpgradeView.Work(2, steps), new UpgradeView.Work(1, steps)));
-        UpgradeView three = new UpgradeView(one.request(), 3, one.currency(), one.status(), one.bound(), one.breaches(), one.misses(), one.figures(),
-                Optional.of(shared), one.whole(), one.doubts(), one.wholeDoubts(), one.explanation(), one.day());
+        UpgradeView three = new UpgradeView(new Topic(one.topic().request(), 3, one.topic().currency()), one.proof(), one.standing(),
+                Optional.of(shared), one.whole(), one.explanation(), one.day());
         assertThat(UpgradeText.of(three, Screen.PLAIN)).contains("At the bench, each of 2 machines", "At the bench, each of 1 machine\n");
         assertThat(UpgradeText.of(one, Screen.PLAIN)).contains("At the bench\n");
     }
