@@ -8,14 +8,13 @@ import java.util.OptionalLong;
  * What a shop wants to stock for.
  *
  * @param horizonMonths how far ahead orders are looked at
- * @param budget        the most that may be spent on parts, minor units; empty: any amount
+ * @param purchases     what may be bought
  * @param depreciation  kind of part -> the share of its cost that a unit loses in each month that it stands unsold
  * @param serviceLevel  the share of lead times in which a reorder level must suffice
  * @param samples       how many courses of events the plan is made on
- * @param offers        what suppliers offer
  */
-public record RestockRequest(String name, List<DemandClass> classes, double horizonMonths, OptionalLong budget,
-                             Map<PartKind, Double> depreciation, double serviceLevel, int samples, List<SupplyOffer> offers) {
+public record RestockRequest(String name, List<DemandClass> classes, double horizonMonths, Purchases purchases,
+                             Map<PartKind, Double> depreciation, double serviceLevel, int samples) {
 
     public static final double DAYS_A_MONTH = 365.0 / 12;
     public static final double DEFAULT_SERVICE_LEVEL = 0.95;
@@ -24,7 +23,27 @@ public record RestockRequest(String name, List<DemandClass> classes, double hori
     public RestockRequest {
         classes = List.copyOf(classes);
         depreciation = Map.copyOf(depreciation);
-        offers = List.copyOf(offers);
+    }
+
+    /**
+     * What may be bought.
+     *
+     * @param budget the most that may be spent on parts, minor units; empty: any amount
+     * @param offers what suppliers offer
+     */
+    public record Purchases(OptionalLong budget, List<SupplyOffer> offers) {
+
+        public Purchases {
+            offers = List.copyOf(offers);
+        }
+    }
+
+    public OptionalLong budget() {
+        return purchases.budget;
+    }
+
+    public List<SupplyOffer> offers() {
+        return purchases.offers;
     }
 
     /** The share of its cost that an unsold unit has lost at the end. */
@@ -37,18 +56,22 @@ public record RestockRequest(String name, List<DemandClass> classes, double hori
     }
 
     public RestockRequest withBudget(OptionalLong most) {
-        return new RestockRequest(name, classes, horizonMonths, most, depreciation, serviceLevel, samples, offers);
-    }
-
-    public RestockRequest withClasses(List<DemandClass> others) {
-        return new RestockRequest(name, others, horizonMonths, budget, depreciation, serviceLevel, samples, offers);
+        return with(new Purchases(most, offers()));
     }
 
     public RestockRequest withOffers(List<SupplyOffer> others) {
-        return new RestockRequest(name, classes, horizonMonths, budget, depreciation, serviceLevel, samples, others);
+        return with(new Purchases(budget(), others));
+    }
+
+    private RestockRequest with(Purchases others) {
+        return new RestockRequest(name, classes, horizonMonths, others, depreciation, serviceLevel, samples);
+    }
+
+    public RestockRequest withClasses(List<DemandClass> others) {
+        return new RestockRequest(name, others, horizonMonths, purchases, depreciation, serviceLevel, samples);
     }
 
     public RestockRequest withSamples(int count) {
-        return new RestockRequest(name, classes, horizonMonths, budget, depreciation, serviceLevel, count, offers);
+        return new RestockRequest(name, classes, horizonMonths, purchases, depreciation, serviceLevel, count);
     }
 }

@@ -174,7 +174,8 @@ public final class RestockFile implements RequestFile {
             }
         }
         return faults.since(before) ? Optional.empty() : Optional.of(new Job.Restock(catalog,
-                new RestockRequest(name, expected, horizonMonths, most, depreciation, serviceLevel, samples, offers)));
+                new RestockRequest(name, expected, horizonMonths, new RestockRequest.Purchases(most, offers), depreciation, serviceLevel,
+                        samples)));
     }
 
     private static OptionalLong amount(Optional<Field> field, Resolver find) {

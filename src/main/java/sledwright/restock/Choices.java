@@ -136,22 +136,33 @@ final class Choices {
         return cheapest.get(demandClass);
     }
 
-    /**
-     * The cheapest build of a class at given unit prices; it is added to the known ones.
-     *
-     * @return the build, and whether it was new; empty when none was found in time
-     */
-    Optional<Found> seek(int demandClass, ToLongFunction<String> unitPrice) {
-        Request asked = classes.get(demandClass).request().withAlternatives(1, Shortlist.PLAIN.step());
-        Findings findings = root(demandClass).on(shelves.priced(unitPrice)).run(asked, deadline);
-        if (findings.status() != Status.PROVED) {
-            return Optional.empty();
-        }
-        Choice choice = Choice.of(demandClass, findings.ranked().get(0));
-        return Optional.of(new Found(choice, add(choice)));
+    /** What an order brings beside being turned away, minor units. */
+    long brings(int demandClass) {
+        DemandClass asked = classes.get(demandClass);
+        return revenue(demandClass).orElseThrow() + asked.loss() * asked.machines();
     }
 
-    /** A build that the search found. */
-    record Found(Choice choice, boolean isNew) {
+    /**
+     * Looks for a build of a class that costs less at given unit prices than all that are known, and less than an order brings. The best of
+     * these is added to the known ones. A limit of the price cuts the search short where there is none, as there mostly is.
+     *
+     * @return whether there is one, or may be one since time ran out
+     */
+    boolean seek(int demandClass, ToLongFunction<String> unitPrice) {
+        Request asked = classes.get(demandClass).request();
+        long least = brings(demandClass);
+        for (Choice choice : known.get(demandClass).values()) {
+            least = Math.min(least, choice.labour() + Math.round(choice.parts(unitPrice::applyAsLong)));
+        }
+        long below = Math.min(least - 1, asked.limit().price().orElse(Long.MAX_VALUE));
+        if (below < 0) {
+            return false;
+        }
+        Findings findings = root(demandClass).on(shelves.priced(unitPrice)).run(asked.withAlternatives(1, Shortlist.PLAIN.step())
+                .withLimit(asked.limit().withPrice(OptionalLong.of(below))), deadline);
+        if (findings.status() == Status.PROVED) {
+            add(Choice.of(demandClass, findings.ranked().get(0)));
+        }
+        return findings.status() != Status.IMPOSSIBLE;
     }
 }

@@ -6,6 +6,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
 import java.util.function.BiFunction;
@@ -24,22 +26,48 @@ final class Counter {
      * What courses of events came to.
      *
      * @param margins  by course, minor units: what orders earned, less losses on those turned away, less what bought units lose
-     * @param served   by class, orders in all courses together
-     * @param asked    the same, with those turned away
-     * @param servedByCourse by course and class
-     * @param askedByCourse  by course and class
-     * @param leftover sku -> units that are left over, mean
-     * @param deviation sku -> of the units that orders take, from course to course
-     * @param needed   sku -> share of courses that take more units than stand there without purchases
+     * @param byCourse the orders of each course
+     * @param parts    by part number, of those that some build has
      * @param used     by class and build, orders in all courses together
      */
-    record Tally(double[] margins, long[] served, long[] asked, int[][] servedByCourse, int[][] askedByCourse,
-                 Map<String, Double> leftover, Map<String, Double> deviation, Map<String, Double> needed,
-                 List<Map<Choice, Long>> used) {
+    record Tally(double[] margins, Orders[] byCourse, Map<String, PartUse> parts, List<Map<Choice, Long>> used) {
 
         double mean() {
             return Arrays.stream(margins).average().orElse(0);
         }
+
+        /** Orders of a class that were filled, in all courses together. */
+        long served(int k) {
+            return Arrays.stream(byCourse).mapToLong(orders -> orders.served[k]).sum();
+        }
+
+        /** The same, with those turned away. */
+        long asked(int k) {
+            return Arrays.stream(byCourse).mapToLong(orders -> orders.asked[k]).sum();
+        }
+
+        Optional<PartUse> part(String sku) {
+            return Optional.ofNullable(parts.get(sku));
+        }
+    }
+
+    /**
+     * The orders of a course by class.
+     *
+     * @param served those that were filled
+     * @param asked  all
+     */
+    record Orders(int[] served, int[] asked) {
+    }
+
+    /**
+     * What became of a part.
+     *
+     * @param leftover  units that are left over, mean
+     * @param deviation of the units that orders take, from course to course
+     * @param needed    share of courses that take more units than stand there without purchases
+     */
+    record PartUse(double leftover, double deviation, double needed) {
     }
 
     private static final double CLEARLY = 2;
@@ -47,15 +75,31 @@ final class Counter {
     private final Racks racks;
     private final Racks.Way[][] ways;
     private final double[] turnedAway;
+    /** By class and pool, the most units that an order takes there. */
+    private final int[][] mostUnits;
+    /** What was made ready last, by this counter or by the one that it differs from in the rows that are missing. */
+    private volatile Ready ready;
+
+    /**
+     * What serving from some purchases begins with.
+     *
+     * @param ample by pool, whether no orders exhaust it, whatever comes; what is left there need not be counted
+     * @param draws by class and way, as {@link Racks#draws} has it; null: not known yet
+     */
+    private record Ready(int[] stock, boolean[] ample, int[][][][] draws) {
+    }
 
     /** @param menus by class, the builds that its orders are offered, in this order */
     Counter(Racks racks, List<List<Choice>> menus) {
-        this(racks, menus.stream().map(menu -> menu.stream().map(racks::way).toArray(Racks.Way[]::new)).toArray(Racks.Way[][]::new));
+        this(racks, menus.stream().map(menu -> menu.stream().map(racks::way).toArray(Racks.Way[]::new)).toArray(Racks.Way[][]::new),
+                new int[menus.size()][]);
     }
 
-    private Counter(Racks racks, Racks.Way[][] ways) {
+    private Counter(Racks racks, Racks.Way[][] ways, int[][] mostUnits) {
         this.racks = racks;
         this.ways = ways;
+        this.mostUnits = mostUnits;
+        Arrays.setAll(mostUnits, k -> mostUnits[k] == null ? racks.mostUnits(ways[k]) : mostUnits[k]);
         List<DemandClass> classes = racks.program().classes();
         turnedAway = classes.stream().mapToDouble(asked -> (double) asked.loss() * asked.machines()).toArray();
     }
@@ -64,7 +108,16 @@ final class Counter {
     Counter with(int k, List<Choice> menu) {
         Racks.Way[][] other = ways.clone();
         other[k] = menu.stream().map(racks::way).toArray(Racks.Way[]::new);
-        return new Counter(racks, other);
+        int[][] units = mostUnits.clone();
+        units[k] = null;
+        Counter changed = new Counter(racks, other, units);
+        Ready known = ready;
+        if (known != null) {
+            int[][][][] draws = known.draws.clone();
+            draws[k] = null;
+            changed.ready = new Ready(known.stock, known.ample, draws);
+        }
+        return changed;
     }
 
     /** The builds that orders of a class are offered, in this order. */
@@ -79,29 +132,24 @@ final class Counter {
      */
     Tally serve(int[] bought, List<Course> courses) {
         int[] stock = racks.stocked(bought);
-        int[][] served = new int[courses.size()][ways.length];
-        int[][] asked = new int[courses.size()][ways.length];
+        Orders[] orders = new Orders[courses.size()];
+        Arrays.setAll(orders, s -> new Orders(new int[ways.length], new int[ways.length]));
         long[][][] used = new long[PARTS][][];
         Arrays.setAll(used, part -> noWay());
         LeftOver left = new LeftOver(PARTS, racks.standing(), stock, racks.alike());
-        double[] margins = margins(bought, stock, courses, (part, s) -> new Seen(served[s], asked[s], used[part]), left::add);
-        Map<String, Double> leftover = new TreeMap<>();
-        Map<String, Double> shares = new TreeMap<>();
-        Map<String, Double> deviations = new TreeMap<>();
+        double[] margins = margins(bought, stock, courses, (part, s) -> new Seen(orders[s].served, orders[s].asked, used[part]), Optional.of(left::add));
+        Map<String, PartUse> parts = new TreeMap<>();
         for (int i = 0; i < racks.alike().size(); i++) {
-            String sku = racks.sku(racks.alike().get(i)[0]);
-            leftover.put(sku, left.mean(i));
-            shares.put(sku, left.drawnOnPurchases(i));
-            deviations.put(sku, left.deviation(i));
+            parts.put(racks.sku(racks.alike().get(i)[0]), new PartUse(left.mean(i), left.deviation(i), left.drawnOnPurchases(i)));
         }
-        return new Tally(margins, sum(served), sum(asked), served, asked, leftover, deviations, shares, builds(used));
+        return new Tally(margins, orders, parts, builds(used));
     }
 
     /** The purchases less the units that are left over in every course: the dearest of those that are alike go first. */
     int[] withoutIdle(int[] bought, List<Course> courses) {
         int[] stock = racks.stocked(bought);
         LeftOver left = new LeftOver(PARTS, racks.standing(), stock, racks.alike());
-        margins(bought, stock, courses, unseen(), left::add);
+        margins(bought, stock, courses, unseen(), Optional.of(left::add));
         int[] least = left.least();
         int[] fewer = bought.clone();
         IntStream.range(0, bought.length).filter(o -> bought[o] > 0).boxed()
@@ -117,7 +165,7 @@ final class Counter {
 
     /** What each course earns, as {@link #serve} has it, and nothing else. */
     double[] margins(int[] bought, List<Course> courses) {
-        return margins(bought, racks.stocked(bought), courses, unseen(), (part, now) -> { });
+        return margins(bought, racks.stocked(bought), courses, unseen(), Optional.empty());
     }
 
     /**
@@ -158,23 +206,57 @@ final class Counter {
 
     /** Serves some of the courses in each part, with what it sees, and reports what is left after each of them. */
     private double[] margins(int[] bought, int[] stock, List<Course> courses, BiFunction<Integer, Integer, Seen> seen,
-            BiConsumer<Integer, int[]> after) {
+            Optional<BiConsumer<Integer, int[]>> after) {
         double[] margins = new double[courses.size()];
         double loss = racks.program().loss(bought);
         List<Racks.Spared> spared = racks.spared(bought);
-        int[][][][] draws = Arrays.stream(ways).map(of -> Arrays.stream(of).map(way -> racks.draws(way, stock)).toArray(int[][][]::new))
-                .toArray(int[][][][]::new);
         int[][] visits = courses.stream().map(racks::visits).toArray(int[][]::new);
+        int[][][][] draws = after.isPresent() ? all(stock) : ready(stock, spared).draws;
         IntStream.range(0, Math.min(courses.size(), PARTS)).parallel().forEach(part -> {
             int[] now = new int[stock.length];
             int[][] shortOf = Arrays.stream(ways).map(of -> new int[of.length]).toArray(int[][]::new);
             for (int s = part; s < visits.length; s += PARTS) {
                 System.arraycopy(stock, 0, now, 0, stock.length);
                 margins[s] = course(visits[s], draws, now, seen.apply(part, s), shortOf) - loss + spared(spared, stock, now);
-                after.accept(part, now);
+                after.ifPresent(see -> see.accept(part, now));
             }
         });
         return margins;
+    }
+
+    private Ready ready(int[] stock, List<Racks.Spared> spared) {
+        boolean[] ample = ample(stock, spared);
+        Ready known = ready;
+        boolean isOfThese = known != null && Arrays.equals(known.ample, ample) && Arrays.equals(known.stock, stock);
+        int[][][][] draws = isOfThese ? known.draws.clone() : new int[ways.length][][][];
+        if (!isOfThese || Arrays.stream(draws).anyMatch(Objects::isNull)) {
+            Arrays.setAll(draws, k -> draws[k] == null ? draws(k, stock, ample) : draws[k]);
+            known = new Ready(stock, ample, draws);
+            ready = known;
+        }
+        return known;
+    }
+
+    /** The draws on all pools, ample or not. */
+    private int[][][][] all(int[] stock) {
+        return IntStream.range(0, ways.length).mapToObj(k -> draws(k, stock, new boolean[stock.length])).toArray(int[][][][]::new);
+    }
+
+    private int[][][] draws(int k, int[] stock, boolean[] ample) {
+        return Arrays.stream(ways[k]).map(way -> racks.draws(way, stock, ample)).toArray(int[][][]::new);
+    }
+
+    private boolean[] ample(int[] stock, List<Racks.Spared> spared) {
+        boolean[] ample = new boolean[stock.length];
+        for (int p = 0; p < stock.length; p++) {
+            long most = 0;
+            for (int k = 0; k < ways.length; k++) {
+                most += (long) mostUnits[k][p] * racks.mostOrders(k);
+            }
+            ample[p] = stock[p] > 0 && stock[p] >= most;
+        }
+        spared.forEach(one -> ample[one.pool()] = false);
+        return ample;
     }
 
     private static double spared(List<Racks.Spared> spared, int[] stock, int[] now) {
@@ -302,15 +384,5 @@ final class Counter {
             builds.add(counts);
         }
         return builds;
-    }
-
-    private static long[] sum(int[][] parts) {
-        long[] sum = new long[parts[0].length];
-        for (int[] part : parts) {
-            for (int i = 0; i < sum.length; i++) {
-                sum[i] += part[i];
-            }
-        }
-        return sum;
     }
 }

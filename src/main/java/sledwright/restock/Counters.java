@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * Counters that differ in what orders are offered. Shadow prices with hindsight say which builds are worth their parts, but understate what
@@ -102,13 +103,15 @@ final class Counters {
     /** What some counters are improved to, so that they suit purchases. */
     Suited suited(List<Counter> starts, double[] prices, int[] bought, int passes) {
         List<Counter> others = around(prices);
-        List<Counter> improved = starts.stream().map(start -> improved(start, others, prices, bought, passes)).toList();
         if (starts.size() == 1) {
+            List<Counter> improved = List.of(improved(starts.get(0), others, prices, bought, passes));
             return new Suited(improved, improved);
         }
-        SplittableRandom luck = new SplittableRandom(starts.size());
-        List<Counter> ends = improved.stream().map(one -> kicked(one, others, prices, bought, luck.split())).toList();
-        List<Counter> best = ends.stream().map(one -> improved(one, beside(one, ends), prices, bought, passes)).toList();
+        SplittableRandom all = new SplittableRandom(starts.size());
+        List<SplittableRandom> luck = starts.stream().map(start -> all.split()).toList();
+        List<Counter> ends = IntStream.range(0, starts.size()).parallel().mapToObj(i ->
+                kicked(improved(starts.get(i), others, prices, bought, passes), others, prices, bought, luck.get(i))).toList();
+        List<Counter> best = ends.parallelStream().map(one -> improved(one, beside(one, ends), prices, bought, passes)).toList();
         return new Suited(best(best, bought, starts.size()), ends);
     }
 
@@ -142,9 +145,13 @@ final class Counters {
      */
     private Counter improved(Counter start, List<Counter> others, double[] prices, int[] bought, int passes) {
         Judged best = judged(start, bought);
+        int classes = program.classes().size();
+        int unchanged = 0;
         for (int pass = 0; pass < passes; pass++) {
             double before = best.mean();
-            for (int k = 0; k < program.classes().size(); k++) {
+            // Once no class has changed since this one was looked at, nothing is left to find.
+            for (int k = 0; k < classes && unchanged <= classes; k++) {
+                Judged known = best;
                 Set<List<Choice>> menus = new LinkedHashSet<>();
                 if (pass == 0) {
                     int of = k;
@@ -154,6 +161,7 @@ final class Counters {
                     best = better(best, k, menu, bought);
                 }
                 best = changed(best, k, prices, bought);
+                unchanged = best == known ? unchanged + 1 : 0;
             }
             if (best.mean() <= before * (1 + WORTH_A_CHANGE)) {
                 break;

@@ -74,9 +74,9 @@ public final class Levels {
     public static List<Level> of(RestockPlan plan) {
         double months = plan.request().horizonMonths();
         List<Level> levels = new ArrayList<>();
-        plan.parts().stream().filter(part -> part.used() > 0 || part.bought() > 0).sorted(Comparator.comparing(PartOutlook::sku))
-                .forEach(part -> offer(part.sku(), plan).ifPresent(offer ->
-                        levels.add(level(offer, part.used() / months, part.deviation() / Math.sqrt(months), plan))));
+        plan.parts().stream().filter(part -> part.units().used() > 0 || part.units().bought() > 0)
+                .sorted(Comparator.comparing(PartOutlook::sku)).forEach(part -> offer(part.sku(), plan).ifPresent(offer ->
+                        levels.add(level(offer, part.units().used() / months, part.units().deviation() / Math.sqrt(months), plan))));
         return levels;
     }
 

@@ -223,9 +223,7 @@ final class Program {
 
     /** What filling an order earns beside turning it away, minor units. */
     double gain(Choice choice) {
-        DemandClass asked = classes().get(choice.demandClass());
-        return choices.revenue(choice.demandClass()).orElseThrow() - choice.labour() - choice.parts(shelves::leftover)
-                + (double) asked.loss() * asked.machines();
+        return choices.brings(choice.demandClass()) - choice.labour() - choice.parts(shelves::leftover);
     }
 
     /** The price of a unit of each part to a class, given what each row's limit is worth. */

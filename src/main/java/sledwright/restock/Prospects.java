@@ -14,10 +14,14 @@ import sledwright.domain.DemandClass;
 import sledwright.domain.RestockRequest;
 import sledwright.domain.SupplyOffer;
 import sledwright.generator.time.Deadline;
+import sledwright.restock.Counter.PartUse;
 import sledwright.restock.Counter.Tally;
 import sledwright.restock.RestockPlan.Buy;
 import sledwright.restock.RestockPlan.ClassOutlook;
+import sledwright.restock.RestockPlan.Filled;
 import sledwright.restock.RestockPlan.PartOutlook;
+import sledwright.restock.RestockPlan.Units;
+import sledwright.restock.RestockPlan.Value;
 import sledwright.words.Numbers;
 
 /** What a plan is for and what is to be expected of it: its purchases, the orders of each class, each part. */
@@ -46,20 +50,21 @@ final class Prospects {
     List<ClassOutlook> outlook(Tally with, Tally without) {
         List<ClassOutlook> outlook = new ArrayList<>();
         for (int k = 0; k < request.classes().size(); k++) {
-            double asked = Math.max(1, with.asked()[k]);
-            double filled = with.served()[k] / asked;
-            outlook.add(new ClassOutlook(request.classes().get(k).name(), (double) with.asked()[k] / tried.size(), filled,
-                    without.served()[k] / asked, halfWidth(with, k), choices.revenue(k), choices.cheapest(k), choices.impossible(k)));
+            double asked = Math.max(1, with.asked(k));
+            double filled = with.served(k) / asked;
+            outlook.add(new ClassOutlook(request.classes().get(k).name(), (double) with.asked(k) / tried.size(),
+                    new Filled(filled, halfWidth(with, k), without.served(k) / asked), choices.revenue(k), choices.cheapest(k),
+                    choices.impossible(k)));
         }
         return outlook;
     }
 
     /** Of a ratio of two means: the courses are independent, the orders of one are not. */
     private double halfWidth(Tally tally, int k) {
-        double ratio = tally.served()[k] / Math.max(1.0, tally.asked()[k]);
+        double ratio = tally.served(k) / Math.max(1.0, tally.asked(k));
         double[] residuals = new double[tried.size()];
-        Arrays.setAll(residuals, s -> tally.servedByCourse()[s][k] - ratio * tally.askedByCourse()[s][k]);
-        double mean = Math.max(1e-9, (double) tally.asked()[k] / tried.size());
+        Arrays.setAll(residuals, s -> tally.byCourse()[s].served()[k] - ratio * tally.byCourse()[s].asked()[k]);
+        double mean = Math.max(1e-9, (double) tally.asked(k) / tried.size());
         return Restocker.expected(residuals, 0).halfWidth() / mean;
     }
 
@@ -76,7 +81,8 @@ final class Prospects {
     }
 
     private double used(String sku, int[] plan, Tally tally) {
-        return Math.max(0, shelves.standing(sku) + bought(sku, plan) - tally.leftover().getOrDefault(sku, (double) shelves.standing(sku)));
+        int standing = shelves.standing(sku);
+        return Math.max(0, standing + bought(sku, plan) - tally.part(sku).map(PartUse::leftover).orElse((double) standing));
     }
 
     private int bought(String sku, int[] plan) {
@@ -99,11 +105,12 @@ final class Prospects {
             });
         }
         int standing = shelves.standing(sku);
-        boolean dearer = with.needed().getOrDefault(sku, 0.0) == 0 && shelves.worth(sku).orElse(0) > offer.unitCost();
+        double needed = with.part(sku).map(PartUse::needed).orElse(0.0);
+        boolean dearer = needed == 0 && shelves.worth(sku).orElse(0) > offer.unitCost();
         return "%s; %s.".formatted(standing == 0 ? "None is there"
                         : dearer ? "The %s there would do, but each is worth more than this costs".formatted(standing)
                         : "The %s there fall short in %s %% of courses".formatted(standing,
-                                Math.round(100 * with.needed().getOrDefault(sku, 0.0))),
+                                Math.round(100 * needed)),
                 orders.entrySet().stream().filter(entry -> entry.getValue() >= WORTH_TELLING)
                         .sorted(Map.Entry.<String, Double>comparingByValue().reversed().thenComparing(Map.Entry.comparingByKey())).limit(3)
                         .map(entry -> "%s orders of %s".formatted(
@@ -120,12 +127,10 @@ final class Prospects {
                 oneMore(sku, rowPrices))), deadline).of(List.copyOf(skus));
         List<PartOutlook> parts = new ArrayList<>();
         for (String sku : skus) {
-            double used = used(sku, plan, with);
-            int bought = bought(sku, plan);
-            long worth = shelves.worth(sku).orElse(0);
-            double left = shelves.standing(sku) + bought - used;
-            parts.add(new PartOutlook(sku, shelves.standing(sku), bought, used, with.deviation().getOrDefault(sku, 0.0), worth,
-                    oneMore(sku, rowPrices), lost(sku, left, plan), most(sku, most.get(sku), used > 0, rowPrices)));
+            Units units = new Units(shelves.standing(sku), bought(sku, plan), used(sku, plan, with),
+                    with.part(sku).map(PartUse::deviation).orElse(0.0));
+            parts.add(new PartOutlook(sku, units, new Value(shelves.worth(sku).orElse(0), oneMore(sku, rowPrices),
+                    lost(sku, units.left(), plan), most(sku, most.get(sku), units.used() > 0, rowPrices))));
         }
         return parts;
     }

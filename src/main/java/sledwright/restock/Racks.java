@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicIntegerArray;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import sledwright.domain.DemandClass;
@@ -21,9 +24,13 @@ final class Racks {
      *
      * @param units of each part
      * @param pools of each part, in the order in which they are drawn on
-     * @param draws by which of these pools are not empty, how the parts are drawn, as {@link #draws} has it
+     * @param draws by the state of these pools, how the parts are drawn, as {@link #draws} has it
      */
-    record Way(Choice choice, double gain, int[] units, int[][] pools, Map<Long, int[][]> draws) {
+    record Way(Choice choice, double gain, int[] units, int[][] pools, Map<Pools, int[][]> draws) {
+    }
+
+    /** Which pools of a way are not empty when a course begins, and which have more than orders can take; a bit for each. */
+    record Pools(long filled, long ample) {
     }
 
     /** Where the class begins in the number that stands for an order. */
@@ -32,7 +39,11 @@ final class Racks {
     static final int ARRIVED = (1 << CLASS_FROM) - 1;
 
     private final Program program;
+    private final Shelves shelves;
     private final List<DemandClass> classes;
+    /** Days that every customer waits. */
+    private final double patience;
+    private final Set<String> bargains = new HashSet<>();
     private final List<Shelves.Pool> pools = new ArrayList<>();
     private final Map<Shelves.Pool, Integer> poolAt = new HashMap<>();
     private final Map<Choice, Way> ways = new IdentityHashMap<>();
@@ -44,17 +55,28 @@ final class Racks {
     /** The days on which units arrive. */
     private final int[] arrivals;
     private final List<int[]> alike;
-    private final Map<Course, int[]> visits = new IdentityHashMap<>();
+    private final Map<Course, int[]> visits = new ConcurrentHashMap<>();
+    /** By class, the most orders that any course has which was looked at. */
+    private final AtomicIntegerArray mostOrders;
 
     Racks(Program program, Shelves shelves) {
         this.program = program;
         classes = program.classes();
+        this.shelves = shelves;
+        patience = classes.stream().mapToDouble(Program::patience).min().orElse(0);
+        program.purchases().stream().filter(purchase -> purchase.spare() > 0).forEach(purchase -> bargains.add(purchase.offer().sku()));
+        mostOrders = new AtomicIntegerArray(classes.size());
         Set<String> skus = new TreeSet<>();
         IntStream.range(0, classes.size()).forEach(k -> program.ways(k).forEach(choice -> skus.addAll(choice.needed().keySet())));
         shelves.standing().keySet().stream().filter(pool -> skus.contains(pool.sku())).forEach(this::addPool);
         shelves.offers().stream().filter(offer -> skus.contains(offer.sku())).forEach(offer -> addPool(Shelves.pool(offer)));
-        boughtInto = program.purchases().stream().mapToInt(purchase -> poolAt.get(Shelves.pool(purchase.offer()))).toArray();
-        standing = pools.stream().mapToInt(pool -> shelves.standing().getOrDefault(pool, 0)).toArray();
+        boughtInto = program.purchases().stream().mapToInt(purchase -> poolAt.get(alike(Shelves.pool(purchase.offer())))).toArray();
+        standing = new int[pools.size()];
+        shelves.standing().forEach((pool, units) -> {
+            if (skus.contains(pool.sku())) {
+                standing[poolAt.get(alike(pool))] += units;
+            }
+        });
         arrival = pools.stream().mapToInt(Shelves.Pool::arrivalDay).toArray();
         arrivals = Arrays.stream(arrival).sorted().distinct().toArray();
         alike = skus.stream().map(sku -> IntStream.range(0, pools.size()).filter(p -> pools.get(p).sku().equals(sku)).toArray())
@@ -66,7 +88,7 @@ final class Racks {
                 int[][] from = choice.needed().keySet().stream().map(sku -> drawn.computeIfAbsent(sku, key -> drawn(of, key)))
                         .toArray(int[][]::new);
                 int[] units = choice.needed().values().stream().mapToInt(Integer::intValue).toArray();
-                ways.put(choice, new Way(choice, program.gain(choice), units, from, new HashMap<>()));
+                ways.put(choice, new Way(choice, program.gain(choice), units, from, new ConcurrentHashMap<>()));
             });
         }
     }
@@ -77,40 +99,41 @@ final class Racks {
      * these; units of each other part, from how many pools, and these in the order in which they are drawn on.
      *
      * @param stock by pool; those that are empty before any order comes are left out
+     * @param ample by pool, whether it has more than orders can take: a part that is drawn from such a one first is left out
      */
-    int[][] draws(Way way, int[] stock) {
+    int[][] draws(Way way, int[] stock, boolean[] ample) {
         long filled = 0;
+        long plenty = 0;
         int bit = 0;
         for (int[] of : way.pools()) {
             for (int pool : of) {
                 filled |= stock[pool] > 0 ? 1L << bit : 0;
+                plenty |= ample[pool] ? 1L << bit : 0;
                 bit++;
             }
         }
-        // Where there are more pools than bits, all are kept.
-        int[][] known = way.draws().get(filled);
-        if (known == null) {
-            known = bit > Long.SIZE ? draws(way, pool -> true) : draws(way, pool -> stock[pool] > 0);
-            way.draws().put(filled, known);
+        if (bit > Long.SIZE) {
+            return draws(way, pool -> true, new boolean[stock.length]);
         }
-        return known;
+        return way.draws().computeIfAbsent(new Pools(filled, plenty), state -> draws(way, pool -> stock[pool] > 0, ample));
     }
 
-    private int[][] draws(Way way, IntPredicate counts) {
+    private int[][] draws(Way way, IntPredicate counts, boolean[] ample) {
         int[][] draws = new int[arrivals.length + 1][];
         for (int arrived = 1; arrived < draws.length; arrived++) {
             int last = arrivals[arrived - 1];
             int[][] there = Arrays.stream(way.pools()).map(of -> Arrays.stream(of).filter(p -> arrival[p] <= last).filter(counts).toArray())
                     .toArray(int[][]::new);
-            draws[arrived] = Arrays.stream(there).anyMatch(of -> of.length == 0) ? null : row(way.units(), there);
+            int[] scarce = IntStream.range(0, there.length).filter(i -> there[i].length == 0 || !ample[there[i][0]]).toArray();
+            draws[arrived] = Arrays.stream(scarce).anyMatch(i -> there[i].length == 0) ? null : row(scarce, way.units(), there);
         }
         return draws;
     }
 
-    private static int[] row(int[] units, int[][] pools) {
-        IntStream.Builder row = IntStream.builder().add((int) Arrays.stream(pools).filter(of -> of.length == 1).count());
-        IntStream.range(0, units.length).filter(i -> pools[i].length == 1).forEach(i -> row.add(pools[i][0]).add(units[i]));
-        IntStream.range(0, units.length).filter(i -> pools[i].length > 1).forEach(i -> {
+    private static int[] row(int[] parts, int[] units, int[][] pools) {
+        IntStream.Builder row = IntStream.builder().add((int) Arrays.stream(parts).filter(i -> pools[i].length == 1).count());
+        Arrays.stream(parts).filter(i -> pools[i].length == 1).forEach(i -> row.add(pools[i][0]).add(units[i]));
+        Arrays.stream(parts).filter(i -> pools[i].length > 1).forEach(i -> {
             row.add(units[i]).add(pools[i].length);
             Arrays.stream(pools[i]).forEach(row);
         });
@@ -123,6 +146,8 @@ final class Racks {
      */
     int[] visits(Course course) {
         return visits.computeIfAbsent(course, one -> {
+            int[] counts = Courses.byClass(one, classes.size());
+            IntStream.range(0, counts.length).forEach(k -> mostOrders.accumulateAndGet(k, counts[k], Math::max));
             int[] all = new int[one.orders()];
             for (int i = 0; i < all.length; i++) {
                 int k = one.classes()[i];
@@ -137,7 +162,32 @@ final class Racks {
         });
     }
 
-    private void addPool(Shelves.Pool pool) {
+    /** By pool, the most units that one of some ways takes there. */
+    int[] mostUnits(Way[] of) {
+        int[] most = new int[pools.size()];
+        for (Way way : of) {
+            for (int i = 0; i < way.units().length; i++) {
+                for (int pool : way.pools()[i]) {
+                    most[pool] = Math.max(most[pool], way.units()[i]);
+                }
+            }
+        }
+        return most;
+    }
+
+    /** The most orders of a class that any course has whose visits were asked for. */
+    int mostOrders(int k) {
+        return mostOrders.get(k);
+    }
+
+    /** The pool that stands for all whose units no customer tells apart; bargains count by pool, so these are kept apart. */
+    private Shelves.Pool alike(Shelves.Pool pool) {
+        return bargains.contains(pool.sku()) ? pool : new Shelves.Pool(pool.sku(), shelves.likeness(pool.condition()),
+                pool.arrivalDay() <= patience ? 0 : pool.arrivalDay());
+    }
+
+    private void addPool(Shelves.Pool one) {
+        Shelves.Pool pool = alike(one);
         if (poolAt.putIfAbsent(pool, pools.size()) == null) {
             pools.add(pool);
         }

@@ -14,8 +14,12 @@ import sledwright.domain.RestockRequest;
 import sledwright.generator.time.Deadline;
 import sledwright.restock.Counter.Tally;
 import sledwright.restock.FinalChoice.Chosen;
+import sledwright.restock.RestockPlan.Bound;
 import sledwright.restock.RestockPlan.CurvePoint;
+import sledwright.restock.RestockPlan.Earned;
+import sledwright.restock.RestockPlan.Effort;
 import sledwright.restock.RestockPlan.Expected;
+import sledwright.restock.RestockPlan.PartOutlook;
 import sledwright.words.Numbers;
 
 /** Plans what to buy. */
@@ -131,12 +135,13 @@ public final class Restocker {
         Arrays.setAll(differences, s -> with.margins()[s] - without.margins()[s]);
         double scatter = chosen.scatter(tried);
         double scatterWithout = plans.nothing().scatter(tried);
-        return new RestockPlan(request, prospects.buys(plan, with), expected(with.margins(), scatter),
-                expected(without.margins(), scatterWithout), expected(differences, Math.hypot(scatter, scatterWithout)),
-                relaxed.answer().bound() - offset, inHindsight(relaxed, near) - offset, plans.atItsCounter(near),
-                inHindsight(relaxed, plan) - offset, plans.mean(chosen.stocked().counter(), plan), closed, choices.size(), made.size(),
-                deadline.isOver(), prospects.outlook(with, without), prospects.parts(plan, with, plans.pricesAt(plan)),
-                curve(plans, scatter));
+        Earned earned = new Earned(expected(with.margins(), scatter), expected(without.margins(), scatterWithout),
+                expected(differences, Math.hypot(scatter, scatterWithout)), curve(plans, scatter));
+        Bound bound = new Bound(relaxed.answer().bound() - offset, inHindsight(relaxed, near) - offset, plans.atItsCounter(near),
+                inHindsight(relaxed, plan) - offset, plans.mean(chosen.stocked().counter(), plan));
+        List<PartOutlook> parts = prospects.parts(plan, with, plans.pricesAt(plan));
+        return new RestockPlan(request, prospects.buys(plan, with), earned, bound,
+                new Effort(choices.size(), closed, made.size(), deadline.isOver()), prospects.outlook(with, without), parts);
     }
 
     /** @param scatter of the whole budget, which stands for the others */
@@ -167,9 +172,7 @@ public final class Restocker {
         choices.forEach(k -> {
             if (!choices.of(k).isEmpty()) {
                 Map<String, Double> scarce = program.scarcity(k, prices);
-                Optional<Choices.Found> found = choices.seek(k, sku -> Math.round(shelves.leftover(sku) + scarce.getOrDefault(sku, 0.0)));
-                more[k] = found.isEmpty() || found.get().isNew() && program.gain(found.get().choice())
-                        - found.get().choice().parts(sku -> scarce.getOrDefault(sku, 0.0)) > 0;
+                more[k] = choices.seek(k, sku -> Math.round(shelves.leftover(sku) + scarce.getOrDefault(sku, 0.0)));
             }
         });
         return IntStream.range(0, more.length).anyMatch(k -> more[k]);

@@ -161,7 +161,7 @@ final class Shelves {
     }
 
     /** The first condition that the same classes accept: to the search units of both are alike. */
-    private Condition likeness(Condition condition) {
+    Condition likeness(Condition condition) {
         return Arrays.stream(Condition.values()).filter(other -> request.classes().stream()
                 .map(asked -> accepted(asked.request().limit().conditions()))
                 .allMatch(accepted -> accepted.contains(other) == accepted.contains(condition))).findFirst().orElseThrow();

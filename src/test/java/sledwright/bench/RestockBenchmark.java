@@ -6,6 +6,7 @@ import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -37,6 +38,7 @@ final class RestockBenchmark {
 
     private final PrintStream out;
     private final long start = System.nanoTime();
+    private final Map<String, Spent> marks = new LinkedHashMap<>();
 
     RestockBenchmark(PrintStream out) {
         this.out = out;
@@ -46,17 +48,64 @@ final class RestockBenchmark {
     void run(Shop shop, int classes, int parts, int samples, long budget, long seed) {
         RestockRequest request = request(shop, classes, parts, samples, budget, seed);
         line("%d classes, %d offers, %d samples".formatted(classes, request.offers().size(), samples));
-        RestockPlan plan = Restocker.plan(shop.catalog(), request, seed, Deadline.never(), this::line);
+        RestockPlan plan = Restocker.plan(shop.catalog(), request, seed, Deadline.never(), words -> {
+            line(words);
+            mark(words);
+        });
+        mark("the end");
+        printPhases(shop.catalog().amount(budget * 100).toPlainString());
         line("plan: rounded %.2f %% below the bound, chosen %.2f %%, bound %.2f, plan in hindsight %.2f, as orders come %.2f; gain %.2f +/- %.2f; builds %d, closed %s".formatted(
-                100 * plan.roundedGap(), 100 * plan.gap(), plan.bound() / 100, plan.hindsight() / 100, plan.inSample() / 100, plan.gain().mean() / 100,
-                plan.gain().halfWidth() / 100, plan.builds(), plan.closed()));
+                100 * plan.bound().roundedGap(), 100 * plan.bound().gap(), plan.bound().most() / 100, plan.bound().hindsight() / 100, plan.bound().inSample() / 100, plan.earned().gain().mean() / 100,
+                plan.earned().gain().halfWidth() / 100, plan.effort().builds(), plan.effort().closed()));
         Runtime runtime = Runtime.getRuntime();
         line("memory in use %d MB".formatted((runtime.totalMemory() - runtime.freeMemory()) >> 20));
     }
 
-    private void line(String words) {
+    /** What was spent so far, seconds: by the clock, of all processors, and of these by compilers. */
+    private record Spent(double clock, double processors, double compiling) {
+
+        Spent since(Spent earlier) {
+            return new Spent(clock - earlier.clock, processors - earlier.processors, compiling - earlier.compiling);
+        }
+
+        @Override
+        public String toString() {
+            return "%.1f s by the clock, %.1f s of processors, of it %.1f s compiling".formatted(clock, processors, compiling);
+        }
+    }
+
+    private Spent spent() {
         long processorNanos = ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class).getProcessCpuTime();
-        out.printf(Locale.ROOT, "%7.2f s, processors %7.2f s  %s%n", (System.nanoTime() - start) / 1e9, processorNanos / 1e9, words);
+        return new Spent((System.nanoTime() - start) / 1e9, processorNanos / 1e9,
+                ManagementFactory.getCompilationMXBean().getTotalCompilationTime() / 1e3);
+    }
+
+    private void line(String words) {
+        Spent now = spent();
+        out.printf(Locale.ROOT, "%7.2f s, processors %7.2f s  %s%n", now.clock, now.processors, words);
+    }
+
+    private void mark(String words) {
+        marks.putIfAbsent(words, spent());
+    }
+
+    private Spent at(String part) {
+        return marks.entrySet().stream().filter(entry -> entry.getKey().contains(part)).findFirst().orElseThrow().getValue();
+    }
+
+    /** The plan that is asked for, and what an answer has beside it. */
+    private void printPhases(String budget) {
+        Spent begun = at("searching builds");
+        Spent known = at("what is earned if nothing");
+        Spent bounded = at("trying whole quantities");
+        Spent planned = at(" within " + budget);
+        Spent worth = at("what each part is worth");
+        out.println("builds: " + known.since(begun));
+        out.println("bound, and nothing bought: " + bounded.since(known));
+        out.println("plans up to the budget: " + planned.since(bounded));
+        out.println("the plan alone: " + planned.since(begun));
+        out.println("twice the budget: " + worth.since(planned));
+        out.println("what each part is worth: " + at("the end").since(worth));
     }
 
     private static RestockRequest request(Shop shop, int classes, int parts, int samples, long budget, long seed) {
@@ -80,7 +129,8 @@ final class RestockBenchmark {
         for (PartKind kind : PartKind.values()) {
             lost.put(kind, 0.02 + 0.005 * kind.ordinal());
         }
-        return new RestockRequest("benchmark", asked, 3, OptionalLong.of(budget * 100), lost, 0.95, samples, offers(shop, parts, random));
+        return new RestockRequest("benchmark", asked, 3, new RestockRequest.Purchases(OptionalLong.of(budget * 100), offers(shop, parts, random)), lost, 0.95,
+                samples);
     }
 
     private static OrdersByMonth orders(long number, int rate) {

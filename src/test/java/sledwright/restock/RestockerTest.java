@@ -34,11 +34,11 @@ class RestockerTest {
     @Test
     void onePartAndOneClassIsTheNewsvendor() {
         RestockRequest request = new RestockRequest("newsvendor", List.of(SmallShop.asking("all", new OrdersByMonth.Normal(50, 8), 16, 70, 0)), 1,
-                OptionalLong.empty(), Map.of(PartKind.PLATFORMS, 0.18), 0.95, 2000, List.of(SmallShop.offer("BOX", 100, 1000, 1, 0)));
+                new RestockRequest.Purchases(OptionalLong.empty(), List.of(SmallShop.offer("BOX", 100, 1000, 1, 0))), Map.of(PartKind.PLATFORMS, 0.18), 0.95, 2000);
         RestockPlan plan = Restocker.plan(STOCKED, request, 0, Deadline.never(), line -> { });
         assertThat(plan.buys()).singleElement().satisfies(buy -> assertThat((double) buy.quantity()).isCloseTo(56.60395592743389, within(2.0)));
         // What is earned is the margin on all demand less the newsvendor's cost.
-        assertThat(plan.with().mean()).isCloseTo(50 * 70 - 199.76, within(2 * plan.with().halfWidth()));
+        assertThat(plan.earned().with().mean()).isCloseTo(50 * 70 - 199.76, within(2 * plan.earned().with().halfWidth()));
     }
 
     @Test
@@ -47,7 +47,7 @@ class RestockerTest {
                 0, 200, SmallShop.offer("R16", 2500, 100, 1, 0));
         RestockPlan plan = Restocker.plan(STOCKED, request, 0, Deadline.never(), line -> { });
         assertThat(plan.buys()).isEmpty();
-        assertThat(plan.classes().get(0).filled()).isZero();
+        assertThat(plan.classes().get(0).filled().with()).isZero();
     }
 
     @Test
@@ -85,8 +85,8 @@ class RestockerTest {
                 }
             }
         }
-        assertThat(plan.inSample()).isGreaterThanOrEqualTo(best - 0.01 * Math.abs(best));
-        assertThat(plan.bound()).isGreaterThanOrEqualTo(best - 1e-6).isGreaterThanOrEqualTo(plan.hindsight() - 1e-6);
+        assertThat(plan.bound().inSample()).isGreaterThanOrEqualTo(best - 0.01 * Math.abs(best));
+        assertThat(plan.bound().most()).isGreaterThanOrEqualTo(best - 1e-6).isGreaterThanOrEqualTo(plan.bound().hindsight() - 1e-6);
     }
 
     /** The whole program over all courses at once, by another solver. */
@@ -182,8 +182,8 @@ class RestockerTest {
         RestockRequest patient = two(OptionalLong.empty(), 300, 15);
         List<DemandClass> hasty = patient.classes().stream().map(asked -> new DemandClass(asked.name(),
                 asked.request().withLimit(Samples.limit().leadDays(0).make()), asked.orders(), asked.margin(), asked.accepted(), asked.loss())).toList();
-        double waited = SmallShop.plan(patient).classes().get(0).filled();
-        double left = SmallShop.plan(patient.withClasses(hasty)).classes().get(0).filled();
+        double waited = SmallShop.plan(patient).classes().get(0).filled().with();
+        double left = SmallShop.plan(patient.withClasses(hasty)).classes().get(0).filled().with();
         assertThat(left).isLessThan(0.6).isLessThan(waited);
     }
 
@@ -191,12 +191,12 @@ class RestockerTest {
     void moreMoneyEarnsNoLess() {
         RestockPlan plan = SmallShop.plan(two(OptionalLong.of(60_000), 300, 0));
         double before = Double.NEGATIVE_INFINITY;
-        for (RestockPlan.CurvePoint point : plan.curve()) {
+        for (RestockPlan.CurvePoint point : plan.earned().curve()) {
             assertThat(point.spent()).isLessThanOrEqualTo(point.budget());
             assertThat(point.margin().mean()).isGreaterThanOrEqualTo(before - 2 * point.margin().halfWidth());
             before = point.margin().mean();
         }
-        assertThat(plan.curve().get(0).margin().mean()).isEqualTo(plan.without().mean());
+        assertThat(plan.earned().curve().get(0).margin().mean()).isEqualTo(plan.earned().without().mean());
     }
 
     @Test
@@ -237,9 +237,9 @@ class RestockerTest {
         RestockPlan whole = SmallShop.plan(usual);
         RestockPlan half = SmallShop.plan(usual.withBudget(OptionalLong.of(45_000)));
         assertThat(half.cost()).isLessThanOrEqualTo(45_000);
-        assertThat(half.with().mean()).isLessThan(whole.with().mean() - whole.with().halfWidth());
-        assertThat(half.without()).isEqualTo(whole.without());
-        assertThat(half.with().mean()).isCloseTo(whole.curve().get(2).margin().mean(), within(0.02 * whole.with().mean()));
+        assertThat(half.earned().with().mean()).isLessThan(whole.earned().with().mean() - whole.earned().with().halfWidth());
+        assertThat(half.earned().without()).isEqualTo(whole.earned().without());
+        assertThat(half.earned().with().mean()).isCloseTo(whole.earned().curve().get(2).margin().mean(), within(0.02 * whole.earned().with().mean()));
     }
 
     /** One order in a hundred months that is worth a fortune: nearly all courses have none, and say nothing of what it takes. */
@@ -250,7 +250,7 @@ class RestockerTest {
         RestockPlan plan = SmallShop.plan(request);
         assertThat(plan.buys()).isNotEmpty()
                 .allSatisfy(buy -> assertThat(buy.why()).isEqualTo("None is there; goes into hardly any order that is expected."));
-        assertThat(plan.gap()).isLessThan(0.001);
+        assertThat(plan.bound().gap()).isLessThan(0.001);
     }
 
     @Test
@@ -277,7 +277,7 @@ class RestockerTest {
                 Samples.lot("LOW", "H1", 1000, 1000), Samples.lot("TALL", "H2", 100, 1500), Samples.lot("PAIR", "W1", 1000, 4000));
         RestockRequest request = SmallShop.request(List.of(SmallShop.asking("all", new OrdersByMonth.Poisson(5), 16, 3000, 0)), OptionalLong.empty(), 0.1, 100);
         RestockPlan plan = Restocker.plan(shop, request, 0, Deadline.never(), line -> { });
-        assertThat(plan.parts()).filteredOn(part -> part.sku().equals("TALL")).singleElement().satisfies(part -> assertThat(part.mostPrice()).hasValue(1000));
+        assertThat(plan.parts()).filteredOn(part -> part.sku().equals("TALL")).singleElement().satisfies(part -> assertThat(part.value().mostPrice()).hasValue(1000));
     }
 
     @Test
@@ -288,7 +288,7 @@ class RestockerTest {
         assertThat(plan.dead()).singleElement().satisfies(part -> {
             assertThat(part.sku()).isEqualTo("R32");
             // One of 16 GB does at 20.00; one of 32 GB is as good a way to at the same price.
-            assertThat(part.mostPrice()).hasValue(2000);
+            assertThat(part.value().mostPrice()).hasValue(2000);
         });
     }
 }

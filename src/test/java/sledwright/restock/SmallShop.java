@@ -39,7 +39,7 @@ final class SmallShop {
         Map<PartKind, Double> lost = new EnumMap<>(PartKind.class);
         lost.put(PartKind.PLATFORMS, lostAMonth);
         lost.put(PartKind.MEMORY, lostAMonth);
-        return new RestockRequest("small", classes, 1, budget, lost, 0.95, samples, List.of(offers));
+        return new RestockRequest("small", classes, 1, new RestockRequest.Purchases(budget, List.of(offers)), lost, 0.95, samples);
     }
 
     static RestockPlan plan(RestockRequest request) {

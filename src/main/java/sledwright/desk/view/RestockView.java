@@ -48,8 +48,9 @@ public record RestockView(RestockPlan plan, Catalog shop, long seed, List<Levels
 
     /** Parts that the plan buys, uses or would pay for one more of. */
     public List<PartOutlook> wanted() {
-        return plan.parts().stream().filter(part -> part.bought() > 0 || part.used() > 0)
-                .sorted(Comparator.comparingDouble((PartOutlook part) -> -(part.oneMore() - part.worth())).thenComparing(PartOutlook::sku))
+        return plan.parts().stream().filter(part -> part.units().bought() > 0 || part.units().used() > 0)
+                .sorted(Comparator.comparingDouble((PartOutlook part) -> -(part.value().oneMore() - part.value().worth()))
+                        .thenComparing(PartOutlook::sku))
                 .toList();
     }
 
@@ -64,7 +65,7 @@ public record RestockView(RestockPlan plan, Catalog shop, long seed, List<Levels
 
     /** Dead stock, what loses the most first. */
     public List<PartOutlook> dead() {
-        return plan.dead().stream().sorted(Comparator.comparingDouble((PartOutlook part) -> -part.lost()).thenComparing(PartOutlook::sku))
-                .toList();
+        return plan.dead().stream()
+                .sorted(Comparator.comparingDouble((PartOutlook part) -> -part.value().lost()).thenComparing(PartOutlook::sku)).toList();
     }
 }

@@ -37,9 +37,10 @@ public record RestockJson(@JsonUnwrapped Head head, @JsonUnwrapped Earned earned
                         boolean noOtherBuild) {
 
         private static Bound of(RestockPlan plan, RestockView view) {
-            return new Bound(view.amount(plan.bound()), new Shortfalls(view.amount(plan.rounded()), view.amount(plan.roundedInSample()),
-                    view.amount(plan.hindsight()), view.amount(plan.inSample())), Numbers.decimal(plan.gap()),
-                    Numbers.decimal(plan.roundedGap()), plan.builds(), plan.closed());
+            RestockPlan.Bound bound = plan.bound();
+            return new Bound(view.amount(bound.most()), new Shortfalls(view.amount(bound.rounded()), view.amount(bound.roundedInSample()),
+                    view.amount(bound.hindsight()), view.amount(bound.inSample())), Numbers.decimal(bound.gap()),
+                    Numbers.decimal(bound.roundedGap()), plan.effort().builds(), plan.effort().closed());
         }
     }
 
@@ -66,8 +67,9 @@ public record RestockJson(@JsonUnwrapped Head head, @JsonUnwrapped Earned earned
                             boolean possible, List<String> conflicts) {
 
         private static ClassJson of(RestockPlan.ClassOutlook outlook, RestockView view) {
-            return new ClassJson(outlook.name(), Numbers.decimal(outlook.orders()), new Filled(Numbers.decimal(outlook.filled()),
-                    Numbers.decimal(outlook.halfWidth()), Numbers.decimal(outlook.without())), optional(outlook.revenue(), view),
+            RestockPlan.Filled filled = outlook.filled();
+            return new ClassJson(outlook.name(), Numbers.decimal(outlook.orders()), new Filled(Numbers.decimal(filled.with()),
+                    Numbers.decimal(filled.halfWidth()), Numbers.decimal(filled.without())), optional(outlook.revenue(), view),
                     optional(outlook.cost(), view), outlook.impossible().isEmpty(), outlook.impossible().map(Explanation::conflicts)
                     .orElse(List.of()).stream().map(Conflict::message).toList());
         }
@@ -89,10 +91,12 @@ public record RestockJson(@JsonUnwrapped Head head, @JsonUnwrapped Earned earned
     public record PartJson(String sku, @JsonUnwrapped Units units, @JsonUnwrapped Value value, boolean dead) {
 
         private static PartJson of(RestockPlan.PartOutlook part, RestockView view) {
+            RestockPlan.Units units = part.units();
+            RestockPlan.Value value = part.value();
             return new PartJson(part.sku(),
-                    new Units(part.standing(), part.bought(), Numbers.decimal(part.used()), Numbers.decimal(part.left())),
-                    new Value(view.amount(part.lost()), view.amount(part.worth()), view.amount(part.oneMore()),
-                            optional(part.mostPrice(), view)), part.isDead());
+                    new Units(units.standing(), units.bought(), Numbers.decimal(units.used()), Numbers.decimal(units.left())),
+                    new Value(view.amount(value.lost()), view.amount(value.worth()), view.amount(value.oneMore()),
+                            optional(value.mostPrice(), view)), part.isDead());
         }
     }
 
@@ -130,12 +134,14 @@ public record RestockJson(@JsonUnwrapped Head head, @JsonUnwrapped Earned earned
 
     public static String of(RestockView view) {
         RestockPlan plan = view.plan();
-        return Json.of(new RestockJson(new Head(plan.request().name(), view.currency(), view.seed(), plan.courses(), !plan.late(),
-                optional(plan.request().budget(), view), view.amount(plan.cost())), new Earned(Expected.of(plan.with(), view),
-                Expected.of(plan.without(), view), Expected.of(plan.gain(), view), Bound.of(plan, view)),
+        RestockPlan.Earned earned = plan.earned();
+        return Json.of(new RestockJson(new Head(plan.request().name(), view.currency(), view.seed(), plan.effort().courses(),
+                !plan.effort().late(), optional(plan.request().budget(), view), view.amount(plan.cost())),
+                new Earned(Expected.of(earned.with(), view), Expected.of(earned.without(), view), Expected.of(earned.gain(), view),
+                        Bound.of(plan, view)),
                 plan.buys().stream().map(buy -> BuyJson.of(buy, view)).toList(),
                 plan.classes().stream().map(outlook -> ClassJson.of(outlook, view)).toList(),
-                plan.curve().stream().map(point -> CurvePoint.of(point, view)).toList(),
+                earned.curve().stream().map(point -> CurvePoint.of(point, view)).toList(),
                 plan.parts().stream().map(part -> PartJson.of(part, view)).toList(),
                 view.levels().stream().map(LevelJson::of).toList()));
     }

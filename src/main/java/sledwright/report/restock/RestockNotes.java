@@ -39,37 +39,38 @@ final class RestockNotes {
 
     static Map<String, String> of(RestockView view) {
         RestockPlan plan = view.plan();
+        RestockPlan.Bound bound = plan.bound();
         Map<String, String> notes = new LinkedHashMap<>();
         notes.put("Confidence",
                 ("The +/- is the 95 %% confidence interval of the mean over %s courses of events that the plan was not made on (seed"
                 + " %s). It counts in how far apart the plans are that the search ended at from several starts.")
-                .formatted(plan.courses(), view.seed()));
+                .formatted(plan.effort().courses(), view.seed()));
         notes.put("Bound", (
                 "On the courses it was made on, no plan within the budget earns more than %s, even if it fills orders knowing all that"
                 + " come. With such"
                 + " foresight whole quantities near the bound's own earn %s (%s below), and this plan %s (%s below). %s The bound is"
                 + " over the %s"
-                + " that the search found%s.").formatted(money(view, plan.bound()), view.amount(plan.rounded()),
-                RestockView.percent(plan.roundedGap()), view.amount(plan.hindsight()), RestockView.percent(plan.gap()), atTheCounter(view),
-                Numbers.counted(plan.builds(), "build"), plan.closed()
+                + " that the search found%s.").formatted(money(view, bound.most()), view.amount(bound.rounded()),
+                RestockView.percent(bound.roundedGap()), view.amount(bound.hindsight()), RestockView.percent(bound.gap()),
+                atTheCounter(bound, view),
+                Numbers.counted(plan.effort().builds(), "build"), plan.effort().closed()
                 ? "; at its shadow prices no other build earns more" : "; others may add to it"));
         notes.put("At the counter", "Orders are served first come, first served. Each class is offered the builds that were chosen for"
                 + " it, with the plan and without it: fewer than could be made, where parts earn more in other orders.");
-        if (plan.late()) {
+        if (plan.effort().late()) {
             notes.put("Time", "Time ran out before all was tried. Maybe allow more time: --time-limit");
         }
         return notes;
     }
 
     /** What the plan was chosen for. */
-    private static String atTheCounter(RestockView view) {
-        RestockPlan plan = view.plan();
-        double more = plan.inSample() - plan.roundedInSample();
+    private static String atTheCounter(RestockPlan.Bound bound, RestockView view) {
+        double more = bound.inSample() - bound.roundedInSample();
         return view.amount(more).signum() > 0
                 ? ("Orders served as they come, without foresight, earn %s there with this plan, %s more than with those quantities: for"
                         + " that it was chosen.").formatted(
-                        view.amount(plan.inSample()), view.amount(more))
-                : "Orders served as they come, without foresight, earn %s there with this plan.".formatted(view.amount(plan.inSample()));
+                        view.amount(bound.inSample()), view.amount(more))
+                : "Orders served as they come, without foresight, earn %s there with this plan.".formatted(view.amount(bound.inSample()));
     }
 
     static String money(RestockView view, double minor) {

@@ -59,8 +59,8 @@ public final class RestockPage {
                 Map.entry("name", plan.request().name()), Map.entry("months", words.figure(plan.request().horizonMonths())),
                 Map.entry("cost", money(plan.cost())),
                 Map.entry("budget", plan.request().budget().isPresent() ? money(plan.request().budget().getAsLong()) : "none"),
-                Map.entry("with", spread(plan.with())), Map.entry("without", spread(plan.without())),
-                Map.entry("gain", spread(plan.gain())), Map.entry("sections", sections()), Map.entry("notes", notes),
+                Map.entry("with", spread(plan.earned().with())), Map.entry("without", spread(plan.earned().without())),
+                Map.entry("gain", spread(plan.earned().gain())), Map.entry("sections", sections()), Map.entry("notes", notes),
                 Map.entry("chart_style", new Markup(SvgChart.DARK_STYLE))));
     }
 
@@ -91,7 +91,7 @@ public final class RestockPage {
             }
             rows.add(cells);
         }
-        return new Section(content.id(), content.name(), content.note(), content.id().equals("curve") && !plan.curve().isEmpty()
+        return new Section(content.id(), content.name(), content.note(), content.id().equals("curve") && !plan.earned().curve().isEmpty()
                 ? Optional.of(new Markup(SvgChart.ofEachSize(chart(), SvgChart.Use.PICTURE))) : Optional.empty(), heads, rows);
     }
 
@@ -103,8 +103,8 @@ public final class RestockPage {
     }
 
     private Chart chart() {
-        List<Chart.Spot> spots = plan.curve().stream().map(this::spot).toList();
-        List<Chart.Range> ranges = plan.curve().stream().map(CurvePoint::margin).map(margin -> new Chart.Range(
+        List<Chart.Spot> spots = plan.earned().curve().stream().map(this::spot).toList();
+        List<Chart.Range> ranges = plan.earned().curve().stream().map(CurvePoint::margin).map(margin -> new Chart.Range(
                 view.amount(margin.mean() - margin.halfWidth()).doubleValue(),
                 view.amount(margin.mean() + margin.halfWidth()).doubleValue())).toList();
         return new Chart("Expected margin by budget",

@@ -24,8 +24,8 @@ public final class RestockPiece {
                 "months", words.figure(plan.request().horizonMonths()),
                 "cost", words.money(view.amount(plan.cost())),
                 "budget", plan.request().budget().isPresent() ? words.money(view.amount(plan.request().budget().getAsLong())) : "",
-                "with", spread(plan.with(), view, words), "without", spread(plan.without(), view, words),
-                "gain", spread(plan.gain(), view, words), "sections", RestockPage.sections(view), "notes", notes));
+                "with", spread(plan.earned().with(), view, words), "without", spread(plan.earned().without(), view, words),
+                "gain", spread(plan.earned().gain(), view, words), "sections", RestockPage.sections(view), "notes", notes));
     }
 
     private static String spread(Expected expected, RestockView view, Wording words) {

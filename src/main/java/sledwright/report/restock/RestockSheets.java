@@ -49,9 +49,9 @@ public final class RestockSheets {
         if (plan.request().budget().isPresent()) {
             rows.add(List.of("Budget", view.amount(plan.request().budget().getAsLong()), ""));
         }
-        rows.add(row("Expected margin with the plan", plan.with(), view));
-        rows.add(row("Expected margin if nothing is bought", plan.without(), view));
-        rows.add(row("Gain", plan.gain(), view));
+        rows.add(row("Expected margin with the plan", plan.earned().with(), view));
+        rows.add(row("Expected margin if nothing is bought", plan.earned().without(), view));
+        rows.add(row("Gain", plan.earned().gain(), view));
         return new WorkbookSheet("Plan", List.of(WorkbookSheet.Column.of("Figure"),
                 WorkbookSheet.Column.amounts(view.currency(), digits),
                 WorkbookSheet.Column.amounts("Deviation, " + view.currency(), digits)), rows);

@@ -113,9 +113,9 @@ final class RestockTables {
                 List.of(words("Class"), mean("Orders"), share("Filled, %"), share("Deviation, %"), share("Without the plan, %"),
                 money("An order pays"), money("It costs"), words("Remark")),
                 plan.classes().stream()
-                .map(outlook -> List.<Object>of(outlook.name(), rounded(outlook.orders(), 1), rounded(100 * outlook.filled(), 1),
-                        rounded(100 * outlook.halfWidth(), 1), rounded(100 * outlook.without(), 1), amount(outlook.revenue()),
-                        amount(outlook.cost()), remark(outlook))).toList());
+                .map(outlook -> List.<Object>of(outlook.name(), rounded(outlook.orders(), 1), rounded(100 * outlook.filled().with(), 1),
+                        rounded(100 * outlook.filled().halfWidth(), 1), rounded(100 * outlook.filled().without(), 1),
+                        amount(outlook.revenue()), amount(outlook.cost()), remark(outlook))).toList());
     }
 
     private static String remark(ClassOutlook outlook) {
@@ -130,7 +130,7 @@ final class RestockTables {
     private Content curve() {
         return new Content("curve", "Expected margin by budget", "Each plan is tried on the same courses of events.",
                 List.of(money("Budget"), money("Spent"), money("Margin"), money("Deviation")),
-                plan.curve().stream().map(point -> List.<Object>of(view.amount(point.budget()), view.amount(point.spent()),
+                plan.earned().curve().stream().map(point -> List.<Object>of(view.amount(point.budget()), view.amount(point.spent()),
                         view.amount(point.margin().mean()), view.amount(point.margin().halfWidth()))).toList());
     }
 
@@ -141,9 +141,12 @@ final class RestockTables {
                 + " them adds; above it"
                 + " none is.", List.of(words("Part"), words("Description"), count("On the shelf"), count("Bought"), mean("Used"),
                 mean("Left"), money("Left loses"), money("Worth today"), money("One more"), money("Pay at most")),
-                view.wanted().stream().map(part -> List.<Object>of(part.sku(), view.description(part.sku()), part.standing(), part.bought(),
-                        rounded(part.used(), 1), rounded(part.left(), 1), view.amount(part.lost()), view.amount(part.worth()),
-                        view.amount(part.oneMore()), amount(part.mostPrice()))).toList());
+                view.wanted().stream().map(part -> row(part.sku(), part.units(), part.value())).toList());
+    }
+
+    private List<Object> row(String sku, RestockPlan.Units units, RestockPlan.Value value) {
+        return List.of(sku, view.description(sku), units.standing(), units.bought(), rounded(units.used(), 1), rounded(units.left(), 1),
+                view.amount(value.lost()), view.amount(value.worth()), view.amount(value.oneMore()), amount(value.mostPrice()));
     }
 
     private Content dead() {
@@ -152,8 +155,8 @@ final class RestockTables {
                 + " the part; empty: in none, not even as a gift." + RestockNotes.ofExtras(view),
                 List.of(words("Part"), words("Description"), count("Units"), money("Worth today"), money("Loses"), money("Moves at")),
                 view.dead().stream()
-                .map(part -> List.<Object>of(part.sku(), view.description(part.sku()), part.standing(), view.amount(part.worth()),
-                        view.amount(part.lost()), amount(part.mostPrice()))).toList());
+                .map(part -> List.<Object>of(part.sku(), view.description(part.sku()), part.units().standing(),
+                        view.amount(part.value().worth()), view.amount(part.value().lost()), amount(part.value().mostPrice()))).toList());
     }
 
     private Content levels() {

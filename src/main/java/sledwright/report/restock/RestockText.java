@@ -43,7 +43,7 @@ public final class RestockText {
         page.text("to spend: %s%s".formatted(money(plan.cost()), plan.request().budget().isPresent()
                 ? " of " + money(plan.request().budget().getAsLong()) : ""));
         page.text("expected margin: %s with the plan, %s without; %s more"
-                .formatted(spread(plan.with()), spread(plan.without()), spread(plan.gain())));
+                .formatted(spread(plan.earned().with()), spread(plan.earned().without()), spread(plan.earned().gain())));
         addBound();
         addBuys();
         addOrders();
@@ -106,8 +106,8 @@ public final class RestockText {
                 .column("+/-", Fit.RIGHT)
                 .column("without", Fit.RIGHT).column("pays", Fit.RIGHT).column("costs", Fit.RIGHT);
         for (ClassOutlook outlook : plan.classes()) {
-            table.row(outlook.name(), RestockView.tenths(outlook.orders()).toString(), RestockView.percent(outlook.filled()),
-                    RestockView.percent(outlook.halfWidth()), RestockView.percent(outlook.without()),
+            table.row(outlook.name(), RestockView.tenths(outlook.orders()).toString(), RestockView.percent(outlook.filled().with()),
+                    RestockView.percent(outlook.filled().halfWidth()), RestockView.percent(outlook.filled().without()),
                     outlook.revenue().isPresent() ? view.amount(outlook.revenue().getAsLong()).toString() : "",
                     outlook.cost().isPresent() ? view.amount(outlook.cost().getAsLong()).toString() : "");
         }
@@ -129,7 +129,7 @@ public final class RestockText {
         page.heading("Expected margin by budget");
         TextTable table = new TextTable().column("budget", Fit.RIGHT).column("spent", Fit.RIGHT).column("margin", Fit.RIGHT)
                 .column("+/-", Fit.RIGHT);
-        for (CurvePoint point : plan.curve()) {
+        for (CurvePoint point : plan.earned().curve()) {
             table.row(view.amount(point.budget()).toString(), view.amount(point.spent()).toString(),
                     view.amount(point.margin().mean()).toString(), view.amount(point.margin().halfWidth()).toString());
         }
@@ -142,9 +142,9 @@ public final class RestockText {
                 .column("used", Fit.RIGHT)
                 .column("left loses", Fit.RIGHT).column("worth", Fit.RIGHT).column("one more", Fit.RIGHT).column("pay at most", Fit.RIGHT);
         for (PartOutlook part : view.wanted()) {
-            table.row(part.sku(), String.valueOf(part.standing()), String.valueOf(part.bought()),
-                    RestockView.tenths(part.used()).toString(), view.amount(part.lost()).toString(), view.amount(part.worth()).toString(),
-                    view.amount(part.oneMore()).toString(), most(part));
+            table.row(part.sku(), String.valueOf(part.units().standing()), String.valueOf(part.units().bought()),
+                    RestockView.tenths(part.units().used()).toString(), view.amount(part.value().lost()).toString(),
+                    view.amount(part.value().worth()).toString(), view.amount(part.value().oneMore()).toString(), most(part));
         }
         page.table(table);
         page.text("worth: the least that a unit costs today. one more: what a further unit on the shelf would add, if orders were filled"
@@ -153,7 +153,7 @@ public final class RestockText {
     }
 
     private String most(PartOutlook part) {
-        return part.mostPrice().isPresent() ? view.amount(part.mostPrice().getAsLong()).toString() : "-";
+        return part.value().mostPrice().isPresent() ? view.amount(part.value().mostPrice().getAsLong()).toString() : "-";
     }
 
     private void addDead() {
@@ -162,14 +162,14 @@ public final class RestockText {
                 .column("worth", Fit.RIGHT)
                 .column("loses", Fit.RIGHT).column("moves at", Fit.RIGHT);
         view.dead().stream().limit(MOST_DEAD)
-                .forEach(part -> table.row(part.sku(), view.description(part.sku()), String.valueOf(part.standing()),
-                view.amount(part.worth()).toString(), view.amount(part.lost()).toString(), most(part)));
+                .forEach(part -> table.row(part.sku(), view.description(part.sku()), String.valueOf(part.units().standing()),
+                view.amount(part.value().worth()).toString(), view.amount(part.value().lost()).toString(), most(part)));
         if (view.dead().isEmpty()) {
             page.text("None.");
             return;
         }
         page.table(table);
-        BigDecimal lost = view.amount(view.dead().stream().mapToDouble(PartOutlook::lost).sum());
+        BigDecimal lost = view.amount(view.dead().stream().mapToDouble(part -> part.value().lost()).sum());
         page.text(("%s%s parts lose %s %s in all. moves at: the unit price at which some class is met as well with the part; -: in none,"
                 + " not even as a gift.%s")
                 .formatted(view.dead().size() > MOST_DEAD ? "These lose the most. " : "", view.dead().size(), lost, view.currency(),

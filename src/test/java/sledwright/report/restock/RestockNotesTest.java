@@ -35,8 +35,9 @@ class RestockNotesTest {
 
     private static RestockPlan plan(boolean closed) {
         RestockPlan made = Restocker.plan(JOB.catalog(), JOB.plan(), 0, Deadline.never(), line -> { });
-        return new RestockPlan(made.request(), made.buys(), made.with(), made.without(), made.gain(), made.bound(), made.rounded(), made.roundedInSample(), made.hindsight(),
-                made.inSample(), closed, made.builds(), made.courses(), made.late(), made.classes(), made.parts(), made.curve());
+        RestockPlan.Effort effort = made.effort();
+        return new RestockPlan(made.request(), made.buys(), made.earned(), made.bound(),
+                new RestockPlan.Effort(effort.builds(), closed, effort.courses(), effort.late()), made.classes(), made.parts());
     }
 
     private static String notes(RestockPlan plan) {
