@@ -137,7 +137,8 @@ final class Counter {
         long[][][] used = new long[PARTS][][];
         Arrays.setAll(used, part -> noWay());
         LeftOver left = new LeftOver(PARTS, racks.standing(), stock, racks.alike());
-        double[] margins = margins(bought, stock, courses, (part, s) -> new Seen(orders[s].served, orders[s].asked, used[part]), Optional.of(left::add));
+        double[] margins = margins(bought, stock, courses, (part, s) -> new Seen(orders[s].served, orders[s].asked, used[part]),
+                Optional.of(left::add));
         Map<String, PartUse> parts = new TreeMap<>();
         for (int i = 0; i < racks.alike().size(); i++) {
             parts.put(racks.sku(racks.alike().get(i)[0]), new PartUse(left.mean(i), left.deviation(i), left.drawnOnPurchases(i)));
