@@ -51,6 +51,12 @@ public final class Desk {
     /** Leaves of a catalogue what may be offered. */
     private final UnaryOperator<Catalog> stock;
 
+    /** The catalogue as of the last day on which it was asked, with what was worked out of it. */
+    private volatile Dated dated;
+
+    private record Dated(Catalog found, Catalog today) {
+    }
+
     private Desk(Optional<CatalogSource> given, Optional<Search> known, Supplier<LocalDate> clock, UnaryOperator<Catalog> stock) {
         this.given = given;
         this.known = known;
@@ -174,7 +180,18 @@ public final class Desk {
     }
 
     private Reply<Job> read(Source source, List<String> sets, Set<Kind> kinds) {
-        return sound(() -> RequestReader.read(source, sets, given, kinds, found -> stock.apply(found.withToday(clock.get()))));
+        return sound(() -> RequestReader.read(source, sets, given, kinds, found -> stock.apply(today(found))));
+    }
+
+    private Catalog today(Catalog found) {
+        LocalDate day = clock.get();
+        Dated before = dated;
+        if (before != null && before.found == found && before.today.today().equals(day)) {
+            return before.today;
+        }
+        Catalog today = found.withToday(day);
+        dated = known.isPresent() ? new Dated(found, today) : null;
+        return today;
     }
 
     private Search search(Job job) {

@@ -23,6 +23,8 @@ public final class Catalog {
     private final Set<String> ofEnclosures = new HashSet<>();
     private final Map<String, List<Lot>> lots;
     private final LocalDate today;
+    /** Worked out when it is first asked for; of two threads that ask at once both find the same. */
+    private GreatestMachine greatest;
 
     /** @param lots sku -> its lots */
     public Catalog(Shop shop, Assortment assortment, Map<String, List<Lot>> lots) {
@@ -227,6 +229,16 @@ public final class Catalog {
 
     public Optional<Part> part(String sku) {
         return Optional.ofNullable(parts.get(sku));
+    }
+
+    /** What no machine of the catalogue goes beyond. */
+    public GreatestMachine greatest() {
+        GreatestMachine known = greatest;
+        if (known == null) {
+            known = GreatestMachine.of(this);
+            greatest = known;
+        }
+        return known;
     }
 
     /** The lots of a part; empty: it cannot be bought. */

@@ -79,6 +79,11 @@ public record Lot(String sku, String lot, String supplier, Condition condition, 
         return breaks.get(0).minQuantity();
     }
 
+    /** The highest unit price of its list. */
+    public long dearest() {
+        return breaks.stream().mapToLong(PriceBreak::unitPrice).max().orElse(0);
+    }
+
     /** Whether the lot can give exactly that many units. */
     public boolean sells(int quantity) {
         return quantity == 0 || quantity >= minQuantity() && quantity <= stock.units();

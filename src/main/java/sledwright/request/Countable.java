@@ -9,16 +9,14 @@ import java.util.Optional;
 import java.util.function.ToLongFunction;
 import sledwright.catalog.CatalogBounds;
 import sledwright.domain.Catalog;
-import sledwright.domain.CoolingKit;
 import sledwright.domain.Energy;
+import sledwright.domain.GreatestMachine;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.Objective;
 import sledwright.domain.OrdersByMonth;
-import sledwright.domain.Part;
 import sledwright.domain.Processor;
 import sledwright.domain.Request;
-import sledwright.domain.Supply;
 import sledwright.input.Faults;
 import sledwright.input.Field;
 import sledwright.input.Place;
@@ -49,10 +47,7 @@ final class Countable {
 
     private final Catalog catalog;
     private final Faults faults;
-    private final int processors;
-    private final int cores;
-    private final int slots;
-    private final long dearest;
+    private final GreatestMachine greatest;
     private double parts;
     private double labour;
     private double perCore;
@@ -63,10 +58,7 @@ final class Countable {
     Countable(Catalog catalog, Faults faults) {
         this.catalog = catalog;
         this.faults = faults;
-        processors = catalog.platforms().stream().mapToInt(platform -> platform.processors().sockets()).max().orElse(0);
-        cores = processors * catalog.processors().stream().mapToInt(Processor::cores).max().orElse(0);
-        slots = catalog.platforms().stream().mapToInt(platform -> platform.board().slots().size()).max().orElse(0);
-        dearest = dearest();
+        greatest = catalog.greatest();
     }
 
     /**
@@ -79,14 +71,15 @@ final class Countable {
         WorthFields worth = goal.worth();
         double most = (request.objective() == Objective.BEST_VALUE ? MOST_RANKED : MOST) / SHARES;
         int count = request.machines();
-        parts = ofMachines("the parts", machines, count, dearest, parts, most);
-        labour = ofMachines("the labour", machines, count, catalog.labour().perMachine() + (double) catalog.labour().perModule() * slots,
-                labour, most);
-        perCore = fee(licence.perCore(), request.licence().perCore(), (double) cores * count, perCore, most);
-        perProcessor = fee(licence.perProcessor(), request.licence().perProcessor(), (double) processors * count, perProcessor, most);
+        parts = ofMachines("the parts", machines, count, greatest.price(), parts, most);
+        labour = ofMachines("the labour", machines, count,
+                catalog.labour().perMachine() + (double) catalog.labour().perModule() * greatest.slots(), labour, most);
+        perCore = fee(licence.perCore(), request.licence().perCore(), (double) greatest.cores() * count, perCore, most);
+        perProcessor = fee(licence.perProcessor(), request.licence().perProcessor(), (double) greatest.processors() * count,
+                perProcessor, most);
         if (request.objective() == Objective.BEST_VALUE) {
-            long gb = slots * (long) most(catalog.modules(), MemoryModule::capacityGb);
-            worths = fee(worth.core(), request.worth().core(), (double) cores * count, worths, 4 * most);
+            long gb = greatest.slots() * most(catalog.modules(), MemoryModule::capacityGb);
+            worths = fee(worth.core(), request.worth().core(), (double) greatest.cores() * count, worths, 4 * most);
             worths = fee(worth.gb(), request.worth().gb(), (double) gb * count, worths, 4 * most);
             worths = fee(worth.gbs(), request.worth().gbs(), bandwidthGbs() * count, worths, 4 * most);
             worths = fee(worth.throughput(), request.worth().throughput(), throughput() * count, worths, 4 * most);
@@ -108,9 +101,9 @@ final class Countable {
     }
 
     private String mistyped() {
-        return catalog.lots().values().stream().flatMap(List::stream).max(Comparator.comparingLong(Countable::dearest))
+        return catalog.lots().values().stream().flatMap(List::stream).max(Comparator.comparingLong(Lot::dearest))
                 .map(lot -> "; nothing is dearer than %s in lot %s at %s %s: is that mistyped?"
-                .formatted(lot.sku(), lot.lot(), catalog.amount(dearest(lot)), catalog.currency().getCurrencyCode())).orElse("");
+                .formatted(lot.sku(), lot.lot(), catalog.amount(lot.dearest()), catalog.currency().getCurrencyCode())).orElse("");
     }
 
     private double fee(Optional<Field> field, double fee, double units, double before, double most) {
@@ -130,8 +123,8 @@ final class Countable {
     /** The price of a kWh, held against the machine that takes most. */
     void require(Energy energy, Field price, Request request) {
         double loadW = catalog.platforms().stream().mapToDouble(platform -> platform.power().baseW()).max().orElse(0)
-                + processors * catalog.processors().stream().mapToDouble(Processor::tdpW).max().orElse(0)
-                + slots * catalog.modules().stream().mapToDouble(MemoryModule::powerW).max().orElse(0);
+                + greatest.processors() * catalog.processors().stream().mapToDouble(Processor::tdpW).max().orElse(0)
+                + greatest.slots() * catalog.modules().stream().mapToDouble(MemoryModule::powerW).max().orElse(0);
         double efficiency = catalog.platforms().stream().flatMap(platform -> platform.power().supplies().stream())
                 .flatMap(supply -> supply.efficiency().values().stream()).mapToDouble(percent -> percent / 100).min().orElse(1);
         double kwh = loadW / efficiency / 1000 * HOURS_A_YEAR_AT_MOST * energy.years() * request.machines();
@@ -154,24 +147,6 @@ final class Countable {
                 catalog.currency().getCurrencyCode()), faults);
     }
 
-    /** What the parts of one machine cost at most, minor units. */
-    private long dearest() {
-        long dear = dearest(catalog.platforms()) + processors * dearest(catalog.processors()) + slots * dearest(catalog.modules());
-        List<CoolingKit> kits = catalog.platforms().stream().flatMap(platform -> platform.cooling().stream()).toList();
-        List<Supply> supplies = catalog.platforms().stream().flatMap(platform -> platform.power().supplies().stream()).toList();
-        return dear + processors * dearest(kits) + most(supplies, Supply::count) * dearest(supplies)
-                + catalog.enclosures().stream().mapToLong(enclosure -> dearest(List.of(enclosure))
-                        + most(enclosure.supplies(), Supply::count) * dearest(enclosure.supplies())).max().orElse(0);
-    }
-
-    private long dearest(Collection<? extends Part> choice) {
-        return most(choice, part -> most(catalog.lots(part.sku()), Countable::dearest));
-    }
-
-    private static long dearest(Lot lot) {
-        return most(lot.breaks(), Lot.PriceBreak::unitPrice);
-    }
-
     private static <T> long most(Collection<T> items, ToLongFunction<T> figure) {
         return items.stream().mapToLong(figure).max().orElse(0);
     }
@@ -184,7 +159,7 @@ final class Countable {
 
     private double throughput() {
         double factor = catalog.throughputFactors().values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
-        return processors * catalog.processors().stream()
+        return greatest.processors() * catalog.processors().stream()
                 .mapToDouble(processor -> processor.throughput().orElse(processor.cores() * GHZ_AT_MOST * factor)).max().orElse(0);
     }
 }
