@@ -3,8 +3,12 @@ package sledwright.planner;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.optaplanner.core.api.score.ScoreExplanation;
 import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
+import org.optaplanner.core.api.score.constraint.ConstraintMatch;
 import sledwright.rules.Order;
 import sledwright.rules.Rule;
 import sledwright.rules.Rulebook;
@@ -24,7 +28,7 @@ public final class Judge {
 
     /** The judgement of an order. Broken rules are a result, not an error. */
     public Judged judge(Order order) {
-        return judge(new Candidate(order)).judged();
+        return judgeEach(List.of(order)).get(0).judged();
     }
 
     /** Every rule that lines over one stock break, each line an order of its own request. */
@@ -41,13 +45,28 @@ public final class Judge {
     record Verdict(Judged judged, BendableLongScore score) {
     }
 
-    Verdict judge(Candidate candidate) {
-        ScoreExplanation<OrderPlan, BendableLongScore> explained = explain(
-                new OrderPlan(List.of(new LinePlan(candidate.order().request().name(), candidate))));
-        List<Trade> trades = explained.getJustificationList(Trade.class).stream()
-                .sorted(Comparator.comparing(Trade::criterion)).toList();
-        return new Verdict(new Judged(candidate.order(), candidate.heaviest(), candidate.figures(),
-                explained.getScore().toString(), broken(explained), trades), explained.getScore());
+    /** Each of some orders by itself, as if there were no other; they are judged in one plan, since setting one up takes longest. */
+    List<Verdict> judgeEach(List<Order> orders) {
+        List<LinePlan> plans = new ArrayList<>();
+        for (Order order : orders) {
+            String name = "alternative " + (plans.size() + 1);
+            plans.add(new LinePlan(name, name, new Candidate(order)));
+        }
+        Map<String, List<ConstraintMatch<BendableLongScore>>> found = plans.isEmpty() ? Map.of()
+                : explain(new OrderPlan(plans)).getConstraintMatchTotalMap().values().stream()
+                .flatMap(total -> total.getConstraintMatchSet().stream())
+                .collect(Collectors.groupingBy(match -> ((Judgement) match.getJustification()).stock()));
+        return plans.stream().map(plan -> verdict(plan.candidate(), found.get(plan.stock()))).toList();
+    }
+
+    private static Verdict verdict(Candidate candidate, List<ConstraintMatch<BendableLongScore>> found) {
+        BendableLongScore score = found.stream().map(ConstraintMatch::getScore).reduce(BendableLongScore::add).orElseThrow();
+        List<Trade> trades = found.stream().map(ConstraintMatch::getJustification).filter(Weighed.class::isInstance)
+                .map(weighed -> ((Weighed) weighed).trade()).sorted(Comparator.comparing(Trade::criterion)).toList();
+        List<Violation> broken = inOrder(found.stream().map(ConstraintMatch::getJustification).filter(RuleBroken.class::isInstance)
+                .map(RuleBroken.class::cast));
+        return new Verdict(new Judged(candidate.order(), candidate.heaviest(), candidate.figures(), score.toString(), broken, trades),
+                score);
     }
 
     ScoreExplanation<OrderPlan, BendableLongScore> explain(OrderPlan plan) {
@@ -56,7 +75,11 @@ public final class Judge {
 
     /** Every breach, in the order of the rulebook. */
     static List<Violation> broken(ScoreExplanation<OrderPlan, BendableLongScore> explained) {
-        return explained.getJustificationList(RuleBroken.class).stream().flatMap(broken -> broken.violations().stream())
+        return inOrder(explained.getJustificationList(RuleBroken.class).stream());
+    }
+
+    private static List<Violation> inOrder(Stream<RuleBroken> breaches) {
+        return breaches.flatMap(broken -> broken.violations().stream())
                 .sorted(Comparator.comparingInt(violation -> RULES.indexOf(violation.rule()))).toList();
     }
 }

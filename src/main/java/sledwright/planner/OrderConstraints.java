@@ -40,7 +40,7 @@ public final class OrderConstraints implements ConstraintProvider {
         return factory.forEach(LinePlan.class)
                 .filter(line -> !line.candidate().brokenByMachines(rule).isEmpty())
                 .penalizeLong(Score.BREACH, line -> line.candidate().brokenByMachines(rule).size())
-                .justifyWith((line, score) -> new RuleBroken(line.candidate().brokenByMachines(rule)))
+                .justifyWith((line, score) -> new RuleBroken(line.stock(), line.candidate().brokenByMachines(rule)))
                 .asConstraint(RULE, rule.id());
     }
 
@@ -49,7 +49,7 @@ public final class OrderConstraints implements ConstraintProvider {
         return factory.forEach(LinePlan.class)
                 .filter(line -> !line.candidate().brokenByEnclosures(rule).isEmpty())
                 .penalizeLong(Score.BREACH, line -> line.candidate().brokenByEnclosures(rule).size())
-                .justifyWith((line, score) -> new RuleBroken(line.candidate().brokenByEnclosures(rule)))
+                .justifyWith((line, score) -> new RuleBroken(line.stock(), line.candidate().brokenByEnclosures(rule)))
                 .asConstraint(RULE, rule.id());
     }
 
@@ -58,15 +58,15 @@ public final class OrderConstraints implements ConstraintProvider {
         return factory.forEach(LinePlan.class)
                 .filter(line -> !line.candidate().brokenByOrder(rule).isEmpty())
                 .penalizeLong(Score.BREACH, line -> line.candidate().brokenByOrder(rule).size())
-                .justifyWith((line, score) -> new RuleBroken(line.candidate().brokenByOrder(rule)))
+                .justifyWith((line, score) -> new RuleBroken(line.stock(), line.candidate().brokenByOrder(rule)))
                 .asConstraint(RULE, rule.id());
     }
 
-    /** All lines together keep the rule, for they draw on one stock. */
+    /** All lines that draw on one stock keep the rule together. */
     private static Constraint ofAllLines(ConstraintFactory factory, Rule<Order> rule) {
         return factory.forEach(LinePlan.class)
-                .groupBy(toList(LinePlan::candidate))
-                .map(candidates -> new RuleBroken(Candidate.brokenTogether(candidates, rule)))
+                .groupBy(LinePlan::stock, toList(LinePlan::candidate))
+                .map((stock, candidates) -> new RuleBroken(stock, Candidate.brokenTogether(candidates, rule)))
                 .filter(broken -> !broken.violations().isEmpty())
                 .penalizeLong(Score.BREACH, broken -> broken.violations().size())
                 .justifyWith((broken, score) -> broken)
@@ -76,7 +76,7 @@ public final class OrderConstraints implements ConstraintProvider {
     private static Constraint soft(ConstraintFactory factory, Criterion criterion) {
         return factory.forEach(LinePlan.class)
                 .impactLong(Score.unitOf(criterion), line -> criterion.points(line.candidate()))
-                .justifyWith((line, score) -> Trades.of(criterion, line.candidate()))
+                .justifyWith((line, score) -> new Weighed(line.stock(), Trades.of(criterion, line.candidate())))
                 .asConstraint(TRADE, criterion.id());
     }
 }

@@ -21,7 +21,7 @@ public final class Planner {
      *                         judgement contradicts
      */
     public Outcome plan(Findings findings) {
-        List<Verdict> found = findings.ranked().stream().map(order -> judge.judge(new Candidate(order))).toList();
+        List<Verdict> found = judge.judgeEach(findings.ranked());
         found.forEach(Planner::requireValid);
         List<Verdict> ranked = found.stream().sorted(Comparator.comparing(Verdict::score).reversed()).toList();
         if (ranked.isEmpty()) {

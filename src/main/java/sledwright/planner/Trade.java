@@ -1,6 +1,5 @@
 package sledwright.planner;
 
-import org.optaplanner.core.api.score.stream.ConstraintJustification;
 import sledwright.words.Sentence;
 
 /**
@@ -9,7 +8,7 @@ import sledwright.words.Sentence;
  * @param amount   the figure: minor units of the currency for money, else that of one machine in its own unit
  * @param sentence finished, with the numbers
  */
-public record Trade(Criterion criterion, double amount, Sentence sentence) implements ConstraintJustification {
+public record Trade(Criterion criterion, double amount, Sentence sentence) {
 
     /** The sentence as on a command line. */
     public String message() {

@@ -67,7 +67,7 @@ class CriterionTest {
     void theScoreHoldsThePointsOfEachCriterion() {
         for (long seed = 0; seed < ROUNDS; seed++) {
             Candidate candidate = new Candidate(new RandomOrders(seed).any());
-            long[] levels = judge.judge(candidate).score().getSoftScores();
+            long[] levels = judge.judgeEach(List.of(candidate.order())).get(0).score().getSoftScores();
             for (Criterion criterion : Criterion.values()) {
                 assertThat(levels[criterion.ordinal()]).as("%s, seed %d", criterion, seed).isEqualTo(criterion.points(candidate));
             }
