@@ -40,7 +40,8 @@ public record Order(List<Build> machines, List<Pick> picks, Request request, Cat
     /** One machine of each kind; the same object often stands for many machines, and comparing all its parts takes longer. */
     public List<Build> kinds() {
         Set<Build> seen = Collections.newSetFromMap(new IdentityHashMap<>());
-        return machines.stream().filter(seen::add).distinct().toList();
+        List<Build> apart = machines.stream().filter(seen::add).toList();
+        return apart.size() == 1 ? apart : apart.stream().distinct().toList();
     }
 
     /** What each machine reaches. */

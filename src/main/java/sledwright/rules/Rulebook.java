@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.ServiceLoader;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
@@ -71,6 +72,8 @@ public final class Rulebook {
             new Budget());
     private static final List<LotRule> LOT = ORDER.stream().filter(LotRule.class::isInstance).map(LotRule.class::cast).toList();
     private static final Map<PartKind, List<PartRule>> BY_LAST_CHOSEN = byLastChosen();
+    /** Key -> the rules that answer to it, as far as it was asked for. */
+    private static final Map<String, List<Rule<?>>> ANSWERING = new ConcurrentHashMap<>();
 
     private Rulebook() {
     }
@@ -113,7 +116,7 @@ public final class Rulebook {
 
     /** The identifiers of the rules that hold a build to a key of the request, or to a circumstance. */
     public static List<Rule<?>> answeringTo(String key) {
-        return all().stream().filter(rule -> rule.answersTo().contains(key)).toList();
+        return ANSWERING.computeIfAbsent(key, same -> all().stream().filter(rule -> rule.answersTo().contains(key)).toList());
     }
 
     /** Whether no rule that lots keep by themselves refuses one. */

@@ -3,8 +3,6 @@ package sledwright.words;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -13,8 +11,6 @@ import java.util.stream.Stream;
  * and for its readers. As a string it reads as on a command line; sentences are equal that read the same.
  */
 public final class Sentence {
-
-    private static final Pattern GAP = Pattern.compile("%(?:(\\d+)\\$)?([a-zA-Z%])");
 
     private final Function<Manner, String> written;
 
@@ -28,7 +24,10 @@ public final class Sentence {
      * @param values sentences, variables, and anything else that is written the same everywhere, such as part numbers and whole numbers
      */
     public static Sentence of(String template, Object... values) {
-        long gaps = GAP.matcher(template).results().filter(gap -> !gap.group(2).equals("%")).count();
+        int gaps = 0;
+        for (Gap gap = gap(template, 0); gap != null; gap = gap(template, gap.end)) {
+            gaps += gap.percent ? 0 : 1;
+        }
         if (gaps != values.length) {
             throw new IllegalArgumentException("\"%s\" has no gap for each of %s".formatted(template, Arrays.toString(values)));
         }
@@ -94,15 +93,43 @@ public final class Sentence {
 
     private static String filled(String template, List<Object> values, Manner manner) {
         StringBuilder text = new StringBuilder();
-        Matcher gap = GAP.matcher(template);
         int from = 0;
         int next = 0;
-        while (gap.find()) {
-            text.append(template, from, gap.start());
-            from = gap.end();
-            text.append(gap.group(2).equals("%") ? "%"
-                    : in(manner, values.get(gap.group(1) == null ? next++ : Integer.parseInt(gap.group(1)) - 1)));
+        for (Gap gap = gap(template, 0); gap != null; gap = gap(template, from)) {
+            text.append(template, from, gap.start);
+            from = gap.end;
+            text.append(gap.percent ? "%" : in(manner, values.get(gap.number == 0 ? next++ : gap.number - 1)));
         }
-        return text.append(template.substring(from)).toString();
+        return text.append(template, from, template.length()).toString();
+    }
+
+    /** The first gap of a template from some place on; null where there is none. An answer has hundreds, for which patterns take long. */
+    private static Gap gap(String template, int from) {
+        for (int start = template.indexOf('%', from); start >= 0; start = template.indexOf('%', start + 1)) {
+            int digits = start + 1;
+            while (digits < template.length() && template.charAt(digits) >= '0' && template.charAt(digits) <= '9') {
+                digits++;
+            }
+            boolean numbered = digits > start + 1 && digits < template.length() && template.charAt(digits) == '$';
+            int sign = numbered ? digits + 1 : start + 1;
+            if (sign < template.length() && isGap(template.charAt(sign))) {
+                return new Gap(start, sign + 1, numbered ? Integer.parseInt(template.substring(start + 1, digits)) : 0,
+                        template.charAt(sign) == '%');
+            }
+        }
+        return null;
+    }
+
+    private static boolean isGap(char sign) {
+        return sign == '%' || sign >= 'a' && sign <= 'z' || sign >= 'A' && sign <= 'Z';
+    }
+
+    /**
+     * Where a template leaves something out.
+     *
+     * @param number  which value stands there, from 1 on; 0: the next
+     * @param percent whether a percent sign stands there instead
+     */
+    private record Gap(int start, int end, int number, boolean percent) {
     }
 }

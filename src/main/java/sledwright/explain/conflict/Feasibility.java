@@ -22,6 +22,7 @@ import sledwright.explain.ask.UnsettledException;
 import sledwright.explain.ask.WhatIf;
 import sledwright.rules.Machine;
 import sledwright.rules.Order;
+import sledwright.rules.Rule;
 import sledwright.rules.Rulebook;
 import sledwright.rules.Violation;
 import sledwright.rules.enclosure.EnclosurePower;
@@ -33,6 +34,8 @@ public final class Feasibility implements Predicate<Set<Demand>> {
     private final List<Demand> demands;
     private final Oracle oracle;
     private final Stock stock;
+    /** The rules by whose breaches one sees which demands are kept. */
+    private final Set<Rule<?>> telling;
     private final List<Set<Demand>> met = new ArrayList<>();
     private final List<Set<Demand>> unmet = new ArrayList<>();
     /** Whether fewer demands are never harder to meet, so that what a platform cannot meet is known of it for more demands, too. */
@@ -53,6 +56,7 @@ public final class Feasibility implements Predicate<Set<Demand>> {
         this.demands = demands;
         this.oracle = oracle;
         stock = Stock.of(oracle.catalog(), asked.request());
+        telling = demands.stream().flatMap(demand -> Rulebook.answeringTo(demand.key()).stream()).collect(Collectors.toSet());
     }
 
     /** The terms on which only these demands count. */
@@ -137,10 +141,12 @@ public final class Feasibility implements Predicate<Set<Demand>> {
     private Set<Demand> metBy(Order order) {
         Request request = asked.request();
         List<Pick> picks = order.picks().stream().map(this::fromTheRealLot).toList();
+        Order real = Order.of(order.machines(), picks, request, oracle.catalog());
         List<Violation> broken = Stream.concat(
-                order.machines().stream().distinct().flatMap(build ->
-                        Rulebook.judge(Machine.of(build, request, oracle.catalog().throughputFactors())).stream()),
-                Rulebook.judge(Order.of(order.machines(), picks, request, oracle.catalog())).stream()).toList();
+                order.kinds().stream().map(build -> Machine.of(build, request, oracle.catalog().throughputFactors()))
+                        .flatMap(machine -> Rulebook.ofMachine().stream().filter(telling::contains)
+                                .flatMap(rule -> rule.judge(machine).stream())),
+                Rulebook.ofOrder().stream().filter(telling::contains).flatMap(rule -> rule.judge(real).stream())).toList();
         return demands.stream().filter(demand -> demand.isKeptBeside(broken))
                 .filter(demand -> !demand.isOf(ChoiceDemands.MACHINES) || order.machines().size() == request.machines())
                 .filter(demand -> !demand.isOf(EnclosurePower.KEY) || isHoused(order))

@@ -27,6 +27,7 @@ import java.util.regex.Pattern;
 public final class Json {
 
     private static final Pattern LINE_FEEDS = Pattern.compile("\n *");
+    private static final JsonFactory FACTORY = new JsonFactory();
     /** What is known of the records that were written. */
     private static final ClassValue<List<Key>> KEYS = new ClassValue<>() {
         @Override
@@ -71,7 +72,7 @@ public final class Json {
         DefaultPrettyPrinter printer = new DefaultPrettyPrinter(Separators.createDefaultInstance()
                 .withObjectFieldValueSpacing(Separators.Spacing.AFTER).withArrayEmptySeparator("").withObjectEmptySeparator(""))
                 .withObjectIndenter(lines).withArrayIndenter(lines);
-        try (JsonGenerator out = new JsonFactory().createGenerator(text)) {
+        try (JsonGenerator out = FACTORY.createGenerator(text)) {
             out.setPrettyPrinter(printer);
             out.enable(JsonGenerator.Feature.WRITE_BIGDECIMAL_AS_PLAIN);
             value(whole, out);
