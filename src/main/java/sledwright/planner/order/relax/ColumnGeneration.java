@@ -235,17 +235,20 @@ public final class ColumnGeneration {
     }
 
     /**
-     * The least over every number of machines that may be delivered. Several at a time take no less than as many by themselves, which says
-     * for most numbers that they need not be looked at.
+     * The least over every number of machines that may be delivered. Several at a time take no less than as many by themselves but for what
+     * they have in common, which says for most numbers that they need not be looked at.
      */
     private long together(int line, Set<Trait> traits, long one, Duals duals, List<Pricer.Best> found, Deadline deadline) {
         int machines = market.line(line).machines();
         long missing = missing(line, duals);
         long least = traits.isEmpty() ? machines * missing : NEVER;
         boolean mostFirst = one < missing;
+        // What they have in common counts once, however many they are.
+        long common = duals.trait().entrySet().stream()
+                .filter(trait -> trait.getKey() instanceof Trait.Takes takes && takes.line() == line).mapToLong(Map.Entry::getValue).sum();
         for (int i = 0; i < machines && one < NEVER; i++) {
             int some = mostFirst ? machines - i : i + 1;
-            if (some * one + (machines - some) * missing >= least) {
+            if (some * one - (some - 1) * common + (machines - some) * missing >= least) {
                 break;
             }
             Pricer.Best alike = pricer.best(line, traits, most.get(line), some, duals, deadline);

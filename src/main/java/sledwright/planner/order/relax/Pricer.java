@@ -267,7 +267,7 @@ public final class Pricer {
         double mostW = ways.stream().mapToDouble(Pricer::mostW).max().orElse(0);
         for (Variants.Variant variant : ways) {
             Request request = scaled(asked, machines, variant.platforms(), machines == 1 ? mostW(variant) : mostW, use);
-            Findings findings = search.on(shop.with(offers.lots(variant), labour)).run(request, deadline);
+            Findings findings = search.on(shop.with(offers.lots(variant), labour)).run(below(request, best), deadline);
             searches.incrementAndGet();
             note(findings.doubts());
             if (findings.status() != Status.IMPOSSIBLE) {
@@ -281,6 +281,12 @@ public final class Pricer {
             }
         }
         return new Best(found, least == Double.POSITIVE_INFINITY ? Long.MAX_VALUE : (long) Math.floor(least));
+    }
+
+    /** What takes as much as another way to stand already does need not be looked for; only a price is a limit of the search. */
+    private static Request below(Request request, double best) {
+        return request.objective() != Objective.CHEAPEST || best == Double.POSITIVE_INFINITY || best < 1 ? request
+                : request.withLimit(request.limit().withPrice(OptionalLong.of((long) Math.ceil(best) - 1)));
     }
 
     /** How many there were. */
