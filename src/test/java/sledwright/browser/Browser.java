@@ -64,12 +64,17 @@ public final class Browser implements CloseableResource, AutoCloseable {
         try {
             Path folder = Files.createTempDirectory("browser");
             ChromeOptions options = new ChromeOptions().setBinary(PROGRAM.toFile()).addArguments("--headless", "--no-sandbox", "--disable-gpu",
+                    // As little as pages need: browsers share two cores with what they are shown.
+                    "--disable-software-rasterizer", "--num-raster-threads=1", "--disable-gpu-compositing", "--in-process-gpu",
+                    "--disable-features=Translate,BackForwardCache,AcceptCHFrame,MediaRouter,OptimizationHints", "--disable-smooth-scrolling",
                     "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync",
                     "--disable-extensions", "--disable-dev-shm-usage", "--hide-scrollbars", "--force-color-profile=srgb", "--user-data-dir=" + folder.resolve("profile"));
             // Named here, so that nothing looks for a driver elsewhere.
             ChromeDriverService service = new ChromeDriverService.Builder().usingDriverExecutable(DRIVER.toFile()).usingAnyFreePort()
                     .withLogFile(new File("/dev/null")).build();
             ChromeDriver driver = new ChromeDriver(service, options);
+            // A slow machine is no fault of a page.
+            driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(2));
             // No event of focus reaches a page that the browser holds for unfocused, as newer ones do with pages in no window.
             driver.executeCdpCommand("Emulation.setFocusEmulationEnabled", Map.of("enabled", true));
             return new Browser(driver, folder);
