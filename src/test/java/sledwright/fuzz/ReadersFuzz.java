@@ -20,7 +20,7 @@ final class ReadersFuzz {
             this.target = target;
         }
 
-        @FuzzTest(maxDuration = "12s")
+        @FuzzTest(maxDuration = "6s")
         void bytes(byte[] bytes) {
             target.read(bytes);
         }
