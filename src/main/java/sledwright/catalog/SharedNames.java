@@ -4,12 +4,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import sledwright.domain.CoolingAndPower;
 import sledwright.domain.CoolingKit;
 import sledwright.domain.Enclosure;
 import sledwright.domain.Part;
 import sledwright.domain.Platform;
 import sledwright.domain.Power;
-import sledwright.domain.CoolingAndPower;
 import sledwright.domain.Supply;
 
 /** What kits and supplies are called that stand in several files: one of them that names the part names it for those that do not. */

@@ -190,7 +190,9 @@ public final class Desk {
             return before.today;
         }
         Catalog today = found.withToday(day);
-        dated = known.isPresent() ? new Dated(found, today) : null;
+        if (known.isPresent()) {
+            dated = new Dated(found, today);
+        }
         return today;
     }
 

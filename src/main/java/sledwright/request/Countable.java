@@ -2,11 +2,9 @@ package sledwright.request;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.ToLongFunction;
 import sledwright.catalog.CatalogBounds;
 import sledwright.domain.Catalog;
 import sledwright.domain.Energy;
@@ -15,6 +13,7 @@ import sledwright.domain.Lot;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.Objective;
 import sledwright.domain.OrdersByMonth;
+import sledwright.domain.Platform;
 import sledwright.domain.Processor;
 import sledwright.domain.Request;
 import sledwright.input.Faults;
@@ -78,13 +77,14 @@ final class Countable {
         perProcessor = fee(licence.perProcessor(), request.licence().perProcessor(), (double) greatest.processors() * count,
                 perProcessor, most);
         if (request.objective() == Objective.BEST_VALUE) {
-            long gb = greatest.slots() * most(catalog.modules(), MemoryModule::capacityGb);
+            long gb = greatest.slots() * catalog.modules().stream().mapToLong(MemoryModule::capacityGb).max().orElse(0);
+            double throughput = throughput() * count;
             worths = fee(worth.core(), request.worth().core(), (double) greatest.cores() * count, worths, 4 * most);
             worths = fee(worth.gb(), request.worth().gb(), (double) gb * count, worths, 4 * most);
             worths = fee(worth.gbs(), request.worth().gbs(), bandwidthGbs() * count, worths, 4 * most);
-            worths = fee(worth.throughput(), request.worth().throughput(), throughput() * count, worths, 4 * most);
+            worths = fee(worth.throughput(), request.worth().throughput(), throughput, worths, 4 * most);
             // No machine does more work than it has throughput.
-            worths = fee(worth.work(), request.worth().work(), throughput() * count, worths, 4 * most);
+            worths = fee(worth.work(), request.worth().work(), throughput, worths, 4 * most);
         }
     }
 
@@ -147,14 +147,11 @@ final class Countable {
                 catalog.currency().getCurrencyCode()), faults);
     }
 
-    private static <T> long most(Collection<T> items, ToLongFunction<T> figure) {
-        return items.stream().mapToLong(figure).max().orElse(0);
-    }
-
     private double bandwidthGbs() {
-        long mts = most(catalog.modules(), MemoryModule::speedMts);
-        return most(catalog.platforms(), platform -> (long) platform.board().sockets() * platform.board()
-                .channels()) * mts * GBS_OF_MTS_AT_MOST;
+        long mts = catalog.modules().stream().mapToLong(MemoryModule::speedMts).max().orElse(0);
+        long channels = catalog.platforms().stream().map(Platform::board).mapToLong(board -> (long) board.sockets() * board.channels())
+                .max().orElse(0);
+        return channels * mts * GBS_OF_MTS_AT_MOST;
     }
 
     private double throughput() {

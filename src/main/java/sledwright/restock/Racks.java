@@ -70,11 +70,11 @@ final class Racks {
         IntStream.range(0, classes.size()).forEach(k -> program.ways(k).forEach(choice -> skus.addAll(choice.needed().keySet())));
         shelves.standing().keySet().stream().filter(pool -> skus.contains(pool.sku())).forEach(this::addPool);
         shelves.offers().stream().filter(offer -> skus.contains(offer.sku())).forEach(offer -> addPool(Shelves.pool(offer)));
-        boughtInto = program.purchases().stream().mapToInt(purchase -> poolAt.get(alike(Shelves.pool(purchase.offer())))).toArray();
+        boughtInto = program.purchases().stream().mapToInt(purchase -> poolAt.get(shared(Shelves.pool(purchase.offer())))).toArray();
         standing = new int[pools.size()];
         shelves.standing().forEach((pool, units) -> {
             if (skus.contains(pool.sku())) {
-                standing[poolAt.get(alike(pool))] += units;
+                standing[poolAt.get(shared(pool))] += units;
             }
         });
         arrival = pools.stream().mapToInt(Shelves.Pool::arrivalDay).toArray();
@@ -181,13 +181,13 @@ final class Racks {
     }
 
     /** The pool that stands for all whose units no customer tells apart; bargains count by pool, so these are kept apart. */
-    private Shelves.Pool alike(Shelves.Pool pool) {
+    private Shelves.Pool shared(Shelves.Pool pool) {
         return bargains.contains(pool.sku()) ? pool : new Shelves.Pool(pool.sku(), shelves.likeness(pool.condition()),
                 pool.arrivalDay() <= patience ? 0 : pool.arrivalDay());
     }
 
     private void addPool(Shelves.Pool one) {
-        Shelves.Pool pool = alike(one);
+        Shelves.Pool pool = shared(one);
         if (poolAt.putIfAbsent(pool, pools.size()) == null) {
             pools.add(pool);
         }

@@ -161,7 +161,7 @@ final class Lacking {
             List<Lot> all = new ArrayList<>(shop.lots(part.sku()));
             int units = (int) Math.min(most.applyAsInt(part.sku()), 64L * order.machines());
             if (!all.isEmpty() && units > 0) {
-                long price = all.stream().flatMap(lot -> lot.breaks().stream()).mapToLong(PriceBreak::unitPrice).max().orElse(0) + dear;
+                long price = all.stream().mapToLong(Lot::dearest).max().orElse(0) + dear;
                 all.add(new Lot(part.sku(), MISSING, MISSING, Condition.NEW, new Availability(units, 0),
                         List.of(new PriceBreak(1, price, OptionalLong.empty())), true));
             }

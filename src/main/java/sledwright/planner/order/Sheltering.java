@@ -7,16 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
-import sledwright.domain.Availability;
 import sledwright.domain.Build;
 import sledwright.domain.Catalog;
-import sledwright.domain.Condition;
 import sledwright.domain.Enclosure;
 import sledwright.domain.EnclosureFrom;
 import sledwright.domain.Goal;
@@ -24,7 +21,6 @@ import sledwright.domain.Labour;
 import sledwright.domain.Licence;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
-import sledwright.domain.Lot.PriceBreak;
 import sledwright.domain.Objective;
 import sledwright.domain.OrderLine;
 import sledwright.domain.OrderRequest;
@@ -50,6 +46,7 @@ import sledwright.planner.order.market.Bay;
 import sledwright.planner.order.market.Column;
 import sledwright.planner.order.market.Market;
 import sledwright.planner.order.market.Pool;
+import sledwright.planner.order.relax.Pricer;
 import sledwright.rules.Rulebook;
 import sledwright.rules.choice.ForbiddenPart;
 import sledwright.rules.enclosure.EnclosurePower;
@@ -233,8 +230,7 @@ final class Sheltering {
         for (Part part : catalog.parts()) {
             int available = units.applyAsInt(part);
             if (available > 0) {
-                lots.put(part.sku(), List.of(new Lot(part.sku(), "any", "any", Condition.NEW, new Availability(available, 0),
-                        List.of(new PriceBreak(1, Math.round(Bay.watts(part) * PER_WATT), OptionalLong.empty())), false)));
+                lots.put(part.sku(), List.of(Pricer.lot(part.sku(), available, Math.round(Bay.watts(part) * PER_WATT))));
             }
         }
         return lots;

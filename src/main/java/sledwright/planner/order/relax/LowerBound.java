@@ -129,11 +129,11 @@ final class LowerBound {
         for (Bay some : market.bays()) {
             if (settled.of(some).most() == Range.ANY.most()) {
                 long takes = takes(duals, some);
-                for (Trait trait : List.copyOf(traits.keySet())) {
-                    if (isRoom(trait, some)) {
-                        int room = market.room(trait.line(), some);
-                        traits.put(trait, Math.min(traits.get(trait), takes / room));
-                        takes -= traits.get(trait) * room;
+                for (Map.Entry<Trait, Long> trait : traits.entrySet()) {
+                    if (isRoom(trait.getKey(), some)) {
+                        int room = market.room(trait.getKey().line(), some);
+                        trait.setValue(Math.min(trait.getValue(), takes / room));
+                        takes -= trait.getValue() * room;
                     }
                 }
                 bay[some.id()] = Math.min(bay[some.id()], takes / some.bays());
