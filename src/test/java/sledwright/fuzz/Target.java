@@ -2,12 +2,16 @@ package sledwright.fuzz;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import sledwright.catalog.CatalogReader;
 import sledwright.catalog.CatalogTable;
 import sledwright.catalog.FormatReaders;
@@ -89,13 +93,36 @@ enum Target {
         }
     }
 
-    /** The folder of inputs from which a search begins, and of those that once broke the reader. */
-    Path inputs() {
-        return INPUTS.resolve(search() + "Inputs").resolve("bytes");
+    /** What a search found, if it found anything: a first byte that names the reader, and what broke it. */
+    static List<Path> found() throws IOException {
+        Path folder = INPUTS.resolve("ReadersFuzzInputs").resolve("bytes");
+        return Files.isDirectory(folder) ? files(folder) : List.of();
     }
 
-    /** The name of its search in {@link ReadersFuzz}. */
-    String search() {
-        return name().charAt(0) + name().substring(1).toLowerCase(Locale.ROOT);
+    /** Gives all but the first byte to the reader that this byte stands for. */
+    static void readChosen(byte[] bytes) {
+        if (bytes.length > 0) {
+            values()[Byte.toUnsignedInt(bytes[0]) % values().length].read(Arrays.copyOfRange(bytes, 1, bytes.length));
+        }
+    }
+
+    /** Inputs from which a search begins, each behind the byte that names this reader. */
+    List<byte[]> chosenInputs() throws IOException {
+        List<byte[]> chosen = new ArrayList<>();
+        for (Path input : inputs()) {
+            byte[] bytes = Files.readAllBytes(input);
+            chosen.add(ByteBuffer.allocate(1 + bytes.length).put((byte) ordinal()).put(bytes).array());
+        }
+        return chosen;
+    }
+
+    List<Path> inputs() throws IOException {
+        return files(INPUTS.resolve(name().toLowerCase(Locale.ROOT)));
+    }
+
+    private static List<Path> files(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.sorted().toList();
+        }
     }
 }
