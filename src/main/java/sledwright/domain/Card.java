@@ -15,4 +15,10 @@ public record Card(String sku, String description, CardKind kind, CardShape shap
     public double powerW() {
         return shape.powerW();
     }
+
+    /** Part numbers are unique; all that is said of a part takes long. */
+    @Override
+    public int hashCode() {
+        return sku.hashCode();
+    }
 }

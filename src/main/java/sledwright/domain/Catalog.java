@@ -19,33 +19,47 @@ public final class Catalog {
 
     private final Shop shop;
     private final Assortment assortment;
-    private final Map<String, Part> parts = new LinkedHashMap<>();
-    private final Set<String> ofEnclosures = new HashSet<>();
+    private final Index index;
     private final Map<String, List<Lot>> lots;
     private final LocalDate today;
     /** Worked out when it is first asked for; of two threads that ask at once both find the same. */
     private GreatestMachine greatest;
 
-    /** @param lots sku -> its lots */
-    public Catalog(Shop shop, Assortment assortment, Map<String, List<Lot>> lots) {
-        this(shop, assortment, lots, shop.prices().day());
+    /**
+     * Parts by their numbers; the same assortment on other offers shares it.
+     *
+     * @param ofEnclosures enclosures, and supplies that they alone list
+     */
+    private record Index(Map<String, Part> parts, Set<String> ofEnclosures) {
+
+        static Index of(Assortment assortment) {
+            Map<String, Part> parts = new LinkedHashMap<>();
+            Set<String> ofEnclosures = new HashSet<>();
+            assortment.platforms().forEach(platform -> {
+                platform.cooling().forEach(kit -> parts.put(kit.sku(), kit));
+                platform.power().supplies().forEach(supply -> parts.put(supply.sku(), supply));
+            });
+            assortment.enclosures().forEach(enclosure -> {
+                ofEnclosures.add(enclosure.sku());
+                enclosure.supplies().stream().filter(supply -> !parts.containsKey(supply.sku()))
+                        .forEach(supply -> ofEnclosures.add(supply.sku()));
+            });
+            assortment.enclosures().forEach(enclosure -> enclosure.supplies().forEach(supply -> parts.putIfAbsent(supply.sku(), supply)));
+            Stream.of(assortment.platforms(), assortment.enclosures(), assortment.processors(), assortment.modules(), assortment.drives(),
+                    assortment.cards(), assortment.extras()).forEach(kind -> kind.forEach(part -> parts.put(part.sku(), part)));
+            return new Index(parts, ofEnclosures);
+        }
     }
 
-    private Catalog(Shop shop, Assortment assortment, Map<String, List<Lot>> lots, LocalDate today) {
+    /** @param lots sku -> its lots */
+    public Catalog(Shop shop, Assortment assortment, Map<String, List<Lot>> lots) {
+        this(shop, assortment, Index.of(assortment), lots, shop.prices().day());
+    }
+
+    private Catalog(Shop shop, Assortment assortment, Index index, Map<String, List<Lot>> lots, LocalDate today) {
         this.shop = shop;
         this.assortment = assortment;
-        assortment.platforms().forEach(platform -> {
-            platform.cooling().forEach(kit -> parts.put(kit.sku(), kit));
-            platform.power().supplies().forEach(supply -> parts.put(supply.sku(), supply));
-        });
-        assortment.enclosures().forEach(enclosure -> {
-            ofEnclosures.add(enclosure.sku());
-            enclosure.supplies().stream().filter(supply -> !parts.containsKey(supply.sku()))
-                    .forEach(supply -> ofEnclosures.add(supply.sku()));
-        });
-        assortment.enclosures().forEach(enclosure -> enclosure.supplies().forEach(supply -> parts.putIfAbsent(supply.sku(), supply)));
-        Stream.of(assortment.platforms(), assortment.enclosures(), assortment.processors(), assortment.modules(), assortment.drives(),
-                assortment.cards(), assortment.extras()).forEach(kind -> kind.forEach(part -> parts.put(part.sku(), part)));
+        this.index = index;
         this.lots = Map.copyOf(lots);
         this.today = today;
     }
@@ -56,7 +70,7 @@ public final class Catalog {
      * @param offers sku -> its lots
      */
     public Catalog withLots(Map<String, List<Lot>> offers) {
-        return new Catalog(shop, assortment, offers, today);
+        return new Catalog(shop, assortment, index, offers, today);
     }
 
     /** The same parts on the same offers, each changed. */
@@ -72,27 +86,27 @@ public final class Catalog {
      * @param offers sku -> its lots
      */
     public Catalog with(Map<String, List<Lot>> offers, Labour rates) {
-        return new Catalog(shop.with(rates), assortment, offers, today);
+        return new Catalog(shop.with(rates), assortment, index, offers, today);
     }
 
     /** The same shop with what it puts on its documents. */
     public Catalog with(Stationery own) {
-        return new Catalog(shop.with(own), assortment, lots, today);
+        return new Catalog(shop.with(own), assortment, index, lots, today);
     }
 
     /** The same shop with what it calls its suppliers; the names of its lots are resolved. */
     public Catalog with(SupplierNames called) {
-        return new Catalog(shop.with(called), assortment, lots, today);
+        return new Catalog(shop.with(called), assortment, index, lots, today);
     }
 
     /** The same shop as it answers on another day. */
     public Catalog withToday(LocalDate day) {
-        return new Catalog(shop, assortment, lots, day);
+        return new Catalog(shop, assortment, index, lots, day);
     }
 
     /** The same shop with these parts instead. */
     public Catalog with(Assortment other) {
-        return new Catalog(shop, other, lots, today);
+        return new Catalog(shop, other, Index.of(other), lots, today);
     }
 
     /** What the shop says of itself. */
@@ -162,7 +176,7 @@ public final class Catalog {
 
     /** Whether the part is an enclosure or a supply that only enclosures list, so that no machine can hold it. */
     public boolean isOfEnclosuresAlone(String sku) {
-        return ofEnclosures.contains(sku);
+        return index.ofEnclosures.contains(sku);
     }
 
     /** Whether some enclosure takes the platform; such a machine runs in one alone. */
@@ -192,7 +206,7 @@ public final class Catalog {
 
     /** Every part of every kind; a kit or supply that several platforms take stands once. */
     public Collection<Part> parts() {
-        return Collections.unmodifiableCollection(parts.values());
+        return Collections.unmodifiableCollection(index.parts.values());
     }
 
     public Optional<Platform> platform(String sku) {
@@ -228,7 +242,7 @@ public final class Catalog {
     }
 
     public Optional<Part> part(String sku) {
-        return Optional.ofNullable(parts.get(sku));
+        return Optional.ofNullable(index.parts.get(sku));
     }
 
     /** What no machine of the catalogue goes beyond. */

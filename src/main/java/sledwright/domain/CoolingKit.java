@@ -23,4 +23,10 @@ public record CoolingKit(String sku, String name, double maxTdpW, List<String> c
     public CoolingKit named(String other) {
         return new CoolingKit(sku, other, maxTdpW, covers);
     }
+
+    /** Part numbers are unique; all that is said of a part takes long. */
+    @Override
+    public int hashCode() {
+        return sku.hashCode();
+    }
 }

@@ -33,4 +33,10 @@ public record Drive(String sku, String description, Kind likeness, double powerW
     public double capacityGb() {
         return likeness.capacityGb();
     }
+
+    /** Part numbers are unique; all that is said of a part takes long. */
+    @Override
+    public int hashCode() {
+        return sku.hashCode();
+    }
 }

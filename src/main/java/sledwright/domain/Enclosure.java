@@ -37,4 +37,10 @@ public record Enclosure(String sku, String name, Set<String> takes, int bays, do
     public boolean lists(String part) {
         return part.equals(sku) || supplies.stream().anyMatch(supply -> supply.sku().equals(part));
     }
+
+    /** Part numbers are unique; all that is said of a part takes long. */
+    @Override
+    public int hashCode() {
+        return sku.hashCode();
+    }
 }

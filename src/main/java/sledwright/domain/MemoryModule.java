@@ -54,4 +54,10 @@ public record MemoryModule(String sku, String description, String generation, Ki
     public double powerW() {
         return rating.powerW();
     }
+
+    /** Part numbers are unique; all that is said of a part takes long. */
+    @Override
+    public int hashCode() {
+        return sku.hashCode();
+    }
 }

@@ -34,4 +34,10 @@ public record Platform(String sku, String name, ProcessorSupport processors, Mem
     public Set<Slot> covered(CoolingKit kit) {
         return kit.covers().stream().flatMap(name -> board.slot(name).stream()).collect(Collectors.toUnmodifiableSet());
     }
+
+    /** Part numbers are unique; all that is said of a part takes long. */
+    @Override
+    public int hashCode() {
+        return sku.hashCode();
+    }
 }

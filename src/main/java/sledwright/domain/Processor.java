@@ -60,4 +60,10 @@ public record Processor(String sku, String description, Fit fit, CoreFigures fig
     public OptionalInt maxMemoryGb() {
         return memory.maxGb();
     }
+
+    /** Part numbers are unique; all that is said of a part takes long. */
+    @Override
+    public int hashCode() {
+        return sku.hashCode();
+    }
 }

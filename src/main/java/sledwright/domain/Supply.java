@@ -34,4 +34,10 @@ public record Supply(String sku, String name, int count, int redundant, double w
     public double ratedW(Limits limits) {
         return limits.lowLine() ? lowLineWatts : watts;
     }
+
+    /** Part numbers are unique; all that is said of a part takes long. */
+    @Override
+    public int hashCode() {
+        return sku.hashCode();
+    }
 }

@@ -35,11 +35,15 @@ public final class Search implements Exact {
     private static final int SHARE_OF_MEMORY = 5;
     private static final long MOST_BYTES = 200L << 20;
 
+    /** What serves one search alone goes with it. */
+    private static final long MOST_BYTES_OF_ONE = 50L << 20;
+
     /** Changed stocks that are kept: plenty of everything for some numbers of machines, everything sold one by one. */
     private static final int MOST_CHANGED = 6;
 
     private final Catalog catalog;
     private final Kept kept;
+    private final Kept ofMarkets;
     private final Map<List<Object>, MemoryStock> shelves = Collections.synchronizedMap(new Recent<>(MOST_SHELVES));
     private final Map<Object, Search> changed = Collections.synchronizedMap(new Recent<>(MOST_CHANGED));
     private final Map<List<Object>, MemoryMarket> markets = Collections.synchronizedMap(new Recent<>(MOST_MARKETS));
@@ -50,13 +54,18 @@ public final class Search implements Exact {
 
     /** A search that keeps what serves several requests where others may find it. */
     public Search(Catalog catalog, Kept kept) {
+        this(catalog, kept, kept);
+    }
+
+    private Search(Catalog catalog, Kept kept, Kept ofMarkets) {
         this.catalog = catalog;
         this.kept = kept;
+        this.ofMarkets = ofMarkets;
     }
 
     @Override
     public Search on(Catalog other) {
-        return new Search(other, kept);
+        return new Search(other, kept, new Kept(MOST_BYTES_OF_ONE));
     }
 
     @Override
@@ -114,7 +123,7 @@ public final class Search implements Exact {
         List<Object> accepted = MemoryMarket.accepted(part);
         return markets.computeIfAbsent(List.of(accepted, MemoryMarket.beside(part), somewhere),
                 wanted -> new MemoryMarket(shelves.computeIfAbsent(accepted,
-                        same -> new MemoryStock(catalog, new Shelf(catalog, part), kept)), part, somewhere));
+                        same -> new MemoryStock(catalog, new Shelf(catalog, part), kept)), part, somewhere, ofMarkets));
     }
 
     /** Whether more load never takes less from the wall, whichever supply feeds it. */

@@ -60,7 +60,8 @@ class FamiliesTest {
     private static final Request PLAIN = Request.named("families");
 
     private static MemoryMarket market(Catalog catalog, Request request) {
-        return new MemoryMarket(new MemoryStock(catalog, new Shelf(catalog, request), new Kept(1 << 20)), MemoryMarket.concerning(request), Set.of());
+        Kept kept = new Kept(1 << 20);
+        return new MemoryMarket(new MemoryStock(catalog, new Shelf(catalog, request), kept), MemoryMarket.concerning(request), Set.of(), kept);
     }
 
     private static List<Family> families(Request request) {

@@ -33,12 +33,6 @@ public final class Fittings {
      * @param everyWeight whether a set that loads more and costs as much is of use: where more enclosures cost less than fewer
      */
     public record Chassis(Platform platform, int processors, boolean everyWeight) {
-
-        /** Platforms are known by their part numbers; all that is said of one takes long. */
-        @Override
-        public int hashCode() {
-            return 31 * platform.sku().hashCode() + 2 * processors + (everyWeight ? 1 : 0);
-        }
     }
 
     /** @param wanted skus of drives, cards and extras that must be held, and in how many machines at least: all of them, or one */

@@ -26,12 +26,32 @@ import sledwright.rules.memory.RankLimit;
  * @param entangled sets of groups that share kinds, because alike modules show the controller different ranks; each with more than
  *                  one group. All other groups stand by themselves
  * @param modules   of all groups
+ * @param extremes  of their figures
  */
 public record Level(ModuleType type, int width, int mts, Map<GroupKind, List<MemoryModule>> groups, List<List<GroupKind>> entangled,
-                    List<MemoryModule> modules) {
+                    List<MemoryModule> modules, Extremes extremes) {
+
+    /**
+     * What no module goes beyond.
+     *
+     * @param mostGb     capacity of a module
+     * @param leastWPerGb power of a module for each GB that it holds
+     */
+    public record Extremes(int mostGb, double leastWPerGb) {
+
+        private static Extremes of(List<MemoryModule> modules) {
+            return new Extremes(modules.stream().mapToInt(MemoryModule::capacityGb).max().orElse(0),
+                    modules.stream().mapToDouble(module -> module.powerW() / module.capacityGb()).min().orElse(0));
+        }
+    }
 
     public Level(ModuleType type, int width, int mts, Map<GroupKind, List<MemoryModule>> groups, List<List<GroupKind>> entangled) {
         this(type, width, mts, groups, entangled, groups.values().stream().flatMap(List::stream).toList());
+    }
+
+    private Level(ModuleType type, int width, int mts, Map<GroupKind, List<MemoryModule>> groups, List<List<GroupKind>> entangled,
+            List<MemoryModule> modules) {
+        this(type, width, mts, groups, entangled, modules, Extremes.of(modules));
     }
 
     /**

@@ -8,10 +8,8 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import sledwright.domain.CoolingKit;
 import sledwright.domain.Goal;
 import sledwright.domain.Licence;
@@ -38,8 +36,6 @@ import sledwright.generator.shape.ShapeKey;
 import sledwright.generator.shape.Shapes;
 import sledwright.generator.shape.SocketSlots;
 import sledwright.generator.time.Deadline;
-import sledwright.metrics.SpareSlots;
-import sledwright.rules.cooling.BlockedSlot;
 
 /**
  * The memory that a request may choose among, worked out as it is asked for and shared by platforms with equal rules, and by threads:
@@ -51,22 +47,17 @@ public final class MemoryMarket {
     private final Request request;
     private final Shelf shelf;
     private final Kept kept;
-    private final Map<Board, Known> boards = new ConcurrentHashMap<>();
+    private final Kept options;
     private final Map<String, Integer> leastUnits = new TreeMap<>();
-
-    private record Board(String platform, String kit, int sockets, Set<String> barred) {
-    }
-
-    /** @param key what its options are known by */
-    private record Known(SocketRoom room, OptionsKey key) {
-    }
 
     /**
      * @param stock     of the lots that the request accepts
      * @param request   as {@link #concerning} leaves it
      * @param somewhere modules of which one machine at least must hold one
+     * @param options   where this market's options are kept, which no other can use
      */
-    public MemoryMarket(MemoryStock stock, Request request, Set<String> somewhere) {
+    public MemoryMarket(MemoryStock stock, Request request, Set<String> somewhere, Kept options) {
+        this.options = options;
         this.stock = stock;
         this.request = request;
         shelf = stock.shelf();
@@ -121,17 +112,8 @@ public final class MemoryMarket {
      * @param barred modules that do not go onto the platform
      */
     public List<MemoryOption> options(Platform platform, CoolingKit kit, int sockets, Set<String> barred) {
-        Known known = boards.computeIfAbsent(new Board(platform.sku(), kit.sku(), sockets, barred),
-                same -> known(platform, kit, sockets, barred));
-        return kept.get(known.key, () -> newOptions(platform, known.room, barred));
-    }
-
-    private Known known(Platform platform, CoolingKit kit, int sockets, Set<String> barred) {
-        List<List<Integer>> depths = IntStream.range(0, sockets).mapToObj(socket -> IntStream.range(0, platform.board().channels())
-                .mapToObj(channel -> BlockedSlot.depth(platform, kit, socket, channel)).toList()).distinct().toList();
-        int uncovered = SpareSlots.uncovered(platform, kit, sockets);
-        return new Known(new SocketRoom(platform.memory(), depths, uncovered, sockets),
-                new OptionsKey(this, new Content(List.of(platform.memory(), depths, uncovered, sockets, barred))));
+        SocketRoom room = kept.get(new SocketRoom.Key(platform, kit, sockets), () -> SocketRoom.of(platform, kit, sockets));
+        return options.get(new OptionsKey(this, room.content(), barred), () -> newOptions(platform, room, barred));
     }
 
     private List<MemoryOption> newOptions(Platform platform, SocketRoom room, Set<String> barred) {
@@ -157,21 +139,22 @@ public final class MemoryMarket {
             return;
         }
         MemoryMode mode = request.require().mode();
-        ShapeKey key = new ShapeKey(List.copyOf(level.groups().keySet()), new SocketSlots(memory.slotsPerChannel(), room.depths()), mode,
-                memory.rankLimit(level.type()), memory.mix().maxDistinctCapacities(), memory.mix().countsPerSocket(),
-                request.require().populated().balanced());
-        int slots = IntStream.range(0, memory.channels())
-                .map(channel -> room.depths().stream().mapToInt(depth -> depth.get(channel)).min().orElse(0)).sum();
-        int mostModuleGb = modules.stream().mapToInt(MemoryModule::capacityGb).max().orElse(0);
         double share = mode == MemoryMode.MIRRORED ? memory.modes().mirroredFraction().orElse(0) : 1;
-        MemoryOption.Extent extent = new MemoryOption.Extent(request.machines(), room.sockets(), slots, memory.channels(), mostModuleGb,
-                share, stock.catalog().labour().perModule());
+        MemoryOption.Extent extent = new MemoryOption.Extent(request.machines(), room.sockets(), room.least(), memory.channels(),
+                level.extremes().mostGb(), share, stock.catalog().labour().perModule());
         double worthOfGb = request.worth().gb() * share;
         PriceFloor allPrices = stock.floorAtAnySpeed(level, memory, request.require().populated(), worthOfGb);
         boolean keptApart = level.entangled().stream().anyMatch(set -> level.holdsAny(set, wanted));
         found.add(new MemoryOption(level, nextSlowerMts, keptApart, extent, allPrices,
                 () -> stock.floor(level, worthOfGb),
-                new Builder(room, level, key)));
+                new Builder(room, level)));
+    }
+
+    private ShapeKey shapes(SocketRoom room, Level level) {
+        MemorySupport memory = room.memory();
+        return new ShapeKey(List.copyOf(level.groups().keySet()), new SocketSlots(memory.slotsPerChannel(), room.depths()),
+                request.require().mode(), memory.rankLimit(level.type()), memory.mix().maxDistinctCapacities(),
+                memory.mix().countsPerSocket(), request.require().populated().balanced());
     }
 
     /** Works out an option, or knows its points: they are kept by what they depend on. */
@@ -179,13 +162,11 @@ public final class MemoryMarket {
 
         private final SocketRoom room;
         private final Level level;
-        private final ShapeKey key;
         private PointsKey.OfOption content;
 
-        Builder(SocketRoom room, Level level, ShapeKey key) {
+        Builder(SocketRoom room, Level level) {
             this.room = room;
             this.level = level;
-            this.key = key;
         }
 
         @Override
@@ -197,7 +178,7 @@ public final class MemoryMarket {
             PointsKey.OfOption known = content;
             if (known == null) {
                 List<List<Lot>> lots = level.modules().stream().map(module -> shelf.lots(module.sku())).toList();
-                known = new PointsKey.OfOption(new Content(List.of(key, level.groups(), lots, leastUnits, room.sockets(), room.uncovered(),
+                known = new PointsKey.OfOption(new Content(List.of(shapes(room, level), level.groups(), lots, leastUnits, room.sockets(), room.uncovered(),
                         stock.catalog().labour().perModule(), room.memory().modes().mirroredFraction(), request.machines())),
                         lots.stream().mapToInt(List::size).sum());
                 content = known;
@@ -206,6 +187,7 @@ public final class MemoryMarket {
         }
 
         private Pricing pricing(MemoryNeed need, Deadline deadline) {
+            ShapeKey key = shapes(room, level);
             Shapes shapes = kept.get(key, () -> ShapeFinder.find(key, deadline));
             UnitCounts counts = new UnitCounts(request.machines(), request.machines() * room.sockets() * key.multiple(),
                     shapes.layouts().maxModules());

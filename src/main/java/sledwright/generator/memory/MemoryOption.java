@@ -27,7 +27,6 @@ public final class MemoryOption {
 
     private final Level level;
     private final boolean keptApart;
-    private final double leastWattsPerGb;
     private final int nextSlowerMts;
     private final Extent extent;
     private final MemoryFloor coarse;
@@ -68,7 +67,6 @@ public final class MemoryOption {
         this.ownPrices = ownPrices;
         this.builder = builder;
         this.keptApart = keptApart;
-        leastWattsPerGb = level.modules().stream().mapToDouble(module -> module.powerW() / module.capacityGb()).min().orElse(0);
         coarse = new MemoryFloor(extent, allPrices, false);
     }
 
@@ -98,7 +96,7 @@ public final class MemoryOption {
 
     /** What modules of a given number of GB draw at least, in watts: those of the lightest GB of the level. */
     public double leastW(double usableGb) {
-        return usableGb * leastWattsPerGb;
+        return usableGb * level.extremes().leastWPerGb();
     }
 
     public int mostWidth() {

@@ -25,10 +25,14 @@ public final class MemoryStock {
     private final Shelf shelf;
     private final Kept kept;
     private final Map<String, List<MemoryModule>> sold = new ConcurrentHashMap<>();
+    private final Map<AnySpeed, PriceFloor> anySpeed = new ConcurrentHashMap<>();
     private final Map<Floor, PriceFloor> floors = new ConcurrentHashMap<>();
     private final Map<Board, List<List<Level>>> levels = new ConcurrentHashMap<>();
 
-    private record Floor(List<String> modules, double worthOfGb) {
+    private record Floor(List<MemoryModule> modules, double worthOfGb) {
+    }
+
+    private record AnySpeed(String generation, ModuleType type, double worthOfGb) {
     }
 
     private record Board(String platform, Set<String> barred, boolean onePart, boolean sparing) {
@@ -60,22 +64,26 @@ public final class MemoryStock {
      */
     List<List<Level>> levels(Platform platform, Set<String> barred, MemoryWish wish, boolean sparing) {
         return levels.computeIfAbsent(new Board(platform.sku(), barred, wish.onePart(), sparing), same -> {
-            MemorySupport memory = platform.memory();
-            List<List<Level>> found = new ArrayList<>();
-            for (ModuleType type : ModuleType.values()) {
-                List<MemoryModule> modules = memory.takes(type)
-                        ? sold(memory).stream().filter(module -> module.type() == type && !barred.contains(module.sku())).toList()
-                        : List.of();
-                for (int width : widths(memory, modules)) {
-                    for (List<MemoryModule> mixing : mixing(wish, modules.stream()
-                            .filter(module -> width == 0 || module.deviceWidth() == width).toList())) {
-                        found.add(kept.get(new LevelsKey(memory, type, width, mixing, sparing),
-                                () -> Level.of(memory, type, width, mixing, sparing)));
-                    }
+            List<MemoryModule> modules = sold(platform.memory());
+            List<MemoryModule> fitting = barred.isEmpty() ? modules
+                    : modules.stream().filter(module -> !barred.contains(module.sku())).toList();
+            return kept.get(new LevelsKey(platform.memory(), wish.onePart(), sparing, fitting),
+                    () -> levels(platform.memory(), wish, sparing, fitting));
+        });
+    }
+
+    private static List<List<Level>> levels(MemorySupport memory, MemoryWish wish, boolean sparing, List<MemoryModule> all) {
+        List<List<Level>> found = new ArrayList<>();
+        for (ModuleType type : ModuleType.values()) {
+            List<MemoryModule> modules = memory.takes(type) ? all.stream().filter(module -> module.type() == type).toList() : List.of();
+            for (int width : widths(memory, modules)) {
+                for (List<MemoryModule> mixing : mixing(wish, modules.stream()
+                        .filter(module -> width == 0 || module.deviceWidth() == width).toList())) {
+                    found.add(Level.of(memory, type, width, mixing, sparing));
                 }
             }
-            return found;
-        });
+        }
+        return found;
     }
 
     /** What the modules of a level cost at least, minor units. */
@@ -85,12 +93,14 @@ public final class MemoryStock {
 
     /** The same of all modules that are among those of a level somewhere on a platform, at whatever speed. */
     PriceFloor floorAtAnySpeed(Level level, MemorySupport memory, MemoryWish wish, double worthOfGb) {
-        return floor(OneModulePart.allows(wish, sold(memory).size())
-                ? sold(memory).stream().filter(module -> module.type() == level.type()).toList() : level.modules(), worthOfGb);
+        return OneModulePart.allows(wish, sold(memory).size())
+                ? anySpeed.computeIfAbsent(new AnySpeed(memory.generation(), level.type(), worthOfGb), same -> new PriceFloor(shelf,
+                        sold(memory).stream().filter(module -> module.type() == level.type()).toList(), worthOfGb))
+                : floor(level.modules(), worthOfGb);
     }
 
     private PriceFloor floor(List<MemoryModule> modules, double worthOfGb) {
-        return floors.computeIfAbsent(new Floor(modules.stream().map(MemoryModule::sku).toList(), worthOfGb),
+        return floors.computeIfAbsent(new Floor(modules, worthOfGb),
                 same -> new PriceFloor(shelf, modules, worthOfGb));
     }
 

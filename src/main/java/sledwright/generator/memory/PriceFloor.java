@@ -1,6 +1,7 @@
 package sledwright.generator.memory;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -40,13 +41,27 @@ public final class PriceFloor {
         this.worthOfGb = worthOfGb;
         for (MemoryModule module : modules) {
             for (Lot lot : shelf.lots(module.sku())) {
-                lot.breaks().stream().filter(tier -> tier.minQuantity() <= lot.available()).mapToLong(Lot.PriceBreak::unitPrice).min()
-                        .ifPresent(price -> offers.add(new Offer(price, module.capacityGb(), lot.available())));
+                long least = Long.MAX_VALUE;
+                for (Lot.PriceBreak tier : lot.breaks()) {
+                    least = tier.minQuantity() <= lot.available() ? Math.min(least, tier.unitPrice()) : least;
+                }
+                if (least < Long.MAX_VALUE) {
+                    offers.add(new Offer(least, module.capacityGb(), lot.available()));
+                }
             }
         }
         byGb = stepsOfGb(Offer::price);
         byUnit = steps(Offer::price, offer -> 1);
-        middling = offers.stream().mapToDouble(Offer::price).sorted().skip(offers.size() / 2).findFirst().orElse(0);
+        middling = middling();
+    }
+
+    private double middling() {
+        double[] prices = new double[offers.size()];
+        for (int i = 0; i < prices.length; i++) {
+            prices[i] = offers.get(i).price;
+        }
+        Arrays.sort(prices);
+        return prices.length == 0 ? 0 : prices[prices.length / 2];
     }
 
     // Threads may share a floor: what two of them work out at once is the same, and nothing that is half made is seen of it.
@@ -80,8 +95,14 @@ public final class PriceFloor {
     private Steps steps(ToDoubleFunction<Offer> price, ToDoubleFunction<Offer> amount) {
         List<Offer> sorted = new ArrayList<>(offers);
         sorted.sort(Comparator.comparingDouble(offer -> price.applyAsDouble(offer) / amount.applyAsDouble(offer)));
-        return new Steps(sorted.stream().mapToDouble(offer -> offer.units * amount.applyAsDouble(offer)).toArray(),
-                sorted.stream().mapToDouble(offer -> price.applyAsDouble(offer) / amount.applyAsDouble(offer)).toArray());
+        double[] steps = new double[sorted.size()];
+        double[] pricesPerUnit = new double[sorted.size()];
+        for (int i = 0; i < steps.length; i++) {
+            double each = amount.applyAsDouble(sorted.get(i));
+            steps[i] = sorted.get(i).units * each;
+            pricesPerUnit[i] = price.applyAsDouble(sorted.get(i)) / each;
+        }
+        return new Steps(steps, pricesPerUnit);
     }
 
     /** The least price in minor units of some GB in at least a number of modules within the slots; infinite where stock ends first. */

@@ -46,7 +46,8 @@ class PricingTest {
     }
 
     private static MemoryMarket market(Catalog shop, Request request) {
-        return new MemoryMarket(new MemoryStock(shop, new Shelf(shop, request), new Kept(1 << 20)), MemoryMarket.concerning(request), Set.of());
+        Kept kept = new Kept(1 << 20);
+        return new MemoryMarket(new MemoryStock(shop, new Shelf(shop, request), kept), MemoryMarket.concerning(request), Set.of(), kept);
     }
 
     private static List<MemoryPoint> points(Catalog shop, Request request) {

@@ -33,6 +33,9 @@ import sledwright.rules.enclosure.EnclosurePower;
 /** What an order draws on: the lots that its lines accept, by part, and the enclosures that its sleds may stand in. */
 public final class Market {
 
+    /** More units than that are as good, and sums of them stay whole numbers. */
+    private static final int MOST_UNITS = Integer.MAX_VALUE / 4;
+
     private final Catalog catalog;
     private final OrderRequest order;
     private final int machines;
@@ -46,6 +49,8 @@ public final class Market {
     private final List<String> suppliers = new ArrayList<>();
     private final List<Bay> bays = new ArrayList<>();
     private final boolean[][] within;
+    /** Units of each part that a pool's lines may draw. */
+    private final int[][] available;
 
     public Market(Catalog catalog, OrderRequest order) {
         this.catalog = catalog;
@@ -82,6 +87,10 @@ public final class Market {
         cheapest = IntStream.range(0, pools.size())
                 .mapToObj(pool -> byPart.stream().mapToLong(sources -> cheapest(sources, pool)).toArray())
                 .toArray(long[][]::new);
+        available = IntStream.range(0, pools.size())
+                .mapToObj(pool -> byPart.stream().mapToInt(sources -> (int) Math.min(MOST_UNITS, sources.stream()
+                        .filter(source -> source.pools()[pool]).mapToLong(OfferedLot::most).sum())).toArray())
+                .toArray(int[][]::new);
         within = within();
         addBays();
     }
@@ -262,8 +271,7 @@ public final class Market {
 
     /** Units of a part that a pool's lines may draw. */
     public int available(int part, int pool) {
-        return (int) Math.min(Integer.MAX_VALUE / 4,
-                byPart.get(part).stream().filter(source -> source.pools()[pool]).mapToLong(OfferedLot::most).sum());
+        return available[pool][part];
     }
 
     /** Units of a part that no machine goes beyond. */

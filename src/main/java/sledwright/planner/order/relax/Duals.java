@@ -1,9 +1,12 @@
 package sledwright.planner.order.relax;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import sledwright.planner.order.market.Bay;
 import sledwright.planner.order.market.Column;
 
@@ -56,10 +59,15 @@ public record Duals(long[][] part, long[] bay, long[] kilowatt, Map<Trait, Long>
         return sum;
     }
 
-    /** Numbers of units of a part in a line from which on it is worth more or less, ascending. */
-    int[] steps(int line, int of) {
-        return trait.keySet().stream().filter(Trait.Takes.class::isInstance).map(Trait.Takes.class::cast)
-                .filter(takes -> takes.line() == line && takes.part() == of).mapToInt(Trait.Takes::least).sorted().toArray();
+    /** Part -> numbers of its units in a machine of a line from which on it is worth more or less. */
+    Map<Integer, SortedSet<Integer>> steps(int line) {
+        Map<Integer, SortedSet<Integer>> steps = new HashMap<>();
+        for (Trait some : trait.keySet()) {
+            if (some instanceof Trait.Takes takes && takes.line() == line) {
+                steps.computeIfAbsent(takes.part(), part -> new TreeSet<>()).add(takes.least());
+            }
+        }
+        return steps;
     }
 
     /** A place in an enclosure for a machine of a line. */

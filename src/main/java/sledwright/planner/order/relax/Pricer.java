@@ -1,12 +1,14 @@
 package sledwright.planner.order.relax;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicLong;
@@ -53,6 +55,8 @@ public final class Pricer {
 
     /** No machine takes more units of a part. */
     private static final int MOST_UNITS = 128;
+
+    private static final SortedSet<Integer> NO_STEPS = Collections.emptySortedSet();
 
     private final Market market;
     private final Variants variants;
@@ -170,12 +174,12 @@ public final class Pricer {
         Map<String, List<Lot>> lots = new HashMap<>();
         int slots = variant.platforms().stream().map(sku -> market.catalog().platform(sku).orElseThrow().board())
                 .mapToInt(board -> board.sockets() * board.channels() * board.slotsPerChannel()).max().orElse(1);
+        Map<Integer, SortedSet<Integer>> steps = duals.steps(asked.line);
         for (int part = 0; part < market.parts(); part++) {
-            int available = available(asked, part);
-            if (available > 0) {
+            if (available(asked, part) > 0) {
                 boolean isCharged = charge > 0 && market.catalog().module(market.sku(part)).isPresent();
                 lots.put(market.sku(part), List.of(lot(asked, part, extra(asked.line, part, variant.bay(), duals), isCharged ? charge
-                        : 0, slots, duals)));
+                        : 0, slots, steps.getOrDefault(part, NO_STEPS), duals)));
             }
         }
         return lots;
@@ -199,13 +203,13 @@ public final class Pricer {
      * What stands for a part's lots where only its worth counts; where that is uneven, a price for every number of units, rounded down.
      *
      * @param charge for each machine that holds some of it: for as few as have the slots
+     * @param steps  units from which on it is worth more or less
      */
-    private Lot lot(Asked asked, int part, long extra, long charge, int slots, Duals duals) {
+    private Lot lot(Asked asked, int part, long extra, long charge, int slots, SortedSet<Integer> steps, Duals duals) {
         int pool = market.poolOf(asked.line);
         int available = available(asked, part);
         Lot plain = lot(market.sku(part), available, duals.part()[pool][part] + extra);
-        int[] steps = duals.steps(asked.line, part);
-        int uneven = charge > 0 ? 1 : steps.length > 0 ? steps[0] : Integer.MAX_VALUE;
+        int uneven = charge > 0 ? 1 : steps.isEmpty() ? Integer.MAX_VALUE : steps.first();
         if (uneven > available) {
             return plain;
         }
@@ -214,7 +218,7 @@ public final class Pricer {
             each.add(plain.breaks().get(0));
         }
         int most = (charge > 0 ? slots : MOST_UNITS) * (market.line(asked.line).isTogether() ? market.line(asked.line).machines() : 1);
-        int last = Math.min(available, Math.max(most, steps.length > 0 ? steps[steps.length - 1] : 0));
+        int last = Math.min(available, Math.max(most, steps.isEmpty() ? 0 : steps.last()));
         for (int units = uneven; units <= last; units++) {
             long holders = (units + slots - 1) / slots;
             each.add(new PriceBreak(units, Math.floorDiv(duals.of(asked.line, pool, part, units) + extra * units + charge * holders,
