@@ -121,7 +121,7 @@ final class Pricing {
         if (deadline.isOver()) {
             throw new OutOfTimeException();
         }
-        List<MemoryPoint> kept = new ArrayList<>(2);
+        BucketPoints kept = BucketPoints.of(everyWeight);
         long labour = labourPerModule * modules(bucket) * machines;
         long leastOfAll = UNAVAILABLE;
         for (Shapes.Shape shape : bucket.shapes()) {
@@ -139,7 +139,7 @@ final class Pricing {
                 combine(kept, bucket, shape, most, 0, price, least, new Draw[shape.groups().length]);
             }
         }
-        for (MemoryPoint point : kept) {
+        for (MemoryPoint point : kept.all()) {
             Skyline skyline = skyline(skylines, point.microwatts());
             if (!skyline.matches(bucket.widthRank(), point.price(), point.microwatts() - point.slack())) {
                 skyline.add(bucket.widthRank(), point.price(), point.microwatts());
@@ -169,9 +169,9 @@ final class Pricing {
      * @param price of the draws chosen so far and, for the groups still open, their cheapest
      * @param least watts of the draws chosen so far and, for the groups still open, their lightest
      */
-    private void combine(List<MemoryPoint> kept, Shapes.Bucket bucket, Shapes.Shape shape, double most, int index, long price,
+    private void combine(BucketPoints kept, Shapes.Bucket bucket, Shapes.Shape shape, double most, int index, long price,
             long least, Draw[] chosen) {
-        if (!everyWeight && isMatched(kept, price, least) || price > most || !Budget.allows(need.limit(), price)) {
+        if (!everyWeight && kept.isMatched(price, least) || price > most || !Budget.allows(need.limit(), price)) {
             return;
         }
         if (index == chosen.length) {
@@ -208,7 +208,7 @@ final class Pricing {
         return dealtExactly ? load.lightest() : load.heaviest() - load.range();
     }
 
-    private void keep(List<MemoryPoint> kept, Shapes.Bucket bucket, Shapes.Shape shape, long price, Draw[] chosen) {
+    private void keep(BucketPoints kept, Shapes.Bucket bucket, Shapes.Shape shape, long price, Draw[] chosen) {
         Draw all = Draw.NOTHING;
         for (Draw draw : chosen) {
             all = all.plus(draw);
@@ -216,28 +216,15 @@ final class Pricing {
         Draw.Load load = all.load();
         // A single uneven kind of two weights is already dealt as well as can be.
         boolean dealt = load.uneven() > 1 && dealtExactly;
-        if (dealt && !everyWeight && isMatched(kept, price, load.total() / machines)) {
+        if (dealt && !everyWeight && kept.isMatched(price, load.total() / machines)) {
             return;
         }
         long heaviest = dealt ? Deal.heaviestMicrowatts(all.shares(), machines) : load.heaviest();
         long slack = load.uneven() > 1 && !dealtExactly ? load.range() : 0;
-        if (!isMatched(kept, price, heaviest - slack)) {
-            kept.removeIf(point -> point.price() >= price
-                    && (everyWeight ? point.microwatts() == heaviest
-                            && point.slack() == 0 : point.microwatts() - point.slack() >= heaviest));
+        if (!kept.isMatched(price, heaviest - slack)) {
             Population socket = new Population(shapes.key(), bucket.figures(), shape);
             kept.add(new MemoryPoint(price, bucket.figures().totalGb() * shapes.key().multiple(), bucket.figures().fullestGb(),
                     usableGb(bucket), heaviest, slack, new MemoryPoint.Filling(modules(bucket), socket, all)));
         }
-    }
-
-    private boolean isMatched(List<MemoryPoint> kept, long price, long microwatts) {
-        for (MemoryPoint point : kept) {
-            if (point.price() <= price && (everyWeight ? point.microwatts() == microwatts
-                    && point.slack() == 0 : point.microwatts() <= microwatts)) {
-                return true;
-            }
-        }
-        return false;
     }
 }
