@@ -216,9 +216,10 @@ final class Counter {
         IntStream.range(0, Math.min(courses.size(), PARTS)).parallel().forEach(part -> {
             int[] now = new int[stock.length];
             int[][] shortOf = Arrays.stream(ways).map(of -> new int[of.length]).toArray(int[][]::new);
+            int[][][] failed = Arrays.stream(ways).map(of -> new int[of.length][]).toArray(int[][][]::new);
             for (int s = part; s < visits.length; s += PARTS) {
                 System.arraycopy(stock, 0, now, 0, stock.length);
-                margins[s] = course(visits[s], draws, now, seen.apply(part, s), shortOf) - loss + spared(spared, stock, now);
+                margins[s] = course(visits[s], draws, now, seen.apply(part, s), shortOf, failed) - loss + spared(spared, stock, now);
                 after.ifPresent(see -> see.accept(part, now));
             }
         });
@@ -286,8 +287,15 @@ final class Counter {
     /** Fixed, so that sums come out the same on any machine. */
     private static final int PARTS = 8;
 
-    private double course(int[] visits, int[][][][] draws, int[] stock, Seen seen, int[][] shortOf) {
+    /**
+     * @param shortOf see {@link #isTaken}
+     * @param failed  room for what each way drew on when it failed
+     */
+    private double course(int[] visits, int[][][][] draws, int[] stock, Seen seen, int[][] shortOf, int[][][] failed) {
         double earned = 0;
+        for (int[][] ofClass : failed) {
+            Arrays.fill(ofClass, null);
+        }
         // Stock only dwindles until more arrives, so a way that failed need not be tried again before.
         int[] first = new int[ways.length];
         int[] arrived = new int[ways.length];
@@ -302,7 +310,16 @@ final class Counter {
             }
             int[][][] offered = draws[k];
             int at = first[k];
-            while (at < offered.length && !isTaken(offered[at][by], stock, shortOf[k], at)) {
+            int[][] before = failed[k];
+            while (at < offered.length) {
+                int[] draw = offered[at][by];
+                // Where it would draw on the same, nothing has arrived for it.
+                if (draw != before[at]) {
+                    if (isTaken(draw, stock, shortOf[k], at)) {
+                        break;
+                    }
+                    before[at] = draw;
+                }
                 at++;
             }
             first[k] = at;
@@ -322,9 +339,6 @@ final class Counter {
      * @param shortOf by way, how far behind the first the part stands that was missing last: it is likely to be missing again
      */
     private static boolean isTaken(int[] draw, int[] stock, int[] shortOf, int way) {
-        if (draw == null) {
-            return false;
-        }
         int end = 1 + 2 * draw[0];
         int likely = 1 + shortOf[way];
         if (likely < end && stock[draw[likely]] < draw[likely + 1] || !isThere(draw, end, stock)) {

@@ -96,7 +96,8 @@ final class Racks {
     /**
      * By the number of arrivals that a customer waits for, how the parts of an order are drawn; null where some part has not come by then.
      * The counter does this so often that it is one row of numbers: how many parts come from one pool alone; pool and units of each of
-     * these; units of each other part, from how many pools, and these in the order in which they are drawn on.
+     * these; units of each other part, from how many pools, and these in the order in which they are drawn on. Where an arrival changes
+     * nothing, it is the same row.
      *
      * @param stock by pool; those that are empty before any order comes are left out
      * @param ample by pool, whether it has more than orders can take: a part that is drawn from such a one first is left out
@@ -125,9 +126,14 @@ final class Racks {
             int[][] there = Arrays.stream(way.pools()).map(of -> Arrays.stream(of).filter(p -> arrival[p] <= last).filter(counts).toArray())
                     .toArray(int[][]::new);
             int[] scarce = IntStream.range(0, there.length).filter(i -> there[i].length == 0 || !ample[there[i][0]]).toArray();
-            draws[arrived] = Arrays.stream(scarce).anyMatch(i -> there[i].length == 0) ? null : row(scarce, way.units(), there);
+            draws[arrived] = Arrays.stream(scarce).anyMatch(i -> there[i].length == 0) ? null
+                    : sameOr(draws[arrived - 1], row(scarce, way.units(), there));
         }
         return draws;
+    }
+
+    private static int[] sameOr(int[] before, int[] row) {
+        return Arrays.equals(before, row) ? before : row;
     }
 
     private static int[] row(int[] parts, int[] units, int[][] pools) {
