@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -111,7 +112,10 @@ final class Assembler {
                     Build.of(frame.platform(), frame.processor(), frame.processors(), frame.parts().cooling(), frame.supply(),
                             modules).with(fitout)));
         }
-        machines.sort(Comparator.comparingDouble(PowerDraw::loadW).reversed());
+        // Of many machines few differ.
+        Map<Build, Double> loads = new IdentityHashMap<>();
+        same.values().forEach(build -> loads.put(build, PowerDraw.loadW(build)));
+        machines.sort(Comparator.comparing(loads::get).reversed());
         return machines;
     }
 
