@@ -33,7 +33,8 @@ public record Lot(String sku, String lot, String supplier, Condition condition, 
     }
 
     public Lot {
-        breaks = breaks.size() == 1 ? List.copyOf(breaks) : breaks.stream().sorted(Comparator.comparingInt(PriceBreak::minQuantity)).toList();
+        breaks = breaks.size() == 1 ? List.copyOf(breaks)
+                : breaks.stream().sorted(Comparator.comparingInt(PriceBreak::minQuantity)).toList();
         if (breaks.isEmpty()) {
             throw new IllegalArgumentException("lot %s of %s has no price".formatted(lot, sku));
         }

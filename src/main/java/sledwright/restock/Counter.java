@@ -288,7 +288,7 @@ final class Counter {
     private static final int PARTS = 8;
 
     /**
-     * @param shortOf see {@link #isTaken}
+     * @param shortOf see {@link Take#isTaken}
      * @param failed  room for what each way drew on when it failed
      */
     private double course(int[] visits, int[][][][] draws, int[] stock, Seen seen, int[][] shortOf, int[][][] failed) {
@@ -315,7 +315,7 @@ final class Counter {
                 int[] draw = offered[at][by];
                 // Where it would draw on the same, nothing has arrived for it.
                 if (draw != before[at]) {
-                    if (isTaken(draw, stock, shortOf[k], at)) {
+                    if (Take.isTaken(draw, stock, shortOf[k], at)) {
                         break;
                     }
                     before[at] = draw;
@@ -330,61 +330,6 @@ final class Counter {
             }
         }
         return earned;
-    }
-
-    /**
-     * Takes what an order needs, or nothing where something is missing.
-     *
-     * @param draw    as {@link Racks#draws} has it
-     * @param shortOf by way, how far behind the first the part stands that was missing last: it is likely to be missing again
-     */
-    private static boolean isTaken(int[] draw, int[] stock, int[] shortOf, int way) {
-        int end = 1 + 2 * draw[0];
-        int likely = 1 + shortOf[way];
-        if (likely < end && stock[draw[likely]] < draw[likely + 1] || !isThere(draw, end, stock)) {
-            return false;
-        }
-        for (int i = 1; i < end; i += 2) {
-            int left = stock[draw[i]] - draw[i + 1];
-            if (left < 0) {
-                for (int taken = 1; taken < i; taken += 2) {
-                    stock[draw[taken]] += draw[taken + 1];
-                }
-                shortOf[way] = i - 1;
-                return false;
-            }
-            stock[draw[i]] = left;
-        }
-        takeMixed(draw, end, stock);
-        return true;
-    }
-
-    /** Whether there is enough of the parts that come from several pools. */
-    private static boolean isThere(int[] draw, int from, int[] stock) {
-        int i = from;
-        while (i < draw.length) {
-            int missing = draw[i];
-            int end = i + 2 + draw[i + 1];
-            for (int j = i + 2; j < end && missing > 0; j++) {
-                missing -= stock[draw[j]];
-            }
-            if (missing > 0) {
-                return false;
-            }
-            i = end;
-        }
-        return true;
-    }
-
-    private static void takeMixed(int[] draw, int from, int[] stock) {
-        for (int i = from; i < draw.length; i += 2 + draw[i + 1]) {
-            int missing = draw[i];
-            for (int j = i + 2; missing > 0; j++) {
-                int left = stock[draw[j]] - missing;
-                stock[draw[j]] = Math.max(0, left);
-                missing = -left;
-            }
-        }
     }
 
     private List<Map<Choice, Long>> builds(long[][][] used) {

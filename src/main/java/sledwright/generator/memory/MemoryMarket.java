@@ -178,9 +178,9 @@ public final class MemoryMarket {
             PointsKey.OfOption known = content;
             if (known == null) {
                 List<List<Lot>> lots = level.modules().stream().map(module -> shelf.lots(module.sku())).toList();
-                known = new PointsKey.OfOption(new Content(List.of(shapes(room, level), level.groups(), lots, leastUnits, room.sockets(), room.uncovered(),
-                        stock.catalog().labour().perModule(), room.memory().modes().mirroredFraction(), request.machines())),
-                        lots.stream().mapToInt(List::size).sum());
+                Content all = new Content(List.of(shapes(room, level), level.groups(), lots, leastUnits, room.sockets(), room.uncovered(),
+                        stock.catalog().labour().perModule(), room.memory().modes().mirroredFraction(), request.machines()));
+                known = new PointsKey.OfOption(all, lots.stream().mapToInt(List::size).sum());
                 content = known;
             }
             return known;
