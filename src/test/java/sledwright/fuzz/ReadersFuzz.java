@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 final class ReadersFuzz {
 
     @MethodSource("kept")
-    @FuzzTest(maxDuration = "60s")
+    @FuzzTest(maxDuration = "30s")
     void bytes(byte[] bytes) {
         Target.readChosen(bytes);
     }

@@ -218,8 +218,10 @@ record UpgradeCase(RandomCase that, Build build, double tradeIn, Catalog buyer) 
                 new Goal(Objective.CHEAPEST, r.worth(), Licence.NONE), new Shortlist(1, 0),
                 new PartChoice(Set.of(platform.sku()), r.forbid(), r.use(), Map.of(), Equipment.NONE)).withEquipment(r.equipment());
         long most = r.limit().price().orElse(Long.MAX_VALUE - 1);
+        Map<String, long[]> prices = new HashMap<>();
+        shifts.keySet().forEach(sku -> prices.put(sku, ExhaustiveDraw.prices(sold(sku))));
         long least = BruteForce.allOfEverySet(new RandomCase(that.seed(), coded, plain)).stream().map(Candidate::price).distinct()
-                .mapToLong(code -> spend(shifts, code)).filter(spend -> spend <= most).min().orElse(Long.MAX_VALUE);
+                .mapToLong(code -> spend(shifts, prices, code)).filter(spend -> spend <= most).min().orElse(Long.MAX_VALUE);
         long licence = licence(build.cores(), build.processors().size());
         boolean stands = Reading.machine(build, plain, catalog.throughputFactors()).isEmpty()
                 && Reading.partNumbers(r.require().populated(), build.modules().values().stream().map(MemoryModule::sku).distinct().count()).isEmpty();
@@ -231,7 +233,7 @@ record UpgradeCase(RandomCase that, Build build, double tradeIn, Catalog buyer) 
     }
 
     /** What a set of parts comes to when something is changed; too much to count where the shop does not sell it. */
-    private long spend(Map<String, Integer> shifts, long code) {
+    private long spend(Map<String, Integer> shifts, Map<String, long[]> pricesOf, long code) {
         Catalog catalog = catalog();
         List<String> skus = List.copyOf(shifts.keySet());
         long spend = machines() * catalog.labour().perMachine();
@@ -240,7 +242,7 @@ record UpgradeCase(RandomCase that, Build build, double tradeIn, Catalog buyer) 
             int end = i + 1 < skus.size() ? shifts.get(skus.get(i + 1)) : Long.SIZE - 1;
             int units = (int) (code >>> shifts.get(sku) & (1L << end - shifts.get(sku)) - 1);
             long least = Long.MAX_VALUE;
-            long[] prices = ExhaustiveDraw.prices(sold(sku));
+            long[] prices = pricesOf.get(sku);
             int installed = installed(sku);
             int drawer = request().onHand().getOrDefault(sku, 0);
             for (int kept = 0; kept <= Math.min(units, installed); kept++) {
