@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import sledwright.domain.Catalog;
@@ -80,11 +81,22 @@ public final class Search implements Exact {
 
     @Override
     public Findings runHolding(String sku, Request request, Deadline deadline) {
-        boolean mayDiffer = catalog.module(sku).isPresent() || catalog.drive(sku).isPresent();
-        if (request.machines() > 1 && mayDiffer && !request.use().contains(sku)) {
-            return run(request, Set.of(sku), deadline);
+        return runHolding(Set.of(sku), request, deadline);
+    }
+
+    /** The same of several parts, each of which one machine at least holds. */
+    public Findings runHolding(Set<String> skus, Request request, Deadline deadline) {
+        Request asked = request;
+        Set<String> somewhere = new TreeSet<>();
+        for (String sku : skus) {
+            boolean mayDiffer = catalog.module(sku).isPresent() || catalog.drive(sku).isPresent();
+            if (request.machines() > 1 && mayDiffer && !request.use().contains(sku)) {
+                somewhere.add(sku);
+            } else {
+                asked = asked.using(sku);
+            }
         }
-        return run(request.using(sku), deadline);
+        return run(asked, somewhere, deadline);
     }
 
     @Override

@@ -63,6 +63,12 @@ class OrderAgainstCpSatTest {
         assertThat(all.statuses.keySet()).as("%s", all).contains(OrderStatus.SHORT);
     }
 
+    /** Two machines of one build may take a part number in one of them alone. */
+    @Test
+    void whatMachinesOfOneBuildHaveTogetherOneMayHaveAlone() {
+        assertThat(judge(RandomOrder.small(980163))).isEqualTo(new Verdict("", "", OrderStatus.PROVED, true));
+    }
+
     private static String shown(RandomOrder that) {
         RandomOrder small = OrderShrinker.shrink(that, next -> {
             try {

@@ -243,12 +243,15 @@ public final class ColumnGeneration {
         long missing = missing(line, duals);
         long least = traits.isEmpty() ? machines * missing : NEVER;
         boolean mostFirst = one < missing;
-        // What they have in common counts once, however many they are.
-        long common = duals.trait().entrySet().stream()
-                .filter(trait -> trait.getKey() instanceof Trait.Takes takes && takes.line() == line).mapToLong(Map.Entry::getValue).sum();
+        // What they have in common counts once, however many they are; and they may have in common what none has by itself.
+        long[] common = duals.trait().entrySet().stream()
+                .filter(trait -> trait.getKey() instanceof Trait.Takes takes && takes.line() == line)
+                .mapToLong(Map.Entry::getValue).toArray();
+        long costs = Arrays.stream(common).filter(takes -> takes > 0).sum();
+        long gains = Arrays.stream(common).filter(takes -> takes < 0).sum();
         for (int i = 0; i < machines && one < NEVER; i++) {
             int some = mostFirst ? machines - i : i + 1;
-            if (some * one - (some - 1) * common + (machines - some) * missing >= least) {
+            if (some * one - (some - 1) * costs + (some > 1 ? gains : 0) + (machines - some) * missing >= least) {
                 break;
             }
             Pricer.Best alike = pricer.best(line, traits, most.get(line), some, duals, deadline);

@@ -10,7 +10,6 @@ import java.util.OptionalLong;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.ToLongFunction;
@@ -258,7 +257,7 @@ public final class Pricer {
     /**
      * The best over some ways to stand.
      *
-     * @param use part numbers that it takes in any case
+     * @param use part numbers that it takes in any case; machines together may take modules and drives of them in some alone
      */
     private Best best(int line, int machines, Request asked, List<Variants.Variant> ways, Set<String> use, Offers offers,
             Deadline deadline) {
@@ -270,8 +269,8 @@ public final class Pricer {
         // Machines together may be shared out to several kinds of enclosure.
         double mostW = ways.stream().mapToDouble(Pricer::mostW).max().orElse(0);
         for (Variants.Variant variant : ways) {
-            Request request = scaled(asked, machines, variant.platforms(), machines == 1 ? mostW(variant) : mostW, use);
-            Findings findings = search.on(shop.with(offers.lots(variant), labour)).run(below(request, best), deadline);
+            Request request = scaled(asked, machines, variant.platforms(), machines == 1 ? mostW(variant) : mostW);
+            Findings findings = search.on(shop.with(offers.lots(variant), labour)).runHolding(use, below(request, best), deadline);
             searches.incrementAndGet();
             note(findings.doubts());
             if (findings.status() != Status.IMPOSSIBLE) {
@@ -310,9 +309,7 @@ public final class Pricer {
     }
 
     /** The request with money scaled and whatever the offers have settled left open. */
-    private Request scaled(Request request, int machines, Set<String> platforms, double mostW, Set<String> use) {
-        Set<String> used = new TreeSet<>(request.use());
-        used.addAll(use);
+    private Request scaled(Request request, int machines, Set<String> platforms, double mostW) {
         Worth worth = free ? Worth.NOTHING : request.worth();
         Licence licence = free ? Licence.NONE : request.licence();
         Objective objective = free ? Objective.CHEAPEST : request.objective();
@@ -321,7 +318,7 @@ public final class Pricer {
                         worth.throughput() * ScaledMoney.ONE, worth.work() * ScaledMoney.ONE),
                         new Licence(licence.perCore() * ScaledMoney.ONE, licence.perProcessor() * ScaledMoney.ONE)),
                 new Shortlist(1, request.step()),
-                new PartChoice(platforms, request.forbid(), used, Map.of(), request.equipment().withEnclosure(EnclosureFrom.OWN)));
+                new PartChoice(platforms, request.forbid(), request.use(), Map.of(), request.equipment().withEnclosure(EnclosureFrom.OWN)));
     }
 
     private static Labour scaled(Labour labour) {
