@@ -176,9 +176,9 @@ public final class Pricer {
         Map<Integer, SortedSet<Integer>> steps = duals.steps(asked.line);
         for (int part = 0; part < market.parts(); part++) {
             if (available(asked, part) > 0) {
-                boolean isCharged = charge > 0 && market.catalog().module(market.sku(part)).isPresent();
-                lots.put(market.sku(part), List.of(lot(asked, part, extra(asked.line, part, variant.bay(), duals), isCharged ? charge
-                        : 0, slots, steps.getOrDefault(part, NO_STEPS), duals)));
+                long charged = charge > 0 && market.isModule(part) ? charge : 0;
+                lots.put(market.sku(part), List.of(lot(asked, part, extra(asked.line, part, variant.bay(), duals), charged, slots,
+                        steps.getOrDefault(part, NO_STEPS), duals)));
             }
         }
         return lots;
