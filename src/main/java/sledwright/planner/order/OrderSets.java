@@ -63,7 +63,7 @@ final class OrderSets {
      * found or soon ruled out.
      */
     void split(ColumnGeneration root) {
-        begin(root);
+        begin(root.tightened());
         for (int step = 0; !sets.isEmpty() && !incumbent.isOver(); step++) {
             ColumnGeneration set = incumbent.isWhole() || step % 2 > 0 || latest.isEmpty() ? sets.peek() : latest.peek();
             sets.remove(set);
@@ -79,6 +79,7 @@ final class OrderSets {
     /** All orders; those that lack nothing apart from the others as long as none of them is known. */
     private void begin(ColumnGeneration root) {
         if (incumbent.isWhole()) {
+            root.run(incumbent.enough(), incumbent.deadline(), incumbent::rise);
             sets.add(root);
             return;
         }
@@ -93,12 +94,12 @@ final class OrderSets {
 
     private void split(ColumnGeneration asked, boolean isNarrow) {
         ColumnGeneration set = asked;
-        List<Restrictions> ways = set.mix() == null ? List.of() : branching.first(set.settled(), set.mix(), incumbent.cost() - set.bound());
+        List<Restrictions> ways = set.mix() == null ? List.of() : first(set);
         boolean narrows = isNarrow || ways.isEmpty();
         if (narrows && ways.isEmpty() && set.mix() != null) {
             set = narrowed(set, Math.min(closed, least()));
             // Narrower, it may have a mix of several suppliers or parts again.
-            ways = set.bound() >= incumbent.enough() ? List.of() : branching.ways(set.settled(), set.mix(), incumbent.cost() - set.bound());
+            ways = set.bound() >= incumbent.enough() ? List.of() : ways(set);
         }
         if (ways.isEmpty()) {
             closed = Math.min(closed, set.bound());
@@ -121,6 +122,32 @@ final class OrderSets {
         }
         kept.sort(Comparator.comparingLong(ColumnGeneration::bound).reversed());
         kept.forEach(latest::push);
+    }
+
+    private List<Restrictions> first(ColumnGeneration set) {
+        return branching.first(set.settled(), set.mix(), incumbent.cost() - set.bound());
+    }
+
+    private List<Restrictions> ways(ColumnGeneration set) {
+        List<Restrictions> first = first(set);
+        return first.isEmpty() ? strongest(set) : first;
+    }
+
+    /** The split that raises the bounds of what it leaves most, multiplied, as far as the columns known so far tell. */
+    private List<Restrictions> strongest(ColumnGeneration set) {
+        List<List<Restrictions>> all = branching.ways(set.settled(), set.mix());
+        double[] rises = all.size() < 2 ? new double[all.size()]
+                : all.stream().parallel().mapToDouble(ways -> rise(set, ways)).toArray();
+        int best = 0;
+        for (int i = 1; i < rises.length; i++) {
+            best = rises[i] > rises[best] ? i : best;
+        }
+        return all.isEmpty() ? List.of() : all.get(best);
+    }
+
+    private double rise(ColumnGeneration set, List<Restrictions> ways) {
+        return ways.stream().mapToDouble(way -> Math.log(Math.max(1, set.under(way).estimate(incumbent.deadline()) - set.bound())))
+                .average().orElseThrow();
     }
 
     /** With what holds of whole orders, where a set holds no others, or others are no better. */

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import sledwright.domain.CoolingKit;
 import sledwright.domain.Equipment;
@@ -49,10 +48,11 @@ final class Answers {
 
     /**
      * @param worth of everything that the line can use
+     * @param common what was taken beyond that for what machines have in common and what cuts count
      * @param most  units of parts that it might take at most
      * @param takes what the column took
      */
-    private record Answer(long[] worth, Map<Trait, Long> traits, Map<Integer, Integer> most, long takes, Pricer.Best best) {
+    private record Answer(long[] worth, Map<Object, Long> common, Map<Integer, Integer> most, long takes, Pricer.Best best) {
 
         /** Whether it was looked for among all that may be now, and is one of these. */
         boolean isWithin(Map<Integer, Integer> now) {
@@ -104,17 +104,25 @@ final class Answers {
      */
     Pricer.Best of(Question question, Map<Integer, Integer> most, Duals duals, Supplier<Pricer.Best> search) {
         long[] worth = worth(question.line, most, duals);
-        Map<Trait, Long> traits = duals.trait().entrySet().stream()
-                .filter(trait -> trait.getKey().line() == question.line && !(trait.getKey() instanceof Trait.Stands))
-                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+        Map<Object, Long> common = new HashMap<>();
+        duals.trait().forEach((trait, value) -> {
+            if (trait.line() == question.line && !(trait instanceof Trait.Stands)) {
+                common.put(trait, value);
+            }
+        });
+        duals.cut().forEach((cut, value) -> {
+            if (cut.counts(question.line, cut.part())) {
+                common.put(cut, value);
+            }
+        });
         Deque<Answer> answers = answered.computeIfAbsent(question, asked -> new ArrayDeque<>());
         for (Answer answer : answers) {
-            if (answer.isWithin(most) && holds(answer, question.line, worth, traits, duals)) {
+            if (answer.isWithin(most) && holds(answer, question.line, worth, common, duals)) {
                 return answer.best;
             }
         }
         Pricer.Best best = search.get();
-        answers.addFirst(new Answer(worth, traits, most, best.column() == null ? 0
+        answers.addFirst(new Answer(worth, common, most, best.column() == null ? 0
                 : duals.of(best.column(), market.poolOf(question.line)), best));
         if (answers.size() > KEPT) {
             answers.removeLast();
@@ -122,11 +130,12 @@ final class Answers {
         return best;
     }
 
-    private boolean holds(Answer answer, int line, long[] worth, Map<Trait, Long> traits, Duals duals) {
+    private boolean holds(Answer answer, int line, long[] worth, Map<Object, Long> common, Duals duals) {
         if (answer.best.column() == null) {
             return answer.best.least() == Long.MAX_VALUE;
         }
-        if (!answer.traits.equals(traits) || duals.of(answer.best.column(), market.poolOf(line)) != answer.takes) {
+        if (answer.common.entrySet().stream().anyMatch(before -> common.getOrDefault(before.getKey(), 0L) < before.getValue())
+                || duals.of(answer.best.column(), market.poolOf(line)) != answer.takes) {
             return false;
         }
         for (int i = 0; i < worth.length; i++) {

@@ -29,6 +29,9 @@ public final class Branching {
     /** A set of orders is not split into more. */
     private static final int MOST_WAYS = 40;
 
+    /** Splits of a kind among which one is chosen. */
+    private static final int MOST_TRIED = 10;
+
     /** Of so many suppliers all teams are looked at. */
     private static final int MOST_IN_TEAMS = 12;
 
@@ -67,20 +70,15 @@ public final class Branching {
     }
 
     /**
-     * Restrictions that between them allow every order that these allow, but not the mix; empty where there are none.
+     * Restrictions that between them allow every order that these allow, but not the mix; several such, of which one is to be chosen; none
+     * where there are none.
      */
-    public List<Restrictions> ways(Restrictions settled, RestrictedMaster.Mix mix, long gap) {
-        List<Restrictions> first = first(settled, mix, gap);
-        return first.isEmpty() ? split(settled, mix) : first;
-    }
-
-    private List<Restrictions> split(Restrictions settled, RestrictedMaster.Mix mix) {
-        List<Split> splits = onOrder(settled, mix);
-        splits = splits.isEmpty() ? onFrames(settled, mix) : splits;
-        if (splits.isEmpty()) {
-            splits = onTraits(settled, mix, trait -> about(trait) == About.MEMORY);
-        }
-        return splits.isEmpty() ? onExcess(settled, mix) : splits.get(0).of(settled);
+    public List<List<Restrictions>> ways(Restrictions settled, RestrictedMaster.Mix mix) {
+        List<List<Restrictions>> ways = Stream.of(onOrder(settled, mix), onFrames(settled, mix),
+                onTraits(settled, mix, trait -> about(trait) == About.MEMORY))
+                .flatMap(splits -> splits.stream().map(split -> split.of(settled)).filter(some -> !some.isEmpty()).limit(MOST_TRIED))
+                .toList();
+        return ways.isEmpty() ? Stream.of(onExcess(settled, mix)).filter(some -> !some.isEmpty()).toList() : ways;
     }
 
     /**

@@ -3,6 +3,7 @@ package sledwright.planner.order.relax;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -35,6 +36,9 @@ public final class ColumnGeneration {
     /** Rounds after which a question that is still open is left open. */
     private static final int FEW = 4;
 
+    /** How often cuts are looked for in a set of orders. */
+    private static final int MOST_ROUNDS_OF_CUTS = 8;
+
     /** What no order takes that there is. */
     static final long NEVER = Long.MAX_VALUE / 16;
 
@@ -48,6 +52,9 @@ public final class ColumnGeneration {
     private final Restrictions settled;
     private final Set<Integer> mustBeBought;
     private final List<Map<Integer, Integer>> most;
+    private final List<StockCut> cuts = new ArrayList<>();
+    private int roundsOfCuts;
+    private boolean tightens;
     private Duals center;
     private long bound = Long.MIN_VALUE;
     private RestrictedMaster.Mix mix;
@@ -72,6 +79,16 @@ public final class ColumnGeneration {
     public ColumnGeneration under(Restrictions others) {
         ColumnGeneration other = new ColumnGeneration(market, pricer, columns, penalty, free, others);
         other.bound = bound;
+        other.tightens = tightens;
+        // Those that do not hold the mix back would only take time.
+        cuts.stream().filter(cut -> mix == null || mix.duals().cut().getOrDefault(cut, 0L) > 0).forEach(other.cuts::add);
+        return other;
+    }
+
+    /** The same, and so all that is under it, with cuts on the stock of parts. */
+    public ColumnGeneration tightened() {
+        ColumnGeneration other = under(settled);
+        other.tightens = true;
         return other;
     }
 
@@ -119,10 +136,19 @@ public final class ColumnGeneration {
 
     /** Runs until nothing is left, until the bound is as high as matters, or the deadline comes, telling of each round. */
     public void run(long enough, Deadline deadline, Consumer<Long> better) {
-        while (!finished && bound < enough && !deadline.isOver()) {
+        while ((!finished || tightens()) && bound < enough && !deadline.isOver()) {
             round(deadline);
             better.accept(bound);
         }
+    }
+
+    /** Adds cuts that the mix violates; whether there are any. */
+    private boolean tightens() {
+        if (!tightens || mix == null || roundsOfCuts++ >= MOST_ROUNDS_OF_CUTS) {
+            return false;
+        }
+        finished = !cuts.addAll(new StockCuts(market, settled, mix).violated());
+        return !finished;
     }
 
     /**
@@ -141,6 +167,12 @@ public final class ColumnGeneration {
         return bound >= enough;
     }
 
+    /** What the columns known so far make of it, scaled: no less than its bound will be. */
+    public long estimate(Deadline deadline) {
+        master(deadline);
+        return mix == null ? bound : ScaledMoney.of(mix.cost());
+    }
+
     private void round(Deadline deadline) {
         master(deadline);
         search(deadline);
@@ -150,7 +182,7 @@ public final class ColumnGeneration {
         if (settled.isContradictory() || settled.mustDeliver() > market.order().suppliersMax().orElse(Integer.MAX_VALUE)) {
             bound = NEVER;
         } else {
-            mix = master.solve(columns.all().stream().filter(column -> column.isWithin(most.get(column.line()))).toList(), deadline);
+            mix = master.solve(columns.all().stream().filter(column -> column.isWithin(most.get(column.line()))).toList(), cuts, deadline);
         }
         // What is not solved leaves the bound as it was.
         finished = mix == null;
@@ -307,9 +339,9 @@ public final class ColumnGeneration {
         for (int pool = 0; pool < parts.length; pool++) {
             parts[pool] = duals.part()[pool].clone();
             for (int part = 0; part < market.parts() && !free; part++) {
-                // The lots of a part that the master has met set its worth at its cheapest or above.
+                // The lots of a part that the master has met set its worth at its cheapest or above, less what cuts give for them.
                 parts[pool][part] = mustBeBought.contains(part) ? parts[pool][part]
-                        : Math.max(parts[pool][part], cheapest(part, pool));
+                        : Math.max(parts[pool][part], cheapest(part, pool) - duals.given(part));
             }
         }
         long[] bay = duals.bay().clone();
@@ -318,7 +350,7 @@ public final class ColumnGeneration {
                 bay[some.id()] = lower.takes(new Duals(parts, bay, duals.kilowatt(), duals.trait(), 0), some) / some.bays();
             }
         }
-        return new Duals(parts, bay, duals.kilowatt(), duals.trait(), duals.missing());
+        return new Duals(parts, bay, duals.kilowatt(), duals.trait(), duals.missing(), duals.cut());
     }
 
     /** From those who may deliver, if anybody may. */

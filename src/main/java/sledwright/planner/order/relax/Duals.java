@@ -9,6 +9,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import sledwright.planner.order.market.Bay;
 import sledwright.planner.order.market.Column;
+import sledwright.planner.order.market.OfferedLot;
 
 /**
  * What units are worth to an order, scaled: the dual values of its master, or any others.
@@ -19,8 +20,13 @@ import sledwright.planner.order.market.Column;
  * @param trait what a machine is worth beyond that for something that it has in common with others of its line; a place also for a line by
  *              itself, of whose machines an enclosure takes no more than there are
  * @param missing of a machine of priority 1 that is not delivered
+ * @param cut   what a cut has columns pay for what they count, and gives for each unit of its further lots
  */
-public record Duals(long[][] part, long[] bay, long[] kilowatt, Map<Trait, Long> trait, long missing) {
+public record Duals(long[][] part, long[] bay, long[] kilowatt, Map<Trait, Long> trait, long missing, Map<StockCut, Long> cut) {
+
+    public Duals(long[][] part, long[] bay, long[] kilowatt, Map<Trait, Long> trait, long missing) {
+        this(part, bay, kilowatt, trait, missing, Map.of());
+    }
 
     /** Part of the way from these to others. */
     Duals towards(Duals other, double share) {
@@ -28,12 +34,16 @@ public record Duals(long[][] part, long[] bay, long[] kilowatt, Map<Trait, Long>
         for (int pool = 0; pool < part.length; pool++) {
             mixed[pool] = mix(part[pool], other.part[pool], share);
         }
-        Set<Trait> traits = new LinkedHashSet<>(trait.keySet());
-        traits.addAll(other.trait.keySet());
-        Map<Trait, Long> mixedTraits = new LinkedHashMap<>();
-        traits.forEach(some -> mixedTraits.put(some, mix(trait.getOrDefault(some, 0L), other.trait.getOrDefault(some, 0L), share)));
-        return new Duals(mixed, mix(bay, other.bay, share), mix(kilowatt, other.kilowatt, share), mixedTraits, mix(missing,
-                other.missing, share));
+        return new Duals(mixed, mix(bay, other.bay, share), mix(kilowatt, other.kilowatt, share), mix(trait, other.trait, share),
+                mix(missing, other.missing, share), mix(cut, other.cut, share));
+    }
+
+    private static <K> Map<K, Long> mix(Map<K, Long> one, Map<K, Long> other, double share) {
+        Set<K> keys = new LinkedHashSet<>(one.keySet());
+        keys.addAll(other.keySet());
+        Map<K, Long> mixed = new LinkedHashMap<>();
+        keys.forEach(key -> mixed.put(key, mix(one.getOrDefault(key, 0L), other.getOrDefault(key, 0L), share)));
+        return mixed;
     }
 
     private static long[] mix(long[] one, long[] other, double share) {
@@ -56,7 +66,31 @@ public record Duals(long[][] part, long[] bay, long[] kilowatt, Map<Trait, Long>
                 sum += some.getValue();
             }
         }
+        return sum + counted(line, of, units);
+    }
+
+    /** What cuts have units of a part in one column pay. */
+    private long counted(int line, int of, int units) {
+        long sum = 0;
+        for (Map.Entry<StockCut, Long> some : cut.entrySet()) {
+            sum += some.getKey().counts(line, of) ? some.getValue() * some.getKey().of(units) : 0;
+        }
         return sum;
+    }
+
+    /** What cuts give for a unit of a lot. */
+    long given(OfferedLot lot) {
+        long sum = 0;
+        for (Map.Entry<StockCut, Long> some : cut.entrySet()) {
+            sum += some.getKey().part() == lot.part() && some.getKey().beyond().contains(lot) ? some.getValue() : 0;
+        }
+        return sum;
+    }
+
+    /** What cuts give for a unit of a part at most. */
+    long given(int of) {
+        return cut.entrySet().stream().filter(some -> some.getKey().part() == of && !some.getKey().beyond().isEmpty())
+                .mapToLong(Map.Entry::getValue).sum();
     }
 
     /** Part -> numbers of its units in a machine of a line from which on it is worth more or less. */
@@ -65,6 +99,11 @@ public record Duals(long[][] part, long[] bay, long[] kilowatt, Map<Trait, Long>
         for (Trait some : trait.keySet()) {
             if (some instanceof Trait.Takes takes && takes.line() == line) {
                 steps.computeIfAbsent(takes.part(), part -> new TreeSet<>()).add(takes.least());
+            }
+        }
+        for (StockCut some : cut.keySet()) {
+            if (some.counts(line, some.part())) {
+                steps.computeIfAbsent(some.part(), part -> new TreeSet<>()).add(some.first());
             }
         }
         return steps;
@@ -81,7 +120,7 @@ public record Duals(long[][] part, long[] bay, long[] kilowatt, Map<Trait, Long>
         int[] parts = column.parts();
         int[] units = column.units();
         for (int i = 0; i < parts.length; i++) {
-            sum += part[pool][parts[i]] * units[i];
+            sum += part[pool][parts[i]] * units[i] + (cut.isEmpty() ? 0 : counted(column.line(), parts[i], units[i]));
         }
         for (Map.Entry<Trait, Long> some : trait.entrySet()) {
             // Machines of one build count as one, but for their places.

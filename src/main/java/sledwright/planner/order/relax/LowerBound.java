@@ -47,6 +47,9 @@ final class LowerBound {
         for (Map.Entry<Trait, Long> trait : duals.trait().entrySet()) {
             bound -= isRoom(trait.getKey()) ? 0 : trait.getValue() * settled.of(trait.getKey()).most();
         }
+        for (Map.Entry<StockCut, Long> cut : duals.cut().entrySet()) {
+            bound -= cut.getValue() * cut.getKey().most();
+        }
         bound += duals.missing() * (duals.missing() > 0 ? settled.missing().least() : settled.missing().most());
         return bound - gains(duals);
     }
@@ -89,6 +92,7 @@ final class LowerBound {
                 if (settled.isClosed(source)) {
                     continue;
                 }
+                worth += duals.given(source);
                 long gain = free ? worth * settled.of(source).most() : source.gain(worth, settled.of(source));
                 if (source.supplier() < 0) {
                     own += gain;
@@ -141,7 +145,9 @@ final class LowerBound {
                         (long) Math.floor((takes - bay[some.id()] * some.bays()) / capacityKw(some)));
             }
         }
+        Map<StockCut, Long> cuts = new LinkedHashMap<>(duals.cut());
+        cuts.values().removeIf(worth -> worth <= 0);
         return new Duals(duals.part(), bay, kilowatt, traits, settled.missing().most() < Range.ANY.most() ? duals.missing() : Math.max(0,
-                duals.missing()));
+                duals.missing()), cuts);
     }
 }

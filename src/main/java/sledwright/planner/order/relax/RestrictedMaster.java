@@ -92,6 +92,7 @@ public final class RestrictedMaster {
         private final Map<Integer, Variable> suppliers = new LinkedHashMap<>();
         private final Map<Trait, Expression> fewest = new LinkedHashMap<>();
         private final Map<Trait, Expression> most = new LinkedHashMap<>();
+        private final Map<StockCut, Expression> cuts = new LinkedHashMap<>();
         private final Map<Integer, Variable> missing = new LinkedHashMap<>();
         private Expression lackingLeast;
         private Expression lackingMost;
@@ -111,7 +112,7 @@ public final class RestrictedMaster {
     }
 
     /** The best mix of columns, in which machines may stay undelivered; null where the linear program is not solved. */
-    Mix solve(List<Column> columns, Deadline deadline) {
+    Mix solve(List<Column> columns, List<StockCut> cuts, Deadline deadline) {
         Model model = new Model();
         for (int line = 0; line < market.lines().size(); line++) {
             int machines = market.line(line).machines();
@@ -146,6 +147,7 @@ public final class RestrictedMaster {
         model.balances.keySet().forEach(key -> parts.add(key % market.parts()));
         parts.forEach(part -> supply(model, part));
         hold(model, columns);
+        cuts.forEach(cut -> cut(model, cut));
         model.model.options.time_abort = Math.max(1, deadline.leftMillis());
         model.model.options.time_suffice = model.model.options.time_abort;
         Optimisation.Result result = model.model.minimise();
@@ -272,6 +274,18 @@ public final class RestrictedMaster {
         });
     }
 
+    private void cut(Model model, StockCut cut) {
+        Expression row = model.row("cut").upper(cut.most());
+        model.uses.forEach((column, use) -> {
+            int units = column.unitsOf(cut.part());
+            if (cut.counts(column.line(), cut.part()) && cut.of(units) > 0) {
+                row.set(use, cut.of(units));
+            }
+        });
+        cut.beyond().forEach(lot -> model.draws.getOrDefault(lot, List.of()).forEach(drawn -> row.set(drawn, -1)));
+        model.cuts.put(cut, row);
+    }
+
     private Mix mix(Model model, Optimisation.Result result) {
         if (!result.getState().isOptimal()) {
             return null;
@@ -297,11 +311,13 @@ public final class RestrictedMaster {
         model.fewest.forEach((some, row) -> traits.merge(some, -dual(duals, row), Long::sum));
         model.most.forEach((some, row) -> traits.merge(some, dual(duals, row), Long::sum));
         model.rooms.forEach((some, row) -> traits.put(some, Math.max(0, dual(duals, row))));
+        Map<StockCut, Long> cuts = new LinkedHashMap<>();
+        model.cuts.forEach((cut, row) -> cuts.put(cut, Math.max(0, dual(duals, row))));
         double[] filling = model.demands.stream().mapToDouble(row -> -duals.getOrDefault(row.getName(), 0.0) * ScaledMoney.ONE).toArray();
         double missing = values(model, result, model.missing).entrySet().stream()
                 .mapToDouble(line -> line.getValue() * market.line(line.getKey()).priority()).sum();
         return new Mix(result.getValue(), used, enclosures, drawn, values(model, result, model.suppliers), missing,
-                new Dual(new Duals(parts, bay, kilowatt, traits, missing(model, duals)), filling));
+                new Dual(new Duals(parts, bay, kilowatt, traits, missing(model, duals), cuts), filling));
     }
 
     private static long missing(Model model, Map<String, Double> duals) {
