@@ -98,9 +98,9 @@ public final class Draw {
         return left == null ? 0 : BYTES_OF_SUM + left.bytesOfSum();
     }
 
-    /** About how many bytes such lists take. */
-    static long bytes(List<List<Draw>> draws) {
-        return draws.stream().mapToLong(of -> BYTES_OF_LIST + of.stream().mapToLong(draw -> BYTES + draw.bytesOfSum()).sum()).sum();
+    /** About how many bytes such a list takes. */
+    static long bytes(List<Draw> draws) {
+        return BYTES_OF_LIST + draws.stream().mapToLong(draw -> BYTES + draw.bytesOfSum()).sum();
     }
 
     /** Minor units. */

@@ -13,12 +13,12 @@ import sledwright.generator.shape.GroupKind;
  * @param everyWeight whether heavier draws matter that cost as much as lighter ones
  */
 public record DrawsKey(GroupKind group, List<MemoryModule> modules, List<Lot> lots, UnitCounts counts,
-        List<Integer> leastUnits, boolean everyWeight) implements Kept.Key<List<List<Draw>>> {
+        List<Integer> leastUnits, boolean everyWeight) implements Kept.Key<CountedDraws> {
 
     private static final long BYTES_OF_LOT = 100;
 
     @Override
-    public long bytes(List<List<Draw>> draws) {
-        return BYTES_OF_LOT * lots.size() + Draw.bytes(draws);
+    public long bytes(CountedDraws draws) {
+        return BYTES_OF_LOT * lots.size() + draws.bytes();
     }
 }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.function.LongConsumer;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import sledwright.domain.Lot;
@@ -38,49 +39,135 @@ public final class KindDraws {
     private final int mostModules;
     private final boolean dealtExactly;
     private final boolean everyWeight;
-    private final Deadline deadline;
 
     /**
      * @param leastUnits  sku -> units that all machines together must take; as many as there are machines: one each
      * @param everyWeight whether heavier ways are kept beside lighter ones that cost no more
      */
-    public KindDraws(Shelf shelf, Map<String, Integer> leastUnits, UnitCounts counts, boolean everyWeight, Deadline deadline) {
+    public KindDraws(Shelf shelf, Map<String, Integer> leastUnits, UnitCounts counts, boolean everyWeight) {
         this.shelf = shelf;
         this.leastUnits = leastUnits;
         machines = counts.machines();
         unitsPerModule = counts.perModule();
         mostModules = counts.mostModules();
         this.everyWeight = everyWeight;
-        this.deadline = deadline;
         dealtExactly = machines > 1 && Deal.isExact(mostModules * unitsPerModule);
     }
 
-    /** For each number of modules, the draws of a group: its kinds may share the number in any way. */
-    public List<List<Draw>> ofGroup(GroupKind same, List<MemoryModule> modules) {
+    /** The draws of a group: its kinds may share the number of modules in any way. */
+    public CountedDraws ofGroup(GroupKind same, List<MemoryModule> modules) {
         Map<String, List<MemoryModule>> kinds = modules.stream()
                 .collect(Collectors.groupingBy(module -> module.kind().toString(), TreeMap::new, Collectors.toList()));
-        List<List<Draw>> group = null;
+        CountedDraws group = null;
         for (List<MemoryModule> alike : kinds.values()) {
-            List<List<Draw>> kind = ofKind(new Draw.Alike(same, alike.get(0).kind()), alike);
-            group = group == null ? kind : together(group, kind);
+            CountedDraws kind = new OfKind(sources(new Draw.Alike(same, alike.get(0).kind()), alike));
+            group = group == null ? kind : new Together(group, kind);
         }
         return group;
     }
 
-    private List<List<Draw>> together(List<List<Draw>> one, List<List<Draw>> other) {
-        List<List<Draw>> sums = new ArrayList<>();
-        for (int modules = 0; modules <= mostModules; modules++) {
+    /** The draws of two sets of kinds. */
+    private final class Together extends CountedDraws {
+
+        private final CountedDraws one;
+        private final CountedDraws other;
+
+        Together(CountedDraws one, CountedDraws other) {
+            super(leastSums(one.leastPrices(), other.leastPrices()), leastSums(one.leastWeights(), other.leastWeights()));
+            this.one = one;
+            this.other = other;
+        }
+
+        @Override
+        List<Draw> work(int modules, Deadline deadline, LongConsumer grown) {
             List<Draw> draws = new ArrayList<>();
             for (int first = 0; first <= modules; first++) {
-                for (Draw a : one.get(first)) {
-                    for (Draw b : other.get(modules - first)) {
-                        draws.add(a.plus(b));
-                    }
+                List<Draw> rest = other.of(modules - first, deadline, grown);
+                for (Draw a : one.of(first, deadline, grown)) {
+                    rest.forEach(b -> draws.add(a.plus(b)));
                 }
             }
-            sums.add(worthwhile(draws));
+            return worthwhile(draws);
         }
-        return sums;
+
+        @Override
+        long bytes() {
+            return super.bytes() + one.bytes() + other.bytes();
+        }
+    }
+
+    /** The draws of one kind. */
+    private final class OfKind extends CountedDraws {
+
+        private final List<Source> sources;
+        private List<boolean[][]> pairs;
+        private List<List<Draw>> inRounds;
+
+        OfKind(List<Source> sources) {
+            super(cheapest(sources), lightest(sources));
+            this.sources = sources;
+        }
+
+        @Override
+        List<Draw> work(int modules, Deadline deadline, LongConsumer grown) {
+            if (deadline.isOver()) {
+                throw new OutOfTimeException();
+            }
+            int units = modules * unitsPerModule;
+            if (sources.size() == 1) {
+                int[] taken = {units};
+                return sources.get(0).prices[units] < CheapestDraw.IMPOSSIBLE ? List.of(draw(sources, taken)) : List.of();
+            }
+            return dealtExactly ? split(units) : inRounds(deadline).get(modules);
+        }
+
+        private List<Draw> split(int units) {
+            List<boolean[][]> worth = pairs;
+            if (worth == null) {
+                worth = IntStream.range(1, sources.size()).mapToObj(i -> worthwhilePairs(sources.get(i - 1), sources.get(i))).toList();
+                pairs = worth;
+            }
+            List<Draw> draws = new ArrayList<>();
+            KindDraws.split(sources, worth, 0, units, new int[sources.size()], taken -> draws.add(draw(sources, taken)));
+            return worthwhile(draws);
+        }
+
+        /** All at once: those of fewer units are worked out on the way. */
+        private List<List<Draw>> inRounds(Deadline deadline) {
+            List<List<Draw>> rounds = inRounds;
+            if (rounds == null) {
+                rounds = new RoundDraws(sources, machines, everyWeight, deadline).upTo(mostModules, unitsPerModule).stream()
+                        .map(ways -> ways.stream().map(taken -> draw(sources, taken)).toList()).toList();
+                inRounds = rounds;
+            }
+            return rounds;
+        }
+    }
+
+    private long[] cheapest(List<Source> sources) {
+        long[] least = sources.get(0).prices;
+        for (Source source : sources.subList(1, sources.size())) {
+            least = CountedDraws.leastSums(least, source.prices);
+        }
+        long[] each = new long[mostModules + 1];
+        for (int modules = 0; modules < each.length; modules++) {
+            each[modules] = Math.min(CheapestDraw.IMPOSSIBLE, least[modules * unitsPerModule]);
+        }
+        return each;
+    }
+
+    /** Whatever is drawn and however it is dealt, a machine has as many units, and none are lighter than the lightest there are. */
+    private long[] lightest(List<Source> sources) {
+        long[] each = new long[mostModules + 1];
+        for (int modules = 1; modules < each.length; modules++) {
+            int hand = modules * unitsPerModule / machines;
+            for (int i = sources.size() - 1; i >= 0 && hand > 0; i--) {
+                int units = Math.min(hand, sources.get(i).most);
+                each[modules] += units * sources.get(i).microwatts;
+                hand -= units;
+            }
+        }
+        return each;
     }
 
     /**
@@ -89,17 +176,6 @@ public final class KindDraws {
      * @param most units that are available of them
      */
     record Source(Draw.Alike alike, List<MemoryModule> modules, long microwatts, boolean everywhere, long[] prices, int most) {
-    }
-
-    private List<List<Draw>> ofKind(Draw.Alike alike, List<MemoryModule> modules) {
-        List<Source> sources = sources(alike, modules);
-        if (sources.size() > 1 && !dealtExactly) {
-            return new RoundDraws(sources, machines, everyWeight, deadline).upTo(mostModules, unitsPerModule).stream()
-                    .map(ways -> ways.stream().map(taken -> draw(sources, taken)).toList()).toList();
-        }
-        List<boolean[][]> pairs = IntStream.range(1, sources.size())
-                .mapToObj(i -> worthwhilePairs(sources.get(i - 1), sources.get(i))).toList();
-        return IntStream.rangeClosed(0, mostModules).mapToObj(count -> ofKind(sources, pairs, count * unitsPerModule)).toList();
     }
 
     /** The sources of a kind, the heaviest first. */
@@ -145,19 +221,6 @@ public final class KindDraws {
             }
         }
         return worthwhile;
-    }
-
-    private List<Draw> ofKind(List<Source> sources, List<boolean[][]> pairs, int units) {
-        if (deadline.isOver()) {
-            throw new OutOfTimeException();
-        }
-        if (sources.size() == 1) {
-            int[] taken = {units};
-            return sources.get(0).prices[units] < CheapestDraw.IMPOSSIBLE ? List.of(draw(sources, taken)) : List.of();
-        }
-        List<Draw> draws = new ArrayList<>();
-        split(sources, pairs, 0, units, new int[sources.size()], taken -> draws.add(draw(sources, taken)));
-        return worthwhile(draws);
     }
 
     private static void split(List<Source> sources, List<boolean[][]> pairs, int index, int left, int[] taken, Consumer<int[]> found) {

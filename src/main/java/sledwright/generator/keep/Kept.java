@@ -36,7 +36,7 @@ public final class Kept {
 
     private static final class Entry {
         private final Object value;
-        private final long bytes;
+        private volatile long bytes;
         private volatile long asked;
 
         Entry(Object value, long bytes, long asked) {
@@ -75,8 +75,29 @@ public final class Kept {
 
     private <V> void keep(Key<V> key, V value) {
         Entry entry = new Entry(value, key.bytes(value) + BYTES_OF_ENTRY, clock.incrementAndGet());
-        if (entry.bytes <= most && entries.putIfAbsent(key, entry) == null && bytes.addAndGet(entry.bytes) > most
-                && makingRoom.compareAndSet(false, true)) {
+        if (entry.bytes <= most && entries.putIfAbsent(key, entry) == null) {
+            added(entry.bytes);
+        }
+    }
+
+    /** A value takes about so many bytes besides; it need not be kept any more. */
+    public <V> void grew(Key<V> key, V value, long more) {
+        Entry entry = entries.get(key);
+        if (entry == null || entry.value != value) {
+            return;
+        }
+        synchronized (entry) {
+            if (entries.get(key) != entry) {
+                return;
+            }
+            entry.bytes += more;
+            bytes.addAndGet(more);
+        }
+        added(0);
+    }
+
+    private void added(long more) {
+        if (bytes.addAndGet(more) > most && makingRoom.compareAndSet(false, true)) {
             try {
                 makeRoom();
             } finally {
@@ -93,8 +114,10 @@ public final class Kept {
             if (bytes.get() <= LEFT * most) {
                 break;
             }
-            if (entries.remove(aged.key, aged.entry)) {
-                bytes.addAndGet(-aged.entry.bytes);
+            synchronized (aged.entry) {
+                if (entries.remove(aged.key, aged.entry)) {
+                    bytes.addAndGet(-aged.entry.bytes);
+                }
             }
         }
     }

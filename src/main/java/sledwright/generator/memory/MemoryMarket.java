@@ -23,6 +23,7 @@ import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.domain.Worth;
+import sledwright.generator.draw.CountedDraws;
 import sledwright.generator.draw.DrawsKey;
 import sledwright.generator.draw.EntangledDraws;
 import sledwright.generator.draw.KindDraws;
@@ -191,14 +192,19 @@ public final class MemoryMarket {
             Shapes shapes = kept.get(key, () -> ShapeFinder.find(key, deadline));
             UnitCounts counts = new UnitCounts(request.machines(), request.machines() * room.sockets() * key.multiple(),
                     shapes.layouts().maxModules());
-            KindDraws kinds = new KindDraws(shelf, leastUnits, counts, need.everyWeight(), deadline);
+            KindDraws kinds = new KindDraws(shelf, leastUnits, counts, need.everyWeight());
             Map<GroupKind, EntangledDraws> entangled = entangled(kinds, counts.perModule());
             List<GroupDraws> drawn = new ArrayList<>();
-            level.groups().forEach((group, modules) -> drawn.add(entangled.containsKey(group) ? new GroupDraws(null, entangled.get(group))
-                    : new GroupDraws(kept.get(new DrawsKey(group, modules, KindDraws.lots(shelf, modules), counts,
-                            modules.stream().map(module -> leastUnits.getOrDefault(module.sku(), 0)).toList(), need.everyWeight()),
-                            () -> kinds.ofGroup(group, modules)), null)));
+            level.groups().forEach((group, modules) -> drawn.add(entangled.containsKey(group)
+                    ? new GroupDraws(null, more -> { }, entangled.get(group)) : counted(kinds, counts, group, modules, need)));
             return new Pricing(request.machines(), need, room, shapes, drawn, stock.catalog().labour().perModule(), deadline);
+        }
+
+        private GroupDraws counted(KindDraws kinds, UnitCounts counts, GroupKind group, List<MemoryModule> modules, MemoryNeed need) {
+            DrawsKey key = new DrawsKey(group, modules, KindDraws.lots(shelf, modules), counts,
+                    modules.stream().map(module -> leastUnits.getOrDefault(module.sku(), 0)).toList(), need.everyWeight());
+            CountedDraws draws = kept.get(key, () -> kinds.ofGroup(group, modules));
+            return new GroupDraws(draws, more -> kept.grew(key, draws, more), null);
         }
 
         /** Of each group that is entangled, the set that it is in; a part that is wanted keeps its set's groups apart. */

@@ -5,8 +5,9 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.ToLongFunction;
+import java.util.function.ToLongBiFunction;
 import java.util.stream.IntStream;
+import sledwright.generator.draw.CountedDraws;
 import sledwright.generator.draw.Deal;
 import sledwright.generator.draw.Draw;
 import sledwright.generator.draw.EntangledDraws;
@@ -53,22 +54,20 @@ final class Pricing {
         this.labourPerModule = labourPerModule;
         this.deadline = deadline;
         dealtExactly = Deal.isExact(shapes.layouts().maxModules() * shapes.key().multiple() * room.sockets() * machines);
-        leastPrice = bounds(Draw::price);
-        leastMicrowatts = bounds(draw -> surely(draw.load()));
+        leastPrice = bounds((own, modules) -> Math.min(UNAVAILABLE, own.leastPrice(modules)));
+        leastMicrowatts = bounds(CountedDraws::leastMicrowatts);
         // A group that cannot be left empty holds a part that the request wants used.
         wantedGroups = IntStream.range(0, draws.size())
-                .filter(group -> draws.get(group).own() != null && draws.get(group).own().get(0).isEmpty()).toArray();
+                .filter(group -> draws.get(group).own() != null && leastPrice[group][0] >= UNAVAILABLE).toArray();
         leastOfBucket = new long[shapes.buckets().size()];
         Arrays.fill(leastOfBucket, -1);
     }
 
-    /**
-     * For each group and number of modules the least figure of its draws; {@link #UNAVAILABLE} where there is none; 0 for entangled groups.
-     */
-    private long[][] bounds(ToLongFunction<Draw> figure) {
-        return draws.stream().map(group -> group.own() == null ? new long[shapes.layouts().maxModules() + 1]
-                : group.own().stream().mapToLong(of -> of.stream().mapToLong(figure).min().orElse(UNAVAILABLE)).toArray())
-                .toArray(long[][]::new);
+    /** For each group and number of modules the least figure of its draws; 0 for entangled groups. */
+    private long[][] bounds(ToLongBiFunction<CountedDraws, Integer> least) {
+        int most = shapes.layouts().maxModules();
+        return draws.stream().map(GroupDraws::own).map(own -> own == null ? new long[most + 1]
+                : IntStream.rangeClosed(0, most).mapToLong(modules -> least.applyAsLong(own, modules)).toArray()).toArray(long[][]::new);
     }
 
     /** The points of a window with at most a given number of GB on a socket. */
@@ -191,7 +190,7 @@ final class Pricing {
     private List<Draw> draws(Shapes.Shape shape, int group, int count) {
         EntangledDraws set = draws.get(group).set();
         if (set == null) {
-            return draws.get(group).own().get(count);
+            return draws.get(group).of(count, deadline);
         }
         if (!set.groups().get(0).equals(shapes.key().groups().get(group))) {
             return List.of(Draw.NOTHING);

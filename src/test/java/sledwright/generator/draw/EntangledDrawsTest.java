@@ -49,7 +49,7 @@ class EntangledDrawsTest {
         shelf = Pieces.shelf(Request.named("entangled").withMachines(machines), modules, lots.toArray(Lot[]::new));
         Map<GroupKind, List<MemoryModule>> groups = new HashMap<>();
         groupOf.forEach((module, group) -> groups.computeIfAbsent(group, same -> new ArrayList<>()).add(module));
-        return new EntangledDraws(groups, new KindDraws(shelf, Map.of(), new UnitCounts(machines, machines, 4), false, Deadline.never()), machines);
+        return new EntangledDraws(groups, new KindDraws(shelf, Map.of(), new UnitCounts(machines, machines, 4), false), machines);
     }
 
     /** Units by module and group (low, high), with what they cost. */

@@ -8,10 +8,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedList;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Lot;
@@ -60,7 +62,7 @@ class KindDrawsTest {
         }
 
         KindDraws draws() {
-            return new KindDraws(shelf, wanted, new UnitCounts(machines, unitsPerModule, mostModules), false, Deadline.never());
+            return new KindDraws(shelf, wanted, new UnitCounts(machines, unitsPerModule, mostModules), false);
         }
 
         long price(MemoryModule module, int units) {
@@ -108,6 +110,24 @@ class KindDrawsTest {
         }
     }
 
+    /** The draws of each number of modules, the last first: none hangs on what was asked before. What was known beforehand is right. */
+    private static List<List<Draw>> each(CountedDraws draws, int mostModules) {
+        AtomicLong bytes = new AtomicLong();
+        LinkedList<List<Draw>> each = new LinkedList<>();
+        for (int modules = mostModules; modules >= 0; modules--) {
+            List<Draw> some = draws.of(modules, Deadline.never(), bytes::addAndGet);
+            assertThat(draws.leastPrice(modules)).isEqualTo(some.stream().mapToLong(Draw::price).min().orElse(CheapestDraw.IMPOSSIBLE));
+            long light = draws.leastMicrowatts(modules);
+            assertThat(some).allMatch(draw -> light <= draw.load().lightest() && light <= draw.load().heaviest() - draw.load().range());
+            each.addFirst(some);
+        }
+        long all = bytes.get();
+        assertThat(all).isGreaterThanOrEqualTo(each.stream().mapToLong(Draw::bytes).sum());
+        assertThat(draws.of(mostModules, Deadline.never(), bytes::addAndGet)).isSameAs(each.getLast());
+        assertThat(bytes).as("asked again").hasValue(all);
+        return each;
+    }
+
     private static long dealt(List<Draw.Share> shares, List<Draw.Share> beside, int machines) {
         List<Draw.Share> all = new ArrayList<>(shares);
         all.addAll(beside);
@@ -120,7 +140,7 @@ class KindDrawsTest {
         for (long seed = 1; seed <= SEEDS; seed++) {
             SplittableRandom random = new SplittableRandom(seed);
             Stock stock = Stock.random(random, random.nextInt(1, 3), true, seed % 3 == 0);
-            List<List<Draw>> draws = stock.draws().ofGroup(Pieces.group(16), stock.modules);
+            List<List<Draw>> draws = each(stock.draws().ofGroup(Pieces.group(16), stock.modules), stock.mostModules);
             assertThat(draws).hasSize(stock.mostModules + 1);
             for (int count = 0; count <= stock.mostModules; count++) {
                 List<Draw> kept = draws.get(count);
@@ -161,7 +181,7 @@ class KindDrawsTest {
             SplittableRandom random = new SplittableRandom(seed);
             Stock stock = Stock.random(random, 1, false, seed % 3 == 0);
             KindDraws draws = stock.draws();
-            List<List<Draw>> kept = draws.ofGroup(Pieces.group(16), stock.modules);
+            List<List<Draw>> kept = each(draws.ofGroup(Pieces.group(16), stock.modules), stock.mostModules);
             Draw.Alike alike = new Draw.Alike(Pieces.group(16), stock.modules.get(0).kind());
             assertThat(kept).hasSize(stock.mostModules + 1);
             for (int count = 0; count <= Math.min(stock.mostModules, 9); count++) {
@@ -205,7 +225,7 @@ class KindDrawsTest {
                 Samples.module("W3", 16).powerW(3).make());
         Shelf shelf = Pieces.shelf(Request.named("load").withMachines(3), modules, Pieces.lot(modules.get(0), 9, 10), Pieces.lot(modules.get(1), 9, 10),
                 Pieces.lot(modules.get(2), 9, 10));
-        KindDraws draws = new KindDraws(shelf, Map.of("W5", 3), new UnitCounts(3, 3, 3), false, Deadline.never());
+        KindDraws draws = new KindDraws(shelf, Map.of("W5", 3), new UnitCounts(3, 3, 3), false);
         List<KindDraws.Source> sources = draws.sources(new Draw.Alike(Pieces.group(16), modules.get(0).kind()), modules);
         assertThat(sources).extracting(KindDraws.Source::microwatts).containsExactly(5_000_000L, 4_000_000L, 3_000_000L);
         assertThat(sources).extracting(KindDraws.Source::most).containsExactly(9, 9, 9);
@@ -213,7 +233,7 @@ class KindDrawsTest {
         assertThat(draws.load(sources, new int[] {4, 2, 0})).isEqualTo(new Draw.Load(28_000_000, 9_000_000, 10_000_000, 1_000_000, 1));
         assertThat(draws.load(sources, new int[] {3, 0, 0})).isEqualTo(new Draw.Load(15_000_000, 5_000_000, 5_000_000, 0, 0));
         assertThat(draws.load(sources, new int[] {5, 2, 2})).isEqualTo(new Draw.Load(39_000_000, 11_000_000, 14_000_000, 2_000_000, 2));
-        KindDraws lightWanted = new KindDraws(shelf, Map.of("W3", 3), new UnitCounts(3, 3, 3), false, Deadline.never());
+        KindDraws lightWanted = new KindDraws(shelf, Map.of("W3", 3), new UnitCounts(3, 3, 3), false);
         List<KindDraws.Source> others = lightWanted.sources(new Draw.Alike(Pieces.group(16), modules.get(0).kind()), modules);
         assertThat(lightWanted.load(others, new int[] {2, 1, 3})).isEqualTo(new Draw.Load(23_000_000, 7_000_000, 8_000_000, 2_000_000, 2));
         assertThat(KindDraws.rounds(0, 3)).isZero();
@@ -232,7 +252,7 @@ class KindDrawsTest {
     private static KindDraws of(int machines, int mostModules) {
         MemoryModule module = Samples.R16;
         Shelf shelf = Pieces.shelf(Request.named("some").withMachines(machines), List.of(module), Pieces.lot(module, 9, 10));
-        return new KindDraws(shelf, Map.of(), new UnitCounts(machines, machines, mostModules), false, Deadline.never());
+        return new KindDraws(shelf, Map.of(), new UnitCounts(machines, machines, mostModules), false);
     }
 
     /** In large orders a dearer draw stays while a better deal, or a draw that it stands for, could make it lighter than all cheaper ones. */
@@ -267,7 +287,7 @@ class KindDrawsTest {
         List<MemoryModule> modules = List.of(Samples.module("W5", 16).powerW(5).make(), Samples.module("W4", 16).powerW(4).make());
         Shelf shelf = Pieces.shelf(Request.named("late").withMachines(2), modules, Pieces.lot(modules.get(0), 9, 10), Pieces.lot(modules.get(1), 9, 10));
         Deadline over = Deadline.in(Duration.ZERO);
-        assertThatThrownBy(() -> new KindDraws(shelf, Map.of(), new UnitCounts(2, 2, 2), false, over).ofGroup(Pieces.group(16), modules)).isInstanceOf(OutOfTimeException.class);
-        assertThatThrownBy(() -> new KindDraws(shelf, Map.of(), new UnitCounts(1, 1, 2), false, over).ofGroup(Pieces.group(16), modules)).isInstanceOf(OutOfTimeException.class);
+        assertThatThrownBy(() -> new KindDraws(shelf, Map.of(), new UnitCounts(2, 2, 2), false).ofGroup(Pieces.group(16), modules).of(2, over, grown -> { })).isInstanceOf(OutOfTimeException.class);
+        assertThatThrownBy(() -> new KindDraws(shelf, Map.of(), new UnitCounts(1, 1, 2), false).ofGroup(Pieces.group(16), modules).of(2, over, grown -> { })).isInstanceOf(OutOfTimeException.class);
     }
 }

@@ -123,4 +123,20 @@ class KeptTest {
         }
         assertThat(kept.bytes()).isBetween(1L, 10_000L);
     }
+
+    @Test
+    void whatGrowsCounts() {
+        Word word = new Word("ab");
+        String value = ask("ab");
+        ask("cd");
+        kept.grew(word, value, 500);
+        assertThat(kept.bytes()).isEqualTo(2 * 2200 + 500);
+        kept.grew(word, new String(value), 500);
+        assertThat(kept.bytes()).as("one that is not kept").isEqualTo(2 * 2200 + 500);
+        kept.grew(word, value, 6_000);
+        assertThat(kept.bytes()).as("the first is gone, with all it had").isEqualTo(2200);
+        kept.grew(word, value, 500);
+        assertThat(kept.bytes()).isEqualTo(2200);
+        assertThat(worked).hasValue(2);
+    }
 }
