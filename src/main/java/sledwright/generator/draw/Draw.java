@@ -51,7 +51,7 @@ public final class Draw {
         }
     }
 
-    private static final long BYTES_OF_SUM = 100;
+    private static final int BYTES_OF_SUM = 100;
     private static final long BYTES = 200;
     private static final long BYTES_OF_LIST = 40;
 
@@ -62,6 +62,7 @@ public final class Draw {
     private final Draw left;
     private final Draw right;
     private final Share share;
+    private final int bytesOfSum;
 
     private Draw(long price, Load load, Draw left, Draw right, Share share) {
         this.price = price;
@@ -69,6 +70,7 @@ public final class Draw {
         this.left = left;
         this.right = right;
         this.share = share;
+        bytesOfSum = left == null ? 0 : BYTES_OF_SUM + left.bytesOfSum;
     }
 
     static Draw of(Share share, long price) {
@@ -95,7 +97,7 @@ public final class Draw {
 
     /** About how many bytes the draw takes beside the draws that it adds up. */
     public long bytesOfSum() {
-        return left == null ? 0 : BYTES_OF_SUM + left.bytesOfSum();
+        return bytesOfSum;
     }
 
     /** About how many bytes such a list takes. */

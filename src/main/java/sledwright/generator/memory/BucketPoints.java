@@ -27,10 +27,11 @@ abstract class BucketPoints {
     /** Points that are dearer only where they are, or may be, lighter; the cheapest first. */
     private static final class Lightest extends BucketPoints {
 
-        private final List<MemoryPoint> points = new ArrayList<>(FEW);
+        private MemoryPoint[] points = new MemoryPoint[FEW];
         private long[] prices = new long[FEW];
         /** What the lightest of those loads that cost no more, microwatts. */
         private long[] lightest = new long[FEW];
+        private int size;
 
         @Override
         boolean isMatched(long price, long microwatts) {
@@ -41,7 +42,7 @@ abstract class BucketPoints {
         /** How many cost less. */
         private int cheaperThan(long price) {
             int low = 0;
-            int high = points.size();
+            int high = size;
             while (low < high) {
                 int middle = (low + high) >>> 1;
                 if (prices[middle] < price) {
@@ -56,21 +57,38 @@ abstract class BucketPoints {
         @Override
         void add(MemoryPoint point) {
             int place = cheaperThan(point.price());
-            points.subList(place, points.size()).removeIf(dearer -> dearer.microwatts() - dearer.slack() >= point.microwatts());
-            points.add(place, point);
-            if (points.size() > prices.length) {
-                prices = Arrays.copyOf(prices, 2 * points.size());
-                lightest = Arrays.copyOf(lightest, 2 * points.size());
+            removeMatched(place, point.microwatts());
+            if (size == points.length) {
+                points = Arrays.copyOf(points, 2 * size);
+                prices = Arrays.copyOf(prices, 2 * size);
+                lightest = Arrays.copyOf(lightest, 2 * size);
             }
-            for (int i = place; i < points.size(); i++) {
-                prices[i] = points.get(i).price();
-                lightest[i] = i == 0 ? points.get(i).microwatts() : Math.min(lightest[i - 1], points.get(i).microwatts());
+            System.arraycopy(points, place, points, place + 1, size - place);
+            System.arraycopy(prices, place, prices, place + 1, size - place);
+            size++;
+            points[place] = point;
+            prices[place] = point.price();
+            for (int i = place; i < size; i++) {
+                lightest[i] = i == 0 ? points[i].microwatts() : Math.min(lightest[i - 1], points[i].microwatts());
             }
+        }
+
+        /** Of those from a place on, all of which are no cheaper, those that are no lighter for sure. */
+        private void removeMatched(int place, long microwatts) {
+            int kept = place;
+            for (int i = place; i < size; i++) {
+                if (points[i].microwatts() - points[i].slack() < microwatts) {
+                    points[kept] = points[i];
+                    prices[kept++] = prices[i];
+                }
+            }
+            Arrays.fill(points, kept, size, null);
+            size = kept;
         }
 
         @Override
         List<MemoryPoint> all() {
-            return points;
+            return Arrays.asList(points).subList(0, size);
         }
     }
 
