@@ -21,6 +21,10 @@ public record MemoryNeeds(double memoryGb, double bandwidthGbs, double gbPerCore
         return new MemoryNeeds(memoryGb, bandwidthGbs, gbPerCore, gbsPerCore, spareSlots, other, populated);
     }
 
+    public MemoryNeeds withSpareSlots(int least) {
+        return new MemoryNeeds(memoryGb, bandwidthGbs, gbPerCore, gbsPerCore, least, mode, populated);
+    }
+
     public MemoryNeeds withPopulated(MemoryWish other) {
         return new MemoryNeeds(memoryGb, bandwidthGbs, gbPerCore, gbsPerCore, spareSlots, mode, other);
     }

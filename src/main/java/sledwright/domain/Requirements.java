@@ -72,6 +72,11 @@ public record Requirements(ProcessorNeeds processing, MemoryNeeds memory, WorkWi
         return new Requirements(processing, memory.withMode(other), work);
     }
 
+    /** The same with another number of slots that stay empty. */
+    public Requirements withSpareSlots(int least) {
+        return new Requirements(processing, memory.withSpareSlots(least), work);
+    }
+
     /** The same with memory populated otherwise. */
     public Requirements withPopulated(MemoryWish other) {
         return new Requirements(processing, memory.withPopulated(other), work);

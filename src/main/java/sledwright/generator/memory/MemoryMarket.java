@@ -77,7 +77,8 @@ public final class MemoryMarket {
         Limits limit = request.limit();
         Request part = Request.named("").withMachines(request.machines()).withForbid(request.forbid())
                 .withUse(request.use()).withOnHand(request.onHand())
-                .withRequire(Requirements.NONE.withMode(require.mode()).withPopulated(require.populated()))
+                .withRequire(Requirements.NONE.withMode(require.mode()).withPopulated(require.populated())
+                        .withSpareSlots(require.spareSlots()))
                 .withLimit(new Limits(OptionalLong.empty(), OptionalDouble.empty(), limit.mostDays(), OptionalDouble.empty(), 0,
                         OptionalDouble.empty(), limit.conditions()));
         return request.objective() == Objective.BEST_VALUE
@@ -93,8 +94,9 @@ public final class MemoryMarket {
 
     /** All else of such a part. */
     public static List<Object> beside(Request part) {
-        return List.of(part.machines(), part.use(), part.require().mode(), part.require().populated().balanced(),
-                part.require().populated().onePart(), part.worth().gb());
+        Requirements require = part.require();
+        return List.of(part.machines(), part.use(), require.mode(), require.spareSlots(), require.populated().balanced(),
+                require.populated().onePart(), part.worth().gb());
     }
 
     /** What there is to draw on. */
@@ -141,7 +143,8 @@ public final class MemoryMarket {
         }
         MemoryMode mode = request.require().mode();
         double share = mode == MemoryMode.MIRRORED ? memory.modes().mirroredFraction().orElse(0) : 1;
-        MemoryOption.Extent extent = new MemoryOption.Extent(request.machines(), room.sockets(), room.least(), memory.channels(),
+        int slots = Math.min(room.least(), Math.max(0, room.mostModules(request.require())) / room.sockets());
+        MemoryOption.Extent extent = new MemoryOption.Extent(request.machines(), room.sockets(), slots, memory.channels(),
                 level.extremes().mostGb(), share, stock.catalog().labour().perModule());
         double worthOfGb = request.worth().gb() * share;
         PriceFloor allPrices = stock.floorAtAnySpeed(level, memory, request.require().populated(), worthOfGb);

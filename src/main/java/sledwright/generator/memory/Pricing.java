@@ -34,7 +34,6 @@ final class Pricing {
     private final List<GroupDraws> draws;
     private final long labourPerModule;
     private final Deadline deadline;
-    /** In a machine that keeps the spare slots that are asked for. */
     private final int mostModules;
     private final int[] wantedGroups;
     private final long[][] leastPrice;
@@ -56,8 +55,7 @@ final class Pricing {
         this.labourPerModule = labourPerModule;
         this.deadline = deadline;
         dealtExactly = Deal.isExact(shapes.layouts().maxModules() * shapes.key().multiple() * room.sockets() * machines);
-        mostModules = IntStream.rangeClosed(0, room.uncovered())
-                .filter(modules -> Target.SPARE_SLOTS.allows(need.require(), room.uncovered() - modules)).max().orElse(-1);
+        mostModules = room.mostModules(need.require());
         leastPrice = bounds((own, modules) -> Math.min(UNAVAILABLE, own.leastPrice(modules)));
         leastMicrowatts = bounds(CountedDraws::leastMicrowatts);
         // A group that cannot be left empty holds a part that the request wants used.

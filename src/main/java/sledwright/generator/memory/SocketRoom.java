@@ -5,10 +5,12 @@ import java.util.stream.IntStream;
 import sledwright.domain.CoolingKit;
 import sledwright.domain.MemorySupport;
 import sledwright.domain.Platform;
+import sledwright.domain.Requirements;
 import sledwright.generator.keep.Content;
 import sledwright.generator.keep.Kept;
 import sledwright.metrics.SpareSlots;
 import sledwright.rules.cooling.BlockedSlot;
+import sledwright.rules.target.Target;
 
 /**
  * What the fitted sockets of a board have for modules under a kit.
@@ -28,6 +30,15 @@ record SocketRoom(MemorySupport memory, List<List<Integer>> depths, int uncovere
         public long bytes(SocketRoom room) {
             return BYTES;
         }
+    }
+
+    /** How many modules a machine holds at most that keeps the spare slots it is asked for; below 0 where it has too few. */
+    int mostModules(Requirements require) {
+        int most = uncovered;
+        while (most >= 0 && !Target.SPARE_SLOTS.allows(require, uncovered - most)) {
+            most--;
+        }
+        return most;
     }
 
     static SocketRoom of(Platform platform, CoolingKit kit, int sockets) {
