@@ -63,7 +63,8 @@ final class OrderSets {
      * found or soon ruled out.
      */
     void split(ColumnGeneration root) {
-        begin(root.tightened());
+        // Cuts make a bound closer, but lead away from the mixes of which a first order is made.
+        begin(incumbent.isWhole() ? root.tightened() : root);
         for (int step = 0; !sets.isEmpty() && !incumbent.isOver(); step++) {
             ColumnGeneration set = incumbent.isWhole() || step % 2 > 0 || latest.isEmpty() ? sets.peek() : latest.peek();
             sets.remove(set);
