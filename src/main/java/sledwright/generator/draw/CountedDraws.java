@@ -30,6 +30,11 @@ public abstract class CountedDraws {
         known = new AtomicReferenceArray<>(leastPrice.length);
     }
 
+    /** The number of modules shared in any way between two. */
+    CountedDraws(CountedDraws one, CountedDraws other) {
+        this(leastSums(one.leastPrice, other.leastPrice), leastSums(one.leastMicrowatts, other.leastMicrowatts));
+    }
+
     /** The price of the cheapest draw of so many modules, minor units; {@link CheapestDraw#IMPOSSIBLE} where there is none. */
     public long leastPrice(int modules) {
         return leastPrice[modules];
@@ -76,13 +81,5 @@ public abstract class CountedDraws {
             sums[modules] = least;
         }
         return sums;
-    }
-
-    long[] leastPrices() {
-        return leastPrice;
-    }
-
-    long[] leastWeights() {
-        return leastMicrowatts;
     }
 }

@@ -73,7 +73,7 @@ public final class KindDraws {
         private final CountedDraws other;
 
         Together(CountedDraws one, CountedDraws other) {
-            super(leastSums(one.leastPrices(), other.leastPrices()), leastSums(one.leastWeights(), other.leastWeights()));
+            super(one, other);
             this.one = one;
             this.other = other;
         }

@@ -76,7 +76,8 @@ public final class Kept {
     private <V> void keep(Key<V> key, V value) {
         Entry entry = new Entry(value, key.bytes(value) + BYTES_OF_ENTRY, clock.incrementAndGet());
         if (entry.bytes <= most && entries.putIfAbsent(key, entry) == null) {
-            added(entry.bytes);
+            bytes.addAndGet(entry.bytes);
+            makeRoomWhereFull();
         }
     }
 
@@ -93,11 +94,11 @@ public final class Kept {
             entry.bytes += more;
             bytes.addAndGet(more);
         }
-        added(0);
+        makeRoomWhereFull();
     }
 
-    private void added(long more) {
-        if (bytes.addAndGet(more) > most && makingRoom.compareAndSet(false, true)) {
+    private void makeRoomWhereFull() {
+        if (bytes.get() > most && makingRoom.compareAndSet(false, true)) {
             try {
                 makeRoom();
             } finally {

@@ -277,9 +277,9 @@ public final class RestrictedMaster {
     private void cut(Model model, StockCut cut) {
         Expression row = model.row("cut").upper(cut.most());
         model.uses.forEach((column, use) -> {
-            int units = column.unitsOf(cut.part());
-            if (cut.counts(column.line(), cut.part()) && cut.of(units) > 0) {
-                row.set(use, cut.of(units));
+            long counted = cut.counts(column.line(), cut.part()) ? cut.of(column.unitsOf(cut.part())) : 0;
+            if (counted > 0) {
+                row.set(use, counted);
             }
         });
         cut.beyond().forEach(lot -> model.draws.getOrDefault(lot, List.of()).forEach(drawn -> row.set(drawn, -1)));

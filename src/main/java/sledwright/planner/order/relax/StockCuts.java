@@ -3,6 +3,7 @@ package sledwright.planner.order.relax;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -10,6 +11,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import sledwright.planner.order.market.Column;
 import sledwright.planner.order.market.Market;
 import sledwright.planner.order.market.OfferedLot;
@@ -31,19 +33,23 @@ final class StockCuts {
     private final Market market;
     private final Restrictions settled;
     private final RestrictedMaster.Mix mix;
-    private final List<Set<Integer>> sets;
-    private final List<Integer> oneByOne;
+    /** By set of pools the lines whose machines are counted. */
+    private final Map<Set<Integer>, Set<Integer>> lines = new LinkedHashMap<>();
 
     StockCuts(Market market, Restrictions settled, RestrictedMaster.Mix mix) {
         this.market = market;
         this.settled = settled;
         this.mix = mix;
-        // Machines that come together take a part in too many numbers of units for a search to price each of them.
-        oneByOne = IntStream.range(0, market.lines().size()).filter(line -> !market.line(line).isTogether()).boxed().toList();
         int pools = market.pools().size();
-        sets = pools <= MOST_POOLS
-                ? IntStream.range(1, 1 << pools).mapToObj(set -> set(pools, set)).toList()
-                : IntStream.rangeClosed(0, pools).mapToObj(pool -> pool < pools ? Set.of(pool) : set(pools, -1)).toList();
+        Stream<Set<Integer>> sets = pools <= MOST_POOLS ? IntStream.range(1, 1 << pools).mapToObj(set -> set(pools, set))
+                : IntStream.rangeClosed(0, pools).mapToObj(pool -> pool < pools ? Set.of(pool) : set(pools, -1));
+        sets.forEach(set -> lines.put(set, oneByOne(set)));
+    }
+
+    /** Machines that come together take a part in too many numbers of units for a search to price each of them. */
+    private Set<Integer> oneByOne(Set<Integer> pools) {
+        return IntStream.range(0, market.lines().size())
+                .filter(line -> !market.line(line).isTogether() && pools.contains(market.poolOf(line))).boxed().collect(Collectors.toSet());
     }
 
     private static Set<Integer> set(int pools, int bits) {
@@ -55,7 +61,7 @@ final class StockCuts {
     private record Found(StockCut cut, double violation) {
     }
 
-    /** Those that are violated most, for each set of pools and part at most one. */
+    /** Those that are violated most, of each part at most one. */
     List<StockCut> violated() {
         Set<Integer> parts = new TreeSet<>();
         mix.columns().keySet().forEach(column -> IntStream.of(column.parts()).filter(part -> !market.isOfEnclosures(part))
@@ -63,8 +69,8 @@ final class StockCuts {
         List<Found> found = new ArrayList<>();
         for (int part : parts) {
             Found most = null;
-            for (Set<Integer> pools : sets) {
-                Found some = violated(part, pools);
+            for (Map.Entry<Set<Integer>, Set<Integer>> set : lines.entrySet()) {
+                Found some = violated(part, set.getKey(), set.getValue());
                 most = some != null && (most == null || some.violation > most.violation) ? some : most;
             }
             if (most != null) {
@@ -74,8 +80,7 @@ final class StockCuts {
         return found.stream().sorted(Comparator.comparingDouble(Found::violation).reversed()).limit(MOST).map(Found::cut).toList();
     }
 
-    private Found violated(int part, Set<Integer> pools) {
-        Set<Integer> lines = oneByOne.stream().filter(line -> pools.contains(market.poolOf(line))).collect(Collectors.toSet());
+    private Found violated(int part, Set<Integer> pools, Set<Integer> lines) {
         Map<Integer, Double> taken = new TreeMap<>();
         for (Map.Entry<Column, Double> used : mix.columns().entrySet()) {
             int units = used.getKey().unitsOf(part);
