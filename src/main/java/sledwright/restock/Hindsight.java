@@ -44,8 +44,10 @@ final class Hindsight {
 
     /** The kept prices that have been the best for some course. */
     private final BitSet winners = new BitSet();
-    /** By course, the prices that were the best when last asked for. */
+    /** By course, the prices that were the best when last asked for; at which limits, and among how many. */
     private int[] last = {};
+    private double[] lastLimits = {};
+    private int lastTried;
 
     /** @param known prices of the rows that may be good ones */
     Hindsight(Program program, List<Course> courses, List<double[]> known) {
@@ -109,27 +111,38 @@ final class Hindsight {
         return new Prices(rows, gains);
     }
 
-    /** The best kept prices for each course at given limits. */
+    /** The best kept prices for each course at given limits; of equals the first. */
     int[] best(double[] limits) {
         double[] paid = pool.stream().mapToDouble(prices -> dot(prices.rows(), limits)).toArray();
+        // What was the best elsewhere is good here, so most others are soon seen to be worse. At the same limits only new ones can be better.
+        int tried = Arrays.equals(limits, lastLimits) ? lastTried : 0;
+        int[] before = last;
         last = IntStream.range(0, demand.length).parallel().map(s -> {
-            int best = 0;
-            double least = Double.POSITIVE_INFINITY;
-            for (int j = 0; j < paid.length; j++) {
-                double bound = paid[j];
-                double[] gains = pool.get(j).kinds();
-                int[] orders = demand[s];
-                for (int t = 0; t < orders.length && bound < least; t++) {
-                    bound += gains[t] * orders[t];
-                }
-                if (bound < least) {
+            int best = before.length == 0 ? 0 : before[s];
+            double least = gained(paid[best], best, s, Double.POSITIVE_INFINITY);
+            for (int j = tried; j < paid.length; j++) {
+                double bound = gained(paid[j], j, s, least);
+                if (bound < least || bound == least && j < best) {
                     least = bound;
                     best = j;
                 }
             }
             return best;
         }).toArray();
+        lastLimits = limits.clone();
+        lastTried = paid.length;
         return last;
+    }
+
+    /** What is paid and what a course's orders gain beyond it; no more than the first that is above some bound. */
+    private double gained(double paid, int prices, int course, double most) {
+        double sum = paid;
+        double[] gains = pool.get(prices).kinds();
+        int[] orders = demand[course];
+        for (int t = 0; t < orders.length && sum <= most; t++) {
+            sum += gains[t] * orders[t];
+        }
+        return sum;
     }
 
     /** The mean of what each course can earn, whatever is bought: each order at most what its best build earns. */
@@ -144,11 +157,7 @@ final class Hindsight {
     }
 
     double bound(int course, int prices, double[] limits) {
-        double bound = dot(pool.get(prices).rows(), limits);
-        for (int t = 0; t < demand[course].length; t++) {
-            bound += pool.get(prices).kinds()[t] * demand[course][t];
-        }
-        return bound;
+        return gained(dot(pool.get(prices).rows(), limits), prices, course, Double.POSITIVE_INFINITY);
     }
 
     /** The mean bound over all courses. */

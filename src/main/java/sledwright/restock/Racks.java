@@ -95,9 +95,7 @@ final class Racks {
 
     /**
      * By the number of arrivals that a customer waits for, how the parts of an order are drawn; null where some part has not come by then.
-     * The counter does this so often that it is one row of numbers: how many parts come from one pool alone; pool and units of each of
-     * these; units of each other part, from how many pools, and these in the order in which they are drawn on. Where an arrival changes
-     * nothing, it is the same row.
+     * Where an arrival changes nothing, it is the same row.
      *
      * @param stock by pool; those that are empty before any order comes are left out
      * @param ample by pool, whether it has more than orders can take: a part that is drawn from such a one first is left out
@@ -127,23 +125,13 @@ final class Racks {
                     .toArray(int[][]::new);
             int[] scarce = IntStream.range(0, there.length).filter(i -> there[i].length == 0 || !ample[there[i][0]]).toArray();
             draws[arrived] = Arrays.stream(scarce).anyMatch(i -> there[i].length == 0) ? null
-                    : sameOr(draws[arrived - 1], row(scarce, way.units(), there));
+                    : sameOr(draws[arrived - 1], Take.row(scarce, way.units(), there, pools.size()));
         }
         return draws;
     }
 
     private static int[] sameOr(int[] before, int[] row) {
         return Arrays.equals(before, row) ? before : row;
-    }
-
-    private static int[] row(int[] parts, int[] units, int[][] pools) {
-        IntStream.Builder row = IntStream.builder().add((int) Arrays.stream(parts).filter(i -> pools[i].length == 1).count());
-        Arrays.stream(parts).filter(i -> pools[i].length == 1).forEach(i -> row.add(pools[i][0]).add(units[i]));
-        Arrays.stream(parts).filter(i -> pools[i].length > 1).forEach(i -> {
-            row.add(units[i]).add(pools[i].length);
-            Arrays.stream(pools[i]).forEach(row);
-        });
-        return row.build().toArray();
     }
 
     /**
@@ -170,7 +158,7 @@ final class Racks {
 
     /** By pool, the most units that one of some ways takes there. */
     int[] mostUnits(Way[] of) {
-        int[] most = new int[pools.size()];
+        int[] most = new int[pools.size() + 1];
         for (Way way : of) {
             for (int i = 0; i < way.units().length; i++) {
                 for (int pool : way.pools()[i]) {
@@ -253,9 +241,9 @@ final class Racks {
                 .sorted(Comparator.comparingInt(Spared::pool).thenComparingDouble(one -> -one.spare())).toList();
     }
 
-    /** By pool, the units that are there with some purchases. */
+    /** By pool, the units that are there with some purchases; the last pool is always empty. */
     int[] stocked(int[] bought) {
-        int[] stock = standing.clone();
+        int[] stock = Arrays.copyOf(standing, pools.size() + 1);
         for (int o = 0; o < bought.length; o++) {
             stock[pool(o)] += bought[o];
         }
