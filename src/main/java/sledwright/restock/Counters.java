@@ -172,14 +172,11 @@ final class Counters {
 
     private Judged changed(Judged start, int k, double[] prices, int[] bought) {
         Judged best = start;
-        Map<Choice, Long> used = best.counter.serve(bought, few).used().get(k);
-        for (Choice choice : List.copyOf(used.keySet())) {
-            if (used.get(choice) > 0) {
-                List<Choice> fewer = new ArrayList<>(best.counter.menu(k));
-                fewer.removeIf(other -> other == choice);
-                best = better(best, k, fewer, bought);
-                best = better(best, k, first(choice, best.counter.menu(k)), bought);
-            }
+        for (Choice choice : best.counter.taken(k, bought, few)) {
+            List<Choice> fewer = new ArrayList<>(best.counter.menu(k));
+            fewer.removeIf(other -> other == choice);
+            best = better(best, k, fewer, bought);
+            best = better(best, k, first(choice, best.counter.menu(k)), bought);
         }
         ToDoubleFunction<Choice> beyond = beyond(k, prices, 1);
         List<Choice> offered = best.counter.menu(k);

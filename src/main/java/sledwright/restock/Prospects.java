@@ -99,7 +99,7 @@ final class Prospects {
         for (int k = 0; k < request.classes().size(); k++) {
             DemandClass asked = request.classes().get(k);
             with.used().get(k).forEach((choice, count) -> {
-                if (count > 0 && choice.needed().containsKey(sku)) {
+                if (choice.needed().containsKey(sku)) {
                     orders.merge(asked.name(), (double) count / tried.size(), Double::sum);
                 }
             });

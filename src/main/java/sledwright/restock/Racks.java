@@ -11,8 +11,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicIntegerArray;
+import java.util.function.Function;
 import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import sledwright.domain.DemandClass;
 
@@ -55,17 +56,17 @@ final class Racks {
     /** The days on which units arrive. */
     private final int[] arrivals;
     private final List<int[]> alike;
-    private final Map<Course, int[]> visits = new ConcurrentHashMap<>();
-    /** By class, the most orders that any course has which was looked at. */
-    private final AtomicIntegerArray mostOrders;
+    private final Map<Course, int[]> visits;
+    /** By pool, the most units that orders take there in any course. */
+    private final long[] mostTaken;
 
-    Racks(Program program, Shelves shelves) {
+    /** @param courses all that are ever served */
+    Racks(Program program, Shelves shelves, List<Course> courses) {
         this.program = program;
         classes = program.classes();
         this.shelves = shelves;
         patience = classes.stream().mapToDouble(Program::patience).min().orElse(0);
         program.purchases().stream().filter(purchase -> purchase.spare() > 0).forEach(purchase -> bargains.add(purchase.offer().sku()));
-        mostOrders = new AtomicIntegerArray(classes.size());
         Set<String> skus = new TreeSet<>();
         IntStream.range(0, classes.size()).forEach(k -> program.ways(k).forEach(choice -> skus.addAll(choice.needed().keySet())));
         shelves.standing().keySet().stream().filter(pool -> skus.contains(pool.sku())).forEach(this::addPool);
@@ -79,6 +80,7 @@ final class Racks {
         });
         arrival = pools.stream().mapToInt(Shelves.Pool::arrivalDay).toArray();
         arrivals = Arrays.stream(arrival).sorted().distinct().toArray();
+        visits = courses.stream().distinct().collect(Collectors.toMap(Function.identity(), this::arrivalsBefore));
         alike = skus.stream().map(sku -> IntStream.range(0, pools.size()).filter(p -> pools.get(p).sku().equals(sku)).toArray())
                 .filter(of -> of.length > 0).toList();
         for (int k = 0; k < classes.size(); k++) {
@@ -91,6 +93,7 @@ final class Racks {
                 ways.put(choice, new Way(choice, program.gain(choice), units, from, new ConcurrentHashMap<>()));
             });
         }
+        mostTaken = mostTaken(courses);
     }
 
     /**
@@ -139,39 +142,55 @@ final class Racks {
      * counters go through the same courses again and again.
      */
     int[] visits(Course course) {
-        return visits.computeIfAbsent(course, one -> {
-            int[] counts = Courses.byClass(one, classes.size());
-            IntStream.range(0, counts.length).forEach(k -> mostOrders.accumulateAndGet(k, counts[k], Math::max));
-            int[] all = new int[one.orders()];
-            for (int i = 0; i < all.length; i++) {
-                int k = one.classes()[i];
-                double deadline = Math.min(one.days()[i] + Program.patience(classes.get(k)), program.horizonDays());
-                int arrived = 0;
-                while (arrived < arrivals.length && arrivals[arrived] <= deadline) {
-                    arrived++;
-                }
-                all[i] = k << CLASS_FROM | arrived;
-            }
-            return all;
-        });
+        return visits.get(course);
     }
 
-    /** By pool, the most units that one of some ways takes there. */
-    int[] mostUnits(Way[] of) {
-        int[] most = new int[pools.size() + 1];
-        for (Way way : of) {
-            for (int i = 0; i < way.units().length; i++) {
-                for (int pool : way.pools()[i]) {
-                    most[pool] = Math.max(most[pool], way.units()[i]);
-                }
+    private int[] arrivalsBefore(Course course) {
+        int[] all = new int[course.orders()];
+        for (int i = 0; i < all.length; i++) {
+            int k = course.classes()[i];
+            double deadline = Math.min(course.days()[i] + Program.patience(classes.get(k)), program.horizonDays());
+            int arrived = 0;
+            while (arrived < arrivals.length && arrivals[arrived] <= deadline) {
+                arrived++;
             }
+            all[i] = k << CLASS_FROM | arrived;
+        }
+        return all;
+    }
+
+    /** By pool, the most units that orders take there in any course, whatever they are offered. */
+    private long[] mostTaken(List<Course> courses) {
+        int[] mostOrders = new int[classes.size()];
+        courses.forEach(course -> {
+            int[] counts = Courses.byClass(course, classes.size());
+            Arrays.setAll(mostOrders, k -> Math.max(mostOrders[k], counts[k]));
+        });
+        long[] most = new long[pools.size() + 1];
+        for (int k = 0; k < mostOrders.length; k++) {
+            int[] units = new int[most.length];
+            program.ways(k).stream().map(ways::get).forEach(way -> {
+                for (int i = 0; i < way.units().length; i++) {
+                    for (int pool : way.pools()[i]) {
+                        units[pool] = Math.max(units[pool], way.units()[i]);
+                    }
+                }
+            });
+            int orders = mostOrders[k];
+            Arrays.setAll(most, pool -> most[pool] + (long) units[pool] * orders);
         }
         return most;
     }
 
-    /** The most orders of a class that any course has whose visits were asked for. */
-    int mostOrders(int k) {
-        return mostOrders.get(k);
+    /** By pool, whether no orders exhaust it, whatever comes; what is left there need not be counted. */
+    boolean[] ample(int[] bought) {
+        int[] stock = stocked(bought);
+        boolean[] ample = new boolean[stock.length];
+        for (int p = 0; p < stock.length; p++) {
+            ample[p] = stock[p] > 0 && stock[p] >= mostTaken[p];
+        }
+        spared(bought).forEach(one -> ample[one.pool()] = false);
+        return ample;
     }
 
     /** The pool that stands for all whose units no customer tells apart; bargains count by pool, so these are kept apart. */
@@ -207,6 +226,11 @@ final class Racks {
     /** A way to fill an order; it must be one of the program's. */
     Way way(Choice choice) {
         return ways.get(choice);
+    }
+
+    /** Numbers of arrivals that a customer may wait for, none among them. */
+    int states() {
+        return arrivals.length + 1;
     }
 
     /** By pool, the units that are there without purchases. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import sledwright.domain.Catalog;
 import sledwright.domain.RestockRequest;
@@ -80,7 +81,7 @@ public final class Restocker {
         findBuilds();
         Relaxed relaxed = relax(made, seed);
         progress.accept("what is earned if nothing is bought");
-        Racks racks = new Racks(relaxed.program(), shelves);
+        Racks racks = new Racks(relaxed.program(), shelves, Stream.of(made, further, tried).flatMap(List::stream).toList());
         Plans plans = new Plans(relaxed, racks, made, further, deadline);
         HindsightRelaxation.Answer answer = relaxed.relaxation().solve(request.budget(), relaxed.start(), TOLERANCE, MOST_ROUNDS, progress);
         progress.accept(told(made.size(), answer.rounds()));

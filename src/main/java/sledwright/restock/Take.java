@@ -50,13 +50,9 @@ final class Take {
         if (likely > 0 && likely < end && isMissing(row, likely, stock)) {
             return false;
         }
-        for (int i = 1; i < end; i += STEP) {
-            if (isMissing(row, i, stock)) {
-                shortOf[way] = i;
-                return false;
-            }
-        }
-        if (!isThere(row, end, stock)) {
+        int missing = missing(row, stock);
+        if (missing < row.length) {
+            shortOf[way] = missing;
             return false;
         }
         for (int i = 1; i < end; i += STEP) {
@@ -74,21 +70,33 @@ final class Take {
         return stock[row[i + 1]] + stock[row[i + 2]] + stock[row[i + 3]] < row[i];
     }
 
-    /** Whether there is enough of the parts that come from more pools. */
-    private static boolean isThere(int[] row, int from, int[] stock) {
-        int i = from;
+    /** Whether there is enough of everything. */
+    static boolean isThere(int[] row, int[] stock) {
+        return missing(row, stock) == row.length;
+    }
+
+    /** Where the first part stands of which there is not enough; the end of the row: there is none. */
+    private static int missing(int[] row, int[] stock) {
+        int end = 1 + STEP * row[0];
+        int i = 1;
+        while (i < end && !isMissing(row, i, stock)) {
+            i += STEP;
+        }
+        if (i < end) {
+            return i;
+        }
         while (i < row.length) {
             int missing = row[i];
-            int end = i + 2 + row[i + 1];
-            for (int j = i + 2; j < end && missing > 0; j++) {
+            int next = i + 2 + row[i + 1];
+            for (int j = i + 2; j < next && missing > 0; j++) {
                 missing -= stock[row[j]];
             }
             if (missing > 0) {
-                return false;
+                return i;
             }
-            i = end;
+            i = next;
         }
-        return true;
+        return i;
     }
 
     private static void takeOthers(int[] row, int from, int[] stock) {

@@ -74,7 +74,7 @@ class RestockerTest {
         Choices choices = new Choices(shelves, Deadline.never());
         Program program = new Program(shelves, choices);
         List<Course> courses = Courses.draw(request, 100, 1);
-        Counter counter = new Counters(new Racks(program, shelves), courses).at(new double[program.limits(new double[0]).length], 0);
+        Counter counter = new Counters(new Racks(program, shelves, courses), courses).at(new double[program.limits(new double[0]).length], 0);
         double best = Double.NEGATIVE_INFINITY;
         for (int box = 0; box <= 8; box++) {
             for (int small = 0; small <= 12; small = Math.max(4, small + 1)) {
