@@ -98,7 +98,6 @@ final class Racks {
 
     /**
      * By the number of arrivals that a customer waits for, how the parts of an order are drawn; null where some part has not come by then.
-     * Where an arrival changes nothing, it is the same row.
      *
      * @param stock by pool; those that are empty before any order comes are left out
      * @param ample by pool, whether it has more than orders can take: a part that is drawn from such a one first is left out
@@ -128,13 +127,9 @@ final class Racks {
                     .toArray(int[][]::new);
             int[] scarce = IntStream.range(0, there.length).filter(i -> there[i].length == 0 || !ample[there[i][0]]).toArray();
             draws[arrived] = Arrays.stream(scarce).anyMatch(i -> there[i].length == 0) ? null
-                    : sameOr(draws[arrived - 1], Take.row(scarce, way.units(), there, pools.size()));
+                    : Take.row(scarce, way.units(), there, pools.size());
         }
         return draws;
-    }
-
-    private static int[] sameOr(int[] before, int[] row) {
-        return Arrays.equals(before, row) ? before : row;
     }
 
     /**

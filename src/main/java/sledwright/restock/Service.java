@@ -12,7 +12,7 @@ import java.util.stream.IntStream;
 final class Service {
 
     /** In which courses are served, side by side. Fixed, so that sums come out the same on any machine. */
-    static final int PARTS = 8;
+    static final int PARTS = 4;
     /** Stands for the build of an order that is turned away. */
     static final int NONE = -1;
 
@@ -90,12 +90,11 @@ final class Service {
         IntStream.range(0, Math.min(courses.size(), PARTS)).parallel().forEach(part -> {
             int[] left = new int[stock.length];
             int[][] shortOf = Arrays.stream(ways).map(of -> new int[of.length]).toArray(int[][]::new);
-            int[][][] failed = Arrays.stream(ways).map(of -> new int[of.length][]).toArray(int[][][]::new);
             for (int s = part; s < margins.length; s += PARTS) {
                 int[] visits = racks.visits(courses.get(s));
                 int[] taken = new int[visits.length];
                 System.arraycopy(stock, 0, left, 0, stock.length);
-                margins[s] = course(visits, left, taken, shortOf, failed) - loss + spared(left);
+                margins[s] = course(visits, left, taken, shortOf) - loss + spared(left);
                 watch.see(part, s, taken, left);
             }
         });
@@ -105,13 +104,9 @@ final class Service {
     /**
      * @param taken   receives what each order is filled with
      * @param shortOf see {@link Take#isTaken}
-     * @param failed  room for what each way drew on when it failed
      */
-    private double course(int[] visits, int[] left, int[] taken, int[][] shortOf, int[][][] failed) {
+    private double course(int[] visits, int[] left, int[] taken, int[][] shortOf) {
         double earned = 0;
-        for (int[][] ofClass : failed) {
-            Arrays.fill(ofClass, null);
-        }
         // Stock only dwindles until more arrives, so a way that failed need not be tried again before.
         int[] first = new int[ways.length];
         int[] arrived = new int[ways.length];
@@ -121,7 +116,7 @@ final class Service {
             earned -= turnedAway[k];
             Offered list = offered[k][by];
             int at = arrived[k] == by ? first[k] : 0;
-            while (at < list.rows.length && !isTaken(list.rows[at], left, shortOf[k], list.ways[at], failed[k])) {
+            while (at < list.rows.length && !Take.isTaken(list.rows[at], left, shortOf[k], list.ways[at])) {
                 at++;
             }
             arrived[k] = by;
@@ -133,18 +128,6 @@ final class Service {
             }
         }
         return earned;
-    }
-
-    private static boolean isTaken(int[] row, int[] left, int[] shortOf, int way, int[][] failed) {
-        // Where it would draw on the same, nothing has arrived for it.
-        if (row == failed[way]) {
-            return false;
-        }
-        boolean isTaken = Take.isTaken(row, left, shortOf, way);
-        if (!isTaken) {
-            failed[way] = row;
-        }
-        return isTaken;
     }
 
     /** What is saved on units that were cheaper than those on the shelf. */
