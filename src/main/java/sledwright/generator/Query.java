@@ -192,7 +192,8 @@ final class Query {
     /** Prices no more of the branch's memory than may come first, what promises most before the rest. */
     private Combination better(Combination incumbent, Branch branch, Zone zone) {
         Frame frame = branch.frame();
-        Wanted wanted = new Wanted(ranking, frame, branch.option(), leastUsableGb(frame, zone), leastBandwidthGbs(frame, zone));
+        Wanted wanted = new Wanted(ranking, frame, branch.option(), leastUsableGb(frame, zone), leastBandwidthGbs(frame, zone),
+                mostMicrowatts(frame, zone));
         MemoryOption.Points points = this.points.computeIfAbsent(branch.option(), option -> new HashMap<>())
                 .computeIfAbsent(branch.need(), need -> branch.option().points(need, deadline));
         int mostSocketGb = frame.processor().maxMemoryGb().orElse(Integer.MAX_VALUE);
@@ -203,6 +204,14 @@ final class Query {
             window = wanted.next(best, window, step);
         }
         return best;
+    }
+
+    /** A hair above what memory may load a machine of the frame with; any amount where another deal of its drives could make room. */
+    private double mostMicrowatts(Frame frame, Zone zone) {
+        if (frame.completion().fitted().uneven() > 0) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return (Math.min(zone.loadW(), limits.powerW().orElse(Double.POSITIVE_INFINITY)) + MILLIONTH - Watts.of(frame.microwatts())) / MILLIONTH + 1;
     }
 
     private Combination better(Combination incumbent, Branch branch, Zone zone, MemoryPoints points) {

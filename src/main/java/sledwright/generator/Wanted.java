@@ -23,12 +23,13 @@ final class Wanted {
     /**
      * @param usableGb     the least usable memory of a build
      * @param bandwidthGbs its least bandwidth
+     * @param microwatts   what its memory may load a machine with at most
      */
-    Wanted(Ranking ranking, Frame frame, MemoryOption option, double usableGb, double bandwidthGbs) {
+    Wanted(Ranking ranking, Frame frame, MemoryOption option, double usableGb, double bandwidthGbs, double microwatts) {
         this.ranking = ranking;
         this.frame = frame;
         this.option = option;
-        inZone = MemoryWindow.ALL.noSmaller(usableGb).noNarrower(width(bandwidthGbs));
+        inZone = MemoryWindow.ALL.noSmaller(usableGb).noNarrower(width(bandwidthGbs)).noHeavier(microwatts);
     }
 
     private double width(double gbs) {

@@ -42,6 +42,8 @@ final class Pricing {
     private final boolean everyWeight;
     /** What the populations of each bucket cost at least, once they were looked through; below 0 before. */
     private final long[] leastOfBucket;
+    /** What they load at least, likewise. */
+    private final long[] lightestOfBucket;
 
     /** @param draws for each group of the shapes' key */
     Pricing(int machines, MemoryNeed need, SocketRoom room, Shapes shapes, List<GroupDraws> draws, long labourPerModule,
@@ -63,6 +65,7 @@ final class Pricing {
                 .filter(group -> draws.get(group).own() != null && leastPrice[group][0] >= UNAVAILABLE).toArray();
         leastOfBucket = new long[shapes.buckets().size()];
         Arrays.fill(leastOfBucket, -1);
+        lightestOfBucket = new long[leastOfBucket.length];
     }
 
     /** For each group and number of modules the least figure of its draws; 0 for entangled groups. */
@@ -80,12 +83,16 @@ final class Pricing {
         for (int i = 0; i < roomy; i++) {
             Shapes.Bucket bucket = shapes.buckets().get(i);
             double most = window.mostPrice(usableGb(bucket), shapes.key().multiple() * bucket.figures().width());
-            if (leastOfBucket[i] <= most && bucket.figures().totalGb() * shapes.key().multiple() <= mostSocketGb
+            if (leastOfBucket[i] <= most && lightestOfBucket[i] <= window.mostMicrowatts() && bucket.figures().totalGb() * shapes.key().multiple() <= mostSocketGb
                     && modules(bucket) <= mostModules) {
-                leastOfBucket[i] = addPoints(points, skylines, bucket, most);
+                addPoints(points, skylines, i, new Most(most, window.mostMicrowatts()));
             }
         }
         return new MemoryPoints(points, room.sockets());
+    }
+
+    /** What a point may cost and load at most. */
+    private record Most(double price, double microwatts) {
     }
 
     /** How many buckets leave enough to use: they come with the most to use first, so all before some place do. */
@@ -113,18 +120,16 @@ final class Pricing {
         return bucket.figures().modules() * shapes.key().multiple() * room.sockets();
     }
 
-    /**
-     * Adds the points of a bucket that cost no more and that none of those before matches: all of them leave at least as much to use.
-     *
-     * @return what populations of the bucket cost at least
-     */
-    private long addPoints(List<MemoryPoint> points, Map<Long, Skyline> skylines, Shapes.Bucket bucket, double most) {
+    /** Adds the points of a bucket that cost and load no more and that none of those before matches: all of them leave at least as much to use. */
+    private void addPoints(List<MemoryPoint> points, Map<Long, Skyline> skylines, int place, Most most) {
+        Shapes.Bucket bucket = shapes.buckets().get(place);
         if (deadline.isOver()) {
             throw new OutOfTimeException();
         }
         BucketPoints kept = BucketPoints.of(everyWeight);
         long labour = labourPerModule * modules(bucket) * machines;
         long leastOfAll = UNAVAILABLE;
+        long lightestOfAll = Long.MAX_VALUE;
         for (Shapes.Shape shape : bucket.shapes()) {
             long price = labour;
             long least = 0;
@@ -134,7 +139,8 @@ final class Pricing {
                 least += leastMicrowatts[group][shape.counts()[i]];
             }
             leastOfAll = Math.min(leastOfAll, price);
-            if (price < UNAVAILABLE && price <= most && Budget.allows(need.limit(), price)
+            lightestOfAll = Math.min(lightestOfAll, least);
+            if (price < UNAVAILABLE && price <= most.price && least <= most.microwatts && Budget.allows(need.limit(), price)
                     && (everyWeight || !skyline(skylines, least).matches(bucket.widthRank(), price, least))
                     && holdsWanted(shape)) {
                 combine(kept, bucket, shape, most, 0, price, least, new Draw[shape.groups().length]);
@@ -147,7 +153,8 @@ final class Pricing {
                 points.add(point);
             }
         }
-        return leastOfAll;
+        leastOfBucket[place] = leastOfAll;
+        lightestOfBucket[place] = lightestOfAll;
     }
 
     /** What populations of a weight are held against: all others, or those of the same weight. */
@@ -170,9 +177,10 @@ final class Pricing {
      * @param price of the draws chosen so far and, for the groups still open, their cheapest
      * @param least watts of the draws chosen so far and, for the groups still open, their lightest
      */
-    private void combine(BucketPoints kept, Shapes.Bucket bucket, Shapes.Shape shape, double most, int index, long price,
+    private void combine(BucketPoints kept, Shapes.Bucket bucket, Shapes.Shape shape, Most most, int index, long price,
             long least, Draw[] chosen) {
-        if (!everyWeight && kept.isMatched(price, least) || price > most || !Budget.allows(need.limit(), price)) {
+        if (!everyWeight && kept.isMatched(price, least) || price > most.price || least > most.microwatts
+                || !Budget.allows(need.limit(), price)) {
             return;
         }
         if (index == chosen.length) {

@@ -167,13 +167,15 @@ class PricingTest {
 
     private static MemoryWindow window(SplittableRandom random, int machines) {
         MemoryWindow window = MemoryWindow.ALL.noSmaller(random.nextBoolean() ? 0 : random.nextInt(70)).noNarrower(random.nextBoolean() ? 0 : 2 * random.nextDouble());
-        MemoryWindow bought = random.nextBoolean() ? window : window.noDearer(random.nextInt(80 * machines));
+        MemoryWindow light = random.nextBoolean() ? window : window.noHeavier(1e6 * random.nextInt(40));
+        MemoryWindow bought = random.nextBoolean() ? light : light.noDearer(random.nextInt(80 * machines));
         return random.nextBoolean() ? bought : bought.noMoreOf(random.nextInt(-80, 80) * machines, machines * random.nextDouble(2), machines * random.nextInt(20));
     }
 
     /** The points of a window, each by its figures. */
     private static List<String> inside(List<MemoryPoint> points, MemoryWindow window) {
         return points.stream().filter(point -> point.price() <= window.mostPrice(point.usableGb(), point.width()))
+                .filter(point -> point.microwatts() - point.slack() <= window.mostMicrowatts())
                 .map(point -> List.of(point.price(), point.socketGb(), point.fullestGb(), point.usableGb(), point.modules(), point.microwatts(), point.slack()).toString())
                 .toList();
     }
@@ -181,11 +183,13 @@ class PricingTest {
     @Test
     void aWindowHoldsWhatAsksForMore() {
         MemoryWindow value = MemoryWindow.ALL.noMoreOf(100, 2, 3);
-        MemoryWindow narrow = MemoryWindow.ALL.noSmaller(16).noNarrower(1.5).noDearer(200);
+        MemoryWindow narrow = MemoryWindow.ALL.noSmaller(16).noNarrower(1.5).noDearer(200).noHeavier(2e7);
         assertThat(MemoryWindow.ALL.holds(narrow)).isTrue();
         assertThat(narrow.holds(MemoryWindow.ALL)).isFalse();
         assertThat(narrow.holds(narrow.noDearer(199)) && narrow.holds(narrow.noSmaller(17)) && narrow.holds(narrow.noNarrower(1.6))).isTrue();
         assertThat(narrow.noDearer(199).holds(narrow) || narrow.noSmaller(17).holds(narrow) || narrow.noNarrower(1.6).holds(narrow)).isFalse();
+        assertThat(narrow.holds(narrow.noHeavier(1e7))).isTrue();
+        assertThat(narrow.noHeavier(1e7).holds(narrow)).isFalse();
         assertThat(value.holds(value.noDearer(5))).isTrue();
         assertThat(value.holds(MemoryWindow.ALL.noMoreOf(99, 2, 4))).as("worth counted otherwise").isFalse();
         assertThat(MemoryWindow.ALL.holds(value)).isTrue();
