@@ -43,7 +43,8 @@ final class CompareBenchmark {
     void run(Path scenarios) throws IOException {
         List<Job.Quote> jobs;
         try (Stream<Path> files = Files.list(scenarios)) {
-            jobs = files.sorted().filter(file -> RequestReader.open(Source.of(file), List.of()).kind() == Kind.QUOTE)
+            jobs = files.filter(file -> file.toString().endsWith(".yaml")).sorted()
+                    .filter(file -> RequestReader.open(Source.of(file), List.of()).kind() == Kind.QUOTE)
                     .map(file -> (Job.Quote) RequestReader.read(Source.of(file), List.of(), Optional.empty(), Set.of(Kind.QUOTE))).toList();
         }
         out.printf("%-28s %8s %6s %8s %6s %8s %6s%n", "ms and points", "price", "", "total", "", "by sku", "");
