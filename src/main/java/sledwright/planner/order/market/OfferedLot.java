@@ -36,6 +36,12 @@ public record OfferedLot(Lot lot, int part, boolean[] pools, int supplier, int m
         return new OfferedLot(lot, part, pools, supplier, most, List.copyOf(steps));
     }
 
+    /** Lots are looked up very often, and hardly two are alike in these. */
+    @Override
+    public int hashCode() {
+        return 31 * (31 * part + supplier) + most;
+    }
+
     /** Whether it gives any of these numbers of units. */
     public boolean sells(Range range) {
         return range.least() <= 0 || steps.stream().anyMatch(step -> Math.max(step.least, range.least()) <= Math.min(step.most,

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import sledwright.planner.order.market.Bay;
 import sledwright.planner.order.market.Market;
@@ -100,7 +101,7 @@ public record Restrictions(Map<Bay, Range> enclosures, Map<OfferedLot, Range> dr
         Map<Integer, Integer> most = new HashMap<>();
         int pool = market.poolOf(line);
         int machines = market.line(line).isTogether() ? market.line(line).machines() : 1;
-        for (int part = 0; part < market.parts() && !(drawn.isEmpty() && suppliers.isEmpty()); part++) {
+        for (int part : held(market)) {
             int available = available(market, part, pool);
             if (available < market.available(part, pool) && available < (long) market.mostInMachine(part) * machines) {
                 most.put(part, available);
@@ -108,6 +109,12 @@ public record Restrictions(Map<Bay, Range> enclosures, Map<OfferedLot, Range> dr
         }
         barred(line).forEach(part -> most.put(part, 0));
         return most;
+    }
+
+    /** The parts of which orders may draw less, or more, than there is. */
+    private int[] held(Market market) {
+        return suppliers.isEmpty() ? drawn.keySet().stream().mapToInt(OfferedLot::part).distinct().toArray()
+                : IntStream.range(0, market.parts()).toArray();
     }
 
     private Set<Integer> barred(int line) {
