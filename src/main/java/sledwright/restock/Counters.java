@@ -24,7 +24,7 @@ final class Counters {
     private static final int GLANCED_AT = 60;
     private static final int FIRST_LOOK = 20;
     /** A change that makes no difference to this many courses with orders of the class makes none. */
-    private static final int ALIKE = 80;
+    private static final int ALIKE = 40;
     /** A share of what is earned that is worth a change. */
     private static final double WORTH_A_CHANGE = 1e-5;
     /** This many counters beyond those that are wanted are looked at twice. */

@@ -22,8 +22,9 @@ final class Plans {
     /** How often counter and quantities are suited to each other. */
     private static final int TURNS = 2;
     private static final int PASSES_OF_NOTHING = 3;
-    /** This many counters are improved before the best of them is taken. */
+    /** This many counters are improved before the best of them is taken; and while counter and quantities are suited to each other. */
     private static final int STARTS = 3;
+    private static final int STARTS_OF_TURN = 2;
     /** Shares of the budget at which the curve is looked at, beside the whole. */
     private static final double[] LESS = {0, 0.25, 0.5};
     private static final double MORE = 2;
@@ -142,7 +143,7 @@ final class Plans {
         int[] bought = near(answer, budget);
         known.addAll(counters.around(pricesAt(bought)));
         for (int turn = 0; turn < (whole ? TURNS : 1); turn++) {
-            Counter counter = suited(bought, whole ? STARTS : 1, 1).best().get(0);
+            Counter counter = suited(bought, whole ? STARTS_OF_TURN : 1, 1).best().get(0);
             List<int[]> starts = new ArrayList<>(found.values().stream().map(less -> less.stocked().bought()).toList());
             starts.add(bought);
             bought = rounding(counter, budget).round(answer.bought(), starts, whole ? PASSES : PASSES_OF_OTHERS);
