@@ -45,10 +45,12 @@ final class Shelves {
             .thenComparing(Pool::condition).thenComparingInt(Pool::arrivalDay));
     private final List<SupplyOffer> offers;
     private final Map<String, Long> worth = new HashMap<>();
+    private final Map<Condition, Condition> likeness = new EnumMap<>(Condition.class);
 
     Shelves(Catalog catalog, RestockRequest request) {
         this.catalog = catalog;
         this.request = request;
+        Arrays.stream(Condition.values()).forEach(condition -> likeness.put(condition, likeness(request, condition)));
         catalog.lots().forEach((sku, lots) -> lots.stream().filter(lot -> lot.available() > 0 && inTime(lot.leadDays()))
                 .forEach(lot -> standing.merge(new Pool(sku, lot.condition(), lot.leadDays()), lot.available(), Integer::sum)));
         offers = request.offers().stream().filter(offer -> offer.available() > 0 && inTime(offer.leadDays())).toList();
@@ -162,6 +164,10 @@ final class Shelves {
 
     /** The first condition that the same classes accept: to the search units of both are alike. */
     Condition likeness(Condition condition) {
+        return likeness.get(condition);
+    }
+
+    private static Condition likeness(RestockRequest request, Condition condition) {
         return Arrays.stream(Condition.values()).filter(other -> request.classes().stream()
                 .map(asked -> accepted(asked.request().limit().conditions()))
                 .allMatch(accepted -> accepted.contains(other) == accepted.contains(condition))).findFirst().orElseThrow();
