@@ -211,7 +211,8 @@ final class Query {
         if (frame.completion().fitted().uneven() > 0) {
             return Double.POSITIVE_INFINITY;
         }
-        return (Math.min(zone.loadW(), limits.powerW().orElse(Double.POSITIVE_INFINITY)) + MILLIONTH - Watts.of(frame.microwatts())) / MILLIONTH + 1;
+        double mostW = Math.min(zone.loadW(), limits.powerW().orElse(Double.POSITIVE_INFINITY));
+        return (mostW + MILLIONTH - Watts.of(frame.microwatts())) / MILLIONTH + 1;
     }
 
     private Combination better(Combination incumbent, Branch branch, Zone zone, MemoryPoints points) {

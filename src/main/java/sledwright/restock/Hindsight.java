@@ -114,7 +114,7 @@ final class Hindsight {
     /** The best kept prices for each course at given limits; of equals the first. */
     int[] best(double[] limits) {
         double[] paid = pool.stream().mapToDouble(prices -> dot(prices.rows(), limits)).toArray();
-        // What was the best elsewhere is good here, so most others are soon seen to be worse. At the same limits only new ones can be better.
+        // What was the best elsewhere is good here, so most are soon seen to be worse; at the same limits only new ones can be better.
         int tried = Arrays.equals(limits, lastLimits) ? lastTried : 0;
         int[] before = last;
         last = IntStream.range(0, demand.length).parallel().map(s -> {

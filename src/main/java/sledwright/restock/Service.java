@@ -64,7 +64,8 @@ final class Service {
         turnedAway = racks.program().classes().stream().mapToDouble(asked -> (double) asked.loss() * asked.machines()).toArray();
         Optional<Service> alike = known.filter(one -> Arrays.equals(one.ample, ample) && Arrays.equals(one.stock, stock));
         offered = new Offered[ways.length][];
-        Arrays.setAll(offered, k -> alike.filter(one -> one.ways[k] == ways[k]).map(one -> one.offered[k]).orElseGet(() -> offered(ways[k])));
+        Arrays.setAll(offered, k -> alike.filter(one -> one.ways[k] == ways[k]).map(one -> one.offered[k])
+                .orElseGet(() -> offered(ways[k])));
     }
 
     private Offered[] offered(Racks.Way[] ways) {

@@ -35,7 +35,8 @@ public record MemoryWindow(double leastUsableGb, double leastWidth, double mostP
 
     /** What of the window leaves at least as much to use. */
     public MemoryWindow noSmaller(double usableGb) {
-        return new MemoryWindow(Math.max(leastUsableGb, usableGb), leastWidth, mostPrice, mostValue, worthOfGb, worthOfWidth, mostMicrowatts);
+        return new MemoryWindow(Math.max(leastUsableGb, usableGb), leastWidth, mostPrice, mostValue, worthOfGb, worthOfWidth,
+                mostMicrowatts);
     }
 
     /** What of the window comes to no more; the same worth is meant wherever a window is asked for it. */
@@ -45,7 +46,8 @@ public record MemoryWindow(double leastUsableGb, double leastWidth, double mostP
 
     /** What of the window loads no machine with more, for all that is known before units are dealt. */
     public MemoryWindow noHeavier(double microwatts) {
-        return new MemoryWindow(leastUsableGb, leastWidth, mostPrice, mostValue, worthOfGb, worthOfWidth, Math.min(mostMicrowatts, microwatts));
+        return new MemoryWindow(leastUsableGb, leastWidth, mostPrice, mostValue, worthOfGb, worthOfWidth,
+                Math.min(mostMicrowatts, microwatts));
     }
 
     /** Whether everything that lies in another window lies in this one. */

@@ -83,8 +83,8 @@ final class Pricing {
         for (int i = 0; i < roomy; i++) {
             Shapes.Bucket bucket = shapes.buckets().get(i);
             double most = window.mostPrice(usableGb(bucket), shapes.key().multiple() * bucket.figures().width());
-            if (leastOfBucket[i] <= most && lightestOfBucket[i] <= window.mostMicrowatts() && bucket.figures().totalGb() * shapes.key().multiple() <= mostSocketGb
-                    && modules(bucket) <= mostModules) {
+            if (leastOfBucket[i] <= most && lightestOfBucket[i] <= window.mostMicrowatts()
+                    && bucket.figures().totalGb() * shapes.key().multiple() <= mostSocketGb && modules(bucket) <= mostModules) {
                 addPoints(points, skylines, i, new Most(most, window.mostMicrowatts()));
             }
         }
@@ -120,7 +120,7 @@ final class Pricing {
         return bucket.figures().modules() * shapes.key().multiple() * room.sockets();
     }
 
-    /** Adds the points of a bucket that cost and load no more and that none of those before matches: all of them leave at least as much to use. */
+    /** Adds the points of a bucket that cost and load no more and that none of those before matches: all of these leave as much to use. */
     private void addPoints(List<MemoryPoint> points, Map<Long, Skyline> skylines, int place, Most most) {
         Shapes.Bucket bucket = shapes.buckets().get(place);
         if (deadline.isOver()) {
