@@ -2,11 +2,10 @@ package sledwright.restock;
 
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
@@ -130,29 +129,31 @@ final class Counter {
         return new Tally(margins, orders, parts, IntStream.range(0, ways.length).mapToObj(k -> used(k, courses, all)).toList());
     }
 
+    /** In the order of the list, so that sums over it always come out the same. */
     private Map<Choice, Long> used(int k, List<Course> courses, int[][] taken) {
-        Map<Choice, Long> used = new IdentityHashMap<>();
+        long[] counts = new long[ways[k].length];
         for (int s = 0; s < taken.length; s++) {
             int[] classes = courses.get(s).classes();
             for (int i = 0; i < classes.length; i++) {
                 if (classes[i] == k && taken[s][i] != Service.NONE) {
-                    used.merge(ways[k][taken[s][i]].choice(), 1L, Long::sum);
+                    counts[taken[s][i]]++;
                 }
             }
         }
+        Map<Choice, Long> used = new LinkedHashMap<>();
+        IntStream.range(0, counts.length).filter(way -> counts[way] > 0).forEach(way -> used.put(ways[k][way].choice(), counts[way]));
         return used;
     }
 
     private LeftOver leftOver(Service service) {
-        return new LeftOver(Service.PARTS, racks.standing(), service.stock(), racks.alike());
+        return new LeftOver(Service.PARTS, racks.standing(), service.stand().units(), racks.alike());
     }
 
     /** The builds that orders of a class are filled with in any course, as its list has them. */
     List<Choice> taken(int k, int[] bought, List<Course> courses) {
         int[][] taken = new int[courses.size()][];
         serving(bought).margins(courses, (part, course, ways, left) -> taken[course] = ways);
-        Set<Choice> used = used(k, courses, taken).keySet();
-        return menu(k).stream().filter(used::contains).toList();
+        return List.copyOf(used(k, courses, taken).keySet());
     }
 
     /** The purchases less the units that are left over in every course: the dearest of those that are alike go first. */
@@ -210,13 +211,15 @@ final class Counter {
     }
 
     private Service serving(int[] bought) {
-        Service service = new Service(racks, ways, bought, racks.ample(bought), last);
+        Racks.Stand stand = last.map(Service::stand).filter(one -> Arrays.equals(one.bought(), bought))
+                .orElseGet(() -> racks.stand(bought));
+        Service service = new Service(racks, ways, stand, last);
         last = Optional.of(service);
         return service;
     }
 
     /** Counts what is left in all pools, ample or not. */
     private Service counting(int[] bought) {
-        return new Service(racks, ways, bought, new boolean[racks.stocked(bought).length], Optional.empty());
+        return new Service(racks, ways, racks.stand(bought).counting(), Optional.empty());
     }
 }

@@ -59,6 +59,8 @@ final class Racks {
     private final Map<Course, int[]> visits;
     /** By pool, the most units that orders take there in any course. */
     private final long[] mostTaken;
+    /** By class, what is lost by turning an order away, minor units. */
+    private final double[] turnedAway;
 
     /** @param courses all that are ever served */
     Racks(Program program, Shelves shelves, List<Course> courses) {
@@ -94,15 +96,16 @@ final class Racks {
             });
         }
         mostTaken = mostTaken(courses);
+        turnedAway = classes.stream().mapToDouble(asked -> (double) asked.loss() * asked.machines()).toArray();
     }
 
     /**
      * By the number of arrivals that a customer waits for, how the parts of an order are drawn; null where some part has not come by then.
-     *
-     * @param stock by pool; those that are empty before any order comes are left out
-     * @param ample by pool, whether it has more than orders can take: a part that is drawn from such a one first is left out
+     * Pools that are empty before any order comes are left out, and parts that are drawn first from one that has more than orders can take.
      */
-    int[][] draws(Way way, int[] stock, boolean[] ample) {
+    int[][] draws(Way way, Stand stand) {
+        int[] stock = stand.units();
+        boolean[] ample = stand.ample();
         long filled = 0;
         long plenty = 0;
         int bit = 0;
@@ -177,17 +180,6 @@ final class Racks {
         return most;
     }
 
-    /** By pool, whether no orders exhaust it, whatever comes; what is left there need not be counted. */
-    boolean[] ample(int[] bought) {
-        int[] stock = stocked(bought);
-        boolean[] ample = new boolean[stock.length];
-        for (int p = 0; p < stock.length; p++) {
-            ample[p] = stock[p] > 0 && stock[p] >= mostTaken[p];
-        }
-        spared(bought).forEach(one -> ample[one.pool()] = false);
-        return ample;
-    }
-
     /** The pool that stands for all whose units no customer tells apart; bargains count by pool, so these are kept apart. */
     private Shelves.Pool shared(Shelves.Pool pool) {
         return bargains.contains(pool.sku()) ? pool : new Shelves.Pool(pool.sku(), shelves.likeness(pool.condition()),
@@ -223,6 +215,11 @@ final class Racks {
         return ways.get(choice);
     }
 
+    /** By class, what is lost by turning an order away, minor units. */
+    double[] turnedAway() {
+        return turnedAway;
+    }
+
     /** Numbers of arrivals that a customer may wait for, none among them. */
     int states() {
         return arrivals.length + 1;
@@ -254,18 +251,52 @@ final class Racks {
     record Spared(int pool, int units, double spare) {
     }
 
-    List<Spared> spared(int[] bought) {
-        return IntStream.range(0, bought.length).filter(o -> bought[o] > 0 && program.purchases().get(o).spare() > 0)
-                .mapToObj(o -> new Spared(pool(o), bought[o], program.purchases().get(o).spare()))
-                .sorted(Comparator.comparingInt(Spared::pool).thenComparingDouble(one -> -one.spare())).toList();
+    /**
+     * What stands there with some purchases.
+     *
+     * @param bought units of each purchase of the program
+     * @param units  by pool; the last pool is always empty
+     * @param ample  by pool, whether no orders exhaust it, whatever comes; what is left there need not be counted
+     * @param spared units that are cheaper than others
+     * @param loss   what bought units lose by the end, minor units
+     */
+    record Stand(int[] bought, int[] units, boolean[] ample, List<Spared> spared, double loss) {
+
+        /** Counts what is left in all pools. */
+        Stand counting() {
+            return new Stand(bought, units, new boolean[units.length], spared, loss);
+        }
+
+        /** What is saved on units that were cheaper, of those that are not left, minor units. */
+        double spared(int[] left) {
+            double sum = 0;
+            int pool = -1;
+            int taken = 0;
+            for (Spared one : spared) {
+                taken = one.pool() == pool ? taken : units[one.pool()] - left[one.pool()];
+                pool = one.pool();
+                int counted = Math.min(taken, one.units());
+                sum += counted * one.spare();
+                taken -= counted;
+            }
+            return sum;
+        }
     }
 
-    /** By pool, the units that are there with some purchases; the last pool is always empty. */
-    int[] stocked(int[] bought) {
-        int[] stock = Arrays.copyOf(standing, pools.size() + 1);
+    /** @param bought units of each purchase of the program */
+    Stand stand(int[] bought) {
+        int[] units = Arrays.copyOf(standing, pools.size() + 1);
         for (int o = 0; o < bought.length; o++) {
-            stock[pool(o)] += bought[o];
+            units[pool(o)] += bought[o];
         }
-        return stock;
+        List<Spared> spared = IntStream.range(0, bought.length).filter(o -> bought[o] > 0 && program.purchases().get(o).spare() > 0)
+                .mapToObj(o -> new Spared(pool(o), bought[o], program.purchases().get(o).spare()))
+                .sorted(Comparator.comparingInt(Spared::pool).thenComparingDouble(one -> -one.spare())).toList();
+        boolean[] ample = new boolean[units.length];
+        for (int p = 0; p < units.length; p++) {
+            ample[p] = units[p] > 0 && units[p] >= mostTaken[p];
+        }
+        spared.forEach(one -> ample[one.pool()] = false);
+        return new Stand(bought.clone(), units, ample, spared, program.loss(bought));
     }
 }

@@ -40,62 +40,53 @@ final class Service {
     }
 
     private final Racks racks;
-    private final int[] stock;
-    private final boolean[] ample;
-    private final List<Racks.Spared> spared;
-    private final double loss;
+    private final Racks.Stand stand;
     /** By class, and by class and arrivals. */
     private final Racks.Way[][] ways;
     private final Offered[][] offered;
-    private final double[] turnedAway;
 
     /**
      * @param ways  by class, what its orders are offered
-     * @param ample by pool, whether no orders exhaust it, whatever comes; what is left there is not counted
      * @param known another service; where it offers the same from the same stock, nothing is worked out anew
      */
-    Service(Racks racks, Racks.Way[][] ways, int[] bought, boolean[] ample, Optional<Service> known) {
+    Service(Racks racks, Racks.Way[][] ways, Racks.Stand stand, Optional<Service> known) {
         this.racks = racks;
         this.ways = ways;
-        this.ample = ample;
-        stock = racks.stocked(bought);
-        spared = racks.spared(bought);
-        loss = racks.program().loss(bought);
-        turnedAway = racks.program().classes().stream().mapToDouble(asked -> (double) asked.loss() * asked.machines()).toArray();
-        Optional<Service> alike = known.filter(one -> Arrays.equals(one.ample, ample) && Arrays.equals(one.stock, stock));
+        this.stand = stand;
+        Optional<Service> alike = known.filter(one -> one.stand == stand);
         offered = new Offered[ways.length][];
         Arrays.setAll(offered, k -> alike.filter(one -> one.ways[k] == ways[k]).map(one -> one.offered[k])
                 .orElseGet(() -> offered(ways[k])));
     }
 
     private Offered[] offered(Racks.Way[] ways) {
-        int[][][] rows = Arrays.stream(ways).map(way -> racks.draws(way, stock, ample)).toArray(int[][][]::new);
+        int[][][] rows = Arrays.stream(ways).map(way -> racks.draws(way, stand)).toArray(int[][][]::new);
         Offered[] offered = new Offered[racks.states()];
         for (int arrived = 0; arrived < offered.length; arrived++) {
             int by = arrived;
-            int[] there = IntStream.range(0, ways.length).filter(w -> rows[w][by] != null && Take.isThere(rows[w][by], stock)).toArray();
+            int[] there = IntStream.range(0, ways.length)
+                    .filter(w -> rows[w][by] != null && Take.isThere(rows[w][by], stand.units())).toArray();
             offered[by] = new Offered(there, Arrays.stream(there).mapToObj(w -> rows[w][by]).toArray(int[][]::new),
                     Arrays.stream(there).mapToDouble(w -> ways[w].gain()).toArray());
         }
         return offered;
     }
 
-    /** By pool, units before any order. */
-    int[] stock() {
-        return stock;
+    Racks.Stand stand() {
+        return stand;
     }
 
     /** What each course earns, minor units: its orders, less losses on those turned away, less what bought units lose. */
     double[] margins(List<Course> courses, Watch watch) {
         double[] margins = new double[courses.size()];
         IntStream.range(0, Math.min(courses.size(), PARTS)).parallel().forEach(part -> {
-            int[] left = new int[stock.length];
+            int[] left = stand.units().clone();
             int[][] shortOf = Arrays.stream(ways).map(of -> new int[of.length]).toArray(int[][]::new);
             for (int s = part; s < margins.length; s += PARTS) {
                 int[] visits = racks.visits(courses.get(s));
                 int[] taken = new int[visits.length];
-                System.arraycopy(stock, 0, left, 0, stock.length);
-                margins[s] = course(visits, left, taken, shortOf) - loss + spared(left);
+                System.arraycopy(stand.units(), 0, left, 0, left.length);
+                margins[s] = course(visits, left, taken, shortOf) - stand.loss() + stand.spared(left);
                 watch.see(part, s, taken, left);
             }
         });
@@ -108,6 +99,7 @@ final class Service {
      */
     private double course(int[] visits, int[] left, int[] taken, int[][] shortOf) {
         double earned = 0;
+        double[] turnedAway = racks.turnedAway();
         // Stock only dwindles until more arrives, so a way that failed need not be tried again before.
         int[] first = new int[ways.length];
         int[] arrived = new int[ways.length];
@@ -129,20 +121,5 @@ final class Service {
             }
         }
         return earned;
-    }
-
-    /** What is saved on units that were cheaper than those on the shelf. */
-    private double spared(int[] left) {
-        double sum = 0;
-        int pool = -1;
-        int taken = 0;
-        for (Racks.Spared one : spared) {
-            taken = one.pool() == pool ? taken : stock[one.pool()] - left[one.pool()];
-            pool = one.pool();
-            int units = Math.min(taken, one.units());
-            sum += units * one.spare();
-            taken -= units;
-        }
-        return sum;
     }
 }
