@@ -23,6 +23,9 @@ final class Branches {
     /** Bounds within a zone. */
     interface Bounds {
 
+        /** Whether builds of a frame may lie inside. */
+        boolean mayHold(Frame frame);
+
         /** Of a row from one of its frames on: never above the bound of any of them, and not less for a frame behind. */
         double ofRow(Frame from, MemoryOption option);
 
@@ -59,7 +62,8 @@ final class Branches {
         /** What is left of it from a frame on, with its bound in a zone; null where nothing comes of that. */
         Row from(int least, Bounds bounds) {
             for (int frame = least; frame < family.frames().size(); frame++) {
-                double leastBound = bounds.ofRow(family.frames().get(frame), option);
+                Frame next = family.frames().get(frame);
+                double leastBound = bounds.mayHold(next) ? bounds.ofRow(next, option) : Double.POSITIVE_INFINITY;
                 if (leastBound < Double.POSITIVE_INFINITY) {
                     return new Row(family, option, frame, Math.max(bound, leastBound), place);
                 }
@@ -98,6 +102,7 @@ final class Branches {
     }
 
     private final PriorityQueue<Entry> heap = new PriorityQueue<>();
+    private final List<Entry> given = new ArrayList<>();
     private final List<Row> rows;
     private final Bounds bounds;
     private final Deadline deadline;
@@ -116,8 +121,9 @@ final class Branches {
      * @return null where none promises as much as an aim
      */
     Branch next(double aim) {
-        for (Entry entry = least(aim); entry != null && entry.bound <= aim; entry = least(aim)) {
+        for (Entry entry = least(aim); entry != null; entry = least(aim)) {
             if (entry.known == Known.FINE || deadline.isOver()) {
+                given.add(entry);
                 return new Branch(entry.frame(), entry.option(), entry.row.family.need(), entry.bound);
             }
             if (entry.known == Known.COARSE) {
@@ -130,7 +136,13 @@ final class Branches {
         return null;
     }
 
-    /** What promises most of all, once every row is in the heap that promises as much. */
+    /** Puts back what was given so far: more is wanted of it. */
+    void again() {
+        heap.addAll(given);
+        given.clear();
+    }
+
+    /** What promises most of all, once every row is in the heap that promises as much; null where it does not promise an aim. */
     private Entry least(double aim) {
         for (; nextRow < rows.size(); nextRow++) {
             double bound = rows.get(nextRow).bound;
@@ -139,7 +151,7 @@ final class Branches {
             }
             addRow(rows.get(nextRow), rows.get(nextRow).from);
         }
-        return heap.poll();
+        return heap.isEmpty() || heap.peek().bound > aim ? null : heap.poll();
     }
 
     private void addRow(Row row, int from) {

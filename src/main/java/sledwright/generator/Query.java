@@ -29,13 +29,12 @@ import sledwright.rules.target.PowerLimit;
 import sledwright.rules.target.Target;
 
 /**
- * The best build of a zone, by branch and bound over families, frames and memory options, each in the order in which its
+ * The best builds of zones, by branch and bound over families, frames and memory options, each in the order in which its
  * bound promises most.
  */
 final class Query {
 
     private static final double MILLIONTH = 1e-6;
-    private static final double ANY = Double.POSITIVE_INFINITY;
 
     private final Requirements require;
     private final Limits limits;
@@ -45,7 +44,6 @@ final class Query {
     /** Of the lists of families that zones choose between. */
     private final Map<List<Family>, List<Row>> rows = new IdentityHashMap<>();
     private final Map<MemoryOption, Map<MemoryNeed, MemoryOption.Points>> points = new IdentityHashMap<>();
-    private Unseen unseen;
 
     Query(Request request, FamilyChoice families, Ranking ranking, Deadline deadline) {
         this.require = request.require();
@@ -86,46 +84,24 @@ final class Query {
 
     /** Any build; what it does not look at, once it has one, is not noted. */
     Answer any() {
-        return best(Zone.EVERYTHING, true);
+        return in(Zone.EVERYTHING).before(null, true);
     }
 
     /** The best build of a zone. */
     Answer best(Zone zone) {
-        return best(zone, false);
+        return in(zone).before(null);
     }
 
-    private Answer best(Zone zone, boolean any) {
-        Branches branches = new Branches(rows(families.in(zone)), new Inside(zone), deadline);
-        Combination best = null;
-        unseen = new Unseen();
-        for (Branch branch = branches.next(ANY); branch != null && !(any && best != null);
-                branch = branches.next(best == null ? ANY : best.aim())) {
-            if (deadline.isOver()) {
-                unseen.note(Cause.TIME, branch.bound());
-                break;
-            }
-            try {
-                if (!branch.frame().completion().isKnown()) {
-                    throw new OutOfTimeException();
-                }
-                best = better(best, branch, zone);
-                if (branch.option().isKeptApart()) {
-                    unseen.note(Cause.SHARING, branch.bound());
-                }
-            } catch (OutOfTimeException late) {
-                unseen.note(Cause.TIME, branch.bound());
-            } catch (TooLargeException large) {
-                unseen.noteTooLarge(branch.frame().platform().sku(), branch.bound());
-            }
-        }
-        return new Answer(best, unseen);
+    /** The search of a zone. */
+    ZoneSearch in(Zone zone) {
+        return new ZoneSearch(zone);
     }
 
     private List<Row> rows(List<Family> all) {
         return rows.computeIfAbsent(all, same -> Row.of(same, new Inside(Zone.EVERYTHING)));
     }
 
-    /** Bounds of the builds inside a zone. */
+    /** What the builds inside a zone have at least, and bounds of them. */
     private final class Inside implements Branches.Bounds {
 
         private final Zone zone;
@@ -136,7 +112,7 @@ final class Query {
             this.zone = zone;
             // What is asked for each core comes on top of it, frame by frame.
             leastGb = Math.max(zone.usableGb(), require.memoryGb() - MILLIONTH) - MILLIONTH;
-            leastGbs = Math.max(Math.max(zone.bandwidthGbs(), require.bandwidthGbs() - MILLIONTH), workGbs(zone));
+            leastGbs = Math.max(Math.max(zone.bandwidthGbs(), require.bandwidthGbs() - MILLIONTH), workGbs());
         }
 
         @Override
@@ -145,41 +121,50 @@ final class Query {
         }
 
         @Override
+        public boolean mayHold(Frame frame) {
+            return frame.mostWork() >= zone.work() && frame.cores() >= zone.cores() && Watts.of(frame.microwatts()) <= zone.loadW();
+        }
+
+        @Override
         public double of(Frame frame, MemoryOption option, MemoryFloor floor) {
-            return isInside(frame, zone) ? bound(frame, option, floor, zone) : Double.POSITIVE_INFINITY;
+            // Usable memory is a figure to a millionth; a share of the capacity may have been rounded up to it.
+            double usableGb = leastUsableGb(frame) - MILLIONTH;
+            double leastW = Watts.of(frame.microwatts()) + option.leastW(usableGb) - MILLIONTH;
+            if (!holds(leastW) || !carries(frame, leastW) || !frame.maySuit(option.leastW(usableGb) - MILLIONTH)) {
+                return Double.POSITIVE_INFINITY;
+            }
+            double gbs = leastBandwidthGbs(frame);
+            // Where all channels hold the same, each gives all it has.
+            return ranking.bound(frame, option, floor, usableGb, !require.populated().balanced() ? gbs
+                    : Math.max(gbs, option.widestGbs(frame.processor().memoryMts()) - MILLIONTH));
         }
-    }
 
-    private double bound(Frame frame, MemoryOption option, MemoryFloor floor, Zone zone) {
-        // Usable memory is a figure to a millionth; a share of the capacity may have been rounded up to it.
-        double usableGb = leastUsableGb(frame, zone) - MILLIONTH;
-        double leastW = Watts.of(frame.microwatts()) + option.leastW(usableGb) - MILLIONTH;
-        if (leastW > zone.loadW() || !carries(frame, leastW) || !frame.maySuit(option.leastW(usableGb) - MILLIONTH)) {
-            return Double.POSITIVE_INFINITY;
+        boolean holds(double loadW) {
+            return loadW <= zone.loadW();
         }
-        double leastGbs = leastBandwidthGbs(frame, zone);
-        // Where all channels hold the same, each gives all it has.
-        double gbs = require.populated().balanced() ? Math.max(leastGbs, option.widestGbs(frame.processor().memoryMts()) - MILLIONTH)
-                : leastGbs;
-        return ranking.bound(frame, option, floor, usableGb, gbs);
-    }
 
-    private static boolean isInside(Frame frame, Zone zone) {
-        return frame.mostWork() >= zone.work() && frame.cores() >= zone.cores() && Watts.of(frame.microwatts()) <= zone.loadW();
-    }
+        double leastUsableGb(Frame frame) {
+            return least(zone.usableGb(), require.memoryGb(), require.gbPerCore(), frame);
+        }
 
-    private double leastUsableGb(Frame frame, Zone zone) {
-        return least(zone.usableGb(), require.memoryGb(), require.gbPerCore(), frame);
-    }
+        double leastBandwidthGbs(Frame frame) {
+            return Math.max(least(zone.bandwidthGbs(), require.bandwidthGbs(), require.gbsPerCore(), frame), workGbs());
+        }
 
-    private double leastBandwidthGbs(Frame frame, Zone zone) {
-        return Math.max(least(zone.bandwidthGbs(), require.bandwidthGbs(), require.gbsPerCore(), frame), workGbs(zone));
-    }
+        /** A hair below the bandwidth without which memory would hold the work of the zone back. */
+        private double workGbs() {
+            double work = Math.max(zone.work(), require.work().least());
+            return (work - 2 * MILLIONTH) * require.work().workload().gbPerUnit() - MILLIONTH;
+        }
 
-    /** A hair below the bandwidth without which memory would hold the work of a zone back. */
-    private double workGbs(Zone zone) {
-        double work = Math.max(zone.work(), require.work().least());
-        return (work - 2 * MILLIONTH) * require.work().workload().gbPerUnit() - MILLIONTH;
+        /** A hair above what memory may load a machine of the frame with; any amount where another deal of its drives could make room. */
+        double mostMicrowatts(Frame frame) {
+            if (frame.completion().fitted().uneven() > 0) {
+                return Double.POSITIVE_INFINITY;
+            }
+            double mostW = Math.min(zone.loadW(), limits.powerW().orElse(Double.POSITIVE_INFINITY));
+            return (mostW + MILLIONTH - Watts.of(frame.microwatts())) / MILLIONTH + 1;
+        }
     }
 
     /**
@@ -189,72 +174,120 @@ final class Query {
         return Math.max(inZone, Math.max(required, (perCore - MILLIONTH) * frame.cores()) - MILLIONTH);
     }
 
-    /** Prices no more of the branch's memory than may come first, what promises most before the rest. */
-    private Combination better(Combination incumbent, Branch branch, Zone zone) {
-        Frame frame = branch.frame();
-        Wanted wanted = new Wanted(ranking, frame, branch.option(), leastUsableGb(frame, zone), leastBandwidthGbs(frame, zone),
-                mostMicrowatts(frame, zone));
-        MemoryOption.Points points = this.points.computeIfAbsent(branch.option(), option -> new HashMap<>())
-                .computeIfAbsent(branch.need(), need -> branch.option().points(need, deadline));
-        int mostSocketGb = frame.processor().maxMemoryGb().orElse(Integer.MAX_VALUE);
-        Combination best = incumbent;
-        MemoryWindow window = wanted.first(best);
-        for (int step = 1; window != null; step++) {
-            best = better(best, branch, zone, points.within(mostSocketGb, window));
-            window = wanted.next(best, window, step);
-        }
-        return best;
-    }
+    /** The search of a zone, branch by branch; after what comes before one build it finds what comes before another behind that. */
+    final class ZoneSearch {
 
-    /** A hair above what memory may load a machine of the frame with; any amount where another deal of its drives could make room. */
-    private double mostMicrowatts(Frame frame, Zone zone) {
-        if (frame.completion().fitted().uneven() > 0) {
-            return Double.POSITIVE_INFINITY;
-        }
-        double mostW = Math.min(zone.loadW(), limits.powerW().orElse(Double.POSITIVE_INFINITY));
-        return (mostW + MILLIONTH - Watts.of(frame.microwatts())) / MILLIONTH + 1;
-    }
+        private final Zone zone;
+        private final Inside inside;
+        private final Branches branches;
+        private final Unseen unseen = new Unseen();
 
-    private Combination better(Combination incumbent, Branch branch, Zone zone, MemoryPoints points) {
-        Frame frame = branch.frame();
-        int speedMts = branch.option().speedMts(frame.processor().memoryMts());
-        double usableGb = leastUsableGb(frame, zone);
-        double leastGbs = leastBandwidthGbs(frame, zone);
-        Combination best = incumbent;
-        for (MemoryPoint point : ranking.order(points, speedMts)) {
-            long price = frame.price() + point.price();
-            double bandwidthGbs = points.bandwidthGbs(point, speedMts);
-            double work = WorkDone.of(frame.computing().capacity(), points.unroundedGbs(point, speedMts), require.work().workload());
-            double aim = ranking.aim(frame, point, price, bandwidthGbs, work);
-            if (best != null && ranking.isHopeless(frame, aim, price, work, best)) {
-                break;
-            }
-            if (point.usableGb() >= usableGb && bandwidthGbs >= leastGbs && work >= zone.work() && Budget.allows(limits, price)
-                    && Target.WORK.allows(require, work) && keepsTargets(frame, point, bandwidthGbs)) {
-                double loadW = Watts.of(frame.microwatts() + point.microwatts());
-                if (loadW <= zone.loadW() && carries(frame, loadW) && frame.suits(point.microwatts()) && isBestSet(frame, point)) {
-                    Combination found = new Combination(frame, branch.option(), point, aim, price, bandwidthGbs, work);
-                    best = best == null || ranking.compare(found, best) < 0 ? found : best;
-                    unseen.note(Cause.SHARING, ranking.aimIfLighter(frame, point, price));
-                } else if (slack(frame, point) > 0) {
-                    noteIfLighterWouldDo(frame, point, zone, Math.min(aim, ranking.aimIfLighter(frame, point, price)));
+        private ZoneSearch(Zone zone) {
+            this.zone = zone;
+            inside = new Inside(zone);
+            branches = new Branches(rows(families.in(zone)), inside, deadline);
+        }
+
+        /**
+         * The best build of the zone where it comes before another, else the other.
+         *
+         * @param other none of the zone comes before those that were asked for earlier; null: the best build is wanted
+         */
+        Answer before(Combination other) {
+            return before(other, false);
+        }
+
+        private Answer before(Combination other, boolean any) {
+            branches.again();
+            Combination best = other;
+            for (Branch branch = branches.next(aim(best)); branch != null && !(any && best != null); branch = branches.next(aim(best))) {
+                if (deadline.isOver()) {
+                    unseen.note(Cause.TIME, branch.bound());
+                    break;
+                }
+                try {
+                    if (!branch.frame().completion().isKnown()) {
+                        throw new OutOfTimeException();
+                    }
+                    best = better(best, branch);
+                    if (branch.option().isKeptApart()) {
+                        unseen.note(Cause.SHARING, branch.bound());
+                    }
+                } catch (OutOfTimeException late) {
+                    unseen.note(Cause.TIME, branch.bound());
+                } catch (TooLargeException large) {
+                    unseen.noteTooLarge(branch.frame().platform().sku(), branch.bound());
                 }
             }
+            return new Answer(best, unseen);
         }
-        return best;
+
+        private static double aim(Combination best) {
+            return best == null ? Double.POSITIVE_INFINITY : best.aim();
+        }
+
+        /** Prices no more of the branch's memory than may come first, what promises most before the rest. */
+        private Combination better(Combination incumbent, Branch branch) {
+            Frame frame = branch.frame();
+            Wanted wanted = new Wanted(ranking, frame, branch.option(), inside.leastUsableGb(frame), inside.leastBandwidthGbs(frame),
+                    inside.mostMicrowatts(frame));
+            MemoryOption.Points points = points(branch);
+            int mostSocketGb = frame.processor().maxMemoryGb().orElse(Integer.MAX_VALUE);
+            Combination best = incumbent;
+            MemoryWindow window = wanted.first(best);
+            for (int step = 1; window != null; step++) {
+                best = better(best, branch, points.within(mostSocketGb, window));
+                window = wanted.next(best, window, step);
+            }
+            return best;
+        }
+
+        private Combination better(Combination incumbent, Branch branch, MemoryPoints points) {
+            Frame frame = branch.frame();
+            int speedMts = branch.option().speedMts(frame.processor().memoryMts());
+            double usableGb = inside.leastUsableGb(frame);
+            double leastGbs = inside.leastBandwidthGbs(frame);
+            Combination best = incumbent;
+            for (MemoryPoint point : ranking.order(points, speedMts)) {
+                long price = frame.price() + point.price();
+                double bandwidthGbs = points.bandwidthGbs(point, speedMts);
+                double work = WorkDone.of(frame.computing().capacity(), points.unroundedGbs(point, speedMts), require.work().workload());
+                double aim = ranking.aim(frame, point, price, bandwidthGbs, work);
+                if (best != null && ranking.isHopeless(frame, aim, price, work, best)) {
+                    break;
+                }
+                if (point.usableGb() >= usableGb && bandwidthGbs >= leastGbs && work >= zone.work() && Budget.allows(limits, price)
+                        && Target.WORK.allows(require, work) && keepsTargets(frame, point, bandwidthGbs)) {
+                    double loadW = Watts.of(frame.microwatts() + point.microwatts());
+                    if (inside.holds(loadW) && carries(frame, loadW) && frame.suits(point.microwatts()) && isBestSet(frame, point)) {
+                        Combination found = new Combination(frame, branch.option(), point, aim, price, bandwidthGbs, work);
+                        best = best == null || ranking.compare(found, best) < 0 ? found : best;
+                        unseen.note(Cause.SHARING, ranking.aimIfLighter(frame, point, price));
+                    } else if (slack(frame, point) > 0) {
+                        noteIfLighterWouldDo(frame, point, Math.min(aim, ranking.aimIfLighter(frame, point, price)));
+                    }
+                }
+            }
+            return best;
+        }
+
+        /** A build that is too heavy only because its units were not dealt as well as can be leaves its aim open. */
+        private void noteIfLighterWouldDo(Frame frame, MemoryPoint point, double aim) {
+            double leastW = Watts.of(frame.microwatts() + point.microwatts() - slack(frame, point));
+            if (inside.holds(leastW) && carries(frame, leastW)) {
+                unseen.note(Cause.SHARING, aim);
+            }
+        }
+    }
+
+    private MemoryOption.Points points(Branch branch) {
+        return points.computeIfAbsent(branch.option(), option -> new HashMap<>())
+                .computeIfAbsent(branch.need(), need -> branch.option().points(need, deadline));
     }
 
     /** Whether no other set of drives and cards makes the machine come to less, where the price alone does not choose it. */
     private boolean isBestSet(Frame frame, MemoryPoint point) {
         return frame.completion().rivals().isEmpty() || ranking.isBestSet(frame, point, limits);
-    }
-
-    /** A build that is too heavy only because its units were not dealt as well as can be leaves its aim open. */
-    private void noteIfLighterWouldDo(Frame frame, MemoryPoint point, Zone zone, double aim) {
-        double leastW = Watts.of(frame.microwatts() + point.microwatts() - slack(frame, point));
-        if (leastW <= zone.loadW() && carries(frame, leastW)) {
-            unseen.note(Cause.SHARING, aim);
-        }
     }
 
     /** By how much another deal of modules and drives could make the heaviest machine lighter, microwatts. */

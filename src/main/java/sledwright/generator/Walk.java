@@ -1,7 +1,10 @@
 package sledwright.generator;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import sledwright.domain.Request;
 
 /**
@@ -15,6 +18,7 @@ final class Walk {
     private final Request request;
     private final Query query;
     private final Ranking ranking;
+    private final Map<Zone, Query.ZoneSearch> searches = new HashMap<>();
 
     Walk(Request request, Query query, Ranking ranking) {
         this.request = request;
@@ -31,6 +35,7 @@ final class Walk {
     record Path(List<Combination> builds, Query.Answer first, Doubts doubts) {
     }
 
+    /** @param answer the best build of the zone, or one that none of the zone comes before */
     private record Open(Zone zone, Query.Answer answer) {
     }
 
@@ -40,7 +45,7 @@ final class Walk {
         List<Open> open = List.of(new Open(Zone.EVERYTHING, first));
         List<Doubts> doubts = new ArrayList<>(List.of(first.doubts()));
         while (kept.size() < request.alternatives()) {
-            Combination next = open.stream().map(zone -> zone.answer.best()).filter(best -> best != null).min(ranking).orElse(null);
+            Combination next = best(open);
             if (next == null) {
                 break;
             }
@@ -48,14 +53,18 @@ final class Walk {
             // Dealt better, such a build may be lighter than it is ranked.
             doubts.add(Query.slack(next.frame(), next.point()) == 0 ? Doubts.NONE : Doubts.of(Doubts.Cause.SHARING));
             if (kept.size() < request.alternatives()) {
-                open = split(open, next);
+                open = answered(split(open, next), open);
                 open.forEach(zone -> doubts.add(zone.answer.doubts()));
             }
         }
         return new Path(kept, first, Doubts.ofAll(doubts));
     }
 
-    private List<Open> split(List<Open> open, Combination kept) {
+    private Combination best(List<Open> open) {
+        return open.stream().map(zone -> zone.answer.best()).filter(best -> best != null).min(ranking).orElse(null);
+    }
+
+    private List<Zone> split(List<Open> open, Combination kept) {
         List<Zone> zones = new ArrayList<>();
         for (Open old : open) {
             for (Zone part : old.zone.beyond(kept, request.step())) {
@@ -66,16 +75,30 @@ final class Walk {
                 }
             }
         }
-        return zones.stream().map(zone -> new Open(zone, answer(zone, open))).toList();
+        return zones;
     }
 
-    /** The best build of a zone: that of the zone it was cut from, where it still lies inside. */
-    private Query.Answer answer(Zone zone, List<Open> before) {
-        for (Open old : before) {
-            if (zone.isWithin(old.zone) && old.answer.isFirst() && (old.answer.best() == null || zone.contains(old.answer.best()))) {
-                return old.answer;
-            }
+    /** Zones whose best build is known first; of the others no more is asked than what comes before the best of those. */
+    private List<Open> answered(List<Zone> zones, List<Open> before) {
+        List<Open> answered = new ArrayList<>();
+        List<Zone> unknown = new ArrayList<>();
+        for (Zone zone : zones) {
+            known(zone, before, null).ifPresentOrElse(answer -> answered.add(new Open(zone, answer)), () -> unknown.add(zone));
         }
-        return query.best(zone);
+        Combination best = best(answered);
+        for (Zone zone : unknown) {
+            Query.Answer known = known(zone, before, best).orElse(null);
+            Query.Answer answer = known != null ? known : searches.computeIfAbsent(zone, query::in).before(best);
+            answered.add(new Open(zone, answer));
+            best = known != null ? best : answer.best();
+        }
+        return answered;
+    }
+
+    /** What is known of the zone that one was cut from, where the best build lies inside or does not come before another. */
+    private Optional<Query.Answer> known(Zone zone, List<Open> before, Combination other) {
+        return before.stream().filter(old -> zone.isWithin(old.zone) && old.answer.isFirst() && (old.answer.best() == null
+                || zone.contains(old.answer.best()) || other != null && ranking.compare(other, old.answer.best()) <= 0))
+                .map(Open::answer).findFirst();
     }
 }

@@ -283,6 +283,17 @@ class QueryTest {
         assertThat(widest.aim()).isEqualTo(-widest.bandwidthGbs());
     }
 
+    /** What is sought before one build, and found to be the other, can be sought again before one behind it. */
+    @Test
+    void aSearchIsTakenUpAgain() {
+        Query.ZoneSearch search = query(PLAIN, ONE, TWO, FOUR).in(new Zone(0, 0, 2 * CHANNEL_GBS - 1, 0, Double.POSITIVE_INFINITY));
+        Combination cheaper = Pieces.candidate(1020, 1020, 1, 1, 1, 1, 1);
+        assertThat(search.before(cheaper).best()).isSameAs(cheaper);
+        Combination between = Pieces.candidate(1041, 1041, 1, 1, 1, 1, 1);
+        assertThat(search.before(between).best().point()).isSameAs(TWO);
+        assertThat(search.before(null)).matches(Query.Answer::isFirst).extracting(answer -> answer.best().point()).isEqualTo(TWO);
+    }
+
     /** A walk of three builds, each a tenth better in some figure than those before; a slack deal may hide a lighter one. */
     @Test
     void alternativesOfAWalk() {
@@ -297,9 +308,12 @@ class QueryTest {
     }
 
     private Walk.Path walk(Request request, MemoryPoint... points) {
-        Ranking ranking = new Ranking(request);
-        Query query = new Query(request, FamilyChoice.of(List.of(new Family(BOX, 1, Samples.LOW, List.of(frame()), List.of(option(points)), MemoryNeed.of(request, false)))), ranking, Deadline.never());
-        return new Walk(request, query, ranking).walk();
+        return new Walk(request, query(request, points), new Ranking(request)).walk();
+    }
+
+    private Query query(Request request, MemoryPoint... points) {
+        Family family = new Family(BOX, 1, Samples.LOW, List.of(frame()), List.of(option(points)), MemoryNeed.of(request, false));
+        return new Query(request, FamilyChoice.of(List.of(family)), new Ranking(request), Deadline.never());
     }
 
     @Test
