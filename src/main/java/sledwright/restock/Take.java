@@ -42,7 +42,8 @@ final class Take {
      * Takes what an order needs, or nothing where something is missing.
      *
      * @param row     as {@link #row} has it
-     * @param shortOf by way, where the part stands in its row that was missing last: it is likely to be missing again
+     * @param shortOf by way, where a part of few pools stands in the row that was missing last: what stands there in this row, which another
+     *                customer may have in another form, is likely to be missing, too
      */
     static boolean isTaken(int[] row, int[] stock, int[] shortOf, int way) {
         int end = 1 + STEP * row[0];
@@ -52,7 +53,7 @@ final class Take {
         }
         int missing = missing(row, stock);
         if (missing < row.length) {
-            shortOf[way] = missing;
+            shortOf[way] = missing < end ? missing : 0;
             return false;
         }
         for (int i = 1; i < end; i += STEP) {

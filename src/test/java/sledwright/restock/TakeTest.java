@@ -25,13 +25,19 @@ class TakeTest {
             }
             int[] units = random.ints(pools.length, 1, 9).toArray();
             int[] parts = IntStream.range(0, pools.length).filter(part -> random.nextInt(4) > 0).toArray();
-            int[] row = Take.row(parts, units, pools, POOLS);
+            // Hasty customers find some of the pools; of the parts that never run out for them none is taken.
+            int[][] early = Arrays.stream(pools).map(of -> Arrays.copyOf(of, random.nextInt(1, of.length + 1))).toArray(int[][]::new);
+            int[] scarce = Arrays.stream(parts).filter(part -> random.nextInt(4) > 0).toArray();
             int[] stock = Arrays.copyOf(random.ints(POOLS, 0, 9).toArray(), POOLS + 1);
             int[] shortOf = {0};
-            // The second order is tried with what was missing for the first in mind.
-            for (int order = 0; order < 3; order++) {
+            // An order is tried with what was missing for the one before in mind, whoever that was for.
+            for (int order = 0; order < 6; order++) {
+                boolean hasty = random.nextBoolean();
+                int[] taken = hasty ? scarce : parts;
+                int[][] from = hasty ? early : pools;
+                int[] row = Take.row(taken, units, from, POOLS);
                 int[] before = stock.clone();
-                int[] one = one(parts, units, pools, before);
+                int[] one = one(taken, units, from, before);
                 assertThat(Take.isThere(row, stock)).as("seed %d", seed).isEqualTo(one != null);
                 assertThat(Take.isTaken(row, stock, shortOf, 0)).as("seed %d", seed).isEqualTo(one != null);
                 assertThat(stock).as("seed %d", seed).isEqualTo(one == null ? before : one);
