@@ -42,8 +42,8 @@ final class Take {
      * Takes what an order needs, or nothing where something is missing.
      *
      * @param row     as {@link #row} has it
-     * @param shortOf by way, where a part of few pools stands in the row that was missing last: what stands there in this row, which another
-     *                customer may have in another form, is likely to be missing, too
+     * @param shortOf by way, where the part stands in its row that was missing last, if it is one of few pools: what stands there in this
+     *                row, which may be another for another customer, is likely to be missing, too
      */
     static boolean isTaken(int[] row, int[] stock, int[] shortOf, int way) {
         int end = 1 + STEP * row[0];
