@@ -162,7 +162,7 @@ final class Query {
             if (frame.completion().fitted().uneven() > 0) {
                 return Double.POSITIVE_INFINITY;
             }
-            double mostW = Math.min(zone.loadW(), limits.powerW().orElse(Double.POSITIVE_INFINITY));
+            double mostW = Math.min(zone.loadW(), PowerLimit.mostW(limits));
             return (mostW + MILLIONTH - Watts.of(frame.microwatts())) / MILLIONTH + 1;
         }
     }

@@ -1,7 +1,6 @@
 package sledwright.bench;
 
 import java.io.PrintStream;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
@@ -51,7 +50,7 @@ public final class Benchmarks {
                 DemoPace.print(out, demo.catalog(), seed -> demo.request(demo.requests().request(seed, "cheapest")),
                         Integer.parseInt(word(words, 0, "20")), Integer.parseInt(word(words, 1, "60")));
             }
-            case "explain" -> new ExplainBenchmark(out).run(Path.of("scenarios"), Integer.parseInt(word(words, 0, "40")));
+            case "explain" -> new ExplainBenchmark(out).run(Integer.parseInt(word(words, 0, "40")));
             case "restock" -> new RestockBenchmark(out).run(Shop.named(word(words, 0, "demo")), Integer.parseInt(word(words, 1, "20")),
                     Integer.parseInt(word(words, 2, "250")), Integer.parseInt(word(words, 3, "1000")), Long.parseLong(word(words, 4, "20000")), 7);
             case "scale" -> new ScaleBenchmark(out).run(word(words, 0, ""), Integer.parseInt(word(words, 1, "40")));
@@ -60,7 +59,7 @@ public final class Benchmarks {
             case "serve" -> new ServeBenchmark(out).run(Integer.parseInt(word(words, 0, "200")), Integer.parseInt(word(words, 1, "10")));
             case "allocate", "allocate-tight" -> new AllocateBenchmark(out, Shop.demo(), name.endsWith("tight"))
                     .run((words.isEmpty() ? List.of("20", "100", "500") : words).stream().map(Integer::valueOf).toList(), 1, Duration.ofMinutes(5));
-            case "compare" -> new CompareBenchmark(out).run(Path.of("scenarios"));
+            case "compare" -> new CompareBenchmark(out).run();
             case "gaps" -> new GapsBenchmark(out, Shop.demo(), word(words, 3, "").equals("busy"))
                     .run(Integer.parseInt(word(words, 2, "0")), Integer.parseInt(word(words, 0, "40")), Integer.parseInt(word(words, 1, "10")));
             case "order" -> new OrderBenchmark(out, Shop.demo())

@@ -2,7 +2,6 @@ package sledwright.bench;
 
 import java.io.IOException;
 import java.io.PrintStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -10,21 +9,16 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Stream;
 import sledwright.compare.Comparer;
 import sledwright.compare.Comparison;
 import sledwright.compare.Cost;
 import sledwright.domain.Energy;
 import sledwright.generator.Axis;
 import sledwright.generator.time.Deadline;
-import sledwright.input.Source;
 import sledwright.request.Job;
-import sledwright.request.Kind;
-import sledwright.request.RequestReader;
 
 /**
- * How long the comparisons of a folder's quotes take, every build judged: all figures over the price, over price and total cost, and
+ * How long the comparisons of the demo's quotes take, every build judged: all figures over the price, over price and total cost, and
  * platform by platform. Each has a search of its own, after passes that warm up the virtual machine.
  */
 final class CompareBenchmark {
@@ -40,16 +34,11 @@ final class CompareBenchmark {
         this.out = out;
     }
 
-    void run(Path scenarios) throws IOException {
-        List<Job.Quote> jobs;
-        try (Stream<Path> files = Files.list(scenarios)) {
-            jobs = files.filter(file -> file.toString().endsWith(".yaml")).sorted()
-                    .filter(file -> RequestReader.open(Source.of(file), List.of()).kind() == Kind.QUOTE)
-                    .map(file -> (Job.Quote) RequestReader.read(Source.of(file), List.of(), Optional.empty(), Set.of(Kind.QUOTE))).toList();
-        }
+    void run() throws IOException {
         out.printf("%-28s %8s %6s %8s %6s %8s %6s%n", "ms and points", "price", "", "total", "", "by sku", "");
         List<List<Double>> times = List.of(new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
-        for (Job.Quote job : jobs) {
+        for (Path file : DemoQuotes.files()) {
+            Job.Quote job = DemoQuotes.read(file, List.of());
             StringBuilder row = new StringBuilder("%-28s".formatted(job.name()));
             List<Cost> price = List.of(Cost.PRICE);
             measure(job, Optional.empty(), price, false, row, times.get(0));

@@ -4,28 +4,19 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.Set;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.Stream;
-import sledwright.domain.Catalog;
 import sledwright.domain.Part;
 import sledwright.domain.Request;
 import sledwright.explain.Explainer;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
-import sledwright.input.FaultsException;
-import sledwright.input.Source;
 import sledwright.request.Job;
-import sledwright.request.Kind;
-import sledwright.request.RequestReader;
 
 /**
  * How long explanations take, warm: on every quote of the demo why parts of every kind are not in the best build, what
@@ -55,8 +46,8 @@ final class ExplainBenchmark {
     }
 
     /** @param every asks after each so manieth part */
-    void run(Path scenarios, int every) throws IOException {
-        List<Question> questions = questions(scenarios, every);
+    void run(int every) throws IOException {
+        List<Question> questions = questions(every);
         Search search = new Search(questions.get(0).job().catalog());
         for (int pass = 0; pass < 2; pass++) {
             boolean last = pass == 1;
@@ -72,37 +63,21 @@ final class ExplainBenchmark {
         }
     }
 
-    private List<Question> questions(Path scenarios, int every) throws IOException {
+    private List<Question> questions(int every) throws IOException {
         List<Question> questions = new ArrayList<>();
-        Catalog catalog = null;
-        try (Stream<Path> files = Files.list(scenarios)) {
-            for (Path file : files.sorted().toList()) {
-                Optional<Job.Quote> job = read(file, List.of());
-                if (job.isEmpty()) {
-                    continue;
-                }
-                catalog = catalog == null ? job.get().catalog() : catalog;
-                List<Part> parts = List.copyOf(catalog.parts());
-                for (int i = questions.size() % every; i < parts.size(); i += every) {
-                    String sku = parts.get(i).sku();
-                    questions.add(new Question(Sort.WHY_NOT, file.getFileName() + " --why-not " + sku, job.get(), List.of(sku)));
-                }
-                for (String set : TIGHTENED) {
-                    read(file, List.of(set)).ifPresent(tight -> questions.add(
-                            new Question(Sort.CONFLICT, file.getFileName() + " --set " + set, tight, List.of())));
-                }
-                questions.add(new Question(Sort.STEPS, file.getFileName() + " --steps", job.get(), List.of()));
+        for (Path file : DemoQuotes.files()) {
+            Job.Quote job = DemoQuotes.read(file, List.of());
+            List<Part> parts = List.copyOf(job.catalog().parts());
+            for (int i = questions.size() % every; i < parts.size(); i += every) {
+                String sku = parts.get(i).sku();
+                questions.add(new Question(Sort.WHY_NOT, file.getFileName() + " --why-not " + sku, job, List.of(sku)));
             }
+            for (String set : TIGHTENED) {
+                questions.add(new Question(Sort.CONFLICT, file.getFileName() + " --set " + set, DemoQuotes.read(file, List.of(set)), List.of()));
+            }
+            questions.add(new Question(Sort.STEPS, file.getFileName() + " --steps", job, List.of()));
         }
         return questions;
-    }
-
-    private static Optional<Job.Quote> read(Path file, List<String> sets) {
-        try {
-            return Optional.of((Job.Quote) RequestReader.read(Source.of(file), sets, Optional.empty(), Set.of(Kind.QUOTE)));
-        } catch (FaultsException another) {
-            return Optional.empty();
-        }
     }
 
     private Timed time(Search search, Question question) {

@@ -5,7 +5,6 @@ import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -48,7 +47,7 @@ final class ThreadsBenchmark {
     void run(Shop shop, int count) throws InterruptedException, ExecutionException, IOException {
         run(shop, "drawn requests for whole machines", drawn(shop, 0, count), drawn(shop, count, count));
         if (shop.name().equals("demo")) {
-            List<String> asked = Stream.concat(scenarios().stream(), ServeBenchmark.wishes(count, 1).stream()).toList();
+            List<String> asked = Stream.concat(quotes().stream(), ServeBenchmark.wishes(count, 1).stream()).toList();
             run(shop, "the demo's quotes and wishes", asked, ServeBenchmark.wishes(count, 2));
         }
     }
@@ -57,14 +56,12 @@ final class ThreadsBenchmark {
         return LongStream.range(first, first + count).mapToObj(shop.requests()::equipped).toList();
     }
 
-    private static List<String> scenarios() throws IOException {
+    private static List<String> quotes() throws IOException {
         List<String> quotes = new ArrayList<>();
-        try (DirectoryStream<Path> files = Files.newDirectoryStream(Path.of("scenarios"), "*.yaml")) {
-            for (Path file : files) {
-                quotes.add(Files.readString(file));
-            }
+        for (Path file : DemoQuotes.files()) {
+            quotes.add(Files.readString(file));
         }
-        return quotes.stream().filter(text -> text.contains("kind: quote")).sorted().toList();
+        return quotes;
     }
 
     private void run(Shop shop, String mix, List<String> asked, List<String> before) throws InterruptedException, ExecutionException {

@@ -19,7 +19,12 @@ public final class PowerLimit extends Rule<Machine> {
     }
 
     public static boolean allows(Limits limits, double loadW) {
-        return limits.powerW().isEmpty() || Quantity.within(loadW, limits.powerW().getAsDouble());
+        return Quantity.within(loadW, mostW(limits));
+    }
+
+    /** The most that a machine may load, watts; infinite where nothing limits it. */
+    public static double mostW(Limits limits) {
+        return limits.powerW().orElse(Double.POSITIVE_INFINITY);
     }
 
     @Override
@@ -32,6 +37,6 @@ public final class PowerLimit extends Rule<Machine> {
         Limits limits = machine.request().limit();
         double loadW = machine.figures().loadW();
         return allows(limits, loadW) ? List.of() : List.of(broken("", "The load is %s W; the request allows %s W.",
-                Numbers.plain(loadW), Numbers.plain(limits.powerW().getAsDouble())));
+                Numbers.plain(loadW), Numbers.plain(mostW(limits))));
     }
 }
