@@ -29,7 +29,7 @@ final class Branches {
         /** Of a row from one of its frames on: never above the bound of any of them, and not less for a frame behind. */
         double ofRow(Frame from, MemoryOption option);
 
-        /** Of a frame; infinite where nothing comes of it. */
+        /** Of a frame that may; infinite where nothing comes of it. */
         double of(Frame frame, MemoryOption option, MemoryFloor floor);
     }
 

@@ -308,8 +308,7 @@ final class Families {
 
     /** What a machine may load at most by all that limits it. */
     private long mostMicrowatts(Platform platform, Optional<Supply> supply) {
-        double most = Math.min(PowerLimit.mostW(request.limit()),
-                platform.power().budgetW().orElse(Double.POSITIVE_INFINITY));
+        double most = Math.min(PowerLimit.mostW(request.limit()), platform.power().budgetW().orElse(Double.POSITIVE_INFINITY));
         double fed = supply.map(option -> PowerDraw.deliverableW(option, request.limit())).orElse(Double.POSITIVE_INFINITY);
         double least = Math.min(most, fed);
         return least == Double.POSITIVE_INFINITY ? Completion.ANY_LOAD : Watts.micro(least);

@@ -68,7 +68,7 @@ final class Query {
 
         /** Whether no build that was not looked at has a lesser aim. */
         boolean isProved() {
-            return best == null ? openAim() == Double.POSITIVE_INFINITY : openAim() >= best.aim();
+            return openAim() >= aim(best);
         }
 
         /** Whether no build that was not looked at comes first, not even by what breaks a tie. */
@@ -78,8 +78,13 @@ final class Query {
 
         /** What leaves it open whether one does. */
         Doubts doubts() {
-            return unseen.doubts(best == null ? Double.POSITIVE_INFINITY : best.aim());
+            return unseen.doubts(aim(best));
         }
+    }
+
+    /** Infinite where there is no build. */
+    private static double aim(Combination best) {
+        return best == null ? Double.POSITIVE_INFINITY : best.aim();
     }
 
     /** Any build; what it does not look at, once it has one, is not noted. */
@@ -107,12 +112,16 @@ final class Query {
         private final Zone zone;
         private final double leastGb;
         private final double leastGbs;
+        /** A hair below the bandwidth without which memory would hold the work of the zone back. */
+        private final double workGbs;
 
         Inside(Zone zone) {
             this.zone = zone;
+            double work = Math.max(zone.work(), require.work().least());
+            workGbs = (work - 2 * MILLIONTH) * require.work().workload().gbPerUnit() - MILLIONTH;
             // What is asked for each core comes on top of it, frame by frame.
             leastGb = Math.max(zone.usableGb(), require.memoryGb() - MILLIONTH) - MILLIONTH;
-            leastGbs = Math.max(Math.max(zone.bandwidthGbs(), require.bandwidthGbs() - MILLIONTH), workGbs());
+            leastGbs = Math.max(Math.max(zone.bandwidthGbs(), require.bandwidthGbs() - MILLIONTH), workGbs);
         }
 
         @Override
@@ -129,8 +138,9 @@ final class Query {
         public double of(Frame frame, MemoryOption option, MemoryFloor floor) {
             // Usable memory is a figure to a millionth; a share of the capacity may have been rounded up to it.
             double usableGb = leastUsableGb(frame) - MILLIONTH;
-            double leastW = Watts.of(frame.microwatts()) + option.leastW(usableGb) - MILLIONTH;
-            if (!holds(leastW) || !carries(frame, leastW) || !frame.maySuit(option.leastW(usableGb) - MILLIONTH)) {
+            double memoryW = option.leastW(usableGb);
+            double leastW = Watts.of(frame.microwatts()) + memoryW - MILLIONTH;
+            if (leastW > zone.loadW() || !carries(frame, leastW) || !frame.maySuit(memoryW - MILLIONTH)) {
                 return Double.POSITIVE_INFINITY;
             }
             double gbs = leastBandwidthGbs(frame);
@@ -139,22 +149,12 @@ final class Query {
                     : Math.max(gbs, option.widestGbs(frame.processor().memoryMts()) - MILLIONTH));
         }
 
-        boolean holds(double loadW) {
-            return loadW <= zone.loadW();
-        }
-
         double leastUsableGb(Frame frame) {
             return least(zone.usableGb(), require.memoryGb(), require.gbPerCore(), frame);
         }
 
         double leastBandwidthGbs(Frame frame) {
-            return Math.max(least(zone.bandwidthGbs(), require.bandwidthGbs(), require.gbsPerCore(), frame), workGbs());
-        }
-
-        /** A hair below the bandwidth without which memory would hold the work of the zone back. */
-        private double workGbs() {
-            double work = Math.max(zone.work(), require.work().least());
-            return (work - 2 * MILLIONTH) * require.work().workload().gbPerUnit() - MILLIONTH;
+            return Math.max(least(zone.bandwidthGbs(), require.bandwidthGbs(), require.gbsPerCore(), frame), workGbs);
         }
 
         /** A hair above what memory may load a machine of the frame with; any amount where another deal of its drives could make room. */
@@ -222,10 +222,6 @@ final class Query {
             return new Answer(best, unseen);
         }
 
-        private static double aim(Combination best) {
-            return best == null ? Double.POSITIVE_INFINITY : best.aim();
-        }
-
         /** Prices no more of the branch's memory than may come first, what promises most before the rest. */
         private Combination better(Combination incumbent, Branch branch) {
             Frame frame = branch.frame();
@@ -259,7 +255,7 @@ final class Query {
                 if (point.usableGb() >= usableGb && bandwidthGbs >= leastGbs && work >= zone.work() && Budget.allows(limits, price)
                         && Target.WORK.allows(require, work) && keepsTargets(frame, point, bandwidthGbs)) {
                     double loadW = Watts.of(frame.microwatts() + point.microwatts());
-                    if (inside.holds(loadW) && carries(frame, loadW) && frame.suits(point.microwatts()) && isBestSet(frame, point)) {
+                    if (loadW <= zone.loadW() && carries(frame, loadW) && frame.suits(point.microwatts()) && isBestSet(frame, point)) {
                         Combination found = new Combination(frame, branch.option(), point, aim, price, bandwidthGbs, work);
                         best = best == null || ranking.compare(found, best) < 0 ? found : best;
                         unseen.note(Cause.SHARING, ranking.aimIfLighter(frame, point, price));
@@ -274,7 +270,7 @@ final class Query {
         /** A build that is too heavy only because its units were not dealt as well as can be leaves its aim open. */
         private void noteIfLighterWouldDo(Frame frame, MemoryPoint point, double aim) {
             double leastW = Watts.of(frame.microwatts() + point.microwatts() - slack(frame, point));
-            if (inside.holds(leastW) && carries(frame, leastW)) {
+            if (leastW <= zone.loadW() && carries(frame, leastW)) {
                 unseen.note(Cause.SHARING, aim);
             }
         }

@@ -85,12 +85,10 @@ final class Walk {
         for (Zone zone : zones) {
             known(zone, before, null).ifPresentOrElse(answer -> answered.add(new Open(zone, answer)), () -> unknown.add(zone));
         }
-        Combination best = best(answered);
         for (Zone zone : unknown) {
-            Query.Answer known = known(zone, before, best).orElse(null);
-            Query.Answer answer = known != null ? known : searches.computeIfAbsent(zone, query::in).before(best);
-            answered.add(new Open(zone, answer));
-            best = known != null ? best : answer.best();
+            Combination best = best(answered);
+            answered.add(new Open(zone, known(zone, before, best)
+                    .orElseGet(() -> searches.computeIfAbsent(zone, query::in).before(best))));
         }
         return answered;
     }

@@ -19,6 +19,7 @@ import sledwright.domain.ProcessorNeeds;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
 import sledwright.domain.WorkWish;
+import sledwright.rules.target.PowerLimit;
 
 /**
  * Lines that differ in figures alone, so that one question to the search can stand for all of them: a machine that does what any of them
@@ -192,7 +193,7 @@ public final class LineGroup {
                         over(all, figures, request -> request.require().gbsPerCore()),
                         (int) over(all, figures, request -> request.require().spareSlots()), asked.mode(), asked.populated()),
                 new WorkWish(over(all, figures, request -> request.require().work().least()), asked.work().workload()));
-        double watts = over(all, limits, request -> request.limit().powerW().orElse(Double.POSITIVE_INFINITY));
+        double watts = over(all, limits, request -> PowerLimit.mostW(request.limit()));
         double inlet = over(all, figures, request -> request.limit().inletC().orElse(Double.NEGATIVE_INFINITY));
         Limits limit = first.limit().waiting()
                 .withPowerW(Double.isInfinite(watts) ? OptionalDouble.empty() : OptionalDouble.of(watts))
