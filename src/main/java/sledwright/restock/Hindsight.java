@@ -31,6 +31,14 @@ final class Hindsight {
      * A bound on the mean of some courses, as a function of the limits: {@code constant + slope * limits}.
      */
     record Plane(double constant, double[] slope) {
+
+        double at(double[] point) {
+            double height = constant;
+            for (int i = 0; i < slope.length; i++) {
+                height += slope[i] * point[i];
+            }
+            return height;
+        }
     }
 
     private final Program program;

@@ -3,10 +3,10 @@ package sledwright.restock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
-import org.ojalgo.optimisation.Expression;
-import org.ojalgo.optimisation.ExpressionsBasedModel;
-import org.ojalgo.optimisation.Optimisation;
-import org.ojalgo.optimisation.Variable;
+import sledwright.generator.time.Deadline;
+import sledwright.planner.linear.LinearProgram;
+import sledwright.planner.linear.LinearProgram.Row;
+import sledwright.planner.linear.LinearProgram.Variable;
 import sledwright.restock.Hindsight.Plane;
 import sledwright.restock.Program.Purchase;
 
@@ -25,13 +25,11 @@ final class Master {
     }
 
     private final Program program;
-    private final int groups;
     /** Planes of each group, over purchases. */
     private final List<List<Plane>> planes = new ArrayList<>();
 
     Master(Program program, int groups) {
         this.program = program;
-        this.groups = groups;
         for (int g = 0; g < groups; g++) {
             planes.add(new ArrayList<>());
         }
@@ -45,60 +43,45 @@ final class Master {
                 slope[o] += overLimits.slope()[row];
             }
         }
-        double constant = overLimits.constant();
-        double[] standing = program.limits(new double[0]);
-        for (int i = 0; i < standing.length; i++) {
-            constant += overLimits.slope()[i] * standing[i];
-        }
-        planes.get(group).add(new Plane(constant, slope));
+        planes.get(group).add(new Plane(overLimits.at(program.limits(new double[0])), slope));
     }
 
     /** @param budget minor units; empty: any amount */
     Answer solve(OptionalLong budget) {
-        ExpressionsBasedModel model = new ExpressionsBasedModel();
+        LinearProgram linear = new LinearProgram();
         List<Purchase> purchases = program.purchases();
-        Variable[] units = new Variable[purchases.size()];
-        Expression spent = budget.isPresent() ? model.newExpression("budget").upper(budget.getAsLong() / SCALE) : null;
-        for (int o = 0; o < units.length; o++) {
-            Purchase purchase = purchases.get(o);
-            units[o] = model.newVariable("q" + o).lower(0).upper(purchase.offer().available()).weight(-purchase.loss() / SCALE);
-            if (spent != null) {
-                spent.set(units[o], purchase.offer().unitCost() / SCALE);
+        List<Variable> units = new ArrayList<>();
+        purchases.forEach(purchase -> units.add(linear.variable(purchase.offer().available(), purchase.loss() / SCALE)));
+        if (budget.isPresent()) {
+            Row spent = linear.atMost(budget.getAsLong() / SCALE);
+            for (int o = 0; o < units.size(); o++) {
+                spent.add(units.get(o), purchases.get(o).offer().unitCost() / SCALE);
             }
         }
-        for (int g = 0; g < groups; g++) {
-            Variable earned = model.newVariable("e" + g).lower(0).weight(1);
-            int number = 0;
-            for (Plane plane : planes.get(g)) {
-                Expression limit = model.newExpression("p" + g + "." + number++).upper(plane.constant() / SCALE);
-                limit.set(earned, 1);
-                for (int o = 0; o < units.length; o++) {
+        for (List<Plane> group : planes) {
+            Variable earned = linear.variable(-1);
+            for (Plane plane : group) {
+                Row limit = linear.atMost(plane.constant() / SCALE).add(earned, 1);
+                for (int o = 0; o < units.size(); o++) {
                     if (plane.slope()[o] != 0) {
-                        limit.set(units[o], -plane.slope()[o] / SCALE);
+                        limit.add(units.get(o), -plane.slope()[o] / SCALE);
                     }
                 }
             }
         }
-        Optimisation.Result result = model.maximise();
-        if (!result.getState().isFeasible()) {
-            return null;
-        }
+        return linear.solve(Deadline.never()).map(answer -> answer(units.stream().mapToDouble(answer::of).toArray())).orElse(null);
+    }
+
+    private Answer answer(double[] units) {
         double[] bought = new double[units.length];
         double bound = 0;
         for (int o = 0; o < bought.length; o++) {
-            bought[o] = Math.min(Math.max(0, units[o].getValue().doubleValue()), purchases.get(o).offer().available());
-            bound -= purchases.get(o).loss() * bought[o];
+            Purchase purchase = program.purchases().get(o);
+            bought[o] = Math.min(Math.max(0, units[o]), purchase.offer().available());
+            bound -= purchase.loss() * bought[o];
         }
-        for (int g = 0; g < groups; g++) {
-            double least = Double.POSITIVE_INFINITY;
-            for (Plane plane : planes.get(g)) {
-                double height = plane.constant();
-                for (int o = 0; o < bought.length; o++) {
-                    height += plane.slope()[o] * bought[o];
-                }
-                least = Math.min(least, height);
-            }
-            bound += least;
+        for (List<Plane> group : planes) {
+            bound += group.stream().mapToDouble(plane -> plane.at(bought)).min().orElse(Double.POSITIVE_INFINITY);
         }
         return new Answer(bound, bought);
     }

@@ -6,20 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.function.ToDoubleBiFunction;
-import org.ojalgo.optimisation.Expression;
-import org.ojalgo.optimisation.ExpressionsBasedModel;
-import org.ojalgo.optimisation.Optimisation;
-import org.ojalgo.optimisation.Variable;
 import sledwright.generator.time.Deadline;
+import sledwright.planner.linear.LinearProgram;
+import sledwright.planner.linear.LinearProgram.Row;
+import sledwright.planner.linear.LinearProgram.Variable;
 
 /** The linear program over the ways known so far: fractions of them keep promises, and what a lot's units are worth to them follows. */
 final class AllotmentMaster {
-
-    static {
-        // Rows that are simplified away would have no dual values, and a scarce lot would look as if it were not.
-        ExpressionsBasedModel.clearPresolvers();
-    }
 
     /**
      * What units are worth.
@@ -47,48 +40,39 @@ final class AllotmentMaster {
 
     /** Null where the linear program is not solved. */
     Duals solve(AllotmentAim aim, Deadline deadline) {
-        ExpressionsBasedModel model = new ExpressionsBasedModel();
-        Map<LotName, Expression> rows = new LinkedHashMap<>();
-        scarce().forEach(lot -> rows.put(lot, model.addExpression("lot" + rows.size()).upper(left.getOrDefault(lot, 0))));
-        Expression broken = aim.mostBroken() == Integer.MAX_VALUE ? null : model.addExpression("broken").upper(aim.mostBroken());
-        Expression changed = aim.mostChanged() == Integer.MAX_VALUE ? null : model.addExpression("changed").upper(aim.mostChanged());
-        int number = 0;
+        LinearProgram program = new LinearProgram();
+        Map<LotName, Row> rows = new LinkedHashMap<>();
+        scarce().forEach(lot -> rows.put(lot, program.atMost(left.getOrDefault(lot, 0))));
+        Row broken = aim.mostBroken() == Integer.MAX_VALUE ? null : program.atMost(aim.mostBroken());
+        Row changed = aim.mostChanged() == Integer.MAX_VALUE ? null : program.atMost(aim.mostChanged());
         for (Map.Entry<Promise, Integer> kind : kinds.entrySet()) {
             Promise promise = kind.getKey();
-            Expression each = model.addExpression("each" + number++).level(kind.getValue());
+            Row each = program.exactly(kind.getValue());
             List<Filling> ways = new ArrayList<>(pool.of(promise));
             ways.add(Filling.NONE);
             for (Filling way : ways) {
-                Variable use = model.addVariable("v" + number++).lower(0).weight(aim.counts(promise, way));
-                each.set(use, 1);
+                Variable use = program.variable(aim.counts(promise, way));
+                each.add(use, 1);
                 way.takes().stream().filter(take -> rows.containsKey(take.lot()))
-                        .forEach(take -> rows.get(take.lot()).set(use, take.units()));
+                        .forEach(take -> rows.get(take.lot()).add(use, take.units()));
                 if (broken != null && way.order().isEmpty()) {
-                    broken.set(use, promise.machines());
+                    broken.add(use, promise.machines());
                 }
                 if (changed != null && way.changes(promise)) {
-                    changed.set(use, promise.machines());
+                    changed.add(use, promise.machines());
                 }
             }
         }
-        model.options.time_abort = Math.max(1, deadline.leftMillis());
-        model.options.time_suffice = model.options.time_abort;
-        Optimisation.Result result = model.minimise();
-        return result.getState().isOptimal() ? duals(result, rows) : null;
+        return program.solve(deadline).map(answer -> {
+            Map<LotName, Double> lots = new TreeMap<>();
+            rows.forEach((lot, row) -> lots.put(lot, saved(answer, row)));
+            return new Duals(answer.cost(), lots, saved(answer, broken), saved(answer, changed));
+        }).orElse(null);
     }
 
-    private static Duals duals(Optimisation.Result result, Map<LotName, Expression> rows) {
-        Map<String, Double> values = new HashMap<>();
-        result.getMatchedMultipliers().forEach(one -> {
-            if (one.getKey().left() instanceof Expression row) {
-                values.merge(row.getName(), one.doubleValue(), Double::sum);
-            }
-        });
-        // A limit from above is worth what it saves; its sign says only on which side it stands.
-        ToDoubleBiFunction<String, Double> worth = (row, none) -> Math.abs(values.getOrDefault(row, none));
-        Map<LotName, Double> lots = new TreeMap<>();
-        rows.forEach((lot, row) -> lots.put(lot, worth.applyAsDouble(row.getName(), 0.0)));
-        return new Duals(result.getValue(), lots, worth.applyAsDouble("broken", 0.0), worth.applyAsDouble("changed", 0.0));
+    /** What one more of a limit saves. */
+    private static double saved(LinearProgram.Answer answer, Row limit) {
+        return limit == null ? 0 : Math.max(0, -answer.dual(limit));
     }
 
     /** Lots of which the ways known may take more than there is. */

@@ -7,11 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
-import org.ojalgo.optimisation.Expression;
-import org.ojalgo.optimisation.ExpressionsBasedModel;
-import org.ojalgo.optimisation.Optimisation;
-import org.ojalgo.optimisation.Variable;
 import sledwright.generator.time.Deadline;
+import sledwright.planner.linear.LinearProgram;
+import sledwright.planner.linear.LinearProgram.Row;
+import sledwright.planner.linear.LinearProgram.Variable;
 import sledwright.planner.order.market.Bay;
 import sledwright.planner.order.market.Column;
 import sledwright.planner.order.market.Market;
@@ -26,11 +25,6 @@ import sledwright.planner.order.market.ScaledMoney;
 public final class RestrictedMaster {
 
     private static final double NOTHING = 1e-9;
-
-    static {
-        // Rows that are simplified away would have no dual values, and a scarce part would look as if it were not.
-        ExpressionsBasedModel.clearPresolvers();
-    }
 
     private final Market market;
     private final double[] penalty;
@@ -80,34 +74,25 @@ public final class RestrictedMaster {
     }
 
     private final class Model {
-        private final ExpressionsBasedModel model = new ExpressionsBasedModel();
-        private final Map<Integer, Expression> balances = new LinkedHashMap<>();
-        private final List<Expression> demands = new ArrayList<>();
-        private final Map<Bay, Expression> places = new LinkedHashMap<>();
-        private final Map<Bay, Expression> kilowatts = new LinkedHashMap<>();
-        private final Map<Trait.Stands, Expression> rooms = new LinkedHashMap<>();
+        private final LinearProgram program = new LinearProgram();
+        private final Map<Integer, Row> balances = new LinkedHashMap<>();
+        private final List<Row> demands = new ArrayList<>();
+        private final Map<Bay, Row> places = new LinkedHashMap<>();
+        private final Map<Bay, Row> kilowatts = new LinkedHashMap<>();
+        private final Map<Trait.Stands, Row> rooms = new LinkedHashMap<>();
         private final Map<Column, Variable> uses = new LinkedHashMap<>();
         private final Map<Bay, Variable> enclosures = new LinkedHashMap<>();
         private final Map<OfferedLot, List<Variable>> draws = new LinkedHashMap<>();
         private final Map<Integer, Variable> suppliers = new LinkedHashMap<>();
-        private final Map<Trait, Expression> fewest = new LinkedHashMap<>();
-        private final Map<Trait, Expression> most = new LinkedHashMap<>();
-        private final Map<StockCut, Expression> cuts = new LinkedHashMap<>();
+        private final Map<Trait, Row> fewest = new LinkedHashMap<>();
+        private final Map<Trait, Row> most = new LinkedHashMap<>();
+        private final Map<StockCut, Row> cuts = new LinkedHashMap<>();
         private final Map<Integer, Variable> missing = new LinkedHashMap<>();
-        private Expression lackingLeast;
-        private Expression lackingMost;
-        private int number;
+        private Row lackingLeast;
+        private Row lackingMost;
 
-        private Expression row(String kind) {
-            return model.addExpression(kind + number++);
-        }
-
-        private Variable variable() {
-            return model.addVariable("v" + number++).lower(0);
-        }
-
-        private Expression balance(int pool, int part) {
-            return balances.computeIfAbsent(pool * market.parts() + part, key -> row("balance").lower(0));
+        private Row balance(int pool, int part) {
+            return balances.computeIfAbsent(pool * market.parts() + part, key -> program.atLeast(0));
         }
     }
 
@@ -116,25 +101,25 @@ public final class RestrictedMaster {
         Model model = new Model();
         for (int line = 0; line < market.lines().size(); line++) {
             int machines = market.line(line).machines();
-            Expression demand = model.row("demand").level(machines);
+            Row demand = model.program.exactly(machines);
             model.demands.add(demand);
-            Variable missing = model.variable().upper(machines).weight(penalty[line]);
-            demand.set(missing, 1);
+            Variable missing = model.program.variable(machines, penalty[line]);
+            demand.add(missing, 1);
             model.missing.put(line, missing);
         }
         lack(model);
         settled.enclosures().keySet().forEach(bay -> stand(model, bay));
-        Map<Integer, Expression> single = new HashMap<>();
+        Map<Integer, Row> single = new HashMap<>();
         for (Column column : columns) {
-            Variable use = model.variable().weight(free ? 0 : ScaledMoney.minor(column.own()));
+            Variable use = model.program.variable(free ? 0 : ScaledMoney.minor(column.own()));
             model.uses.put(column, use);
-            model.demands.get(column.line()).set(use, column.machines());
+            model.demands.get(column.line()).add(use, column.machines());
             int pool = market.poolOf(column.line());
             for (int i = 0; i < column.parts().length; i++) {
-                model.balance(pool, column.parts()[i]).set(use, -column.units()[i]);
+                model.balance(pool, column.parts()[i]).add(use, -column.units()[i]);
             }
             if (market.line(column.line()).uniform()) {
-                single.computeIfAbsent(column.line(), line -> model.row("single").upper(1)).set(use, 1);
+                single.computeIfAbsent(column.line(), line -> model.program.atMost(1)).add(use, 1);
             }
             if (column.bay() != null) {
                 house(model, column, use);
@@ -148,10 +133,7 @@ public final class RestrictedMaster {
         parts.forEach(part -> supply(model, part));
         hold(model, columns);
         cuts.forEach(cut -> cut(model, cut));
-        model.model.options.time_abort = Math.max(1, deadline.leftMillis());
-        model.model.options.time_suffice = model.model.options.time_abort;
-        Optimisation.Result result = model.model.minimise();
-        return mix(model, result);
+        return model.program.solve(deadline).map(answer -> mix(model, answer)).orElse(null);
     }
 
     /** Holds the machines that are not delivered to their number; not at any price, so that there always is a mix. */
@@ -159,24 +141,23 @@ public final class RestrictedMaster {
         Range range = settled.missing();
         // One row for each: the dual value of a row with two bounds does not say which of them holds.
         if (range.least() > 0) {
-            model.lackingLeast = model.row("lacking").lower(range.least());
-            model.missing.forEach((line, missing) -> model.lackingLeast.set(missing, market.line(line).priority()));
+            model.lackingLeast = model.program.atLeast(range.least());
+            model.missing.forEach((line, missing) -> model.lackingLeast.add(missing, market.line(line).priority()));
         }
         if (range.most() < Range.ANY.most()) {
-            model.lackingMost = model.row("lacking").upper(range.most());
-            model.lackingMost.set(model.variable().weight(Arrays.stream(penalty).sum()), -1);
-            model.missing.forEach((line, missing) -> model.lackingMost.set(missing, market.line(line).priority()));
+            model.lackingMost = model.program.atMost(range.most());
+            model.lackingMost.add(model.program.variable(Arrays.stream(penalty).sum()), -1);
+            model.missing.forEach((line, missing) -> model.lackingMost.add(missing, market.line(line).priority()));
         }
     }
 
     /** Lets every supplier that is not ruled out deliver for its charge, and at most a given number of them. */
     private void addSuppliers(Model model) {
-        Expression few = model.row("few").upper(market.order().suppliersMax().orElse(market.suppliers().size()));
+        Row few = model.program.atMost(market.order().suppliersMax().orElse(market.suppliers().size()));
         for (int supplier = 0; supplier < market.suppliers().size(); supplier++) {
-            Variable delivers = model.variable().lower(settled.mustDeliver(supplier) ? 1 : 0).upper(settled.suppliers()
-                    .getOrDefault(supplier, true) ? 1 : 0)
-                    .weight(free ? 0 : market.order().deliveryCharge());
-            few.set(delivers, 1);
+            Variable delivers = model.program.variable(settled.suppliers().getOrDefault(supplier, true) ? 1 : 0,
+                    free ? 0 : market.order().deliveryCharge()).from(settled.mustDeliver(supplier) ? 1 : 0);
+            few.add(delivers, 1);
             model.suppliers.put(supplier, delivers);
         }
     }
@@ -184,42 +165,42 @@ public final class RestrictedMaster {
     private void house(Model model, Column column, Variable use) {
         Bay bay = column.bay();
         stand(model, bay);
-        model.places.get(bay).set(use, -column.machines());
-        model.kilowatts.get(bay).set(use, -column.load() / Bay.MICRO_OF_KILO);
+        model.places.get(bay).add(use, -column.machines());
+        model.kilowatts.get(bay).add(use, -column.load() / Bay.MICRO_OF_KILO);
         Trait.Stands stands = new Trait.Stands(column.line(), bay);
         int room = market.room(stands.line(), bay);
         // Otherwise a few machines of a line would pay a small share of an enclosure that they need wholly.
         if (room < bay.bays() && !settled.traits().containsKey(stands)) {
-            model.rooms.computeIfAbsent(stands, some -> model.row("room").lower(0).set(model.enclosures.get(bay), room))
-                    .set(use, -column.machines());
+            model.rooms.computeIfAbsent(stands, some -> model.program.atLeast(0).add(model.enclosures.get(bay), room))
+                    .add(use, -column.machines());
         }
     }
 
     /** Makes room for enclosures of a kind. */
     private void stand(Model model, Bay bay) {
         if (!model.places.containsKey(bay)) {
-            Variable enclosures = model.variable().upper(settled.of(bay).most());
+            Variable enclosures = model.program.variable(settled.of(bay).most(), 0);
             model.enclosures.put(bay, enclosures);
             if (settled.of(bay).least() > 0) {
                 // Not at any price, so that there always is a mix.
-                model.row("fewest").lower(settled.of(bay).least()).set(enclosures, 1)
-                        .set(model.variable().weight(Arrays.stream(penalty).sum()), 1);
+                model.program.atLeast(settled.of(bay).least()).add(enclosures, 1)
+                        .add(model.program.variable(Arrays.stream(penalty).sum()), 1);
             }
-            model.places.put(bay, model.row("place").lower(0));
-            model.kilowatts.put(bay, model.row("watt").lower(0));
-            model.places.get(bay).set(enclosures, bay.bays());
-            model.kilowatts.get(bay).set(enclosures, bay.capacity() / Bay.MICRO_OF_KILO);
-            model.balance(bay.pool(), market.index().get(bay.enclosure().sku())).set(enclosures, -1);
-            model.balance(bay.pool(), market.index().get(bay.supply().sku())).set(enclosures, -bay.supply().count());
+            model.places.put(bay, model.program.atLeast(0));
+            model.kilowatts.put(bay, model.program.atLeast(0));
+            model.places.get(bay).add(enclosures, bay.bays());
+            model.kilowatts.get(bay).add(enclosures, bay.capacity() / Bay.MICRO_OF_KILO);
+            model.balance(bay.pool(), market.index().get(bay.enclosure().sku())).add(enclosures, -1);
+            model.balance(bay.pool(), market.index().get(bay.supply().sku())).add(enclosures, -bay.supply().count());
         }
     }
 
     /** Lets the lots of a part fill the balances of every pool that takes it. */
     private void supply(Model model, int part) {
         for (OfferedLot source : market.sources(part)) {
-            List<Expression> takers = new ArrayList<>();
+            List<Row> takers = new ArrayList<>();
             for (int pool = 0; pool < source.pools().length; pool++) {
-                Expression balance = model.balances.get(pool * market.parts() + part);
+                Row balance = model.balances.get(pool * market.parts() + part);
                 if (source.pools()[pool] && balance != null) {
                     takers.add(balance);
                 }
@@ -230,27 +211,27 @@ public final class RestrictedMaster {
         }
     }
 
-    private void supply(Model model, OfferedLot source, List<Expression> takers) {
+    private void supply(Model model, OfferedLot source, List<Row> takers) {
         Envelope envelope = Envelope.of(source, settled.of(source));
         Variable delivers = model.suppliers.get(source.supplier());
         int from = 0;
         for (Envelope.Piece piece : envelope.pieces()) {
             boolean must = from < envelope.least();
             from += piece.units();
-            List<Expression> rows = new ArrayList<>();
+            List<Row> rows = new ArrayList<>();
             if (takers.size() > 1) {
-                rows.add(must ? model.row("piece").level(piece.units()) : model.row("piece").upper(piece.units()));
+                rows.add(must ? model.program.exactly(piece.units()) : model.program.atMost(piece.units()));
             }
             if (delivers != null) {
-                rows.add(model.row("given").upper(0).set(delivers, -piece.units()));
+                rows.add(model.program.atMost(0).add(delivers, -piece.units()));
             }
-            for (Expression taker : takers) {
-                Variable taken = model.variable().upper(piece.units()).weight(free ? 0 : ScaledMoney.minor(piece.price()));
+            for (Row taker : takers) {
+                Variable taken = model.program.variable(piece.units(), free ? 0 : ScaledMoney.minor(piece.price()));
                 if (must && takers.size() == 1) {
-                    taken.lower(piece.units());
+                    taken.from(piece.units());
                 }
-                taker.set(taken, 1);
-                rows.forEach(row -> row.set(taken, 1));
+                taker.add(taken, 1);
+                rows.forEach(row -> row.add(taken, 1));
                 model.draws.computeIfAbsent(source, some -> new ArrayList<>()).add(taken);
             }
         }
@@ -261,74 +242,65 @@ public final class RestrictedMaster {
         double dear = Arrays.stream(penalty).sum();
         settled.traits().forEach((trait, range) -> {
             if (range.least() > 0) {
-                Expression row = model.row("least").lower(range.least());
-                row.set(model.variable().weight(dear), 1);
-                columns.stream().filter(trait::isOf).forEach(column -> row.set(model.uses.get(column), 1));
+                Row row = model.program.atLeast(range.least());
+                row.add(model.program.variable(dear), 1);
+                columns.stream().filter(trait::isOf).forEach(column -> row.add(model.uses.get(column), 1));
                 model.fewest.put(trait, row);
             }
             if (range.most() < Range.ANY.most()) {
-                Expression row = model.row("most").upper(range.most());
-                columns.stream().filter(trait::isOf).forEach(column -> row.set(model.uses.get(column), 1));
+                Row row = model.program.atMost(range.most());
+                columns.stream().filter(trait::isOf).forEach(column -> row.add(model.uses.get(column), 1));
                 model.most.put(trait, row);
             }
         });
     }
 
     private void cut(Model model, StockCut cut) {
-        Expression row = model.row("cut").upper(cut.most());
+        Row row = model.program.atMost(cut.most());
         model.uses.forEach((column, use) -> {
             long counted = cut.counts(column.line(), cut.part()) ? cut.of(column.unitsOf(cut.part())) : 0;
             if (counted > 0) {
-                row.set(use, counted);
+                row.add(use, counted);
             }
         });
-        cut.beyond().forEach(lot -> model.draws.getOrDefault(lot, List.of()).forEach(drawn -> row.set(drawn, -1)));
+        cut.beyond().forEach(lot -> model.draws.getOrDefault(lot, List.of()).forEach(drawn -> row.add(drawn, -1)));
         model.cuts.put(cut, row);
     }
 
-    private Mix mix(Model model, Optimisation.Result result) {
-        if (!result.getState().isOptimal()) {
-            return null;
-        }
-        Map<Column, Double> used = values(model, result, model.uses);
-        Map<Bay, Double> enclosures = values(model, result, model.enclosures);
+    private Mix mix(Model model, LinearProgram.Answer answer) {
+        Map<Column, Double> used = values(answer, model.uses);
+        Map<Bay, Double> enclosures = values(answer, model.enclosures);
         Map<OfferedLot, Double> drawn = new LinkedHashMap<>();
         model.draws.forEach((source, taken) -> drawn.put(source,
-                taken.stream().mapToDouble(some -> result.doubleValue(model.model.indexOf(some))).sum()));
-        Map<String, Double> duals = new HashMap<>();
-        result.getMatchedMultipliers().forEach(one -> {
-            if (one.getKey().left() instanceof Expression row) {
-                duals.merge(row.getName(), one.doubleValue(), Double::sum);
-            }
-        });
+                taken.stream().mapToDouble(answer::of).sum()));
         long[][] parts = new long[market.pools().size()][market.parts()];
-        model.balances.forEach((key, row) -> parts[key / market.parts()][key % market.parts()] = Math.max(0, dual(duals, row)));
+        model.balances.forEach((key, row) -> parts[key / market.parts()][key % market.parts()] = Math.max(0, dual(answer, row)));
         long[] bay = new long[market.bays().size()];
         long[] kilowatt = new long[bay.length];
-        model.places.forEach((some, row) -> bay[some.id()] = Math.max(0, dual(duals, row)));
-        model.kilowatts.forEach((some, row) -> kilowatt[some.id()] = Math.max(0, dual(duals, row)));
+        model.places.forEach((some, row) -> bay[some.id()] = Math.max(0, dual(answer, row)));
+        model.kilowatts.forEach((some, row) -> kilowatt[some.id()] = Math.max(0, dual(answer, row)));
         Map<Trait, Long> traits = new LinkedHashMap<>();
-        model.fewest.forEach((some, row) -> traits.merge(some, -dual(duals, row), Long::sum));
-        model.most.forEach((some, row) -> traits.merge(some, dual(duals, row), Long::sum));
-        model.rooms.forEach((some, row) -> traits.put(some, Math.max(0, dual(duals, row))));
+        model.fewest.forEach((some, row) -> traits.merge(some, -dual(answer, row), Long::sum));
+        model.most.forEach((some, row) -> traits.merge(some, -dual(answer, row), Long::sum));
+        model.rooms.forEach((some, row) -> traits.put(some, Math.max(0, dual(answer, row))));
         Map<StockCut, Long> cuts = new LinkedHashMap<>();
-        model.cuts.forEach((cut, row) -> cuts.put(cut, Math.max(0, dual(duals, row))));
-        double[] filling = model.demands.stream().mapToDouble(row -> -duals.getOrDefault(row.getName(), 0.0) * ScaledMoney.ONE).toArray();
-        double missing = values(model, result, model.missing).entrySet().stream()
+        model.cuts.forEach((cut, row) -> cuts.put(cut, Math.max(0, -dual(answer, row))));
+        double[] filling = model.demands.stream().mapToDouble(row -> answer.dual(row) * ScaledMoney.ONE).toArray();
+        double missing = values(answer, model.missing).entrySet().stream()
                 .mapToDouble(line -> line.getValue() * market.line(line.getKey()).priority()).sum();
-        return new Mix(result.getValue(), used, enclosures, drawn, values(model, result, model.suppliers), missing,
-                new Dual(new Duals(parts, bay, kilowatt, traits, missing(model, duals), cuts), filling));
+        return new Mix(answer.cost(), used, enclosures, drawn, values(answer, model.suppliers), missing,
+                new Dual(new Duals(parts, bay, kilowatt, traits, missing(model, answer), cuts), filling));
     }
 
-    private static long missing(Model model, Map<String, Double> duals) {
-        return (model.lackingLeast == null ? 0 : dual(duals, model.lackingLeast))
-                - (model.lackingMost == null ? 0 : dual(duals, model.lackingMost));
+    private static long missing(Model model, LinearProgram.Answer answer) {
+        return (model.lackingLeast == null ? 0 : dual(answer, model.lackingLeast))
+                + (model.lackingMost == null ? 0 : dual(answer, model.lackingMost));
     }
 
-    private static <T> Map<T, Double> values(Model model, Optimisation.Result result, Map<T, Variable> variables) {
+    private static <T> Map<T, Double> values(LinearProgram.Answer answer, Map<T, Variable> variables) {
         Map<T, Double> values = new LinkedHashMap<>();
         variables.forEach((what, variable) -> {
-            double value = result.doubleValue(model.model.indexOf(variable));
+            double value = answer.of(variable);
             if (value > NOTHING) {
                 values.put(what, value);
             }
@@ -336,7 +308,7 @@ public final class RestrictedMaster {
         return values;
     }
 
-    private static long dual(Map<String, Double> duals, Expression row) {
-        return ScaledMoney.of(duals.getOrDefault(row.getName(), 0.0));
+    private static long dual(LinearProgram.Answer answer, Row row) {
+        return ScaledMoney.of(answer.dual(row));
     }
 }

@@ -1,0 +1,2 @@
+/** Linear programs, written row by row. */
+package sledwright.planner.linear;
