@@ -176,7 +176,7 @@ final class OrderSolver {
     /** Large orders take many rounds, and one that is cut off should have more to show than what came first. */
     private void afterRound(long now) {
         incumbent.rise(now);
-        if (++rounds == nextRounding) {
+        if (++rounds == nextRounding && generation.mix() != null) {
             nextRounding *= 2;
             incumbent.take(rounded(generation.mix()));
         }

@@ -2,6 +2,7 @@ package sledwright.planner.order;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -10,8 +11,10 @@ import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import sledwright.catalog.CatalogReader;
 import sledwright.desk.view.OrderView;
 import sledwright.domain.Assortment;
 import sledwright.domain.Availability;
@@ -35,6 +38,7 @@ import sledwright.domain.Shortlist;
 import sledwright.domain.SupplierNames;
 import sledwright.domain.Worth;
 import sledwright.generator.time.Deadline;
+import sledwright.planner.linear.LinearProgram;
 import sledwright.samples.PlatformSketch;
 import sledwright.samples.Samples;
 
@@ -240,6 +244,23 @@ class OrderPlannerTest {
             }
         }
         assertThat(known).as("bounds").isGreaterThan(3);
+    }
+
+    /** Its mix is first made an order after the tenth; a linear program asks for the time twice. */
+    @Test
+    void anOrderIsThereWhenTheTimeEndsInARoundOfColumnGeneration() {
+        List<OrderLine> lines = IntStream.rangeClosed(1, 6).mapToObj(i -> new OrderLine("line " + i, Request.named("line " + i)
+                .withRequire(Samples.require().cores(8 * i).memoryGb(64 * i).make()).withMachines(20), 1, false)).toList();
+        Catalog demo = CatalogReader.read(Path.of("catalogs/heronfold-yard"));
+        AtomicInteger begun = new AtomicInteger();
+        OrderOutcome outcome = new OrderPlanner(demo, 1).plan(new OrderRequest("order", lines, OptionalInt.empty(), 0, 0, Map.of()),
+                Deadline.never().or(() -> (isInLinearProgram() ? begun.incrementAndGet() : begun.get()) >= 2 * 10 - 1), progress -> { });
+        assertThat(begun).hasValue(2 * 10 - 1);
+        assertThat(outcome.ended()).isEqualTo(OrderOutcome.End.TIME);
+    }
+
+    private static boolean isInLinearProgram() {
+        return StackWalker.getInstance().walk(frames -> frames.anyMatch(frame -> frame.getClassName().equals(LinearProgram.class.getName())));
     }
 
     /** Sixty lines take whichever box is cheaper until one line comes for which only this will do. */
