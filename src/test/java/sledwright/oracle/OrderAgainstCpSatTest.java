@@ -69,6 +69,12 @@ class OrderAgainstCpSatTest {
         assertThat(judge(RandomOrder.small(980163))).isEqualTo(new Verdict("", "", OrderStatus.PROVED, true));
     }
 
+    /** A line may have lighter sleds for another enclosure, which nobody offers. */
+    @Test
+    void theLightestSledIsThatOfTheEnclosure() {
+        assertThat(judge(RandomOrder.small(1301099)).wrong).isEmpty();
+    }
+
     private static String shown(RandomOrder that) {
         RandomOrder small = OrderShrinker.shrink(that, next -> {
             try {

@@ -76,8 +76,9 @@ final class OrderCauses {
                     wrong.add("%s is said to be unfed".formatted(unfed));
                 }
                 long sled = Math.round(unfed.get(0).sled().loadW() * 1e6);
-                if (machines.get(i).stream().anyMatch(machine -> machine.microwatts() < sled)) {
-                    wrong.add("%s has lighter sleds than %s".formatted(line.name(), unfed));
+                Set<String> taken = that.catalog().enclosure(unfed.get(0).enclosure()).orElseThrow().takes();
+                if (machines.get(i).stream().anyMatch(machine -> taken.contains(machine.build().platform().sku()) && machine.microwatts() < sled)) {
+                    wrong.add("%s has lighter sleds for it than %s".formatted(line.name(), unfed));
                 }
             } else if (!machines.get(i).isEmpty() && !fed && machines.get(i).stream().anyMatch(machine -> !options(line, machine).isEmpty())) {
                 wrong.add("nothing is said of enclosures that feed no sled of %s".formatted(line.name()));

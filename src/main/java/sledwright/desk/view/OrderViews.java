@@ -261,9 +261,9 @@ final class OrderViews {
         LightestSled sled = unfed.sled();
         double withEnclosureW = Quantity.rounded(sled.loadW() + unfed.baseW());
         return new Cause("enclosure-power", Optional.of(sled.line()),
-                ("No enclosure on offer feeds even one sled of %s: the lightest %s loads %s W, with %s itself %s W; "
+                ("No enclosure on offer feeds even one sled of %s: the lightest %s for %s loads %s W, with %s itself %s W; "
                 + "its %s x %s deliver %s W%s.").formatted(sled.line(),
-                sled.inStock() ? "in stock" : "of what is on offer", Numbers.plain(sled.loadW()),
+                sled.inStock() ? "in stock" : "of what is on offer", unfed.enclosure(), Numbers.plain(sled.loadW()),
                 unfed.enclosure(), Numbers.plain(withEnclosureW), unfed.supplies(), unfed.supply(), Numbers.plain(unfed.deliversW()),
                 unfed.lowLineV().isPresent() ? " at %s V".formatted(Numbers.plain(unfed.lowLineV().getAsDouble())) : ""));
     }

@@ -220,7 +220,7 @@ public record OrderOutcome(OrderRequest order, Catalog catalog, OrderStatus stat
     }
 
     /**
-     * The lightest sled that a line could be.
+     * The lightest sled that a line could be in an enclosure.
      *
      * @param inStock whether of what is in stock for the line; else of whatever is offered
      */
