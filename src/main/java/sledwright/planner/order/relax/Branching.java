@@ -165,7 +165,7 @@ public final class Branching {
     }
 
     private List<Split> onTraits(Restrictions settled, RestrictedMaster.Mix mix, Predicate<Trait> asked) {
-        Map<Trait, Double> traits = traits(mix);
+        Map<Trait, Double> traits = traits(settled, mix);
         return fractions(traits).stream().filter(trait -> asked.test(trait) && settled.of(trait).contains(traits.get(trait)))
                 .map(trait -> Split.at(traits.get(trait), all -> all.of(trait), (all, range) -> all.with(trait, range))).toList();
     }
@@ -228,11 +228,11 @@ public final class Branching {
     }
 
     /** How many machines have what any of them has; those of a uniform line count as one. */
-    private Map<Trait, Double> traits(RestrictedMaster.Mix mix) {
+    private Map<Trait, Double> traits(Restrictions settled, RestrictedMaster.Mix mix) {
         Map<Trait, Double> traits = new LinkedHashMap<>();
         for (Column column : mix.columns().keySet()) {
             for (int i = 0; i < column.parts().length; i++) {
-                traits.put(new Trait.Takes(column.line(), column.parts()[i], column.units()[i]), 0.0);
+                traits.put(takes(settled, mix, column.line(), column.parts()[i], column.units()[i]), 0.0);
             }
             // A part of a uniform line's machines may stand elsewhere.
             if (column.bay() != null && !market.line(column.line()).isTogether()) {
@@ -241,6 +241,18 @@ public final class Branching {
         }
         mix.columns().forEach((column, times) -> traits.replaceAll((trait, sum) -> trait.isOf(column) ? sum + times : sum));
         return traits;
+    }
+
+    /**
+     * At least so many units; where machines were kept from taking a few more, they now take one less, and again one less, so it is as few
+     * as no other machine of the mix has.
+     */
+    private static Trait takes(Restrictions settled, RestrictedMaster.Mix mix, int line, int part, int units) {
+        boolean isEvaded = settled.traits().entrySet().stream().anyMatch(one -> one.getKey() instanceof Trait.Takes more
+                && more.line() == line && more.part() == part && more.least() > units && one.getValue().most() < Range.ANY.most());
+        int fewer = isEvaded ? mix.columns().keySet().stream().filter(column -> column.line() == line).mapToInt(column -> column.unitsOf(part))
+                .filter(some -> some < units).max().orElse(0) : units - 1;
+        return new Trait.Takes(line, part, fewer + 1);
     }
 
     /**
