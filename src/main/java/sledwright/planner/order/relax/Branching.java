@@ -250,9 +250,9 @@ public final class Branching {
     private static Trait takes(Restrictions settled, RestrictedMaster.Mix mix, int line, int part, int units) {
         boolean isEvaded = settled.traits().entrySet().stream().anyMatch(one -> one.getKey() instanceof Trait.Takes more
                 && more.line() == line && more.part() == part && more.least() > units && one.getValue().most() < Range.ANY.most());
-        int fewer = isEvaded ? mix.columns().keySet().stream().filter(column -> column.line() == line).mapToInt(column -> column.unitsOf(part))
-                .filter(some -> some < units).max().orElse(0) : units - 1;
-        return new Trait.Takes(line, part, fewer + 1);
+        IntStream fewer = mix.columns().keySet().stream().filter(column -> column.line() == line).mapToInt(column -> column.unitsOf(part))
+                .filter(some -> some < units);
+        return new Trait.Takes(line, part, isEvaded ? fewer.max().orElse(0) + 1 : units);
     }
 
     /**
