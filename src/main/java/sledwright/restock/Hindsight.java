@@ -33,11 +33,7 @@ final class Hindsight {
     record Plane(double constant, double[] slope) {
 
         double at(double[] point) {
-            double height = constant;
-            for (int i = 0; i < slope.length; i++) {
-                height += slope[i] * point[i];
-            }
-            return height;
+            return constant + dot(slope, point);
         }
     }
 

@@ -248,8 +248,9 @@ public final class Branching {
      * as no other machine of the mix has.
      */
     private static Trait takes(Restrictions settled, RestrictedMaster.Mix mix, int line, int part, int units) {
-        boolean isEvaded = settled.traits().entrySet().stream().anyMatch(one -> one.getKey() instanceof Trait.Takes more
-                && more.line() == line && more.part() == part && more.least() > units && one.getValue().most() < Range.ANY.most());
+        Trait more = new Trait.Takes(line, part, units + 1);
+        boolean isEvaded = settled.traits().entrySet().stream()
+                .anyMatch(one -> one.getKey().implies(more) && one.getValue().most() < Range.ANY.most());
         IntStream fewer = mix.columns().keySet().stream().filter(column -> column.line() == line).mapToInt(column -> column.unitsOf(part))
                 .filter(some -> some < units);
         return new Trait.Takes(line, part, isEvaded ? fewer.max().orElse(0) + 1 : units);

@@ -271,8 +271,7 @@ public final class RestrictedMaster {
         Map<Column, Double> used = values(answer, model.uses);
         Map<Bay, Double> enclosures = values(answer, model.enclosures);
         Map<OfferedLot, Double> drawn = new LinkedHashMap<>();
-        model.draws.forEach((source, taken) -> drawn.put(source,
-                taken.stream().mapToDouble(answer::of).sum()));
+        model.draws.forEach((source, taken) -> drawn.put(source, taken.stream().mapToDouble(answer::of).sum()));
         long[][] parts = new long[market.pools().size()][market.parts()];
         model.balances.forEach((key, row) -> parts[key / market.parts()][key % market.parts()] = Math.max(0, dual(answer, row)));
         long[] bay = new long[market.bays().size()];
