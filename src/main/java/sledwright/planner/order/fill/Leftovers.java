@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.ToLongFunction;
+import java.util.stream.Collectors;
 import sledwright.domain.Lot;
 import sledwright.domain.Lot.PriceBreak;
 import sledwright.planner.order.market.Bay;
@@ -31,7 +32,7 @@ record Leftovers(Tally tally, Map<Integer, List<Lot>> left) {
             List<Lot> lots = new ArrayList<>();
             for (OfferedLot source : market.sources(part)) {
                 if (tally.draws().isOpen(source) && pools.stream().allMatch(pool -> source.pools()[pool])) {
-                    Lot rest = Draws.rest(source.lot(), taken.getOrDefault(source.lot(), 0));
+                    Lot rest = rest(source.lot(), taken.getOrDefault(source.lot(), 0));
                     if (rest != null) {
                         lots.add(rest);
                     }
@@ -63,6 +64,22 @@ record Leftovers(Tally tally, Map<Integer, List<Lot>> left) {
             });
             return offers;
         };
+    }
+
+    /** What is left of a lot once units are taken, at the prices that further units bring; null: nothing. */
+    private static Lot rest(Lot lot, int taken) {
+        if (taken == 0) {
+            return lot;
+        }
+        int left = lot.available() - taken;
+        if (left <= 0) {
+            return null;
+        }
+        List<PriceBreak> prices = lot.breaks().stream().filter(step -> step.minQuantity() > taken + 1)
+                .map(step -> new PriceBreak(step.minQuantity() - taken, step.unitPrice(), step.unitCost())).collect(Collectors.toList());
+        PriceBreak now = lot.breakFor(taken + 1);
+        prices.add(new PriceBreak(1, now.unitPrice(), now.unitCost()));
+        return lot.with(left, prices);
     }
 
     private static Lot scaled(Lot lot, long more) {

@@ -2,29 +2,19 @@ package sledwright.planner.order.market;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import sledwright.domain.Lot;
-import sledwright.domain.Lot.PriceBreak;
 import sledwright.domain.Pick;
 import sledwright.metrics.CheapestDraw;
 
-/**
- * What units of a part cost when an order draws them together. Where very many units can be shared in very many ways, pools are served one
- * after the other, in whichever order comes out cheapest: a cheaper split may exist then, which is never claimed.
- */
+/** What units of a part cost when an order draws them together. */
 public final class Draws {
 
     /** Above any price, and small enough that many of them add up without overflow. */
     public static final long IMPOSSIBLE = Long.MAX_VALUE / 1024;
-
-    /** Up to this many pools all orders of serving them are tried. */
-    private static final int MOST_ORDERED = 3;
 
     private final Market market;
     private final boolean[] open;
@@ -106,12 +96,7 @@ public final class Draws {
     }
 
     private long sharedPrice(int part, int[][] need) {
-        SharedDraw draw = draw(part);
-        int[] units = units(part, need);
-        if (!draw.isExact(units)) {
-            return price(inTurn(part, need));
-        }
-        long price = draw.price(units);
+        long price = draw(part).price(units(part, need));
         return price >= CheapestDraw.IMPOSSIBLE ? IMPOSSIBLE : price * ScaledMoney.ONE;
     }
 
@@ -131,19 +116,6 @@ public final class Draws {
         return Arrays.stream(need).mapToInt(pool -> pool[part]).toArray();
     }
 
-    private static long price(Map<Integer, List<Pick>> picks) {
-        if (picks == null) {
-            return IMPOSSIBLE;
-        }
-        Map<Lot, Integer> taken = new LinkedHashMap<>();
-        picks.values().forEach(some -> some.forEach(pick -> taken.merge(pick.lot(), pick.quantity(), Integer::sum)));
-        long price = 0;
-        for (Map.Entry<Lot, Integer> one : taken.entrySet()) {
-            price += new Pick(one.getKey(), one.getValue()).total();
-        }
-        return price * ScaledMoney.ONE;
-    }
-
     /** The picks of a part's units by pool; null where there are not enough. A pick's own price is not that of the order. */
     public Map<Integer, List<Pick>> picks(int part, int[][] need) {
         List<Integer> pools = IntStream.range(0, need.length).filter(pool -> need[pool][part] > 0).boxed().toList();
@@ -154,76 +126,6 @@ public final class Draws {
         if (pools.isEmpty()) {
             return Map.of();
         }
-        int[] units = units(part, need);
-        return draw(part).isExact(units) ? draw(part).picks(units) : inTurn(part, need);
-    }
-
-    /** One pool served after the other, in whichever order comes out cheapest. */
-    private Map<Integer, List<Pick>> inTurn(int part, int[][] need) {
-        List<Integer> pools = IntStream.range(0, need.length).filter(pool -> need[pool][part] > 0).boxed()
-                .sorted(Comparator.comparingInt(pool -> sources(part, pool).size())).toList();
-        Map<Integer, List<Pick>> best = null;
-        for (List<Integer> order : pools.size() > MOST_ORDERED ? List.of(pools) : orders(pools)) {
-            Map<Integer, List<Pick>> picks = inTurn(part, need, order);
-            if (picks != null && (best == null || price(picks) < price(best))) {
-                best = picks;
-            }
-        }
-        return best;
-    }
-
-    private static List<List<Integer>> orders(List<Integer> items) {
-        if (items.isEmpty()) {
-            return List.of(List.of());
-        }
-        List<List<Integer>> orders = new ArrayList<>();
-        for (Integer first : items) {
-            for (List<Integer> rest : orders(items.stream().filter(item -> !item.equals(first)).toList())) {
-                List<Integer> order = new ArrayList<>(List.of(first));
-                order.addAll(rest);
-                orders.add(order);
-            }
-        }
-        return orders;
-    }
-
-    private Map<Integer, List<Pick>> inTurn(int part, int[][] need, List<Integer> order) {
-        Map<Integer, List<Pick>> picks = new LinkedHashMap<>();
-        Map<Lot, Integer> taken = new HashMap<>();
-        for (int pool : order) {
-            Map<Lot, Lot> whole = new HashMap<>();
-            List<Lot> left = new ArrayList<>();
-            for (Lot lot : lots(part, pool)) {
-                Lot rest = rest(lot, taken.getOrDefault(lot, 0));
-                if (rest != null) {
-                    whole.put(rest, lot);
-                    left.add(rest);
-                }
-            }
-            List<Pick> some = CheapestDraw.picks(left, need[pool][part]);
-            if (some == null) {
-                return null;
-            }
-            List<Pick> real = some.stream().map(pick -> new Pick(whole.get(pick.lot()), pick.quantity())).toList();
-            real.forEach(pick -> taken.merge(pick.lot(), pick.quantity(), Integer::sum));
-            picks.put(pool, real);
-        }
-        return picks;
-    }
-
-    /** What is left of a lot once units are taken, at the prices that further units bring; null: nothing. */
-    public static Lot rest(Lot lot, int taken) {
-        if (taken == 0) {
-            return lot;
-        }
-        int left = lot.available() - taken;
-        if (left <= 0) {
-            return null;
-        }
-        List<PriceBreak> prices = lot.breaks().stream().filter(step -> step.minQuantity() > taken + 1)
-                .map(step -> new PriceBreak(step.minQuantity() - taken, step.unitPrice(), step.unitCost())).collect(Collectors.toList());
-        PriceBreak now = lot.breakFor(taken + 1);
-        prices.add(new PriceBreak(1, now.unitPrice(), now.unitCost()));
-        return lot.with(left, prices);
+        return draw(part).picks(units(part, need));
     }
 }

@@ -1,26 +1,31 @@
 package sledwright.planner.order.market;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import sledwright.domain.Lot;
 import sledwright.domain.Pick;
 import sledwright.metrics.CheapestDraw;
 
 /**
- * What units of a part cost that several pools need at once, exactly. Lots that the same pools accept are one {@link Store}, so all that
- * has to be chosen is how many units each store gives. By Hall's theorem they can be handed out when, for every set of stores, these give
- * at least what the pools need that accept no other.
+ * What units of a part cost that several pools need at once. Lots that the same pools accept are one {@link Store}, so all that has to be
+ * chosen is how many units each store gives: exactly, or, where there are very many ways, by taking what is cheapest by the unit first. A
+ * cheaper choice may exist then, which is never claimed; where no lot has a price break or a least number of units there is none, since
+ * what stores can give is a polymatroid (Edmonds 1970).
  */
 final class SharedDraw {
 
     /** Beyond this many ways to share units between stores they are not all tried. */
-    private static final long MOST_WAYS = 50_000;
+    private static final long MOST_WAYS = 10_000;
 
     private final List<Store> stores;
+    private final long mostWays;
 
     /** Lots that the same pools accept, and what units of them cost. */
     private record Store(boolean[] pools, List<Lot> lots, long[] prices) {
@@ -28,6 +33,11 @@ final class SharedDraw {
 
     /** @param sources the open lots of one part */
     SharedDraw(List<OfferedLot> sources) {
+        this(sources, MOST_WAYS);
+    }
+
+    SharedDraw(List<OfferedLot> sources, long mostWays) {
+        this.mostWays = mostWays;
         Map<List<Boolean>, List<OfferedLot>> byPools = new LinkedHashMap<>();
         sources.forEach(source -> byPools.computeIfAbsent(accepted(source), pools -> new ArrayList<>()).add(source));
         stores = new ArrayList<>();
@@ -47,42 +57,33 @@ final class SharedDraw {
         return accepted;
     }
 
-    /** Whether there are so few ways to share the units that the best of them is found. */
-    boolean isExact(int[] need) {
-        int units = Arrays.stream(need).sum();
-        // Every set of stores is looked at for every way.
-        long ways = 1L << stores.size();
-        for (int store = 0; store < stores.size() - 1 && ways <= MOST_WAYS; store++) {
-            ways *= Math.min(units + 1, stores.get(store).prices.length);
-        }
-        return ways <= MOST_WAYS;
-    }
-
     /** The least price of what each pool needs, minor units; {@link CheapestDraw#IMPOSSIBLE} where the lots cannot give it. */
     long price(int[] need) {
-        return choice(need).least;
+        int[] shares = shares(need);
+        return shares == null ? CheapestDraw.IMPOSSIBLE : sum(shares);
     }
 
     /** The picks of each pool; null where the lots cannot give what is needed. A pick's own price is not that of the order. */
     Map<Integer, List<Pick>> picks(int[] need) {
-        int[] shares = choice(need).best;
+        int[] shares = shares(need);
         if (shares == null) {
             return null;
         }
-        int[] left = need.clone();
+        StoreFlow flow = flow(need);
         Map<Integer, List<Pick>> picks = new LinkedHashMap<>();
         for (int store = 0; store < shares.length; store++) {
-            List<Pick> taken = new ArrayList<>(CheapestDraw.picks(stores.get(store).lots, shares[store]));
+            flow.push(store, shares[store]);
+        }
+        for (int store = 0; store < shares.length; store++) {
+            Deque<Pick> taken = new ArrayDeque<>(CheapestDraw.picks(stores.get(store).lots, shares[store]));
             for (int pool = 0; pool < need.length; pool++) {
-                int given = given(shares, left, store, pool);
-                left[pool] -= given;
-                shares[store] -= given;
+                int given = flow.given(store)[pool];
                 while (given > 0) {
-                    Pick first = taken.remove(0);
+                    Pick first = taken.pop();
                     int some = Math.min(given, first.quantity());
                     picks.computeIfAbsent(pool, key -> new ArrayList<>()).add(new Pick(first.lot(), some));
                     if (some < first.quantity()) {
-                        taken.add(0, new Pick(first.lot(), first.quantity() - some));
+                        taken.push(new Pick(first.lot(), first.quantity() - some));
                     }
                     given -= some;
                 }
@@ -91,26 +92,109 @@ final class SharedDraw {
         return picks;
     }
 
-    /** As many units of a store for a pool as leave enough for the others. */
-    private int given(int[] shares, int[] left, int store, int pool) {
-        int given = stores.get(store).pools[pool] ? Math.min(shares[store], left[pool]) : 0;
-        for (; given > 0; given--) {
-            shares[store] -= given;
-            left[pool] -= given;
-            boolean suffices = suffices(shares, left);
-            shares[store] += given;
-            left[pool] += given;
-            if (suffices) {
-                return given;
-            }
+    /** What each store gives; null where the lots cannot give what is needed. */
+    private int[] shares(int[] need) {
+        int units = Arrays.stream(need).sum();
+        if (!isExact(units)) {
+            return cheapestFirst(need, units);
         }
-        return 0;
+        Choice choice = new Choice(need);
+        choice.from(0, units, 0);
+        return choice.best;
     }
 
-    private Choice choice(int[] need) {
-        Choice choice = new Choice(need);
-        choice.from(0, Arrays.stream(need).sum(), 0);
-        return choice;
+    private boolean isExact(int units) {
+        long ways = 1;
+        for (int store = 0; store < stores.size() - 1 && ways <= mostWays; store++) {
+            ways *= Math.min(units + 1, stores.get(store).prices.length);
+        }
+        return ways <= mostWays;
+    }
+
+    private long sum(int[] shares) {
+        long price = 0;
+        for (int store = 0; store < shares.length; store++) {
+            price = Math.min(CheapestDraw.IMPOSSIBLE, price + stores.get(store).prices[shares[store]]);
+        }
+        return price;
+    }
+
+    private StoreFlow flow(int[] need) {
+        return new StoreFlow(stores.stream().map(Store::pools).toList(), need);
+    }
+
+    /** Takes from the store that has the cheapest further units as many of them as the pools can take, and so on. */
+    private int[] cheapestFirst(int[] need, int units) {
+        StoreFlow flow = flow(need);
+        int[] shares = new int[stores.size()];
+        boolean[] isFull = new boolean[stores.size()];
+        for (int left = units; left > 0;) {
+            Further best = null;
+            for (int store = 0; store < shares.length; store++) {
+                Further some = isFull[store] ? null : further(store, shares[store], left);
+                best = some != null && (best == null || some.each < best.each) ? some : best;
+            }
+            if (best == null) {
+                return null;
+            }
+            int pushed = flow.push(best.store, best.units);
+            isFull[best.store] = pushed < best.units || best.units == 0;
+            shares[best.store] += pushed;
+            left -= pushed;
+        }
+        while (exchange(need, shares)) {
+            // Until nothing is gained.
+        }
+        return sum(shares) >= CheapestDraw.IMPOSSIBLE ? null : shares;
+    }
+
+    /** Has one store give so many fewer units and another so many more where that is cheapest; whether it is cheaper than before. */
+    private boolean exchange(int[] need, int[] shares) {
+        long most = 0;
+        int[] best = null;
+        for (int fewer = 0; fewer < shares.length; fewer++) {
+            for (int more = 0; more < shares.length; more++) {
+                long before = stores.get(fewer).prices[shares[fewer]] + stores.get(more).prices[shares[more]];
+                int units = Math.min(shares[fewer], stores.get(more).prices.length - 1 - shares[more]);
+                for (; units > 0 && more != fewer; units--) {
+                    long gain = before - stores.get(fewer).prices[shares[fewer] - units] - stores.get(more).prices[shares[more] + units];
+                    if (gain > most) {
+                        int[] changed = shares.clone();
+                        changed[fewer] -= units;
+                        changed[more] += units;
+                        if (suffices(changed, need)) {
+                            most = gain;
+                            best = changed;
+                        }
+                    }
+                }
+            }
+        }
+        if (best != null) {
+            System.arraycopy(best, 0, shares, 0, best.length);
+        }
+        return best != null;
+    }
+
+    private boolean suffices(int[] shares, int[] need) {
+        StoreFlow flow = flow(need);
+        return IntStream.range(0, shares.length).allMatch(store -> flow.push(store, shares[store]) == shares[store]);
+    }
+
+    /** @param each what one of these units costs */
+    private record Further(int store, int units, double each) {
+    }
+
+    /** The further units of a store that are cheapest by the unit; as many as there are where it sells none of these numbers. */
+    private Further further(int store, int share, int left) {
+        long[] prices = stores.get(store).prices;
+        int most = Math.min(left, prices.length - 1 - share);
+        Further best = new Further(store, most, Double.MAX_VALUE);
+        for (int units = 1; units <= most; units++) {
+            double each = (double) (prices[share + units] - prices[share]) / units;
+            best = prices[share + units] < CheapestDraw.IMPOSSIBLE && each <= best.each ? new Further(store, units, each) : best;
+        }
+        return best;
     }
 
     /** The cheapest of all choices of what each store gives; {@code best} is null where there is none. */
@@ -144,27 +228,5 @@ final class SharedDraw {
                 }
             }
         }
-    }
-
-    private boolean suffices(int[] shares, int[] need) {
-        int[] accepts = new int[need.length];
-        for (int pool = 0; pool < need.length; pool++) {
-            for (int store = 0; store < shares.length && need[pool] > 0; store++) {
-                accepts[pool] |= stores.get(store).pools[pool] ? 1 << store : 0;
-            }
-        }
-        for (int set = 0; set < 1 << shares.length; set++) {
-            int left = 0;
-            for (int store = 0; store < shares.length; store++) {
-                left += (set >> store & 1) == 1 ? shares[store] : 0;
-            }
-            for (int pool = 0; pool < need.length; pool++) {
-                left -= (accepts[pool] & ~set) == 0 ? need[pool] : 0;
-            }
-            if (left < 0) {
-                return false;
-            }
-        }
-        return true;
     }
 }
