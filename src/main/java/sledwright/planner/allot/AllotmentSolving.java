@@ -82,7 +82,7 @@ final class AllotmentSolving {
                 List<AllotmentChange> fresh = news.get();
                 heard.addAll(fresh);
                 fresh.forEach(change -> solver.addProblemChange(changing(change)));
-            }, ASK_EVERY_MS, ASK_EVERY_MS, TimeUnit.MILLISECONDS);
+            }, 0, ASK_EVERY_MS, TimeUnit.MILLISECONDS);
             AllotmentPlan decided = solver.solve(plan(start, pool, available));
             asking.shutdown();
             asking.awaitTermination(1, TimeUnit.MINUTES);

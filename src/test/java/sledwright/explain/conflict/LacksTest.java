@@ -5,10 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import sledwright.domain.Assortment;
 import sledwright.domain.Catalog;
 import sledwright.domain.Condition;
+import sledwright.domain.Enclosure;
+import sledwright.domain.Equipment;
 import sledwright.domain.Labour;
 import sledwright.domain.Lot;
 import sledwright.domain.MemoryModule;
@@ -18,8 +22,10 @@ import sledwright.domain.Request;
 import sledwright.domain.Thermal;
 import sledwright.explain.Explainer;
 import sledwright.explain.Explanation;
+import sledwright.explain.ask.WhatIf;
 import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
+import sledwright.samples.Equipped;
 import sledwright.samples.PlatformSketch;
 import sledwright.samples.Samples;
 
@@ -70,6 +76,27 @@ class LacksTest {
         lacks(shop(box().supplies(Samples.PAIR, Samples.supply("ONE", 1, 0, 750, 650, Map.of())).make(), P, R16, "PAIR", "ONE"), "in-stock",
                 "No lot offers a power supply for it: PAIR or ONE.");
         lacks(shop(box().make(), P, R16, "R16"), "in-stock", "No lot offers a memory module for it: R16.");
+    }
+
+    /** The fans that two processors call for and the blank of an empty socket; of an enclosure itself and what feeds it. */
+    @Test
+    void partsThatComeWithOthers() {
+        Catalog plain = shop(box().expansion(Equipped.EXPANSION).make(), P, R16);
+        Catalog equipped = plain.with(new Assortment(plain.platforms(), List.of(), plain.processors(), plain.modules(), List.of(), List.of(),
+                List.of(Equipped.FANS, Equipped.BLANK)));
+        lacks(equipped, "in-stock", "No lot offers BLANK, which it needs.");
+        Catalog sled = shop(box().supplies().budgetW(400).make(), P, R16);
+        Enclosure frame = new Enclosure("FRAME", "frame", Set.of("BOX"), 4, 60, 0, List.of(Samples.supply("FEED", 2, 1, 900, 0, Map.of())));
+        Catalog framed = sled.with(new Assortment(sled.platforms(), List.of(frame), sled.processors(), sled.modules(), List.of(), List.of(), List.of()));
+        assertThat(lacksWith("BOX", framed)).isEqualTo("No lot offers an enclosure for it: FRAME.");
+        Map<String, List<Lot>> lots = new HashMap<>(framed.lots());
+        lots.put("FRAME", List.of(Samples.lot("FRAME", "F1", 2, 9000)));
+        assertThat(lacksWith("FRAME", framed.withLots(lots))).isEqualTo("No lot offers a power supply of an enclosure for it: FEED.");
+    }
+
+    /** Of a build that holds a part. */
+    private static String lacksWith(String sku, Catalog shop) {
+        return new Lacks(WhatIf.of(Request.named("any"), Optional.of(sku)), Equipment.NONE, shop).on(shop.platforms()).get(0).message();
     }
 
     @Test

@@ -124,6 +124,15 @@ class AllotterTest {
     assertThat(outcome.bound().cost()).isLessThan(outcome.found().cost()).isGreaterThan(outcome.found().cost() - 16_00);
   }
 
+  /** The same where one of them cannot be kept: those that can give their units back for it, and take them again. */
+  @Test
+  void roomIsMadeInVainWhereUnitsAreTooFew() {
+    Lot inTwos = lot("M16", "L1", 3, 0, 40_00).with(3, List.of(new Lot.PriceBreak(1, 40_00, OptionalLong.empty()), new Lot.PriceBreak(2, 10_00, OptionalLong.empty())));
+    AllotmentOutcome outcome = run(shop(inTwos, lot("M16", "L2", 1, 0, 25_00)), promise("a", 2, 9, Map.of("L2", 1)), promise("b", 2, 9, Map.of("L2", 1)), promise("c", 2, 9, Map.of()));
+    assertThat(outcome.found().broken()).isEqualTo(1);
+    assertThat(outcome.isLeastBroken()).isTrue();
+  }
+
   /** What was ordered for somebody comes when it was to come, though whoever orders it today waits longer. */
   @Test
   void whatIsKeptIsOnItsWay() {
@@ -168,6 +177,25 @@ class AllotterTest {
     assertThat(outcome.outcomes()).extracting(one -> one.promise().name()).containsExactly("a", "b");
     assertThat(modules(outcome, 0)).containsExactlyEntriesOf(Map.of("M16 L2", 1));
     assertThat(modules(outcome, 1)).containsExactlyEntriesOf(Map.of("M16 L1", 2));
+  }
+
+  /** The same while OptaPlanner still chooses, which is when it is asked from another thread: it goes on with what there is from then on. */
+  @Test
+  void whatHappensWhileItIsChosenChangesTheChoice() {
+    Lot[] lots = IntStream.rangeClosed(1, 6).mapToObj(i -> lot("M16", "L" + i, 6, 0, 20_00 + 10 * i)).toArray(Lot[]::new);
+    Promise[] promises = IntStream.rangeClosed(1, 24).mapToObj(i -> promise("p" + i, 1 + i % 2, 9, Map.of("L" + (1 + i % 6), 1 + i % 2))).toArray(Promise[]::new);
+    Thread own = Thread.currentThread();
+    AtomicBoolean told = new AtomicBoolean();
+    AllotmentOutcome outcome = run(shop(lots), () -> Thread.currentThread() == own || told.getAndSet(true) ? List.of()
+        : List.of(new AllotmentChange.OfLot(new LotName("M16", "L1"), 2), new AllotmentChange.Picked("p1"), new AllotmentChange.Over("p2")), promises);
+    assertThat(told).isTrue();
+    assertThat(outcome.outcomes()).hasSize(23).extracting(one -> one.promise().name()).contains("p1").doesNotContain("p2");
+    assertThat(modules(outcome, 0)).containsExactlyEntriesOf(Map.of("M16 L2", 2));
+    // 35 units are promised to the others and p1, and 32 are left.
+    assertThat(outcome.found().broken()).isEqualTo(2);
+    assertThat(outcome.isLeastBroken()).isTrue();
+    assertThat(outcome.outcomes().stream().flatMap(one -> one.filling().stream()).mapToInt(way -> way.units().getOrDefault(new LotName("M16", "L1"), 0)).sum())
+        .isEqualTo(2);
   }
 
   /** Against every way to share lots out, some of which come too late for some. */
