@@ -84,12 +84,11 @@ public final class RestrictedMaster {
         private final Map<Bay, Variable> enclosures = new LinkedHashMap<>();
         private final Map<OfferedLot, List<Variable>> draws = new LinkedHashMap<>();
         private final Map<Integer, Variable> suppliers = new LinkedHashMap<>();
-        private final Map<Trait, Row> fewest = new LinkedHashMap<>();
-        private final Map<Trait, Row> most = new LinkedHashMap<>();
+        /** One row for a least and one for a greatest number: the dual value of a row with two bounds does not say which of them holds. */
+        private final Map<Row, Trait> traits = new LinkedHashMap<>();
         private final Map<StockCut, Row> cuts = new LinkedHashMap<>();
         private final Map<Integer, Variable> missing = new LinkedHashMap<>();
-        private Row lackingLeast;
-        private Row lackingMost;
+        private final List<Row> lacking = new ArrayList<>();
 
         private Row balance(int pool, int part) {
             return balances.computeIfAbsent(pool * market.parts() + part, key -> program.atLeast(0));
@@ -139,16 +138,13 @@ public final class RestrictedMaster {
     /** Holds the machines that are not delivered to their number; not at any price, so that there always is a mix. */
     private void lack(Model model) {
         Range range = settled.missing();
-        // One row for each: the dual value of a row with two bounds does not say which of them holds.
         if (range.least() > 0) {
-            model.lackingLeast = model.program.atLeast(range.least());
-            model.missing.forEach((line, missing) -> model.lackingLeast.add(missing, market.line(line).priority()));
+            model.lacking.add(model.program.atLeast(range.least()));
         }
         if (range.most() < Range.ANY.most()) {
-            model.lackingMost = model.program.atMost(range.most());
-            model.lackingMost.add(model.program.variable(Arrays.stream(penalty).sum()), -1);
-            model.missing.forEach((line, missing) -> model.lackingMost.add(missing, market.line(line).priority()));
+            model.lacking.add(model.program.atMost(range.most()).add(model.program.variable(Arrays.stream(penalty).sum()), -1));
         }
+        model.lacking.forEach(row -> model.missing.forEach((line, missing) -> row.add(missing, market.line(line).priority())));
     }
 
     /** Lets every supplier that is not ruled out deliver for its charge, and at most a given number of them. */
@@ -241,17 +237,17 @@ public final class RestrictedMaster {
     private void hold(Model model, List<Column> columns) {
         double dear = Arrays.stream(penalty).sum();
         settled.traits().forEach((trait, range) -> {
+            List<Row> rows = new ArrayList<>();
             if (range.least() > 0) {
-                Row row = model.program.atLeast(range.least());
-                row.add(model.program.variable(dear), 1);
-                columns.stream().filter(trait::isOf).forEach(column -> row.add(model.uses.get(column), 1));
-                model.fewest.put(trait, row);
+                rows.add(model.program.atLeast(range.least()).add(model.program.variable(dear), 1));
             }
             if (range.most() < Range.ANY.most()) {
-                Row row = model.program.atMost(range.most());
-                columns.stream().filter(trait::isOf).forEach(column -> row.add(model.uses.get(column), 1));
-                model.most.put(trait, row);
+                rows.add(model.program.atMost(range.most()));
             }
+            rows.forEach(row -> {
+                columns.stream().filter(trait::isOf).forEach(column -> row.add(model.uses.get(column), 1));
+                model.traits.put(row, trait);
+            });
         });
     }
 
@@ -279,21 +275,16 @@ public final class RestrictedMaster {
         model.places.forEach((some, row) -> bay[some.id()] = Math.max(0, dual(answer, row)));
         model.kilowatts.forEach((some, row) -> kilowatt[some.id()] = Math.max(0, dual(answer, row)));
         Map<Trait, Long> traits = new LinkedHashMap<>();
-        model.fewest.forEach((some, row) -> traits.merge(some, -dual(answer, row), Long::sum));
-        model.most.forEach((some, row) -> traits.merge(some, -dual(answer, row), Long::sum));
+        model.traits.forEach((row, some) -> traits.merge(some, -dual(answer, row), Long::sum));
         model.rooms.forEach((some, row) -> traits.put(some, Math.max(0, dual(answer, row))));
         Map<StockCut, Long> cuts = new LinkedHashMap<>();
         model.cuts.forEach((cut, row) -> cuts.put(cut, Math.max(0, -dual(answer, row))));
         double[] filling = model.demands.stream().mapToDouble(row -> answer.dual(row) * ScaledMoney.ONE).toArray();
         double missing = values(answer, model.missing).entrySet().stream()
                 .mapToDouble(line -> line.getValue() * market.line(line.getKey()).priority()).sum();
+        long lacking = model.lacking.stream().mapToLong(row -> dual(answer, row)).sum();
         return new Mix(answer.cost(), used, enclosures, drawn, values(answer, model.suppliers), missing,
-                new Dual(new Duals(parts, bay, kilowatt, traits, missing(model, answer), cuts), filling));
-    }
-
-    private static long missing(Model model, LinearProgram.Answer answer) {
-        return (model.lackingLeast == null ? 0 : dual(answer, model.lackingLeast))
-                + (model.lackingMost == null ? 0 : dual(answer, model.lackingMost));
+                new Dual(new Duals(parts, bay, kilowatt, traits, lacking, cuts), filling));
     }
 
     private static <T> Map<T, Double> values(LinearProgram.Answer answer, Map<T, Variable> variables) {
