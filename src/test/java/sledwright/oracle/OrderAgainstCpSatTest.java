@@ -75,6 +75,12 @@ class OrderAgainstCpSatTest {
         assertThat(judge(RandomOrder.small(1301099)).wrong).isEmpty();
     }
 
+    /** An enclosure is lacking in the best order that was found without {@code suppliers_max}, which need not be. */
+    @Test
+    void whatIsLackingIsAllThatIsInTheWayOnlyWhereThatIsProved() {
+        assertThat(judge(RandomOrder.small(1330338)).wrong).isEmpty();
+    }
+
     private static String shown(RandomOrder that) {
         RandomOrder small = OrderShrinker.shrink(that, next -> {
             try {

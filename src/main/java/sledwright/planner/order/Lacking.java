@@ -91,14 +91,15 @@ final class Lacking {
         // No number of units helps the lines that are stuck.
         List<OrderLine> lines = IntStream.range(0, order.lines().size()).filter(line -> !stuck.lines().contains(line))
                 .mapToObj(order.lines()::get).toList();
-        Tally filled = solve(withMissing(catalog, NO_LIMIT), order.withLines(lines).withSuppliersMax(OptionalInt.empty()),
-                DEAR / 2 * ScaledMoney.ONE);
+        OrderSolver filling = solver(withMissing(catalog, NO_LIMIT), order.withLines(lines).withSuppliersMax(OptionalInt.empty()));
+        Tally filled = filling.solve(DEAR / 2 * ScaledMoney.ONE);
         List<Lack> lacks = lacks(filled);
         boolean all = stuck.lines().isEmpty();
         Optional<TooFewSuppliers> suppliers = all && filled.missing() == 0 ? tooFew(filled, lacks) : Optional.empty();
         EnclosureLack enclosures = sheltering.of(filled, lacks, stuck);
         Optional<Later> later = all ? later() : Optional.empty();
-        return new Shortages(proved, !deadline.isOver(), lacks, suppliers, enclosures, later);
+        // Fewer units could suffice where that is not proved, and nothing else be in the way.
+        return new Shortages(proved, !deadline.isOver() && filling.isProved(), lacks, suppliers, enclosures, later);
     }
 
     /** Whether more suppliers are what it takes, when the units that are lacking are there. */
@@ -128,7 +129,11 @@ final class Lacking {
 
     /** @param close what an order may be above the least, scaled */
     private Tally solve(Catalog shop, OrderRequest asked, long close) {
-        return new OrderSolver(shop, asked, search.on(shop), seed, deadline.share(SHARES), now -> { }).solve(close);
+        return solver(shop, asked).solve(close);
+    }
+
+    private OrderSolver solver(Catalog shop, OrderRequest asked) {
+        return new OrderSolver(shop, asked, search.on(shop), seed, deadline.share(SHARES), now -> { });
     }
 
     /** Whether no order delivers machines of more weight, by the bound of an order whose parts are free. */
