@@ -32,7 +32,7 @@ final class StoreFlow {
         return given[store];
     }
 
-    /** Takes more units of a store, as far as they are needed; how many that are. What another store gives stays as many, to other pools. */
+    /** Takes more units of a store, as far as they are needed; how many these are. Other stores give as many as before, to other pools. */
     int push(int store, int units) {
         int pushed = 0;
         int some;
