@@ -6,10 +6,13 @@ import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.PriorityQueue;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import sledwright.planner.order.fill.Tally;
 import sledwright.planner.order.market.Range;
 import sledwright.planner.order.relax.Branching;
@@ -39,6 +42,8 @@ final class OrderSets {
     private final PriorityQueue<ColumnGeneration> sets = new PriorityQueue<>(Comparator.comparingLong(ColumnGeneration::bound));
     private final Deque<ColumnGeneration> latest = new ArrayDeque<>();
     private final Set<ColumnGeneration> narrow = new HashSet<>();
+    /** What the known columns make of the ways out of a set's mix. */
+    private final Map<Restrictions, Long> estimates = new ConcurrentHashMap<>();
     private long closed = Long.MAX_VALUE;
     private long tries;
 
@@ -94,6 +99,7 @@ final class OrderSets {
     }
 
     private void split(ColumnGeneration asked, boolean isNarrow) {
+        estimates.clear();
         ColumnGeneration set = asked;
         List<Restrictions> ways = set.mix() == null ? List.of() : first(set);
         boolean narrows = isNarrow || ways.isEmpty();
@@ -147,8 +153,11 @@ final class OrderSets {
     }
 
     private double rise(ColumnGeneration set, List<Restrictions> ways) {
-        return ways.stream().mapToDouble(way -> Math.log(Math.max(1, set.under(way).estimate(incumbent.deadline()) - set.bound())))
-                .average().orElseThrow();
+        return ways.stream().mapToDouble(way -> Math.log(Math.max(1, estimate(set, way) - set.bound()))).average().orElseThrow();
+    }
+
+    private long estimate(ColumnGeneration set, Restrictions way) {
+        return estimates.computeIfAbsent(way, some -> set.under(some).estimate(incumbent.deadline()));
     }
 
     /** With what holds of whole orders, where a set holds no others, or others are no better. */
@@ -207,8 +216,13 @@ final class OrderSets {
     }
 
     private Restrictions narrowed(ColumnGeneration all, List<Branching.Split> splits) {
-        Restrictions settled = all.settled();
-        for (Branching.Split split : splits) {
+        Restrictions from = all.settled();
+        // Where the columns known so far are better already, further ones will not rule it out.
+        List<Branching.Split> promising = splits.parallelStream()
+                .filter(split -> Stream.of(split.more(), split.less()).map(way -> way.apply(from))
+                        .anyMatch(way -> way.isContradictory() || estimate(all, way) >= incumbent.enough())).toList();
+        Restrictions settled = from;
+        for (Branching.Split split : promising) {
             if (isRuledOut(all, split.more().apply(settled))) {
                 settled = split.less().apply(settled);
             } else if (isRuledOut(all, split.less().apply(settled))) {
