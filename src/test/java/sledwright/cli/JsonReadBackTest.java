@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,6 +31,7 @@ import sledwright.report.restock.RestockJson;
 import sledwright.report.sheet.SheetJson;
 import sledwright.report.text.Json;
 import sledwright.report.upgrade.UpgradeJson;
+import sledwright.report.Schemas;
 
 /** A program in Java reads an answer with Jackson into the records that it was written from, and nothing is lost. */
 class JsonReadBackTest {
@@ -46,15 +48,23 @@ class JsonReadBackTest {
 
     private static void assertReadBack(Class<? extends Record> kind, String... command) throws JsonProcessingException {
         Run run = Run.of(Stream.concat(Stream.of(command), Stream.of("--format", "json")).toArray(String[]::new));
+        assertThat(Schemas.faults(schema(kind), run.out())).isEmpty();
         Record answer = READER.readValue(run.out(), kind);
         assertThat(Json.of(answer)).isEqualTo(run.out());
         assertThat(READER.writeValueAsString(answer)).isEqualToIgnoringWhitespace(run.out());
         assertThat(READER.readValue(READER.writeValueAsString(answer), kind)).isEqualTo(answer);
     }
 
+    /** Of a kind of answer; what the book says of one quote or of a customer's has a record within that of the whole. */
+    private static String schema(Class<? extends Record> kind) {
+        String name = kind == BookJson.Customer.class ? "Customer" : kind.getEnclosingClass() == null ? kind.getSimpleName() : kind.getEnclosingClass().getSimpleName();
+        return name.replace("Json", "").toLowerCase(Locale.ROOT) + "-result";
+    }
+
     @ParameterizedTest
     @CsvSource({
         "QuoteJson, quote scenarios/file-server.yaml --why-not TERN-R2", "QuoteJson, quote scenarios/small-web-node.yaml --steps",
+        "QuoteJson, quote docs/examples/agreed.yaml --today 2026-11-18", "QuoteJson, quote docs/examples/quote.yaml --steps --today 2026-11-18",
         "QuoteJson, quote scenarios/too-much-for-the-money.yaml --for customer", "CheckJson, check scenarios/build-broken.yaml",
         "CompareJson, compare scenarios/small-web-node.yaml --figure cores --together 0.05", "UpgradeJson, upgrade scenarios/sled-in-place.yaml",
         "OrderJson, order scenarios/short-order.yaml --time-limit 0.5", "SheetJson, sheet scenarios/sled-upgrade.yaml",
