@@ -54,8 +54,8 @@ final class QuoteCommand implements Callable<Integer> {
     @Option(names = "--why-not", paramLabel = "SKU", description = "Say why this part is not in the best build. Repeatable.")
     private List<String> whyNot = new ArrayList<>();
 
-    @Option(names = "--steps", description = "Show what more or less of each requirement costs, and at which prices of its parts"
-            + " the best build stays the best.")
+    @Option(names = "--steps", description = "Show what more or less of each requirement and what each wish costs, and at which"
+            + " prices of its parts the best build stays the best.")
     private boolean steps;
 
     @Option(names = "--batch", paramLabel = "FILE",

@@ -12,6 +12,7 @@ import sledwright.explain.ask.UnsettledException;
 import sledwright.explain.conflict.Conflict;
 import sledwright.explain.conflict.Impossibility;
 import sledwright.explain.conflict.Relaxation;
+import sledwright.explain.steps.DroppedWishes;
 import sledwright.explain.steps.PriceSteps;
 import sledwright.explain.steps.RequirementSteps;
 import sledwright.explain.steps.Steps;
@@ -88,24 +89,26 @@ public final class Explainer {
     /** @param prices whether to say at which prices of its parts it stays the best, too */
     public Steps steps(Findings findings, boolean prices) {
         if (findings.status() != Status.PROVED) {
-            return new Steps(List.of(), List.of(), List.of(findings.status() == Status.IMPOSSIBLE
+            return new Steps(List.of(), List.of(), List.of(), List.of(findings.status() == Status.IMPOSSIBLE
                     ? Sentence.plain("No valid build exists, so there are no steps from it.")
                     : Unproved.sentence(NO_STEPS, NO_STEPS, findings.doubts())));
         }
         Request request = findings.request();
         Order best = findings.ranked().get(0);
         List<Steps.Curve> curves = new ArrayList<>();
+        List<Steps.Dropped> wishes = new ArrayList<>();
         List<Steps.PriceRange> parts = new ArrayList<>();
         try {
             RequirementSteps.addTo(curves, request, best, oracle);
+            DroppedWishes.addTo(wishes, request, best, oracle);
             for (String sku : prices ? paidFor(best) : List.<String>of()) {
                 parts.add(new PriceSteps(sku, request, best, catalog, search, deadline).find());
             }
         } catch (UnsettledException open) {
-            return new Steps(curves, parts, List.of(Unproved.sentence("Time ran out before every step was found.",
+            return new Steps(curves, wishes, parts, List.of(Unproved.sentence("Time ran out before every step was found.",
                     "Not every step could be found.", open.doubts())));
         }
-        return new Steps(curves, parts, curves.isEmpty() ? List.of(Sentence.plain("The request asks for no figure that could be more or"
+        return new Steps(curves, wishes, parts, curves.isEmpty() ? List.of(Sentence.plain("The request asks for no figure that could be more or"
                 + " less."))
                 : List.of());
     }

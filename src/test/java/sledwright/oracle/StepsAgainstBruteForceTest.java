@@ -13,7 +13,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.CardWish;
@@ -30,7 +32,11 @@ import sledwright.domain.Requirements;
 import sledwright.domain.WorkWish;
 import sledwright.domain.VolumeWish;
 import sledwright.explain.Explainer;
+import sledwright.explain.ask.WhatIf;
+import sledwright.explain.conflict.Demand;
+import sledwright.explain.conflict.Demands;
 import sledwright.explain.steps.Steps.Curve;
+import sledwright.explain.steps.Steps.Dropped;
 import sledwright.explain.steps.Steps.End;
 import sledwright.explain.steps.Steps.PriceRange;
 import sledwright.explain.steps.Steps.Step;
@@ -116,6 +122,37 @@ class StepsAgainstBruteForceTest {
                     }
                 }));
         assertThat(kinds).isEqualTo(EQUIPMENT);
+    }
+
+    /** Each wish by itself; those that are not named save nothing. */
+    @Test
+    void whatIsSaidOfAWishIsWhatTheBestIsWithoutIt() {
+        Set<String> keys = new TreeSet<>();
+        Stream.concat(Seeds.chosen(SEEDS).mapToObj(seed -> RandomCase.of(seed, RandomCase.Size.LISTABLE)), Seeds.chosen(EQUIPPED_SEEDS).mapToObj(RandomEquipment::of))
+                .map(StepsAgainstBruteForceTest::ask).filter(asked -> asked.findings.status() == Status.PROVED).forEach(asked -> {
+                    Request request = asked.that.request();
+                    WhatIf terms = WhatIf.of(request, Optional.empty());
+                    Goal own = goal(asked.that.with(request), request).orElseThrow();
+                    for (Demand wish : Demands.wishes(terms)) {
+                        // A lot that sells two or more may serve both a need and the extra that is asked for, and not the need alone.
+                        Optional<Goal> without = goal(asked.that.with(wish.without().apply(terms).request()), request);
+                        Optional<Dropped> said = asked.steps.wishes().stream().filter(one -> one.wish().equals(wish.words())).findFirst();
+                        assertThat(said.isPresent()).as("%s of%n%s", wish.words(), asked.that.text()).isEqualTo(without.isPresent() && without.get().precedes(own));
+                        said.ifPresent(one -> {
+                            keys.add(one.key());
+                            Goal goal = new Goal(one.best().doubleValue() * (isMoney(request) ? 100 : -1), isMoney(request) ? 0 : one.price().movePointRight(2).doubleValue());
+                            assertThat(goal.aim).as("%s of%n%s", one, asked.that.text()).isEqualTo(without.orElseThrow().aim, within(isMoney(request) ? 0.51 : SAME));
+                            assertThat(goal.price).as("%s of%n%s", one, asked.that.text()).isEqualTo(without.orElseThrow().price);
+                            assertThat(one.change().doubleValue()).as("%s of%n%s", one, asked.that.text())
+                                    .isEqualTo(one.best().subtract(asked.best()).doubleValue(), within(isMoney(request) ? 0.0101 : SAME));
+                        });
+                    }
+                });
+        assertThat(keys).contains("limit.lead_days", "limit.conditions", "limit.power_w", "platforms", "forbid", "use", "extras", "require.balanced", "require.memory_mode");
+    }
+
+    private static Optional<Goal> goal(RandomCase that, Request request) {
+        return BruteForce.all(that).stream().map(build -> Goal.of(build, request)).min(Comparator.comparingDouble(Goal::aim).thenComparingDouble(Goal::price));
     }
 
     private static Asked ask(long seed) {

@@ -29,4 +29,18 @@ public final class Demands {
                 StockDemand.of(),
                 LimitDemands.price(request.limit(), catalog)).flatMap(demands -> demands).toList();
     }
+
+    /** What a customer could do without, or a shop give up, that is neither a figure nor a circumstance, such as stock or a site. */
+    public static List<Demand> wishes(WhatIf asked) {
+        Request request = asked.request();
+        return Stream.of(
+                EquipmentDemands.extras(asked),
+                ChoiceDemands.processors(request.require().processors()),
+                LimitDemands.wished(request.limit()),
+                ChoiceDemands.populated(request.require().populated()),
+                ChoiceDemands.mode(request.require().mode()),
+                ChoiceDemands.platforms(request.platforms()),
+                ChoiceDemands.forbidden(request.forbid()),
+                ChoiceDemands.used(request.use())).flatMap(demands -> demands).toList();
+    }
 }

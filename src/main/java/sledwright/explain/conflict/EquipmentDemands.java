@@ -51,10 +51,14 @@ public final class EquipmentDemands {
                 .map(wish -> volume(wish, !(held.orElse(null) instanceof Drive drive && wish.takes(drive.likeness()))));
         Stream<Demand> cards = asked.cards().stream()
                 .filter(wish -> !isRiser && !(held.orElse(null) instanceof Card card && wish.takes(card))).map(EquipmentDemands::cards);
-        Stream<Demand> extras = new TreeMap<>(asked.extras()).entrySet().stream()
+        return Stream.of(volumes, cards, extras(terms), housing ? Stream.of(enclosure()) : Stream.<Demand>of()).flatMap(demands -> demands);
+    }
+
+    /** Each extra by itself. */
+    static Stream<Demand> extras(WhatIf terms) {
+        return new TreeMap<>(terms.request().equipment().extras()).entrySet().stream()
                 .filter(extra -> !terms.held().equals(Optional.of(extra.getKey())))
                 .map(extra -> extra(extra.getKey(), extra.getValue()));
-        return Stream.of(volumes, cards, extras, housing ? Stream.of(enclosure()) : Stream.<Demand>of()).flatMap(demands -> demands);
     }
 
     /** @param dispensable whether one could do without it; otherwise only its size is asked for */

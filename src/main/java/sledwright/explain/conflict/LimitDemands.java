@@ -46,13 +46,25 @@ final class LimitDemands {
 
     /** Every limit that could be otherwise, the price apart. */
     static Stream<Demand> of(Limits limits) {
-        return Stream.of(limits.powerW().stream().mapToObj(LimitDemands::load), limits.leadDays().stream().mapToObj(LimitDemands::delivery),
-                limits.by().stream().map(LimitDemands::by),
-                limits.inletC().stream().mapToObj(LimitDemands::inlet),
+        return Stream.of(loadAndDelivery(limits), limits.inletC().stream().mapToObj(LimitDemands::inlet),
                 Stream.of(limits.altitudeM()).filter(siteM -> siteM > 0).map(LimitDemands::altitude),
-                limits.mainsV().stream().filter(siteV -> limits.lowLine()).mapToObj(LimitDemands::mains),
-                Stream.of(limits.conditions()).filter(accepted -> !accepted.isEmpty() && accepted.size() < Condition.values().length)
-                        .map(LimitDemands::conditions)).flatMap(demands -> demands);
+                limits.mainsV().stream().filter(siteV -> limits.lowLine()).mapToObj(LimitDemands::mains), conditions(limits))
+                .flatMap(demands -> demands);
+    }
+
+    /** Those that a customer sets and no site. */
+    static Stream<Demand> wished(Limits limits) {
+        return Stream.concat(loadAndDelivery(limits), conditions(limits));
+    }
+
+    private static Stream<Demand> loadAndDelivery(Limits limits) {
+        return Stream.of(limits.powerW().stream().mapToObj(LimitDemands::load), limits.leadDays().stream().mapToObj(LimitDemands::delivery),
+                limits.by().stream().map(LimitDemands::by)).flatMap(demands -> demands);
+    }
+
+    private static Stream<Demand> conditions(Limits limits) {
+        return Stream.of(limits.conditions()).filter(accepted -> !accepted.isEmpty() && accepted.size() < Condition.values().length)
+                .map(LimitDemands::conditions);
     }
 
     /** All machines together, without tax and with it. */

@@ -11,13 +11,15 @@ import sledwright.words.Sentence;
  * How the best changes when a little more or less is asked for, and at which prices of its parts it stays the best.
  *
  * @param curves one for each requirement of the request, each changed by itself
+ * @param wishes one for each wish without which the best is better, each dropped by itself
  * @param parts  one for each part of the best build that is paid for, each price changed by itself
  * @param notes  sentences about what is missing here
  */
-public record Steps(List<Curve> curves, List<PriceRange> parts, List<Sentence> notes) {
+public record Steps(List<Curve> curves, List<Dropped> wishes, List<PriceRange> parts, List<Sentence> notes) {
 
     public Steps {
         curves = List.copyOf(curves);
+        wishes = List.copyOf(wishes);
         parts = List.copyOf(parts);
         notes = List.copyOf(notes);
     }
@@ -65,6 +67,19 @@ public record Steps(List<Curve> curves, List<PriceRange> parts, List<Sentence> n
         public String upToWords() {
             return Numbers.floor(upTo).toString();
         }
+    }
+
+    /**
+     * What the best would be without a wish.
+     *
+     * @param key    the request's key, such as {@code require.balanced}
+     * @param sku    the part that is meant where the key holds a list of them
+     * @param wish   in words, to stand in a list
+     * @param best   what the objective measures then
+     * @param change of {@code best} against the answer to the request
+     * @param price  all machines, units of the currency
+     */
+    public record Dropped(String key, Optional<String> sku, Sentence wish, BigDecimal best, BigDecimal change, BigDecimal price) {
     }
 
     /**

@@ -6,12 +6,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import sledwright.desk.view.OtherLimits;
 import sledwright.desk.view.QuoteView;
 import sledwright.domain.Catalog;
 import sledwright.explain.steps.Steps;
 import sledwright.report.page.Pages;
 import sledwright.report.page.Wording;
+import sledwright.rules.memory.BalancedChannels;
+import sledwright.rules.memory.OneModulePart;
 import sledwright.words.Numbers;
 
 /** What the next steps of each wish cost, for the place beside its field. */
@@ -28,6 +31,9 @@ public final class StepsPiece {
     /** The page is in English. */
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM", Locale.ENGLISH);
 
+    /** Wishes that have a field of their own in which they can be given up. */
+    private static final Set<String> YES_OR_NO = Set.of(BalancedChannels.KEY, OneModulePart.KEY);
+
     private final Wording words;
     private final boolean money;
 
@@ -43,7 +49,10 @@ public final class StepsPiece {
     public static String of(QuoteView view, OtherLimits limits, Catalog shop) {
         StepsPiece piece = new StepsPiece(view, shop);
         List<Wish> wishes = new ArrayList<>();
-        view.outlook().steps().ifPresent(steps -> steps.curves().forEach(curve -> wishes.add(piece.wish(curve))));
+        view.outlook().steps().ifPresent(steps -> {
+            steps.curves().forEach(curve -> wishes.add(piece.wish(curve)));
+            steps.wishes().stream().filter(one -> YES_OR_NO.contains(one.key())).forEach(one -> wishes.add(piece.wish(one)));
+        });
         piece.limits(limits, wishes);
         return Pages.filled("ask-steps.ftlh", Map.of("wishes", wishes));
     }
@@ -51,6 +60,11 @@ public final class StepsPiece {
     private Wish wish(Steps.Curve curve) {
         List<Choice> choices = curve.steps().stream().filter(step -> !curve.isAsked(step)).map(this::choice).toList();
         return new Wish(curve.key(), curve.name().orElse(""), curve.unit().strip(), choices, curve.last());
+    }
+
+    private Wish wish(Steps.Dropped one) {
+        String change = money ? words.signedMoney(one.change()) : words.money(one.price());
+        return new Wish(one.key(), "", "", List.of(new Choice("false", "no", change, one.change().signum() > 0, true)), false);
     }
 
     private Choice choice(Steps.Step step) {

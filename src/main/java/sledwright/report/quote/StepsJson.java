@@ -7,7 +7,7 @@ import sledwright.words.Numbers;
 import sledwright.words.Sentence;
 
 /** What more or less costs, as JSON. */
-public record StepsJson(List<Curve> requirements, List<Range> parts, List<String> notes) {
+public record StepsJson(List<Curve> requirements, List<Dropped> wishes, List<Range> parts, List<String> notes) {
 
     /** What the figures of one requirement cost; {@code name} is null where the key is of one figure. */
     public record Curve(String key, String name, BigDecimal asked, List<Step> steps, boolean first, boolean last) {
@@ -26,6 +26,14 @@ public record StepsJson(List<Curve> requirements, List<Range> parts, List<String
         }
     }
 
+    /** What the best would be without a wish; {@code sku} is null where the key is of one wish. */
+    public record Dropped(String key, String sku, String wish, BigDecimal best, BigDecimal change, BigDecimal price) {
+
+        private static Dropped of(Steps.Dropped one) {
+            return new Dropped(one.key(), one.sku().orElse(null), one.wish().toString(), one.best(), one.change(), one.price());
+        }
+    }
+
     /** Between which prices of a part the best stays the best; {@code to} is null where it does whatever the part costs. */
     public record Range(String sku, int units, BigDecimal unitPrice, BigDecimal from, BigDecimal to, String fromSetBy, String toSetBy) {
 
@@ -36,7 +44,8 @@ public record StepsJson(List<Curve> requirements, List<Range> parts, List<String
     }
 
     static StepsJson of(Steps steps) {
-        return new StepsJson(steps.curves().stream().map(Curve::of).toList(), steps.parts().stream().map(Range::of).toList(),
+        return new StepsJson(steps.curves().stream().map(Curve::of).toList(), steps.wishes().stream().map(Dropped::of).toList(),
+                steps.parts().stream().map(Range::of).toList(),
                 steps.notes().stream().map(Sentence::toString).toList());
     }
 }

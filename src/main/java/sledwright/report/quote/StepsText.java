@@ -8,6 +8,7 @@ import sledwright.desk.view.QuoteView;
 import sledwright.domain.Objective;
 import sledwright.explain.steps.Steps;
 import sledwright.explain.steps.Steps.Curve;
+import sledwright.explain.steps.Steps.Dropped;
 import sledwright.explain.steps.Steps.End;
 import sledwright.explain.steps.Steps.PriceRange;
 import sledwright.explain.steps.Steps.Step;
@@ -25,6 +26,9 @@ final class StepsText {
     static void add(Page page, Steps steps, QuoteView view) {
         if (!steps.curves().isEmpty()) {
             page.heading("What more or less would cost (each requirement by itself)").table(curves(steps.curves(), view));
+        }
+        if (!steps.wishes().isEmpty()) {
+            page.heading("Without a wish (each dropped by itself)").table(wishes(steps.wishes(), view));
         }
         if (!steps.parts().isEmpty()) {
             page.heading("Unit prices at which this build stays the best (each part by itself)").table(parts(steps.parts(), view));
@@ -55,6 +59,24 @@ final class StepsText {
                 table.row(cells);
                 named = true;
             }
+        }
+        return table;
+    }
+
+    private static TextTable wishes(List<Dropped> wishes, QuoteView view) {
+        boolean cheapest = view.objective() == Objective.CHEAPEST;
+        TextTable table = new TextTable().column("without", Fit.FLEXIBLE);
+        if (!cheapest) {
+            table.column(measured(view.objective()), Fit.RIGHT);
+        }
+        table.column("change", Fit.RIGHT).column(view.topic().currency(), Fit.RIGHT);
+        for (Dropped one : wishes) {
+            List<String> cells = new ArrayList<>(List.of(one.wish().toString()));
+            if (!cheapest) {
+                cells.add(one.best().toString());
+            }
+            cells.addAll(List.of(signed(one.change()), one.price().toString()));
+            table.row(cells);
         }
         return table;
     }

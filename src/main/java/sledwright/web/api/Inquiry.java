@@ -66,8 +66,8 @@ public record Inquiry(String name, String words, String kind, List<OptionKey> ke
     public static final List<Inquiry> ALL = List.of(
             new Inquiry("quote", "Ranked builds, the best first.", "quote", taking(
                     OptionKey.texts("why-not", "Say why this part is not in the best build. May stand several times."), FOR, STALE,
-                    OptionKey.flag("steps", "Say what more or less of each requirement costs, and at which prices of its parts the best"
-                            + " build stays the best.")), SECONDS, false, Inquiry::quote),
+                    OptionKey.flag("steps", "Say what more or less of each requirement and what each wish costs, and at which prices of its"
+                            + " parts the best build stays the best.")), SECONDS, false, Inquiry::quote),
             new Inquiry("check", "Every rule that a build breaks.", "build", taking(), SECONDS, false, (desk, source, options, terms) ->
                     desk.check(source, new CheckQuestion(options.texts("set"))).map(CheckJson::of)),
             new Inquiry("compare", "What money buys.", "quote", taking(FOR, STALE,
