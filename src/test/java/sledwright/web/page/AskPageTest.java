@@ -83,6 +83,15 @@ class AskPageTest {
     }
 
     @Test
+    void whatTheSameMemoryOnEveryChannelCostsStandsBesideItAndIsGivenUpByAClick(Browser browser) {
+        browser.visit(Servers.demo().address() + "#platforms=BUSTARD-R4&require.processors=4&require.memory_gb=512&require.balanced=true")
+                .until("document.querySelector(\"[data-key='require.balanced'] .step\")");
+        assertThat(browser.text()).contains("no -\u20ac196.80");
+        browser.click("[data-key='require.balanced'] .step").until("location.hash.includes('require.balanced=false')").until(ANSWERED);
+        assertThat(browser.ask("return document.querySelector(\"[data-path='require.balanced']\").value")).isEqualTo("false");
+    }
+
+    @Test
     void aPointOfTheCurveBecomesAWish(Browser browser) {
         browser.visit(PLAIN).until("document.querySelectorAll('#chart .spot').length > 1");
         String value = (String) browser.ask("return [...document.querySelectorAll('.points button')].pop().dataset.set");
