@@ -108,9 +108,8 @@ public final class Explainer {
             return new Steps(curves, wishes, parts, List.of(Unproved.sentence("Time ran out before every step was found.",
                     "Not every step could be found.", open.doubts())));
         }
-        return new Steps(curves, wishes, parts, curves.isEmpty() ? List.of(Sentence.plain("The request asks for no figure that could be more or"
-                + " less."))
-                : List.of());
+        return new Steps(curves, wishes, parts, curves.isEmpty()
+                ? List.of(Sentence.plain("The request asks for no figure that could be more or less.")) : List.of());
     }
 
     private static List<String> paidFor(Order best) {

@@ -21,11 +21,7 @@ public final class Demands {
                 ChoiceDemands.machines(request.machines()),
                 ChoiceDemands.processors(request.require().processors()),
                 LimitDemands.of(request.limit()),
-                ChoiceDemands.populated(request.require().populated()),
-                ChoiceDemands.mode(request.require().mode()),
-                ChoiceDemands.platforms(request.platforms()),
-                ChoiceDemands.forbidden(request.forbid()),
-                ChoiceDemands.used(request.use()).filter(demand -> !demand.sku().equals(asked.held())),
+                choices(asked),
                 StockDemand.of(),
                 LimitDemands.price(request.limit(), catalog)).flatMap(demands -> demands).toList();
     }
@@ -37,10 +33,16 @@ public final class Demands {
                 EquipmentDemands.extras(asked),
                 ChoiceDemands.processors(request.require().processors()),
                 LimitDemands.wished(request.limit()),
+                choices(asked)).flatMap(demands -> demands).toList();
+    }
+
+    private static Stream<Demand> choices(WhatIf asked) {
+        Request request = asked.request();
+        return Stream.of(
                 ChoiceDemands.populated(request.require().populated()),
                 ChoiceDemands.mode(request.require().mode()),
                 ChoiceDemands.platforms(request.platforms()),
                 ChoiceDemands.forbidden(request.forbid()),
-                ChoiceDemands.used(request.use())).flatMap(demands -> demands).toList();
+                ChoiceDemands.used(request.use()).filter(demand -> !demand.sku().equals(asked.held()))).flatMap(demands -> demands);
     }
 }
