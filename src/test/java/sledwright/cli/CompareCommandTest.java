@@ -36,6 +36,14 @@ class CompareCommandTest {
         return all.toArray(String[]::new);
     }
 
+    /** What is better in some figure than whatever is cheaper: numbers that follow each other are a span. */
+    @Test
+    void aCustomerReadsWhichMachinesStandTogether() {
+        Run letter = Run.of("compare", FILE, "--figure", "cores", "--together", "0.07", "--for", "customer");
+        assertThat(letter.out().replaceAll("\\s+", " "))
+                .containsPattern("better than every cheaper one of them by 7 % in some figure, and none that is so is missing: 1\u2013\\d+(, \\d+(\u2013\\d+)?)*\\. The machines:");
+    }
+
     @Test
     void aRequestIsComparedInEveryFormat(@TempDir Path folder) throws IOException {
         JsonNode answer = json("compare", FILE);

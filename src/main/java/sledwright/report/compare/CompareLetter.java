@@ -10,6 +10,7 @@ import sledwright.desk.view.CompareView;
 import sledwright.desk.view.CompareView.CurveView;
 import sledwright.desk.view.CompareView.PointView;
 import sledwright.generator.Axis;
+import sledwright.metrics.Quantity;
 import sledwright.report.offer.AskedWords;
 import sledwright.report.offer.LetterParts;
 import sledwright.report.offer.SideBySide;
@@ -56,9 +57,9 @@ public final class CompareLetter {
                 view.axes().forEach(axis -> view.curves(axis, cost).stream().filter(curve -> !curve.points().isEmpty()).forEach(this::add));
             }
             view.together().ifPresent(all -> {
-                String share = words.figure(100 * all.share());
+                String share = words.figure(Quantity.rounded(100 * all.share()));
                 letter.paragraph(words.say(all.complete() ? "compare.together.all" : "compare.together.some", share) + " "
-                        + String.join(", ", all.builds().stream().map(String::valueOf).toList()) + ".");
+                        + spans(all.builds()) + ".");
                 shown.addAll(all.builds());
             });
             letter.paragraph(words.say("compare.machines") + ":").table(machines());
@@ -68,6 +69,19 @@ public final class CompareLetter {
         job.catalog().stationery().tax().percent().ifPresent(percent -> terms.add(words.say("terms.before",
                 job.catalog().stationery().tax().name(), words.figure(percent))));
         return new LetterParts(words, job.catalog()).end(letter, terms, view.topic().request());
+    }
+
+    /** Ascending numbers, those that follow each other as a span: 1\u20133, 7. */
+    private static String spans(List<Integer> numbers) {
+        List<String> spans = new ArrayList<>();
+        int from = 0;
+        for (int i = 1; i <= numbers.size(); i++) {
+            if (i == numbers.size() || numbers.get(i) > numbers.get(i - 1) + 1) {
+                spans.add(from == i - 1 ? String.valueOf(numbers.get(from)) : numbers.get(from) + "\u2013" + numbers.get(i - 1));
+                from = i;
+            }
+        }
+        return String.join(", ", spans);
     }
 
     private void add(CurveView curve) {
