@@ -28,7 +28,7 @@ final class StepsText {
             page.heading("What more or less would cost (each requirement by itself)").table(curves(steps.curves(), view));
         }
         if (!steps.wishes().isEmpty()) {
-            page.heading("Without a wish (each dropped by itself)").table(wishes(steps.wishes(), view));
+            page.heading("What each wish costs (each dropped by itself)").table(wishes(steps.wishes(), view));
         }
         if (!steps.parts().isEmpty()) {
             page.heading("Unit prices at which this build stays the best (each part by itself)").table(parts(steps.parts(), view));
