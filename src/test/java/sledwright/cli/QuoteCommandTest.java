@@ -21,6 +21,13 @@ class QuoteCommandTest {
 
     private static final String SMALL = "scenarios/small-web-node.yaml";
 
+    /** Of an objective that is no money the figure stands beside the price. */
+    @Test
+    void whatAWishCostsIsSaidInTheFigureOfTheObjective() {
+        String text = Run.of("quote", "scenarios/most-for-the-budget.yaml", "--steps", "--set", "alternatives=1", "--today", "2026-11-18").out();
+        assertThat(text.replaceAll(" +", " ")).contains("What each wish costs (each dropped by itself)\nwithout throughput change EUR\ndelivery within 7 days 931.8 1104.69\n");
+    }
+
     @Test
     void aRequestIsAnsweredInEveryFormat() throws IOException {
         Run json = Run.of("quote", SMALL, "--format", "json");
