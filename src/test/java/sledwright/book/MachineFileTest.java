@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-
 import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
 import sledwright.input.Source;

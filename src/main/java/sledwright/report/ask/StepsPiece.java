@@ -63,13 +63,15 @@ public final class StepsPiece {
     }
 
     private Wish wish(Steps.Dropped one) {
-        String change = money ? words.signedMoney(one.change()) : words.money(one.price());
-        return new Wish(one.key(), "", "", List.of(new Choice("false", "no", change, one.change().signum() > 0, true)), false);
+        return new Wish(one.key(), "", "", List.of(new Choice("false", "no", change(one.change(), one.price()), one.change().signum() > 0, true)), false);
     }
 
     private Choice choice(Steps.Step step) {
-        String change = money ? words.signedMoney(step.change()) : words.money(step.price());
-        return new Choice(step.upToWords(), "", change, step.change().signum() > 0, step.within());
+        return new Choice(step.upToWords(), "", change(step.change(), step.price()), step.change().signum() > 0, step.within());
+    }
+
+    private String change(BigDecimal change, BigDecimal price) {
+        return money ? words.signedMoney(change) : words.money(price);
     }
 
     private void limits(OtherLimits limits, List<Wish> wishes) {

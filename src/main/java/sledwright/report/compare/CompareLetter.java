@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import sledwright.compare.Cost;
 import sledwright.desk.view.BuildView;
 import sledwright.desk.view.CompareView;
@@ -19,6 +20,7 @@ import sledwright.report.text.Letter;
 import sledwright.report.text.TextTable;
 import sledwright.report.text.TextTable.Fit;
 import sledwright.request.Job;
+import sledwright.words.Runs;
 
 /** A comparison as a plain letter to the customer, ready to be pasted into a mail. */
 public final class CompareLetter {
@@ -73,15 +75,9 @@ public final class CompareLetter {
 
     /** Ascending numbers, those that follow each other as a span: 1\u20133, 7. */
     private static String spans(List<Integer> numbers) {
-        List<String> spans = new ArrayList<>();
-        int from = 0;
-        for (int i = 1; i <= numbers.size(); i++) {
-            if (i == numbers.size() || numbers.get(i) > numbers.get(i - 1) + 1) {
-                spans.add(from == i - 1 ? String.valueOf(numbers.get(from)) : numbers.get(from) + "\u2013" + numbers.get(i - 1));
-                from = i;
-            }
-        }
-        return String.join(", ", spans);
+        return Runs.of(numbers, (one, next) -> next == one + 1).stream()
+                .map(run -> run.size() == 1 ? String.valueOf(run.get(0)) : run.get(0) + "\u2013" + run.get(run.size() - 1))
+                .collect(Collectors.joining(", "));
     }
 
     private void add(CurveView curve) {

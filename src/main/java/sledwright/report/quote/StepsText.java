@@ -42,20 +42,14 @@ final class StepsText {
     }
 
     private static TextTable curves(List<Curve> curves, QuoteView view) {
-        boolean cheapest = view.objective() == Objective.CHEAPEST;
         TextTable table = new TextTable().column("requirement", Fit.LEFT).column("up to", Fit.RIGHT);
-        if (!cheapest) {
-            table.column(measured(view.objective()), Fit.RIGHT);
-        }
-        table.column("change", Fit.RIGHT).column(view.topic().currency(), Fit.RIGHT).column("", Fit.FLEXIBLE);
+        figureColumns(table, view).column("", Fit.FLEXIBLE);
         for (Curve curve : curves) {
             boolean named = false;
             for (Step step : curve.steps()) {
                 List<String> cells = new ArrayList<>(List.of(named ? "" : curve.label(), step.upToWords() + curve.unit()));
-                if (!cheapest) {
-                    cells.add(step.best().toString());
-                }
-                cells.addAll(List.of(signed(step.change()), step.price().toString(), remarks(curve, step)));
+                cells.addAll(figures(step.best(), step.change(), step.price(), view));
+                cells.add(remarks(curve, step));
                 table.row(cells);
                 named = true;
             }
@@ -64,21 +58,26 @@ final class StepsText {
     }
 
     private static TextTable wishes(List<Dropped> wishes, QuoteView view) {
-        boolean cheapest = view.objective() == Objective.CHEAPEST;
-        TextTable table = new TextTable().column("without", Fit.FLEXIBLE);
-        if (!cheapest) {
-            table.column(measured(view.objective()), Fit.RIGHT);
-        }
-        table.column("change", Fit.RIGHT).column(view.topic().currency(), Fit.RIGHT);
+        TextTable table = figureColumns(new TextTable().column("without", Fit.FLEXIBLE), view);
         for (Dropped one : wishes) {
             List<String> cells = new ArrayList<>(List.of(one.wish().toString()));
-            if (!cheapest) {
-                cells.add(one.best().toString());
-            }
-            cells.addAll(List.of(signed(one.change()), one.price().toString()));
+            cells.addAll(figures(one.best(), one.change(), one.price(), view));
             table.row(cells);
         }
         return table;
+    }
+
+    /** What the objective measures, where that is not the price; by how much it changes, and the price. */
+    private static TextTable figureColumns(TextTable table, QuoteView view) {
+        if (view.objective() != Objective.CHEAPEST) {
+            table.column(measured(view.objective()), Fit.RIGHT);
+        }
+        return table.column("change", Fit.RIGHT).column(view.topic().currency(), Fit.RIGHT);
+    }
+
+    private static List<String> figures(BigDecimal best, BigDecimal change, BigDecimal price, QuoteView view) {
+        return view.objective() == Objective.CHEAPEST ? List.of(signed(change), price.toString())
+                : List.of(best.toString(), signed(change), price.toString());
     }
 
     private static String measured(Objective objective) {

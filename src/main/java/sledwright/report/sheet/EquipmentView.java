@@ -20,6 +20,7 @@ import sledwright.domain.Expansion;
 import sledwright.domain.Fitout;
 import sledwright.domain.Volume;
 import sledwright.report.sheet.BoardView.State;
+import sledwright.words.Runs;
 
 /** Where the drives and cards of a machine sit: its bays, group by group, and its slots for cards, in the platform's order. */
 public record EquipmentView(List<Bays> bays, List<CardPlace> cards) {
@@ -153,17 +154,11 @@ public record EquipmentView(List<Bays> bays, List<CardPlace> cards) {
 
     /** Bays that follow each other and are alike empty stand together: the first and the last of each such run, or a bay by itself. */
     static List<List<Seat>> runs(Bays group) {
-        List<List<Seat>> runs = new ArrayList<>();
-        for (Seat seat : group.seats()) {
-            boolean idle = seat.drive.isEmpty() && seat.gone.isEmpty();
-            List<Seat> last = runs.isEmpty() ? List.of() : runs.get(runs.size() - 1);
-            if (idle && !last.isEmpty() && last.get(0).drive.isEmpty() && last.get(0).gone.isEmpty()) {
-                last.add(seat);
-            } else {
-                runs.add(new ArrayList<>(List.of(seat)));
-            }
-        }
-        return runs;
+        return Runs.of(group.seats(), (one, next) -> isIdle(one) && isIdle(next));
+    }
+
+    private static boolean isIdle(Seat seat) {
+        return seat.drive.isEmpty() && seat.gone.isEmpty();
     }
 
     /** Such as {@code front 6 to 8}. */

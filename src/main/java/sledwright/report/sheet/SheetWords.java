@@ -16,6 +16,7 @@ import sledwright.report.sheet.SheetView.Share;
 import sledwright.report.sheet.SheetView.Sheet;
 import sledwright.report.sheet.SheetView.Which;
 import sledwright.words.Numbers;
+import sledwright.words.Runs;
 import sledwright.words.Sentences;
 
 /** The words that every form of a sheet shares. */
@@ -117,17 +118,9 @@ final class SheetWords {
 
     /** Names as spans of those that follow each other in one socket, such as {@code 1A to 1D, 2A to 2D}. */
     private static String spans(List<String> names) {
-        List<String> spans = new ArrayList<>();
-        int from = 0;
-        for (int i = 1; i <= names.size(); i++) {
-            boolean follows = i < names.size() && socket(names.get(i)).equals(socket(names.get(i - 1)))
-                    && letter(names.get(i)) == letter(names.get(i - 1)) + 1;
-            if (!follows) {
-                spans.add(from == i - 1 ? names.get(from) : names.get(from) + (i - from > 2 ? " to " : ", ") + names.get(i - 1));
-                from = i;
-            }
-        }
-        return String.join(", ", spans);
+        return Runs.of(names, (one, next) -> socket(next).equals(socket(one)) && letter(next) == letter(one) + 1).stream()
+                .map(run -> run.size() == 1 ? run.get(0) : run.get(0) + (run.size() > 2 ? " to " : ", ") + run.get(run.size() - 1))
+                .collect(Collectors.joining(", "));
     }
 
     private static String socket(String channel) {

@@ -25,6 +25,7 @@ final class SharedDraw {
     private static final long MOST_WAYS = 10_000;
 
     private final List<Store> stores;
+    private final List<boolean[]> accepts;
     private final long mostWays;
 
     /** Lots that the same pools accept, and what units of them cost. */
@@ -47,6 +48,7 @@ final class SharedDraw {
         });
         // The last gives what the others leave, so that it is not counted through.
         stores.sort(Comparator.comparingInt(store -> store.prices.length));
+        accepts = stores.stream().map(Store::pools).toList();
     }
 
     private static List<Boolean> accepted(OfferedLot source) {
@@ -69,7 +71,7 @@ final class SharedDraw {
         if (shares == null) {
             return null;
         }
-        StoreFlow flow = flow(need);
+        StoreFlow flow = new StoreFlow(accepts, need);
         Map<Integer, List<Pick>> picks = new LinkedHashMap<>();
         for (int store = 0; store < shares.length; store++) {
             flow.push(store, shares[store]);
@@ -119,13 +121,9 @@ final class SharedDraw {
         return price;
     }
 
-    private StoreFlow flow(int[] need) {
-        return new StoreFlow(stores.stream().map(Store::pools).toList(), need);
-    }
-
     /** Takes from the store that has the cheapest further units as many of them as the pools can take, and so on. */
     private int[] cheapestFirst(int[] need, int units) {
-        StoreFlow flow = flow(need);
+        StoreFlow flow = new StoreFlow(accepts, need);
         int[] shares = new int[stores.size()];
         boolean[] isFull = new boolean[stores.size()];
         for (int left = units; left > 0;) {
@@ -177,7 +175,7 @@ final class SharedDraw {
     }
 
     private boolean suffices(int[] shares, int[] need) {
-        StoreFlow flow = flow(need);
+        StoreFlow flow = new StoreFlow(accepts, need);
         return IntStream.range(0, shares.length).allMatch(store -> flow.push(store, shares[store]) == shares[store]);
     }
 
