@@ -63,7 +63,8 @@ public final class StepsPiece {
     }
 
     private Wish wish(Steps.Dropped one) {
-        return new Wish(one.key(), "", "", List.of(new Choice("false", "no", change(one.change(), one.price()), one.change().signum() > 0, true)), false);
+        String change = change(one.change(), one.price());
+        return new Wish(one.key(), "", "", List.of(new Choice("false", "no", change, one.change().signum() > 0, true)), false);
     }
 
     private Choice choice(Steps.Step step) {
