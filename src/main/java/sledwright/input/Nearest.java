@@ -26,7 +26,6 @@ public final class Nearest {
     private static final int EXAMPLES = 3;
 
     private final List<String> names;
-    private final List<String> lowerCase;
     private final Map<String, String> hints = new HashMap<>();
     private long steps;
 
@@ -36,7 +35,6 @@ public final class Nearest {
      */
     public Nearest(Collection<String> names) {
         this.names = names.spliterator().hasCharacteristics(Spliterator.ORDERED) ? List.copyOf(names) : names.stream().sorted().toList();
-        lowerCase = this.names.stream().map(name -> name.toLowerCase(Locale.ROOT)).toList();
     }
 
     /**
@@ -79,13 +77,13 @@ public final class Nearest {
         String best = null;
         int least = Integer.MAX_VALUE;
         String given = name.toLowerCase(Locale.ROOT);
-        for (int i = 0; i < names.size(); i++) {
-            String candidate = lowerCase.get(i);
+        for (String known : names) {
+            String candidate = known.toLowerCase(Locale.ROOT);
             steps += 1 + (long) name.length() * Math.min(candidate.length(), LONGEST_NAME);
             int score = candidate.length() > LONGEST_NAME ? Integer.MAX_VALUE : score(given, candidate);
             if (score < least) {
                 least = score;
-                best = names.get(i);
+                best = known;
             }
         }
         return best == null ? "" : ", did you mean " + best + "?";

@@ -1,7 +1,6 @@
 package sledwright.generator.memory;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
@@ -10,7 +9,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import sledwright.domain.MemoryModule;
 import sledwright.domain.MemorySupport;
 import sledwright.domain.ModuleType;
@@ -40,8 +38,13 @@ public record Level(ModuleType type, int width, int mts, Map<GroupKind, List<Mem
     public record Extremes(int mostGb, double leastWPerGb) {
 
         private static Extremes of(List<MemoryModule> modules) {
-            return new Extremes(modules.stream().mapToInt(MemoryModule::capacityGb).max().orElse(0),
-                    modules.stream().mapToDouble(module -> module.powerW() / module.capacityGb()).min().orElse(0));
+            int mostGb = 0;
+            double leastWPerGb = modules.isEmpty() ? 0 : Double.POSITIVE_INFINITY;
+            for (MemoryModule module : modules) {
+                mostGb = Math.max(mostGb, module.capacityGb());
+                leastWPerGb = Math.min(leastWPerGb, module.powerW() / module.capacityGb());
+            }
+            return new Extremes(mostGb, leastWPerGb);
         }
     }
 
@@ -65,6 +68,7 @@ public record Level(ModuleType type, int width, int mts, Map<GroupKind, List<Mem
         modules.forEach(module -> speeds.add(module.speedMts()));
         memory.speeds().stream().filter(entry -> entry.type() == type).forEach(entry -> speeds.addAll(entry.mts()));
         Map<Integer, Integer> ranks = indistinguishableRanks(memory, type, modules);
+        boolean mayShareKinds = showUnlikeRanks(modules, ranks);
         List<Level> levels = new ArrayList<>();
         for (int mts : speeds.descendingSet()) {
             Map<GroupKind, List<MemoryModule>> groups = new TreeMap<>();
@@ -77,22 +81,27 @@ public record Level(ModuleType type, int width, int mts, Map<GroupKind, List<Mem
             }
             boolean adds = levels.isEmpty() ? !groups.isEmpty() : !groups.equals(levels.get(levels.size() - 1).groups);
             if (adds) {
-                levels.add(new Level(type, width, mts, groups, entangled(groups)));
+                levels.add(new Level(type, width, mts, groups, mayShareKinds ? entangled(groups) : List.of()));
             }
         }
         return levels;
     }
 
     private static int perChannel(MemorySupport memory, MemoryModule module, int mts) {
-        return IntStream.rangeClosed(1, memory.slotsPerChannel())
-                .filter(filled -> memory.speedMts(module.type(), module.ranks(), filled).orElse(0) >= mts)
-                .map(filled -> 1 << filled - 1).sum();
+        int bits = 0;
+        for (int filled = 1; filled <= memory.slotsPerChannel(); filled++) {
+            if (memory.speedMts(module.type(), module.ranks(), filled).orElse(0) >= mts) {
+                bits |= 1 << filled - 1;
+            }
+        }
+        return bits;
     }
 
     /** For each count of logical ranks the least count that no channel filling can distinguish from it by the rank limit. */
     private static Map<Integer, Integer> indistinguishableRanks(MemorySupport memory, ModuleType type, List<MemoryModule> modules) {
-        int[] counts = modules.stream().mapToInt(MemoryModule::logicalRanks).distinct().sorted().toArray();
-        boolean[] reachable = new boolean[1 + memory.slotsPerChannel() * (counts.length == 0 ? 1 : counts[counts.length - 1])];
+        TreeSet<Integer> counts = new TreeSet<>();
+        modules.forEach(module -> counts.add(module.logicalRanks()));
+        boolean[] reachable = new boolean[1 + memory.slotsPerChannel() * (counts.isEmpty() ? 1 : counts.last())];
         reachable[0] = true;
         for (int others = 1; others < memory.slotsPerChannel(); others++) {
             boolean[] before = reachable.clone();
@@ -106,8 +115,12 @@ public record Level(ModuleType type, int width, int mts, Map<GroupKind, List<Mem
         }
         Map<Integer, Integer> least = new HashMap<>();
         for (int count : counts) {
-            least.put(count, Arrays.stream(counts).filter(other -> alike(reachable, memory.rankLimit(type), other, count)).findFirst()
-                    .orElse(count));
+            for (int other : counts.headSet(count, true)) {
+                if (alike(reachable, memory.rankLimit(type), other, count)) {
+                    least.put(count, other);
+                    break;
+                }
+            }
         }
         return least;
     }
@@ -119,8 +132,25 @@ public record Level(ModuleType type, int width, int mts, Map<GroupKind, List<Mem
     }
 
     private static boolean alike(boolean[] reachable, int limit, int one, int other) {
-        return IntStream.range(0, reachable.length).filter(sum -> reachable[sum])
-                .allMatch(sum -> RankLimit.allows(limit, sum + one) == RankLimit.allows(limit, sum + other));
+        for (int sum = 0; sum < reachable.length; sum++) {
+            if (reachable[sum] && RankLimit.allows(limit, sum + one) != RankLimit.allows(limit, sum + other)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether modules of one kind show ranks that can be distinguished: only then do groups share kinds. */
+    private static boolean showUnlikeRanks(List<MemoryModule> modules, Map<Integer, Integer> ranks) {
+        Map<MemoryModule.Kind, Integer> shown = new HashMap<>();
+        for (MemoryModule module : modules) {
+            Integer own = ranks.get(module.logicalRanks());
+            if (!own.equals(shown.getOrDefault(module.kind(), own))) {
+                return true;
+            }
+            shown.put(module.kind(), own);
+        }
+        return false;
     }
 
     private static List<List<GroupKind>> entangled(Map<GroupKind, List<MemoryModule>> groups) {

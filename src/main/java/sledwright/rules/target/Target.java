@@ -52,7 +52,7 @@ public final class Target extends Rule<Machine> {
 
     private Target(String id, String key, String noun, String unit, ToDoubleFunction<Figures> figure,
                    ToDoubleFunction<Requirements> least) {
-        super(id, "The %s of a machine reaches the request's figure.".formatted(noun));
+        super(id, "The " + noun + " of a machine reaches the request's figure.");
         this.key = key;
         this.noun = noun;
         this.unit = unit;
