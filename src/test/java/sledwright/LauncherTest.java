@@ -86,6 +86,13 @@ class LauncherTest {
     assertStarts(run(folder, launcher.toString(), "--version"));
   }
 
+  /** Java ends where there are fewer threads than compilers. */
+  @ParameterizedTest
+  @ValueSource(strings = {"-XX:TieredStopAtLevel=4", "-XX:-TieredCompilation", "-XX:CICompilerCount=3 -XX:TieredStopAtLevel=4", "-Xint", "-Xmx900m"})
+  void whoeverStartsItMayAskForOtherCompilers(String options) throws Exception {
+    assertStarts(run(folder, Map.of("SLEDWRIGHT_JAVA_OPTIONS", options), launcher.toString(), "--version"));
+  }
+
   @Test
   void argumentsKeepTheirBlanksAndExitCodesPassThrough() throws Exception {
     Run run = run(folder, launcher.toString(), "no such command");
@@ -247,6 +254,7 @@ class LauncherTest {
       throws IOException, InterruptedException {
     ProcessBuilder builder = new ProcessBuilder(command).directory(directory.toFile());
     builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+    builder.environment().remove("SLEDWRIGHT_JAVA_OPTIONS");
     builder.environment().putAll(variables);
     builder.environment().values().removeIf(String::isEmpty);
     return finish(builder);
@@ -257,7 +265,6 @@ class LauncherTest {
     Path errors = Files.createTempFile("errors", null);
     try {
       builder.environment().remove("JAVA_TOOL_OPTIONS");
-      builder.environment().remove("SLEDWRIGHT_JAVA_OPTIONS");
       Process process = builder.redirectOutput(output.toFile()).redirectError(errors.toFile()).start();
       assertThat(process.waitFor(1, TimeUnit.MINUTES)).as("ended within a minute").isTrue();
       return new Run(process.exitValue(), Files.readString(output), Files.readString(errors));
