@@ -8,8 +8,8 @@ import sledwright.domain.Pick;
 /** A rule that a lot keeps or breaks by itself, however many units of it are taken. */
 public abstract class LotRule extends OrderRule {
 
-    protected LotRule(String id, String law) {
-        super(id, law);
+    protected LotRule(String id, String law, String... answersTo) {
+        super(id, law, answersTo);
     }
 
     /** Whether units of the lot may be taken. */

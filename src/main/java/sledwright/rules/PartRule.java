@@ -16,15 +16,17 @@ public abstract class PartRule extends Rule<Machine> {
     private static final List<PartKind> FRAME = List.of(PartKind.PLATFORMS, PartKind.PROCESSORS, PartKind.COOLING, PartKind.SUPPLIES);
     private static final Set<PartKind> BOARD = EnumSet.of(PartKind.PLATFORMS, PartKind.MEMORY);
 
-    private final Set<PartKind> concerns;
+    /** A rule that no key of a request has to do with. */
+    protected PartRule(String id, String law, PartKind first, PartKind... more) {
+        this(id, law, EnumSet.of(first, more));
+    }
 
     /**
      * @param concerns the kinds of part that it is about: of a platform, the number and part of its processors, its heat sink and its
      *                 supply; or of a platform and one module
      */
-    protected PartRule(String id, String law, PartKind first, PartKind... more) {
-        super(id, law);
-        concerns = EnumSet.of(first, more);
+    protected PartRule(String id, String law, Set<PartKind> concerns, String... answersTo) {
+        super(id, law, concerns, answersTo);
         if (!FRAME.containsAll(concerns) && !BOARD.containsAll(concerns)) {
             throw new IllegalArgumentException("rule %s is about %s, which are not chosen together".formatted(id, concerns));
         }
@@ -32,13 +34,8 @@ public abstract class PartRule extends Rule<Machine> {
 
     /** The kind of these that is chosen last. */
     final PartKind lastChosen() {
-        return concerns.contains(PartKind.MEMORY) ? PartKind.MEMORY
-                : FRAME.stream().filter(concerns::contains).reduce((earlier, later) -> later).orElseThrow();
-    }
-
-    @Override
-    public final Set<PartKind> bars() {
-        return concerns;
+        return bars().contains(PartKind.MEMORY) ? PartKind.MEMORY
+                : FRAME.stream().filter(bars()::contains).reduce((earlier, later) -> later).orElseThrow();
     }
 
     /** Whether the parts may stand in one machine that answers the request. */
@@ -54,6 +51,6 @@ public abstract class PartRule extends Rule<Machine> {
 
     @Override
     public List<Violation> judge(Machine machine) {
-        return Parts.of(machine.build(), concerns).stream().flatMap(parts -> judge(parts, machine.request()).stream()).distinct().toList();
+        return Parts.of(machine.build(), bars()).stream().flatMap(parts -> judge(parts, machine.request()).stream()).distinct().toList();
     }
 }

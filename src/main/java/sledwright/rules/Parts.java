@@ -13,7 +13,7 @@ import sledwright.domain.Supply;
 
 /**
  * Parts that are chosen for one machine. A kind of part that is not chosen yet is null; a rule is asked only where it is known what
- * the rule {@linkplain PartRule#concerns() concerns}.
+ * the rule {@linkplain PartRule#bars() concerns}.
  *
  * @param fitted how many processors
  * @param supply empty where the enclosure feeds the machine

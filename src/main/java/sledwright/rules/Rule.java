@@ -21,10 +21,24 @@ public abstract class Rule<S> {
 
     private final String id;
     private final String law;
+    private final Set<PartKind> bars;
+    private final Set<String> answersTo;
 
-    protected Rule(String id, String law) {
+    /** A rule that no part breaks by itself. */
+    protected Rule(String id, String law, String... answersTo) {
+        this(id, law, Set.of(), answersTo);
+    }
+
+    /**
+     * @param bars      the kinds of part of which one can break it whatever the rest of the machine is
+     * @param answersTo the keys of a request that it holds a build to, such as {@code limit.price}, or the circumstance; none: the parts
+     *                  alone decide
+     */
+    protected Rule(String id, String law, Set<PartKind> bars, String... answersTo) {
         this.id = id;
         this.law = law;
+        this.bars = bars;
+        this.answersTo = Set.of(answersTo);
     }
 
     /** The identifier, the same in code, tests, reports and JSON. */
@@ -47,12 +61,12 @@ public abstract class Rule<S> {
 
     /** The keys of a request that it holds a build to, such as {@code limit.price}, or the circumstance; empty: the parts alone decide. */
     public Set<String> answersTo() {
-        return Set.of();
+        return answersTo;
     }
 
     /** The kinds of part of which one can break it whatever the rest of the machine is. */
-    public Set<PartKind> bars() {
-        return Set.of();
+    public final Set<PartKind> bars() {
+        return bars;
     }
 
     /**

@@ -2,7 +2,6 @@ package sledwright.rules.card;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import sledwright.domain.Card;
@@ -23,7 +22,7 @@ public final class AskedCards extends Rule<Machine> {
     public static final String KEY = "require.cards";
 
     public AskedCards() {
-        super(ID, "Every card that the request asks for is there; one card serves one entry, and one entry is one part.");
+        super(ID, "Every card that the request asks for is there; one card serves one entry, and one entry is one part.", KEY);
     }
 
     /** Whether the cards serve all entries at once. */
@@ -49,11 +48,6 @@ public final class AskedCards extends Rule<Machine> {
             }
         }
         return false;
-    }
-
-    @Override
-    public Set<String> answersTo() {
-        return Set.of(KEY);
     }
 
     @Override

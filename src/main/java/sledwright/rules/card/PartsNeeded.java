@@ -1,7 +1,6 @@
 package sledwright.rules.card;
 
 import java.util.List;
-import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import sledwright.domain.Build;
@@ -21,7 +20,7 @@ public final class PartsNeeded extends Rule<Machine> {
     public static final String KEY = "extras";
 
     public PartsNeeded() {
-        super(ID, "What the fitted processors and empty sockets call for is bought, besides the extras that the request asks for.");
+        super(ID, "What the fitted processors and empty sockets call for is bought, besides the extras that the request asks for.", KEY);
     }
 
     /** Sku -> units of extras that are called for by a number of fitted processors, and asked for; risers are not among them. */
@@ -34,11 +33,6 @@ public final class PartsNeeded extends Rule<Machine> {
     static SortedMap<String, Integer> called(Machine machine) {
         Build build = machine.build();
         return called(build.platform(), build.processors().size(), machine.request().equipment());
-    }
-
-    @Override
-    public Set<String> answersTo() {
-        return Set.of(KEY);
     }
 
     @Override

@@ -16,16 +16,11 @@ public final class AskedPlatform extends PartRule {
     public static final String ID = "asked-platform";
 
     public AskedPlatform() {
-        super(ID, "The platform is one that the request names, where it names any.", PartKind.PLATFORMS);
+        super(ID, "The platform is one that the request names, where it names any.", Set.of(PartKind.PLATFORMS), "platforms");
     }
 
     public static boolean allows(Request request, Platform platform) {
         return request.platforms().isEmpty() || request.platforms().contains(platform.sku());
-    }
-
-    @Override
-    public Set<String> answersTo() {
-        return Set.of("platforms");
     }
 
     @Override

@@ -1,7 +1,6 @@
 package sledwright.rules.choice;
 
 import java.util.List;
-import java.util.Set;
 import sledwright.domain.Request;
 import sledwright.rules.Housing;
 import sledwright.rules.Machine;
@@ -14,16 +13,11 @@ public final class ForbiddenPart extends Rule<Machine> {
     public static final String ID = "forbidden-part";
 
     public ForbiddenPart() {
-        super(ID, "No part that the request forbids is in the machine.");
+        super(ID, "No part that the request forbids is in the machine.", "forbid");
     }
 
     public static boolean allows(Request request, String sku) {
         return !request.forbid().contains(sku);
-    }
-
-    @Override
-    public Set<String> answersTo() {
-        return Set.of("forbid");
     }
 
     @Override

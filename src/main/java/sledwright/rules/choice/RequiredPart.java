@@ -14,17 +14,12 @@ public final class RequiredPart extends Rule<Machine> {
     public static final String ID = "required-part";
 
     public RequiredPart() {
-        super(ID, "Every part that the request wants used is in every machine.");
+        super(ID, "Every part that the request wants used is in every machine.", "use");
     }
 
     /** Whether a choice among parts, one of which the machine takes, keeps every wish that only that choice can grant. */
     public static boolean allows(Request request, Set<String> choices, String chosen) {
         return request.use().isEmpty() || request.use().stream().filter(choices::contains).allMatch(chosen::equals);
-    }
-
-    @Override
-    public Set<String> answersTo() {
-        return Set.of("use");
     }
 
     @Override

@@ -32,7 +32,8 @@ public final class InletLimit extends Rule<Machine> {
     private static final String ALTITUDE = "limit.altitude_m";
 
     public InletLimit() {
-        super(ID, "The site's inlet temperature, corrected for altitude, is within what the platform allows for the TDP and module type.");
+        super(ID, "The site's inlet temperature, corrected for altitude, is within what the platform allows for the TDP and module type.",
+                Set.of(PartKind.PROCESSORS, PartKind.MEMORY), INLET, ALTITUDE);
     }
 
     public static boolean allows(Thermal thermal, double tdpW, ModuleType type, Limits site) {
@@ -50,16 +51,6 @@ public final class InletLimit extends Rule<Machine> {
 
     private static double correctedC(Thermal thermal, Limits site) {
         return Quantity.rounded(thermal.correctedInletC(site.inletC().orElseThrow(), site.altitudeM()));
-    }
-
-    @Override
-    public Set<String> answersTo() {
-        return Set.of(INLET, ALTITUDE);
-    }
-
-    @Override
-    public Set<PartKind> bars() {
-        return Set.of(PartKind.PROCESSORS, PartKind.MEMORY);
     }
 
     /** The warmest inlets of each row at the site's altitude, or the greatest altitudes at the site's inlet. */

@@ -2,7 +2,6 @@ package sledwright.rules.enclosure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import sledwright.domain.Enclosure;
 import sledwright.domain.Limits;
 import sledwright.domain.Supply;
@@ -24,7 +23,7 @@ public final class EnclosurePower extends Rule<Housing> {
 
     public EnclosurePower() {
         super(ID, "The enclosure feeds itself and its sleds with the redundant supplies failed, at the site's mains voltage, within its"
-                + " budget.");
+                + " budget.", KEY);
     }
 
     /** Whether a given number of watts of all sleds together are within what the enclosure feeds. */
@@ -49,11 +48,6 @@ public final class EnclosurePower extends Rule<Housing> {
     /** What the budget leaves for the sleds. */
     private static double grantedW(Enclosure enclosure) {
         return enclosure.budgetW() > 0 ? Quantity.rounded(enclosure.budgetW() - enclosure.baseW()) : Double.POSITIVE_INFINITY;
-    }
-
-    @Override
-    public Set<String> answersTo() {
-        return Set.of(KEY);
     }
 
     @Override

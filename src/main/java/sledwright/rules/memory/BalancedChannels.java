@@ -2,7 +2,6 @@ package sledwright.rules.memory;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
 import sledwright.domain.Channel;
 import sledwright.rules.Machine;
 import sledwright.rules.Rule;
@@ -15,7 +14,7 @@ public final class BalancedChannels extends Rule<Machine> {
     public static final String KEY = "require.balanced";
 
     public BalancedChannels() {
-        super(ID, "Every channel of the fitted sockets holds the same capacity where the request or the shop wants it so.");
+        super(ID, "Every channel of the fitted sockets holds the same capacity where the request or the shop wants it so.", KEY);
     }
 
     /**
@@ -28,11 +27,6 @@ public final class BalancedChannels extends Rule<Machine> {
      */
     public static boolean allows(boolean asked, int channels, int totalGb, int fullestGb) {
         return !asked || totalGb == channels * fullestGb;
-    }
-
-    @Override
-    public Set<String> answersTo() {
-        return Set.of(KEY);
     }
 
     @Override

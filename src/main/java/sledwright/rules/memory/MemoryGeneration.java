@@ -15,16 +15,11 @@ public final class MemoryGeneration extends Rule<Machine> {
     public static final String ID = "memory-generation";
 
     public MemoryGeneration() {
-        super(ID, "Every module is of the platform's memory generation.");
+        super(ID, "Every module is of the platform's memory generation.", Set.of(PartKind.MEMORY));
     }
 
     public static boolean allows(MemorySupport memory, MemoryModule module) {
         return memory.generation().equals(module.generation());
-    }
-
-    @Override
-    public Set<PartKind> bars() {
-        return Set.of(PartKind.MEMORY);
     }
 
     @Override

@@ -3,7 +3,6 @@ package sledwright.rules.memory;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import sledwright.domain.Build;
 import sledwright.domain.Channel;
@@ -27,7 +26,7 @@ public final class ModeSupported extends Rule<Machine> {
     private static final int RANKS_TO_SPARE_ONE = 2;
 
     public ModeSupported() {
-        super(ID, "The platform supports the required memory mode, and so does the population.");
+        super(ID, "The platform supports the required memory mode, and so does the population.", "require.memory_mode");
     }
 
     /** Whether the platform offers the mode at all. */
@@ -42,11 +41,6 @@ public final class ModeSupported extends Rule<Machine> {
     /** Whether a populated channel of a given number of physical ranks can spare one. */
     public static boolean allowsSparing(int ranksOnChannel) {
         return ranksOnChannel >= RANKS_TO_SPARE_ONE;
-    }
-
-    @Override
-    public Set<String> answersTo() {
-        return Set.of("require.memory_mode");
     }
 
     @Override

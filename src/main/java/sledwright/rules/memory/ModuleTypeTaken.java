@@ -16,16 +16,11 @@ public final class ModuleTypeTaken extends Rule<Machine> {
     public static final String ID = "module-type";
 
     public ModuleTypeTaken() {
-        super(ID, "The platform takes the module's type.");
+        super(ID, "The platform takes the module's type.", Set.of(PartKind.MEMORY));
     }
 
     public static boolean allows(MemorySupport memory, ModuleType type) {
         return memory.takes(type);
-    }
-
-    @Override
-    public Set<PartKind> bars() {
-        return Set.of(PartKind.MEMORY);
     }
 
     @Override

@@ -16,16 +16,12 @@ public final class ModulesPerChannel extends Rule<Machine> {
     public static final String ID = "modules-per-channel";
 
     public ModulesPerChannel() {
-        super(ID, "The platform's speed table has an entry for the module's type and ranks at that many modules per channel.");
+        super(ID, "The platform's speed table has an entry for the module's type and ranks at that many modules per channel.",
+                Set.of(PartKind.MEMORY));
     }
 
     public static boolean allows(MemorySupport memory, ModuleType type, int ranks, int modules) {
         return memory.speedMts(type, ranks, modules).isPresent();
-    }
-
-    @Override
-    public Set<PartKind> bars() {
-        return Set.of(PartKind.MEMORY);
     }
 
     @Override

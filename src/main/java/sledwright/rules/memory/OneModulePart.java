@@ -17,17 +17,12 @@ public final class OneModulePart extends OrderRule {
     public static final String KEY = "require.one_module_part";
 
     public OneModulePart() {
-        super(ID, "All memory modules of all machines are of one part number where the request or the shop wants it so.");
+        super(ID, "All memory modules of all machines are of one part number where the request or the shop wants it so.", KEY);
     }
 
     /** Whether modules of that many part numbers may stand in machines that are sold together. */
     public static boolean allows(MemoryWish wish, int partNumbers) {
         return !wish.onePart() || partNumbers <= 1;
-    }
-
-    @Override
-    public Set<String> answersTo() {
-        return Set.of(KEY);
     }
 
     @Override

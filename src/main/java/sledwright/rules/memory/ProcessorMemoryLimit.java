@@ -17,16 +17,11 @@ public final class ProcessorMemoryLimit extends Rule<Machine> {
     public static final String ID = "processor-memory-limit";
 
     public ProcessorMemoryLimit() {
-        super(ID, "The memory on a socket is within what its processor addresses.");
+        super(ID, "The memory on a socket is within what its processor addresses.", Set.of(PartKind.MEMORY));
     }
 
     public static boolean allows(Processor processor, int socketGb) {
         return processor.maxMemoryGb().isEmpty() || socketGb <= processor.maxMemoryGb().getAsInt();
-    }
-
-    @Override
-    public Set<PartKind> bars() {
-        return Set.of(PartKind.MEMORY);
     }
 
     @Override

@@ -16,7 +16,7 @@ public final class RankLimit extends Rule<Machine> {
     public static final String ID = "rank-limit";
 
     public RankLimit() {
-        super(ID, "The logical ranks on a channel are within the platform's limit for the module type.");
+        super(ID, "The logical ranks on a channel are within the platform's limit for the module type.", Set.of(PartKind.MEMORY));
     }
 
     public static boolean allows(MemorySupport memory, ModuleType type, int logicalRanks) {
@@ -25,11 +25,6 @@ public final class RankLimit extends Rule<Machine> {
 
     public static boolean allows(int limit, int logicalRanks) {
         return logicalRanks <= limit;
-    }
-
-    @Override
-    public Set<PartKind> bars() {
-        return Set.of(PartKind.MEMORY);
     }
 
     @Override

@@ -2,7 +2,6 @@ package sledwright.rules.power;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import sledwright.domain.Limits;
 import sledwright.domain.Platform;
 import sledwright.domain.Supply;
@@ -19,16 +18,11 @@ public final class PowerSupply extends Rule<Machine> {
     public static final String ID = "power-supply";
 
     public PowerSupply() {
-        super(ID, "The supplies carry the load with the redundant ones failed, at the site's mains voltage.");
+        super(ID, "The supplies carry the load with the redundant ones failed, at the site's mains voltage.", "limit.mains_v");
     }
 
     public static boolean allows(Supply supply, Limits site, double loadW) {
         return supply.ratedW(site) > 0 && Quantity.within(loadW, PowerDraw.deliverableW(supply, site));
-    }
-
-    @Override
-    public Set<String> answersTo() {
-        return Set.of("limit.mains_v");
     }
 
     @Override

@@ -14,16 +14,11 @@ public final class AcceptedCondition extends LotRule {
     public static final String ID = "condition";
 
     public AcceptedCondition() {
-        super(ID, "Every lot is in a condition that the request accepts.");
+        super(ID, "Every lot is in a condition that the request accepts.", "limit.conditions");
     }
 
     public static boolean allows(Lot lot, Limits limits) {
         return lot.onHand() || limits.conditions().isEmpty() || limits.conditions().contains(lot.condition());
-    }
-
-    @Override
-    public Set<String> answersTo() {
-        return Set.of("limit.conditions");
     }
 
     @Override

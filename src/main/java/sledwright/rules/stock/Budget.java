@@ -3,7 +3,6 @@ package sledwright.rules.stock;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.Set;
 import sledwright.domain.Limits;
 import sledwright.domain.TaxedPrice;
 import sledwright.rules.Order;
@@ -16,17 +15,12 @@ public final class Budget extends OrderRule {
     public static final String ID = "budget";
 
     public Budget() {
-        super(ID, "All machines of the request together cost no more than its limit.");
+        super(ID, "All machines of the request together cost no more than its limit.", "limit.price", "limit.price_with_tax");
     }
 
     /** Whether a price in minor units is within the limit. */
     public static boolean allows(Limits limits, long price) {
         return limits.price().isEmpty() || price <= limits.price().getAsLong();
-    }
-
-    @Override
-    public Set<String> answersTo() {
-        return Set.of("limit.price", "limit.price_with_tax");
     }
 
     @Override

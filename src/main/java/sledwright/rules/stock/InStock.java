@@ -3,7 +3,6 @@ package sledwright.rules.stock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import sledwright.domain.Lot;
@@ -22,16 +21,11 @@ public final class InStock extends OrderRule {
     public static final String STOCK = "stock";
 
     public InStock() {
-        super(ID, "Over the whole order no lot gives more units than it has, and every unit comes from a lot.");
+        super(ID, "Over the whole order no lot gives more units than it has, and every unit comes from a lot.", STOCK);
     }
 
     public static boolean allows(Lot lot, int quantity) {
         return lot.sells(quantity);
-    }
-
-    @Override
-    public Set<String> answersTo() {
-        return Set.of(STOCK);
     }
 
     @Override

@@ -1,6 +1,5 @@
 package sledwright.rules.stock;
 
-import java.util.Set;
 import sledwright.domain.DeliverBy;
 import sledwright.domain.Limits;
 import sledwright.domain.Lot;
@@ -14,16 +13,11 @@ public final class LeadTime extends LotRule {
     public static final String ID = "lead-time";
 
     public LeadTime() {
-        super(ID, "No lot arrives later than the request allows.");
+        super(ID, "No lot arrives later than the request allows.", "limit.lead_days", "limit.by");
     }
 
     public static boolean allows(Lot lot, Limits limits) {
         return limits.mostDays().isEmpty() || lot.leadDays() <= limits.mostDays().getAsInt();
-    }
-
-    @Override
-    public Set<String> answersTo() {
-        return Set.of("limit.lead_days", "limit.by");
     }
 
     @Override

@@ -2,7 +2,6 @@ package sledwright.rules.storage;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import sledwright.domain.Drive;
 import sledwright.domain.DriveInterface;
 import sledwright.domain.DriveKind;
@@ -24,17 +23,12 @@ public final class StorageCapacity extends Rule<Machine> {
 
     public StorageCapacity() {
         super(ID, "Every volume that the request asks for is there: as large, at its level, of the kind and interface asked for, with"
-                + " its hot spares.");
+                + " its hot spares.", KEY);
     }
 
     /** Whether a given number of data drives are large enough. */
     public static boolean allows(VolumeWish wish, Drive.Kind drive, int drives) {
         return wish.takes(drive) && Quantity.reaches(wish.level().usableGb(drives, drive.capacityGb()), wish.usableGb());
-    }
-
-    @Override
-    public Set<String> answersTo() {
-        return Set.of(KEY);
     }
 
     @Override

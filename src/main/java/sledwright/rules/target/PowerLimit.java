@@ -1,7 +1,6 @@
 package sledwright.rules.target;
 
 import java.util.List;
-import java.util.Set;
 import sledwright.domain.Limits;
 import sledwright.metrics.Quantity;
 import sledwright.rules.Machine;
@@ -15,7 +14,7 @@ public final class PowerLimit extends Rule<Machine> {
     public static final String ID = "power-limit";
 
     public PowerLimit() {
-        super(ID, "The load of a machine is within the request's limit.");
+        super(ID, "The load of a machine is within the request's limit.", "limit.power_w");
     }
 
     public static boolean allows(Limits limits, double loadW) {
@@ -25,11 +24,6 @@ public final class PowerLimit extends Rule<Machine> {
     /** The most that a machine may load, watts; infinite where nothing limits it. */
     public static double mostW(Limits limits) {
         return limits.powerW().orElse(Double.POSITIVE_INFINITY);
-    }
-
-    @Override
-    public Set<String> answersTo() {
-        return Set.of("limit.power_w");
     }
 
     @Override

@@ -18,16 +18,11 @@ public final class ProcessorCount extends PartRule {
     public static final String ID = "processor-count";
 
     public ProcessorCount() {
-        super(ID, "The machine has the number of processors that the request asks for.", PartKind.PROCESSORS);
+        super(ID, "The machine has the number of processors that the request asks for.", Set.of(PartKind.PROCESSORS), "require.processors");
     }
 
     public static boolean allows(Requirements require, int fitted) {
         return require.processors() == 0 || require.processors() == fitted;
-    }
-
-    @Override
-    public Set<String> answersTo() {
-        return Set.of("require.processors");
     }
 
     @Override

@@ -1,7 +1,6 @@
 package sledwright.rules.target;
 
 import java.util.List;
-import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import sledwright.domain.MemoryNeeds;
 import sledwright.domain.ProcessorNeeds;
@@ -52,7 +51,7 @@ public final class Target extends Rule<Machine> {
 
     private Target(String id, String key, String noun, String unit, ToDoubleFunction<Figures> figure,
                    ToDoubleFunction<Requirements> least) {
-        super(id, "The " + noun + " of a machine reaches the request's figure.");
+        super(id, "The " + noun + " of a machine reaches the request's figure.", key);
         this.key = key;
         this.noun = noun;
         this.unit = unit;
@@ -63,11 +62,6 @@ public final class Target extends Rule<Machine> {
     /** The request's key. */
     public String key() {
         return key;
-    }
-
-    @Override
-    public Set<String> answersTo() {
-        return Set.of(key);
     }
 
     /** By how much two different figures of it differ at least. */
