@@ -80,6 +80,11 @@ public final class Catalog {
         return withLots(offers);
     }
 
+    /** The same parts on the same offers, but for the unit price of one of them, minor units. */
+    public Catalog withPrice(String sku, long unitPrice) {
+        return withEachLot(lot -> lot.sku().equals(sku) ? lot.at(unitPrice) : lot);
+    }
+
     /**
      * The same parts on other offers, put together at other rates.
      *

@@ -65,6 +65,11 @@ public record Lot(String sku, String lot, String supplier, Condition condition, 
         return new Lot(sku, lot, supplier, condition, new Availability(units, stock.leadDays(), stock.lastDay()), prices, onHand);
     }
 
+    /** The same lot where every unit that it sells costs as much, minor units. */
+    public Lot at(long unitPrice) {
+        return with(available(), List.of(new PriceBreak(minQuantity(), unitPrice, OptionalLong.empty())));
+    }
+
     /** Units in the lot. */
     public int available() {
         return stock.units();

@@ -70,8 +70,4 @@ public record RestockRequest(String name, List<DemandClass> classes, double hori
     public RestockRequest withClasses(List<DemandClass> others) {
         return new RestockRequest(name, others, horizonMonths, purchases, depreciation, serviceLevel, samples);
     }
-
-    public RestockRequest withSamples(int count) {
-        return new RestockRequest(name, classes, horizonMonths, purchases, depreciation, serviceLevel, count);
-    }
 }

@@ -81,12 +81,11 @@ public final class Explainer {
         return WorkStep.from(findings.ranked().get(0), oracle);
     }
 
-    /** How the best of the findings changes with what is asked for, and at which prices of its parts it stays the best. */
-    public Steps steps(Findings findings) {
-        return steps(findings, true);
-    }
-
-    /** @param prices whether to say at which prices of its parts it stays the best, too */
+    /**
+     * How the best of the findings changes with what is asked for.
+     *
+     * @param prices whether to say at which prices of its parts it stays the best, too
+     */
     public Steps steps(Findings findings, boolean prices) {
         if (findings.status() != Status.PROVED) {
             return new Steps(List.of(), List.of(), List.of(), List.of(findings.status() == Status.IMPOSSIBLE

@@ -20,11 +20,6 @@ public record Staircase(Axis axis, List<Step> steps, int proved, Doubts doubts, 
         steps = List.copyOf(steps);
     }
 
-    /** Whether all steps are proved, and none is missing. */
-    public boolean whole() {
-        return doubts.none();
-    }
-
     /**
      * A build of a staircase.
      *

@@ -42,10 +42,6 @@ final class LinePlan {
         candidates = List.of(candidate);
     }
 
-    String name() {
-        return name;
-    }
-
     String stock() {
         return stock;
     }

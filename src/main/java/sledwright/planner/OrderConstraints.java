@@ -3,14 +3,14 @@ package sledwright.planner;
 import static org.optaplanner.core.api.score.stream.ConstraintCollectors.toList;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import org.optaplanner.core.api.score.stream.Constraint;
 import org.optaplanner.core.api.score.stream.ConstraintFactory;
 import org.optaplanner.core.api.score.stream.ConstraintProvider;
-import sledwright.rules.Housing;
-import sledwright.rules.Machine;
 import sledwright.rules.Order;
 import sledwright.rules.Rule;
 import sledwright.rules.Rulebook;
+import sledwright.rules.Violation;
 
 /**
  * The rulebook as hard constraints under the rules' identifiers, and the criteria as soft ones under theirs. No rule is
@@ -25,40 +25,22 @@ public final class OrderConstraints implements ConstraintProvider {
     @Override
     public Constraint[] defineConstraints(ConstraintFactory factory) {
         List<Constraint> constraints = new ArrayList<>();
-        Rulebook.ofMachine().forEach(rule -> constraints.add(ofMachines(factory, rule)));
-        Rulebook.ofEnclosure().forEach(rule -> constraints.add(ofEnclosures(factory, rule)));
+        Rulebook.ofMachine().forEach(rule -> constraints.add(ofLine(factory, rule, line -> line.brokenByMachines(rule))));
+        Rulebook.ofEnclosure().forEach(rule -> constraints.add(ofLine(factory, rule, line -> line.brokenByEnclosures(rule))));
         Rulebook.ofOrder().forEach(rule -> constraints.add(
-                rule.isOfAllLines() ? ofAllLines(factory, rule) : ofLine(factory, rule)));
+                rule.isOfAllLines() ? ofAllLines(factory, rule) : ofLine(factory, rule, line -> line.brokenByOrder(rule))));
         for (Criterion criterion : Criterion.values()) {
             constraints.add(soft(factory, criterion));
         }
         return constraints.toArray(Constraint[]::new);
     }
 
-    /** Every machine of a line keeps the rule. */
-    private static Constraint ofMachines(ConstraintFactory factory, Rule<Machine> rule) {
+    /** Every machine of a line, every enclosure that is bought with them or the line itself keeps the rule: its request has the figures. */
+    private static Constraint ofLine(ConstraintFactory factory, Rule<?> rule, Function<Candidate, List<Violation>> broken) {
         return factory.forEach(LinePlan.class)
-                .filter(line -> !line.candidate().brokenByMachines(rule).isEmpty())
-                .penalizeLong(Score.BREACH, line -> line.candidate().brokenByMachines(rule).size())
-                .justifyWith((line, score) -> new RuleBroken(line.stock(), line.candidate().brokenByMachines(rule)))
-                .asConstraint(RULE, rule.id());
-    }
-
-    /** Every enclosure that is bought with a line's machines keeps the rule. */
-    private static Constraint ofEnclosures(ConstraintFactory factory, Rule<Housing> rule) {
-        return factory.forEach(LinePlan.class)
-                .filter(line -> !line.candidate().brokenByEnclosures(rule).isEmpty())
-                .penalizeLong(Score.BREACH, line -> line.candidate().brokenByEnclosures(rule).size())
-                .justifyWith((line, score) -> new RuleBroken(line.stock(), line.candidate().brokenByEnclosures(rule)))
-                .asConstraint(RULE, rule.id());
-    }
-
-    /** Each line keeps the rule, whose figures its request states. */
-    private static Constraint ofLine(ConstraintFactory factory, Rule<Order> rule) {
-        return factory.forEach(LinePlan.class)
-                .filter(line -> !line.candidate().brokenByOrder(rule).isEmpty())
-                .penalizeLong(Score.BREACH, line -> line.candidate().brokenByOrder(rule).size())
-                .justifyWith((line, score) -> new RuleBroken(line.stock(), line.candidate().brokenByOrder(rule)))
+                .filter(line -> !broken.apply(line.candidate()).isEmpty())
+                .penalizeLong(Score.BREACH, line -> broken.apply(line.candidate()).size())
+                .justifyWith((line, score) -> new RuleBroken(line.stock(), broken.apply(line.candidate())))
                 .asConstraint(RULE, rule.id());
     }
 

@@ -23,12 +23,4 @@ final class OrderPlan {
     OrderPlan(List<LinePlan> lines) {
         this.lines = lines;
     }
-
-    List<LinePlan> lines() {
-        return lines;
-    }
-
-    BendableLongScore score() {
-        return score;
-    }
 }

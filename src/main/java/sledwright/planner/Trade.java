@@ -9,9 +9,4 @@ import sledwright.words.Sentence;
  * @param sentence finished, with the numbers
  */
 public record Trade(Criterion criterion, double amount, Sentence sentence) {
-
-    /** The sentence as on a command line. */
-    public String message() {
-        return sentence.toString();
-    }
 }

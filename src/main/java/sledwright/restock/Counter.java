@@ -27,10 +27,6 @@ final class Counter {
      */
     record Tally(double[] margins, Orders[] byCourse, Map<String, PartUse> parts, List<Map<Choice, Long>> used) {
 
-        double mean() {
-            return Arrays.stream(margins).average().orElse(0);
-        }
-
         /** Orders of a class that were filled, in all courses together. */
         long served(int k) {
             return Arrays.stream(byCourse).mapToLong(orders -> orders.served[k]).sum();

@@ -73,7 +73,7 @@ final class Prospects {
         for (int o = 0; o < plan.length; o++) {
             if (plan[o] > 0) {
                 SupplyOffer offer = program.purchases().get(o).offer();
-                buys.add(new Buy(offer, plan[o], used(offer.sku(), plan, with), why(offer, with)));
+                buys.add(new Buy(offer, plan[o], why(offer, with)));
             }
         }
         buys.sort(Comparator.comparingLong(Buy::cost).reversed().thenComparing(buy -> buy.offer().sku()));

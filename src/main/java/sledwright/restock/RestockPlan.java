@@ -95,10 +95,9 @@ public record RestockPlan(RestockRequest request, List<Buy> buys, Earned earned,
     /**
      * One purchase.
      *
-     * @param used units of the part that orders take, from the shelf and bought, mean
-     * @param why  a finished sentence
+     * @param why a finished sentence
      */
-    public record Buy(SupplyOffer offer, int quantity, double used, String why) {
+    public record Buy(SupplyOffer offer, int quantity, String why) {
 
         public long cost() {
             return offer.unitCost() * quantity;

@@ -87,7 +87,7 @@ final class ExplainBenchmark {
         long start = System.nanoTime();
         Explainer explainer = new Explainer(question.job().catalog(), search, Deadline.never());
         if (question.sort() == Sort.STEPS) {
-            explainer.steps(findings);
+            explainer.steps(findings, true);
         } else {
             explainer.explain(findings, question.whyNot());
         }

@@ -99,7 +99,7 @@ class SearchTest {
         Staircase memory = climb(SHOP, Axis.MEMORY, Optional.empty(), Deadline.never());
         assertThat(memory.steps()).extracting(step -> step.cost() + "/" + step.figure()).containsExactly("1135/16.0", "1150/32.0");
         assertThat(memory.steps()).extracting(step -> step.order().price().total()).containsExactly(1135L, 1150L);
-        assertThat(memory.whole()).isTrue();
+        assertThat(memory.doubts().none()).isTrue();
         assertThat(memory.proved()).isEqualTo(2);
         assertThat(memory.bound()).isEmpty();
         Staircase load = climb(SHOP, Axis.LOAD, Optional.empty(), Deadline.never());
@@ -110,7 +110,7 @@ class SearchTest {
     @Test
     void staircasesOverPriceAndEnergy() {
         Staircase memory = climb(SHOP, Axis.MEMORY, Optional.of(new Energy(1, 10, 1)), Deadline.never());
-        assertThat(memory.whole()).isTrue();
+        assertThat(memory.doubts().none()).isTrue();
         assertThat(memory.steps()).hasSize(2).allSatisfy(step -> assertThat(step.order().machines().get(0).modules().values()).containsOnly(LIGHT));
     }
 
@@ -119,18 +119,18 @@ class SearchTest {
     void nothingIsProvedWhereLoadsMayFallAtTheWall() {
         Catalog odd = shop(Samples.supply("PAIR", 2, 1, 750, 650, Map.of(10, 10.0, 20, 90.0)));
         Staircase memory = climb(odd, Axis.MEMORY, Optional.of(new Energy(1, 10, 1)), Deadline.never());
-        assertThat(memory.whole()).isFalse();
+        assertThat(memory.doubts().none()).isFalse();
         assertThat(memory.proved()).isZero();
         assertThat(memory.bound()).isEmpty();
         assertThat(memory.steps()).isNotEmpty();
-        assertThat(climb(odd, Axis.MEMORY, Optional.empty(), Deadline.never()).whole()).isTrue();
+        assertThat(climb(odd, Axis.MEMORY, Optional.empty(), Deadline.never()).doubts().none()).isTrue();
     }
 
     @Test
     void aStaircaseThatTimeEndsHasABound() {
         Staircase late = climb(SHOP, Axis.MEMORY, Optional.empty(), Deadline.in(Duration.ZERO));
         assertThat(late.steps()).isEmpty();
-        assertThat(late.whole()).isFalse();
+        assertThat(late.doubts().none()).isFalse();
         assertThat(late.proved()).isZero();
         assertThat(late.bound()).hasValue(1135);
     }

@@ -162,7 +162,7 @@ class StepsAgainstBruteForceTest {
     private static Asked ask(RandomCase that) {
         Search search = new Search(that.catalog());
         Findings findings = search.run(that.request(), Deadline.never());
-        return new Asked(that, findings, new Explainer(that.catalog(), search, Deadline.never()).steps(findings));
+        return new Asked(that, findings, new Explainer(that.catalog(), search, Deadline.never()).steps(findings, true));
     }
 
     private static void check(Asked asked, Curve curve) {

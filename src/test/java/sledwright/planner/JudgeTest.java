@@ -113,7 +113,7 @@ class JudgeTest {
         Trade first = judge.judge(order).trades().get(0);
         assertThat(first.amount()).isEqualTo(42_000 + order.energy());
         assertThat(order.energy()).isGreaterThanOrEqualTo(Math.round(0.287 * 24 * 365.25 * 2 * 20));
-        assertThat(first.message()).isEqualTo("What counts first is the price and the energy, the least: 420.00 EUR and %s come to %s."
+        assertThat(first.sentence()).hasToString("What counts first is the price and the energy, the least: 420.00 EUR and %s come to %s."
                 .formatted(order.words(order.energy()), order.words(42_000 + order.energy())));
     }
 
@@ -127,7 +127,7 @@ class JudgeTest {
         Judged judged = judge.judge(Shop.order(request, new Pick(lot("R16", "A", 16, 2_000), 16)));
 
         assertThat(judged.score()).startsWith("[0]hard/[-66760000000/0/800000000/307200000/");
-        assertThat(judged.trades()).extracting(Trade::message).containsExactly(
+        assertThat(judged.trades()).extracting(trade -> trade.sentence().toString()).containsExactly(
                 "What counts first is the price less worth, the least: 840.00 EUR less 172.40 EUR is 667.60 EUR.",
                 "The 2 machines cost 840.00 EUR, 1.05 EUR for each unit of throughput.",
                 "The throughput of a machine is 400; 100 beyond the request are worth 100.00 EUR over all machines.",

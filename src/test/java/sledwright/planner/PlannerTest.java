@@ -67,7 +67,7 @@ class PlannerTest {
         Judged judged = planner.plan(found(order)).ranked().get(0);
 
         assertThat(judged.valid()).isTrue();
-        assertThat(judged.trades()).extracting(Trade::message).contains("The 3000 machines cost 1260000.00 EUR, 1.05 EUR for each unit of throughput.");
+        assertThat(judged.trades()).extracting(trade -> trade.sentence().toString()).contains("The 3000 machines cost 1260000.00 EUR, 1.05 EUR for each unit of throughput.");
     }
 
     @Test

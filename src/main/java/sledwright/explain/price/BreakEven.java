@@ -1,10 +1,8 @@
 package sledwright.explain.price;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import sledwright.domain.Catalog;
-import sledwright.domain.Lot;
 import sledwright.domain.Pick;
 import sledwright.domain.Request;
 import sledwright.explain.ask.UnsettledException;
@@ -133,12 +131,10 @@ public final class BreakEven {
 
     /** The best with the part at a unit price; empty where a limit bars it. */
     private Optional<Findings> at(long unitPrice) {
-        Catalog priced = catalog.withEachLot(lot -> !lot.sku().equals(sku) ? lot
-                : lot.with(lot.available(), List.of(new Lot.PriceBreak(lot.minQuantity(), unitPrice, OptionalLong.empty()))));
         if (deadline.isOver()) {
             throw new UnsettledException();
         }
-        Findings found = search.on(priced).runHolding(sku, request, deadline);
+        Findings found = search.on(catalog.withPrice(sku, unitPrice)).runHolding(sku, request, deadline);
         if (found.status() == Status.BEST_FOUND) {
             throw new UnsettledException(found.doubts());
         }

@@ -2,12 +2,10 @@ package sledwright.explain.price;
 
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
 import java.util.Set;
 import sledwright.domain.Catalog;
-import sledwright.domain.Lot;
 import sledwright.domain.Request;
 import sledwright.generator.Findings;
 import sledwright.generator.Search;
@@ -67,9 +65,7 @@ public final class HighestPrice {
         long good = known;
         while (true) {
             long price = good + 1;
-            Catalog priced = catalog.withEachLot(lot -> !lot.sku().equals(sku) ? lot
-                    : lot.with(lot.available(), List.of(new Lot.PriceBreak(lot.minQuantity(), price, OptionalLong.empty()))));
-            Findings found = search.on(priced).runHolding(sku, within, deadline);
+            Findings found = search.on(catalog.withPrice(sku, price)).runHolding(sku, within, deadline);
             if (found.status() != Status.PROVED) {
                 return good;
             }

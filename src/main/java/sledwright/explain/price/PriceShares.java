@@ -4,17 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import sledwright.domain.Card;
 import sledwright.domain.Catalog;
-import sledwright.domain.CoolingKit;
-import sledwright.domain.Drive;
-import sledwright.domain.Enclosure;
-import sledwright.domain.Extra;
-import sledwright.domain.MemoryModule;
 import sledwright.domain.Part;
+import sledwright.domain.PartKind;
 import sledwright.domain.Pick;
-import sledwright.domain.Platform;
-import sledwright.domain.Processor;
 import sledwright.rules.Order;
 import sledwright.words.Measure;
 import sledwright.words.Sentence;
@@ -51,28 +44,12 @@ public final class PriceShares {
 
     private static String kind(Catalog catalog, String sku) {
         Part part = catalog.part(sku).orElseThrow();
-        if (part instanceof Platform) {
-            return "platform";
-        }
-        if (part instanceof Enclosure) {
-            return "enclosure";
-        }
-        if (part instanceof Processor) {
-            return "processors";
-        }
-        if (part instanceof CoolingKit) {
-            return "cooling";
-        }
-        if (part instanceof Drive) {
-            return "drives";
-        }
-        if (part instanceof Card) {
-            return "cards";
-        }
-        if (part instanceof Extra) {
-            return "extras";
-        }
-        return part instanceof MemoryModule ? "memory" : catalog.isOfEnclosuresAlone(sku) ? "enclosure" : "supply";
+        return switch (PartKind.of(part)) {
+            case PLATFORMS -> "platform";
+            case SUPPLIES -> catalog.isOfEnclosuresAlone(sku) ? "enclosure" : "supply";
+            case ENCLOSURES -> "enclosure";
+            default -> PartKind.of(part).label();
+        };
     }
 
     /** The differences as words: {@code processors +3.00, memory -1.50}. */

@@ -96,11 +96,6 @@ final class DriveDraws {
         return sources.get(sources.size() - 1).microwatts;
     }
 
-    /** The least price of a given number of units over all machines. */
-    long price(int units) {
-        return of(units).isEmpty() ? CheapestDraw.IMPOSSIBLE : of(units).get(0).price();
-    }
-
     /** Whether some way to draw one drive more for each machine costs or loads less than every way to draw a given number. */
     boolean improvesBeyond(int each) {
         return everyWeight || improved.computeIfAbsent(each, key -> {

@@ -90,8 +90,7 @@ final class FillingSearch {
         if (beside == 0 && !free) {
             return lot;
         }
-        return lot.with(lot.available(), free ? List.of(new PriceBreak(lot.minQuantity(), beside, OptionalLong.empty()))
-                : lot.breaks().stream()
+        return free ? lot.at(beside) : lot.with(lot.available(), lot.breaks().stream()
                 .map(price -> new PriceBreak(price.minQuantity(), price.unitPrice() + beside, OptionalLong.empty())).toList());
     }
 

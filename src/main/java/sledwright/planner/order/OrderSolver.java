@@ -106,7 +106,7 @@ final class OrderSolver {
         incumbent.keep(mended(new Tally(market, new Draws(market, open), penalty)));
     }
 
-    /** The best order found and, in {@link #bound()}, what none is below; one that is so much above that will do, scaled. */
+    /** The best order found; one that is so much above that will do, scaled. */
     Tally solve(long close) {
         incumbent.suffice(close);
         begin();
@@ -190,11 +190,6 @@ final class OrderSolver {
     /** No order that delivers as much takes less for it, scaled; {@link Long#MIN_VALUE}: not known yet. */
     long boundOfDelivered() {
         return incumbent.boundOfDelivered();
-    }
-
-    /** No order takes less, scaled; {@link Long#MIN_VALUE}: not known yet. */
-    long bound() {
-        return incumbent.bound();
     }
 
     /** Whether no order takes less. */

@@ -34,11 +34,6 @@ public record Upgrade(Request request, Installed installed, List<Violation> brea
         misses = List.copyOf(misses);
     }
 
-    /** Whether nothing cheaper, or nothing at all, can be bought whole. */
-    public boolean wholeProved() {
-        return proof.wholeDoubts().none();
-    }
-
     /** Whether it costs less to buy the machines whole. */
     public boolean wholeIsCheaper() {
         return whole.isPresent() && (plan.isEmpty() || whole.get().spend() < plan.get().spend().total());

@@ -184,7 +184,7 @@ class ImpossibilityTest {
         Explanation said = new Explainer(Answers.SHOP, search, Deadline.in(Duration.ZERO)).explain(findings, List.of());
         assertThat(said.conflicts()).isEmpty();
         assertThat(said.notes()).containsExactly(Sentence.plain("Time ran out before every conflict and every way out was found. Maybe allow more time: --time-limit"));
-        assertThat(new Explainer(Answers.SHOP, search, Deadline.never()).steps(findings).notes())
+        assertThat(new Explainer(Answers.SHOP, search, Deadline.never()).steps(findings, true).notes())
                 .containsExactly(Sentence.plain("No valid build exists, so there are no steps from it."));
     }
 
@@ -192,12 +192,12 @@ class ImpossibilityTest {
     void stepsSayWhatTheyLack() {
         Search search = new Search(Answers.SHOP);
         Findings findings = search.run(asking(Samples.require().cores(20).make(), Limits.NONE), Deadline.never());
-        assertThat(new Explainer(Answers.SHOP, search, Deadline.in(Duration.ZERO)).steps(findings).notes())
+        assertThat(new Explainer(Answers.SHOP, search, Deadline.in(Duration.ZERO)).steps(findings, true).notes())
                 .containsExactly(Sentence.plain("Time ran out before every step was found. Maybe allow more time: --time-limit"));
         Findings unproved = new Findings(findings.request(), Status.BEST_FOUND, findings.best(), findings.best(), findings.ranked(), Doubts.of(Doubts.Cause.TIME));
-        assertThat(new Explainer(Answers.SHOP, search, Deadline.never()).steps(unproved).notes())
+        assertThat(new Explainer(Answers.SHOP, search, Deadline.never()).steps(unproved, true).notes())
                 .containsExactly(Sentence.plain("The best is not proved, so there are no steps from it. Maybe allow more time: --time-limit"));
-        assertThat(new Explainer(Answers.SHOP, search, Deadline.never()).steps(search.run(Request.named("any"), Deadline.never())).notes())
+        assertThat(new Explainer(Answers.SHOP, search, Deadline.never()).steps(search.run(Request.named("any"), Deadline.never()), true).notes())
                 .containsExactly(Sentence.plain("The request asks for no figure that could be more or less."));
     }
 

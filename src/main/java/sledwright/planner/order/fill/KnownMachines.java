@@ -41,10 +41,6 @@ final class KnownMachines {
     }
 
     /** Takes up what a line's machines are. */
-    void learn(Tally tally, int line) {
-        tally.columnsOf(line).forEach(this::learn);
-    }
-
     Known learn(Column column) {
         Known machine = new Known(column.builds().get(0), column.bay());
         known.add(machine);
