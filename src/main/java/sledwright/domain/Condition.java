@@ -1,8 +1,10 @@
 package sledwright.domain;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /** The state in which a lot is sold. */
 public enum Condition {
@@ -25,6 +27,13 @@ public enum Condition {
             }
         }
         return Optional.empty();
+    }
+
+    /** All of some conditions and some more; the first are not empty. */
+    public static Set<Condition> together(Set<Condition> some, Set<Condition> more) {
+        Set<Condition> all = EnumSet.copyOf(some);
+        all.addAll(more);
+        return all;
     }
 
     @Override

@@ -1,21 +1,17 @@
 package sledwright.generator;
 
+import java.util.Locale;
+
 /** How far an answer can be trusted. */
 public enum Status {
     /** No better valid build exists. */
-    PROVED("proved"),
+    PROVED,
     /** The search was ended first; nothing better than the bound exists. */
-    BEST_FOUND("best-found"),
+    BEST_FOUND,
     /** No valid build exists. */
-    IMPOSSIBLE("impossible");
-
-    private final String label;
-
-    Status(String label) {
-        this.label = label;
-    }
+    IMPOSSIBLE;
 
     public String label() {
-        return label;
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -2,6 +2,7 @@ package sledwright.metrics;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import sledwright.domain.Build;
 import sledwright.domain.Channel;
 import sledwright.domain.MemoryModule;
@@ -18,16 +19,10 @@ public record MemorySpeed(int mts, SetBy setBy) {
 
     /** What holds the memory at its speed; where several do, the first of these. */
     public enum SetBy {
-        PROCESSOR("processor"), MODULE("module"), MODULES_PER_CHANNEL("modules per channel");
-
-        private final String label;
-
-        SetBy(String label) {
-            this.label = label;
-        }
+        PROCESSOR, MODULE, MODULES_PER_CHANNEL;
 
         public String label() {
-            return label;
+            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
         }
     }
 

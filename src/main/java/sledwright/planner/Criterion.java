@@ -1,5 +1,6 @@
 package sledwright.planner;
 
+import java.util.Locale;
 import sledwright.domain.Objective;
 import sledwright.metrics.Figures;
 import sledwright.metrics.Quantity;
@@ -12,18 +13,11 @@ import sledwright.rules.Order;
  * figures are computed; each is of all machines of a line together, with what each of them reaches.
  */
 public enum Criterion {
-    OBJECTIVE("objective"), PRICE("price"), THROUGHPUT("throughput"), BANDWIDTH("bandwidth"),
-    USABLE_MEMORY("usable-memory"), LOAD("load"), CORES("cores");
-
-    private final String id;
-
-    Criterion(String id) {
-        this.id = id;
-    }
+    OBJECTIVE, PRICE, THROUGHPUT, BANDWIDTH, USABLE_MEMORY, LOAD, CORES;
 
     /** The identifier of its constraint. */
     public String id() {
-        return id;
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     /**

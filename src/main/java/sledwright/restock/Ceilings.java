@@ -16,23 +16,12 @@ import sledwright.generator.time.Deadline;
 /**
  * The highest price at which a unit of a part is as good as doing without it, over all classes: a machine with it then costs no more than
  * the cheapest without it, nor than it brings. One machine of an order stands for all, since each part has one price.
+ *
+ * @param prices what a unit of each other part costs, minor units
  */
-final class Ceilings {
+record Ceilings(Shelves shelves, Choices choices, ToLongFunction<String> prices, Deadline deadline) {
 
     private static final long NONE = -1;
-
-    private final Shelves shelves;
-    private final Choices choices;
-    private final ToLongFunction<String> prices;
-    private final Deadline deadline;
-
-    /** @param prices what a unit of each other part costs, minor units */
-    Ceilings(Shelves shelves, Choices choices, ToLongFunction<String> prices, Deadline deadline) {
-        this.shelves = shelves;
-        this.choices = choices;
-        this.prices = prices;
-        this.deadline = deadline;
-    }
 
     /** By part; empty: no class gains from it even at a price of 0. A search serves one part at a time, so each worker has its own. */
     Map<String, OptionalLong> of(List<String> skus) {

@@ -11,7 +11,7 @@ import sledwright.restock.Plans.Stocked;
  * Chooses among plans that searches ended at, on courses that none of them has seen, so that no plan is taken for the luck that it was made
  * with.
  */
-final class FinalChoice {
+record FinalChoice(Program program, List<Course> courses) {
 
     /** A share of what is earned that is no difference. */
     private static final double EQUAL = 1e-9;
@@ -31,14 +31,6 @@ final class FinalChoice {
             double squares = Arrays.stream(means).map(earned -> (earned - mean) * (earned - mean)).sum();
             return Math.sqrt(squares / Math.max(1, means.length - 1));
         }
-    }
-
-    private final Program program;
-    private final List<Course> courses;
-
-    FinalChoice(Program program, List<Course> courses) {
-        this.program = program;
-        this.courses = courses;
     }
 
     /**

@@ -101,10 +101,7 @@ final class HindsightRelaxation {
     }
 
     private double[] within(OptionalLong budget, double[] bought) {
-        double cost = 0;
-        for (int o = 0; o < bought.length; o++) {
-            cost += program.purchases().get(o).offer().unitCost() * bought[o];
-        }
+        double cost = program.cost(bought);
         double share = budget.isPresent() && cost > budget.getAsLong() ? budget.getAsLong() / cost : 1;
         return Arrays.stream(bought).map(units -> share * units).toArray();
     }

@@ -2,7 +2,6 @@ package sledwright.restock;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -157,7 +156,7 @@ final class Program {
             if (ways.get(k).stream().anyMatch(choice -> choice.needed().containsKey(sku))) {
                 Set<Condition> accepted = accepted(classes().get(k));
                 for (Set<Condition> other : List.copyOf(families)) {
-                    families.add(union(other, accepted));
+                    families.add(Condition.together(other, accepted));
                 }
                 families.add(accepted);
             }
@@ -171,12 +170,6 @@ final class Program {
                 rows.add(new Row(sku, conditions, end));
             }
         }
-    }
-
-    private static Set<Condition> union(Set<Condition> one, Set<Condition> other) {
-        Set<Condition> both = EnumSet.copyOf(one);
-        both.addAll(other);
-        return both;
     }
 
     /** The rows whose units a pool is part of. */

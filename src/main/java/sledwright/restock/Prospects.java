@@ -24,28 +24,15 @@ import sledwright.restock.RestockPlan.Units;
 import sledwright.restock.RestockPlan.Value;
 import sledwright.words.Numbers;
 
-/** What a plan is for and what is to be expected of it: its purchases, the orders of each class, each part. */
-final class Prospects {
+/**
+ * What a plan is for and what is to be expected of it: its purchases, the orders of each class, each part.
+ *
+ * @param tried the courses that plans are tried on
+ */
+record Prospects(RestockRequest request, Shelves shelves, Choices choices, Program program, List<Course> tried, Deadline deadline) {
 
     /** How many orders a course has on average. */
     private static final double WORTH_TELLING = 0.1;
-
-    private final RestockRequest request;
-    private final Shelves shelves;
-    private final Choices choices;
-    private final Program program;
-    private final List<Course> tried;
-    private final Deadline deadline;
-
-    /** @param tried the courses that plans are tried on */
-    Prospects(RestockRequest request, Shelves shelves, Choices choices, Program program, List<Course> tried, Deadline deadline) {
-        this.request = request;
-        this.shelves = shelves;
-        this.choices = choices;
-        this.program = program;
-        this.tried = tried;
-        this.deadline = deadline;
-    }
 
     List<ClassOutlook> outlook(Tally with, Tally without) {
         List<ClassOutlook> outlook = new ArrayList<>();

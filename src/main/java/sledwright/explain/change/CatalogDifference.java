@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -24,16 +25,10 @@ public record CatalogDifference(List<PartMove> parts, List<OfferMove> offers) {
 
     /** What happened to a part or an offer. */
     public enum Move {
-        ADDED("added"), REMOVED("removed"), CHANGED("changed");
-
-        private final String label;
-
-        Move(String label) {
-            this.label = label;
-        }
+        ADDED, REMOVED, CHANGED;
 
         public String label() {
-            return label;
+            return name().toLowerCase(Locale.ROOT);
         }
 
         private static Move between(Object before, Object after) {

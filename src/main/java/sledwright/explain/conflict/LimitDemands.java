@@ -219,9 +219,10 @@ final class LimitDemands {
                 terms -> accepting(terms, Set.of()), (terms, oracle) -> {
                     Set<Condition> refused = EnumSet.complementOf(EnumSet.copyOf(accepted));
                     Set<Condition> more = refused.stream().<Set<Condition>>map(EnumSet::of)
-                            .filter(one -> price(oracle, accepting(terms, together(accepted, one))) < Long.MAX_VALUE)
-                            .min(Comparator.comparingLong(one -> price(oracle, accepting(terms, together(accepted, one))))).orElse(refused);
-                    return new Concession(accepting(terms, together(accepted, more)), list(together(accepted, more)),
+                            .filter(one -> price(oracle, accepting(terms, Condition.together(accepted, one))) < Long.MAX_VALUE)
+                            .min(Comparator.comparingLong(one -> price(oracle, accepting(terms, Condition.together(accepted, one)))))
+                            .orElse(refused);
+                    return new Concession(accepting(terms, Condition.together(accepted, more)), list(Condition.together(accepted, more)),
                             Sentence.of("a build needs %s parts", labels(more, AND)),
                             Sentence.of("accept %s parts, too", labels(more, AND)));
                 });
@@ -233,12 +234,6 @@ final class LimitDemands {
 
     private static long price(Oracle oracle, WhatIf terms) {
         return oracle.cheapest(terms).map(order -> order.price().total()).orElse(Long.MAX_VALUE);
-    }
-
-    private static Set<Condition> together(Set<Condition> some, Set<Condition> more) {
-        Set<Condition> all = EnumSet.copyOf(some);
-        all.addAll(more);
-        return all;
     }
 
     private static String list(Set<Condition> conditions) {

@@ -12,17 +12,9 @@ import java.util.function.Predicate;
  * over-constrained problems" (AAAI 2004).
  *
  * @param <T> a demand
+ * @param possible whether demands can be met together; fewer demands are never harder to meet
  */
-final class QuickXplain<T> {
-
-    private final Predicate<Set<T>> possible;
-
-    /**
-     * @param possible whether demands can be met together; fewer demands are never harder to meet
-     */
-    QuickXplain(Predicate<Set<T>> possible) {
-        this.possible = possible;
-    }
+record QuickXplain<T>(Predicate<Set<T>> possible) {
 
     /**
      * Demands that cannot be met together although any all but one of them can. Of several such sets, one that leans on the earlier

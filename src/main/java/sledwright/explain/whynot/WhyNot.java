@@ -2,6 +2,7 @@ package sledwright.explain.whynot;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import sledwright.words.Sentence;
@@ -18,22 +19,16 @@ public record WhyNot(String sku, Verdict verdict, List<Sentence> sentences, List
     /** How a part stands. */
     public enum Verdict {
         /** It is in the best build. */
-        CHOSEN("chosen"),
+        CHOSEN,
         /** There is a build with it, and a better one without. */
-        BEATEN("beaten"),
+        BEATEN,
         /** No valid build holds it. */
-        BARRED("barred"),
+        BARRED,
         /** Time ran out before an answer was found. */
-        UNSETTLED("unsettled");
-
-        private final String label;
-
-        Verdict(String label) {
-            this.label = label;
-        }
+        UNSETTLED;
 
         public String label() {
-            return label;
+            return name().toLowerCase(Locale.ROOT);
         }
     }
 

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import sledwright.domain.MemoryModule;
 import sledwright.generator.shape.GroupKind;
@@ -82,15 +83,11 @@ public final class EntangledDraws {
         });
     }
 
-    private interface Vectors {
-        void accept(int[] vector);
-    }
-
-    private static void forEachUpTo(List<Integer> most, Vectors found) {
+    private static void forEachUpTo(List<Integer> most, Consumer<int[]> found) {
         forEachUpTo(most, new int[most.size()], 0, found);
     }
 
-    private static void forEachUpTo(List<Integer> most, int[] vector, int index, Vectors found) {
+    private static void forEachUpTo(List<Integer> most, int[] vector, int index, Consumer<int[]> found) {
         if (index == vector.length) {
             found.accept(vector);
             return;

@@ -17,21 +17,10 @@ import sledwright.metrics.CheapestDraw;
  *
  * <p>What comes after a source depends on the units taken so far alone, so of all ways to have taken as many only the worthwhile
  * ones are carried on.
+ *
+ * @param sources the heaviest first
  */
-final class RoundDraws {
-
-    private final List<KindDraws.Source> sources;
-    private final int machines;
-    private final boolean everyWeight;
-    private final Deadline deadline;
-
-    /** @param sources the heaviest first */
-    RoundDraws(List<KindDraws.Source> sources, int machines, boolean everyWeight, Deadline deadline) {
-        this.sources = sources;
-        this.machines = machines;
-        this.everyWeight = everyWeight;
-        this.deadline = deadline;
-    }
+record RoundDraws(List<KindDraws.Source> sources, int machines, boolean everyWeight, Deadline deadline) {
 
     /** Units of a source behind a way to have taken units of those before it; {@code weight} in microwatts of the heaviest machine. */
     private record Way(long price, long weight, int units, Way before) {

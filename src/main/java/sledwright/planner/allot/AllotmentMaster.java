@@ -11,8 +11,13 @@ import sledwright.planner.linear.LinearProgram;
 import sledwright.planner.linear.LinearProgram.Row;
 import sledwright.planner.linear.LinearProgram.Variable;
 
-/** The linear program over the ways known so far: fractions of them keep promises, and what a lot's units are worth to them follows. */
-final class AllotmentMaster {
+/**
+ * The linear program over the ways known so far: fractions of them keep promises, and what a lot's units are worth to them follows.
+ *
+ * @param kinds one promise of each kind, and how many are like it
+ * @param left  units that there are of each lot
+ */
+record AllotmentMaster(Map<Promise, Integer> kinds, FillingPool pool, Map<LotName, Integer> left) {
 
     /**
      * What units are worth.
@@ -22,20 +27,6 @@ final class AllotmentMaster {
      * @param changed a machine that is changed, where their number is limited
      */
     record Duals(double cost, Map<LotName, Double> lots, double broken, double changed) {
-    }
-
-    private final Map<Promise, Integer> kinds;
-    private final FillingPool pool;
-    private final Map<LotName, Integer> left;
-
-    /**
-     * @param kinds one promise of each kind, and how many are like it
-     * @param left  units that there are of each lot
-     */
-    AllotmentMaster(Map<Promise, Integer> kinds, FillingPool pool, Map<LotName, Integer> left) {
-        this.kinds = kinds;
-        this.pool = pool;
-        this.left = left;
     }
 
     /** Null where the linear program is not solved. */

@@ -48,16 +48,6 @@ public record AllotmentOutcome(Allotment allotment, Allotment.Figures greedy, Al
         left = Map.copyOf(left);
     }
 
-    /** Whether no allotment leaves fewer machines undelivered. */
-    public boolean isLeastBroken() {
-        return found.broken() <= bound.broken();
-    }
-
-    /** Whether none that leaves as few undelivered changes fewer. */
-    public boolean isLeastChanged() {
-        return found.changed() <= bound.changed();
-    }
-
     /** How far the cost is above the bound at most, as a share of it; empty where that is not known. */
     public Optional<Double> gap() {
         return Double.isNaN(bound.cost()) || found.cost() <= 0 ? Optional.empty()

@@ -29,8 +29,12 @@ import org.optaplanner.core.config.solver.termination.TerminationConfig;
 import sledwright.domain.Lot;
 import sledwright.generator.time.Deadline;
 
-/** Lets OptaPlanner choose among known ways to keep promises, and hears meanwhile what happens to promises and lots. */
-final class AllotmentSolving {
+/**
+ * Lets OptaPlanner choose among known ways to keep promises, and hears meanwhile what happens to promises and lots.
+ *
+ * @param news what has happened since it was last asked for
+ */
+record AllotmentSolving(Map<LotName, Lot> lots, long seed, Supplier<List<AllotmentChange>> news) {
 
     /** Steps without a better plan after which it is as good as it will get; steps and not time, so that a run can be repeated. */
     private static final int UNIMPROVED_STEPS = 3_000;
@@ -45,17 +49,6 @@ final class AllotmentSolving {
     private static final long UNIMPROVED_MS = 3_000;
 
     private static final long ASK_EVERY_MS = 250;
-
-    private final Map<LotName, Lot> lots;
-    private final long seed;
-    private final Supplier<List<AllotmentChange>> news;
-
-    /** @param news what has happened since it was last asked for */
-    AllotmentSolving(Map<LotName, Lot> lots, long seed, Supplier<List<AllotmentChange>> news) {
-        this.lots = lots;
-        this.seed = seed;
-        this.news = news;
-    }
 
     /**
      * What was decided.

@@ -42,7 +42,7 @@ import sledwright.planner.order.relax.Pricer;
 import sledwright.planner.order.relax.Restrictions;
 
 /** What an order lacks that cannot be delivered in full: by orders on a stock that has more, or later. */
-final class Lacking {
+record Lacking(Catalog catalog, OrderRequest order, Search search, long seed, Deadline deadline) {
 
     /** The name of lots that do not exist. */
     private static final String MISSING = "missing";
@@ -58,20 +58,6 @@ final class Lacking {
 
     /** No question takes more than this share of the time that is left. */
     private static final int SHARES = 3;
-
-    private final Catalog catalog;
-    private final OrderRequest order;
-    private final Search search;
-    private final long seed;
-    private final Deadline deadline;
-
-    Lacking(Catalog catalog, OrderRequest order, Search search, long seed, Deadline deadline) {
-        this.catalog = catalog;
-        this.order = order;
-        this.search = search;
-        this.seed = seed;
-        this.deadline = deadline;
-    }
 
     /**
      * @param delivered as much as there is stock for

@@ -1,17 +1,13 @@
 package sledwright.planner.order;
 
+import java.util.Locale;
+
 /** How an order was answered. */
 public enum OrderStatus {
-    PROVED("proved"), BEST_FOUND("best-found"), SHORT("short"), IMPOSSIBLE("impossible");
-
-    private final String label;
-
-    OrderStatus(String label) {
-        this.label = label;
-    }
+    PROVED, BEST_FOUND, SHORT, IMPOSSIBLE;
 
     /** The word of reports: {@code short} where machines are missing, {@code impossible} where all are. */
     public String label() {
-        return label;
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -52,25 +52,13 @@ import sledwright.rules.choice.ForbiddenPart;
 import sledwright.rules.enclosure.EnclosurePower;
 
 /** Whether it is enclosures that an order lacks: their watts, their bays, or any at all. */
-final class Sheltering {
+record Sheltering(Catalog catalog, OrderRequest order, Search search, Deadline deadline) {
 
     /** Units of price that stand for a watt where the lightest machine is looked for. */
     private static final double PER_WATT = 1e6;
 
     /** More units of a part than a machine takes. */
     private static final int MANY = 1_000;
-
-    private final Catalog catalog;
-    private final OrderRequest order;
-    private final Search search;
-    private final Deadline deadline;
-
-    Sheltering(Catalog catalog, OrderRequest order, Search search, Deadline deadline) {
-        this.catalog = catalog;
-        this.order = order;
-        this.search = search;
-        this.deadline = deadline;
-    }
 
     /**
      * Lines that enclosures keep from a single machine.

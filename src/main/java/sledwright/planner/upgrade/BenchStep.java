@@ -1,5 +1,6 @@
 package sledwright.planner.upgrade;
 
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -13,40 +14,28 @@ public record BenchStep(Action action, Part part, String sku, Optional<String> f
     /** What is done. */
     public enum Action {
         /** It leaves the machine. */
-        TAKE_OUT("take-out"),
+        TAKE_OUT,
         /** It is out of the machine for a while. */
-        LAY_ASIDE("lay-aside"),
+        LAY_ASIDE,
         /** It goes from one place to another. */
-        MOVE("move"),
+        MOVE,
         /** It goes in, new or back from where it was laid. */
-        PUT_IN("put-in");
-
-        private final String label;
-
-        Action(String label) {
-            this.label = label;
-        }
+        PUT_IN;
 
         public String label() {
-            return label;
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
         }
     }
 
     /** What kind of part it is. */
     public enum Part {
-        SUPPLY("supply"), MODULE("module"), HEAT_SINK("heat sink"), PROCESSOR("processor"), DRIVE("drive"), CARD("card"),
+        SUPPLY, MODULE, HEAT_SINK, PROCESSOR, DRIVE, CARD,
         /** What a drive hangs on its driver by; the step names the drive and the drivers. */
-        CABLE("cable"),
-        EXTRA("extra");
-
-        private final String label;
-
-        Part(String label) {
-            this.label = label;
-        }
+        CABLE,
+        EXTRA;
 
         public String label() {
-            return label;
+            return name().toLowerCase(Locale.ROOT).replace('_', ' ');
         }
     }
 }

@@ -12,15 +12,7 @@ import sledwright.planner.upgrade.BenchStep.Action;
 import sledwright.planner.upgrade.BenchStep.Part;
 
 /** Which drives are connected to what drives them, and which hung on something else before. */
-final class Cabling {
-
-    private final Fitout before;
-    private final Fitout after;
-
-    Cabling(Fitout before, Fitout after) {
-        this.before = before;
-        this.after = after;
-    }
+record Cabling(Fitout before, Fitout after) {
 
     /** A step for each drive that is new or changes its driver. */
     List<BenchStep> steps() {

@@ -97,7 +97,7 @@ class AllotterTest {
     assertThat(modules(outcome, 0)).containsExactlyEntriesOf(Map.of("M16 L2", 2));
     assertThat(modules(outcome, 1)).containsExactlyEntriesOf(Map.of("M16 L1", 2));
     assertThat(outcome.outcomes().get(0).moved()).isGreaterThanOrEqualTo(2);
-    assertThat(outcome.isLeastBroken() && outcome.isLeastChanged()).isTrue();
+    assertThat(isLeastBroken(outcome) && isLeastChanged(outcome)).isTrue();
     assertThat(outcome.gap()).contains(0.0);
   }
 
@@ -108,7 +108,7 @@ class AllotterTest {
     AllotmentOutcome outcome = run(shop, promise("a", 1, 9, Map.of("L1", 1)), promise("b", 1, 9, Map.of("L2", 1)), promise("c", 2, 5, Map.of()));
     assertThat(outcome.greedy().broken()).isEqualTo(1);
     assertThat(outcome.found().broken()).isZero();
-    assertThat(outcome.isLeastBroken() && outcome.isLeastChanged()).isTrue();
+    assertThat(isLeastBroken(outcome) && isLeastChanged(outcome)).isTrue();
     assertThat(modules(outcome, 2)).containsExactlyInAnyOrderEntriesOf(Map.of("M16 L1", 1, "M16 L2", 1));
   }
 
@@ -130,7 +130,7 @@ class AllotterTest {
     Lot inTwos = lot("M16", "L1", 3, 0, 40_00).with(3, List.of(new Lot.PriceBreak(1, 40_00, OptionalLong.empty()), new Lot.PriceBreak(2, 10_00, OptionalLong.empty())));
     AllotmentOutcome outcome = run(shop(inTwos, lot("M16", "L2", 1, 0, 25_00)), promise("a", 2, 9, Map.of("L2", 1)), promise("b", 2, 9, Map.of("L2", 1)), promise("c", 2, 9, Map.of()));
     assertThat(outcome.found().broken()).isEqualTo(1);
-    assertThat(outcome.isLeastBroken()).isTrue();
+    assertThat(isLeastBroken(outcome)).isTrue();
   }
 
   /** What was ordered for somebody comes when it was to come, though whoever orders it today waits longer. */
@@ -140,7 +140,7 @@ class AllotterTest {
     assertThat(run(shop, promise("a", 2, 3, Map.of("L1", 2))).found().broken()).isZero();
     AllotmentOutcome late = run(shop, promise("a", 2, 3, Map.of("L1", 1)));
     assertThat(late.found().broken()).isEqualTo(1);
-    assertThat(late.isLeastBroken()).isTrue();
+    assertThat(isLeastBroken(late)).isTrue();
   }
 
   /** Other modules serve where those of the promise are gone; of two promises only one has to change. */
@@ -150,7 +150,7 @@ class AllotterTest {
     AllotmentOutcome outcome = run(shop, promise("a", 1, 9, Map.of("L1", 1)), promise("b", 1, 9, Map.of("L1", 1)), promise("c", 1, 9, Map.of("L1", 1)));
     assertThat(outcome.found().broken()).isZero();
     assertThat(outcome.found().changed()).isEqualTo(1);
-    assertThat(outcome.isLeastChanged()).isTrue();
+    assertThat(isLeastChanged(outcome)).isTrue();
     assertThat(outcome.outcomes()).filteredOn(AllotmentOutcome.Outcome::changed).singleElement()
         .satisfies(changed -> assertThat(changed.filling().orElseThrow().order().orElseThrow().figures().usableGb()).isEqualTo(16));
   }
@@ -193,7 +193,7 @@ class AllotterTest {
     assertThat(modules(outcome, 0)).containsExactlyEntriesOf(Map.of("M16 L2", 2));
     // 35 units are promised to the others and p1, and 32 are left.
     assertThat(outcome.found().broken()).isEqualTo(2);
-    assertThat(outcome.isLeastBroken()).isTrue();
+    assertThat(isLeastBroken(outcome)).isTrue();
     assertThat(outcome.outcomes().stream().flatMap(one -> one.filling().stream()).mapToInt(way -> way.units().getOrDefault(new LotName("M16", "L1"), 0)).sum())
         .isEqualTo(2);
   }
@@ -260,4 +260,14 @@ class AllotterTest {
     assertThat(lots).isEqualTo(3);
     return splits;
   }
+
+    /** Whether no allotment leaves fewer machines undelivered. */
+    private static boolean isLeastBroken(AllotmentOutcome outcome) {
+        return outcome.found().broken() <= outcome.bound().broken();
+    }
+
+    /** Whether none that leaves as few undelivered changes fewer. */
+    private static boolean isLeastChanged(AllotmentOutcome outcome) {
+        return outcome.found().changed() <= outcome.bound().changed();
+    }
 }

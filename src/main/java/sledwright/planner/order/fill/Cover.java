@@ -22,25 +22,13 @@ import sledwright.planner.order.relax.Pricer;
  * Orders of very many lines, for which a search for each line takes too long: one machine that does what any line of a group asks for is
  * searched for and given to all of them.
  */
-final class Cover {
+record Cover(Market market, Pricer pricer, Columns columns, KnownMachines known) {
 
     /** Groups of a first order, as far as lines differ in figures alone. */
     private static final int GROUPS = 12;
 
     /** A part of which there is less than for one in so many machines of a group is not looked at first. */
     private static final int BITES = 3;
-
-    private final Market market;
-    private final Pricer pricer;
-    private final Columns columns;
-    private final KnownMachines known;
-
-    Cover(Market market, Pricer pricer, Columns columns, KnownMachines known) {
-        this.market = market;
-        this.pricer = pricer;
-        this.columns = columns;
-        this.known = known;
-    }
 
     /** Fills lines as far as the stock and the time go. */
     void fill(Tally tally, Collection<Integer> lines, Deadline deadline) {

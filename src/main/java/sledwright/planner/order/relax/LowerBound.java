@@ -16,21 +16,10 @@ import sledwright.planner.order.market.ScaledMoney;
  * What no order goes below, by Lagrangian relaxation: at any worth of units, lines that buy from a common store and lots that sell to it
  * can each be settled by themselves. Price breaks, the number of suppliers and what they charge for delivery are taken as they are.
  * All in whole scaled units, so that nothing is lost by rounding.
+ *
+ * @param free whether parts cost nothing, so that only what is delivered counts
  */
-final class LowerBound {
-
-    private final Market market;
-    private final long[] penalty;
-    private final boolean free;
-    private final Restrictions settled;
-
-    /** @param free whether parts cost nothing, so that only what is delivered counts */
-    LowerBound(Market market, long[] penalty, boolean free, Restrictions settled) {
-        this.market = market;
-        this.penalty = penalty;
-        this.free = free;
-        this.settled = settled;
-    }
+record LowerBound(Market market, long[] penalty, boolean free, Restrictions settled) {
 
     /**
      * The bound at some worth of units, which {@link #kept} must have been applied to.

@@ -13,20 +13,10 @@ import sledwright.planner.order.market.Market;
  * What each of very many lines takes at least: a machine that does no more than all lines of a group ask for costs no more than that of
  * any. Groups become smaller as far as the time goes.
  */
-final class RoughBound {
+record RoughBound(Market market, Pricer pricer, Duals duals) {
 
     /** Groups to begin with, as far as lines differ in figures alone. */
     private static final int GROUPS = 12;
-
-    private final Market market;
-    private final Pricer pricer;
-    private final Duals duals;
-
-    RoughBound(Market market, Pricer pricer, Duals duals) {
-        this.market = market;
-        this.pricer = pricer;
-        this.duals = duals;
-    }
 
     /** @param least a machine of the group takes no less */
     private record Bounded(LineGroup group, long least) {

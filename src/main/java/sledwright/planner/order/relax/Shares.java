@@ -5,23 +5,18 @@ import java.util.Arrays;
 import java.util.List;
 import sledwright.planner.order.market.Draws;
 
-/** What the machines of a line take at least when a given number of them have each of a few traits; one machine may have several. */
-final class Shares {
+/**
+ * What the machines of a line take at least when a given number of them have each of a few traits; one machine may have several.
+ *
+ * @param must how many machines have each trait, at least
+ */
+record Shares(int machines, int[] must) {
 
     /** How many traits are looked at together; every set of them is a question to the search. */
     private static final int MOST_TRAITS = 3;
 
     /** Traits of lines with more machines are looked at one by one. */
     private static final int MOST_MACHINES = 12;
-
-    private final int machines;
-    private final int[] must;
-
-    /** @param must how many machines have each trait, at least */
-    Shares(int machines, int[] must) {
-        this.machines = machines;
-        this.must = must;
-    }
 
     /** The traits that are looked at together; each group alone says what a line takes at least. */
     static List<List<Trait>> groups(List<Trait> traits, int machines) {
