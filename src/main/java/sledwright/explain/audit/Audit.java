@@ -3,7 +3,10 @@ package sledwright.explain.audit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.function.BiConsumer;
 import sledwright.catalog.PlacedCatalog;
+import sledwright.input.Place;
 
 /** Looks a catalogue over for what is odd. */
 public final class Audit {
@@ -11,15 +14,18 @@ public final class Audit {
     /** One thing to look for. */
     interface Check {
 
-        /** Its identifier in results. */
-        String id();
-
-        List<Warning> look(PlacedCatalog placed);
+        /** @param odd receives the place of each that there is and a finished sentence */
+        void look(PlacedCatalog placed, BiConsumer<Place, String> odd);
     }
 
-    static final List<Check> CHECKS = List.of(new UnsoldPlatforms(), new UnsoldCompanions(), new SpeedHoles(), new DeadPlaces(),
-            new PartsWithoutPlatform(), new OffersOfUnusableParts(), new IdleCompanions(), new LotsOver(), new PricesOffTrend(),
-            new SoldBelowCost(), new CaseTwins());
+    /** What is looked for by its identifier in results. */
+    private static final List<Map.Entry<String, Check>> CHECKS = List.of(
+            Map.entry("unsold-platform", new UnsoldPlatforms()), Map.entry("unsold-companion", new UnsoldCompanions()),
+            Map.entry("speed-hole", new SpeedHoles()), Map.entry("dead-place", new DeadPlaces()),
+            Map.entry("no-platform", new PartsWithoutPlatform()), Map.entry("unusable-offer", new OffersOfUnusableParts()),
+            Map.entry("idle-companion", new IdleCompanions()), Map.entry("lot-over", new LotsOver()),
+            Map.entry("price-off-trend", new PricesOffTrend()), Map.entry("below-cost", new SoldBelowCost()),
+            Map.entry("case-twins", new CaseTwins()));
 
     private Audit() {
     }
@@ -27,7 +33,8 @@ public final class Audit {
     /** Every warning, by file and line. */
     public static List<Warning> of(PlacedCatalog placed) {
         List<Warning> warnings = new ArrayList<>();
-        CHECKS.forEach(check -> warnings.addAll(check.look(placed)));
+        CHECKS.forEach(check -> check.getValue().look(placed,
+                (place, message) -> warnings.add(new Warning(check.getKey(), place, message))));
         warnings.sort(Comparator.comparing((Warning warning) -> warning.place().file()).thenComparing(warning -> warning.place().line()));
         return List.copyOf(warnings);
     }

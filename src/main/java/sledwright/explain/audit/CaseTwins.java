@@ -1,10 +1,10 @@
 package sledwright.explain.audit;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.BiConsumer;
 import sledwright.catalog.OfferRow;
 import sledwright.catalog.PlacedCatalog;
 import sledwright.domain.MemoryModule;
@@ -25,29 +25,19 @@ final class CaseTwins implements Audit.Check {
             spellings.computeIfAbsent(name.toLowerCase(Locale.ROOT), key -> new LinkedHashMap<>()).putIfAbsent(name, place);
         }
 
-        List<Warning> twins(String check, String what) {
-            List<Warning> warnings = new ArrayList<>();
-            for (Map<String, Place> same : spellings.values()) {
-                if (same.size() > 1) {
-                    List<String> names = List.copyOf(same.keySet());
-                    warnings.add(new Warning(check, same.get(names.get(1)),
-                            "%s that differ only by case: %s.".formatted(what, String.join(", ", names))));
-                }
-            }
-            return warnings;
+        void tellTwins(String what, BiConsumer<Place, String> odd) {
+            spellings.values().stream().filter(same -> same.size() > 1).forEach(same -> {
+                List<String> names = List.copyOf(same.keySet());
+                odd.accept(same.get(names.get(1)), "%s that differ only by case: %s.".formatted(what, String.join(", ", names)));
+            });
         }
     }
 
     @Override
-    public String id() {
-        return "case-twins";
-    }
-
-    @Override
-    public List<Warning> look(PlacedCatalog placed) {
+    public void look(PlacedCatalog placed, BiConsumer<Place, String> odd) {
         Names skus = new Names();
         placed.catalog().parts().forEach(part -> skus.add(part.sku(), placed.parts().get(part.sku())));
-        List<Warning> warnings = new ArrayList<>(skus.twins(id(), "part numbers"));
+        skus.tellTwins("part numbers", odd);
         Names sockets = new Names();
         Names generations = new Names();
         for (Platform platform : placed.catalog().platforms()) {
@@ -63,13 +53,12 @@ final class CaseTwins implements Audit.Check {
         for (MemoryModule module : placed.catalog().modules()) {
             generations.add(module.generation(), placed.parts().get(module.sku()));
         }
-        warnings.addAll(sockets.twins(id(), "sockets"));
-        warnings.addAll(generations.twins(id(), "generations"));
-        warnings.addAll(offers(placed));
-        return warnings;
+        sockets.tellTwins("sockets", odd);
+        generations.tellTwins("generations", odd);
+        offers(placed, odd);
     }
 
-    private List<Warning> offers(PlacedCatalog placed) {
+    private static void offers(PlacedCatalog placed, BiConsumer<Place, String> odd) {
         Names suppliers = new Names();
         Map<String, Names> lots = new LinkedHashMap<>();
         for (Located<OfferRow> row : placed.offers()) {
@@ -77,8 +66,7 @@ final class CaseTwins implements Audit.Check {
             suppliers.add(offer.supplier(), row.place());
             lots.computeIfAbsent(offer.sku(), sku -> new Names()).add(offer.lot(), row.place());
         }
-        List<Warning> warnings = new ArrayList<>(suppliers.twins(id(), "suppliers"));
-        lots.forEach((sku, names) -> warnings.addAll(names.twins(id(), "lots of " + sku)));
-        return warnings;
+        suppliers.tellTwins("suppliers", odd);
+        lots.forEach((sku, names) -> names.tellTwins("lots of " + sku, odd));
     }
 }

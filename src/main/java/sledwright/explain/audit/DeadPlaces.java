@@ -14,11 +14,6 @@ import sledwright.words.Numbers;
 final class DeadPlaces implements PlatformCheck {
 
     @Override
-    public String id() {
-        return "dead-place";
-    }
-
-    @Override
     public List<String> messages(Platform platform, Catalog catalog) {
         List<String> messages = new ArrayList<>();
         Expansion expansion = platform.expansion();

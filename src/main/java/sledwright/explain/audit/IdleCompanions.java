@@ -1,6 +1,5 @@
 package sledwright.explain.audit;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +7,7 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 import sledwright.catalog.OfferRow;
 import sledwright.catalog.PlacedCatalog;
@@ -17,6 +17,7 @@ import sledwright.domain.Lot;
 import sledwright.domain.Platform;
 import sledwright.domain.Supply;
 import sledwright.input.Located;
+import sledwright.input.Place;
 import sledwright.words.Sentences;
 
 /**
@@ -26,26 +27,19 @@ import sledwright.words.Sentences;
 final class IdleCompanions implements Audit.Check {
 
     @Override
-    public String id() {
-        return "idle-companion";
-    }
-
-    @Override
-    public List<Warning> look(PlacedCatalog placed) {
+    public void look(PlacedCatalog placed, BiConsumer<Place, String> odd) {
         Catalog catalog = placed.catalog();
         Map<String, SortedSet<String>> homes = homes(catalog);
-        List<Warning> warnings = new ArrayList<>();
         Set<List<String>> seen = new HashSet<>();
         for (Located<OfferRow> row : placed.offers()) {
             OfferRow offer = row.value();
             SortedSet<String> of = homes.getOrDefault(offer.sku(), new TreeSet<>());
             if (!of.isEmpty() && offer.stock().units() > 0 && of.stream().noneMatch(platform -> isThere(platform, catalog))
                     && seen.add(List.of(offer.sku(), offer.lot()))) {
-                warnings.add(new Warning(id(), row.place(), "lot %s offers %s of %s, which only goes with %s, of which nobody has any."
-                        .formatted(offer.lot(), offer.stock().units(), offer.sku(), Sentences.list(List.copyOf(of)))));
+                odd.accept(row.place(), "lot %s offers %s of %s, which only goes with %s, of which nobody has any."
+                        .formatted(offer.lot(), offer.stock().units(), offer.sku(), Sentences.list(List.copyOf(of))));
             }
         }
-        return warnings;
     }
 
     /** Part -> platforms that it goes with. */

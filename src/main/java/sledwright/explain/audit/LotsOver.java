@@ -10,11 +10,6 @@ import sledwright.domain.Catalog;
 final class LotsOver implements OfferCheck {
 
     @Override
-    public String id() {
-        return "lot-over";
-    }
-
-    @Override
     public Function<OfferRow, Optional<String>> messages(Catalog catalog) {
         LocalDate day = catalog.pricedOn();
         return offer -> offer.stock().lastDay().filter(until -> offer.isOver(day)).map(until ->

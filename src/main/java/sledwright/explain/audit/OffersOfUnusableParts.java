@@ -12,11 +12,6 @@ import sledwright.domain.Part;
 final class OffersOfUnusableParts implements OfferCheck {
 
     @Override
-    public String id() {
-        return "unusable-offer";
-    }
-
-    @Override
     public Function<OfferRow, Optional<String>> messages(Catalog catalog) {
         Set<String> unusable = Usable.nowhere(catalog).stream().map(Part::sku).collect(Collectors.toSet());
         return offer -> Optional.of(offer).filter(row -> unusable.contains(row.sku()) && row.stock().units() > 0).map(row ->

@@ -1,6 +1,7 @@
 package sledwright.explain.audit;
 
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 import sledwright.catalog.PlacedCatalog;
 import sledwright.domain.Card;
@@ -10,20 +11,15 @@ import sledwright.domain.MemoryModule;
 import sledwright.domain.Part;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
+import sledwright.input.Place;
 import sledwright.words.Numbers;
 
 /** A processor, memory module, drive or card that no platform takes. */
 final class PartsWithoutPlatform implements Audit.Check {
 
     @Override
-    public String id() {
-        return "no-platform";
-    }
-
-    @Override
-    public List<Warning> look(PlacedCatalog placed) {
-        return Usable.nowhere(placed.catalog()).stream()
-                .map(part -> new Warning(id(), placed.parts().get(part.sku()), message(part, placed.catalog()))).toList();
+    public void look(PlacedCatalog placed, BiConsumer<Place, String> odd) {
+        Usable.nowhere(placed.catalog()).forEach(part -> odd.accept(placed.parts().get(part.sku()), message(part, placed.catalog())));
     }
 
     private static String message(Part part, Catalog catalog) {

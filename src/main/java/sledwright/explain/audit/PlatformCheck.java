@@ -1,10 +1,11 @@
 package sledwright.explain.audit;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiConsumer;
 import sledwright.catalog.PlacedCatalog;
 import sledwright.domain.Catalog;
 import sledwright.domain.Platform;
+import sledwright.input.Place;
 
 /** What can be odd about each platform by itself. */
 interface PlatformCheck extends Audit.Check {
@@ -13,12 +14,8 @@ interface PlatformCheck extends Audit.Check {
     List<String> messages(Platform platform, Catalog catalog);
 
     @Override
-    default List<Warning> look(PlacedCatalog placed) {
-        List<Warning> warnings = new ArrayList<>();
-        for (Platform platform : placed.catalog().platforms()) {
-            messages(platform, placed.catalog())
-                    .forEach(message -> warnings.add(new Warning(id(), placed.parts().get(platform.sku()), message)));
-        }
-        return warnings;
+    default void look(PlacedCatalog placed, BiConsumer<Place, String> odd) {
+        placed.catalog().platforms().forEach(platform -> messages(platform, placed.catalog())
+                .forEach(message -> odd.accept(placed.parts().get(platform.sku()), message)));
     }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiConsumer;
 import sledwright.catalog.OfferRow;
 import sledwright.catalog.PlacedCatalog;
 import sledwright.domain.Catalog;
@@ -18,6 +19,7 @@ import sledwright.domain.MemoryModule;
 import sledwright.domain.Part;
 import sledwright.domain.Processor;
 import sledwright.input.Located;
+import sledwright.input.Place;
 import sledwright.metrics.Throughput;
 import sledwright.words.Numbers;
 
@@ -44,27 +46,19 @@ final class PricesOffTrend implements Audit.Check {
     }
 
     @Override
-    public String id() {
-        return "price-off-trend";
-    }
-
-    @Override
-    public List<Warning> look(PlacedCatalog placed) {
+    public void look(PlacedCatalog placed, BiConsumer<Place, String> odd) {
         Map<Like, List<Priced>> groups = new LinkedHashMap<>();
-        List<Warning> warnings = new ArrayList<>();
         for (Located<OfferRow> row : firstBreaks(placed.offers())) {
             Optional<Part> part = placed.catalog().part(row.value().sku());
             OptionalDouble worth = part.map(known -> worth(known, placed.catalog())).orElse(OptionalDouble.empty());
             if (worth.isPresent() && row.value().price().unitPrice() == 0) {
-                warnings.add(new Warning(id(), row.place(),
-                        "lot %s sells %s for nothing.".formatted(row.value().lot(), row.value().sku())));
+                odd.accept(row.place(), "lot %s sells %s for nothing.".formatted(row.value().lot(), row.value().sku()));
             } else if (worth.isPresent()) {
                 groups.computeIfAbsent(like(part.get(), row.value()), like -> new ArrayList<>())
                         .add(new Priced(row, Math.log(row.value().price().unitPrice() / worth.getAsDouble()), unit(part.get())));
             }
         }
-        groups.forEach((like, priced) -> warnings.addAll(odd(like, priced, placed.catalog())));
-        return warnings;
+        groups.forEach((like, priced) -> look(like, priced, placed.catalog(), odd));
     }
 
     private static List<Located<OfferRow>> firstBreaks(List<Located<OfferRow>> offers) {
@@ -104,24 +98,21 @@ final class PricesOffTrend implements Audit.Check {
         return new Like("processors", ((Processor) part).generation(), "", isNew);
     }
 
-    private List<Warning> odd(Like like, List<Priced> priced, Catalog catalog) {
+    private static void look(Like like, List<Priced> priced, Catalog catalog, BiConsumer<Place, String> odd) {
         if (priced.size() < LEAST_LOTS) {
-            return List.of();
+            return;
         }
         double median = median(priced.stream().map(Priced::log).toList());
         double mad = median(priced.stream().map(each -> Math.abs(each.log() - median)).toList());
-        List<Warning> warnings = new ArrayList<>();
         for (Priced each : priced) {
             double distance = Math.abs(each.log() - median);
             if (distance >= Math.log(LEAST_FACTOR) && MAD_OF_NORMAL * distance > HIGHEST_SCORE * mad) {
                 OfferRow offer = each.row().value();
-                warnings.add(new Warning(id(), each.row().place(),
-                        "lot %s sells %s at %s %s %s; the median of %s like lots (%s) is %s: is the price right?"
+                odd.accept(each.row().place(), "lot %s sells %s at %s %s %s; the median of %s like lots (%s) is %s: is the price right?"
                         .formatted(offer.lot(), offer.sku(), amount(each.log(), catalog), catalog.currency(), each.unit(), priced.size(),
-                        words(like), amount(median, catalog))));
+                        words(like), amount(median, catalog)));
             }
         }
-        return warnings;
     }
 
     private static String words(Like like) {

@@ -10,11 +10,6 @@ import sledwright.domain.Catalog;
 final class SoldBelowCost implements OfferCheck {
 
     @Override
-    public String id() {
-        return "below-cost";
-    }
-
-    @Override
     public Function<OfferRow, Optional<String>> messages(Catalog catalog) {
         return offer -> BelowCost.of(offer, catalog);
     }

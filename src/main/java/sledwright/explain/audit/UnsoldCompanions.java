@@ -16,11 +16,6 @@ import sledwright.words.Sentences;
 final class UnsoldCompanions implements PlatformCheck {
 
     @Override
-    public String id() {
-        return "unsold-companion";
-    }
-
-    @Override
     public List<String> messages(Platform platform, Catalog catalog) {
         List<String> messages = new ArrayList<>();
         for (Need need : platform.expansion().needs()) {
