@@ -35,10 +35,6 @@ public final class Comparer {
     private final Judge judge = new Judge();
     private final Set<Order> judged = Collections.newSetFromMap(new IdentityHashMap<>());
 
-    public Comparer(Catalog catalog) {
-        this(catalog, new Search(catalog));
-    }
-
     /** @param search of the catalogue; what it has learnt serves on */
     public Comparer(Catalog catalog, Search search) {
         this.catalog = catalog;

@@ -94,24 +94,9 @@ public final class Catalog {
         return new Catalog(shop.with(rates), assortment, index, offers, today);
     }
 
-    /** The same shop with what it puts on its documents. */
-    public Catalog with(Stationery own) {
-        return new Catalog(shop.with(own), assortment, index, lots, today);
-    }
-
-    /** The same shop with what it calls its suppliers; the names of its lots are resolved. */
-    public Catalog with(SupplierNames called) {
-        return new Catalog(shop.with(called), assortment, index, lots, today);
-    }
-
     /** The same shop as it answers on another day. */
     public Catalog withToday(LocalDate day) {
         return new Catalog(shop, assortment, index, lots, day);
-    }
-
-    /** The same shop with these parts instead. */
-    public Catalog with(Assortment other) {
-        return new Catalog(shop, other, Index.of(other), lots, today);
     }
 
     /** What the shop says of itself. */

@@ -30,11 +30,6 @@ public record Fitout(List<Volume> volumes, Optional<String> driver, SortedMap<St
         extras = Map.copyOf(extras);
     }
 
-    /** The same in enclosures. */
-    public Fitout in(Optional<Housed> enclosures) {
-        return new Fitout(volumes, driver, cards, extras, enclosures);
-    }
-
     /**
      * A drive in its bay.
      *

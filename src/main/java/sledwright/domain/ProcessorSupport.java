@@ -1,6 +1,5 @@
 package sledwright.domain;
 
-import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 
@@ -16,10 +15,5 @@ public record ProcessorSupport(String socket, Set<String> generations, List<Inte
     public ProcessorSupport {
         generations = Set.copyOf(generations);
         counts = counts.stream().sorted().toList();
-    }
-
-    /** A board without more sockets than the most processors that it runs with. */
-    public ProcessorSupport(String socket, Set<String> generations, List<Integer> counts, double maxTdpW) {
-        this(socket, generations, counts, maxTdpW, Collections.max(counts));
     }
 }

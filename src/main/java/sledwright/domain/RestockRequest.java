@@ -54,20 +54,4 @@ public record RestockRequest(String name, List<DemandClass> classes, double hori
     public double horizonDays() {
         return horizonMonths * DAYS_A_MONTH;
     }
-
-    public RestockRequest withBudget(OptionalLong most) {
-        return with(new Purchases(most, offers()));
-    }
-
-    public RestockRequest withOffers(List<SupplyOffer> others) {
-        return with(new Purchases(budget(), others));
-    }
-
-    private RestockRequest with(Purchases others) {
-        return new RestockRequest(name, classes, horizonMonths, others, depreciation, serviceLevel, samples);
-    }
-
-    public RestockRequest withClasses(List<DemandClass> others) {
-        return new RestockRequest(name, others, horizonMonths, purchases, depreciation, serviceLevel, samples);
-    }
 }

@@ -24,12 +24,4 @@ public record Shop(String name, PriceBasis prices, Map<String, Double> throughpu
     Shop with(Labour rates) {
         return new Shop(name, prices.with(rates), throughputFactors, stationery, suppliers, house, workloads);
     }
-
-    Shop with(Stationery own) {
-        return new Shop(name, prices, throughputFactors, own, suppliers, house, workloads);
-    }
-
-    Shop with(SupplierNames called) {
-        return new Shop(name, prices, throughputFactors, stationery, called, house, workloads);
-    }
 }

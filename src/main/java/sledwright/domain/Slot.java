@@ -27,12 +27,7 @@ public record Slot(String name, int socket, int channel, int position) implement
         return BOARD_ORDER.compare(this, other);
     }
 
-    /** What the trade calls the slot's channel: the socket from 1 and a letter, such as {@code 1A}. */
-    public String channelName() {
-        return channelName(socket, channel);
-    }
-
-    /** The name of a channel, such as {@code 2F}; socket and channel from 0. */
+    /** What the trade calls a channel: the socket from 1 and a letter, such as {@code 2F}; socket and channel from 0. */
     public static String channelName(int socket, int channel) {
         return (socket + 1) + "" + (char) ('A' + channel);
     }

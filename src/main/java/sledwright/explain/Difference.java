@@ -117,12 +117,7 @@ public record Difference(long extra, List<Change> changes) {
     /**
      * One sentence: the extra price of an alternative, what it has more of than the best, and what it has less of. Where it is dearer, the
      * extra price is also shared out over each extra core, GB and GB/s, over each by itself.
-     */
-    public static Sentence sentence(Order alternative, Order best) {
-        return sentence(alternative, best, alternative.price().total() - best.price().total(), "the best");
-    }
-
-    /**
+     *
      * @param extra what is paid more for all machines of the alternative, minor units; below 0: less
      * @param other what the order that it is held against is called
      */

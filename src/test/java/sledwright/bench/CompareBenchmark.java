@@ -14,6 +14,7 @@ import sledwright.compare.Comparison;
 import sledwright.compare.Cost;
 import sledwright.domain.Energy;
 import sledwright.generator.Axis;
+import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
 import sledwright.request.Job;
 
@@ -56,7 +57,7 @@ final class CompareBenchmark {
         Comparison found = null;
         for (int pass = 0; pass < PASSES; pass++) {
             long start = System.nanoTime();
-            found = new Comparer(job.catalog()).compare(job.request(), energy, costs, Arrays.asList(Axis.values()), byPlatform, Deadline.in(LIMIT));
+            found = new Comparer(job.catalog(), new Search(job.catalog())).compare(job.request(), energy, costs, Arrays.asList(Axis.values()), byPlatform, Deadline.in(LIMIT));
             millis = (System.nanoTime() - start) / 1e6;
         }
         times.add(millis);

@@ -39,6 +39,7 @@ import sledwright.domain.Supply;
 import sledwright.domain.Thermal.InletRow;
 import sledwright.input.FaultsException;
 import sledwright.samples.Folders;
+import sledwright.samples.Variations;
 
 class CatalogReaderTest {
 
@@ -137,7 +138,7 @@ class CatalogReaderTest {
         assertThat(shop.suppliers().isOwn("Marsh Trade")).isTrue();
         assertThat(shop.suppliers().isOwn("reedmere Stock")).isTrue();
         assertThat(shop.suppliers().isOwn("Fen & Sons")).isFalse();
-        assertThat(shop.withLots(Map.of()).with(Stationery.PLAIN).suppliers()).isEqualTo(shop.suppliers());
+        assertThat(Variations.of(shop.withLots(Map.of()), Stationery.PLAIN).suppliers()).isEqualTo(shop.suppliers());
         assertThat(CatalogReader.readPlaced(folder).offers()).extracting(row -> row.value().supplier()).doesNotContain("Fen Surplus", " fen surplus ");
     }
 

@@ -16,6 +16,7 @@ import sledwright.domain.Platform;
 import sledwright.domain.Request;
 import sledwright.domain.Supply;
 import sledwright.generator.Axis;
+import sledwright.generator.Search;
 import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
 import sledwright.planner.Judge;
@@ -29,7 +30,7 @@ class ComparerTest {
     private static final Request ASKED = Request.named("any").withRequire(Answers.ASKED.require());
 
     private static Comparison compare(Request request, Optional<Energy> energy, boolean byPlatform, Deadline deadline) {
-        return new Comparer(Answers.SHOP).compare(request, energy, energy.isPresent() ? Arrays.asList(Cost.values()) : List.of(Cost.PRICE),
+        return new Comparer(Answers.SHOP, new Search(Answers.SHOP)).compare(request, energy, energy.isPresent() ? Arrays.asList(Cost.values()) : List.of(Cost.PRICE),
                 Axis.of(request.require()), byPlatform, deadline);
     }
 
@@ -102,7 +103,7 @@ class ComparerTest {
         Platform box = Samples.platform().cooling(Samples.LOW, Answers.DEEP).supplies(odd).make();
         Catalog shop = Shops.of(Answers.SHOP.name(), Answers.SHOP.currency(), Answers.SHOP.pricedOn(), Answers.SHOP.labour(),
                 Answers.SHOP.throughputFactors(), List.of(box), List.copyOf(Answers.SHOP.processors()), List.copyOf(Answers.SHOP.modules()), Answers.SHOP.lots());
-        Comparison comparison = new Comparer(shop).compare(ASKED, Optional.of(ENERGY), Arrays.asList(Cost.values()), List.of(Axis.CORES), false,
+        Comparison comparison = new Comparer(shop, new Search(shop)).compare(ASKED, Optional.of(ENERGY), Arrays.asList(Cost.values()), List.of(Axis.CORES), false,
                 Deadline.never());
         assertThat(comparison.curves()).extracting(Curve::status).containsExactly(Status.PROVED, Status.BEST_FOUND);
         assertThat(comparison.curves().get(1).points()).isNotEmpty();
@@ -111,7 +112,7 @@ class ComparerTest {
 
     @Test
     void togetherEachBeatsEveryCheaperOne() {
-        Together all = new Comparer(Answers.SHOP).together(Request.named("loose"), 0.5, Deadline.never());
+        Together all = new Comparer(Answers.SHOP, new Search(Answers.SHOP)).together(Request.named("loose"), 0.5, Deadline.never());
         assertThat(all.complete()).isTrue();
         assertThat(all.builds()).hasSizeGreaterThan(3);
         for (int i = 0; i < all.builds().size(); i++) {

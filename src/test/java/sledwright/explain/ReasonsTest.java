@@ -95,7 +95,7 @@ class ReasonsTest {
         // 10 cores more in each of two machines.
         long each = Math.round((more.price().total() - less.price().total()) / 20.0);
         assertThat(each).isPositive();
-        assertThat(Difference.sentence(more, less).toString()).contains("10 more cores (20; %s a core)".formatted(more.words(each)));
+        assertThat(difference(more, less).toString()).contains("10 more cores (20; %s a core)".formatted(more.words(each)));
     }
 
     @Test
@@ -151,22 +151,22 @@ class ReasonsTest {
     @Test
     void anAlternativeTellsWhatItBuys() {
         Request any = Request.named("any");
-        assertThat(Difference.sentence(Answers.order(any, Answers.hot()), Answers.order(any, Answers.cool())))
+        assertThat(difference(Answers.order(any, Answers.hot()), Answers.order(any, Answers.cool())))
                 .hasToString("For 258.00 EUR more than the best: 4 more cores (24; 64.50 EUR a core), 128 GB more usable memory "
                         + "(256; 2.02 EUR a GB) and 99.2 more throughput (499.2), but 104 W more load (391).");
-        assertThat(Difference.sentence(Answers.order(any, Answers.sled()), Answers.order(any, Answers.cool())))
+        assertThat(difference(Answers.order(any, Answers.sled()), Answers.order(any, Answers.cool())))
                 .hasToString("For 152.00 EUR less than the best: 101 W less load (186), but 10 fewer cores (10), 76.8 GB/s less memory "
                         + "bandwidth (76.8) and 200 less throughput (200).");
-        assertThat(Difference.sentence(Answers.order(any, Answers.cool()), Answers.order(any, Answers.cool())))
+        assertThat(difference(Answers.order(any, Answers.cool()), Answers.order(any, Answers.cool())))
                 .hasToString("At the price of the best: the same figures.");
-        assertThat(Difference.sentence(Answers.order(any, Answers.coolHeavier()), Answers.order(any, Answers.cool())))
+        assertThat(difference(Answers.order(any, Answers.coolHeavier()), Answers.order(any, Answers.cool())))
                 .hasToString("For 8.00 EUR more than the best: nothing more, but 4 W more load (291).");
     }
 
     @Test
     void severalMachinesAreComparedByTheHeaviest() {
         Request three = Request.named("any").withMachines(2);
-        assertThat(Difference.sentence(Answers.order(three, Answers.cool(), Answers.coolHeavier()),
+        assertThat(difference(Answers.order(three, Answers.cool(), Answers.coolHeavier()),
                 Answers.order(three, Answers.coolHeavier(), Answers.coolHeavier())))
                 .hasToString("For 8.00 EUR less than the best: the same figures in each machine.");
     }
@@ -231,5 +231,9 @@ class ReasonsTest {
                 .volume("system", RaidLevel.LEVEL_1, "front", 2, Equipped.SSD, 0)).build();
         assertThat(reasons(request, build)).contains("Met exactly, with nothing to spare: volume data (960 GB).",
                 "The next tightest requirement is volume system: 480 GB against 300 GB asked, 180 GB to spare (60 %).");
+    }
+
+    private static Sentence difference(Order alternative, Order best) {
+        return Difference.sentence(alternative, best, alternative.price().total() - best.price().total(), "the best");
     }
 }

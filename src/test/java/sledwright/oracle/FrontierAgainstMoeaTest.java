@@ -67,7 +67,7 @@ class FrontierAgainstMoeaTest {
         AtomicInteger builds = new AtomicInteger();
         Seeds.chosen(SEEDS).forEach(seed -> {
             RandomCase that = RandomCase.of(seed, RandomCase.Size.LISTABLE);
-            Together together = new Comparer(that.catalog()).together(that.request(), 0, Deadline.never());
+            Together together = new Comparer(that.catalog(), new Search(that.catalog())).together(that.request(), 0, Deadline.never());
             if (together.complete()) {
                 List<double[]> listed = BruteForce.all(that).stream().map(FrontierAgainstMoeaTest::objectives).toList();
                 List<double[]> found = together.builds().stream().map(order -> objectives(Agreement.candidate(order))).toList();
@@ -87,7 +87,7 @@ class FrontierAgainstMoeaTest {
         for (Objective objective : List.of(Objective.CHEAPEST, Objective.MOST_THROUGHPUT, Objective.MOST_BANDWIDTH, Objective.MOST_MEMORY)) {
             quoted.addAll(search.run(job.request().withObjective(objective).withAlternatives(30, 0.03), Deadline.never()).ranked());
         }
-        Comparison comparison = new Comparer(job.catalog()).compare(job.request(), Optional.empty(), List.of(Cost.PRICE), Axis.of(job.request().require()), false,
+        Comparison comparison = new Comparer(job.catalog(), new Search(job.catalog())).compare(job.request(), Optional.empty(), List.of(Cost.PRICE), Axis.of(job.request().require()), false,
                 Deadline.never());
         for (Curve curve : comparison.curves()) {
             List<double[]> points = curve.points().stream().map(point -> objectives(Agreement.candidate(point.order()), curve.axes().figure())).toList();
@@ -100,7 +100,7 @@ class FrontierAgainstMoeaTest {
     }
 
     private static Comparison compare(RandomCase that) {
-        return new Comparer(that.catalog()).compare(that.request(), Optional.empty(), List.of(Cost.PRICE), Axis.of(that.request().require()), false, Deadline.never());
+        return new Comparer(that.catalog(), new Search(that.catalog())).compare(that.request(), Optional.empty(), List.of(Cost.PRICE), Axis.of(that.request().require()), false, Deadline.never());
     }
 
     /** What is made least: the price, and the figure with its sign turned where more is better. */

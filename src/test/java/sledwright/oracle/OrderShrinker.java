@@ -21,6 +21,7 @@ import sledwright.domain.SupplierNames;
 import sledwright.domain.Request;
 import sledwright.domain.Stationery;
 import sledwright.samples.Shops;
+import sledwright.samples.Variations;
 
 /** Makes an order smaller for as long as something remains true of it: fewer lines, machines, parts, lots and wishes. */
 final class OrderShrinker {
@@ -87,7 +88,7 @@ final class OrderShrinker {
         Shrinker.without(processors).forEach(fewer -> catalogs.add(with(shop, platforms, enclosures, fewer, modules)));
         Shrinker.without(modules).forEach(fewer -> catalogs.add(with(shop, platforms, enclosures, processors, fewer)));
         if (!shop.suppliers().own().isEmpty()) {
-            catalogs.add(shop.with(SupplierNames.AS_WRITTEN));
+            catalogs.add(Variations.of(shop, SupplierNames.AS_WRITTEN));
         }
         shop.lots().forEach((sku, lots) -> {
             Shrinker.without(lots).forEach(fewer -> catalogs.add(shop.withLots(replaced(shop, sku, fewer))));
@@ -109,7 +110,7 @@ final class OrderShrinker {
                 processors, modules, shop.assortment().drives(), shop.assortment().cards(), shop.assortment().extras()), Map.of(), Stationery.PLAIN);
         Map<String, List<Lot>> lots = new LinkedHashMap<>(shop.lots());
         lots.keySet().removeIf(sku -> fewer.part(sku).isEmpty());
-        return fewer.withLots(lots).with(shop.suppliers());
+        return Variations.of(fewer.withLots(lots), shop.suppliers());
     }
 
     private static Map<String, List<Lot>> replaced(Catalog shop, String sku, List<Lot> lots) {

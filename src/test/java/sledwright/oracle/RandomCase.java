@@ -25,6 +25,7 @@ import sledwright.domain.Processor;
 import sledwright.domain.Request;
 import sledwright.domain.Slot;
 import sledwright.samples.Shops;
+import sledwright.samples.Variations;
 
 /** A small catalogue and a request on it, the same for the same seed. */
 record RandomCase(long seed, Catalog catalog, Request request) {
@@ -81,7 +82,7 @@ record RandomCase(long seed, Catalog catalog, Request request) {
         Assortment all = catalog.assortment();
         Assortment other = new Assortment(List.copyOf(platforms), all.enclosures(), List.copyOf(processors), List.copyOf(modules), all.drives(),
                 all.cards(), all.extras());
-        return new RandomCase(seed, catalog.with(other).withLots(lots), request);
+        return new RandomCase(seed, Variations.of(catalog, other).withLots(lots), request);
     }
 
     /** Sku -> lots of everything on sale. */

@@ -50,6 +50,7 @@ import sledwright.domain.Stationery;
 import sledwright.domain.Supply;
 import sledwright.domain.VolumeWish;
 import sledwright.samples.Shops;
+import sledwright.samples.Variations;
 
 /** Gives a random case drives, cards, extras, bays, slots, needs and enclosures, and asks for them; always the same of the same case. */
 final class RandomEquipment {
@@ -80,7 +81,7 @@ final class RandomEquipment {
         Map<String, List<Lot>> supplied = new LinkedHashMap<>();
         catalog.lots().forEach((sku, list) -> supplied.put(sku, plain.part(sku).isPresent() ? list : list.stream().map(lot -> new Lot(sku,
                 lot.lot(), added.any(RandomOrder.SUPPLIERS), lot.condition(), lot.stock(), lot.breaks(), false)).toList()));
-        Catalog shop = catalog.withLots(supplied).with(plain.suppliers());
+        Catalog shop = Variations.of(catalog.withLots(supplied), plain.suppliers());
         List<OrderLine> lines = new ArrayList<>(bare.order().lines());
         lines.replaceAll(line -> added.chance(0.2) ? line : added.equipped(line, shop, bare.order().onHand()));
         OrderRequest order = bare.order();

@@ -39,6 +39,7 @@ import sledwright.generator.Search;
 import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
 import sledwright.samples.Shops;
+import sledwright.samples.Variations;
 
 /** A small shop and an order on it, the same for the same seed. */
 record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
@@ -126,7 +127,7 @@ record RandomOrder(long seed, Catalog catalog, OrderRequest order) {
         OrderRequest order = new OrderRequest("random", lines, random.nextInt(4) == 0 ? OptionalInt.of(random.nextInt(1, 3)) : OptionalInt.empty(),
                 random.nextInt(4) == 0 ? random.nextInt(1, 60) * (seed % 3 == 0 ? DEAR : 100) : 0, random.nextInt(3) == 0 ? random.nextInt(1, 13) * 100 : 0, own);
         boolean shelf = others.nextInt(3) == 0;
-        return new RandomOrder(seed, shelf ? catalog.with(new SupplierNames(Map.of(), Set.of(others.nextInt(2) == 0 ? "birch" : "cedar"))) : catalog, order);
+        return new RandomOrder(seed, shelf ? Variations.of(catalog, new SupplierNames(Map.of(), Set.of(others.nextInt(2) == 0 ? "birch" : "cedar"))) : catalog, order);
     }
 
     private static OrderLine inOwnEnclosures(OrderLine line) {

@@ -1,6 +1,7 @@
 package sledwright.oracle;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -148,7 +149,7 @@ final class RandomParts {
         int sockets = counts.get(counts.size() - 1);
         Board board = new Board(sockets, channels, slots, "outermost", chance(0.8) ? List.of() : ownNames(sockets * channels * slots));
         Set<String> generations = pick(Set.of("Kestrel 1", "Kestrel 2"), Set.of("Kestrel 1", "Kestrel 2"), Set.of("Kestrel 2"));
-        ProcessorSupport support = new ProcessorSupport("LK3", generations, counts, pick(105, 150, 150, 150, 165));
+        ProcessorSupport support = new ProcessorSupport("LK3", generations, counts, pick(105, 150, 150, 150, 165), Collections.max(counts));
         String sku = "P" + number;
         offer(sku, between(5000, 15000), 5, stocked(number));
         return new Platform(sku, "random platform", support, memory(channels, slots), board,

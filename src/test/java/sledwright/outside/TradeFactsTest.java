@@ -104,7 +104,7 @@ class TradeFactsTest {
         Build best = best(shop, asked(require().processors(processors).memoryGb(32.0 * modules).make()));
         assertThat(best.modules()).hasSize(modules);
         assertThat(best.modules().keySet()).extracting(Slot::position).containsOnly(0);
-        assertThat(best.modules().keySet().stream().map(Slot::channelName).collect(Collectors.toSet())).hasSize(modules);
+        assertThat(best.modules().keySet().stream().map(slot -> Slot.channelName(slot.socket(), slot.channel())).collect(Collectors.toSet())).hasSize(modules);
     }
 
     /** Three of four ranks break the limit of eight, so the third slots stay empty or take modules of fewer ranks. */

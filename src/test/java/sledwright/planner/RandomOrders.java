@@ -102,7 +102,7 @@ final class RandomOrders {
         Request request = request().withEquipment(equipment());
         Optional<Housed> around = random.nextInt(3) > 0 ? Optional.empty()
                 : Optional.of(new Housed(FRAME, pick(FRAME.supplies()), 1 + random.nextInt(2)));
-        List<Build> kinds = IntStream.range(0, 1 + random.nextInt(2)).mapToObj(i -> build(pick(PLATFORMS)).with(fitout().in(around))).toList();
+        List<Build> kinds = IntStream.range(0, 1 + random.nextInt(2)).mapToObj(i -> build(pick(PLATFORMS)).with(fitout(around))).toList();
         List<Build> machines = IntStream.range(0, request.machines()).mapToObj(i -> kinds.get(i % kinds.size())).toList();
         List<Pick> picks = new ArrayList<>();
         machines.forEach(machine -> machine.partCounts().forEach((sku, units) -> {
@@ -177,6 +177,11 @@ final class RandomOrders {
     }
 
     /** Drives and cards in any bays and slots, with any driver; they rarely keep all rules. */
+    private Fitout fitout(Optional<Housed> around) {
+        Fitout bare = fitout();
+        return new Fitout(bare.volumes(), bare.driver(), bare.cards(), bare.extras(), around);
+    }
+
     private Fitout fitout() {
         FitoutSketch fitout = new FitoutSketch();
         if (random.nextBoolean()) {

@@ -26,6 +26,7 @@ import sledwright.domain.RestockRequest;
 import sledwright.domain.SupplyOffer;
 import sledwright.generator.time.Deadline;
 import sledwright.samples.Samples;
+import sledwright.samples.Variations;
 
 class RestockerTest {
 
@@ -101,7 +102,7 @@ class RestockerTest {
     /** Modules stand there that are worth more than what suppliers ask for some. */
     @Test
     void boundCountsWhatCheapPurchasesSpare() {
-        RestockRequest request = two(OptionalLong.of(70_000), 40, 0).withOffers(List.of(SmallShop.offer("BOX", 10_000, 8, 1, 0), SmallShop.offer("R16", 1500, 6, 1, 0),
+        RestockRequest request = Variations.offers(two(OptionalLong.of(70_000), 40, 0), List.of(SmallShop.offer("BOX", 10_000, 8, 1, 0), SmallShop.offer("R16", 1500, 6, 1, 0),
                 SmallShop.offer("R16", 700, 3, 1, 0), SmallShop.offer("R32", 4500, 8, 2, 0)));
         Catalog shop = SmallShop.with(Samples.lot("R16", "M1", 4, 2000), Samples.lot("R32", "M2", 0, 5000));
         assertThat(new Program(new Shelves(shop, request), new Choices(new Shelves(shop, request), Deadline.never())).bargains()).hasSize(3);
@@ -184,7 +185,7 @@ class RestockerTest {
         List<DemandClass> hasty = patient.classes().stream().map(asked -> new DemandClass(asked.name(),
                 asked.request().withLimit(Samples.limit().leadDays(0).make()), asked.orders(), asked.margin(), asked.accepted(), asked.loss())).toList();
         double waited = SmallShop.plan(patient).classes().get(0).filled().with();
-        double left = SmallShop.plan(patient.withClasses(hasty)).classes().get(0).filled().with();
+        double left = SmallShop.plan(Variations.classes(patient, hasty)).classes().get(0).filled().with();
         assertThat(left).isLessThan(0.6).isLessThan(waited);
     }
 
@@ -206,16 +207,16 @@ class RestockerTest {
                 SmallShop.offer("BOX", 10_000, 50, 1, 0));
         Catalog shop = SmallShop.with(Samples.lot("BOX", "B1", 1, 12_000), Samples.lot("R16", "M1", 1000, 2000));
         assertThat(Restocker.plan(shop, usual, 0, Deadline.never(), line -> { }).buys()).isNotEmpty();
-        RestockRequest absurd = usual.withOffers(List.of(SmallShop.offer("BOX", 100_000, 50, 1, 0)));
+        RestockRequest absurd = Variations.offers(usual, List.of(SmallShop.offer("BOX", 100_000, 50, 1, 0)));
         assertThat(Restocker.plan(shop, absurd, 0, Deadline.never(), line -> { }).buys()).isEmpty();
     }
 
     @Test
     void aClassThatDoublesIsBoughtFor() {
-        RestockRequest usual = two(OptionalLong.empty(), 300, 0).withOffers(List.of(SmallShop.offer("BOX", 10_000, 80, 1, 0),
+        RestockRequest usual = Variations.offers(two(OptionalLong.empty(), 300, 0), List.of(SmallShop.offer("BOX", 10_000, 80, 1, 0),
                 SmallShop.offer("R16", 2000, 80, 4, 0), SmallShop.offer("R32", 4500, 80, 2, 0)));
         DemandClass large = usual.classes().get(1);
-        RestockRequest doubled = usual.withClasses(List.of(usual.classes().get(0), new DemandClass(large.name(), large.request(),
+        RestockRequest doubled = Variations.classes(usual, List.of(usual.classes().get(0), new DemandClass(large.name(), large.request(),
                 new OrdersByMonth.Months(List.of(2, 6, 4)), large.margin(), large.accepted(), large.loss())));
         assertThat(SmallShop.plan(doubled).cost()).isGreaterThan(SmallShop.plan(usual).cost());
     }
@@ -227,7 +228,7 @@ class RestockerTest {
         Catalog shop = SmallShop.with(Samples.lot("R16", "M1", 1000, 2000));
         assertThat(Restocker.plan(shop, usual, 0, Deadline.never(), line -> { }).buys()).isNotEmpty()
                 .allSatisfy(buy -> assertThat(buy.offer().supplier()).isEqualTo("Reed"));
-        RestockRequest absurd = usual.withOffers(List.of(usual.offers().get(0), new SupplyOffer("BOX", "Reed", Condition.USED, 900_000, 50, 1, 0)));
+        RestockRequest absurd = Variations.offers(usual, List.of(usual.offers().get(0), new SupplyOffer("BOX", "Reed", Condition.USED, 900_000, 50, 1, 0)));
         assertThat(Restocker.plan(shop, absurd, 0, Deadline.never(), line -> { }).buys()).isNotEmpty()
                 .allSatisfy(buy -> assertThat(buy.offer().supplier()).isEqualTo("Quarry"));
     }
@@ -236,7 +237,7 @@ class RestockerTest {
     void halfTheMoneyBuysLessAndEarnsLessButNothingElseChanges() {
         RestockRequest usual = two(OptionalLong.of(90_000), 300, 0);
         RestockPlan whole = SmallShop.plan(usual);
-        RestockPlan half = SmallShop.plan(usual.withBudget(OptionalLong.of(45_000)));
+        RestockPlan half = SmallShop.plan(Variations.budget(usual, OptionalLong.of(45_000)));
         assertThat(half.cost()).isLessThanOrEqualTo(45_000);
         assertThat(half.earned().with().mean()).isLessThan(whole.earned().with().mean() - whole.earned().with().halfWidth());
         assertThat(half.earned().without()).isEqualTo(whole.earned().without());

@@ -2,6 +2,7 @@ package sledwright.samples;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -166,7 +167,7 @@ public final class PlatformSketch {
     }
 
     public Platform make() {
-        ProcessorSupport processors = new ProcessorSupport("LK3", generations, counts, maxTdpW);
+        ProcessorSupport processors = new ProcessorSupport("LK3", generations, counts, maxTdpW, Collections.max(counts));
         MemorySupport memory = new MemorySupport(memoryGeneration, channels, slotsPerChannel, rankLimits, speeds,
                 new ModuleMix(maxDistinctCapacities, mixedWidths, countsPerSocket), new MemoryModes(mirroredFraction, rankSparing));
         return new Platform(sku, sku, processors, memory,

@@ -48,11 +48,6 @@ final class Incumbent {
         return cost;
     }
 
-    /** No order takes less, scaled; {@link Long#MIN_VALUE}: not known yet. */
-    long bound() {
-        return bound;
-    }
-
     boolean isWhole() {
         return best.missing() == 0;
     }

@@ -28,6 +28,7 @@ import sledwright.generator.time.Deadline;
 import sledwright.samples.Equipped;
 import sledwright.samples.PlatformSketch;
 import sledwright.samples.Samples;
+import sledwright.samples.Variations;
 
 /** What a platform lacks on which nothing can be had, whatever is asked. */
 class LacksTest {
@@ -82,12 +83,12 @@ class LacksTest {
     @Test
     void partsThatComeWithOthers() {
         Catalog plain = shop(box().expansion(Equipped.EXPANSION).make(), P, R16);
-        Catalog equipped = plain.with(new Assortment(plain.platforms(), List.of(), plain.processors(), plain.modules(), List.of(), List.of(),
+        Catalog equipped = Variations.of(plain, new Assortment(plain.platforms(), List.of(), plain.processors(), plain.modules(), List.of(), List.of(),
                 List.of(Equipped.FANS, Equipped.BLANK)));
         lacks(equipped, "in-stock", "No lot offers BLANK, which it needs.");
         Catalog sled = shop(box().supplies().budgetW(400).make(), P, R16);
         Enclosure frame = new Enclosure("FRAME", "frame", Set.of("BOX"), 4, 60, 0, List.of(Samples.supply("FEED", 2, 1, 900, 0, Map.of())));
-        Catalog framed = sled.with(new Assortment(sled.platforms(), List.of(frame), sled.processors(), sled.modules(), List.of(), List.of(), List.of()));
+        Catalog framed = Variations.of(sled, new Assortment(sled.platforms(), List.of(frame), sled.processors(), sled.modules(), List.of(), List.of(), List.of()));
         assertThat(lacksWith("BOX", framed)).isEqualTo("No lot offers an enclosure for it: FRAME.");
         Map<String, List<Lot>> lots = new HashMap<>(framed.lots());
         lots.put("FRAME", List.of(Samples.lot("FRAME", "F1", 2, 9000)));

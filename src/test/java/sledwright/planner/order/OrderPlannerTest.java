@@ -41,6 +41,7 @@ import sledwright.generator.time.Deadline;
 import sledwright.planner.linear.LinearProgram;
 import sledwright.samples.PlatformSketch;
 import sledwright.samples.Samples;
+import sledwright.samples.Variations;
 
 /** Small orders whose answer can be found by hand; {@code OrderAgainstCpSatTest} has the rest. */
 class OrderPlannerTest {
@@ -88,7 +89,7 @@ class OrderPlannerTest {
         OrderOutcome counted = plan(shop, line(1, 8, Set.of()), OptionalInt.of(1), 500, 0);
         assertThat(counted.status()).isEqualTo(OrderStatus.PROVED);
         assertThat(counted.best()).isEqualTo(10_000 + 1_200 + 5_000 + 2_000 + 500);
-        OrderOutcome own = plan(shop.with(new SupplierNames(Map.of(), Set.of("own"))), line(1, 8, Set.of()), OptionalInt.of(1), 500, 0);
+        OrderOutcome own = plan(Variations.of(shop, new SupplierNames(Map.of(), Set.of("own"))), line(1, 8, Set.of()), OptionalInt.of(1), 500, 0);
         assertThat(own.status()).isEqualTo(OrderStatus.PROVED);
         assertThat(own.best()).isEqualTo(10_000 + 1_000 + 5_000 + 2_000 + 500);
         assertThat(own.price().delivery()).isEqualTo(500);
@@ -145,7 +146,7 @@ class OrderPlannerTest {
         Enclosure frame = new Enclosure("FRAME", "frame", Set.of("BOX"), 4, 60, 0, List.of(Samples.supply("FEED", 2, 1, 200, 0, Map.of())));
         Catalog bare = shop(lot("BOX", "north", 5, 10_000), lot("LOW", "north", 5, 1_000), lot("P10", "north", 5, 5_000), lot("M8", "north", 5, 2_000),
                 lot("FRAME", "north", 5, 3_000), lot("FEED", "north", 9, 500));
-        Catalog shop = bare.with(new Assortment(bare.platforms(), List.of(frame), bare.processors(), bare.modules(), List.of(), List.of(), List.of()));
+        Catalog shop = Variations.of(bare, new Assortment(bare.platforms(), List.of(frame), bare.processors(), bare.modules(), List.of(), List.of(), List.of()));
         OrderOutcome outcome = plan(shop, line(2, 8, Set.of()), OptionalInt.empty(), 0, 0);
         assertThat(outcome.status()).isEqualTo(OrderStatus.IMPOSSIBLE);
         assertThat(outcome.shortages().most()).isTrue();
@@ -160,7 +161,7 @@ class OrderPlannerTest {
         Enclosure frame = new Enclosure("FRAME", "frame", Set.of("BOX"), 2, 60, 0, List.of(Samples.supply("FEED", 2, 1, 900, 0, Map.of())));
         Catalog bare = shop(lot("BOX", "north", 9, 10_000), lot("LOW", "north", 9, 1_000), lot("P10", "north", 9, 5_000), lot("M8", "north", 9, 2_000),
                 lot("FRAME", "north", 1, 3_000), lot("FEED", "north", 2, 500));
-        Catalog shop = bare.with(new Assortment(bare.platforms(), List.of(frame), bare.processors(), bare.modules(), List.of(), List.of(), List.of()));
+        Catalog shop = Variations.of(bare, new Assortment(bare.platforms(), List.of(frame), bare.processors(), bare.modules(), List.of(), List.of(), List.of()));
         Request asked = line(3, 8, Set.of()).request();
         OrderLine own = new OrderLine("own", asked.withEquipment(asked.equipment().withEnclosure(EnclosureFrom.OWN)), 1, false);
         OrderOutcome outcome = plan(shop, new OrderRequest("order", List.of(line(2, 8, Set.of()), own), OptionalInt.empty(), 0, 0, Map.of()));

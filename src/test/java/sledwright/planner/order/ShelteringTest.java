@@ -32,6 +32,7 @@ import sledwright.planner.order.OrderOutcome.Unhoused;
 import sledwright.planner.order.OrderOutcome.Unsold;
 import sledwright.samples.PlatformSketch;
 import sledwright.samples.Samples;
+import sledwright.samples.Variations;
 
 /** Sleds that nothing on offer feeds or houses, while the catalogue knows parts with which it would do. */
 class ShelteringTest {
@@ -62,7 +63,7 @@ class ShelteringTest {
             enclosures.add(STRONG);
         }
         Catalog known = Samples.catalog(platforms, processors, List.of(M8));
-        Catalog all = known.with(new Assortment(platforms, enclosures, processors, List.of(M8), List.of(), List.of(), List.of()));
+        Catalog all = Variations.of(known, new Assortment(platforms, enclosures, processors, List.of(M8), List.of(), List.of(), List.of()));
         return all.withLots(all.parts().stream().map(Part::sku).filter(sku -> !unsold.contains(sku)).distinct()
                 .collect(Collectors.toMap(sku -> sku, sku -> List.of(lot(sku)))));
     }

@@ -23,6 +23,7 @@ import sledwright.domain.Request;
 import sledwright.domain.Shortlist;
 import sledwright.domain.Stationery;
 import sledwright.generator.Axis;
+import sledwright.generator.Search;
 import sledwright.generator.time.Deadline;
 import sledwright.input.Source;
 import sledwright.report.page.Wording;
@@ -41,7 +42,7 @@ class ComparePageTest {
             new Goal(JOB.request().objective(), JOB.request().worth(), JOB.request().licence()), Shortlist.PLAIN, PartChoice.of(JOB.request().platforms()));
 
     private static String page(Request request, boolean byPlatform, Axis... axes) {
-        Comparer comparer = new Comparer(JOB.catalog());
+        Comparer comparer = new Comparer(JOB.catalog(), new Search(JOB.catalog()));
         return ComparePage.of(CompareView.of(comparer.compare(request, Optional.of(new Energy(4, 28, 0.6)), Arrays.asList(Cost.values()), List.of(axes),
                 byPlatform, Deadline.never()).with(comparer.together(request, 0.5, Deadline.never())), JOB.catalog()), JOB);
     }
@@ -133,7 +134,7 @@ class ComparePageTest {
     @Test
     void taxIsNamed() {
         assertThat(page(JOB.request(), false, Axis.LOAD)).contains("of 16 November 2026 before VAT").contains("Before VAT, which is 20\u00a0% of it.");
-        assertThat(new CompareWords(CompareView.of(new Comparer(JOB.catalog()).compare(JOB.request().withLimit(LOW), Optional.empty(), List.of(Cost.PRICE), List.of(Axis.LOAD),
+        assertThat(new CompareWords(CompareView.of(new Comparer(JOB.catalog(), new Search(JOB.catalog())).compare(JOB.request().withLimit(LOW), Optional.empty(), List.of(Cost.PRICE), List.of(Axis.LOAD),
                 false, Deadline.never()), JOB.catalog()), Wording.of(JOB.catalog())).notes(Stationery.PLAIN)).extracting(CompareWords.Note::term).doesNotContain("Price");
     }
 

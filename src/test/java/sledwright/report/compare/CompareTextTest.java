@@ -17,6 +17,7 @@ import sledwright.desk.view.CompareView.Scope;
 import sledwright.generator.Axis;
 import sledwright.generator.Doubts;
 import sledwright.generator.Doubts.Cause;
+import sledwright.generator.Search;
 import sledwright.generator.Status;
 import sledwright.generator.time.Deadline;
 import sledwright.input.Source;
@@ -33,7 +34,7 @@ class CompareTextTest {
 
     /** The whole comparison, as if only a given number of points of its curve were proved. */
     private static CompareView cut(int proved, Optional<BigDecimal> bound, Doubts doubts) {
-        CompareView whole = CompareView.of(new Comparer(JOB.catalog()).compare(JOB.request(), Optional.empty(), List.of(Cost.PRICE), List.of(Axis.CORES), false,
+        CompareView whole = CompareView.of(new Comparer(JOB.catalog(), new Search(JOB.catalog())).compare(JOB.request(), Optional.empty(), List.of(Cost.PRICE), List.of(Axis.CORES), false,
                 Deadline.never()), JOB.catalog());
         CurveView curve = whole.curves().get(0);
         assertThat(curve.points()).hasSizeGreaterThan(2);

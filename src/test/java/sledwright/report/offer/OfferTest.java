@@ -29,6 +29,7 @@ import sledwright.generator.Status;
 import sledwright.planner.Outcome;
 import sledwright.report.page.Wording;
 import sledwright.samples.Answers;
+import sledwright.samples.Variations;
 import sledwright.words.Sentence;
 
 class OfferTest {
@@ -39,7 +40,7 @@ class OfferTest {
     }
 
     private static Catalog taxed(String percent) {
-        return Answers.SHOP.with(new Stationery(List.of(), List.of(), new SalesTax(Optional.of(new BigDecimal(percent)), "VAT"), List.of(),
+        return Variations.of(Answers.SHOP, new Stationery(List.of(), List.of(), new SalesTax(Optional.of(new BigDecimal(percent)), "VAT"), List.of(),
                 OptionalInt.of(30), Locale.ENGLISH, Paper.A4));
     }
 

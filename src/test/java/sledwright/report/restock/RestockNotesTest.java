@@ -26,6 +26,7 @@ import sledwright.request.RequestReader;
 import sledwright.report.text.Screen;
 import sledwright.restock.RestockPlan;
 import sledwright.restock.Restocker;
+import sledwright.samples.Variations;
 
 /** What stands beside a plan: how sure it is, and what its way of serving costs. */
 class RestockNotesTest {
@@ -53,7 +54,7 @@ class RestockNotesTest {
     /** All 8 modules that the only supplier has. */
     @Test
     void purchaseOrdersSayWhoHasNoMoreAndWhatIsTheShopsOwn() throws IOException {
-        RestockPlan plan = Restocker.plan(JOB.catalog(), JOB.plan().withOffers(List.of(new SupplyOffer("M08", "Quarry Parts", Condition.USED, 200, 8, 4, 3))), 0,
+        RestockPlan plan = Restocker.plan(JOB.catalog(), Variations.offers(JOB.plan(), List.of(new SupplyOffer("M08", "Quarry Parts", Condition.USED, 200, 8, 4, 3))), 0,
                 Deadline.never(), line -> { });
         RestockView view = new RestockView(plan, JOB.catalog(), 0, List.of());
         assertThat(view.orders()).singleElement().satisfies(order -> {
@@ -63,7 +64,7 @@ class RestockNotesTest {
         });
         assertThat(RestockText.of(view, Screen.PLAIN)).contains("Purchase order to Quarry Parts").contains("It has no more").doesNotContain("own shelf");
         assertThat(RestockPage.of(view)).contains("Purchase order to Quarry Parts").contains("It has no more of it.");
-        RestockView own = new RestockView(plan, JOB.catalog().with(new SupplierNames(Map.of(), Set.of("quarry parts"))), 0, List.of());
+        RestockView own = new RestockView(plan, Variations.of(JOB.catalog(), new SupplierNames(Map.of(), Set.of("quarry parts"))), 0, List.of());
         assertThat(RestockText.of(own, Screen.PLAIN).replaceAll("\\s+", " ")).contains("This is the shop's own shelf: nothing has to be ordered.");
         Map<String, String> files = new HashMap<>();
         try (ZipInputStream workbook = new ZipInputStream(new ByteArrayInputStream(RestockSheets.of(view)))) {

@@ -21,6 +21,7 @@ import sledwright.planner.order.market.Columns;
 import sledwright.planner.order.market.Market;
 import sledwright.planner.order.market.ScaledMoney;
 import sledwright.samples.Samples;
+import sledwright.samples.Variations;
 
 class ColumnGenerationTest {
 
@@ -34,7 +35,7 @@ class ColumnGenerationTest {
         Catalog bare = Samples.catalog(List.of(Samples.platform().counts(1).channels(2, 1).supplies().make()), List.of(Samples.P10), List.of(module),
                 Samples.lot("BOX", "A", 9, 10_000), Samples.lot("LOW", "A", 9, 1_000), Samples.lot("P10", "A", 9, 5_000),
                 Samples.lot("M8", "A", 9, 2_000), Samples.lot("FRAME", "A", 9, 30_000), Samples.lot("FEED", "A", 9, 500));
-        Catalog shop = bare.with(new Assortment(bare.platforms(), List.of(frame), bare.processors(), bare.modules(), List.of(), List.of(), List.of()));
+        Catalog shop = Variations.of(bare, new Assortment(bare.platforms(), List.of(frame), bare.processors(), bare.modules(), List.of(), List.of(), List.of()));
         Request asked = Request.named("web").withRequire(Samples.require().memoryGb(8).make());
         OrderLine two = new OrderLine("two", asked.withMachines(2), 1, uniform);
         OrderLine three = new OrderLine("three", asked.withMachines(3), 1, uniform);
