@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalLong;
 import java.util.Set;
+import java.util.function.LongUnaryOperator;
 
 /**
  * Units of one part from one source, at one price list.
@@ -68,6 +69,12 @@ public record Lot(String sku, String lot, String supplier, Condition condition, 
     /** The same lot where every unit that it sells costs as much, minor units. */
     public Lot at(long unitPrice) {
         return with(available(), List.of(new PriceBreak(minQuantity(), unitPrice, OptionalLong.empty())));
+    }
+
+    /** The same lot where each unit price of its list is another. */
+    public Lot withPrices(LongUnaryOperator other) {
+        return with(available(), breaks.stream().map(step -> new PriceBreak(step.minQuantity(), other.applyAsLong(step.unitPrice()),
+                step.unitCost())).toList());
     }
 
     /** Units in the lot. */

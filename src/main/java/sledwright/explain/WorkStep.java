@@ -35,15 +35,8 @@ public record WorkStep(Order order, double share, boolean within, boolean freed,
 
     private static final double MILLIONTH = 1e-6;
 
-    /** What is exchanged. */
-    public enum Kind {
-        MACHINE, PROCESSORS, MEMORY,
-        /** Of the same memory. */
-        SPEED
-    }
-
     /** One exchange, in words of part numbers and counts. */
-    public record Swap(Kind kind, String from, String to) {
+    public record Swap(String from, String to) {
     }
 
     public WorkStep {
@@ -73,20 +66,20 @@ public record WorkStep(Order order, double share, boolean within, boolean freed,
         Build one = PowerDraw.heaviest(order.machines());
         Build other = PowerDraw.heaviest(best.machines());
         List<Swap> swaps = new ArrayList<>();
-        swap(swaps, Kind.MACHINE, build -> build.platform().sku(), one, other);
-        swap(swaps, Kind.PROCESSORS, build -> "%s x %s".formatted(build.processors().size(), build.processor().sku()), one, other);
-        swap(swaps, Kind.MEMORY, WorkStep::memory, one, other);
+        swap(swaps, build -> build.platform().sku(), one, other);
+        swap(swaps, build -> "%s x %s".formatted(build.processors().size(), build.processor().sku()), one, other);
+        swap(swaps, WorkStep::memory, one, other);
         if (memory(one).equals(memory(other)) && reached.speed().mts() != before.speed().mts()) {
-            swaps.add(new Swap(Kind.SPEED, before.speed().mts() + " MT/s", reached.speed().mts() + " MT/s"));
+            swaps.add(new Swap(before.speed().mts() + " MT/s", reached.speed().mts() + " MT/s"));
         }
         boolean freed = before.workHeldBy() == WorkDone.Held.MEMORY && reached.workHeldBy() != WorkDone.Held.MEMORY;
         return new WorkStep(order, reached.work() / before.work() - 1, Budget.allows(best.request().limit(), order.price().total()), freed,
                 swaps);
     }
 
-    private static void swap(List<Swap> swaps, Kind kind, Function<Build, String> words, Build one, Build other) {
+    private static void swap(List<Swap> swaps, Function<Build, String> words, Build one, Build other) {
         if (!words.apply(one).equals(words.apply(other))) {
-            swaps.add(new Swap(kind, words.apply(other), words.apply(one)));
+            swaps.add(new Swap(words.apply(other), words.apply(one)));
         }
     }
 

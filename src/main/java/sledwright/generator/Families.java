@@ -46,8 +46,6 @@ import sledwright.rules.Rulebook;
 import sledwright.rules.choice.RequiredPart;
 import sledwright.rules.cooling.InletLimit;
 import sledwright.rules.memory.ModeSupported;
-import sledwright.rules.power.PowerBudget;
-import sledwright.rules.power.PowerSupply;
 import sledwright.rules.processor.SocketMatch;
 import sledwright.rules.stock.Budget;
 import sledwright.rules.target.PowerLimit;
@@ -239,7 +237,7 @@ final class Families {
         }
         complete.sort(ranking.promisingFirst());
         Platform platform = frames.get(0).platform();
-        return new Family(platform, count, kit, complete, market.options(platform, kit, count, barred), need);
+        return new Family(platform, complete, market.options(platform, kit, count, barred), need);
     }
 
     /** Frames with all that completes them, one for each range of loads in which that is the same. */
@@ -316,9 +314,7 @@ final class Families {
 
     /** Modules only add to the load, so a frame that is too heavy without them is useless. */
     private boolean carries(Frame frame) {
-        double leastW = Watts.of(frame.microwatts());
-        return PowerLimit.allows(request.limit(), leastW) && PowerBudget.allows(frame.platform(), leastW)
-                && (frame.supply().isEmpty() || PowerSupply.allows(frame.supply().get(), request.limit(), leastW));
+        return frame.carries(Watts.of(frame.microwatts()), request.limit());
     }
 
     private List<Frame> undominated(List<Frame> frames) {

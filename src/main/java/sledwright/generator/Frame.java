@@ -2,6 +2,7 @@ package sledwright.generator;
 
 import java.util.Optional;
 import java.util.Set;
+import sledwright.domain.Limits;
 import sledwright.domain.ModuleType;
 import sledwright.domain.Platform;
 import sledwright.domain.Processor;
@@ -11,6 +12,9 @@ import sledwright.generator.draw.Watts;
 import sledwright.generator.fitout.Completion;
 import sledwright.metrics.Quantity;
 import sledwright.rules.Parts;
+import sledwright.rules.power.PowerBudget;
+import sledwright.rules.power.PowerSupply;
+import sledwright.rules.target.PowerLimit;
 
 /**
  * A machine without its memory.
@@ -63,6 +67,12 @@ record Frame(Parts parts, Set<ModuleType> types, Computing computing, long price
     /** Whether machines whose modules load at least so much can have the completion. */
     boolean maySuit(double moduleW) {
         return Watts.of(microwatts - completion.fitted().microwatts()) + moduleW <= Watts.of(completion.atMost()) + 1e-6;
+    }
+
+    /** Whether a machine of it may load so much. */
+    boolean carries(double loadW, Limits limits) {
+        return PowerLimit.allows(limits, loadW) && PowerBudget.allows(platform(), loadW)
+                && (supply().isEmpty() || PowerSupply.allows(supply().get(), limits, loadW));
     }
 
     /** Whether this frame can stand for another wherever that is chosen: no dearer, hotter, slower or narrower in anything. */

@@ -22,8 +22,6 @@ import sledwright.generator.time.OutOfTimeException;
 import sledwright.generator.time.TooLargeException;
 import sledwright.metrics.Figures;
 import sledwright.metrics.WorkDone;
-import sledwright.rules.power.PowerBudget;
-import sledwright.rules.power.PowerSupply;
 import sledwright.rules.stock.Budget;
 import sledwright.rules.target.PowerLimit;
 import sledwright.rules.target.Target;
@@ -140,7 +138,7 @@ final class Query {
             double usableGb = leastUsableGb(frame) - MILLIONTH;
             double memoryW = option.leastW(usableGb);
             double leastW = Watts.of(frame.microwatts()) + memoryW - MILLIONTH;
-            if (leastW > zone.loadW() || !carries(frame, leastW) || !frame.maySuit(memoryW - MILLIONTH)) {
+            if (leastW > zone.loadW() || !frame.carries(leastW, limits) || !frame.maySuit(memoryW - MILLIONTH)) {
                 return Double.POSITIVE_INFINITY;
             }
             double gbs = leastBandwidthGbs(frame);
@@ -255,7 +253,8 @@ final class Query {
                 if (point.usableGb() >= usableGb && bandwidthGbs >= leastGbs && work >= zone.work() && Budget.allows(limits, price)
                         && Target.WORK.allows(require, work) && keepsTargets(frame, point, bandwidthGbs)) {
                     double loadW = Watts.of(frame.microwatts() + point.microwatts());
-                    if (loadW <= zone.loadW() && carries(frame, loadW) && frame.suits(point.microwatts()) && isBestSet(frame, point)) {
+                    if (loadW <= zone.loadW() && frame.carries(loadW, limits) && frame.suits(point.microwatts())
+                            && isBestSet(frame, point)) {
                         Combination found = new Combination(frame, branch.option(), point, aim, price, bandwidthGbs, work);
                         best = best == null || ranking.compare(found, best) < 0 ? found : best;
                         unseen.note(Cause.SHARING, ranking.aimIfLighter(frame, point, price));
@@ -270,7 +269,7 @@ final class Query {
         /** A build that is too heavy only because its units were not dealt as well as can be leaves its aim open. */
         private void noteIfLighterWouldDo(Frame frame, MemoryPoint point, double aim) {
             double leastW = Watts.of(frame.microwatts() + point.microwatts() - slack(frame, point));
-            if (leastW <= zone.loadW() && carries(frame, leastW)) {
+            if (leastW <= zone.loadW() && frame.carries(leastW, limits)) {
                 unseen.note(Cause.SHARING, aim);
             }
         }
@@ -297,10 +296,5 @@ final class Query {
         return (require.bandwidthGbs() == 0 || Target.BANDWIDTH.allows(require, bandwidthGbs))
                 && (require.gbPerCore() == 0 || Target.MEMORY_PER_CORE.allows(require, Figures.perCore(point.usableGb(), frame.cores())))
                 && (require.gbsPerCore() == 0 || Target.BANDWIDTH_PER_CORE.allows(require, Figures.perCore(bandwidthGbs, frame.cores())));
-    }
-
-    private boolean carries(Frame frame, double loadW) {
-        return PowerLimit.allows(limits, loadW) && PowerBudget.allows(frame.platform(), loadW)
-                && (frame.supply().isEmpty() || PowerSupply.allows(frame.supply().get(), limits, loadW));
     }
 }

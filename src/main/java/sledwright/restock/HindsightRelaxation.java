@@ -26,11 +26,10 @@ final class HindsightRelaxation {
 
     /**
      * @param bound  no plan earns more on these courses on average, minor units: orders earn beside being turned away
-     * @param value  what the purchases earn with hindsight, seen from above
      * @param bought units of each purchase, which may be broken
      * @param prices what a unit of each row's limit is worth there, mean
      */
-    record Answer(double bound, double value, double[] bought, double[] prices, int rounds) {
+    record Answer(double bound, double[] bought, double[] prices, int rounds) {
     }
 
     private final Program program;
@@ -97,7 +96,7 @@ final class HindsightRelaxation {
                 progress.accept("round %s: %s %% of the bound reached".formatted(round, Numbers.plain(100 * inner.value() / bound)));
             }
         }
-        return new Answer(bound, inner.value(), inner.bought(), inner.prices(), round);
+        return new Answer(bound, inner.bought(), inner.prices(), round);
     }
 
     private double[] within(OptionalLong budget, double[] bought) {

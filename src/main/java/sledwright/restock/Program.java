@@ -34,7 +34,7 @@ final class Program {
      * @param rows  by build: the rows that it draws on
      * @param units by build: how many units it takes there
      */
-    record Kind(int demandClass, int window, double[] gain, int[][] rows, double[][] units) {
+    record Kind(double[] gain, int[][] rows, double[][] units) {
     }
 
     /**
@@ -204,7 +204,7 @@ final class Program {
             touched[b] = entries.stream().mapToInt(entry -> (int) entry[0]).toArray();
             units[b] = entries.stream().mapToDouble(entry -> entry[1]).toArray();
         }
-        return new Kind(k, window, gain, touched, units);
+        return new Kind(gain, touched, units);
     }
 
     /** The rows of a part in which an order of a class counts that must be met within a window. */

@@ -26,20 +26,19 @@ import sledwright.rules.target.Target;
 /** Something of which a request asks for so much, and could ask for a little more or less. */
 interface AskedFigure {
 
-    /** The request's key. */
-    String key();
+    /**
+     * What a request says of it.
+     *
+     * @param key   the request's key
+     * @param name  which entry under the key is meant, where it holds several
+     * @param unit  behind a number, with the space before it; empty where there is none
+     * @param grain by how much two different figures differ at least
+     * @param least how much is asked for
+     */
+    record Entry(String key, Optional<String> name, String unit, double grain, double least) {
+    }
 
-    /** Which entry under the key is meant, where it holds several. */
-    Optional<String> name();
-
-    /** The unit behind a number, with the space before it; empty where there is none. */
-    String unit();
-
-    /** By how much two different figures differ at least. */
-    double grain();
-
-    /** What the request asks for. */
-    double asked();
+    Entry entry();
 
     /** What an order reaches. */
     double figure(Order order);
@@ -60,7 +59,7 @@ interface AskedFigure {
      * @param atLeast the figure of something that has at least so much; empty where nothing has
      */
     default double greatest(double reached, double than, DoubleFunction<OptionalDouble> atLeast) {
-        return Extreme.greatest(reached, than, grain(), atLeast);
+        return Extreme.greatest(reached, than, entry().grain(), atLeast);
     }
 
     /** All of a request. */
@@ -76,28 +75,8 @@ interface AskedFigure {
     record OfTarget(Target target, Request request) implements AskedFigure {
 
         @Override
-        public String key() {
-            return target.key();
-        }
-
-        @Override
-        public Optional<String> name() {
-            return Optional.empty();
-        }
-
-        @Override
-        public String unit() {
-            return target.unit();
-        }
-
-        @Override
-        public double grain() {
-            return target.grain();
-        }
-
-        @Override
-        public double asked() {
-            return target.least(request.require());
+        public Entry entry() {
+            return new Entry(target.key(), Optional.empty(), target.unit(), target.grain(), target.least(request.require()));
         }
 
         @Override
@@ -122,28 +101,8 @@ interface AskedFigure {
         private static final double MILLIONTH = 1e-6;
 
         @Override
-        public String key() {
-            return StorageCapacity.KEY;
-        }
-
-        @Override
-        public Optional<String> name() {
-            return Optional.of(wish.name());
-        }
-
-        @Override
-        public String unit() {
-            return " GB";
-        }
-
-        @Override
-        public double grain() {
-            return MILLIONTH;
-        }
-
-        @Override
-        public double asked() {
-            return wish.usableGb();
+        public Entry entry() {
+            return new Entry(StorageCapacity.KEY, Optional.of(wish.name()), " GB", MILLIONTH, wish.usableGb());
         }
 
         @Override
@@ -175,28 +134,8 @@ interface AskedFigure {
         }
 
         @Override
-        public String key() {
-            return AskedCards.KEY;
-        }
-
-        @Override
-        public Optional<String> name() {
-            return wish().sku().or(() -> wish().kind().map(CardKind::label));
-        }
-
-        @Override
-        public String unit() {
-            return "";
-        }
-
-        @Override
-        public double grain() {
-            return 1;
-        }
-
-        @Override
-        public double asked() {
-            return wish().count();
+        public Entry entry() {
+            return new Entry(AskedCards.KEY, wish().sku().or(() -> wish().kind().map(CardKind::label)), "", 1, wish().count());
         }
 
         @Override

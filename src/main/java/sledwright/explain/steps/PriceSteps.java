@@ -134,8 +134,7 @@ public final class PriceSteps {
             throw new UnsettledException();
         }
         Catalog priced = catalog.withEachLot(lot -> lot.onHand() || !lot.sku().equals(sku) ? lot
-                : lot.with(lot.available(), lot.breaks().stream().map(step -> new PriceBreak(step.minQuantity(),
-                        Math.max(0, step.unitPrice() + dearer), step.unitCost())).toList()));
+                : lot.withPrices(price -> Math.max(0, price + dearer)));
         Findings found = search.on(priced).run(request, deadline);
         if (found.status() != Status.PROVED) {
             throw new UnsettledException(found.doubts());

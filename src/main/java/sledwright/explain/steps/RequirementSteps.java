@@ -61,12 +61,13 @@ public final class RequirementSteps {
         boolean first = addLess(steps);
         Collections.reverse(steps);
         boolean last = addMore(steps);
-        return new Curve(asked.key(), asked.name(), asked.unit(), asked.asked(), steps, first, last);
+        AskedFigure.Entry entry = asked.entry();
+        return new Curve(entry.key(), entry.name(), entry.unit(), entry.least(), steps, first, last);
     }
 
     /** Adds the stairs below, the next first; whether there are no more. */
     private boolean addLess(List<Step> steps) {
-        double figure = asked.asked();
+        double figure = asked.entry().least();
         Standing standing = standing(best);
         for (int i = 0; i <= EACH_WAY; i++) {
             Optional<Order> found = less(figure, standing);
@@ -105,10 +106,10 @@ public final class RequirementSteps {
         for (int i = 0; i <= EACH_WAY && found.isPresent(); i++) {
             Order order = found.get();
             double figure = figure(order);
-            Optional<Order> beyond = best(figure + asked.grain());
+            Optional<Order> beyond = best(figure + asked.entry().grain());
             while (beyond.isPresent() && !standing(order).precedes(standing(beyond.get()))) {
                 figure = figure(beyond.get());
-                beyond = best(figure + asked.grain());
+                beyond = best(figure + asked.entry().grain());
             }
             steps.add(step(order, figure));
             found = beyond;

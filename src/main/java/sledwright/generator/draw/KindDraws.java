@@ -295,7 +295,7 @@ public final class KindDraws {
     }
 
     /** Rounds that a given number of units begin. */
-    static int rounds(int units, int machines) {
+    public static int rounds(int units, int machines) {
         return (units + machines - 1) / machines;
     }
 

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import sledwright.domain.Drive;
 import sledwright.domain.Labour;
 import sledwright.domain.Lot;
+import sledwright.generator.draw.KindDraws;
 import sledwright.generator.draw.Shelf;
 import sledwright.generator.draw.Watts;
 import sledwright.metrics.CheapestDraw;
@@ -163,7 +164,7 @@ final class DriveDraws {
             Source source = sources.get(i);
             int free = taken[i] - (everywhere(source) ? machines : 0);
             fixed += everywhere(source) ? source.microwatts : 0;
-            heaviest += source.microwatts * (rounds(dealt + free) - rounds(dealt));
+            heaviest += source.microwatts * (KindDraws.rounds(dealt + free, machines) - KindDraws.rounds(dealt, machines));
             dealt += free;
             if (taken[i] > 0) {
                 most = Math.max(most, source.microwatts);
@@ -178,10 +179,6 @@ final class DriveDraws {
 
     private boolean everywhere(Source source) {
         return source.least == machines;
-    }
-
-    private int rounds(int units) {
-        return (units + machines - 1) / machines;
     }
 
     /**

@@ -2,6 +2,7 @@ package sledwright.generator.fitout;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -59,12 +60,7 @@ public final class Outfitter {
                 List<Pick> taken = CheapestDraw.picks(drawn.draws().lots(drawn.draws().sources().get(i)), drawn.way().bySource()[i]);
                 picks.addAll(taken);
                 List<Drive> drives = new ArrayList<>();
-                taken.forEach(pick -> {
-                    Drive drive = catalog.drive(pick.sku()).orElseThrow();
-                    for (int unit = 0; unit < pick.quantity(); unit++) {
-                        drives.add(drive);
-                    }
-                });
+                taken.forEach(pick -> drives.addAll(Collections.nCopies(pick.quantity(), catalog.drive(pick.sku()).orElseThrow())));
                 units.add(drives);
             }
             List<List<Drive>> dealt = drawn.draws().dealt(drawn.way(), units);

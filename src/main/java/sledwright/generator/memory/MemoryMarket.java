@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
@@ -79,8 +77,7 @@ public final class MemoryMarket {
                 .withUse(request.use()).withOnHand(request.onHand())
                 .withRequire(Requirements.NONE.withMode(require.mode()).withPopulated(require.populated())
                         .withSpareSlots(require.spareSlots()))
-                .withLimit(new Limits(OptionalLong.empty(), OptionalDouble.empty(), limit.mostDays(), OptionalDouble.empty(), 0,
-                        OptionalDouble.empty(), limit.conditions()));
+                .withLimit(Limits.NONE.withLeadDays(limit.mostDays()).withConditions(limit.conditions()));
         return request.objective() == Objective.BEST_VALUE
                 ? part.withGoal(new Goal(Objective.CHEAPEST, new Worth(0, request.worth().gb(), 0, 0), Licence.NONE)) : part;
     }

@@ -1,9 +1,6 @@
 package sledwright.generator.memory;
 
 import java.util.List;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
-import java.util.Set;
 import sledwright.domain.Limits;
 import sledwright.domain.Request;
 import sledwright.domain.Requirements;
@@ -26,9 +23,7 @@ public final class MemoryNeed {
 
     /** @param everyWeight whether a heavier population may come before a lighter one that is as good and as cheap */
     public static MemoryNeed of(Request request, boolean everyWeight) {
-        Limits limit = new Limits(request.limit().price(), OptionalDouble.empty(), OptionalInt.empty(), OptionalDouble.empty(), 0,
-                OptionalDouble.empty(), Set.of());
-        return new MemoryNeed(request.require(), limit, everyWeight);
+        return new MemoryNeed(request.require(), Limits.NONE.withPrice(request.limit().price()), everyWeight);
     }
 
     Requirements require() {

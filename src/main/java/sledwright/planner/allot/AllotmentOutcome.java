@@ -8,7 +8,6 @@ import sledwright.domain.Lot;
 /**
  * What was decided, and how good it is.
  *
- * @param allotment what every promise is given
  * @param greedy    how good it is to give every promise in turn the cheapest that is left
  * @param found     how good the allotment is
  * @param bound     what none goes below
@@ -16,7 +15,7 @@ import sledwright.domain.Lot;
  * @param left      the shop's lots with what is left in them
  * @param times     how long it took
  */
-public record AllotmentOutcome(Allotment allotment, Allotment.Figures greedy, Allotment.Figures found, Bound bound, List<Outcome> outcomes,
+public record AllotmentOutcome(Allotment.Figures greedy, Allotment.Figures found, Bound bound, List<Outcome> outcomes,
                                Map<LotName, Lot> left, Times times) {
 
     /**

@@ -295,7 +295,7 @@ public final class Allotter {
         Map<LotName, Integer> taken = best.taken();
         Map<LotName, Lot> left = new TreeMap<>();
         search.lots().forEach((name, lot) -> left.put(name, lot.with(Math.max(0, left(name, taken)), lot.breaks())));
-        return new AllotmentOutcome(best, greedy, best.figures(), bound, outcomes, left, times);
+        return new AllotmentOutcome(greedy, best.figures(), bound, outcomes, left, times);
     }
 
     /** The shop with what is left. */

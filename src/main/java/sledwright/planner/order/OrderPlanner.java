@@ -93,7 +93,7 @@ public final class OrderPlanner {
                 ended == OrderOutcome.End.PROVED ? Doubts.NONE : solver.doubts()),
                 new OrderOutcome.Filled(price, lines, enclosures, picks, names(solver, suppliers)),
                 whole ? scarce(solver) : List.of(), shortages);
-        require(outcome, tally);
+        require(outcome);
         return outcome;
     }
 
@@ -133,7 +133,7 @@ public final class OrderPlanner {
         return scarce;
     }
 
-    private void require(OrderOutcome outcome, Tally tally) {
+    private void require(OrderOutcome outcome) {
         List<Violation> broken = new OrderJudge(catalog).judge(outcome);
         if (!broken.isEmpty()) {
             throw new DefectException("An order that was found breaks the rules:\n" + broken.stream()

@@ -7,7 +7,6 @@ import java.util.Map;
 import sledwright.domain.Catalog;
 import sledwright.domain.Labour;
 import sledwright.domain.Lot;
-import sledwright.domain.Lot.PriceBreak;
 import sledwright.domain.Request;
 
 /**
@@ -54,8 +53,7 @@ final class UpgradeStock {
     }
 
     private static Lot dearer(Lot lot, long each) {
-        return each == 0 ? lot : lot.with(lot.available(),
-                lot.breaks().stream().map(step -> new PriceBreak(step.minQuantity(), step.unitPrice() + each, step.unitCost())).toList());
+        return each == 0 ? lot : lot.withPrices(price -> price + each);
     }
 
     private static void add(Map<String, List<Lot>> lots, Lot own) {

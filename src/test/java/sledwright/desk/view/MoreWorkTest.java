@@ -10,7 +10,6 @@ import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import sledwright.domain.Discount;
 import sledwright.explain.WorkStep;
-import sledwright.explain.WorkStep.Kind;
 import sledwright.explain.WorkStep.Swap;
 import sledwright.rules.Order;
 import sledwright.samples.Answers;
@@ -20,7 +19,7 @@ class MoreWorkTest {
 
     private static final Order BEST = Answers.order(Answers.ASKED, Answers.cool());
     private static final Order NEXT = Answers.order(Answers.ASKED, Answers.hot());
-    private static final Swap EIGHT = new Swap(Kind.MEMORY, "4 x 16 GB", "8 x 16 GB");
+    private static final Swap EIGHT = new Swap("4 x 16 GB", "8 x 16 GB");
 
     private static MoreWork step(Order order, Discount discount, boolean freed, Swap... swaps) {
         return MoreWork.of(Optional.of(new WorkStep(order, 0.2304, true, freed, List.of(swaps))), BEST, discount, Answers.SHOP);

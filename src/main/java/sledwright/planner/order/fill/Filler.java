@@ -113,10 +113,6 @@ public final class Filler {
         new Renewal(this, columns, known, tally, least).run(deadline);
     }
 
-    private static List<Tally.Step> without(List<Tally.Step> steps) {
-        return steps.stream().map(step -> new Tally.Step(step.column(), -step.times())).toList();
-    }
-
     private Pricer.Best best(Tally tally, int line, int machines, Map<Integer, List<Lot>> left, Deadline deadline) {
         Leftovers leftovers = new Leftovers(tally, left);
         ToLongFunction<Bay> place = leftovers.places(tally.missing(line));
@@ -144,16 +140,12 @@ public final class Filler {
             if (tally.missing(line) < bestMissing || tally.missing(line) == bestMissing && tally.cost() < bestCost) {
                 bestMissing = tally.missing(line);
                 bestCost = tally.cost();
-                best = steps(tally, line);
+                best = tally.steps(List.of(line));
             }
             any = !tally.moduleParts(line).isEmpty();
-            tally.change(without(steps(tally, line)));
+            tally.change(Tally.without(tally.steps(List.of(line))));
         }
         tally.change(best);
-    }
-
-    private static List<Tally.Step> steps(Tally tally, int line) {
-        return tally.columnsOf(line).stream().map(column -> new Tally.Step(column, tally.count(column))).toList();
     }
 
     /** @param among the parts to choose from */

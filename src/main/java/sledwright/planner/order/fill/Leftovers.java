@@ -83,8 +83,7 @@ record Leftovers(Tally tally, Map<Integer, List<Lot>> left) {
     }
 
     private static Lot scaled(Lot lot, long more) {
-        return lot.with(lot.available(), lot.breaks().stream()
-                .map(step -> new PriceBreak(step.minQuantity(), step.unitPrice() * ScaledMoney.ONE + more, step.unitCost())).toList());
+        return lot.withPrices(price -> price * ScaledMoney.ONE + more);
     }
 
     /** What a place in an enclosure takes: nothing where one has a bay free, else its share of a new one. */

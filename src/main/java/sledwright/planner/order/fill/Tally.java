@@ -154,11 +154,11 @@ public final class Tally {
         }
     }
 
-    private List<Step> steps(Collection<Integer> lines) {
+    List<Step> steps(Collection<Integer> lines) {
         return lines.stream().flatMap(line -> columnsOf(line).stream()).map(column -> new Step(column, count(column))).toList();
     }
 
-    private static List<Step> without(List<Step> steps) {
+    static List<Step> without(List<Step> steps) {
         return steps.stream().map(step -> new Step(step.column(), -step.times())).toList();
     }
 

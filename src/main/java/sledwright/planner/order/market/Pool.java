@@ -34,7 +34,6 @@ public record Pool(OptionalInt leadDays, Set<Condition> conditions) {
 
     /** Nothing but what makes the pool. */
     Limits limits() {
-        Limits none = Limits.NONE;
-        return new Limits(none.price(), none.powerW(), leadDays, none.inletC(), none.altitudeM(), none.mainsV(), conditions);
+        return Limits.NONE.withLeadDays(leadDays).withConditions(conditions);
     }
 }

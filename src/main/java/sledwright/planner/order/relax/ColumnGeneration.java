@@ -72,7 +72,7 @@ public final class ColumnGeneration {
                 .collect(Collectors.toSet());
         most = IntStream.range(0, market.lines().size()).mapToObj(line -> settled.most(market, line)).toList();
         master = new RestrictedMaster(market, penalty, free, settled);
-        lower = new LowerBound(market, penalty, free, settled);
+        lower = new LowerBound(market, free, settled);
     }
 
     /** The same under further restrictions, where no order takes less than here. */

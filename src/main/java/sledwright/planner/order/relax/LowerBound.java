@@ -19,7 +19,7 @@ import sledwright.planner.order.market.ScaledMoney;
  *
  * @param free whether parts cost nothing, so that only what is delivered counts
  */
-record LowerBound(Market market, long[] penalty, boolean free, Restrictions settled) {
+record LowerBound(Market market, boolean free, Restrictions settled) {
 
     /**
      * The bound at some worth of units, which {@link #kept} must have been applied to.
